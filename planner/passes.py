@@ -1,0 +1,167 @@
+"""What a model's steps expand to: passes, the places they touch, the units they handle.
+
+A pass is one coat (definition 2).  Which places a pass touches, what lies
+below it and which parts are already joined follow from the order of the
+steps alone, never from the schedule (definition 3).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from planner.values.book import Book
+from planner.values.model import Model, Side
+from planner.values.plan import PassKey
+from planner.values.project import Project
+from planner.values.step import Stage, Step, Tool
+
+WHOLE_UNIT = frozenset({Stage.TURN, Stage.JOIN})
+
+
+@dataclass(frozen=True)
+class Unit:
+    """What is held as one piece: a part, or an assembly after its joins.
+
+    ``holder`` tells whether any of its parts has one; ``stands`` is the
+    number of drying places it takes (definition 18).
+    """
+
+    model: str
+    parts: tuple[str, ...]
+    holder: bool
+    stands: int
+
+
+@dataclass(frozen=True)
+class Pass:
+    """One coat of one step.
+
+    Attributes
+    ----------
+    rank
+        Position in the model's working order.
+    films
+        ("part/place", coating or mix) for each film that it lays.
+    places
+        Every "part/place" that it touches, films included; the whole unit
+        for a turn or a join.
+    parts
+        Parts that it works on; they make its minutes.
+    units
+        Units that it handles, as they are *before* it; a join has several.
+    unit_after
+        The assembly that a join leaves, else None.
+    side
+        Which side of its units must be up; None for turn and join, and for
+        work on no particular side.
+    minutes
+        Attended minutes.
+    load
+        Coating or mix that the airbrush must hold, or "".
+    """
+
+    key: PassKey
+    step: Step
+    rank: int
+    films: tuple[tuple[str, str], ...]
+    places: tuple[str, ...]
+    parts: tuple[str, ...]
+    units: tuple[Unit, ...]
+    unit_after: Unit | None
+    side: Side | None
+    minutes: int
+    load: str
+
+
+def units_of(model: Model) -> dict[str, Unit]:
+    """Return the unit of every part before any join."""
+    return {
+        part.name: Unit(model.name, (part.name,), bool(part.holder), part.stands)
+        for part in model.parts
+    }
+
+
+def expand(project: Project, model: Model) -> tuple[Pass, ...]:
+    """Return the model's passes in working order."""
+    return tuple(_expand(project.name, model))
+
+
+def expand_all(book: Book) -> tuple[Pass, ...]:
+    """Return the passes of every model of every active project."""
+    return tuple(
+        one
+        for project in book.projects
+        if project.active
+        for model in project.models
+        for one in expand(project, model)
+    )
+
+
+def _expand(project: str, model: Model) -> Iterator[Pass]:
+    units = units_of(model)
+    rank = 0
+    for step in model.steps:
+        named = [name for ref in step.references() for name in model.places(ref)]
+        parts = tuple(dict.fromkeys(name.partition("/")[0] for name in named))
+        held = tuple(dict.fromkeys(units[part] for part in parts))
+        joined = _joined(model, step, held)
+        for coat in range(1, step.coats + 1):
+            films, places = _coat(model, step, coat)
+            worked = tuple(dict.fromkeys(name.partition("/")[0] for name in places))
+            handled = tuple(dict.fromkeys(units[part] for part in worked))
+            if step.stage in WHOLE_UNIT:
+                places = tuple(
+                    f"{part}/{place.name}"
+                    for unit in handled
+                    for part in unit.parts
+                    for place in model.part(part).places
+                )
+            yield Pass(
+                key=PassKey(project, model.name, step.id, coat),
+                step=step,
+                rank=rank,
+                films=films,
+                places=places,
+                parts=worked,
+                units=handled,
+                unit_after=joined,
+                side=_side(model, step, places),
+                minutes=step.minutes.of(len(worked)),
+                load=films[0][1] if step.tool is Tool.AIRBRUSH else "",
+            )
+            rank += 1
+        if joined:
+            units.update(dict.fromkeys(joined.parts, joined))
+
+
+def _coat(
+    model: Model, step: Step, coat: int
+) -> tuple[tuple[tuple[str, str], ...], tuple[str, ...]]:
+    films = tuple(
+        (name, application.coating)
+        for application in step.applications
+        if application.coats >= coat
+        for ref in application.places
+        for name in model.places(ref)
+    )
+    touched = [name for ref in step.touches for name in model.places(ref)]
+    return films, tuple(dict.fromkeys([*(name for name, _ in films), *touched]))
+
+
+def _joined(model: Model, step: Step, held: tuple[Unit, ...]) -> Unit | None:
+    if step.stage is not Stage.JOIN:
+        return None
+    return Unit(
+        model.name,
+        tuple(part for unit in held for part in unit.parts),
+        any(unit.holder for unit in held),
+        step.stands or max(unit.stands for unit in held),
+    )
+
+
+def _side(model: Model, step: Step, places: tuple[str, ...]) -> Side | None:
+    if step.stage in WHOLE_UNIT:
+        return None
+    sides = {model.place(name).side for name in places}
+    return Side.UNDER if sides == {Side.UNDER} else Side.TOP

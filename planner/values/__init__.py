@@ -1,0 +1,1 @@
+"""Frozen values of the domain, validated on construction."""

@@ -1,0 +1,108 @@
+"""When a person can be at the bench: recurring stretches and their exceptions."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, time
+
+from dateutil.rrule import rrulestr
+
+from planner.values.moment import Interval, aware, clock, in_years, minute_of, zone_named
+from planner.values.refusal import Refused, all_different, demand, number_in
+
+
+@dataclass(frozen=True, kw_only=True)
+class Recurring:
+    """Some hours of the day, on the days of an RFC 5545 recurrence rule.
+
+    ``rule`` is an RRULE value ("FREQ=WEEKLY;BYDAY=TU,TH") counted from the
+    local date ``since``.  ``start`` and ``end`` are local wall-clock times;
+    an end at or before the start lies on the next day.  ``people`` is how
+    many are at the bench.
+    """
+
+    rule: str
+    since: date
+    start: str
+    end: str
+    people: int = 1
+
+    def __post_init__(self) -> None:
+        clock(self.start, "start")
+        clock(self.end, "end")
+        in_years(self.since, "since")
+        number_in(self.people, 1, 2, "people")
+        demand(
+            self.rule.startswith("FREQ=") and "\n" not in self.rule and len(self.rule) <= 300,
+            "rule",
+            f'"{self.rule[:60]}" is not a recurrence rule; write it as FREQ=WEEKLY;BYDAY=TU,TH',
+        )
+        fields = dict(field.partition("=")[::2] for field in self.rule.upper().split(";"))
+        demand(
+            fields.get("FREQ") in ("DAILY", "WEEKLY", "MONTHLY", "YEARLY"),
+            "rule",
+            "must repeat by DAILY, WEEKLY, MONTHLY or YEARLY",
+        )
+        for field in ("BYHOUR", "BYMINUTE", "BYSECOND"):
+            demand(
+                field not in fields, "rule", f"must not hold {field}; start and end say the hours"
+            )
+        try:
+            rrulestr(self.rule, dtstart=datetime.combine(self.since, time()))
+        except (ValueError, KeyError, TypeError, AttributeError) as problem:
+            raise Refused(
+                "rule", f'"{self.rule}" is not a recurrence rule ({problem})'
+            ) from problem
+
+
+@dataclass(frozen=True, kw_only=True)
+class Extra:
+    """One stretch beside the rules."""
+
+    start: datetime
+    end: datetime
+    people: int = 1
+
+    def __post_init__(self) -> None:
+        aware(self.start, "start")
+        aware(self.end, "end")
+        number_in(self.people, 1, 2, "people")
+        demand(self.start < self.end, "end", "must lie after start")
+        number_in(self.interval.minutes, 1, 10_080, "end", "min of bench time")
+
+    @property
+    def interval(self) -> Interval:
+        """The stretch in UTC minutes."""
+        return Interval(minute_of(self.start), minute_of(self.end, up=False))
+
+
+@dataclass(frozen=True, kw_only=True)
+class BenchTime:
+    """All hours that matter to the plan, in local wall time of ``zone``.
+
+    Attributes
+    ----------
+    stretches
+        When the person is at the bench.
+    skipped
+        Local dates on which no recurring stretch begins.
+    extra
+        Stretches beside the rules.
+    quiet
+        Hours without a compressor: no airbrush work, loading or cleaning.
+    daylight
+        Hours for a spray can outdoors; empty means a can is never limited.
+    """
+
+    zone: str
+    stretches: tuple[Recurring, ...] = ()
+    skipped: tuple[date, ...] = ()
+    extra: tuple[Extra, ...] = ()
+    quiet: tuple[Recurring, ...] = ()
+    daylight: tuple[Recurring, ...] = ()
+
+    def __post_init__(self) -> None:
+        zone_named(self.zone)
+        for index, day in enumerate(self.skipped):
+            in_years(day, f"skipped[{index}]")
+        all_different([day.isoformat() for day in self.skipped], "skipped", "")

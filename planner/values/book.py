@@ -1,0 +1,179 @@
+"""The whole of what is planned, with every reference checked on construction."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from planner.values.bench_time import BenchTime
+from planner.values.coating import THINNERS, Coating, Mix, State
+from planner.values.gear import Gear
+from planner.values.model import Model
+from planner.values.project import Logged, Pin, Project
+from planner.values.refusal import Refused, all_different, demand, unknown
+from planner.values.room import Room
+from planner.values.step import Stage, Step, Tool
+
+
+@dataclass(frozen=True, kw_only=True)
+class Book:
+    """Contents of a bench book, or of an exchange file.
+
+    Raises
+    ------
+    Refused
+        If two things share a name, or something names a coating, place,
+        step or location that is not there; the place is the full path.
+    """
+
+    coatings: tuple[Coating, ...] = ()
+    mixes: tuple[Mix, ...] = ()
+    room: Room
+    bench_time: BenchTime
+    gear: Gear = field(default_factory=Gear)
+    projects: tuple[Project, ...] = ()
+
+    def __post_init__(self) -> None:
+        all_different([coating.name for coating in self.coatings], "coatings")
+        all_different([mix.name for mix in self.mixes], "mixes")
+        all_different([project.name for project in self.projects], "projects")
+        self._check_mixes()
+        for index, reading in enumerate(self.room.readings):
+            self._check_location(reading.location, f"room.readings[{index}].location")
+        for at, project in enumerate(self.projects):
+            _check_facts(project, f"projects[{at}]")
+            for position, model in enumerate(project.models):
+                self._check_model(model, f"projects[{at}].models[{position}]")
+
+    def coating(self, name: str) -> Coating:
+        """Return the coating, or the film-forming one of the mix, called ``name``."""
+        for coating in self.coatings:
+            if coating.name == name:
+                return coating
+        mix = self.mix(name)
+        if mix is None:
+            raise KeyError(name)
+        return self.coating(mix.portions[0].coating)
+
+    def mix(self, name: str) -> Mix | None:
+        """Return the mix called ``name``, or None."""
+        return next((mix for mix in self.mixes if mix.name == name), None)
+
+    def project(self, name: str) -> Project:
+        """Return the project called ``name``; `KeyError` if there is none."""
+        for project in self.projects:
+            if project.name == name:
+                return project
+        raise KeyError(name)
+
+    def _check_mixes(self) -> None:
+        bottled = {coating.name: coating for coating in self.coatings}
+        for index, mix in enumerate(self.mixes):
+            place = f"mixes[{index}]"
+            demand(
+                mix.name not in bottled, f"{place}.name", f'"{mix.name}" is a coating; rename one'
+            )
+            for at, portion in enumerate(mix.portions):
+                here = f"{place}.portions[{at}].coating"
+                demand(
+                    portion.coating in bottled, here, unknown("coating", portion.coating, bottled)
+                )
+            demand(
+                bottled[mix.portions[0].coating].family not in THINNERS,
+                f"{place}.portions[0].coating",
+                "is a thinner; put the coating that forms the film first",
+            )
+
+    def _check_location(self, name: str, place: str) -> None:
+        known = [location.name for location in self.room.locations]
+        demand(not name or name in known, place, unknown("location", name, known))
+
+    def _check_model(self, model: Model, place: str) -> None:
+        for index, step in enumerate(model.steps):
+            here = f"{place}.steps[{index}]"
+            self._check_location(step.dries_in, f"{here}.dries_in")
+            self._check_applications(model, step, here)
+            for at, reference in enumerate(step.touches):
+                _check_reference(model, reference, f"{here}.touches[{at}]")
+            _check_order(model, step, here)
+            demand(
+                step.tool is not Tool.AIRBRUSH or bool(self.gear.airbrushes),
+                f"{here}.tool",
+                "is an airbrush, but gear.airbrushes is empty; add one or use a brush",
+            )
+
+    def _check_applications(self, model: Model, step: Step, here: str) -> None:
+        known = [*(c.name for c in self.coatings), *(m.name for m in self.mixes)]
+        covered: dict[str, int] = {}
+        for at, application in enumerate(step.applications):
+            spot = f"{here}.applications[{at}]"
+            demand(
+                application.coating in known,
+                f"{spot}.coating",
+                unknown("coating", application.coating, known),
+            )
+            demand(
+                self.coating(application.coating).family not in THINNERS,
+                f"{spot}.coating",
+                "is a thinner and forms no film; name a coating or a mix",
+            )
+            for number, reference in enumerate(application.places):
+                _check_reference(model, reference, f"{spot}.places[{number}]")
+                for name in model.places(reference):
+                    demand(
+                        name not in covered,
+                        f"{spot}.places[{number}]",
+                        f'"{name}" gets a coat from applications[{covered.get(name)}] as well; '
+                        "make a step of each",
+                    )
+                    covered[name] = at
+
+
+def _check_reference(model: Model, reference: str, place: str) -> None:
+    try:
+        model.places(reference)
+    except KeyError:
+        known = [part.name for part in model.parts]
+        known += [f"{part.name}/{spot.name}" for part in model.parts for spot in part.places]
+        raise Refused(place, unknown("place", reference, known)) from None
+
+
+def _check_order(model: Model, step: Step, here: str) -> None:
+    by_id = {other.id: other for other in model.steps}
+    for at, name in enumerate(step.after):
+        demand(name in by_id, f"{here}.after[{at}]", unknown("step", name, by_id))
+    for at, gate in enumerate(step.gates):
+        spot = f"{here}.gates[{at}]"
+        demand(gate.after in by_id, f"{spot}.after", unknown("step", gate.after, by_id))
+        earlier = by_id[gate.after]
+        for number, window in enumerate(gate.windows):
+            for end in ("opens", "closes"):
+                mark = getattr(window, end)
+                asks_film = mark is not None and isinstance(mark.state, State)
+                demand(
+                    not asks_film or bool(earlier.applications),
+                    f"{spot}.windows[{number}].{end}.state",
+                    f'step "{gate.after}" lays no film that could be {mark and mark.state}; '
+                    "give minutes",
+                )
+    if step.stage is Stage.JOIN:
+        parts = {name.partition("/")[0] for name in step.references()}
+        demand(len(parts) >= 2, f"{here}.touches", "a join needs at least two parts")
+
+
+def _check_facts(project: Project, place: str) -> None:
+    coats = {(model.name, step.id): step.coats for model in project.models for step in model.steps}
+    models = [model.name for model in project.models]
+    facts: list[tuple[str, Pin | Logged]] = [
+        *((f"{place}.pins[{index}]", pin) for index, pin in enumerate(project.pins)),
+        *((f"{place}.log[{index}]", entry) for index, entry in enumerate(project.log)),
+    ]
+    for here, fact in facts:
+        demand(fact.model in models, f"{here}.model", unknown("model", fact.model, models))
+        known = [step for model, step in coats if model == fact.model]
+        demand(fact.step in known, f"{here}.step", unknown("step", fact.step, known))
+        most = coats[fact.model, fact.step]
+        demand(
+            fact.coat is None or fact.coat <= most,
+            f"{here}.coat",
+            f'is {fact.coat}, but "{fact.step}" has {most}',
+        )

@@ -1,0 +1,266 @@
+"""What is in the bottle: coatings, mixes, drying states and recoat windows."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from enum import StrEnum
+from itertools import pairwise
+
+from planner.values.refusal import all_different, demand, number_in, plain_name
+
+
+class Family(StrEnum):
+    """Chemistry of a coating; it decides how the film dries and what attacks it."""
+
+    WATERBORNE_ACRYLIC = "waterborne acrylic"
+    SOLVENT_LACQUER = "solvent lacquer"
+    ALKYD_ENAMEL = "alkyd enamel"
+    ARTISTS_OIL = "artist's oil"
+    ALCOHOL_INK = "alcohol ink"
+    TWO_PACK = "two-pack"
+    PIGMENT = "pigment"
+    FIXER = "pigment fixer"
+    DECAL = "decal"
+    CHIPPING_FLUID = "chipping fluid"
+    SOLVENT_CEMENT = "solvent cement"
+    CYANOACRYLATE = "cyanoacrylate"
+    WHITE_GLUE = "white glue"
+    MASKING_FLUID = "masking fluid"
+    GRAPHITE = "graphite"
+    WATER_THINNER = "water thinner"
+    ALCOHOL_THINNER = "alcohol thinner"
+    WHITE_SPIRIT = "white spirit"
+    LACQUER_THINNER = "lacquer thinner"
+
+
+THINNERS = frozenset(
+    {Family.WATER_THINNER, Family.ALCOHOL_THINNER, Family.WHITE_SPIRIT, Family.LACQUER_THINNER}
+)
+GLUES = frozenset({Family.SOLVENT_CEMENT, Family.CYANOACRYLATE, Family.WHITE_GLUE})
+
+
+class Finish(StrEnum):
+    """Sheen of the dry film."""
+
+    GLOSS = "gloss"
+    SATIN = "satin"
+    MATTE = "matte"
+
+
+class State(StrEnum):
+    """How far a film has come.
+
+    The words are those of ASTM D1640 and ISO 9117 where those have one;
+    ``SOLVENT_SAFE`` (a weak solvent may be wiped over it) is the trade's.
+    """
+
+    SET_TO_TOUCH = "set-to-touch"
+    DUST_FREE = "dust-free"
+    TACK_FREE = "tack-free"
+    DRY_TO_HANDLE = "dry-to-handle"
+    DRY_TO_RECOAT = "dry-to-recoat"
+    PRINT_FREE = "print-free"
+    SOLVENT_SAFE = "solvent-safe"
+    DRY_THROUGH = "dry-through"
+
+
+class Clock(StrEnum):
+    """How the minutes of a mark count."""
+
+    ELAPSED = "elapsed"
+    FILM = "film"  # equivalent minutes at 23 °C and 50 % RH
+
+
+class Preparation(StrEnum):
+    """What a window asks of the person before the next coat."""
+
+    NONE = "none"
+    WIPE = "wipe"
+    SCUFF = "scuff"
+    TIE_COAT = "tie coat"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Mark:
+    """A moment in the life of a film.
+
+    Exactly one of the two is given: a drying state, or minutes on a clock.
+    As an opening, minutes count from the *end* of the pass that laid the
+    film; as a closing, from its *start* (definition 4).
+    """
+
+    state: State | None = None
+    minutes: int | None = None
+    clock: Clock = Clock.ELAPSED
+
+    def __post_init__(self) -> None:
+        demand(
+            (self.state is None) != (self.minutes is None),
+            "",
+            'give either "state" or "minutes", not both and not neither',
+        )
+        if self.minutes is not None:
+            number_in(self.minutes, 0, 527_040, "minutes", "min")
+        else:
+            demand(self.clock is Clock.ELAPSED, "clock", 'goes with "minutes" only')
+
+
+@dataclass(frozen=True, kw_only=True)
+class Window:
+    """One [opens, closes) of a gate, with the preparation it asks.
+
+    ``opens`` absent means from the first minute; ``closes`` absent, for
+    ever.  In a window with ``merges`` the next coat melts into the film
+    below: thicknesses add and the clock starts anew (definition 11).
+    """
+
+    opens: Mark | None = None
+    closes: Mark | None = None
+    preparation: Preparation = Preparation.NONE
+    preparation_minutes: int = 0
+    merges: bool = False
+
+    def __post_init__(self) -> None:
+        number_in(self.preparation_minutes, 0, 600, "preparation_minutes", "min")
+        demand(
+            (self.preparation is Preparation.NONE) == (self.preparation_minutes == 0),
+            "preparation_minutes",
+            "goes with a preparation other than none, and such a preparation takes minutes",
+        )
+        demand(
+            not (self.merges and self.preparation_minutes),
+            "merges",
+            "a coat cannot melt into a film that was prepared; use two windows",
+        )
+        opens, closes = self.opens, self.closes
+        if opens and closes and opens.minutes is not None and closes.minutes is not None:
+            demand(
+                opens.clock is not closes.clock or opens.minutes < closes.minutes,
+                "closes",
+                "must lie after opens",
+            )
+
+
+def ordered_windows(windows: tuple[Window, ...], place: str) -> None:
+    """Demand windows that are ordered and disjoint where minutes show it (definition 8)."""
+    for index, (first, second) in enumerate(pairwise(windows)):
+        here = f"{place}[{index + 1}]"
+        demand(first.closes is not None, f"{place}[{index}].closes", "only the last may stay open")
+        demand(second.opens is not None, f"{here}.opens", "only the first may open at once")
+        before, after = first.closes, second.opens
+        if before and after and before.minutes is not None and after.minutes is not None:
+            demand(
+                before.clock is not after.clock or before.minutes <= after.minutes,
+                f"{here}.opens",
+                "lies before the window ahead of it has closed; order them",
+            )
+
+
+@dataclass(frozen=True, kw_only=True)
+class StateTime:
+    """Reference time to one state at 23 °C, 50 % RH and the coating's own dry film [min]."""
+
+    state: State
+    minutes: int
+    source: str = "label"
+
+    def __post_init__(self) -> None:
+        number_in(self.minutes, 0, 527_040, "minutes", "min")
+        demand(bool(self.source.strip()), "source", 'is empty; write where it stands, as "label"')
+
+
+@dataclass(frozen=True, kw_only=True)
+class Coating:
+    """One coating of the stock.
+
+    Attributes
+    ----------
+    solids
+        Volume solids as a fraction, in (0, 1].
+    dry_film_um
+        Dry film that one coat leaves, and that ``times`` belong to [µm].
+    times
+        Times of this very product (label, data sheet); where a state is
+        missing the family's default holds.
+    recoat
+        Recoat windows of the label; empty means "once dry-to-recoat".
+    pot_life_minutes
+        Life of a two-pack after mixing [min].
+    least_c, most_c, most_humidity_pct
+        The label's limits for laying it.
+    """
+
+    name: str
+    family: Family
+    finish: Finish = Finish.MATTE
+    swatch: str = "#808080"
+    solids: float = 0.35
+    dry_film_um: float = 20.0
+    times: tuple[StateTime, ...] = ()
+    recoat: tuple[Window, ...] = ()
+    pot_life_minutes: int | None = None
+    least_c: float | None = None
+    most_c: float | None = None
+    most_humidity_pct: float | None = None
+    in_stock_ml: float = 0.0
+
+    def __post_init__(self) -> None:
+        plain_name(self.name, "name")
+        demand(
+            re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is not None,
+            "swatch",
+            f'"{self.swatch}" is not a colour; write it as #c8b482',
+        )
+        demand(0 < self.solids <= 1, "solids", "is a fraction of the volume; give 0.01 to 1")
+        number_in(self.dry_film_um, 0.1, 2000, "dry_film_um", "µm")
+        all_different([time.state for time in self.times], "times", "state")
+        ordered_windows(self.recoat, "recoat")
+        if self.pot_life_minutes is not None:
+            number_in(self.pot_life_minutes, 1, 10_080, "pot_life_minutes", "min")
+        for field in ("least_c", "most_c"):
+            limit = getattr(self, field)
+            if limit is not None:
+                number_in(limit, -20, 60, field, "°C")
+        if self.most_humidity_pct is not None:
+            number_in(self.most_humidity_pct, 1, 100, "most_humidity_pct", "%")
+        number_in(self.in_stock_ml, 0, 1e6, "in_stock_ml", "ml")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Portion:
+    """Some parts by volume of one coating in a mix."""
+
+    coating: str
+    parts: float
+
+    def __post_init__(self) -> None:
+        demand(bool(self.coating), "coating", "is empty; name a coating")
+        number_in(self.parts, 0.01, 1000, "parts")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Mix:
+    """Parts of several coatings stirred together.
+
+    The film that forms is that of the first portion; further portions
+    shift its colour or thin it.  ``life_minutes`` is how long it can be
+    used, in the cup or on the palette [min].
+    """
+
+    name: str
+    portions: tuple[Portion, ...]
+    life_minutes: int = 240
+    swatch: str | None = None
+
+    def __post_init__(self) -> None:
+        plain_name(self.name, "name")
+        demand(len(self.portions) >= 1, "portions", "is empty; name at least one coating")
+        all_different([portion.coating for portion in self.portions], "portions", "coating")
+        number_in(self.life_minutes, 1, 43_200, "life_minutes", "min")
+        if self.swatch is not None:
+            demand(
+                re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is not None,
+                "swatch",
+                f'"{self.swatch}" is not a colour; write it as #c8b482',
+            )

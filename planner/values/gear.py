@@ -1,0 +1,47 @@
+"""Tools that cost time to set up: airbrushes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from planner.values.refusal import all_different, number_in, plain_name
+
+
+@dataclass(frozen=True, kw_only=True)
+class Airbrush:
+    """An airbrush and the minutes that its loads cost.
+
+    Attributes
+    ----------
+    load_minutes
+        Filling a clean cup and testing the spray [min].
+    change_same_family, change_other_family
+        From one colour to another, rinsing and refilling included [min].
+    clean_minutes
+        Cleaning before it is put away [min].
+    idle_limit_minutes
+        Longest time a load may stand between two strokes [min].
+    """
+
+    name: str
+    load_minutes: int = 3
+    change_same_family: int = 6
+    change_other_family: int = 10
+    clean_minutes: int = 6
+    idle_limit_minutes: int = 20
+
+    def __post_init__(self) -> None:
+        plain_name(self.name, "name")
+        for field in ("load_minutes", "change_same_family", "change_other_family", "clean_minutes"):
+            number_in(getattr(self, field), 1, 240, field, "min")
+        number_in(self.idle_limit_minutes, 0, 1440, "idle_limit_minutes", "min")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Gear:
+    """What the person owns."""
+
+    airbrushes: tuple[Airbrush, ...] = ()
+
+    def __post_init__(self) -> None:
+        all_different([airbrush.name for airbrush in self.airbrushes], "airbrushes")

@@ -1,0 +1,118 @@
+"""What stands on the table: models, their parts, the places on them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from planner.values.refusal import all_different, demand, number_in, plain_name
+from planner.values.step import Step
+
+
+class Side(StrEnum):
+    """Which way a place faces while the part lies on the bench."""
+
+    TOP = "top"
+    UNDER = "under"
+
+
+class Material(StrEnum):
+    """What the bare part is made of."""
+
+    STYRENE = "hard styrene"
+    RESIN = "resin"
+    PRINT = "3-D print"
+    SOFT = "soft polymer"
+    METAL = "metal"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Place:
+    """An area of a part with a stack of coats of its own."""
+
+    name: str
+    side: Side = Side.TOP
+    area_cm2: float = 0.0
+
+    def __post_init__(self) -> None:
+        plain_name(self.name, "name")
+        number_in(self.area_cm2, 0, 1e6, "area_cm2", "cm²")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Part:
+    """What is painted apart until a join glues it on.
+
+    Attributes
+    ----------
+    holder
+        What it is held by while painted ("skewer"); with one, wet coats may
+        be laid beside each other and the part turned wet.  Empty: none.
+    stands
+        Drying places it takes.
+    stressed
+        Snap-fitted under stress: strong thinner cracks it.
+    """
+
+    name: str
+    places: tuple[Place, ...]
+    holder: str = ""
+    stands: int = 1
+    material: Material = Material.STYRENE
+    stressed: bool = False
+
+    def __post_init__(self) -> None:
+        plain_name(self.name, "name")
+        demand(len(self.places) >= 1, "places", 'is empty; give at least one, such as "all over"')
+        all_different([place.name for place in self.places], "places")
+        number_in(self.stands, 1, 1000, "stands")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Model:
+    """One vehicle, figure or scenery piece, with its steps in working order."""
+
+    name: str
+    parts: tuple[Part, ...]
+    steps: tuple[Step, ...] = ()
+    scale: str = ""
+
+    def __post_init__(self) -> None:
+        plain_name(self.name, "name")
+        demand(len(self.parts) >= 1, "parts", "is empty; give at least one")
+        all_different([part.name for part in self.parts], "parts")
+        all_different([step.id for step in self.steps], "steps", "id")
+        demand(len(self.scale) <= 20, "scale", "is longer than 20 characters; write it as 1:72")
+
+    def part(self, name: str) -> Part:
+        """Return the part called ``name``; `KeyError` if there is none."""
+        for part in self.parts:
+            if part.name == name:
+                return part
+        raise KeyError(name)
+
+    def places(self, reference: str) -> tuple[str, ...]:
+        """Return the "part/place" names that a reference covers.
+
+        "hull" covers every place of the part, "hull/deck" one of them.
+
+        Raises
+        ------
+        KeyError
+            If there is no such part or place.
+        """
+        part_name, _, place_name = reference.partition("/")
+        part = self.part(part_name)
+        if not place_name:
+            return tuple(f"{part.name}/{place.name}" for place in part.places)
+        if place_name not in [place.name for place in part.places]:
+            raise KeyError(reference)
+        return (reference,)
+
+    def place(self, reference: str) -> Place:
+        """Return the place "part/place"; `KeyError` if there is none."""
+        part_name, _, place_name = reference.partition("/")
+        for place in self.part(part_name).places:
+            if place.name == place_name:
+                return place
+        raise KeyError(reference)

@@ -1,0 +1,239 @@
+"""A step: one piece of attended work, and the gates that hold it."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from enum import StrEnum
+
+from planner.values.coating import Window, ordered_windows
+from planner.values.refusal import all_different, demand, number_in
+
+
+class Stage(StrEnum):
+    """What kind of work a step is."""
+
+    PRIME = "prime"
+    BASE = "base"
+    CAMO = "camo"
+    HIGHLIGHT = "highlight"
+    DETAIL = "detail"
+    DRY_BRUSH = "dry-brush"
+    WASH = "wash"
+    OIL_WASH = "oil wash"
+    WIPE = "wipe back"
+    FILTER = "filter"
+    VARNISH = "varnish"
+    DECAL = "decal"
+    PRESS = "press decals"
+    CHIP = "chip"
+    CHIP_FLUID = "chip fluid"
+    CHIP_RUB = "chip rub"
+    PIGMENT = "pigment"
+    WEATHER = "weather"
+    MASK = "mask"
+    UNMASK = "unmask"
+    TURN = "turn"
+    JOIN = "join"
+    CLEAN = "clean"
+    MATTE = "matte"
+
+
+LAYS_NO_FILM = frozenset(
+    {
+        Stage.MASK,
+        Stage.UNMASK,
+        Stage.TURN,
+        Stage.WIPE,
+        Stage.PRESS,
+        Stage.CHIP_RUB,
+        Stage.CLEAN,
+    }
+)
+
+
+class Role(StrEnum):
+    """What a varnish is there for."""
+
+    DECAL_BED = "decal bed"
+    SEAL = "seal"
+    BARRIER = "barrier"
+    FINAL = "final"
+
+
+class Tool(StrEnum):
+    """What the work is done with."""
+
+    AIRBRUSH = "airbrush"
+    BRUSH = "brush"
+    CAN = "spray can"
+    SPONGE = "sponge"
+    CLOTH = "cloth"
+    HAND = "hand"
+
+
+class Bound(StrEnum):
+    """Which end of the pass must come before a closing (definition 7)."""
+
+    START = "start"
+    END = "end"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Application:
+    """Coats of one coating or mix on some places.
+
+    ``places`` holds references: "hull/deck" is one place, "hull" all of
+    that part's.  ``coats`` is how many thin coats (each a pass of its own).
+    """
+
+    places: tuple[str, ...]
+    coating: str
+    coats: int = 1
+
+    def __post_init__(self) -> None:
+        demand(len(self.places) >= 1, "places", "is empty; name what gets the coat")
+        all_different(self.places, "places", "")
+        demand(bool(self.coating), "coating", "is empty; name a coating or mix")
+        number_in(self.coats, 1, 20, "coats")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Minutes:
+    """Attended minutes of one pass: ``fixed`` + ``per_part`` for each part it works on."""
+
+    fixed: int = 0
+    per_part: int = 0
+
+    def __post_init__(self) -> None:
+        number_in(self.fixed, 0, 1440, "fixed", "min")
+        number_in(self.per_part, 0, 1440, "per_part", "min")
+        demand(
+            self.fixed + self.per_part > 0, "", "no work takes 0 minutes; give fixed or per_part"
+        )
+
+    def of(self, parts: int) -> int:
+        """Return the minutes for a number of parts."""
+        return self.fixed + self.per_part * parts
+
+
+@dataclass(frozen=True, kw_only=True)
+class Gate:
+    """What must hold between an earlier step of the model and this one.
+
+    ``after`` is the id of the earlier step: the gate counts from its last
+    pass.  One of ``windows`` is used.  ``closing`` says whether this step
+    must end (wiping back, pressing decals) or start by the closing.  A gate
+    with a state looks at the film that the earlier step laid.
+    """
+
+    after: str
+    windows: tuple[Window, ...]
+    closing: Bound = Bound.START
+
+    def __post_init__(self) -> None:
+        demand(bool(self.after), "after", "is empty; name an earlier step")
+        demand(len(self.windows) >= 1, "windows", "is empty; give at least one")
+        ordered_windows(self.windows, "windows")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Step:
+    """One piece of attended work on one model.
+
+    Attributes
+    ----------
+    id
+        Short name, unique in its model: lower-case letters, digits, "-".
+    applications
+        Coats that it lays.  For a join: the glue, on the faces to glue.
+    touches
+        Places worked on without laying a film (masked, wiped, turned,
+        joined), as references.
+    minutes
+        Attended minutes of each pass.
+    gates
+        Gates beyond those that the coat stack itself asks for.
+    after
+        Ids of steps that must be finished first, where no shared place says so.
+    role
+        What a varnish is there for.
+    split_least
+        Least piece [min] if the work may be split over several stretches.
+    helper
+        Needs two people.
+    dries_in
+        Location where its films dry; empty means the first one.
+    scraped
+        For a join: the faces are scraped to bare plastic as part of it.
+    stands
+        For a join: drying places of the assembly; absent, the most of its parts.
+    """
+
+    id: str
+    stage: Stage
+    title: str = ""
+    applications: tuple[Application, ...] = ()
+    touches: tuple[str, ...] = ()
+    tool: Tool = Tool.BRUSH
+    minutes: Minutes
+    gates: tuple[Gate, ...] = ()
+    after: tuple[str, ...] = ()
+    role: Role | None = None
+    split_least: int | None = None
+    helper: bool = False
+    dries_in: str = ""
+    scraped: bool = False
+    stands: int | None = None
+
+    def __post_init__(self) -> None:
+        demand(
+            re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", self.id) is not None and len(self.id) <= 60,
+            "id",
+            f'"{self.id}" is not a step id; use lower-case letters, digits and "-"',
+        )
+        demand(len(self.title) <= 200, "title", "is longer than 200 characters; shorten it")
+        demand(
+            bool(self.applications or self.touches),
+            "applications",
+            "touches nothing; give applications or touches",
+        )
+        demand(
+            not (self.applications and self.stage in LAYS_NO_FILM),
+            "applications",
+            f"{self.stage} lays no film; move its places to touches",
+        )
+        if self.tool is Tool.AIRBRUSH:
+            coatings = {application.coating for application in self.applications}
+            demand(
+                len(coatings) == 1,
+                "applications",
+                "an airbrush holds one coating at a time; make a step of each",
+            )
+        all_different(self.after, "after", "")
+        demand(
+            (self.role is None) or self.stage in (Stage.VARNISH, Stage.MATTE),
+            "role",
+            "belongs to varnish and matte steps",
+        )
+        if self.split_least is not None:
+            number_in(self.split_least, 5, 1440, "split_least", "min")
+            demand(
+                all(window.closes is None for gate in self.gates for window in gate.windows),
+                "split_least",
+                "a step with a closing gate cannot be split (definition 17)",
+            )
+        demand(not self.scraped or self.stage is Stage.JOIN, "scraped", "belongs to join steps")
+        if self.stands is not None:
+            demand(self.stage is Stage.JOIN, "stands", "belongs to join steps")
+            number_in(self.stands, 1, 1000, "stands")
+
+    @property
+    def coats(self) -> int:
+        """Number of passes: the most coats of any application, at least one."""
+        return max((application.coats for application in self.applications), default=1)
+
+    def references(self) -> tuple[str, ...]:
+        """Return every place reference it names, applications first, each once."""
+        named = [place for application in self.applications for place in application.places]
+        return tuple(dict.fromkeys([*named, *self.touches]))
