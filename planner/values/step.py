@@ -224,6 +224,11 @@ class Step:
                 "a step with a closing gate cannot be split (definition 17)",
             )
         demand(not self.scraped or self.stage is Stage.JOIN, "scraped", "belongs to join steps")
+        demand(
+            self.coats == 1 or all(gate.closing is Bound.START for gate in self.gates),
+            "gates",
+            "only a step of one coat can have to end by a closing; make a step of each coat",
+        )
         if self.stands is not None:
             demand(self.stage is Stage.JOIN, "stands", "belongs to join steps")
             number_in(self.stands, 1, 1000, "stands")

@@ -1,0 +1,249 @@
+"""The gates between the passes of one model.
+
+Four sources make them: the coat stack of each place (definition 5), the
+label's recoat windows, masks (definition 21), and what a person wrote on
+the step.  They follow from the values alone; no schedule is looked at.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+
+from planner.layers.requirement import COMMON_PRACTICE, WHITE_SPIRIT_BORNE, requirement
+from planner.passes import Pass, expand
+from planner.values.book import Book
+from planner.values.coating import Mark, State, Window
+from planner.values.model import Model
+from planner.values.plan import PassKey
+from planner.values.project import Project
+from planner.values.step import Bound, Stage
+
+ANY_TIME = (Window(),)
+OIL_WIPE_MINUTES = 60  # "an hour or so": common practice, no source
+CHIP_RUB_MINUTES = 90  # 20 min to 1.5 h: common practice, no source
+LONGEST_MASK_MINUTES = 7 * 1440  # tape survived a week: common practice, no source
+
+
+@dataclass(frozen=True)
+class PassGate:
+    """What must hold between two passes.
+
+    Attributes
+    ----------
+    before, after
+        The pass that the gate counts from, and the pass that it holds.
+    place
+        "part/place" whose film (laid by ``before``) is watched; "" when the
+        gate watches time alone.
+    windows
+        One of them must hold.  ``(Window(),)`` is mere order.
+    closing
+        Which end of ``after`` a closing binds.
+    why, source
+        Reason in plain words, and where it comes from.
+    """
+
+    before: PassKey
+    after: PassKey
+    place: str
+    windows: tuple[Window, ...]
+    closing: Bound = Bound.START
+    why: str = ""
+    source: str = COMMON_PRACTICE
+
+    @property
+    def is_order(self) -> bool:
+        """Tell whether it asks no more than the end of ``before``."""
+        return self.windows == ANY_TIME
+
+    @property
+    def closes(self) -> bool:
+        """Tell whether some window of it closes."""
+        return any(window.closes is not None for window in self.windows)
+
+
+@dataclass(frozen=True)
+class _Film:
+    """A film on a place: who laid it, of what, and all that lies below it."""
+
+    key: PassKey
+    place: str
+    coating: str
+    below: tuple[tuple[PassKey, str], ...]
+
+    @property
+    def alike(self) -> tuple[object, ...]:
+        """Equal for films that dry alike: same pass, coating and stack."""
+        return (self.key, self.coating, self.below)
+
+
+@dataclass
+class _Bench:
+    """What lies where while the working order is walked."""
+
+    films: dict[str, list[_Film]] = field(default_factory=lambda: defaultdict(list))
+    last: dict[str, PassKey] = field(default_factory=dict)
+    demanded: set[tuple[object, ...]] = field(default_factory=set)
+    masks: dict[str, PassKey] = field(default_factory=dict)  # covered place -> mask
+    scope: dict[PassKey, list[_Film]] = field(default_factory=lambda: defaultdict(list))
+    first_of: dict[str, Pass] = field(default_factory=dict)
+    last_of: dict[str, Pass] = field(default_factory=dict)
+
+
+def gates_of(book: Book, project: Project, model: Model) -> tuple[PassGate, ...]:
+    """Return every gate between passes of ``model``, in working order of ``after``."""
+    bench = _Bench()
+    passes = expand(project, model)
+    for one in passes:
+        bench.first_of.setdefault(one.step.id, one)
+        bench.last_of[one.step.id] = one
+    gates: dict[PassGate, None] = {}
+    for one in passes:
+        for gate in _gates_on(book, bench, one):
+            gates.setdefault(gate)
+        _advance(bench, one)
+    return tuple(gates)
+
+
+def _gates_on(book: Book, bench: _Bench, one: Pass) -> Iterable[PassGate]:
+    written = list(_written(bench, one))
+    yield from written
+    yield from _stack(book, bench, one)
+    yield from _masks(bench, one, written)
+    if not written:
+        yield from _customary(book, bench, one)
+    held = {bench.last[place] for place in one.places if place in bench.last}
+    for key in sorted(held):
+        yield PassGate(key, one.key, "", ANY_TIME, why="the same places come first")
+
+
+def _written(bench: _Bench, one: Pass) -> Iterable[PassGate]:
+    """Yield what the person wrote; it holds the step's first pass."""
+    if one.key != bench.first_of[one.step.id].key:
+        return
+    for name in one.step.after:
+        yield PassGate(bench.last_of[name].key, one.key, "", ANY_TIME, why=f"after {name}")
+    for gate in one.step.gates:
+        before = bench.last_of[gate.after]
+        for place in _watched(before, one) or ("",):
+            yield PassGate(
+                before.key,
+                one.key,
+                place,
+                gate.windows,
+                gate.closing,
+                why=f"written on the step, after {gate.after}",
+                source="written by the person",
+            )
+
+
+def _watched(before: Pass, one: Pass) -> tuple[str, ...]:
+    """Return one place for each coating that ``before`` laid, shared places first."""
+    shared = [film for film in before.films if film[0] in one.places]
+    chosen: dict[str, str] = {}
+    for place, coating in shared or before.films:
+        chosen.setdefault(coating, place)
+    return tuple(chosen.values())
+
+
+def _stack(book: Book, bench: _Bench, one: Pass) -> Iterable[PassGate]:
+    """Yield what each film reached must have become (definition 5)."""
+    laid = dict(one.films)
+    turned = one.step.stage is Stage.TURN and all(unit.holder for unit in one.units)
+    seen: set[tuple[object, ...]] = set()
+    for place in one.places:
+        coating = book.coating(laid[place]) if place in laid else None
+        stack = bench.films[place]
+        for film in stack:
+            below = book.coating(film.coating)
+            asked = None if turned else requirement(one.step, coating, below)
+            if asked and (film.place, film.key, asked.state) not in bench.demanded:
+                bench.demanded.add((film.place, film.key, asked.state))
+                if (mark := (*film.alike, asked.state)) not in seen:
+                    seen.add(mark)
+                    window = Window(opens=Mark(state=asked.state))
+                    yield PassGate(
+                        film.key, one.key, place, (window,), why=asked.why, source=asked.source
+                    )
+        if stack and coating and (windows := book.coating(stack[-1].coating).recoat):
+            film = stack[-1]
+            if (mark := (*film.alike, "recoat")) not in seen:
+                seen.add(mark)
+                yield PassGate(
+                    film.key,
+                    one.key,
+                    place,
+                    windows,
+                    why=f"recoat window of {film.coating}",
+                    source="label",
+                )
+
+
+def _masks(bench: _Bench, one: Pass, written: list[PassGate]) -> Iterable[PassGate]:
+    """Yield what masks ask: coats follow the mask, unmasking follows the coats."""
+    if one.step.stage is Stage.UNMASK:
+        for mask in sorted({bench.masks[place] for place in one.places if place in bench.masks}):
+            if not any(gate.before == mask for gate in written):
+                window = Window(closes=Mark(minutes=LONGEST_MASK_MINUTES))
+                yield PassGate(
+                    mask, one.key, "", (window,), why="tape creeps and lifts when left for long"
+                )
+            seen: set[tuple[object, ...]] = set()
+            for film in bench.scope[mask]:
+                if film.alike not in seen:
+                    seen.add(film.alike)
+                    window = Window(opens=Mark(state=State.SET_TO_TOUCH))
+                    yield PassGate(
+                        film.key, one.key, film.place, (window,), why="the edge must not run"
+                    )
+    elif one.films:
+        for mask in sorted(
+            {key for place, key in bench.masks.items() if _part(place) in one.parts}
+        ):
+            yield PassGate(mask, one.key, "", ANY_TIME, why="the mask goes on first")
+
+
+def _customary(book: Book, bench: _Bench, one: Pass) -> Iterable[PassGate]:
+    """Yield the closings that everybody keeps, where the person wrote no gate."""
+    seen: set[tuple[object, ...]] = set()
+    for place in one.places:
+        if not bench.films[place]:
+            continue
+        film = bench.films[place][-1]
+        if film.alike in seen:
+            continue
+        seen.add(film.alike)
+        if one.step.stage is Stage.WIPE and book.coating(film.coating).family in WHITE_SPIRIT_BORNE:
+            window = Window(closes=Mark(minutes=OIL_WIPE_MINUTES))
+            why = "an oil wash can be wiped back for about an hour"
+        elif one.step.stage is Stage.CHIP_RUB:
+            window = Window(
+                opens=Mark(state=State.SET_TO_TOUCH), closes=Mark(minutes=CHIP_RUB_MINUTES)
+            )
+            why = "the coat over the chipping fluid soon turns too hard to rub"
+        else:
+            continue
+        yield PassGate(film.key, one.key, place, (window,), Bound.END, why=why)
+
+
+def _advance(bench: _Bench, one: Pass) -> None:
+    covering = {key for place, key in bench.masks.items() if _part(place) in one.parts}
+    for place, coating in one.films:
+        stack = bench.films[place]
+        below = tuple((film.key, film.coating) for film in stack)
+        film = _Film(one.key, place, coating, below)
+        stack.append(film)
+        for mask in covering:
+            bench.scope[mask].append(film)
+    for place in one.places:
+        bench.last[place] = one.key
+        if one.step.stage is Stage.MASK:
+            bench.masks[place] = one.key
+        elif one.step.stage is Stage.UNMASK:
+            bench.masks.pop(place, None)
+
+
+def _part(place: str) -> str:
+    return place.partition("/")[0]
