@@ -159,26 +159,20 @@ def _stack(book: Book, bench: _Bench, one: Pass) -> Iterable[PassGate]:
         for film in stack:
             below = book.coating(film.coating)
             asked = None if turned else requirement(one.step, coating, below)
-            if asked and (film.place, film.key, asked.state) not in bench.demanded:
-                bench.demanded.add((film.place, film.key, asked.state))
-                if (mark := (*film.alike, asked.state)) not in seen:
-                    seen.add(mark)
-                    window = Window(opens=Mark(state=asked.state))
-                    yield PassGate(
-                        film.key, one.key, place, (window,), why=asked.why, source=asked.source
-                    )
-        if stack and coating and (windows := book.coating(stack[-1].coating).recoat):
-            film = stack[-1]
-            if (mark := (*film.alike, "recoat")) not in seen:
+            windows = below.recoat if coating and film is stack[-1] else ()
+            if windows and (mark := (*film.alike, "recoat")) not in seen:
                 seen.add(mark)
-                yield PassGate(
-                    film.key,
-                    one.key,
-                    place,
-                    windows,
-                    why=f"recoat window of {film.coating}",
-                    source="label",
-                )
+                why = f"recoat window of {film.coating}"
+                yield PassGate(film.key, one.key, place, windows, why=why, source="label")
+            if asked is None or (windows and asked.state is State.DRY_TO_RECOAT):
+                continue  # the label's own windows say when a coat may follow
+            if (film.place, film.key, asked.state) in bench.demanded:
+                continue  # an earlier pass waited for it already
+            bench.demanded.add((film.place, film.key, asked.state))
+            if (mark := (*film.alike, asked.state)) not in seen:
+                seen.add(mark)
+                opens = (Window(opens=Mark(state=asked.state)),)
+                yield PassGate(film.key, one.key, place, opens, why=asked.why, source=asked.source)
 
 
 def _masks(bench: _Bench, one: Pass, written: list[PassGate]) -> Iterable[PassGate]:

@@ -219,6 +219,11 @@ class Step:
         if self.split_least is not None:
             number_in(self.split_least, 5, 1440, "split_least", "min")
             demand(
+                self.tool is not Tool.AIRBRUSH,
+                "split_least",
+                "a sprayed coat is laid in one go; it cannot be split",
+            )
+            demand(
                 all(window.closes is None for gate in self.gates for window in gate.windows),
                 "split_least",
                 "a step with a closing gate cannot be split (definition 17)",
