@@ -1,0 +1,121 @@
+"""The exchange file: one strict, versioned JSON document for a book or a project.
+
+``{"tackfree": 1, "note": "...", ...fields of planner.values.book.Book}``.
+Fields that hold their default are left out.  Whatever is refused is refused
+by the path to its place; whatever is read is written back without loss.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import importlib.util
+import json
+from dataclasses import dataclass
+from typing import Any, Final
+
+import msgspec
+
+from planner.values.book import Book
+from planner.values.refusal import Refused, demand
+from storage.plain import plain, pretty
+from storage.plan_file import dump_plan, load_plan
+from storage.strict import build, read_json
+
+__all__ = ["VERSION", "Exchange", "digest", "dump", "dump_plan", "load", "load_plan", "schema"]
+
+VERSION: Final = 1
+
+
+@dataclass(frozen=True)
+class Exchange:
+    """What an exchange file holds: a book, and a note to whoever opens it."""
+
+    book: Book
+    note: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class _Header:
+    tackfree: int
+    note: str = ""
+
+
+def load(data: bytes) -> Exchange:
+    """Read an exchange file.
+
+    Raises
+    ------
+    Refused
+        For any bytes that are not a sound exchange file, with the path to
+        the first fault and its mend.
+    """
+    raw = read_json(data)
+    if not isinstance(raw, dict):
+        raise Refused("", 'must be an object {"tackfree": 1, ...}; this is no exchange file')
+    header, body = _split(raw)
+    book = build(body, Book)
+    _check_order(book)
+    return Exchange(book, header.note)
+
+
+def dump(exchange: Exchange) -> bytes:
+    """Write an exchange file: UTF-8, stable order, defaults left out."""
+    document = {"tackfree": VERSION, "note": exchange.note, **plain(exchange.book)}
+    return (pretty(document) + "\n").encode()
+
+
+def digest(book: Book) -> str:
+    """Return a short stable name of everything in ``book``."""
+    text = json.dumps(plain(book), sort_keys=True, separators=(",", ":"))
+    return hashlib.sha256(text.encode()).hexdigest()[:32]
+
+
+def schema() -> dict[str, Any]:
+    """Return the JSON Schema (draft 2020-12) of the exchange file."""
+    (whole,), parts = msgspec.json.schema_components([Book], ref_template="#/$defs/{name}")
+    parts = {name: _closed(part) for name, part in parts.items()}
+    book = parts.pop(whole["$ref"].rpartition("/")[2])
+    header = {
+        "tackfree": {"const": VERSION, "description": "Version of this format."},
+        "note": {"type": "string", "description": "To whoever opens the file."},
+    }
+    return {
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "Tackfree exchange file",
+        "description": book["description"],
+        "type": "object",
+        "properties": {**header, **book["properties"]},
+        "required": ["tackfree", *book["required"]],
+        "additionalProperties": False,
+        "$defs": parts,
+    }
+
+
+def _closed(part: dict[str, Any]) -> dict[str, Any]:
+    return {**part, "additionalProperties": False} if part.get("type") == "object" else part
+
+
+def _split(raw: dict[str, object]) -> tuple[_Header, dict[str, object]]:
+    demand(
+        "tackfree" in raw,
+        "tackfree",
+        f'is missing; an exchange file begins with {{"tackfree": {VERSION}}}',
+    )
+    names = ("tackfree", "note")
+    header = build({name: raw[name] for name in names if name in raw}, _Header)
+    demand(
+        header.tackfree <= VERSION,
+        "tackfree",
+        f"is version {header.tackfree}, made by a newer Tackfree; this one reads up to "
+        f"version {VERSION}, so update it first",
+    )
+    demand(header.tackfree == VERSION, "tackfree", f"is no version there has been; use {VERSION}")
+    return header, {key: value for key, value in raw.items() if key not in names}
+
+
+def _check_order(book: Book) -> None:
+    if importlib.util.find_spec("planner.graph.network") is None:
+        return
+    from planner.graph.network import check_acyclic  # noqa: PLC0415
+
+    check_acyclic(book)

@@ -1,0 +1,253 @@
+"""Reading JSON strictly: every fault is refused by the path to its place.
+
+Bytes become values in three steps: `read_json` (text, no duplicate keys),
+a walk along the types of the wanted value (`build`), which refuses in words
+of our own what has the wrong shape, and msgspec, which then constructs the
+value; the value's own demands come back with their path.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Hashable
+from dataclasses import dataclass
+from datetime import date, datetime
+from enum import Enum
+from functools import cache
+from typing import Any, Final, TypeVar
+
+import msgspec
+from msgspec import inspect as types
+
+from planner.values.refusal import Refused, demand, unknown
+
+MOST_BYTES: Final = 20_000_000
+MOST_ENTRIES: Final = 5_000  # of one list
+MOST_CHARACTERS: Final = 20_000  # of one text
+MOST_NUMBER: Final = 1e12
+MOST_MEND: Final = 400  # characters of a message
+
+_Value = TypeVar("_Value")
+
+_UNITS: Final = {
+    "minutes": "minutes",
+    "fixed": "minutes",
+    "part": "minutes",
+    "least": "minutes",
+    "c": "°C",
+    "pct": "%",
+    "um": "µm",
+    "ml": "ml",
+    "cm2": "cm²",
+    "m3": "m³",
+}
+_DATE: Final = "a date such as 2031-05-31"
+_TIME: Final = "a time with its zone, such as 2031-05-31T19:30:00+02:00"
+
+
+@dataclass(frozen=True)
+class _Twice:
+    """Stands where an object gave one key twice."""
+
+    key: str
+
+
+def read_json(data: bytes) -> object:
+    """Return the JSON value in ``data``, with faults inside it left for `build`.
+
+    Raises
+    ------
+    Refused
+        If ``data`` is too long, not UTF-8, not JSON or nested too deeply.
+    """
+    demand(
+        len(data) <= MOST_BYTES,
+        "",
+        f"is larger than {MOST_BYTES // 1_000_000} MB; split it into several projects",
+    )
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError as problem:
+        raise Refused("", f"is not UTF-8 text (byte {problem.start}); save it as UTF-8") from None
+    demand(bool(text.strip()), "", "is empty; it must hold a JSON object")
+    try:
+        return json.loads(text, object_pairs_hook=_object, parse_int=_integer)
+    except json.JSONDecodeError as problem:
+        where = f"line {problem.lineno}, column {problem.colno}"
+        raise Refused(where, f"is not JSON ({problem.msg})") from None
+    except RecursionError:
+        raise Refused("", "is nested too deeply; it must be flatter") from None
+
+
+def build(raw: object, wanted: type[_Value], place: str = "") -> _Value:
+    """Return ``raw`` as a value of the dataclass ``wanted``.
+
+    Raises
+    ------
+    Refused
+        With the path, from ``place`` on, of the first fault found.
+    """
+    _check(raw, _kind(wanted), place)
+    try:
+        return msgspec.convert(raw, wanted, strict=True)
+    except msgspec.ValidationError as problem:
+        raise _refusal(problem, place) from None
+
+
+def shown(text: str) -> str:
+    """Return foreign text cut and cleaned, fit for a message of one line."""
+    cut = text if len(text) <= 60 else text[:57] + "..."
+    return "".join(sign if sign.isprintable() else "\N{REPLACEMENT CHARACTER}" for sign in cut)
+
+
+def beneath(place: str, key: str) -> str:
+    """Return the path of the field ``key`` of the object at ``place``."""
+    return f"{place}.{key}" if place else key
+
+
+@cache
+def _kind(wanted: Hashable) -> types.Type:
+    return types.type_info(wanted)
+
+
+def _object(pairs: list[tuple[str, object]]) -> object:
+    whole = dict(pairs)
+    if len(whole) == len(pairs):
+        return whole
+    seen: set[str] = set()
+    for key, _ in pairs:
+        if key in seen:
+            return _Twice(key)
+        seen.add(key)
+    raise AssertionError(pairs)
+
+
+def _integer(digits: str) -> int | float:
+    """Read a whole number; one too long to be meant becomes infinite, and `_check` refuses it."""
+    return int(digits) if len(digits) < 20 else math.inf
+
+
+def _check(raw: object, kind: types.Type, place: str, field: str = "") -> None:
+    """Refuse what msgspec would let pass, or refuse in words that are not ours."""
+    if isinstance(kind, types.UnionType):
+        if raw is None:
+            return
+        kind = next(one for one in kind.types if not isinstance(one, types.NoneType))
+    if isinstance(raw, _Twice):
+        raise Refused(beneath(place, shown(raw.key)), "is given twice; remove one")
+    if isinstance(raw, int | float) and not isinstance(raw, bool):
+        demand(
+            math.isfinite(raw) and abs(raw) <= MOST_NUMBER,
+            place,
+            "is not a finite number of sensible size",
+        )
+    demand(_fits(raw, kind), place, f"is {_found(raw)}, but must be {_wanted(kind, field)}")
+    if isinstance(raw, str):
+        _check_text(raw, kind, place)
+    elif isinstance(kind, types.DataclassType) and isinstance(raw, dict):
+        _check_object(raw, kind, place)
+    elif isinstance(kind, types.VarTupleType) and isinstance(raw, list):
+        demand(len(raw) <= MOST_ENTRIES, place, f"has more than {MOST_ENTRIES} entries")
+        for index, entry in enumerate(raw):
+            _check(entry, kind.item_type, f"{place}[{index}]")
+
+
+def _check_object(raw: dict[str, object], kind: types.DataclassType, place: str) -> None:
+    fields = {field.encode_name: field for field in kind.fields}
+    for key, value in raw.items():
+        demand(key in fields, place, unknown("field", shown(key), fields))
+        _check(value, fields[key].type, beneath(place, key), key)
+    for name, field in fields.items():
+        demand(
+            name in raw or not field.required,
+            beneath(place, name),
+            f"is missing; it must be {_wanted(field.type, name)}",
+        )
+
+
+def _check_text(raw: str, kind: types.Type, place: str) -> None:
+    demand(len(raw) <= MOST_CHARACTERS, place, f"is longer than {MOST_CHARACTERS} characters")
+    broken = any("\ud800" <= sign <= "\udfff" or sign == "\0" for sign in raw)
+    demand(not broken, place, "holds half a character or a zero byte; remove it")
+    if isinstance(kind, types.EnumType):
+        words = [str(member.value) for member in kind.cls]
+        demand(raw in words, place, _no_such_word(kind.cls, raw, words))
+    elif isinstance(kind, types.DateType):
+        _demand_converts(raw, date, place, _DATE)
+    elif isinstance(kind, types.DateTimeType):
+        _demand_converts(raw, datetime, place, _TIME)
+
+
+def _demand_converts(raw: str, wanted: type, place: str, words: str) -> None:
+    try:
+        msgspec.convert(raw, wanted)
+    except msgspec.ValidationError:
+        raise Refused(place, f'"{shown(raw)}" is not {words}') from None
+
+
+def _no_such_word(words_of: type[Enum], raw: str, words: list[str]) -> str:
+    sentence = unknown(words_of.__name__.lower(), shown(raw), words)
+    if "did you mean" in sentence:
+        return sentence
+    return f"{sentence}; use one of: {', '.join(words)}"
+
+
+def _fits(raw: object, kind: types.Type) -> bool:
+    """Tell whether the JSON type is right."""
+    accepted: tuple[type, ...] = (str,)
+    if isinstance(kind, types.BoolType):
+        accepted = (bool,)
+    elif isinstance(kind, types.IntType):
+        accepted = (int,)
+    elif isinstance(kind, types.FloatType):
+        accepted = (int, float)
+    elif isinstance(kind, types.DataclassType):
+        accepted = (dict,)
+    elif isinstance(kind, types.VarTupleType):
+        accepted = (list,)
+    if isinstance(raw, bool):
+        return bool in accepted
+    return isinstance(raw, accepted)
+
+
+def _found(raw: object) -> str:
+    if raw is None:
+        return "null"
+    if isinstance(raw, bool):
+        return str(raw).lower()
+    if isinstance(raw, str):
+        return "text"
+    if isinstance(raw, int | float):
+        return f"the number {raw}"
+    return "a list" if isinstance(raw, list) else "an object"
+
+
+def _wanted(kind: types.Type, field: str = "") -> str:
+    """Say what belongs there, with the unit that the field's name carries."""
+    if isinstance(kind, types.UnionType):
+        kind = next(one for one in kind.types if not isinstance(one, types.NoneType))
+    unit = _UNITS.get(field.rpartition("_")[2], "")
+    of_unit = f" of {unit}" if unit else ""
+    named: dict[type[Any], str] = {
+        types.IntType: f"a whole number{of_unit}",
+        types.FloatType: f"a number{of_unit}",
+        types.BoolType: "true or false",
+        types.DateType: _DATE,
+        types.DateTimeType: _TIME,
+        types.DataclassType: "an object {...}",
+        types.VarTupleType: "a list [...]",
+    }
+    return named.get(type(kind), "text")
+
+
+def _refusal(problem: msgspec.ValidationError, place: str) -> Refused:
+    """Put what msgspec reports, the value's own demand above all, under its path."""
+    words, _, path = str(problem).rpartition(" - at `$")
+    path = path.rstrip("`") if words else ""
+    inner = problem.__cause__
+    refused = inner if isinstance(inner, Refused) else Refused("", words or str(problem))
+    if len(refused.mend) > MOST_MEND:
+        refused = Refused(refused.place, refused.mend[:MOST_MEND] + "...")
+    whole = place + path if place else path.removeprefix(".")
+    return refused.under(whole) if whole else refused
