@@ -10,6 +10,7 @@ from __future__ import annotations
 import hashlib
 import importlib.util
 import json
+import sys
 from dataclasses import dataclass
 from typing import Any, Final
 
@@ -91,6 +92,11 @@ def schema() -> dict[str, Any]:
     }
 
 
+def schema_text() -> str:
+    """Return the schema as it stands in ``exchange.schema.json``."""
+    return json.dumps(schema(), indent=2, ensure_ascii=False) + "\n"
+
+
 def _closed(part: dict[str, Any]) -> dict[str, Any]:
     return {**part, "additionalProperties": False} if part.get("type") == "object" else part
 
@@ -119,3 +125,7 @@ def _check_order(book: Book) -> None:
     from planner.graph.network import check_acyclic  # noqa: PLC0415
 
     check_acyclic(book)
+
+
+if __name__ == "__main__":  # python -m storage.exchange > storage/exchange.schema.json
+    sys.stdout.write(schema_text())

@@ -29,6 +29,8 @@ def plain(value: Any) -> Any:
         return value.value
     if isinstance(value, date):  # a datetime is one too
         return value.isoformat()
+    if isinstance(value, float) and value.is_integer():
+        return int(value)  # 21 and 21.0 are one number and are written alike
     return value
 
 

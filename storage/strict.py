@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from enum import Enum
 from functools import cache
-from typing import Any, Final, TypeVar
+from typing import Any, Final, TypeVar, cast
 
 import msgspec
 from msgspec import inspect as types
@@ -88,16 +88,16 @@ def build(raw: object, wanted: type[_Value], place: str = "") -> _Value:
     Refused
         With the path, from ``place`` on, of the first fault found.
     """
-    _check(raw, _kind(wanted), place)
+    _check(raw, _kind(cast(Hashable, wanted)), place)
     try:
         return msgspec.convert(raw, wanted, strict=True)
     except msgspec.ValidationError as problem:
         raise _refusal(problem, place) from None
 
 
-def shown(text: str) -> str:
+def shown(text: str, most: int = 60) -> str:
     """Return foreign text cut and cleaned, fit for a message of one line."""
-    cut = text if len(text) <= 60 else text[:57] + "..."
+    cut = text if len(text) <= most else text[: most - 3] + "..."
     return "".join(sign if sign.isprintable() else "\N{REPLACEMENT CHARACTER}" for sign in cut)
 
 
@@ -156,7 +156,8 @@ def _check(raw: object, kind: types.Type, place: str, field: str = "") -> None:
 def _check_object(raw: dict[str, object], kind: types.DataclassType, place: str) -> None:
     fields = {field.encode_name: field for field in kind.fields}
     for key, value in raw.items():
-        demand(key in fields, place, unknown("field", shown(key), fields))
+        if key not in fields:
+            raise Refused(place, unknown("field", shown(key), fields))
         _check(value, fields[key].type, beneath(place, key), key)
     for name, field in fields.items():
         demand(
@@ -172,7 +173,8 @@ def _check_text(raw: str, kind: types.Type, place: str) -> None:
     demand(not broken, place, "holds half a character or a zero byte; remove it")
     if isinstance(kind, types.EnumType):
         words = [str(member.value) for member in kind.cls]
-        demand(raw in words, place, _no_such_word(kind.cls, raw, words))
+        if raw not in words:
+            raise Refused(place, _no_such_word(kind.cls, raw, words))
     elif isinstance(kind, types.DateType):
         _demand_converts(raw, date, place, _DATE)
     elif isinstance(kind, types.DateTimeType):
@@ -246,8 +248,7 @@ def _refusal(problem: msgspec.ValidationError, place: str) -> Refused:
     words, _, path = str(problem).rpartition(" - at `$")
     path = path.rstrip("`") if words else ""
     inner = problem.__cause__
-    refused = inner if isinstance(inner, Refused) else Refused("", words or str(problem))
-    if len(refused.mend) > MOST_MEND:
-        refused = Refused(refused.place, refused.mend[:MOST_MEND] + "...")
+    at, mend = (inner.place, inner.mend) if isinstance(inner, Refused) else ("", words)
+    refused = Refused(at, shown(mend or str(problem), MOST_MEND))
     whole = place + path if place else path.removeprefix(".")
     return refused.under(whole) if whole else refused

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from datetime import date, datetime, time
 
@@ -33,7 +34,7 @@ class Recurring:
         in_years(self.since, "since")
         number_in(self.people, 1, 2, "people")
         demand(
-            self.rule.startswith("FREQ=") and "\n" not in self.rule and len(self.rule) <= 300,
+            self.rule.startswith("FREQ=") and len(self.rule.split()) == 1 and len(self.rule) <= 300,
             "rule",
             f'"{self.rule[:60]}" is not a recurrence rule; write it as FREQ=WEEKLY;BYDAY=TU,TH',
         )
@@ -47,12 +48,33 @@ class Recurring:
             demand(
                 field not in fields, "rule", f"must not hold {field}; start and end say the hours"
             )
+        _counts_sensibly(fields)
         try:
             rrulestr(self.rule, dtstart=datetime.combine(self.since, time()))
         except (ValueError, KeyError, TypeError, AttributeError) as problem:
             raise Refused(
                 "rule", f'"{self.rule}" is not a recurrence rule ({problem})'
             ) from problem
+
+
+def _counts_sensibly(fields: dict[str, str]) -> None:
+    """Demand numbers that RFC 5545 allows; dateutil would loop or stumble over others later."""
+    for field in ("INTERVAL", "COUNT"):
+        value = fields.get(field, "1")
+        demand(
+            re.fullmatch("[1-9][0-9]{0,3}", value) is not None,
+            "rule",
+            f'{field} is "{value}", but must be a number from 1 to 9999',
+        )
+    demand(not {"COUNT", "UNTIL"} <= fields.keys(), "rule", "must not hold both COUNT and UNTIL")
+    most = {"MONTHLY": 5, "YEARLY": 53}.get(fields["FREQ"], 0)
+    for day in fields.get("BYDAY", "").split(","):
+        which = day.lstrip("+-")[:-2]
+        demand(
+            not which or (which.isdecimal() and 1 <= int(which[:4]) <= most),
+            "rule",
+            f'BYDAY "{day}" names a day that does not come',
+        )
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -9,7 +9,7 @@ from planner.values.coating import THINNERS, Coating, Mix, State
 from planner.values.gear import Gear
 from planner.values.model import Model
 from planner.values.project import Logged, Pin, Project
-from planner.values.refusal import Refused, all_different, demand, unknown
+from planner.values.refusal import Refused, all_different, demand, demand_known, unknown
 from planner.values.room import Room
 from planner.values.step import Stage, Step, Tool
 
@@ -74,9 +74,7 @@ class Book:
             )
             for at, portion in enumerate(mix.portions):
                 here = f"{place}.portions[{at}].coating"
-                demand(
-                    portion.coating in bottled, here, unknown("coating", portion.coating, bottled)
-                )
+                demand_known(portion.coating, bottled, "coating", here)
             demand(
                 bottled[mix.portions[0].coating].family not in THINNERS,
                 f"{place}.portions[0].coating",
@@ -85,7 +83,8 @@ class Book:
 
     def _check_location(self, name: str, place: str) -> None:
         known = [location.name for location in self.room.locations]
-        demand(not name or name in known, place, unknown("location", name, known))
+        if name:
+            demand_known(name, known, "location", place)
 
     def _check_model(self, model: Model, place: str) -> None:
         for index, step in enumerate(model.steps):
@@ -106,11 +105,7 @@ class Book:
         covered: dict[str, int] = {}
         for at, application in enumerate(step.applications):
             spot = f"{here}.applications[{at}]"
-            demand(
-                application.coating in known,
-                f"{spot}.coating",
-                unknown("coating", application.coating, known),
-            )
+            demand_known(application.coating, known, "coating", f"{spot}.coating")
             demand(
                 self.coating(application.coating).family not in THINNERS,
                 f"{spot}.coating",
@@ -140,10 +135,10 @@ def _check_reference(model: Model, reference: str, place: str) -> None:
 def _check_order(model: Model, step: Step, here: str) -> None:
     by_id = {other.id: other for other in model.steps}
     for at, name in enumerate(step.after):
-        demand(name in by_id, f"{here}.after[{at}]", unknown("step", name, by_id))
+        demand_known(name, by_id, "step", f"{here}.after[{at}]")
     for at, gate in enumerate(step.gates):
         spot = f"{here}.gates[{at}]"
-        demand(gate.after in by_id, f"{spot}.after", unknown("step", gate.after, by_id))
+        demand_known(gate.after, by_id, "step", f"{spot}.after")
         earlier = by_id[gate.after]
         for number, window in enumerate(gate.windows):
             for end in ("opens", "closes"):
@@ -168,9 +163,9 @@ def _check_facts(project: Project, place: str) -> None:
         *((f"{place}.log[{index}]", entry) for index, entry in enumerate(project.log)),
     ]
     for here, fact in facts:
-        demand(fact.model in models, f"{here}.model", unknown("model", fact.model, models))
+        demand_known(fact.model, models, "model", f"{here}.model")
         known = [step for model, step in coats if model == fact.model]
-        demand(fact.step in known, f"{here}.step", unknown("step", fact.step, known))
+        demand_known(fact.step, known, "step", f"{here}.step")
         most = coats[fact.model, fact.step]
         demand(
             fact.coat is None or fact.coat <= most,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import difflib
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 
 
 class Refused(ValueError):  # noqa: N818 - it is an answer to a person, not a fault of ours
@@ -63,6 +63,12 @@ def all_different(names: Sequence[str], place: str, field: str = "name") -> None
     for index, name in enumerate(names):
         demand(name not in seen, f"{place}[{index}].{field}", f'"{name}" occurs twice; rename one')
         seen.add(name)
+
+
+def demand_known(name: str, known: Collection[str], kind: str, place: str) -> None:
+    """Demand that ``name`` is among the known ones; the nearest is sought only if it is not."""
+    if name not in known:
+        raise Refused(place, unknown(kind, name, known))
 
 
 def unknown(kind: str, name: str, known: Iterable[str]) -> str:
