@@ -1,0 +1,333 @@
+"""Where a pass fits next on the table: gates, calendar, airbrush, drying places."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from planner.bench import Stretch
+from planner.schedule.problem import Activity
+from planner.schedule.state import FOREVER, Cup, Table
+from planner.values.gear import Airbrush
+from planner.values.moment import Interval
+from planner.values.plan import BenchKind
+from planner.values.step import Bound, Tool
+
+DRY_RUNS = 12  # openings and closings settle in two or three rounds
+STRETCHES_TRIED = 120  # what does not fit in so many evenings will not fit at all
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """The next possible place of (a piece of) a pass.
+
+    ``hands`` is when hands are first needed for it, ``start`` and ``end``
+    bound the work itself.  ``cleans`` says that a cup is emptied at
+    ``hands``; preparation and ``setup`` come right before the work.
+    """
+
+    index: int
+    stretch: Stretch
+    hands: int
+    start: int
+    end: int
+    prepare: int
+    airbrush: str
+    setup: BenchKind | None
+    setup_minutes: int
+    cleans: bool
+    last: bool
+
+    @property
+    def work(self) -> int:
+        """When its preparation, set-up or work begins [min]."""
+        return self.start - self.setup_minutes - self.prepare
+
+
+def earliest_fit(table: Table, index: int, time: int) -> Fit | None:
+    """Return the earliest fit of an activity from ``time`` on.
+
+    All passes that it waits for must be placed.  None if there is none, for
+    want of bench time, an open window or a film that dries.
+    """
+    calendar = table.problem.calendar
+    activity = table.problem.activities[index]
+    left = table.left.get(index, activity.one.minutes)
+    for _ in range(STRETCHES_TRIED):
+        opens = _settle(table, activity, time, left)
+        if opens is None:
+            return None
+        stretch = calendar.next_stretch(max(time, opens[0]))
+        if stretch is None:
+            return None
+        if stretch.people == 2 or not activity.one.step.helper:
+            begin = max(time, stretch.interval.start)
+            fit = _fit_in(table, activity, stretch, begin, left)
+            if fit is not None:
+                return fit
+        time = stretch.interval.end
+    return None
+
+
+def _settle(
+    table: Table, activity: Activity, time: int, minutes: int, lead: int = 0
+) -> tuple[int, int] | None:
+    """Return (start, preparation minutes) where every gate holds, or None.
+
+    Hands are free from ``time`` on; between preparation and start lie
+    ``lead`` minutes of set-up.
+    """
+    if activity.index in table.left:
+        return time + lead, 0
+    start = max(time + lead, table.fingers_from(activity.index))
+    if start >= FOREVER:
+        return None
+    prepare = 0
+    for _ in range(DRY_RUNS):
+        before = start
+        for number in activity.gates:
+            found = _through(table, number, start, minutes, lead, time)
+            if found is None:
+                return None
+            start = max(start, found[0])
+            prepare = max(prepare, found[1])
+        pinned = _pinned(activity, max(start, time + prepare + lead), minutes)
+        if pinned is None:
+            return None
+        start = pinned
+        if start == before:
+            return start, prepare
+        prepare = 0
+    return None
+
+
+def _through(
+    table: Table, number: int, start: int, minutes: int, lead: int, time: int
+) -> tuple[int, int] | None:
+    """Return (start, preparation) by which one gate lets a pass through, or None."""
+    to_end = table.problem.gates[number].closing is Bound.END
+    for opening in table.windows(number):
+        prepare = opening.window.preparation_minutes
+        begin = max(start, opening.opens)
+        if prepare:
+            begin = max(begin, max(opening.opens, time) + prepare + lead)
+        if begin + minutes <= opening.closes if to_end else begin < opening.closes:
+            return begin, prepare
+    return None
+
+
+def _pinned(activity: Activity, start: int, minutes: int) -> int | None:
+    if activity.allowed is None:
+        return start
+    for interval in sorted(activity.allowed):
+        begin = max(start, interval.start)
+        if begin + minutes <= interval.end:
+            return begin
+    return None
+
+
+def _fit_in(
+    table: Table, activity: Activity, stretch: Stretch, begin: int, left: int
+) -> Fit | None:
+    if activity.one.step.tool is Tool.AIRBRUSH:
+        fits = [
+            fit
+            for airbrush in table.problem.book.gear.airbrushes
+            if (fit := _spray(table, activity, stretch, begin, airbrush)) is not None
+        ]
+        return min(fits, key=lambda fit: (fit.start, fit.setup_minutes), default=None)
+    return _by_hand(table, activity, stretch, begin, left)
+
+
+def _by_hand(
+    table: Table, activity: Activity, stretch: Stretch, begin: int, left: int
+) -> Fit | None:
+    """Fit work without an airbrush; a loaded cup is cleaned first where it must be."""
+    loaded = _loaded(table)
+    for cleans in (False, True) if loaded else (False,):
+        opens = begin + (_cleaning(table, loaded) if cleans else 0)
+        found = _handwork(table, activity, stretch, opens, left)
+        if found is None:
+            continue
+        start, end, prepare, last = found
+        if not cleans and not all(_keeps(table, name, stretch, end) for name in loaded):
+            continue
+        return Fit(
+            index=activity.index,
+            stretch=stretch,
+            hands=begin if cleans else start - prepare,
+            start=start,
+            end=end,
+            prepare=prepare,
+            airbrush="",
+            setup=None,
+            setup_minutes=0,
+            cleans=cleans,
+            last=last,
+        )
+    return None
+
+
+def _handwork(
+    table: Table, activity: Activity, stretch: Stretch, begin: int, left: int
+) -> tuple[int, int, int, bool] | None:
+    """Return (start, end, preparation, whether it is the last piece) in a stretch."""
+    settled = _clear_start(table, activity, stretch, begin, 0, 0)
+    if settled is None:
+        return None
+    start, prepare = settled
+    least = activity.one.step.split_least
+    room = stretch.interval.end - start
+    if left <= room:
+        return start, start + left, prepare, True
+    if least and not _tied(table, activity):
+        piece = min(room, left - least)
+        if piece >= least:
+            return start, start + piece, prepare, False
+    return None
+
+
+def _tied(table: Table, activity: Activity) -> bool:
+    """Tell whether a closing gate touches the pass, so that it cannot be split."""
+    problem = table.problem
+    return any(problem.gates[n].closes for n in activity.gates) or any(
+        problem.gates[n].closes for n in problem.gates_from[activity.index]
+    )
+
+
+def _calendar(table: Table, activity: Activity, start: int, minutes: int) -> int:
+    """Return the first start ≥ ``start`` in daylight, for a spray can."""
+    if activity.one.step.tool is not Tool.CAN:
+        return start
+    light = table.problem.calendar.daylight(start, start + 2 * 1440)
+    if light is None:
+        return start
+    for interval in light:
+        begin = max(start, interval.start)
+        if begin + minutes <= interval.end:
+            return begin
+    return start + 2 * 1440
+
+
+def _spray(
+    table: Table, activity: Activity, stretch: Stretch, begin: int, airbrush: Airbrush
+) -> Fit | None:
+    """Fit a sprayed coat with one airbrush, its set-up before and its cleaning after."""
+    others = [name for name in _loaded(table) if name != airbrush.name]
+    cup = table.cups.get(airbrush.name, Cup())
+    for cleans in (False, True) if cup.coating else (False,):
+        opens = begin + (airbrush.clean_minutes if cleans else 0)
+        held = Cup() if cleans else cup
+        kind, minutes = _setup(table, airbrush, held, activity.one.load)
+        after = airbrush.clean_minutes + _cleaning(table, others)
+        found = _clear_start(table, activity, stretch, opens, minutes, after)
+        if found is None:
+            continue
+        start, prepare = found
+        end = start + activity.one.minutes
+        mixed = held.mixed if kind is None else start - minutes
+        if (
+            end + after > stretch.interval.end
+            or (activity.life is not None and end - mixed > activity.life)
+            or (held.coating and start - minutes - held.used > airbrush.idle_limit_minutes)
+            or not all(_keeps(table, name, stretch, end) for name in others)
+        ):
+            continue
+        hands = begin if cleans else start - minutes - prepare
+        return Fit(
+            index=activity.index,
+            stretch=stretch,
+            hands=hands,
+            start=start,
+            end=end,
+            prepare=prepare,
+            airbrush=airbrush.name,
+            setup=kind,
+            setup_minutes=minutes,
+            cleans=cleans,
+            last=True,
+        )
+    return None
+
+
+def _clear_start(
+    table: Table, activity: Activity, stretch: Stretch, opens: int, lead: int, after: int
+) -> tuple[int, int] | None:
+    """Return (start, preparation) with gates, quiet, daylight and drying places all clear.
+
+    ``lead`` and ``after`` are the set-up and cleaning minutes around it.
+    """
+    minutes = table.left.get(activity.index, activity.one.minutes)
+    time = opens
+    for _ in range(DRY_RUNS):
+        settled = _settle(table, activity, time, minutes, lead)
+        if settled is None or settled[0] >= stretch.interval.end:
+            return None
+        start, prepare = settled
+        loud = Interval(start - lead, start + minutes + after)
+        later = max(
+            start,
+            table.place_free_from(activity.index, start),
+            _daylight(table, activity, start, minutes),
+            _silence(table, activity, loud) + lead,
+        )
+        if later == start:
+            return start, prepare
+        time = later - lead - prepare
+    return None
+
+
+def _silence(table: Table, activity: Activity, loud: Interval) -> int:
+    """Return the first minute ≥ ``loud.start`` from which the compressor may run."""
+    if activity.one.step.tool is not Tool.AIRBRUSH:
+        return loud.start
+    quiet = table.problem.calendar.quiet(loud.start, loud.end)
+    return quiet[-1].end if quiet else loud.start
+
+
+def _daylight(table: Table, activity: Activity, start: int, minutes: int) -> int:
+    """Return the first start ≥ ``start`` in daylight, for a spray can."""
+    if activity.one.step.tool is not Tool.CAN:
+        return start
+    light = table.problem.calendar.daylight(start, start + 2 * 1440)
+    if light is None:
+        return start
+    for interval in light:
+        begin = max(start, interval.start)
+        if begin + minutes <= interval.end:
+            return begin
+    return start + 2 * 1440
+
+
+def _setup(
+    table: Table, airbrush: Airbrush, cup: Cup, coating: str
+) -> tuple[BenchKind | None, int]:
+    if cup.coating == coating:
+        return None, 0
+    if not cup.coating:
+        return BenchKind.LOAD, airbrush.load_minutes
+    family = table.problem.coatings
+    same = family[cup.coating].family is family[coating].family
+    minutes = airbrush.change_same_family if same else airbrush.change_other_family
+    return BenchKind.CHANGE, minutes
+
+
+def _loaded(table: Table) -> list[str]:
+    return [name for name, cup in table.cups.items() if cup.coating]
+
+
+def _cleaning(table: Table, names: list[str]) -> int:
+    return sum(table.problem.airbrushes[name].clean_minutes for name in names)
+
+
+def _keeps(table: Table, name: str, stretch: Stretch, end: int) -> bool:
+    """Tell whether a loaded cup can stand until ``end`` and be cleaned afterwards.
+
+    With several loaded cups each is taken to be cleaned last.
+    """
+    cleaned = Interval(end, end + _cleaning(table, _loaded(table)))
+    idle = cleaned.end - table.problem.airbrushes[name].clean_minutes - table.cups[name].used
+    return (
+        idle <= table.problem.airbrushes[name].idle_limit_minutes
+        and cleaned.end <= stretch.interval.end
+        and not table.problem.calendar.quiet(cleaned.start, cleaned.end)
+    )

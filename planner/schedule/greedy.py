@@ -1,0 +1,392 @@
+"""The instant answer: a constructive schedule generation scheme.
+
+Time runs forward through the bench time.  At each moment every pass whose
+forerunners are placed is fitted; the rule's favourite goes next, unless it
+would leave a window that closes (wiping back, unmasking) unmet.  Several
+rules are tried and the plan of least cost is kept.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from random import Random
+
+from planner.bench import BenchCalendar
+from planner.cure import Cure
+from planner.schedule.fit import Fit, earliest_fit
+from planner.schedule.outcome import cost_of, plan_of
+from planner.schedule.problem import Problem
+from planner.schedule.state import FOREVER, Cup, Table
+from planner.values.book import Book
+from planner.values.moment import Interval, minute_of, zone_named
+from planner.values.plan import BenchKind, BenchWork, Placement, Plan, Unplaced
+
+SOON = 36 * 60  # closings nearer than this are guarded exactly [min]
+LONGEST_CHAIN = 12
+LEAST_LEFT = 5  # definition 23 [min]
+
+
+@dataclass(frozen=True)
+class Rule:
+    """Weights by which the next pass is chosen.
+
+    ``same_load`` and ``setup`` say what staying with the colour in the cup
+    is worth, ``due`` how much lateness counts beside the longest tail,
+    ``patience`` how long hands may rest for a better pass [min].
+    """
+
+    same_load: float = 240
+    setup: float = 20
+    due: float = 1.0
+    patience: int = 0
+    noise: float = 0.0
+
+
+RULES = (
+    Rule(),
+    Rule(same_load=2000, patience=6),
+    Rule(same_load=2000, due=0.2, patience=15),
+    Rule(same_load=0, setup=5, due=0.5),
+)
+
+
+def plan_book(
+    book: Book,
+    now: int,
+    *,
+    cure: Cure | None = None,
+    calendar: BenchCalendar | None = None,
+    tries: int = 0,
+    seed: int = 0,
+    last: Plan | None = None,
+) -> Plan:
+    """Return the best plan that the rules find, at once.
+
+    Parameters
+    ----------
+    now
+        Minute from which unstarted work may be placed.
+    cure, calendar
+        Warm tables of this very book, to save building them again.
+    tries
+        Number of further rules drawn at random with ``seed``.
+    last
+        Plan to stay near to; steps that leave its stretch are counted.
+    """
+    problem = Problem(
+        book,
+        now,
+        cure=cure or Cure(book.room, zone_named(book.bench_time.zone)),
+        calendar=calendar or BenchCalendar(book.bench_time),
+    )
+    random = Random(seed)  # noqa: S311 - a seeded search, not a secret
+    drawn = (
+        Rule(
+            same_load=random.choice((0, 120, 480, 2000)),
+            setup=random.choice((2, 20, 60)),
+            due=random.random(),
+            patience=random.choice((0, 5, 15, 30)),
+            noise=random.choice((60, 300, 1200)),
+        )
+        for _ in range(tries)
+    )
+    best: tuple[tuple[int, ...], Search] | None = None
+    for rule in (*RULES, *drawn):
+        search = attempt(problem, rule, random)
+        vector = cost_of(problem, search.table, len(search.unplaced), last).vector()
+        if best is None or vector < best[0]:
+            best = vector, search
+    assert best is not None
+    return plan_of(problem, best[1].table, best[1].unplaced, last)
+
+
+def attempt(problem: Problem, rule: Rule, random: Random) -> Search:
+    """Run one rule; where a closing was missed, run it again guarding that closing."""
+    guarded: frozenset[int] = frozenset()
+    best: Search | None = None
+    for _ in range(3):
+        search = Search(problem, rule, random, guarded)
+        search.run()
+        if best is None or len(search.unplaced) < len(best.unplaced):
+            best = search
+        missed = search.missed - guarded
+        if not missed:
+            break
+        guarded |= missed
+    assert best is not None
+    return best
+
+
+class Search:
+    """One run of one rule over a problem."""
+
+    def __init__(
+        self, problem: Problem, rule: Rule, random: Random, guarded: frozenset[int]
+    ) -> None:
+        self.problem = problem
+        self.rule = rule
+        self.random = random
+        self.guarded = guarded
+        self.table = Table(problem, problem.now)
+        self.unplaced: list[Unplaced] = []
+        self.missed: set[int] = set()
+        self.waits = [len(activity.before) for activity in problem.activities]
+        self.ready: set[int] = set()
+        self.dead: set[int] = set()
+
+    def run(self) -> None:
+        """Place all that can be placed."""
+        self._take_facts()
+        for activity in self.problem.activities:
+            if activity.index not in self.table.end and self.waits[activity.index] == 0:
+                self.ready.add(activity.index)
+        while self.ready:
+            fit = self._choose()
+            if fit is None:
+                continue
+            if fit.stretch.interval.start > self.table.time:
+                put_away(self.table)
+            place(self.table, fit)
+            if fit.last:
+                self._release(fit.index)
+        put_away(self.table)
+        for activity in self.problem.activities:
+            if activity.index not in self.table.end and activity.index not in self.dead:
+                why = activity.blocked or self._waits_for(activity.index)
+                self.unplaced.append(Unplaced(activity.one.key, why))
+        self.unplaced.sort(key=lambda lost: self.problem.index[lost.key])
+
+    def _waits_for(self, index: int) -> str:
+        names = [
+            self.problem.activities[before].one.key.step
+            for before in self.problem.activities[index].before
+            if before not in self.table.end
+        ]
+        return f"waits for {names[0]}, which has no place" if names else "has no place"
+
+    def _take_facts(self) -> None:
+        """Lay what was logged; work under way is finished first (definitions 22, 23)."""
+        problem, table = self.problem, self.table
+        for key, entry in sorted(problem.logged.items(), key=lambda item: item[1].start):
+            if key not in problem.index:
+                continue
+            index = problem.index[key]
+            start = minute_of(entry.start, up=False)
+            if entry.end is not None:
+                end = max(start + 1, minute_of(entry.end))
+            else:
+                minutes = problem.activities[index].one.minutes
+                end = problem.now + max(minutes - (problem.now - start), LEAST_LEFT)
+                table.time = max(table.time, end)
+            table.pieces[index] = [Interval(start, end)]
+            table.placements.append(Placement(key, (Interval(start, end),), logged=True))
+            table.lay(index, start, end)
+        for index in table.end:
+            for after in problem.after[index]:
+                self.waits[after] -= 1
+
+    def _release(self, index: int) -> None:
+        self.ready.discard(index)
+        for after in self.problem.after[index]:
+            self.waits[after] -= 1
+            if self.waits[after] == 0 and after not in self.table.end:
+                self.ready.add(after)
+
+    def _bury(self, index: int) -> None:
+        """Give up a pass that fits nowhere any more, saying why."""
+        activity = self.problem.activities[index]
+        self.ready.discard(index)
+        self.dead.add(index)
+        self.unplaced.append(Unplaced(activity.one.key, self._why(index)))
+
+    def _why(self, index: int) -> str:
+        activity = self.problem.activities[index]
+        if activity.blocked:
+            return activity.blocked
+        if self.problem.calendar.next_stretch(self.table.time) is None:
+            return "there is no more bench time; add an evening"
+        for number in activity.gates:
+            openings = self.table.windows(number)
+            gate = self.problem.gates[number]
+            if not openings or openings[-1].opens >= FOREVER:
+                return f"what {gate.before.step} laid never gets there in this air: {gate.why}"
+            if openings[-1].closes <= self.table.time + activity.one.minutes:
+                self.missed.add(index)
+                return f"the window after {gate.before.step} closes before it can be done"
+        if activity.allowed is not None:
+            return "its pin leaves no room; move or remove the pin"
+        if activity.one.step.helper:
+            return "needs two people, and no stretch of bench time has a helper"
+        return f"no stretch of bench time takes its {activity.one.minutes} minutes"
+
+    def _choose(self) -> Fit | None:
+        """Return the next piece of work, or None after giving up what cannot be done."""
+        table = self.table
+        fits = []
+        for index in sorted(self.ready):
+            blocked = self.problem.activities[index].blocked
+            fit = None if blocked else earliest_fit(table, index, table.time)
+            if fit is None:
+                self._bury(index)
+            else:
+                fits.append(fit)
+        if not fits:
+            return None
+        refused: set[int] = set()
+        first = min(fit.stretch.interval.start for fit in fits)
+        here = [fit for fit in fits if fit.stretch.interval.start == first]
+        opens = min(fit.work for fit in here)
+        near = [fit for fit in here if fit.work <= opens + self.rule.patience]
+        rest = sorted((fit for fit in fits if fit not in near), key=lambda fit: fit.work)
+        for fit in [*sorted(near, key=self._rank), *rest]:
+            if fit.index not in refused and self._keeps_windows(fit):
+                return fit
+            refused.add(fit.index)
+        # Nothing keeps every window: the most urgent closing decides.
+        return min(fits, key=lambda fit: (self._deadline(fit.index), fit.work))
+
+    def _rank(self, fit: Fit) -> tuple[float, ...]:
+        problem, rule, table = self.problem, self.rule, self.table
+        activity = problem.activities[fit.index]
+        tail = problem.tails[fit.index]
+        value = float(tail)
+        target = problem.targets[activity.project]
+        if target is not None:
+            weight = problem.book.projects[activity.project].weight
+            value += rule.due * max(-20_000, table.time + tail - target) * min(weight, 10)
+        if activity.one.load:
+            value += rule.same_load if fit.setup is None else -rule.setup * fit.setup_minutes
+        elif fit.cleans:
+            value -= rule.setup * 6
+        if rule.noise:
+            value += self.random.gauss(0, rule.noise)
+        pinned = activity.allowed is not None
+        deadline = self._deadline(fit.index)
+        urgent = fit.index in table.left or deadline < table.time + SOON
+        return (not urgent, deadline if urgent else 0, not pinned, -value, fit.work, fit.index)
+
+    def _deadline(self, index: int) -> int:
+        """Return the earliest last closing of a pass whose gates are running, or FOREVER."""
+        deadline = FOREVER
+        for number in self.problem.activities[index].gates:
+            gate = self.problem.gates[number]
+            if gate.windows[-1].closes and self.problem.ends[number][0] in self.table.end:
+                openings = self.table.windows(number)
+                deadline = min(deadline, openings[-1].closes if openings else FOREVER)
+        return deadline
+
+    def _keeps_windows(self, fit: Fit) -> bool:
+        """Tell whether every closing that runs, or that ``fit`` starts, can still be met."""
+        problem = self.problem
+        starts = [problem.ends[number][1] for number in problem.closing_from[fit.index]]
+        running = self._running()
+        running.discard(fit.index)
+        if not fit.last or not (starts or running):
+            return True
+        trial = self.table.clone()
+        if fit.stretch.interval.start > trial.time:
+            put_away(trial)
+        place(trial, fit)
+        waiting = [*starts, *running]
+        for index in sorted(waiting, key=lambda waiter: _closing(trial, waiter)):
+            if index in trial.end:
+                continue
+            near = _closing(trial, index) < trial.time + SOON
+            if not (near or index in self.guarded or fit.index in self.guarded):
+                continue
+            if not _chain(trial, index, set()):
+                return False
+        return True
+
+    def _running(self) -> set[int]:
+        """Return unplaced passes that a running window will close on soon."""
+        running = set()
+        for before in self.table.end:
+            for number in self.problem.closing_from.get(before, ()):
+                after = self.problem.ends[number][1]
+                if after not in self.table.end and after not in self.dead:
+                    near = self._deadline(after) < self.table.time + SOON
+                    if near or after in self.guarded:
+                        running.add(after)
+        return running
+
+
+def _closing(table: Table, index: int) -> int:
+    closing = FOREVER
+    for number in table.problem.activities[index].gates:
+        gate = table.problem.gates[number]
+        if gate.windows[-1].closes and table.problem.ends[number][0] in table.end:
+            openings = table.windows(number)
+            closing = min(closing, openings[-1].closes if openings else 0)
+    return closing
+
+
+def _chain(table: Table, index: int, on_the_way: set[int]) -> bool:
+    """Place a pass and all that it still waits for, one after the other; tell if it works."""
+    if index in table.end:
+        return True
+    if index in on_the_way or len(on_the_way) > LONGEST_CHAIN:
+        return len(on_the_way) > LONGEST_CHAIN  # too long to try: hope, the rerun guards
+    on_the_way.add(index)
+    for before in table.problem.activities[index].before:
+        if not _chain(table, before, on_the_way):
+            return False
+    if any(before not in table.end for before in table.problem.activities[index].before):
+        return True
+    if table.problem.activities[index].blocked:
+        return False
+    fit = earliest_fit(table, index, table.time)
+    while fit is not None:
+        if fit.stretch.interval.start > table.time:
+            put_away(table)
+        place(table, fit)
+        if fit.last:
+            return True
+        fit = earliest_fit(table, index, table.time)
+    return False
+
+
+def put_away(table: Table) -> None:
+    """Clean every loaded cup, from the table's time on."""
+    for name in sorted(table.cups):
+        if table.cups[name].coating:
+            _clean(table, name, table.time)
+
+
+def _clean(table: Table, name: str, start: int) -> None:
+    end = start + table.problem.airbrushes[name].clean_minutes
+    table.bench.append(BenchWork(BenchKind.CLEAN, Interval(start, end), name))
+    table.cups[name] = Cup()
+    table.time = end
+
+
+def place(table: Table, fit: Fit) -> None:
+    """Put a fit on the table: cleaning, preparation, set-up and the work itself."""
+    activity = table.problem.activities[fit.index]
+    key = activity.one.key
+    if fit.cleans:
+        table.time = fit.hands
+        for name in [fit.airbrush] if fit.airbrush else sorted(table.cups):
+            if table.cups[name].coating:
+                _clean(table, name, table.time)
+    if fit.prepare:
+        interval = Interval(fit.work, fit.work + fit.prepare)
+        table.bench.append(BenchWork(BenchKind.PREPARE, interval, serves=key))
+    if fit.setup is not None:
+        interval = Interval(fit.start - fit.setup_minutes, fit.start)
+        table.bench.append(BenchWork(fit.setup, interval, fit.airbrush, activity.one.load, key))
+    if fit.airbrush:
+        cup = table.cups.setdefault(fit.airbrush, Cup())
+        if fit.setup is not None:
+            cup.coating, cup.mixed = activity.one.load, fit.start - fit.setup_minutes
+        cup.used = fit.end
+    pieces = table.pieces.setdefault(fit.index, [])
+    pieces.append(Interval(fit.start, fit.end))
+    table.time = fit.end
+    if not fit.last:
+        left = table.left.get(fit.index, activity.one.minutes)
+        table.left[fit.index] = left - (fit.end - fit.start)
+        return
+    table.left.pop(fit.index, None)
+    table.placements.append(Placement(key, tuple(pieces), fit.airbrush))
+    table.lay(fit.index, pieces[0].start, fit.end)

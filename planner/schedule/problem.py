@@ -1,0 +1,212 @@
+"""The book compiled for searching: activities, gates by index, calendars, tails."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass
+from functools import cached_property
+
+import networkx as nx
+
+from planner.bench import BenchCalendar
+from planner.cure import Band, Cure, Film
+from planner.graph.gates import PassGate, gates_of
+from planner.passes import Pass, expand
+from planner.schedule.blocked import blocked
+from planner.values.book import Book
+from planner.values.coating import Coating
+from planner.values.gear import Airbrush
+from planner.values.model import Model
+from planner.values.moment import Interval
+from planner.values.plan import PassKey
+from planner.values.project import Logged, Project
+from planner.values.room import Location
+
+NEVER_TAIL = 10**7
+
+
+@dataclass(frozen=True, slots=True)
+class Activity:
+    """One pass to be placed, with all that does not change while searching.
+
+    ``allowed`` are the intervals that its pins leave, None if unpinned.
+    ``life`` is how long its mix may be used [min], None if for ever;
+    ``fingers`` are the places whose wet film would be touched by holding
+    its units, as (project, model, place).
+    """
+
+    index: int
+    one: Pass
+    project: int
+    gates: tuple[int, ...]
+    before: tuple[int, ...]
+    allowed: tuple[Interval, ...] | None
+    blocked: str
+    life: int | None
+    location: str
+    fingers: tuple[tuple[str, str, str], ...]
+
+
+class Problem:
+    """Everything that a schedule of ``book`` from ``now`` on must respect."""
+
+    def __init__(self, book: Book, now: int, *, cure: Cure, calendar: BenchCalendar) -> None:
+        self.book = book
+        self.now = now
+        self.cure = cure
+        self.calendar = calendar
+        self.gates: list[PassGate] = []
+        self.activities: list[Activity] = []
+        self.index: dict[PassKey, int] = {}
+        self.logged: dict[PassKey, Logged] = {}
+        self.coatings = self._coatings()
+        for number, project in enumerate(book.projects):
+            if project.active:
+                for entry in project.log:
+                    key = PassKey(project.name, entry.model, entry.step, entry.coat)
+                    self.logged[key] = entry
+                for model in project.models:
+                    self._compile(number, project, model)
+        self.ends = [(self.index[g.before], self.index[g.after]) for g in self.gates]
+        self.after: dict[int, list[int]] = defaultdict(list)
+        for before, after in dict.fromkeys(self.ends):
+            self.after[before].append(after)
+        self.closing_from: dict[int, list[int]] = defaultdict(list)
+        self.gates_from: dict[int, list[int]] = defaultdict(list)
+        for number, gate in enumerate(self.gates):
+            self.gates_from[self.ends[number][0]].append(number)
+            if gate.windows[-1].closes is not None:
+                self.closing_from[self.ends[number][0]].append(number)
+
+    def _coatings(self) -> dict[str, Coating]:
+        known = {coating.name: coating for coating in self.book.coatings}
+        for mix in self.book.mixes:
+            known[mix.name] = known[mix.portions[0].coating]
+        return known
+
+    def _compile(self, number: int, project: Project, model: Model) -> None:
+        passes = expand(project, model)
+        gates = gates_of(self.book, project, model)
+        reasons = blocked(self.book, model, passes)
+        start = len(self.activities)
+        for offset, one in enumerate(passes):
+            self.index[one.key] = start + offset
+        into: dict[PassKey, list[int]] = defaultdict(list)
+        for gate in gates:
+            into[gate.after].append(len(self.gates))
+            self.gates.append(gate)
+        for offset, one in enumerate(passes):
+            numbers = into[one.key]
+            before = dict.fromkeys(self.index[self.gates[n].before] for n in numbers)
+            self.activities.append(
+                Activity(
+                    index=start + offset,
+                    one=one,
+                    project=number,
+                    gates=tuple(n for n in numbers if not self.gates[n].is_order),
+                    before=tuple(before),
+                    allowed=self._allowed(project, one),
+                    blocked=reasons.get(one.key, ""),
+                    life=self._life(one),
+                    location=self.book.room.location(one.step.dries_in).name,
+                    fingers=_fingers(project, model, one),
+                )
+            )
+
+    def _life(self, one: Pass) -> int | None:
+        lives = []
+        for _, name in one.films:
+            mix = self.book.mix(name)
+            if mix is not None:
+                lives.append(mix.life_minutes)
+            pot = self.coatings[name].pot_life_minutes
+            if pot is not None:
+                lives.append(pot)
+        return min(lives, default=None)
+
+    def _allowed(self, project: Project, one: Pass) -> tuple[Interval, ...] | None:
+        allowed: tuple[Interval, ...] | None = None
+        for pin in project.pins:
+            if (pin.model, pin.step) != (one.key.model, one.key.step):
+                continue
+            if pin.coat not in (None, one.key.coat):
+                continue
+            interval = pin.interval
+            if interval is not None:
+                here: tuple[Interval, ...] = (interval,)
+            else:
+                assert pin.on is not None
+                midnight = self.calendar.day_end(pin.on)
+                around = self.calendar.stretches(midnight - 2880, midnight + 2880)
+                here = tuple(stretch.interval for stretch in around if stretch.on == pin.on)
+            allowed = here if allowed is None else _meet(allowed, here)
+        return allowed
+
+    @cached_property
+    def airbrushes(self) -> dict[str, Airbrush]:
+        """The airbrushes by name."""
+        return {airbrush.name: airbrush for airbrush in self.book.gear.airbrushes}
+
+    @cached_property
+    def places(self) -> dict[str, Location]:
+        """The locations by name."""
+        return {location.name: location for location in self.book.room.locations}
+
+    @cached_property
+    def tails(self) -> list[int]:
+        """Least elapsed minutes from each activity's start to the end of its model.
+
+        Lags are those of films laid at ``now``; an estimate for ranking only.
+        """
+        graph: nx.DiGraph[int] = nx.DiGraph()
+        graph.add_nodes_from(range(len(self.activities)))
+        for number, (before, after) in enumerate(self.ends):
+            lag = max(self._lag(number), graph.edges.get((before, after), {}).get("lag", 0))
+            graph.add_edge(before, after, lag=lag)
+        tails = [0] * len(self.activities)
+        for node in reversed(list(nx.topological_sort(graph))):
+            rest = max((tails[v] + graph.edges[node, v]["lag"] for v in graph[node]), default=0)
+            tails[node] = min(NEVER_TAIL, self.activities[node].one.minutes + rest)
+        return tails
+
+    def _lag(self, number: int) -> int:
+        gate = self.gates[number]
+        window = gate.windows[0]
+        if window.opens is None:
+            return 0
+        if not gate.place:
+            return window.opens.minutes or 0
+        one = self.activities[self.ends[number][0]].one
+        coating = self.coatings[dict(one.films)[gate.place]]
+        location = self.activities[self.ends[number][0]].location
+        film = Film(coating, coating.dry_film_um, location, self.now)
+        opens = self.cure.opens_at(film, window.opens, Band.LATE)
+        return NEVER_TAIL if opens is None else opens - self.now
+
+    @cached_property
+    def targets(self) -> list[int | None]:
+        """The end of each project's target day, by project number [min]."""
+        return [
+            None if project.target is None else self.calendar.day_end(project.target)
+            for project in self.book.projects
+        ]
+
+
+def _fingers(project: Project, model: Model, one: Pass) -> tuple[tuple[str, str, str], ...]:
+    return tuple(
+        (project.name, model.name, f"{part}/{place.name}")
+        for unit in one.units
+        if not unit.holder
+        for part in unit.parts
+        for place in model.part(part).places
+        if f"{part}/{place.name}" not in one.places
+    )
+
+
+def _meet(these: tuple[Interval, ...], those: tuple[Interval, ...]) -> tuple[Interval, ...]:
+    return tuple(
+        Interval(max(a.start, b.start), min(a.end, b.end))
+        for a in these
+        for b in those
+        if a.overlaps(b)
+    )

@@ -1,0 +1,213 @@
+"""What the table looks like at some minute of a search."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+
+from planner.cure import Band, Film
+from planner.passes import Unit
+from planner.schedule.problem import Problem
+from planner.values.coating import Mark, State, Window
+from planner.values.moment import Interval
+from planner.values.plan import BenchWork, Placement
+
+FOREVER = 10**12
+
+
+@dataclass
+class Cup:
+    """What an airbrush holds: a coating since ``mixed``, last used at ``used``."""
+
+    coating: str = ""
+    mixed: int = 0
+    used: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """One window of a gate in minutes: start in [opens, closes), or end by ``closes``."""
+
+    opens: int
+    closes: int
+    window: Window
+
+
+@dataclass
+class Table:
+    """Placed passes, films, wet units and cups.
+
+    A film is kept under (activity, place); a film that melted into the
+    next coat points to it (definition 11).
+    """
+
+    problem: Problem
+    time: int
+    start: dict[int, int] = field(default_factory=dict)
+    end: dict[int, int] = field(default_factory=dict)
+    left: dict[int, int] = field(default_factory=dict)
+    pieces: dict[int, list[Interval]] = field(default_factory=dict)
+    films: dict[tuple[int, str], Film] = field(default_factory=dict)
+    melted: dict[tuple[int, str], tuple[int, str]] = field(default_factory=dict)
+    top: dict[tuple[str, str, str], tuple[int, str]] = field(default_factory=dict)
+    wet: dict[tuple[str, str, str], int] = field(default_factory=dict)
+    drying: dict[tuple[str, Unit], tuple[int, str]] = field(default_factory=dict)
+    cups: dict[str, Cup] = field(default_factory=dict)
+    placements: list[Placement] = field(default_factory=list)
+    bench: list[BenchWork] = field(default_factory=list)
+    openings: dict[int, tuple[Opening, ...]] = field(default_factory=dict)
+
+    def clone(self) -> Table:
+        """Return a copy that can be changed without touching this one."""
+        return replace(
+            self,
+            start=dict(self.start),
+            end=dict(self.end),
+            left=dict(self.left),
+            pieces={index: list(some) for index, some in self.pieces.items()},
+            films=dict(self.films),
+            melted=dict(self.melted),
+            top=dict(self.top),
+            wet=dict(self.wet),
+            drying=dict(self.drying),
+            cups={name: replace(cup) for name, cup in self.cups.items()},
+            placements=list(self.placements),
+            bench=list(self.bench),
+            openings=dict(self.openings),
+        )
+
+    def film(self, index: int, place: str) -> Film:
+        """Return the film laid by an activity on a place, melted ones followed."""
+        spot = (index, place)
+        while spot in self.melted:
+            spot = self.melted[spot]
+        return self.films[spot]
+
+    def windows(self, number: int) -> tuple[Opening, ...]:
+        """Return the windows of a gate whose earlier pass is placed, in minutes."""
+        known = self.openings.get(number)
+        if known is None:
+            known = self.openings[number] = self._windows(number)
+        return known
+
+    def _windows(self, number: int) -> tuple[Opening, ...]:
+        gate = self.problem.gates[number]
+        before = self.problem.ends[number][0]
+        start, end = self.start[before], self.end[before]
+        film = self.film(before, gate.place) if gate.place else None
+        found = []
+        for window in gate.windows:
+            opens = self._opens(window.opens, film, end, Band.LATE)
+            closes = self._closes(window.closes, film, start, Band.EARLY)
+            if window.closes is not None and opens >= closes:
+                # Empty between the bands: judged at nominal values (definition 9).
+                opens = self._opens(window.opens, film, end, Band.NOMINAL)
+                closes = self._closes(window.closes, film, start, Band.NOMINAL)
+            if opens < closes:
+                found.append(Opening(max(opens, end), closes, window))
+        return tuple(found)
+
+    def _opens(self, mark: Mark | None, film: Film | None, end: int, band: Band) -> int:
+        if mark is None:
+            return end
+        if film is None:
+            return end + (mark.minutes or 0)
+        at = self.problem.cure.opens_at(film, mark, band)
+        return FOREVER if at is None else at
+
+    def _closes(self, mark: Mark | None, film: Film | None, start: int, band: Band) -> int:
+        if mark is None:
+            return FOREVER
+        if film is None:
+            return start + (mark.minutes or 0)
+        at = self.problem.cure.closes_at(film, mark, start, band)
+        return FOREVER if at is None else at
+
+    def lay(self, index: int, start: int, end: int) -> None:
+        """Record that an activity was done over [start, end) and what it left behind."""
+        problem = self.problem
+        activity = problem.activities[index]
+        one = activity.one
+        self.start[index], self.end[index] = start, end
+        project, model = one.key.project, one.key.model
+        handle = 0
+        for place, name in one.films:
+            coating = problem.coatings[name]
+            thickness = coating.dry_film_um
+            spot = (project, model, place)
+            below = self.top.get(spot)
+            if below is not None:
+                thickness += self._melt(below, (index, place), start)
+            film = Film(coating, thickness, activity.location, end)
+            self.films[index, place] = film
+            self.top[spot] = (index, place)
+            ready = problem.cure.ready_at(film, State.DRY_TO_HANDLE, Band.LATE)
+            self.wet[spot] = max(self.wet.get(spot, 0), FOREVER if ready is None else ready)
+            handle = max(handle, self.wet[spot])
+        self._occupy(index, handle)
+
+    def _melt(self, below: tuple[int, str], upper: tuple[int, str], start: int) -> float:
+        """Return the thickness that melts into a coat begun at ``start`` [µm]."""
+        before = below[0]
+        lower = self.problem.activities[before].one
+        name = dict(lower.films)[below[1]]
+        for window in self.problem.coatings[name].recoat:
+            if not window.merges:
+                continue
+            film = self.film(*below)
+            opens = self._opens(window.opens, film, self.end[before], Band.LATE)
+            closes = self._closes(window.closes, film, self.start[before], Band.EARLY)
+            if opens <= start < closes:
+                self.melted[below] = upper
+                for number in self.problem.gates_from[before]:
+                    self.openings.pop(number, None)
+                return film.thickness_um
+        return 0.0
+
+    def _occupy(self, index: int, handle: int) -> None:
+        one = self.problem.activities[index].one
+        project = one.key.project
+        if one.unit_after is not None:
+            until = handle
+            for unit in one.units:
+                until = max(until, self.drying.pop((project, unit), (0, ""))[0])
+            if until:
+                self.drying[project, one.unit_after] = (
+                    until,
+                    self.problem.activities[index].location,
+                )
+            return
+        laid = {place.partition("/")[0] for place, _ in one.films}
+        for unit in one.units:
+            if laid.intersection(unit.parts):
+                until = max(handle, self.drying.get((project, unit), (0, ""))[0])
+                self.drying[project, unit] = (until, self.problem.activities[index].location)
+
+    def place_free_from(self, index: int, time: int) -> int:
+        """Return the first minute ≥ ``time`` with drying places for an activity's units."""
+        activity = self.problem.activities[index]
+        one = activity.one
+        if not one.films:
+            return time
+        own = {(one.key.project, unit) for unit in one.units}
+        laid = {place.partition("/")[0] for place, _ in one.films}
+        needed = sum(u.stands for u in one.units if laid.intersection(u.parts))
+        if one.unit_after is not None:
+            needed = one.unit_after.stands
+        capacity = self.problem.places[activity.location].drying_places
+        others = sorted(
+            (until, unit.stands)
+            for (project, unit), (until, location) in self.drying.items()
+            if location == activity.location and until > time and (project, unit) not in own
+        )
+        used = sum(stands for _, stands in others)
+        for until, stands in others:
+            if used + needed <= capacity:
+                return time
+            time = until
+            used -= stands
+        return time
+
+    def fingers_from(self, index: int) -> int:
+        """Return when fingers may hold an activity's units (definition 5)."""
+        spots = self.problem.activities[index].fingers
+        return max((self.wet.get(spot, 0) for spot in spots), default=0)
