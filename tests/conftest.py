@@ -1,0 +1,91 @@
+"""What every test runs under: no display, an empty home, repeatable examples.
+
+Window tests need Qt's system libraries.  Where one is missing Qt aborts the
+whole process, so a child process tries first; then the window tests are
+skipped with what it said.  In CI that is an error instead.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+import subprocess
+import sys
+import tempfile
+from functools import cache
+from pathlib import Path
+
+import pytest
+from hypothesis import HealthCheck, settings
+
+WINDOW_TESTS = Path(__file__).parent / "app" / "window"
+IN_CI = os.environ.get("CI", "").lower() in ("1", "true")
+OPEN_A_WINDOW = "from PySide6.QtWidgets import QApplication; QApplication([])"
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+settings.register_profile(
+    "tackfree",
+    deadline=None,  # a busy machine is no fault of the code
+    derandomize=IN_CI,
+    suppress_health_check=[HealthCheck.too_slow],
+)
+settings.load_profile("tackfree")
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Give the run a home of its own, so that no test meets the user's book."""
+    home = Path(tempfile.mkdtemp(prefix="tackfree-tests-"))
+    config.add_cleanup(lambda: shutil.rmtree(home, ignore_errors=True))
+    places = {"HOME": "", "USERPROFILE": "", "APPDATA": "Roaming", "LOCALAPPDATA": "Local"}
+    places |= {f"XDG_{kind}_HOME": kind.lower() for kind in ("DATA", "CONFIG", "CACHE", "STATE")}
+    for name, folder in places.items():
+        (home / folder).mkdir(exist_ok=True)
+        os.environ[name] = str(home / folder)
+
+
+class WithoutQt(pytest.File):
+    """Stands for the window tests where no window can be opened."""
+
+    def collect(self) -> list[pytest.Item]:
+        fault = f"no window can be opened: {qt_fault()}"
+        if IN_CI:
+            raise self.CollectError(fault)
+        pytest.skip(fault, allow_module_level=True)
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_collect_directory(path: Path, parent: pytest.Collector) -> pytest.Collector | None:
+    """Collect window tests only after a child process has opened a window.
+
+    pytest-qt imports Qt when it is loaded, so it waits for that as well.
+    """
+    if path != WINDOW_TESTS:
+        return None
+    if qt_fault():
+        return WithoutQt.from_parent(parent, path=path)
+    from PySide6.QtCore import QStandardPaths
+
+    QStandardPaths.setTestModeEnabled(True)
+    parent.config.pluginmanager.import_plugin("pytestqt.plugin")
+    return None
+
+
+@cache
+def qt_fault() -> str:
+    """Return why no window can be opened, or "" if one can."""
+    try:
+        tried = subprocess.run(
+            [sys.executable, "-c", OPEN_A_WINDOW],
+            env={**os.environ, "QT_QPA_PLATFORM": "offscreen"},
+            capture_output=True,
+            text=True,
+            timeout=120,
+            check=False,
+        )
+    except subprocess.TimeoutExpired:
+        return "Qt did not start within two minutes"
+    if tried.returncode == 0:
+        return ""
+    said = tried.stderr.strip().splitlines()
+    return said[-1] if said else f"Qt ended with status {tried.returncode}"
