@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import date, datetime, time
+from datetime import date, datetime, time, timedelta
 
 from dateutil.rrule import rrulestr
 
@@ -51,10 +52,30 @@ class Recurring:
         _counts_sensibly(fields)
         try:
             rrulestr(self.rule, dtstart=datetime.combine(self.since, time()))
+            named = _names_a_day(fields, self.since)
         except (ValueError, KeyError, TypeError, AttributeError) as problem:
             raise Refused(
                 "rule", f'"{self.rule}" is not a recurrence rule ({problem})'
             ) from problem
+        demand(named, "rule", f'"{self.rule}" never names a day')
+
+    def dates(self) -> Iterator[date]:
+        """Yield the local dates of the rule in order, from ``since`` on."""
+        for moment in rrulestr(self.rule, dtstart=datetime.combine(self.since, time())):
+            yield moment.date()
+
+
+def _names_a_day(fields: dict[str, str], since: date) -> bool:
+    """Tell whether the rule has any date.
+
+    dateutil looks for one as far as the year 9999, which can take many
+    seconds.  The calendar repeats every 400 years, so the search may as well
+    begin in one of the last such periods.
+    """
+    endless = [f"{name}={fields[name]}" for name in fields if name not in ("COUNT", "UNTIL")]
+    late = since.replace(year=since.year + (9599 - since.year) // 400 * 400)
+    rule = rrulestr(";".join(endless), dtstart=datetime.combine(late, time()))
+    return next(iter(rule), None) is not None
 
 
 def _counts_sensibly(fields: dict[str, str]) -> None:
