@@ -1,0 +1,280 @@
+"""Air: moisture formulas, and how the air of a location runs through the days."""
+
+from __future__ import annotations
+
+import math
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, timedelta
+from typing import NamedTuple
+from zoneinfo import ZoneInfo
+
+from planner.values.moment import minute_of
+from planner.values.refusal import demand, number_in
+from planner.values.room import COLDEST_C, HOTTEST_C, AirPoint, Location, Reading, Room, sane_air
+
+MAGNUS_PA, MAGNUS_A, MAGNUS_B_C = 611.2, 17.62, 243.12
+"""Coefficients over water, -45 to 60 °C.  WMO-No. 8 (CIMO Guide), Annex 4.B."""
+
+DAY = 1440
+
+
+class Air(NamedTuple):
+    """Temperature [°C] and relative humidity [%]."""
+
+    temperature_c: float
+    humidity_pct: float
+
+
+def saturation_pressure_pa(temperature_c: float) -> float:
+    """Return the saturation pressure of water vapour over water [Pa].
+
+    Parameters
+    ----------
+    temperature_c
+        Air temperature [°C], -30 to 60.
+
+    Raises
+    ------
+    Refused
+        If the temperature is outside that range.
+
+    References
+    ----------
+    WMO-No. 8 (CIMO Guide), Annex 4.B.
+
+    Examples
+    --------
+    >>> round(saturation_pressure_pa(23.0))
+    2803
+    """
+    number_in(temperature_c, COLDEST_C, HOTTEST_C, "temperature_c", "°C")
+    return MAGNUS_PA * math.exp(MAGNUS_A * temperature_c / (MAGNUS_B_C + temperature_c))
+
+
+def dew_point_c(temperature_c: float, humidity_pct: float) -> float:
+    """Return the dew point over water, also below 0 °C [°C].
+
+    Over water it is the higher of dew and frost point, hence the safer one.
+
+    Raises
+    ------
+    Refused
+        If the air is none that a room can have, or bone dry (no dew point).
+
+    References
+    ----------
+    Lawrence 2005, Bull. Amer. Meteor. Soc. 86:225, with the WMO coefficients.
+
+    Examples
+    --------
+    >>> round(dew_point_c(20.0, 50.0), 2)
+    9.26
+    """
+    sane_air(temperature_c, humidity_pct)
+    demand(humidity_pct > 0, "humidity_pct", "0 % RH has no dew point; give more than 0")
+    gamma = math.log(humidity_pct / 100) + MAGNUS_A * temperature_c / (MAGNUS_B_C + temperature_c)
+    return MAGNUS_B_C * gamma / (MAGNUS_A - gamma)
+
+
+def surface_margin_k(surface_c: float, temperature_c: float, humidity_pct: float) -> float:
+    """Return how far a surface is above the dew point of the air [K].
+
+    Raises
+    ------
+    Refused
+        If the surface or the air is none that a room can have.
+    """
+    number_in(surface_c, COLDEST_C, HOTTEST_C, "surface_c", "°C")
+    return surface_c - dew_point_c(temperature_c, humidity_pct)
+
+
+@dataclass(frozen=True)
+class DayShape:
+    """What makes the air of one local day differ from that of another.
+
+    Attributes
+    ----------
+    profiles
+        Profile of the day before, of the day and of the day after
+        (0 workdays, 1 weekends): midnight joins one to the next.
+    minutes
+        Length: 1440, or 1380 or 1500 where the clocks change.
+    clock_from
+        Wall clock at its first minute [min after midnight].
+    jump
+        (minute of the day, minutes): when the clocks change and by how much.
+    shifts
+        (minute of the day, K, % RH): a gauge reading moves the rest of the day.
+    """
+
+    profiles: tuple[int, int, int]
+    minutes: int
+    clock_from: int = 0
+    jump: tuple[int, int] | None = None
+    shifts: tuple[tuple[int, float, float], ...] = ()
+
+    def clock(self, offset: float) -> float:
+        """Return the wall clock at a minute of the day [min after midnight]."""
+        wall = self.clock_from + offset
+        return wall + self.jump[1] if self.jump and offset >= self.jump[0] else wall
+
+
+class AirCourse:
+    """The air of one location at every minute.
+
+    Linear between the profile's points in local wall-clock time, also
+    across midnight.  A reading shifts temperature and humidity for the rest
+    of its local day, so that the course passes through it.
+
+    Parameters
+    ----------
+    location
+        Whose profile it is.
+    readings
+        What was read there; see `readings_of`.
+    zone
+        Time zone of the profile's clock.
+    """
+
+    def __init__(self, location: Location, readings: Iterable[Reading], zone: ZoneInfo) -> None:
+        self.zone = zone
+        weekends = location.weekends or location.workdays
+        self._profiles = (location.workdays, weekends)
+        self._weekend = int(weekends != location.workdays)
+        self._readings: dict[date, dict[int, Air]] = {}
+        for reading in sorted(readings, key=lambda one: one.at):
+            day = reading.at.astimezone(zone).date()
+            read = Air(reading.temperature_c, reading.humidity_pct)
+            self._readings.setdefault(day, {})[minute_of(reading.at, up=False)] = read
+        self._days: dict[date, tuple[int, DayShape]] = {}
+        self._knots: dict[tuple[int, int, int], tuple[list[int], list[Air]]] = {}
+        self._samples: dict[DayShape, list[Air]] = {}
+
+    def at(self, minute: float) -> Air:
+        """Return the air at a UTC minute, which may be a fraction."""
+        start, shape = self.day(self.date_of(math.floor(minute)))
+        return self._air(shape, minute - start)
+
+    def date_of(self, minute: int) -> date:
+        """Return the local day that holds a UTC minute."""
+        day = datetime.fromtimestamp(minute * 60, UTC).astimezone(self.zone).date()
+        while minute < _midnight(day, self.zone):  # clocks set back across midnight
+            day -= timedelta(days=1)
+        while minute >= _midnight(day + timedelta(days=1), self.zone):
+            day += timedelta(days=1)
+        return day
+
+    def day(self, day: date) -> tuple[int, DayShape]:
+        """Return the first UTC minute of a local day, and the shape of its air."""
+        found = self._days.get(day)
+        if found is None:
+            found = self._days[day] = self._shape(day)
+        return found
+
+    def samples(self, shape: DayShape) -> list[Air]:
+        """Return the air in the middle of each minute of a day."""
+        found = self._samples.get(shape)
+        if found is None:
+            knots = self._knots_of(shape.profiles)[1]
+            if not shape.shifts and all(knot == knots[0] for knot in knots):
+                found = [knots[0]] * shape.minutes
+            else:
+                found = [self._air(shape, minute + 0.5) for minute in range(shape.minutes)]
+            self._samples[shape] = found
+        return found
+
+    def _shape(self, day: date) -> tuple[int, DayShape]:
+        start = _midnight(day, self.zone)
+        minutes = _midnight(day + timedelta(days=1), self.zone) - start
+        jump = None
+        if minutes > 0:
+            first, last = self._offset(start), self._offset(start + minutes - 1)
+            if first != last:
+                turn = bisect_left(
+                    range(minutes), True, key=lambda at: self._offset(start + at) != first
+                )
+                jump = (turn, last - first)
+        local = datetime.fromtimestamp(start * 60, UTC).astimezone(self.zone)
+        clock_from = local.hour * 60 + local.minute if local.date() == day else 0
+        near = (day + timedelta(days=step) for step in (-1, 0, 1))
+        before, today, after = (self._weekend * (one.weekday() >= 5) for one in near)
+        shape = DayShape((before, today, after), minutes, clock_from, jump)
+        shifts = []
+        for minute, read in sorted(self._readings.get(day, {}).items()):
+            usual = self._air(shape, minute - start)
+            shifts.append(
+                (
+                    minute - start,
+                    read.temperature_c - usual.temperature_c,
+                    read.humidity_pct - usual.humidity_pct,
+                )
+            )
+        if shifts:
+            shape = DayShape(shape.profiles, minutes, clock_from, jump, tuple(shifts))
+        return start, shape
+
+    def _offset(self, minute: int) -> int:
+        """Return wall clock minus UTC [min]."""
+        offset = datetime.fromtimestamp(minute * 60, UTC).astimezone(self.zone).utcoffset()
+        return 0 if offset is None else int(offset.total_seconds() // 60)
+
+    def _air(self, shape: DayShape, offset: float) -> Air:
+        clock = shape.clock(offset)
+        walls, airs = self._knots_of(shape.profiles)
+        right = min(max(bisect_right(walls, clock), 1), len(walls) - 1)
+        left = right - 1
+        part = (clock - walls[left]) / (walls[right] - walls[left])
+        temperature = _between(airs[left].temperature_c, airs[right].temperature_c, part)
+        humidity = _between(airs[left].humidity_pct, airs[right].humidity_pct, part)
+        for since, warmer, damper in reversed(shape.shifts):
+            if offset >= since:
+                temperature += warmer
+                humidity += damper
+                break
+        return Air(
+            min(max(temperature, COLDEST_C), HOTTEST_C),
+            min(max(humidity, 0.0), 100.0),
+        )
+
+    def _knots_of(self, profiles: tuple[int, int, int]) -> tuple[list[int], list[Air]]:
+        """Return wall minutes and air, from yesterday's last point to tomorrow's first."""
+        found = self._knots.get(profiles)
+        if found is None:
+            before, today, after = (self._profiles[which] for which in profiles)
+            points = [
+                (_wall(before[-1]) - DAY, before[-1]),
+                *((_wall(point), point) for point in today),
+                (_wall(after[0]) + DAY, after[0]),
+            ]
+            walls = [wall for wall, _ in points]
+            airs = [Air(point.temperature_c, point.humidity_pct) for _, point in points]
+            found = self._knots[profiles] = (walls, airs)
+        return found
+
+
+def readings_of(room: Room, location: Location) -> tuple[Reading, ...]:
+    """Return the readings taken at one location; a reading without one is the first's."""
+    return tuple(
+        reading for reading in room.readings if room.location(reading.location) == location
+    )
+
+
+def air_course(location: Location, readings: Iterable[Reading], zone: ZoneInfo) -> AirCourse:
+    """Return the course of the air at ``location``, given what was read there."""
+    return AirCourse(location, readings, zone)
+
+
+def _between(left: float, right: float, part: float) -> float:
+    """Interpolate; equal ends give exactly their value."""
+    return left + (right - left) * part
+
+
+def _wall(point: AirPoint) -> int:
+    return int(point.at[:2]) * 60 + int(point.at[3:])
+
+
+def _midnight(day: date, zone: ZoneInfo) -> int:
+    """Return the UTC minute at which a local day begins."""
+    return math.floor(datetime(day.year, day.month, day.day, tzinfo=zone).timestamp() / 60)
