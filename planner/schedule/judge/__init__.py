@@ -1,0 +1,96 @@
+"""The one independent judge of what a plan does and costs.
+
+It reads the values itself and computes drying anew, and shares nothing with
+the heuristic, so that it cannot share its mistakes.  Of a plan it believes
+where the passes and the bench work stand, and nothing else.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.schedule.judge import airbrush, facts, gates, hands, order, sums, units
+from planner.schedule.judge.premises import Case, Premises
+from planner.schedule.judge.ruling import Rule, Ruling
+from planner.schedule.judge.verdict import Verdict, Violation
+from planner.values.book import Book
+from planner.values.plan import Plan
+
+__all__ = ["RULES", "Premises", "Verdict", "Violation", "judge"]
+
+
+def _windows(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 8: in one of the windows, after its preparation."""
+    yield from ruling.of(gates.held_gates, 8)
+    yield from order.preparations(ruling)
+
+
+def _gates(definition: int) -> Rule:
+    return lambda ruling: ruling.of(gates.held_gates, definition)
+
+
+RULES: dict[int, Rule] = {
+    1: order.minutes,
+    2: order.once,
+    3: order.order,
+    4: _gates(4),
+    5: units.fingers,
+    6: _gates(6),
+    7: _gates(7),
+    8: _windows,
+    9: _gates(9),
+    10: _gates(10),
+    11: _gates(11),
+    12: hands.bench_time,
+    13: hands.hands,
+    14: hands.tool_hours,
+    15: airbrush.loads,
+    16: airbrush.lives,
+    17: order.pieces,
+    18: units.drying_places,
+    19: units.joins,
+    20: units.turns,
+    21: units.masks,
+    22: facts.logged,
+    23: facts.from_now_on,
+    24: facts.pins,
+    25: sums.status,
+    26: sums.finishes,
+    27: sums.cost,
+    28: sums.digest,
+}
+
+
+def judge(
+    book: Book,
+    plan: Plan,
+    *,
+    rules: frozenset[int] | None = None,
+    expected_digest: str | None = None,
+    premises: Premises | None = None,
+) -> Verdict:
+    """Say whether ``plan`` is feasible for ``book``, and what it costs.
+
+    Parameters
+    ----------
+    rules
+        Definitions that are held against the plan; by default all.
+    expected_digest
+        Digest of the book; None leaves definition 28 unasked.
+    premises
+        What follows from the book alone, to judge several plans of one book
+        faster; it must have been made from ``book``.
+    """
+    ruling = Ruling(Case(premises or Premises(book), plan, expected_digest))
+    found = [
+        violation
+        for definition, rule in RULES.items()
+        if rules is None or definition in rules
+        for violation in rule(ruling)
+    ]
+    return Verdict(
+        tuple(dict.fromkeys(found)),
+        tuple(ruling.flags),
+        sums.cost_of(ruling),
+        sums.finishes_of(ruling),
+    )

@@ -1,0 +1,181 @@
+"""Definitions 15 and 16: what an airbrush holds, from load to cleaning."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from planner.schedule.judge.hands import AIRBRUSH_WORK
+from planner.schedule.judge.premises import named
+from planner.schedule.judge.ruling import Ruling
+from planner.schedule.judge.verdict import Violation
+from planner.values.gear import Airbrush
+from planner.values.moment import Interval
+from planner.values.plan import BenchKind, BenchWork
+from planner.values.step import Tool
+
+CLEAN = ""
+
+
+@dataclass(frozen=True, order=True)
+class Event:
+    """One thing that happens to an airbrush: a pass with its load, or bench work."""
+
+    interval: Interval
+    about: str
+    load: str
+    work: BenchWork | None = field(default=None, compare=False)
+    fact: bool = field(default=False, compare=False)
+    under_way: bool = field(default=False, compare=False)
+
+
+@dataclass
+class Cup:
+    """What an airbrush may hold at one moment of the walk.
+
+    The logbook does not record loads.  After a sprayed fact the cup may
+    hold that coating or may have been cleaned since; under way, it holds
+    the coating for sure.
+    """
+
+    may_hold: frozenset[str] = frozenset({CLEAN})
+    since: int = 0  # end of the last event
+    filled: int = 0  # start of the load or change that filled it
+    known: bool = True
+
+
+def airbrushes(ruling: Ruling) -> Iterator[Violation]:
+    """Walk each airbrush through each stretch; loads are definition 15, idling 16."""
+    for airbrush in ruling.case.book.gear.airbrushes:
+        groups: dict[int, list[Event]] = defaultdict(list)
+        for event in sorted(_events(ruling, airbrush.name)):
+            stretch = ruling.premises.calendar.stretch_at(event.interval.start)
+            if event.under_way:
+                stretch = ruling.premises.calendar.stretch_at(ruling.case.plan.now) or stretch
+            groups[stretch.interval.start if stretch else event.interval.start].append(event)
+        for events in groups.values():
+            yield from _stretch(ruling, airbrush, events)
+
+
+def _events(ruling: Ruling, airbrush: str) -> Iterator[Event]:
+    for key, span in ruling.case.spans.items():
+        one = ruling.premises.passes[key]
+        if one.step.tool is Tool.AIRBRUSH and span.airbrush == airbrush:
+            for piece in span.pieces:
+                yield Event(piece, str(key), one.load, fact=span.fact, under_way=span.under_way)
+    for work in ruling.case.bench:
+        if work.airbrush == airbrush and work.kind in AIRBRUSH_WORK:
+            yield Event(work.interval, named(work), work.coating, work)
+
+
+def _stretch(ruling: Ruling, airbrush: Airbrush, events: list[Event]) -> Iterator[Violation]:
+    cup = Cup(since=events[0].interval.start)
+    for event in events:
+        if event.fact:
+            cup.may_hold = frozenset({event.load} if event.under_way else {event.load, CLEAN})
+            cup.filled, cup.known = event.interval.start, event.under_way
+        elif event.work is None:
+            yield from _sprayed(ruling, airbrush, cup, event)
+        else:
+            yield from _served(ruling, airbrush, cup, event, event.work)
+        cup.since = max(cup.since, event.interval.end)
+    if CLEAN not in cup.may_hold:
+        (held,) = cup.may_hold
+        text = f'is left with "{held}" in it at {ruling.case.at(cup.since)}'
+        yield Violation(15, airbrush.name, f"{text}, and the stretch ends without a cleaning")
+
+
+def _sprayed(ruling: Ruling, airbrush: Airbrush, cup: Cup, event: Event) -> Iterator[Violation]:
+    at = ruling.case.at
+    if event.load not in cup.may_hold:
+        held = " or ".join(f'"{load}"' if load else "nothing" for load in sorted(cup.may_hold))
+        text = f'needs "{event.load}" in {airbrush.name} at {at(event.interval.start)}'
+        yield Violation(15, event.about, f"{text}, which holds {held}")
+        cup.filled = event.interval.start
+    else:
+        yield from _idle(ruling, airbrush, cup, event)
+        life = life_of(ruling, event.load)
+        if life is not None and event.interval.end > cup.filled + life:
+            text = f'ends {at(event.interval.end)}, but "{event.load}" was poured at'
+            yield Violation(
+                16, event.about, f"{text} {at(cup.filled)} and can be used for {life} min"
+            )
+    cup.may_hold, cup.known = frozenset({event.load}), True
+
+
+def _served(
+    ruling: Ruling, airbrush: Airbrush, cup: Cup, event: Event, work: BenchWork
+) -> Iterator[Violation]:
+    at = ruling.case.at(event.interval.start)
+    if work.kind is BenchKind.LOAD and CLEAN not in cup.may_hold:
+        yield Violation(15, event.about, f"at {at} fills a cup that was not cleaned")
+    if work.kind is not BenchKind.LOAD:
+        if cup.may_hold == {CLEAN}:
+            yield Violation(15, event.about, f"at {at}, but nothing is in it")
+        elif cup.known:
+            yield from _idle(ruling, airbrush, cup, event)
+    if (work.kind is BenchKind.CLEAN) != (work.coating == CLEAN):
+        yield Violation(15, event.about, f'at {at} leaves "{work.coating}" in the cup')
+    elif work.coating and work.coating not in ruling.premises.coatings:
+        yield Violation(15, event.about, f'at {at}: no coating is called "{work.coating}"')
+    else:
+        least = _least(ruling, airbrush, cup, work)
+        if work.interval.minutes < least:
+            text = f"at {at} is given {work.interval.minutes} min, but takes {least}"
+            yield Violation(15, event.about, text)
+    cup.may_hold, cup.known = frozenset({work.coating}), True
+    cup.filled = event.interval.start
+
+
+def _least(ruling: Ruling, airbrush: Airbrush, cup: Cup, work: BenchWork) -> int:
+    if work.kind is BenchKind.LOAD:
+        return airbrush.load_minutes
+    if work.kind is BenchKind.CLEAN:
+        return airbrush.clean_minutes
+    coatings = ruling.premises.coatings
+    family = coatings[work.coating].family
+    held = [coatings[load].family for load in cup.may_hold if load in coatings]
+    same = all(other is family for other in held)
+    return airbrush.change_same_family if same else airbrush.change_other_family
+
+
+def _idle(ruling: Ruling, airbrush: Airbrush, cup: Cup, event: Event) -> Iterator[Violation]:
+    idle = event.interval.start - cup.since
+    if idle > airbrush.idle_limit_minutes:
+        text = f"starts {ruling.case.at(event.interval.start)}, after the load stood {idle} min"
+        yield Violation(16, event.about, f"{text}; the limit is {airbrush.idle_limit_minutes}")
+
+
+def life_of(ruling: Ruling, load: str) -> int | None:
+    """Return how long a mix or two-pack coating can be used once poured [min], if limited.
+
+    A mix holds no longer than any two-pack coating in it.
+    """
+    book = ruling.case.book
+    mix = book.mix(load)
+    names = [portion.coating for portion in mix.portions] if mix else [load]
+    lives = [ruling.premises.coatings[name].pot_life_minutes for name in names]
+    return min(
+        [life for life in [mix.life_minutes if mix else None, *lives] if life is not None],
+        default=None,
+    )
+
+
+def loads(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 15: loads, changes and cleanings stand where they must."""
+    yield from ruling.of(airbrushes, 15)
+
+
+def lives(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 16: no load idles too long, no mix is used past its life."""
+    yield from ruling.of(airbrushes, 16)
+    for one, span in ruling.case.planned():
+        if one.step.tool is Tool.AIRBRUSH:
+            continue
+        longest = max(span.pieces, key=lambda piece: piece.minutes)
+        for coating in sorted({coating for _, coating in one.films}):
+            life = life_of(ruling, coating)
+            if life is not None and longest.minutes > life:
+                text = f"works {longest.minutes} min from {ruling.case.at(longest.start)}"
+                yield Violation(16, str(one.key), f'{text}, but "{coating}" is good for {life}')

@@ -1,0 +1,146 @@
+"""Definitions 22 to 24: what was logged, what is now, and what was pinned."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import timedelta
+
+from planner.cure import Band
+from planner.passes import Pass
+from planner.schedule.judge.premises import Span
+from planner.schedule.judge.ruling import Ruling
+from planner.schedule.judge.verdict import Violation
+from planner.values.moment import Interval
+from planner.values.plan import PassKey, Placement
+from planner.values.project import Pin
+
+
+def logged(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 22: facts stand in the plan as logged, and nothing else claims to be one."""
+    case, at = ruling.case, ruling.case.at
+    for key, span in case.spans.items():
+        if not span.fact:
+            continue
+        placed = case.plan.placement(key)
+        if placed is None or not placed.pieces:
+            yield Violation(22, str(key), f"was logged at {at(span.start)}, but is not in the plan")
+        elif not placed.logged:
+            yield Violation(22, str(key), "was logged, but the plan does not say so")
+        elif _altered(placed, span):
+            text = f"was logged {at(span.start)} to {at(span.end)}"
+            if span.under_way:
+                text = f"was begun {at(span.start)}, as logged"
+            yield Violation(22, str(key), f"{text}, but the plan says otherwise")
+    for placed in case.plan.placements:
+        if placed.logged and placed.key not in ruling.premises.facts:
+            yield Violation(22, str(placed.key), "is called a fact, but was never logged")
+
+
+def _altered(placed: Placement, span: Span) -> bool:
+    if span.under_way:
+        return placed.start != span.start
+    return placed.pieces != span.pieces
+
+
+def from_now_on(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 23: nothing unlogged before now; what is under way comes first."""
+    case, at = ruling.case, ruling.case.at
+    hands = list(case.hands())
+    for interval, about in hands:
+        if interval.start < case.plan.now:
+            text = f"starts {at(interval.start)}, before now ({at(case.plan.now)})"
+            yield Violation(23, about, f"{text}, and was not logged")
+    for key, span in case.spans.items():
+        if not span.under_way:
+            continue
+        placed = case.plan.placement(key)
+        if placed and placed.pieces and placed.start == span.start and placed.pieces != span.pieces:
+            text = f"is under way and lasts to {at(span.end)}, but the plan says otherwise"
+            yield Violation(23, str(key), text)
+        for interval, about in hands:
+            if interval.overlaps(span.pieces[0]) and interval.start >= case.plan.now:
+                text = f"starts {at(interval.start)}, but {key} is under way to {at(span.end)}"
+                yield Violation(23, about, f"{text} and comes first")
+
+
+def pins(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 24: a pin holds, unless events have made it impossible."""
+    for project in ruling.case.book.projects:
+        for pin in project.pins if project.active else ():
+            for one in ruling.premises.coats_of[project.name, pin.model, pin.step]:
+                span = ruling.case.spans.get(one.key)
+                if span is None or span.fact or (pin.coat or one.key.coat) != one.key.coat:
+                    continue
+                yield from _pinned(ruling, pin, one, span)
+
+
+def _pinned(ruling: Ruling, pin: Pin, one: Pass, span: Span) -> Iterator[Violation]:
+    at = ruling.case.at
+    if pin.interval:
+        astray = [piece for piece in span.pieces if not piece.within(pin.interval)]
+        wish = f"{at(pin.interval.start)} to {at(pin.interval.end)}"
+    else:
+        astray = [piece for piece in span.pieces if not _begins_on(ruling, pin, piece)]
+        wish = f"the bench time of {pin.on}"
+    if not astray:
+        return
+    if _overtaken(ruling, pin, one):
+        ruling.flag(f"preference: {one.key} was pinned to {wish}, which events made impossible")
+        return
+    text = f"is pinned to {wish}, but stands at {at(astray[0].start)} to {at(astray[0].end)}"
+    yield Violation(24, str(one.key), text)
+
+
+def _begins_on(ruling: Ruling, pin: Pin, piece: Interval) -> bool:
+    stretch = ruling.premises.calendar.stretch_at(piece.start)
+    return stretch is not None and stretch.on == pin.on
+
+
+def _overtaken(ruling: Ruling, pin: Pin, one: Pass) -> bool:
+    """Tell whether now, or a fact that a gate counts from, rules the pin out.
+
+    What can be placed after facts through other unlogged passes is not
+    looked at: then the pin is hard, and a plan that cannot keep it leaves
+    the pass unplaced.
+    """
+    first, last = _pinned_minutes(ruling, pin)
+    earliest = max([ruling.case.plan.now, first, *_after_facts(ruling, one.key)])
+    shut = [minute for minute in _closed_by_facts(ruling, one.key) if minute <= first]
+    least = min(one.step.split_least or one.minutes, one.minutes)
+    return earliest + least > last or bool(shut)
+
+
+def _pinned_minutes(ruling: Ruling, pin: Pin) -> tuple[int, int]:
+    if pin.interval:
+        return pin.interval.start, pin.interval.end
+    assert pin.on is not None
+    calendar = ruling.premises.calendar
+    midnight = calendar.day_end(pin.on - timedelta(days=1))
+    found = [
+        stretch.interval
+        for stretch in calendar.stretches(midnight, calendar.day_end(pin.on))
+        if stretch.on == pin.on
+    ]
+    if not found:
+        return midnight, calendar.day_end(pin.on)
+    return found[0].start, max(interval.end for interval in found)
+
+
+def _after_facts(ruling: Ruling, key: PassKey) -> Iterator[int]:
+    """Yield the openings, from facts alone, of the gates on a pass."""
+    for gate in ruling.premises.gates:
+        before = ruling.case.spans.get(gate.before)
+        if gate.after == key and before and before.fact:
+            opens = ruling.films.opens(ruling.films.laid(gate), gate.windows[0].opens, Band.LATE)
+            yield before.end if opens is None else opens
+
+
+def _closed_by_facts(ruling: Ruling, key: PassKey) -> Iterator[int]:
+    """Yield when the gates on a pass close for good, counted from facts alone."""
+    for gate in ruling.premises.gates:
+        before = ruling.case.spans.get(gate.before)
+        if gate.after == key and before and before.fact:
+            mark = gate.windows[-1].closes
+            closes = ruling.films.closes(ruling.films.laid(gate), mark, Band.EARLY)
+            if closes is not None:
+                yield closes

@@ -1,0 +1,272 @@
+"""Films as the plan lays them, merged where they melt together, and their readiness."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+from planner.cure import Band, Film
+from planner.graph.gates import PassGate
+from planner.passes import Pass
+from planner.schedule.judge.premises import Case, Span
+from planner.values.coating import Clock, Mark, State, Window
+from planner.values.moment import Interval
+from planner.values.plan import PassKey
+from planner.values.step import Bound
+
+
+@dataclass(frozen=True)
+class Laid:
+    """What a gate counts from.
+
+    ``start`` and ``end`` are those of the pass that laid the film, or, for
+    a film that melted into the next coat, of that coat (definition 11).
+    ``film`` is None where the earlier pass laid none.
+    """
+
+    film: Film | None
+    start: int
+    end: int
+
+
+@dataclass(frozen=True)
+class Look:
+    """One window against one start.
+
+    ``opens`` None: never; ``closes`` None: stays open.  ``uncertain``: empty
+    between late opening and early closing, judged at nominal values
+    (definition 9).
+    """
+
+    window: Window
+    opens: int | None
+    closes: int | None
+    uncertain: bool
+    opened: bool
+    in_time: bool
+    prepared: bool
+
+    @property
+    def holds(self) -> bool:
+        """Tell whether the pass may stand where it stands."""
+        return self.opened and self.in_time and self.prepared
+
+
+@dataclass(frozen=True)
+class Coat:
+    """One film on one place, for the rules that ask what lies where at a minute.
+
+    From ``absorbed`` on it is part of the coat that melted into it.
+    ``handled`` is when it is dry to handle, late; None is never.
+    """
+
+    key: PassKey
+    place: str
+    start: int
+    absorbed: int | None
+    film: Film
+    handled: int | None
+
+    def lies(self, minute: int) -> bool:
+        """Tell whether it was begun before ``minute`` and is still a film of its own."""
+        return self.start < minute and (self.absorbed is None or self.absorbed >= minute)
+
+
+class Films:
+    """Every film of a plan.
+
+    Parameters
+    ----------
+    case
+        The plan before the judge.
+    """
+
+    def __init__(self, case: Case) -> None:
+        self.case = case
+        self.premises = case.premises
+        self._ready: dict[tuple[object, ...], int | None] = {}
+        self._film: dict[tuple[str, PassKey], Film] = {}
+        self._merges: dict[tuple[PassKey, PassKey, str], bool] = {}
+        self._coating_at = {
+            (key, place): coating
+            for key, one in self.premises.passes.items()
+            for place, coating in one.films
+        }
+
+    # -- marks ------------------------------------------------------------
+
+    def ready(self, film: Film, state: State, band: Band = Band.LATE) -> int | None:
+        """First minute at which ``film`` has reached ``state``; None is never."""
+        return self._opening(film, Mark(state=state), band)
+
+    def _opening(self, film: Film, mark: Mark, band: Band) -> int | None:
+        asked = (_signature(film), mark, band)
+        if asked not in self._ready:
+            self._ready[asked] = self.premises.cure.opens_at(film, mark, band)
+        return self._ready[asked]
+
+    def opens(self, laid: Laid, mark: Mark | None, band: Band) -> int | None:
+        """First minute of a window (definitions 4 and 6); None is never."""
+        if mark is None:
+            return laid.end
+        if mark.minutes is not None and (laid.film is None or mark.clock is Clock.ELAPSED):
+            return laid.end + mark.minutes
+        return None if laid.film is None else self._opening(laid.film, mark, band)
+
+    def closes(self, laid: Laid, mark: Mark | None, band: Band) -> int | None:
+        """First minute after a window (definitions 4 and 7); None is never."""
+        if mark is None:
+            return None
+        if mark.minutes is not None and (laid.film is None or mark.clock is Clock.ELAPSED):
+            return laid.start + mark.minutes
+        if laid.film is None:
+            return None
+        asked = (_signature(laid.film), laid.start, mark, band)
+        if asked not in self._ready:
+            self._ready[asked] = self.premises.cure.closes_at(laid.film, mark, laid.start, band)
+        return self._ready[asked]
+
+    def look(
+        self, laid: Laid, window: Window, bound: Bound, span: Span, prepared: list[Interval]
+    ) -> Look:
+        """Hold one window against where the later pass stands."""
+        opens = self.opens(laid, window.opens, Band.LATE)
+        closes = self.closes(laid, window.closes, Band.EARLY)
+        uncertain = closes is not None and (opens is None or opens >= closes)
+        if uncertain:
+            opens = self.opens(laid, window.opens, Band.NOMINAL)
+            closes = self.closes(laid, window.closes, Band.NOMINAL)
+        in_time = (
+            closes is None
+            or (bound is Bound.START and span.start < closes)
+            or (bound is Bound.END and span.end <= closes)
+        )
+        need = window.preparation_minutes
+        return Look(
+            window=window,
+            opens=opens,
+            closes=closes,
+            uncertain=uncertain,
+            opened=opens is not None and opens <= span.start,
+            in_time=in_time,
+            prepared=not need
+            or any(
+                one.minutes >= need
+                and opens is not None
+                and opens <= one.start
+                and one.end <= span.start
+                for one in prepared
+            ),
+        )
+
+    def looks(self, gate: PassGate, laid: Laid) -> list[Look]:
+        """Hold every window of a gate against where its later pass stands."""
+        span = self.case.spans[gate.after]
+        prepared = self.case.preparations.get(gate.after, [])
+        return [self.look(laid, window, gate.closing, span, prepared) for window in gate.windows]
+
+    # -- films ------------------------------------------------------------
+
+    def bare(self, key: PassKey, place: str) -> Film:
+        """Return the film of one coat as if it had melted into nothing."""
+        coating = self.premises.coatings[self._coating_at[key, place]]
+        step = self.premises.passes[key].step
+        location = self.case.book.room.location(step.dries_in).name
+        return Film(coating, coating.dry_film_um, location, self.case.spans[key].end)
+
+    def film(self, key: PassKey, place: str) -> Film:
+        """Return the film of a coat, thicker if it melted into the one below."""
+        found = self._film.get((place, key))
+        if found is None:
+            found = self.bare(key, place)
+            below = self._neighbour(key, place, -1)
+            if below and self.merges(below.key, key, place):
+                under = self.film(below.key, place).thickness_um
+                found = replace(found, thickness_um=found.thickness_um + under)
+            self._film[place, key] = found
+        return found
+
+    def merges(self, lower: PassKey, upper: PassKey, place: str) -> bool:
+        """Tell whether ``upper`` was laid in a melting window of ``lower`` (definition 11)."""
+        asked = (lower, upper, place)
+        if asked not in self._merges:
+            self._merges[asked] = self._melts(lower, upper, place)
+        return self._merges[asked]
+
+    def _melts(self, lower: PassKey, upper: PassKey, place: str) -> bool:
+        coating = self._coating_at[lower, place]
+        for gate in self.premises.gates_between.get((lower, upper), ()):
+            alike = gate.place and self._coating_at.get((lower, gate.place)) == coating
+            if not alike or not any(window.merges for window in gate.windows):
+                continue
+            lower_span, upper_span = self.case.spans[lower], self.case.spans[upper]
+            if upper_span.start < lower_span.end:
+                continue
+            laid = Laid(self.film(lower, place), lower_span.start, lower_span.end)
+            chosen = next((look for look in self.looks(gate, laid) if look.holds), None)
+            if chosen:
+                return chosen.window.merges
+        return False
+
+    def _neighbour(self, key: PassKey, place: str, way: int) -> Pass | None:
+        """Return the placed film-laying pass next below (-1) or above (1) on a place."""
+        stack = [one for one in self.stack(key, place) if one.key in self.case.spans]
+        rank = self.premises.passes[key].rank
+        if way < 0:
+            return next((one for one in reversed(stack) if one.rank < rank), None)
+        return next((one for one in stack if one.rank > rank), None)
+
+    def stack(self, key: PassKey, place: str) -> list[Pass]:
+        """Return the passes that lay a film on a place of ``key``'s model, in working order."""
+        return self._stacks[key.project, key.model, place]
+
+    @cached_property
+    def _stacks(self) -> dict[tuple[str, str, str], list[Pass]]:
+        found: dict[tuple[str, str, str], list[Pass]] = defaultdict(list)
+        for one in self.premises.passes.values():
+            for place, _ in one.films:
+                found[one.key.project, one.key.model, place].append(one)
+        return found
+
+    def laid(self, gate: PassGate) -> Laid:
+        """Return what a gate counts from, following films that melted into later ones."""
+        key, rank = gate.before, self.premises.passes[gate.after].rank
+        if not gate.place:
+            span = self.case.spans[key]
+            return Laid(None, span.start, span.end)
+        while (upper := self._neighbour(key, gate.place, 1)) and upper.rank < rank:
+            if not self.merges(key, upper.key, gate.place):
+                break
+            key = upper.key
+        span = self.case.spans[key]
+        return Laid(self.film(key, gate.place), span.start, span.end)
+
+    def unmerged(self, gate: PassGate) -> Laid:
+        """Return what a gate would count from if films never melted together."""
+        span = self.case.spans[gate.before]
+        film = self.bare(gate.before, gate.place) if gate.place else None
+        return Laid(film, span.start, span.end)
+
+    @cached_property
+    def coats(self) -> dict[tuple[str, str, str], list[Coat]]:
+        """Every film of the plan by (project, model, part), in working order."""
+        found: dict[tuple[str, str, str], list[Coat]] = defaultdict(list)
+        for key, one in self.premises.passes.items():
+            if key not in self.case.spans:
+                continue
+            start = self.case.spans[key].start
+            for place, _ in one.films:
+                upper = self._neighbour(key, place, 1)
+                melted = upper and self.merges(key, upper.key, place)
+                absorbed = self.case.spans[upper.key].start if upper and melted else None
+                film = self.film(key, place)
+                dry = self.ready(film, State.DRY_TO_HANDLE)
+                coat = Coat(key, place, start, absorbed, film, dry)
+                found[key.project, key.model, place.partition("/")[0]].append(coat)
+        return found
+
+
+def _signature(film: Film) -> tuple[object, ...]:
+    """Return what tells films apart, cheaper to hash than the coating itself."""
+    return (film.coating.name, film.thickness_um, film.location, film.laid)

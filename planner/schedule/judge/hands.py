@@ -1,0 +1,113 @@
+"""Definitions 12 to 14: bench time, hands and the calendars of the tools."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.schedule.judge.premises import named
+from planner.schedule.judge.ruling import Ruling
+from planner.schedule.judge.verdict import Violation
+from planner.values.moment import Interval
+from planner.values.plan import BenchKind
+from planner.values.step import Tool
+
+AIRBRUSH_WORK = (BenchKind.LOAD, BenchKind.CHANGE, BenchKind.CLEAN)
+
+
+def bench_time(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 12: every hands interval lies within one stretch of bench time."""
+    for interval, about in ruling.case.hands():
+        stretch = ruling.premises.calendar.stretch_at(interval.start)
+        if stretch is None:
+            text = f"starts {ruling.case.at(interval.start)}, when nobody is at the bench"
+            yield Violation(12, about, text)
+        elif not interval.within(stretch.interval):
+            text = (
+                f"ends {ruling.case.at(interval.end)}, but bench time ends "
+                f"{ruling.case.at(stretch.interval.end)}"
+            )
+            yield Violation(12, about, text)
+
+
+def hands(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 13: one pair of hands, two for helper steps, and airbrushes of one's own.
+
+    Against work under way definition 23 speaks, since that comes first.
+    """
+    at = ruling.case.at
+    busy = sorted(ruling.case.hands())
+    latest: tuple[Interval, str] | None = None
+    for interval, about in busy:
+        if latest and interval.start < latest[0].end:
+            text = f"starts {at(interval.start)}, while {latest[1]} lasts to {at(latest[0].end)}"
+            yield Violation(13, about, text)
+        if latest is None or interval.end > latest[0].end:
+            latest = (interval, about)
+    for key, span in ruling.case.spans.items():
+        if span.fact and not span.under_way:
+            for interval, about in busy:
+                if interval.overlaps(span.pieces[0]):
+                    text = f"starts {at(interval.start)}, while {key} was done, as logged"
+                    yield Violation(13, about, text)
+    yield from _helpers(ruling)
+    yield from _airbrushes(ruling)
+
+
+def _helpers(ruling: Ruling) -> Iterator[Violation]:
+    for one, span in ruling.case.planned():
+        for piece in span.pieces if one.step.helper else ():
+            stretch = ruling.premises.calendar.stretch_at(piece.start)
+            if stretch and stretch.people < 2:
+                text = f"needs a helper, but {ruling.case.at(piece.start)} nobody else is there"
+                yield Violation(13, str(one.key), text)
+
+
+def _airbrushes(ruling: Ruling) -> Iterator[Violation]:
+    known = [airbrush.name for airbrush in ruling.case.book.gear.airbrushes]
+    for one, span in ruling.case.planned():
+        sprayed = one.step.tool is Tool.AIRBRUSH
+        if sprayed and span.airbrush not in known:
+            text = f'is sprayed with "{span.airbrush}", which is no airbrush of the gear'
+            yield Violation(13, str(one.key), text)
+        elif span.airbrush and not sprayed:
+            text = f'takes the airbrush "{span.airbrush}", but is done with a {one.step.tool}'
+            yield Violation(13, str(one.key), text)
+    for work in ruling.case.bench:
+        if work.kind in AIRBRUSH_WORK and work.airbrush not in known:
+            text = f'"{work.airbrush}" is no airbrush of the gear'
+            yield Violation(13, named(work), text)
+
+
+def tool_hours(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 14: no compressor in quiet hours, no spray can in the dark."""
+    for one, span in ruling.case.planned():
+        for piece in span.pieces:
+            if one.step.tool is Tool.AIRBRUSH:
+                yield from _quiet(ruling, piece, str(one.key))
+            elif one.step.tool is Tool.CAN:
+                yield from _dark(ruling, piece, str(one.key))
+    for work in ruling.case.bench:
+        if work.kind in AIRBRUSH_WORK:
+            yield from _quiet(ruling, work.interval, named(work))
+
+
+def _quiet(ruling: Ruling, interval: Interval, about: str) -> Iterator[Violation]:
+    for quiet in ruling.premises.calendar.quiet(interval.start, interval.end):
+        if quiet.overlaps(interval):
+            at = ruling.case.at
+            text = f"{at(interval.start)} to {at(interval.end)} runs into the quiet hours"
+            yield Violation(14, about, f"{text} of {at(quiet.start)} to {at(quiet.end)}")
+            return
+
+
+def _dark(ruling: Ruling, interval: Interval, about: str) -> Iterator[Violation]:
+    light = ruling.premises.calendar.daylight(interval.start, interval.end)
+    if light is None:
+        return
+    reached = interval.start
+    for hours in sorted(light):
+        if hours.start <= reached:
+            reached = max(reached, hours.end)
+    if reached < interval.end:
+        text = f"sprays outdoors {ruling.case.at(interval.start)}, and it is dark"
+        yield Violation(14, about, f"{text} from {ruling.case.at(reached)}")

@@ -1,0 +1,152 @@
+"""Definitions 25 to 28: what a plan says of itself."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.schedule.judge.ruling import Ruling
+from planner.schedule.judge.verdict import Violation
+from planner.values.coating import State
+from planner.values.plan import BenchKind, Cost, PassKey, Status
+
+LEVELS = ("unplaced", "late", "finish", "stretches", "setup_minutes", "moved")
+
+
+def finishes_of(ruling: Ruling) -> tuple[tuple[str, int], ...]:
+    """Return the finish of each active project (definition 26).
+
+    The latest end of its work and late dry-to-handle of its films.  A film
+    that is never dry to handle counts to its end of work; of a project
+    without any work the finish is ``now``.
+    """
+    latest: dict[str, int] = {
+        project.name: ruling.case.plan.now
+        for project in ruling.case.book.projects
+        if project.active
+    }
+    found: dict[str, list[int]] = {name: [] for name in latest}
+    for key, span in ruling.case.spans.items():
+        found[key.project].append(span.end)
+        found[key.project].extend(_dry(ruling, key))
+    latest.update((name, max(minutes)) for name, minutes in found.items() if minutes)
+    return tuple(latest.items())
+
+
+def _dry(ruling: Ruling, key: PassKey) -> Iterator[int]:
+    for place, _ in ruling.premises.passes[key].films:
+        ready = ruling.films.ready(ruling.films.film(key, place), State.DRY_TO_HANDLE)
+        if ready is not None:
+            yield ready
+
+
+def cost_of(ruling: Ruling) -> Cost:
+    """Return the cost of a plan (definition 27); ``moved`` is the plan's own.
+
+    Every pass that is not placed counts as unplaced, named or not.
+    """
+    case = ruling.case
+    finishes = dict(finishes_of(ruling))
+    late = 0
+    for project in case.book.projects:
+        if project.active and project.target is not None:
+            due = ruling.premises.calendar.day_end(project.target)
+            late += project.weight * max(0, finishes[project.name] - due)
+    stretches = {
+        stretch.interval.start
+        for interval, _ in case.hands()
+        if (stretch := ruling.premises.calendar.stretch_at(interval.start))
+    }
+    return Cost(
+        unplaced=len(ruling.premises.passes) - len(case.spans),
+        late=late,
+        finish=max(finishes.values(), default=case.plan.now) - case.plan.now,
+        stretches=len(stretches),
+        setup_minutes=sum(
+            work.interval.minutes for work in case.bench if work.kind is not BenchKind.PREPARE
+        ),
+        moved=case.plan.cost.moved,
+    )
+
+
+def finishes(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 26: the finishes stated are those that follow."""
+    at = ruling.case.at
+    stated = dict(ruling.case.plan.finishes)
+    right = dict(finishes_of(ruling))
+    for name in dict.fromkeys([*right, *stated]):
+        if name not in right:
+            yield Violation(26, name, "has a finish, but is no active project")
+        elif name not in stated:
+            yield Violation(26, name, f"has no finish; it is {at(right[name])}")
+        elif stated[name] != right[name]:
+            text = f"is said to finish at minute {stated[name]}"
+            yield Violation(26, name, f"{text}, but does at {right[name]} ({at(right[name])})")
+    if len(stated) != len(ruling.case.plan.finishes):
+        yield Violation(26, "finishes", "name a project twice")
+
+
+def cost(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 27: the cost stated is the one that follows."""
+    right = cost_of(ruling)
+    stated = ruling.case.plan.cost
+    for level, said, is_ in zip(LEVELS, stated.vector(), right.vector(), strict=True):
+        if said != is_:
+            yield Violation(27, level, f"is said to be {said}, but is {is_}")
+    if stated.moved < 0:
+        yield Violation(27, "moved", f"is said to be {stated.moved}, and cannot be negative")
+
+
+def status(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 25: the status claims no more than is shown.
+
+    Optimal: a bound equal to the cost for each level named, from the first
+    level on without a gap.  Feasible: everything is placed.  Infeasible:
+    something is unplaced, with a bound that proves it.  Incomplete:
+    something is unplaced.
+    """
+    plan, right = ruling.case.plan, cost_of(ruling)
+    value = dict(zip(LEVELS, right.vector(), strict=True))
+    bounds = {bound.level: bound.value for bound in plan.bounds}
+    for bound in plan.bounds:
+        if bound.level not in value:
+            yield Violation(25, bound.level, "has a bound, but is no level of the cost")
+        elif _exceeds(bounds, value, bound.level):
+            text = f"has the bound {bound.value}, but this plan costs {value[bound.level]}"
+            yield Violation(25, bound.level, text)
+    if plan.status is Status.OPTIMAL:
+        yield from _optimal(bounds, value)
+    elif plan.status is Status.FEASIBLE and right.unplaced:
+        text = f"is called feasible, but {right.unplaced} passes are not placed"
+        yield Violation(25, "status", text)
+    elif plan.status is Status.INCOMPLETE and not right.unplaced:
+        yield Violation(25, "status", "is called incomplete, but everything is placed")
+    elif plan.status is Status.INFEASIBLE and not right.unplaced:
+        yield Violation(25, "status", "is called infeasible, but everything is placed")
+    elif plan.status is Status.INFEASIBLE and bounds.get("unplaced", 0) < 1:
+        yield Violation(25, "status", "is called infeasible, but no bound of unplaced proves it")
+
+
+def _exceeds(bounds: dict[str, int], value: dict[str, int], level: str) -> bool:
+    """Tell whether a bound is refuted: the levels before it are at theirs, and it is above."""
+    before = LEVELS[: LEVELS.index(level)]
+    return bounds[level] > value[level] and all(bounds.get(name) == value[name] for name in before)
+
+
+def _optimal(bounds: dict[str, int], value: dict[str, int]) -> Iterator[Violation]:
+    claimed = [level for level in LEVELS if level in bounds]
+    if not claimed:
+        yield Violation(25, "status", "is called optimal, but no bound proves it")
+    elif claimed != list(LEVELS[: len(claimed)]):
+        text = f"is called optimal, with bounds for {', '.join(claimed)} but not the levels before"
+        yield Violation(25, "status", text)
+    for level in claimed:
+        if bounds[level] != value[level]:
+            text = f"is called optimal, but {level} is {value[level]} and its bound {bounds[level]}"
+            yield Violation(25, "status", text)
+
+
+def digest(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 28: the plan answers the very input that it is held against."""
+    expected, given = ruling.case.expected_digest, ruling.case.plan.digest
+    if expected is not None and given != expected:
+        yield Violation(28, "input", f'was planned for "{given}", but the book is "{expected}"')
