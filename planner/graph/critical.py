@@ -1,0 +1,159 @@
+"""Critical path method with lags, least and greatest.
+
+The graph is a networkx DiGraph.  Each node carries its duration as
+``minutes`` (any unit will do, if it is the same throughout), each edge a
+tuple of `Lag` as ``lags``.  Every lag becomes one or two arcs between
+*starts*, "start of j - start of i >= weight"; a greatest lag is an arc
+backwards with a negative weight.  Earliest starts are longest paths, found
+by the method of Bellman and Ford; a cycle of positive length means that no
+schedule exists (Bartusch, Möhring, Radermacher 1988, Ann. Oper. Res. 16:201).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Iterator, Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Generic, TypeVar
+
+import networkx as nx
+
+N = TypeVar("N", bound=Hashable)
+
+
+class Link(StrEnum):
+    """Which ends of two pieces of work a lag lies between."""
+
+    FINISH_START = "finish-start"
+    START_START = "start-start"
+    FINISH_FINISH = "finish-finish"
+
+
+@dataclass(frozen=True)
+class Lag:
+    """Least, and if given greatest, time between two pieces of work."""
+
+    least: int = 0
+    most: int | None = None
+    link: Link = Link.FINISH_START
+
+
+@dataclass(frozen=True)
+class Times:
+    """When one piece of work may begin and end.
+
+    ``total_float`` is how much later it may begin without moving the end of
+    the whole, ``free_float`` without moving any other piece of work either.
+    """
+
+    early_start: int
+    early_finish: int
+    late_start: int
+    late_finish: int
+    total_float: int
+    free_float: int
+
+
+@dataclass(frozen=True)
+class CriticalPath(Generic[N]):
+    """Times of every node, the end of the whole, and what holds that end."""
+
+    times: Mapping[N, Times]
+    finish: int
+
+    @property
+    def critical(self) -> tuple[N, ...]:
+        """Nodes of which any delay delays the whole, by earliest start."""
+        nodes = [node for node, times in self.times.items() if times.total_float <= 0]
+        return tuple(sorted(nodes, key=lambda node: self.times[node].early_start))
+
+
+class Infeasible(ValueError):  # noqa: N818 - it is an answer, not a fault of ours
+    """No schedule keeps every lag; ``cycle`` names the nodes that contradict each other."""
+
+    def __init__(self, cycle: tuple[Hashable, ...], excess: int) -> None:
+        path = ", then ".join(str(node) for node in cycle)
+        super().__init__(f"{path} and back asks for {excess} more than there is")
+        self.cycle = cycle
+        self.excess = excess
+
+
+def critical_path(
+    graph: nx.DiGraph[N], release: Mapping[N, int] | None = None, finish: int | None = None
+) -> CriticalPath[N]:
+    """Return early and late times and floats of every node.
+
+    Parameters
+    ----------
+    graph
+        Nodes with ``minutes``, edges with ``lags``.
+    release
+        Earliest start of nodes that may not begin at 0.
+    finish
+        When the whole must have ended; absent, as soon as it can be.
+
+    Raises
+    ------
+    Infeasible
+        If the lags contradict each other.
+    """
+    minutes: dict[N, int] = {node: data["minutes"] for node, data in graph.nodes.items()}
+    if not minutes:
+        return CriticalPath({}, finish or 0)
+    arcs = _arcs(graph, minutes)
+    released = {node: (release or {}).get(node, 0) for node in graph}
+    early = _longest(arcs, released)
+    end = max(early[node] + minutes[node] for node in graph)
+    finish = end if finish is None else finish
+    to_end = _longest({(j, i): weight for (i, j), weight in arcs.items()}, minutes)
+    times: dict[N, Times] = {}
+    free = {node: max(end, finish) - early[node] - minutes[node] for node in graph}
+    for (i, j), weight in arcs.items():
+        free[i] = min(free[i], early[j] - early[i] - weight)
+    for node in graph:
+        late = finish - to_end[node]
+        times[node] = Times(
+            early[node],
+            early[node] + minutes[node],
+            late,
+            late + minutes[node],
+            late - early[node],
+            free[node],
+        )
+    return CriticalPath(times, end)
+
+
+def _arcs(graph: nx.DiGraph[N], minutes: Mapping[N, int]) -> dict[tuple[N, N], int]:
+    """Return the heaviest start-to-start arc between each two nodes."""
+    arcs: dict[tuple[N, N], int] = {}
+    for (before, after), data in graph.edges.items():
+        for lag in data["lags"]:
+            for i, j, weight in _weights(lag, before, after, minutes):
+                arcs[i, j] = max(arcs.get((i, j), weight), weight)
+    return arcs
+
+
+def _weights(lag: Lag, before: N, after: N, minutes: Mapping[N, int]) -> Iterator[tuple[N, N, int]]:
+    offset = {
+        Link.FINISH_START: minutes[before],
+        Link.START_START: 0,
+        Link.FINISH_FINISH: minutes[before] - minutes[after],
+    }[lag.link]
+    yield before, after, offset + lag.least
+    if lag.most is not None:
+        yield after, before, -(offset + lag.most)
+
+
+def _longest(arcs: Mapping[tuple[N, N], int], begin: Mapping[N, int]) -> dict[N, int]:
+    """Return the longest way to each node, which begins with ``begin`` of some node."""
+    source = object()  # equal to no node
+    lengths: nx.DiGraph[Hashable] = nx.DiGraph()
+    lengths.add_weighted_edges_from((source, node, -at) for node, at in begin.items())
+    lengths.add_weighted_edges_from((i, j, -weight) for (i, j), weight in arcs.items())
+    try:
+        found = nx.single_source_bellman_ford_path_length(lengths, source)
+    except nx.NetworkXUnbounded:
+        cycle = nx.find_negative_cycle(lengths, source)
+        excess = -sum(lengths.edges[edge]["weight"] for edge in nx.utils.pairwise(cycle))
+        raise Infeasible(tuple(cycle[:-1]), excess) from None
+    return {node: -int(found[node]) for node in begin}
