@@ -3,6 +3,20 @@
 from planner.cure.family_times import StateFigure, Status
 from planner.cure.film import Cure, Film
 from planner.cure.kinetics import Band
+from planner.cure.path import PathPoint, StateTimes, film_path, state_times
 from planner.cure.reference import reference_minutes
+from planner.cure.shown import shown_minutes
 
-__all__ = ["Band", "Cure", "Film", "StateFigure", "Status", "reference_minutes"]
+__all__ = [
+    "Band",
+    "Cure",
+    "Film",
+    "PathPoint",
+    "StateFigure",
+    "StateTimes",
+    "Status",
+    "film_path",
+    "reference_minutes",
+    "shown_minutes",
+    "state_times",
+]

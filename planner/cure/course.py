@@ -11,7 +11,7 @@ from bisect import bisect_left, bisect_right
 from datetime import date, timedelta
 from itertools import accumulate
 
-from planner.air import Air, AirCourse, DayShape
+from planner.air import AirCourse, DayShape
 from planner.cure.kinetics import Band, Kinetics
 
 MILLION = 1_000_000
@@ -34,7 +34,7 @@ class Course:
 
     def rate(self, minute: int) -> int:
         """Return millionths of an equivalent minute gained in one minute."""
-        return self._rate(self.air.at(minute + 0.5))
+        return round(self.kinetics.rate(self.air.at(minute + 0.5), self.band) * MILLION)
 
     def between(self, start: int, end: int) -> int:
         """Return millionths gained over [start, end)."""
@@ -92,15 +92,7 @@ class Course:
     def _table(self, shape: DayShape) -> list[int]:
         found = self._tables.get(shape)
         if found is None:
-            known: dict[Air, int] = {}
-            steps = []
-            for air in self.air.samples(shape):
-                step = known.get(air)
-                if step is None:
-                    step = known[air] = self._rate(air)
-                steps.append(step)
+            rates = self.kinetics.rates(self.air.samples(shape), self.band)
+            steps = [round(rate * MILLION) for rate in rates]
             found = self._tables[shape] = list(accumulate(steps, initial=0))
         return found
-
-    def _rate(self, air: Air) -> int:
-        return round(self.kinetics.rate(air, self.band) * MILLION)

@@ -6,14 +6,14 @@ import math
 from dataclasses import dataclass
 from enum import StrEnum
 
-from planner.air import Air, saturation_pressure_pa
+from planner.air import ZERO_C_K, Air, Samples, saturation_pressure_pa
+from planner.air.advice import FILM_FORMS_C
 from planner.values.coating import Family
 
 GAS_J_MOL_K = 8.314462618
-ZERO_C_K = 273.15
 REFERENCE = Air(23.0, 50.0)
 REFERENCE_K = REFERENCE.temperature_c + ZERO_C_K
-REFERENCE_PA = (1 - REFERENCE.humidity_pct / 100) * saturation_pressure_pa(REFERENCE.temperature_c)
+REFERENCE_PA = 0.5 * saturation_pressure_pa(REFERENCE.temperature_c)
 
 BAND_KJ_MOL = 10.0
 """Uncertainty of every activation energy [kJ/mol]: assumed."""
@@ -27,11 +27,14 @@ class Band(StrEnum):
     LATE = "late"
 
 
+_BAND_SIGN = {Band.EARLY: 1.0, Band.NOMINAL: 0.0, Band.LATE: -1.0}
+
+
 class Moisture(StrEnum):
     """What the humidity of the air does to a rate."""
 
     NOTHING = "nothing"
-    DRIES = "dries"  # water leaves as (1 - RH) · psat lets it
+    DRIES = "dries"  # water leaves at the pace of (1 - RH) psat(T), over 0.5 psat(23 °C)
     SETS = "sets"  # moisture of the air is what makes it set
 
 
@@ -56,25 +59,33 @@ class Kinetics:
     source: str
 
     def rate(self, air: Air, band: Band = Band.NOMINAL) -> float:
-        """Return equivalent minutes per minute in ``air``.
+        """Return equivalent minutes per minute in ``air``; see `rates`."""
+        return self.rates(Samples((air,)), band)[0]
+
+    def rates(self, samples: Samples, band: Band = Band.NOMINAL) -> list[float]:
+        """Return equivalent minutes per minute in each air.
 
         The late band takes the slower of the rates under the activation
         energy ± `BAND_KJ_MOL`, the early one the faster: a factor
         exp(∓ΔE/R · abs(1/T - 1/T_ref)) on the nominal rate, hence late is
         late above 23 °C too.
         """
-        if air.temperature_c < self.cutoff_c:
-            return 0.0
-        colder = 1 / (air.temperature_c + ZERO_C_K) - 1 / REFERENCE_K
-        exponent = -self.activation_kj_mol * colder
-        if band is not Band.NOMINAL:
-            exponent += BAND_KJ_MOL * (abs(colder) if band is Band.EARLY else -abs(colder))
-        rate = math.exp(exponent * 1000 / GAS_J_MOL_K)
+        if len(samples.airs) > 1 and samples.steady:
+            return [self.rate(samples.airs[0], band)] * len(samples.airs)
+        steep = self.activation_kj_mol * 1000 / GAS_J_MOL_K
+        unsure = _BAND_SIGN[band] * BAND_KJ_MOL * 1000 / GAS_J_MOL_K
+        colder = [inverse - 1 / REFERENCE_K for inverse in samples.inverse_k]
+        rates = [math.exp(unsure * abs(one) - steep * one) for one in colder]
         if self.moisture is Moisture.DRIES:
-            rate *= water_driver(air)
+            pairs = zip(rates, samples.deficit_pa, strict=True)
+            rates = [rate * (deficit / REFERENCE_PA) for rate, deficit in pairs]
         elif self.moisture is Moisture.SETS:
-            rate *= min(1.0, max(air.humidity_pct, 10.0) / 40.0)
-        return rate
+            damps = [min(1.0, max(air.humidity_pct, 10.0) / 40.0) for air in samples.airs]
+            rates = [rate * damp for rate, damp in zip(rates, damps, strict=True)]
+        if samples.coldest_c < self.cutoff_c:
+            both = zip(rates, samples.airs, strict=True)
+            rates = [rate if air[0] >= self.cutoff_c else 0.0 for rate, air in both]
+        return rates
 
 
 def arrhenius(temperature_c: float, activation_kj_mol: float, reference_c: float = 23.0) -> float:
@@ -91,16 +102,6 @@ def arrhenius(temperature_c: float, activation_kj_mol: float, reference_c: float
     """
     colder = 1 / (temperature_c + ZERO_C_K) - 1 / (reference_c + ZERO_C_K)
     return math.exp(-activation_kj_mol * 1000 / GAS_J_MOL_K * colder)
-
-
-def water_driver(air: Air) -> float:
-    """Return how fast water evaporates in still air, relative to 23 °C and 50 % RH [-].
-
-    The difference of vapour pressures drives it: (1 - RH) psat(T) over
-    0.5 psat(23 °C).  At saturation nothing leaves.
-    """
-    deficit = (1 - air.humidity_pct / 100) * saturation_pressure_pa(air.temperature_c)
-    return deficit / REFERENCE_PA
 
 
 VAPOUR_PA = {
@@ -134,7 +135,7 @@ WATER = Kinetics(
     "evaporation of water",
     0.0,
     Moisture.DRIES,
-    5.0,
+    FILM_FORMS_C,
     "driven by (1 - RH) psat(T), published (Kiil 2006, Prog. Org. Coat. 57:236, constant-rate "
     "period); nothing below 5 °C, about the least film-forming temperature (ISO 2115): assumed",
 )
@@ -142,7 +143,7 @@ HARDENING = Kinetics(
     "hardening of a waterborne film",
     50.0,
     Moisture.NOTHING,
-    5.0,
+    FILM_FORMS_C,
     "Arrhenius with 50 kJ/mol, twin of the doubling per 10 K of UFGS-09971: assumed for it",
 )
 OXIDATION = Kinetics(

@@ -1,4 +1,4 @@
-"""Air: moisture formulas, and how the air of a location runs through the days."""
+"""How the air of a location runs through the days."""
 
 from __future__ import annotations
 
@@ -7,87 +7,13 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
-from typing import NamedTuple
 from zoneinfo import ZoneInfo
 
+from planner.air.moisture import Air, Samples
 from planner.values.moment import minute_of
-from planner.values.refusal import demand, number_in
-from planner.values.room import COLDEST_C, HOTTEST_C, AirPoint, Location, Reading, Room, sane_air
-
-MAGNUS_PA, MAGNUS_A, MAGNUS_B_C = 611.2, 17.62, 243.12
-"""Coefficients over water, -45 to 60 °C.  WMO-No. 8 (CIMO Guide), Annex 4.B."""
+from planner.values.room import COLDEST_C, HOTTEST_C, AirPoint, Location, Reading, Room
 
 DAY = 1440
-
-
-class Air(NamedTuple):
-    """Temperature [°C] and relative humidity [%]."""
-
-    temperature_c: float
-    humidity_pct: float
-
-
-def saturation_pressure_pa(temperature_c: float) -> float:
-    """Return the saturation pressure of water vapour over water [Pa].
-
-    Parameters
-    ----------
-    temperature_c
-        Air temperature [°C], -30 to 60.
-
-    Raises
-    ------
-    Refused
-        If the temperature is outside that range.
-
-    References
-    ----------
-    WMO-No. 8 (CIMO Guide), Annex 4.B.
-
-    Examples
-    --------
-    >>> round(saturation_pressure_pa(23.0))
-    2803
-    """
-    number_in(temperature_c, COLDEST_C, HOTTEST_C, "temperature_c", "°C")
-    return MAGNUS_PA * math.exp(MAGNUS_A * temperature_c / (MAGNUS_B_C + temperature_c))
-
-
-def dew_point_c(temperature_c: float, humidity_pct: float) -> float:
-    """Return the dew point over water, also below 0 °C [°C].
-
-    Over water it is the higher of dew and frost point, hence the safer one.
-
-    Raises
-    ------
-    Refused
-        If the air is none that a room can have, or bone dry (no dew point).
-
-    References
-    ----------
-    Lawrence 2005, Bull. Amer. Meteor. Soc. 86:225, with the WMO coefficients.
-
-    Examples
-    --------
-    >>> round(dew_point_c(20.0, 50.0), 2)
-    9.26
-    """
-    sane_air(temperature_c, humidity_pct)
-    demand(humidity_pct > 0, "humidity_pct", "0 % RH has no dew point; give more than 0")
-    gamma = math.log(humidity_pct / 100) + MAGNUS_A * temperature_c / (MAGNUS_B_C + temperature_c)
-    return MAGNUS_B_C * gamma / (MAGNUS_A - gamma)
-
-
-def surface_margin_k(surface_c: float, temperature_c: float, humidity_pct: float) -> float:
-    """Return how far a surface is above the dew point of the air [K].
-
-    Raises
-    ------
-    Refused
-        If the surface or the air is none that a room can have.
-    """
-    number_in(surface_c, COLDEST_C, HOTTEST_C, "surface_c", "°C")
-    return surface_c - dew_point_c(temperature_c, humidity_pct)
 
 
 @dataclass(frozen=True)
@@ -150,7 +76,7 @@ class AirCourse:
             self._readings.setdefault(day, {})[minute_of(reading.at, up=False)] = read
         self._days: dict[date, tuple[int, DayShape]] = {}
         self._knots: dict[tuple[int, int, int], tuple[list[int], list[Air]]] = {}
-        self._samples: dict[DayShape, list[Air]] = {}
+        self._samples: dict[DayShape, Samples] = {}
 
     def at(self, minute: float) -> Air:
         """Return the air at a UTC minute, which may be a fraction."""
@@ -173,15 +99,15 @@ class AirCourse:
             found = self._days[day] = self._shape(day)
         return found
 
-    def samples(self, shape: DayShape) -> list[Air]:
+    def samples(self, shape: DayShape) -> Samples:
         """Return the air in the middle of each minute of a day."""
         found = self._samples.get(shape)
         if found is None:
-            knots = self._knots_of(shape.profiles)[1]
-            if not shape.shifts and all(knot == knots[0] for knot in knots):
-                found = [knots[0]] * shape.minutes
+            airs = self._knots_of(shape.profiles)[1]
+            if not shape.shifts and all(air == airs[0] for air in airs):
+                found = Samples((airs[0],) * shape.minutes)
             else:
-                found = [self._air(shape, minute + 0.5) for minute in range(shape.minutes)]
+                found = Samples(tuple([self._air(shape, at + 0.5) for at in range(shape.minutes)]))
             self._samples[shape] = found
         return found
 
