@@ -1,0 +1,60 @@
+"""The person's clock: which minute it is, and which zone it shows."""
+
+from __future__ import annotations
+
+import os
+import re
+import time
+from datetime import datetime
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from planner.values.moment import aware, minute_of, zone_named
+from planner.values.refusal import Refused
+
+LOCALTIME = Path("/etc/localtime")
+
+
+def current_minute() -> int:
+    """Return the minute that runs now."""
+    return int(time.time() // 60)
+
+
+def read_moment(text: str, zone: ZoneInfo, place: str = "--now") -> int:
+    """Return the minute of an ISO 8601 time; without an offset it is local to ``zone``.
+
+    Raises
+    ------
+    Refused
+        If it is no time, or lies outside the years that are planned.
+    """
+    mend = f'"{text[:60]}" is not a time; write it as 2031-05-31T19:30+02:00'
+    if re.match(r"\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2}", text) is None:
+        raise Refused(place, mend)
+    try:
+        moment = datetime.fromisoformat(text)
+    except ValueError:
+        raise Refused(place, mend) from None
+    if moment.tzinfo is None:
+        moment = moment.replace(tzinfo=zone)
+    aware(moment.replace(second=0, microsecond=0), place)
+    return minute_of(moment)
+
+
+def local_zone() -> str:
+    """Return the IANA name of this machine's zone, "UTC" where it cannot be told."""
+    for name in (os.environ.get("TZ", "").removeprefix(":"), _linked_zone()):
+        if name:
+            try:
+                return zone_named(name).key
+            except Refused:
+                continue
+    return "UTC"
+
+
+def _linked_zone() -> str:
+    try:
+        target = str(LOCALTIME.resolve(strict=True))
+    except OSError:
+        return ""
+    return target.partition("zoneinfo/")[2]

@@ -1,0 +1,260 @@
+"""Edits of a book: pure functions that return what it is called and what it leads to.
+
+Whoever applies one to a bench book hands its name to the journal.
+Everything that would not be sound is refused by the values themselves.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
+from datetime import date, datetime
+
+from planner.bench import BenchCalendar
+from planner.values.bench_time import BenchTime, Extra, Recurring
+from planner.values.book import Book
+from planner.values.coating import Coating
+from planner.values.gear import Gear
+from planner.values.moment import Interval, moment_of
+from planner.values.project import Logged, Pin, Project
+from planner.values.refusal import Refused, number_in, unknown
+from planner.values.room import AirPoint, Location, Reading
+
+WEEKDAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
+
+
+@dataclass(frozen=True)
+class Edit:
+    """A book after an edit, and what the journal calls the edit."""
+
+    name: str
+    book: Book
+
+
+def set_air(book: Book, location: str, temperature_c: float, humidity_pct: float) -> Edit:
+    """Give a location the same air all day: [°C] and [% RH]."""
+    air = (AirPoint(at="00:00", temperature_c=temperature_c, humidity_pct=humidity_pct),)
+
+    def still(old: Location) -> Location:
+        return replace(old, workdays=air, weekends=())
+
+    name = f"air of {book.room.location(location).name}: {temperature_c:g} °C, {humidity_pct:g} %"
+    return Edit(name, _with_location(book, location, still))
+
+
+def set_profile(
+    book: Book, location: str, workdays: Iterable[AirPoint], weekends: Iterable[AirPoint] = ()
+) -> Edit:
+    """Give a location its air over the day."""
+
+    def profiled(old: Location) -> Location:
+        return replace(old, workdays=tuple(workdays), weekends=tuple(weekends))
+
+    name = f"air of {book.room.location(location).name} over the day"
+    return Edit(name, _with_location(book, location, profiled))
+
+
+def add_reading(book: Book, reading: Reading) -> Edit:
+    """Note what a gauge shows; it corrects that day's air."""
+    room = replace(book.room, readings=(*book.room.readings, reading))
+    name = f"reading: {reading.temperature_c:g} °C, {reading.humidity_pct:g} %"
+    return Edit(name, replace(book, room=room))
+
+
+def set_stretches(book: Book, stretches: Iterable[Recurring]) -> Edit:
+    """Replace the recurring stretches of bench time."""
+    return _bench_time(book, "bench time", stretches=tuple(stretches))
+
+
+def set_evenings(book: Book, days: Iterable[int], start: str, end: str, since: date) -> Edit:
+    """Be at the bench on some weekdays (0 = Monday), from ``start`` to ``end``.
+
+    Raises
+    ------
+    Refused
+        If no day is given, or a time is none.
+    """
+    chosen = sorted(set(days))
+    if not chosen:
+        raise Refused("days", "is empty; choose at least one day of the week")
+    codes = ",".join(WEEKDAYS[day] for day in chosen)
+    rule = Recurring(rule=f"FREQ=WEEKLY;BYDAY={codes}", since=since, start=start, end=end)
+    return _bench_time(book, f"evenings: {codes} {start}–{end}", stretches=(rule,))
+
+
+def skip_date(book: Book, day: date) -> Edit:
+    """Be away on a date: no recurring stretch begins then."""
+    if day in book.bench_time.skipped:
+        return Edit(f"away on {day}", book)
+    skipped = tuple(sorted({*book.bench_time.skipped, day}))
+    return _bench_time(book, f"away on {day}", skipped=skipped)
+
+
+def unskip_date(book: Book, day: date) -> Edit:
+    """Be back on a date that was skipped."""
+    skipped = tuple(other for other in book.bench_time.skipped if other != day)
+    return _bench_time(book, f"back on {day}", skipped=skipped)
+
+
+def add_stretch(book: Book, start: datetime, end: datetime, people: int = 1) -> Edit:
+    """Add one stretch beside the rules."""
+    extra = Extra(start=start, end=end, people=people)
+    everything = tuple(sorted({*book.bench_time.extra, extra}, key=lambda one: one.start))
+    name = f"extra bench time {start:%Y-%m-%d %H:%M}–{end:%H:%M}"
+    return _bench_time(book, name, extra=everything)
+
+
+def remove_stretch(book: Book, extra: Extra) -> Edit:
+    """Take an added stretch away."""
+    left = tuple(one for one in book.bench_time.extra if one != extra)
+    return _bench_time(book, f"no bench time {extra.start:%Y-%m-%d %H:%M}", extra=left)
+
+
+def only_minutes(book: Book, now: int, minutes: int) -> Edit:
+    """Make the stretch around ``now``, if any, last ``minutes`` from now.
+
+    Other stretches stay as they are; quiet hours too.
+
+    Raises
+    ------
+    Refused
+        If ``minutes`` is not in 1 to 1440.
+    """
+    number_in(minutes, 1, 1440, "minutes", "min")
+    calendar = BenchCalendar(book.bench_time)
+    wanted = Interval(now, now + minutes)
+    touched = calendar.stretches(now, now + minutes)
+    skipped, extra = set(book.bench_time.skipped), list(book.bench_time.extra)
+    for day in {stretch.on for stretch in touched}:
+        skipped.add(day)
+        noon = calendar.day_end(day) - 720
+        for stretch in calendar.stretches(noon - 2880, noon + 2880):
+            if stretch.on == day:
+                extra += _rest(stretch.interval, wanted, stretch.people, calendar)
+    kept = {one for one in extra if not one.interval.overlaps(wanted)}
+    people = max((stretch.people for stretch in touched), default=1)
+    kept.add(_extra(wanted, people, calendar))
+    everything = tuple(sorted(kept, key=lambda one: (one.start, one.end)))
+    name = f"{minutes} min from now"
+    return _bench_time(book, name, skipped=tuple(sorted(skipped)), extra=everything)
+
+
+def _rest(
+    whole: Interval, wanted: Interval, people: int, calendar: BenchCalendar
+) -> Iterable[Extra]:
+    """Yield what a stretch keeps when a skipped date is rebuilt without ``wanted``."""
+    if not whole.overlaps(wanted):
+        yield _extra(whole, people, calendar)
+    elif whole.start < wanted.start:
+        yield _extra(Interval(whole.start, wanted.start), people, calendar)
+
+
+def _extra(interval: Interval, people: int, calendar: BenchCalendar) -> Extra:
+    start, end = (moment_of(at, calendar.zone) for at in (interval.start, interval.end))
+    return Extra(start=start, end=end, people=people)
+
+
+def set_target(book: Book, project: str, target: date | None) -> Edit:
+    """Set or remove the date of a project."""
+    name = f"{project}: " + (f"finish by {target}" if target else "no date")
+    return Edit(name, _with_project(book, project, lambda old: replace(old, target=target)))
+
+
+def set_weight(book: Book, project: str, weight: int) -> Edit:
+    """Set how much a project's lateness weighs."""
+    changed = _with_project(book, project, lambda old: replace(old, weight=weight))
+    return Edit(f"{project}: weight {weight}", changed)
+
+
+def activate(book: Book, project: str, active: bool) -> Edit:
+    """Plan a project, or keep it aside."""
+    changed = _with_project(book, project, lambda old: replace(old, active=active))
+    return Edit(f"{project}: {'active' if active else 'set aside'}", changed)
+
+
+def remove_project(book: Book, project: str) -> Edit:
+    """Take a project out of the book."""
+    _project_at(book, project)
+    left = tuple(one for one in book.projects if one.name != project)
+    return Edit(f"remove {project}", replace(book, projects=left))
+
+
+def log_fact(book: Book, project: str, fact: Logged) -> Edit:
+    """Note that a coat was begun, or done; a coat under way may be noted as done."""
+
+    def noted(old: Project) -> Project:
+        what = (fact.model, fact.step, fact.coat)
+        others = [e for e in old.log if (e.model, e.step, e.coat) != what or e.end is not None]
+        return replace(old, log=(*others, fact))
+
+    word = "begun" if fact.end is None else "done"
+    name = f"{word}: {project}/{fact.model}/{fact.step}#{fact.coat}"
+    return Edit(name, _with_project(book, project, noted))
+
+
+def add_pin(book: Book, project: str, pin: Pin) -> Edit:
+    """Wish a step for a date or an interval; a new wish replaces the old one."""
+
+    def pinned(old: Project) -> Project:
+        return replace(old, pins=(*_other_pins(old, pin.model, pin.step, pin.coat), pin))
+
+    when = pin.on.isoformat() if pin.on else f"{pin.start:%Y-%m-%d %H:%M}"
+    name = f"pin {pin.model}/{pin.step} to {when}"
+    return Edit(name, _with_project(book, project, pinned))
+
+
+def remove_pin(book: Book, project: str, model: str, step: str, coat: int | None = None) -> Edit:
+    """Take a wish back."""
+
+    def freed(old: Project) -> Project:
+        return replace(old, pins=_other_pins(old, model, step, coat))
+
+    return Edit(f"unpin {model}/{step}", _with_project(book, project, freed))
+
+
+def set_coating(book: Book, coating: Coating) -> Edit:
+    """Replace the coating of that name, or add it."""
+    known = [one.name for one in book.coatings]
+    if coating.name not in known:
+        return Edit(f"add {coating.name}", replace(book, coatings=(*book.coatings, coating)))
+    swapped = tuple(coating if one.name == coating.name else one for one in book.coatings)
+    return Edit(f"change {coating.name}", replace(book, coatings=swapped))
+
+
+def set_gear(book: Book, gear: Gear) -> Edit:
+    """Replace the airbrushes."""
+    return Edit("gear", replace(book, gear=gear))
+
+
+def _other_pins(project: Project, model: str, step: str, coat: int | None) -> tuple[Pin, ...]:
+    what = (model, step, coat)
+    return tuple(pin for pin in project.pins if (pin.model, pin.step, pin.coat) != what)
+
+
+def _bench_time(book: Book, name: str, **changes: object) -> Edit:
+    bench_time: BenchTime = replace(book.bench_time, **changes)  # type: ignore[arg-type]
+    return Edit(name, replace(book, bench_time=bench_time))
+
+
+def _with_location(book: Book, name: str, change: Callable[[Location], Location]) -> Book:
+    try:
+        wanted = book.room.location(name)
+    except KeyError:
+        known = [one.name for one in book.room.locations]
+        raise Refused("room.locations", unknown("location", name, known)) from None
+    changed = tuple(change(one) if one == wanted else one for one in book.room.locations)
+    return replace(book, room=replace(book.room, locations=changed))
+
+
+def _project_at(book: Book, name: str) -> int:
+    known = [project.name for project in book.projects]
+    if name not in known:
+        raise Refused("projects", unknown("project", name, known))
+    return known.index(name)
+
+
+def _with_project(book: Book, name: str, change: Callable[[Project], Project]) -> Book:
+    at = _project_at(book, name)
+    projects = list(book.projects)
+    projects[at] = change(projects[at])
+    return replace(book, projects=tuple(projects))

@@ -1,0 +1,220 @@
+"""Run sheet and timeline as plain text, for a terminal or a sheet of paper."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator
+from itertools import pairwise
+from zoneinfo import ZoneInfo
+
+from app.service import words
+from planner.bench import BenchCalendar, Stretch
+from planner.cautions import LAST_WORD
+from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow
+from planner.values.book import Book
+from planner.values.coating import Portion
+from planner.values.moment import zone_named
+from planner.values.plan import BenchKind, PassKey, Plan
+from planner.values.step import Bound
+
+CELL = 5  # minutes that one character of the timeline stands for
+WORK, SETUP, FREE = "#", "=", "."
+INDENT = " " * 16
+
+
+def run_sheet_text(sheet: RunSheet, book: Book) -> str:
+    """Return the run sheet as text, one line per thing to do."""
+    zone = zone_named(book.bench_time.zone)
+    minutes = sheet.interval.minutes
+    lines = [f"{words.stretch(sheet.interval, zone)}  ({minutes} min)"]
+    if not sheet.rows:
+        lines += ["", "Nothing to do at the bench here."]
+    for row in sheet.rows:
+        lines += ["", *_row(row, zone)] if isinstance(row, WorkRow) else _row(row, zone)
+    lines += _section("Drying now", _drying(sheet.drying_now, sheet.now, zone))
+    lines += _section("Left to dry", _drying(sheet.drying_after, sheet.interval.end, zone))
+    lines += _section("Closing", _closing(sheet.closing, sheet.now, zone))
+    if sheet.next_interval:
+        title = f"If all goes well, next: {words.stretch(sheet.next_interval, zone)}"
+        lines += _section(title, _steps(sheet.next_opens))
+    lines += _section("Take care", _cautions(sheet))
+    return "\n".join(lines)
+
+
+def timeline_text(plan: Plan, book: Book) -> str:
+    """Return the plan as one small chart per stretch of bench time.
+
+    Each character is five minutes: work, set-up or neither; between the
+    stretches stands how long the films are left alone.
+    """
+    zone = zone_named(book.bench_time.zone)
+    stretches = _stretches(plan, BenchCalendar(book.bench_time))
+    labels = [f"{key.model}" for placed in plan.placements for key in [placed.key]]
+    labels += [work.airbrush for work in plan.bench]
+    width = min(28, max(map(len, labels), default=0))
+    lines: list[str] = []
+    for before, stretch in pairwise([None, *stretches]):
+        if before is not None and stretch is not None:
+            gap = stretch.interval.start - before.interval.end
+            lines.append(f"  {'':{width}}  ~ {words.span(gap)} away from the bench ~")
+        if stretch is not None:
+            lines += _chart(plan, stretch, width, zone)
+    lines.append("")
+    lines.append(f"{WORK} work   {SETUP} load, change, clean, prepare   {CELL} min a character")
+    return "\n".join(lines)
+
+
+def finish_text(plan: Plan, book: Book) -> str:
+    """Return when each project is done, against its date."""
+    zone = zone_named(book.bench_time.zone)
+    calendar = BenchCalendar(book.bench_time)
+    lines = []
+    for name, end in plan.finishes:
+        target = book.project(name).target
+        line = f"{name}: done {words.moment(end, zone)}"
+        if target is not None:
+            over = end - calendar.day_end(target)
+            kept = "in time for" if over <= 0 else f"{words.span(over)} after"
+            line += f", {kept} {target}"
+        lines.append(line)
+    lines += [f"no place found for {words.pass_name(one.key)}: {one.why}" for one in plan.unplaced]
+    return "\n".join(lines)
+
+
+def mix_text(portions: Iterable[Portion]) -> str:
+    """Return "2 : 3" with the names of what is stirred; "" for a single coating."""
+    every = tuple(portions)
+    if not every:
+        return ""
+    parts = " : ".join(f"{portion.parts:g}" for portion in every)
+    return f"{parts} of {' : '.join(portion.coating for portion in every)}"
+
+
+def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
+    head = f"{words.clock_time(row.start, zone)}  {row.minutes:3} min  "
+    if isinstance(row, BenchRow):
+        yield f"{head}({_bench(row)})"
+        if row.portions:
+            yield f"{INDENT}mix {mix_text(row.portions)}"
+        return
+    yield f"{head}{_title(row)}"
+    for coat in row.coats:
+        yield f"{INDENT}{_coat(coat, row)}"
+        yield from _ticks(coat.places)
+    coated = {place for coat in row.coats for place in coat.places}
+    yield from _ticks(place for place in row.places if place not in coated)
+    yield f"{INDENT}why: {words.reasons_text(row.reason, zone)}"
+
+
+def _title(row: WorkRow) -> str:
+    title = f"{row.key.model}: {row.stage}"
+    if row.title:
+        title += f", {row.title}"
+    if row.key.coat > 1:
+        title += f", coat {row.key.coat}"
+    if row.pieces > 1:
+        title += f" (piece {row.piece} of {row.pieces})"
+    return title + (" (logged)" if row.logged else "")
+
+
+def _coat(coat: Coat, row: WorkRow) -> str:
+    tool = row.airbrush or row.tool.value
+    text = f"{coat.coating}, {tool}"
+    mixed = mix_text(coat.portions)
+    return f"{text}; mix {mixed}" if mixed and not row.airbrush else text
+
+
+def _ticks(places: Iterable[str]) -> Iterator[str]:
+    parts: dict[str, list[str]] = defaultdict(list)
+    for place in places:
+        part, _, name = place.partition("/")
+        parts[part].append(name)
+    for part, names in parts.items():
+        yield f"{INDENT}{part}: " + "  ".join(f"[ ] {name}" for name in names)
+
+
+def _bench(row: BenchRow) -> str:
+    if row.kind is BenchKind.LOAD:
+        return f"load {row.airbrush} with {row.coating}"
+    if row.kind is BenchKind.CHANGE:
+        return f"change {row.airbrush} to {row.coating}"
+    if row.kind is BenchKind.CLEAN:
+        return f"clean {row.airbrush}"
+    return f"prepare {words.pass_name(row.serves)}" if row.serves else "prepare"
+
+
+def _section(title: str, lines: Iterable[str]) -> list[str]:
+    body = [f"  {line}" for line in lines]
+    return ["", title, *body] if body else []
+
+
+def _drying(films: Iterable[Drying], now: int, zone: ZoneInfo) -> Iterator[str]:
+    for film in films:
+        when = words.opening(film.opens, now, zone)
+        parts = ", ".join(dict.fromkeys(place.partition("/")[0] for place in film.places))
+        purpose = f"for {film.waiting.step}" if film.waiting else "then it is done"
+        state = words.state(film.state)
+        yield f"{when:<18}{state:<15}{film.coating} on {film.key.model} ({parts}), {purpose}"
+
+
+def _closing(windows: Iterable[Closing], now: int, zone: ZoneInfo) -> Iterator[str]:
+    for one in windows:
+        verb = "end" if one.bound is Bound.END else "start"
+        by = words.closing(one.closes, now, zone)
+        yield f"{by:<18}{verb} {words.pass_name(one.waiting)} before: {one.why}"
+
+
+def _steps(rows: Iterable[WorkRow]) -> Iterator[str]:
+    models: dict[tuple[str, str], list[str]] = defaultdict(list)
+    for row in sorted(rows, key=lambda row: row.start):
+        name = f"{row.stage}, {row.title}" if row.title else row.stage.value
+        known = models[row.stage.value, name]
+        if row.key.model not in known:
+            known.append(row.key.model)
+    for (_, name), names in models.items():
+        yield f"{name}: {', '.join(names)}"
+
+
+def _cautions(sheet: RunSheet) -> list[str]:
+    texts = dict.fromkeys(one.text for row in sheet.work for one in row.cautions)
+    return [*texts, LAST_WORD] if texts else []
+
+
+def _stretches(plan: Plan, calendar: BenchCalendar) -> list[Stretch]:
+    starts = sorted(
+        [piece.start for one in plan.placements for piece in one.pieces if not one.logged]
+        + [work.interval.start for work in plan.bench]
+    )
+    found = dict.fromkeys(calendar.stretch_at(start) for start in starts)
+    return [stretch for stretch in found if stretch is not None]
+
+
+def _chart(plan: Plan, stretch: Stretch, width: int, zone: ZoneInfo) -> Iterator[str]:
+    within = stretch.interval
+    cells = -(-within.minutes // CELL)
+    bars: dict[str, list[str]] = defaultdict(lambda: [FREE] * cells)
+    done: dict[str, list[PassKey]] = defaultdict(list)
+    marks = [(work.airbrush or _model(work.serves), work.interval, SETUP) for work in plan.bench]
+    for placed in plan.placements:
+        for piece in placed.pieces:
+            marks.append((placed.key.model, piece, WORK))
+            if piece.overlaps(within):
+                done[placed.key.model].append(placed.key)
+    for label, interval, sign in sorted(marks, key=lambda mark: mark[1]):
+        if interval.overlaps(within):
+            first = max(0, interval.start - within.start) // CELL
+            last = -(-(min(interval.end, within.end) - within.start) // CELL)
+            for cell in range(first, last):
+                bars[label][cell] = sign
+    yield words.stretch(within, zone)
+    for label, bar in bars.items():
+        steps = ", ".join(dict.fromkeys(_short(key) for key in done[label]))
+        yield f"  {label[:width]:<{width}}  {''.join(bar)}  {steps}".rstrip()
+
+
+def _model(key: PassKey | None) -> str:
+    return key.model if key else ""
+
+
+def _short(key: PassKey) -> str:
+    return f"{key.step} #{key.coat}" if key.coat > 1 else key.step

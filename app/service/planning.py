@@ -1,0 +1,50 @@
+"""Planning: the heuristic's plan, shown only if the judge accepts it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from planner.schedule.greedy import plan_book
+from planner.schedule.judge import Verdict, judge
+from planner.values.book import Book
+from planner.values.plan import Plan
+from storage.exchange import digest
+
+
+class Unsound(RuntimeError):  # noqa: N818 - named after what the plan is
+    """A plan of ours that the judge refuses: a fault of the program, told in one line."""
+
+    def __init__(self, verdict: Verdict) -> None:
+        first = verdict.violations[0]
+        more = len(verdict.violations) - 1
+        also = f" (and {more} more)" if more else ""
+        super().__init__(f"the plan made is not sound, so it is not shown: {first}{also}")
+        self.verdict = verdict
+
+
+@dataclass(frozen=True)
+class Planned:
+    """A plan that the judge accepted, and the judge's word on it."""
+
+    plan: Plan
+    verdict: Verdict
+
+
+def plan(book: Book, now: int, *, last: Plan | None = None) -> Planned:
+    """Plan every active project of a book from ``now`` on.
+
+    Parameters
+    ----------
+    last
+        The plan before it; steps that leave its stretch are counted.
+
+    Raises
+    ------
+    Unsound
+        If the judge refuses what the heuristic made.
+    """
+    made = replace(plan_book(book, now, last=last), digest=digest(book))
+    verdict = judge(book, made)
+    if not verdict.accepted:
+        raise Unsound(verdict)
+    return Planned(made, verdict)
