@@ -14,6 +14,7 @@ from __future__ import annotations
 from collections.abc import Hashable, Iterator, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
+from itertools import pairwise
 from typing import Generic, TypeVar
 
 import networkx as nx
@@ -105,7 +106,8 @@ def critical_path(
     early = _longest(arcs, released)
     end = max(early[node] + minutes[node] for node in graph)
     finish = end if finish is None else finish
-    to_end = _longest({(j, i): weight for (i, j), weight in arcs.items()}, minutes)
+    backwards = {(j, i): weight for (i, j), weight in reversed(arcs.items())}
+    to_end = _longest(backwards, minutes)
     times: dict[N, Times] = {}
     free = {node: max(end, finish) - early[node] - minutes[node] for node in graph}
     for (i, j), weight in arcs.items():
@@ -145,15 +147,29 @@ def _weights(lag: Lag, before: N, after: N, minutes: Mapping[N, int]) -> Iterato
 
 
 def _longest(arcs: Mapping[tuple[N, N], int], begin: Mapping[N, int]) -> dict[N, int]:
-    """Return the longest way to each node, which begins with ``begin`` of some node."""
-    source = object()  # equal to no node
-    lengths: nx.DiGraph[Hashable] = nx.DiGraph()
-    lengths.add_weighted_edges_from((source, node, -at) for node, at in begin.items())
-    lengths.add_weighted_edges_from((i, j, -weight) for (i, j), weight in arcs.items())
-    try:
-        found = nx.single_source_bellman_ford_path_length(lengths, source)
-    except nx.NetworkXUnbounded:
-        cycle = nx.find_negative_cycle(lengths, source)
-        excess = -sum(lengths.edges[edge]["weight"] for edge in nx.utils.pairwise(cycle))
-        raise Infeasible(tuple(cycle[:-1]), excess) from None
-    return {node: -int(found[node]) for node in begin}
+    """Return the longest way to each node, which begins with ``begin`` of some node.
+
+    networkx has the method, but its search for the cycle that makes a network
+    infeasible gives up on some (``find_negative_cycle``: "detected but not
+    found"); the predecessors kept here always lead to it.
+    """
+    length = dict(begin)
+    before: dict[N, N] = {}
+    for _ in range(len(length) + 1):
+        changed: list[N] = []
+        for (i, j), weight in arcs.items():
+            if length[i] + weight > length[j]:
+                length[j] = length[i] + weight
+                before[j] = i
+                changed.append(j)
+        if not changed:
+            return length
+    node = changed[0]
+    for _ in length:  # after as many steps back as there are nodes, it is on a cycle
+        node = before[node]
+    cycle = [node]
+    while before[cycle[-1]] != node:
+        cycle.append(before[cycle[-1]])
+    cycle.reverse()
+    excess = sum(arcs[pair] for pair in pairwise([*cycle, cycle[0]]))
+    raise Infeasible(tuple(cycle), excess)
