@@ -4,14 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.air import AirCourse, dew_point_c, readings_of
+from planner.air import Advisory, AirCourse, dew_point_c, laying_advice, readings_of
 from planner.cure import Band, Cure, Film, reference_minutes
 from planner.values.coating import Coating, State
 from planner.values.moment import zone_named
 from planner.values.room import AirPoint, Location, Room
-
-LEAST_MARGIN_K = 3.0
-MARGIN_SOURCE = "ISO 8502-4: surface at least 3 K above the dew point, unless agreed otherwise"
+from planner.values.step import Tool
 
 
 @dataclass(frozen=True)
@@ -19,7 +17,7 @@ class Reached:
     """When a film is in a state: minutes at each end of the band, None for never."""
 
     state: State
-    reference: int
+    reference: float
     status: str
     source: str
     early: int | None
@@ -41,8 +39,8 @@ class Drying:
         How far the surface is above the dew point [K]; None in bone-dry air.
     states
         Every state, in order of drying.
-    warnings
-        What speaks against laying it now.
+    advice
+        What speaks against laying it now, worst first.
     """
 
     coating: Coating
@@ -55,7 +53,7 @@ class Drying:
     dew_point_c: float | None
     margin_k: float | None
     states: tuple[Reached, ...]
-    warnings: tuple[str, ...]
+    advice: tuple[Advisory, ...]
 
     @property
     def ever(self) -> bool:
@@ -78,6 +76,7 @@ def drying(
     location: str = "",
     film_um: float | None = None,
     surface_c: float | None = None,
+    tool: Tool = Tool.AIRBRUSH,
 ) -> Drying:
     """Return how a film laid by the minute ``laid`` dries.
 
@@ -89,6 +88,8 @@ def drying(
         Dry thickness, the coating's own by default [µm].
     surface_c
         Temperature of the model's surface, that of the air by default [°C].
+    tool
+        What it is laid with; it decides what damp or cold does to it.
     """
     clock = zone_named(zone)
     place = room.location(location)
@@ -111,7 +112,7 @@ def drying(
         dew_point_c=dew,
         margin_k=margin,
         states=tuple(_reached(cure, film, state) for state in State),
-        warnings=_warnings(coating, air.temperature_c, air.humidity_pct, margin),
+        advice=laying_advice(coating, tool, air, surface_c=surface),
     )
 
 
@@ -120,21 +121,3 @@ def _reached(cure: Cure, film: Film, state: State) -> Reached:
     ends = [cure.ready_at(film, state, band) for band in (Band.EARLY, Band.NOMINAL, Band.LATE)]
     early, nominal, late = (None if end is None else end - film.laid for end in ends)
     return Reached(state, figure.minutes, str(figure.status), figure.source, early, nominal, late)
-
-
-def _warnings(
-    coating: Coating, temperature_c: float, humidity_pct: float, margin_k: float | None
-) -> tuple[str, ...]:
-    found = []
-    if margin_k is not None and margin_k < LEAST_MARGIN_K:
-        found.append(
-            f"the surface is {margin_k:.1f} K above the dew point, less than {LEAST_MARGIN_K:g} K: "
-            "it may sweat; warm the model or dry the air"
-        )
-    if coating.least_c is not None and temperature_c < coating.least_c:
-        found.append(f"the label asks for at least {coating.least_c:g} °C")
-    if coating.most_c is not None and temperature_c > coating.most_c:
-        found.append(f"the label asks for at most {coating.most_c:g} °C")
-    if coating.most_humidity_pct is not None and humidity_pct > coating.most_humidity_pct:
-        found.append(f"the label asks for at most {coating.most_humidity_pct:g} % RH")
-    return tuple(found)

@@ -38,8 +38,9 @@ def set_air(book: Book, location: str, temperature_c: float, humidity_pct: float
     def still(old: Location) -> Location:
         return replace(old, workdays=air, weekends=())
 
-    name = f"air of {book.room.location(location).name}: {temperature_c:g} °C, {humidity_pct:g} %"
-    return Edit(name, _with_location(book, location, still))
+    changed = _with_location(book, location, still)
+    where = book.room.location(location).name
+    return Edit(f"air of {where}: {temperature_c:g} °C, {humidity_pct:g} %", changed)
 
 
 def set_profile(
@@ -50,8 +51,8 @@ def set_profile(
     def profiled(old: Location) -> Location:
         return replace(old, workdays=tuple(workdays), weekends=tuple(weekends))
 
-    name = f"air of {book.room.location(location).name} over the day"
-    return Edit(name, _with_location(book, location, profiled))
+    changed = _with_location(book, location, profiled)
+    return Edit(f"air of {book.room.location(location).name} over the day", changed)
 
 
 def add_reading(book: Book, reading: Reading) -> Edit:

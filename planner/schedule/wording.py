@@ -15,7 +15,7 @@ def sentence(reason: Reason, zone: ZoneInfo) -> str:
     words = {
         Cause.AT_ONCE: "nothing holds it back",
         Cause.DRYING: f"drying: {about or 'the model'} is {detail or 'ready'}{when}",
-        Cause.WINDOW: f"its window after {about} opens{when}",
+        Cause.WINDOW: f"its window{_after(about)} opens{when}",
         Cause.BENCH_TIME: f"no bench time before{when}, set-up included",
         Cause.HANDS: f"hands are busy{_with(about)} until{when}",
         Cause.AIRBRUSH: f"{about or 'the airbrush'} is ready{_with(detail)} not before{when}",
@@ -23,7 +23,7 @@ def sentence(reason: Reason, zone: ZoneInfo) -> str:
         Cause.DAYLIGHT: f"daylight for the spray can begins{when}",
         Cause.DRYING_PLACE: f"no drying place is free on {about or 'the bench'} until{when}",
         Cause.PIN: f"pinned, not before{when}",
-        Cause.ORDER: f"comes after {about}, done{when}",
+        Cause.ORDER: f"comes{_after(about)} is done{when}",
         Cause.LOGGED: "done, as logged",
         Cause.CLOSING: f"waits{when}, so that what must follow soon can follow in time",
         Cause.HELPER: f"needs two people, who are there{when}",
@@ -42,6 +42,10 @@ def _short(about: str) -> str:
 
 def _with(name: str) -> str:
     return f" with {name}" if name else ""
+
+
+def _after(name: str) -> str:
+    return f" after {name or 'what goes before'}"
 
 
 def _when(minute: int | None, zone: ZoneInfo) -> str:

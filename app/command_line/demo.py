@@ -1,0 +1,67 @@
+"""Load an invented project into a scratch book, plan it and show it.
+
+The project is planned as of its own first evening, and that is said.
+"""
+
+from __future__ import annotations
+
+import argparse
+import tempfile
+from pathlib import Path
+
+from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
+from app.service import demos, paper, words
+from app.service.books import BOOK_NAME
+from app.service.display import no_display
+from app.service.planning import plan
+from planner.tonight import run_sheet
+from planner.values.moment import zone_named
+from storage.bench_book import BenchBook
+
+EXAMPLES = """\
+  tackfree demo                     three small harbour vehicles
+  tackfree demo --list              which projects there are
+  tackfree demo lone_lamplighter    a single figure
+"""
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Say what the command takes."""
+    parser.add_argument("name", nargs="?", default=demos.FIRST, help="which project to load")
+    parser.add_argument("--list", action="store_true", help="list the projects and stop")
+    parser.add_argument("--text", action="store_true", help="text only, no window")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Show a demonstration project."""
+    if args.list:
+        for name in demos.names():
+            answer(f"{name}: {', '.join(one.name for one in demos.read(name).book.projects)}")
+        return FINE
+    exchange = demos.read(args.name)
+    path = Path(tempfile.mkdtemp(prefix="tackfree-demo-")) / BOOK_NAME
+    with BenchBook.create(path, exchange.book) as bench_book:
+        book = bench_book.book()
+    now = demos.first_evening(book)
+    with progress("planning"):
+        planned = plan(book, now)
+    zone = zone_named(book.bench_time.zone)
+    answer(exchange.note)
+    answer(f"As of {words.day(now, zone)} {words.clock_time(now, zone)}, its first evening.\n")
+    answer(paper.run_sheet_text(run_sheet(book, planned.plan, now), book))
+    answer("\nThe evenings ahead")
+    answer(paper.timeline_text(planned.plan, book))
+    answer("\n" + paper.finish_text(planned.plan, book))
+    _show(args, path, now)
+    return NOT_SOUND if planned.plan.unplaced else FINE
+
+
+def _show(args: argparse.Namespace, path: Path, now: int) -> None:
+    if args.text:
+        return
+    why = no_display() if args.open_window else "this program was started without one"
+    if why:
+        note(f"No window is opened: {why}.")
+        note(f"The scratch book is {path}; tackfree --book opens it.")
+    else:
+        args.open_window(path, now)

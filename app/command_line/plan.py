@@ -1,0 +1,47 @@
+"""Plan every active project over the evenings ahead."""
+
+from __future__ import annotations
+
+import argparse
+
+from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
+from app.command_line.source import add_json, add_now, add_source, book_of, now_of
+from app.service import paper, planning, words
+from planner.values.moment import zone_named
+from storage.exchange import dump_plan
+
+EXAMPLES = """\
+  tackfree plan                                      your bench book, from now on
+  tackfree plan harbour.json --now 2031-03-05T19:30  a file, from an evening on
+  tackfree plan harbour.json --json > plan.json      for verify, or another program
+"""
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Say what the command takes."""
+    add_source(parser)
+    add_now(parser)
+    add_json(parser)
+
+
+def run(args: argparse.Namespace) -> int:
+    """Plan, and print the plan; status 1 if a pass has no place."""
+    book = book_of(args)
+    now = now_of(args, book)
+    with progress("planning"):
+        planned = planning.plan(book, now)
+    plan = planned.plan
+    for flag in planned.verdict.flags:
+        note(flag)
+    if args.json:
+        document(dump_plan(plan, book))
+    elif not plan.placements and not plan.unplaced:
+        answer("Nothing to plan: no active project has a step.")
+    else:
+        zone = zone_named(book.bench_time.zone)
+        answer(f"Planned from {words.day(now, zone)} {words.clock_time(now, zone)} on\n")
+        answer(paper.timeline_text(plan, book))
+        evenings = words.count(plan.cost.stretches, "stretch", "stretches")
+        answer(f"\n{evenings} of bench time, {plan.cost.setup_minutes} min of set-up")
+        answer(paper.finish_text(plan, book))
+    return NOT_SOUND if plan.unplaced else FINE

@@ -1,0 +1,133 @@
+"""The parser of ``tackfree`` and the exit status of whatever it runs.
+
+0: fine.  1: the answer is "not sound" or "not possible".  2: bad input,
+told in one line that names file, place and mend.
+"""
+
+from __future__ import annotations
+
+import argparse
+import contextlib
+import io
+import os
+import sys
+from collections.abc import Callable, Sequence
+from importlib.metadata import PackageNotFoundError, version
+from pathlib import Path
+from types import ModuleType
+from typing import NoReturn
+
+from app.command_line import check, cure, demo, export, plan, shop, tonight, verify
+from app.command_line.output import BAD_INPUT, NOT_SOUND, note
+from app.command_line.source import add_book
+from app.service.planning import Unsound
+from planner.values.refusal import Refused
+
+OpenWindow = Callable[[Path | None, int | None], int]
+COMMANDS: tuple[ModuleType, ...] = (demo, plan, tonight, check, verify, cure, shop, export)
+INTERRUPTED = 130
+
+DESCRIPTION = """\
+Tackfree plans the finishing of scale models: many thin coats, few short
+evenings, a changing room, a date. Without a command it opens the window on
+your bench book.
+"""
+EPILOG = """\
+first steps:
+  tackfree demo                          look at an invented project
+  tackfree plan harbour.json             plan an exchange file
+  tackfree tonight                       what to do at the bench tonight
+  tackfree COMMAND --help                how a command is used, with examples
+
+exit status: 0 fine, 1 not sound or not possible, 2 bad input
+"""
+
+
+class Parser(argparse.ArgumentParser):
+    """A parser that refuses in one line."""
+
+    def error(self, message: str) -> NoReturn:
+        """Refuse the arguments."""
+        note(f"{self.prog}: {message}; see {self.prog} --help")
+        raise SystemExit(BAD_INPUT)
+
+
+def parser() -> argparse.ArgumentParser:
+    """Return the parser of all commands."""
+    whole = Parser(
+        prog="tackfree",
+        description=DESCRIPTION,
+        epilog=EPILOG,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    whole.add_argument("--version", action="version", version=f"tackfree {_version()}")
+    add_book(whole)
+    commands = whole.add_subparsers(
+        dest="command", metavar="COMMAND", title="commands", parser_class=Parser
+    )
+    for module in COMMANDS:
+        name = module.__name__.rpartition(".")[2]
+        words = (module.__doc__ or "").strip()
+        one = commands.add_parser(
+            name,
+            help=words.partition("\n")[0].rstrip(".").lower(),
+            description=words.partition("\n")[0],
+            epilog=f"examples:\n{module.EXAMPLES}",
+            formatter_class=argparse.RawDescriptionHelpFormatter,
+        )
+        module.add_arguments(one)
+        one.set_defaults(run=module.run)
+    return whole
+
+
+def main(argv: Sequence[str] | None = None, *, open_window: OpenWindow | None = None) -> int:
+    """Run one command and return its exit status.
+
+    Parameters
+    ----------
+    open_window
+        Opens the window on a book (None: the person's own) as of a minute
+        (None: the real clock) and returns when it is closed.  Absent where
+        no window can be had.
+    """
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")
+    try:
+        args = parser().parse_args(argv)
+        args.open_window = open_window
+        status = _window(args) if args.command is None else args.run(args)
+        sys.stdout.flush()
+    except SystemExit as end:
+        status = end.code if isinstance(end.code, int) else BAD_INPUT
+    except Refused as problem:
+        note(f"tackfree: {problem}")
+        status = BAD_INPUT
+    except Unsound as problem:
+        note(f"tackfree: internal error: {problem}")
+        status = NOT_SOUND
+    except BrokenPipeError:
+        _forget_stdout()
+        status = 0
+    except KeyboardInterrupt:
+        status = INTERRUPTED
+    return int(status)
+
+
+def _window(args: argparse.Namespace) -> int:
+    if args.open_window is None:
+        raise Refused("", "no window can be opened here; try tackfree --help")
+    return int(args.open_window(getattr(args, "book", None), None))
+
+
+def _forget_stdout() -> None:
+    """Let the interpreter end without another try to write to a closed pipe."""
+    with contextlib.suppress(OSError, ValueError, AttributeError):
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+
+
+def _version() -> str:
+    try:
+        return version("tackfree")
+    except PackageNotFoundError:
+        return "(not installed)"

@@ -1,0 +1,103 @@
+"""Where a command gets its book from, and the one line that refuses a bad one."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from app.service.books import open_book
+from app.service.clock import current_minute, read_moment
+from planner.values.book import Book
+from planner.values.moment import zone_named
+from planner.values.refusal import Refused
+from storage.exchange import load
+from storage.strict import MOST_BYTES
+
+BOOK_MAGIC = b"SQLite format 3\x00"
+
+
+def add_source(parser: argparse.ArgumentParser) -> None:
+    """Let a command take an exchange file, or else a bench book."""
+    parser.add_argument(
+        "file", nargs="?", type=Path, metavar="FILE", help="exchange file; without it, your book"
+    )
+    add_book(parser)
+
+
+def add_book(parser: argparse.ArgumentParser) -> None:
+    """Let a command name the bench book; it may stand before the command as well."""
+    parser.add_argument(
+        "--book",
+        type=Path,
+        default=argparse.SUPPRESS,
+        metavar="BOOK",
+        help="another bench book than your own",
+    )
+
+
+def add_now(parser: argparse.ArgumentParser) -> None:
+    """Let a command take a moment to plan from."""
+    parser.add_argument(
+        "--now", metavar="T", help="ISO 8601 time to plan from, as 2031-05-31T19:30+02:00"
+    )
+
+
+def add_json(parser: argparse.ArgumentParser) -> None:
+    """Let a command answer with a JSON document."""
+    parser.add_argument(
+        "--json", action="store_true", help="print one JSON document instead of text"
+    )
+
+
+def book_of(args: argparse.Namespace) -> Book:
+    """Return the book that a command is about.
+
+    Raises
+    ------
+    Refused
+        With the file's name, the place in it and the mend.
+    """
+    chosen: Path | None = getattr(args, "book", None)
+    if args.file is None:
+        with open_book(chosen) as bench_book:
+            return bench_book.book()
+    if chosen is not None:
+        raise Refused("--book", "goes without FILE; give one of the two")
+    data = read_file(args.file)
+    if data.startswith(BOOK_MAGIC):
+        raise Refused(str(args.file), "is a bench book, not an exchange file; put --book before it")
+    try:
+        return load(data).book
+    except Refused as problem:
+        raise in_file(args.file, problem) from problem
+
+
+def now_of(args: argparse.Namespace, book: Book) -> int:
+    """Return the minute to plan from: ``--now``, or this minute."""
+    if args.now is None:
+        return current_minute()
+    return read_moment(args.now, zone_named(book.bench_time.zone))
+
+
+def read_file(path: Path) -> bytes:
+    """Return the bytes of a file, no more than an exchange file may have.
+
+    Raises
+    ------
+    Refused
+        If it cannot be read.
+    """
+    try:
+        with path.open("rb") as file:
+            return file.read(MOST_BYTES + 1)
+    except OSError as problem:
+        why = problem.strerror or type(problem).__name__
+        raise Refused(str(path), f"cannot be read ({why}); check the path") from problem
+    except ValueError as problem:  # a zero byte in the path
+        raise Refused(repr(str(path)), "is no path; check it") from problem
+
+
+def in_file(path: Path, problem: Refused) -> Refused:
+    """Return a refusal with the name of its file in front."""
+    place = f"{path}: {problem.place}" if problem.place else str(path)
+    return Refused(place, problem.mend)

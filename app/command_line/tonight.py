@@ -1,0 +1,146 @@
+"""What to do at the bench tonight, what is drying, what closes."""
+
+from __future__ import annotations
+
+import argparse
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from app.command_line.output import FINE, answer, document, iso, note, progress
+from app.command_line.source import add_json, add_now, add_source, book_of, now_of
+from app.service import edits, paper, planning, words
+from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow, run_sheet
+from planner.values.coating import Portion
+from planner.values.moment import Interval, zone_named
+from planner.values.plan import PassKey
+
+EXAMPLES = """\
+  tackfree tonight                          your bench book, this evening or the next
+  tackfree tonight --minutes 40             you have 40 minutes, from now
+  tackfree tonight harbour.json --now 2031-03-05T19:30
+"""
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Say what the command takes."""
+    add_source(parser)
+    add_now(parser)
+    parser.add_argument("--minutes", type=int, metavar="N", help="have N minutes, from now")
+    add_json(parser)
+
+
+def run(args: argparse.Namespace) -> int:
+    """Print the run sheet."""
+    book = book_of(args)
+    now = now_of(args, book)
+    if args.minutes is not None:
+        book = edits.only_minutes(book, now, args.minutes).book
+    with progress("planning"):
+        planned = planning.plan(book, now)
+    sheet = run_sheet(book, planned.plan, now, args.minutes)
+    for flag in planned.verdict.flags:
+        note(flag)
+    if args.json:
+        document(sheet_document(sheet, zone_named(book.bench_time.zone)))
+    else:
+        answer(paper.run_sheet_text(sheet, book))
+    return FINE
+
+
+def sheet_document(sheet: RunSheet, zone: ZoneInfo) -> dict[str, Any]:
+    """Return a run sheet as JSON data."""
+    return {
+        "now": iso(sheet.now, zone),
+        "evening": sheet.on.isoformat(),
+        **_interval(sheet.interval, zone),
+        "rows": [_row(row, zone) for row in sheet.rows],
+        "drying": [_drying(film, zone) for film in sheet.drying],
+        "closing": [_closing(one, zone) for one in sheet.closing],
+        "next": None
+        if sheet.next_interval is None
+        else {
+            **_interval(sheet.next_interval, zone),
+            "rows": [_row(row, zone) for row in sheet.next_opens],
+        },
+    }
+
+
+def _row(row: Row, zone: ZoneInfo) -> dict[str, Any]:
+    times = {"start": iso(row.start, zone), "end": iso(row.end, zone), "minutes": row.minutes}
+    if isinstance(row, BenchRow):
+        return {
+            "kind": row.kind.value,
+            **times,
+            "airbrush": row.airbrush,
+            "coating": row.coating,
+            "mix": _mix(row.portions),
+            "serves": _key(row.serves),
+        }
+    return {"kind": "work", **times, **_work(row, zone)}
+
+
+def _work(row: WorkRow, zone: ZoneInfo) -> dict[str, Any]:
+    return {
+        **_key_fields(row.key),
+        "stage": row.stage.value,
+        "title": row.title,
+        "parts": list(row.parts),
+        "places": list(row.places),
+        "coats": [_coat(coat) for coat in row.coats],
+        "tool": row.tool.value,
+        "airbrush": row.airbrush,
+        "piece": row.piece,
+        "pieces": row.pieces,
+        "logged": row.logged,
+        "reason": words.reasons_text(row.reason, zone),
+        "cautions": [{"text": one.text, "source": one.source} for one in row.cautions],
+    }
+
+
+def _coat(coat: Coat) -> dict[str, Any]:
+    return {
+        "coating": coat.coating,
+        "swatch": coat.swatch,
+        "mix": _mix(coat.portions),
+        "places": list(coat.places),
+    }
+
+
+def _mix(portions: tuple[Portion, ...]) -> list[dict[str, Any]]:
+    return [{"coating": portion.coating, "parts": portion.parts} for portion in portions]
+
+
+def _drying(film: Drying, zone: ZoneInfo) -> dict[str, Any]:
+    return {
+        **_key_fields(film.key),
+        "coating": film.coating,
+        "places": list(film.places),
+        "state": film.state.value if film.state else None,
+        "since": iso(film.since, zone),
+        "opens": iso(film.opens, zone),
+        "for": _key(film.waiting),
+    }
+
+
+def _closing(one: Closing, zone: ZoneInfo) -> dict[str, Any]:
+    return {
+        **_key_fields(one.waiting),
+        "must": one.bound.value,
+        "closes": iso(one.closes, zone),
+        "planned": iso(one.planned, zone),
+        "after": _key(one.key),
+        "since": iso(one.since, zone),
+        "why": one.why,
+    }
+
+
+def _interval(interval: Interval, zone: ZoneInfo) -> dict[str, Any]:
+    return {"start": iso(interval.start, zone), "end": iso(interval.end, zone)}
+
+
+def _key_fields(key: PassKey) -> dict[str, Any]:
+    return {"project": key.project, "model": key.model, "step": key.step, "coat": key.coat}
+
+
+def _key(key: PassKey | None) -> dict[str, Any] | None:
+    return _key_fields(key) if key else None
