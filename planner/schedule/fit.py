@@ -49,23 +49,44 @@ def earliest_fit(table: Table, index: int, time: int) -> Fit | None:
     All passes that it waits for must be placed.  None if there is none, for
     want of bench time, an open window or a film that dries.
     """
-    calendar = table.problem.calendar
-    activity = table.problem.activities[index]
-    left = table.left.get(index, activity.one.minutes)
     for _ in range(STRETCHES_TRIED):
-        opens = _settle(table, activity, time, left)
+        opens = gates_open(table, index, time)
         if opens is None:
             return None
-        stretch = calendar.next_stretch(max(time, opens[0]))
+        stretch = table.problem.calendar.next_stretch(opens)
         if stretch is None:
             return None
-        if stretch.people == 2 or not activity.one.step.helper:
-            begin = max(time, stretch.interval.start)
-            fit = _fit_in(table, activity, stretch, begin, left)
-            if fit is not None:
-                return fit
+        fit = fit_in(table, index, stretch, time)
+        if fit is not None:
+            return fit
         time = stretch.interval.end
     return None
+
+
+def gates_open(table: Table, index: int, time: int) -> int | None:
+    """Return the first start ≥ ``time`` that gates, fingers and pins allow, or None.
+
+    Bench time, tools and drying places are not looked at.
+    """
+    activity = table.problem.activities[index]
+    settled = _settle(table, activity, time, activity.one.minutes)
+    return None if settled is None else settled[0]
+
+
+def fit_in(table: Table, index: int, stretch: Stretch, time: int) -> Fit | None:
+    """Return the earliest fit of an activity in one stretch, from ``time`` on, or None."""
+    activity = table.problem.activities[index]
+    if activity.one.step.helper and stretch.people < 2:
+        return None
+    begin = max(time, stretch.interval.start)
+    if activity.one.step.tool is Tool.AIRBRUSH:
+        fits = [
+            fit
+            for airbrush in table.problem.book.gear.airbrushes
+            if (fit := _spray(table, activity, stretch, begin, airbrush)) is not None
+        ]
+        return min(fits, key=lambda fit: (fit.start, fit.setup_minutes), default=None)
+    return _by_hand(table, activity, stretch, begin)
 
 
 def _settle(
@@ -125,27 +146,12 @@ def _pinned(activity: Activity, start: int, minutes: int) -> int | None:
     return None
 
 
-def _fit_in(
-    table: Table, activity: Activity, stretch: Stretch, begin: int, left: int
-) -> Fit | None:
-    if activity.one.step.tool is Tool.AIRBRUSH:
-        fits = [
-            fit
-            for airbrush in table.problem.book.gear.airbrushes
-            if (fit := _spray(table, activity, stretch, begin, airbrush)) is not None
-        ]
-        return min(fits, key=lambda fit: (fit.start, fit.setup_minutes), default=None)
-    return _by_hand(table, activity, stretch, begin, left)
-
-
-def _by_hand(
-    table: Table, activity: Activity, stretch: Stretch, begin: int, left: int
-) -> Fit | None:
+def _by_hand(table: Table, activity: Activity, stretch: Stretch, begin: int) -> Fit | None:
     """Fit work without an airbrush; a loaded cup is cleaned first where it must be."""
     loaded = _loaded(table)
     for cleans in (False, True) if loaded else (False,):
         opens = begin + (_cleaning(table, loaded) if cleans else 0)
-        found = _handwork(table, activity, stretch, opens, left)
+        found = _handwork(table, activity, stretch, opens)
         if found is None:
             continue
         start, end, prepare, last = found
@@ -168,13 +174,14 @@ def _by_hand(
 
 
 def _handwork(
-    table: Table, activity: Activity, stretch: Stretch, begin: int, left: int
+    table: Table, activity: Activity, stretch: Stretch, begin: int
 ) -> tuple[int, int, int, bool] | None:
     """Return (start, end, preparation, whether it is the last piece) in a stretch."""
     settled = _clear_start(table, activity, stretch, begin, 0, 0)
     if settled is None:
         return None
     start, prepare = settled
+    left = table.left.get(activity.index, activity.one.minutes)
     least = activity.one.step.split_least
     room = stretch.interval.end - start
     if left <= room:
@@ -217,7 +224,7 @@ def _spray(
     for cleans in (False, True) if cup.coating else (False,):
         opens = begin + (airbrush.clean_minutes if cleans else 0)
         held = Cup() if cleans else cup
-        kind, minutes = _setup(table, airbrush, held, activity.one.load)
+        kind, minutes = setup_for(table, airbrush, held, activity.one.load)
         after = airbrush.clean_minutes + _cleaning(table, others)
         found = _clear_start(table, activity, stretch, opens, minutes, after)
         if found is None:
@@ -298,9 +305,10 @@ def _daylight(table: Table, activity: Activity, start: int, minutes: int) -> int
     return start + 2 * 1440
 
 
-def _setup(
+def setup_for(
     table: Table, airbrush: Airbrush, cup: Cup, coating: str
 ) -> tuple[BenchKind | None, int]:
+    """Return the set-up, and its minutes, that brings a coating into a cup."""
     if cup.coating == coating:
         return None, 0
     if not cup.coating:

@@ -11,9 +11,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from random import Random
 
-from planner.bench import BenchCalendar
+from planner.bench import BenchCalendar, Stretch
 from planner.cure import Cure
-from planner.schedule.fit import Fit, earliest_fit
+from planner.schedule.fit import Fit, earliest_fit, fit_in, gates_open, setup_for
 from planner.schedule.outcome import cost_of, plan_of
 from planner.schedule.problem import Problem
 from planner.schedule.state import FOREVER, Cup, Table
@@ -23,6 +23,7 @@ from planner.values.plan import BenchKind, BenchWork, Placement, Plan, Unplaced
 
 SOON = 36 * 60  # closings nearer than this are guarded exactly [min]
 LONGEST_CHAIN = 12
+PATIENT_STRETCHES = 3  # stretches left unused before a closing is risked
 LEAST_LEFT = 5  # definition 23 [min]
 
 
@@ -56,6 +57,7 @@ def plan_book(
     *,
     cure: Cure | None = None,
     calendar: BenchCalendar | None = None,
+    rules: tuple[Rule, ...] = RULES,
     tries: int = 0,
     seed: int = 0,
     last: Plan | None = None,
@@ -68,6 +70,8 @@ def plan_book(
         Minute from which unstarted work may be placed.
     cure, calendar
         Warm tables of this very book, to save building them again.
+    rules
+        Rules to try; the first alone gives the quickest answer.
     tries
         Number of further rules drawn at random with ``seed``.
     last
@@ -91,7 +95,7 @@ def plan_book(
         for _ in range(tries)
     )
     best: tuple[tuple[int, ...], Search] | None = None
-    for rule in (*RULES, *drawn):
+    for rule in (*rules, *drawn):
         search = attempt(problem, rule, random)
         vector = cost_of(problem, search.table, len(search.unplaced), last).vector()
         if best is None or vector < best[0]:
@@ -133,13 +137,15 @@ class Search:
         self.waits = [len(activity.before) for activity in problem.activities]
         self.ready: set[int] = set()
         self.dead: set[int] = set()
+        self.floor: dict[int, int] = {}
+        self.idle_stretches = 0
 
     def run(self) -> None:
         """Place all that can be placed."""
         self._take_facts()
         for activity in self.problem.activities:
             if activity.index not in self.table.end and self.waits[activity.index] == 0:
-                self.ready.add(activity.index)
+                self._make_ready(activity.index)
         while self.ready:
             fit = self._choose()
             if fit is None:
@@ -147,6 +153,7 @@ class Search:
             if fit.stretch.interval.start > self.table.time:
                 put_away(self.table)
             place(self.table, fit)
+            self.idle_stretches = 0
             if fit.last:
                 self._release(fit.index)
         put_away(self.table)
@@ -190,7 +197,13 @@ class Search:
         for after in self.problem.after[index]:
             self.waits[after] -= 1
             if self.waits[after] == 0 and after not in self.table.end:
-                self.ready.add(after)
+                self._make_ready(after)
+
+    def _make_ready(self, index: int) -> None:
+        """Offer a pass whose forerunners are placed; no start before its floor is possible."""
+        self.ready.add(index)
+        opens = gates_open(self.table, index, 0)
+        self.floor[index] = 0 if opens is None else opens
 
     def _bury(self, index: int) -> None:
         """Give up a pass that fits nowhere any more, saying why."""
@@ -220,105 +233,107 @@ class Search:
         return f"no stretch of bench time takes its {activity.one.minutes} minutes"
 
     def _choose(self) -> Fit | None:
-        """Return the next piece of work, or None after giving up what cannot be done."""
-        table = self.table
-        fits = []
+        """Return the next piece of work; None after moving on or giving something up."""
+        table, calendar = self.table, self.problem.calendar
+        for index in [i for i in self.ready if self.problem.activities[i].blocked]:
+            self._bury(index)
+        stretch = calendar.next_stretch(table.time)
+        if stretch is None:
+            for index in sorted(self.ready):
+                self._bury(index)
+            return None
+        begin = max(table.time, stretch.interval.start)
+        late = begin + self.rule.patience
+        waiting: list[Fit] = []
+        refused: list[Fit] = []
+        ranked = sorted((self._rank(i), i) for i in self.ready)
+        for _, index in ranked:
+            if self.floor[index] >= stretch.interval.end:
+                continue
+            fit = fit_in(table, index, stretch, table.time)
+            if fit is None:
+                continue
+            if fit.work > late:
+                waiting.append(fit)
+            elif self._keeps_windows(fit):
+                return fit
+            else:
+                refused.append(fit)
+        for fit in sorted(waiting, key=lambda fit: fit.work):
+            if self._keeps_windows(fit):
+                return fit
+            refused.append(fit)
+        self.idle_stretches += 1
+        if refused and self.idle_stretches > PATIENT_STRETCHES:
+            # Nothing keeps every window: the most urgent closing decides.
+            return min(refused, key=lambda fit: (table.deadline(fit.index), fit.work))
+        self._move_on(stretch)
+        return None
+
+    def _move_on(self, stretch: Stretch) -> None:
+        """Leave a stretch in which nothing more can be done, for the next that helps."""
+        put_away(self.table)
+        later = stretch.interval.end
+        starts = []
         for index in sorted(self.ready):
-            blocked = self.problem.activities[index].blocked
-            fit = None if blocked else earliest_fit(table, index, table.time)
+            fit = earliest_fit(self.table, index, later)
             if fit is None:
                 self._bury(index)
             else:
-                fits.append(fit)
-        if not fits:
-            return None
-        refused: set[int] = set()
-        first = min(fit.stretch.interval.start for fit in fits)
-        here = [fit for fit in fits if fit.stretch.interval.start == first]
-        opens = min(fit.work for fit in here)
-        near = [fit for fit in here if fit.work <= opens + self.rule.patience]
-        rest = sorted((fit for fit in fits if fit not in near), key=lambda fit: fit.work)
-        for fit in [*sorted(near, key=self._rank), *rest]:
-            if fit.index not in refused and self._keeps_windows(fit):
-                return fit
-            refused.add(fit.index)
-        # Nothing keeps every window: the most urgent closing decides.
-        return min(fits, key=lambda fit: (self._deadline(fit.index), fit.work))
+                starts.append(fit.stretch.interval.start)
+        self.table.time = max(min(starts, default=later), later)
 
-    def _rank(self, fit: Fit) -> tuple[float, ...]:
+    def _rank(self, index: int) -> tuple[float, ...]:
+        """Return a sort key: smaller goes first."""
         problem, rule, table = self.problem, self.rule, self.table
-        activity = problem.activities[fit.index]
-        tail = problem.tails[fit.index]
+        activity = problem.activities[index]
+        tail = problem.tails[index]
         value = float(tail)
         target = problem.targets[activity.project]
         if target is not None:
             weight = problem.book.projects[activity.project].weight
             value += rule.due * max(-20_000, table.time + tail - target) * min(weight, 10)
         if activity.one.load:
-            value += rule.same_load if fit.setup is None else -rule.setup * fit.setup_minutes
-        elif fit.cleans:
-            value -= rule.setup * 6
+            minutes = min(
+                setup_for(table, a, table.cups.get(a.name, Cup()), activity.one.load)[1]
+                for a in problem.book.gear.airbrushes
+            )
+            value += -rule.setup * minutes if minutes else rule.same_load
         if rule.noise:
             value += self.random.gauss(0, rule.noise)
+        deadline = table.deadline(index) if activity.closing else FOREVER
+        urgent = index in table.left or deadline < table.time + SOON
         pinned = activity.allowed is not None
-        deadline = self._deadline(fit.index)
-        urgent = fit.index in table.left or deadline < table.time + SOON
-        return (not urgent, deadline if urgent else 0, not pinned, -value, fit.work, fit.index)
-
-    def _deadline(self, index: int) -> int:
-        """Return the earliest last closing of a pass whose gates are running, or FOREVER."""
-        deadline = FOREVER
-        for number in self.problem.activities[index].gates:
-            gate = self.problem.gates[number]
-            if gate.windows[-1].closes and self.problem.ends[number][0] in self.table.end:
-                openings = self.table.windows(number)
-                deadline = min(deadline, openings[-1].closes if openings else FOREVER)
-        return deadline
+        return (not urgent, deadline if urgent else 0, not pinned, -value)
 
     def _keeps_windows(self, fit: Fit) -> bool:
         """Tell whether every closing that runs, or that ``fit`` starts, can still be met."""
-        problem = self.problem
-        starts = [problem.ends[number][1] for number in problem.closing_from[fit.index]]
-        running = self._running()
-        running.discard(fit.index)
-        if not fit.last or not (starts or running):
+        if not fit.last:
             return True
-        trial = self.table.clone()
+        table = self.table
+        starts = self.problem.closing_from.get(fit.index, ())
+        guards = fit.index in self.guarded
+        running = [
+            index
+            for index in table.awaited
+            if index != fit.index
+            and index not in self.dead
+            and (index in self.guarded or table.deadline(index) < fit.end + SOON)
+        ]
+        if not starts and not running:
+            return True
+        trial = table.clone()
         if fit.stretch.interval.start > trial.time:
             put_away(trial)
         place(trial, fit)
-        waiting = [*starts, *running]
-        for index in sorted(waiting, key=lambda waiter: _closing(trial, waiter)):
-            if index in trial.end:
+        waiting = {*running, *(self.problem.ends[number][1] for number in starts)}
+        for index in sorted(waiting, key=lambda waiter: (trial.deadline(waiter), waiter)):
+            if index in trial.end or index in self.dead:
                 continue
-            near = _closing(trial, index) < trial.time + SOON
-            if not (near or index in self.guarded or fit.index in self.guarded):
-                continue
-            if not _chain(trial, index, set()):
+            near = trial.deadline(index) < trial.time + SOON
+            if (near or guards or index in self.guarded) and not _chain(trial, index, set()):
                 return False
         return True
-
-    def _running(self) -> set[int]:
-        """Return unplaced passes that a running window will close on soon."""
-        running = set()
-        for before in self.table.end:
-            for number in self.problem.closing_from.get(before, ()):
-                after = self.problem.ends[number][1]
-                if after not in self.table.end and after not in self.dead:
-                    near = self._deadline(after) < self.table.time + SOON
-                    if near or after in self.guarded:
-                        running.add(after)
-        return running
-
-
-def _closing(table: Table, index: int) -> int:
-    closing = FOREVER
-    for number in table.problem.activities[index].gates:
-        gate = table.problem.gates[number]
-        if gate.windows[-1].closes and table.problem.ends[number][0] in table.end:
-            openings = table.windows(number)
-            closing = min(closing, openings[-1].closes if openings else 0)
-    return closing
 
 
 def _chain(table: Table, index: int, on_the_way: set[int]) -> bool:

@@ -14,16 +14,18 @@ def finishes_of(problem: Problem, table: Table) -> dict[str, int]:
     """Return the finish of every active project (definition 26).
 
     A film that is never dry-to-handle does not move the finish; what waits
-    for it is unplaced and said so.
+    for it is unplaced and said so.  A project without any work placed or
+    logged "finishes" now.
     """
-    finishes = {project.name: problem.now for project in problem.book.projects if project.active}
+    found: dict[str, list[int]] = {
+        project.name: [] for project in problem.book.projects if project.active
+    }
     for index, end in table.end.items():
-        name = problem.activities[index].one.key.project
-        finishes[name] = max(finishes[name], end)
+        found[problem.activities[index].one.key.project].append(end)
     for (name, _, _), until in table.wet.items():
         if until < FOREVER:
-            finishes[name] = max(finishes[name], until)
-    return finishes
+            found[name].append(until)
+    return {name: max(ends, default=problem.now) for name, ends in found.items()}
 
 
 def cost_of(problem: Problem, table: Table, unplaced: int, last: Plan | None) -> Cost:
@@ -47,7 +49,7 @@ def cost_of(problem: Problem, table: Table, unplaced: int, last: Plan | None) ->
     return Cost(
         unplaced=unplaced,
         late=late,
-        finish=max(finishes.values(), default=problem.now) - problem.now,
+        finish=max(0, max(finishes.values(), default=problem.now) - problem.now),
         stretches=len(stretches),
         setup_minutes=setup,
         moved=_moved(problem, table, last),

@@ -11,7 +11,7 @@ import networkx as nx
 from planner.bench import BenchCalendar
 from planner.cure import Band, Cure, Film
 from planner.graph.gates import PassGate, gates_of
-from planner.passes import Pass, expand
+from planner.passes import Pass, Unit, expand
 from planner.schedule.blocked import blocked
 from planner.values.book import Book
 from planner.values.coating import Coating
@@ -32,7 +32,10 @@ class Activity:
     ``allowed`` are the intervals that its pins leave, None if unpinned.
     ``life`` is how long its mix may be used [min], None if for ever;
     ``fingers`` are the places whose wet film would be touched by holding
-    its units, as (project, model, place).
+    its units, as (project, model, place).  ``wet`` are (unit number,
+    stands) of the units that its films keep on a drying place, ``held``
+    the numbers of all units that it handles.  ``closing`` are those of its
+    gates that close for good.
     """
 
     index: int
@@ -45,6 +48,9 @@ class Activity:
     life: int | None
     location: str
     fingers: tuple[tuple[str, str, str], ...]
+    wet: tuple[tuple[int, int], ...]
+    held: tuple[int, ...]
+    closing: tuple[int, ...]
 
 
 class Problem:
@@ -60,6 +66,7 @@ class Problem:
         self.index: dict[PassKey, int] = {}
         self.logged: dict[PassKey, Logged] = {}
         self.coatings = self._coatings()
+        self.units: dict[tuple[str, Unit], int] = {}
         for number, project in enumerate(book.projects):
             if project.active:
                 for entry in project.log:
@@ -110,8 +117,23 @@ class Problem:
                     life=self._life(one),
                     location=self.book.room.location(one.step.dries_in).name,
                     fingers=_fingers(project, model, one),
+                    wet=self._wet(project, one),
+                    held=tuple(self._unit(project, unit) for unit in one.units),
+                    closing=tuple(n for n in numbers if self.gates[n].windows[-1].closes),
                 )
             )
+
+    def _unit(self, project: Project, unit: Unit) -> int:
+        return self.units.setdefault((project.name, unit), len(self.units))
+
+    def _wet(self, project: Project, one: Pass) -> tuple[tuple[int, int], ...]:
+        if not one.films:
+            return ()
+        if one.unit_after is not None:
+            return ((self._unit(project, one.unit_after), one.unit_after.stands),)
+        laid = {place.partition("/")[0] for place, _ in one.films}
+        units = [unit for unit in one.units if laid.intersection(unit.parts)]
+        return tuple((self._unit(project, unit), unit.stands) for unit in units)
 
     def _life(self, one: Pass) -> int | None:
         lives = []

@@ -6,6 +6,9 @@ this minute"; the latest of them is the binding cause.
 
 from __future__ import annotations
 
+from bisect import bisect_right
+from collections import defaultdict
+
 from planner.bench import Stretch
 from planner.schedule.problem import Problem
 from planner.schedule.state import FOREVER, Table
@@ -13,21 +16,44 @@ from planner.values.plan import BenchKind, BenchWork, Cause, PassKey, Placement,
 from planner.values.step import Tool
 
 
+class _Read:
+    """The finished plan, indexed for asking what held whom."""
+
+    def __init__(self, problem: Problem, table: Table) -> None:
+        self.problem = problem
+        self.table = table
+        self.serving: dict[PassKey, list[BenchWork]] = defaultdict(list)
+        for work in table.bench:
+            if work.serves is not None:
+                self.serving[work.serves].append(work)
+        self.busy = sorted(
+            [(piece.end, one.key.step) for one in table.placements for piece in one.pieces]
+            + [(work.interval.end, work.kind.value) for work in table.bench]
+        )
+        self.freed: dict[str, list[int]] = defaultdict(list)
+        for placed in table.placements:
+            activity = problem.activities[problem.index[placed.key]]
+            if activity.wet:
+                self.freed[activity.location].append(_wet_until(problem, table, activity.index))
+        for frees in self.freed.values():
+            frees.sort()
+
+    def lead_in(self, placed: Placement) -> int:
+        """Return when the preparation or set-up right before a pass begins."""
+        return min(
+            [placed.start, *(work.interval.start for work in self.serving.get(placed.key, ()))]
+        )
+
+
 def reasons_of(problem: Problem, table: Table) -> dict[PassKey, Reason]:
     """Return the binding cause of every placement on the table."""
-    serving = _lead_in(table)
-    busy = sorted(
-        [(piece.end, placed.key.step) for placed in table.placements for piece in placed.pieces]
-        + [(work.interval.end, work.kind.value) for work in table.bench]
-    )
-    reasons = {}
-    for placed in table.placements:
-        if placed.logged:
-            reasons[placed.key] = Reason(Cause.LOGGED)
-            continue
-        bounds = _bounds(problem, table, placed, serving.get(placed.key, placed.start), busy)
-        reasons[placed.key] = _binding(placed, bounds)
-    return reasons
+    read = _Read(problem, table)
+    return {
+        placed.key: Reason(Cause.LOGGED)
+        if placed.logged
+        else _binding(placed, _bounds(read, placed))
+        for placed in table.placements
+    }
 
 
 def _binding(placed: Placement, bounds: list[Reason]) -> Reason:
@@ -38,31 +64,20 @@ def _binding(placed: Placement, bounds: list[Reason]) -> Reason:
     return max(known, key=lambda bound: (bound.until or 0, -bounds.index(bound)))
 
 
-def _lead_in(table: Table) -> dict[PassKey, int]:
-    """Return when the preparation or set-up right before a pass begins."""
-    begins: dict[PassKey, int] = {}
-    for work in table.bench:
-        if work.serves is not None:
-            begins[work.serves] = min(
-                work.interval.start, begins.get(work.serves, work.interval.start)
-            )
-    return begins
-
-
-def _bounds(
-    problem: Problem, table: Table, placed: Placement, begin: int, busy: list[tuple[int, str]]
-) -> list[Reason]:
+def _bounds(read: _Read, placed: Placement) -> list[Reason]:
+    problem = read.problem
     index = problem.index[placed.key]
+    begin = read.lead_in(placed)
     lead = placed.start - begin
     bounds = [
-        *_gates(problem, table, index),
+        *_gates(problem, read.table, index),
         *_pin(problem, index, placed),
-        *_places(problem, table, index, placed),
+        *_places(read, index, placed),
+        *_noise(problem, placed, lead),
     ]
     stretch = problem.calendar.stretch_at(begin)
-    bounds += _noise(problem, placed, lead)
-    bounds += _before(table, placed, begin, lead, busy, stretch)
     if stretch is not None:
+        bounds += _before(read, placed, begin, stretch)
         bounds.append(Reason(Cause.BENCH_TIME, stretch.interval.start + lead))
     bounds.append(Reason(Cause.AT_ONCE, problem.now + lead))
     return bounds
@@ -101,27 +116,13 @@ def _pin(problem: Problem, index: int, placed: Placement) -> list[Reason]:
     ]
 
 
-def _places(problem: Problem, table: Table, index: int, placed: Placement) -> list[Reason]:
-    """Return when the last drying place that it needed came free."""
-    activity = problem.activities[index]
-    if not placed.key or not activity.one.films:
-        return []
-    capacity = problem.places[activity.location].drying_places
-    needed = sum(unit.stands for unit in activity.one.units)
-    ends = []
-    used = 0
-    for other in table.placements:
-        held = problem.index[other.key]
-        films = problem.activities[held].one.films
-        if other.start >= placed.start or not films or held == index:
-            continue
-        until = max(_wet_until(problem, table, held), other.end)
-        if until <= placed.start:
-            ends.append(until)
-        elif problem.activities[held].location == activity.location:
-            used += sum(unit.stands for unit in problem.activities[held].one.units)
-    if ends and used + needed == capacity:
-        return [Reason(Cause.DRYING_PLACE, max(ends), activity.location)]
+def _places(read: _Read, index: int, placed: Placement) -> list[Reason]:
+    """Return when a drying place came free at this very start, if one did."""
+    activity = read.problem.activities[index]
+    frees = read.freed.get(activity.location, [])
+    at = bisect_right(frees, placed.start)
+    if activity.wet and at and frees[at - 1] == placed.start:
+        return [Reason(Cause.DRYING_PLACE, placed.start, activity.location)]
     return []
 
 
@@ -143,29 +144,14 @@ def _noise(problem: Problem, placed: Placement, lead: int) -> list[Reason]:
     return []
 
 
-def _before(
-    table: Table,
-    placed: Placement,
-    begin: int,
-    lead: int,
-    busy: list[tuple[int, str]],
-    stretch: Stretch | None,
-) -> list[Reason]:
+def _before(read: _Read, placed: Placement, begin: int, stretch: Stretch) -> list[Reason]:
     """Return what hands or the airbrush were busy with right before."""
-    ended = [(end, what) for end, what in busy if end <= begin]
-    if not ended or stretch is None or ended[-1][0] < stretch.interval.start:
+    at = bisect_right(read.busy, (begin, "\U0010ffff"))
+    if not at or read.busy[at - 1][0] <= stretch.interval.start:
         return []
-    end, what = ended[-1]
-    bounds = []
-    setup = _setup_for(table, placed)
-    if setup is not None and setup.kind is BenchKind.CHANGE:
-        bounds.append(Reason(Cause.AIRBRUSH, end + lead, setup.airbrush, setup.coating))
-    bounds.append(Reason(Cause.HANDS, end + lead, what))
-    return bounds
-
-
-def _setup_for(table: Table, placed: Placement) -> BenchWork | None:
-    return next(
-        (w for w in table.bench if w.serves == placed.key and w.kind is not BenchKind.PREPARE),
-        None,
-    )
+    end, what = read.busy[at - 1]
+    until = end + placed.start - begin
+    changes = [w for w in read.serving.get(placed.key, ()) if w.kind is BenchKind.CHANGE]
+    if changes:
+        return [Reason(Cause.AIRBRUSH, until, changes[0].airbrush, changes[0].coating)]
+    return [Reason(Cause.HANDS, until, what)]

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from planner.cure import Band, Film
-from planner.passes import Unit
 from planner.schedule.problem import Problem
 from planner.values.coating import Mark, State, Window
 from planner.values.moment import Interval
@@ -37,7 +36,9 @@ class Table:
     """Placed passes, films, wet units and cups.
 
     A film is kept under (activity, place); a film that melted into the
-    next coat points to it (definition 11).
+    next coat points to it (definition 11).  ``drying`` holds, by unit
+    number, (until, stands, location); ``awaited`` the unplaced passes that
+    a running window will close on.
     """
 
     problem: Problem
@@ -50,11 +51,12 @@ class Table:
     melted: dict[tuple[int, str], tuple[int, str]] = field(default_factory=dict)
     top: dict[tuple[str, str, str], tuple[int, str]] = field(default_factory=dict)
     wet: dict[tuple[str, str, str], int] = field(default_factory=dict)
-    drying: dict[tuple[str, Unit], tuple[int, str]] = field(default_factory=dict)
+    drying: dict[int, tuple[int, int, str]] = field(default_factory=dict)
     cups: dict[str, Cup] = field(default_factory=dict)
     placements: list[Placement] = field(default_factory=list)
     bench: list[BenchWork] = field(default_factory=list)
     openings: dict[int, tuple[Opening, ...]] = field(default_factory=dict)
+    awaited: set[int] = field(default_factory=set)
 
     def clone(self) -> Table:
         """Return a copy that can be changed without touching this one."""
@@ -73,6 +75,7 @@ class Table:
             placements=list(self.placements),
             bench=list(self.bench),
             openings=dict(self.openings),
+            awaited=set(self.awaited),
         )
 
     def film(self, index: int, place: str) -> Film:
@@ -128,6 +131,11 @@ class Table:
         activity = problem.activities[index]
         one = activity.one
         self.start[index], self.end[index] = start, end
+        self.awaited.discard(index)
+        for number in problem.closing_from.get(index, ()):
+            after = problem.ends[number][1]
+            if after not in self.end:
+                self.awaited.add(after)
         project, model = one.key.project, one.key.model
         handle = 0
         for place, name in one.films:
@@ -160,52 +168,51 @@ class Table:
                 self.melted[below] = upper
                 for number in self.problem.gates_from[before]:
                     self.openings.pop(number, None)
-                return film.thickness_um
+                return float(film.thickness_um)
         return 0.0
 
     def _occupy(self, index: int, handle: int) -> None:
-        one = self.problem.activities[index].one
-        project = one.key.project
-        if one.unit_after is not None:
-            until = handle
-            for unit in one.units:
-                until = max(until, self.drying.pop((project, unit), (0, ""))[0])
-            if until:
-                self.drying[project, one.unit_after] = (
-                    until,
-                    self.problem.activities[index].location,
-                )
-            return
-        laid = {place.partition("/")[0] for place, _ in one.films}
-        for unit in one.units:
-            if laid.intersection(unit.parts):
-                until = max(handle, self.drying.get((project, unit), (0, ""))[0])
-                self.drying[project, unit] = (until, self.problem.activities[index].location)
+        """Keep the units of an activity on their drying places until ``handle``."""
+        activity = self.problem.activities[index]
+        until = handle
+        if activity.one.unit_after is not None:
+            for unit in activity.held:
+                until = max(until, self.drying.pop(unit, (0, 0, ""))[0])
+        for unit, stands in activity.wet:
+            before = self.drying.get(unit, (0, 0, ""))[0]
+            self.drying[unit] = (max(until, before), stands, activity.location)
 
     def place_free_from(self, index: int, time: int) -> int:
         """Return the first minute ≥ ``time`` with drying places for an activity's units."""
         activity = self.problem.activities[index]
-        one = activity.one
-        if not one.films:
+        if not activity.wet:
             return time
-        own = {(one.key.project, unit) for unit in one.units}
-        laid = {place.partition("/")[0] for place, _ in one.films}
-        needed = sum(u.stands for u in one.units if laid.intersection(u.parts))
-        if one.unit_after is not None:
-            needed = one.unit_after.stands
-        capacity = self.problem.places[activity.location].drying_places
-        others = sorted(
-            (until, unit.stands)
-            for (project, unit), (until, location) in self.drying.items()
-            if location == activity.location and until > time and (project, unit) not in own
-        )
+        own = activity.held
+        room = self.problem.places[activity.location].drying_places
+        room -= sum(stands for _, stands in activity.wet)
+        others = [
+            (until, stands)
+            for unit, (until, stands, location) in self.drying.items()
+            if until > time and location == activity.location and unit not in own
+        ]
         used = sum(stands for _, stands in others)
-        for until, stands in others:
-            if used + needed <= capacity:
-                return time
+        if used <= room:
+            return time
+        for until, stands in sorted(others):
             time = until
             used -= stands
+            if used <= room:
+                break
         return time
+
+    def deadline(self, index: int) -> int:
+        """Return the earliest last closing of an activity's running gates, or FOREVER."""
+        closing = FOREVER
+        for number in self.problem.activities[index].closing:
+            if self.problem.ends[number][0] in self.end:
+                openings = self.windows(number)
+                closing = min(closing, openings[-1].closes if openings else 0)
+        return closing
 
     def fingers_from(self, index: int) -> int:
         """Return when fingers may hold an activity's units (definition 5)."""
