@@ -1,0 +1,160 @@
+"""Chipping fluid: laid, overcoated with a colour, rubbed, and only then taped or sealed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.layers.edits import Edit, Insert, Leave, Move
+from planner.layers.finding import Finding, Mend, Scene
+from planner.layers.over import clear_before
+from planner.layers.stack import Layer, Moment
+from planner.layers.stock import CHIPPING_FLUID
+from planner.layers.table import Below, Next, Verdict, row
+from planner.values.coating import Family
+from planner.values.step import Role, Stage
+
+COLOUR_STAGES = frozenset(
+    {Stage.PRIME, Stage.BASE, Stage.CAMO, Stage.HIGHLIGHT, Stage.DETAIL, Stage.WEATHER}
+)
+OVERCOAT_STAGES = COLOUR_STAGES - {Stage.PRIME}
+
+
+def chipping(scene: Scene) -> Iterator[Finding]:
+    """Yield rubs with no fluid below the coat, fluid never overcoated, tape over fluid."""
+    for moment in scene.moments:
+        if moment.step.stage is Stage.CHIP_RUB:
+            yield from _rub(scene, moment)
+        elif moment.step.stage is Stage.MASK:
+            yield from _tape(scene, moment)
+        elif _fluid_places(scene, moment):
+            yield from _left_open(scene, moment)
+
+
+def _fluid_places(scene: Scene, moment: Moment) -> list[str]:
+    return [
+        place
+        for place, name in moment.first.films
+        if scene.book.coating(name).family is Family.CHIPPING_FLUID
+    ]
+
+
+def _rub(scene: Scene, moment: Moment) -> Iterator[Finding]:
+    places = [place for place in moment.first.places if _fluid_at(moment.stack(place)) is None]
+    if places:
+        yield scene.found(
+            "chip rub without chipping fluid",
+            Verdict.ORDER,
+            moment,
+            places,
+            "no chipping fluid lies under the coat, so wet rubbing would not lift it",
+            _fluid_below(scene, moment, tuple(places)),
+        )
+
+
+def _fluid_at(stack: tuple[Layer, ...]) -> int | None:
+    """Return the index of the topmost chipping fluid in a stack, or None."""
+    found = [at for at, film in enumerate(stack) if film.family is Family.CHIPPING_FLUID]
+    return found[-1] if found else None
+
+
+def _fluid_below(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend:
+    """Return the mend that lays fluid below the last colour, or leaves the places out."""
+    for earlier in reversed(scene.moments[: moment.at]):
+        films = dict(earlier.first.films)
+        ready = all(place in films and earlier.stack(place) for place in places)
+        if earlier.step.stage in OVERCOAT_STAGES and ready:
+            insert = Insert(
+                scene.spot,
+                earlier.step.id,
+                before=True,
+                name=f"fluid-for-{moment.step.id}"[:50].rstrip("-"),
+                stage=Stage.CHIP_FLUID,
+                places=places,
+                title=f"chipping fluid below {earlier.step.title or earlier.step.id}"[:200],
+                wanted=CHIPPING_FLUID,
+            )
+            name = earlier.step.title or earlier.step.id
+            return Mend(f"lay chipping fluid before {name}", (insert,))
+    return Mend("leave these places out of it", (Leave(scene.spot, moment.step.id, places),))
+
+
+def _left_open(scene: Scene, moment: Moment) -> Iterator[Finding]:
+    """Yield fluid that no colour covers before it is rubbed, or at all."""
+    bare = [place for place in _fluid_places(scene, moment) if not _covered(scene, moment, place)]
+    if bare:
+        yield scene.found(
+            "chipping fluid never overcoated",
+            Verdict.ORDER,
+            moment,
+            bare,
+            "no colour goes over the fluid, so there is nothing to chip and water takes it off",
+            _below_a_colour(scene, moment, tuple(bare)),
+        )
+
+
+def _covered(scene: Scene, moment: Moment, place: str) -> bool:
+    for later in scene.moments[moment.at + 1 :]:
+        if place in dict(later.first.films) and later.step.stage is not Stage.CHIP_FLUID:
+            return later.step.stage in OVERCOAT_STAGES
+        if later.step.stage is Stage.CHIP_RUB and place in later.first.places:
+            return False
+    return False
+
+
+def _below_a_colour(scene: Scene, moment: Moment, bare: tuple[str, ...]) -> Mend:
+    """Return the mend that moves the fluid under the last colour, or leaves the places out."""
+    fluid = set(_fluid_places(scene, moment))
+    colours = [other for other in scene.moments if other.step.stage in OVERCOAT_STAGES]
+    for other in reversed([one for one in colours if one.at < moment.at]):
+        films = dict(other.first.films)
+        if fluid <= set(films) and all(other.stack(place) for place in fluid):
+            move = Move(scene.spot, moment.step.id, other.step.id, before=True)
+            return Mend(f"move it below {other.step.title or other.step.id}", (move,))
+    return Mend("leave these places out of it", (Leave(scene.spot, moment.step.id, bare),))
+
+
+def _tape(scene: Scene, moment: Moment) -> Iterator[Finding]:
+    """Yield tape on fluid, or on a coat over fluid that no clear coat holds down."""
+    loose = [place for place in moment.first.places if _loose(moment.stack(place))]
+    if not loose:
+        return
+    line = row(Next.TAPE, Below.CHIP_FLUID)
+    yield scene.found(
+        f"{line.next} over {line.below}",
+        line.verdict,
+        moment,
+        loose,
+        line.reason,
+        _free_of_fluid(scene, moment, tuple(loose)),
+        line.source,
+    )
+
+
+def _loose(stack: tuple[Layer, ...]) -> bool:
+    at = _fluid_at(stack)
+    return at is not None and not any(film.seals for film in stack[at + 1 :])
+
+
+def _free_of_fluid(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend | None:
+    """Return the mend: open fluid goes on after the tape, a chipped coat is sealed first."""
+    tops = {moment.stack(place)[-1] for place in places}
+    if all(film.family is Family.CHIPPING_FLUID for film in tops):
+        return _fluid_later(scene, moment, places)
+    rubs: list[Edit] = [
+        Move(scene.spot, later.step.id, moment.step.id, before=True)
+        for later in scene.moments[moment.at + 1 :]
+        if later.step.stage is Stage.CHIP_RUB and set(later.first.places) & set(places)
+    ]
+    seal = clear_before(scene, moment, places, Role.SEAL)
+    return Mend("rub the chips and seal them before taping", (*rubs, *seal.edits))
+
+
+def _fluid_later(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend | None:
+    steps = {moment.stack(place)[-1].step.id for place in places}
+    for later in scene.moments[moment.at + 1 :]:
+        if later.step.stage in OVERCOAT_STAGES and set(dict(later.first.films)) & set(places):
+            edits = tuple(
+                Move(scene.spot, step, later.step.id, before=True) for step in sorted(steps)
+            )
+            return Mend(f"lay the fluid only before {later.step.title or later.step.id}", edits)
+    return None

@@ -1,0 +1,100 @@
+"""Masks: on, a coat beside them, off; nothing is laid on what they cover."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.layers.edits import Insert, Leave
+from planner.layers.finding import Finding, Mend, Scene
+from planner.layers.stack import Moment
+from planner.layers.table import Verdict
+from planner.values.step import Minutes, Stage
+
+
+def masking(scene: Scene) -> Iterator[Finding]:
+    """Yield masks never taken off, unmasking of nothing, and films on covered places."""
+    for moment in scene.moments:
+        if moment.step.stage is Stage.MASK:
+            yield from _never_off(scene, moment)
+        elif moment.step.stage is Stage.UNMASK:
+            yield from _nothing_on(scene, moment)
+        else:
+            yield from _on_mask(scene, moment)
+
+
+def _uncovered(scene: Scene, mask: Moment, place: str) -> Moment | None:
+    """Return the step that takes the mask off a place, or None."""
+    for later in scene.moments[mask.at + 1 :]:
+        if later.step.stage is Stage.UNMASK and place in later.first.places:
+            return later
+    return None
+
+
+def _never_off(scene: Scene, moment: Moment) -> Iterator[Finding]:
+    left = [place for place in moment.first.places if _uncovered(scene, moment, place) is None]
+    if not left:
+        return
+    insert = Insert(
+        scene.spot,
+        _last_beside(scene, moment, set(left)).step.id,
+        before=False,
+        name=f"unmask-{moment.step.id}"[:50].rstrip("-"),
+        stage=Stage.UNMASK,
+        places=tuple(left),
+        title=f"take off {moment.step.title or moment.step.id}"[:200],
+        minutes=Minutes(per_part=4),
+    )
+    yield scene.found(
+        "mask never taken off",
+        Verdict.ORDER,
+        moment,
+        left,
+        "no step takes the mask off; tape creeps, and its glue hardens on the film",
+        Mend("take the mask off behind the coats beside it", (insert,)),
+    )
+
+
+def _last_beside(scene: Scene, mask: Moment, covered: set[str]) -> Moment:
+    """Return the last step that the mask can be there for; the mask itself if none is."""
+    parts = {place.partition("/")[0] for place in covered}
+    last = mask
+    for later in scene.moments[mask.at + 1 :]:
+        if set(later.first.places) & covered:
+            break
+        if later.first.films and parts & set(later.first.parts):
+            last = later
+    return last
+
+
+def _nothing_on(scene: Scene, moment: Moment) -> Iterator[Finding]:
+    idle = tuple(place for place in moment.first.places if place not in moment.masks)
+    if idle:
+        yield scene.found(
+            "unmask without a mask",
+            Verdict.ORDER,
+            moment,
+            idle,
+            "no mask lies there; either a mask step is missing ahead of it, or it is idle",
+            Mend("leave these places out of it", (Leave(scene.spot, moment.step.id, idle),)),
+        )
+
+
+def _on_mask(scene: Scene, moment: Moment) -> Iterator[Finding]:
+    """Yield films on covered places, where the mask does come off some day."""
+    covered = tuple(
+        place
+        for place, _ in moment.first.films
+        if place in moment.masks
+        and _uncovered(scene, scene.moments[moment.masks[place]], place) is not None
+    )
+    if covered:
+        yield scene.found(
+            "coat on a masked place",
+            Verdict.ORDER,
+            moment,
+            covered,
+            "a mask covers it, so no coat reaches it",
+            Mend(
+                "leave the masked places out of it", (Leave(scene.spot, moment.step.id, covered),)
+            ),
+        )

@@ -1,0 +1,74 @@
+"""What the material of a part forbids."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.layers.finding import Finding, Scene
+from planner.layers.over import primer_before, swap_families
+from planner.layers.stack import WASH_STAGES, Moment
+from planner.layers.strength import SPIRIT, strength_of
+from planner.layers.table import Verdict
+from planner.values.coating import GLUES, Family
+from planner.values.model import Material, Part
+from planner.values.step import Stage, Tool
+
+
+def material(scene: Scene) -> Iterator[Finding]:
+    """Yield what soft polymer and stressed styrene cannot bear."""
+    for moment in scene.moments:
+        laid = _coats(scene, moment)
+        soft = [
+            place for place, name in laid if _stays_tacky(scene, moment, _part(scene, place), name)
+        ]
+        if soft:
+            yield scene.found(
+                "enamel or spray can on soft polymer",
+                Verdict.NEVER,
+                moment,
+                soft,
+                "enamel and sprays from a can stay tacky on soft polymer for weeks, or for ever",
+                swap_families(scene, moment, tuple(soft), Family.WATERBORNE_ACRYLIC),
+            )
+        cracked = [
+            place
+            for place, name in laid
+            if not moment.stack(place)
+            and place not in soft
+            and _part(scene, place).stressed
+            and _part(scene, place).material is Material.STYRENE
+            and strength_of(scene.book, name) > SPIRIT
+        ]
+        if cracked:
+            yield scene.found(
+                "strong solvent on stressed styrene",
+                Verdict.NEVER,
+                moment,
+                cracked,
+                "strong solvent cracks bare styrene that is snapped together under stress",
+                primer_before(scene, moment, tuple(cracked)),
+            )
+
+
+def _coats(scene: Scene, moment: Moment) -> tuple[tuple[str, str], ...]:
+    if moment.step.stage is Stage.JOIN:
+        return ()
+    return tuple(
+        (place, name)
+        for place, name in moment.first.films
+        if scene.book.coating(name).family not in GLUES
+    )
+
+
+def _stays_tacky(scene: Scene, moment: Moment, part: Part, name: str) -> bool:
+    if part.material is not Material.SOFT:
+        return False
+    enamel = scene.book.coating(name).family is Family.ALKYD_ENAMEL
+    if enamel and moment.step.stage not in WASH_STAGES:
+        return True
+    solvent = strength_of(scene.book, name) >= SPIRIT
+    return moment.step.tool is Tool.CAN and solvent
+
+
+def _part(scene: Scene, place: str) -> Part:
+    return scene.model.part(place.partition("/")[0])

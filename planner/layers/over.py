@@ -1,0 +1,249 @@
+"""Judge each step against every film that it reaches, by the table."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator
+
+from planner.layers.edits import Insert, Prepare, Swap
+from planner.layers.finding import Finding, Mend, Scene
+from planner.layers.stack import OIL_BORNE, WASH_STAGES, Layer, Moment, reached
+from planner.layers.stock import GLOSS_CLEAR, PRIMER, counterpart
+from planner.layers.strength import ETHER, strength_of
+from planner.layers.table import Below, Next, Row, Verdict, row, verdict_over
+from planner.values.coating import Family, Finish, Preparation
+from planner.values.model import Material
+from planner.values.step import Role, Stage, Step
+
+AGED_MINUTES = 14 * 1440  # enamel counts as fresh for two weeks: common practice, no source
+
+BY_FAMILY: dict[Family, Next] = {
+    Family.WATERBORNE_ACRYLIC: Next.WATERBORNE,
+    Family.SOLVENT_LACQUER: Next.LACQUER,
+    Family.ALCOHOL_INK: Next.LACQUER,
+    Family.ALKYD_ENAMEL: Next.ENAMEL,
+    Family.ARTISTS_OIL: Next.ENAMEL,
+    Family.TWO_PACK: Next.TWO_PACK,
+    Family.CHIPPING_FLUID: Next.CHIP_FLUID,
+    Family.DECAL: Next.DECAL,
+}
+_BELOW: dict[Family, Below] = {
+    Family.WATERBORNE_ACRYLIC: Below.WATERBORNE,
+    Family.SOLVENT_LACQUER: Below.LACQUER,
+    Family.ALCOHOL_INK: Below.LACQUER,
+    Family.ALKYD_ENAMEL: Below.YOUNG_ENAMEL,
+    Family.ARTISTS_OIL: Below.OIL,
+    Family.TWO_PACK: Below.TWO_PACK,
+    Family.DECAL: Below.DECAL,
+    Family.CHIPPING_FLUID: Below.CHIP_FLUID,
+    Family.PIGMENT: Below.POWDER,
+    Family.FIXER: Below.POWDER,
+    Family.GRAPHITE: Below.POWDER,
+}
+STRONG = frozenset({Next.LACQUER, Next.TWO_PACK})
+DEEP = STRONG | {Next.WASH, Next.TAPE}  # the others are felt by the top film alone
+TOUGH = frozenset({Material.METAL, Material.RESIN, Material.PRINT})
+
+
+def next_of(stage: Stage, role: Role | None, family: Family | None) -> tuple[Next, ...]:
+    """Return how an operation counts in the table; empty if the table is silent."""
+    if stage is Stage.MASK:
+        return (Next.TAPE,)
+    if family is None or family not in BY_FAMILY:
+        return ()
+    kind = BY_FAMILY[family]
+    if family in OIL_BORNE and stage in WASH_STAGES:
+        kind = Next.WASH
+    last = stage is Stage.MATTE or role is Role.FINAL
+    return (kind, Next.MATTE) if last else (kind,)
+
+
+def below_of(layer: Layer, next_: Next, step: Step) -> Below | None:
+    """Return how a film counts in the table below ``step``; None if the table is silent.
+
+    A clear coat counts by its chemistry under two-pack, which blisters over
+    any lacquer.
+    """
+    if layer.is_wash:
+        return Below.OIL
+    if layer.seals and next_ is not Next.TWO_PACK and layer.family is not Family.TWO_PACK:
+        return Below.CLEAR
+    kind = _BELOW.get(layer.family)
+    if kind is Below.YOUNG_ENAMEL and _waits_for_age(step, layer):
+        return Below.AGED_ENAMEL
+    return kind
+
+
+def _waits_for_age(step: Step, layer: Layer) -> bool:
+    """Tell whether the person wrote a gate of two weeks or more from the film's step."""
+    return any(
+        gate.after == layer.step.id
+        and all(
+            window.opens is not None and (window.opens.minutes or 0) >= AGED_MINUTES
+            for window in gate.windows
+        )
+        for gate in step.gates
+    )
+
+
+def over(scene: Scene) -> Iterator[Finding]:
+    """Yield what the table finds wrong, one finding for each kind of film below a step."""
+    for moment in scene.moments:
+        laid = dict(moment.first.films)
+        groups: dict[tuple[Verdict, Row], list[tuple[str, Layer | None]]] = defaultdict(list)
+        for place in moment.first.places:
+            worst: dict[Below, tuple[Verdict, Row, Layer | None]] = {}
+            for verdict, line, layer in _judged(scene, moment, place, laid.get(place)):
+                if line.below not in worst or verdict.rank > worst[line.below][0].rank:
+                    worst[line.below] = (verdict, line, layer)
+            for verdict, line, layer in worst.values():
+                groups[verdict, line].append((place, layer))
+        for (verdict, line), where in groups.items():
+            yield scene.found(
+                f"{line.next} over {line.below}",
+                verdict,
+                moment,
+                [place for place, _ in where],
+                _sentence(line),
+                _mend(scene, moment, line, verdict, where),
+                line.source,
+            )
+
+
+def _sentence(line: Row) -> str:
+    return f"{line.next} would go over {line.below}; {line.reason}"
+
+
+def _judged(
+    scene: Scene, moment: Moment, place: str, named: str | None
+) -> Iterator[tuple[Verdict, Row, Layer | None]]:
+    """Yield what one place has against the step."""
+    step = moment.step
+    if step.stage in (Stage.JOIN, Stage.TURN):
+        return
+    coating = scene.book.coating(named) if named else None
+    kinds = next_of(step.stage, step.role, coating.family if coating else None)
+    if named and kinds and Next.TWO_PACK not in kinds and strength_of(scene.book, named) >= ETHER:
+        kinds = tuple(dict.fromkeys((*kinds, Next.LACQUER)))  # a mix with strong thinner
+    stack = moment.stack(place)
+    for kind in kinds:
+        if not stack:
+            yield from _bare(scene, moment, place, row(kind, Below.BARE))
+            continue
+        for layer in _felt(stack, kind):
+            below = below_of(layer, kind, step)
+            if below is None:
+                continue
+            line = row(kind, below)
+            verdict = verdict_over(line, layer.finish is not Finish.MATTE)
+            if verdict is Verdict.PREPARE and _prepared(step, layer):
+                continue
+            if verdict.rank > Verdict.WAIT.rank and not _left_to_others(kind, below):
+                yield verdict, line, layer
+
+
+def _felt(stack: tuple[Layer, ...], kind: Next) -> tuple[Layer, ...]:
+    """Return the films that the next operation reaches, the top one first.
+
+    No barrier helps two-pack over lacquer (TB 43-0242): it looks further.
+    """
+    if kind not in DEEP:
+        return stack[-1:]
+    films = reached(stack, strong=kind in STRONG)
+    if kind is Next.TWO_PACK and films[-1].family is not Family.TWO_PACK:
+        deeper = reversed(stack[: len(stack) - len(films)])
+        films += tuple(film for film in deeper if film.family is Family.SOLVENT_LACQUER)
+    return films
+
+
+def _left_to_others(kind: Next, below: Below) -> bool:
+    """Tell whether the rules of chipping find it and know the better mend."""
+    return below is Below.CHIP_FLUID and kind in (Next.TAPE, Next.WASH, Next.DECAL)
+
+
+def _prepared(step: Step, layer: Layer) -> bool:
+    """Tell whether the label's windows or a gate of the step see to the preparation."""
+    return bool(layer.coating.recoat) or any(
+        gate.after == layer.step.id
+        and all(window.preparation is not Preparation.NONE for window in gate.windows)
+        for gate in step.gates
+    )
+
+
+def _bare(
+    scene: Scene, moment: Moment, place: str, line: Row
+) -> Iterator[tuple[Verdict, Row, Layer | None]]:
+    """Yield what speaks against work on a bare part; primer and clear gloss may go there."""
+    step = moment.step
+    if step.stage in (Stage.PRIME, Stage.VARNISH):
+        return
+    verdict = verdict_over(line, smooth=True)
+    part = scene.model.part(place.partition("/")[0])
+    if part.material in TOUGH and verdict is Verdict.NEVER and line.next is Next.WASH:
+        return
+    if verdict.rank > Verdict.WAIT.rank:
+        yield verdict, line, None
+
+
+def _mend(
+    scene: Scene,
+    moment: Moment,
+    line: Row,
+    verdict: Verdict,
+    where: list[tuple[str, Layer | None]],
+) -> Mend | None:
+    places = tuple(place for place, _ in where)
+    if line.below is Below.BARE:
+        return primer_before(scene, moment, places)
+    if verdict is Verdict.PREPARE:
+        steps = dict.fromkeys(layer.step.id for _, layer in where if layer)
+        edits = tuple(Prepare(scene.spot, moment.step.id, name) for name in steps)
+        return Mend(f"scuff the film of {', '.join(steps)} before it", edits)
+    if line.next is Next.TWO_PACK and line.below in (Below.LACQUER, Below.CHIP_FLUID):
+        return swap_families(scene, moment, places, Family.WATERBORNE_ACRYLIC)
+    role = Role.BARRIER
+    if line.next in (Next.DECAL, Next.TAPE):
+        role = Role.DECAL_BED if line.next is Next.DECAL else Role.SEAL
+    return clear_before(scene, moment, places, role)
+
+
+def clear_before(scene: Scene, moment: Moment, places: tuple[str, ...], role: Role) -> Mend:
+    """Return the mend that lays a gloss clear just before a step."""
+    insert = Insert(
+        scene.spot,
+        moment.step.id,
+        before=True,
+        name=f"{role.replace(' ', '-')}-for-{moment.step.id}"[:50].rstrip("-"),
+        stage=Stage.VARNISH,
+        places=places,
+        title=f"gloss clear ({role}) before {moment.step.title or moment.step.id}"[:200],
+        wanted=GLOSS_CLEAR,
+        role=role,
+    )
+    return Mend(f"lay a gloss clear as {role} before it", (insert,))
+
+
+def primer_before(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend:
+    """Return the mend that primes the places just before a step."""
+    insert = Insert(
+        scene.spot,
+        moment.step.id,
+        before=True,
+        name=f"prime-for-{moment.step.id}"[:50].rstrip("-"),
+        stage=Stage.PRIME,
+        places=places,
+        title=f"prime before {moment.step.title or moment.step.id}"[:200],
+        wanted=PRIMER,
+    )
+    return Mend("prime the bare places before it", (insert,))
+
+
+def swap_families(scene: Scene, moment: Moment, places: tuple[str, ...], family: Family) -> Mend:
+    """Return the mend that lays the same colours in another family."""
+    laid = dict(moment.first.films)
+    names = dict.fromkeys(laid[place] for place in places)
+    edits = tuple(
+        Swap(scene.spot, moment.step.id, name, counterpart(scene.book.coating(name), family))
+        for name in names
+    )
+    return Mend(f"use {family} instead of {', '.join(names)}", edits)
