@@ -11,20 +11,20 @@ from typing import Any, Final
 WIDTH: Final = 100
 
 
-def plain(value: Any) -> Any:
+def plain(value: Any, *, defaults: bool = False) -> Any:
     """Return a value as JSON data, in the order of its fields.
 
-    A field that holds its default is left out, so that a file says only
-    what somebody chose; reading puts the default back.
+    Without ``defaults``, a field that holds its default is left out, so that
+    a file says only what somebody chose; reading puts the default back.
     """
     if is_dataclass(value) and not isinstance(value, type):
         return {
-            field.name: plain(getattr(value, field.name))
+            field.name: plain(getattr(value, field.name), defaults=defaults)
             for field in fields(value)
-            if not _is_default(field, getattr(value, field.name))
+            if defaults or not _is_default(field, getattr(value, field.name))
         }
     if isinstance(value, tuple | list):
-        return [plain(entry) for entry in value]
+        return [plain(entry, defaults=defaults) for entry in value]
     if isinstance(value, Enum):
         return value.value
     if isinstance(value, date):  # a datetime is one too

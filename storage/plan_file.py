@@ -12,7 +12,9 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from planner.bench import BenchCalendar
 from planner.passes import Pass, expand_all
+from planner.schedule.wording import sentence
 from planner.values.book import Book
 from planner.values.moment import Interval, aware, minute_of, moment_of, zone_named
 from planner.values.plan import (
@@ -64,8 +66,6 @@ class _Clock:
     """Minutes as the person's clock and calendar show them."""
 
     def __init__(self, book: Book) -> None:
-        from planner.bench import BenchCalendar  # noqa: PLC0415
-
         self._zone: ZoneInfo = zone_named(book.bench_time.zone)
         self._calendar = BenchCalendar(book.bench_time)
 
@@ -102,15 +102,9 @@ def _placement(placed: Placement, one: Pass | None, clock: _Clock) -> dict[str, 
             "until": None if reason.until is None else clock.iso(reason.until),
             "about": reason.about,
             "detail": reason.detail,
-            "text": _sentence(reason, clock.zone),
+            "text": sentence(reason, clock.zone),
         },
     }
-
-
-def _sentence(reason: Reason, zone: ZoneInfo) -> str:
-    from planner.schedule.reasons import sentence  # noqa: PLC0415
-
-    return sentence(reason, zone)
 
 
 def _bench(work: BenchWork, clock: _Clock) -> dict[str, Any]:

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import json
 import math
+import re
 from collections.abc import Hashable
 from dataclasses import dataclass
 from datetime import date, datetime
@@ -42,6 +43,7 @@ _UNITS: Final = {
     "cm2": "cm²",
     "m3": "m³",
 }
+_BROKEN: Final = re.compile("[\ud800-\udfff\0]")
 _DATE: Final = "a date such as 2031-05-31"
 _TIME: Final = "a time with its zone, such as 2031-05-31T19:30:00+02:00"
 
@@ -142,7 +144,8 @@ def _check(raw: object, kind: types.Type, place: str, field: str = "") -> None:
             place,
             "is not a finite number of sensible size",
         )
-    demand(_fits(raw, kind), place, f"is {_found(raw)}, but must be {_wanted(kind, field)}")
+    if not _fits(raw, kind):
+        raise Refused(place, f"is {_found(raw)}, but must be {_wanted(kind, field)}")
     if isinstance(raw, str):
         _check_text(raw, kind, place)
     elif isinstance(kind, types.DataclassType) and isinstance(raw, dict):
@@ -160,21 +163,17 @@ def _check_object(raw: dict[str, object], kind: types.DataclassType, place: str)
             raise Refused(place, unknown("field", shown(key), fields))
         _check(value, fields[key].type, beneath(place, key), key)
     for name, field in fields.items():
-        demand(
-            name in raw or not field.required,
-            beneath(place, name),
-            f"is missing; it must be {_wanted(field.type, name)}",
-        )
+        if field.required and name not in raw:
+            missing = f"is missing; it must be {_wanted(field.type, name)}"
+            raise Refused(beneath(place, name), missing)
 
 
 def _check_text(raw: str, kind: types.Type, place: str) -> None:
     demand(len(raw) <= MOST_CHARACTERS, place, f"is longer than {MOST_CHARACTERS} characters")
-    broken = any("\ud800" <= sign <= "\udfff" or sign == "\0" for sign in raw)
-    demand(not broken, place, "holds half a character or a zero byte; remove it")
+    demand(not _BROKEN.search(raw), place, "holds half a character or a zero byte; remove it")
     if isinstance(kind, types.EnumType):
-        words = [str(member.value) for member in kind.cls]
-        if raw not in words:
-            raise Refused(place, _no_such_word(kind.cls, raw, words))
+        if raw not in kind.cls._value2member_map_:
+            raise Refused(place, _no_such_word(kind.cls, raw))
     elif isinstance(kind, types.DateType):
         _demand_converts(raw, date, place, _DATE)
     elif isinstance(kind, types.DateTimeType):
@@ -188,7 +187,8 @@ def _demand_converts(raw: str, wanted: type, place: str, words: str) -> None:
         raise Refused(place, f'"{shown(raw)}" is not {words}') from None
 
 
-def _no_such_word(words_of: type[Enum], raw: str, words: list[str]) -> str:
+def _no_such_word(words_of: type[Enum], raw: str) -> str:
+    words = [str(member.value) for member in words_of]
     sentence = unknown(words_of.__name__.lower(), shown(raw), words)
     if "did you mean" in sentence:
         return sentence

@@ -1,0 +1,114 @@
+"""A book in pieces: what is written, journalled and undone as one.
+
+An edit touches few of them, and only those are written.  The log of a
+project is a piece of its own, so that undoing an edit leaves it alone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, fields
+from datetime import date
+from typing import Any, Final, TypeAlias
+
+import msgspec
+
+from planner.values.bench_time import BenchTime
+from planner.values.book import Book
+from planner.values.coating import Coating, Mix
+from planner.values.gear import Gear
+from planner.values.model import Model
+from planner.values.project import Logged, Pin, Project
+from planner.values.room import Room
+
+
+@dataclass(frozen=True, kw_only=True)
+class Head:
+    """A project without its log, its models by name."""
+
+    name: str
+    target: date | None
+    weight: int
+    active: bool
+    pins: tuple[Pin, ...]
+    note: str
+    models: tuple[str, ...]
+
+
+Pieces: TypeAlias = dict[str, Any]
+"""Key to value: "room", "project/<name>", "model/<project>/<name>", "log/<project>"."""
+
+KINDS: Final[Mapping[str, Any]] = {
+    "coatings": tuple[Coating, ...],
+    "mixes": tuple[Mix, ...],
+    "room": Room,
+    "bench_time": BenchTime,
+    "gear": Gear,
+    "projects": tuple[str, ...],
+    "project": Head,
+    "model": Model,
+    "log": tuple[Logged, ...],
+}
+
+
+def split(book: Book) -> Pieces:
+    """Return the pieces of a book."""
+    pieces: Pieces = {
+        "coatings": book.coatings,
+        "mixes": book.mixes,
+        "room": book.room,
+        "bench_time": book.bench_time,
+        "gear": book.gear,
+        "projects": tuple(project.name for project in book.projects),
+    }
+    for project in book.projects:
+        pieces[f"project/{project.name}"] = _head(project)
+        pieces[f"log/{project.name}"] = project.log
+        for model in project.models:
+            pieces[f"model/{project.name}/{model.name}"] = model
+    return pieces
+
+
+def join(pieces: Pieces) -> Book:
+    """Return the book of the pieces.
+
+    Raises
+    ------
+    Refused
+        If they do not fit together.
+    """
+    return Book(
+        coatings=pieces["coatings"],
+        mixes=pieces["mixes"],
+        room=pieces["room"],
+        bench_time=pieces["bench_time"],
+        gear=pieces["gear"],
+        projects=tuple(_project(pieces, name) for name in pieces["projects"]),
+    )
+
+
+def changes(before: Pieces, after: Pieces) -> dict[str, tuple[Any, Any]]:
+    """Return (value before, value after) of every piece that differs; None where there is none."""
+    keys = dict.fromkeys([*before, *after])
+    return {
+        key: (before.get(key), after.get(key))
+        for key in keys
+        if before.get(key) is not after.get(key) and before.get(key) != after.get(key)
+    }
+
+
+def value_of(key: str, tree: Any) -> Any:
+    """Return the piece that a JSON tree stands for."""
+    return msgspec.convert(tree, KINDS[key.partition("/")[0]], strict=True)
+
+
+def _head(project: Project) -> Head:
+    own = {field.name: getattr(project, field.name) for field in fields(Head)}
+    return Head(**{**own, "models": tuple(model.name for model in project.models)})
+
+
+def _project(pieces: Pieces, name: str) -> Project:
+    head: Head = pieces[f"project/{name}"]
+    own = {field.name: getattr(head, field.name) for field in fields(Head)}
+    models = tuple(pieces[f"model/{name}/{model}"] for model in head.models)
+    return Project(**{**own, "models": models}, log=pieces[f"log/{name}"])

@@ -1,0 +1,122 @@
+"""The journal: every edit and every logged fact, appended and never changed.
+
+Which edit comes next to undo follows from the rows alone, so that it
+survives a restart: an undo or redo names its target.  Facts are no edits
+and are not undone with them.  A new book or an upgrade begins afresh.
+"""
+
+from __future__ import annotations
+
+import json
+import zlib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from enum import StrEnum
+from typing import Any, NamedTuple
+
+from sqlalchemy import Connection, func, insert, select
+
+from storage.aggregates import value_of
+from storage.plain import plain
+from storage.tables import JOURNAL
+
+
+class Kind(StrEnum):
+    """What an entry is."""
+
+    CREATED = "created"
+    EDIT = "edit"
+    FACT = "fact"
+    UNDO = "undo"
+    REDO = "redo"
+    UPGRADE = "upgrade"
+
+
+@dataclass(frozen=True)
+class Entry:
+    """One line of the journal; ``target`` is the edit that an undo or redo is of."""
+
+    id: int
+    at: datetime
+    name: str
+    kind: Kind
+    target: int | None
+
+
+class Change(NamedTuple):
+    """A piece before and after; None where there was or is none."""
+
+    before: Any
+    after: Any
+
+
+def append(
+    connection: Connection,
+    name: str,
+    kind: Kind,
+    changed: Mapping[str, tuple[Any, Any]],
+    target: int | None = None,
+) -> int:
+    """Add an entry and return its id."""
+    trees = {key: [plain(one, defaults=True) for one in pair] for key, pair in changed.items()}
+    row = insert(JOURNAL).values(
+        at=datetime.now(UTC).isoformat(timespec="seconds"),
+        name=name,
+        kind=kind.value,
+        target=target,
+        changes=zlib.compress(json.dumps(trees, ensure_ascii=False).encode()),
+    )
+    own: int = connection.execute(row.returning(JOURNAL.c.id)).scalar_one()
+    return own
+
+
+def entries(connection: Connection) -> tuple[Entry, ...]:
+    """Return every entry, the oldest first."""
+    columns = (JOURNAL.c.id, JOURNAL.c.at, JOURNAL.c.name, JOURNAL.c.kind, JOURNAL.c.target)
+    found = connection.execute(select(*columns).order_by(JOURNAL.c.id))
+    return tuple(
+        Entry(own, datetime.fromisoformat(at), name, Kind(kind), target)
+        for own, at, name, kind, target in found
+    )
+
+
+def changes_of(connection: Connection, own: int) -> dict[str, Change]:
+    """Return what an entry changed, as values."""
+    wanted = select(JOURNAL.c.changes).where(JOURNAL.c.id == own)
+    trees = json.loads(zlib.decompress(connection.execute(wanted).scalar_one()))
+    return {
+        key: Change(*(None if tree is None else value_of(key, tree) for tree in pair))
+        for key, pair in trees.items()
+    }
+
+
+def last_id(connection: Connection) -> int:
+    """Return the id of the newest entry: the revision of the book."""
+    return int(connection.execute(select(func.max(JOURNAL.c.id))).scalar() or 0)
+
+
+@dataclass(frozen=True)
+class Stacks:
+    """Edits that can be undone and redone, the next one last."""
+
+    undo: tuple[Entry, ...]
+    redo: tuple[Entry, ...]
+
+
+def stacks(history: tuple[Entry, ...]) -> Stacks:
+    """Return what the journal leaves to undo and redo."""
+    undo: list[Entry] = []
+    redo: list[Entry] = []
+    for entry in history:
+        if entry.kind is Kind.EDIT:
+            undo.append(entry)
+            redo.clear()
+        elif entry.kind is Kind.UNDO:
+            redo.append(undo.pop())
+        elif entry.kind is Kind.REDO:
+            undo.append(redo.pop())
+        elif entry.kind is not Kind.FACT:
+            undo.clear()
+            redo.clear()
+    return Stacks(tuple(undo), tuple(redo))

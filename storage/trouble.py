@@ -1,0 +1,56 @@
+"""What can go wrong around a bench book that is nobody's mistake in it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Final
+
+from sqlalchemy.exc import DBAPIError
+
+from planner.values.refusal import Refused
+
+
+class BookTrouble(Refused):
+    """The file, the disk or another program stands in the way.
+
+    ``place`` is the path of the file.
+    """
+
+
+class BookChanged(BookTrouble):
+    """Somebody else has changed the book since it was read here."""
+
+
+_WORDS: Final = {
+    "SQLITE_FULL": "cannot be written: the disk is full; nothing was changed",
+    "SQLITE_READONLY": "cannot be written: the file or its folder is read-only",
+    "SQLITE_BUSY": "is being written by another program; try again",
+    "SQLITE_LOCKED": "is being written by another program; try again",
+    "SQLITE_CORRUPT": "is damaged; restore a backup of it",
+    "SQLITE_NOTADB": "is not a bench book",
+    "SQLITE_IOERR": "cannot be read or written: the disk reports an error",
+    "SQLITE_CANTOPEN": "cannot be opened: look whether its folder is there and may be written",
+    "SQLITE_PERM": "cannot be opened: no permission",
+    "SQLITE_AUTH": "cannot be opened: no permission",
+}
+
+
+@contextmanager
+def told_plainly(path: Path) -> Iterator[None]:
+    """Turn what SQLite reports about its surroundings into `BookTrouble`.
+
+    Our own mistakes (a wrong statement, a broken constraint) pass through.
+    """
+    try:
+        yield
+    except DBAPIError as problem:
+        name = getattr(problem.orig, "sqlite_errorname", "")
+        for code, words in _WORDS.items():
+            if name.startswith(code):
+                raise BookTrouble(str(path), words) from problem
+        raise
+    except OSError as problem:
+        reason = problem.strerror or type(problem).__name__
+        raise BookTrouble(str(path), f"cannot be used ({reason})") from problem
