@@ -1,0 +1,94 @@
+"""Passes and the gates between them as a directed graph; its cycles explained.
+
+Whatever follows from the working order points forwards.  Only what a person
+wrote on a step, ``after`` or a gate, can point back and close a cycle.
+"""
+
+from __future__ import annotations
+
+from itertools import groupby
+
+import networkx as nx
+
+from planner.graph.gates import gates_of
+from planner.passes import expand
+from planner.values.book import Book
+from planner.values.model import Model
+from planner.values.plan import PassKey
+from planner.values.project import Project
+from planner.values.refusal import Refused
+
+
+def network(book: Book, project: Project, model: Model) -> nx.DiGraph[PassKey]:
+    """Return the graph of a model's passes.
+
+    Each node carries its `Pass` as ``one``, each edge the list of its
+    `PassGate` as ``gates``.
+    """
+    graph: nx.DiGraph[PassKey] = nx.DiGraph()
+    for one in expand(project, model):
+        graph.add_node(one.key, one=one)
+    for gate in gates_of(book, project, model):
+        if not graph.has_edge(gate.before, gate.after):
+            graph.add_edge(gate.before, gate.after, gates=[])
+        graph.edges[gate.before, gate.after]["gates"].append(gate)
+    return graph
+
+
+def check_acyclic(book: Book) -> None:
+    """Demand that no step waits for itself, directly or through others.
+
+    Raises
+    ------
+    Refused
+        Naming the steps of the cycle and the place that closes it.
+    """
+    for number, project in enumerate(book.projects):
+        for position, model in enumerate(project.models):
+            backwards = _pointing_back(model)
+            if not backwards:
+                continue
+            try:
+                cycle = nx.find_cycle(network(book, project, model))
+            except nx.NetworkXNoCycle:
+                continue
+            raise Refused(
+                f"projects[{number}].models[{position}].{_closing(cycle, backwards)}",
+                f"{_sentence(cycle)}; remove this or reorder the steps",
+            )
+
+
+def _pointing_back(model: Model) -> dict[tuple[str, str], str]:
+    """Return the place of each reference to a step that is not earlier, by (from, to)."""
+    order = {step.id: index for index, step in enumerate(model.steps)}
+    places: dict[tuple[str, str], str] = {}
+    for index, step in enumerate(model.steps):
+        named = [(f"after[{at}]", name) for at, name in enumerate(step.after)]
+        named += [(f"gates[{at}].after", gate.after) for at, gate in enumerate(step.gates)]
+        for place, name in named:
+            if order[name] >= index:
+                places.setdefault((name, step.id), f"steps[{index}].{place}")
+    return places
+
+
+def _closing(cycle: list[tuple[PassKey, PassKey]], backwards: dict[tuple[str, str], str]) -> str:
+    """Return the place of the reference that closes a cycle."""
+    return next(
+        place
+        for before, after in cycle
+        if (place := backwards.get((before.step, after.step))) is not None
+    )
+
+
+def _sentence(cycle: list[tuple[PassKey, PassKey]]) -> str:
+    """Say a cycle as "base waits for camo, camo waits for base"."""
+    steps = [step for step, _ in groupby(key.step for key, _ in cycle)]
+    if len(steps) > 1 and steps[0] == steps[-1]:
+        steps.pop()
+    if len(steps) == 1:
+        return f"{steps[0]} waits for itself"
+    waiting = list(reversed(steps))
+    return ", ".join(
+        f"{step} waits for {other}"
+        for step, other in zip(waiting, [*waiting[1:], waiting[0]], strict=True)
+    )
