@@ -99,7 +99,8 @@ def _settle(
     """
     if activity.index in table.left:
         return time + lead, 0
-    start = max(time + lead, table.fingers_from(activity.index))
+    fingers = table.fingers_from(activity.index)
+    start = max(time + lead, fingers)
     if start >= FOREVER:
         return None
     prepare = 0
@@ -111,7 +112,9 @@ def _settle(
                 return None
             start = max(start, found[0])
             prepare = max(prepare, found[1])
-        pinned = _pinned(activity, max(start, time + prepare + lead), minutes)
+        if prepare:  # preparing holds the unit as well
+            start = max(start, max(time, fingers) + prepare + lead)
+        pinned = _pinned(activity, start, minutes)
         if pinned is None:
             return None
         start = pinned
