@@ -8,7 +8,6 @@ import threading
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
-from datetime import datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -41,11 +40,7 @@ def one_line(text: str) -> str:
 
 def iso(minute: int | None, zone: ZoneInfo) -> str | None:
     """Return a minute in ISO 8601 with its offset."""
-    return None if minute is None else _iso(moment_of(minute, zone))
-
-
-def _iso(moment: datetime) -> str:
-    return moment.isoformat(timespec="minutes")
+    return None if minute is None else moment_of(minute, zone).isoformat()
 
 
 @contextmanager

@@ -93,8 +93,8 @@ def _times(interval: Interval, calendar: BenchCalendar) -> list[str]:
     stretch = calendar.stretch_at(interval.start)
     start, end = (moment_of(at, calendar.zone) for at in (interval.start, interval.end))
     return [
-        start.isoformat(timespec="minutes"),
-        end.isoformat(timespec="minutes"),
+        start.isoformat(),
+        end.isoformat(),
         str(interval.minutes),
         (stretch.on if stretch else start.date()).isoformat(),
     ]
