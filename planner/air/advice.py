@@ -104,7 +104,7 @@ def _condensation(air: Air, surface: float) -> Iterator[Advisory]:
     if air.humidity_pct <= 0:
         return
     margin = surface_margin_k(surface, air.temperature_c, air.humidity_pct)
-    if margin < LEAST_MARGIN_US_K - MARGIN_DOUBT_K:
+    if margin < LEAST_MARGIN_US_K:
         yield _no(
             f"the surface is only {margin:.1f} K above the dew point; it asks 3 K, "
             "else moisture settles under the coat",
