@@ -16,6 +16,9 @@ from planner.values.plan import PassKey
 from planner.values.step import Bound
 
 
+THICKEST_UM = 1e5  # no film is thicker, however many coats melt together
+
+
 @dataclass(frozen=True)
 class Laid:
     """What a gate counts from.
@@ -183,7 +186,8 @@ class Films:
             below = self._neighbour(key, place, -1)
             if below and self.merges(below.key, key, place):
                 under = self.film(below.key, place).thickness_um
-                found = replace(found, thickness_um=found.thickness_um + under)
+                thick = min(found.thickness_um + under, THICKEST_UM)
+                found = replace(found, thickness_um=thick)
             self._film[place, key] = found
         return found
 

@@ -42,7 +42,8 @@ def _dry(ruling: Ruling, key: PassKey) -> Iterator[int]:
 def cost_of(ruling: Ruling) -> Cost:
     """Return the cost of a plan (definition 27); ``moved`` is the plan's own.
 
-    Every pass that is not placed counts as unplaced, named or not.
+    Every pass that is not placed counts as unplaced, named or not.  What
+    has finished before now finishes 0 min from now.
     """
     case = ruling.case
     finishes = dict(finishes_of(ruling))
@@ -59,7 +60,7 @@ def cost_of(ruling: Ruling) -> Cost:
     return Cost(
         unplaced=len(ruling.premises.passes) - len(case.spans),
         late=late,
-        finish=max(finishes.values(), default=case.plan.now) - case.plan.now,
+        finish=max(0, max(finishes.values(), default=case.plan.now) - case.plan.now),
         stretches=len(stretches),
         setup_minutes=sum(
             work.interval.minutes for work in case.bench if work.kind is not BenchKind.PREPARE
