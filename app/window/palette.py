@@ -1,0 +1,198 @@
+"""Colours, light and dark, and how they reach Qt.
+
+Hues are those of Okabe and Ito, "Color Universal Design" (2008), which
+people with any common kind of colour vision can tell apart.  They mark;
+they never speak alone: every state also has a shape and a word.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+from enum import StrEnum
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QPalette
+from PySide6.QtWidgets import QApplication
+
+ORANGE = "#E69F00"
+SKY_BLUE = "#56B4E9"
+BLUISH_GREEN = "#009E73"
+YELLOW = "#F0E442"
+BLUE = "#0072B2"
+VERMILLION = "#D55E00"
+REDDISH_PURPLE = "#CC79A7"
+
+
+class Look(StrEnum):
+    """Which colours a person wants."""
+
+    SYSTEM = "system"
+    LIGHT = "light"
+    DARK = "dark"
+
+
+@dataclass(frozen=True)
+class Colours:
+    """One set of colours by what they are for.
+
+    Attributes
+    ----------
+    paper, sheet, gutter
+        Ground of the window, of what lies on it, and of the hours between.
+    ink, soft
+        Text, and text of less weight; both at least 4.5 : 1 on all grounds.
+    rule
+        Hairlines.
+    shade
+        Laid over what is past.
+    drying, drying_word
+        The wedge, and text about it.
+    closing, ready, caution, pinned
+        Marks: the bracket, an opened film, a warning, a wish.
+    """
+
+    dark: bool
+    paper: str
+    sheet: str
+    gutter: str
+    ink: str
+    soft: str
+    rule: str
+    shade: str
+    drying: str
+    drying_word: str
+    closing: str
+    closing_word: str
+    ready: str
+    caution: str
+    pinned: str
+    focus: str
+
+    def colour(self, name: str, alpha: float = 1.0) -> QColor:
+        """Return a colour by its field's name, with an opacity."""
+        made = QColor(getattr(self, name))
+        made.setAlphaF(alpha)
+        return made
+
+
+LIGHT = Colours(
+    dark=False,
+    paper="#F5F1E8",
+    sheet="#FEFCF7",
+    gutter="#EBE5D8",
+    ink="#25211C",
+    soft="#5C554A",
+    rule="#D6CDBC",
+    shade="#6B5F4C",
+    drying=SKY_BLUE,
+    drying_word="#00598C",
+    closing=VERMILLION,
+    closing_word="#9C3F00",
+    ready=BLUISH_GREEN,
+    caution=ORANGE,
+    pinned=REDDISH_PURPLE,
+    focus=BLUE,
+)
+
+DARK = Colours(
+    dark=True,
+    paper="#1A1C1E",
+    sheet="#222527",
+    gutter="#141618",
+    ink="#EDE8DD",
+    soft="#B8B1A4",
+    rule="#3C4043",
+    shade="#000000",
+    drying=SKY_BLUE,
+    drying_word="#7CC6F0",
+    closing=VERMILLION,
+    closing_word="#FF9A57",
+    ready="#1FBF90",
+    caution=ORANGE,
+    pinned=REDDISH_PURPLE,
+    focus=SKY_BLUE,
+)
+
+
+def luminance(colour: str) -> float:
+    """Return the relative luminance of WCAG 2.1, definition "relative luminance"."""
+    channels = (int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5))
+    red, green, blue = (
+        value / 12.92 if value <= 0.04045 else ((value + 0.055) / 1.055) ** 2.4
+        for value in channels
+    )
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
+
+
+def contrast(one: str, other: str) -> float:
+    """Return the contrast ratio of WCAG 2.1, definition "contrast ratio"."""
+    lighter, darker = sorted((luminance(one), luminance(other)), reverse=True)
+    return (lighter + 0.05) / (darker + 0.05)
+
+
+def readable_on(colour: str) -> str:
+    """Return near-black or near-white, whichever reads better on ``colour``."""
+    return max(("#161412", "#FFFDF8"), key=lambda ink: contrast(ink, colour))
+
+
+def wanted(look: Look, app: QApplication) -> Colours:
+    """Return the colours of a look; the system's wish where it says so."""
+    if look is Look.SYSTEM:
+        dark = app.styleHints().colorScheme() is Qt.ColorScheme.Dark
+        return DARK if dark else LIGHT
+    return DARK if look is Look.DARK else LIGHT
+
+
+def dress(app: QApplication, colours: Colours) -> None:
+    """Give Qt's own controls these colours."""
+    if app.style().name() != "fusion":
+        app.setStyle("fusion")
+    app.setPalette(qt_palette(colours))
+    app.setStyleSheet(_sheet(colours))
+
+
+def qt_palette(colours: Colours) -> QPalette:
+    """Return the palette for controls that we do not paint ourselves."""
+    palette = QPalette()
+    role = QPalette.ColorRole
+    grounds = {
+        role.Window: colours.paper,
+        role.Base: colours.sheet,
+        role.AlternateBase: colours.gutter,
+        role.Button: colours.sheet,
+        role.ToolTipBase: colours.sheet,
+        role.Highlight: colours.focus,
+        role.Light: colours.sheet,
+        role.Midlight: colours.rule,
+        role.Mid: colours.rule,
+        role.Dark: colours.soft,
+        role.Shadow: colours.shade,
+        role.Accent: colours.focus,
+    }
+    inks = (role.WindowText, role.Text, role.ButtonText, role.ToolTipText, role.BrightText)
+    for each, colour in grounds.items():
+        palette.setColor(each, QColor(colour))
+    for each in inks:
+        palette.setColor(each, QColor(colours.ink))
+    palette.setColor(role.HighlightedText, QColor(readable_on(colours.focus)))
+    palette.setColor(role.PlaceholderText, QColor(colours.soft))
+    palette.setColor(role.Link, QColor(colours.drying_word))
+    for each in (role.WindowText, role.Text, role.ButtonText):
+        palette.setColor(QPalette.ColorGroup.Disabled, each, QColor(colours.soft))
+    return palette
+
+
+def _sheet(colours: Colours) -> str:
+    names = {field.name: getattr(colours, field.name) for field in fields(colours)}
+    return _RULES.format(**names)
+
+
+_RULES = """
+QToolTip {{ color: {ink}; background: {sheet}; border: 1px solid {rule}; padding: 4px; }}
+QStatusBar {{ color: {soft}; }}
+QStatusBar::item {{ border: none; }}
+QMenuBar {{ background: {paper}; }}
+QMenuBar::item {{ padding: 4px 10px; background: transparent; }}
+QMenuBar::item:selected {{ background: {gutter}; }}
+QSplitter::handle {{ background: {rule}; }}
+"""

@@ -1,0 +1,152 @@
+"""Sentences about pieces of work: their names, why they stand where they do, their gates."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import QCoreApplication
+
+from app.window import words
+from app.window.timeline.content import Laid, Piece
+from planner.schedule.state import FOREVER
+from planner.values.plan import Cause, PassKey, Reason
+from planner.values.step import Bound
+
+
+def tr(text: str) -> str:
+    """Return the translation of a sentence of this module."""
+    return QCoreApplication.translate("reasons", text)
+
+
+def key_name(key: PassKey) -> str:
+    """Return the name of a pass by its key: "base, Quay Tractor Heron"."""
+    step = key.step.replace("-", " ")
+    return tr("{step}, {model}").format(step=step, model=key.model)
+
+
+def piece_name(piece: Piece) -> str:
+    """Return the short name of a piece of work: "base 2/2"."""
+    name = words.stage_word(piece.stage)
+    if piece.coats > 1:
+        name = tr("{stage} {coat}/{coats}").format(
+            stage=name, coat=piece.key.coat, coats=piece.coats
+        )
+    if piece.of > 1:
+        name = tr("{stage}, part {number}").format(stage=name, number=piece.number)
+    return name
+
+
+def piece_lines(piece: Piece, zone: ZoneInfo, now: int) -> list[str]:
+    """Return what a piece of work is, when it is, and why then."""
+    lines = [
+        tr("{name} · {model}").format(name=words.capital(piece_name(piece)), model=piece.key.model),
+        words.listed(piece.parts),
+        tr("{day} {start}–{end} · {length}").format(
+            day=words.day_of(piece.interval.start, zone),
+            start=words.clock(piece.interval.start, zone),
+            end=words.clock(piece.interval.end, zone),
+            length=words.span(piece.interval.minutes),
+        ),
+    ]
+    if piece.title:
+        lines.insert(1, piece.title)
+    if piece.coating:
+        lines.append(
+            tr("{coating}, {tool}").format(coating=piece.coating, tool=words.tool_word(piece.tool))
+        )
+    lines.append(reason_sentence(piece.reason, zone, now))
+    return lines
+
+
+def reason_sentence(reason: Reason, zone: ZoneInfo, now: int) -> str:
+    """Return why a piece of work stands where it does, as one sentence."""
+    at = words.when(reason.until, zone, now) if reason.until is not None else ""
+    about = _about(reason.about)
+    sentences = {
+        Cause.AT_ONCE: tr("Nothing holds it: it can be done at once."),
+        Cause.DRYING: _drying(reason, about),
+        Cause.WINDOW: tr("Its window after {about} opens {at}."),
+        Cause.BENCH_TIME: tr("No bench time before {at}."),
+        Cause.HANDS: tr("Hands are busy until {at}."),
+        Cause.AIRBRUSH: tr("The airbrush is being changed or holds another coating until {at}."),
+        Cause.QUIET: tr("Quiet hours until {at}: no compressor."),
+        Cause.DAYLIGHT: tr("A spray can needs daylight: from {at}."),
+        Cause.DRYING_PLACE: tr("No drying place is free before {at}."),
+        Cause.PIN: tr("You pinned it here."),
+        Cause.ORDER: tr("{about} comes first, until {at}."),
+        Cause.LOGGED: tr("It stands in the logbook."),
+        Cause.CLOSING: tr("Waits, so that what must follow soon can follow in time."),
+        Cause.HELPER: tr("Needs two people; they are there from {at}."),
+    }
+    sentence = sentences[reason.cause].format(about=about, at=at, state=reason.detail)
+    return words.capital(sentence)
+
+
+def _drying(reason: Reason, about: str) -> str:
+    if not about:
+        return tr("Its films are {state} {at}.")
+    if not reason.detail:
+        return tr("The film of {about} opens {at}.")
+    return tr("The film of {about} is {state} {at}.")
+
+
+def _about(text: str) -> str:
+    """Return a readable name for what a reason is about: keys come as "project/model/step#1"."""
+    if "#" not in text:
+        return text
+    *_, model, step = text.partition("#")[0].split("/")
+    return tr("{step}, {model}").format(step=step.replace("-", " "), model=model)
+
+
+@dataclass(frozen=True)
+class GateLine:
+    """One gate of a piece of work in words.
+
+    ``kind`` is "opens", "closes" or "order".
+    """
+
+    kind: str
+    text: str
+    why: str
+    source: str
+
+
+def gate_lines(laid: Laid, key: PassKey) -> list[GateLine]:
+    """Return every gate that holds a pass, the latest opening first, closings after."""
+    if key not in laid.problem.index:
+        return []
+    zone, now = laid.calendar.zone, laid.now
+    found: dict[tuple[str, str], tuple[int, GateLine]] = {}
+    for number in laid.problem.activities[laid.problem.index[key]].gates:
+        gate = laid.problem.gates[number]
+        window = laid.window(number)
+        name = key_name(gate.before)
+        if window is None:
+            line = GateLine(
+                "opens", tr("{before} must come first").format(before=name), gate.why, gate.source
+            )
+            found.setdefault((line.kind, line.text), (FOREVER, line))
+            continue
+        if window.window.opens is not None:
+            opens = window.opens
+            at = tr("never in this air") if opens >= FOREVER else words.when(opens, zone, now)
+            state = window.window.opens.state
+            text = (
+                tr("{at}: the film of {before} is {state}")
+                if state
+                else tr("{at}: the waiting time after {before} is over")
+            ).format(at=at, before=name, state=words.state_word(state.value) if state else "")
+            line = GateLine("opens", text, gate.why, gate.source)
+            found.setdefault((line.kind, line.text), (-opens, line))
+        if window.closes < FOREVER:
+            at = words.when(window.closes, zone, now)
+            text = (
+                tr("{at}: must have ended by then, counted from {before}")
+                if gate.closing is Bound.END
+                else tr("{at}: must have begun by then, counted from {before}")
+            ).format(at=at, before=name)
+            line = GateLine("closes", text, gate.why, gate.source)
+            found.setdefault((line.kind, line.text), (window.closes, line))
+    ordered = sorted(found.values(), key=lambda pair: (pair[1].kind != "opens", pair[0]))
+    return [line for _, line in ordered]

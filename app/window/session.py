@@ -1,0 +1,295 @@
+"""The open bench book and its plan, as the window works with them.
+
+Every edit goes to the book first; then a background thread plans anew and
+the views get the new picture.  An answer to an older book is thrown away.
+"""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Callable
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
+
+from app.service import books, demos, edits
+from app.service.clock import current_minute
+from app.service.edits import Edit
+from app.service.moves import moved
+from app.service.planning import Unsound
+from app.window.picture import Change, Picture, picture_of
+from planner.values.book import Book
+from planner.values.moment import moment_of, zone_named
+from planner.values.plan import PassKey
+from planner.values.project import Logged
+from planner.values.refusal import Refused
+from storage.bench_book import BenchBook, BookChanged
+
+log = logging.getLogger(__name__)
+
+
+class _Answers(QObject):
+    """Carries answers from the background thread to the window's."""
+
+    came = Signal(int, object)
+    failed = Signal(int, str)
+
+
+class _Planning(QRunnable):
+    def __init__(self, serial: int, book: Book, now: int, answers: _Answers) -> None:
+        super().__init__()
+        self._serial, self._book, self._now, self._answers = serial, book, now, answers
+
+    def run(self) -> None:
+        """Plan, and send what came of it."""
+        try:
+            picture = picture_of(self._book, self._now)
+        except (Refused, Unsound) as problem:
+            self._answers.failed.emit(self._serial, str(problem))
+        except Exception:
+            # A fault of the program must neither hang the window nor end it.
+            log.exception("planning failed")
+            message = "planning failed; the program's log says where"
+            self._answers.failed.emit(self._serial, message)
+        else:
+            self._answers.came.emit(self._serial, picture)
+
+
+class Session(QObject):
+    """One bench book at a time.
+
+    Signals
+    -------
+    opened()
+        Another book was opened.
+    edited()
+        The book has changed; undo and redo may have other names.
+    pictured(Change)
+        A new plan is there.
+    planning(bool)
+        Planning began, or ended.
+    troubled(str)
+        Something could not be done; the sentence says what and how to mend it.
+    """
+
+    opened = Signal()
+    edited = Signal()
+    pictured = Signal(object)
+    planning = Signal(bool)
+    troubled = Signal(str)
+
+    def __init__(
+        self, clock: Callable[[], int] = current_minute, parent: QObject | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._clock = clock
+        self._store: BenchBook | None = None
+        self._book: Book | None = None
+        self._picture: Picture | None = None
+        self._serial = 0
+        self._cause = ""
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(1)
+        self._answers = _Answers()
+        self._answers.came.connect(self._take)
+        self._answers.failed.connect(self._fail)
+        self.ticks: dict[PassKey, frozenset[str]] = {}
+
+    @property
+    def now(self) -> int:
+        """The minute that runs."""
+        return self._clock()
+
+    @property
+    def book(self) -> Book | None:
+        """The open book."""
+        return self._book
+
+    @property
+    def path(self) -> Path | None:
+        """Where the open book lies."""
+        return self._store.path if self._store else None
+
+    @property
+    def picture(self) -> Picture | None:
+        """What the views show."""
+        return self._picture
+
+    @property
+    def zone(self) -> ZoneInfo:
+        """The zone of the open book."""
+        return zone_named(self._book.bench_time.zone if self._book else "UTC")
+
+    def open(self, path: Path | None = None, *, create: bool = False) -> bool:
+        """Open a book in place of the one that is open; tell whether it went well."""
+        try:
+            store = books.open_book(path, create=create)
+            book = store.book()
+        except Refused as problem:
+            self.troubled.emit(str(problem))
+            return False
+        self.adopt(store, book)
+        if store.other_user:
+            self.troubled.emit(
+                self.tr("This book is open elsewhere as well ({who}).").format(who=store.other_user)
+            )
+        return True
+
+    def adopt(self, store: BenchBook, book: Book) -> None:
+        """Work with an opened book from now on."""
+        self.close()
+        self._store, self._book, self._picture = store, book, None
+        self.ticks.clear()
+        self.opened.emit()
+        self.edited.emit()
+        self.replan()
+
+    def close(self) -> None:
+        """Let go of the book, after planning has come to rest."""
+        self._serial += 1
+        self._pool.waitForDone()
+        if self._store is not None:
+            self._store.close()
+        self._store = self._book = None
+
+    def set_clock(self, clock: Callable[[], int]) -> None:
+        """Go by another clock; a demonstration has a time of its own."""
+        self._clock = clock
+
+    def apply(self, edit: Edit) -> bool:
+        """Make an edit and plan anew; tell whether the book took it."""
+        if self._store is None or edit.book == self._book:
+            return False
+        store = self._store
+        return self._change(edit.name, lambda: store.apply(edit.name, edit.book))
+
+    def attempt(self, make: Callable[[Book], Edit]) -> Refused | None:
+        """Make an edit of the open book; return the refusal where it cannot be made."""
+        if self._book is None:
+            return None
+        try:
+            edit = make(self._book)
+        except Refused as problem:
+            return problem
+        self.apply(edit)
+        return None
+
+    def undo(self) -> None:
+        """Take back the last edit."""
+        if self._store is not None:
+            self._change(self.tr("undo {name}").format(name=self.undo_name()), self._store.undo)
+
+    def redo(self) -> None:
+        """Make the last undone edit again."""
+        if self._store is not None:
+            self._change(self.tr("redo {name}").format(name=self.redo_name()), self._store.redo)
+
+    def undo_name(self) -> str:
+        """Return what undo would take back, "" for nothing."""
+        return (self._store.undoable() or "") if self._store else ""
+
+    def redo_name(self) -> str:
+        """Return what redo would make again, "" for nothing."""
+        return (self._store.redoable() or "") if self._store else ""
+
+    def look_again(self) -> None:
+        """Read the book again; somebody else may have changed it."""
+        if self._store is None:
+            return
+        try:
+            book = self._store.book()
+        except Refused as problem:
+            self.troubled.emit(str(problem))
+            return
+        if book != self._book:
+            self._book = book
+            self._cause = self.tr("changed by another program")
+            self.edited.emit()
+            self.replan()
+
+    def tick(self, key: PassKey, place: str, on: bool) -> None:
+        """Remember that a place was ticked off."""
+        mine = self.ticks.get(key, frozenset())
+        self.ticks[key] = mine | {place} if on else mine - {place}
+
+    def log_done(self, key: PassKey) -> None:
+        """Note in the logbook that a pass was done, ending now."""
+        if self._book is None or self._picture is None:
+            return
+        placed = self._picture.plan.placement(key)
+        length = sum(piece.minutes for piece in placed.pieces) if placed else 1
+        start = self.now - length
+        if placed is not None and placed.start < self.now:
+            start = placed.start
+        refused = self.attempt(lambda book: edits.log_fact(book, key.project, self._fact(key, start)))
+        if refused is not None:
+            self.troubled.emit(str(refused))
+
+    def _fact(self, key: PassKey, start: int) -> Logged:
+        zone = self.zone
+        return Logged(
+            model=key.model,
+            step=key.step,
+            coat=key.coat,
+            start=moment_of(start, zone),
+            end=moment_of(self.now, zone),
+        )
+
+    def replan(self) -> None:
+        """Plan the book as it stands, in the background."""
+        if self._book is None:
+            return
+        self._serial += 1
+        self.planning.emit(True)
+        self._pool.clear()
+        self._pool.start(_Planning(self._serial, self._book, self.now, self._answers))
+
+    def wait(self) -> None:
+        """Wait until no planning runs any more."""
+        self._pool.waitForDone()
+
+    def _change(self, name: str, write: Callable[[], object]) -> bool:
+        store = self._store
+        assert store is not None
+        try:
+            write()
+        except BookChanged as problem:
+            self.look_again()
+            self.troubled.emit(str(problem))
+            return False
+        except Refused as problem:
+            self.troubled.emit(str(problem))
+            return False
+        self._book = store.book()
+        self._cause = name
+        self.edited.emit()
+        self.replan()
+        return True
+
+    def _take(self, serial: int, picture: Picture) -> None:
+        if serial != self._serial:
+            return
+        old = self._picture
+        moves = moved(old.plan, picture.plan) if old else ()
+        self._picture = picture
+        change = Change(old, picture, moves, self._cause)
+        self._cause = ""
+        self.planning.emit(False)
+        self.pictured.emit(change)
+
+    def _fail(self, serial: int, message: str) -> None:
+        if serial == self._serial:
+            self.planning.emit(False)
+            self.troubled.emit(message)
+
+
+def with_demo(book: Book, name: str, *, alone: bool) -> Edit:
+    """Return the edit that takes a demonstration project into a book.
+
+    A book without projects takes its room, bench time and gear as well, so
+    that the plan is that of the demonstration.
+    """
+    theirs = frozenset(books.Household) if alone else frozenset()
+    imported = books.import_file(book, demos.read(name), theirs=theirs)
+    return Edit(f"import {name.replace('_', ' ')}", imported.book)

@@ -1,0 +1,207 @@
+"""Marks of our own: strokes, tape, drops, brackets, wedges.
+
+What was sprayed ends in mist, what was brushed ends in bristle lines, what
+was sponged is a row of dabs, tape is tape; so the tool can be told without
+its colour.
+"""
+
+from __future__ import annotations
+
+import math
+import zlib
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QPolygonF
+
+from app.window.palette import Colours, contrast
+from planner.values.step import Stage, Tool
+
+SPRAYED = frozenset({Tool.AIRBRUSH, Tool.CAN})
+
+
+def phase_of(name: str) -> float:
+    """Return an angle that is always the same for a name, so that strokes keep their shape."""
+    return zlib.crc32(name.encode()) % 6283 / 1000
+
+
+def brush_path(rect: QRectF, phase: float) -> QPainterPath:
+    """Return a stroke of a flat brush, laid from left to right."""
+    wobble = min(1.6, rect.height() * 0.07)
+    teeth = 5
+    depth = min(rect.width() * 0.35, rect.height() * 0.5)
+    left, right = rect.left(), rect.right()
+    path = QPainterPath(QPointF(left + wobble, rect.top() + rect.height() * 0.15))
+    steps = max(2, int(rect.width() / 9))
+    for at in range(1, steps + 1):
+        x = left + (rect.width() - depth) * at / steps
+        path.lineTo(x, rect.top() + wobble * (1 + math.sin(x / 8 + phase)))
+    for tooth in range(teeth):
+        y = rect.top() + rect.height() * (tooth + 0.5) / teeth
+        reach = 0.45 + 0.55 * abs(math.sin(phase * (tooth + 2) + tooth))
+        path.lineTo(right - depth * (1 - reach), y - rect.height() * 0.08)
+        path.lineTo(right - depth * (1.1 - 0.4 * reach), y + rect.height() * 0.08)
+    for at in range(steps, -1, -1):
+        x = left + (rect.width() - depth) * at / steps
+        path.lineTo(x, rect.bottom() - wobble * (1 + math.sin(x / 11 + 2 * phase)))
+    path.quadTo(left - wobble, rect.center().y(), left + wobble, rect.top() + rect.height() * 0.15)
+    path.closeSubpath()
+    return path
+
+
+def spray_path(rect: QRectF) -> QPainterPath:
+    """Return the body of a sprayed stroke; `paint_mist` is its end."""
+    path = QPainterPath()
+    radius = min(rect.height() / 2, rect.width() / 2)
+    path.addRoundedRect(rect, radius, radius)
+    return path
+
+
+def sponge_path(rect: QRectF, phase: float) -> QPainterPath:
+    """Return a row of dabs."""
+    path = QPainterPath()
+    path.setFillRule(Qt.FillRule.WindingFill)
+    size = rect.height() * 0.52
+    count = max(2, round(rect.width() / (size * 0.72)))
+    for at in range(count):
+        x = rect.left() + (rect.width() - size) * at / max(1, count - 1)
+        y = rect.center().y() - size / 2 + rect.height() * 0.2 * math.sin(phase + at * 2.1)
+        path.addEllipse(QRectF(x, y, size, size))
+    return path.simplified()
+
+
+def tape_path(rect: QRectF) -> QPainterPath:
+    """Return a strip of tape with torn ends."""
+    path = QPainterPath(QPointF(rect.left(), rect.top() + rect.height() * 0.2))
+    path.lineTo(rect.right(), rect.top() + rect.height() * 0.2)
+    bottom, top = rect.top() + rect.height() * 0.85, rect.top() + rect.height() * 0.2
+    tear = min(3.0, rect.width() / 4)
+    for part in range(1, 5):
+        x = rect.right() - (tear if part % 2 else 0)
+        path.lineTo(x, top + (bottom - top) * part / 4)
+    path.lineTo(rect.left(), bottom)
+    for part in range(3, 0, -1):
+        x = rect.left() + (tear if part % 2 else 0)
+        path.lineTo(x, top + (bottom - top) * part / 4)
+    path.closeSubpath()
+    return path
+
+
+def work_path(rect: QRectF, tool: Tool, stage: Stage, *, lays: bool, phase: float) -> QPainterPath:
+    """Return the outline of a piece of work."""
+    if stage in (Stage.MASK, Stage.UNMASK):
+        return tape_path(rect)
+    if not lays:
+        path = QPainterPath()
+        path.addRoundedRect(rect.adjusted(0, 2, 0, -2), 3, 3)
+        return path
+    if tool in SPRAYED:
+        return spray_path(rect)
+    if tool is Tool.SPONGE:
+        return sponge_path(rect, phase)
+    return brush_path(rect, phase)
+
+
+def paint_work(
+    painter: QPainter,
+    rect: QRectF,
+    colours: Colours,
+    *,
+    swatch: str,
+    tool: Tool,
+    stage: Stage,
+    name: str,
+    faded: bool = False,
+) -> QPainterPath:
+    """Paint a piece of work and return its outline."""
+    path = work_path(rect, tool, stage, lays=bool(swatch), phase=phase_of(name))
+    fill = QColor(swatch) if swatch else colours.colour("sheet")
+    if faded:
+        fill.setAlphaF(0.55)
+    pen = QPen(edge_on(swatch or colours.sheet, colours), 1.0)
+    painter.setPen(pen)
+    painter.setBrush(fill)
+    painter.drawPath(path)
+    if stage in (Stage.MASK, Stage.UNMASK):
+        _hatch(painter, path, colours, forward=stage is Stage.MASK)
+    elif swatch and tool in SPRAYED:
+        paint_mist(painter, rect, colours)
+    elif not swatch:
+        _hatch(painter, path, colours, forward=True)
+    return path
+
+
+def edge_on(swatch: str, colours: Colours) -> QColor:
+    """Return an outline for a swatch: faint where it stands out anyway."""
+    plain = contrast(swatch, colours.sheet) >= 3
+    return colours.colour("soft", 0.45 if plain else 0.9)
+
+
+def paint_mist(painter: QPainter, rect: QRectF, colours: Colours) -> None:
+    """Speckle the right end of a sprayed stroke."""
+    painter.setPen(Qt.PenStyle.NoPen)
+    speck = QColor(colours.paper)
+    speck.setAlphaF(0.85)
+    painter.setBrush(speck)
+    reach = min(rect.width() * 0.5, rect.height())
+    for at in range(11):
+        share = (0.5 + at * 0.754878) % 1  # low-discrepancy points of the plane
+        x = rect.right() - reach * (0.06 + 0.9 * share)
+        y = rect.top() + rect.height() * (0.14 + 0.72 * ((0.5 + at * 0.569840) % 1))
+        size = 0.5 + 0.8 * (1 - share)
+        painter.drawEllipse(QPointF(x, y), size, size)
+
+
+def _hatch(painter: QPainter, path: QPainterPath, colours: Colours, *, forward: bool) -> None:
+    style = Qt.BrushStyle.BDiagPattern if forward else Qt.BrushStyle.FDiagPattern
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(QBrush(colours.colour("soft", 0.6), style))
+    painter.drawPath(path)
+
+
+def paint_wedge(
+    painter: QPainter, corners: list[tuple[float, float]], colours: Colours, *, strong: bool
+) -> None:
+    """Paint a drying wedge from its corners."""
+    shape = QPolygonF([QPointF(x, y) for x, y in corners])
+    painter.setPen(QPen(colours.colour("drying", 0.9 if strong else 0.5), 1.0))
+    painter.setBrush(colours.colour("drying", 0.42 if strong else 0.28))
+    painter.drawPolygon(shape)
+
+
+def paint_ring(painter: QPainter, x: float, y: float, colours: Colours, radius: float) -> None:
+    """Paint the moment at which a film opens."""
+    painter.setPen(QPen(colours.colour("drying_word"), 1.6))
+    painter.setBrush(colours.colour("sheet"))
+    painter.drawEllipse(QPointF(x, y), radius, radius)
+
+
+def paint_bracket(painter: QPainter, x: float, top: float, bottom: float, colours: Colours) -> None:
+    """Paint the moment at which a window closes."""
+    painter.setPen(QPen(colours.colour("closing"), 2.0))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawPolyline(
+        [QPointF(x - 6, top), QPointF(x, top), QPointF(x, bottom), QPointF(x - 6, bottom)]
+    )
+
+
+def paint_warning(painter: QPainter, rect: QRectF, colours: Colours) -> None:
+    """Paint a caution: a triangle with a stroke in it."""
+    triangle = QPolygonF(
+        [QPointF(rect.center().x(), rect.top()), rect.bottomRight(), rect.bottomLeft()]
+    )
+    painter.setPen(QPen(colours.colour("ink"), 1.0))
+    painter.setBrush(colours.colour("caution"))
+    painter.drawPolygon(triangle)
+    middle = rect.center().x()
+    painter.setPen(QPen(QColor("#161412"), 1.6))
+    painter.drawLine(
+        QPointF(middle, rect.top() + rect.height() * 0.38),
+        QPointF(middle, rect.top() + rect.height() * 0.66),
+    )
+    painter.drawPoint(QPointF(middle, rect.top() + rect.height() * 0.83))
+
+
+def paint_past(painter: QPainter, rect: QRectF, colours: Colours) -> None:
+    """Shade what is past: a veil and a fine hatch; now is where it ends."""
+    painter.fillRect(rect, colours.colour("shade", 0.34 if colours.dark else 0.13))
+    painter.fillRect(rect, QBrush(colours.colour("soft", 0.16), Qt.BrushStyle.BDiagPattern))

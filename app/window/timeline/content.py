@@ -1,0 +1,386 @@
+"""What the timeline shows, read off a plan: columns, lanes, work, wedges, brackets.
+
+No Qt and no pixels in here.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from datetime import date
+
+from planner.bench import BenchCalendar
+from planner.cure import Cure
+from planner.passes import Pass
+from planner.schedule.problem import Problem
+from planner.schedule.state import FOREVER, Opening, Table
+from planner.tonight import swatch_of
+from planner.values.book import Book
+from planner.values.coating import State
+from planner.values.moment import Interval, moment_of, zone_named
+from planner.values.plan import BenchKind, PassKey, Placement, Plan, Reason
+from planner.values.step import Bound, Stage, Tool
+
+LOOK_AHEAD = 120 * 1440  # a date farther off than this adds no columns [min]
+
+
+@dataclass(frozen=True)
+class Column:
+    """One stretch of bench time, or a logged piece of work outside any."""
+
+    interval: Interval
+    on: date
+    people: int
+
+
+@dataclass(frozen=True)
+class Lane:
+    """Parts of one model that are always worked on together."""
+
+    index: int
+    project: str
+    model: str
+    parts: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Piece:
+    """One interval of work on a pass, with all the lanes it lies in."""
+
+    key: PassKey
+    interval: Interval
+    number: int
+    of: int
+    lanes: tuple[int, ...]
+    parts: tuple[str, ...]
+    stage: Stage
+    title: str
+    tool: Tool
+    coating: str
+    swatch: str
+    coats: int
+    airbrush: str
+    reason: Reason
+    logged: bool
+
+
+@dataclass(frozen=True)
+class Wedge:
+    """A film that dries from ``start``; it thins until ``opens``, None for never.
+
+    ``until`` is when the waiting pass starts: between the two nothing is
+    waited for but time at the bench.
+    """
+
+    key: PassKey
+    lane: int
+    coating: str
+    start: int
+    opens: int | None
+    state: State | None
+    waiting: PassKey | None
+    until: int | None
+
+
+@dataclass(frozen=True)
+class Bracket:
+    """A window that closes at ``at`` for ``waiting``."""
+
+    key: PassKey
+    lane: int
+    waiting: PassKey
+    at: int
+    bound: Bound
+    why: str
+
+
+@dataclass(frozen=True)
+class SetUp:
+    """Loading, changing or cleaning of an airbrush; a preparation has none."""
+
+    kind: BenchKind
+    interval: Interval
+    airbrush: int | None
+    coating: str
+    swatch: str
+    serves: PassKey | None
+
+
+@dataclass(frozen=True)
+class Held:
+    """How long an airbrush holds a coating."""
+
+    airbrush: int
+    interval: Interval
+    coating: str
+    swatch: str
+
+
+@dataclass(frozen=True)
+class Strip:
+    """Everything that the timeline draws."""
+
+    now: int
+    zone: str
+    columns: tuple[Column, ...] = ()
+    free: tuple[Interval, ...] = ()
+    airbrushes: tuple[str, ...] = ()
+    lanes: tuple[Lane, ...] = ()
+    pieces: tuple[Piece, ...] = ()
+    wedges: tuple[Wedge, ...] = ()
+    brackets: tuple[Bracket, ...] = ()
+    set_ups: tuple[SetUp, ...] = ()
+    held: tuple[Held, ...] = ()
+    targets: tuple[tuple[str, int], ...] = ()
+    finishes: tuple[tuple[str, int], ...] = ()
+
+
+class Laid:
+    """The plan laid out on a table, so that films and windows can be read off."""
+
+    def __init__(self, book: Book, plan: Plan, now: int) -> None:
+        zone = zone_named(book.bench_time.zone)
+        self.book = book
+        self.plan = plan
+        self.now = now
+        self.calendar = BenchCalendar(book.bench_time)
+        self.problem = Problem(book, now, cure=Cure(book.room, zone), calendar=self.calendar)
+        self.table = Table(self.problem, now)
+        self.placed: dict[PassKey, Placement] = {}
+        for one in sorted(plan.placements, key=lambda placed: (placed.start, placed.end)):
+            index = self.problem.index.get(one.key)
+            if index is not None and one.key not in self.placed:
+                self.placed[one.key] = one
+                self.table.lay(index, one.start, one.end)
+
+    def of(self, key: PassKey) -> Pass:
+        """Return the pass of a key."""
+        return self.problem.activities[self.problem.index[key]].one
+
+    def window(self, number: int) -> Opening | None:
+        """Return the window of a gate that the plan uses, or the next one ahead."""
+        gate = self.problem.gates[number]
+        if gate.before not in self.placed:
+            return None
+        after = self.placed.get(gate.after)
+        moment = after.start if after else self.now
+        return next((w for w in self.table.windows(number) if moment < w.closes), None)
+
+
+def strip_of(laid: Laid) -> Strip:
+    """Return everything that the timeline draws."""
+    book, plan = laid.book, laid.plan
+    lanes = _lanes(laid)
+    lane_of = {(lane.project, lane.model, part): lane for lane in lanes for part in lane.parts}
+    airbrushes = tuple(airbrush.name for airbrush in book.gear.airbrushes)
+    pieces = tuple(_pieces(laid, lane_of))
+    targets = tuple(
+        (project.name, laid.calendar.day_end(project.target))
+        for project in book.projects
+        if project.active and project.target is not None
+    )
+    columns, free = _columns(laid, targets)
+    return Strip(
+        now=laid.now,
+        zone=book.bench_time.zone,
+        columns=columns,
+        free=free,
+        airbrushes=airbrushes,
+        lanes=lanes,
+        pieces=pieces,
+        wedges=tuple(_wedges(laid, lanes)),
+        brackets=tuple(_brackets(laid, lane_of)),
+        set_ups=tuple(
+            SetUp(
+                work.kind,
+                work.interval,
+                airbrushes.index(work.airbrush) if work.airbrush in airbrushes else None,
+                work.coating,
+                swatch_of(book, work.coating) if work.coating else "",
+                work.serves,
+            )
+            for work in plan.bench
+        ),
+        held=tuple(_held(laid, airbrushes)),
+        targets=targets,
+        finishes=plan.finishes,
+    )
+
+
+def _lanes(laid: Laid) -> tuple[Lane, ...]:
+    """Group the parts of each model that the same passes touch, in order of the parts."""
+    touched: dict[tuple[str, str, str], list[PassKey]] = defaultdict(list)
+    for activity in laid.problem.activities:
+        key = activity.one.key
+        for part in activity.one.parts:
+            touched[key.project, key.model, part].append(key)
+    lanes: list[Lane] = []
+    for project in laid.book.projects:
+        for model in project.models if project.active else ():
+            groups: dict[tuple[PassKey, ...], list[str]] = {}
+            for part in model.parts:
+                passes = tuple(touched[project.name, model.name, part.name])
+                if passes:
+                    groups.setdefault(passes, []).append(part.name)
+            for names in groups.values():
+                lanes.append(Lane(len(lanes), project.name, model.name, tuple(names)))
+    return tuple(lanes)
+
+
+def _pieces(laid: Laid, lane_of: dict[tuple[str, str, str], Lane]) -> Iterator[Piece]:
+    for key, placed in laid.placed.items():
+        one = laid.of(key)
+        coatings = tuple(dict.fromkeys(coating for _, coating in one.films))
+        lanes = {lane_of[key.project, key.model, part].index for part in one.parts}
+        for number, interval in enumerate(placed.pieces, start=1):
+            yield Piece(
+                key=key,
+                interval=interval,
+                number=number,
+                of=len(placed.pieces),
+                lanes=tuple(sorted(lanes)),
+                parts=one.parts,
+                stage=one.step.stage,
+                title=one.step.title,
+                tool=one.step.tool,
+                coating=coatings[0] if coatings else "",
+                swatch=swatch_of(laid.book, coatings[0]) if coatings else "",
+                coats=one.step.coats,
+                airbrush=placed.airbrush,
+                reason=placed.reason,
+                logged=placed.logged,
+            )
+
+
+def _wedges(laid: Laid, lanes: Iterable[Lane]) -> Iterator[Wedge]:
+    for lane in lanes:
+        for key, placed in laid.placed.items():
+            if (key.project, key.model) != (lane.project, lane.model):
+                continue
+            here = [film for film in laid.of(key).films if film[0].partition("/")[0] in lane.parts]
+            if here:
+                yield _wedge(laid, lane, key, placed, here)
+
+
+def _wedge(
+    laid: Laid, lane: Lane, key: PassKey, placed: Placement, films: list[tuple[str, str]]
+) -> Wedge:
+    """Return the wedge of a pass in a lane, thinning for the first pass that waits for it."""
+    waiting: tuple[int, PassKey] | None = None
+    best: tuple[int, State | None] | None = None
+    for number in laid.problem.gates_from[laid.problem.index[key]]:
+        gate = laid.problem.gates[number]
+        after = laid.placed.get(gate.after)
+        if not gate.place or after is None:
+            continue
+        if not set(laid.of(gate.after).parts) & set(lane.parts):
+            continue
+        window = laid.window(number)
+        if window is None or window.window.opens is None:
+            continue
+        found = (after.start, gate.after)
+        opens = (window.opens, window.window.opens.state)
+        if waiting is None or found < waiting:
+            waiting, best = found, opens
+        elif found == waiting and best is not None and opens[0] > best[0]:
+            best = opens
+    if waiting is None or best is None:
+        spots = ((key.project, key.model, place) for place, _ in films)
+        tops = [laid.table.wet.get(spot, placed.end) for spot in spots]
+        state = State.DRY_TO_HANDLE
+        top = all(
+            laid.table.top.get((key.project, key.model, place), (-1, ""))[0]
+            == laid.problem.index[key]
+            for place, _ in films
+        )
+        if not top:  # buried without anything having waited for it
+            film = laid.table.film(laid.problem.index[key], films[0][0])
+            at = laid.problem.cure.ready_at(film, state)
+            tops = [FOREVER if at is None else at]
+        best = (max(tops), state)
+    opens_at = None if best[0] >= FOREVER else best[0]
+    return Wedge(
+        key=key,
+        lane=lane.index,
+        coating=films[0][1],
+        start=placed.end,
+        opens=opens_at,
+        state=best[1],
+        waiting=waiting[1] if waiting else None,
+        until=waiting[0] if waiting else None,
+    )
+
+
+def _brackets(laid: Laid, lane_of: dict[tuple[str, str, str], Lane]) -> Iterator[Bracket]:
+    found: dict[tuple[PassKey, PassKey], Bracket] = {}
+    for number, gate in enumerate(laid.problem.gates):
+        if not gate.closes or gate.before not in laid.placed:
+            continue
+        window = laid.window(number)
+        if window is None or window.closes >= FOREVER:
+            continue
+        after = laid.of(gate.after)
+        lane = lane_of[gate.after.project, gate.after.model, after.parts[0]].index
+        known = found.get((gate.before, gate.after))
+        if known is None or window.closes < known.at:
+            found[gate.before, gate.after] = Bracket(
+                gate.before, lane, gate.after, window.closes, gate.closing, gate.why
+            )
+    yield from found.values()
+
+
+def _held(laid: Laid, airbrushes: tuple[str, ...]) -> Iterator[Held]:
+    for number, name in enumerate(airbrushes):
+        mine = sorted(
+            (work for work in laid.plan.bench if work.airbrush == name),
+            key=lambda work: work.interval.start,
+        )
+        for work, following in zip(mine, [*mine[1:], None], strict=True):
+            if not work.coating:
+                continue
+            end = following.interval.start if following else work.interval.end
+            if end > work.interval.end:
+                yield Held(
+                    number,
+                    Interval(work.interval.end, end),
+                    work.coating,
+                    swatch_of(laid.book, work.coating),
+                )
+
+
+def _columns(
+    laid: Laid, targets: tuple[tuple[str, int], ...]
+) -> tuple[tuple[Column, ...], tuple[Interval, ...]]:
+    """Return the stretches that hold work, or now, and the free ones between."""
+    hands = [piece for placed in laid.placed.values() for piece in placed.pieces]
+    hands += [work.interval for work in laid.plan.bench]
+    start = min([laid.now, *(one.start for one in hands)])
+    ends = [laid.now + 1440, *(one.end for one in hands)]
+    ends += [finish for _, finish in laid.plan.finishes]
+    ends += [at for _, at in targets if at - laid.now < LOOK_AHEAD]
+    columns: list[Column] = []
+    free: list[Interval] = []
+    outside = sorted(hands)
+    zone = laid.calendar.zone
+    for stretch in laid.calendar.stretches(start, max(ends)):
+        inside = [one for one in outside if one.overlaps(stretch.interval)]
+        outside = [one for one in outside if not one.overlaps(stretch.interval)]
+        holds_now = stretch.interval.start <= laid.now < stretch.interval.end
+        if inside or holds_now:
+            columns.append(Column(stretch.interval, stretch.on, stretch.people))
+        else:
+            free.append(stretch.interval)
+    for interval in _merged(outside):
+        columns.append(Column(interval, moment_of(interval.start, zone).date(), 1))
+    return tuple(sorted(columns, key=lambda one: one.interval)), tuple(free)
+
+
+def _merged(intervals: Iterable[Interval]) -> list[Interval]:
+    merged: list[Interval] = []
+    for one in sorted(intervals):
+        if merged and one.start <= merged[-1].end:
+            merged[-1] = Interval(merged[-1].start, max(merged[-1].end, one.end))
+        else:
+            merged.append(one)
+    return merged

@@ -1,0 +1,120 @@
+"""The timeline in words: stretches, the work in them, and what each piece leads to.
+
+Plain values; `tree` shows them.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import QCoreApplication
+
+from app.window import reasons, words
+from app.window.timeline.content import Bracket, Column, Piece, SetUp, Strip, Wedge
+from planner.values.plan import PassKey
+from planner.values.step import Bound
+
+
+def tr(text: str) -> str:
+    """Return the translation of a sentence of this module."""
+    return QCoreApplication.translate("outline", text)
+
+
+@dataclass(frozen=True)
+class Node:
+    """One line: when, what, why; the pass it speaks of, and the lines below it."""
+
+    time: str
+    what: str
+    why: str
+    swatch: str = ""
+    key: PassKey | None = None
+    past: bool = False
+    below: tuple[Node, ...] = ()
+
+
+def outline(strip: Strip) -> tuple[Node, ...]:
+    """Return a line for each stretch, with the lines of its work below."""
+    zone = ZoneInfo(strip.zone)
+    wedges: dict[PassKey, list[Wedge]] = defaultdict(list)
+    for wedge in strip.wedges:
+        wedges[wedge.key].append(wedge)
+    brackets: dict[PassKey, list[Bracket]] = defaultdict(list)
+    for bracket in strip.brackets:
+        brackets[bracket.waiting].append(bracket)
+    nodes = []
+    for column in strip.columns:
+        lines: list[tuple[int, int, Node]] = []
+        for piece in strip.pieces:
+            if column.interval.start <= piece.interval.start < column.interval.end:
+                node = _piece(strip, piece, wedges[piece.key], brackets[piece.key], zone)
+                lines.append((piece.interval.start, 1, node))
+        for work in strip.set_ups:
+            if column.interval.start <= work.interval.start < column.interval.end:
+                lines.append((work.interval.start, 0, _set_up(strip, work, zone)))
+        lines.sort(key=lambda line: line[:2])
+        nodes.append(_column(strip, column, tuple(node for *_, node in lines), zone))
+    return tuple(nodes)
+
+
+def _column(strip: Strip, column: Column, below: tuple[Node, ...], zone: ZoneInfo) -> Node:
+    interval = column.interval
+    hours = f"{words.clock(interval.start, zone)}–{words.clock(interval.end, zone)}"
+    passes = len({node.key for node in below if node.key is not None})
+    return Node(
+        time=words.day(column.on),
+        what=hours,
+        why=words.count(passes, tr("{n} piece of work"), tr("{n} pieces of work")),
+        past=interval.end <= strip.now,
+        below=below,
+    )
+
+
+def _piece(
+    strip: Strip, piece: Piece, wedges: list[Wedge], brackets: list[Bracket], zone: ZoneInfo
+) -> Node:
+    below = [_bracket(one, zone, strip.now) for one in brackets]
+    told = dict.fromkeys(_wedge(one, zone, strip.now) for one in wedges)
+    return Node(
+        time=words.clock(piece.interval.start, zone),
+        what=tr("{work} · {model}: {parts}").format(
+            work=words.capital(reasons.piece_name(piece)),
+            model=piece.key.model,
+            parts=words.listed(piece.parts),
+        ),
+        why=reasons.reason_sentence(piece.reason, zone, strip.now),
+        swatch=piece.swatch,
+        key=piece.key,
+        past=piece.interval.end <= strip.now,
+        below=(*below, *told),
+    )
+
+
+def _wedge(wedge: Wedge, zone: ZoneInfo, now: int) -> Node:
+    if wedge.opens is None:
+        return Node("", tr("never dries in this air"), "", key=wedge.key)
+    state = words.state_word(wedge.state.value) if wedge.state else tr("waited out")
+    what = tr("dries until it is {state}").format(state=state)
+    why = ""
+    if wedge.waiting is not None:
+        why = tr("for {work}").format(work=reasons.key_name(wedge.waiting))
+    return Node(words.when(wedge.opens, zone, now), what, why, key=wedge.key)
+
+
+def _bracket(bracket: Bracket, zone: ZoneInfo, now: int) -> Node:
+    what = tr("must have ended") if bracket.bound is Bound.END else tr("must have begun")
+    return Node(words.when(bracket.at, zone, now), what, bracket.why, key=bracket.waiting)
+
+
+def _set_up(strip: Strip, work: SetUp, zone: ZoneInfo) -> Node:
+    what = words.capital(words.setup_word(work.kind, work.coating))
+    length = words.span(work.interval.minutes)
+    return Node(
+        words.clock(work.interval.start, zone),
+        what,
+        length,
+        work.swatch,
+        past=work.interval.end <= strip.now,
+    )

@@ -1,0 +1,275 @@
+"""The rows of the Tonight view: a piece of work, a set-up, a gap, the end."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import QRectF, Qt, Signal
+from PySide6.QtGui import QFont, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.window import reasons, strokes, words
+from app.window.flow import FlowLayout
+from app.window.marks import DropMark, GapMark, Mark, StrokeMark, WarningMark
+from app.window.palette import Colours
+from planner.cautions import Caution
+from planner.tonight import BenchRow, WorkRow
+from planner.values.coating import Portion
+from planner.values.plan import PassKey
+
+TIME_WIDTH = 66
+
+
+def text(
+    words_: str, *, colour: str = "", size: float = 1.0, bold: bool = False, wrap: bool = True
+) -> QLabel:
+    """Return a label; an empty ``colour`` is that of the palette."""
+    label = QLabel(words_)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    font = QFont(label.font())
+    font.setPointSizeF(font.pointSizeF() * size)
+    if bold:
+        font.setWeight(QFont.Weight.DemiBold)
+    label.setFont(font)
+    if colour:
+        palette = label.palette()
+        palette.setColor(label.foregroundRole(), colour)
+        label.setPalette(palette)
+    if wrap:
+        label.setWordWrap(True)
+        label.setMinimumWidth(40)
+    return label
+
+
+class Row(QWidget):
+    """A row of the sheet: time at the left, mark on the thread, words beside it.
+
+    What is past of [start, end) is shaded from the top down.
+    """
+
+    def __init__(
+        self, colours: Colours, start: int, end: int, now: int, *, ruled: bool = False
+    ) -> None:
+        super().__init__()
+        self.colours = colours
+        self.start, self.end, self.now = start, end, now
+        self.ruled = ruled
+        self.grid = QGridLayout(self)
+        self.grid.setContentsMargins(10, 0, 10, 0)
+        self.grid.setHorizontalSpacing(10)
+        self.grid.setVerticalSpacing(0)
+        self.grid.setColumnMinimumWidth(0, TIME_WIDTH)
+        self.grid.setColumnStretch(2, 1)
+
+    def build(self, times: Iterable[QWidget], mark: Mark, content: QWidget) -> None:
+        """Put time, mark and words in their columns."""
+        left = QVBoxLayout()
+        left.setContentsMargins(0, 3, 0, 3)
+        left.setSpacing(0)
+        for label in times:
+            left.addWidget(label, 0, Qt.AlignmentFlag.AlignRight)
+        left.addStretch(1)
+        self.grid.addLayout(left, 0, 0)
+        self.grid.addWidget(mark, 0, 1)
+        self.grid.addWidget(content, 0, 2)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Paint the shade over what is past, and the rule under the row."""
+        painter = QPainter(self)
+        share = (self.now - self.start) / max(1, self.end - self.start)
+        if share > 0:
+            height = self.height() * min(1.0, share)
+            strokes.paint_past(painter, QRectF(0, 0, self.width(), height), self.colours)
+        if self.ruled:
+            painter.setPen(QPen(self.colours.colour("rule"), 1))
+            painter.drawLine(TIME_WIDTH + 120, self.height() - 1, self.width(), self.height() - 1)
+        painter.end()
+        event.accept()
+
+
+class WorkLine(Row):
+    """A piece of work with places to tick off.
+
+    Signals
+    -------
+    ticked(PassKey, str, bool)
+        A place was ticked off, or not after all.
+    done(PassKey)
+        The whole pass was done.
+    """
+
+    ticked = Signal(object, str, bool)
+    done = Signal(object)
+
+    def __init__(
+        self,
+        colours: Colours,
+        row: WorkRow,
+        *,
+        zone: ZoneInfo,
+        now: int,
+        ticks: frozenset[str],
+        loggable: bool,
+    ) -> None:
+        super().__init__(colours, row.start, row.end, now, ruled=True)
+        self.row = row
+        self._zone = zone
+        self.boxes: list[QCheckBox] = []
+        mark = StrokeMark(
+            colours,
+            swatches=tuple(coat.swatch for coat in row.coats),
+            tool=row.tool,
+            stage=row.stage,
+            name=str(row.key),
+            done=row.logged,
+        )
+        times = (
+            text(words.clock(row.start, zone), size=1.25, bold=True, wrap=False),
+            text(words.span(row.minutes), colour=colours.soft, size=0.9, wrap=False),
+        )
+        self.build(times, mark, self._content(ticks, loggable))
+        self.setAccessibleName(self.sentence())
+
+    @property
+    def key(self) -> PassKey:
+        """The pass of this row."""
+        return self.row.key
+
+    def heading(self) -> str:
+        """Return the work and the model."""
+        row = self.row
+        name = words.capital(words.stage_word(row.stage))
+        if row.pieces > 1:
+            name = self.tr("{stage}, part {number} of {count}").format(
+                stage=name, number=row.piece, count=row.pieces
+            )
+        elif row.key.coat > 1:
+            name = self.tr("{stage}, coat {coat}").format(stage=name, coat=row.key.coat)
+        return self.tr("{stage} · {model}").format(stage=name, model=row.key.model)
+
+    def sentence(self) -> str:
+        """Return the whole row as one sentence for a screen reader."""
+        row = self.row
+        return self.tr("{start}, {length}: {heading}. {coats}. {why}").format(
+            start=words.clock(row.start, self._zone),
+            length=words.span(row.minutes),
+            heading=self.heading(),
+            coats="; ".join(coat.coating for coat in row.coats) or row.title,
+            why=reasons.reason_sentence(row.reason, self._zone, self.now),
+        )
+
+    def _content(self, ticks: frozenset[str], loggable: bool) -> QWidget:
+        content = QWidget()
+        box = QVBoxLayout(content)
+        box.setContentsMargins(0, 3, 0, 9)
+        box.setSpacing(3)
+        head = QHBoxLayout()
+        head.setSpacing(12)
+        head.addWidget(text(self.heading(), size=1.08, bold=True), 1)
+        if self.row.logged:
+            head.addWidget(text(self.tr("✓ in the logbook"), wrap=False))
+        elif loggable:
+            head.addWidget(self._done_button(), 0, Qt.AlignmentFlag.AlignTop)
+        box.addLayout(head)
+        if self.row.title:
+            box.addWidget(text(self.row.title))
+        for coat in self.row.coats:
+            box.addWidget(text(_cup(coat.coating, coat.portions, words.tool_word(self.row.tool))))
+        if not self.row.logged:
+            box.addWidget(self._places(ticks))
+        why = reasons.reason_sentence(self.row.reason, self._zone, self.now)
+        box.addWidget(text(why, colour=self.colours.soft, size=0.92))
+        for caution in self.row.cautions:
+            box.addWidget(self._caution(caution))
+        return content
+
+    def _done_button(self) -> QPushButton:
+        button = QPushButton(self.tr("Done"))
+        button.setToolTip(self.tr("Note in the logbook that this coat is done now"))
+        button.setAccessibleName(self.tr("Done: {heading}").format(heading=self.heading()))
+        button.clicked.connect(lambda: self.done.emit(self.key))
+        button.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        return button
+
+    def _places(self, ticks: frozenset[str]) -> QWidget:
+        holder = QWidget()
+        flow = FlowLayout(holder)
+        several = len(self.row.parts) > 1
+        for place in self.row.places:
+            part, _, spot = place.partition("/")
+            name = self.tr("{part}: {place}").format(part=part, place=spot) if several else spot
+            box = QCheckBox(name)
+            box.setChecked(place in ticks)
+            box.toggled.connect(lambda on, place=place: self.ticked.emit(self.key, place, on))
+            flow.addWidget(box)
+            self.boxes.append(box)
+        return holder
+
+    def _caution(self, caution: Caution) -> QWidget:
+        holder = QWidget()
+        line = QHBoxLayout(holder)
+        line.setContentsMargins(0, 2, 0, 0)
+        line.setSpacing(6)
+        line.addWidget(WarningMark(self.colours), 0, Qt.AlignmentFlag.AlignTop)
+        label = text(caution.text, size=0.92)
+        label.setToolTip(self.tr("Source: {source}").format(source=caution.source))
+        line.addWidget(label, 1)
+        return holder
+
+
+class SetUpLine(Row):
+    """Loading, changing, cleaning or preparing between the pieces of work."""
+
+    def __init__(self, colours: Colours, row: BenchRow, *, zone: ZoneInfo, now: int) -> None:
+        super().__init__(colours, row.start, row.end, now)
+        name = words.capital(words.setup_word(row.kind, row.coating))
+        sentence = self.tr("{name} · {length}").format(name=name, length=words.span(row.minutes))
+        parts = _portions(row.portions)
+        if parts:
+            sentence = self.tr("{sentence} · {parts}").format(sentence=sentence, parts=parts)
+        times = (text(words.clock(row.start, zone), colour=colours.soft, wrap=False),)
+        label = text(sentence, colour=colours.soft)
+        label.setContentsMargins(0, 3, 0, 3)
+        self.build(times, DropMark(colours, row.swatch), label)
+        self.setAccessibleName(
+            self.tr("{start}: {sentence}").format(
+                start=words.clock(row.start, zone), sentence=sentence
+            )
+        )
+
+
+class NoteLine(Row):
+    """A gap in which nothing is ready, or the end of the stretch."""
+
+    def __init__(
+        self, colours: Colours, start: int, end: int, words_: str, *, zone: ZoneInfo, now: int
+    ) -> None:
+        super().__init__(colours, start, end, now)
+        times = (text(words.clock(start, zone), colour=colours.soft, wrap=False),)
+        label = text(words_, colour=colours.soft)
+        label.setContentsMargins(0, 3, 0, 3)
+        self.build(times, GapMark(colours), label)
+        self.setAccessibleName(words_)
+
+
+def _cup(coating: str, portions: tuple[Portion, ...], tool: str) -> str:
+    parts = _portions(portions)
+    if parts:
+        return words.tr("{coating} ({parts}), {tool}").format(
+            coating=coating, parts=parts, tool=tool
+        )
+    return words.tr("{coating}, {tool}").format(coating=coating, tool=tool)
+
+
+def _portions(portions: tuple[Portion, ...]) -> str:
+    return " + ".join(f"{portion.parts:g} {portion.coating}" for portion in portions)

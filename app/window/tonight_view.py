@@ -1,0 +1,212 @@
+"""Tonight: what to do now, in order of the clock, and what dries and closes meanwhile."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+
+from app.window import aside, words
+from app.window.palette import LIGHT, Colours
+from app.window.picture import Picture
+from app.window.tonight_rows import NoteLine, Row, SetUpLine, WorkLine, text
+from planner.cautions import LAST_WORD
+from planner.tonight import RunSheet, WorkRow
+from planner.values.moment import moment_of
+from planner.values.plan import PassKey
+
+GAP_SHOWN = 5  # shorter pauses are not worth a line [min]
+ASIDE_WIDTH = 320
+
+
+class TonightView(QWidget):
+    """The run sheet.
+
+    Signals
+    -------
+    ticked(PassKey, str, bool), done(PassKey)
+        As of its rows.
+    """
+
+    ticked = Signal(object, str, bool)
+    done = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._colours = LIGHT
+        self._picture: Picture | None = None
+        self._ticks: dict[PassKey, frozenset[str]] = {}
+        self.rows: list[Row] = []
+        line = QHBoxLayout(self)
+        line.setContentsMargins(0, 0, 0, 0)
+        line.setSpacing(0)
+        self._sheet_area = _scrolling(self.tr("Run sheet"))
+        self._aside_area = _scrolling(self.tr("Drying and closing"))
+        self._aside_area.setFixedWidth(ASIDE_WIDTH)
+        line.addWidget(self._sheet_area, 1)
+        line.addWidget(self._aside_area)
+
+    def set_colours(self, colours: Colours) -> None:
+        """Paint in other colours."""
+        self._colours = colours
+        self._build()
+
+    def show_picture(self, picture: Picture, ticks: dict[PassKey, frozenset[str]]) -> None:
+        """Show the run sheet of another plan."""
+        self._picture, self._ticks = picture, ticks
+        self._build()
+
+    def set_now(self, now: int) -> None:
+        """Let the shade reach ``now``."""
+        for row in self.rows:
+            row.now = now
+            row.update()
+
+    def _build(self) -> None:
+        picture = self._picture
+        if picture is None:
+            return
+        down = self._sheet_area.verticalScrollBar().value()
+        focused = self._focused()
+        self._sheet_area.setWidget(self._sheet(picture))
+        self._aside_area.setWidget(aside.panel(picture, self._colours))
+        self._sheet_area.verticalScrollBar().setValue(down)
+        self._focus(focused)
+
+    def _focused(self) -> tuple[PassKey, int] | None:
+        """Return which place's box has the keys, to give them back after a re-plan."""
+        for row in self.rows:
+            if isinstance(row, WorkLine):
+                for at, box in enumerate(row.boxes):
+                    if box.hasFocus():
+                        return row.key, at
+        return None
+
+    def _focus(self, spot: tuple[PassKey, int] | None) -> None:
+        for row in self.rows:
+            if spot and isinstance(row, WorkLine) and row.key == spot[0]:
+                if spot[1] < len(row.boxes):
+                    row.boxes[spot[1]].setFocus()
+                return
+
+    def _sheet(self, picture: Picture) -> QWidget:
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(14, 14, 14, 20)
+        column.setSpacing(0)
+        column.addWidget(_heading(picture, self._colours))
+        self.rows = self._rows(picture)
+        for row in self.rows:
+            column.addWidget(row)
+        if any(isinstance(row, WorkLine) and row.row.cautions for row in self.rows):
+            last = text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92)
+            last.setContentsMargins(10, 12, 10, 0)
+            column.addWidget(last)
+        column.addStretch(1)
+        return page
+
+    def _rows(self, picture: Picture) -> list[Row]:
+        sheet, zone, now = picture.sheet, picture.laid.calendar.zone, picture.sheet.now
+        rows: list[Row] = []
+        interval = sheet.interval
+        running = interval.start <= now
+        at = max(interval.start, now) if running else interval.start
+        for row in sheet.rows:
+            if row.start - at >= GAP_SHOWN:
+                pause = words.span(row.start - at)
+                note = self.tr("{length} free: nothing is ready sooner").format(length=pause)
+                rows.append(NoteLine(self._colours, at, row.start, note, zone=zone, now=now))
+            if isinstance(row, WorkRow):
+                line = WorkLine(
+                    self._colours,
+                    row,
+                    zone=zone,
+                    now=now,
+                    ticks=self._ticks.get(row.key, frozenset()),
+                    loggable=running and row.piece == row.pieces,
+                )
+                line.ticked.connect(self.ticked)
+                line.done.connect(self.done)
+                rows.append(line)
+            else:
+                rows.append(SetUpLine(self._colours, row, zone=zone, now=now))
+            at = max(at, row.end)
+        rows.append(
+            NoteLine(
+                self._colours,
+                at,
+                max(at + 1, interval.end),
+                _ending(sheet, at, words.clock(interval.end, zone)),
+                zone=zone,
+                now=now,
+            )
+        )
+        return rows
+
+
+def _ending(sheet: RunSheet, at: int, end: str) -> str:
+    if not sheet.rows:
+        return words.tr("Nothing is ready in this stretch; the bench is yours until {end}").format(
+            end=end
+        )
+    left = sheet.interval.end - at
+    if left >= GAP_SHOWN:
+        return words.tr("Done for this stretch, {length} before it ends at {end}").format(
+            length=words.span(left), end=end
+        )
+    return words.tr("Bench time ends at {end}").format(end=end)
+
+
+def _heading(picture: Picture, colours: Colours) -> QWidget:
+    sheet, zone = picture.sheet, picture.laid.calendar.zone
+    here = moment_of(sheet.now, zone)
+    running = sheet.interval.start <= sheet.now
+    tonight = sheet.on == here.date()
+    title = words.tr("Tonight") if tonight else words.tr("Next at the bench")
+    if tonight and moment_of(sheet.interval.start, zone).hour < 15:
+        title = words.tr("Today")
+    hours = words.tr("{start}–{end}").format(
+        start=words.clock(sheet.interval.start, zone), end=words.clock(sheet.interval.end, zone)
+    )
+    told = [words.day(sheet.on, long=True)]
+    if running:
+        told.append(words.clock(sheet.now, zone))
+        told.append(
+            words.tr("{length} left").format(length=words.span(sheet.interval.end - sheet.now))
+        )
+    else:
+        told.append(hours)
+        told.append(
+            words.tr("in {length}").format(length=words.span(sheet.interval.start - sheet.now))
+        )
+    holder = QWidget()
+    column = QVBoxLayout(holder)
+    column.setContentsMargins(10, 0, 10, 12)
+    column.setSpacing(2)
+    column.addWidget(text(title, size=1.9, bold=True))
+    column.addWidget(text(" · ".join(told)))
+    column.addWidget(text(_air_line(picture), colour=colours.soft))
+    return holder
+
+
+def _air_line(picture: Picture) -> str:
+    air = picture.air
+    line = words.tr("{place}: {temperature:.3g} °C, {humidity:.0f} % RH").format(
+        place=words.capital(air.location),
+        temperature=air.temperature_c,
+        humidity=air.humidity_pct,
+    )
+    if air.margin_k is None:
+        return line
+    return words.tr("{line}; surfaces are {margin:.1f} K above the dew point").format(
+        line=line, margin=air.margin_k
+    )
+
+
+def _scrolling(name: str) -> QScrollArea:
+    area = QScrollArea()
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setAccessibleName(name)
+    area.setWidget(QWidget())
+    return area

@@ -1,0 +1,132 @@
+"""How the window says times, lengths and reasons.
+
+Every sentence goes through Qt's translator; numbers are put in afterwards.
+"""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import QCoreApplication, QDate, QLocale
+
+from planner.values.moment import moment_of
+from planner.values.plan import BenchKind
+from planner.values.step import Stage, Tool
+
+HOUR, DAY = 60, 1440
+FINE_UNTIL, FINE, COARSE = 120, 5, 15  # people get 5 min under two hours, 15 above
+
+
+def tr(text: str) -> str:
+    """Return the translation of a sentence of this module."""
+    return QCoreApplication.translate("words", text)
+
+
+def clock(minute: int, zone: ZoneInfo) -> str:
+    """Return the local wall-clock time, "20:15"."""
+    return f"{moment_of(minute, zone):%H:%M}"
+
+
+def day(on: date | datetime, *, long: bool = False) -> str:
+    """Return a date, "Thu 5 Mar" or "Thursday 5 March"."""
+    form = "dddd d MMMM" if long else "ddd d MMM"
+    return QLocale().toString(QDate(on.year, on.month, on.day), form)
+
+
+def day_of(minute: int, zone: ZoneInfo, *, long: bool = False) -> str:
+    """Return the local date of a minute."""
+    return day(moment_of(minute, zone), long=long)
+
+
+def when(minute: int, zone: ZoneInfo, now: int) -> str:
+    """Return a time as short as it can be told from ``now``: "20:15", "Thu 20:15", with date."""
+    there, here = moment_of(minute, zone), moment_of(now, zone)
+    days = (there.date() - here.date()).days
+    if days == 0:
+        return f"{there:%H:%M}"
+    if 0 < days < 6:
+        return (
+            f"{QLocale().toString(QDate(there.year, there.month, there.day), 'ddd')} {there:%H:%M}"
+        )
+    return f"{day(there)} {there:%H:%M}"
+
+
+def span(minutes: int) -> str:
+    """Return a length of time, "45 min", "2 h 15 min", "3 d 4 h"."""
+    if minutes < HOUR:
+        return tr("{minutes} min").format(minutes=minutes)
+    hours, rest = divmod(minutes, HOUR)
+    if hours < 72:
+        if not rest:
+            return tr("{hours} h").format(hours=hours)
+        return tr("{hours} h {minutes} min").format(hours=hours, minutes=rest)
+    days, hours = divmod(hours, 24)
+    if not hours:
+        return tr("{days} days").format(days=days)
+    return tr("{days} d {hours} h").format(days=days, hours=hours)
+
+
+def opening(minute: int, zone: ZoneInfo, now: int) -> str:
+    """Return when a film opens as people are told: rounded up, for it is known no better."""
+    grain = _grain(minute, now)
+    return when(-(-minute // grain) * grain, zone, now)
+
+
+def closing(minute: int, zone: ZoneInfo, now: int) -> str:
+    """Return when a window closes as people are told: rounded down."""
+    grain = _grain(minute, now)
+    return when(minute // grain * grain, zone, now)
+
+
+def ring_time(minute: int, zone: ZoneInfo, laid: int) -> str:
+    """Return the wall-clock time of an opening, rounded up by how long it took."""
+    grain = _grain(minute, laid)
+    return clock(-(-minute // grain) * grain, zone)
+
+
+def _grain(minute: int, now: int) -> int:
+    return FINE if abs(minute - now) < FINE_UNTIL else COARSE
+
+
+def count(number: int, one: str, many: str) -> str:
+    """Return "1 stretch" or "3 stretches" from two translated forms with {n}."""
+    return (one if number == 1 else many).format(n=number)
+
+
+def capital(text: str) -> str:
+    """Return ``text`` with its first letter large."""
+    return text[:1].upper() + text[1:]
+
+
+def stage_word(stage: Stage) -> str:
+    """Return the name of a stage."""
+    return QCoreApplication.translate("stage", stage.value)
+
+
+def tool_word(tool: Tool) -> str:
+    """Return the name of a tool."""
+    return QCoreApplication.translate("tool", tool.value)
+
+
+def state_word(state: str) -> str:
+    """Return the name of a drying state."""
+    return QCoreApplication.translate("state", state)
+
+
+def setup_word(kind: BenchKind, coating: str) -> str:
+    """Return what is done at the sink: "load sand", "clean the airbrush"."""
+    if kind is BenchKind.LOAD:
+        return tr("load {coating}").format(coating=coating)
+    if kind is BenchKind.CHANGE:
+        return tr("change to {coating}").format(coating=coating)
+    if kind is BenchKind.CLEAN:
+        return tr("clean the airbrush")
+    return tr("prepare the film")
+
+
+def listed(names: tuple[str, ...] | list[str]) -> str:
+    """Return names in a row: "hull, wheels and panels"."""
+    if len(names) < 2:
+        return "".join(names)
+    return tr("{some} and {last}").format(some=", ".join(names[:-1]), last=names[-1])
