@@ -1,0 +1,156 @@
+"""Every way to place a handful of brush passes, by rules of its own.
+
+Knows brushwork, wiping back within the hour and masks on parts with and
+without holders; no airbrush, joins, turns, splitting or drying places.  Every
+order of the passes and, for each pass, its earliest start and every fifth
+minute after it are tried, so the least finish found is the least there is on
+that grid; where nothing closes, earliest starts alone reach it.  It shares
+the expansion of steps to passes and the drying times with the planner, and
+none of its gates.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from planner.bench import BenchCalendar
+from planner.cure import Cure, Film
+from planner.passes import Pass, expand_all
+from planner.values.book import Book
+from planner.values.coating import State
+from planner.values.moment import zone_named
+from planner.values.step import Stage, Tool
+
+GRID = 5
+WIPE_WITHIN = 60  # minutes from the start of the wash: common practice, no source
+
+
+@dataclass
+class _Search:
+    """What is tried, and the best finish so far."""
+
+    book: Book
+    now: int
+    reach: int
+    cure: Cure
+    calendar: BenchCalendar
+    passes: tuple[Pass, ...]
+    best: int | None = None
+    at: dict[int, int] = field(default_factory=dict)
+
+    def ready(self, one: Pass, place: str, end: int, state: State) -> int:
+        coating = self.book.coating(dict(one.films)[place])
+        film = Film(coating, coating.dry_film_um, one.step.dries_in, end)
+        minute = self.cure.ready_at(film, state)
+        assert minute is not None
+        return minute
+
+
+def best_finish(book: Book, now: int, reach: int = 2 * 1440) -> int | None:
+    """Return the least finish of all placements within ``reach`` minutes, or None."""
+    search = _Search(
+        book,
+        now,
+        now + reach,
+        Cure(book.room, zone_named(book.bench_time.zone)),
+        BenchCalendar(book.bench_time),
+        expand_all(book),
+    )
+    assert all(one.step.tool is not Tool.AIRBRUSH for one in search.passes)
+    _extend(search, now, now)
+    return search.best
+
+
+def _extend(search: _Search, free: int, finish: int) -> None:
+    if search.best is not None and finish >= search.best:
+        return
+    if len(search.at) == len(search.passes):
+        search.best = finish
+        return
+    for index, one in enumerate(search.passes):
+        if index in search.at or not _in_turn(search, index):
+            continue
+        opens = max(free, _opens(search, one, free))
+        for start in _starts(search, one, opens):
+            if search.best is not None and start + one.minutes >= search.best:
+                break
+            if not _closed(search, one, start):
+                search.at[index] = start
+                _extend(search, start + one.minutes, max(finish, _dry(search, one, start)))
+                del search.at[index]
+
+
+def _in_turn(search: _Search, index: int) -> bool:
+    """Tell whether everything before it on its places, and under its mask, is placed."""
+    one = search.passes[index]
+    for earlier in range(index):
+        other = search.passes[earlier]
+        if other.key.model != one.key.model or earlier in search.at:
+            continue
+        masked = {Stage.MASK, Stage.UNMASK} & {other.step.stage, one.step.stage}
+        if set(other.places) & set(one.places) or (masked and set(other.parts) & set(one.parts)):
+            return False
+    return True
+
+
+def _asked(one: Pass) -> State | None:
+    """Return what a pass asks of the films below it (common practice, no source)."""
+    return {
+        Stage.WIPE: None,
+        Stage.UNMASK: None,
+        Stage.MASK: State.PRINT_FREE,
+        Stage.OIL_WASH: State.SOLVENT_SAFE,
+    }.get(one.step.stage, State.DRY_TO_RECOAT)
+
+
+def _opens(search: _Search, one: Pass, free: int) -> int:
+    """Return when everything that a pass would touch is ready for it."""
+    opens = free
+    held = {part for unit in one.units if not unit.holder for part in unit.parts}
+    for index, start in search.at.items():
+        other = search.passes[index]
+        if other.key.model != one.key.model:
+            continue
+        for place, _ in other.films:
+            if place in one.places:
+                state = _asked(one)
+            elif one.step.stage is Stage.UNMASK and place.partition("/")[0] in one.parts:
+                state = State.SET_TO_TOUCH
+            else:
+                state = None
+            end = start + other.minutes
+            if state:
+                opens = max(opens, search.ready(other, place, end, state))
+            if place not in one.places and place.partition("/")[0] in held:
+                opens = max(opens, search.ready(other, place, end, State.DRY_TO_HANDLE))
+    return opens
+
+
+def _starts(search: _Search, one: Pass, opens: int) -> list[int]:
+    """Return the earliest start in each stretch, and the grid after it."""
+    starts: list[int] = []
+    for stretch in search.calendar.stretches(opens, search.reach):
+        first = max(opens, stretch.interval.start)
+        last = stretch.interval.end - one.minutes
+        if first <= last:
+            starts.append(first)
+            starts.extend(range(first + GRID - first % GRID, last + 1, GRID))
+    return starts
+
+
+def _closed(search: _Search, one: Pass, start: int) -> bool:
+    if one.step.stage is not Stage.WIPE:
+        return False
+    return any(
+        search.passes[index].step.stage is Stage.OIL_WASH
+        and search.passes[index].key.model == one.key.model
+        and set(search.passes[index].places) & set(one.places)
+        and start + one.minutes > laid + WIPE_WITHIN
+        for index, laid in search.at.items()
+    )
+
+
+def _dry(search: _Search, one: Pass, start: int) -> int:
+    end = start + one.minutes
+    ready = [search.ready(one, place, end, State.DRY_TO_HANDLE) for place, _ in one.films]
+    return max([end, *ready])
