@@ -9,11 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 
 from planner.values.book import Book
 from planner.values.model import Model, Side
 from planner.values.plan import PassKey
 from planner.values.project import Project
+from planner.values.same import Same
 from planner.values.step import Stage, Step, Tool
 
 WHOLE_UNIT = frozenset({Stage.TURN, Stage.JOIN})
@@ -84,7 +86,17 @@ def units_of(model: Model) -> dict[str, Unit]:
 
 def expand(project: Project, model: Model) -> tuple[Pass, ...]:
     """Return the model's passes in working order."""
-    return tuple(_expand(project.name, model))
+    return expand_model(project.name, model)
+
+
+def expand_model(project: str, model: Model) -> tuple[Pass, ...]:
+    """Return the passes of a model of the project called ``project``."""
+    return _expanded(project, Same(model))
+
+
+@lru_cache(maxsize=1024)
+def _expanded(project: str, model: Same[Model]) -> tuple[Pass, ...]:
+    return tuple(_expand(project, model.value))
 
 
 def expand_all(book: Book) -> tuple[Pass, ...]:

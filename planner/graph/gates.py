@@ -10,14 +10,17 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from functools import lru_cache
 
-from planner.layers.requirement import COMMON_PRACTICE, WHITE_SPIRIT_BORNE, requirement
-from planner.passes import Pass, expand
+from planner.layers.requirement import WHITE_SPIRIT_BORNE, requirement
+from planner.layers.table import COMMON_PRACTICE
+from planner.passes import Pass, expand_model
 from planner.values.book import Book
-from planner.values.coating import Mark, State, Window
+from planner.values.coating import Coating, Mark, Mix, State, Window
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project
+from planner.values.same import Same
 from planner.values.step import Bound, Stage
 
 ANY_TIME = (Window(),)
@@ -83,6 +86,7 @@ class _Film:
 class _Bench:
     """What lies where while the working order is walked."""
 
+    coatings: dict[str, Coating]
     films: dict[str, list[_Film]] = field(default_factory=lambda: defaultdict(list))
     last: dict[str, PassKey] = field(default_factory=dict)
     demanded: set[tuple[object, ...]] = field(default_factory=set)
@@ -94,26 +98,38 @@ class _Bench:
 
 def gates_of(book: Book, project: Project, model: Model) -> tuple[PassGate, ...]:
     """Return every gate between passes of ``model``, in working order of ``after``."""
-    bench = _Bench()
-    passes = expand(project, model)
+    return _gates_of(project.name, Same(model), Same(book.coatings), Same(book.mixes))
+
+
+@lru_cache(maxsize=1024)
+def _gates_of(
+    project: str,
+    model: Same[Model],
+    coatings: Same[tuple[Coating, ...]],
+    mixes: Same[tuple[Mix, ...]],
+) -> tuple[PassGate, ...]:
+    known = {coating.name: coating for coating in coatings.value}
+    known.update((mix.name, known[mix.portions[0].coating]) for mix in mixes.value)
+    bench = _Bench(known)
+    passes = expand_model(project, model.value)
     for one in passes:
         bench.first_of.setdefault(one.step.id, one)
         bench.last_of[one.step.id] = one
     gates: dict[PassGate, None] = {}
     for one in passes:
-        for gate in _gates_on(book, bench, one):
+        for gate in _gates_on(bench, one):
             gates.setdefault(gate)
         _advance(bench, one)
     return tuple(gates)
 
 
-def _gates_on(book: Book, bench: _Bench, one: Pass) -> Iterable[PassGate]:
+def _gates_on(bench: _Bench, one: Pass) -> Iterable[PassGate]:
     written = list(_written(bench, one))
     yield from written
-    yield from _stack(book, bench, one)
+    yield from _stack(bench, one)
     yield from _masks(bench, one, written)
     if not written:
-        yield from _customary(book, bench, one)
+        yield from _customary(bench, one)
     held = {bench.last[place] for place in one.places if place in bench.last}
     for key in sorted(held):
         yield PassGate(key, one.key, "", ANY_TIME, why="the same places come first")
@@ -148,16 +164,16 @@ def _watched(before: Pass, one: Pass) -> tuple[str, ...]:
     return tuple(chosen.values())
 
 
-def _stack(book: Book, bench: _Bench, one: Pass) -> Iterable[PassGate]:
+def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
     """Yield what each film reached must have become (definition 5)."""
     laid = dict(one.films)
     turned = one.step.stage is Stage.TURN and all(unit.holder for unit in one.units)
     seen: set[tuple[object, ...]] = set()
     for place in one.places:
-        coating = book.coating(laid[place]) if place in laid else None
+        coating = bench.coatings[laid[place]] if place in laid else None
         stack = bench.films[place]
         for film in stack:
-            below = book.coating(film.coating)
+            below = bench.coatings[film.coating]
             asked = None if turned else requirement(one.step, coating, below)
             windows = below.recoat if coating and film is stack[-1] else ()
             if windows and (mark := (*film.alike, "recoat")) not in seen:
@@ -199,7 +215,7 @@ def _masks(bench: _Bench, one: Pass, written: list[PassGate]) -> Iterable[PassGa
             yield PassGate(mask, one.key, "", ANY_TIME, why="the mask goes on first")
 
 
-def _customary(book: Book, bench: _Bench, one: Pass) -> Iterable[PassGate]:
+def _customary(bench: _Bench, one: Pass) -> Iterable[PassGate]:
     """Yield the closings that everybody keeps, where the person wrote no gate."""
     seen: set[tuple[object, ...]] = set()
     for place in one.places:
@@ -209,7 +225,10 @@ def _customary(book: Book, bench: _Bench, one: Pass) -> Iterable[PassGate]:
         if film.alike in seen:
             continue
         seen.add(film.alike)
-        if one.step.stage is Stage.WIPE and book.coating(film.coating).family in WHITE_SPIRIT_BORNE:
+        if (
+            one.step.stage is Stage.WIPE
+            and bench.coatings[film.coating].family in WHITE_SPIRIT_BORNE
+        ):
             window = Window(closes=Mark(minutes=OIL_WIPE_MINUTES))
             why = "an oil wash can be wiped back for about an hour"
         elif one.step.stage is Stage.CHIP_RUB:
