@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from dataclasses import dataclass, replace
 from functools import cached_property
+from itertools import pairwise
 
 from planner.cure import Band, Film
 from planner.graph.gates import PassGate
@@ -14,7 +15,6 @@ from planner.values.coating import Clock, Mark, State, Window
 from planner.values.moment import Interval
 from planner.values.plan import PassKey
 from planner.values.step import Bound
-
 
 THICKEST_UM = 1e5  # no film is thicker, however many coats melt together
 
@@ -104,7 +104,7 @@ class Films:
         return self._opening(film, Mark(state=state), band)
 
     def _opening(self, film: Film, mark: Mark, band: Band) -> int | None:
-        asked = (_signature(film), mark, band)
+        asked = (*_signature(film), mark, band)
         if asked not in self._ready:
             self._ready[asked] = self.premises.cure.opens_at(film, mark, band)
         return self._ready[asked]
@@ -125,7 +125,7 @@ class Films:
             return laid.start + mark.minutes
         if laid.film is None:
             return None
-        asked = (_signature(laid.film), laid.start, mark, band)
+        asked = (*_signature(laid.film), laid.start, mark, band)
         if asked not in self._ready:
             self._ready[asked] = self.premises.cure.closes_at(laid.film, mark, laid.start, band)
         return self._ready[asked]
@@ -183,9 +183,9 @@ class Films:
         found = self._film.get((place, key))
         if found is None:
             found = self.bare(key, place)
-            below = self._neighbour(key, place, -1)
-            if below and self.merges(below.key, key, place):
-                under = self.film(below.key, place).thickness_um
+            below = self._below.get((key, place))
+            if below and self.merges(below, key, place):
+                under = self.film(below, place).thickness_um
                 thick = min(found.thickness_um + under, THICKEST_UM)
                 found = replace(found, thickness_um=thick)
             self._film[place, key] = found
@@ -213,13 +213,19 @@ class Films:
                 return chosen.window.merges
         return False
 
-    def _neighbour(self, key: PassKey, place: str, way: int) -> Pass | None:
-        """Return the placed film-laying pass next below (-1) or above (1) on a place."""
-        stack = [one for one in self.stack(key, place) if one.key in self.case.spans]
-        rank = self.premises.passes[key].rank
-        if way < 0:
-            return next((one for one in reversed(stack) if one.rank < rank), None)
-        return next((one for one in stack if one.rank > rank), None)
+    @cached_property
+    def _above(self) -> dict[tuple[PassKey, str], Pass]:
+        """The placed pass whose film lies next above a placed film on a place."""
+        return {
+            (lower.key, place): upper
+            for (_, _, place), stack in self._stacks.items()
+            for lower, upper in pairwise(one for one in stack if one.key in self.case.spans)
+        }
+
+    @cached_property
+    def _below(self) -> dict[tuple[PassKey, str], PassKey]:
+        """The placed pass whose film lies next below a placed film on a place."""
+        return {(upper.key, place): lower for (lower, place), upper in self._above.items()}
 
     def stack(self, key: PassKey, place: str) -> list[Pass]:
         """Return the passes that lay a film on a place of ``key``'s model, in working order."""
@@ -239,7 +245,7 @@ class Films:
         if not gate.place:
             span = self.case.spans[key]
             return Laid(None, span.start, span.end)
-        while (upper := self._neighbour(key, gate.place, 1)) and upper.rank < rank:
+        while (upper := self._above.get((key, gate.place))) and upper.rank < rank:
             if not self.merges(key, upper.key, gate.place):
                 break
             key = upper.key
@@ -261,7 +267,7 @@ class Films:
                 continue
             start = self.case.spans[key].start
             for place, _ in one.films:
-                upper = self._neighbour(key, place, 1)
+                upper = self._above.get((key, place))
                 melted = upper and self.merges(key, upper.key, place)
                 absorbed = self.case.spans[upper.key].start if upper and melted else None
                 film = self.film(key, place)

@@ -6,8 +6,7 @@ from collections.abc import Iterator
 
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
-from planner.values.coating import State
-from planner.values.plan import BenchKind, Cost, PassKey, Status
+from planner.values.plan import BenchKind, Cost, Status
 
 LEVELS = ("unplaced", "late", "finish", "stretches", "setup_minutes", "moved")
 
@@ -27,16 +26,12 @@ def finishes_of(ruling: Ruling) -> tuple[tuple[str, int], ...]:
     found: dict[str, list[int]] = {name: [] for name in latest}
     for key, span in ruling.case.spans.items():
         found[key.project].append(span.end)
-        found[key.project].extend(_dry(ruling, key))
+    for coats in ruling.films.coats.values():
+        for coat in coats:
+            if coat.handled is not None:
+                found[coat.key.project].append(coat.handled)
     latest.update((name, max(minutes)) for name, minutes in found.items() if minutes)
     return tuple(latest.items())
-
-
-def _dry(ruling: Ruling, key: PassKey) -> Iterator[int]:
-    for place, _ in ruling.premises.passes[key].films:
-        ready = ruling.films.ready(ruling.films.film(key, place), State.DRY_TO_HANDLE)
-        if ready is not None:
-            yield ready
 
 
 def cost_of(ruling: Ruling) -> Cost:
