@@ -15,7 +15,16 @@ from planner.graph.network import check_acyclic, network
 from planner.graph.slack import slack
 from planner.values.bench_time import BenchTime
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Mark, Preparation, State, StateTime, Window
+from planner.values.coating import (
+    Clock,
+    Coating,
+    Family,
+    Mark,
+    Preparation,
+    State,
+    StateTime,
+    Window,
+)
 from planner.values.model import Model, Part, Place
 from planner.values.moment import minute_of, zone_named
 from planner.values.plan import PassKey
@@ -308,6 +317,37 @@ def test_logged_passes_stand_and_later_ones_count_from_them():
     assert starts(found)["base"] == 2 * HOUR  # 4 h after the end, two of them gone by
     assert "prime" not in starts(found)
     assert found.path.critical[0].step == "base"
+
+
+def test_a_window_that_the_bands_leave_empty_is_judged_at_nominal_values():
+    """Opens 100, closes 120 on the film's clock: late 10 + 110, early 108; nominal 110, 120.
+
+    The factors 1.1 and 0.9 of the bands are assumed.
+    """
+    window = Window(
+        opens=Mark(minutes=100, clock=Clock.FILM), closes=Mark(minutes=120, clock=Clock.FILM)
+    )
+    gate = Gate(after="prime", windows=(window,))
+    found = outlook(book(model(step("prime", 10), step("base", 5, gates=(gate,)))))
+    assert starts(found) == {"prime": 0, "base": 110}
+    assert (found.never, found.missed) == ((), ())
+
+
+def test_a_closing_after_what_is_done_leaves_only_the_time_it_leaves():
+    """Washed from 20 to 10 minutes ago; wiped by 60 min after it began, which takes 10."""
+    began = NOW - timedelta(minutes=20)
+    done = Logged(model="cart", step="wash", start=began, end=began + timedelta(minutes=10))
+    wipe = Step(
+        id="wipe",
+        stage=Stage.WIPE,
+        touches=("hull/deck",),
+        minutes=Minutes(fixed=10),
+        gates=(wait("wash", 5, HOUR, Bound.END),),
+    )
+    top = step("top", 600, places=("hood",))
+    found = outlook(book(model(step("wash", places=("hull/deck",)), wipe, top), log=(done,)))
+    assert starts(found) == {"wipe": 0, "top": 0}
+    assert found.path.times[PassKey("yard", "cart", "wipe")].total_float == 60 - 20 - 10
 
 
 @pytest.mark.parametrize(("gone", "left"), [(20, 40), (58, 5), (300, 5)])
