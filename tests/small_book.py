@@ -102,7 +102,9 @@ def small_book(target: date | None = date(2031, 4, 30)) -> Book:
         rule="FREQ=WEEKLY;BYDAY=TH", since=date(2031, 3, 6), start="19:30", end="21:30"
     )
     tub = Part(
-        name="tub", places=(Place(name="bed"), Place(name="sides")), holder="clip on a stick"
+        name="tub",
+        places=(Place(name="bed", area_cm2=60), Place(name="sides", area_cm2=40)),
+        holder="clip on a stick",
     )
     acrylic = Family.WATERBORNE_ACRYLIC
     return Book(

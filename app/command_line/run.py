@@ -17,14 +17,14 @@ from pathlib import Path
 from types import ModuleType
 from typing import NoReturn
 
-from app.command_line import check, cure, demo, export, plan, tonight, verify
+from app.command_line import check, cure, demo, export, plan, shop, tonight, verify
 from app.command_line.output import BAD_INPUT, NOT_SOUND, note
 from app.command_line.source import add_book
 from app.service.planning import Unsound
 from planner.values.refusal import Refused
 
 OpenWindow = Callable[[Path | None, int | None], int]
-COMMANDS: tuple[ModuleType, ...] = (demo, plan, tonight, check, verify, cure, export)
+COMMANDS: tuple[ModuleType, ...] = (demo, plan, tonight, check, verify, cure, shop, export)
 INTERRUPTED = 130
 
 DESCRIPTION = """\

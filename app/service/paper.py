@@ -107,9 +107,9 @@ def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
 
 
 def _title(row: WorkRow) -> str:
-    title = f"{row.key.model}: {row.stage}"
+    title = f"{row.key.model}, {row.stage}"
     if row.title:
-        title += f", {row.title}"
+        title += f": {row.title}"
     if row.key.coat > 1:
         title += f", coat {row.key.coat}"
     if row.pieces > 1:
@@ -167,12 +167,12 @@ def _closing(windows: Iterable[Closing], now: int, zone: ZoneInfo) -> Iterator[s
 def _steps(rows: Iterable[WorkRow]) -> Iterator[str]:
     models: dict[tuple[str, str], list[str]] = defaultdict(list)
     for row in sorted(rows, key=lambda row: row.start):
-        name = f"{row.stage}, {row.title}" if row.title else row.stage.value
+        name = f"{row.stage}: {row.title}" if row.title else row.stage.value
         known = models[row.stage.value, name]
         if row.key.model not in known:
             known.append(row.key.model)
     for (_, name), names in models.items():
-        yield f"{name}: {', '.join(names)}"
+        yield f"{name} ({', '.join(names)})"
 
 
 def _cautions(sheet: RunSheet) -> list[str]:

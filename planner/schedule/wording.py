@@ -23,7 +23,7 @@ def sentence(reason: Reason, zone: ZoneInfo) -> str:
         Cause.DAYLIGHT: f"daylight for the spray can begins{when}",
         Cause.DRYING_PLACE: f"no drying place is free on {about or 'the bench'} until{when}",
         Cause.PIN: f"pinned, not before{when}",
-        Cause.ORDER: f"comes{_after(about)} is done{when}",
+        Cause.ORDER: f"follows {about or 'what goes before'}, done{when}",
         Cause.LOGGED: "done, as logged",
         Cause.CLOSING: f"waits{when}, so that what must follow soon can follow in time",
         Cause.HELPER: f"needs two people, who are there{when}",

@@ -303,11 +303,51 @@ def test_cure_refuses_unknown_coatings_and_thinners(tackfree: Run, file: Path) -
 
 
 def test_shop_tells_amounts_against_the_stock(tackfree: Run, file: Path) -> None:
+    document = tackfree("shop", file, "--json").document
+    needed = {one["coating"]: one for one in document["coatings"]}
+    assert needed.keys() == {"grey primer", "sand", "water thinner", "gloss clear", "dark oil"}
+    # 100 cm² × 20 µm at 35 % solids, 30 % of the spray caught: by identity of volumes
+    # 100 × 0.002 cm / (0.35 × 0.30) = 1.905 cm³
+    assert needed["grey primer"]["needed_ml"] == pytest.approx(1.905, abs=0.001)
+    assert needed["grey primer"]["buy_ml"] == needed["grey primer"]["needed_ml"]  # none in stock
     said = tackfree("shop", file)
     assert said.status == 0
-    assert "sand" in said.out
-    document = tackfree("shop", file, "--json").document
-    assert {one["coating"] for one in document["coatings"]} >= {"grey primer", "sand", "dark oil"}
+    (line,) = [line for line in said.out.splitlines() if line.startswith("grey primer")]
+    assert line.split()[2:] == ["2.0", "ml", "0.0", "ml", "2.0", "ml"]  # rounded up
+
+
+def test_shop_counts_neither_what_is_in_stock_nor_what_is_done(tackfree: Run, file: Path) -> None:
+    def stocked(raw: Any) -> None:
+        raw["coatings"][0]["in_stock_ml"] = 500
+        raw["projects"][0]["log"] = [
+            {
+                "model": "cart",
+                "step": step,
+                "start": f"{NOW}:00+01:00",
+                "end": f"{NOW[:-2]}45:00+01:00",
+            }
+            for step in ("gloss",)
+        ]
+
+    said = tackfree("shop", spoiled(file, stocked), "--json").document["coatings"]
+    assert {one["coating"]: one["buy_ml"] for one in said}["grey primer"] == 0
+    assert "gloss clear" not in {one["coating"] for one in said}
+
+
+def test_shop_says_where_an_area_is_missing(tackfree: Run, file: Path) -> None:
+    def unmeasured(raw: Any) -> None:
+        for place in raw["projects"][0]["models"][0]["parts"][0]["places"]:
+            del place["area_cm2"]
+
+    said = tackfree("shop", spoiled(file, unmeasured))
+    assert said.status == 0
+    assert "cart, tub/bed: no area given" in said.out
+    assert "over 0.0 ml" in said.out
+
+
+def test_shop_with_nothing_left_says_so(tackfree: Run, file: Path) -> None:
+    said = tackfree("shop", spoiled(file, lambda raw: raw["projects"][0].update(active=False)))
+    assert (said.status, "Nothing is needed" in said.out) == (0, True)
 
 
 def test_the_table_has_a_row_for_each_piece_of_work(tackfree: Run, file: Path) -> None:
