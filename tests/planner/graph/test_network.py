@@ -199,14 +199,27 @@ def test_the_finishing_chain_as_a_project():
     assert (found.never, found.wet, found.missed) == ((), (), ())
 
 
+def slow_to_handle():
+    """Sand whose label gives 100 min to handle: 110 at the late end (assumed factor 1.1)."""
+    times = tuple(
+        StateTime(state=state, minutes=100 if state is State.DRY_TO_HANDLE else 0)
+        for state in State
+        if state is not State.DRY_THROUGH
+    )
+    return replace(SAND, times=times)
+
+
 def test_the_last_film_counts_until_it_can_be_handled():
-    """A label's 100 min end within 110 at the late end of its band (assumed factor 1.1)."""
-    times = (*AT_ONCE[:3], StateTime(state=State.DRY_TO_HANDLE, minutes=100), *AT_ONCE[4:])
-    assert times[3].state is State.DRY_TO_HANDLE
-    slow = replace(SAND, times=tuple(t for t in times if t.state is not State.DRY_THROUGH))
-    found = outlook(book(model(step("base")), coating=slow))
+    found = outlook(book(model(step("base")), coating=slow_to_handle()))
     assert found.path.finish == minute_of(NOW) + 10 + 110
     assert [key.step for key in found.path.critical] == ["base"]
+
+
+def test_films_already_laid_count_until_they_can_be_handled():
+    done = Logged(model="cart", step="base", start=NOW - timedelta(minutes=10), end=NOW)
+    found = outlook(book(model(step("base")), log=(done,), coating=slow_to_handle()))
+    assert found.path.finish == minute_of(NOW) + 110
+    assert found.path.times == {}
 
 
 def test_a_closing_gate_keeps_the_earlier_pass_from_waiting_alone():
