@@ -1,0 +1,1 @@
+"""Projects to try Tackfree on; all invented."""
