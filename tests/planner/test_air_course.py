@@ -118,7 +118,9 @@ def test_air_follows_the_wall_clock_when_clocks_change():
 def test_samples_are_the_air_in_the_middle_of_each_minute(zone):
     where = ZoneInfo(zone)
     air = course(weekends=points(("10:00", 15, 50)), zone=where)
-    for day in (date(2011, 12, 29), date(2011, 12, 31), date(2024, 9, 8), date(2025, 10, 26)):
+    days = [date(2025, 1, 13 + step) for step in range(7)]
+    days += [date(2011, 12, 29), date(2011, 12, 31), date(2024, 9, 8), date(2025, 10, 26)]
+    for day in days:
         start, shape = air.day(day)
         samples = air.samples(shape).airs
         assert len(samples) == shape.minutes
