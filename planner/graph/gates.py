@@ -12,7 +12,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import lru_cache
 
-from planner.layers.requirement import WHITE_SPIRIT_BORNE, requirement
+from planner.layers.kinds import bars, seals
+from planner.layers.requirement import WHITE_SPIRIT_BORNE, Requirement, requirement
 from planner.layers.table import COMMON_PRACTICE
 from planner.passes import Pass, expand_model
 from planner.values.book import Book
@@ -172,9 +173,9 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
     for place in one.places:
         coating = bench.coatings[laid[place]] if place in laid else None
         stack = bench.films[place]
-        for film in stack:
+        for at, film in enumerate(stack):
             below = bench.coatings[film.coating]
-            asked = None if turned else requirement(one.step, coating, below)
+            asked = None if turned else _asked(bench, one, coating, stack, at)
             windows = below.recoat if coating and film is stack[-1] else ()
             if windows and (mark := (*film.alike, "recoat")) not in seen:
                 seen.add(mark)
@@ -189,6 +190,24 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
                 seen.add(mark)
                 opens = (Window(opens=Mark(state=asked.state)),)
                 yield PassGate(film.key, one.key, place, opens, why=asked.why, source=asked.source)
+
+
+def _asked(
+    bench: _Bench, one: Pass, coating: Coating | None, stack: list[_Film], at: int
+) -> Requirement | None:
+    """Return what a pass asks of one film, given the films that lie between."""
+    between = [
+        (bench.first_of[film.key.step].step, bench.coatings[film.coating])
+        for film in stack[at + 1 :]
+    ]
+    return requirement(
+        one.step,
+        coating,
+        bench.coatings[stack[at].coating],
+        bench.first_of[stack[at].key.step].step,
+        sheltered=any(seals(*film) for film in between),
+        barred=any(bars(*film) for film in between),
+    )
 
 
 def _masks(bench: _Bench, one: Pass, written: list[PassGate]) -> Iterable[PassGate]:

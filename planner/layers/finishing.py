@@ -6,7 +6,8 @@ from collections.abc import Iterator
 
 from planner.layers.edits import Insert, Leave, Move
 from planner.layers.finding import Finding, Mend, Scene
-from planner.layers.stack import CLEAR_STAGES, WASH_STAGES, Moment
+from planner.layers.kinds import CLEAR_STAGES, WASH_STAGES
+from planner.layers.stack import Moment
 from planner.layers.stock import GLOSS_CLEAR
 from planner.layers.table import Verdict
 from planner.values.coating import GLUES, Coating, Family, Finish

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from planner.layers.finding import Finding, Scene
+from planner.layers.kinds import WASH_STAGES
 from planner.layers.over import primer_before, swap_families
-from planner.layers.stack import WASH_STAGES, Moment
+from planner.layers.stack import Moment
 from planner.layers.strength import SPIRIT, strength_of
 from planner.layers.table import Verdict
 from planner.values.coating import GLUES, Family

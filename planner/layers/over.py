@@ -7,7 +7,8 @@ from collections.abc import Iterator
 
 from planner.layers.edits import Insert, Prepare, Swap
 from planner.layers.finding import Finding, Mend, Scene
-from planner.layers.stack import OIL_BORNE, WASH_STAGES, Layer, Moment, reached
+from planner.layers.kinds import below_kind, next_of
+from planner.layers.stack import Layer, Moment, reached
 from planner.layers.stock import GLOSS_CLEAR, PRIMER, counterpart
 from planner.layers.strength import ETHER, strength_of
 from planner.layers.table import Below, Next, Row, Verdict, row, verdict_over
@@ -17,58 +18,14 @@ from planner.values.step import Role, Stage, Step
 
 AGED_MINUTES = 14 * 1440  # enamel counts as fresh for two weeks: common practice, no source
 
-BY_FAMILY: dict[Family, Next] = {
-    Family.WATERBORNE_ACRYLIC: Next.WATERBORNE,
-    Family.SOLVENT_LACQUER: Next.LACQUER,
-    Family.ALCOHOL_INK: Next.LACQUER,
-    Family.ALKYD_ENAMEL: Next.ENAMEL,
-    Family.ARTISTS_OIL: Next.ENAMEL,
-    Family.TWO_PACK: Next.TWO_PACK,
-    Family.CHIPPING_FLUID: Next.CHIP_FLUID,
-    Family.DECAL: Next.DECAL,
-}
-_BELOW: dict[Family, Below] = {
-    Family.WATERBORNE_ACRYLIC: Below.WATERBORNE,
-    Family.SOLVENT_LACQUER: Below.LACQUER,
-    Family.ALCOHOL_INK: Below.LACQUER,
-    Family.ALKYD_ENAMEL: Below.YOUNG_ENAMEL,
-    Family.ARTISTS_OIL: Below.OIL,
-    Family.TWO_PACK: Below.TWO_PACK,
-    Family.DECAL: Below.DECAL,
-    Family.CHIPPING_FLUID: Below.CHIP_FLUID,
-    Family.PIGMENT: Below.POWDER,
-    Family.FIXER: Below.POWDER,
-    Family.GRAPHITE: Below.POWDER,
-}
 STRONG = frozenset({Next.LACQUER, Next.TWO_PACK})
 DEEP = STRONG | {Next.WASH, Next.TAPE}  # the others are felt by the top film alone
 TOUGH = frozenset({Material.METAL, Material.RESIN, Material.PRINT})
 
 
-def next_of(stage: Stage, role: Role | None, family: Family | None) -> tuple[Next, ...]:
-    """Return how an operation counts in the table; empty if the table is silent."""
-    if stage is Stage.MASK:
-        return (Next.TAPE,)
-    if family is None or family not in BY_FAMILY:
-        return ()
-    kind = BY_FAMILY[family]
-    if family in OIL_BORNE and stage in WASH_STAGES:
-        kind = Next.WASH
-    last = stage is Stage.MATTE or role is Role.FINAL
-    return (kind, Next.MATTE) if last else (kind,)
-
-
 def below_of(layer: Layer, next_: Next, step: Step) -> Below | None:
-    """Return how a film counts in the table below ``step``; None if the table is silent.
-
-    A clear coat counts by its chemistry under two-pack, which blisters over
-    any lacquer.
-    """
-    if layer.is_wash:
-        return Below.OIL
-    if layer.seals and next_ is not Next.TWO_PACK and layer.family is not Family.TWO_PACK:
-        return Below.CLEAR
-    kind = _BELOW.get(layer.family)
+    """Return how a film counts in the table below ``step``; None if the table is silent."""
+    kind = below_kind(layer.coating, layer.step, next_)
     if kind is Below.YOUNG_ENAMEL and _waits_for_age(step, layer):
         return Below.AGED_ENAMEL
     return kind

@@ -1,17 +1,17 @@
 """What state an operation asks of a film that it reaches.
 
-The table is the cautious default; a gate written on the step adds to it.
-Each row says where it comes from.
+The states stand in the table of layers; here they become gates.  A gate
+written on the step adds to them, and a label wins.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.values.coating import Coating, Family, State
-from planner.values.step import Role, Stage, Step
-
-COMMON_PRACTICE = "common practice, no source"
+from planner.layers.kinds import below_kind, next_of
+from planner.layers.table import COMMON_PRACTICE, Next, row
+from planner.values.coating import Coating, Family, Finish, State
+from planner.values.step import Stage, Step
 
 WHITE_SPIRIT_BORNE = frozenset({Family.ALKYD_ENAMEL, Family.ARTISTS_OIL, Family.WHITE_SPIRIT})
 
@@ -26,40 +26,27 @@ class Requirement:
 
 
 HANDLE = Requirement(State.DRY_TO_HANDLE, "fingers hold it firmly")
-TAPE = Requirement(
-    State.PRINT_FREE,
-    "tape or masking film lies on it",
-    "ISO 9117-6 print-free; the use for masking is common practice",
-)
-DECAL_BED = Requirement(State.PRINT_FREE, "decals are pressed on it and their fluid softens it")
-WEAK_SOLVENT = Requirement(State.SOLVENT_SAFE, "white spirit is brushed and wiped over it")
-LAST_COAT = Requirement(
-    State.DRY_THROUGH,
-    "the last coat would seal in what has not left the films below",
-    "UFC 3-190-06 par. 11.4.2.4 (trapped solvent blisters)",
-)
-STRONG_OVER_OIL = Requirement(
-    State.DRY_THROUGH,
-    "strong solvent swells and wrinkles a half-hardened oil film",
-    "UFC 3-190-06 par. 2.4.2",
-)
 RECOAT = Requirement(State.DRY_TO_RECOAT, "another coat goes over it")
+POOLS = Requirement(
+    State.SOLVENT_SAFE, "a wash pools in recesses, where the gloss is thickest and softest"
+)
 
-_BY_STAGE: dict[Stage, Requirement | None] = {
-    Stage.TURN: HANDLE,
-    Stage.JOIN: HANDLE,
-    Stage.CLEAN: HANDLE,
-    Stage.MASK: TAPE,
-    Stage.DECAL: DECAL_BED,
-    Stage.MATTE: LAST_COAT,
-    Stage.WIPE: None,
-    Stage.PRESS: None,
-    Stage.CHIP_RUB: None,
-    Stage.UNMASK: None,
-}
+BY_HAND = frozenset({Stage.TURN, Stage.JOIN, Stage.CLEAN})
+WHILE_SOFT = frozenset({Stage.WIPE, Stage.PRESS, Stage.CHIP_RUB, Stage.UNMASK})
+"""Stages that work on a soft film: they have gates of their own."""
+
+_LATEST = tuple(State)  # in order of coming
 
 
-def requirement(step: Step, coating: Coating | None, below: Coating) -> Requirement | None:
+def requirement(
+    step: Step,
+    coating: Coating | None,
+    below: Coating,
+    laid_by: Step | None = None,
+    *,
+    sheltered: bool = False,
+    barred: bool = False,
+) -> Requirement | None:
     """Return what ``step`` asks of a film of ``below`` that it reaches.
 
     Parameters
@@ -68,22 +55,53 @@ def requirement(step: Step, coating: Coating | None, below: Coating) -> Requirem
         What the step lays there; None if it lays nothing.
     below
         Coating of the film reached.
+    laid_by
+        Step that laid that film, where known: a clear coat asks less, and so
+        does another coat of the same step.
+    sheltered
+        A clear coat lies between, at which weak solvents stop.
+    barred
+        A barrier coat lies between, at which strong solvents stop too.
     """
-    if step.stage in _BY_STAGE:
-        return _BY_STAGE[step.stage]
-    if step.role is Role.FINAL:
-        return LAST_COAT
-    if step.stage is Stage.OIL_WASH or (coating and coating.family in WHITE_SPIRIT_BORNE):
-        same_oil = below.family in WHITE_SPIRIT_BORNE and step.stage not in (
-            Stage.OIL_WASH,
-            Stage.FILTER,
-            Stage.WASH,
-        )
-        return RECOAT if same_oil else WEAK_SOLVENT
-    if (
-        coating
-        and coating.family in (Family.SOLVENT_LACQUER, Family.TWO_PACK)
-        and below.family in WHITE_SPIRIT_BORNE
-    ):
-        return STRONG_OVER_OIL
-    return RECOAT
+    if step.stage in BY_HAND:
+        return HANDLE
+    if step.stage in WHILE_SOFT:
+        return None
+    if laid_by is not None and laid_by.id == step.id:
+        return RECOAT  # one coat of it over another
+    kinds = next_of(step.stage, step.role, coating.family if coating else None)
+    asked = [
+        one
+        for kind in kinds
+        if not _stopped(kind, sheltered=sheltered, barred=barred)
+        if (one := _by_table(kind, below, laid_by)) is not None
+    ]
+    if _pools(step, kinds, below) and not sheltered:
+        asked.append(POOLS)
+    if asked:
+        return max(asked, key=lambda one: _LATEST.index(one.state))
+    return None if sheltered else RECOAT
+
+
+def _stopped(kind: Next, *, sheltered: bool, barred: bool) -> bool:
+    """Tell whether what lies between stops it; tape and the last coat feel every film."""
+    if kind in (Next.TAPE, Next.MATTE):
+        return False
+    return barred if kind in (Next.LACQUER, Next.TWO_PACK) else sheltered
+
+
+def _by_table(kind: Next, below: Coating, laid_by: Step | None) -> Requirement | None:
+    found = below_kind(below, laid_by, kind)
+    if found is None:
+        return None
+    line = row(kind, found)
+    return Requirement(line.state, line.reason, line.source) if line.state else None
+
+
+def _pools(step: Step, kinds: tuple[Next, ...], below: Coating) -> bool:
+    return (
+        step.stage in (Stage.WASH, Stage.FILTER)
+        and Next.WATERBORNE in kinds
+        and below.finish is Finish.GLOSS
+        and below.family in (Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER)
+    )

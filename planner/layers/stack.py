@@ -10,17 +10,13 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from itertools import groupby
 
+from planner.layers.kinds import bars, seals
 from planner.passes import Pass, expand
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Finish
 from planner.values.model import Model
 from planner.values.project import Project
-from planner.values.step import Role, Stage, Step
-
-CLEAR_STAGES = frozenset({Stage.VARNISH, Stage.MATTE})
-WASH_STAGES = frozenset({Stage.WASH, Stage.OIL_WASH, Stage.FILTER, Stage.WEATHER})
-OIL_BORNE = frozenset({Family.ALKYD_ENAMEL, Family.ARTISTS_OIL})
-SEALING = frozenset({Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER, Family.TWO_PACK})
+from planner.values.step import Stage, Step
 
 
 @dataclass(frozen=True)
@@ -57,26 +53,14 @@ class Layer:
         return self.coating.finish
 
     @property
-    def role(self) -> Role | None:
-        """What it is there for; a matte step is final unless it says otherwise."""
-        return self.step.role or (Role.FINAL if self.step.stage is Stage.MATTE else None)
-
-    @property
-    def is_wash(self) -> bool:
-        """Tell whether it is an oil or white-spirit wash."""
-        return self.family in OIL_BORNE and self.step.stage in WASH_STAGES
-
-    @property
     def seals(self) -> bool:
-        """Tell whether weak solvents and wiping stop at it: a clear coat, or two-pack."""
-        return self.family is Family.TWO_PACK or (
-            self.step.stage in CLEAR_STAGES and self.family in SEALING
-        )
+        """Tell whether weak solvents and wiping stop at it."""
+        return seals(self.step, self.coating)
 
     @property
     def bars(self) -> bool:
-        """Tell whether strong solvents stop at it too: a barrier coat, or two-pack."""
-        return self.family is Family.TWO_PACK or (self.seals and self.role is Role.BARRIER)
+        """Tell whether strong solvents stop at it too."""
+        return bars(self.step, self.coating)
 
 
 @dataclass(frozen=True, eq=False)
