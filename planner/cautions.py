@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from planner.layers.stack import walk
+from planner.values.book import Book
 from planner.values.coating import Family
 from planner.values.step import Stage, Step, Tool
 
@@ -40,11 +42,12 @@ _TWO_PACK = Caution(
 _RAGS = Caution(
     "Rags with drying oil heat themselves and can catch fire: spread them flat outdoors, "
     "or keep them under water in a closed metal can.",
-    "TB 43-0209 (cloths soaked with oil)",
+    "Juita et al. 2012, Fire Science Reviews 1:3 (mechanism); TB 43-0209 (cloths soaked with oil)",
 )
 _GLUE = Caution(
-    "Cyanoacrylate bonds skin at once and its vapour stings: gloves, fresh air, eyes away.",
-    "common practice, no source",
+    "Cyanoacrylate bonds skin at once and its vapour stings (limit 0.2 ppm): "
+    "gloves, fresh air, eyes away.",
+    "workplace limit of ethyl cyanoacrylate, as the chemicals library 1.5.2 holds it",
 )
 _BLADE = Caution(
     "Blade: cut away from the fingers, and change it before it needs force.",
@@ -69,10 +72,105 @@ _SOLVENT_BORNE = frozenset(
         Family.LACQUER_THINNER,
     }
 )
+
+
+@dataclass(frozen=True)
+class Solvent:
+    """What evaporates, by its main part: density [g/ml], molar mass [g/mol], limit [ppm]."""
+
+    name: str
+    density: float
+    molar_mass: float
+    limit_ppm: float
+    source: str
+
+
+_IN_AIR = "ideal gas at 25 °C; limit: "
+WHITE_SPIRIT = Solvent(
+    "white spirit", 0.78, 140.0, 61.0, _IN_AIR + "NIOSH REL 350 mg/m³ for Stoddard solvent"
+)
+ISOPROPANOL = Solvent("2-propanol", 0.785, 60.10, 400.0, _IN_AIR + "29 CFR 1910.1000 Table Z-1")
+BUTYL_ACETATE = Solvent(
+    "n-butyl acetate", 0.88, 116.16, 150.0, _IN_AIR + "29 CFR 1910.1000 Table Z-1"
+)
+_EVAPORATES: dict[Family, Solvent] = {
+    Family.ALKYD_ENAMEL: WHITE_SPIRIT,
+    Family.ARTISTS_OIL: WHITE_SPIRIT,
+    Family.WHITE_SPIRIT: WHITE_SPIRIT,
+    Family.FIXER: WHITE_SPIRIT,
+    Family.ALCOHOL_INK: ISOPROPANOL,
+    Family.ALCOHOL_THINNER: ISOPROPANOL,
+    Family.SOLVENT_LACQUER: BUTYL_ACETATE,
+    Family.LACQUER_THINNER: BUTYL_ACETATE,
+    Family.TWO_PACK: BUTYL_ACETATE,
+    Family.SOLVENT_CEMENT: BUTYL_ACETATE,
+}
+MOLAR_LITRES = 24.45  # l/mol of an ideal gas at 25 °C and 1013 hPa
+ESTIMATE_ML = 10.0  # for a cup and its cleaning; an assumption
+
 _DRYING_OIL = frozenset({Family.ALKYD_ENAMEL, Family.ARTISTS_OIL})
 
 
-def cautions(step: Step, families: Iterable[Family]) -> tuple[Caution, ...]:
+def vapour_ppm(solvent_ml: float, density: float, molar_mass: float, room_m3: float) -> float:
+    """Return the vapour of a solvent that has all evaporated into unaired air [ppm].
+
+    Parameters
+    ----------
+    solvent_ml
+        What evaporates [ml].
+    density, molar_mass
+        Of the solvent [g/ml, g/mol].
+    room_m3
+        Volume of the room [m³].
+
+    Notes
+    -----
+    ppm = V ρ / M × 24.45 / room, an ideal gas at 25 °C (OSHA methods manual).
+    """
+    litres = solvent_ml * density / molar_mass * MOLAR_LITRES
+    return litres / (room_m3 * 1000) * 1e6
+
+
+def estimate(families: Iterable[Family], room_m3: float) -> Caution | None:
+    """Return what a cup of the solvent in these coatings does to the room, if they have one."""
+    solvents = dict.fromkeys(_EVAPORATES[one] for one in families if one in _EVAPORATES)
+    if not solvents:
+        return None
+    ppm = {one: vapour_ppm(ESTIMATE_ML, one.density, one.molar_mass, room_m3) for one in solvents}
+    worst = max(ppm, key=lambda one: ppm[one] / one.limit_ppm)
+    text = (
+        f"Estimate: {ESTIMATE_ML:.0f} ml of {worst.name} make about {ppm[worst]:.0f} ppm in "
+        f"{room_m3:g} m³ without airing; a limit over a working day is {worst.limit_ppm:.0f} ppm."
+    )
+    return Caution(text, worst.source)
+
+
+def cautions_of(book: Book, step: Step) -> tuple[Caution, ...]:
+    """Return the cautions of a step of ``book``, the vapour estimate for its room included."""
+    families: dict[Family, None] = {}
+    for application in step.applications:
+        mix = book.mix(application.coating)
+        names = [portion.coating for portion in mix.portions] if mix else [application.coating]
+        families.update((book.coating(name).family, None) for name in names)
+    if step.stage is Stage.WIPE:
+        families.update(dict.fromkeys(_wiped(book, step)))
+    return cautions(step, families, book.room.volume_m3)
+
+
+def _wiped(book: Book, step: Step) -> Iterator[Family]:
+    """Yield the families of the films that a wiping step works on."""
+    for project in book.projects:
+        for model in project.models:
+            if any(one is step for one in model.steps):
+                for moment in walk(book, project, model):
+                    if moment.step is step:
+                        stacks = (moment.stack(place) for place in moment.first.places)
+                        yield from (stack[-1].family for stack in stacks if stack)
+
+
+def cautions(
+    step: Step, families: Iterable[Family], room_m3: float | None = None
+) -> tuple[Caution, ...]:
     """Return the cautions of a step.
 
     Parameters
@@ -80,8 +178,13 @@ def cautions(step: Step, families: Iterable[Family]) -> tuple[Caution, ...]:
     families
         Families of all that is in the cup or on the rag: what the step
         lays, thinners in a mix included, and for wiping the film wiped.
+    room_m3
+        Volume of the room, for an estimate of the vapour [m³]; None: no estimate.
     """
-    return tuple(_cautions(step, frozenset(families)))
+    known = frozenset(families)
+    found = tuple(_cautions(step, known))
+    reckoned = estimate(sorted(known), room_m3) if room_m3 and _VAPOUR in found else None
+    return (*found, reckoned) if reckoned else found
 
 
 def _cautions(step: Step, families: frozenset[Family]) -> Iterator[Caution]:

@@ -286,7 +286,7 @@ class _Sheet:
             piece=number,
             pieces=len(placed.pieces),
             reason=placed.reason,
-            cautions=cautions(one.step, self._families(one)),
+            cautions=cautions(one.step, self._families(one), self.book.room.volume_m3),
             logged=placed.logged,
         )
 

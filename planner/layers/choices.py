@@ -1,0 +1,167 @@
+"""Where practitioners disagree: choices with a reason for each side, never findings."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from itertools import pairwise
+
+from planner.layers.finding import Scene, scenes
+from planner.layers.stack import Layer, Moment
+from planner.layers.table import COMMON_PRACTICE
+from planner.values.book import Book
+from planner.values.coating import Family, Finish
+from planner.values.step import Stage
+
+WASHES = frozenset({Stage.WASH, Stage.OIL_WASH})
+GRIME = frozenset({Stage.FILTER, Stage.OIL_WASH, Stage.WASH})
+
+
+@dataclass(frozen=True)
+class Choice:
+    """One edge of the working order on which practice is divided.
+
+    ``chosen`` is what the steps say now; ``sides`` gives each way with its
+    reason, the chosen one first.
+    """
+
+    question: str
+    chosen: str
+    sides: tuple[tuple[str, str], ...]
+    path: str
+    project: str
+    model: str
+    steps: tuple[str, ...]
+    source: str = COMMON_PRACTICE + "; practitioners disagree"
+
+
+@dataclass(frozen=True)
+class _Dispute:
+    """A question, both answers, and what tells which one a model gives."""
+
+    question: str
+    first: tuple[str, str]
+    second: tuple[str, str]
+    answer: Callable[[Scene], tuple[bool, Moment, Moment] | None]
+
+
+def choices(book: Book) -> tuple[Choice, ...]:
+    """Return every disputed edge that the active projects decide one way or the other."""
+    return tuple(choice for scene in scenes(book) for choice in _choices(scene))
+
+
+def _choices(scene: Scene) -> Iterator[Choice]:
+    for dispute in DISPUTES:
+        answer = dispute.answer(scene)
+        if answer is None:
+            continue
+        is_first, one, other = answer
+        sides = (dispute.first, dispute.second)
+        chosen = sides if is_first else sides[::-1]
+        steps = tuple(m.step.id for m in sorted({one, other}, key=lambda m: m.at))
+        yield Choice(
+            question=dispute.question,
+            chosen=chosen[0][0],
+            sides=chosen,
+            path=f"{scene.path}.steps[{max(one.at, other.at)}]",
+            project=scene.project.name,
+            model=scene.model.name,
+            steps=steps,
+        )
+
+
+def _first(scene: Scene, stages: frozenset[Stage]) -> Moment | None:
+    return next((m for m in scene.moments if m.step.stage in stages and m.first.films), None)
+
+
+def _wash_and_decals(scene: Scene) -> tuple[bool, Moment, Moment] | None:
+    """Compare the first wash and the first decals that share a place."""
+    for one, other in _pairs(scene, WASHES, frozenset({Stage.DECAL})):
+        return one.at > other.at, one, other
+    return None
+
+
+def _chips_and_wash(scene: Scene) -> tuple[bool, Moment, Moment] | None:
+    for one, other in _pairs(scene, frozenset({Stage.CHIP}), WASHES):
+        return one.at < other.at, one, other
+    return None
+
+
+def _pairs(
+    scene: Scene, ones: frozenset[Stage], others: frozenset[Stage]
+) -> Iterator[tuple[Moment, Moment]]:
+    for one in scene.moments:
+        for other in scene.moments:
+            fits = one.step.stage in ones and other.step.stage in others
+            if fits and set(one.first.places) & set(other.first.places):
+                yield one, other
+
+
+def _sheen_below_grime(scene: Scene) -> tuple[bool, Moment, Moment] | None:
+    """Look at the sheen of what the first wash or filter lies on."""
+    moment = _first(scene, GRIME)
+    if moment is None:
+        return None
+    tops = [stack[-1] for place in moment.first.places if (stack := moment.stack(place))]
+    if not tops:
+        return None
+    below: Layer = tops[0]
+    return below.finish is not Finish.MATTE, moment, scene.moments[below.at]
+
+
+def _pigments_fixed(scene: Scene) -> tuple[bool, Moment, Moment] | None:
+    """Look whether fixer, or a coat, follows the first pigments."""
+    moment = _first(scene, frozenset({Stage.PIGMENT}))
+    if moment is None:
+        return None
+    places = set(moment.first.places)
+    for later in scene.moments[moment.at + 1 :]:
+        laid = dict(later.first.films)
+        mine = [scene.book.coating(laid[place]).family for place in places if place in laid]
+        if any(family not in (Family.PIGMENT, Family.GRAPHITE) for family in mine):
+            return True, moment, later
+    return False, moment, moment
+
+
+def _clear_between_oils(scene: Scene) -> tuple[bool, Moment, Moment] | None:
+    """Look whether a clear coat lies between two oil washes on one place."""
+    oils = [m for m in scene.moments if m.step.stage in (Stage.OIL_WASH, Stage.FILTER)]
+    for one, other in pairwise(oils):
+        for place in set(one.first.places) & set(other.first.places):
+            between = [film for film in other.stack(place) if film.at > one.at]
+            return any(film.seals for film in between), one, other
+    return None
+
+
+DISPUTES: tuple[_Dispute, ...] = (
+    _Dispute(
+        "wash before or after the decals?",
+        ("wash after the decals", "dirt lies on the markings too, as on the real thing"),
+        ("wash before the decals", "panel lines are cleaned off bare paint more easily"),
+        _wash_and_decals,
+    ),
+    _Dispute(
+        "painted chips before or after the wash?",
+        ("chips before the wash", "the wash then tones the chips down with all the rest"),
+        ("chips after the wash", "they stay crisp and can be corrected"),
+        _chips_and_wash,
+    ),
+    _Dispute(
+        "gloss or flat below the wash?",
+        ("gloss or satin below it", "the wash runs along edges and wipes off clean"),
+        ("flat below it", "a wash meant as grime or a filter grips the rough surface"),
+        _sheen_below_grime,
+    ),
+    _Dispute(
+        "pigments fixed, or left as they are?",
+        ("pigments fixed or coated", "handling does not rub them off"),
+        ("pigments left unsealed", "fixer and sprays stain them and make them fade"),
+        _pigments_fixed,
+    ),
+    _Dispute(
+        "a clear coat between two oil layers?",
+        ("a clear coat between", "the second wash cannot take up the first"),
+        ("no clear coat between", "fewer films, less thickness and dust"),
+        _clear_between_oils,
+    ),
+)

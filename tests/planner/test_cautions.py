@@ -1,0 +1,84 @@
+"""Cautions: the vapour estimate against worked examples, and which step gets which."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from small_book import small_book
+
+from planner.cautions import cautions_of, vapour_ppm
+from planner.values.book import Book
+from planner.values.coating import Coating, Family
+from planner.values.step import Step
+
+
+@pytest.mark.parametrize(
+    ("solvent", "millilitres", "density", "molar_mass", "litres", "ppm"),
+    [
+        # Ideal gas at 25 °C, 24.45 l/mol (OSHA methods manual appendix); densities
+        # and molar masses as in the chemicals library 1.5.2.
+        ("2-propanol", 20, 0.785, 60.10, 30_000, 213),
+        ("white spirit", 10, 0.78, 140.0, 30_000, 45.4),
+        ("acetone", 10, 0.79, 58.08, 30_000, 111),
+        ("acetone in a closed box", 10, 0.79, 58.08, 50, 66_600),
+    ],
+)
+def test_worked_ventilation_examples(
+    solvent: str, millilitres: float, density: float, molar_mass: float, litres: float, ppm: float
+) -> None:
+    assert vapour_ppm(millilitres, density, molar_mass, litres / 1000) == pytest.approx(
+        ppm, rel=0.005
+    )
+
+
+def _step(book: Book, name: str) -> Step:
+    return next(step for step in book.projects[0].models[0].steps if step.id == name)
+
+
+def _with_sand(family: Family) -> Book:
+    """Return the small book with the sand coat of another family."""
+    book = small_book()
+    coatings = tuple(
+        Coating(name="sand", family=family) if one.name == "sand" else one for one in book.coatings
+    )
+    return replace(book, coatings=coatings)
+
+
+def test_the_estimate_is_for_the_room_of_the_book() -> None:
+    """10 ml of white spirit in 30 m³ make 45 ppm, in 15 m³ twice that (worked example above)."""
+    book = small_book()
+    text = " ".join(one.text for one in cautions_of(book, _step(book, "wash")))
+    assert "45 ppm" in text
+    assert "30 m³" in text
+    small = replace(book, room=replace(book.room, volume_m3=15.0))
+    assert "91 ppm" in " ".join(one.text for one in cautions_of(small, _step(small, "wash")))
+
+
+def test_wiping_an_oil_wash_is_cautioned_about_its_rags_and_vapour() -> None:
+    book = small_book()
+    text = " ".join(one.text for one in cautions_of(book, _step(book, "wipe")))
+    assert "Rags" in text
+    assert "white spirit" in text
+
+
+@pytest.mark.parametrize(
+    ("family", "word"),
+    [
+        (Family.TWO_PACK, "isocyanate"),
+        (Family.SOLVENT_LACQUER, "n-butyl acetate"),
+        (Family.ALCOHOL_INK, "2-propanol"),
+    ],
+)
+def test_a_family_brings_its_caution_and_its_source(family: Family, word: str) -> None:
+    book = _with_sand(family)
+    found = cautions_of(book, _step(book, "sand"))
+    assert any(word in one.text for one in found)
+    assert all(one.source for one in found)
+
+
+def test_water_brings_no_vapour_estimate() -> None:
+    book = small_book()
+    found = cautions_of(book, _step(book, "prime"))
+    assert any("mist" in one.text for one in found)
+    assert not any("ppm" in one.text for one in found)
