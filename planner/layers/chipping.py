@@ -141,7 +141,7 @@ def _free_of_fluid(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Men
     if all(film.family is Family.CHIPPING_FLUID for film in tops):
         return _fluid_later(scene, moment, places)
     rubs: list[Edit] = [
-        Move(scene.spot, later.step.id, moment.step.id, before=True)
+        Move(scene.spot, later.step.id, moment.step.id, before=True, anywhere=True)
         for later in scene.moments[moment.at + 1 :]
         if later.step.stage is Stage.CHIP_RUB and set(later.first.places) & set(places)
     ]

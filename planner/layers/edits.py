@@ -148,22 +148,27 @@ class Insert:
 class Move:
     """Move a step to just before or just behind ``anchor``.
 
-    What tied it to the steps that it passes ("after", gates) is untied.
+    With ``anywhere`` a step that is on that side of the anchor stays.  What
+    tied it to the steps that it passes ("after", gates) is untied.
     """
 
     spot: Spot
     step: str
     anchor: str
     before: bool
+    anywhere: bool = False
 
     def apply(self, book: Book) -> Book:
-        """Move the step unless it stands on that side already."""
+        """Move the step unless it stands there already."""
         model = self.spot.find(book)
         here, there = position(model, self.step), position(model, self.anchor)
         if model is None or here is None or there is None or here == there:
             return book
-        if (here < there) is self.before:
+        right_side = (here < there) is self.before
+        if right_side and (self.anywhere or abs(here - there) == 1):
             return book
+        if right_side:  # the anchor itself is not passed
+            there += -1 if here < there else 1
         moved = model.steps[here]
         passed = model.steps[here + 1 : there + 1] if here < there else model.steps[there:here]
         ids = {step.id for step in passed}

@@ -16,6 +16,8 @@ from planner.values.coating import Family, Finish, Preparation
 from planner.values.model import Material
 from planner.values.step import Role, Stage, Step
 
+_Groups = dict[tuple[Verdict, Row], list[tuple[str, Layer | None]]]
+
 AGED_MINUTES = 14 * 1440  # enamel counts as fresh for two weeks: common practice, no source
 
 STRONG = frozenset({Next.LACQUER, Next.TWO_PACK})
@@ -47,7 +49,7 @@ def over(scene: Scene) -> Iterator[Finding]:
     """Yield what the table finds wrong, one finding for each kind of film below a step."""
     for moment in scene.moments:
         laid = dict(moment.first.films)
-        groups: dict[tuple[Verdict, Row], list[tuple[str, Layer | None]]] = defaultdict(list)
+        groups: _Groups = defaultdict(list)
         for place in moment.first.places:
             worst: dict[Below, tuple[Verdict, Row, Layer | None]] = {}
             for verdict, line, layer in _judged(scene, moment, place, laid.get(place)):
@@ -55,6 +57,7 @@ def over(scene: Scene) -> Iterator[Finding]:
                     worst[line.below] = (verdict, line, layer)
             for verdict, line, layer in worst.values():
                 groups[verdict, line].append((place, layer))
+        everywhere = _spread(groups)
         for (verdict, line), where in groups.items():
             yield scene.found(
                 f"{line.next} over {line.below}",
@@ -62,7 +65,7 @@ def over(scene: Scene) -> Iterator[Finding]:
                 moment,
                 [place for place, _ in where],
                 _sentence(line),
-                _mend(scene, moment, line, verdict, where),
+                _mend(scene, moment, line, verdict, where, everywhere[_remedy(line, verdict)]),
                 line.source,
             )
 
@@ -142,26 +145,47 @@ def _bare(
         yield verdict, line, None
 
 
+def _remedy(line: Row, verdict: Verdict) -> str:
+    """Name what would help against a line of the table."""
+    if line.below is Below.BARE:
+        return "primer"
+    if verdict is Verdict.PREPARE:
+        return "preparation"
+    if line.next is Next.TWO_PACK and line.below in (Below.LACQUER, Below.CHIP_FLUID):
+        return "other family"
+    return "clear coat"
+
+
+def _spread(groups: _Groups) -> dict[str, tuple[str, ...]]:
+    """Return every place of a step that the same remedy serves: one coat does for all."""
+    places: dict[str, dict[str, None]] = defaultdict(dict)
+    for (verdict, line), where in groups.items():
+        places[_remedy(line, verdict)].update((place, None) for place, _ in where)
+    return {remedy: tuple(named) for remedy, named in places.items()}
+
+
 def _mend(
     scene: Scene,
     moment: Moment,
     line: Row,
     verdict: Verdict,
     where: list[tuple[str, Layer | None]],
+    everywhere: tuple[str, ...],
 ) -> Mend | None:
     places = tuple(place for place, _ in where)
-    if line.below is Below.BARE:
-        return primer_before(scene, moment, places)
-    if verdict is Verdict.PREPARE:
+    remedy = _remedy(line, verdict)
+    if remedy == "primer":
+        return primer_before(scene, moment, everywhere)
+    if remedy == "preparation":
         steps = dict.fromkeys(layer.step.id for _, layer in where if layer)
         edits = tuple(Prepare(scene.spot, moment.step.id, name) for name in steps)
         return Mend(f"scuff the film of {', '.join(steps)} before it", edits)
-    if line.next is Next.TWO_PACK and line.below in (Below.LACQUER, Below.CHIP_FLUID):
+    if remedy == "other family":
         return swap_families(scene, moment, places, Family.WATERBORNE_ACRYLIC)
     role = Role.BARRIER
     if line.next in (Next.DECAL, Next.TAPE):
         role = Role.DECAL_BED if line.next is Next.DECAL else Role.SEAL
-    return clear_before(scene, moment, places, role)
+    return clear_before(scene, moment, everywhere, role)
 
 
 def clear_before(scene: Scene, moment: Moment, places: tuple[str, ...], role: Role) -> Mend:
