@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 from importlib import resources
 
 import pytest
 
+from app.service.demos import first_evening
+from app.service.findings import find
 from planner.passes import expand
+from planner.schedule.greedy import plan_book
+from planner.schedule.judge import Verdict, judge
 from planner.values.coating import Family
 from planner.values.model import Model
+from planner.values.plan import BenchKind, Plan
 from planner.values.step import Role, Stage, Step, Tool
 from storage.exchange import Exchange, dump, load
 
@@ -197,3 +203,45 @@ def test_the_other_demonstration_shares_its_evenings_between_projects() -> None:
         assert {Stage.CHIP_FLUID, Stage.CHIP_RUB, Stage.PIGMENT} <= stages
         assert Tool.CAN in tools
         assert len(demo(name).book.room.locations) > 1
+
+
+@cache
+def planned(name: str) -> tuple[Plan, Verdict]:
+    book = demo(name).book
+    plan = plan_book(book, first_evening(book))
+    return plan, judge(book, plan)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_there_is_nothing_to_find_in_its_order_of_coats(name: str) -> None:
+    assert find(demo(name).book) == ()
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_its_plan_is_whole_accepted_and_in_time(name: str) -> None:
+    plan, verdict = planned(name)
+    assert verdict.violations == ()
+    assert verdict.flags == ()
+    assert plan.unplaced == ()
+    assert verdict.cost.late == 0
+
+
+def test_the_lamplighter_takes_two_evenings() -> None:
+    assert planned(LAMPLIGHTER)[1].cost.stretches == 2
+
+
+def test_a_load_on_club_day_serves_several_vehicles() -> None:
+    plan, _ = planned(CLUB)
+    poured = [work for work in plan.bench if work.kind in (BenchKind.LOAD, BenchKind.CHANGE)]
+    sprayed = [placed for placed in plan.placements if placed.airbrush]
+    assert len(sprayed) >= 2 * len(poured)
+
+
+def test_a_cold_room_costs_the_harbour_its_date() -> None:
+    """At 14 °C every film dries more slowly than at 21 °C, so the end comes later."""
+    book = demo(HARBOUR).book
+    (shelf,) = book.room.locations
+    cold = replace(shelf, workdays=(replace(shelf.workdays[0], temperature_c=14.0),))
+    colder = replace(book, room=replace(book.room, locations=(cold,)))
+    plan = plan_book(colder, first_evening(colder))
+    assert dict(plan.finishes)["Three harbour tenders"] > planned(HARBOUR)[0].finishes[0][1]
