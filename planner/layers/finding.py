@@ -60,6 +60,11 @@ class Finding:
     mend: Mend | None
 
     @property
+    def key(self) -> tuple[str, ...]:
+        """What makes it the same finding after an edit: rule, project, model and step."""
+        return (self.rule, self.project, self.model, self.step)
+
+    @property
     def about(self) -> str:
         """Model, step and places in one line."""
         return " · ".join(word for word in (self.model, self.step, shown(self.places)) if word)

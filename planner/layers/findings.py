@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from dataclasses import dataclass, replace
 
 from planner.layers.chipping import chipping
 from planner.layers.finding import Finding, Mend, Scene, scenes
@@ -32,17 +32,59 @@ RULES = (
 )
 
 
+ROUNDS = 12
+
+
+@dataclass(frozen=True)
+class Settle:
+    """The edits of a mend, with what keeps them from doing harm.
+
+    They are applied only while ``finding`` stands; where they bring about
+    something graver than it (a coat moved onto one that it attacks), that
+    is mended as well.  ``known`` names the findings that were there before.
+    """
+
+    finding: Finding
+    known: frozenset[tuple[str, ...]]
+
+    def apply(self, book: Book) -> Book:
+        """Apply the edits, then the mends of what is fresh and graver."""
+        mend = self.finding.mend
+        stands = (self.finding.key, self.finding.places)
+        if mend is None or stands not in [(one.key, one.places) for one in _found(book)]:
+            return book
+        book = mend.apply(book)
+        for _ in range(ROUNDS):
+            fresh = (
+                one.mend
+                for one in _found(book)
+                if one.verdict.rank > self.finding.verdict.rank and one.key not in self.known
+            )
+            worse = next((one for one in fresh if one), None)
+            if worse is None:
+                break
+            book = worse.apply(book)
+        return book
+
+
 def find(book: Book) -> tuple[Finding, ...]:
     """Return every finding of the mixes and of the active projects, in working order.
 
     The order of the steps alone decides; no schedule is looked at.
     """
-    return (*mixing(book), *_of_models(book))
+    found = _found(book)
+    known = frozenset(one.key for one in found)
+    return tuple(
+        replace(one, mend=Mend(one.mend.title, (Settle(one, known),))) if one.mend else one
+        for one in found
+    )
 
 
-def _of_models(book: Book) -> Iterator[Finding]:
+def _found(book: Book) -> tuple[Finding, ...]:
+    found = [*mixing(book)]
     for scene in scenes(book):
-        yield from _of_scene(scene)
+        found += _of_scene(scene)
+    return tuple(found)
 
 
 def _of_scene(scene: Scene) -> list[Finding]:

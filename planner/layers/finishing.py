@@ -101,7 +101,7 @@ def _move_last(scene: Scene, matte: Moment, places: set[str]) -> Mend | None:
         touches = any(place in places for place in moment.first.places)
         if _spoils(scene, moment, places) or (touches and moment.step.stage in LOOSE_ENDS):
             anchor = moment
-    move = Move(scene.spot, matte.step.id, anchor.step.id, before=False)
+    move = Move(scene.spot, matte.step.id, anchor.step.id, before=False, anywhere=True)
     return Mend(f"move the matte coat behind {anchor.step.title or anchor.step.id}", (move,))
 
 

@@ -32,8 +32,8 @@ class Verdict(StrEnum):
     SOUND = "sound"
     WAIT = "wait"
     ADVICE = "advice"
-    ORDER = "put in order"
     PREPARE = "only after preparation"
+    ORDER = "put in order"
     BARRIER = "barrier first"
     NEVER = "never"
 
