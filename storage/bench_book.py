@@ -11,13 +11,14 @@ from __future__ import annotations
 import shutil
 import tempfile
 from collections.abc import Iterator, Mapping
-from contextlib import AbstractContextManager, contextmanager
+from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
 from types import TracebackType
 
 from sqlalchemy import Connection, Engine
 
+from planner.graph.network import check_acyclic
 from planner.values.book import Book
 from planner.values.project import Logged, Project
 from planner.values.refusal import Refused, demand, unknown
@@ -27,7 +28,7 @@ from storage.database import copy_to, create_engine_at, open_engine, transaction
 from storage.journal import Change, Entry, Kind, Stacks
 from storage.presence import Presence
 from storage.store import read_book, write_pieces
-from storage.trouble import BookChanged, BookTrouble, told_plainly
+from storage.trouble import BookChanged, BookTrouble, read_as_sound, told_plainly
 
 __all__ = ["BenchBook", "BookChanged", "BookTrouble", "Entry", "Kind", "rescue"]
 
@@ -71,17 +72,19 @@ class BenchBook:
         BookTrouble
             If something lies there already, or it cannot be written.
         """
-        opened = cls(path, create_engine_at(path))
-        try:
-            with opened._editing() as connection:
-                pieces = split(book)
-                write_pieces(connection, pieces, pieces)
-                revision = journal.append(connection, "new book", Kind.CREATED, {})
-            opened._adopt(book, revision)
-        except BaseException:
-            opened.close()
-            raise
-        return opened
+        with told_plainly(path):
+            if path.exists():
+                raise BookTrouble(str(path), "is there already; open it, or choose another name")
+            if not path.parent.is_dir():
+                raise BookTrouble(str(path), "cannot be made: its folder is not there")
+            half = path.with_name(f".{path.name}.new")  # whole before it gets its name
+            half.unlink(missing_ok=True)
+            try:
+                _fill(half, book)
+                half.rename(path)
+            finally:
+                half.unlink(missing_ok=True)
+        return cls.open(path)
 
     def __enter__(self) -> BenchBook:
         return self
@@ -120,13 +123,7 @@ class BenchBook:
         with self._reading() as connection:
             revision = journal.last_id(connection)
             if self._book is None or revision != self._revision:
-                try:
-                    self._adopt(read_book(connection), revision)
-                except BookTrouble:
-                    raise
-                except Refused as problem:
-                    damage = f"is damaged ({problem}); restore a backup of it"
-                    raise BookTrouble(str(self.path), damage) from problem
+                self._adopt(read_book(connection), revision)
         assert self._book is not None
         return self._book
 
@@ -143,11 +140,14 @@ class BenchBook:
 
         Raises
         ------
+        Refused
+            If a step waits for itself.
         BookChanged
             If somebody else has changed the book since this session read it.
         BookTrouble
             If it cannot be written; nothing has changed then.
         """
+        check_acyclic(new)
         old, after = split(self._known()), split(new)
         changed = changes(old, after)
         if not changed:
@@ -250,12 +250,13 @@ class BenchBook:
     def _turn(self, kind: Kind) -> str | None:
         old = split(self._known())
         with self._editing() as connection:
-            stacks = journal.stacks(journal.entries(connection))
-            stack = stacks.undo if kind is Kind.UNDO else stacks.redo
-            if not stack:
-                return None
-            edit = stack[-1]
-            wanted = journal.changes_of(connection, edit.id)
+            with read_as_sound(self.path):
+                stacks = journal.stacks(journal.entries(connection))
+                stack = stacks.undo if kind is Kind.UNDO else stacks.redo
+                if not stack:
+                    return None
+                edit = stack[-1]
+                wanted = journal.changes_of(connection, edit.id)
             if kind is Kind.UNDO:
                 wanted = {key: Change(one.after, one.before) for key, one in wanted.items()}
             after, new = _turned(old, wanted, f'cannot {kind} "{edit.name}"')
@@ -281,8 +282,10 @@ class BenchBook:
     def _adopt(self, book: Book, revision: int) -> None:
         self._book, self._revision = book, revision
 
-    def _reading(self) -> AbstractContextManager[Connection]:
-        return transaction(self._engine, self.path)
+    @contextmanager
+    def _reading(self) -> Iterator[Connection]:
+        with read_as_sound(self.path), transaction(self._engine, self.path) as connection:
+            yield connection
 
     @contextmanager
     def _editing(self) -> Iterator[Connection]:
@@ -295,6 +298,17 @@ class BenchBook:
                     "read it again, then repeat the edit",
                 )
             yield connection
+
+
+def _fill(path: Path, book: Book) -> None:
+    engine = create_engine_at(path)
+    try:
+        with transaction(engine, path, writes=True) as connection:
+            pieces = split(book)
+            write_pieces(connection, pieces, pieces)
+            journal.append(connection, "new book", Kind.CREATED, {})
+    finally:
+        engine.dispose()
 
 
 def rescue(path: Path, backup: Path) -> Path:

@@ -12,7 +12,7 @@ from typing import Any, Final
 from sqlalchemy import URL, Connection, Engine, create_engine, event
 from sqlalchemy.pool import StaticPool
 
-from storage.trouble import BookTrouble, told_plainly
+from storage.trouble import BookTrouble, read_as_sound, told_plainly
 
 APPLICATION_ID: Final = 0x7461636B  # "tack", in the header of each of our files
 NEWEST: Final = "0001"  # the last migration; a test compares it with the scripts
@@ -33,8 +33,9 @@ def open_engine(path: Path) -> Engine:
         _look_at(path)
         engine = engine_on(path)
         try:
-            _check(engine, path)
-            version = _version(engine)
+            with read_as_sound(path):
+                _check(engine, path)
+                version = _version(engine)
             if version != NEWEST:
                 _upgrade(engine, path, version)
         except BaseException:
@@ -44,18 +45,8 @@ def open_engine(path: Path) -> Engine:
 
 
 def create_engine_at(path: Path) -> Engine:
-    """Return an engine on a new, empty bench book.
-
-    Raises
-    ------
-    BookTrouble
-        If something lies there already, or it cannot be made.
-    """
+    """Return an engine on a new, empty database of the newest version."""
     with told_plainly(path):
-        if path.exists():
-            raise BookTrouble(str(path), "is there already; open it, or choose another name")
-        if not path.parent.is_dir():
-            raise BookTrouble(str(path), "cannot be made: its folder is not there")
         engine = engine_on(path)
         try:
             with engine.connect() as connection:
@@ -157,24 +148,29 @@ def copy_to(engine: Engine, path: Path, target: Path) -> None:
 
 
 def _look_at(path: Path) -> None:
-    """Refuse what is no SQLite file before SQLite makes one of it."""
+    """Refuse what is not ours before SQLite touches it.
+
+    The header is 100 bytes, the application id at 68 (SQLite, "Database File
+    Format", section 1.3).
+    """
     if not path.exists():
         raise BookTrouble(str(path), "is not there")
     if not path.is_file():
         raise BookTrouble(str(path), "is a folder, not a bench book")
     with path.open("rb") as file:
-        start = file.read(len(MAGIC))
-    if start != MAGIC:
-        raise BookTrouble(str(path), "is empty" if not start else "is not a bench book")
+        header = file.read(100)
+    if not header.startswith(MAGIC):
+        raise BookTrouble(str(path), "is not a bench book" if header else "is empty")
+    if len(header) < 100:
+        raise BookTrouble(str(path), "is damaged: it is cut short; restore a backup of it")
+    if int.from_bytes(header[68:72], "big") != APPLICATION_ID:
+        raise BookTrouble(str(path), "is another program's database, not a bench book")
 
 
 def _check(engine: Engine, path: Path) -> None:
-    """Refuse other programs' databases, and damaged ones."""
-    with engine.connect() as connection:
-        found = connection.exec_driver_sql("PRAGMA application_id").scalar_one()
-        if found != APPLICATION_ID:
-            raise BookTrouble(str(path), "is another program's database, not a bench book")
-        if path.stat().st_size <= MOST_CHECKED_BYTES:
+    """Refuse a damaged file; a very large one only shows it where it is read."""
+    if path.stat().st_size <= MOST_CHECKED_BYTES:
+        with engine.connect() as connection:
             verdict = connection.exec_driver_sql("PRAGMA quick_check(1)").scalar_one()
             if verdict != "ok":
                 raise BookTrouble(str(path), "is damaged; restore a backup of it")

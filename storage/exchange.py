@@ -8,7 +8,6 @@ by the path to its place; whatever is read is written back without loss.
 from __future__ import annotations
 
 import hashlib
-import importlib.util
 import json
 import sys
 from dataclasses import dataclass
@@ -16,6 +15,7 @@ from typing import Any, Final
 
 import msgspec
 
+from planner.graph.network import check_acyclic
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand
 from storage.plain import plain, pretty
@@ -55,7 +55,7 @@ def load(data: bytes) -> Exchange:
         raise Refused("", 'must be an object {"tackfree": 1, ...}; this is no exchange file')
     header, body = _split(raw)
     book = build(body, Book)
-    _check_order(book)
+    check_acyclic(book)
     return Exchange(book, header.note)
 
 
@@ -117,14 +117,6 @@ def _split(raw: dict[str, object]) -> tuple[_Header, dict[str, object]]:
     )
     demand(header.tackfree == VERSION, "tackfree", f"is no version there has been; use {VERSION}")
     return header, {key: value for key, value in raw.items() if key not in names}
-
-
-def _check_order(book: Book) -> None:
-    if importlib.util.find_spec("planner.graph.network") is None:
-        return
-    from planner.graph.network import check_acyclic  # noqa: PLC0415
-
-    check_acyclic(book)
 
 
 if __name__ == "__main__":  # python -m storage.exchange > storage/exchange.schema.json

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import zlib
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -54,3 +55,16 @@ def told_plainly(path: Path) -> Iterator[None]:
     except OSError as problem:
         reason = problem.strerror or type(problem).__name__
         raise BookTrouble(str(path), f"cannot be used ({reason})") from problem
+
+
+@contextmanager
+def read_as_sound(path: Path) -> Iterator[None]:
+    """Tell what makes no sense in a file that we once wrote as damage to it."""
+    try:
+        with told_plainly(path):
+            yield
+    except BookTrouble:
+        raise
+    except (DBAPIError, ValueError, TypeError, LookupError, zlib.error) as problem:
+        words = " ".join(str(problem).split())[:200]
+        raise BookTrouble(str(path), f"is damaged ({words}); restore a backup of it") from problem

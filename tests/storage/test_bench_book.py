@@ -1,0 +1,273 @@
+"""The bench book: edits, facts, undo and redo, two programs at once."""
+
+import os
+import sqlite3
+import subprocess
+import sys
+from contextlib import closing
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from rich_books import rich_books
+
+from planner.values.coating import Coating, Family
+from planner.values.project import Logged, Project
+from planner.values.refusal import Refused
+from storage.bench_book import BenchBook, BookChanged, BookTrouble, Kind
+from storage.exchange import digest
+
+START = datetime(2031, 3, 4, 19, 0, tzinfo=UTC)
+
+
+def noted(book, note):
+    """Return the book with another note on its first project: a small edit."""
+    first, *others = book.projects
+    return replace(book, projects=(replace(first, note=note), *others))
+
+
+def fact_of(book, *, number=0, minutes=0):
+    model = book.projects[0].models[0]
+    start = START + timedelta(minutes=minutes)
+    return Logged(
+        model=model.name, step=model.steps[number].id, start=start, end=start + timedelta(minutes=9)
+    )
+
+
+def log_of(bench):
+    return bench.book().projects[0].log
+
+
+@settings(
+    max_examples=12, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
+)
+@given(rich_books(), rich_books())
+def test_every_field_is_kept(tmp_path_factory, first, second):
+    second = noted(second, "surely another note")  # or there might be no edit to undo
+    path = tmp_path_factory.mktemp("books") / "book"
+    with BenchBook.create(path, first) as bench:
+        assert bench.book() == first
+    with BenchBook.open(path) as bench:
+        assert bench.book() == first
+        assert digest(bench.book()) == digest(first)
+        bench.apply("everything else", second)
+    with BenchBook.open(path) as bench:
+        assert bench.book() == second
+        assert bench.undo() == "everything else"
+    with BenchBook.open(path) as bench:
+        assert bench.book() == first
+
+
+def test_an_edit_is_there_after_opening_again(opened, demo_book):
+    bench = opened()
+    before = bench.revision
+    assert bench.apply("note", noted(demo_book, "wash it first")) == before + 1
+    assert opened().book().projects[0].note == "wash it first"
+    last = bench.journal()[-1]
+    assert (last.name, last.kind, last.id) == ("note", Kind.EDIT, before + 1)
+    assert abs(last.at - datetime.now(UTC)) < timedelta(minutes=5)
+
+
+def test_an_edit_that_changes_nothing_leaves_no_line(opened, demo_book):
+    bench = opened()
+    lines = bench.journal()
+    bench.apply("nothing", replace(demo_book))
+    assert bench.journal() == lines
+
+
+def test_only_the_pieces_that_change_are_written(opened, demo_book, book_path):
+    bench = opened()
+
+    def ids(table):
+        with closing(sqlite3.connect(book_path)) as raw:
+            return raw.execute(f"SELECT id FROM {table} ORDER BY id").fetchall()
+
+    before = {table: ids(table) for table in ("coating", "step", "place", "location", "project")}
+    bench.apply("note", noted(demo_book, "new"))
+    assert {table: ids(table) for table in before} == before
+    dearer = replace(demo_book.coatings[0], in_stock_ml=7.5)
+    bench.apply("stock", replace(bench.book(), coatings=(dearer, *demo_book.coatings[1:])))
+    assert ids("coating") != before.pop("coating")
+    assert {table: ids(table) for table in before} == before
+
+
+def test_undo_and_redo_outlast_a_restart(opened, demo_book):
+    bench = opened()
+    bench.apply("one", noted(demo_book, "1"))
+    bench.apply("two", noted(demo_book, "2"))
+    assert bench.undo() == "two"
+    again = opened()
+    assert again.book().projects[0].note == "1"
+    assert (again.undoable(), again.redoable()) == ("one", "two")
+    assert again.undo() == "one"
+    assert again.book() == demo_book
+    assert again.undo() is None
+    third = opened()
+    assert (third.redo(), third.redo(), third.redo()) == ("one", "two", None)
+    assert third.book().projects[0].note == "2"
+    kinds = [entry.kind.value for entry in third.journal()]
+    assert kinds == ["created", "edit", "edit", "undo", "undo", "redo", "redo"]
+
+
+def test_a_new_edit_ends_redo(opened, demo_book):
+    bench = opened()
+    bench.apply("one", noted(demo_book, "1"))
+    bench.undo()
+    bench.apply("other", noted(demo_book, "x"))
+    assert bench.redo() is None
+    assert bench.undo() == "other"
+    assert bench.undo() is None
+
+
+def test_undo_passes_over_facts(opened, demo_book):
+    bench = opened()
+    bench.apply("one", noted(demo_book, "1"))
+    bench.log_fact("primed", demo_book.projects[0].name, fact_of(demo_book))
+    assert bench.undoable() == "one"
+    assert bench.undo() == "one"
+    assert bench.book().projects[0].note == demo_book.projects[0].note
+    assert log_of(bench) == (*demo_book.projects[0].log, fact_of(demo_book))
+    assert log_of(opened()) == log_of(bench)
+    assert bench.undo() is None
+
+
+def test_logs_changed_by_an_edit_of_the_whole_book_are_facts_too(opened, demo_book):
+    bench = opened()
+    first, *others = demo_book.projects
+    logged = replace(first, log=(fact_of(demo_book),))
+    bench.apply("primed", replace(demo_book, projects=(logged, *others)))
+    assert bench.journal()[-1].kind is Kind.FACT
+    assert bench.undo() is None
+    assert log_of(bench) == (fact_of(demo_book),)
+
+
+def test_a_fact_replaces_the_one_of_its_coat_and_can_be_taken_back(opened, demo_book):
+    bench = opened()
+    project = demo_book.projects[0].name
+    begun = replace(fact_of(demo_book), end=None)
+    bench.log_fact("begun", project, begun)
+    bench.log_fact("ended", project, fact_of(demo_book))
+    bench.log_fact("next", project, fact_of(demo_book, number=1, minutes=60))
+    assert len(log_of(bench)) == 2
+    bench.unlog("mistake", project, begun.model, begun.step)
+    assert log_of(opened()) == (fact_of(demo_book, number=1, minutes=60),)
+    with pytest.raises(Refused, match="nothing is logged"):
+        bench.unlog("mistake", project, begun.model, begun.step)
+    with pytest.raises(Refused, match='no project is called "nowhere"'):
+        bench.unlog("mistake", "nowhere", begun.model, begun.step)
+
+
+def test_undo_is_refused_where_it_would_take_a_fact_along(opened, demo_book):
+    bench = opened()
+    first = demo_book.projects[0]
+    twin = replace(first.models[0], name="another")
+    grown = replace(first, models=(*first.models, twin))
+    bench.apply("copy", replace(demo_book, projects=(grown,)))
+    bench.log_fact("primed", first.name, replace(fact_of(demo_book), model="another"))
+    with pytest.raises(Refused, match=r'cannot undo "copy".*take back what was logged since'):
+        bench.undo()
+    assert len(log_of(bench)) == 1
+    bench.unlog("mistake", first.name, "another", fact_of(demo_book).step)
+    assert bench.undo() == "copy"
+    assert bench.book() == demo_book
+
+
+def test_a_new_project_with_facts_is_not_undone_either(opened, demo_book):
+    bench = opened()
+    other = replace(demo_book.projects[0], name="other")
+    bench.apply("import", replace(demo_book, projects=(*demo_book.projects, other)))
+    bench.log_fact("primed", "other", fact_of(demo_book))
+    with pytest.raises(Refused, match=r'cannot undo "import".*logged since'):
+        bench.undo()
+
+
+def test_projects_and_models_come_go_and_change_places(opened, demo_book):
+    bench = opened()
+    first = demo_book.projects[0]
+    twin = replace(first.models[0], name="twin")
+    other = Project(name="other", models=(twin, first.models[0]), log=(fact_of(demo_book),))
+    steps = [
+        replace(demo_book, projects=(first, other)),
+        replace(demo_book, projects=(other, first)),
+        replace(demo_book, projects=(replace(other, models=other.models[::-1]), first)),
+        replace(demo_book, projects=(replace(other, name="renamed"),)),
+        replace(demo_book, projects=()),
+        replace(demo_book, projects=(other, replace(first, models=(twin, *first.models)))),
+    ]
+    for number, book in enumerate(steps):
+        bench.apply(str(number), book)
+        assert opened().book() == book
+    for book in reversed([demo_book, *steps[:-1]]):
+        bench.undo()
+        assert opened().book() == book
+
+
+def test_a_stale_session_is_told_and_changes_nothing(opened, demo_book):
+    first, second = opened(), opened()
+    first.apply("mine", noted(demo_book, "mine"))
+    for attempt in (
+        lambda: second.apply("theirs", noted(demo_book, "theirs")),
+        lambda: second.log_fact("fact", demo_book.projects[0].name, fact_of(demo_book)),
+        second.undo,
+    ):
+        with pytest.raises(BookChanged, match="was changed by another program"):
+            attempt()
+    assert opened().book() == first.book()
+    assert second.book().projects[0].note == "mine"
+    second.apply("theirs", noted(second.book(), "theirs"))
+    assert first.book().projects[0].note == "theirs"
+
+
+def test_the_second_program_is_told_who_was_there_first(opened, book_path):
+    first = opened()
+    assert first.other_user == ""
+    asked = "import sys; from pathlib import Path; from storage.bench_book import BenchBook\n"
+    asked += "with BenchBook.open(Path(sys.argv[1])) as bench: print(bench.other_user)"
+    root = Path(__file__).parents[2]
+    told = subprocess.run(
+        [sys.executable, "-c", asked, str(book_path)],
+        cwd=root,
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    assert f"process {os.getpid()} on " in told.stdout
+    first.close()
+    assert opened().other_user == ""
+
+
+def test_a_cycle_is_not_written(opened, demo_book):
+    project = demo_book.projects[0]
+    model = project.models[0]
+    looped = replace(model.steps[0], after=(model.steps[-1].id,))
+    steps = (looped, *model.steps[1:])
+    models = (replace(model, steps=steps), *project.models[1:])
+    bench = opened()
+    with pytest.raises(Refused):
+        bench.apply("loop", replace(demo_book, projects=(replace(project, models=models),)))
+    assert opened().book() == demo_book
+
+
+def test_a_backup_is_whole_and_restores_as_an_edit(opened, demo_book, tmp_path):
+    bench = opened()
+    copy = tmp_path / "copy.tackfree"
+    bench.backup(copy)
+    with pytest.raises(BookTrouble, match="is there already"):
+        bench.backup(copy)
+    changed = noted(demo_book, "spoilt")
+    bench.apply("spoil", changed)
+    content = copy.read_bytes()
+    bench.restore(copy)
+    assert bench.book() == demo_book
+    assert copy.read_bytes() == content
+    assert bench.undo() == "restore copy.tackfree"
+    assert bench.book() == changed
+
+
+def test_names_that_sql_could_stumble_over(opened, demo_book):
+    bench = opened()
+    odd = Coating(name="'; DROP TABLE step; -- \"% é 塗", family=Family.WATERBORNE_ACRYLIC)
+    bench.apply("odd", replace(demo_book, coatings=(*demo_book.coatings, odd)))
+    assert opened().book().coatings[-1] == odd

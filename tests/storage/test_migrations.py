@@ -1,0 +1,99 @@
+"""Old books open after every upgrade; newer ones are refused."""
+
+import sqlite3
+from contextlib import closing
+from importlib import resources
+from pathlib import Path
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.config import Config
+from alembic.migration import MigrationContext
+from alembic.script import ScriptDirectory
+
+from storage import database
+from storage.bench_book import BenchBook, BookTrouble
+from storage.exchange import load
+from storage.tables import METADATA
+
+OLD = sorted((Path(__file__).parent / "old_books").glob("*.sql"))
+SCRIPTS = ScriptDirectory(str(resources.files("storage") / "migrations"))
+
+
+def test_the_newest_version_is_the_last_script():
+    assert SCRIPTS.get_heads() == [database.NEWEST]
+
+
+def test_each_version_has_an_old_book_to_open():
+    versions = {script.revision for script in SCRIPTS.walk_revisions()}
+    assert {path.stem for path in OLD} == versions
+
+
+def test_the_migrated_tables_are_those_we_use(book_path):
+    with BenchBook.open(book_path) as bench, bench._engine.connect() as connection:
+        context = MigrationContext.configure(connection, opts={"compare_type": True})
+        assert compare_metadata(context, METADATA) == []
+
+
+@pytest.mark.parametrize("old", OLD, ids=lambda path: path.stem)
+def test_a_book_of_each_version_opens(old, tmp_path):
+    path = tmp_path / "bench"
+    with closing(sqlite3.connect(path)) as raw:
+        raw.executescript(old.read_text("utf-8"))
+        raw.execute(f"PRAGMA application_id = {database.APPLICATION_ID}")
+    expected = load(old.with_suffix(".json").read_bytes()).book
+    with BenchBook.open(path) as bench:
+        assert bench.book() == expected
+        bench.apply("edit", expected.__class__(room=expected.room, bench_time=expected.bench_time))
+        assert bench.undo() == "edit"
+        assert bench.book() == expected
+    aside = path.with_name(f"{path.name}.before-{database.NEWEST}")
+    assert aside.exists() == (old.stem != database.NEWEST)
+
+
+def test_a_newer_book_is_refused_and_left_alone(book_path):
+    with closing(sqlite3.connect(book_path)) as raw:
+        raw.execute("UPDATE alembic_version SET version_num = '9999'")
+        raw.commit()
+    with pytest.raises(BookTrouble, match=r"by a newer Tackfree \(version 9999.*update"):
+        BenchBook.open(book_path)
+    with closing(sqlite3.connect(book_path)) as raw:
+        assert raw.execute("SELECT version_num FROM alembic_version").fetchone() == ("9999",)
+
+
+@pytest.mark.parametrize("change", ["DELETE FROM alembic_version", "DROP TABLE alembic_version"])
+def test_a_book_without_its_version_is_damaged(book_path, change):
+    with closing(sqlite3.connect(book_path)) as raw:
+        raw.execute(change)
+        raw.commit()
+    with pytest.raises(BookTrouble, match="does not say its version"):
+        BenchBook.open(book_path)
+
+
+def test_a_migration_that_fails_changes_nothing(book_path, monkeypatch, tmp_path):
+    """All migrations run in one transaction: the tables stay, and so does the version."""
+    scripts = tmp_path / "migrations"
+    (scripts / "versions").mkdir(parents=True)
+    original = Path(str(resources.files("storage") / "migrations"))
+    (scripts / "env.py").write_text((original / "env.py").read_text())
+    for script in (original / "versions").glob("*.py"):
+        (scripts / "versions" / script.name).write_text(script.read_text())
+    (scripts / "versions" / "next.py").write_text(
+        "from alembic import op\n"
+        f"revision, down_revision = '9000', '{database.NEWEST}'\n"
+        "def upgrade():\n"
+        "    op.execute('DROP TABLE gear')\n"
+        "    raise RuntimeError('half way')\n"
+    )
+    monkeypatch.setattr(database, "NEWEST", "9000")
+    monkeypatch.setattr(Config, "set_main_option", _elsewhere(scripts))
+    with pytest.raises(RuntimeError, match="half way"):
+        BenchBook.open(book_path)
+    monkeypatch.undo()
+    with BenchBook.open(book_path) as bench:
+        assert bench.book().gear.airbrushes
+
+
+def _elsewhere(scripts: Path):
+    original = Config.set_main_option
+    return lambda config, name, _value: original(config, name, str(scripts))

@@ -1,0 +1,161 @@
+"""Random edits, facts, undo, redo and restarts, against a model in memory."""
+
+import shutil
+import tempfile
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+import pytest
+from hypothesis import settings
+from hypothesis import strategies as st
+from hypothesis.stateful import RuleBasedStateMachine, invariant, rule, run_state_machine_as_test
+
+from planner.values.book import Book
+from planner.values.project import Logged
+from planner.values.refusal import Refused
+from storage.bench_book import BenchBook
+
+START = datetime(2031, 3, 4, 19, 0, tzinfo=UTC)
+
+
+def with_logs(book: Book, logs: dict) -> Book:
+    """Return the book with these facts and no others."""
+    projects = tuple(replace(one, log=logs.get(one.name, ())) for one in book.projects)
+    return replace(book, projects=projects)
+
+
+class Desk(RuleBasedStateMachine):
+    """The memory keeps books without facts on two stacks, and the facts beside them."""
+
+    template: Path
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.folder = tempfile.TemporaryDirectory()
+        self.path = Path(shutil.copy(self.template, Path(self.folder.name) / "bench"))
+        self.bench = BenchBook.open(self.path)
+        self.now = self.bench.book()
+        self.undone: list[Book] = []
+        self.done: list[Book] = []
+        self.logs = {project.name: project.log for project in self.now.projects}
+        self.now = with_logs(self.now, {})
+        self.count = 0
+
+    def teardown(self) -> None:
+        self.bench.close()
+        self.folder.cleanup()
+
+    def expected(self) -> Book:
+        return with_logs(self.now, self.logs)
+
+    def edit(self, new: Book) -> None:
+        self.count += 1
+        self.bench.apply(f"edit {self.count}", with_logs(new, self.logs))
+        self.done.append(self.now)
+        self.undone.clear()
+        self.now = new
+
+    @rule(data=st.data())
+    def edit_project(self, data) -> None:
+        self.count += 1
+        projects = list(self.now.projects)
+        at = data.draw(st.integers(0, len(projects) - 1))
+        model = projects[at].models[0]
+        kind = data.draw(st.sampled_from(["note", "title", "twin", "turn"]))
+        if kind == "note":
+            projects[at] = replace(projects[at], note=f"note {self.count}")
+        elif kind == "title":
+            steps = (replace(model.steps[0], title=f"title {self.count}"), *model.steps[1:])
+            models = (replace(model, steps=steps), *projects[at].models[1:])
+            projects[at] = replace(projects[at], models=models)
+        elif kind == "twin":
+            twin = replace(model, name=f"twin {self.count}")
+            projects[at] = replace(projects[at], models=(*projects[at].models, twin))
+        elif len(projects[at].models) > 1:
+            projects[at] = replace(projects[at], models=projects[at].models[::-1])
+        else:
+            return
+        self.edit(replace(self.now, projects=tuple(projects)))
+
+    @rule()
+    def edit_stock(self) -> None:
+        self.count += 1
+        first = replace(self.now.coatings[0], in_stock_ml=float(self.count))
+        self.edit(replace(self.now, coatings=(*self.now.coatings[1:], first)))
+
+    @rule()
+    def add_project(self) -> None:
+        self.count += 1
+        fresh = replace(self.now.projects[0], name=f"project {self.count}")
+        self.edit(replace(self.now, projects=(fresh, *self.now.projects)))
+
+    @rule(data=st.data())
+    def remove_project(self, data) -> None:
+        bare = [one for one in self.now.projects if not self.logs.get(one.name)]
+        if bare and len(self.now.projects) > 1:
+            gone = data.draw(st.sampled_from(bare))
+            left = tuple(one for one in self.now.projects if one is not gone)
+            self.edit(replace(self.now, projects=left))
+
+    @rule(data=st.data())
+    def log(self, data) -> None:
+        project = data.draw(st.sampled_from(self.now.projects))
+        model = data.draw(st.sampled_from(project.models))
+        self.count += 1
+        fact = Logged(
+            model=model.name, step=model.steps[0].id, start=START + timedelta(hours=self.count)
+        )
+        kept = tuple(one for one in self.logs.get(project.name, ()) if one.model != fact.model)
+        self.bench.log_fact("fact", project.name, fact)
+        self.logs[project.name] = (*kept, fact)
+
+    @rule(data=st.data())
+    def unlog(self, data) -> None:
+        facts = [(name, fact) for name, log in self.logs.items() for fact in log]
+        if facts:
+            name, fact = data.draw(st.sampled_from(facts))
+            self.bench.unlog("no", name, fact.model, fact.step)
+            self.logs[name] = tuple(one for one in self.logs[name] if one != fact)
+
+    @rule()
+    def undo(self) -> None:
+        self.turn(self.bench.undo, self.done, self.undone)
+
+    @rule()
+    def redo(self) -> None:
+        self.turn(self.bench.redo, self.undone, self.done)
+
+    def turn(self, act, source: list[Book], target: list[Book]) -> None:
+        if not source:
+            assert act() is None
+            return
+        there = {project.name for project in source[-1].projects}
+        lost = any(log and name not in there for name, log in self.logs.items())
+        try:
+            with_logs(source[-1], self.logs)
+        except Refused:
+            lost = True
+        if lost:  # a fact would go with its project or model
+            with pytest.raises(Refused):
+                act()
+            return
+        assert act() is not None
+        target.append(self.now)
+        self.now = source.pop()
+
+    @rule()
+    def restart(self) -> None:
+        self.bench.close()
+        self.bench = BenchBook.open(self.path)
+
+    @invariant()
+    def same(self) -> None:
+        assert self.bench.book() == self.expected()
+
+
+def test_any_course_of_edits_facts_and_restarts(pristine):
+    Desk.template = pristine
+    run_state_machine_as_test(
+        Desk, settings=settings(max_examples=25, stateful_step_count=25, deadline=None)
+    )
