@@ -8,9 +8,8 @@ must be there; the judge decides what it is worth.
 from __future__ import annotations
 
 from dataclasses import asdict, dataclass
-from datetime import date, datetime
+from datetime import datetime
 from typing import Any
-from zoneinfo import ZoneInfo
 
 from planner.bench import BenchCalendar
 from planner.passes import Pass, expand_all
@@ -66,23 +65,16 @@ class _Clock:
     """Minutes as the person's clock and calendar show them."""
 
     def __init__(self, book: Book) -> None:
-        self._zone: ZoneInfo = zone_named(book.bench_time.zone)
-        self._calendar = BenchCalendar(book.bench_time)
-
-    @property
-    def zone(self) -> ZoneInfo:
-        return self._zone
+        self.zone = zone_named(book.bench_time.zone)
+        self.calendar = BenchCalendar(book.bench_time)
 
     def iso(self, minute: int) -> str:
-        return moment_of(minute, self._zone).isoformat()
+        return moment_of(minute, self.zone).isoformat()
 
     def evening(self, minute: int) -> str:
         """Return the date on which the stretch of bench time around a minute begins."""
-        stretch = self._calendar.stretch_at(minute)
-        return (stretch.on if stretch else moment_of(minute, self._zone).date()).isoformat()
-
-    def day_end(self, day: date) -> int:
-        return self._calendar.day_end(day)
+        stretch = self.calendar.stretch_at(minute)
+        return (stretch.on if stretch else moment_of(minute, self.zone).date()).isoformat()
 
 
 def _placement(placed: Placement, one: Pass | None, clock: _Clock) -> dict[str, Any]:
@@ -122,8 +114,8 @@ def _late(plan: Plan, book: Book, clock: _Clock) -> list[dict[str, Any]]:
     late: list[dict[str, Any]] = []
     for name, end in plan.finishes:
         target = targets.get(name)
-        if target is not None and end > clock.day_end(target):
-            over = end - clock.day_end(target)
+        over = end - clock.calendar.day_end(target) if target else 0
+        if target and over > 0:
             late.append({"project": name, "target": target.isoformat(), "minutes": over})
     return late
 
