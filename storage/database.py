@@ -12,6 +12,8 @@ from typing import Any, Final
 from sqlalchemy import URL, Connection, Engine, create_engine, event
 from sqlalchemy.pool import StaticPool
 
+from storage import journal
+from storage.journal import Kind
 from storage.trouble import BookTrouble, read_as_sound, told_plainly
 
 APPLICATION_ID: Final = 0x7461636B  # "tack", in the header of each of our files
@@ -94,8 +96,11 @@ def transaction(engine: Engine, path: Path, *, writes: bool = False) -> Iterator
             raise
 
 
-def migrate(engine: Engine, target: str) -> None:
+def migrate(engine: Engine, target: str, *, upgrade: bool = False) -> None:
     """Run the migrations up to ``target``, all in one transaction.
+
+    The ``upgrade`` of a book in use gets its line in the journal, behind
+    which undo does not go: what older lines hold may fit older tables only.
 
     Foreign keys are off meanwhile, since a table that is rebuilt would take
     its children with it; they are checked before the commit.
@@ -114,6 +119,8 @@ def migrate(engine: Engine, target: str) -> None:
             broken = connection.exec_driver_sql("PRAGMA foreign_key_check").first()
             if broken is not None:
                 raise AssertionError(f"migration to {target} leaves {broken} dangling")
+            if upgrade:
+                journal.append(connection, f"upgrade to {target}", Kind.UPGRADE, {})
             connection.exec_driver_sql("COMMIT")
         except BaseException:
             connection.exec_driver_sql("ROLLBACK")
@@ -199,4 +206,4 @@ def _upgrade(engine: Engine, path: Path, version: str) -> None:
     aside = path.with_name(f"{path.name}.before-{NEWEST}")
     if not aside.exists():
         copy_to(engine, path, aside)
-    migrate(engine, NEWEST)
+    migrate(engine, NEWEST, upgrade=True)

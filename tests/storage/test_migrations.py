@@ -2,6 +2,7 @@
 
 import sqlite3
 from contextlib import closing
+from dataclasses import replace
 from importlib import resources
 from pathlib import Path
 
@@ -12,7 +13,7 @@ from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
 
 from storage import database
-from storage.bench_book import BenchBook, BookTrouble
+from storage.bench_book import BenchBook, BookTrouble, Kind
 from storage.exchange import load
 from storage.tables import METADATA
 
@@ -70,23 +71,35 @@ def test_a_book_without_its_version_is_damaged(book_path, change):
         BenchBook.open(book_path)
 
 
-def test_a_migration_that_fails_changes_nothing(book_path, monkeypatch, tmp_path):
-    """All migrations run in one transaction: the tables stay, and so does the version."""
+@pytest.fixture
+def next_migration(monkeypatch, tmp_path):
+    """Add a migration after the newest, for the time of a test."""
     scripts = tmp_path / "migrations"
     (scripts / "versions").mkdir(parents=True)
     original = Path(str(resources.files("storage") / "migrations"))
     (scripts / "env.py").write_text((original / "env.py").read_text())
     for script in (original / "versions").glob("*.py"):
         (scripts / "versions" / script.name).write_text(script.read_text())
-    (scripts / "versions" / "next.py").write_text(
-        "from alembic import op\n"
-        f"revision, down_revision = '9000', '{database.NEWEST}'\n"
-        "def upgrade():\n"
-        "    op.execute('DROP TABLE gear')\n"
-        "    raise RuntimeError('half way')\n"
-    )
-    monkeypatch.setattr(database, "NEWEST", "9000")
-    monkeypatch.setattr(Config, "set_main_option", _elsewhere(scripts))
+
+    def add(*body: str) -> None:
+        head = f"revision, down_revision = '9000', '{database.NEWEST}'"
+        lines = ["import sqlalchemy as sa", "from alembic import op", head, "def upgrade():"]
+        lines += [f"    {line}" for line in body]
+        (scripts / "versions" / "next.py").write_text("\n".join(lines))
+        monkeypatch.setattr(database, "NEWEST", "9000")
+        original_option = Config.set_main_option
+        monkeypatch.setattr(
+            Config,
+            "set_main_option",
+            lambda config, name, _value: original_option(config, name, str(scripts)),
+        )
+
+    return add
+
+
+def test_a_migration_that_fails_changes_nothing(book_path, monkeypatch, next_migration):
+    """All migrations run in one transaction: the tables stay, and so does the version."""
+    next_migration("op.execute('DROP TABLE gear')", "raise RuntimeError('half way')")
     with pytest.raises(RuntimeError, match="half way"):
         BenchBook.open(book_path)
     monkeypatch.undo()
@@ -94,6 +107,22 @@ def test_a_migration_that_fails_changes_nothing(book_path, monkeypatch, tmp_path
         assert bench.book().gear.airbrushes
 
 
-def _elsewhere(scripts: Path):
-    original = Config.set_main_option
-    return lambda config, name, _value: original(config, name, str(scripts))
+def test_an_upgrade_keeps_the_book_and_a_copy_of_the_old_file(book_path, demo_book, next_migration):
+    """Rebuilding a table would delete its children, were foreign keys not off meanwhile."""
+    with BenchBook.open(book_path) as bench:
+        bench.apply("edit", replace(demo_book, coatings=(*demo_book.coatings[::-1],)))
+        kept = bench.book()
+    next_migration(
+        "with op.batch_alter_table('room', recreate='always') as batch:",
+        "    batch.add_column(sa.Column('windows', sa.Integer()))",
+    )
+    with BenchBook.open(book_path) as bench:
+        assert bench.book() == kept
+        assert bench.journal()[-1].kind is Kind.UPGRADE
+        assert bench.undo() is None  # older lines may not fit the newer tables
+        bench.apply("later", demo_book)
+        assert bench.undo() == "later"
+    aside = book_path.with_name(f"{book_path.name}.before-9000")
+    with closing(sqlite3.connect(aside)) as raw:
+        old = SCRIPTS.get_current_head()
+        assert raw.execute("SELECT version_num FROM alembic_version").fetchone() == (old,)
