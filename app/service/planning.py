@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from planner.schedule.greedy import plan_book
+from planner.schedule.greedy import RULES, plan_book
 from planner.schedule.judge import Verdict, judge
 from planner.values.book import Book
 from planner.values.plan import Plan
@@ -30,20 +30,24 @@ class Planned:
     verdict: Verdict
 
 
-def plan(book: Book, now: int, *, last: Plan | None = None) -> Planned:
+def plan(book: Book, now: int, *, last: Plan | None = None, quick: bool = False) -> Planned:
     """Plan every active project of a book from ``now`` on.
 
     Parameters
     ----------
     last
         The plan before it; steps that leave its stretch are counted.
+    quick
+        Try one rule only: sound, found in a fraction of the time, and often a
+        little dearer; for showing something while the rest is tried.
 
     Raises
     ------
     Unsound
         If the judge refuses what the heuristic made.
     """
-    made = replace(plan_book(book, now, last=last), digest=digest(book))
+    rules = RULES[:1] if quick else RULES
+    made = replace(plan_book(book, now, rules=rules, last=last), digest=digest(book))
     verdict = judge(book, made)
     if not verdict.accepted:
         raise Unsound(verdict)

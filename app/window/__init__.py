@@ -1,0 +1,20 @@
+"""The window: everything of Tackfree that uses Qt."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+
+def run(book: Path | None = None, now: int | None = None) -> int:
+    """Open the window on a bench book and return its exit status when it is closed.
+
+    Parameters
+    ----------
+    book
+        Where the book lies; None is the person's own, begun if there is none.
+    now
+        Minute at which to start the window's clock; None is the real time.
+    """
+    from app.window.start import run_window  # noqa: PLC0415 - Qt is loaded only when asked for
+
+    return run_window(book, now)

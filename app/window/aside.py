@@ -22,7 +22,7 @@ def panel(picture: Picture, colours: Colours) -> QWidget:
     column = QVBoxLayout(holder)
     column.setContentsMargins(8, 20, 18, 20)
     column.setSpacing(6)
-    sheet, zone = picture.sheet, picture.laid.calendar.zone
+    sheet, zone = picture.sheet, picture.zone
     _drying(column, words.tr("Drying now"), sheet.drying_now, sheet, zone, colours)
     _closing(column, sheet, zone, colours)
     _drying(column, words.tr("Will dry after this"), sheet.drying_after, sheet, zone, colours)
@@ -148,20 +148,16 @@ def _finish(column: QVBoxLayout, picture: Picture, zone: ZoneInfo, colours: Colo
         column.addWidget(text(sentence, colour=colours.closing_word, size=0.92))
 
 
-def finish_line(
-    plan: Plan, picture: Picture, name: str, minute: int, zone: ZoneInfo
-) -> str:
+def finish_line(plan: Plan, picture: Picture, name: str, minute: int, zone: ZoneInfo) -> str:
     """Return when a project is finished, against its date."""
     done = words.when(minute, zone, plan.now)
     target = picture.book.project(name).target
     if target is None:
-        return words.tr("{time}; no date is set").format(time=done)
-    end = picture.laid.calendar.day_end(target)
-    date = words.day(target)
-    if minute > end:
-        return words.tr("{time}: {length} after your date, {date}").format(
-            time=done, length=words.span(minute - end), date=date
-        )
-    return words.tr("{time}: {length} before your date, {date}, is over").format(
-        time=done, length=words.span(end - minute), date=date
+        return words.tr("done {time}, no date set").format(time=done)
+    end = picture.calendar.day_end(target)
+    sentence = (
+        words.tr("done {time}, {length} too late for {date}")
+        if minute > end
+        else words.tr("done {time}, {length} in hand before {date} ends")
     )
+    return sentence.format(time=done, length=words.span(abs(end - minute)), date=words.day(target))

@@ -23,11 +23,11 @@ class FlowLayout(QLayout):
         """Return the number of controls."""
         return len(self._items)
 
-    def itemAt(self, index: int) -> QLayoutItem | None:  # type: ignore[override]  # noqa: N802
+    def itemAt(self, index: int) -> QLayoutItem | None:  # noqa: N802
         """Return a control's item."""
         return self._items[index] if 0 <= index < len(self._items) else None
 
-    def takeAt(self, index: int) -> QLayoutItem | None:  # type: ignore[override]  # noqa: N802
+    def takeAt(self, index: int) -> QLayoutItem | None:  # noqa: N802
         """Give a control's item away."""
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.window import strokes
@@ -35,7 +35,7 @@ class Mark(QWidget):
         """Paint with a prepared painter."""
         raise NotImplementedError
 
-    def thread(self, painter: QPainter, *, dotted: bool = False) -> None:
+    def run_thread(self, painter: QPainter, *, dotted: bool = False) -> None:
         """Paint the thread that runs through the evening."""
         pen = QPen(self.colours.colour("soft", 0.7), 1.6)
         if dotted:
@@ -66,7 +66,7 @@ class StrokeMark(Mark):
 
     def draw(self, painter: QPainter) -> None:
         """Paint thread, knot and strokes."""
-        self.thread(painter)
+        self.run_thread(painter)
         top = 6.0
         for swatch in self._swatches:
             rect = QRectF(THREAD_X + 9, top, 62, 20)
@@ -96,18 +96,16 @@ class DropMark(Mark):
 
     def draw(self, painter: QPainter) -> None:
         """Paint thread and drop."""
-        self.thread(painter)
+        self.run_thread(painter)
         middle = self.height() / 2
         painter.setPen(QPen(self.colours.colour("soft"), 1.2))
         if self._swatch:
-            painter.setBrush(strokes.QColor(self._swatch))
+            painter.setBrush(QColor(self._swatch))
             painter.drawEllipse(QPointF(THREAD_X + 18, middle), 6, 6)
         else:
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawEllipse(QPointF(THREAD_X + 18, middle), 6, 6)
-            painter.drawLine(
-                QPointF(THREAD_X + 14, middle + 4), QPointF(THREAD_X + 22, middle - 4)
-            )
+            painter.drawLine(QPointF(THREAD_X + 14, middle + 4), QPointF(THREAD_X + 22, middle - 4))
         painter.drawLine(QPointF(THREAD_X, middle), QPointF(THREAD_X + 12, middle))
 
 
@@ -120,7 +118,7 @@ class GapMark(Mark):
 
     def draw(self, painter: QPainter) -> None:
         """Paint the dots."""
-        self.thread(painter, dotted=True)
+        self.run_thread(painter, dotted=True)
 
 
 class WedgeMark(QWidget):
@@ -176,3 +174,14 @@ class WarningMark(Mark):
     def draw(self, painter: QPainter) -> None:
         """Paint the triangle beside the first line of the text."""
         strokes.paint_warning(painter, QRectF(1, 2, 15, 13), self.colours)
+
+
+class RingMark(Mark):
+    """The ring at which a film opens."""
+
+    def __init__(self, colours: Colours, parent: QWidget | None = None) -> None:
+        super().__init__(colours, 14, parent)
+
+    def draw(self, painter: QPainter) -> None:
+        """Paint the ring beside the first line of the text."""
+        strokes.paint_ring(painter, 7, 9, self.colours, 4)

@@ -49,6 +49,8 @@ class Colours:
         The wedge, and text about it.
     closing, ready, caution, pinned
         Marks: the bracket, an opened film, a warning, a wish.
+    focus, stroke
+        The frame of what has the keys, and the ground of what is chosen.
     """
 
     dark: bool
@@ -67,6 +69,7 @@ class Colours:
     caution: str
     pinned: str
     focus: str
+    stroke: str
 
     def colour(self, name: str, alpha: float = 1.0) -> QColor:
         """Return a colour by its field's name, with an opacity."""
@@ -92,6 +95,7 @@ LIGHT = Colours(
     caution=ORANGE,
     pinned=REDDISH_PURPLE,
     focus=BLUE,
+    stroke="#BFE0F4",
 )
 
 DARK = Colours(
@@ -111,6 +115,7 @@ DARK = Colours(
     caution=ORANGE,
     pinned=REDDISH_PURPLE,
     focus=SKY_BLUE,
+    stroke="#24506B",
 )
 
 
@@ -161,7 +166,7 @@ def qt_palette(colours: Colours) -> QPalette:
         role.AlternateBase: colours.gutter,
         role.Button: colours.sheet,
         role.ToolTipBase: colours.sheet,
-        role.Highlight: colours.focus,
+        role.Highlight: colours.stroke,
         role.Light: colours.sheet,
         role.Midlight: colours.rule,
         role.Mid: colours.rule,
@@ -174,7 +179,7 @@ def qt_palette(colours: Colours) -> QPalette:
         palette.setColor(each, QColor(colour))
     for each in inks:
         palette.setColor(each, QColor(colours.ink))
-    palette.setColor(role.HighlightedText, QColor(readable_on(colours.focus)))
+    palette.setColor(role.HighlightedText, QColor(colours.ink))
     palette.setColor(role.PlaceholderText, QColor(colours.soft))
     palette.setColor(role.Link, QColor(colours.drying_word))
     for each in (role.WindowText, role.Text, role.ButtonText):
@@ -195,4 +200,13 @@ QMenuBar {{ background: {paper}; }}
 QMenuBar::item {{ padding: 4px 10px; background: transparent; }}
 QMenuBar::item:selected {{ background: {gutter}; }}
 QSplitter::handle {{ background: {rule}; }}
+QScrollBar {{ background: transparent; border: none; margin: 0; }}
+QScrollBar:vertical {{ width: 12px; }}
+QScrollBar:horizontal {{ height: 12px; }}
+QScrollBar::handle {{ background: {rule}; border-radius: 4px; margin: 2px; }}
+QScrollBar::handle:hover {{ background: {soft}; }}
+QScrollBar::handle:vertical {{ min-height: 36px; }}
+QScrollBar::handle:horizontal {{ min-width: 36px; }}
+QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
+QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
 """

@@ -6,15 +6,27 @@ No Qt: a background thread makes it.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import StrEnum
+from functools import cached_property
+from zoneinfo import ZoneInfo
 
 from app.service.moves import Move
 from app.service.planning import plan
 from app.window.timeline.content import Laid, Strip, strip_of
 from planner.air import dew_point_c
+from planner.bench import BenchCalendar
 from planner.schedule.judge import Verdict
 from planner.tonight import RunSheet, run_sheet
 from planner.values.book import Book
 from planner.values.plan import Plan
+
+
+class Part(StrEnum):
+    """What of a picture a view shows."""
+
+    SHEET = "sheet"
+    STRIP = "strip"
+    LAID = "laid"
 
 
 @dataclass(frozen=True)
@@ -34,15 +46,46 @@ class RoomAir:
 
 @dataclass(frozen=True)
 class Picture:
-    """One plan and what is read off it."""
+    """One plan and what is read off it, each part when it is first looked at."""
 
     book: Book
+    now: int
     plan: Plan
     verdict: Verdict
-    laid: Laid
-    strip: Strip
-    sheet: RunSheet
-    air: RoomAir
+
+    @cached_property
+    def calendar(self) -> BenchCalendar:
+        """Bench time of the book."""
+        return BenchCalendar(self.book.bench_time)
+
+    @property
+    def zone(self) -> ZoneInfo:
+        """Zone of the book."""
+        return self.calendar.zone
+
+    @cached_property
+    def laid(self) -> Laid:
+        """The plan laid out on a table."""
+        return Laid(self.book, self.plan, self.now, self.calendar)
+
+    @cached_property
+    def strip(self) -> Strip:
+        """What the timeline draws."""
+        return strip_of(self.laid)
+
+    @cached_property
+    def sheet(self) -> RunSheet:
+        """What Tonight shows."""
+        return run_sheet(self.book, self.plan, self.now)
+
+    @cached_property
+    def air(self) -> RoomAir:
+        """Air of the usual location."""
+        return _air(self.laid)
+
+    def prepare(self, part: Part) -> None:
+        """Read a part now, so that whoever shows it need not wait."""
+        getattr(self, part.value)
 
 
 @dataclass(frozen=True)
@@ -55,29 +98,20 @@ class Change:
     cause: str
 
 
-def picture_of(book: Book, now: int) -> Picture:
-    """Plan a book from ``now`` on and read everything off the plan.
+def picture_of(book: Book, now: int, *, last: Plan | None = None, quick: bool = False) -> Picture:
+    """Plan a book from ``now`` on; ``last`` and ``quick`` as for `app.service.planning.plan`.
 
     Raises
     ------
     Unsound
         If the judge refuses the plan; then nothing of it is shown.
     """
-    planned = plan(book, now)
-    laid = Laid(book, planned.plan, now)
-    return Picture(
-        book=book,
-        plan=planned.plan,
-        verdict=planned.verdict,
-        laid=laid,
-        strip=strip_of(laid),
-        sheet=run_sheet(book, planned.plan, now),
-        air=_air(laid),
-    )
+    planned = plan(book, now, last=last, quick=quick)
+    return Picture(book, now, planned.plan, planned.verdict)
 
 
 def _air(laid: Laid) -> RoomAir:
     usual = laid.book.room.locations[0]
-    air = laid.problem.cure.air(usual.name).at(laid.now)
+    air = laid.cure.air(usual.name).at(laid.now)
     dew = dew_point_c(air.temperature_c, air.humidity_pct) if air.humidity_pct > 0 else None
     return RoomAir(usual.name, air.temperature_c, air.humidity_pct, dew)

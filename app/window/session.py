@@ -13,12 +13,12 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
 
-from app.service import books, demos, edits
+from app.service import books, edits
 from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.service.moves import moved
 from app.service.planning import Unsound
-from app.window.picture import Change, Picture, picture_of
+from app.window.picture import Change, Part, Picture, picture_of
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
 from planner.values.plan import PassKey
@@ -32,19 +32,29 @@ log = logging.getLogger(__name__)
 class _Answers(QObject):
     """Carries answers from the background thread to the window's."""
 
-    came = Signal(int, object)
+    came = Signal(int, object, bool)
     failed = Signal(int, str)
 
 
 class _Planning(QRunnable):
-    def __init__(self, serial: int, book: Book, now: int, answers: _Answers) -> None:
+    """Plans twice: at once by one rule, then by all of them."""
+
+    def __init__(
+        self, serial: int, book: Book, now: int, old: Picture | None, part: Part, answers: _Answers
+    ) -> None:
         super().__init__()
-        self._serial, self._book, self._now, self._answers = serial, book, now, answers
+        self._serial, self._book, self._now = serial, book, now
+        self._old, self._part, self._answers = old, part, answers
 
     def run(self) -> None:
         """Plan, and send what came of it."""
         try:
-            picture = picture_of(self._book, self._now)
+            quick = self._quickly()
+            last = self._old.plan if self._old else None
+            picture = picture_of(self._book, self._now, last=last)
+            if quick is not None and _no_better(picture, quick):
+                picture = quick
+            picture.prepare(self._part)
         except (Refused, Unsound) as problem:
             self._answers.failed.emit(self._serial, str(problem))
         except Exception:
@@ -53,7 +63,21 @@ class _Planning(QRunnable):
             message = "planning failed; the program's log says where"
             self._answers.failed.emit(self._serial, message)
         else:
-            self._answers.came.emit(self._serial, picture)
+            self._answers.came.emit(self._serial, picture, True)
+
+    def _quickly(self) -> Picture | None:
+        try:
+            picture = picture_of(self._book, self._now, quick=True)
+        except Unsound:
+            return None  # all rules together may still find a sound one
+        picture.prepare(self._part)
+        self._answers.came.emit(self._serial, picture, False)
+        return picture
+
+
+def _no_better(full: Picture, quick: Picture) -> bool:
+    """Tell whether trying all rules gained nothing; steps moved against a plan count last."""
+    return full.plan.cost.vector()[:-1] >= quick.plan.cost.vector()[:-1]
 
 
 class Session(QObject):
@@ -87,6 +111,8 @@ class Session(QObject):
         self._store: BenchBook | None = None
         self._book: Book | None = None
         self._picture: Picture | None = None
+        self._before: Picture | None = None
+        self._part = Part.SHEET
         self._serial = 0
         self._cause = ""
         self._pool = QThreadPool(self)
@@ -139,7 +165,7 @@ class Session(QObject):
     def adopt(self, store: BenchBook, book: Book) -> None:
         """Work with an opened book from now on."""
         self.close()
-        self._store, self._book, self._picture = store, book, None
+        self._store, self._book, self._picture, self._before = store, book, None, None
         self.ticks.clear()
         self.opened.emit()
         self.edited.emit()
@@ -222,7 +248,9 @@ class Session(QObject):
         start = self.now - length
         if placed is not None and placed.start < self.now:
             start = placed.start
-        refused = self.attempt(lambda book: edits.log_fact(book, key.project, self._fact(key, start)))
+        refused = self.attempt(
+            lambda book: edits.log_fact(book, key.project, self._fact(key, start))
+        )
         if refused is not None:
             self.troubled.emit(str(refused))
 
@@ -241,9 +269,16 @@ class Session(QObject):
         if self._book is None:
             return
         self._serial += 1
+        self._before = self._picture
         self.planning.emit(True)
         self._pool.clear()
-        self._pool.start(_Planning(self._serial, self._book, self.now, self._answers))
+        self._pool.start(
+            _Planning(self._serial, self._book, self.now, self._before, self._part, self._answers)
+        )
+
+    def show_first(self, part: Part) -> None:
+        """Have this part of every picture read in the background, for the view on screen."""
+        self._part = part
 
     def wait(self) -> None:
         """Wait until no planning runs any more."""
@@ -267,29 +302,20 @@ class Session(QObject):
         self.replan()
         return True
 
-    def _take(self, serial: int, picture: Picture) -> None:
+    def _take(self, serial: int, picture: Picture, final: bool) -> None:
         if serial != self._serial:
             return
-        old = self._picture
-        moves = moved(old.plan, picture.plan) if old else ()
+        news = picture is not self._picture
         self._picture = picture
-        change = Change(old, picture, moves, self._cause)
-        self._cause = ""
-        self.planning.emit(False)
-        self.pictured.emit(change)
+        if news:
+            old = self._before
+            moves = moved(old.plan, picture.plan) if old else ()
+            self.pictured.emit(Change(old, picture, moves, self._cause))
+        if final:
+            self._cause = ""
+            self.planning.emit(False)
 
     def _fail(self, serial: int, message: str) -> None:
         if serial == self._serial:
             self.planning.emit(False)
             self.troubled.emit(message)
-
-
-def with_demo(book: Book, name: str, *, alone: bool) -> Edit:
-    """Return the edit that takes a demonstration project into a book.
-
-    A book without projects takes its room, bench time and gear as well, so
-    that the plan is that of the demonstration.
-    """
-    theirs = frozenset(books.Household) if alone else frozenset()
-    imported = books.import_file(book, demos.read(name), theirs=theirs)
-    return Edit(f"import {name.replace('_', ' ')}", imported.book)

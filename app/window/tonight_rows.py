@@ -120,10 +120,12 @@ class WorkLine(Row):
         now: int,
         ticks: frozenset[str],
         loggable: bool,
+        told: frozenset[Caution] = frozenset(),
     ) -> None:
         super().__init__(colours, row.start, row.end, now, ruled=True)
         self.row = row
         self._zone = zone
+        self._told = told
         self.boxes: list[QCheckBox] = []
         mark = StrokeMark(
             colours,
@@ -202,27 +204,49 @@ class WorkLine(Row):
         return button
 
     def _places(self, ticks: frozenset[str]) -> QWidget:
+        """Return the places to tick off, a line for each part."""
         holder = QWidget()
-        flow = FlowLayout(holder)
-        several = len(self.row.parts) > 1
-        for place in self.row.places:
-            part, _, spot = place.partition("/")
-            name = self.tr("{part}: {place}").format(part=part, place=spot) if several else spot
-            box = QCheckBox(name)
-            box.setChecked(place in ticks)
-            box.toggled.connect(lambda on, place=place: self.ticked.emit(self.key, place, on))
-            flow.addWidget(box)
-            self.boxes.append(box)
+        grid = QGridLayout(holder)
+        grid.setContentsMargins(0, 1, 0, 1)
+        grid.setHorizontalSpacing(12)
+        grid.setVerticalSpacing(3)
+        grid.setColumnStretch(1, 1)
+        for line, part in enumerate(self.row.parts):
+            name = text(part, colour=self.colours.soft, wrap=False)
+            grid.addWidget(name, line, 0, Qt.AlignmentFlag.AlignTop)
+            spots = QWidget()
+            flow = FlowLayout(spots)
+            for place in self.row.places:
+                if place.partition("/")[0] == part:
+                    flow.addWidget(self._box(place, place in ticks))
+            grid.addWidget(spots, line, 1)
         return holder
 
+    def _box(self, place: str, on: bool) -> QCheckBox:
+        part, _, spot = place.partition("/")
+        box = QCheckBox(spot)
+        box.setAccessibleName(self.tr("{place} of {part}").format(place=spot, part=part))
+        box.setChecked(on)
+        box.toggled.connect(lambda on: self.ticked.emit(self.key, place, on))
+        self.boxes.append(box)
+        return box
+
     def _caution(self, caution: Caution) -> QWidget:
+        """Return a caution: in full once on a sheet, by its first words after that."""
         holder = QWidget()
         line = QHBoxLayout(holder)
         line.setContentsMargins(0, 2, 0, 0)
         line.setSpacing(6)
         line.addWidget(WarningMark(self.colours), 0, Qt.AlignmentFlag.AlignTop)
-        label = text(caution.text, size=0.92)
-        label.setToolTip(self.tr("Source: {source}").format(source=caution.source))
+        told = caution in self._told
+        shown = caution.text.partition(":")[0] if told else caution.text
+        label = text(shown, size=0.92)
+        label.setToolTip(
+            self.tr("{caution}\nSource: {source}").format(
+                caution=caution.text, source=caution.source
+            )
+        )
+        label.setAccessibleName(caution.text)
         line.addWidget(label, 1)
         return holder
 

@@ -9,13 +9,13 @@ from app.window import aside, words
 from app.window.palette import LIGHT, Colours
 from app.window.picture import Picture
 from app.window.tonight_rows import NoteLine, Row, SetUpLine, WorkLine, text
-from planner.cautions import LAST_WORD
+from planner.cautions import LAST_WORD, Caution
 from planner.tonight import RunSheet, WorkRow
 from planner.values.moment import moment_of
 from planner.values.plan import PassKey
 
 GAP_SHOWN = 5  # shorter pauses are not worth a line [min]
-ASIDE_WIDTH = 320
+ASIDE_WIDTH = 276
 
 
 class TonightView(QWidget):
@@ -91,7 +91,7 @@ class TonightView(QWidget):
     def _sheet(self, picture: Picture) -> QWidget:
         page = QWidget()
         column = QVBoxLayout(page)
-        column.setContentsMargins(14, 14, 14, 20)
+        column.setContentsMargins(6, 14, 10, 20)
         column.setSpacing(0)
         column.addWidget(_heading(picture, self._colours))
         self.rows = self._rows(picture)
@@ -105,8 +105,9 @@ class TonightView(QWidget):
         return page
 
     def _rows(self, picture: Picture) -> list[Row]:
-        sheet, zone, now = picture.sheet, picture.laid.calendar.zone, picture.sheet.now
+        sheet, zone, now = picture.sheet, picture.zone, picture.sheet.now
         rows: list[Row] = []
+        told: set[Caution] = set()
         interval = sheet.interval
         running = interval.start <= now
         at = max(interval.start, now) if running else interval.start
@@ -123,7 +124,9 @@ class TonightView(QWidget):
                     now=now,
                     ticks=self._ticks.get(row.key, frozenset()),
                     loggable=running and row.piece == row.pieces,
+                    told=frozenset(told),
                 )
+                told.update(row.cautions)
                 line.ticked.connect(self.ticked)
                 line.done.connect(self.done)
                 rows.append(line)
@@ -157,7 +160,7 @@ def _ending(sheet: RunSheet, at: int, end: str) -> str:
 
 
 def _heading(picture: Picture, colours: Colours) -> QWidget:
-    sheet, zone = picture.sheet, picture.laid.calendar.zone
+    sheet, zone = picture.sheet, picture.zone
     here = moment_of(sheet.now, zone)
     running = sheet.interval.start <= sheet.now
     tonight = sheet.on == here.date()

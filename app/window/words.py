@@ -57,7 +57,7 @@ def span(minutes: int) -> str:
     if minutes < HOUR:
         return tr("{minutes} min").format(minutes=minutes)
     hours, rest = divmod(minutes, HOUR)
-    if hours < 72:
+    if hours < 48:
         if not rest:
             return tr("{hours} h").format(hours=hours)
         return tr("{hours} h {minutes} min").format(hours=hours, minutes=rest)

@@ -9,6 +9,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
+from itertools import zip_longest
 
 from planner.bench import BenchCalendar
 from planner.cure import Cure
@@ -18,7 +19,7 @@ from planner.schedule.state import FOREVER, Opening, Table
 from planner.tonight import swatch_of
 from planner.values.book import Book
 from planner.values.coating import State
-from planner.values.moment import Interval, moment_of, zone_named
+from planner.values.moment import Interval, moment_of
 from planner.values.plan import BenchKind, PassKey, Placement, Plan, Reason
 from planner.values.step import Bound, Stage, Tool
 
@@ -139,13 +140,13 @@ class Strip:
 class Laid:
     """The plan laid out on a table, so that films and windows can be read off."""
 
-    def __init__(self, book: Book, plan: Plan, now: int) -> None:
-        zone = zone_named(book.bench_time.zone)
+    def __init__(self, book: Book, plan: Plan, now: int, calendar: BenchCalendar) -> None:
         self.book = book
         self.plan = plan
         self.now = now
-        self.calendar = BenchCalendar(book.bench_time)
-        self.problem = Problem(book, now, cure=Cure(book.room, zone), calendar=self.calendar)
+        self.calendar = calendar
+        self.cure = Cure(book.room, calendar.zone)
+        self.problem = Problem(book, now, cure=self.cure, calendar=calendar)
         self.table = Table(self.problem, now)
         self.placed: dict[PassKey, Placement] = {}
         for one in sorted(plan.placements, key=lambda placed: (placed.start, placed.end)):
@@ -213,8 +214,8 @@ def _lanes(laid: Laid) -> tuple[Lane, ...]:
     touched: dict[tuple[str, str, str], list[PassKey]] = defaultdict(list)
     for activity in laid.problem.activities:
         key = activity.one.key
-        for part in activity.one.parts:
-            touched[key.project, key.model, part].append(key)
+        for name in activity.one.parts:
+            touched[key.project, key.model, name].append(key)
     lanes: list[Lane] = []
     for project in laid.book.projects:
         for model in project.models if project.active else ():
@@ -223,8 +224,8 @@ def _lanes(laid: Laid) -> tuple[Lane, ...]:
                 passes = tuple(touched[project.name, model.name, part.name])
                 if passes:
                     groups.setdefault(passes, []).append(part.name)
-            for names in groups.values():
-                lanes.append(Lane(len(lanes), project.name, model.name, tuple(names)))
+            for members in groups.values():
+                lanes.append(Lane(len(lanes), project.name, model.name, tuple(members)))
     return tuple(lanes)
 
 
@@ -336,7 +337,7 @@ def _held(laid: Laid, airbrushes: tuple[str, ...]) -> Iterator[Held]:
             (work for work in laid.plan.bench if work.airbrush == name),
             key=lambda work: work.interval.start,
         )
-        for work, following in zip(mine, [*mine[1:], None], strict=True):
+        for work, following in zip_longest(mine, mine[1:]):
             if not work.coating:
                 continue
             end = following.interval.start if following else work.interval.end
@@ -371,8 +372,9 @@ def _columns(
             columns.append(Column(stretch.interval, stretch.on, stretch.people))
         else:
             free.append(stretch.interval)
-    for interval in _merged(outside):
-        columns.append(Column(interval, moment_of(interval.start, zone).date(), 1))
+    columns += [
+        Column(interval, moment_of(interval.start, zone).date(), 1) for interval in _merged(outside)
+    ]
     return tuple(sorted(columns, key=lambda one: one.interval)), tuple(free)
 
 

@@ -230,7 +230,7 @@ def _loads(painter: QPainter, scene: Scene) -> None:
 
 def paint_names(painter: QPainter, scene: Scene) -> None:
     """Paint the names of models, part groups and airbrushes at the left edge."""
-    colours, sizes = scene.colours, scene.at.sizes
+    colours = scene.colours
     edge = QRectF(0, 0, scene.left, scene.area.bottom())
     painter.fillRect(edge, colours.colour("paper"))
     painter.save()

@@ -51,9 +51,11 @@ def outline(strip: Strip) -> tuple[Node, ...]:
             if column.interval.start <= piece.interval.start < column.interval.end:
                 node = _piece(strip, piece, wedges[piece.key], brackets[piece.key], zone)
                 lines.append((piece.interval.start, 1, node))
-        for work in strip.set_ups:
-            if column.interval.start <= work.interval.start < column.interval.end:
-                lines.append((work.interval.start, 0, _set_up(strip, work, zone)))
+        lines += [
+            (work.interval.start, 0, _set_up(strip, work, zone))
+            for work in strip.set_ups
+            if column.interval.start <= work.interval.start < column.interval.end
+        ]
         lines.sort(key=lambda line: line[:2])
         nodes.append(_column(strip, column, tuple(node for *_, node in lines), zone))
     return tuple(nodes)

@@ -1,4 +1,4 @@
-"""The strip on a painter, back to front: grounds, past, drying, work, names, and the fixed edges."""
+"""The strip on a painter, back to front: grounds, past, drying, work, names, edges."""
 
 from __future__ import annotations
 

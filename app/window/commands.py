@@ -1,0 +1,116 @@
+"""Every command of the menus, with its keys."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QMenuBar
+
+from app.window import help_pages
+from app.window.palette import Look
+
+if TYPE_CHECKING:
+    from app.window.main_window import MainWindow
+
+Keys = QKeySequence.StandardKey
+
+
+class Commands(QObject):
+    """Actions of the main window."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        files, session = window.files, window.session
+        self.new = self._action(self.tr("&New book…"), files.new_book, Keys.New)
+        self.open = self._action(self.tr("&Open book…"), files.open_book, Keys.Open)
+        self.import_ = self._action(
+            self.tr("&Import project file…"), files.import_project, "Ctrl+I"
+        )
+        self.export = self._action(self.tr("&Export project file…"), files.export, "Ctrl+E")
+        self.quit = self._action(self.tr("&Quit"), window.close, Keys.Quit)
+        self.undo = self._action(self.tr("&Undo"), session.undo, Keys.Undo)
+        self.redo = self._action(self.tr("&Redo"), session.redo, Keys.Redo)
+        self.about = self._action(self.tr("&About Tackfree"), lambda: help_pages.about(window))
+        self.keys = self._action(
+            self.tr("&Keys"), lambda: help_pages.keys(window), Keys.HelpContents
+        )
+        self.views = self._views()
+        self.looks = self._looks()
+
+    def _action(
+        self, name: str, act: Callable[[], object], keys: Keys | str | None = None
+    ) -> QAction:
+        action = QAction(name, self)
+        if keys is not None:
+            action.setShortcut(QKeySequence(keys))
+        action.triggered.connect(lambda _on=False: act())
+        return action
+
+    def _views(self) -> list[QAction]:
+        names = (
+            self.tr("&Tonight"),
+            self.tr("T&imeline"),
+            self.tr("&Room"),
+            self.tr("&Coat stack"),
+        )
+        group = QActionGroup(self)
+        views = []
+        for number, name in enumerate(names[: len(self._window.views)]):
+            action = self._action(
+                name, partial(self._window.show_view, number), f"Ctrl+{number + 1}"
+            )
+            action.setToolTip(
+                self.tr("{view} (Ctrl+{n})").format(view=name.replace("&", ""), n=number + 1)
+            )
+            action.setCheckable(True)
+            group.addAction(action)
+            views.append(action)
+        return views
+
+    def _looks(self) -> dict[Look, QAction]:
+        names = {
+            Look.SYSTEM: self.tr("&Follow the system"),
+            Look.LIGHT: self.tr("&Light"),
+            Look.DARK: self.tr("&Dark"),
+        }
+        group = QActionGroup(self)
+        looks = {}
+        for look, name in names.items():
+            action = self._action(name, partial(self._window.set_look, look))
+            action.setCheckable(True)
+            group.addAction(action)
+            looks[look] = action
+        return looks
+
+    def fill(self, bar: QMenuBar) -> None:
+        """Put the actions into menus."""
+        file = bar.addMenu(self.tr("&File"))
+        file.addActions([self.new, self.open])
+        file.addSeparator()
+        file.addActions([self.import_, self.export])
+        file.addSeparator()
+        file.addAction(self.quit)
+        edit = bar.addMenu(self.tr("&Edit"))
+        edit.addActions([self.undo, self.redo])
+        view = bar.addMenu(self.tr("&View"))
+        view.addActions(self.views)
+        view.addSeparator()
+        dock = self._window.dock.toggleViewAction()
+        dock.setShortcut(QKeySequence("F4"))
+        view.addAction(dock)
+        view.addSeparator()
+        view.addActions(list(self.looks.values()))
+        help_ = bar.addMenu(self.tr("&Help"))
+        help_.addActions([self.keys, self.about])
+
+    def name_edits(self, undo: str, redo: str) -> None:
+        """Name what undo and redo would do, and disable them where there is nothing."""
+        self.undo.setEnabled(bool(undo))
+        self.redo.setEnabled(bool(redo))
+        self.undo.setText(self.tr("&Undo {edit}").format(edit=undo) if undo else self.tr("&Undo"))
+        self.redo.setText(self.tr("&Redo {edit}").format(edit=redo) if redo else self.tr("&Redo"))

@@ -1,0 +1,331 @@
+"""When a person is at the bench: weekdays and hours, days off, and stretches beside them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import date, datetime, time
+from functools import partial
+
+from PySide6.QtCore import QDate, QLocale, QSignalBlocker, Qt, QTime
+from PySide6.QtWidgets import (
+    QDateEdit,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSpinBox,
+    QTimeEdit,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.service import edits
+from app.service.edits import WEEKDAYS, Edit
+from app.window import words
+from app.window.session import Session
+from app.window.tonight_rows import text
+from planner.values.bench_time import Extra, Recurring
+from planner.values.book import Book
+from planner.values.moment import moment_of
+from planner.values.refusal import Refused
+
+HOURS = "HH:mm"
+
+
+def weekly_days(rule: Recurring) -> frozenset[int] | None:
+    """Return the weekdays (0 = Monday) of a plain weekly rule, None for any other."""
+    fields = dict(field.partition("=")[::2] for field in rule.rule.upper().split(";"))
+    codes = fields.get("BYDAY", "").split(",")
+    if set(fields) != {"FREQ", "BYDAY"} or fields["FREQ"] != "WEEKLY":
+        return None
+    if not all(code in WEEKDAYS for code in codes):
+        return None
+    return frozenset(WEEKDAYS.index(code) for code in codes)
+
+
+class RuleLine(QWidget):
+    """One recurring stretch: its weekdays and hours."""
+
+    def __init__(self, rule: Recurring, change: Callable[[Recurring | None], None]) -> None:
+        super().__init__()
+        self._rule, self._change = rule, change
+        self.days: list[QToolButton] = []
+        self.start, self.end = _time(rule.start), _time(rule.end)
+        self.start.setAccessibleName(self.tr("Bench time begins"))
+        self.end.setAccessibleName(self.tr("Bench time ends"))
+        self.message = QLabel()
+        self.message.setWordWrap(True)
+        self.message.hide()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 4)
+        column.setSpacing(4)
+        chosen = weekly_days(rule)
+        if chosen is None:
+            column.addWidget(text(self.tr("by rule: {rule}").format(rule=rule.rule)))
+        else:
+            column.addLayout(self._weekdays(chosen))
+        hours = QHBoxLayout()
+        hours.addWidget(self.start)
+        hours.addWidget(QLabel("–"))
+        hours.addWidget(self.end)
+        hours.addStretch(1)
+        hours.addWidget(_remove(self.tr("Remove these evenings"), lambda: self._change(None)))
+        column.addLayout(hours)
+        column.addWidget(self.message)
+        for edit in (self.start, self.end):
+            edit.timeChanged.connect(self._apply)
+
+    def _weekdays(self, chosen: frozenset[int]) -> QHBoxLayout:
+        line = QHBoxLayout()
+        line.setSpacing(2)
+        for day in range(7):
+            button = QToolButton()
+            button.setText(QLocale().dayName(day + 1, QLocale.FormatType.ShortFormat)[:2])
+            button.setAccessibleName(QLocale().dayName(day + 1, QLocale.FormatType.LongFormat))
+            button.setToolTip(button.accessibleName())
+            button.setCheckable(True)
+            button.setChecked(day in chosen)
+            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            button.toggled.connect(self._apply)
+            line.addWidget(button)
+            self.days.append(button)
+        line.addStretch(1)
+        return line
+
+    def _apply(self) -> None:
+        rule = self._rule.rule
+        if self.days:
+            codes = [WEEKDAYS[day] for day, button in enumerate(self.days) if button.isChecked()]
+            if not codes:
+                self._say(self.tr("Choose at least one day, or remove the line."))
+                return
+            rule = f"FREQ=WEEKLY;BYDAY={','.join(codes)}"
+        try:
+            changed = replace(
+                self._rule,
+                rule=rule,
+                start=self.start.time().toString(HOURS),
+                end=self.end.time().toString(HOURS),
+            )
+        except Refused as problem:
+            self._say(problem.mend)
+            return
+        self._say("")
+        self._change(changed)
+
+    def _say(self, message: str) -> None:
+        self.message.setText(message)
+        self.message.setVisible(bool(message))
+
+
+class EveningsPanel(QWidget):
+    """Recurring evenings, days off and added stretches of the open book."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._shown: object = None
+        self.rules: list[RuleLine] = []
+        self._lines = QVBoxLayout()
+        self._off = QVBoxLayout()
+        self._extra = QVBoxLayout()
+        for lines in (self._lines, self._off, self._extra):
+            lines.setSpacing(2)
+        self.add = QPushButton(self.tr("Add evenings"))
+        self.add.clicked.connect(self._add_rule)
+        self.day_off = _date_edit(self.tr("Day off"))
+        self.skip = QPushButton(self.tr("Skip"))
+        self.skip.clicked.connect(self._skip)
+        self.extra_day = _date_edit(self.tr("Day of the extra stretch"))
+        self.extra_start, self.extra_end = _time("10:00"), _time("12:00")
+        self.extra_start.setAccessibleName(self.tr("Extra stretch begins"))
+        self.extra_end.setAccessibleName(self.tr("Extra stretch ends"))
+        self.people = QSpinBox()
+        self.people.setRange(1, 2)
+        self.people.setSuffix(self.tr(" at the bench"))
+        self.add_extra = QPushButton(self.tr("Add"))
+        self.add_extra.clicked.connect(self._add_extra)
+        self.message = QLabel()
+        self.message.setWordWrap(True)
+        self.message.hide()
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(text(self.tr("Evenings"), bold=True))
+        column.addLayout(self._lines)
+        column.addWidget(self.add, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(text(self.tr("Days off"), bold=True))
+        column.addLayout(self._off)
+        off = QHBoxLayout()
+        off.addWidget(self.day_off, 1)
+        off.addWidget(self.skip)
+        column.addLayout(off)
+        column.addWidget(text(self.tr("Extra stretches"), bold=True))
+        column.addLayout(self._extra)
+        grid = QGridLayout()
+        grid.addWidget(self.extra_day, 0, 0, 1, 2)
+        hours = QHBoxLayout()
+        hours.addWidget(self.extra_start)
+        hours.addWidget(QLabel("–"))
+        hours.addWidget(self.extra_end)
+        grid.addLayout(hours, 1, 0, 1, 2)
+        grid.addWidget(self.people, 2, 0)
+        grid.addWidget(self.add_extra, 2, 1)
+        column.addLayout(grid)
+        column.addWidget(self.message)
+
+    def show_book(self) -> None:
+        """Show the bench time of the open book."""
+        book = self._session.book
+        if book is None or book.bench_time == self._shown:
+            return
+        self._shown = book.bench_time
+        today = moment_of(self._session.now, self._session.zone).date()
+        for edit in (self.day_off, self.extra_day):
+            if edit.date() == QDate(2000, 1, 1):
+                edit.setDate(QDate(today.year, today.month, today.day))
+        self._show_rules(book)
+        _clear(self._off)
+        for day in book.bench_time.skipped:
+            self._off.addWidget(
+                _removable(
+                    words.day(day, long=True),
+                    self.tr("Be back on this day"),
+                    partial(self._back_on, day),
+                )
+            )
+        _clear(self._extra)
+        for extra in book.bench_time.extra:
+            self._extra.addWidget(
+                _removable(
+                    _extra_name(extra),
+                    self.tr("Remove this stretch"),
+                    partial(self._remove_extra, extra),
+                )
+            )
+
+    def _show_rules(self, book: Book) -> None:
+        rules = book.bench_time.stretches
+        if len(rules) == len(self.rules) and all(
+            line._rule == rule for line, rule in zip(self.rules, rules, strict=True)
+        ):
+            return
+        focused = self._focused_day()
+        _clear(self._lines)
+        self.rules = []
+        for at, rule in enumerate(rules):
+            line = RuleLine(rule, partial(self._change_rule, at))
+            self.rules.append(line)
+            self._lines.addWidget(line)
+        if focused is not None and focused[0] < len(self.rules):
+            line = self.rules[focused[0]]
+            if focused[1] < len(line.days):
+                line.days[focused[1]].setFocus()
+
+    def _focused_day(self) -> tuple[int, int] | None:
+        for at, line in enumerate(self.rules):
+            for day, button in enumerate(line.days):
+                if button.hasFocus():
+                    return at, day
+        return None
+
+    def _change_rule(self, at: int, new: Recurring | None) -> None:
+        def changed(book: Book) -> Edit:
+            rules = list(book.bench_time.stretches)
+            rules[at : at + 1] = [] if new is None else [new]
+            return edits.set_stretches(book, rules)
+
+        self._edit(changed)
+
+    def _add_rule(self) -> None:
+        today = moment_of(self._session.now, self._session.zone).date()
+        rule = Recurring(rule="FREQ=WEEKLY;BYDAY=WE", since=today, start="19:30", end="21:30")
+        self._edit(lambda book: edits.set_stretches(book, (*book.bench_time.stretches, rule)))
+
+    def _skip(self) -> None:
+        day = _day(self.day_off)
+        self._edit(lambda book: edits.skip_date(book, day))
+
+    def _back_on(self, day: date) -> None:
+        self._edit(lambda book: edits.unskip_date(book, day))
+
+    def _remove_extra(self, extra: Extra) -> None:
+        self._edit(lambda book: edits.remove_stretch(book, extra))
+
+    def _add_extra(self) -> None:
+        zone = self._session.zone
+        day = _day(self.extra_day)
+        start = datetime.combine(day, _clock(self.extra_start), zone)
+        end = datetime.combine(day, _clock(self.extra_end), zone)
+        people = self.people.value()
+        self._edit(lambda book: edits.add_stretch(book, start, end, people))
+
+    def _edit(self, make: Callable[[Book], Edit]) -> None:
+        refused = self._session.attempt(make)
+        self.message.setText(refused.mend if refused else "")
+        self.message.setVisible(refused is not None)
+
+
+def _extra_name(extra: Extra) -> str:
+    name = words.tr("{day}, {start}–{end}").format(
+        day=words.day(extra.start), start=f"{extra.start:%H:%M}", end=f"{extra.end:%H:%M}"
+    )
+    return words.tr("{name}, two people").format(name=name) if extra.people > 1 else name
+
+
+def _time(clock: str) -> QTimeEdit:
+    edit = QTimeEdit(QTime.fromString(clock, HOURS))
+    edit.setDisplayFormat(HOURS)
+    edit.setKeyboardTracking(False)
+    return edit
+
+
+def _clock(edit: QTimeEdit) -> time:
+    return time.fromisoformat(edit.time().toString(HOURS))
+
+
+def _date_edit(name: str) -> QDateEdit:
+    edit = QDateEdit()
+    edit.setCalendarPopup(True)
+    edit.setDisplayFormat("d MMM yyyy")
+    edit.setAccessibleName(name)
+    blocked = QSignalBlocker(edit)
+    edit.setDate(QDate(2000, 1, 1))
+    blocked.unblock()
+    return edit
+
+
+def _day(edit: QDateEdit) -> date:
+    read = edit.date()
+    return date(read.year(), read.month(), read.day())
+
+
+def _remove(name: str, act: Callable[[], None]) -> QToolButton:
+    button = QToolButton()
+    button.setText("×")
+    button.setToolTip(name)
+    button.setAccessibleName(name)
+    button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    button.clicked.connect(lambda _on=False: act())
+    return button
+
+
+def _removable(words_: str, remove: str, act: Callable[[], None]) -> QWidget:
+    holder = QWidget()
+    line = QHBoxLayout(holder)
+    line.setContentsMargins(0, 0, 0, 0)
+    line.addWidget(text(words_), 1)
+    line.addWidget(_remove(f"{remove}: {words_}", act))
+    return holder
+
+
+def _clear(lines: QVBoxLayout) -> None:
+    while (item := lines.takeAt(0)) is not None:
+        widget = item.widget()
+        if widget is not None:
+            widget.hide()
+            widget.deleteLater()

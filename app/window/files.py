@@ -1,0 +1,167 @@
+"""What the File menu does: new, open, import, export."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+from pathlib import Path
+
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QFileDialog, QWidget
+
+from app.service import books, demos
+from app.service.edits import Edit
+from app.service.importing import Household, export, import_file
+from app.window.import_dialog import ImportDialog
+from app.window.session import Session
+from planner.values.book import Book
+from planner.values.refusal import Refused
+from storage.exchange import Exchange, load
+
+BOOKS = "*.tackfree"
+EXCHANGE = "*.json"
+
+
+class Files(QObject):
+    """Asks for files and hands them to the session."""
+
+    def __init__(self, session: Session, window: QWidget) -> None:
+        super().__init__(window)
+        self._session = session
+        self._window = window
+
+    def new_book(self) -> None:
+        """Ask where a new book shall lie, and begin it."""
+        name, _ = QFileDialog.getSaveFileName(
+            self._window,
+            self.tr("New bench book"),
+            str(self._folder() / "bench.tackfree"),
+            self.tr("Bench books ({pattern})").format(pattern=BOOKS),
+            options=QFileDialog.Option.DontConfirmOverwrite,
+        )
+        if not name:
+            return
+        path = Path(name) if Path(name).suffix else Path(name).with_suffix(".tackfree")
+        if path.exists():
+            self._session.troubled.emit(
+                self.tr("{path} is there already; open it, or choose another name").format(
+                    path=path
+                )
+            )
+            return
+        self._session.open(path, create=True)
+
+    def open_book(self) -> None:
+        """Ask for a book and open it."""
+        name, _ = QFileDialog.getOpenFileName(
+            self._window,
+            self.tr("Open bench book"),
+            str(self._folder()),
+            self.tr("Bench books ({pattern});;All files (*)").format(pattern=BOOKS),
+        )
+        if name:
+            self._session.open(Path(name))
+
+    def import_project(self) -> None:
+        """Ask for an exchange file and take it in."""
+        name, _ = QFileDialog.getOpenFileName(
+            self._window,
+            self.tr("Import project file"),
+            str(self._folder()),
+            self.tr("Project files ({pattern});;All files (*)").format(pattern=EXCHANGE),
+        )
+        if name:
+            self.import_path(Path(name))
+
+    def import_path(self, path: Path) -> None:
+        """Take an exchange file into the open book, asking what is unclear."""
+        try:
+            exchange = load(path.read_bytes())
+        except OSError as problem:
+            message = self.tr("{path} cannot be read ({why})")
+            self._session.troubled.emit(message.format(path=path, why=problem.strerror))
+            return
+        except Refused as problem:
+            message = self.tr("{file}: {problem}")
+            self._session.troubled.emit(message.format(file=path.name, problem=problem))
+            return
+        book = self._session.book
+        if book is None:
+            return
+        dialog = ImportDialog(book, exchange, path.name, self._window)
+        dialog.accepted.connect(lambda: self._take(exchange, path.name, dialog))
+        dialog.open()
+
+    def _take(self, exchange: Exchange, name: str, dialog: ImportDialog) -> None:
+        theirs, take = dialog.choices()
+
+        def taken(book: Book) -> Edit:
+            imported = import_file(book, exchange, theirs=theirs, take=take)
+            return Edit(f"import {name}", imported.book)
+
+        refused = self._session.attempt(taken)
+        if refused is not None:
+            self._session.troubled.emit(f"{name}: {refused}")
+
+    def export(self) -> None:
+        """Ask where to, and write everything as an exchange file."""
+        book = self._session.book
+        if book is None:
+            return
+        name, _ = QFileDialog.getSaveFileName(
+            self._window,
+            self.tr("Export project file"),
+            str(self._folder() / "projects.json"),
+            self.tr("Project files ({pattern})").format(pattern=EXCHANGE),
+        )
+        if name:
+            self.export_to(Path(name))
+
+    def export_to(self, path: Path) -> None:
+        """Write the active projects, and what they need, as an exchange file."""
+        book = self._session.book
+        if book is None:
+            return
+        try:
+            active = tuple(project.name for project in book.projects if project.active)
+            books.write_whole(path, export(book, active))
+        except Refused as problem:
+            self._session.troubled.emit(str(problem))
+        else:
+            self._session.troubled.emit(self.tr("Exported to {path}").format(path=path))
+
+    def open_demo(self, name: str) -> None:
+        """Take a demonstration project into the open book."""
+        now = self._session.now
+
+        def taken(book: Book) -> Edit:
+            theirs = frozenset() if book.projects else frozenset(Household)
+            exchange = brought_up(demos.read(name), now)
+            imported = import_file(book, exchange, theirs=theirs)
+            return Edit(f"import {name.replace('_', ' ')}", imported.book)
+
+        refused = self._session.attempt(taken)
+        if refused is not None:
+            self._session.troubled.emit(str(refused))
+
+    def _folder(self) -> Path:
+        path = self._session.path
+        return path.parent if path else Path.home()
+
+
+def brought_up(exchange: Exchange, now: int) -> Exchange:
+    """Return a demonstration whose dates lie as far ahead of ``now`` as of its own first evening.
+
+    Whole weeks are added, so that weekdays stay what they were.
+    """
+    book = exchange.book
+    begins = demos.first_evening(book)
+    weeks = -(-(now - begins) // (7 * 1440))
+    if weeks <= 0 or any(project.log or project.pins for project in book.projects):
+        return exchange
+    later = timedelta(weeks=weeks)
+    projects = tuple(
+        replace(project, target=project.target + later) if project.target else project
+        for project in book.projects
+    )
+    return replace(exchange, book=replace(book, projects=projects))

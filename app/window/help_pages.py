@@ -1,0 +1,86 @@
+"""About and Keys."""
+
+from __future__ import annotations
+
+from importlib import metadata
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+
+from app.window import words
+from app.window.tonight_rows import text
+
+
+def key_lines() -> list[tuple[str, str]]:
+    """Return every key with what it does."""
+    tr = words.tr
+    return [
+        ("Ctrl+1 … 4", tr("go to a view")),
+        ("F4", tr("show or hide air and evenings")),
+        ("Ctrl+Z, Ctrl+Shift+Z", tr("undo, redo")),
+        ("Ctrl+I, Ctrl+E", tr("import, export a project file")),
+        ("Tab", tr("go to the next control")),
+        (tr("Space"), tr("tick off a place; press a button")),
+        (tr("← →"), tr("timeline: piece before and after in the lane")),
+        (tr("↑ ↓"), tr("timeline: nearest piece in the lane above and below")),
+        (tr("Home, End"), tr("timeline: first and last piece")),
+        (tr("Enter"), tr("timeline: go to the reason and the gates")),
+        ("+, −, 0", tr("timeline: larger, smaller, fit the whole plan")),
+        (tr("Ctrl + wheel"), tr("timeline: zoom")),
+        (tr("Shift + wheel, drag"), tr("timeline: move along")),
+    ]
+
+
+def keys(parent: QWidget) -> QDialog:
+    """Show the keys."""
+    body = QWidget()
+    form = QFormLayout(body)
+    form.setContentsMargins(0, 0, 0, 0)
+    form.setHorizontalSpacing(24)
+    for key, what in key_lines():
+        label = QLabel(key)
+        font = QFont(label.font())
+        font.setWeight(QFont.Weight.DemiBold)
+        label.setFont(font)
+        form.addRow(label, QLabel(what))
+    return _show(parent, words.tr("Keys"), [body])
+
+
+def about(parent: QWidget) -> QDialog:
+    """Say what this is."""
+    tr = words.tr
+    try:
+        version = metadata.version("tackfree")
+    except metadata.PackageNotFoundError:
+        version = tr("not installed")
+    lines = [
+        tr("Version {version}, MIT licence.").format(version=version),
+        tr(
+            "Plans the finishing of scale models: sound coats, short evenings, one date. "
+            "Waiting times are computed from the air of your room and from labels or family "
+            "defaults; they are estimates, and a test piece knows better."
+        ),
+        tr("The label, the safety data sheet and local rules have the last word."),
+        tr("Colours after Okabe and Ito, “Color Universal Design” (2008)."),
+    ]
+    return _show(parent, tr("About Tackfree"), [text(line) for line in lines])
+
+
+def _show(parent: QWidget, title: str, body: list[QWidget]) -> QDialog:
+    dialog = QDialog(parent)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.setWindowTitle(title)
+    dialog.setMinimumWidth(420)
+    column = QVBoxLayout(dialog)
+    column.setContentsMargins(22, 18, 22, 16)
+    column.setSpacing(12)
+    column.addWidget(text(title, size=1.5, bold=True))
+    for widget in body:
+        column.addWidget(widget)
+    column.addStretch(1)
+    buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+    buttons.rejected.connect(dialog.reject)
+    column.addWidget(buttons)
+    dialog.show()
+    return dialog

@@ -1,0 +1,245 @@
+"""The main window: navigation, views, the dock with air and evenings, menus."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QByteArray, QEvent, QSettings, Qt, QTimer
+from PySide6.QtGui import QCloseEvent
+from PySide6.QtWidgets import (
+    QApplication,
+    QDockWidget,
+    QFrame,
+    QLabel,
+    QMainWindow,
+    QScrollArea,
+    QSplitter,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.window import palette, words
+from app.window.air_panel import AirPanel
+from app.window.commands import Commands
+from app.window.empty_state import EmptyState
+from app.window.evenings_panel import EveningsPanel
+from app.window.files import Files
+from app.window.moved_panel import MovedPanel
+from app.window.navigation import Navigation
+from app.window.palette import Look
+from app.window.picture import Change, Part
+from app.window.projects import ProjectPanel
+from app.window.session import Session
+from app.window.timeline_page import TimelinePage
+from app.window.tonight_view import TonightView
+
+TICK_MS = 5_000  # how often the clock is looked at
+FIRST_SIZE = (1280, 800)
+PARTS = (Part.SHEET, Part.STRIP)  # what each view shows of a picture
+
+
+class MainWindow(QMainWindow):
+    """One window on one bench book."""
+
+    def __init__(self, session: Session, settings: QSettings) -> None:
+        super().__init__()
+        self.session = session
+        self.settings = settings
+        self.setWindowTitle(self.tr("Tackfree"))
+        self.tonight = TonightView()
+        self.timeline = TimelinePage()
+        self.empty = EmptyState()
+        self.views: tuple[TonightView, TimelinePage] = (self.tonight, self.timeline)
+        self.stack = QStackedWidget()
+        for page in (*self.views, self.empty):
+            self.stack.addWidget(page)
+        self.files = Files(session, self)
+        self.commands = Commands(self)
+        self.projects = ProjectPanel(session)
+        self.navigation = Navigation(self.commands.views, self.projects)
+        self.splitter = QSplitter(Qt.Orientation.Horizontal)
+        self.splitter.addWidget(self.navigation)
+        self.splitter.addWidget(self.stack)
+        self.splitter.setStretchFactor(1, 1)
+        self.splitter.setCollapsible(1, False)
+        self.splitter.setSizes([190, 1090])
+        self.setCentralWidget(self.splitter)
+        self.air = AirPanel(session)
+        self.evenings = EveningsPanel(session)
+        self.moved = MovedPanel()
+        self.dock = self._make_dock()
+        self._say = QLabel()
+        self._say.setTextFormat(Qt.TextFormat.PlainText)
+        self.statusBar().addWidget(self._say, 1)
+        self.commands.fill(self.menuBar())
+        self._connect()
+        self._view = 0
+        self._stale: set[QWidget] = set()
+        self._now = session.now
+        self.look = Look(str(settings.value("look", Look.SYSTEM.value)))
+        self.set_look(self.look)
+        self._restore()
+        self._clock = QTimer(self)
+        self._clock.setInterval(TICK_MS)
+        self._clock.timeout.connect(self.clock_moved)
+        self._clock.start()
+        self._refresh()
+
+    def _make_dock(self) -> QDockWidget:
+        inner = QWidget()
+        column = QVBoxLayout(inner)
+        column.setContentsMargins(12, 10, 12, 12)
+        column.setSpacing(14)
+        column.addWidget(self.air)
+        column.addWidget(self.moved, 1)
+        column.addWidget(self.evenings)
+        area = QScrollArea()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setWidget(inner)
+        area.setMinimumWidth(inner.minimumSizeHint().width() + 14)
+        dock = QDockWidget(self.tr("Air and evenings"))
+        dock.setObjectName("air-and-evenings")
+        dock.setWidget(area)
+        self.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, dock)
+        return dock
+
+    def _connect(self) -> None:
+        session = self.session
+        session.opened.connect(self._opened)
+        session.edited.connect(self._refresh)
+        session.pictured.connect(self.show_change)
+        session.planning.connect(self._planning)
+        session.troubled.connect(self.say)
+        self.tonight.ticked.connect(session.tick)
+        self.tonight.done.connect(session.log_done)
+        self.empty.demo_wanted.connect(self.files.open_demo)
+        self.empty.import_wanted.connect(self.files.import_project)
+        QApplication.instance().styleHints().colorSchemeChanged.connect(  # type: ignore[union-attr]
+            lambda _scheme: self.set_look(self.look)
+        )
+
+    def show_view(self, number: int) -> None:
+        """Go to a view."""
+        self._view = number
+        self.commands.views[number].setChecked(True)
+        self.session.show_first(PARTS[number])
+        self._choose_page()
+
+    def set_look(self, look: Look) -> None:
+        """Dress everything in light or dark."""
+        self.look = look
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        colours = palette.wanted(look, app)
+        palette.dress(app, colours)
+        for part in (*self.views, self.empty, self.navigation):
+            part.set_colours(colours)
+        self.commands.looks[look].setChecked(True)
+        self.settings.setValue("look", look.value)
+
+    def show_change(self, change: Change) -> None:
+        """Show a new plan in every view."""
+        picture = change.new
+        self._stale = set(self.views)
+        self.projects.show_book(picture)
+        self.moved.show_change(change)
+        self._choose_page()
+        if change.cause and change.old is not None:
+            self.say(self.moved.summary.text())
+
+    def say(self, message: str) -> None:
+        """Tell something at the foot of the window, where it stays until the next."""
+        self._say.setText(message)
+        self._say.setToolTip(message)
+
+    def clock_moved(self) -> None:
+        """Let the shade follow the clock; plan anew where the plan has run out of date."""
+        now = self.session.now
+        if now == self._now:
+            return
+        self._now = now
+        self.tonight.set_now(now)
+        self.timeline.set_now(now)
+        picture = self.session.picture
+        if picture is not None and any(
+            placed.start < now and not placed.logged for placed in picture.plan.placements
+        ):
+            self.session.replan()
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802
+        """Look whether somebody else has changed the book, whenever one comes back here."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
+            self.session.look_again()
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
+        """Remember the window and let go of the book."""
+        self.settings.setValue("geometry", self.saveGeometry())
+        self.settings.setValue("state", self.saveState())
+        self.settings.setValue("splitter", self.splitter.saveState())
+        self.settings.setValue("timeline", self.timeline.splitter.saveState())
+        self.settings.setValue("view", self._view)
+        self.settings.sync()
+        self._clock.stop()
+        self.session.close()
+        super().closeEvent(event)
+
+    def _restore(self) -> None:
+        self.resize(*FIRST_SIZE)
+        for name, restore in (
+            ("geometry", self.restoreGeometry),
+            ("state", self.restoreState),
+            ("splitter", self.splitter.restoreState),
+            ("timeline", self.timeline.splitter.restoreState),
+        ):
+            saved = self.settings.value(name)
+            if isinstance(saved, QByteArray):
+                restore(saved)
+        try:
+            view = int(str(self.settings.value("view", 0)))
+        except ValueError:
+            view = 0
+        self.show_view(view if 0 <= view < len(self.views) else 0)
+
+    def _opened(self) -> None:
+        path = self.session.path
+        self.setWindowTitle(
+            self.tr("{book} – Tackfree").format(book=path.stem) if path else self.tr("Tackfree")
+        )
+        self.say("")
+
+    def _refresh(self) -> None:
+        self.commands.name_edits(self.session.undo_name(), self.session.redo_name())
+        self.air.show_book()
+        self.evenings.show_book()
+        self.projects.show_book(self.session.picture)
+        self._choose_page()
+
+    def _choose_page(self) -> None:
+        book = self.session.book
+        active = book is not None and any(project.active for project in book.projects)
+        if book is not None and not active:
+            self.empty.show_aside(all_set_aside=bool(book.projects))
+            self.stack.setCurrentWidget(self.empty)
+        else:
+            self._refresh_view()
+            self.stack.setCurrentWidget(self.views[self._view])
+
+    def _refresh_view(self) -> None:
+        """Show the newest plan in the view on screen; the others wait until they are."""
+        view = self.views[self._view]
+        picture = self.session.picture
+        if picture is None or view not in self._stale:
+            return
+        self._stale.discard(view)
+        if view is self.tonight:
+            self.tonight.show_picture(picture, self.session.ticks)
+        elif view is self.timeline:
+            self.timeline.show_picture(picture)
+
+    def _planning(self, busy: bool) -> None:
+        if busy and self.session.picture is None:
+            self.say(words.tr("Planning…"))
+        elif not busy and self._say.text() == words.tr("Planning…"):
+            self.say("")

@@ -1,0 +1,79 @@
+"""What the last change moved, and the new finish."""
+
+from __future__ import annotations
+
+from zoneinfo import ZoneInfo
+
+from PySide6.QtWidgets import QListWidget, QVBoxLayout, QWidget
+
+from app.service.moves import Move
+from app.window import reasons, words
+from app.window.picture import Change
+from app.window.tonight_rows import text
+
+
+class MovedPanel(QWidget):
+    """A sentence, and a list of the pieces of work that stand elsewhere now."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.summary = text(self.tr("Change the air or the evenings, and see what it does."))
+        self.list = QListWidget()
+        self.list.setFrameShape(QListWidget.Shape.NoFrame)
+        self.list.setWordWrap(True)
+        self.list.setAccessibleName(self.tr("What moved"))
+        self.list.setMinimumHeight(90)
+        self.list.viewport().setAutoFillBackground(False)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(text(self.tr("What moved"), bold=True))
+        column.addWidget(self.summary)
+        column.addWidget(self.list, 1)
+
+    def show_change(self, change: Change) -> None:
+        """Show what a change moved; a first plan moved nothing."""
+        if change.old is None or not change.cause:
+            return
+        zone, now = change.new.zone, change.new.plan.now
+        self.summary.setText(" ".join(self._sentences(change, zone, now)))
+        self.list.clear()
+        for move in change.moves:
+            self.list.addItem(_line(move, zone, now))
+
+    def _sentences(self, change: Change, zone: ZoneInfo, now: int) -> list[str]:
+        told = [
+            self.tr("{cause}:").format(cause=words.capital(change.cause)),
+            words.count(
+                len(change.moves),
+                self.tr("{n} piece of work moved."),
+                self.tr("{n} pieces of work moved."),
+            )
+            if change.moves
+            else self.tr("nothing moved."),
+        ]
+        assert change.old is not None
+        before = dict(change.old.plan.finishes)
+        for name, minute in change.new.plan.finishes:
+            told.append(_finish(name, before.get(name), minute, zone, now))
+        return told
+
+
+def _finish(name: str, before: int | None, after: int, zone: ZoneInfo, now: int) -> str:
+    at = words.when(after, zone, now)
+    if before is None or before == after:
+        return words.tr("{project} is finished {time}.").format(project=name, time=at)
+    gap = words.span(abs(after - before))
+    sentence = (
+        words.tr("{project} is finished {time}, {length} later.")
+        if after > before
+        else words.tr("{project} is finished {time}, {length} sooner.")
+    )
+    return sentence.format(project=name, time=at, length=gap)
+
+
+def _line(move: Move, zone: ZoneInfo, now: int) -> str:
+    name = words.capital(reasons.key_name(move.key))
+    none = words.tr("no place")
+    before = none if move.before is None else words.when(move.before, zone, now)
+    after = none if move.after is None else words.when(move.after, zone, now)
+    return words.tr("{work}: {before} → {after}").format(work=name, before=before, after=after)

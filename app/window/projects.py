@@ -1,0 +1,223 @@
+"""The list of projects: which are planned, by which date, and when they will be finished."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QDate,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QSignalBlocker,
+    Qt,
+    Signal,
+)
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QDateEdit,
+    QFormLayout,
+    QLabel,
+    QListView,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.service import edits
+from app.window import words
+from app.window.picture import Picture
+from app.window.session import Session
+from app.window.tonight_rows import text
+from planner.values.project import Project
+
+Index = QModelIndex | QPersistentModelIndex
+NO_INDEX = QModelIndex()
+CHECKED = Qt.CheckState.Checked
+
+
+class ProjectsModel(QAbstractListModel):
+    """The projects of a book; their check marks say which are planned.
+
+    Signals
+    -------
+    switched(str, bool)
+        A project was made active, or set aside.
+    """
+
+    switched = Signal(str, bool)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._projects: tuple[Project, ...] = ()
+        self._lines: dict[str, str] = {}
+
+    def show_projects(self, projects: tuple[Project, ...], lines: dict[str, str]) -> None:
+        """Show other projects; ``lines`` says when each is finished."""
+        names = [project.name for project in projects]
+        if names == [project.name for project in self._projects]:
+            self._projects, self._lines = projects, lines
+            if names:
+                self.dataChanged.emit(self.index(0), self.index(len(names) - 1))
+            return
+        self.beginResetModel()
+        self._projects, self._lines = projects, lines
+        self.endResetModel()
+
+    def project_at(self, index: Index) -> Project | None:
+        """Return the project of a line."""
+        return self._projects[index.row()] if index.isValid() else None
+
+    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return the number of projects."""
+        return 0 if parent.isValid() else len(self._projects)
+
+    def flags(self, index: Index) -> Qt.ItemFlag:
+        """Return that lines can be chosen and checked."""
+        if not index.isValid():
+            return Qt.ItemFlag.NoItemFlags
+        return (
+            Qt.ItemFlag.ItemIsEnabled
+            | Qt.ItemFlag.ItemIsSelectable
+            | Qt.ItemFlag.ItemIsUserCheckable
+            | Qt.ItemFlag.ItemNeverHasChildren
+        )
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        """Return name and finish, or the check mark."""
+        project = self.project_at(index)
+        if project is None:
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            line = self._lines.get(project.name, "")
+            return f"{project.name}\n{line}" if line else project.name
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return "\n".join(filter(None, (self._lines.get(project.name, ""), project.note)))
+        if role == Qt.ItemDataRole.CheckStateRole:
+            return CHECKED if project.active else Qt.CheckState.Unchecked
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            state = self.tr("planned") if project.active else self.tr("set aside")
+            return f"{project.name}, {state}, {self._lines.get(project.name, '')}"
+        return None
+
+    def setData(  # noqa: N802
+        self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole
+    ) -> bool:
+        """Ask for a project to be switched; the model changes when the book has."""
+        project = self.project_at(index)
+        if project is None or role != Qt.ItemDataRole.CheckStateRole:
+            return False
+        self.switched.emit(project.name, Qt.CheckState(value) is CHECKED)
+        return True
+
+
+class ProjectPanel(QWidget):
+    """The list, and below it the date and weight of the chosen project."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self.model = ProjectsModel(self)
+        self.model.switched.connect(self._switch)
+        self.view = QListView()
+        self.view.setModel(self.model)
+        self.view.setWordWrap(True)
+        self.view.setSpacing(2)
+        self.view.setFrameShape(QListView.Shape.NoFrame)
+        self.view.viewport().setAutoFillBackground(False)
+        self.view.setResizeMode(QListView.ResizeMode.Adjust)
+        self.view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.view.setAccessibleName(self.tr("Projects; the check mark says which are planned"))
+        self.view.selectionModel().currentChanged.connect(self._show_chosen)
+        self.dated = QCheckBox(self.tr("finish by"))
+        self.date = QDateEdit()
+        self.date.setCalendarPopup(True)
+        self.date.setDisplayFormat("d MMM yyyy")
+        self.date.setAccessibleName(self.tr("Date of the project"))
+        self.date.setKeyboardTracking(False)
+        self.date.setDate(QDate.currentDate().addDays(28))
+        self.weight = QSpinBox()
+        self.weight.setRange(1, 1000)
+        self.weight.setKeyboardTracking(False)
+        self.weight.setToolTip(
+            self.tr("How much a day late of this project weighs against a day of another")
+        )
+        self.message = QLabel()
+        self.message.setWordWrap(True)
+        self.message.hide()
+        self.form = QWidget()
+        form = QFormLayout(self.form)
+        form.setContentsMargins(0, 0, 0, 0)
+        form.addRow(self.dated, self.date)
+        form.addRow(self.tr("weight"), self.weight)
+        form.addRow(self.message)
+        self.form.setEnabled(False)
+        self.dated.toggled.connect(self._set_date)
+        self.date.dateChanged.connect(self._set_date)
+        self.weight.valueChanged.connect(self._set_weight)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(text(self.tr("Projects"), bold=True))
+        column.addWidget(self.view, 1)
+        column.addWidget(self.form)
+
+    def show_book(self, picture: Picture | None) -> None:
+        """Show the projects of the open book, and when the plan finishes them."""
+        book = self._session.book
+        projects = book.projects if book else ()
+        lines: dict[str, str] = {}
+        if picture is not None:
+            zone, now = picture.zone, picture.plan.now
+            for name, minute in picture.plan.finishes:
+                lines[name] = self.tr("done {time}").format(time=words.when(minute, zone, now))
+        for project in projects:
+            if not project.active:
+                lines[project.name] = self.tr("set aside")
+        self.model.show_projects(projects, lines)
+        if projects and not self.view.currentIndex().isValid():
+            self.view.setCurrentIndex(self.model.index(0))
+        self._show_chosen()
+
+    def _chosen(self) -> Project | None:
+        return self.model.project_at(self.view.currentIndex())
+
+    def _show_chosen(self) -> None:
+        project = self._chosen()
+        self.form.setEnabled(project is not None)
+        self._say("")
+        if project is None:
+            return
+        blocked = [QSignalBlocker(one) for one in (self.dated, self.date, self.weight)]
+        self.dated.setChecked(project.target is not None)
+        self.date.setEnabled(project.target is not None)
+        if project.target is not None:
+            on = project.target
+            self.date.setDate(QDate(on.year, on.month, on.day))
+        self.weight.setValue(project.weight)
+        del blocked
+
+    def _switch(self, name: str, active: bool) -> None:
+        self._edit(lambda book: edits.activate(book, name, active))
+
+    def _set_date(self) -> None:
+        project = self._chosen()
+        if project is not None:
+            read = self.date.date()
+            target = date(read.year(), read.month(), read.day()) if self.dated.isChecked() else None
+            self._edit(lambda book: edits.set_target(book, project.name, target))
+
+    def _set_weight(self, weight: int) -> None:
+        project = self._chosen()
+        if project is not None:
+            self._edit(lambda book: edits.set_weight(book, project.name, weight))
+
+    def _edit(self, make: Callable[..., edits.Edit]) -> None:
+        refused = self._session.attempt(make)
+        self._say(refused.mend if refused else "")
+
+    def _say(self, message: str) -> None:
+        self.message.setText(message)
+        self.message.setVisible(bool(message))

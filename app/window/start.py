@@ -1,0 +1,43 @@
+"""Starting Qt with a window on a bench book."""
+
+from __future__ import annotations
+
+import signal
+import sys
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QSettings, QTimer
+from PySide6.QtWidgets import QApplication
+
+from app.service.clock import current_minute
+from app.window.main_window import MainWindow
+from app.window.session import Session
+
+
+def run_window(book: Path | None = None, now: int | None = None) -> int:
+    """Open the window on a book (None: the person's own) and run it to its end."""
+    app = QApplication.instance()
+    if not isinstance(app, QApplication):
+        app = QApplication(sys.argv[:1])
+    app.setApplicationName("Tackfree")
+    app.setOrganizationName("tackfree")
+    app.setDesktopFileName("tackfree")
+    session = Session(current_minute if now is None else running_from(now))
+    window = MainWindow(session, QSettings())
+    window.show()
+    session.open(book, create=True)
+    # Python sees Ctrl+C in the terminal only when its own code runs now and then.
+    signal.signal(signal.SIGINT, lambda *_: window.close())
+    pulse = QTimer()
+    pulse.timeout.connect(lambda: None)
+    pulse.start(500)
+    status = app.exec()
+    session.close()
+    return status
+
+
+def running_from(now: int) -> Callable[[], int]:
+    """Return a clock that shows ``now`` and goes on from there."""
+    begun = current_minute()
+    return lambda: now + current_minute() - begun
