@@ -37,6 +37,27 @@ while True:
     print(number, flush=True)
 """
 
+COUNTER = """
+import sys
+from dataclasses import replace
+from pathlib import Path
+from storage.bench_book import BenchBook, BookChanged
+
+bench = BenchBook.open(Path(sys.argv[1]))
+told, done = 0, 0
+while done < 25:
+    book = bench.book()
+    note = str(int(book.projects[0].note or 0) + 1)
+    first = replace(book.projects[0], note=note)
+    try:
+        bench.apply("count", replace(book, projects=(first, *book.projects[1:])))
+    except BookChanged:
+        told += 1
+    else:
+        done += 1
+print(told)
+"""
+
 DIES_CREATING = """
 import os, signal, sys
 from pathlib import Path
@@ -94,6 +115,18 @@ def test_killed_at_any_instant_the_last_acknowledged_edit_is_there(book_path, de
         assert bench.undoable() == f"edit {found}"
         bench.undo()
         assert bench.undoable() == (f"edit {found - 1}" if found > 1 else None)
+    assert is_sound(book_path)
+
+
+def test_two_programs_at_once_lose_no_edit(book_path, demo_book):
+    """Each adds one to what it read, 25 times, and begins again where it is told of the other."""
+    with BenchBook.open(book_path) as bench:
+        bench.apply("start", noted(demo_book, "0"))
+    with run(COUNTER, book_path) as first, run(COUNTER, book_path) as second:
+        for one in (first, second):
+            assert one.wait(60) == 0
+    with BenchBook.open(book_path) as bench:
+        assert bench.book().projects[0].note == "50"
     assert is_sound(book_path)
 
 

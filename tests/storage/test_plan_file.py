@@ -199,7 +199,7 @@ def test_garbage_is_refused_by_its_path(data, refusal):
     assert str(caught.value).startswith(refusal)
 
 
-@settings(max_examples=200, deadline=2000)
+@settings(max_examples=200, deadline=None)
 @given(
     st.binary(max_size=60),
     st.none() | st.integers() | st.floats() | st.text(max_size=9) | st.lists(st.none()),
