@@ -7,15 +7,14 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDoubleSpinBox,
     QFormLayout,
-    QLabel,
     QSpinBox,
     QVBoxLayout,
     QWidget,
 )
 
 from app.service import edits
+from app.window.labels import Message, field_label, text
 from app.window.session import Session
-from app.window.tonight_rows import text
 from planner.cure import Cure
 from planner.values.book import Book
 from planner.values.moment import moment_of
@@ -45,15 +44,18 @@ class AirPanel(QWidget):
         self.scope = QComboBox()
         self.scope.addItem(self.tr("today, from now on"), "reading")
         self.scope.addItem(self.tr("every day, all day"), "always")
-        self.message = QLabel()
-        self.message.setWordWrap(True)
-        self.message.hide()
+        for combo in (self.location, self.scope):
+            combo.setSizeAdjustPolicy(
+                QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+            )
+            combo.setMinimumContentsLength(10)
+        self.message = Message()
         form = QFormLayout()
         form.setContentsMargins(0, 0, 0, 0)
-        form.addRow(self.tr("&Where"), self.location)
-        form.addRow(self.tr("&Temperature"), self.temperature)
-        form.addRow(self.tr("&Humidity"), self.humidity)
-        form.addRow(self.tr("&Holds"), self.scope)
+        form.addRow(field_label(self.tr("&Where"), self.location), self.location)
+        form.addRow(field_label(self.tr("&Temperature"), self.temperature), self.temperature)
+        form.addRow(field_label(self.tr("&Humidity"), self.humidity), self.humidity)
+        form.addRow(field_label(self.tr("&Holds"), self.scope), self.scope)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(text(self.tr("Air"), bold=True))
@@ -98,7 +100,7 @@ class AirPanel(QWidget):
         self.scope.setCurrentIndex(0 if changing else 1)
         self.scope.setEnabled(changing)
         del blocked
-        self._say("")
+        self.message.say("")
 
     def _apply(self) -> None:
         book = self._session.book
@@ -116,11 +118,7 @@ class AirPanel(QWidget):
                 location=location,
             )
             refused = self._session.attempt(lambda book: edits.add_reading(book, reading))
-        self._say(refused.mend if refused else "")
-
-    def _say(self, message: str) -> None:
-        self.message.setText(message)
-        self.message.setVisible(bool(message))
+        self.message.say(refused.mend if refused else "")
 
 
 def is_changing(location: Location) -> bool:

@@ -7,10 +7,10 @@ from zoneinfo import ZoneInfo
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.window import reasons, words
+from app.window.labels import text
 from app.window.marks import BracketMark, WedgeMark
 from app.window.palette import Colours
 from app.window.picture import Picture
-from app.window.tonight_rows import text
 from planner.tonight import Closing, Drying, RunSheet
 from planner.values.plan import Plan
 from planner.values.step import Bound

@@ -6,10 +6,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from app.window import reasons, words
+from app.window.labels import text
 from app.window.marks import BracketMark, Mark, RingMark
 from app.window.palette import LIGHT, Colours
 from app.window.picture import Picture
-from app.window.tonight_rows import text
 from planner.values.plan import PassKey
 
 

@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QVBoxLayout
 from app.service import demos
 from app.window import strokes
 from app.window.flow import FlowLayout
+from app.window.labels import text
 from app.window.palette import LIGHT, Colours
-from app.window.tonight_rows import text
 from planner.values.step import Stage, Tool
 
 STROKES = (

@@ -24,8 +24,8 @@ from PySide6.QtWidgets import (
 from app.service import edits
 from app.service.edits import WEEKDAYS, Edit
 from app.window import words
+from app.window.labels import Message, text
 from app.window.session import Session
-from app.window.tonight_rows import text
 from planner.values.bench_time import Extra, Recurring
 from planner.values.book import Book
 from planner.values.moment import moment_of
@@ -55,9 +55,7 @@ class RuleLine(QWidget):
         self.start, self.end = _time(rule.start), _time(rule.end)
         self.start.setAccessibleName(self.tr("Bench time begins"))
         self.end.setAccessibleName(self.tr("Bench time ends"))
-        self.message = QLabel()
-        self.message.setWordWrap(True)
-        self.message.hide()
+        self.message = Message()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 4)
         column.setSpacing(4)
@@ -99,7 +97,7 @@ class RuleLine(QWidget):
         if self.days:
             codes = [WEEKDAYS[day] for day, button in enumerate(self.days) if button.isChecked()]
             if not codes:
-                self._say(self.tr("Choose at least one day, or remove the line."))
+                self.message.say(self.tr("Choose at least one day, or remove the line."))
                 return
             rule = f"FREQ=WEEKLY;BYDAY={','.join(codes)}"
         try:
@@ -110,14 +108,10 @@ class RuleLine(QWidget):
                 end=self.end.time().toString(HOURS),
             )
         except Refused as problem:
-            self._say(problem.mend)
+            self.message.say(problem.mend)
             return
-        self._say("")
+        self.message.say("")
         self._change(changed)
-
-    def _say(self, message: str) -> None:
-        self.message.setText(message)
-        self.message.setVisible(bool(message))
 
 
 class EveningsPanel(QWidget):
@@ -147,9 +141,7 @@ class EveningsPanel(QWidget):
         self.people.setSuffix(self.tr(" at the bench"))
         self.add_extra = QPushButton(self.tr("Add"))
         self.add_extra.clicked.connect(self._add_extra)
-        self.message = QLabel()
-        self.message.setWordWrap(True)
-        self.message.hide()
+        self.message = Message()
         self._lay_out()
 
     def _lay_out(self) -> None:
@@ -172,6 +164,7 @@ class EveningsPanel(QWidget):
         hours.addWidget(self.extra_start)
         hours.addWidget(QLabel("–"))
         hours.addWidget(self.extra_end)
+        hours.addStretch(1)
         grid.addLayout(hours, 1, 0, 1, 2)
         grid.addWidget(self.people, 2, 0)
         grid.addWidget(self.add_extra, 2, 1)
@@ -266,8 +259,7 @@ class EveningsPanel(QWidget):
 
     def _edit(self, make: Callable[[Book], Edit]) -> None:
         refused = self._session.attempt(make)
-        self.message.setText(refused.mend if refused else "")
-        self.message.setVisible(refused is not None)
+        self.message.say(refused.mend if refused else "")
 
 
 def _extra_name(extra: Extra) -> str:

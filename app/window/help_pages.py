@@ -9,7 +9,7 @@ from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
 
 from app.window import words
-from app.window.tonight_rows import text
+from app.window.labels import text
 
 
 def key_lines() -> list[tuple[str, str]]:

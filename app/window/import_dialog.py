@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 
 from app.service.importing import Difference, Household, Imported, import_file
 from app.window import words
-from app.window.tonight_rows import text
+from app.window.labels import text
 from planner.values.book import Book
 from planner.values.refusal import Refused
 from storage.exchange import Exchange

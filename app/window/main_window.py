@@ -83,6 +83,7 @@ class MainWindow(QMainWindow):
         self._clock.timeout.connect(self.clock_moved)
         self._clock.start()
         self._refresh()
+        self.stack.setFocus()
 
     def _make_dock(self) -> QDockWidget:
         inner = QWidget()
@@ -90,14 +91,14 @@ class MainWindow(QMainWindow):
         column.setContentsMargins(12, 10, 12, 12)
         column.setSpacing(14)
         column.addWidget(self.air)
-        column.addWidget(self.moved, 1)
+        column.addWidget(self.moved)
         column.addWidget(self.evenings)
+        column.addStretch(1)
         area = QScrollArea()
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inner)
-        area.setMinimumWidth(inner.minimumSizeHint().width() + 14)
         dock = QDockWidget(self.tr("Air and evenings"))
         dock.setObjectName("air-and-evenings")
         dock.setWidget(area)
@@ -135,8 +136,17 @@ class MainWindow(QMainWindow):
         palette.dress(app, colours)
         for part in (*self.views, self.empty, self.navigation):
             part.set_colours(colours)
+        self._fit_dock()
         self.commands.looks[look].setChecked(True)
         self.settings.setValue("look", look.value)
+
+    def _fit_dock(self) -> None:
+        """Make the dock as wide as what is in it, its scroll bar included."""
+        area = self.dock.widget()
+        inner = area.widget() if isinstance(area, QScrollArea) else None
+        if area is not None and inner is not None:
+            inner.ensurePolished()
+            area.setMinimumWidth(inner.minimumSizeHint().width() + 16)
 
     def show_change(self, change: Change) -> None:
         """Show a new plan in every view."""

@@ -8,8 +8,8 @@ from PySide6.QtWidgets import QListWidget, QVBoxLayout, QWidget
 
 from app.service.moves import Move
 from app.window import reasons, words
+from app.window.labels import text
 from app.window.picture import Change
-from app.window.tonight_rows import text
 
 
 class MovedPanel(QWidget):
@@ -22,13 +22,14 @@ class MovedPanel(QWidget):
         self.list.setFrameShape(QListWidget.Shape.NoFrame)
         self.list.setWordWrap(True)
         self.list.setAccessibleName(self.tr("What moved"))
-        self.list.setMinimumHeight(90)
+        self.list.setFixedHeight(190)
+        self.list.hide()
         self.list.viewport().setAutoFillBackground(False)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(text(self.tr("What moved"), bold=True))
         column.addWidget(self.summary)
-        column.addWidget(self.list, 1)
+        column.addWidget(self.list)
 
     def show_change(self, change: Change) -> None:
         """Show what a change moved; a first plan moved nothing."""
@@ -37,6 +38,7 @@ class MovedPanel(QWidget):
         zone, now = change.new.zone, change.new.plan.now
         self.summary.setText(" ".join(self._sentences(change, zone, now)))
         self.list.clear()
+        self.list.setVisible(bool(change.moves))
         for move in change.moves:
             self.list.addItem(_line(move, zone, now))
 

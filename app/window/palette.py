@@ -199,6 +199,9 @@ QStatusBar::item {{ border: none; }}
 QMenuBar {{ background: {paper}; }}
 QMenuBar::item {{ padding: 4px 10px; background: transparent; }}
 QMenuBar::item:selected {{ background: {gutter}; }}
+QToolButton:checked {{
+    background: {stroke}; border: 2px solid {focus}; border-radius: 3px; font-weight: 600;
+}}
 QSplitter::handle {{ background: {rule}; }}
 QScrollBar {{ background: transparent; border: none; margin: 0; }}
 QScrollBar:vertical {{ width: 12px; }}

@@ -20,7 +20,6 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QDateEdit,
     QFormLayout,
-    QLabel,
     QListView,
     QSpinBox,
     QVBoxLayout,
@@ -29,9 +28,9 @@ from PySide6.QtWidgets import (
 
 from app.service import edits
 from app.window import words
+from app.window.labels import Message, field_label, text
 from app.window.picture import Picture
 from app.window.session import Session
-from app.window.tonight_rows import text
 from planner.values.project import Project
 
 Index = QModelIndex | QPersistentModelIndex
@@ -132,7 +131,7 @@ class ProjectPanel(QWidget):
         self.view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.view.setAccessibleName(self.tr("Projects; the check mark says which are planned"))
         self.view.selectionModel().currentChanged.connect(self._show_chosen)
-        self.dated = QCheckBox(self.tr("finish by"))
+        self.dated = QCheckBox(self.tr("Finish &by"))
         self.date = QDateEdit()
         self.date.setCalendarPopup(True)
         self.date.setDisplayFormat("d MMM yyyy")
@@ -145,14 +144,13 @@ class ProjectPanel(QWidget):
         self.weight.setToolTip(
             self.tr("How much a day late of this project weighs against a day of another")
         )
-        self.message = QLabel()
-        self.message.setWordWrap(True)
-        self.message.hide()
+        self.message = Message()
         self.form = QWidget()
         form = QFormLayout(self.form)
         form.setContentsMargins(0, 0, 0, 0)
-        form.addRow(self.dated, self.date)
-        form.addRow(self.tr("weight"), self.weight)
+        form.addRow(self.dated)
+        form.addRow(self.date)
+        form.addRow(field_label(self.tr("&Weight"), self.weight), self.weight)
         form.addRow(self.message)
         self.form.setEnabled(False)
         self.dated.toggled.connect(self._set_date)
@@ -187,7 +185,7 @@ class ProjectPanel(QWidget):
     def _show_chosen(self) -> None:
         project = self._chosen()
         self.form.setEnabled(project is not None)
-        self._say("")
+        self.message.say("")
         if project is None:
             return
         blocked = [QSignalBlocker(one) for one in (self.dated, self.date, self.weight)]
@@ -216,8 +214,4 @@ class ProjectPanel(QWidget):
 
     def _edit(self, make: Callable[..., edits.Edit]) -> None:
         refused = self._session.attempt(make)
-        self._say(refused.mend if refused else "")
-
-    def _say(self, message: str) -> None:
-        self.message.setText(message)
-        self.message.setVisible(bool(message))
+        self.message.say(refused.mend if refused else "")

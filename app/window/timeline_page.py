@@ -16,12 +16,12 @@ from PySide6.QtWidgets import (
 from app.window import words
 from app.window.aside import finish_line
 from app.window.details import Details
+from app.window.labels import text
 from app.window.palette import Colours
 from app.window.picture import Picture
 from app.window.timeline.outline import outline
 from app.window.timeline.tree import OutlineModel
 from app.window.timeline.view import TimelineView
-from app.window.tonight_rows import text
 from planner.values.plan import PassKey
 
 

@@ -6,12 +6,11 @@ from collections.abc import Iterable
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QRectF, Qt, Signal
-from PySide6.QtGui import QFont, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import (
     QCheckBox,
     QGridLayout,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QSizePolicy,
     QVBoxLayout,
@@ -20,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from app.window import reasons, strokes, words
 from app.window.flow import FlowLayout
+from app.window.labels import text
 from app.window.marks import DropMark, GapMark, Mark, StrokeMark, WarningMark
 from app.window.palette import Colours
 from planner.cautions import Caution
@@ -28,27 +28,6 @@ from planner.values.coating import Portion
 from planner.values.plan import PassKey
 
 TIME_WIDTH = 66
-
-
-def text(
-    words_: str, *, colour: str = "", size: float = 1.0, bold: bool = False, wrap: bool = True
-) -> QLabel:
-    """Return a label; an empty ``colour`` is that of the palette."""
-    label = QLabel(words_)
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    font = QFont(label.font())
-    font.setPointSizeF(font.pointSizeF() * size)
-    if bold:
-        font.setWeight(QFont.Weight.DemiBold)
-    label.setFont(font)
-    if colour:
-        palette = label.palette()
-        palette.setColor(label.foregroundRole(), colour)
-        label.setPalette(palette)
-    if wrap:
-        label.setWordWrap(True)
-        label.setMinimumWidth(40)
-    return label
 
 
 class Row(QWidget):

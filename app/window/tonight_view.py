@@ -6,9 +6,10 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from app.window import aside, words
+from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from app.window.picture import Picture
-from app.window.tonight_rows import NoteLine, Row, SetUpLine, WorkLine, text
+from app.window.tonight_rows import NoteLine, Row, SetUpLine, WorkLine
 from planner.cautions import LAST_WORD, Caution
 from planner.tonight import RunSheet, WorkRow
 from planner.values.moment import moment_of

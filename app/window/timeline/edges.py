@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from app.window.timeline.paint import Scene
 
 LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+LEAST_NAME = 30.0  # less room than this shows nothing but dots [px]
 CENTRE = Qt.AlignmentFlag.AlignCenter
 
 
@@ -224,6 +225,8 @@ def _loads(painter: QPainter, scene: Scene) -> None:
         left = max(left, min(scene.left + 4, right - 60))
         middle = _brush_middle(scene, held.airbrush)
         width = right - left - 2
+        if width < LEAST_NAME:
+            continue
         name = metrics.elidedText(held.coating, Qt.TextElideMode.ElideRight, width)
         painter.drawText(QRectF(left, middle - text * 1.75, width, text * 1.2), LEFT, name)
 

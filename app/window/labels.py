@@ -1,0 +1,52 @@
+"""Labels in our sizes and colours."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QLabel, QWidget
+
+
+def text(
+    words_: str, *, colour: str = "", size: float = 1.0, bold: bool = False, wrap: bool = True
+) -> QLabel:
+    """Return a label; an empty ``colour`` is that of the palette."""
+    label = QLabel(words_)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    font = QFont(label.font())
+    font.setPointSizeF(font.pointSizeF() * size)
+    if bold:
+        font.setWeight(QFont.Weight.DemiBold)
+    label.setFont(font)
+    if colour:
+        palette = label.palette()
+        palette.setColor(label.foregroundRole(), colour)
+        label.setPalette(palette)
+    if wrap:
+        label.setWordWrap(True)
+        label.setMinimumWidth(40)
+    return label
+
+
+def field_label(words_: str, buddy: QWidget) -> QLabel:
+    """Return the label of a control; "&" marks its key."""
+    label = QLabel(words_)
+    label.setBuddy(buddy)
+    # Hinted letters may be wider than Qt measures them.
+    label.setMinimumWidth(label.fontMetrics().horizontalAdvance(words_) + 4)
+    return label
+
+
+class Message(QLabel):
+    """A line below a control that says what is wrong with it, hidden while nothing is."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setWordWrap(True)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.hide()
+
+    def say(self, message: str) -> None:
+        """Show a message, "" for none."""
+        self.setText(message)
+        self.setVisible(bool(message))
