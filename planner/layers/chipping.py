@@ -33,7 +33,7 @@ def chipping(scene: Scene) -> Iterator[Finding]:
 def _fluid_places(scene: Scene, moment: Moment) -> list[str]:
     return [
         place
-        for place, name in moment.first.films
+        for place, name in moment.laid.items()
         if scene.book.coating(name).family is Family.CHIPPING_FLUID
     ]
 
@@ -60,7 +60,7 @@ def _fluid_at(stack: tuple[Layer, ...]) -> int | None:
 def _fluid_below(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend:
     """Return the mend that lays fluid below the last colour, or leaves the places out."""
     for earlier in reversed(scene.moments[: moment.at]):
-        films = dict(earlier.first.films)
+        films = earlier.laid
         ready = all(place in films and earlier.stack(place) for place in places)
         if earlier.step.stage in OVERCOAT_STAGES and ready:
             insert = Insert(
@@ -94,7 +94,7 @@ def _left_open(scene: Scene, moment: Moment) -> Iterator[Finding]:
 
 def _covered(scene: Scene, moment: Moment, place: str) -> bool:
     for later in scene.moments[moment.at + 1 :]:
-        if place in dict(later.first.films) and later.step.stage is not Stage.CHIP_FLUID:
+        if place in later.laid and later.step.stage is not Stage.CHIP_FLUID:
             return later.step.stage in OVERCOAT_STAGES
         if later.step.stage is Stage.CHIP_RUB and place in later.first.places:
             return False
@@ -106,7 +106,7 @@ def _below_a_colour(scene: Scene, moment: Moment, bare: tuple[str, ...]) -> Mend
     fluid = set(_fluid_places(scene, moment))
     colours = [other for other in scene.moments if other.step.stage in OVERCOAT_STAGES]
     for other in reversed([one for one in colours if one.at < moment.at]):
-        films = dict(other.first.films)
+        films = other.laid
         if fluid <= set(films) and all(other.stack(place) for place in fluid):
             move = Move(scene.spot, moment.step.id, other.step.id, before=True)
             return Mend(f"move it below {other.step.title or other.step.id}", (move,))
@@ -115,7 +115,8 @@ def _below_a_colour(scene: Scene, moment: Moment, bare: tuple[str, ...]) -> Mend
 
 def _tape(scene: Scene, moment: Moment) -> Iterator[Finding]:
     """Yield tape on fluid, or on a coat over fluid that no clear coat holds down."""
-    loose = [place for place in moment.first.places if _loose(moment.stack(place))]
+    open_places = (place for place in moment.first.places if place not in moment.masks)
+    loose = [place for place in open_places if _loose(moment.stack(place))]
     if not loose:
         return
     line = row(Next.TAPE, Below.CHIP_FLUID)
@@ -135,11 +136,13 @@ def _loose(stack: tuple[Layer, ...]) -> bool:
     return at is not None and not any(film.seals for film in stack[at + 1 :])
 
 
-def _free_of_fluid(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend | None:
+def _free_of_fluid(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend:
     """Return the mend: open fluid goes on after the tape, a chipped coat is sealed first."""
     tops = {moment.stack(place)[-1] for place in places}
     if all(film.family is Family.CHIPPING_FLUID for film in tops):
-        return _fluid_later(scene, moment, places)
+        later_on = _fluid_later(scene, moment, places)
+        if later_on is not None:
+            return later_on
     rubs: list[Edit] = [
         Move(scene.spot, later.step.id, moment.step.id, before=True, anywhere=True)
         for later in scene.moments[moment.at + 1 :]
@@ -152,7 +155,7 @@ def _free_of_fluid(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Men
 def _fluid_later(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend | None:
     steps = {moment.stack(place)[-1].step.id for place in places}
     for later in scene.moments[moment.at + 1 :]:
-        if later.step.stage in OVERCOAT_STAGES and set(dict(later.first.films)) & set(places):
+        if later.step.stage in OVERCOAT_STAGES and set(later.laid) & set(places):
             edits = tuple(
                 Move(scene.spot, step, later.step.id, before=True) for step in sorted(steps)
             )

@@ -116,7 +116,7 @@ def _pigments_fixed(scene: Scene) -> tuple[bool, Moment, Moment] | None:
         return None
     places = set(moment.first.places)
     for later in scene.moments[moment.at + 1 :]:
-        laid = dict(later.first.films)
+        laid = later.laid
         mine = [scene.book.coating(laid[place]).family for place in places if place in laid]
         if any(family not in (Family.PIGMENT, Family.GRAPHITE) for family in mine):
             return True, moment, later

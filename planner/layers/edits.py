@@ -12,10 +12,9 @@ from typing import Protocol
 
 from planner.layers.stock import Wanted, provide
 from planner.values.book import Book
-from planner.values.coating import Mark, Mix, Preparation, State, Window
 from planner.values.model import Model, Side
 from planner.values.project import Project
-from planner.values.step import Application, Gate, Minutes, Role, Stage, Step, Tool
+from planner.values.step import Application, Minutes, Role, Stage, Step, Tool
 
 A_COAT = Minutes(fixed=3, per_part=3)
 
@@ -252,101 +251,6 @@ def kept(model: Model, step: Step, keep: Callable[[str], bool]) -> Step | None:
 
 
 @dataclass(frozen=True)
-class Prepare:
-    """Ask a preparation of the film of an earlier step."""
-
-    spot: Spot
-    step: str
-    after: str
-    preparation: Preparation = Preparation.SCUFF
-    minutes: int = 10
-
-    def apply(self, book: Book) -> Book:
-        """Add the gate unless the step has one to that film with a preparation."""
-        window = Window(
-            opens=Mark(state=State.DRY_TO_RECOAT),
-            preparation=self.preparation,
-            preparation_minutes=self.minutes,
-        )
-        gate = Gate(after=self.after, windows=(window,))
-        if position(self.spot.find(book), self.after) is None:
-            return book
-
-        def change(step: Step) -> Step:
-            if gate in step.gates:
-                return step
-            return replace(step, gates=(*step.gates, gate))
-
-        return self.spot.change(book, self.step, change)
-
-
-@dataclass(frozen=True)
-class Scrape:
-    """Scrape the faces of a join to bare plastic."""
-
-    spot: Spot
-    step: str
-
-    def apply(self, book: Book) -> Book:
-        """Mark the join as scraped."""
-        return self.spot.change(book, self.step, lambda step: replace(step, scraped=True))
-
-
-@dataclass(frozen=True)
-class Coats:
-    """Lay more coats of one coating."""
-
-    spot: Spot
-    step: str
-    coating: str
-    coats: int
-
-    def apply(self, book: Book) -> Book:
-        """Raise the number of coats."""
-
-        def change(step: Step) -> Step:
-            applications = tuple(
-                replace(one, coats=max(one.coats, self.coats))
-                if one.coating == self.coating
-                else one
-                for one in step.applications
-            )
-            return replace(step, applications=applications)
-
-        return self.spot.change(book, self.step, change)
-
-
-@dataclass(frozen=True)
-class Swap:
-    """Lay another coating instead of one."""
-
-    spot: Spot
-    step: str
-    coating: str
-    wanted: Wanted
-
-    def apply(self, book: Book) -> Book:
-        """Swap the coating; a spray can gives way to airbrush or brush."""
-        model = self.spot.find(book)
-        at = position(model, self.step)
-        if model is None or at is None:
-            return book
-        step = model.steps[at]
-        if self.coating not in [one.coating for one in step.applications]:
-            return book
-        filled, name = provide(book, self.wanted)
-        tool = step.tool
-        if tool is Tool.CAN:
-            tool = Tool.AIRBRUSH if book.gear.airbrushes else Tool.BRUSH
-        applications = tuple(
-            replace(one, coating=name) if one.coating == self.coating else one
-            for one in step.applications
-        )
-        swapped = replace(step, applications=applications, tool=tool)
-        return self.spot.change(filled, self.step, lambda _: swapped)
-
-
-@dataclass(frozen=True)
 class SplitSides:
     """Split a step by the side that its places on ``parts`` face, with turns between.
 
@@ -388,32 +292,3 @@ class SplitSides:
         ]
         new = (now, turns[0], then, turns[1])
         return self.spot.steps(book, (*model.steps[:at], *new, *model.steps[at + 1 :]))
-
-
-@dataclass(frozen=True)
-class SwapPortion:
-    """Stir another coating into a mix instead of one that does not belong there."""
-
-    mix: str
-    portion: str
-    wanted: Wanted
-
-    def apply(self, book: Book) -> Book:
-        """Swap the portion; parts of the same coating are added up."""
-        mix = book.mix(self.mix)
-        if mix is None or self.portion not in [one.coating for one in mix.portions]:
-            return book
-        filled, name = provide(book, self.wanted)
-        parts: dict[str, float] = {}
-        for one in mix.portions:
-            coating = name if one.coating == self.portion else one.coating
-            parts[coating] = parts.get(coating, 0.0) + one.parts
-        portions = tuple(
-            replace(mix.portions[0], coating=coating, parts=amount)
-            for coating, amount in parts.items()
-        )
-
-        def changed(one: Mix) -> Mix:
-            return replace(one, portions=portions) if one.name == self.mix else one
-
-        return replace(filled, mixes=tuple(changed(one) for one in filled.mixes))

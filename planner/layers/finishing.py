@@ -43,7 +43,7 @@ def matte_last(scene: Scene) -> Iterator[Finding]:
     """Yield matte coats that are not the last, and gloss washes laid over the last one."""
     last: dict[str, Moment] = {}
     for moment in scene.moments:
-        for place, name in moment.first.films:
+        for place, name in moment.laid.items():
             if is_last_coat(moment.step, scene.book.coating(name)):
                 last[place] = moment
     for matte in dict.fromkeys(last.values()):
@@ -51,7 +51,7 @@ def matte_last(scene: Scene) -> Iterator[Finding]:
         late = [m for m in scene.moments[matte.at + 1 :] if _spoils(scene, m, places)]
         if not late:
             continue
-        mend = _move_last(scene, matte, places)
+        mend = _move_last(scene, matte)
         washes = [m for m in late if m.step.stage in WASH_STAGES and _gloss(scene, m, places)]
         for moment in washes:
             yield scene.found(
@@ -80,22 +80,23 @@ def _spoils(scene: Scene, moment: Moment, places: set[str]) -> bool:
         place in places
         and moment.step.stage is not Stage.JOIN
         and not may_follow_matte(moment.step, scene.book.coating(name))
-        for place, name in moment.first.films
+        for place, name in moment.laid.items()
     )
 
 
 def _gloss(scene: Scene, moment: Moment, places: set[str]) -> bool:
     return any(
         scene.book.coating(name).finish is Finish.GLOSS
-        for place, name in moment.first.films
+        for place, name in moment.laid.items()
         if place in places
     )
 
 
-def _move_last(scene: Scene, matte: Moment, places: set[str]) -> Mend | None:
+def _move_last(scene: Scene, matte: Moment) -> Mend | None:
     """Return the mend that moves the coat behind what spoils it and what belongs to that."""
     if scene.logged(matte.step.id):
         return None
+    places = set(matte.first.places)
     anchor = matte
     for moment in scene.moments[matte.at + 1 :]:
         touches = any(place in places for place in moment.first.places)
@@ -110,7 +111,7 @@ def decals_sealed(scene: Scene) -> Iterator[Finding]:
     for moment in scene.moments:
         decals = [
             place
-            for place, name in moment.first.films
+            for place, name in moment.laid.items()
             if scene.book.coating(name).family is Family.DECAL
         ]
         bare = [place for place in decals if not _sealed_later(scene, moment, place)]
@@ -144,7 +145,7 @@ def decals_sealed(scene: Scene) -> Iterator[Finding]:
 
 def _sealed_later(scene: Scene, moment: Moment, place: str) -> bool:
     return any(
-        later.step.stage in CLEAR_STAGES and place in dict(later.first.films)
+        later.step.stage in CLEAR_STAGES and place in later.laid
         for later in scene.moments[moment.at + 1 :]
     )
 
@@ -185,7 +186,7 @@ def _behind_its_film(scene: Scene, moment: Moment, idle: list[str], stage: Stage
         makes = [
             other
             for other in scene.moments
-            if other.step.stage in makers and set(idle) <= set(dict(other.first.films))
+            if other.step.stage in makers and set(idle) <= set(other.laid)
         ]
         before = [other for other in makes if other.at < moment.at]
         if makes and not before:
@@ -195,7 +196,7 @@ def _behind_its_film(scene: Scene, moment: Moment, idle: list[str], stage: Stage
             cover = next(
                 other
                 for other in scene.moments[before[-1].at + 1 : moment.at]
-                if set(idle) & set(dict(other.first.films))
+                if set(idle) & set(other.laid)
             )
             move = Move(scene.spot, moment.step.id, cover.step.id, before=True)
             return Mend(f"move it ahead of {cover.step.title or cover.step.id}", (move,))

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.layers.edits import Coats
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.stack import Layer, Moment
+from planner.layers.step_edits import Coats
 from planner.layers.table import Verdict
 from planner.values.book import Book
 from planner.values.step import Bound, Stage

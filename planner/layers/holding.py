@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.layers.edits import Insert, Scrape, SplitSides
+from planner.layers.edits import Insert, SplitSides
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.stack import Moment
+from planner.layers.step_edits import Scrape
 from planner.layers.table import Verdict
 from planner.passes import WHOLE_UNIT, Unit
 from planner.values.coating import Family
@@ -126,7 +127,7 @@ def faces(scene: Scene) -> Iterator[Finding]:
             continue
         painted = {
             place: scene.book.coating(name).family
-            for place, name in moment.first.films
+            for place, name in moment.laid.items()
             if moment.stack(place)
         }
         if not painted:

@@ -80,13 +80,8 @@ def _nothing_on(scene: Scene, moment: Moment) -> Iterator[Finding]:
 
 
 def _on_mask(scene: Scene, moment: Moment) -> Iterator[Finding]:
-    """Yield films on covered places, where the mask does come off some day."""
-    covered = tuple(
-        place
-        for place, _ in moment.first.films
-        if place in moment.masks
-        and _uncovered(scene, scene.moments[moment.masks[place]], place) is not None
-    )
+    """Yield films on places under a mask that comes off later."""
+    covered = tuple(place for place, _ in moment.first.films if place in moment.masks)
     if covered:
         yield scene.found(
             "coat on a masked place",

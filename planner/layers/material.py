@@ -56,7 +56,7 @@ def _coats(scene: Scene, moment: Moment) -> tuple[tuple[str, str], ...]:
         return ()
     return tuple(
         (place, name)
-        for place, name in moment.first.films
+        for place, name in moment.laid.items()
         if scene.book.coating(name).family not in GLUES
     )
 

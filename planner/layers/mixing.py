@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.layers.edits import SwapPortion
 from planner.layers.finding import Finding, Mend
+from planner.layers.step_edits import SwapPortion
 from planner.layers.stock import counterpart, thinner
 from planner.layers.table import COMMON_PRACTICE, Verdict
 from planner.values.book import Book

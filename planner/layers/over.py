@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterator
 
-from planner.layers.edits import Insert, Prepare, Swap
+from planner.layers.edits import Insert
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.kinds import below_kind, next_of
 from planner.layers.stack import Layer, Moment, reached
+from planner.layers.step_edits import Prepare, Swap
 from planner.layers.stock import GLOSS_CLEAR, PRIMER, counterpart
 from planner.layers.strength import ETHER, strength_of
 from planner.layers.table import Below, Next, Row, Verdict, row, verdict_over
@@ -48,9 +49,11 @@ def _waits_for_age(step: Step, layer: Layer) -> bool:
 def over(scene: Scene) -> Iterator[Finding]:
     """Yield what the table finds wrong, one finding for each kind of film below a step."""
     for moment in scene.moments:
-        laid = dict(moment.first.films)
+        laid = moment.laid
         groups: _Groups = defaultdict(list)
         for place in moment.first.places:
+            if place in moment.masks:
+                continue
             worst: dict[Below, tuple[Verdict, Row, Layer | None]] = {}
             for verdict, line, layer in _judged(scene, moment, place, laid.get(place)):
                 if line.below not in worst or verdict.rank > worst[line.below][0].rank:
@@ -221,7 +224,7 @@ def primer_before(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend
 
 def swap_families(scene: Scene, moment: Moment, places: tuple[str, ...], family: Family) -> Mend:
     """Return the mend that lays the same colours in another family."""
-    laid = dict(moment.first.films)
+    laid = moment.laid
     names = dict.fromkeys(laid[place] for place in places)
     edits = tuple(
         Swap(scene.spot, moment.step.id, name, counterpart(scene.book.coating(name), family))

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from itertools import groupby
 
 from planner.layers.kinds import bars, seals
@@ -68,7 +69,8 @@ class Moment:
     """One step, and what lies on every place before it begins.
 
     ``passes`` are its coats; ``stacks`` maps "part/place" to its films from
-    the plastic up; ``masks`` maps a covered place to the index of its mask;
+    the plastic up; ``masks`` maps a covered place to the index of its mask, if
+    that comes off later (one that stays on is a finding, and hides no other);
     ``turns`` counts the turns of each part so far, alone or in an assembly.
     """
 
@@ -84,6 +86,11 @@ class Moment:
         """The first coat; it covers every place of the step."""
         return self.passes[0]
 
+    @cached_property
+    def laid(self) -> dict[str, str]:
+        """What lands where: "part/place" → coating or mix; nothing on a mask."""
+        return {place: name for place, name in self.first.films if place not in self.masks}
+
     def stack(self, place: str) -> tuple[Layer, ...]:
         """Return the films on "part/place" before the step, from the plastic up."""
         return self.stacks.get(place, ())
@@ -91,42 +98,32 @@ class Moment:
 
 def walk(book: Book, project: Project, model: Model) -> Iterator[Moment]:
     """Yield every step of ``model`` in working order with the stacks it meets."""
-    stacks: dict[str, tuple[Layer, ...]] = {}
-    masks: dict[str, int] = {}
-    turns = {part.name: 0 for part in model.parts}
-    passes = expand(project, model)
-    for at, (_, group) in enumerate(groupby(passes, key=lambda one: one.key.step)):
-        step, ours = model.steps[at], tuple(group)
-        yield Moment(at, step, ours, dict(stacks), dict(masks), dict(turns))
-        if step.scraped:
-            for place, _ in ours[0].films:
-                stacks[place] = ()
-        for one in ours:
-            for place, name in one.films:
-                layer = Layer(place, step, at, one.key.coat, book.coating(name), name)
-                stacks[place] = (*stacks.get(place, ()), layer)
-        _advance(step, at, ours[0], masks, turns)
+    moment: Moment | None = None
+    groups = groupby(expand(project, model), key=lambda one: one.key.step)
+    passes = [tuple(group) for _, group in groups]
+    for at, ours in enumerate(passes):
+        moment = Moment(
+            at=at,
+            step=model.steps[at],
+            passes=ours,
+            stacks=_after(book, moment) if moment else {},
+            masks=_masked(passes, at, moment),
+            turns=_turned(model, moment),
+        )
+        yield moment
 
 
 def stack_of(book: Book, project: Project, model: Model) -> dict[str, tuple[Layer, ...]]:
     """Return the finished stack of every place of ``model``, from the plastic up.
 
-    The stack at an earlier moment is the run of layers whose ``at`` is less
-    (or, for a scraped face, what `walk` yields).
+    The stack at an earlier moment is what `walk` yields.
     """
     stacks: dict[str, tuple[Layer, ...]] = {
         f"{part.name}/{place.name}": () for part in model.parts for place in part.places
     }
-    if not model.steps:
-        return stacks
-    *_, last = walk(book, project, model)
-    stacks.update(last.stacks)
-    if last.step.scraped:
-        stacks.update((place, ()) for place, _ in last.first.films)
-    for one in last.passes:
-        for place, name in one.films:
-            layer = Layer(place, last.step, last.at, one.key.coat, book.coating(name), name)
-            stacks[place] = (*stacks[place], layer)
+    if model.steps:
+        *_, last = walk(book, project, model)
+        stacks.update(_after(book, last))
     return stacks
 
 
@@ -144,13 +141,43 @@ def reached(stack: tuple[Layer, ...], strong: bool) -> tuple[Layer, ...]:
     return tuple(films)
 
 
-def _advance(step: Step, at: int, one: Pass, masks: dict[str, int], turns: dict[str, int]) -> None:
-    if step.stage is Stage.MASK:
-        masks.update(dict.fromkeys(one.places, at))
-    elif step.stage is Stage.UNMASK:
-        for place in one.places:
+def _after(book: Book, moment: Moment) -> dict[str, tuple[Layer, ...]]:
+    """Return the stacks that a step leaves; scraping takes a face down to the plastic."""
+    stacks = dict(moment.stacks)
+    if moment.step.scraped:
+        stacks.update((place, ()) for place in moment.laid)
+    for one in moment.passes:
+        for place, name in one.films:
+            if place in moment.laid:
+                layer = Layer(place, moment.step, moment.at, one.key.coat, book.coating(name), name)
+                stacks[place] = (*stacks.get(place, ()), layer)
+    return stacks
+
+
+def _masked(passes: list[tuple[Pass, ...]], at: int, before: Moment | None) -> dict[str, int]:
+    """Return what is covered when step ``at`` begins, by masks that come off later."""
+    masks = dict(before.masks) if before else {}
+    if before and before.step.stage is Stage.MASK:
+        masks.update(dict.fromkeys(before.first.places, before.at))
+    elif before and before.step.stage is Stage.UNMASK:
+        for place in before.first.places:
             masks.pop(place, None)
-    elif step.stage is Stage.TURN:
-        for unit in one.units:
+    off = {
+        place
+        for later in passes[at:]
+        if later[0].step.stage is Stage.UNMASK
+        for place in later[0].places
+    }
+    return {place: mask for place, mask in masks.items() if place in off}
+
+
+def _turned(model: Model, before: Moment | None) -> dict[str, int]:
+    """Return how often each part was turned, alone or in an assembly."""
+    if before is None:
+        return {part.name: 0 for part in model.parts}
+    turns = dict(before.turns)
+    if before.step.stage is Stage.TURN:
+        for unit in before.first.units:
             for part in unit.parts:
                 turns[part] += 1
+    return turns

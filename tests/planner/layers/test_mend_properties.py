@@ -62,7 +62,7 @@ def books(draw: st.DrawFn) -> Book:
 
 
 def _key(one: Finding) -> tuple[str, str]:
-    return one.rule, one.step
+    return one.rule, one.step.removesuffix("-first-side")  # a step split in two
 
 
 @settings(max_examples=80)
@@ -80,8 +80,8 @@ def test_a_mend_is_harmless_twice(book: Book) -> None:
 def test_a_mend_removes_its_finding(book: Book) -> None:
     for one in find(book):
         if one.mend is not None:
-            left = {_key(other): other for other in find(one.mend.apply(book))}
-            assert _key(one) not in left or set(left[_key(one)].places) < set(one.places)
+            left = [other for other in find(one.mend.apply(book)) if _key(other) == _key(one)]
+            assert not any(set(other.places) >= set(one.places) for other in left)
 
 
 @settings(max_examples=80)
