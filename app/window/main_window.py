@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.service.edits import Edit
 from app.window import palette, words
 from app.window.air_panel import AirPanel
 from app.window.commands import Commands
@@ -28,13 +29,16 @@ from app.window.navigation import Navigation
 from app.window.palette import Look
 from app.window.picture import Change, Part
 from app.window.projects import ProjectPanel
+from app.window.room.view import RoomView
 from app.window.session import Session
+from app.window.stack.view import StackView
 from app.window.timeline_page import TimelinePage
 from app.window.tonight_view import TonightView
+from planner.layers.finding import Finding
 
 TICK_MS = 5_000  # how often the clock is looked at
 FIRST_SIZE = (1280, 800)
-PARTS = (Part.SHEET, Part.STRIP)  # what each view shows of a picture
+PARTS = (Part.SHEET, Part.STRIP, Part.CURE, Part.FINDINGS)  # what each view shows of a picture
 
 
 class MainWindow(QMainWindow):
@@ -48,7 +52,9 @@ class MainWindow(QMainWindow):
         self.tonight = TonightView()
         self.timeline = TimelinePage()
         self.empty = EmptyState()
-        self.views: tuple[TonightView, TimelinePage] = (self.tonight, self.timeline)
+        self.room = RoomView()
+        self.coats = StackView()
+        self.views = (self.tonight, self.timeline, self.room, self.coats)
         self.stack = QStackedWidget()
         for page in (*self.views, self.empty):
             self.stack.addWidget(page)
@@ -114,6 +120,7 @@ class MainWindow(QMainWindow):
         session.troubled.connect(self.say)
         self.tonight.ticked.connect(session.tick)
         self.tonight.done.connect(session.log_done)
+        self.coats.mend_wanted.connect(self._mend)
         self.empty.demo_wanted.connect(self.files.open_demo)
         self.empty.import_wanted.connect(self.files.import_project)
         QApplication.instance().styleHints().colorSchemeChanged.connect(  # type: ignore[union-attr]
@@ -176,6 +183,13 @@ class MainWindow(QMainWindow):
             placed.start < now and not placed.logged for placed in picture.plan.placements
         ):
             self.session.replan()
+
+    def _mend(self, finding: Finding) -> None:
+        mend = finding.mend
+        if mend is not None:
+            refused = self.session.attempt(lambda book: Edit(mend.title, mend.apply(book)))
+            if refused is not None:
+                self.say(str(refused))
 
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802
         """Look whether somebody else has changed the book, whenever one comes back here."""
@@ -247,6 +261,10 @@ class MainWindow(QMainWindow):
             self.tonight.show_picture(picture, self.session.ticks)
         elif view is self.timeline:
             self.timeline.show_picture(picture)
+        elif view is self.room:
+            self.room.show_picture(picture)
+        else:
+            self.coats.show_picture(picture)
 
     def _planning(self, busy: bool) -> None:
         if busy and self.session.picture is None:

@@ -15,6 +15,9 @@ from app.service.planning import plan
 from app.window.timeline.content import Laid, Strip, strip_of
 from planner.air import dew_point_c
 from planner.bench import BenchCalendar
+from planner.cure import Cure
+from planner.layers.choices import Choice, choices
+from planner.layers.findings import Finding, find
 from planner.schedule.judge import Verdict
 from planner.tonight import RunSheet, run_sheet
 from planner.values.book import Book
@@ -26,7 +29,8 @@ class Part(StrEnum):
 
     SHEET = "sheet"
     STRIP = "strip"
-    LAID = "laid"
+    CURE = "cure"
+    FINDINGS = "findings"
 
 
 @dataclass(frozen=True)
@@ -64,9 +68,14 @@ class Picture:
         return self.calendar.zone
 
     @cached_property
+    def cure(self) -> Cure:
+        """Cure in the air of the book."""
+        return Cure(self.book.room, self.zone)
+
+    @cached_property
     def laid(self) -> Laid:
         """The plan laid out on a table."""
-        return Laid(self.book, self.plan, self.now, self.calendar)
+        return Laid(self.book, self.plan, self.now, self.calendar, self.cure)
 
     @cached_property
     def strip(self) -> Strip:
@@ -81,7 +90,17 @@ class Picture:
     @cached_property
     def air(self) -> RoomAir:
         """Air of the usual location."""
-        return _air(self.laid)
+        return _air(self)
+
+    @cached_property
+    def findings(self) -> tuple[Finding, ...]:
+        """What is unsound in the order of coats."""
+        return find(self.book)
+
+    @cached_property
+    def choices(self) -> tuple[Choice, ...]:
+        """Edges of the working order on which practice is divided."""
+        return choices(self.book)
 
     def prepare(self, part: Part) -> None:
         """Read a part now, so that whoever shows it need not wait."""
@@ -110,8 +129,8 @@ def picture_of(book: Book, now: int, *, last: Plan | None = None, quick: bool = 
     return Picture(book, now, planned.plan, planned.verdict)
 
 
-def _air(laid: Laid) -> RoomAir:
-    usual = laid.book.room.locations[0]
-    air = laid.cure.air(usual.name).at(laid.now)
+def _air(picture: Picture) -> RoomAir:
+    usual = picture.book.room.locations[0]
+    air = picture.cure.air(usual.name).at(picture.now)
     dew = dew_point_c(air.temperature_c, air.humidity_pct) if air.humidity_pct > 0 else None
     return RoomAir(usual.name, air.temperature_c, air.humidity_pct, dew)

@@ -194,9 +194,9 @@ def _heading(picture: Picture, colours: Colours) -> QWidget:
 
 def _air_line(picture: Picture) -> str:
     air = picture.air
-    line = words.tr("{place}: {temperature:.3g} °C, {humidity:.0f} % RH").format(
+    line = words.tr("{place}: {temperature}, {humidity:.0f} % RH").format(
         place=words.capital(air.location),
-        temperature=air.temperature_c,
+        temperature=words.degrees(air.temperature_c),
         humidity=air.humidity_pct,
     )
     if air.margin_k is None:

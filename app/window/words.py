@@ -67,6 +67,19 @@ def span(minutes: int) -> str:
     return tr("{days} d {hours} h").format(days=days, hours=hours)
 
 
+def short_span(minutes: int) -> str:
+    """Return a length of time for a narrow cell: "45 min", "17 h 45", "3 d 4 h"."""
+    hours, rest = divmod(minutes, HOUR)
+    if 1 <= hours < 48 and rest:
+        return tr("{hours} h {minutes:02d}").format(hours=hours, minutes=rest)
+    return span(minutes)
+
+
+def degrees(temperature_c: float) -> str:
+    """Return a temperature, "21 °C" or "9.4 °C"."""
+    return tr("{temperature} °C").format(temperature=f"{temperature_c:.1f}".removesuffix(".0"))
+
+
 def opening(minute: int, zone: ZoneInfo, now: int) -> str:
     """Return when a film opens as people are told: rounded up, for it is known no better."""
     grain = _grain(minute, now)

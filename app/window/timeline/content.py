@@ -140,12 +140,14 @@ class Strip:
 class Laid:
     """The plan laid out on a table, so that films and windows can be read off."""
 
-    def __init__(self, book: Book, plan: Plan, now: int, calendar: BenchCalendar) -> None:
+    def __init__(
+        self, book: Book, plan: Plan, now: int, calendar: BenchCalendar, cure: Cure
+    ) -> None:
         self.book = book
         self.plan = plan
         self.now = now
         self.calendar = calendar
-        self.cure = Cure(book.room, calendar.zone)
+        self.cure = cure
         self.problem = Problem(book, now, cure=self.cure, calendar=calendar)
         self.table = Table(self.problem, now)
         self.placed: dict[PassKey, Placement] = {}

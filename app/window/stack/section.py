@@ -1,0 +1,249 @@
+"""A place's films as a cross-section, like a paint micrograph."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QMouseEvent,
+    QPainter,
+    QPainterPath,
+    QPaintEvent,
+    QPen,
+    QPolygonF,
+)
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from app.window import strokes
+from app.window.palette import LIGHT, Colours
+from app.window.room.plot import spread
+from app.window.stack.facts import Coat, PlaceStack
+from app.window.stack.model import coat_name, coat_time, verdict_line
+from planner.layers.table import Verdict
+from planner.values.coating import Finish
+
+MARGIN, PLASTIC = 20.0, 54.0
+LEAST_FILM, MOST_FILM = 16.0, 58.0
+MOST_STRETCH = 1.7  # a few films are drawn higher, but not as high as the view
+VCENTRE = Qt.AlignmentFlag.AlignVCenter
+
+
+@dataclass(frozen=True)
+class Band:
+    """Where one film lies: [top, bottom) at its middle."""
+
+    coat: Coat
+    top: float
+    bottom: float
+
+    @property
+    def middle(self) -> float:
+        """Vertical centre."""
+        return (self.top + self.bottom) / 2
+
+
+def bands(coats: tuple[Coat, ...], top: float, bottom: float) -> list[Band]:
+    """Stack films from ``bottom`` up; thick ones are higher, thin ones still to be seen."""
+    wanted = [min(MOST_FILM, max(LEAST_FILM, 9.0 * math.sqrt(coat.thickness_um))) for coat in coats]
+    room = bottom - top
+    scale = min(MOST_STRETCH, room / sum(wanted)) if wanted else 1.0
+    found = []
+    y = bottom
+    for coat, height in zip(coats, wanted, strict=True):
+        found.append(Band(coat, y - height * scale, y))
+        y -= height * scale
+    return found
+
+
+class CrossSection(QWidget):
+    """The drawing, with names at the right.
+
+    Signals
+    -------
+    chosen(Coat)
+        A film was clicked on.
+    """
+
+    chosen = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._colours = LIGHT
+        self._stack: PlaceStack | None = None
+        self._chosen: Coat | None = None
+        self._zone, self._now = ZoneInfo("UTC"), 0
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setMinimumSize(420, 260)
+
+    def set_colours(self, colours: Colours) -> None:
+        """Paint in other colours."""
+        self._colours = colours
+        self.update()
+
+    def show_stack(self, stack: PlaceStack | None, zone: ZoneInfo, now: int) -> None:
+        """Show another place."""
+        self._stack, self._zone, self._now, self._chosen = stack, zone, now, None
+        if stack is not None:
+            self.setAccessibleName(
+                self.tr("Cross-section of {place}; the table below says the same").format(
+                    place=stack.place
+                )
+            )
+        self.update()
+
+    def choose(self, coat: Coat | None) -> None:
+        """Frame a film."""
+        self._chosen = coat
+        self.update()
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        """Return a size for a dozen films."""
+        return QSize(560, 420)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        """Choose the film under the pointer."""
+        for band in self._bands():
+            if band.top <= event.position().y() < band.bottom:
+                self.chosen.emit(band.coat)
+                return
+        super().mousePressEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Paint plastic, films, verdicts and names."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if self._stack is not None:
+            font = QFont(self.font())
+            painter.setFont(font)
+            found = self._bands()
+            for band in reversed(found):  # so that each lower film's own surface is seen
+                self._film(painter, band)
+            self._plastic(painter)
+            self._names(painter, found)
+        painter.end()
+        event.accept()
+
+    def _right(self) -> float:
+        return max(120.0, self.width() * 0.36)
+
+    def _bottom(self) -> float:
+        return self.height() - MARGIN - PLASTIC
+
+    def _bands(self) -> list[Band]:
+        coats = self._stack.coats if self._stack else ()
+        return bands(coats, MARGIN + 14, self._bottom())
+
+    def _edge(self, y: float, phase: float, roughness: float) -> list[QPointF]:
+        points = []
+        x = MARGIN + 14
+        right = self._right()
+        while x <= right:
+            swell = 1.8 * math.sin(x / 37 + phase) + 0.9 * math.sin(x / 13 + 2.3 * phase)
+            grain = roughness * math.sin(x * 1.7 + phase * 5) * math.sin(x * 0.61)
+            points.append(QPointF(x, y + swell + grain))
+            x += 3
+        return points
+
+    def _plastic(self, painter: QPainter) -> None:
+        assert self._stack is not None
+        top = self._edge(self._bottom(), 0.7, 0)
+        shape = [*top, QPointF(top[-1].x(), self.height() - MARGIN)]
+        shape.append(QPointF(top[0].x(), self.height() - MARGIN))
+        painter.setPen(QPen(self._colours.colour("soft", 0.8), 1))
+        painter.setBrush(self._colours.colour("gutter"))
+        painter.drawPolygon(QPolygonF(shape))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QBrush(self._colours.colour("soft", 0.35), Qt.BrushStyle.Dense6Pattern))
+        painter.drawPolygon(QPolygonF(shape))
+        painter.setPen(self._colours.colour("ink"))
+        rect = QRectF(self._right() + 34, self._bottom(), self.width(), PLASTIC)
+        painter.drawText(rect, VCENTRE, self._stack.material)
+
+    def _film(self, painter: QPainter, band: Band) -> None:
+        coat = band.coat
+        phase = strokes.phase_of(str(coat.key))
+        roughness = {Finish.MATTE: 1.6, Finish.SATIN: 0.6, Finish.GLOSS: 0.0}[coat.finish]
+        upper = self._edge(band.top, phase, roughness)
+        path = QPainterPath(upper[0])
+        for point in upper[1:]:
+            path.lineTo(point)
+        path.lineTo(upper[-1].x(), band.bottom + 4)
+        path.lineTo(upper[0].x(), band.bottom + 4)
+        path.closeSubpath()
+        painter.setPen(QPen(strokes.edge_on(coat.swatch, self._colours), 1))
+        painter.setBrush(QColor(coat.swatch))
+        painter.drawPath(path)
+        if coat.finish is Finish.GLOSS:
+            painter.setPen(QPen(QColor(255, 255, 255, 150), 1.2))
+            painter.drawPolyline([QPointF(p.x(), p.y() + 3) for p in upper[4 : len(upper) // 2]])
+        if coat == self._chosen:
+            painter.setPen(QPen(self._colours.colour("focus"), 2.4))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(
+                QRectF(
+                    upper[0].x() - 3,
+                    band.top - 1,
+                    upper[-1].x() - upper[0].x() + 6,
+                    band.bottom - band.top + 2,
+                )
+            )
+
+    def _names(self, painter: QPainter, found: list[Band]) -> None:
+        small = QFont(painter.font())
+        small.setPointSizeF(small.pointSizeF() * 0.9)
+        metrics, fine = QFontMetricsF(painter.font()), QFontMetricsF(small)
+        gap = metrics.height() + fine.height() + 3
+        upward = list(reversed(found))
+        places = spread([band.middle for band in upward], gap, MARGIN + 8, self._bottom() - 6)
+        left = self._right() + 34
+        width = self.width() - left - 8
+        for band, y in zip(upward, places, strict=True):
+            self._verdict(painter, band, y)
+            painter.setPen(self._colours.colour("ink"))
+            when = coat_time(band.coat, self._zone, self._now)
+            room = width - fine.horizontalAdvance(when) - 10
+            name = metrics.elidedText(coat_name(band.coat), Qt.TextElideMode.ElideRight, room)
+            painter.drawText(QRectF(left, y - gap / 2, room, metrics.height()), VCENTRE, name)
+            body = painter.font()
+            painter.setFont(small)
+            painter.setPen(self._colours.colour("soft"))
+            painter.drawText(
+                QRectF(left, y - gap / 2, width, metrics.height()),
+                VCENTRE | Qt.AlignmentFlag.AlignRight,
+                when,
+            )
+            grave = band.coat.verdict.rank > Verdict.ADVICE.rank
+            painter.setPen(self._colours.colour("closing_word" if grave else "drying_word"))
+            line = verdict_line(band.coat, self._zone, self._now)
+            shown = fine.elidedText(line, Qt.TextElideMode.ElideRight, width)
+            top = y - gap / 2 + metrics.height()
+            painter.drawText(QRectF(left, top, width, fine.height()), VCENTRE, shown)
+            painter.setFont(body)
+
+    def _verdict(self, painter: QPainter, band: Band, y: float) -> None:
+        """Paint the verdict's sign at the interface, and a line to the name."""
+        right = self._right()
+        painter.setPen(QPen(self._colours.colour("soft", 0.6), 1))
+        painter.drawLine(QPointF(right + 2, band.middle), QPointF(right + 28, y))
+        x, at = MARGIN + 2, band.bottom
+        verdict = band.coat.verdict
+        if verdict is Verdict.SOUND:
+            painter.setPen(QPen(self._colours.colour("ready"), 2))
+            painter.setBrush(self._colours.colour("sheet"))
+            painter.drawEllipse(QPointF(x, at), 5, 5)
+        elif verdict is Verdict.WAIT:
+            corners = [(x - 7, at - 6), (x + 7, at), (x + 7, at), (x - 7, at + 6)]
+            strokes.paint_wedge(painter, corners, self._colours, strong=True)
+        elif verdict in (Verdict.BARRIER, Verdict.NEVER):
+            painter.setPen(QPen(self._colours.colour("closing"), 2.6))
+            painter.drawLine(QPointF(x - 5, at - 5), QPointF(x + 5, at + 5))
+            painter.drawLine(QPointF(x - 5, at + 5), QPointF(x + 5, at - 5))
+        else:
+            strokes.paint_warning(painter, QRectF(x - 7, at - 7, 14, 12), self._colours)
