@@ -8,10 +8,11 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable
+from dataclasses import dataclass
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 
 from app.service import books, edits
 from app.service.clock import current_minute
@@ -28,51 +29,52 @@ from storage.bench_book import BenchBook, BookChanged
 
 log = logging.getLogger(__name__)
 
+PAINT_MS = 40  # time for the window to paint the first answer
+
 
 class _Answers(QObject):
     """Carries answers from the background thread to the window's."""
 
     came = Signal(int, object, bool)
-    failed = Signal(int, str)
+    failed = Signal(int, str, bool)
+
+
+@dataclass(frozen=True)
+class _Question:
+    """What is to be planned; ``quick`` by one rule, else by all of them.
+
+    ``old`` is the picture before the edit, ``part`` what is on screen.
+    """
+
+    serial: int
+    book: Book
+    now: int
+    old: Picture | None
+    part: Part
+    quick: bool
 
 
 class _Planning(QRunnable):
-    """Plans twice: at once by one rule, then by all of them."""
-
-    def __init__(
-        self, serial: int, book: Book, now: int, old: Picture | None, part: Part, answers: _Answers
-    ) -> None:
+    def __init__(self, asked: _Question, answers: _Answers) -> None:
         super().__init__()
-        self._serial, self._book, self._now = serial, book, now
-        self._old, self._part, self._answers = old, part, answers
+        self._asked, self._answers = asked, answers
 
     def run(self) -> None:
         """Plan, and send what came of it."""
+        asked = self._asked
+        last = asked.old.plan if asked.old and not asked.quick else None
         try:
-            quick = self._quickly()
-            last = self._old.plan if self._old else None
-            picture = picture_of(self._book, self._now, last=last)
-            if quick is not None and _no_better(picture, quick):
-                picture = quick
-            picture.prepare(self._part)
+            picture = picture_of(asked.book, asked.now, last=last, quick=asked.quick)
+            picture.prepare(asked.part)
         except (Refused, Unsound) as problem:
-            self._answers.failed.emit(self._serial, str(problem))
+            self._answers.failed.emit(asked.serial, str(problem), asked.quick)
         except Exception:
             # A fault of the program must neither hang the window nor end it.
             log.exception("planning failed")
             message = "planning failed; the program's log says where"
-            self._answers.failed.emit(self._serial, message)
+            self._answers.failed.emit(asked.serial, message, asked.quick)
         else:
-            self._answers.came.emit(self._serial, picture, True)
-
-    def _quickly(self) -> Picture | None:
-        try:
-            picture = picture_of(self._book, self._now, quick=True)
-        except Unsound:
-            return None  # all rules together may still find a sound one
-        picture.prepare(self._part)
-        self._answers.came.emit(self._serial, picture, False)
-        return picture
+            self._answers.came.emit(asked.serial, picture, asked.quick)
 
 
 def _no_better(full: Picture, quick: Picture) -> bool:
@@ -114,6 +116,11 @@ class Session(QObject):
         self._before: Picture | None = None
         self._part = Part.SHEET
         self._serial = 0
+        self._tried = -1
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.setInterval(PAINT_MS)
+        self._later.timeout.connect(self._try_all)
         self._cause = ""
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
@@ -174,6 +181,8 @@ class Session(QObject):
     def close(self) -> None:
         """Let go of the book, after planning has come to rest."""
         self._serial += 1
+        self._later.stop()
+        self._pool.clear()
         self._pool.waitForDone()
         if self._store is not None:
             self._store.close()
@@ -272,9 +281,18 @@ class Session(QObject):
         self._before = self._picture
         self.planning.emit(True)
         self._pool.clear()
-        self._pool.start(
-            _Planning(self._serial, self._book, self.now, self._before, self._part, self._answers)
-        )
+        self._ask(quick=True)
+
+    def _ask(self, *, quick: bool) -> None:
+        if self._book is not None:
+            asked = _Question(self._serial, self._book, self.now, self._before, self._part, quick)
+            self._pool.start(_Planning(asked, self._answers))
+
+    def _try_all(self) -> None:
+        """Try every rule, unless something newer is being planned."""
+        if self._tried != self._serial:
+            self._tried = self._serial
+            self._ask(quick=False)
 
     def show_first(self, part: Part) -> None:
         """Have this part of every picture read in the background, for the view on screen."""
@@ -302,20 +320,30 @@ class Session(QObject):
         self.replan()
         return True
 
-    def _take(self, serial: int, picture: Picture, final: bool) -> None:
+    def _take(self, serial: int, picture: Picture, quick: bool) -> None:
         if serial != self._serial:
             return
-        news = picture is not self._picture
-        self._picture = picture
-        if news:
+        shown = self._picture
+        if quick or shown is None or shown is self._before or not _no_better(picture, shown):
             old = self._before
+            self._picture = picture
             moves = moved(old.plan, picture.plan) if old else ()
             self.pictured.emit(Change(old, picture, moves, self._cause))
-        if final:
-            self._cause = ""
-            self.planning.emit(False)
+        if quick:
+            # Only once the window has painted: two threads would share one interpreter.
+            self._later.start()
+        else:
+            self._rest()
 
-    def _fail(self, serial: int, message: str) -> None:
-        if serial == self._serial:
-            self.planning.emit(False)
+    def _fail(self, serial: int, message: str, quick: bool) -> None:
+        if serial != self._serial:
+            return
+        if quick:
+            self._try_all()  # all rules together may still find a sound plan
+        else:
+            self._rest()
             self.troubled.emit(message)
+
+    def _rest(self) -> None:
+        self._cause = ""
+        self.planning.emit(False)

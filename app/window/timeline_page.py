@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
@@ -63,6 +63,10 @@ class TimelinePage(QWidget):
         column.addLayout(self._head())
         column.addWidget(self.splitter, 1)
         self._picture: Picture | None = None
+        self._list_later = QTimer(self)
+        self._list_later.setSingleShot(True)
+        self._list_later.setInterval(0)
+        self._list_later.timeout.connect(self._show_list)
         self.strip.chosen.connect(self._chosen_on_strip)
         self.strip.opened.connect(lambda _key: self.details.setFocus())
         self.tree.selectionModel().currentChanged.connect(self._chosen_in_list)
@@ -98,14 +102,21 @@ class TimelinePage(QWidget):
 
     def show_picture(self, picture: Picture) -> None:
         """Show another plan; choice, zoom and open lines stay where they can."""
-        first = self._picture is None
         self._picture = picture
+        self.strip.show_strip(picture.strip)
+        self.details.show_picture(picture)
+        self._summary.setText(self._said(picture))
+        self._list_later.start()
+
+    def _show_list(self) -> None:
+        """Show the plan as a list; the strip was painted first, for it is looked at first."""
+        picture = self._picture
+        if picture is None:
+            return
+        first = self.model.rowCount() == 0
         key = self.strip.chosen_key
         opened = self._opened()
-        self.details.show_picture(picture)
-        self.strip.show_strip(picture.strip)
         self.model.show_nodes(outline(picture.strip))
-        self._summary.setText(self._said(picture))
         for row in range(self.model.rowCount()):
             index = self.model.index(row, 0)
             if first or self.model.data(index) in opened:

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Hashable
+from functools import partial
+from zoneinfo import ZoneInfo
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
@@ -36,11 +40,14 @@ class TonightView(QWidget):
         self._colours = LIGHT
         self._picture: Picture | None = None
         self._ticks: dict[PassKey, frozenset[str]] = {}
+        self._kept: dict[Hashable, Row] = {}
         self.rows: list[Row] = []
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(0)
+        self._sheet = Sheet()
         self._sheet_area = _scrolling(self.tr("Run sheet"))
+        self._sheet_area.setWidget(self._sheet)
         self._aside_area = _scrolling(self.tr("Drying and closing"))
         self._aside_area.setFixedWidth(ASIDE_WIDTH)
         line.addWidget(self._sheet_area, 1)
@@ -49,6 +56,7 @@ class TonightView(QWidget):
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
         self._colours = colours
+        self._kept.clear()
         self._build()
 
     def show_picture(self, picture: Picture, ticks: dict[PassKey, frozenset[str]]) -> None:
@@ -66,11 +74,13 @@ class TonightView(QWidget):
         picture = self._picture
         if picture is None:
             return
-        down = self._sheet_area.verticalScrollBar().value()
         focused = self._focused()
-        self._sheet_area.setWidget(self._sheet(picture))
+        self._sheet.show_lines(
+            _heading(picture, self._colours),
+            self._rows(picture),
+            text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92),
+        )
         self._aside_area.setWidget(aside.panel(picture, self._colours))
-        self._sheet_area.verticalScrollBar().setValue(down)
         self._focus(focused)
 
     def _focused(self) -> tuple[PassKey, int] | None:
@@ -89,62 +99,91 @@ class TonightView(QWidget):
                     row.boxes[spot[1]].setFocus()
                 return
 
-    def _sheet(self, picture: Picture) -> QWidget:
-        page = QWidget()
-        column = QVBoxLayout(page)
-        column.setContentsMargins(6, 14, 10, 20)
-        column.setSpacing(0)
-        column.addWidget(_heading(picture, self._colours))
-        self.rows = self._rows(picture)
-        for row in self.rows:
-            column.addWidget(row)
-        if any(isinstance(row, WorkLine) and row.row.cautions for row in self.rows):
-            last = text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92)
-            last.setContentsMargins(10, 12, 10, 0)
-            column.addWidget(last)
-        column.addStretch(1)
-        return page
-
     def _rows(self, picture: Picture) -> list[Row]:
+        """Return the rows of a sheet; those that say what they said before are kept."""
         sheet, zone, now = picture.sheet, picture.zone, picture.sheet.now
-        rows: list[Row] = []
+        today = moment_of(now, zone).date()
         told: set[Caution] = set()
         interval = sheet.interval
         running = interval.start <= now
         at = max(interval.start, now) if running else interval.start
+        kept, self._kept = self._kept, {}
+        rows: list[Row] = []
+
+        def add(said: Hashable, make: Callable[[], Row]) -> None:
+            row = self._kept[said] = kept.pop(said) if said in kept else make()
+            row.now = now
+            rows.append(row)
+
+        def note(start: int, end: int, words_: str) -> None:
+            add(
+                (start, end, words_),
+                partial(NoteLine, self._colours, start, end, words_, zone=zone, now=now),
+            )
+
         for row in sheet.rows:
             if row.start - at >= GAP_SHOWN:
                 pause = words.span(row.start - at)
-                note = self.tr("{length} free: nothing is ready sooner").format(length=pause)
-                rows.append(NoteLine(self._colours, at, row.start, note, zone=zone, now=now))
-            if isinstance(row, WorkRow):
-                line = WorkLine(
-                    self._colours,
-                    row,
-                    zone=zone,
-                    now=now,
-                    ticks=self._ticks.get(row.key, frozenset()),
-                    loggable=running and row.piece == row.pieces,
-                    told=frozenset(told),
+                note(
+                    at,
+                    row.start,
+                    self.tr("{length} free: nothing is ready sooner").format(length=pause),
                 )
+            if isinstance(row, WorkRow):
+                loggable = running and row.piece == row.pieces
+                before = frozenset(told)
+                said = (row, loggable, before & set(row.cautions), today)
+                add(said, partial(self._work_line, row, zone, now, loggable, before))
                 told.update(row.cautions)
-                line.ticked.connect(self.ticked)
-                line.done.connect(self.done)
-                rows.append(line)
             else:
-                rows.append(SetUpLine(self._colours, row, zone=zone, now=now))
+                add((row, today), partial(SetUpLine, self._colours, row, zone=zone, now=now))
             at = max(at, row.end)
-        rows.append(
-            NoteLine(
-                self._colours,
-                at,
-                max(at + 1, interval.end),
-                _ending(sheet, at, words.clock(interval.end, zone)),
-                zone=zone,
-                now=now,
-            )
-        )
+        note(at, max(at + 1, interval.end), _ending(sheet, at, words.clock(interval.end, zone)))
+        self.rows = rows
         return rows
+
+    def _work_line(
+        self, row: WorkRow, zone: ZoneInfo, now: int, loggable: bool, told: frozenset[Caution]
+    ) -> WorkLine:
+        line = WorkLine(
+            self._colours,
+            row,
+            zone=zone,
+            now=now,
+            ticks=self._ticks.get(row.key, frozenset()),
+            loggable=loggable,
+            told=told,
+        )
+        line.ticked.connect(self.ticked)
+        line.done.connect(self.done)
+        return line
+
+
+class Sheet(QWidget):
+    """Heading, rows and last word below each other; rows given again are not made anew."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(6, 14, 10, 20)
+        self._column.setSpacing(0)
+
+    def show_lines(self, heading: QWidget, rows: list[Row], last: QWidget) -> None:
+        """Show a heading, rows, and a last word if a caution was given."""
+        staying = set(rows)
+        while (item := self._column.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None and widget not in staying:
+                widget.hide()
+                widget.deleteLater()
+        self._column.addWidget(heading)
+        for row in rows:
+            self._column.addWidget(row)
+            row.update()
+        if any(isinstance(row, WorkLine) and row.row.cautions for row in rows):
+            last.setContentsMargins(10, 12, 10, 0)
+            self._column.addWidget(last)
+        self._column.addStretch(1)
 
 
 def _ending(sheet: RunSheet, at: int, end: str) -> str:
@@ -212,5 +251,4 @@ def _scrolling(name: str) -> QScrollArea:
     area.setFrameShape(QFrame.Shape.NoFrame)
     area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
     area.setAccessibleName(name)
-    area.setWidget(QWidget())
     return area
