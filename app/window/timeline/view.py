@@ -58,6 +58,7 @@ class TimelineView(QAbstractScrollArea):
         self._strip = Strip(now=0, zone="UTC")
         self._now = 0
         self._pixels = FIRST_SCALE
+        self._box: Box | None = None
         self._chosen: PassKey | None = None
         self._pointed: PassKey | None = None
         self._dragged: QPoint | None = None
@@ -241,7 +242,7 @@ class TimelineView(QAbstractScrollArea):
         """Stop dragging."""
         self._dragged = None
         self.viewport().unsetCursor()
-        super().mouseReleaseEvent(event)
+        event.accept()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         """Ask for the reason and gates of a piece."""

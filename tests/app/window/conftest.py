@@ -1,0 +1,77 @@
+"""Windows on scratch books; a Qt warning, a thread or a window left behind fails the test."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QEvent, QSettings, QThreadPool
+from PySide6.QtWidgets import QApplication
+
+from app.service import demos
+from app.window.main_window import MainWindow
+from app.window.palette import Look
+from app.window.session import Session
+from planner.values.book import Book
+from storage.bench_book import BenchBook
+
+OF_THE_OFFSCREEN_PLATFORM = "This plugin does not support propagateSizeHints()"
+
+MakeWindow = Callable[..., MainWindow]
+
+
+@pytest.fixture(autouse=True)
+def _qt_stays_quiet(qtlog, qapp: QApplication) -> Iterator[None]:
+    yield
+    for _ in range(3):
+        qapp.processEvents()
+        qapp.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    said = [record.message for record in qtlog.records]
+    assert [line for line in said if line != OF_THE_OFFSCREEN_PLATFORM] == []
+    assert QThreadPool.globalInstance().activeThreadCount() == 0
+    assert [one for one in qapp.topLevelWidgets() if one.isVisible()] == []
+
+
+@pytest.fixture
+def lamplighter() -> tuple[Book, int]:
+    """Return the smallest demonstration, and the start of its first evening."""
+    book = demos.read("lone_lamplighter").book
+    return book, demos.first_evening(book)
+
+
+@pytest.fixture
+def make_window(qtbot, tmp_path: Path) -> Iterator[MakeWindow]:
+    """Return how to open a window on a new book at a fixed time, planned and painted."""
+    made: list[MainWindow] = []
+
+    def make(book: Book, now: int, *, wait: bool = True) -> MainWindow:
+        path = tmp_path / f"bench{len(made)}.tackfree"
+        BenchBook.create(path, book).close()
+        settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+        session = Session(lambda: now)
+        window = MainWindow(session, settings)
+        made.append(window)
+        window.set_look(Look.LIGHT)
+        window.resize(1280, 800)
+        window.show()
+        if wait and any(project.active for project in book.projects):
+            replan(qtbot, window, lambda: session.open(path))
+        else:
+            session.open(path)
+        return window
+
+    yield make
+    for window in made:
+        session = window.session
+        window.close()
+        window.deleteLater()
+        assert session.path is None  # the book was let go of
+
+
+def replan(qtbot, window: MainWindow, act: Callable[[], object]) -> None:
+    """Do something that plans anew, and wait until all rules were tried."""
+    ended = window.session.planning
+    with qtbot.waitSignal(ended, timeout=20_000, check_params_cb=lambda busy: not busy):
+        act()
+    QApplication.processEvents()
