@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from planner.schedule.greedy import RULES, plan_book
-from planner.schedule.judge import Verdict, judge
+from planner.schedule.judge import Premises, Verdict, judge
 from planner.values.book import Book
 from planner.values.plan import Plan
 from storage.exchange import digest
@@ -47,8 +47,13 @@ def plan(book: Book, now: int, *, last: Plan | None = None, quick: bool = False)
         If the judge refuses what the heuristic made.
     """
     rules = RULES[:1] if quick else RULES
-    made = replace(plan_book(book, now, rules=rules, last=last), digest=digest(book))
-    verdict = judge(book, made)
+    # Both read the same tables of rates and bench time; each computes its own times.
+    premises = Premises(book)
+    found = plan_book(
+        book, now, cure=premises.cure, calendar=premises.calendar, rules=rules, last=last
+    )
+    made = replace(found, digest=digest(book))
+    verdict = judge(book, made, premises=premises)
     if not verdict.accepted:
         raise Unsound(verdict)
     return Planned(made, verdict)
