@@ -138,6 +138,7 @@ class EveningsPanel(QWidget):
         self.extra_end.setAccessibleName(self.tr("Extra stretch ends"))
         self.people = QSpinBox()
         self.people.setRange(1, 2)
+        self.people.setAccessibleName(self.tr("People at the extra stretch"))
         self.people.setSuffix(self.tr(" at the bench"))
         self.add_extra = QPushButton(self.tr("Add"))
         self.add_extra.clicked.connect(self._add_extra)

@@ -105,6 +105,7 @@ class MainWindow(QMainWindow):
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inner)
+        area.setAccessibleName(self.tr("Air and evenings"))
         dock = QDockWidget(self.tr("Air and evenings"))
         dock.setObjectName("air-and-evenings")
         dock.setWidget(area)

@@ -152,8 +152,10 @@ def dress(app: QApplication, colours: Colours) -> None:
     """Give Qt's own controls these colours."""
     if app.style().name() != "fusion":
         app.setStyle("fusion")
-    app.setPalette(qt_palette(colours))
-    app.setStyleSheet(_sheet(colours))
+    rules = _sheet(colours)
+    if app.styleSheet() != rules:  # restyling every control is slow
+        app.setPalette(qt_palette(colours))
+        app.setStyleSheet(rules)
 
 
 def qt_palette(colours: Colours) -> QPalette:

@@ -228,8 +228,11 @@ class Session(QObject):
         """Return what redo would make again, "" for nothing."""
         return (self._store.redoable() or "") if self._store else ""
 
-    def look_again(self) -> None:
-        """Read the book again; somebody else may have changed it."""
+    def look_again(self, cause: str = "") -> None:
+        """Read the book again; somebody else may have changed it.
+
+        ``cause`` is what to say of it, if it was.
+        """
         if self._store is None:
             return
         try:
@@ -239,7 +242,7 @@ class Session(QObject):
             return
         if book != self._book:
             self._book = book
-            self._cause = self.tr("changed by another program")
+            self._cause = cause or self.tr("another program changed the book")
             self.edited.emit()
             self.replan()
 
@@ -307,9 +310,9 @@ class Session(QObject):
         assert store is not None
         try:
             write()
-        except BookChanged as problem:
-            self.look_again()
-            self.troubled.emit(str(problem))
+        except BookChanged:
+            cause = self.tr("another program changed the book, so “{name}” was not done")
+            self.look_again(cause.format(name=name))
             return False
         except Refused as problem:
             self.troubled.emit(str(problem))

@@ -58,8 +58,8 @@ class TimelineView(QAbstractScrollArea):
         self._strip = Strip(now=0, zone="UTC")
         self._now = 0
         self._pixels = FIRST_SCALE
-        self._box: Box | None = None
         self._chosen: PassKey | None = None
+        self._box: Box | None = None
         self._pointed: PassKey | None = None
         self._dragged: QPoint | None = None
         self._zone = ZoneInfo("UTC")

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QEvent, QSettings, QThreadPool
 from PySide6.QtWidgets import QApplication
+from window_steps import MakeWindow, replan
 
 from app.service import demos
 from app.window.main_window import MainWindow
@@ -17,8 +18,6 @@ from planner.values.book import Book
 from storage.bench_book import BenchBook
 
 OF_THE_OFFSCREEN_PLATFORM = "This plugin does not support propagateSizeHints()"
-
-MakeWindow = Callable[..., MainWindow]
 
 
 @pytest.fixture(autouse=True)
@@ -67,11 +66,3 @@ def make_window(qtbot, tmp_path: Path) -> Iterator[MakeWindow]:
         window.close()
         window.deleteLater()
         assert session.path is None  # the book was let go of
-
-
-def replan(qtbot, window: MainWindow, act: Callable[[], object]) -> None:
-    """Do something that plans anew, and wait until all rules were tried."""
-    ended = window.session.planning
-    with qtbot.waitSignal(ended, timeout=20_000, check_params_cb=lambda busy: not busy):
-        act()
-    QApplication.processEvents()

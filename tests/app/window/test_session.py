@@ -1,0 +1,99 @@
+"""What the session promises: nothing stale is shown, and failures are told."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from small_book import NOW, PROJECT, small_book
+
+from app.service import edits
+from app.service.planning import Unsound
+from app.window import session as module
+from app.window.picture import Change, Picture, picture_of
+from app.window.session import Session
+from planner.schedule.judge.verdict import Verdict, Violation
+from planner.values.plan import Cost
+from storage.bench_book import BenchBook
+
+
+@pytest.fixture
+def session(tmp_path: Path):
+    path = tmp_path / "bench.tackfree"
+    BenchBook.create(path, small_book()).close()
+    made = Session(lambda: NOW)
+    yield made, path
+    made.close()
+
+
+def test_answers_to_an_older_book_are_thrown_away(qtbot, session) -> None:
+    made, path = session
+    shown: list[Change] = []
+    made.pictured.connect(shown.append)
+    with qtbot.waitSignal(made.planning, check_params_cb=lambda busy: not busy, timeout=20_000):
+        made.open(path)
+        for degrees in (10, 12, 14):
+            made.attempt(lambda book, warm=degrees: edits.set_air(book, "", warm, 50))
+    assert {change.new.book for change in shown} == {made.book}
+    assert made.book.room.locations[0].workdays[0].temperature_c == 14
+
+
+def test_the_quick_answer_comes_first_and_is_replaced_only_by_a_better(qtbot, session) -> None:
+    made, path = session
+    shown: list[Picture] = []
+    made.pictured.connect(lambda change: shown.append(change.new))
+    with qtbot.waitSignal(made.planning, check_params_cb=lambda busy: not busy, timeout=20_000):
+        made.open(path)
+    costs = [picture.plan.cost.vector()[:-1] for picture in shown]
+    assert costs == sorted(costs, reverse=True)
+    assert len(set(costs)) == len(costs)
+    full = picture_of(small_book(), NOW).plan.cost.vector()[:-1]
+    assert costs[-1] <= full
+
+
+def test_a_plan_that_the_judge_refuses_is_never_shown(
+    qtbot, session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    made, path = session
+    verdict = Verdict((Violation(13, "hands", "two at once"),), (), Cost(0, 0, 0, 0, 0), ())
+
+    def unsound(*_args: object, **_more: object) -> Picture:
+        raise Unsound(verdict)
+
+    monkeypatch.setattr(module, "picture_of", unsound)
+    told: list[str] = []
+    made.troubled.connect(told.append)
+    with qtbot.waitSignal(made.planning, check_params_cb=lambda busy: not busy, timeout=20_000):
+        made.open(path)
+    assert made.picture is None
+    assert len(told) == 1
+    assert "definition 13" in told[0]
+
+
+def test_a_missing_book_is_told(session, tmp_path: Path) -> None:
+    made, _ = session
+    told: list[str] = []
+    made.troubled.connect(told.append)
+    assert not made.open(tmp_path / "none.tackfree")
+    assert "there is no bench book yet" in told[0]
+    (tmp_path / "junk.tackfree").write_bytes(b"not a book at all" * 100)
+    assert not made.open(tmp_path / "junk.tackfree")
+    assert len(told) == 2
+    assert made.book is None
+
+
+def test_the_second_program_is_told_that_the_book_is_open(qtbot, session) -> None:
+    made, path = session
+    told: list[str] = []
+    made.troubled.connect(told.append)
+    with BenchBook.open(path):
+        made.open(path)
+    assert "open elsewhere" in told[0]
+
+
+def test_an_edit_that_changes_nothing_is_none(qtbot, session) -> None:
+    made, path = session
+    made.open(path)
+    same = edits.set_target(made.book, PROJECT, made.book.project(PROJECT).target)
+    assert not made.apply(same)
+    assert made.undo_name() == ""
