@@ -89,7 +89,6 @@ class MainWindow(QMainWindow):
         self._clock.timeout.connect(self.clock_moved)
         self._clock.start()
         self._refresh()
-        self.stack.setFocus()
 
     def _make_dock(self) -> QDockWidget:
         inner = QWidget()
@@ -134,6 +133,7 @@ class MainWindow(QMainWindow):
         self.commands.views[number].setChecked(True)
         self.session.show_first(PARTS[number])
         self._choose_page()
+        self.views[number].setFocus()
 
     def set_look(self, look: Look) -> None:
         """Dress everything in light or dark."""

@@ -57,6 +57,7 @@ class TimelinePage(QWidget):
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setSizes([460, 190])
         self.splitter.setCollapsible(0, False)
+        self.setFocusProxy(self.strip)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 14, 0, 0)
         column.setSpacing(8)
@@ -102,8 +103,15 @@ class TimelinePage(QWidget):
 
     def show_picture(self, picture: Picture) -> None:
         """Show another plan; choice, zoom and open lines stay where they can."""
+        first = self._picture is None
         self._picture = picture
         self.strip.show_strip(picture.strip)
+        if first:
+            ahead = [p for p in picture.strip.pieces if p.interval.start >= picture.now]
+            soonest = min(ahead, key=lambda piece: piece.interval.start, default=None)
+            self.strip.choose(soonest.key if soonest else None)
+            self.strip.show_now()
+            self.strip.verticalScrollBar().setValue(0)
         self.details.show_picture(picture)
         self._summary.setText(self._said(picture))
         self._list_later.start()

@@ -158,16 +158,18 @@ class WorkLine(Row):
         head.setSpacing(12)
         head.addWidget(text(self.heading(), size=1.08, bold=True), 1)
         if self.row.logged:
-            head.addWidget(text(self.tr("✓ in the logbook"), wrap=False))
+            done = text(self.tr("✓ in the logbook"), wrap=False)
+            head.addWidget(done, 0, Qt.AlignmentFlag.AlignTop)
         elif loggable:
             head.addWidget(self._done_button(), 0, Qt.AlignmentFlag.AlignTop)
         box.addLayout(head)
         if self.row.title:
             box.addWidget(text(self.row.title))
+        if self.row.logged:
+            return content  # what is done needs no more words
         for coat in self.row.coats:
             box.addWidget(text(_cup(coat.coating, coat.portions, words.tool_word(self.row.tool))))
-        if not self.row.logged:
-            box.addWidget(self._places(ticks))
+        box.addWidget(self._places(ticks))
         why = reasons.reason_sentence(self.row.reason, self._zone, self.now)
         box.addWidget(text(why, colour=self.colours.soft, size=0.92))
         for caution in self.row.cautions:

@@ -16,11 +16,12 @@ from app.window.picture import Picture
 from app.window.tonight_rows import NoteLine, Row, SetUpLine, WorkLine
 from planner.cautions import LAST_WORD, Caution
 from planner.tonight import RunSheet, WorkRow
-from planner.values.moment import moment_of
+from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey
 
 GAP_SHOWN = 5  # shorter pauses are not worth a line [min]
 ASIDE_WIDTH = 276
+HEADROOM = 150  # pixels of what is past above what is next
 
 
 class TonightView(QWidget):
@@ -40,6 +41,8 @@ class TonightView(QWidget):
         self._colours = LIGHT
         self._picture: Picture | None = None
         self._ticks: dict[PassKey, frozenset[str]] = {}
+        self._interval: Interval | None = None
+        self._to_now = False
         self._kept: dict[Hashable, Row] = {}
         self.rows: list[Row] = []
         line = QHBoxLayout(self)
@@ -48,9 +51,11 @@ class TonightView(QWidget):
         self._sheet = Sheet()
         self._sheet_area = _scrolling(self.tr("Run sheet"))
         self._sheet_area.setWidget(self._sheet)
+        self._sheet_area.verticalScrollBar().rangeChanged.connect(self._scroll_to_now)
         self._aside_area = _scrolling(self.tr("Drying and closing"))
         self._aside_area.setFixedWidth(ASIDE_WIDTH)
         line.addWidget(self._sheet_area, 1)
+        self.setFocusProxy(self._sheet_area)
         line.addWidget(self._aside_area)
 
     def set_colours(self, colours: Colours) -> None:
@@ -75,6 +80,8 @@ class TonightView(QWidget):
         if picture is None:
             return
         focused = self._focused()
+        fresh = picture.sheet.interval != self._interval
+        self._interval = picture.sheet.interval
         self._sheet.show_lines(
             _heading(picture, self._colours),
             self._rows(picture),
@@ -82,6 +89,15 @@ class TonightView(QWidget):
         )
         self._aside_area.setWidget(aside.panel(picture, self._colours))
         self._focus(focused)
+        self._to_now = self._to_now or fresh
+
+    def _scroll_to_now(self) -> None:
+        """Bring the first row that is not over near the top, once the rows have places."""
+        ahead = next((row for row in self.rows if row.end > row.now), None)
+        if self._to_now and ahead is not None and ahead.y() > 0:
+            self._to_now = False
+            if ahead is not self.rows[0]:
+                self._sheet_area.verticalScrollBar().setValue(ahead.y() - HEADROOM)
 
     def _focused(self) -> tuple[PassKey, int] | None:
         """Return which place's box has the keys, to give them back after a re-plan."""
@@ -134,7 +150,7 @@ class TonightView(QWidget):
                 before = frozenset(told)
                 said = (row, loggable, before & set(row.cautions), today)
                 add(said, partial(self._work_line, row, zone, now, loggable, before))
-                told.update(row.cautions)
+                told.update(() if row.logged else row.cautions)
             else:
                 add((row, today), partial(SetUpLine, self._colours, row, zone=zone, now=now))
             at = max(at, row.end)

@@ -68,6 +68,7 @@ class RoomView(QWidget):
         self.splitter.addWidget(lower)
         self.splitter.setSizes([330, 300])
         self.splitter.setChildrenCollapsible(False)
+        self.setFocusProxy(self.table)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 14, 0, 0)
         column.setSpacing(8)

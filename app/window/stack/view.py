@@ -90,6 +90,7 @@ class StackView(QWidget):
         body.setSpacing(6)
         body.addWidget(self.splitter, 1)
         body.addWidget(self.findings)
+        self.setFocusProxy(self.table)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 14, 0, 0)
         column.setSpacing(8)

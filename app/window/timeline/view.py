@@ -28,7 +28,7 @@ from app.window.timeline.paint import Scene, paint
 from planner.values.plan import PassKey
 
 ZOOM = 1.25
-FIRST_SCALE = 4.2  # an evening of 2½ hours is some 630 pixels wide
+FIRST_SCALE = 3.2  # an evening of 2½ hours is some 480 pixels wide
 
 
 class TimelineView(QAbstractScrollArea):
