@@ -6,6 +6,7 @@ Every sentence goes through Qt's translator; numbers are put in afterwards.
 from __future__ import annotations
 
 from datetime import date, datetime
+from functools import lru_cache
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
@@ -23,6 +24,7 @@ def tr(text: str) -> str:
     return QCoreApplication.translate("words", text)
 
 
+@lru_cache(maxsize=8192)  # a new plan tells mostly the times of the old one
 def clock(minute: int, zone: ZoneInfo) -> str:
     """Return the local wall-clock time, "20:15"."""
     return f"{moment_of(minute, zone):%H:%M}"
@@ -39,6 +41,7 @@ def day_of(minute: int, zone: ZoneInfo, *, long: bool = False) -> str:
     return day(moment_of(minute, zone), long=long)
 
 
+@lru_cache(maxsize=8192)
 def when(minute: int, zone: ZoneInfo, now: int) -> str:
     """Return a time as short as it can be told from ``now``: "20:15", "Thu 20:15", with date."""
     there, here = moment_of(minute, zone), moment_of(now, zone)
