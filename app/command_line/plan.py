@@ -8,11 +8,13 @@ from app.command_line.output import FINE, NOT_SOUND, answer, document, note, pro
 from app.command_line.source import add_json, add_now, add_source, book_of, now_of
 from app.service import paper, planning, words
 from planner.values.moment import zone_named
+from planner.values.refusal import number_in
 from storage.exchange import dump_plan
 
 EXAMPLES = """\
   tackfree plan                                      your bench book, from now on
   tackfree plan harbour.json --now 2031-03-05T19:30  a file, from an evening on
+  tackfree plan --seconds 20                         look longer for a cheaper plan
   tackfree plan harbour.json --json > plan.json      for verify, or another program
 """
 
@@ -21,6 +23,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Say what the command takes."""
     add_source(parser)
     add_now(parser)
+    parser.add_argument(
+        "--seconds", type=float, default=0, metavar="S", help="look for a cheaper plan so long"
+    )
     add_json(parser)
 
 
@@ -28,8 +33,9 @@ def run(args: argparse.Namespace) -> int:
     """Plan, and print the plan; status 1 if a pass has no place."""
     book = book_of(args)
     now = now_of(args, book)
+    number_in(args.seconds, 0, 86_400, "--seconds", "s")
     with progress("planning"):
-        planned = planning.plan(book, now)
+        planned = planning.plan(book, now, seconds=args.seconds)
     plan = planned.plan
     for flag in planned.verdict.flags:
         note(flag)

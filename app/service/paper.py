@@ -17,7 +17,8 @@ from planner.values.moment import zone_named
 from planner.values.plan import BenchKind, PassKey, Plan
 from planner.values.step import Bound
 
-CELL = 5  # minutes that one character of the timeline stands for
+CELL = 5  # minutes that one character of the timeline stands for, at the least
+WIDEST = 96  # characters of a chart
 WORK, SETUP, FREE = "#", "=", "."
 INDENT = " " * 16
 
@@ -44,8 +45,9 @@ def run_sheet_text(sheet: RunSheet, book: Book) -> str:
 def timeline_text(plan: Plan, book: Book) -> str:
     """Return the plan as one small chart per stretch of bench time.
 
-    Each character is five minutes: work, set-up or neither; between the
-    stretches stands how long the films are left alone.
+    Each character is five minutes (more in a very long stretch, and then
+    that is said): work, set-up or neither; between the stretches stands how
+    long the films are left alone.
     """
     zone = zone_named(book.bench_time.zone)
     stretches = _stretches(plan, BenchCalendar(book.bench_time))
@@ -191,7 +193,8 @@ def _stretches(plan: Plan, calendar: BenchCalendar) -> list[Stretch]:
 
 def _chart(plan: Plan, stretch: Stretch, width: int, zone: ZoneInfo) -> Iterator[str]:
     within = stretch.interval
-    cells = -(-within.minutes // CELL)
+    size = CELL * -(-within.minutes // (CELL * WIDEST))
+    cells = -(-within.minutes // size)
     bars: dict[str, list[str]] = defaultdict(lambda: [FREE] * cells)
     done: dict[str, list[PassKey]] = defaultdict(list)
     marks = [(work.airbrush or _model(work.serves), work.interval, SETUP) for work in plan.bench]
@@ -202,11 +205,12 @@ def _chart(plan: Plan, stretch: Stretch, width: int, zone: ZoneInfo) -> Iterator
                 done[placed.key.model].append(placed.key)
     for label, interval, sign in sorted(marks, key=lambda mark: mark[1]):
         if interval.overlaps(within):
-            first = max(0, interval.start - within.start) // CELL
-            last = -(-(min(interval.end, within.end) - within.start) // CELL)
+            first = max(0, interval.start - within.start) // size
+            last = -(-(min(interval.end, within.end) - within.start) // size)
             for cell in range(first, last):
                 bars[label][cell] = sign
-    yield words.stretch(within, zone)
+    coarser = f"  ({size} min a character)" if size > CELL else ""
+    yield words.stretch(within, zone) + coarser
     for label, bar in bars.items():
         steps = ", ".join(dict.fromkeys(_short(key) for key in done[label]))
         yield f"  {label[:width]:<{width}}  {''.join(bar)}  {steps}".rstrip()

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import time
 from dataclasses import dataclass, replace
 
-from planner.schedule.greedy import RULES, plan_book
+from planner.schedule.greedy import RULES, drawn_rules, plan_book
 from planner.schedule.judge import Premises, Verdict, judge
 from planner.values.book import Book
 from planner.values.plan import Plan
 from storage.exchange import digest
+
+DRAWN_AT_ONCE = 8  # random rules tried between two looks at the clock
 
 
 class Unsound(RuntimeError):  # noqa: N818 - named after what the plan is
@@ -30,7 +33,14 @@ class Planned:
     verdict: Verdict
 
 
-def plan(book: Book, now: int, *, last: Plan | None = None, quick: bool = False) -> Planned:
+def plan(
+    book: Book,
+    now: int,
+    *,
+    last: Plan | None = None,
+    quick: bool = False,
+    seconds: float = 0,
+) -> Planned:
     """Plan every active project of a book from ``now`` on.
 
     Parameters
@@ -40,6 +50,8 @@ def plan(book: Book, now: int, *, last: Plan | None = None, quick: bool = False)
     quick
         Try one rule only: sound, found in a fraction of the time, and often a
         little dearer; for showing something while the rest is tried.
+    seconds
+        Look for a cheaper plan so much longer, with rules drawn at random [s].
 
     Raises
     ------
@@ -49,9 +61,16 @@ def plan(book: Book, now: int, *, last: Plan | None = None, quick: bool = False)
     rules = RULES[:1] if quick else RULES
     # Both read the same tables of rates and bench time; each computes its own times.
     premises = Premises(book)
-    found = plan_book(
-        book, now, cure=premises.cure, calendar=premises.calendar, rules=rules, last=last
-    )
+    cure, calendar = premises.cure, premises.calendar
+    found = plan_book(book, now, cure=cure, calendar=calendar, rules=rules, last=last)
+    until, seed = time.monotonic() + seconds, 1
+    while time.monotonic() < until:
+        drawn = drawn_rules(DRAWN_AT_ONCE, seed)
+        other = plan_book(
+            book, now, cure=cure, calendar=calendar, rules=drawn, seed=seed, last=last
+        )
+        found = min(found, other, key=lambda one: one.cost.vector())
+        seed += DRAWN_AT_ONCE
     made = replace(found, digest=digest(book))
     verdict = judge(book, made, premises=premises)
     if not verdict.accepted:

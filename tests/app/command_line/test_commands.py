@@ -145,6 +145,21 @@ def test_verify_notices_that_the_file_has_changed(
     assert "definition 28" in said.out
 
 
+def test_a_longer_search_is_never_dearer(tackfree: Run, tmp_path: Path) -> None:
+    path = tmp_path / "demo.json"
+    path.write_bytes(demos.data("lone_lamplighter"))
+    now = _iso(demos.first_evening(demos.read("lone_lamplighter").book))
+    at_once = tackfree("plan", path, "--now", now, "--json").document["cost"]
+    longer = tackfree("plan", path, "--now", now, "--seconds", 0.3, "--json")
+    assert longer.status == 0
+    assert list(longer.document["cost"].values()) <= list(at_once.values())
+
+
+@pytest.mark.parametrize("seconds", ["-1", "nan", "1e9"])
+def test_seconds_out_of_reason_are_refused(tackfree: Run, file: Path, seconds: str) -> None:
+    refused(tackfree("plan", file, "--seconds", seconds), "--seconds")
+
+
 def test_a_step_without_a_place_is_status_1(tackfree: Run, file: Path) -> None:
     raw = json.loads(file.read_text(encoding="utf-8"))
     raw["projects"][0]["models"][0]["steps"][0]["minutes"]["fixed"] = 600  # longer than an evening

@@ -132,6 +132,18 @@ def test_the_timeline_has_a_character_for_five_minutes() -> None:
     assert "6 d 22 h away from the bench" in lines[3]
 
 
+def test_a_long_stretch_still_fits_the_page() -> None:
+    book = small_book()
+    always = replace(book.bench_time.stretches[0], start="00:00", end="00:00")
+    book = replace(book, bench_time=replace(book.bench_time, stretches=(always,)))
+    lines = paper.timeline_text(small_plan(), book).splitlines()
+    # 24 h at 15 minutes a character are 96; 19:30 is the 79th of them
+    assert lines[0].endswith("(15 min a character)")
+    bar = lines[2].split()[1]
+    assert (len(bar), bar.index("#")) == (96, 78)
+    assert max(map(len, lines)) < 140
+
+
 def test_the_finish_is_told_against_the_date() -> None:
     text = paper.finish_text(small_plan(), small_book())
     assert text == "yard: done Thu 13 Mar 20:40, in time for 2031-04-30"
