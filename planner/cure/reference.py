@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import lru_cache
 
 from planner.cure.family_times import StateFigure, Status, family_figure
 from planner.cure.kinetics import Band
 from planner.values.coating import Coating, Family, State
+from planner.values.same import Same
 
 USUAL_COAT_UM = (10.0, 30.0)
 THINNEST_UM = 2.0
@@ -48,6 +50,12 @@ def reference_minutes(coating: Coating, state: State) -> StateFigure:
     family's stands, stretched to that thickness where it is no usual coat,
     and kept between the label's times of the states before and after.
     """
+    return _figure(Same(coating), state)
+
+
+@lru_cache(maxsize=4096)
+def _figure(same: Same[Coating], state: State) -> StateFigure:
+    coating = same.value
     label = {time.state: time for time in coating.times}
     if state in label:
         return StateFigure(label[state].minutes, Status.LABEL, label[state].source)

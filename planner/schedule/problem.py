@@ -14,7 +14,7 @@ from planner.graph.gates import PassGate, gates_of
 from planner.passes import Pass, Unit, expand
 from planner.schedule.blocked import blocked
 from planner.values.book import Book
-from planner.values.coating import Coating
+from planner.values.coating import Coating, Mark
 from planner.values.gear import Airbrush
 from planner.values.model import Model
 from planner.values.moment import Interval
@@ -67,6 +67,7 @@ class Problem:
         self.logged: dict[PassKey, Logged] = {}
         self.coatings = self._coatings()
         self.units: dict[tuple[str, Unit], int] = {}
+        self._lags: dict[tuple[str, str, Mark], int] = {}
         for number, project in enumerate(book.projects):
             if project.active:
                 for entry in project.log:
@@ -199,11 +200,16 @@ class Problem:
         if not gate.place:
             return window.opens.minutes or 0
         one = self.activities[self.ends[number][0]].one
-        coating = self.coatings[dict(one.films)[gate.place]]
+        name = dict(one.films)[gate.place]
         location = self.activities[self.ends[number][0]].location
-        film = Film(coating, coating.dry_film_um, location, self.now)
-        opens = self.cure.opens_at(film, window.opens, Band.LATE)
-        return NEVER_TAIL if opens is None else opens - self.now
+        key = (name, location, window.opens)
+        lag = self._lags.get(key)
+        if lag is None:
+            coating = self.coatings[name]
+            film = Film(coating, coating.dry_film_um, location, self.now)
+            opens = self.cure.opens_at(film, window.opens, Band.LATE)
+            lag = self._lags[key] = NEVER_TAIL if opens is None else opens - self.now
+        return lag
 
     @cached_property
     def targets(self) -> list[int | None]:
