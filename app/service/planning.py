@@ -5,6 +5,8 @@ from __future__ import annotations
 import time
 from dataclasses import dataclass, replace
 
+from planner.bench import BenchCalendar
+from planner.cure import Cure
 from planner.schedule.greedy import RULES, drawn_rules, plan_book
 from planner.schedule.judge import Premises, Verdict, judge
 from planner.values.book import Book
@@ -27,10 +29,12 @@ class Unsound(RuntimeError):  # noqa: N818 - named after what the plan is
 
 @dataclass(frozen=True)
 class Planned:
-    """A plan that the judge accepted, and the judge's word on it."""
+    """A plan that the judge accepted, the judge's word on it, and the tables it was read from."""
 
     plan: Plan
     verdict: Verdict
+    cure: Cure
+    calendar: BenchCalendar
 
 
 def plan(
@@ -76,4 +80,4 @@ def plan(
     verdict = judge(book, made, premises=premises)
     if not verdict.accepted:
         raise Unsound(verdict)
-    return Planned(made, verdict)
+    return Planned(made, verdict, premises.cure, premises.calendar)

@@ -56,21 +56,13 @@ class Picture:
     now: int
     plan: Plan
     verdict: Verdict
-
-    @cached_property
-    def calendar(self) -> BenchCalendar:
-        """Bench time of the book."""
-        return BenchCalendar(self.book.bench_time)
+    cure: Cure
+    calendar: BenchCalendar
 
     @property
     def zone(self) -> ZoneInfo:
         """Zone of the book."""
         return self.calendar.zone
-
-    @cached_property
-    def cure(self) -> Cure:
-        """Cure in the air of the book."""
-        return Cure(self.book.room, self.zone)
 
     @cached_property
     def laid(self) -> Laid:
@@ -126,7 +118,7 @@ def picture_of(book: Book, now: int, *, last: Plan | None = None, quick: bool = 
         If the judge refuses the plan; then nothing of it is shown.
     """
     planned = plan(book, now, last=last, quick=quick)
-    return Picture(book, now, planned.plan, planned.verdict)
+    return Picture(book, now, planned.plan, planned.verdict, planned.cure, planned.calendar)
 
 
 def _air(picture: Picture) -> RoomAir:

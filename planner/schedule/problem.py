@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from dataclasses import dataclass
 from functools import cached_property
-
-import networkx as nx
+from graphlib import TopologicalSorter
 
 from planner.bench import BenchCalendar
 from planner.cure import Band, Cure, Film
@@ -181,14 +180,13 @@ class Problem:
 
         Lags are those of films laid at ``now``; an estimate for ranking only.
         """
-        graph: nx.DiGraph[int] = nx.DiGraph()
-        graph.add_nodes_from(range(len(self.activities)))
-        for number, (before, after) in enumerate(self.ends):
-            lag = max(self._lag(number), graph.edges.get((before, after), {}).get("lag", 0))
-            graph.add_edge(before, after, lag=lag)
+        lags: dict[tuple[int, int], int] = defaultdict(int)
+        for number, edge in enumerate(self.ends):
+            lags[edge] = max(lags[edge], self._lag(number))
+        order = TopologicalSorter({one.index: one.before for one in self.activities})
         tails = [0] * len(self.activities)
-        for node in reversed(list(nx.topological_sort(graph))):
-            rest = max((tails[v] + graph.edges[node, v]["lag"] for v in graph[node]), default=0)
+        for node in reversed(tuple(order.static_order())):
+            rest = max((tails[after] + lags[node, after] for after in self.after[node]), default=0)
             tails[node] = min(NEVER_TAIL, self.activities[node].one.minutes + rest)
         return tails
 
