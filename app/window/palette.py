@@ -155,6 +155,7 @@ def dress(app: QApplication, colours: Colours) -> None:
     rules = _sheet(colours)
     if app.styleSheet() != rules:  # restyling every control is slow
         app.setPalette(qt_palette(colours))
+        app.setPalette(box_palette(colours), "QCheckBox")
         app.setStyleSheet(rules)
 
 
@@ -186,6 +187,17 @@ def qt_palette(colours: Colours) -> QPalette:
     palette.setColor(role.Link, QColor(colours.drying_word))
     for each in (role.WindowText, role.Text, role.ButtonText):
         palette.setColor(QPalette.ColorGroup.Disabled, each, QColor(colours.soft))
+    return palette
+
+
+def box_palette(colours: Colours) -> QPalette:
+    """Return the palette for tick boxes.
+
+    The style frames them in a darker shade of the window's colour, which
+    nobody sees on a dark ground; a light one stands in for it there.
+    """
+    palette = qt_palette(colours)
+    palette.setColor(QPalette.ColorRole.Window, QColor(colours.soft))
     return palette
 
 

@@ -6,7 +6,15 @@ import pytest
 from PySide6.QtGui import QColor, QPalette
 
 from app.window import palette
-from app.window.palette import DARK, LIGHT, contrast, luminance, qt_palette, readable_on
+from app.window.palette import (
+    DARK,
+    LIGHT,
+    box_palette,
+    contrast,
+    luminance,
+    qt_palette,
+    readable_on,
+)
 
 
 @pytest.mark.parametrize(
@@ -67,3 +75,11 @@ def test_controls_of_qt_can_be_read(colours: palette.Colours) -> None:
 def test_ink_for_a_ground_is_the_one_that_reads_better() -> None:
     assert contrast(readable_on("#101010"), "#101010") > 10
     assert contrast(readable_on("#f0f0f0"), "#f0f0f0") > 10
+
+
+def test_tick_boxes_are_seen_in_both_looks() -> None:
+    # WCAG 2.1, 1.4.11: parts of a control stand out at 3 : 1.  Qt's Fusion style frames
+    # a box in the window's colour, darker by 140 and then lighter by 110.
+    for colours in (LIGHT, DARK):
+        frame = box_palette(colours).window().color().darker(140).lighter(110)
+        assert contrast(frame.name(), colours.paper) >= 3
