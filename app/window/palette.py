@@ -155,7 +155,8 @@ def dress(app: QApplication, colours: Colours) -> None:
     rules = _sheet(colours)
     if app.styleSheet() != rules:  # restyling every control is slow
         app.setPalette(qt_palette(colours))
-        app.setPalette(box_palette(colours), "QCheckBox")
+        # The stubs want bytes, which the call itself refuses.
+        app.setPalette(box_palette(colours), "QCheckBox")  # type: ignore[arg-type]
         app.setStyleSheet(rules)
 
 
