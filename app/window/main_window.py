@@ -116,6 +116,7 @@ class MainWindow(QMainWindow):
         session.opened.connect(self._opened)
         session.edited.connect(self._refresh)
         session.pictured.connect(self.show_change)
+        session.prepared.connect(self._choose_page)
         session.planning.connect(self._planning)
         session.troubled.connect(self.say)
         self.tonight.ticked.connect(session.tick)
@@ -157,12 +158,10 @@ class MainWindow(QMainWindow):
             area.setMinimumWidth(inner.minimumSizeHint().width() + 16)
 
     def show_change(self, change: Change) -> None:
-        """Show a new plan in every view."""
-        picture = change.new
+        """Show what moved; the views follow when the one on screen has been read."""
         self._stale = set(self.views)
-        self.projects.show_book(picture)
+        self.projects.show_book(change.new)
         self.moved.show_change(change)
-        self._choose_page()
         if change.cause and change.old is not None:
             self.say(self.moved.summary.text())
 

@@ -37,6 +37,7 @@ class _Answers(QObject):
 
     came = Signal(int, object, bool)
     failed = Signal(int, str, bool)
+    prepared = Signal(int)
 
 
 @dataclass(frozen=True)
@@ -65,7 +66,8 @@ class _Planning(QRunnable):
         last = asked.old.plan if asked.old and not asked.quick else None
         try:
             picture = picture_of(asked.book, asked.now, last=last, quick=asked.quick)
-            picture.prepare(asked.part)
+            if not asked.quick:
+                picture.prepare(asked.part)
         except (Refused, Unsound) as problem:
             self._answers.failed.emit(asked.serial, str(problem), asked.quick)
         except Exception:
@@ -75,6 +77,20 @@ class _Planning(QRunnable):
             self._answers.failed.emit(asked.serial, message, asked.quick)
         else:
             self._answers.came.emit(asked.serial, picture, asked.quick)
+
+
+class _Preparing(QRunnable):
+    """Reads the part of a picture that is on screen, once what moved was shown."""
+
+    def __init__(self, serial: int, picture: Picture, part: Part, answers: _Answers) -> None:
+        super().__init__()
+        self._serial, self._picture, self._part = serial, picture, part
+        self._answers = answers
+
+    def run(self) -> None:
+        """Read it, and say so."""
+        self._picture.prepare(self._part)
+        self._answers.prepared.emit(self._serial)
 
 
 def _no_better(full: Picture, quick: Picture) -> bool:
@@ -93,6 +109,8 @@ class Session(QObject):
         The book has changed; undo and redo may have other names.
     pictured(Change)
         A new plan is there.
+    prepared()
+        What the view on screen shows of it has been read, too.
     planning(bool)
         Planning began, or ended.
     troubled(str)
@@ -102,6 +120,7 @@ class Session(QObject):
     opened = Signal()
     edited = Signal()
     pictured = Signal(object)
+    prepared = Signal()
     planning = Signal(bool)
     troubled = Signal(str)
 
@@ -121,12 +140,16 @@ class Session(QObject):
         self._later.setSingleShot(True)
         self._later.setInterval(PAINT_MS)
         self._later.timeout.connect(self._try_all)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.timeout.connect(self._prepare)
         self._cause = ""
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
         self._answers = _Answers()
         self._answers.came.connect(self._take)
         self._answers.failed.connect(self._fail)
+        self._answers.prepared.connect(self._show)
         self.ticks: dict[PassKey, frozenset[str]] = {}
 
     @property
@@ -182,6 +205,8 @@ class Session(QObject):
         """Let go of the book, after planning has come to rest."""
         self._serial += 1
         self._later.stop()
+        self._later.stop()
+        self._soon.stop()
         self._pool.clear()
         self._pool.waitForDone()
         if self._store is not None:
@@ -283,19 +308,20 @@ class Session(QObject):
         self._serial += 1
         self._before = self._picture
         self.planning.emit(True)
+        self._later.stop()
+        self._soon.stop()
         self._pool.clear()
-        self._ask(quick=True)
+        self._ask(self._book, quick=True)
 
-    def _ask(self, *, quick: bool) -> None:
-        if self._book is not None:
-            asked = _Question(self._serial, self._book, self.now, self._before, self._part, quick)
-            self._pool.start(_Planning(asked, self._answers))
+    def _ask(self, book: Book, *, quick: bool) -> None:
+        asked = _Question(self._serial, book, self.now, self._before, self._part, quick)
+        self._pool.start(_Planning(asked, self._answers))
 
     def _try_all(self) -> None:
         """Try every rule, unless something newer is being planned."""
-        if self._tried != self._serial:
+        if self._tried != self._serial and self._book is not None:
             self._tried = self._serial
-            self._ask(quick=False)
+            self._ask(self._book, quick=False)
 
     def show_first(self, part: Part) -> None:
         """Have this part of every picture read in the background, for the view on screen."""
@@ -333,10 +359,23 @@ class Session(QObject):
             moves = moved(old.plan, picture.plan) if old else ()
             self.pictured.emit(Change(old, picture, moves, self._cause))
         if quick:
-            # Only once the window has painted: two threads would share one interpreter.
-            self._later.start()
+            # Only once what moved was painted: two threads would share one interpreter.
+            self._soon.start()
         else:
+            self._show(serial)
             self._rest()
+
+    def _prepare(self) -> None:
+        picture = self._picture
+        if self._store is not None and picture is not None:
+            self._pool.start(_Preparing(self._serial, picture, self._part, self._answers))
+
+    def _show(self, serial: int) -> None:
+        if serial != self._serial:
+            return
+        self.prepared.emit()
+        if self._tried != serial:
+            self._later.start()
 
     def _fail(self, serial: int, message: str, quick: bool) -> None:
         if serial != self._serial:

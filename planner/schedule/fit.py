@@ -100,13 +100,13 @@ def _settle(
     if activity.index in table.left:
         return time + lead, 0
     fingers = table.fingers_from(activity.index)
-    start = max(time + lead, fingers)
+    start = max(time + lead, fingers, table.floor(activity.index))
     if start >= FOREVER:
         return None
     prepare = 0
     for _ in range(DRY_RUNS):
         before = start
-        for number in activity.gates:
+        for number in activity.choosing:
             found = _through(table, number, start, minutes, lead, time)
             if found is None:
                 return None

@@ -19,7 +19,7 @@ from planner.schedule.problem import Problem
 from planner.schedule.state import FOREVER, Cup, Table
 from planner.values.book import Book
 from planner.values.moment import Interval, minute_of, zone_named
-from planner.values.plan import BenchKind, BenchWork, Placement, Plan, Unplaced
+from planner.values.plan import BenchKind, BenchWork, Cost, Placement, Plan, Unplaced
 
 SOON = 36 * 60  # closings nearer than this are guarded exactly [min]
 LONGEST_CHAIN = 12
@@ -84,14 +84,12 @@ def plan_book(
         cure=cure or Cure(book.room, zone_named(book.bench_time.zone)),
         calendar=calendar or BenchCalendar(book.bench_time),
     )
-    best: tuple[tuple[int, ...], Search] | None = None
+    found: list[tuple[Cost, Search]] = []
     for number, rule in enumerate((*rules, *drawn_rules(tries, seed))):
         search = attempt(problem, rule, seed + number)
-        vector = cost_of(problem, search.table, len(search.unplaced), last).vector()
-        if best is None or vector < best[0]:
-            best = vector, search
-    assert best is not None
-    return plan_of(problem, best[1].table, best[1].unplaced, last)
+        found.append((cost_of(problem, search.table, len(search.unplaced), last), search))
+    cost, best = min(found, key=lambda one: one[0].vector())
+    return plan_of(problem, best.table, best.unplaced, cost)
 
 
 def drawn_rules(count: int, seed: int) -> tuple[Rule, ...]:

@@ -71,10 +71,8 @@ def _moved(problem: Problem, table: Table, last: Plan | None) -> int:
     return len(moved)
 
 
-def plan_of(
-    problem: Problem, table: Table, unplaced: list[Unplaced], last: Plan | None = None
-) -> Plan:
-    """Return the plan that a table holds, a reason on every placement."""
+def plan_of(problem: Problem, table: Table, unplaced: list[Unplaced], cost: Cost) -> Plan:
+    """Return the plan that a table of this ``cost`` holds, a reason on every placement."""
     reasons = reasons_of(problem, table)
     placements: list[Placement] = [
         replace(placed, reason=reasons[placed.key]) for placed in table.placements
@@ -86,7 +84,7 @@ def plan_of(
         bench=tuple(sorted(table.bench, key=lambda work: work.interval)),
         unplaced=tuple(unplaced),
         status=Status.INCOMPLETE if unplaced else Status.FEASIBLE,
-        cost=cost_of(problem, table, len(unplaced), last),
+        cost=cost,
         finishes=tuple(sorted(finishes_of(problem, table).items())),
     )
 

@@ -33,8 +33,9 @@ class Activity:
     ``fingers`` are the places whose wet film would be touched by holding
     its units, as (project, model, place).  ``wet`` are (unit number,
     stands) of the units that its films keep on a drying place, ``held``
-    the numbers of all units that it handles.  ``closing`` are those of its
-    gates that close for good.
+    the numbers of all units that it handles.  ``opening`` are those of its
+    gates that open once and for ever, ``choosing`` the others, ``closing``
+    those that close for good.
     """
 
     index: int
@@ -49,6 +50,8 @@ class Activity:
     fingers: tuple[tuple[str, str, str], ...]
     wet: tuple[tuple[int, int], ...]
     held: tuple[int, ...]
+    opening: tuple[int, ...]
+    choosing: tuple[int, ...]
     closing: tuple[int, ...]
 
 
@@ -104,13 +107,14 @@ class Problem:
             self.gates.append(gate)
         for offset, one in enumerate(passes):
             numbers = into[one.key]
+            felt = [n for n in numbers if not self.gates[n].is_order]
             before = dict.fromkeys(self.index[self.gates[n].before] for n in numbers)
             self.activities.append(
                 Activity(
                     index=start + offset,
                     one=one,
                     project=number,
-                    gates=tuple(n for n in numbers if not self.gates[n].is_order),
+                    gates=tuple(felt),
                     before=tuple(before),
                     allowed=self._allowed(project, one),
                     blocked=reasons.get(one.key, ""),
@@ -119,6 +123,8 @@ class Problem:
                     fingers=_fingers(project, model, one),
                     wet=self._wet(project, one),
                     held=tuple(self._unit(project, unit) for unit in one.units),
+                    opening=tuple(n for n in felt if _opens_once(self.gates[n])),
+                    choosing=tuple(n for n in felt if not _opens_once(self.gates[n])),
                     closing=tuple(n for n in numbers if self.gates[n].windows[-1].closes),
                 )
             )
@@ -216,6 +222,11 @@ class Problem:
             None if project.target is None else self.calendar.day_end(project.target)
             for project in self.book.projects
         ]
+
+
+def _opens_once(gate: PassGate) -> bool:
+    only = gate.windows[0]
+    return len(gate.windows) == 1 and only.closes is None and not only.preparation_minutes
 
 
 def _fingers(project: Project, model: Model, one: Pass) -> tuple[tuple[str, str, str], ...]:

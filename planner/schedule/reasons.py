@@ -61,7 +61,7 @@ def _binding(placed: Placement, bounds: list[Reason]) -> Reason:
     if not known:
         return Reason(Cause.AT_ONCE)
     # Of equal bounds the first named wins: drying explains more than busy hands.
-    return max(known, key=lambda bound: (bound.until or 0, -bounds.index(bound)))
+    return max(known, key=lambda bound: bound.until or 0)
 
 
 def _bounds(read: _Read, placed: Placement) -> list[Reason]:
@@ -101,9 +101,10 @@ def _gates(problem: Problem, table: Table, index: int) -> list[Reason]:
     fingers = table.fingers_from(index)
     if fingers and fingers <= start:
         found.append(Reason(Cause.DRYING, fingers, detail="dry-to-handle"))
-    for before in problem.activities[index].before:
-        key = problem.activities[before].one.key
-        found.append(Reason(Cause.ORDER, table.end[before], str(key)))
+    last = max(problem.activities[index].before, key=table.end.__getitem__, default=None)
+    if last is not None:
+        key = problem.activities[last].one.key
+        found.append(Reason(Cause.ORDER, table.end[last], str(key)))
     return found
 
 

@@ -56,6 +56,7 @@ class Table:
     placements: list[Placement] = field(default_factory=list)
     bench: list[BenchWork] = field(default_factory=list)
     openings: dict[int, tuple[Opening, ...]] = field(default_factory=dict)
+    floors: dict[int, int] = field(default_factory=dict)
     awaited: set[int] = field(default_factory=set)
 
     def clone(self) -> Table:
@@ -75,6 +76,7 @@ class Table:
             placements=list(self.placements),
             bench=list(self.bench),
             openings=dict(self.openings),
+            floors=dict(self.floors),
             awaited=set(self.awaited),
         )
 
@@ -168,6 +170,7 @@ class Table:
                 self.melted[below] = upper
                 for number in self.problem.gates_from[before]:
                     self.openings.pop(number, None)
+                self.floors.clear()
                 return float(film.thickness_um)
         return 0.0
 
@@ -204,6 +207,15 @@ class Table:
             if used <= room:
                 break
         return time
+
+    def floor(self, index: int) -> int:
+        """Return the latest opening of an activity's gates that open once and for ever."""
+        known = self.floors.get(index)
+        if known is None:
+            opens = (self.windows(number) for number in self.problem.activities[index].opening)
+            known = max((one[0].opens if one else FOREVER for one in opens), default=0)
+            self.floors[index] = known
+        return known
 
     def deadline(self, index: int) -> int:
         """Return the earliest last closing of an activity's running gates, or FOREVER."""
