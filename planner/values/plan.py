@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from planner.values.moment import Interval
 
 
-@dataclass(frozen=True, order=True)
-class PassKey:
-    """Names one pass: a coat (from 1) of a step of a model of a project."""
+class PassKey(NamedTuple):
+    """Names one pass: a coat (from 1) of a step of a model of a project.
+
+    A tuple, since it is hashed many thousand times for one plan.
+    """
 
     project: str
     model: str

@@ -67,7 +67,7 @@ def made_up(book) -> Plan:
             ),
             BenchWork(BenchKind.PREPARE, Interval(pieces[0].end, pieces[0].end + 4), serves=key),
         ),
-        unplaced=(Unplaced(replace(key, coat=2), "never dries"),),
+        unplaced=(Unplaced(key._replace(coat=2), "never dries"),),
         status=Status.INCOMPLETE,
         cost=Cost(1, 1180, 2000, 2, 3, 4),
         finishes=((project.name, pieces[-1].end),),
