@@ -63,6 +63,12 @@ class PassGate:
         return self.windows == ANY_TIME
 
     @property
+    def watches_film(self) -> bool:
+        """Tell whether its first opening lies in the life of a film, not on the clock."""
+        opens = self.windows[0].opens
+        return bool(self.place) and opens is not None and opens.of_film
+
+    @property
     def closes(self) -> bool:
         """Tell whether some window of it closes."""
         return any(window.closes is not None for window in self.windows)

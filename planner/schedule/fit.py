@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.bench import Stretch
+from planner.passes import WHOLE_UNIT
 from planner.schedule.problem import Activity
 from planner.schedule.state import FOREVER, Cup, Table
 from planner.values.gear import Airbrush
@@ -99,8 +100,12 @@ def _settle(
     """
     if activity.index in table.left:
         return time + lead, 0
-    fingers = table.fingers_from(activity.index)
-    start = max(time + lead, fingers, table.floor(activity.index))
+    fingers, floor = table.fingers_from(activity.index), table.floor(activity.index)
+    if activity.one.step.stage in WHOLE_UNIT:
+        fingers = max(fingers, floor)  # its own films must bear fingers, too
+    start = max(time + lead, fingers, floor)
+    if activity.leaving:
+        start = max(start, table.stays_until(activity.index))
     if start >= FOREVER:
         return None
     prepare = 0

@@ -249,7 +249,7 @@ class Search:
         refused: list[Fit] = []
         ranked = sorted((self._rank(i), i) for i in self.ready)
         for _, index in ranked:
-            if self.floor[index] >= stretch.interval.end:
+            if self.floor[index] >= stretch.interval.end or table.held_up(index):
                 continue
             fit = fit_in(table, index, stretch, table.time)
             if fit is None:
@@ -277,6 +277,8 @@ class Search:
         later = stretch.interval.end
         starts = []
         for index in sorted(self.ready):
+            if self.table.held_up(index):
+                continue
             fit = earliest_fit(self.table, index, later)
             if fit is None:
                 self._bury(index)
@@ -351,6 +353,8 @@ def _chain(table: Table, index: int, on_the_way: set[int]) -> bool:
         return True
     if table.problem.activities[index].blocked:
         return False
+    if table.held_up(index):
+        return True  # until the work begun is finished; the rerun guards
     fit = earliest_fit(table, index, table.time)
     while fit is not None:
         if fit.stretch.interval.start > table.time:

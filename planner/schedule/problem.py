@@ -35,7 +35,8 @@ class Activity:
     stands) of the units that its films keep on a drying place, ``held``
     the numbers of all units that it handles.  ``opening`` are those of its
     gates that open once and for ever, ``choosing`` the others, ``closing``
-    those that close for good.
+    those that close for good.  ``leaving`` are gates of other passes on
+    films that dry elsewhere, and that it would carry off (definition 10).
     """
 
     index: int
@@ -53,6 +54,7 @@ class Activity:
     opening: tuple[int, ...]
     choosing: tuple[int, ...]
     closing: tuple[int, ...]
+    leaving: tuple[int, ...]
 
 
 class Problem:
@@ -105,6 +107,7 @@ class Problem:
         for gate in gates:
             into[gate.after].append(len(self.gates))
             self.gates.append(gate)
+        films = self._films_awaited(passes, gates, len(self.gates) - len(gates))
         for offset, one in enumerate(passes):
             numbers = into[one.key]
             felt = [n for n in numbers if not self.gates[n].is_order]
@@ -119,7 +122,8 @@ class Problem:
                     allowed=self._allowed(project, one),
                     blocked=reasons.get(one.key, ""),
                     life=self._life(one),
-                    location=self.book.room.location(one.step.dries_in).name,
+                    location=self._location(one),
+                    leaving=self._leaving(one, films),
                     fingers=_fingers(project, model, one),
                     wet=self._wet(project, one),
                     held=tuple(self._unit(project, unit) for unit in one.units),
@@ -128,6 +132,30 @@ class Problem:
                     closing=tuple(n for n in numbers if self.gates[n].windows[-1].closes),
                 )
             )
+
+    def _location(self, one: Pass) -> str:
+        return self.book.room.location(one.step.dries_in).name
+
+    def _films_awaited(
+        self, passes: tuple[Pass, ...], gates: tuple[PassGate, ...], first: int
+    ) -> list[tuple[int, str, str, PassKey]]:
+        """Return (gate number, part, location, awaiting pass) of gates that watch a film dry."""
+        dries_in = {one.key: self._location(one) for one in passes}
+        if len(set(dries_in.values())) == 1:
+            return []
+        return [
+            (number, gate.place.partition("/")[0], dries_in[gate.before], gate.after)
+            for number, gate in enumerate(gates, first)
+            if gate.watches_film
+        ]
+
+    def _leaving(self, one: Pass, films: list[tuple[int, str, str, PassKey]]) -> tuple[int, ...]:
+        parts = {part for unit in one.units for part in unit.parts}
+        return tuple(
+            number
+            for number, part, location, after in films
+            if one.films and part in parts and location != self._location(one) and after != one.key
+        )
 
     def _unit(self, project: Project, unit: Unit) -> int:
         return self.units.setdefault((project.name, unit), len(self.units))

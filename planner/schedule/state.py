@@ -217,6 +217,29 @@ class Table:
             self.floors[index] = known
         return known
 
+    def held_up(self, index: int) -> bool:
+        """Tell whether work begun and not yet finished is wet where fingers would hold."""
+        if not self.left:
+            return False
+        activities = self.problem.activities
+        wet = {
+            (one.key.project, one.key.model, place)
+            for begun in self.left
+            for one in (activities[begun].one,)
+            for place, _ in one.films
+        }
+        return index not in self.left and not wet.isdisjoint(activities[index].fingers)
+
+    def stays_until(self, index: int) -> int:
+        """Return until when films that an activity would carry off must stay (definition 10)."""
+        latest = 0
+        for number in self.problem.activities[index].leaving:
+            before, after = self.problem.ends[number]
+            if before in self.end and after not in self.end:
+                openings = self.windows(number)
+                latest = max(latest, openings[0].opens if openings else FOREVER)
+        return latest
+
     def deadline(self, index: int) -> int:
         """Return the earliest last closing of an activity's running gates, or FOREVER."""
         closing = FOREVER

@@ -105,6 +105,11 @@ class Mark:
         else:
             demand(self.clock is Clock.ELAPSED, "clock", 'goes with "minutes" only')
 
+    @property
+    def of_film(self) -> bool:
+        """Tell whether it depends on how the film dries, not on the clock alone."""
+        return self.state is not None or self.clock is Clock.FILM
+
 
 @dataclass(frozen=True, kw_only=True)
 class Window:

@@ -259,6 +259,22 @@ def a_film_that_never_dries() -> Case:
     return Case(of, sound, plan(of, FIRST, do("top", "3/18:00-3/18:10")))
 
 
+@breaks(10)
+def a_film_carried_off_while_it_is_waited_for() -> Case:
+    """The wash waits for the base to be solvent-safe in the box; the part leaves it before."""
+    of = book(
+        paint("base", "hull/deck", dries_in="box"),
+        paint("side", "hull/side"),
+        paint("grime", "hull/deck", coat="oil", stage=Stage.OIL_WASH),
+        coatings=(coating("sand", solvent_safe=100),),
+    )
+    safe = ready(of, "sand", State.SOLVENT_SAFE, at("18:10"), "box")
+    late = on_bench(of, safe, 10)
+    sound = plan(of, FIRST, do("side", late), do("grime", piece(late.end, 10)))
+    broken = plan(of, FIRST, do("side", "18:10-18:20"), do("grime", piece(late.end, 10)))
+    return Case(of, sound, broken)
+
+
 MELTING = (
     Window(closes=Mark(minutes=60), merges=True),
     Window(opens=Mark(minutes=180)),

@@ -25,6 +25,12 @@ def _windows(ruling: Ruling) -> Iterator[Violation]:
     yield from order.preparations(ruling)
 
 
+def _never(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 10: what never dries, and what is carried off while it dries."""
+    yield from ruling.of(gates.held_gates, 10)
+    yield from gates.stays(ruling)
+
+
 def _gates(definition: int) -> Rule:
     return lambda ruling: ruling.of(gates.held_gates, definition)
 
@@ -39,7 +45,7 @@ RULES: dict[int, Rule] = {
     7: _gates(7),
     8: _windows,
     9: _gates(9),
-    10: _gates(10),
+    10: _never,
     11: _gates(11),
     12: hands.bench_time,
     13: hands.hands,

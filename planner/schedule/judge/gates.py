@@ -37,6 +37,40 @@ def held_gates(ruling: Ruling) -> Iterator[Violation]:
             yield from _judge(ruling, gate)
 
 
+def stays(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 10: no coat carries a film off to another location while a gate waits on it."""
+    case, passes = ruling.case, ruling.premises.passes
+    dries_in = {key: case.book.room.location(one.step.dries_in).name for key, one in passes.items()}
+    watched = [
+        gate
+        for gate in ruling.premises.gates
+        if gate.watches_film and gate.before in case.spans and gate.after in case.spans
+    ]
+    if len(set(dries_in.values())) < 2:
+        return
+    for one, span in case.planned():
+        parts = {part for unit in one.units for part in unit.parts} if one.films else set()
+        for gate in watched:
+            if (
+                gate.place.partition("/")[0] in parts
+                and (gate.before.project, gate.before.model) == (one.key.project, one.key.model)
+                and dries_in[gate.before] != dries_in[one.key]
+                and gate.after != one.key
+                and case.spans[gate.before].end <= span.start < case.spans[gate.after].start
+            ):
+                laid = ruling.films.laid(gate)
+                if laid.film and laid.film.location == dries_in[one.key]:
+                    continue  # it melted into a coat that dries there
+                opens = ruling.films.opens(laid, gate.windows[0].opens, Band.LATE)
+                if opens is None or opens > span.start:
+                    yield Violation(
+                        10,
+                        str(one.key),
+                        f"takes {gate.place} to {dries_in[one.key]} at {case.at(span.start)}, but "
+                        f"{gate.after} waits for its film to dry in {dries_in[gate.before]}",
+                    )
+
+
 def _judge(ruling: Ruling, gate: PassGate) -> Iterator[Violation]:
     films = ruling.films
     laid = films.laid(gate)

@@ -258,3 +258,24 @@ def test_a_model_without_steps_needs_no_plan() -> None:
 
 def test_keys_read_as_a_path() -> None:
     assert str(PassKey("batch", "cart", "base", 2)) == "batch/cart/base#2"
+
+
+def test_nobody_holds_a_part_on_which_work_was_begun() -> None:
+    # The wheels have no holder; 300 minutes of work on the tread take two evenings,
+    # and the rim is not touched between them, though hands were free.
+    tread = paint("tread", "wheels/tread", minutes=300, split_least=30)
+    plan = planned(book(tread, paint("rim", "wheels/rim", minutes=20)))
+    placed = plan.placement(key("tread"))
+    assert placed is not None
+    assert not placed.start <= start(plan, "rim") < placed.end
+
+
+def test_a_part_stays_in_its_box_while_something_waits_for_its_film() -> None:
+    # The side could be painted at 18:10, but that would take the hull out of the box
+    # in which the wash waits for the deck to become solvent-safe (100 min at reference).
+    deck = paint("deck", "hull/deck", dries_in="box")
+    wash = paint("wash", "hull/deck", coat="oil", stage=Stage.OIL_WASH)
+    plan = planned(book(deck, paint("side", "hull/side"), wash))
+    assert start(plan, "side") >= at("18:10") + 100
+    alike = planned(book(paint("deck", "hull/deck"), paint("side", "hull/side"), wash))
+    assert start(alike, "side") < at("18:10") + 100
