@@ -8,6 +8,7 @@ from importlib import resources
 
 import pytest
 
+from app.service import demos
 from app.service.demos import first_evening
 from app.service.findings import find
 from planner.passes import expand
@@ -16,6 +17,7 @@ from planner.schedule.judge import Verdict, judge
 from planner.values.coating import Family
 from planner.values.model import Model
 from planner.values.plan import BenchKind, Plan
+from planner.values.room import Location
 from planner.values.step import Role, Stage, Step, Tool
 from storage.exchange import Exchange, dump, load
 
@@ -245,3 +247,25 @@ def test_a_cold_room_costs_the_harbour_its_date() -> None:
     colder = replace(book, room=replace(book.room, locations=(cold,)))
     plan = plan_book(colder, first_evening(colder))
     assert dict(plan.finishes)["Three harbour tenders"] > planned(HARBOUR)[0].finishes[0][1]
+
+
+def test_a_cold_night_moves_what_a_warm_one_lets_stand() -> None:
+    # The garage cools at night; kept at its warmest all day, films open sooner.
+    book = load(demos.data("winter_garage")).book
+    now = first_evening(book)
+    warm = replace(
+        book,
+        room=replace(
+            book.room, locations=tuple(_at_its_warmest(one) for one in book.room.locations)
+        ),
+    )
+    nightly, steady = plan_book(book, now), plan_book(warm, now)
+    assert judge(book, nightly).accepted
+    assert judge(warm, steady).accepted
+    assert steady.cost.finish < nightly.cost.finish
+
+
+def _at_its_warmest(location: Location) -> Location:
+    points = (*location.workdays, *location.weekends)
+    best = max(points, key=lambda point: point.temperature_c)
+    return replace(location, workdays=(replace(best, at="00:00"),), weekends=())

@@ -192,6 +192,8 @@ def _handwork(
     left = table.left.get(activity.index, activity.one.minutes)
     least = activity.one.step.split_least
     room = stretch.interval.end - start
+    if activity.life is not None:
+        room = min(room, activity.life)  # what was mixed for this piece
     if left <= room:
         return start, start + left, prepare, True
     if least and not _tied(table, activity):

@@ -170,15 +170,8 @@ class Problem:
         return tuple((self._unit(project, unit), unit.stands) for unit in units)
 
     def _life(self, one: Pass) -> int | None:
-        lives = []
-        for _, name in one.films:
-            mix = self.book.mix(name)
-            if mix is not None:
-                lives.append(mix.life_minutes)
-            pot = self.coatings[name].pot_life_minutes
-            if pot is not None:
-                lives.append(pot)
-        return min(lives, default=None)
+        lives = (self.book.life_of(name) for _, name in one.films)
+        return min((life for life in lives if life is not None), default=None)
 
     def _allowed(self, project: Project, one: Pass) -> tuple[Interval, ...] | None:
         allowed: tuple[Interval, ...] | None = None

@@ -58,6 +58,15 @@ class Book:
         """Return the mix called ``name``, or None."""
         return next((mix for mix in self.mixes if mix.name == name), None)
 
+    def life_of(self, name: str) -> int | None:
+        """Return how long a coating or mix can be used once mixed [min]; None is for ever."""
+        mix = self.mix(name)
+        names = [portion.coating for portion in mix.portions] if mix else [name]
+        lives = [self.coating(one).pot_life_minutes for one in names]
+        if mix:
+            lives.append(mix.life_minutes)
+        return min((life for life in lives if life is not None), default=None)
+
     def project(self, name: str) -> Project:
         """Return the project called ``name``; `KeyError` if there is none."""
         for project in self.projects:
@@ -111,6 +120,7 @@ class Book:
                 f"{spot}.coating",
                 "is a thinner and forms no film; name a coating or a mix",
             )
+            self._check_life(model, step, application.coating, here)
             for number, reference in enumerate(application.places):
                 _check_reference(model, reference, f"{spot}.places[{number}]")
                 for name in model.places(reference):
@@ -121,6 +131,17 @@ class Book:
                         "make a step of each",
                     )
                     covered[name] = at
+
+    def _check_life(self, model: Model, step: Step, coating: str, here: str) -> None:
+        life = self.life_of(coating)
+        parts = {ref.partition("/")[0] for ref in step.references()}
+        takes = step.split_least or step.minutes.of(len(parts))
+        demand(
+            life is None or takes <= life,
+            f"{here}.minutes",
+            f'takes {takes} min, but "{coating}" can be used for {life} min; '
+            "make two steps of it, or mix less at a time",
+        )
 
 
 def _check_reference(model: Model, reference: str, place: str) -> None:
