@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import signal
 import sys
 from collections.abc import Callable
@@ -32,6 +33,9 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     pulse = QTimer()
     pulse.timeout.connect(lambda: None)
     pulse.start(500)
+    # What is loaded by now stays to the end; collecting it again and again stops the
+    # window for a fifth of a second.
+    gc.freeze()
     status = app.exec()
     session.close()
     return status
