@@ -15,10 +15,13 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from functools import lru_cache
 from itertools import groupby, pairwise, takewhile
+from threading import Lock
+from typing import NamedTuple
 from zoneinfo import ZoneInfo
 
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.moment import Interval, minute_of, moment_of, zone_named
+from planner.values.same import Same
 
 DAY = 1440
 HORIZON = 3 * 366 * DAY  # how far ahead anything is looked for [min]
@@ -81,6 +84,26 @@ class BenchCalendar:
         return _minute(day + timedelta(days=1), time(), self.zone)
 
 
+def calendar_of(bench_time: BenchTime) -> BenchCalendar:
+    """Return the calendar of a bench time, the same one while that is unchanged."""
+    return _calendar(Same(bench_time))
+
+
+@lru_cache(maxsize=32)
+def _calendar(bench_time: Same[BenchTime]) -> BenchCalendar:
+    return BenchCalendar(bench_time.value)
+
+
+class _Known(NamedTuple):
+    """Stretches of the chunks [first, last), with their starts and ends for searching."""
+
+    first: int
+    last: int
+    items: tuple[Stretch, ...]
+    starts: tuple[int, ...]
+    ends: tuple[int, ...]
+
+
 class _Line:
     """Stretches of one kind, sorted and disjoint, kept for a growing run of chunks."""
 
@@ -95,42 +118,49 @@ class _Line:
         self._rules = rules
         self._skipped = frozenset(skipped)
         self._extra = extra
-        self._first = self._last = 0  # chunks [first, last) are expanded
-        self._items: list[Stretch] = []
-        self._starts: list[int] = []
-        self._ends: list[int] = []
+        self._grows = Lock()
+        # Replaced as a whole, so that other threads never see half of it.
+        self._known = _Known(0, 0, (), (), ())
 
     def overlapping(self, start: int, end: int) -> tuple[Stretch, ...]:
         if not (self._rules or self._extra):
             return ()
-        self._expand(start, end)
-        first = bisect_right(self._ends, start)
-        return tuple(self._items[first : bisect_left(self._starts, end, lo=first)])
+        known = self._covering(start, end)
+        first = bisect_right(known.ends, start)
+        return known.items[first : bisect_left(known.starts, end, lo=first)]
 
     def first_ending_after(self, minute: int) -> Stretch | None:
         if not (self._rules or self._extra):
             return None
         for reach in range(minute + CHUNK, minute + HORIZON + CHUNK, CHUNK):
-            self._expand(minute, reach)
-            index = bisect_right(self._ends, minute)
-            if index < len(self._items):
-                found = self._items[index]
+            known = self._covering(minute, reach)
+            index = bisect_right(known.ends, minute)
+            if index < len(known.items):
+                found = known.items[index]
                 return found if found.interval.start < minute + HORIZON else None
         return None
 
-    def _expand(self, start: int, end: int) -> None:
-        """Make sure of every stretch that overlaps [start, end)."""
+    def _covering(self, start: int, end: int) -> _Known:
+        """Return what is known once every stretch that overlaps [start, end) is."""
         first, last = (start - MARGIN) // CHUNK, (end - 1) // CHUNK + 1
-        if self._first <= first and last <= self._last:
-            return
-        if self._first == self._last:
-            self._first = self._last = first
-        before = [one for chunk in range(first, self._first) for one in self._chunk(chunk)]
-        after = [one for chunk in range(self._last, last) for one in self._chunk(chunk)]
-        self._first, self._last = min(first, self._first), max(last, self._last)
-        self._items = [*before, *self._items, *after]
-        self._starts = [one.interval.start for one in self._items]
-        self._ends = [one.interval.end for one in self._items]
+        known = self._known
+        if known.first <= first and last <= known.last:
+            return known
+        with self._grows:
+            known = self._known
+            if known.first == known.last:
+                known = _Known(first, first, (), (), ())
+            before = [one for chunk in range(first, known.first) for one in self._chunk(chunk)]
+            after = [one for chunk in range(known.last, last) for one in self._chunk(chunk)]
+            items = (*before, *known.items, *after)
+            self._known = _Known(
+                min(first, known.first),
+                max(last, known.last),
+                items,
+                tuple(one.interval.start for one in items),
+                tuple(one.interval.end for one in items),
+            )
+            return self._known
 
     def _chunk(self, number: int) -> Iterator[Stretch]:
         """Yield the stretches that begin in one chunk."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 import time
 from dataclasses import dataclass, replace
 
-from planner.bench import BenchCalendar
+from planner.bench import BenchCalendar, calendar_of
 from planner.cure import Cure
 from planner.schedule.greedy import RULES, drawn_rules, plan_book
 from planner.schedule.judge import Premises, Verdict, judge
@@ -65,7 +65,7 @@ def plan(
     """
     rules = RULES[:1] if quick else RULES
     # Both read the same tables of rates and bench time; each computes its own times.
-    premises = Premises(book)
+    premises = Premises(book, calendar=calendar_of(book.bench_time))
     cure, calendar = premises.cure, premises.calendar
     found = plan_book(book, now, cure=cure, calendar=calendar, rules=rules, last=last)
     until, seed = time.monotonic() + seconds, 1

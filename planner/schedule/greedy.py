@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from random import Random
 
-from planner.bench import BenchCalendar, Stretch
+from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cure import Cure
 from planner.schedule.fit import Fit, earliest_fit, fit_in, gates_open, setup_for
 from planner.schedule.outcome import cost_of, plan_of
@@ -82,7 +82,7 @@ def plan_book(
         book,
         now,
         cure=cure or Cure(book.room, zone_named(book.bench_time.zone)),
-        calendar=calendar or BenchCalendar(book.bench_time),
+        calendar=calendar or calendar_of(book.bench_time),
     )
     found: list[tuple[Cost, Search]] = []
     for number, rule in enumerate((*rules, *drawn_rules(tries, seed))):

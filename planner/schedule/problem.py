@@ -1,60 +1,20 @@
-"""The book compiled for searching: activities, gates by index, calendars, tails."""
+"""A book, its air and a moment, ready for searching."""
 
 from __future__ import annotations
 
 from collections import defaultdict
-from dataclasses import dataclass
 from functools import cached_property
-from graphlib import TopologicalSorter
 
 from planner.bench import BenchCalendar
 from planner.cure import Band, Cure, Film
-from planner.graph.gates import PassGate, gates_of
-from planner.passes import Pass, Unit, expand
-from planner.schedule.blocked import blocked
+from planner.schedule.frame import Activity, Lag, frame_of
 from planner.values.book import Book
-from planner.values.coating import Coating, Mark
 from planner.values.gear import Airbrush
-from planner.values.model import Model
-from planner.values.moment import Interval
-from planner.values.plan import PassKey
-from planner.values.project import Logged, Project
 from planner.values.room import Location
 
+__all__ = ["Activity", "Problem"]
+
 NEVER_TAIL = 10**7
-
-
-@dataclass(frozen=True, slots=True)
-class Activity:
-    """One pass to be placed, with all that does not change while searching.
-
-    ``allowed`` are the intervals that its pins leave, None if unpinned.
-    ``life`` is how long its mix may be used [min], None if for ever;
-    ``fingers`` are the places whose wet film would be touched by holding
-    its units, as (project, model, place).  ``wet`` are (unit number,
-    stands) of the units that its films keep on a drying place, ``held``
-    the numbers of all units that it handles.  ``opening`` are those of its
-    gates that open once and for ever, ``choosing`` the others, ``closing``
-    those that close for good.  ``leaving`` are gates of other passes on
-    films that dry elsewhere, and that it would carry off (definition 10).
-    """
-
-    index: int
-    one: Pass
-    project: int
-    gates: tuple[int, ...]
-    before: tuple[int, ...]
-    allowed: tuple[Interval, ...] | None
-    blocked: str
-    life: int | None
-    location: str
-    fingers: tuple[tuple[str, str, str], ...]
-    wet: tuple[tuple[int, int], ...]
-    held: tuple[int, ...]
-    opening: tuple[int, ...]
-    choosing: tuple[int, ...]
-    closing: tuple[int, ...]
-    leaving: tuple[int, ...]
 
 
 class Problem:
@@ -65,131 +25,16 @@ class Problem:
         self.now = now
         self.cure = cure
         self.calendar = calendar
-        self.gates: list[PassGate] = []
-        self.activities: list[Activity] = []
-        self.index: dict[PassKey, int] = {}
-        self.logged: dict[PassKey, Logged] = {}
-        self.coatings = self._coatings()
-        self.units: dict[tuple[str, Unit], int] = {}
-        self._lags: dict[tuple[str, str, Mark], int] = {}
-        for number, project in enumerate(book.projects):
-            if project.active:
-                for entry in project.log:
-                    key = PassKey(project.name, entry.model, entry.step, entry.coat)
-                    self.logged[key] = entry
-                for model in project.models:
-                    self._compile(number, project, model)
-        self.ends = [(self.index[g.before], self.index[g.after]) for g in self.gates]
-        self.after: dict[int, list[int]] = defaultdict(list)
-        for before, after in dict.fromkeys(self.ends):
-            self.after[before].append(after)
-        self.closing_from: dict[int, list[int]] = defaultdict(list)
-        self.gates_from: dict[int, list[int]] = defaultdict(list)
-        for number, gate in enumerate(self.gates):
-            self.gates_from[self.ends[number][0]].append(number)
-            if gate.windows[-1].closes is not None:
-                self.closing_from[self.ends[number][0]].append(number)
-
-    def _coatings(self) -> dict[str, Coating]:
-        known = {coating.name: coating for coating in self.book.coatings}
-        for mix in self.book.mixes:
-            known[mix.name] = known[mix.portions[0].coating]
-        return known
-
-    def _compile(self, number: int, project: Project, model: Model) -> None:
-        passes = expand(project, model)
-        gates = gates_of(self.book, project, model)
-        reasons = blocked(self.book, model, passes)
-        start = len(self.activities)
-        for offset, one in enumerate(passes):
-            self.index[one.key] = start + offset
-        into: dict[PassKey, list[int]] = defaultdict(list)
-        for gate in gates:
-            into[gate.after].append(len(self.gates))
-            self.gates.append(gate)
-        films = self._films_awaited(passes, gates, len(self.gates) - len(gates))
-        for offset, one in enumerate(passes):
-            numbers = into[one.key]
-            felt = [n for n in numbers if not self.gates[n].is_order]
-            before = dict.fromkeys(self.index[self.gates[n].before] for n in numbers)
-            self.activities.append(
-                Activity(
-                    index=start + offset,
-                    one=one,
-                    project=number,
-                    gates=tuple(felt),
-                    before=tuple(before),
-                    allowed=self._allowed(project, one),
-                    blocked=reasons.get(one.key, ""),
-                    life=self._life(one),
-                    location=self._location(one),
-                    leaving=self._leaving(one, films),
-                    fingers=_fingers(project, model, one),
-                    wet=self._wet(project, one),
-                    held=tuple(self._unit(project, unit) for unit in one.units),
-                    opening=tuple(n for n in felt if _opens_once(self.gates[n])),
-                    choosing=tuple(n for n in felt if not _opens_once(self.gates[n])),
-                    closing=tuple(n for n in numbers if self.gates[n].windows[-1].closes),
-                )
-            )
-
-    def _location(self, one: Pass) -> str:
-        return self.book.room.location(one.step.dries_in).name
-
-    def _films_awaited(
-        self, passes: tuple[Pass, ...], gates: tuple[PassGate, ...], first: int
-    ) -> list[tuple[int, str, str, PassKey]]:
-        """Return (gate number, part, location, awaiting pass) of gates that watch a film dry."""
-        dries_in = {one.key: self._location(one) for one in passes}
-        if len(set(dries_in.values())) == 1:
-            return []
-        return [
-            (number, gate.place.partition("/")[0], dries_in[gate.before], gate.after)
-            for number, gate in enumerate(gates, first)
-            if gate.watches_film
-        ]
-
-    def _leaving(self, one: Pass, films: list[tuple[int, str, str, PassKey]]) -> tuple[int, ...]:
-        parts = {part for unit in one.units for part in unit.parts}
-        return tuple(
-            number
-            for number, part, location, after in films
-            if one.films and part in parts and location != self._location(one) and after != one.key
-        )
-
-    def _unit(self, project: Project, unit: Unit) -> int:
-        return self.units.setdefault((project.name, unit), len(self.units))
-
-    def _wet(self, project: Project, one: Pass) -> tuple[tuple[int, int], ...]:
-        if not one.films:
-            return ()
-        if one.unit_after is not None:
-            return ((self._unit(project, one.unit_after), one.unit_after.stands),)
-        laid = {place.partition("/")[0] for place, _ in one.films}
-        units = [unit for unit in one.units if laid.intersection(unit.parts)]
-        return tuple((self._unit(project, unit), unit.stands) for unit in units)
-
-    def _life(self, one: Pass) -> int | None:
-        lives = (self.book.life_of(name) for _, name in one.films)
-        return min((life for life in lives if life is not None), default=None)
-
-    def _allowed(self, project: Project, one: Pass) -> tuple[Interval, ...] | None:
-        allowed: tuple[Interval, ...] | None = None
-        for pin in project.pins:
-            if (pin.model, pin.step) != (one.key.model, one.key.step):
-                continue
-            if pin.coat not in (None, one.key.coat):
-                continue
-            interval = pin.interval
-            if interval is not None:
-                here: tuple[Interval, ...] = (interval,)
-            else:
-                assert pin.on is not None
-                midnight = self.calendar.day_end(pin.on)
-                around = self.calendar.stretches(midnight - 2880, midnight + 2880)
-                here = tuple(stretch.interval for stretch in around if stretch.on == pin.on)
-            allowed = here if allowed is None else _meet(allowed, here)
-        return allowed
+        self.frame = frame_of(book)
+        self.gates = self.frame.gates
+        self.activities = self.frame.activities
+        self.index = self.frame.index
+        self.logged = self.frame.logged
+        self.coatings = self.frame.coatings
+        self.ends = self.frame.ends
+        self.after = self.frame.after
+        self.closing_from = self.frame.closing_from
+        self.gates_from = self.frame.gates_from
 
     @cached_property
     def airbrushes(self) -> dict[str, Airbrush]:
@@ -207,34 +52,23 @@ class Problem:
 
         Lags are those of films laid at ``now``; an estimate for ranking only.
         """
+        known = {lag: self._minutes(lag) for lag in set(self.frame.lags)}
         lags: dict[tuple[int, int], int] = defaultdict(int)
-        for number, edge in enumerate(self.ends):
-            lags[edge] = max(lags[edge], self._lag(number))
-        order = TopologicalSorter({one.index: one.before for one in self.activities})
+        for edge, lag in zip(self.ends, self.frame.lags, strict=True):
+            lags[edge] = max(lags[edge], known[lag])
         tails = [0] * len(self.activities)
-        for node in reversed(tuple(order.static_order())):
+        for node in self.frame.backwards:
             rest = max((tails[after] + lags[node, after] for after in self.after[node]), default=0)
             tails[node] = min(NEVER_TAIL, self.activities[node].one.minutes + rest)
         return tails
 
-    def _lag(self, number: int) -> int:
-        gate = self.gates[number]
-        window = gate.windows[0]
-        if window.opens is None:
-            return 0
-        if not gate.place:
-            return window.opens.minutes or 0
-        one = self.activities[self.ends[number][0]].one
-        name = dict(one.films)[gate.place]
-        location = self.activities[self.ends[number][0]].location
-        key = (name, location, window.opens)
-        lag = self._lags.get(key)
-        if lag is None:
-            coating = self.coatings[name]
-            film = Film(coating, coating.dry_film_um, location, self.now)
-            opens = self.cure.opens_at(film, window.opens, Band.LATE)
-            lag = self._lags[key] = NEVER_TAIL if opens is None else opens - self.now
-        return lag
+    def _minutes(self, lag: Lag) -> int:
+        if lag.opens is None:
+            return lag.minutes
+        coating = self.coatings[lag.coating]
+        film = Film(coating, coating.dry_film_um, lag.location, self.now)
+        opens = self.cure.opens_at(film, lag.opens, Band.LATE)
+        return NEVER_TAIL if opens is None else opens - self.now
 
     @cached_property
     def targets(self) -> list[int | None]:
@@ -243,28 +77,3 @@ class Problem:
             None if project.target is None else self.calendar.day_end(project.target)
             for project in self.book.projects
         ]
-
-
-def _opens_once(gate: PassGate) -> bool:
-    only = gate.windows[0]
-    return len(gate.windows) == 1 and only.closes is None and not only.preparation_minutes
-
-
-def _fingers(project: Project, model: Model, one: Pass) -> tuple[tuple[str, str, str], ...]:
-    return tuple(
-        (project.name, model.name, f"{part}/{place.name}")
-        for unit in one.units
-        if not unit.holder
-        for part in unit.parts
-        for place in model.part(part).places
-        if f"{part}/{place.name}" not in one.places
-    )
-
-
-def _meet(these: tuple[Interval, ...], those: tuple[Interval, ...]) -> tuple[Interval, ...]:
-    return tuple(
-        Interval(max(a.start, b.start), min(a.end, b.end))
-        for a in these
-        for b in those
-        if a.overlaps(b)
-    )
