@@ -39,8 +39,7 @@ class MovedPanel(QWidget):
         self.summary.setText(" ".join(self._sentences(change, zone, now)))
         self.list.clear()
         self.list.setVisible(bool(change.moves))
-        for move in change.moves:
-            self.list.addItem(_line(move, zone, now))
+        self.list.addItems([_line(move, zone, now) for move in change.moves])
 
     def _sentences(self, change: Change, zone: ZoneInfo, now: int) -> list[str]:
         told = [

@@ -29,7 +29,8 @@ from storage.bench_book import BenchBook, BookChanged
 
 log = logging.getLogger(__name__)
 
-PAINT_MS = 40  # time for the window to paint the first answer
+MOVED_MS = 10  # time for the window to paint what moved
+PAINT_MS = 40  # time for it to paint the first answer
 
 
 class _Answers(QObject):
@@ -142,6 +143,7 @@ class Session(QObject):
         self._later.timeout.connect(self._try_all)
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
+        self._soon.setInterval(MOVED_MS)
         self._soon.timeout.connect(self._prepare)
         self._cause = ""
         self._pool = QThreadPool(self)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import cached_property, lru_cache
 
 from planner.values.bench_time import BenchTime
 from planner.values.coating import THINNERS, Coating, Mix, State
@@ -42,7 +43,9 @@ class Book:
         for at, project in enumerate(self.projects):
             _check_facts(project, f"projects[{at}]")
             for position, model in enumerate(project.models):
-                self._check_model(model, f"projects[{at}].models[{position}]")
+                refused = _refusal(_Asked(self, model))
+                if refused is not None:
+                    raise refused.under(f"projects[{at}].models[{position}]")
 
     def coating(self, name: str) -> Coating:
         """Return the coating, or the film-forming one of the mix, called ``name``."""
@@ -95,9 +98,10 @@ class Book:
         if name:
             demand_known(name, known, "location", place)
 
-    def _check_model(self, model: Model, place: str) -> None:
+    def check_model(self, model: Model) -> None:
+        """Raise `Refused`, its place seen from the model, if a name in it is not there."""
         for index, step in enumerate(model.steps):
-            here = f"{place}.steps[{index}]"
+            here = f"steps[{index}]"
             self._check_location(step.dries_in, f"{here}.dries_in")
             self._check_applications(model, step, here)
             for at, reference in enumerate(step.touches):
@@ -142,6 +146,39 @@ class Book:
             f'takes {takes} min, but "{coating}" can be used for {life} min; '
             "make two steps of it, or mix less at a time",
         )
+
+
+@dataclass(frozen=True, eq=False)
+class _Asked:
+    """A model of a book; equal to the same model beside the same things to name.
+
+    It keeps both alive, so that an identity is never given out twice.
+    """
+
+    book: Book
+    model: Model
+
+    @cached_property
+    def _key(self) -> tuple[object, ...]:
+        book = self.book
+        kept = (self.model, book.coatings, book.mixes, book.gear)
+        return (*map(id, kept), *(location.name for location in book.room.locations))
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Asked) and self._key == other._key
+
+    def __hash__(self) -> int:
+        return hash(self._key)
+
+
+@lru_cache(maxsize=512)
+def _refusal(asked: _Asked) -> Refused | None:
+    """Return why a model is refused, or None; an edit elsewhere asks no model again."""
+    try:
+        asked.book.check_model(asked.model)
+    except Refused as refused:
+        return refused
+    return None
 
 
 def _check_reference(model: Model, reference: str, place: str) -> None:
