@@ -15,11 +15,12 @@ from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cure import Cure
 from planner.schedule.fit import Fit, earliest_fit, fit_in, gates_open, setup_for
 from planner.schedule.outcome import cost_of, plan_of
+from planner.schedule.placing import place, put_away
 from planner.schedule.problem import Problem
 from planner.schedule.state import FOREVER, Cup, Table
 from planner.values.book import Book
 from planner.values.moment import Interval, minute_of, zone_named
-from planner.values.plan import BenchKind, BenchWork, Cost, Placement, Plan, Unplaced
+from planner.values.plan import Cost, Placement, Plan, Unplaced
 
 SOON = 36 * 60  # closings nearer than this are guarded exactly [min]
 LONGEST_CHAIN = 12
@@ -364,49 +365,3 @@ def _chain(table: Table, index: int, on_the_way: set[int]) -> bool:
             return True
         fit = earliest_fit(table, index, table.time)
     return False
-
-
-def put_away(table: Table) -> None:
-    """Clean every loaded cup, from the table's time on."""
-    for name in sorted(table.cups):
-        if table.cups[name].coating:
-            _clean(table, name, table.time)
-
-
-def _clean(table: Table, name: str, start: int) -> None:
-    end = start + table.problem.airbrushes[name].clean_minutes
-    table.bench.append(BenchWork(BenchKind.CLEAN, Interval(start, end), name))
-    table.cups[name] = Cup()
-    table.time = end
-
-
-def place(table: Table, fit: Fit) -> None:
-    """Put a fit on the table: cleaning, preparation, set-up and the work itself."""
-    activity = table.problem.activities[fit.index]
-    key = activity.one.key
-    if fit.cleans:
-        table.time = fit.hands
-        for name in [fit.airbrush] if fit.airbrush else sorted(table.cups):
-            if table.cups[name].coating:
-                _clean(table, name, table.time)
-    if fit.prepare:
-        interval = Interval(fit.work, fit.work + fit.prepare)
-        table.bench.append(BenchWork(BenchKind.PREPARE, interval, serves=key))
-    if fit.setup is not None:
-        interval = Interval(fit.start - fit.setup_minutes, fit.start)
-        table.bench.append(BenchWork(fit.setup, interval, fit.airbrush, activity.one.load, key))
-    if fit.airbrush:
-        cup = table.cups.setdefault(fit.airbrush, Cup())
-        if fit.setup is not None:
-            cup.coating, cup.mixed = activity.one.load, fit.start - fit.setup_minutes
-        cup.used = fit.end
-    pieces = table.pieces.setdefault(fit.index, [])
-    pieces.append(Interval(fit.start, fit.end))
-    table.time = fit.end
-    if not fit.last:
-        left = table.left.get(fit.index, activity.one.minutes)
-        table.left[fit.index] = left - (fit.end - fit.start)
-        return
-    table.left.pop(fit.index, None)
-    table.placements.append(Placement(key, tuple(pieces), fit.airbrush))
-    table.lay(fit.index, pieces[0].start, fit.end)

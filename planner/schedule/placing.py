@@ -1,0 +1,54 @@
+"""Putting work on the table: cleaning, preparation, set-up and the pass itself."""
+
+from __future__ import annotations
+
+from planner.schedule.fit import Fit
+from planner.schedule.state import Cup, Table
+from planner.values.moment import Interval
+from planner.values.plan import BenchKind, BenchWork, Placement
+
+
+def put_away(table: Table) -> None:
+    """Clean every loaded cup, from the table's time on."""
+    for name in sorted(table.cups):
+        if table.cups[name].coating:
+            _clean(table, name, table.time)
+
+
+def _clean(table: Table, name: str, start: int) -> None:
+    end = start + table.problem.airbrushes[name].clean_minutes
+    table.bench.append(BenchWork(BenchKind.CLEAN, Interval(start, end), name))
+    table.cups[name] = Cup()
+    table.time = end
+
+
+def place(table: Table, fit: Fit) -> None:
+    """Put a fit on the table: cleaning, preparation, set-up and the work itself."""
+    activity = table.problem.activities[fit.index]
+    key = activity.one.key
+    if fit.cleans:
+        table.time = fit.hands
+        for name in [fit.airbrush] if fit.airbrush else sorted(table.cups):
+            if table.cups[name].coating:
+                _clean(table, name, table.time)
+    if fit.prepare:
+        interval = Interval(fit.work, fit.work + fit.prepare)
+        table.bench.append(BenchWork(BenchKind.PREPARE, interval, serves=key))
+    if fit.setup is not None:
+        interval = Interval(fit.start - fit.setup_minutes, fit.start)
+        table.bench.append(BenchWork(fit.setup, interval, fit.airbrush, activity.one.load, key))
+    if fit.airbrush:
+        cup = table.cups.setdefault(fit.airbrush, Cup())
+        if fit.setup is not None:
+            cup.coating, cup.mixed = activity.one.load, fit.start - fit.setup_minutes
+        cup.used = fit.end
+    pieces = table.pieces.setdefault(fit.index, [])
+    pieces.append(Interval(fit.start, fit.end))
+    table.time = fit.end
+    if not fit.last:
+        left = table.left.get(fit.index, activity.one.minutes)
+        table.left[fit.index] = left - (fit.end - fit.start)
+        return
+    table.left.pop(fit.index, None)
+    table.placements.append(Placement(key, tuple(pieces), fit.airbrush))
+    table.lay(fit.index, pieces[0].start, fit.end)
