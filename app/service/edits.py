@@ -13,8 +13,6 @@ from datetime import date, datetime
 from planner.bench import BenchCalendar
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.book import Book
-from planner.values.coating import Coating
-from planner.values.gear import Gear
 from planner.values.moment import Interval, moment_of
 from planner.values.project import Logged, Pin, Project
 from planner.values.refusal import Refused, number_in, unknown
@@ -43,18 +41,6 @@ def set_air(book: Book, location: str, temperature_c: float, humidity_pct: float
     return Edit(f"air of {where}: {temperature_c:g} °C, {humidity_pct:g} %", changed)
 
 
-def set_profile(
-    book: Book, location: str, workdays: Iterable[AirPoint], weekends: Iterable[AirPoint] = ()
-) -> Edit:
-    """Give a location its air over the day."""
-
-    def profiled(old: Location) -> Location:
-        return replace(old, workdays=tuple(workdays), weekends=tuple(weekends))
-
-    changed = _with_location(book, location, profiled)
-    return Edit(f"air of {book.room.location(location).name} over the day", changed)
-
-
 def add_reading(book: Book, reading: Reading) -> Edit:
     """Note what a gauge shows; it corrects that day's air."""
     room = replace(book.room, readings=(*book.room.readings, reading))
@@ -65,22 +51,6 @@ def add_reading(book: Book, reading: Reading) -> Edit:
 def set_stretches(book: Book, stretches: Iterable[Recurring]) -> Edit:
     """Replace the recurring stretches of bench time."""
     return _bench_time(book, "bench time", stretches=tuple(stretches))
-
-
-def set_evenings(book: Book, days: Iterable[int], start: str, end: str, since: date) -> Edit:
-    """Be at the bench on some weekdays (0 = Monday), from ``start`` to ``end``.
-
-    Raises
-    ------
-    Refused
-        If no day is given, or a time is none.
-    """
-    chosen = sorted(set(days))
-    if not chosen:
-        raise Refused("days", "is empty; choose at least one day of the week")
-    codes = ",".join(WEEKDAYS[day] for day in chosen)
-    rule = Recurring(rule=f"FREQ=WEEKLY;BYDAY={codes}", since=since, start=start, end=end)
-    return _bench_time(book, f"evenings: {codes} {start}–{end}", stretches=(rule,))
 
 
 def skip_date(book: Book, day: date) -> Edit:
@@ -191,40 +161,6 @@ def log_fact(book: Book, project: str, fact: Logged) -> Edit:
     word = "begun" if fact.end is None else "done"
     name = f"{word}: {project}/{fact.model}/{fact.step}#{fact.coat}"
     return Edit(name, _with_project(book, project, noted))
-
-
-def add_pin(book: Book, project: str, pin: Pin) -> Edit:
-    """Wish a step for a date or an interval; a new wish replaces the old one."""
-
-    def pinned(old: Project) -> Project:
-        return replace(old, pins=(*_other_pins(old, pin.model, pin.step, pin.coat), pin))
-
-    when = pin.on.isoformat() if pin.on else f"{pin.start:%Y-%m-%d %H:%M}"
-    name = f"pin {pin.model}/{pin.step} to {when}"
-    return Edit(name, _with_project(book, project, pinned))
-
-
-def remove_pin(book: Book, project: str, model: str, step: str, coat: int | None = None) -> Edit:
-    """Take a wish back."""
-
-    def freed(old: Project) -> Project:
-        return replace(old, pins=_other_pins(old, model, step, coat))
-
-    return Edit(f"unpin {model}/{step}", _with_project(book, project, freed))
-
-
-def set_coating(book: Book, coating: Coating) -> Edit:
-    """Replace the coating of that name, or add it."""
-    known = [one.name for one in book.coatings]
-    if coating.name not in known:
-        return Edit(f"add {coating.name}", replace(book, coatings=(*book.coatings, coating)))
-    swapped = tuple(coating if one.name == coating.name else one for one in book.coatings)
-    return Edit(f"change {coating.name}", replace(book, coatings=swapped))
-
-
-def set_gear(book: Book, gear: Gear) -> Edit:
-    """Replace the airbrushes."""
-    return Edit("gear", replace(book, gear=gear))
 
 
 def _other_pins(project: Project, model: str, step: str, coat: int | None) -> tuple[Pin, ...]:

@@ -1,9 +1,9 @@
-"""How strong the solvent in a coating is, and what a dry film withstands.
+"""How strong the solvent in a coating is.
 
 Five classes: 0 water; 1 white spirit; 2 turpentine and alcohols; 3 glycol
-ethers, xylene; 4 esters and ketones ("lacquer thinner").  A film is at risk
-when the class of what goes over it exceeds its own resistance.  The classes
-are an ordering of common practice, not a measurement.
+ethers, xylene; 4 esters and ketones ("lacquer thinner").  The classes are an
+ordering of common practice, not a measurement; what each film withstands
+stands in the table of layers.
 """
 
 from __future__ import annotations
@@ -26,17 +26,6 @@ STRENGTH: dict[Family, int] = {
     Family.SOLVENT_CEMENT: ESTER,
 }
 """Class of the solvent that a coating brings; families left out bring water or nothing."""
-
-RESISTANCE: dict[Family, int] = {
-    Family.WATERBORNE_ACRYLIC: SPIRIT,
-    Family.SOLVENT_LACQUER: SPIRIT,
-    Family.ALKYD_ENAMEL: WATER,
-    Family.ARTISTS_OIL: WATER,
-    Family.ALCOHOL_INK: SPIRIT,
-    Family.TWO_PACK: ETHER,
-    Family.DECAL: WATER,
-}
-"""Highest class that a dry film survives within the weeks of a project; others: 0."""
 
 
 def strength_of(book: Book, name: str) -> int:

@@ -12,9 +12,8 @@ from app.service import edits
 from planner.bench import BenchCalendar
 from planner.values.bench_time import Extra, Recurring
 from planner.values.book import Book
-from planner.values.coating import Coating, Family
 from planner.values.moment import Interval
-from planner.values.project import Logged, Pin
+from planner.values.project import Logged
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Reading
 
@@ -31,8 +30,9 @@ def stretches(book: Book, start: str, end: str) -> list[Interval]:
 def test_air_is_set_for_the_whole_day() -> None:
     book = small_book()
     noon = AirPoint(at="12:00", temperature_c=26, humidity_pct=40)
-    varied = edits.set_profile(book, "bench", (*book.room.locations[0].workdays, noon), (noon,))
-    edit = edits.set_air(varied.book, "", 14, 65)
+    bench = book.room.locations[0]
+    varied = replace(bench, workdays=(*bench.workdays, noon), weekends=(noon,))
+    edit = edits.set_air(replace(book, room=replace(book.room, locations=(varied,))), "", 14, 65)
     (point,) = edit.book.room.location("bench").workdays
     assert (point.temperature_c, point.humidity_pct) == (14, 65)
     assert edit.book.room.location("bench").weekends == ()
@@ -46,28 +46,9 @@ def test_air_that_no_room_has_is_refused(temperature: float, humidity: float) ->
         edits.set_air(small_book(), "", temperature, humidity)
 
 
-def test_a_location_is_named_with_the_nearest_known() -> None:
-    with pytest.raises(Refused, match='did you mean "bench"'):
-        edits.set_profile(small_book(), "benhc", ())
-
-
 def test_a_reading_is_added() -> None:
     reading = Reading(at=local("2031-03-06 19:00"), temperature_c=18, humidity_pct=60)
     assert edits.add_reading(small_book(), reading).book.room.readings == (reading,)
-
-
-def test_evenings_are_set_by_weekday() -> None:
-    edit = edits.set_evenings(small_book(), [4, 0], "18:00", "19:00", date(2031, 3, 1))
-    # Monday 3 and Friday 7 March 2031, by the calendar
-    assert stretches(edit.book, "2031-03-02 00:00", "2031-03-08 00:00") == [
-        Interval(at("2031-03-03 18:00"), at("2031-03-03 19:00")),
-        Interval(at("2031-03-07 18:00"), at("2031-03-07 19:00")),
-    ]
-
-
-def test_evenings_without_a_day_are_refused() -> None:
-    with pytest.raises(Refused, match="days"):
-        edits.set_evenings(small_book(), [], "18:00", "19:00", date(2031, 3, 1))
 
 
 def test_a_date_is_skipped_and_taken_back() -> None:
@@ -192,28 +173,3 @@ def test_a_fact_about_an_unknown_step_is_refused() -> None:
     stray = Logged(model=CART, step="polish", start=local("2031-03-06 19:33"))
     with pytest.raises(Refused, match="no step"):
         edits.log_fact(small_book(), PROJECT, stray)
-
-
-def test_a_wish_replaces_the_one_before() -> None:
-    first = Pin(model=CART, step="sand", on=date(2031, 3, 13))
-    later = replace(first, on=date(2031, 3, 20))
-    book = edits.add_pin(small_book(), PROJECT, first).book
-    book = edits.add_pin(book, PROJECT, later).book
-    assert book.project(PROJECT).pins == (later,)
-    assert edits.remove_pin(book, PROJECT, CART, "sand").book == small_book()
-
-
-def test_a_coating_is_changed_or_added() -> None:
-    book = small_book()
-    thick = replace(book.coating("sand"), dry_film_um=40)
-    changed = edits.set_coating(book, thick).book
-    assert changed.coating("sand").dry_film_um == 40
-    assert len(changed.coatings) == len(book.coatings)
-    new = Coating(name="rust", family=Family.PIGMENT)
-    assert edits.set_coating(book, new).book.coatings == (*book.coatings, new)
-
-
-def test_gear_in_use_cannot_be_taken_away() -> None:
-    book = small_book()
-    with pytest.raises(Refused, match="airbrush"):
-        edits.set_gear(book, replace(book.gear, airbrushes=()))
