@@ -139,7 +139,7 @@ def _expand(project: str, model: Model) -> Iterator[Pass]:
                 units=handled,
                 unit_after=joined,
                 side=_side(model, step, places),
-                minutes=step.minutes.of(len(worked)),
+                minutes=step.minutes.of(len(worked), len({coating for _, coating in films})),
                 load=films[0][1] if step.tool is Tool.AIRBRUSH else "",
             )
             rank += 1

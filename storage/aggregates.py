@@ -18,8 +18,11 @@ from planner.values.book import Book
 from planner.values.coating import Coating, Mix
 from planner.values.gear import Gear
 from planner.values.model import Model
-from planner.values.project import Logged, Pin, Project
+from planner.values.project import Happened, Logged, Observed, Pin, Project
 from planner.values.room import Room
+from planner.values.sequence import Sequence
+from planner.values.supplies import Supplies
+from planner.values.wishes import Pace, Preferences
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -32,6 +35,9 @@ class Head:
     active: bool
     pins: tuple[Pin, ...]
     note: str
+    pilot: str = ""
+    observed: tuple[Observed, ...] = ()
+    diary: tuple[Happened, ...] = ()
     models: tuple[str, ...]
 
 
@@ -44,6 +50,10 @@ KINDS: Final[Mapping[str, Any]] = {
     "room": Room,
     "bench_time": BenchTime,
     "gear": Gear,
+    "sequences": tuple[Sequence, ...],
+    "supplies": Supplies,
+    "preferences": Preferences,
+    "pace": Pace,
     "projects": tuple[str, ...],
     "project": Head,
     "model": Model,
@@ -51,14 +61,14 @@ KINDS: Final[Mapping[str, Any]] = {
 }
 
 
+WHOLES: Final = tuple(field.name for field in fields(Book) if field.name != "projects")
+"""Fields of a book that are a piece each."""
+
+
 def split(book: Book) -> Pieces:
     """Return the pieces of a book."""
     pieces: Pieces = {
-        "coatings": book.coatings,
-        "mixes": book.mixes,
-        "room": book.room,
-        "bench_time": book.bench_time,
-        "gear": book.gear,
+        **{name: getattr(book, name) for name in WHOLES},
         "projects": tuple(project.name for project in book.projects),
     }
     for project in book.projects:
@@ -78,11 +88,7 @@ def join(pieces: Pieces) -> Book:
         If they do not fit together.
     """
     return Book(
-        coatings=pieces["coatings"],
-        mixes=pieces["mixes"],
-        room=pieces["room"],
-        bench_time=pieces["bench_time"],
-        gear=pieces["gear"],
+        **{name: pieces[name] for name in WHOLES},
         projects=tuple(_project(pieces, name) for name in pieces["projects"]),
     )
 

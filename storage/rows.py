@@ -33,6 +33,8 @@ class Shape:
         named ``<field>_<field of it>``.
     renamed
         Field to column, where the two differ.
+    single
+        Field to the shape of the one entry that it holds, or null.
     bare
         The entries are plain texts in a column ``value``.
     """
@@ -41,12 +43,13 @@ class Shape:
     children: Mapping[str, Shape] = field(default_factory=dict)
     inner: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     renamed: Mapping[str, str] = field(default_factory=dict)
+    single: Mapping[str, Shape] = field(default_factory=dict)
     bare: bool = False
 
     def every_table(self) -> Iterable[Table]:
         """Yield its table and those below."""
         yield self.table
-        for child in self.children.values():
+        for child in (*self.children.values(), *self.single.values()):
             yield from child.every_table()
 
 
@@ -83,21 +86,67 @@ BENCH_TIME = Shape(
     },
 )
 GEAR = Shape(t.GEAR, {"airbrushes": Shape(t.AIRBRUSH)})
-STEP = Shape(
-    t.STEP,
-    {
-        "applications": Shape(t.APPLICATION, {"places": _texts(t.APPLICATION_PLACE)}),
-        "touches": _texts(t.STEP_TOUCHES),
-        "gates": Shape(t.GATE, {"windows": Shape(t.GATE_WINDOW, inner=_MARKS)}),
-        "after": _texts(t.STEP_AFTER),
-    },
-    inner={"minutes": ("fixed", "per_part")},
-    renamed={"id": "step_id"},
+
+
+def _steps(tables: t.StepTables) -> Shape:
+    application = Shape(tables.application, {"places": _texts(tables.application_place)})
+    gate = Shape(tables.gate, {"windows": Shape(tables.gate_window, inner=_MARKS)})
+    return Shape(
+        tables.step,
+        {
+            "applications": application,
+            "touches": _texts(tables.touches),
+            "gates": gate,
+            "after": _texts(tables.after),
+            "or_in": _texts(tables.or_in),
+            "traits": _texts(tables.trait),
+        },
+        inner={"minutes": ("fixed", "per_part", "per_change")},
+        renamed={"id": "step_id"},
+    )
+
+
+_MADE = Shape(t.MODEL_MADE, {"options": _texts(t.MADE_OPTION), "colours": Shape(t.MADE_COLOUR)})
+_PLACES = Shape(t.PLACE, {"measures": Shape(t.MEASURE)})
+MODEL = Shape(
+    t.MODEL,
+    {"parts": Shape(t.PART, {"places": _PLACES}), "steps": _steps(t.STEP_TABLES)},
+    inner={"real_size": ("length_m", "width_m", "height_m")},
+    single={"made": _MADE},
 )
-MODEL = Shape(t.MODEL, {"parts": Shape(t.PART, {"places": Shape(t.PLACE)}), "steps": STEP})
-LOG = Shape(t.PROJECT_LOG)
+LOG = Shape(
+    t.PROJECT_LOG,
+    {"used": Shape(t.LOG_USED), "ticked": _texts(t.LOG_TICKED), "photos": _texts(t.LOG_PHOTO)},
+)
 PIN = Shape(t.PROJECT_PIN)
-PROJECT = Shape(t.PROJECT, {"models": MODEL, "pins": PIN, "log": LOG})
+OBSERVED = Shape(t.PROJECT_OBSERVED)
+DIARY = Shape(t.PROJECT_DIARY)
+PROJECT = Shape(
+    t.PROJECT,
+    {"models": MODEL, "pins": PIN, "log": LOG, "observed": OBSERVED, "diary": DIARY},
+)
+SEQUENCE = Shape(
+    t.SEQUENCE,
+    {
+        "colours": Shape(t.SEQUENCE_COLOUR),
+        "options": Shape(t.SEQUENCE_OPTION),
+        "steps": Shape(
+            t.SEQUENCE_ENTRY,
+            {"needs": _texts(t.ENTRY_NEEDS), "unless": _texts(t.ENTRY_UNLESS)},
+            single={"step": _steps(t.SEQUENCE_STEP_TABLES)},
+        ),
+    },
+)
+SUPPLIES = Shape(
+    t.SUPPLIES,
+    {
+        "consumables": Shape(t.CONSUMABLE, {"stages": _texts(t.CONSUMABLE_STAGE)}),
+        "leftovers": Shape(t.LEFTOVER, {"portions": Shape(t.LEFTOVER_PORTION)}),
+        "cards": Shape(t.CARD, {"drops": Shape(t.CARD_DROPS)}),
+    },
+)
+PREFERENCES = Shape(t.PREFERENCES, {"order": _texts(t.PREFERENCE)})
+PACE = Shape(t.PACE, {"learned": Shape(t.PACE_LEARNED)})
 
 
 class Writer:
@@ -118,6 +167,9 @@ class Writer:
         for name, child in shape.children.items():
             if name in entry:
                 self.add_all(child, entry[name], own)
+        for name, child in shape.single.items():
+            if entry.get(name) is not None:
+                self.add(child, entry[name], 0, own)
         return own
 
     def add_all(self, shape: Shape, entries: Iterable[Any], parent: int | None = None) -> None:
@@ -136,7 +188,7 @@ def columns_of(shape: Shape, entry: Tree) -> Row:
     """Return the columns of one tree, children left out."""
     row: Row = {}
     for name, value in entry.items():
-        if name in shape.children:
+        if name in shape.children or name in shape.single:
             continue
         if name in shape.inner:
             inside = value or {}
@@ -158,6 +210,7 @@ def _position(numbered: tuple[int, Any]) -> int:
 def _fetch(connection: Connection, shape: Shape) -> dict[int | None, list[tuple[int, Any]]]:
     """Return (position, tree) by parent id."""
     below = {name: _fetch(connection, child) for name, child in shape.children.items()}
+    inside = {name: _fetch(connection, child) for name, child in shape.single.items()}
     found: dict[int | None, list[tuple[int, Any]]] = defaultdict(list)
     names = [str(column.name) for column in shape.table.columns]  # SQLAlchemy's own texts else
     for values in connection.execute(select(shape.table).order_by(shape.table.c.position)):
@@ -166,6 +219,8 @@ def _fetch(connection: Connection, shape: Shape) -> dict[int | None, list[tuple[
         entry = row["value"] if shape.bare else _tree(shape, row)
         for name, entries in below.items():
             entry[name] = [one for _, one in entries.get(own, ())]
+        for name, entries in inside.items():
+            entry[name] = next((one for _, one in entries.get(own, ())), None)
         found[parent].append((position, entry))
     return found
 

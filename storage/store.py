@@ -14,8 +14,15 @@ from storage.plain import plain
 from storage.rows import Tree, Writer
 from storage.strict import build
 
-_WHOLE = {"coatings": rows.COATING, "mixes": rows.MIX}
-_SINGLE = {"room": rows.ROOM, "bench_time": rows.BENCH_TIME, "gear": rows.GEAR}
+_WHOLE = {"coatings": rows.COATING, "mixes": rows.MIX, "sequences": rows.SEQUENCE}
+_SINGLE = {
+    "room": rows.ROOM,
+    "bench_time": rows.BENCH_TIME,
+    "gear": rows.GEAR,
+    "supplies": rows.SUPPLIES,
+    "preferences": rows.PREFERENCES,
+    "pace": rows.PACE,
+}
 _TOP = _WHOLE | _SINGLE
 
 
@@ -29,7 +36,8 @@ def read_book(connection: Connection) -> Book:
     """
     raw: Tree = {key: rows.fetch(connection, shape) for key, shape in _WHOLE.items()}
     for key, shape in _SINGLE.items():
-        raw[key] = next(iter(rows.fetch(connection, shape)), None)
+        if found := rows.fetch(connection, shape):
+            raw[key] = found[0]
     raw["projects"] = rows.fetch(connection, rows.PROJECT)
     return build(raw, Book)
 
@@ -88,15 +96,18 @@ class _Store:
 
     def _put_project(self, tree: Tree) -> None:
         """Insert or update a project's own row; its models and log stay as they are."""
-        row = {key: value for key, value in tree.items() if key not in ("models", "pins")}
+        hung = {"pins": rows.PIN, "observed": rows.OBSERVED, "diary": rows.DIARY}
+        row = {key: value for key, value in tree.items() if key not in ("models", *hung)}
         own = self._project_id(tree["name"])
         if own is None:
             own = self._next_id()
             self._run(insert(t.PROJECT).values(id=own, position=0, **row))
         else:
             self._run(update(t.PROJECT).where(t.PROJECT.c.id == own).values(**row))
-            self._drop(t.PROJECT_PIN, tree["name"])
-        self._writer.add_all(rows.PIN, tree["pins"], own)
+            for shape in hung.values():
+                self._drop(shape.table, tree["name"])
+        for field, shape in hung.items():
+            self._writer.add_all(shape, tree[field], own)
 
     def _number(self, projects: list[str], all_projects: bool) -> None:
         """Number the models of ``projects``, and the projects themselves, in their order."""

@@ -9,7 +9,7 @@ one sequence for all tables.
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import (
     Boolean,
@@ -103,6 +103,11 @@ COATING = _top(
     _number("most_c", optional=True),
     _number("most_humidity_pct", optional=True),
     _number("in_stock_ml"),
+    _text("counted", optional=True),
+    _number("bottle_ml"),
+    _number("drops_per_ml", optional=True),
+    _text("opened", optional=True),
+    _number("slowness"),
 )
 COATING_TIME = _child("coating_time", COATING, _text("state"), _whole("minutes"), _text("source"))
 COATING_RECOAT = _child("coating_recoat", COATING, *_window())
@@ -133,6 +138,9 @@ AIRBRUSH = _child(
     _whole("change_other_family"),
     _whole("clean_minutes"),
     _whole("idle_limit_minutes"),
+    _number("least_fill_ml"),
+    _number("lost_ml"),
+    _number("transfer", optional=True),
 )
 
 PROJECT = _top(
@@ -142,6 +150,7 @@ PROJECT = _top(
     _whole("weight"),
     _flag("active"),
     _text("note"),
+    _text("pilot"),
 )
 PROJECT_PIN = _child(
     "project_pin",
@@ -152,6 +161,8 @@ PROJECT_PIN = _child(
     _text("on", optional=True),
     _text("start", optional=True),
     _text("end", optional=True),
+    _text("not_before", optional=True),
+    _text("beside", optional=True),
 )
 PROJECT_LOG = _child(
     "project_log",
@@ -161,9 +172,47 @@ PROJECT_LOG = _child(
     _whole("coat"),
     _text("start"),
     _text("end", optional=True),
+    _whole("minutes", optional=True),
+    _whole("planned", optional=True),
+    _number("temperature_c", optional=True),
+    _number("humidity_pct", optional=True),
+    _text("note"),
+)
+LOG_USED = _child("log_used", PROJECT_LOG, _text("coating"), _number("ml"))
+LOG_TICKED = _child("log_ticked", PROJECT_LOG, _text("value"))
+LOG_PHOTO = _child("log_photo", PROJECT_LOG, _text("value"))
+PROJECT_OBSERVED = _child(
+    "project_observed",
+    PROJECT,
+    _text("model"),
+    _text("step"),
+    _whole("coat"),
+    _text("at"),
+    _text("state"),
+    _flag("reached"),
+)
+PROJECT_DIARY = _child(
+    "project_diary",
+    PROJECT,
+    _text("at"),
+    _text("event"),
+    _text("model"),
+    _text("step"),
+    _text("text"),
 )
 
-MODEL = _child("model", PROJECT, _text("name"), _text("scale"))
+MODEL = _child(
+    "model",
+    PROJECT,
+    _text("name"),
+    _text("scale"),
+    _number("real_size_length_m", optional=True),
+    _number("real_size_width_m", optional=True),
+    _number("real_size_height_m", optional=True),
+)
+MODEL_MADE = _child("model_made", MODEL, _text("sequence"))
+MADE_OPTION = _child("made_option", MODEL_MADE, _text("value"))
+MADE_COLOUR = _child("made_colour", MODEL_MADE, _text("colour"), _text("coating"))
 PART = _child(
     "part",
     MODEL,
@@ -173,29 +222,107 @@ PART = _child(
     _text("material"),
     _flag("stressed"),
 )
-PLACE = _child("place", PART, _text("name"), _text("side"), _number("area_cm2"))
-STEP = _child(
-    "step",
-    MODEL,
-    _text("step_id"),
-    _text("stage"),
-    _text("title"),
-    _text("tool"),
-    _whole("minutes_fixed"),
-    _whole("minutes_per_part"),
-    _text("role", optional=True),
-    _whole("split_least", optional=True),
-    _flag("helper"),
-    _text("dries_in"),
-    _flag("scraped"),
-    _whole("stands", optional=True),
+PLACE = _child("place", PART, _text("name"), _text("side"), _number("area_cm2"), _number("detail"))
+MEASURE = _child(
+    "measure",
+    PLACE,
+    _text("shape"),
+    _number("length_mm"),
+    _number("width_mm"),
+    _number("height_mm"),
+    _whole("count"),
 )
-STEP_TOUCHES = _child("step_touches", STEP, _text("value"))
-STEP_AFTER = _child("step_after", STEP, _text("value"))
-APPLICATION = _child("application", STEP, _text("coating"), _whole("coats"))
-APPLICATION_PLACE = _child("application_place", APPLICATION, _text("value"))
-GATE = _child("gate", STEP, _text("after"), _text("closing"))
-GATE_WINDOW = _child("gate_window", GATE, *_window())
+
+
+class StepTables(NamedTuple):
+    """The tables of steps, which hang on models, and of those of sequences."""
+
+    step: Table
+    touches: Table
+    after: Table
+    or_in: Table
+    trait: Table
+    application: Table
+    application_place: Table
+    gate: Table
+    gate_window: Table
+
+
+def _step_tables(prefix: str, parent: Table) -> StepTables:
+    step = _child(
+        f"{prefix}step",
+        parent,
+        _text("step_id"),
+        _text("stage"),
+        _text("title"),
+        _text("tool"),
+        _whole("minutes_fixed"),
+        _whole("minutes_per_part"),
+        _whole("minutes_per_change"),
+        _text("role", optional=True),
+        _whole("split_least", optional=True),
+        _flag("helper"),
+        _text("dries_in"),
+        _flag("scraped"),
+        _whole("stands", optional=True),
+        _whole("look_in", optional=True),
+    )
+    application = _child(
+        f"{prefix}application",
+        step,
+        _text("coating"),
+        _whole("coats"),
+        _number("share", optional=True),
+    )
+    gate = _child(f"{prefix}gate", step, _text("after"), _text("closing"))
+    return StepTables(
+        step=step,
+        touches=_child(f"{prefix}step_touches", step, _text("value")),
+        after=_child(f"{prefix}step_after", step, _text("value")),
+        or_in=_child(f"{prefix}step_or_in", step, _text("value")),
+        trait=_child(f"{prefix}step_trait", step, _text("value")),
+        application=application,
+        application_place=_child(f"{prefix}application_place", application, _text("value")),
+        gate=gate,
+        gate_window=_child(f"{prefix}gate_window", gate, *_window()),
+    )
+
+
+STEP_TABLES = _step_tables("", MODEL)
+
+SEQUENCE = _top("sequence", _text("name"), _text("note"), _number("made_for_cm2"))
+SEQUENCE_COLOUR = _child("sequence_colour", SEQUENCE, _text("name"), _text("usual"), _text("note"))
+SEQUENCE_OPTION = _child(
+    "sequence_option", SEQUENCE, _text("name"), _flag("usual"), _text("choice"), _text("note")
+)
+SEQUENCE_ENTRY = _child("sequence_entry", SEQUENCE)
+ENTRY_NEEDS = _child("entry_needs", SEQUENCE_ENTRY, _text("value"))
+ENTRY_UNLESS = _child("entry_unless", SEQUENCE_ENTRY, _text("value"))
+SEQUENCE_STEP_TABLES = _step_tables("sequence_", SEQUENCE_ENTRY)
+
+SUPPLIES = _top("supplies", _number("margin_pct"))
+CONSUMABLE = _child(
+    "consumable",
+    SUPPLIES,
+    _text("name"),
+    _text("unit"),
+    _number("in_stock"),
+    _number("per_pass"),
+)
+CONSUMABLE_STAGE = _child("consumable_stage", CONSUMABLE, _text("value"))
+LEFTOVER = _child(
+    "leftover", SUPPLIES, _text("name"), _number("ml"), _text("made"), _whole("keeps_days")
+)
+LEFTOVER_PORTION = _child("leftover_portion", LEFTOVER, _text("coating"), _number("parts"))
+CARD = _child("card", SUPPLIES, _text("name"), _text("on"), _text("note"), _text("photo"))
+CARD_DROPS = _child("card_drops", CARD, _text("coating"), _whole("drops"))
+
+PREFERENCES = _top("preferences")
+PREFERENCE = _child("preference", PREFERENCES, _text("value"))
+PACE = _top("pace")
+PACE_LEARNED = _child(
+    "pace_learned", PACE, _text("stage"), _text("tool"), _number("factor"), _text("since")
+)
 
 JOURNAL = Table(
     "journal",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from hypothesis import strategies as st
@@ -17,14 +17,19 @@ from planner.values.coating import (
     Family,
     Finish,
     Mark,
+    Portion,
     Preparation,
     State,
     StateTime,
     Window,
 )
-from planner.values.project import Pin, Project
+from planner.values.model import Chosen, Made, Measure, RealSize, Shape
+from planner.values.project import Event, Happened, Logged, Observed, Pin, Project, Used
 from planner.values.room import AirPoint, Location, Reading
-from planner.values.step import Bound, Gate
+from planner.values.sequence import EVERY, Colour, Option, Sequence, SequenceStep
+from planner.values.step import Application, Bound, Gate, Minutes, Stage, Step, Tool, Trait
+from planner.values.supplies import Card, Consumable, Drops, Leftover, Supplies
+from planner.values.wishes import USUAL_ORDER, Learned, Pace, Preferences
 
 _words = st.text(
     st.characters(codec="utf-8", categories=["L", "N", "P", "S"], exclude_characters="/"),
@@ -91,6 +96,89 @@ def coatings(draw: st.DrawFn, name: str) -> Coating:
         most_c=draw(st.none() | st.floats(-20, 60)),
         most_humidity_pct=draw(st.none() | st.floats(1, 100)),
         in_stock_ml=draw(st.floats(0, 1e6)),
+        counted=draw(st.none() | st.just(NOW)),
+        bottle_ml=draw(st.floats(0.1, 100)),
+        drops_per_ml=draw(st.none() | st.floats(1, 200)),
+        opened=draw(st.none() | st.dates(date(1999, 1, 1), date(2150, 1, 1))),
+        slowness=draw(st.floats(0.25, 4)),
+    )
+
+
+@st.composite
+def sequences(draw: st.DrawFn) -> Sequence:
+    """Draw a sequence of two steps with every field in use."""
+    step = Step(
+        id="base",
+        stage=Stage.BASE,
+        applications=(
+            Application(places=(EVERY,), coating="colour", share=draw(st.floats(0.1, 1))),
+        ),
+        minutes=Minutes(fixed=2, per_change=draw(st.integers(0, 5))),
+        traits=tuple(draw(st.lists(st.sampled_from(Trait), unique=True))),
+        or_in=draw(st.sampled_from([(), ("warm box",)])),
+        look_in=draw(st.none() | st.integers(1, 90)),
+    )
+    gate = Gate(after="base", windows=draw(windows()) or (Window(opens=Mark(minutes=9)),))
+    last = Step(id="last", stage=Stage.WEATHER, touches=("hull",), minutes=Minutes(fixed=1))
+    option = draw(_words)
+    return Sequence(
+        name=draw(_words),
+        note=draw(_notes),
+        colours=(Colour(name="colour", usual="sand", note=draw(_notes)),),
+        options=(Option(name=option, usual=draw(st.booleans()), choice="a", note=draw(_notes)),),
+        steps=(
+            SequenceStep(step=step),
+            SequenceStep(
+                step=replace(last, gates=(gate,), after=("base",)),
+                needs=draw(st.sampled_from([(), (option,)])),
+                unless=draw(st.sampled_from([(), (option,)])),
+            ),
+        ),
+        made_for_cm2=draw(st.floats(1, 500)),
+    )
+
+
+@st.composite
+def supplies(draw: st.DrawFn) -> Supplies:
+    """Draw supplies with every field in use."""
+    tape = Consumable(
+        name=draw(_words),
+        unit="m",
+        in_stock=draw(st.floats(0, 99)),
+        per_pass=draw(st.floats(0, 9)),
+        stages=tuple(draw(st.lists(st.sampled_from(Stage), unique=True, max_size=3))),
+    )
+    kept = Leftover(
+        name=draw(_words),
+        ml=draw(st.floats(0, 50)),
+        made=NOW,
+        keeps_days=draw(st.integers(1, 90)),
+        portions=(Portion(coating="sand", parts=draw(st.floats(0.01, 9))),),
+    )
+    card = Card(
+        name=draw(_words),
+        on=SINCE,
+        drops=(Drops(coating="sand", drops=draw(st.integers(1, 99))),),
+        note=draw(_notes),
+        photo=draw(st.sampled_from(["", "ab.jpg"])),
+    )
+    return Supplies(
+        margin_pct=draw(st.floats(0, 100)),
+        consumables=draw(st.sampled_from([(), (tape,)])),
+        leftovers=draw(st.sampled_from([(), (kept,)])),
+        cards=draw(st.sampled_from([(), (card,)])),
+    )
+
+
+@st.composite
+def paces(draw: st.DrawFn) -> Pace:
+    """Draw what was learned, for up to three stages by brush."""
+    stages = draw(st.lists(st.sampled_from(Stage), unique=True, max_size=3))
+    return Pace(
+        learned=tuple(
+            Learned(stage=stage, tool=Tool.BRUSH, factor=draw(st.floats(0.1, 10)), since=NOW)
+            for stage in stages
+        )
     )
 
 
@@ -132,6 +220,10 @@ def rich_books(draw: st.DrawFn) -> Book:
         bench_time=bench_time,
         room=room,
         projects=projects,
+        sequences=draw(st.sampled_from([(), (draw(sequences()),)])),
+        supplies=draw(supplies()),
+        preferences=Preferences(order=tuple(draw(st.permutations(USUAL_ORDER)))),
+        pace=draw(paces()),
     )
 
 
@@ -155,12 +247,64 @@ def _enriched(draw: st.DrawFn, project: Project) -> Project:
         start=NOW,
         end=NOW + timedelta(minutes=draw(st.integers(1, 500))),
     )
-    stressed = replace(model.parts[0], stressed=draw(st.booleans()))
-    model = replace(model, steps=tuple(steps), scale="1:72", parts=(stressed, *model.parts[1:]))
+    waits = Pin(model=model.name, step=steps[-1].id, not_before=draw(st.just(NOW)))
+    beside = (
+        Pin(model=model.name, step=steps[-1].id, beside=f"{model.name}/{steps[0].id}")
+        if len(steps) > 1
+        else pin
+    )
+    body = Measure(shape=Shape.CYLINDER, length_mm=draw(st.floats(0.1, 99)), width_mm=4, count=2)
+    spot = replace(model.parts[0].places[0], measures=(body,), detail=draw(st.floats(0.1, 5)))
+    stressed = replace(
+        model.parts[0],
+        stressed=draw(st.booleans()),
+        places=(spot, *model.parts[0].places[1:]),
+    )
+    made = Made(
+        sequence="any",
+        options=draw(st.sampled_from([(), ("dust", "rust")])),
+        colours=draw(st.sampled_from([(), (Chosen(colour="base", coating="sand"),)])),
+    )
+    model = replace(
+        model,
+        steps=tuple(steps),
+        scale="1:72",
+        parts=(stressed, *model.parts[1:]),
+        real_size=draw(st.none() | st.just(RealSize(length_m=4, width_m=2, height_m=1.5))),
+        made=draw(st.none() | st.just(made)),
+    )
+    seen = Observed(
+        model=model.name,
+        step=steps[0].id,
+        at=NOW,
+        state=draw(st.sampled_from(State)),
+        reached=False,
+    )
+    told = Happened(at=NOW, event=draw(st.sampled_from(Event)), step="gone", text=draw(_notes))
     return replace(
         project,
         models=(model, *project.models[1:]),
         active=draw(st.booleans()),
-        pins=(*project.pins, pin),
+        pins=draw(st.sampled_from([(*project.pins, pin), (pin, waits), (pin, beside)])),
         note=draw(_notes),
+        pilot=draw(st.sampled_from(["", model.name])),
+        observed=draw(st.sampled_from([(), (seen,)])),
+        diary=draw(st.sampled_from([(), (told,)])),
+        log=tuple(draw(_told(entry)) for entry in project.log),
+    )
+
+
+@st.composite
+def _told(draw: st.DrawFn, entry: Logged) -> Logged:
+    """Draw an entry of the log with all that can be said of it."""
+    return replace(
+        entry,
+        minutes=draw(st.none() | st.integers(1, 500)),
+        planned=draw(st.none() | st.integers(1, 500)),
+        temperature_c=draw(st.none() | st.floats(-30, 60)),
+        humidity_pct=draw(st.none() | st.floats(0, 100)),
+        used=draw(st.sampled_from([(), (Used(coating="sand", ml=draw(st.floats(0, 9))),)])),
+        ticked=draw(st.sampled_from([(), ("hull/area 1", "hull/area 2")])),
+        note=draw(_notes),
+        photos=draw(st.sampled_from([(), ("ab12.jpg",)])),
     )

@@ -9,10 +9,13 @@ from planner.values.bench_time import BenchTime
 from planner.values.coating import THINNERS, Coating, Mix, State
 from planner.values.gear import Gear
 from planner.values.model import Model
-from planner.values.project import Logged, Pin, Project
+from planner.values.project import Logged, Observed, Pin, Project
 from planner.values.refusal import Refused, all_different, demand, demand_known, unknown
 from planner.values.room import Room
+from planner.values.sequence import Sequence
 from planner.values.step import Stage, Step, Tool
+from planner.values.supplies import Supplies
+from planner.values.wishes import Pace, Preferences
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -32,11 +35,16 @@ class Book:
     bench_time: BenchTime
     gear: Gear = field(default_factory=Gear)
     projects: tuple[Project, ...] = ()
+    sequences: tuple[Sequence, ...] = ()
+    supplies: Supplies = field(default_factory=Supplies)
+    preferences: Preferences = field(default_factory=Preferences)
+    pace: Pace = field(default_factory=Pace)
 
     def __post_init__(self) -> None:
         all_different([coating.name for coating in self.coatings], "coatings")
         all_different([mix.name for mix in self.mixes], "mixes")
         all_different([project.name for project in self.projects], "projects")
+        all_different([sequence.name for sequence in self.sequences], "sequences")
         self._check_mixes()
         for index, reading in enumerate(self.room.readings):
             self._check_location(reading.location, f"room.readings[{index}].location")
@@ -103,6 +111,8 @@ class Book:
         for index, step in enumerate(model.steps):
             here = f"steps[{index}]"
             self._check_location(step.dries_in, f"{here}.dries_in")
+            for at, name in enumerate(step.or_in):
+                self._check_location(name, f"{here}.or_in[{at}]")
             self._check_applications(model, step, here)
             for at, reference in enumerate(step.touches):
                 _check_reference(model, reference, f"{here}.touches[{at}]")
@@ -139,7 +149,8 @@ class Book:
     def _check_life(self, model: Model, step: Step, coating: str, here: str) -> None:
         life = self.life_of(coating)
         parts = {ref.partition("/")[0] for ref in step.references()}
-        takes = step.split_least or step.minutes.of(len(parts))
+        colours = {application.coating for application in step.applications}
+        takes = step.split_least or step.minutes.of(len(parts), len(colours))
         demand(
             life is None or takes <= life,
             f"{here}.minutes",
@@ -216,9 +227,10 @@ def _check_order(model: Model, step: Step, here: str) -> None:
 def _check_facts(project: Project, place: str) -> None:
     coats = {(model.name, step.id): step.coats for model in project.models for step in model.steps}
     models = [model.name for model in project.models]
-    facts: list[tuple[str, Pin | Logged]] = [
+    facts: list[tuple[str, Pin | Logged | Observed]] = [
         *((f"{place}.pins[{index}]", pin) for index, pin in enumerate(project.pins)),
         *((f"{place}.log[{index}]", entry) for index, entry in enumerate(project.log)),
+        *((f"{place}.observed[{index}]", seen) for index, seen in enumerate(project.observed)),
     ]
     for here, fact in facts:
         demand_known(fact.model, models, "model", f"{here}.model")
@@ -230,3 +242,6 @@ def _check_facts(project: Project, place: str) -> None:
             f"{here}.coat",
             f'is {fact.coat}, but "{fact.step}" has {most}',
         )
+        if isinstance(fact, Pin) and fact.beside is not None:
+            names = ["/".join(known) for known in coats]
+            demand_known(fact.beside, names, "step", f"{here}.beside")

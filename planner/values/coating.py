@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from datetime import date, datetime
 from enum import StrEnum
 from itertools import pairwise
 
+from planner.values.moment import aware, in_years
 from planner.values.refusal import all_different, demand, number_in, plain_name
 
 
@@ -194,6 +196,17 @@ class Coating:
         Life of a two-pack after mixing [min].
     least_c, most_c, most_humidity_pct
         The label's limits for laying it.
+    in_stock_ml, counted
+        What was there [ml] when it was last counted; what the logbook says
+        was used since is taken off.  Without ``counted``, all of it is.
+    bottle_ml
+        What one bottle holds when bought [ml].
+    drops_per_ml
+        Drops of this very bottle to a millilitre; absent, the family's.
+    opened
+        When the bottle was opened.
+    slowness
+        Learned factor on every drying time, the label's included; 1 is as stated.
     """
 
     name: str
@@ -209,6 +222,11 @@ class Coating:
     most_c: float | None = None
     most_humidity_pct: float | None = None
     in_stock_ml: float = 0.0
+    counted: datetime | None = None
+    bottle_ml: float = 17.0
+    drops_per_ml: float | None = None
+    opened: date | None = None
+    slowness: float = 1.0
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
@@ -230,6 +248,14 @@ class Coating:
         if self.most_humidity_pct is not None:
             number_in(self.most_humidity_pct, 1, 100, "most_humidity_pct", "%")
         number_in(self.in_stock_ml, 0, 1e6, "in_stock_ml", "ml")
+        if self.counted is not None:
+            aware(self.counted, "counted")
+        number_in(self.bottle_ml, 0.1, 100_000, "bottle_ml", "ml")
+        if self.drops_per_ml is not None:
+            number_in(self.drops_per_ml, 1, 200, "drops_per_ml")
+        if self.opened is not None:
+            in_years(self.opened, "opened")
+        number_in(self.slowness, 0.25, 4, "slowness")
 
 
 @dataclass(frozen=True, kw_only=True)

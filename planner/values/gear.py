@@ -21,6 +21,12 @@ class Airbrush:
         Cleaning before it is put away [min].
     idle_limit_minutes
         Longest time a load may stand between two strokes [min].
+    least_fill_ml
+        Least that the cup must hold to spray at all [ml].
+    lost_ml
+        What stays in cup and needle at each change and cleaning [ml].
+    transfer
+        Fraction that stays on the model; absent, the usual one of the tool.
     """
 
     name: str
@@ -29,12 +35,19 @@ class Airbrush:
     change_other_family: int = 10
     clean_minutes: int = 6
     idle_limit_minutes: int = 20
+    least_fill_ml: float = 1.0
+    lost_ml: float = 0.5
+    transfer: float | None = None
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
         for field in ("load_minutes", "change_same_family", "change_other_family", "clean_minutes"):
             number_in(getattr(self, field), 1, 240, field, "min")
         number_in(self.idle_limit_minutes, 0, 1440, "idle_limit_minutes", "min")
+        number_in(self.least_fill_ml, 0, 100, "least_fill_ml", "ml")
+        number_in(self.lost_ml, 0, 100, "lost_ml", "ml")
+        if self.transfer is not None:
+            number_in(self.transfer, 0.01, 1, "transfer")
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -26,17 +26,56 @@ class Material(StrEnum):
     METAL = "metal"
 
 
+class Shape(StrEnum):
+    """Simple bodies that a part is measured by."""
+
+    BOX = "box"  # length, width, height; all six faces
+    CYLINDER = "cylinder"  # length, diameter; both ends
+    TUBE = "tube"  # length, diameter; no ends
+    SHELL = "shell"  # length, width; one face
+    BALL = "ball"  # diameter (length)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Measure:
+    """``count`` like bodies of the model itself [mm]; what a shape does not use stays 0."""
+
+    shape: Shape
+    length_mm: float
+    width_mm: float = 0.0
+    height_mm: float = 0.0
+    count: int = 1
+
+    def __post_init__(self) -> None:
+        number_in(self.length_mm, 0.1, 10_000, "length_mm", "mm")
+        sides = {Shape.BOX: ("width_mm", "height_mm"), Shape.BALL: ()}.get(
+            self.shape, ("width_mm",)
+        )
+        for field in ("width_mm", "height_mm"):
+            least = 0.1 if field in sides else 0
+            number_in(getattr(self, field), least, 10_000 if least else 0, field, "mm")
+        number_in(self.count, 1, 1000, "count")
+
+
 @dataclass(frozen=True, kw_only=True)
 class Place:
-    """An area of a part with a stack of coats of its own."""
+    """An area of a part with a stack of coats of its own.
+
+    Its area is ``area_cm2`` where typed, else that of ``measures``, times
+    ``detail`` for what stands out and lies deep, else the place's share of
+    the model's real size.
+    """
 
     name: str
     side: Side = Side.TOP
     area_cm2: float = 0.0
+    measures: tuple[Measure, ...] = ()
+    detail: float = 1.0
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
         number_in(self.area_cm2, 0, 1e6, "area_cm2", "cm²")
+        number_in(self.detail, 0.1, 5, "detail")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -69,6 +108,41 @@ class Part:
 
 
 @dataclass(frozen=True, kw_only=True)
+class RealSize:
+    """The full-sized thing's length, width and height [m]."""
+
+    length_m: float
+    width_m: float
+    height_m: float
+
+    def __post_init__(self) -> None:
+        for field in ("length_m", "width_m", "height_m"):
+            number_in(getattr(self, field), 0.01, 1000, field, "m")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Chosen:
+    """The coating or mix that a model takes for one colour of its sequence."""
+
+    colour: str
+    coating: str
+
+
+@dataclass(frozen=True, kw_only=True)
+class Made:
+    """The sequence that a model's steps came from, with what was chosen then."""
+
+    sequence: str
+    options: tuple[str, ...] = ()
+    colours: tuple[Chosen, ...] = ()
+
+    def __post_init__(self) -> None:
+        plain_name(self.sequence, "sequence")
+        all_different(self.options, "options", "")
+        all_different([one.colour for one in self.colours], "colours", "colour")
+
+
+@dataclass(frozen=True, kw_only=True)
 class Model:
     """One vehicle, figure or scenery piece, with its steps in working order."""
 
@@ -76,6 +150,8 @@ class Model:
     parts: tuple[Part, ...]
     steps: tuple[Step, ...] = ()
     scale: str = ""
+    real_size: RealSize | None = None
+    made: Made | None = None
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")

@@ -72,6 +72,15 @@ class Tool(StrEnum):
     HAND = "hand"
 
 
+class Trait(StrEnum):
+    """What else is true of a step and matters to when it is done."""
+
+    NOISY = "noisy"  # kept out of quiet hours, whatever its tool
+    DAYLIGHT = "needs daylight"  # done in daylight hours only
+    SMELLS = "smells"  # said beforehand, so that the room can be aired
+    ONE_STRETCH = "all in one stretch"  # every coat of it in the same stretch
+
+
 class Bound(StrEnum):
     """Which end of the pass must come before a closing (definition 7)."""
 
@@ -85,36 +94,47 @@ class Application:
 
     ``places`` holds references: "hull/deck" is one place, "hull" all of
     that part's.  ``coats`` is how many thin coats (each a pass of its own).
+    ``share`` is the fraction of those areas that gets it; absent, the
+    stage's usual one.
     """
 
     places: tuple[str, ...]
     coating: str
     coats: int = 1
+    share: float | None = None
 
     def __post_init__(self) -> None:
         demand(len(self.places) >= 1, "places", "is empty; name what gets the coat")
         all_different(self.places, "places", "")
         demand(bool(self.coating), "coating", "is empty; name a coating or mix")
         number_in(self.coats, 1, 20, "coats")
+        if self.share is not None:
+            number_in(self.share, 0.001, 1, "share")
 
 
 @dataclass(frozen=True, kw_only=True)
 class Minutes:
-    """Attended minutes of one pass: ``fixed`` + ``per_part`` for each part it works on."""
+    """Attended minutes of one pass.
+
+    ``fixed`` + ``per_part`` for each part it works on + ``per_change`` for
+    each change of colour within it (one less than its coatings).
+    """
 
     fixed: int = 0
     per_part: int = 0
+    per_change: int = 0
 
     def __post_init__(self) -> None:
         number_in(self.fixed, 0, 1440, "fixed", "min")
         number_in(self.per_part, 0, 1440, "per_part", "min")
+        number_in(self.per_change, 0, 1440, "per_change", "min")
         demand(
             self.fixed + self.per_part > 0, "", "no work takes 0 minutes; give fixed or per_part"
         )
 
-    def of(self, parts: int) -> int:
-        """Return the minutes for a number of parts."""
-        return self.fixed + self.per_part * parts
+    def of(self, parts: int, colours: int = 1) -> int:
+        """Return the minutes for a number of parts and of colours."""
+        return self.fixed + self.per_part * parts + self.per_change * max(0, colours - 1)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -168,6 +188,12 @@ class Step:
         For a join: the faces are scraped to bare plastic as part of it.
     stands
         For a join: drying places of the assembly; absent, the most of its parts.
+    or_in
+        Other locations where its films may dry instead; the planner chooses.
+    traits
+        What else is true of it and matters to when it is done.
+    look_in
+        Minutes after its end at which somebody should have a look.
     """
 
     id: str
@@ -185,6 +211,9 @@ class Step:
     dries_in: str = ""
     scraped: bool = False
     stands: int | None = None
+    or_in: tuple[str, ...] = ()
+    traits: tuple[Trait, ...] = ()
+    look_in: int | None = None
 
     def __post_init__(self) -> None:
         demand(
@@ -211,6 +240,12 @@ class Step:
                 "an airbrush holds one coating at a time; make a step of each",
             )
         all_different(self.after, "after", "")
+        all_different(self.or_in, "or_in", "")
+        all_different(self.traits, "traits", "")
+        demand(self.dries_in not in self.or_in, "or_in", "names the location of dries_in again")
+        demand(not self.or_in or bool(self.applications), "or_in", "goes with applications")
+        if self.look_in is not None:
+            number_in(self.look_in, 1, 10_080, "look_in", "min")
         demand(
             (self.role is None) or self.stage in (Stage.VARNISH, Stage.MATTE),
             "role",

@@ -1,0 +1,66 @@
+"""What a person prefers, and the pace that the logbook taught."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+
+from planner.values.moment import aware
+from planner.values.refusal import all_different, demand, number_in
+from planner.values.step import Stage, Tool
+
+
+class Level(StrEnum):
+    """One level of the cost after the passes unplaced (definition 27)."""
+
+    LATE = "late"
+    FINISH = "finish"
+    STRETCHES = "stretches"
+    SETUP = "setup_minutes"
+    MOVED = "moved"
+
+
+USUAL_ORDER = (Level.LATE, Level.FINISH, Level.STRETCHES, Level.SETUP, Level.MOVED)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Preferences:
+    """In which order the levels of the cost count; each stands there once."""
+
+    order: tuple[Level, ...] = USUAL_ORDER
+
+    def __post_init__(self) -> None:
+        demand(
+            sorted(self.order) == sorted(USUAL_ORDER),
+            "order",
+            f"must hold each of {', '.join(USUAL_ORDER)} once",
+        )
+
+
+@dataclass(frozen=True, kw_only=True)
+class Learned:
+    """A factor on the minutes of a stage and tool, agreed to at ``since``.
+
+    It has been applied to the steps in the book; new steps from a sequence
+    take it too, and entries of the log from ``since`` on teach the next.
+    """
+
+    stage: Stage
+    tool: Tool
+    factor: float
+    since: datetime
+
+    def __post_init__(self) -> None:
+        number_in(self.factor, 0.1, 10, "factor")
+        aware(self.since, "since")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Pace:
+    """What was learned and agreed to, each stage and tool once."""
+
+    learned: tuple[Learned, ...] = ()
+
+    def __post_init__(self) -> None:
+        all_different([f"{one.stage} by {one.tool}" for one in self.learned], "learned", "stage")
