@@ -52,21 +52,13 @@ class Commands(QObject):
         return action
 
     def _views(self) -> list[QAction]:
-        names = (
-            self.tr("&Tonight"),
-            self.tr("T&imeline"),
-            self.tr("&Room"),
-            self.tr("&Coat stack"),
-        )
         group = QActionGroup(self)
         views = []
-        for number, name in enumerate(names[: len(self._window.views)]):
-            action = self._action(
-                name, partial(self._window.show_view, number), f"Ctrl+{number + 1}"
-            )
-            action.setToolTip(
-                self.tr("{view} (Ctrl+{n})").format(view=name.replace("&", ""), n=number + 1)
-            )
+        for number, page in enumerate(self._window.pages):
+            keys = f"Ctrl+{(number + 1) % 10}" if number < 10 else None
+            action = self._action(page.title, partial(self._window.show_view, number), keys)
+            plain = page.title.replace("&", "")
+            action.setToolTip(f"{plain} ({keys})" if keys else plain)
             action.setCheckable(True)
             group.addAction(action)
             views.append(action)

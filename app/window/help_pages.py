@@ -16,7 +16,7 @@ def key_lines() -> list[tuple[str, str]]:
     """Return every key with what it does."""
     tr = words.tr
     return [
-        ("Ctrl+1 … 4", tr("go to a view")),
+        ("Ctrl+1, Ctrl+2 …", tr("go to a view")),
         ("F4", tr("show or hide air and evenings")),
         ("Ctrl+Z, Ctrl+Shift+Z", tr("undo, redo")),
         ("Ctrl+I, Ctrl+E", tr("import, export a project file")),

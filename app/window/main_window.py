@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from PySide6.QtCore import QByteArray, QEvent, QSettings, Qt, QTimer
 from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import (
@@ -26,8 +28,9 @@ from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
 from app.window.moved_panel import MovedPanel
 from app.window.navigation import Navigation
+from app.window.pages import make_pages
 from app.window.palette import Look
-from app.window.picture import Change, Part
+from app.window.picture import Change
 from app.window.projects import ProjectPanel
 from app.window.room.view import RoomView
 from app.window.session import Session
@@ -38,7 +41,6 @@ from planner.layers.finding import Finding
 
 TICK_MS = 5_000  # how often the clock is looked at
 FIRST_SIZE = (1280, 800)
-PARTS = (Part.SHEET, Part.STRIP, Part.CURE, Part.FINDINGS)  # what each view shows of a picture
 
 
 class MainWindow(QMainWindow):
@@ -49,15 +51,16 @@ class MainWindow(QMainWindow):
         self.session = session
         self.settings = settings
         self.setWindowTitle(self.tr("Tackfree"))
-        self.tonight = TonightView()
-        self.timeline = TimelinePage()
+        self.pages = make_pages(session)
+        self.tonight: TonightView = self.view("tonight")
+        self.timeline: TimelinePage = self.view("timeline")
+        self.room: RoomView = self.view("room")
+        self.coats: StackView = self.view("stack")
         self.empty = EmptyState()
-        self.room = RoomView()
-        self.coats = StackView()
-        self.views = (self.tonight, self.timeline, self.room, self.coats)
         self.stack = QStackedWidget()
-        for page in (*self.views, self.empty):
-            self.stack.addWidget(page)
+        for page in self.pages:
+            self.stack.addWidget(page.widget)
+        self.stack.addWidget(self.empty)
         self.files = Files(session, self)
         self.commands = Commands(self)
         self.projects = ProjectPanel(session)
@@ -79,7 +82,7 @@ class MainWindow(QMainWindow):
         self.commands.fill(self.menuBar())
         self._connect()
         self._view = 0
-        self._stale: set[QWidget] = set()
+        self._stale: set[str] = set()
         self._now = session.now
         self.look = Look(str(settings.value("look", Look.SYSTEM.value)))
         self.set_look(self.look)
@@ -128,13 +131,23 @@ class MainWindow(QMainWindow):
             lambda _scheme: self.set_look(self.look)
         )
 
+    def view(self, name: str) -> Any:
+        """Return the view of a page by its name."""
+        return next(page.view for page in self.pages if page.name == name)
+
+    def show_page(self, name: str) -> None:
+        """Go to the view of this name."""
+        self.show_view([page.name for page in self.pages].index(name))
+
     def show_view(self, number: int) -> None:
         """Go to a view."""
         self._view = number
+        page = self.pages[number]
         self.commands.views[number].setChecked(True)
-        self.session.show_first(PARTS[number])
+        if page.prepare is not None:
+            self.session.show_first(page.prepare)
         self._choose_page()
-        self.views[number].setFocus()
+        page.widget.setFocus()
 
     def set_look(self, look: Look) -> None:
         """Dress everything in light or dark."""
@@ -143,7 +156,7 @@ class MainWindow(QMainWindow):
         assert isinstance(app, QApplication)
         colours = palette.wanted(look, app)
         palette.dress(app, colours)
-        for part in (*self.views, self.empty, self.navigation):
+        for part in (*(page.view for page in self.pages), self.empty, self.navigation):
             part.set_colours(colours)
         self._fit_dock()
         self.commands.looks[look].setChecked(True)
@@ -159,7 +172,7 @@ class MainWindow(QMainWindow):
 
     def show_change(self, change: Change) -> None:
         """Show what moved; the views follow when the one on screen has been read."""
-        self._stale = set(self.views)
+        self._stale = {page.name for page in self.pages}
         self.projects.show_book(change.new)
         self.moved.show_change(change)
         if change.cause and change.old is not None:
@@ -203,7 +216,7 @@ class MainWindow(QMainWindow):
         self.settings.setValue("state", self.saveState())
         self.settings.setValue("splitter", self.splitter.saveState())
         self.settings.setValue("timeline", self.timeline.splitter.saveState())
-        self.settings.setValue("view", self._view)
+        self.settings.setValue("view", self.pages[self._view].name)
         self.settings.sync()
         self._clock.stop()
         self.session.close()
@@ -220,11 +233,9 @@ class MainWindow(QMainWindow):
             saved = self.settings.value(name)
             if isinstance(saved, QByteArray):
                 restore(saved)
-        try:
-            view = int(str(self.settings.value("view", 0)))
-        except ValueError:
-            view = 0
-        self.show_view(view if 0 <= view < len(self.views) else 0)
+        names = [page.name for page in self.pages]
+        wanted = str(self.settings.value("view", ""))
+        self.show_view(names.index(wanted) if wanted in names else 0)
 
     def _opened(self) -> None:
         path = self.session.path
@@ -242,29 +253,24 @@ class MainWindow(QMainWindow):
 
     def _choose_page(self) -> None:
         book = self.session.book
+        page = self.pages[self._view]
         active = book is not None and any(project.active for project in book.projects)
-        if book is not None and not active:
+        if page.without_plan and book is not None:
+            page.view.show_book()
+        if book is not None and not active and not page.without_plan:
             self.empty.show_aside(all_set_aside=bool(book.projects))
             self.stack.setCurrentWidget(self.empty)
         else:
             self._refresh_view()
-            self.stack.setCurrentWidget(self.views[self._view])
+            self.stack.setCurrentWidget(page.widget)
 
     def _refresh_view(self) -> None:
         """Show the newest plan in the view on screen; the others wait until they are."""
-        view = self.views[self._view]
+        page = self.pages[self._view]
         picture = self.session.picture
-        if picture is None or view not in self._stale:
-            return
-        self._stale.discard(view)
-        if view is self.tonight:
-            self.tonight.show_picture(picture, self.session.ticks)
-        elif view is self.timeline:
-            self.timeline.show_picture(picture)
-        elif view is self.room:
-            self.room.show_picture(picture)
-        else:
-            self.coats.show_picture(picture)
+        if picture is not None and page.name in self._stale:
+            self._stale.discard(page.name)
+            page.view.show_picture(picture)
 
     def _planning(self, busy: bool) -> None:
         if busy and self.session.picture is None:

@@ -36,11 +36,11 @@ class TonightView(QWidget):
     ticked = Signal(object, str, bool)
     done = Signal(object)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, ticks: dict[PassKey, frozenset[str]], parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._ticks = ticks
         self._colours = LIGHT
         self._picture: Picture | None = None
-        self._ticks: dict[PassKey, frozenset[str]] = {}
         self._interval: Interval | None = None
         self._to_now = False
         self._kept: dict[Hashable, Row] = {}
@@ -64,9 +64,9 @@ class TonightView(QWidget):
         self._kept.clear()
         self._build()
 
-    def show_picture(self, picture: Picture, ticks: dict[PassKey, frozenset[str]]) -> None:
+    def show_picture(self, picture: Picture) -> None:
         """Show the run sheet of another plan."""
-        self._picture, self._ticks = picture, ticks
+        self._picture = picture
         self._build()
 
     def set_now(self, now: int) -> None:
