@@ -38,6 +38,7 @@ class Head:
     pilot: str = ""
     observed: tuple[Observed, ...] = ()
     diary: tuple[Happened, ...] = ()
+    begins: date | None = None
     models: tuple[str, ...]
 
 

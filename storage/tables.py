@@ -151,6 +151,7 @@ PROJECT = _top(
     _flag("active"),
     _text("note"),
     _text("pilot"),
+    _text("begins", optional=True),
 )
 PROJECT_PIN = _child(
     "project_pin",

@@ -290,6 +290,7 @@ def _enriched(draw: st.DrawFn, project: Project) -> Project:
         pilot=draw(st.sampled_from(["", model.name])),
         observed=draw(st.sampled_from([(), (seen,)])),
         diary=draw(st.sampled_from([(), (told,)])),
+        begins=draw(st.none() | st.just(SINCE)),
         log=tuple(draw(_told(entry)) for entry in project.log),
     )
 

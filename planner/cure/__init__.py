@@ -3,6 +3,7 @@
 from planner.cure.family_times import StateFigure, Status
 from planner.cure.film import Cure, Film
 from planner.cure.kinetics import Band
+from planner.cure.observed import observed_film
 from planner.cure.path import PathPoint, StateTimes, film_path, state_times
 from planner.cure.reference import reference_minutes
 from planner.cure.shown import shown_minutes
@@ -16,6 +17,7 @@ __all__ = [
     "StateTimes",
     "Status",
     "film_path",
+    "observed_film",
     "reference_minutes",
     "shown_minutes",
     "state_times",

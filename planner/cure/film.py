@@ -29,6 +29,8 @@ class Film:
         Where it dries; "" is the first location.
     laid
         Minute from which its clock runs: the end of its pass.
+    slowness
+        What looking at this very film has taught: a factor on its times.
 
     Raises
     ------
@@ -40,6 +42,7 @@ class Film:
     thickness_um: float
     location: str
     laid: int
+    slowness: float = 1.0
 
     def __post_init__(self) -> None:
         number_in(self.thickness_um, 0.1, 1e5, "thickness_um", "µm")
@@ -136,7 +139,8 @@ class Cure:
         """Return the age at which a film of this thickness reaches ``state`` [equivalent min]."""
         figure = reference_minutes(film.coating, state)
         ratio = film.thickness_um / film.coating.dry_film_um
-        return figure.minutes * float(ratio ** thickness_exponent(film.coating.family, state))
+        stretched = float(ratio ** thickness_exponent(film.coating.family, state))
+        return figure.minutes * stretched * film.coating.slowness * film.slowness
 
     def _course(self, location: str, family: Family, stage: int, band: Band) -> Course:
         kinetics = STAGES[family][stage]
@@ -148,7 +152,7 @@ class Cure:
 
     def _state_need(self, film: Film, state: State, band: Band) -> _Need:
         coating = film.coating
-        key = (id(coating), film.thickness_um, film.location, state, band)
+        key = (id(coating), film.thickness_um, film.location, film.slowness, state, band)
         found = self._needs.get(key)
         if found is None:
             label = reference_minutes(coating, state).status is Status.LABEL
@@ -160,7 +164,7 @@ class Cure:
 
     def _minutes_need(self, film: Film, minutes: int, band: Band) -> _Need:
         coating = film.coating
-        key = (id(coating), film.thickness_um, film.location, minutes, band)
+        key = (id(coating), film.thickness_um, film.location, film.slowness, minutes, band)
         found = self._needs.get(key)
         if found is None:
             found = self._need(film, minutes, LABEL_SPREAD[band], band)

@@ -79,6 +79,8 @@ def fit_in(table: Table, index: int, stretch: Stretch, time: int) -> Fit | None:
     activity = table.problem.activities[index]
     if activity.one.step.helper and stretch.people < 2:
         return None
+    if activity.together and table.bound_to(index) not in (None, stretch):
+        return None
     begin = max(time, stretch.interval.start)
     if activity.one.step.tool is Tool.AIRBRUSH:
         fits = [
@@ -211,20 +213,6 @@ def _tied(table: Table, activity: Activity) -> bool:
     )
 
 
-def _calendar(table: Table, activity: Activity, start: int, minutes: int) -> int:
-    """Return the first start ≥ ``start`` in daylight, for a spray can."""
-    if activity.one.step.tool is not Tool.CAN:
-        return start
-    light = table.problem.calendar.daylight(start, start + 2 * 1440)
-    if light is None:
-        return start
-    for interval in light:
-        begin = max(start, interval.start)
-        if begin + minutes <= interval.end:
-            return begin
-    return start + 2 * 1440
-
-
 def _spray(
     table: Table, activity: Activity, stretch: Stretch, begin: int, airbrush: Airbrush
 ) -> Fit | None:
@@ -295,15 +283,15 @@ def _clear_start(
 
 def _silence(table: Table, activity: Activity, loud: Interval) -> int:
     """Return the first minute ≥ ``loud.start`` from which the compressor may run."""
-    if activity.one.step.tool is not Tool.AIRBRUSH:
+    if not activity.loud:
         return loud.start
     quiet = table.problem.calendar.quiet(loud.start, loud.end)
     return quiet[-1].end if quiet else loud.start
 
 
 def _daylight(table: Table, activity: Activity, start: int, minutes: int) -> int:
-    """Return the first start ≥ ``start`` in daylight, for a spray can."""
-    if activity.one.step.tool is not Tool.CAN:
+    """Return the first start ≥ ``start`` in daylight, for what needs it."""
+    if not activity.light:
         return start
     light = table.problem.calendar.daylight(start, start + 2 * 1440)
     if light is None:

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from datetime import timedelta
 from functools import cached_property, lru_cache
 from graphlib import TopologicalSorter
 
@@ -14,9 +15,12 @@ from planner.schedule.blocked import blocked
 from planner.values.book import Book
 from planner.values.coating import Coating, Mark
 from planner.values.model import Model
-from planner.values.moment import Interval
+from planner.values.moment import Interval, minute_of
 from planner.values.plan import PassKey
-from planner.values.project import Logged, Project
+from planner.values.project import Logged, Observed, Project
+from planner.values.step import Tool, Trait
+
+LAST_MINUTE = 230 * 366 * 1440  # beyond the last year that values allow
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +36,8 @@ class Activity:
     gates that open once and for ever, ``choosing`` the others, ``closing``
     those that close for good.  ``leaving`` are gates of other passes on
     films that dry elsewhere, and that it would carry off (definition 10).
+    ``loud`` keeps it out of quiet hours, ``light`` in daylight (definition
+    14); ``together`` are those that must begin in the same stretch.
     """
 
     index: int
@@ -50,6 +56,9 @@ class Activity:
     choosing: tuple[int, ...]
     closing: tuple[int, ...]
     leaving: tuple[int, ...]
+    loud: bool
+    light: bool
+    together: tuple[int, ...]
 
 
 class Frame:
@@ -72,6 +81,7 @@ class Frame:
         self.activities: list[Activity] = []
         self.index: dict[PassKey, int] = {}
         self.logged: dict[PassKey, Logged] = {}
+        self.observed: dict[PassKey, list[Observed]] = defaultdict(list)
         self.coatings = self._coatings()
         self.units: dict[tuple[str, Unit], int] = {}
         for number, project in enumerate(book.projects):
@@ -79,12 +89,18 @@ class Frame:
                 for entry in project.log:
                     key = PassKey(project.name, entry.model, entry.step, entry.coat)
                     self.logged[key] = entry
+                for look in project.observed:
+                    key = PassKey(project.name, look.model, look.step, look.coat)
+                    self.observed[key].append(look)
+                first = len(self.activities)
                 for model in project.models:
                     self._compile(number, project, model)
+                self._wish(project, first)
         self.ends = [(self.index[g.before], self.index[g.after]) for g in self.gates]
         self.after: dict[int, list[int]] = defaultdict(list)
-        for before, after in dict.fromkeys(self.ends):
-            self.after[before].append(after)
+        for one in self.activities:
+            for before in one.before:
+                self.after[before].append(one.index)
         self.closing_from: dict[int, list[int]] = defaultdict(list)
         self.gates_from: dict[int, list[int]] = defaultdict(list)
         for number, gate in enumerate(self.gates):
@@ -132,7 +148,34 @@ class Frame:
                     opening=tuple(n for n in felt if _opens_once(self.gates[n])),
                     choosing=tuple(n for n in felt if not _opens_once(self.gates[n])),
                     closing=tuple(n for n in numbers if self.gates[n].windows[-1].closes),
+                    loud=one.step.tool is Tool.AIRBRUSH or Trait.NOISY in one.step.traits,
+                    light=one.step.tool is Tool.CAN or Trait.DAYLIGHT in one.step.traits,
+                    together=(),
                 )
+            )
+
+    def _wish(self, project: Project, first: int) -> None:
+        """Bind together what is wished in one stretch, and let the pilot go first."""
+        own = self.activities[first:]
+        groups = Groups()
+        coats: dict[str, list[int]] = defaultdict(list)
+        for one in own:
+            coats[f"{one.one.key.model}/{one.one.step.id}"].append(one.index)
+            if Trait.ONE_STRETCH in one.one.step.traits:
+                groups.bind(coats[f"{one.one.key.model}/{one.one.step.id}"])
+        for pin in project.pins:
+            if pin.beside is not None:
+                mine = coats[f"{pin.model}/{pin.step}"]
+                groups.bind([mine[(pin.coat or 1) - 1], coats[pin.beside][0]])
+        ended = {before for one in own for before in one.before}
+        pilots = [one.index for one in own if one.one.key.model == project.pilot]
+        last = tuple(index for index in pilots if index not in ended)
+        for one in own:
+            waits = last if not one.before and one.index not in pilots else ()
+            self.activities[one.index] = replace(
+                one,
+                together=tuple(i for i in groups.of(one.index) if i != one.index),
+                before=(*one.before, *waits),
             )
 
     def _location(self, one: Pass) -> str:
@@ -177,14 +220,21 @@ class Frame:
 
     def _allowed(self, project: Project, one: Pass) -> tuple[Interval, ...] | None:
         allowed: tuple[Interval, ...] | None = None
+        if project.begins is not None:
+            first = self.calendar.day_end(project.begins - timedelta(days=1))
+            allowed = (Interval(first, LAST_MINUTE),)
         for pin in project.pins:
             if (pin.model, pin.step) != (one.key.model, one.key.step):
                 continue
             if pin.coat not in (None, one.key.coat):
                 continue
             interval = pin.interval
-            if interval is not None:
-                here: tuple[Interval, ...] = (interval,)
+            if pin.beside is not None:
+                continue
+            if pin.not_before is not None:
+                here: tuple[Interval, ...] = (Interval(minute_of(pin.not_before), LAST_MINUTE),)
+            elif interval is not None:
+                here = (interval,)
             else:
                 assert pin.on is not None
                 midnight = self.calendar.day_end(pin.on)
@@ -211,6 +261,23 @@ class Frame:
             return Lag(minutes=(opens.minutes or 0) if opens else 0)
         earlier = self.activities[self.ends[number][0]]
         return Lag(0, dict(earlier.one.films)[gate.place], earlier.location, opens)
+
+
+class Groups:
+    """Activities bound together, each in one group at most."""
+
+    def __init__(self) -> None:
+        self._of: dict[int, list[int]] = {}
+
+    def bind(self, indices: list[int]) -> None:
+        """Put all of these, and what they are bound to, into one group."""
+        joined = sorted({other for index in indices for other in self.of(index)})
+        for index in joined:
+            self._of[index] = joined
+
+    def of(self, index: int) -> list[int]:
+        """Return the group of an activity, itself included."""
+        return self._of.get(index, [index])
 
 
 @dataclass(frozen=True)

@@ -14,6 +14,7 @@ from random import Random
 from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cure import Cure
 from planner.schedule.fit import Fit, earliest_fit, fit_in, gates_open, setup_for
+from planner.schedule.frame import LAST_MINUTE
 from planner.schedule.outcome import cost_of, plan_of
 from planner.schedule.placing import place, put_away
 from planner.schedule.problem import Problem
@@ -305,9 +306,10 @@ class Search:
             value += -rule.setup * minutes if minutes else rule.same_load
         if rule.noise:
             value += self.random.gauss(0, rule.noise)
-        deadline = table.deadline(index) if activity.closing else FOREVER
+        bound = activity.closing or activity.together
+        deadline = table.deadline(index) if bound else FOREVER
         urgent = index in table.left or deadline < table.time + SOON
-        pinned = activity.allowed is not None
+        pinned = activity.allowed is not None and activity.allowed[-1].end < LAST_MINUTE
         return (not urgent, deadline if urgent else 0, not pinned, -value)
 
     def _keeps_windows(self, fit: Fit) -> bool:
@@ -315,8 +317,12 @@ class Search:
         if not fit.last:
             return True
         table = self.table
-        starts = self.problem.closing_from.get(fit.index, ())
-        guards = fit.index in self.guarded
+        starts = [
+            self.problem.ends[number][1] for number in self.problem.closing_from.get(fit.index, ())
+        ]
+        together = self.problem.activities[fit.index].together
+        starts += [index for index in together if index not in table.end]
+        guards = fit.index in self.guarded or bool(together)
         running = [
             index
             for index in table.awaited
@@ -330,7 +336,7 @@ class Search:
         if fit.stretch.interval.start > trial.time:
             put_away(trial)
         place(trial, fit)
-        waiting = {*running, *(self.problem.ends[number][1] for number in starts)}
+        waiting = {*running, *starts}
         for index in sorted(waiting, key=lambda waiter: (trial.deadline(waiter), waiter)):
             if index in trial.end or index in self.dead:
                 continue

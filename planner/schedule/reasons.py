@@ -13,7 +13,6 @@ from planner.bench import Stretch
 from planner.schedule.problem import Problem
 from planner.schedule.state import FOREVER, Table
 from planner.values.plan import BenchKind, BenchWork, Cause, PassKey, Placement, Reason
-from planner.values.step import Tool
 
 
 class _Read:
@@ -135,14 +134,15 @@ def _wet_until(problem: Problem, table: Table, index: int) -> int:
 
 def _noise(problem: Problem, placed: Placement, lead: int) -> list[Reason]:
     calendar = problem.calendar
-    tool = problem.activities[problem.index[placed.key]].one.step.tool
-    if tool is Tool.AIRBRUSH:
+    activity = problem.activities[problem.index[placed.key]]
+    found = []
+    if activity.loud:
         quiet = calendar.quiet(placed.start - lead - 1440, placed.start)
-        return [Reason(Cause.QUIET, interval.end + lead) for interval in quiet]
-    if tool is Tool.CAN:
+        found += [Reason(Cause.QUIET, interval.end + lead) for interval in quiet]
+    if activity.light:
         light = calendar.daylight(placed.start, placed.end) or ()
-        return [Reason(Cause.DAYLIGHT, interval.start) for interval in light]
-    return []
+        found += [Reason(Cause.DAYLIGHT, interval.start) for interval in light]
+    return found
 
 
 def _before(read: _Read, placed: Placement, begin: int, stretch: Stretch) -> list[Reason]:

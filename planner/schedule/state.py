@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from planner.cure import Band, Film
+from planner.bench import Stretch
+from planner.cure import Band, Film, observed_film
 from planner.schedule.problem import Problem
 from planner.values.coating import Mark, State, Window
 from planner.values.moment import Interval
@@ -138,6 +139,7 @@ class Table:
             after = problem.ends[number][1]
             if after not in self.end:
                 self.awaited.add(after)
+        self.awaited.update(other for other in activity.together if other not in self.end)
         project, model = one.key.project, one.key.model
         handle = 0
         for place, name in one.films:
@@ -148,6 +150,8 @@ class Table:
             if below is not None:
                 thickness += self._melt(below, (index, place), start)
             film = Film(coating, thickness, activity.location, end)
+            if looks := problem.frame.observed.get(one.key):
+                film = observed_film(problem.cure, film, looks)
             self.films[index, place] = film
             self.top[spot] = (index, place)
             ready = problem.cure.ready_at(film, State.DRY_TO_HANDLE, Band.LATE)
@@ -241,13 +245,24 @@ class Table:
         return latest
 
     def deadline(self, index: int) -> int:
-        """Return the earliest last closing of an activity's running gates, or FOREVER."""
-        closing = FOREVER
+        """Return the earliest last closing of an activity's running gates, or FOREVER.
+
+        What must begin in the stretch of something placed closes with it.
+        """
+        bound = self.bound_to(index)
+        closing = bound.interval.end if bound else FOREVER
         for number in self.problem.activities[index].closing:
             if self.problem.ends[number][0] in self.end:
                 openings = self.windows(number)
                 closing = min(closing, openings[-1].closes if openings else 0)
         return closing
+
+    def bound_to(self, index: int) -> Stretch | None:
+        """Return the stretch in which an activity must begin, because others have; or None."""
+        for other in self.problem.activities[index].together:
+            if other in self.start and self.start[other] >= self.problem.now:
+                return self.problem.calendar.stretch_at(self.start[other])
+        return None
 
     def fingers_from(self, index: int) -> int:
         """Return when fingers may hold an activity's units (definition 5)."""

@@ -186,6 +186,7 @@ class Project:
     """Models finished together.
 
     ``target`` means the end of that local day; it is soft (definition 26).
+    Nothing of it is done before the local day ``begins``.
     ``weight`` scales its lateness in the cost.  An inactive project is kept
     but not planned.  The model named by ``pilot`` is finished before any
     other is begun.  ``observed`` and ``diary`` are facts beside the log.
@@ -202,6 +203,7 @@ class Project:
     pilot: str = ""
     observed: tuple[Observed, ...] = ()
     diary: tuple[Happened, ...] = ()
+    begins: date | None = None
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
@@ -209,8 +211,9 @@ class Project:
         all_different([model.name for model in self.models], "models")
         number_in(self.weight, 1, 1000, "weight")
         demand(len(self.note) <= 10_000, "note", "is longer than 10000 characters; shorten it")
-        if self.target is not None:
-            in_years(self.target, "target")
+        for field in ("target", "begins"):
+            if getattr(self, field) is not None:
+                in_years(getattr(self, field), field)
         if self.pilot:
             demand_known(self.pilot, [model.name for model in self.models], "model", "pilot")
         all_different(

@@ -10,9 +10,10 @@ from planner.passes import Pass
 from planner.schedule.judge.premises import Span
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
-from planner.values.moment import Interval
+from planner.values.moment import Interval, minute_of
 from planner.values.plan import PassKey, Placement
-from planner.values.project import Pin
+from planner.values.project import Pin, Project
+from planner.values.step import Trait
 
 
 def logged(ruling: Ruling) -> Iterator[Violation]:
@@ -71,12 +72,79 @@ def pins(ruling: Ruling) -> Iterator[Violation]:
                 span = ruling.case.spans.get(one.key)
                 if span is None or span.fact or (pin.coat or one.key.coat) != one.key.coat:
                     continue
-                yield from _pinned(ruling, pin, one, span)
+                if pin.beside is None:
+                    yield from _pinned(ruling, pin, one, span)
+        if project.active:
+            yield from _together(ruling, project)
+            yield from _pilot(ruling, project)
+            yield from _begins(ruling, project)
+
+
+def _together(ruling: Ruling, project: Project) -> Iterator[Violation]:
+    """Hold what is wished in one stretch against where it begins."""
+    coats = ruling.premises.coats_of
+    for pin in project.pins:
+        if pin.beside is not None:
+            model, _, step = pin.beside.partition("/")
+            mine = coats[project.name, pin.model, pin.step][(pin.coat or 1) - 1]
+            other = coats[project.name, model, step][0]
+            yield from _same_stretch(ruling, mine.key, other.key)
+    for (name, _, _), passes in coats.items():
+        if name == project.name and Trait.ONE_STRETCH in passes[0].step.traits:
+            for one in passes[1:]:
+                yield from _same_stretch(ruling, one.key, passes[0].key)
+
+
+def _same_stretch(ruling: Ruling, key: PassKey, other: PassKey) -> Iterator[Violation]:
+    spans, calendar = ruling.case.spans, ruling.premises.calendar
+    if key not in spans or other not in spans:
+        return
+    stretch, others = (calendar.stretch_at(spans[one].start) for one in (key, other))
+    if stretch == others:
+        return
+    if spans[key].fact or spans[other].fact:
+        ruling.flag(f"preference: {key} and {other} were wished together, which events undid")
+        return
+    at = ruling.case.at
+    text = f"begins {at(spans[key].start)}, in another stretch than {other}"
+    yield Violation(24, str(key), f"{text}, beside which it is wished")
+
+
+def _pilot(ruling: Ruling, project: Project) -> Iterator[Violation]:
+    """Hold every model against the one that goes first."""
+    if not project.pilot:
+        return
+    own = ruling.premises.models[project.name, project.pilot]
+    spans = ruling.case.spans
+    left = [one.key for one in own if one.key not in spans]
+    ended = max((spans[one.key].end for one in own if one.key in spans), default=0)
+    for one, span in ruling.case.planned():
+        if one.key.project != project.name or one.key.model == project.pilot:
+            continue
+        if left or span.start < ended:
+            what = f"{left[0]} has no place" if left else f"it ends {ruling.case.at(ended)}"
+            text = f"starts {ruling.case.at(span.start)}, but {project.pilot} goes first"
+            yield Violation(24, str(one.key), f"{text}, and {what}")
+
+
+def _begins(ruling: Ruling, project: Project) -> Iterator[Violation]:
+    """Hold the work of a project against the day on which it may begin."""
+    if project.begins is None:
+        return
+    first = ruling.premises.calendar.day_end(project.begins - timedelta(days=1))
+    for one, span in ruling.case.planned():
+        if one.key.project == project.name and span.start < first:
+            text = f"starts {ruling.case.at(span.start)}, before {project.begins}"
+            yield Violation(24, str(one.key), text)
 
 
 def _pinned(ruling: Ruling, pin: Pin, one: Pass, span: Span) -> Iterator[Violation]:
     at = ruling.case.at
-    if pin.interval:
+    if pin.not_before is not None:
+        first = minute_of(pin.not_before)
+        astray = [piece for piece in span.pieces if piece.start < first]
+        wish = f"no earlier than {at(first)}"
+    elif pin.interval:
         astray = [piece for piece in span.pieces if not piece.within(pin.interval)]
         wish = f"{at(pin.interval.start)} to {at(pin.interval.end)}"
     else:
@@ -103,6 +171,8 @@ def _overtaken(ruling: Ruling, pin: Pin, one: Pass) -> bool:
     looked at: then the pin is hard, and a plan that cannot keep it leaves
     the pass unplaced.
     """
+    if pin.not_before is not None:
+        return False
     first, last = _pinned_minutes(ruling, pin)
     earliest = max([ruling.case.plan.now, first, *_after_facts(ruling, one.key)])
     shut = [minute for minute in _closed_by_facts(ruling, one.key) if minute <= first]

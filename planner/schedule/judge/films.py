@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from itertools import pairwise
 
-from planner.cure import Band, Film
+from planner.cure import Band, Film, observed_film
 from planner.graph.gates import PassGate
 from planner.passes import Pass
 from planner.schedule.judge.premises import Case, Span
@@ -188,6 +188,8 @@ class Films:
                 under = self.film(below, place).thickness_um
                 thick = min(found.thickness_um + under, THICKEST_UM)
                 found = replace(found, thickness_um=thick)
+            if looks := self.premises.observed.get(key):
+                found = observed_film(self.premises.cure, found, looks)
             self._film[place, key] = found
         return found
 
@@ -279,4 +281,4 @@ class Films:
 
 def _signature(film: Film) -> tuple[object, ...]:
     """Return what tells films apart, cheaper to hash than the coating itself."""
-    return (film.coating.name, film.thickness_um, film.location, film.laid)
+    return (film.coating.name, film.thickness_um, film.location, film.laid, film.slowness)

@@ -9,7 +9,7 @@ from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
 from planner.values.moment import Interval
 from planner.values.plan import BenchKind
-from planner.values.step import Tool
+from planner.values.step import Tool, Trait
 
 AIRBRUSH_WORK = (BenchKind.LOAD, BenchKind.CHANGE, BenchKind.CLEAN)
 
@@ -79,12 +79,12 @@ def _airbrushes(ruling: Ruling) -> Iterator[Violation]:
 
 
 def tool_hours(ruling: Ruling) -> Iterator[Violation]:
-    """Definition 14: no compressor in quiet hours, no spray can in the dark."""
+    """Definition 14: no noise in quiet hours, no spray can nor fine work in the dark."""
     for one, span in ruling.case.planned():
         for piece in span.pieces:
-            if one.step.tool is Tool.AIRBRUSH:
+            if one.step.tool is Tool.AIRBRUSH or Trait.NOISY in one.step.traits:
                 yield from _quiet(ruling, piece, str(one.key))
-            elif one.step.tool is Tool.CAN:
+            if one.step.tool is Tool.CAN or Trait.DAYLIGHT in one.step.traits:
                 yield from _dark(ruling, piece, str(one.key))
     for work in ruling.case.bench:
         if work.kind in AIRBRUSH_WORK:
@@ -109,5 +109,5 @@ def _dark(ruling: Ruling, interval: Interval, about: str) -> Iterator[Violation]
         if hours.start <= reached:
             reached = max(reached, hours.end)
     if reached < interval.end:
-        text = f"sprays outdoors {ruling.case.at(interval.start)}, and it is dark"
+        text = f"needs daylight at {ruling.case.at(interval.start)}, and it is dark"
         yield Violation(14, about, f"{text} from {ruling.case.at(reached)}")

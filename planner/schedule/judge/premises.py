@@ -16,7 +16,7 @@ from planner.values.book import Book
 from planner.values.coating import Coating
 from planner.values.moment import Interval, minute_of, moment_of, zone_named
 from planner.values.plan import BenchKind, BenchWork, PassKey, Placement, Plan
-from planner.values.project import Logged
+from planner.values.project import Logged, Observed
 
 if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
@@ -50,6 +50,7 @@ class Premises:
         self.passes: dict[PassKey, Pass] = {}
         self.gates: list[PassGate] = []
         self.facts: dict[PassKey, Logged] = {}
+        self.observed: dict[PassKey, list[Observed]] = defaultdict(list)
         for project in book.projects:
             if not project.active:
                 continue
@@ -58,6 +59,9 @@ class Premises:
                 self.gates.extend(gates_of(book, project, model))
             for entry in project.log:
                 self.facts[PassKey(project.name, entry.model, entry.step, entry.coat)] = entry
+            for look in project.observed:
+                key = PassKey(project.name, look.model, look.step, look.coat)
+                self.observed[key].append(look)
 
     @cached_property
     def models(self) -> dict[tuple[str, str], list[Pass]]:

@@ -39,7 +39,7 @@ def upgrade() -> None:
     _add("coating", text("counted"), number("bottle_ml", "17"), number("drops_per_ml"))
     _add("coating", text("opened"), number("slowness", "1"))
     _add("airbrush", number("least_fill_ml", "1"), number("lost_ml", "0.5"), number("transfer"))
-    _add("project", text("pilot", ""))
+    _add("project", text("pilot", ""), text("begins"))
     _add("project_pin", text("not_before"), text("beside"))
     _add("project_log", whole("minutes"), whole("planned"), text("note", ""))
     _add("project_log", number("temperature_c"), number("humidity_pct"))

@@ -397,7 +397,7 @@ CREATE TABLE journal (
 	CONSTRAINT pk_journal PRIMARY KEY (id), 
 	CONSTRAINT fk_journal_target FOREIGN KEY(target) REFERENCES journal (id)
 );
-INSERT INTO "journal" VALUES(1,'2026-11-25T16:09:36+00:00','new book','created',NULL,X'789CABAE0500017500F9');
+INSERT INTO "journal" VALUES(1,'2026-11-25T16:19:32+00:00','new book','created',NULL,X'789CABAE0500017500F9');
 CREATE TABLE leftover (
 	id INTEGER NOT NULL, 
 	parent INTEGER NOT NULL, 
@@ -643,10 +643,10 @@ CREATE TABLE project (
 	target TEXT, 
 	weight INTEGER NOT NULL, 
 	active BOOLEAN NOT NULL, 
-	note TEXT NOT NULL, pilot TEXT DEFAULT '' NOT NULL, 
+	note TEXT NOT NULL, pilot TEXT DEFAULT '' NOT NULL, begins TEXT, 
 	CONSTRAINT pk_project PRIMARY KEY (id)
 );
-INSERT INTO "project" VALUES(1,0,'Lone lamplighter','2026-03-07',1,1,'kept through every upgrade','Lamplighter with a pole');
+INSERT INTO "project" VALUES(1,0,'Lone lamplighter','2026-03-07',1,1,'kept through every upgrade','Lamplighter with a pole','2031-02-25');
 CREATE TABLE project_diary (
 	id INTEGER NOT NULL, 
 	parent INTEGER NOT NULL, 
