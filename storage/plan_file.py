@@ -89,6 +89,7 @@ def _placement(placed: Placement, one: Pass | None, clock: _Clock) -> dict[str, 
         "pieces": [_interval(piece, clock) for piece in placed.pieces],
         "airbrush": placed.airbrush,
         "logged": placed.logged,
+        **({"location": placed.location} if placed.location else {}),
         "reason": {
             "cause": reason.cause.value,
             "until": None if reason.until is None else clock.iso(reason.until),
@@ -184,6 +185,7 @@ class _Placement(_Key, _Times):
     pieces: tuple[_Times, ...] = ()
     airbrush: str = ""
     logged: bool = False
+    location: str = ""
     reason: _Reason = _Reason(cause=Cause.AT_ONCE)
 
     def __post_init__(self) -> None:
@@ -195,7 +197,9 @@ class _Placement(_Key, _Times):
     @property
     def placement(self) -> Placement:
         pieces = tuple(piece.interval for piece in self.pieces) or (self.interval,)
-        return Placement(self.key, pieces, self.airbrush, self.reason.reason, self.logged)
+        return Placement(
+            self.key, pieces, self.airbrush, self.reason.reason, self.logged, self.location
+        )
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -32,7 +32,18 @@ from planner.values.model import Material, Model, Part, Place, Side
 from planner.values.moment import minute_of
 from planner.values.project import Logged, Pin, Project
 from planner.values.room import AirPoint, Location, Room
-from planner.values.step import Application, Bound, Gate, Minutes, Role, Stage, Step, Tool
+from planner.values.step import (
+    Application,
+    Bound,
+    Gate,
+    Minutes,
+    Role,
+    Stage,
+    Step,
+    Tool,
+    Trait,
+)
+from planner.values.wishes import USUAL_ORDER, Preferences
 
 SINCE = date(2031, 2, 24)  # rules count from here
 NOW = datetime(2031, 3, 3, 17, 0, tzinfo=UTC)  # a Monday
@@ -340,11 +351,14 @@ def books(
     most_projects: int = 2,
     logged: bool = False,
     pinned: bool = False,
+    wished: bool = False,
 ) -> Book:
     """Draw a small sound book.
 
     ``logged`` lets the first passes of a model be facts from before `NOW`;
     ``pinned`` lets one step be wished for a date (which may be impossible).
+    ``wished`` adds marks of steps, a pilot, wishes for "not before" and
+    "beside", a day to begin, a warm box to choose and another order of cost.
     """
     projects = []
     for number in range(draw(st.integers(1, most_projects))):
@@ -364,13 +378,50 @@ def books(
             day = date(2031, 3, 6) + timedelta(days=draw(st.integers(0, 6)))
             pin = Pin(model=model.name, step=step, on=day)
             project = replace(project, pins=draw(st.sampled_from([(), (pin,)])))
-        projects.append(project)
+        projects.append(draw(_wished(project)) if wished else project)
+    room = draw(rooms())
+    if wished:
+        warm = AirPoint(at="00:00", temperature_c=38, humidity_pct=25)
+        box = Location(name="warm box", drying_places=draw(st.integers(4, 20)), workdays=(warm,))
+        room = replace(room, locations=(*room.locations, box))
     names = ("fine brush", "wide brush")[: draw(st.integers(1, 2))]
     return Book(
         coatings=DEMO_COATINGS,
         mixes=MIXES,
-        room=draw(rooms()),
+        room=room,
         bench_time=draw(bench_times()),
         gear=Gear(airbrushes=tuple(Airbrush(name=name) for name in names)),
         projects=tuple(projects),
+        preferences=Preferences(order=tuple(draw(st.permutations(USUAL_ORDER))))
+        if wished
+        else Preferences(),
+    )
+
+
+@st.composite
+def _wished(draw: st.DrawFn, project: Project) -> Project:
+    """Draw marks of steps and wishes for a project; they may be impossible together."""
+    marked = []
+    for model in project.models:
+        steps = list(model.steps)
+        at = draw(st.integers(0, len(steps) - 1))
+        traits = draw(st.lists(st.sampled_from(Trait), unique=True, max_size=2))
+        or_in = ("warm box",) if steps[at].applications and draw(st.booleans()) else ()
+        steps[at] = replace(steps[at], traits=tuple(traits), or_in=or_in)
+        marked.append(replace(model, steps=tuple(steps)))
+    pins = []
+    first, last = marked[0], marked[-1]
+    if draw(st.booleans()):
+        later = NOW + timedelta(days=draw(st.integers(0, 5)))
+        pins.append(Pin(model=first.name, step=first.steps[0].id, not_before=later))
+    target = f"{first.name}/{first.steps[0].id}"
+    mine = f"{last.name}/{last.steps[-1].id}"
+    if draw(st.booleans()) and mine != target:
+        pins.append(Pin(model=last.name, step=last.steps[-1].id, beside=target))
+    return replace(
+        project,
+        models=tuple(marked),
+        pins=(*project.pins, *pins),
+        pilot=draw(st.sampled_from(["", first.name])),
+        begins=draw(st.sampled_from([None, date(2031, 3, 5)])),
     )

@@ -9,6 +9,7 @@ from planner.bench import BenchCalendar, calendar_of
 from planner.cure import Cure
 from planner.schedule.greedy import RULES, drawn_rules, plan_book
 from planner.schedule.judge import Premises, Verdict, judge
+from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.plan import Plan
 from storage.exchange import digest
@@ -29,12 +30,16 @@ class Unsound(RuntimeError):  # noqa: N818 - named after what the plan is
 
 @dataclass(frozen=True)
 class Planned:
-    """A plan that the judge accepted, the judge's word on it, and the tables it was read from."""
+    """A plan that the judge accepted, the judge's word on it, and the tables it was read from.
+
+    ``book`` is the one planned, films drying where the plan has chosen.
+    """
 
     plan: Plan
     verdict: Verdict
     cure: Cure
     calendar: BenchCalendar
+    book: Book
 
 
 def plan(
@@ -74,10 +79,11 @@ def plan(
         other = plan_book(
             book, now, cure=cure, calendar=calendar, rules=drawn, seed=seed, last=last
         )
-        found = min(found, other, key=lambda one: one.cost.vector())
+        found = min(found, other, key=lambda one: one.cost.in_order(book.preferences.order))
         seed += DRAWN_AT_ONCE
     made = found if quick else replace(found, digest=digest(book))
     verdict = judge(book, made, premises=premises)
     if not verdict.accepted:
         raise Unsound(verdict)
-    return Planned(made, verdict, premises.cure, premises.calendar)
+    there = settled(book, chosen_in(book, made))
+    return Planned(made, verdict, premises.cure, premises.calendar, there)

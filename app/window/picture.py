@@ -118,7 +118,7 @@ def picture_of(book: Book, now: int, *, last: Plan | None = None, quick: bool = 
         If the judge refuses the plan; then nothing of it is shown.
     """
     planned = plan(book, now, last=last, quick=quick)
-    return Picture(book, now, planned.plan, planned.verdict, planned.cure, planned.calendar)
+    return Picture(planned.book, now, planned.plan, planned.verdict, planned.cure, planned.calendar)
 
 
 def _air(picture: Picture) -> RoomAir:

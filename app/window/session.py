@@ -25,6 +25,7 @@ from planner.values.moment import moment_of, zone_named
 from planner.values.plan import PassKey
 from planner.values.project import Logged
 from planner.values.refusal import Refused
+from planner.values.wishes import Level
 from storage.bench_book import BenchBook, BookChanged
 
 log = logging.getLogger(__name__)
@@ -96,7 +97,8 @@ class _Preparing(QRunnable):
 
 def _no_better(full: Picture, quick: Picture) -> bool:
     """Tell whether trying all rules gained nothing; steps moved against a plan count last."""
-    return full.plan.cost.vector()[:-1] >= quick.plan.cost.vector()[:-1]
+    order = tuple(one for one in full.book.preferences.order if one is not Level.MOVED)
+    return full.plan.cost.in_order(order) >= quick.plan.cost.in_order(order)
 
 
 class Session(QObject):

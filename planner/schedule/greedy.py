@@ -19,6 +19,7 @@ from planner.schedule.outcome import cost_of, plan_of
 from planner.schedule.placing import place, put_away
 from planner.schedule.problem import Problem
 from planner.schedule.state import FOREVER, Cup, Table
+from planner.schedule.where import StepKey, choices, settled, told
 from planner.values.book import Book
 from planner.values.moment import Interval, minute_of, zone_named
 from planner.values.plan import Cost, Placement, Plan, Unplaced
@@ -27,6 +28,7 @@ SOON = 36 * 60  # closings nearer than this are guarded exactly [min]
 LONGEST_CHAIN = 12
 PATIENT_STRETCHES = 3  # stretches left unused before a closing is risked
 LEAST_LEFT = 5  # definition 23 [min]
+MOST_CHOICES = 24  # places tried one by one for films that may dry elsewhere
 
 
 @dataclass(frozen=True)
@@ -80,17 +82,59 @@ def plan_book(
     last
         Plan to stay near to; steps that leave its stretch are counted.
     """
-    problem = Problem(
-        book,
+    tables = _Tables(
         now,
-        cure=cure or Cure(book.room, zone_named(book.bench_time.zone)),
-        calendar=calendar or calendar_of(book.bench_time),
+        cure or Cure(book.room, zone_named(book.bench_time.zone)),
+        calendar or calendar_of(book.bench_time),
+        last,
     )
+    ruled = (*rules, *drawn_rules(tries, seed))
+    chosen = _where(book, tables, ruled, seed)
+    return told(_plan_settled(settled(book, chosen), tables, ruled, seed), chosen)
+
+
+@dataclass(frozen=True)
+class _Tables:
+    now: int
+    cure: Cure
+    calendar: BenchCalendar
+    last: Plan | None
+
+
+def _where(book: Book, tables: _Tables, rules: tuple[Rule, ...], seed: int) -> dict[StepKey, str]:
+    """Choose where films dry: all elsewhere at once, then step by step while that is cheaper."""
+    open_to = choices(book)
+    if not open_to:
+        return {}
+    order = book.preferences.order
+
+    def cost(chosen: dict[StepKey, str]) -> tuple[int, ...]:
+        plan = _plan_settled(settled(book, chosen), tables, rules[:1], seed)
+        return plan.cost.in_order(order)
+
+    best: dict[StepKey, str] = {}
+    least = cost(best)
+    everywhere = [{key: places[1] for key, places in open_to.items()}]
+    single = [(key, one) for key, places in open_to.items() for one in places]
+    for trial in everywhere:
+        if (found := cost(trial)) < least:
+            best, least = trial, found
+    for key, location in single[:MOST_CHOICES] if len(rules) > 1 else ():
+        trial = {**best, key: location}
+        if trial != best and (found := cost(trial)) < least:
+            best, least = trial, found
+    own = {key: places[0] for key, places in open_to.items()}
+    return {key: location for key, location in best.items() if location != own[key]}
+
+
+def _plan_settled(book: Book, tables: _Tables, rules: tuple[Rule, ...], seed: int) -> Plan:
+    problem = Problem(book, tables.now, cure=tables.cure, calendar=tables.calendar)
+    last = tables.last
     found: list[tuple[Cost, Search]] = []
-    for number, rule in enumerate((*rules, *drawn_rules(tries, seed))):
+    for number, rule in enumerate(rules):
         search = attempt(problem, rule, seed + number)
         found.append((cost_of(problem, search.table, len(search.unplaced), last), search))
-    cost, best = min(found, key=lambda one: one[0].vector())
+    cost, best = min(found, key=lambda one: one[0].in_order(book.preferences.order))
     return plan_of(problem, best.table, best.unplaced, cost)
 
 
@@ -309,7 +353,8 @@ class Search:
         bound = activity.closing or activity.together
         deadline = table.deadline(index) if bound else FOREVER
         urgent = index in table.left or deadline < table.time + SOON
-        pinned = activity.allowed is not None and activity.allowed[-1].end < LAST_MINUTE
+        allowed = activity.allowed
+        pinned = allowed is not None and not any(one.end >= LAST_MINUTE for one in allowed)
         return (not urgent, deadline if urgent else 0, not pinned, -value)
 
     def _keeps_windows(self, fit: Fit) -> bool:

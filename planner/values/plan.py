@@ -7,6 +7,7 @@ from enum import StrEnum
 from typing import NamedTuple
 
 from planner.values.moment import Interval
+from planner.values.wishes import USUAL_ORDER, Level
 
 
 class PassKey(NamedTuple):
@@ -61,7 +62,9 @@ class Reason:
 class Placement:
     """One pass with the interval(s) that it is worked on.
 
-    ``airbrush`` names the one used; ``logged`` is true for facts.
+    ``airbrush`` names the one used; ``logged`` is true for facts;
+    ``location`` is where its films dry if another than the step's own was
+    chosen among its alternatives.
     """
 
     key: PassKey
@@ -69,6 +72,7 @@ class Placement:
     airbrush: str = ""
     reason: Reason = Reason(Cause.AT_ONCE)
     logged: bool = False
+    location: str = ""
 
     @property
     def start(self) -> int:
@@ -116,7 +120,7 @@ class Status(StrEnum):
 
 @dataclass(frozen=True)
 class Cost:
-    """Lexicographic cost in the default order of definition 27, all integers.
+    """Cost by the levels of definition 27, all integers; `in_order` compares.
 
     ``finish`` and ``late`` are in minutes; ``late`` is Σ weight × minutes
     late; ``finish`` counts from the plan's ``now``.
@@ -129,16 +133,9 @@ class Cost:
     setup_minutes: int
     moved: int = 0
 
-    def vector(self) -> tuple[int, ...]:
-        """The levels in order."""
-        return (
-            self.unplaced,
-            self.late,
-            self.finish,
-            self.stretches,
-            self.setup_minutes,
-            self.moved,
-        )
+    def in_order(self, order: tuple[Level, ...] = USUAL_ORDER) -> tuple[int, ...]:
+        """Return the passes unplaced, then the levels in a person's order."""
+        return (self.unplaced, *(getattr(self, level.value) for level in order))
 
 
 @dataclass(frozen=True)

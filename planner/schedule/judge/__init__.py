@@ -13,6 +13,7 @@ from planner.schedule.judge import airbrush, facts, gates, hands, order, sums, u
 from planner.schedule.judge.premises import Case, Premises
 from planner.schedule.judge.ruling import Rule, Ruling
 from planner.schedule.judge.verdict import Verdict, Violation
+from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.plan import Plan
 
@@ -87,7 +88,11 @@ def judge(
         What follows from the book alone, to judge several plans of one book
         faster; it must have been made from ``book``.
     """
-    ruling = Ruling(Case(premises or Premises(book), plan, expected_digest))
+    known = premises or Premises(book)
+    chosen = chosen_in(book, plan)
+    if chosen:
+        known = Premises(settled(book, chosen), known.cure, known.calendar)
+    ruling = Ruling(Case(known, plan, expected_digest))
     found = [
         violation
         for definition, rule in RULES.items()

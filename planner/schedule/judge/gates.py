@@ -40,6 +40,11 @@ def held_gates(ruling: Ruling) -> Iterator[Violation]:
 def stays(ruling: Ruling) -> Iterator[Violation]:
     """Definition 10: no coat carries a film off to another location while a gate waits on it."""
     case, passes = ruling.case, ruling.premises.passes
+    for placed in case.plan.placements:
+        one = passes.get(placed.key)
+        if one and placed.location not in ("", one.step.dries_in):
+            text = f"dries in {placed.location}, which its step does not allow"
+            yield Violation(10, str(placed.key), text)
     dries_in = {key: case.book.room.location(one.step.dries_in).name for key, one in passes.items()}
     watched = [
         gate

@@ -8,7 +8,10 @@ from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
 from planner.values.plan import BenchKind, Cost, Status
 
-LEVELS = ("unplaced", "late", "finish", "stretches", "setup_minutes", "moved")
+
+def levels(ruling: Ruling) -> tuple[str, ...]:
+    """Return the levels of the cost in the person's order."""
+    return ("unplaced", *(level.value for level in ruling.case.book.preferences.order))
 
 
 def finishes_of(ruling: Ruling) -> tuple[tuple[str, int], ...]:
@@ -85,7 +88,8 @@ def cost(ruling: Ruling) -> Iterator[Violation]:
     """Definition 27: the cost stated is the one that follows."""
     right = cost_of(ruling)
     stated = ruling.case.plan.cost
-    for level, said, is_ in zip(LEVELS, stated.vector(), right.vector(), strict=True):
+    for level in levels(ruling):
+        said, is_ = getattr(stated, level), getattr(right, level)
         if said != is_:
             yield Violation(27, level, f"is said to be {said}, but is {is_}")
     if stated.moved < 0:
@@ -101,16 +105,17 @@ def status(ruling: Ruling) -> Iterator[Violation]:
     something is unplaced.
     """
     plan, right = ruling.case.plan, cost_of(ruling)
-    value = dict(zip(LEVELS, right.vector(), strict=True))
+    ordered = levels(ruling)
+    value = {level: getattr(right, level) for level in ordered}
     bounds = {bound.level: bound.value for bound in plan.bounds}
     for bound in plan.bounds:
         if bound.level not in value:
             yield Violation(25, bound.level, "has a bound, but is no level of the cost")
-        elif _exceeds(bounds, value, bound.level):
+        elif _exceeds(ordered, bounds, value, bound.level):
             text = f"has the bound {bound.value}, but this plan costs {value[bound.level]}"
             yield Violation(25, bound.level, text)
     if plan.status is Status.OPTIMAL:
-        yield from _optimal(bounds, value)
+        yield from _optimal(ordered, bounds, value)
     elif plan.status is Status.FEASIBLE and right.unplaced:
         text = f"is called feasible, but {right.unplaced} passes are not placed"
         yield Violation(25, "status", text)
@@ -122,17 +127,21 @@ def status(ruling: Ruling) -> Iterator[Violation]:
         yield Violation(25, "status", "is called infeasible, but no bound of unplaced proves it")
 
 
-def _exceeds(bounds: dict[str, int], value: dict[str, int], level: str) -> bool:
+def _exceeds(
+    ordered: tuple[str, ...], bounds: dict[str, int], value: dict[str, int], level: str
+) -> bool:
     """Tell whether a bound is refuted: the levels before it are at theirs, and it is above."""
-    before = LEVELS[: LEVELS.index(level)]
+    before = ordered[: ordered.index(level)]
     return bounds[level] > value[level] and all(bounds.get(name) == value[name] for name in before)
 
 
-def _optimal(bounds: dict[str, int], value: dict[str, int]) -> Iterator[Violation]:
-    claimed = [level for level in LEVELS if level in bounds]
+def _optimal(
+    ordered: tuple[str, ...], bounds: dict[str, int], value: dict[str, int]
+) -> Iterator[Violation]:
+    claimed = [level for level in ordered if level in bounds]
     if not claimed:
         yield Violation(25, "status", "is called optimal, but no bound proves it")
-    elif claimed != list(LEVELS[: len(claimed)]):
+    elif claimed != list(ordered[: len(claimed)]):
         text = f"is called optimal, with bounds for {', '.join(claimed)} but not the levels before"
         yield Violation(25, "status", text)
     for level in claimed:

@@ -44,10 +44,10 @@ def test_the_quick_answer_comes_first_and_is_replaced_only_by_a_better(qtbot, se
     made.pictured.connect(lambda change: shown.append(change.new))
     with qtbot.waitSignal(made.planning, check_params_cb=lambda busy: not busy, timeout=20_000):
         made.open(path)
-    costs = [picture.plan.cost.vector()[:-1] for picture in shown]
+    costs = [picture.plan.cost.in_order()[:-1] for picture in shown]
     assert costs == sorted(costs, reverse=True)
     assert len(set(costs)) == len(costs)
-    full = picture_of(small_book(), NOW).plan.cost.vector()[:-1]
+    full = picture_of(small_book(), NOW).plan.cost.in_order()[:-1]
     assert costs[-1] <= full
 
 
