@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import shutil
 import tempfile
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
@@ -23,14 +23,15 @@ from planner.values.book import Book
 from planner.values.project import Logged, Project
 from planner.values.refusal import Refused, demand, unknown
 from storage import journal
-from storage.aggregates import Pieces, changes, join, split
+from storage.aggregates import Pieces, changes, split
 from storage.database import copy_to, create_engine_at, open_engine, transaction
 from storage.journal import Change, Entry, Kind, Stacks
 from storage.presence import Presence
 from storage.store import read_book, write_pieces
 from storage.trouble import BookChanged, BookTrouble, read_as_sound, told_plainly
+from storage.turning import Latest, back_to, joined, turned
 
-__all__ = ["BenchBook", "BookChanged", "BookTrouble", "Entry", "Kind", "rescue"]
+__all__ = ["BenchBook", "BookChanged", "BookTrouble", "Entry", "Kind", "Stacks", "rescue"]
 
 
 class BenchBook:
@@ -45,6 +46,7 @@ class BenchBook:
         self._presence = Presence(path)
         self._book: Book | None = None
         self._revision = 0
+        self._latest = Latest()
 
     @classmethod
     def open(cls, path: Path) -> BenchBook:
@@ -127,7 +129,7 @@ class BenchBook:
         assert self._book is not None
         return self._book
 
-    def apply(self, name: str, new: Book) -> int:
+    def apply(self, name: str, new: Book, merge: str = "") -> int:
         """Make the book ``new``, in one transaction; return the revision that this makes.
 
         An edit that changes nothing but logs is journalled as a fact, and
@@ -137,6 +139,10 @@ class BenchBook:
         ----------
         name
             What the journal calls the edit.
+        merge
+            What is edited, as one types or counts up a value: edits of the
+            same thing that follow each other within seconds are undone as
+            one.  One that leads back to where they began takes them back.
 
         Raises
         ------
@@ -154,9 +160,14 @@ class BenchBook:
             return self._revision
         only_logs = all(key.startswith("log/") and key in old and key in after for key in changed)
         kind = Kind.FACT if only_logs else Kind.EDIT
+        goes_on = kind is Kind.EDIT and self._latest.continues(merge, self._revision)
         with self._editing() as connection:
-            revision = self._write(connection, name, kind, changed, after)
+            if goes_on:
+                revision = self._go_on(connection, name, changed, after)
+            else:
+                revision = self._write(connection, name, kind, changed, after)
         self._adopt(new, revision)
+        self._latest = Latest.now(merge, revision)
         return revision
 
     def log_fact(self, name: str, project: str, fact: Logged) -> int:
@@ -193,15 +204,40 @@ class BenchBook:
         """Make the last undone edit again, until a new edit is made; see `undo`."""
         return self._turn(Kind.REDO)
 
+    def turn_to(self, edit: int) -> None:
+        """Undo or redo until ``edit``, an id, is the last that is done; 0 for none.
+
+        All of it is one transaction.
+
+        Raises
+        ------
+        Refused
+            If facts were logged since that cannot stand then.
+        BookTrouble
+            As for `apply`.
+        """
+        stacks = self.stacks()
+        done = [entry.id for entry in stacks.undo]
+        undone = [entry.id for entry in stacks.redo]
+        if edit in undone:
+            self._turn(Kind.REDO, len(undone) - undone.index(edit))
+        elif edit in done or not edit:
+            back = len(done) - (done.index(edit) + 1 if edit else 0)
+            self._turn(Kind.UNDO, back)
+
     def undoable(self) -> str | None:
         """Return the name of the edit that `undo` would take back."""
-        undo = self._stacks().undo
+        undo = self.stacks().undo
         return undo[-1].name if undo else None
 
     def redoable(self) -> str | None:
         """Return the name of the edit that `redo` would make again."""
-        redo = self._stacks().redo
+        redo = self.stacks().redo
         return redo[-1].name if redo else None
+
+    def stacks(self) -> Stacks:
+        """Return the edits that can be undone and redone, the next one last."""
+        return journal.stacks(self.journal())
 
     def journal(self) -> tuple[Entry, ...]:
         """Return every entry, the oldest first."""
@@ -247,22 +283,51 @@ class BenchBook:
         )
         return self.apply(name, replace(book, projects=projects))
 
-    def _turn(self, kind: Kind) -> str | None:
+    def _turn(self, kind: Kind, times: int = 1) -> str | None:
+        """Turn back, or make again, so many edits in one transaction; name the last of them."""
         old = split(self._known())
+        after, name, revision = old, None, self._revision
         with self._editing() as connection:
             with read_as_sound(self.path):
                 stacks = journal.stacks(journal.entries(connection))
                 stack = stacks.undo if kind is Kind.UNDO else stacks.redo
-                if not stack:
-                    return None
-                edit = stack[-1]
-                wanted = journal.changes_of(connection, edit.id)
-            if kind is Kind.UNDO:
-                wanted = {key: Change(one.after, one.before) for key, one in wanted.items()}
-            after, new = _turned(old, wanted, f'cannot {kind} "{edit.name}"')
-            revision = self._write(connection, edit.name, kind, changes(old, after), after, edit.id)
+                turning = [
+                    (edit, journal.changes_of(connection, edit.id))
+                    for edit in reversed(stack[-times:] if times else ())
+                ]
+            for edit, wanted in turning:
+                before, name = after, edit.name
+                back = kind is Kind.UNDO
+                after = turned(
+                    before, back_to(wanted) if back else wanted, f'cannot {kind} "{name}"'
+                )
+                changed = changes(before, after)
+                revision = journal.append(connection, name, kind, changed, edit.id)
+            if name is None:
+                return None
+            new = joined(after, f'cannot {kind} "{name}"')
+            write_pieces(connection, changes(old, after), after)
         self._adopt(new, revision)
-        return edit.name
+        return name
+
+    def _go_on(
+        self,
+        connection: Connection,
+        name: str,
+        changed: dict[str, tuple[object, object]],
+        after: Pieces,
+    ) -> int:
+        """Write an edit that goes on with the last one, in its place."""
+        with read_as_sound(self.path):
+            undo = journal.stacks(journal.entries(connection)).undo
+            if not undo or undo[-1].id != self._revision:  # that one was taken back
+                return self._write(connection, name, Kind.EDIT, changed, after)
+            first = journal.changes_of(connection, undo[-1].id)
+        write_pieces(connection, changed, after)
+        both = journal.together(first, {key: Change(*pair) for key, pair in changed.items()})
+        if not both:  # back where they began
+            return journal.append(connection, undo[-1].name, Kind.UNDO, changed, undo[-1].id)
+        return journal.append(connection, name, Kind.EDIT, both, undo[-1].id)
 
     def _write(
         self,
@@ -275,9 +340,6 @@ class BenchBook:
     ) -> int:
         write_pieces(connection, changed, after)
         return journal.append(connection, name, kind, changed, target)
-
-    def _stacks(self) -> Stacks:
-        return journal.stacks(self.journal())
 
     def _adopt(self, book: Book, revision: int) -> None:
         self._book, self._revision = book, revision
@@ -348,25 +410,6 @@ def _opened_copy(backup: Path) -> Iterator[BenchBook]:
             raise BookTrouble(str(backup), problem.mend) from problem
         with opened:
             yield opened
-
-
-def _turned(old: Pieces, wanted: Mapping[str, Change], trouble: str) -> tuple[Pieces, Book]:
-    """Return the pieces, and their book, after an edit is turned back or made again."""
-    after = dict(old)
-    for key, change in wanted.items():
-        demand(
-            not key.startswith("log/") or old.get(key) == change.before,
-            "",
-            f"{trouble}: work of its project was logged since; take those facts back first",
-        )
-        if change.after is None:
-            after.pop(key, None)
-        else:
-            after[key] = change.after
-    try:
-        return after, join(after)
-    except Refused as problem:
-        raise Refused("", f"{trouble}: {problem}; take back what was logged since") from problem
 
 
 def _coat(fact: Logged) -> tuple[str, str, int]:

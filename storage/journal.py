@@ -1,8 +1,10 @@
 """The journal: every edit and every logged fact, appended and never changed.
 
 Which edit comes next to undo follows from the rows alone, so that it
-survives a restart: an undo or redo names its target.  Facts are no edits
-and are not undone with them.  A new book or an upgrade begins afresh.
+survives a restart: an undo or redo names its target.  An edit that names one
+goes on with it, as one types a number digit by digit: it takes its place and
+holds what both changed together.  Facts are no edits and are not undone with
+them.  A new book or an upgrade begins afresh.
 """
 
 from __future__ import annotations
@@ -35,7 +37,11 @@ class Kind(StrEnum):
 
 @dataclass(frozen=True)
 class Entry:
-    """One line of the journal; ``target`` is the edit that an undo or redo is of."""
+    """One line of the journal.
+
+    ``target`` is the edit that an undo or redo is of, or that an edit goes
+    on with.
+    """
 
     id: int
     at: datetime
@@ -96,6 +102,15 @@ def last_id(connection: Connection) -> int:
     return int(connection.execute(select(func.max(JOURNAL.c.id))).scalar() or 0)
 
 
+def together(first: Mapping[str, Change], second: Mapping[str, Change]) -> dict[str, Change]:
+    """Return what two edits change, one after the other; nothing where the second undoes."""
+    joined = dict(first)
+    for key, change in second.items():
+        before = first[key].before if key in first else change.before
+        joined[key] = Change(before, change.after)
+    return {key: change for key, change in joined.items() if change.before != change.after}
+
+
 @dataclass(frozen=True)
 class Stacks:
     """Edits that can be undone and redone, the next one last."""
@@ -110,6 +125,8 @@ def stacks(history: tuple[Entry, ...]) -> Stacks:
     redo: list[Entry] = []
     for entry in history:
         if entry.kind is Kind.EDIT:
+            if entry.target is not None:
+                undo.pop()
             undo.append(entry)
             redo.clear()
         elif entry.kind is Kind.UNDO:

@@ -271,3 +271,76 @@ def test_names_that_sql_could_stumble_over(opened, demo_book):
     odd = Coating(name="'; DROP TABLE step; -- \"% é 塗", family=Family.WATERBORNE_ACRYLIC)
     bench.apply("odd", replace(demo_book, coatings=(*demo_book.coatings, odd)))
     assert opened().book().coatings[-1] == odd
+
+
+def amount(book, ml):
+    """Return the book with another amount of its first coating."""
+    first, *others = book.coatings
+    return replace(book, coatings=(replace(first, in_stock_ml=float(ml)), *others))
+
+
+def test_typing_one_value_is_one_edit(opened, demo_book):
+    bench = opened()
+    bench.apply("note", noted(demo_book, "before"))
+    before = bench.book()
+    for ml in (1, 12, 125):
+        bench.apply(f"{ml} ml", amount(before, ml), merge="amount")
+    assert [one.name for one in bench.stacks().undo] == ["note", "125 ml"]
+    after = bench.book()
+    again = opened()
+    assert again.undo() == "125 ml"
+    assert again.book() == before
+    assert again.redo() == "125 ml"
+    assert again.book() == after
+
+
+def test_what_leads_back_to_where_it_began_is_no_edit(opened, demo_book):
+    bench = opened()
+    start = bench.book().coatings[0].in_stock_ml
+    bench.apply("7 ml", amount(demo_book, start + 7), merge="amount")
+    bench.apply("back", amount(demo_book, start), merge="amount")
+    assert bench.book() == demo_book
+    assert bench.undoable() is None
+    bench.apply("9 ml", amount(demo_book, start + 9), merge="amount")
+    assert bench.undo() == "9 ml"
+    assert bench.book() == demo_book
+
+
+@pytest.mark.parametrize("between", ["time", "another edit", "a fact", "undo"])
+def test_only_what_follows_at_once_is_the_same_edit(opened, demo_book, monkeypatch, between):
+    bench = opened()
+    bench.apply("1 ml", amount(demo_book, 1), merge="amount")
+    if between == "time":
+        monkeypatch.setattr("storage.turning.MERGED_WITHIN", -1.0)
+    elif between == "another edit":
+        bench.apply("note", noted(bench.book(), "between"), merge="note")
+    elif between == "a fact":
+        bench.log_fact("begun", demo_book.projects[0].name, fact_of(demo_book))
+    else:
+        bench.undo()
+        bench.redo()
+    done = len(bench.stacks().undo)
+    bench.apply("2 ml", amount(bench.book(), 2), merge="amount")
+    assert len(bench.stacks().undo) == done + 1
+    bench.undo()
+    assert bench.book().coatings[0].in_stock_ml == 1
+
+
+def test_going_back_over_many_edits_is_all_or_nothing(opened, demo_book):
+    bench = opened()
+    for number in range(4):
+        bench.apply(f"note {number}", noted(bench.book(), f"{number}"))
+    twin = replace(demo_book.projects[0], name="twin", log=(), pins=(), observed=(), diary=())
+    bench.apply("twin", replace(bench.book(), projects=(*bench.book().projects, twin)))
+    ids = [one.id for one in bench.stacks().undo]
+    bench.turn_to(ids[1])
+    assert bench.book().projects[0].note == "1"
+    assert [one.name for one in bench.stacks().redo] == ["twin", "note 3", "note 2"]
+    bench.turn_to(ids[3])
+    assert bench.book().projects[0].note == "3"
+    bench.turn_to(ids[4])
+    bench.log_fact("begun", "twin", fact_of(bench.book()))
+    lines, book = len(bench.journal()), bench.book()
+    with pytest.raises(Refused, match="logged since"):
+        bench.turn_to(0)
+    assert (len(bench.journal()), bench.book()) == (lines, book)

@@ -39,6 +39,7 @@ class Desk(RuleBasedStateMachine):
         self.undone: list[Book] = []
         self.done: list[Book] = []
         self.logs = {project.name: project.log for project in self.now.projects}
+        self.typing = ""  # what the next edit may go on with
         self.now = with_logs(self.now, {})
         self.count = 0
 
@@ -54,7 +55,7 @@ class Desk(RuleBasedStateMachine):
         self.bench.apply(f"edit {self.count}", with_logs(new, self.logs))
         self.done.append(self.now)
         self.undone.clear()
-        self.now = new
+        self.now, self.typing = new, ""
 
     @rule(data=st.data())
     def edit_project(self, data) -> None:
@@ -77,6 +78,27 @@ class Desk(RuleBasedStateMachine):
         else:
             return
         self.edit(replace(self.now, projects=tuple(projects)))
+
+    @rule(value=st.integers(1, 3), merge=st.sampled_from(["stock", "gauge"]))
+    def count_up(self, value: int, merge: str) -> None:
+        """Type an amount; what follows at once on the same amount is one edit."""
+        amount = replace(self.now.coatings[1], in_stock_ml=float(value))
+        new = replace(self.now, coatings=(self.now.coatings[0], amount, *self.now.coatings[2:]))
+        if new == self.now:
+            return
+        self.count += 1
+        name = f"edit {self.count}"
+        self.bench.apply(name, with_logs(new, self.logs), merge=merge)
+        if self.typing != merge:
+            self.done.append(self.now)
+            self.undone.clear()
+        elif new == self.done[-1]:
+            self.undone[:] = [self.now]
+            self.done.pop()
+            merge = ""
+        else:
+            self.undone.clear()
+        self.now, self.typing = new, merge
 
     @rule()
     def edit_stock(self) -> None:
@@ -108,6 +130,7 @@ class Desk(RuleBasedStateMachine):
         )
         kept = tuple(one for one in self.logs.get(project.name, ()) if one.model != fact.model)
         self.bench.log_fact("fact", project.name, fact)
+        self.typing = ""
         self.logs[project.name] = (*kept, fact)
 
     @rule(data=st.data())
@@ -116,6 +139,7 @@ class Desk(RuleBasedStateMachine):
         if facts:
             name, fact = data.draw(st.sampled_from(facts))
             self.bench.unlog("no", name, fact.model, fact.step)
+            self.typing = ""
             self.logs[name] = tuple(one for one in self.logs[name] if one != fact)
 
     @rule()
@@ -142,10 +166,41 @@ class Desk(RuleBasedStateMachine):
             return
         assert act() is not None
         target.append(self.now)
-        self.now = source.pop()
+        self.now, self.typing = source.pop(), ""
+
+    @rule(data=st.data())
+    def jump(self, data) -> None:
+        """Go to any edit at once; it is as good as undo after undo, or redo after redo."""
+        stacks = self.bench.stacks()
+        assert (len(stacks.undo), len(stacks.redo)) == (len(self.done), len(self.undone))
+        back = data.draw(st.integers(-len(self.undone), len(self.done)))
+        ids = [0, *(one.id for one in stacks.undo), *(one.id for one in stacks.redo[::-1])]
+        before = self.bench.journal()
+        source, target = (self.done, self.undone) if back > 0 else (self.undone, self.done)
+        now, source, target = self.now, list(source), list(target)
+        for _ in range(abs(back)):
+            target.append(now)
+            now = source.pop()
+        there = {project.name for project in now.projects}
+        lost = any(log and name not in there for name, log in self.logs.items())
+        try:
+            with_logs(now, self.logs)
+        except Refused:
+            lost = True
+        try:
+            self.bench.turn_to(ids[len(self.done) - back])
+        except Refused:  # a fact would go, here or on the way
+            assert back
+            assert self.bench.journal() == before
+            return
+        assert not lost
+        self.now = now
+        self.done, self.undone = (source, target) if back > 0 else (target, source)
+        self.typing = self.typing if not back else ""
 
     @rule()
     def restart(self) -> None:
+        self.typing = ""
         self.bench.close()
         self.bench = BenchBook.open(self.path)
 
