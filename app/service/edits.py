@@ -23,10 +23,15 @@ WEEKDAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
 
 @dataclass(frozen=True)
 class Edit:
-    """A book after an edit, and what the journal calls the edit."""
+    """A book after an edit, and what the journal calls the edit.
+
+    Edits with the same ``merge`` that follow each other within seconds are
+    undone as one; "" is merged with none.
+    """
 
     name: str
     book: Book
+    merge: str = ""
 
 
 def set_air(book: Book, location: str, temperature_c: float, humidity_pct: float) -> Edit:
