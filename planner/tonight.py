@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
+from itertools import zip_longest
 
 from planner.bench import BenchCalendar
 from planner.cautions import Caution, cautions
@@ -218,6 +219,35 @@ def run_sheet(book: Book, plan: Plan, now: int, minutes: int | None = None) -> R
         next_interval=next_interval,
         next_opens=tuple(sheet.work(next_interval)) if next_interval else (),
     )
+
+
+def run_sheets(book: Book, plan: Plan, now: int) -> tuple[RunSheet, ...]:
+    """Return the run sheet of every stretch from ``now`` on in which the plan has work.
+
+    Each is written as of its own start, the one that runs as of ``now``.
+    """
+    calendar = BenchCalendar(book.bench_time)
+    sheet = _Sheet(book, plan, now, calendar, Cure(book.room, calendar.zone))
+    starts = [piece.start for one in sheet.placed.values() for piece in one.pieces]
+    starts += [work.interval.start for work in plan.bench]
+    used = dict.fromkeys(calendar.stretch_at(start) for start in sorted(starts))
+    ahead = [one for one in used if one is not None and one.interval.end > now]
+    sheets = []
+    for stretch, following in zip_longest(ahead, ahead[1:]):
+        sheet.now = max(now, stretch.interval.start)
+        sheets.append(
+            RunSheet(
+                now=sheet.now,
+                interval=stretch.interval,
+                on=stretch.on,
+                rows=tuple(sheet.rows(stretch.interval)),
+                drying=tuple(sheet.drying(stretch.interval)),
+                closing=tuple(sheet.closing(stretch.interval)),
+                next_interval=following.interval if following else None,
+                next_opens=tuple(sheet.work(following.interval)) if following else (),
+            )
+        )
+    return tuple(sheets)
 
 
 def _stretch(

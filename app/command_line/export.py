@@ -1,44 +1,93 @@
-"""Write the plan as a table for a spreadsheet."""
+"""Write calendar, bench sheet, build record, tables or exchange files."""
 
 from __future__ import annotations
 
 import argparse
+from collections.abc import Callable
+from functools import cached_property
 from pathlib import Path
 
 from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
-from app.command_line.source import add_now, add_source, book_of, now_of
+from app.command_line.source import add_now, add_source, book_of, in_file, now_of, read_file
 from app.service import planning, table
-from app.service.books import write_whole
-from planner.values.refusal import demand
+from app.service.books import usual_path, write_whole
+from app.service.calendar_file import calendar_bytes
+from planner.values.book import Book
+from planner.values.refusal import Refused, demand
 
 EXAMPLES = """\
-  tackfree export --table evenings.csv
+  tackfree export --calendar evenings.ics
   tackfree export harbour.json --table harbour.csv --now 2031-03-05T19:30
 """
+
+
+class Outgoing:
+    """What goes out: a book, and its plan once something asks for it."""
+
+    def __init__(self, args: argparse.Namespace) -> None:
+        self.args = args
+        self.book: Book = book_of(args)
+        self.now = now_of(args, self.book)
+        self.origin: Path = args.file or getattr(args, "book", None) or usual_path()
+        self.incomplete = False
+
+    @cached_property
+    def planned(self) -> planning.Planned:
+        """The plan from now on."""
+        with progress("planning"):
+            planned = planning.plan(self.book, self.now)
+        for flag in planned.verdict.flags:
+            note(flag)
+        self.incomplete = bool(planned.plan.unplaced)
+        return planned
+
+
+def _calendar(out: Outgoing, path: Path) -> str:
+    planned = out.planned
+    last = read_file(path) if path.exists() else b""
+    try:
+        made = calendar_bytes(planned.book, planned.plan, out.now, out.origin, last)
+    except Refused as problem:
+        raise in_file(path, problem) from problem
+    write_whole(path, made.data)
+    return f": {made.told()}"
+
+
+def _table(out: Outgoing, path: Path) -> str:
+    planned = out.planned
+    write_whole(path, table.csv_bytes(planned.plan, planned.book))
+    return ""
+
+
+Write = Callable[[Outgoing, Path], str]
+OUTPUTS: tuple[tuple[str, str, str, Write], ...] = (
+    ("calendar", "X.ics", "the evenings as a calendar (iCalendar), one event each", _calendar),
+    ("table", "X.csv", "the plan as comma-separated values", _table),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Say what the command takes."""
     add_source(parser)
     add_now(parser)
-    parser.add_argument(
-        "--table", type=Path, required=True, metavar="X.csv", help="write comma-separated values"
-    )
+    for name, shape, words, _ in OUTPUTS:
+        parser.add_argument(f"--{name}", type=Path, metavar=shape, help=words)
 
 
 def run(args: argparse.Namespace) -> int:
-    """Plan, and write the table."""
-    book = book_of(args)
-    demand(
-        args.file is None or args.table.resolve() != args.file.resolve(),
-        "--table",
-        "is the exchange file itself; choose another name",
-    )
-    now = now_of(args, book)
-    with progress("planning"):
-        planned = planning.plan(book, now)
-    write_whole(args.table, table.csv_bytes(planned.plan, book))
-    for flag in planned.verdict.flags:
-        note(flag)
-    answer(f"{args.table} written")
-    return NOT_SOUND if planned.plan.unplaced else FINE
+    """Write each of the files asked for."""
+    wanted = [(name, getattr(args, name), write) for name, _, _, write in OUTPUTS]
+    wanted = [one for one in wanted if one[1] is not None]
+    names = ", ".join(f"--{name}" for name, *_ in OUTPUTS)
+    demand(bool(wanted), "export", f"says nothing to write; give one of {names}")
+    out = Outgoing(args)
+    for name, path, _ in wanted:
+        demand(
+            path.resolve() != out.origin.resolve(),
+            f"--{name}",
+            "is the file that is read; choose another name",
+        )
+    for _, path, write in wanted:
+        told = write(out, path)
+        answer(f"{path} written{told}")
+    return NOT_SOUND if out.incomplete else FINE
