@@ -32,13 +32,13 @@ def run_sheet_text(sheet: RunSheet, book: Book) -> str:
         lines += ["", "Nothing to do at the bench here."]
     for row in sheet.rows:
         lines += ["", *_row(row, zone)] if isinstance(row, WorkRow) else _row(row, zone)
-    lines += _section("Drying now", _drying(sheet.drying_now, sheet.now, zone))
-    lines += _section("Left to dry", _drying(sheet.drying_after, sheet.interval.end, zone))
-    lines += _section("Closing", _closing(sheet.closing, sheet.now, zone))
+    lines += _section("Drying now", drying_lines(sheet.drying_now, sheet.now, zone))
+    lines += _section("Left to dry", drying_lines(sheet.drying_after, sheet.interval.end, zone))
+    lines += _section("Closing", closing_lines(sheet.closing, sheet.now, zone))
     if sheet.next_interval:
         title = f"If all goes well, next: {words.stretch(sheet.next_interval, zone)}"
-        lines += _section(title, _steps(sheet.next_opens))
-    lines += _section("Take care", _cautions(sheet))
+        lines += _section(title, next_lines(sheet.next_opens))
+    lines += _section("Take care", caution_lines(sheet))
     return "\n".join(lines)
 
 
@@ -95,20 +95,21 @@ def mix_text(portions: Iterable[Portion]) -> str:
 def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
     head = f"{words.clock_time(row.start, zone)}  {row.minutes:3} min  "
     if isinstance(row, BenchRow):
-        yield f"{head}({_bench(row)})"
+        yield f"{head}({bench_text(row)})"
         if row.portions:
             yield f"{INDENT}mix {mix_text(row.portions)}"
         return
-    yield f"{head}{_title(row)}"
+    yield f"{head}{work_title(row)}"
     for coat in row.coats:
-        yield f"{INDENT}{_coat(coat, row)}"
+        yield f"{INDENT}{coat_text(coat, row)}"
         yield from _ticks(coat.places)
     coated = {place for coat in row.coats for place in coat.places}
     yield from _ticks(place for place in row.places if place not in coated)
     yield f"{INDENT}why: {words.reasons_text(row.reason, zone)}"
 
 
-def _title(row: WorkRow) -> str:
+def work_title(row: WorkRow) -> str:
+    """Return what is worked on, the kind of work, its title, coat and piece."""
     title = f"{row.key.model}, {row.stage}"
     if row.title:
         title += f": {row.title}"
@@ -119,23 +120,30 @@ def _title(row: WorkRow) -> str:
     return title + (" (logged)" if row.logged else "")
 
 
-def _coat(coat: Coat, row: WorkRow) -> str:
+def coat_text(coat: Coat, row: WorkRow) -> str:
+    """Return what is laid and with what, and its mix where no load has told it."""
     tool = row.airbrush or row.tool.value
     text = f"{coat.coating}, {tool}"
     mixed = mix_text(coat.portions)
     return f"{text}; mix {mixed}" if mixed and not row.airbrush else text
 
 
-def _ticks(places: Iterable[str]) -> Iterator[str]:
+def by_part(places: Iterable[str]) -> dict[str, list[str]]:
+    """Return the places of "part/place" names under their parts."""
     parts: dict[str, list[str]] = defaultdict(list)
     for place in places:
         part, _, name = place.partition("/")
         parts[part].append(name)
-    for part, names in parts.items():
+    return parts
+
+
+def _ticks(places: Iterable[str]) -> Iterator[str]:
+    for part, names in by_part(places).items():
         yield f"{INDENT}{part}: " + "  ".join(f"[ ] {name}" for name in names)
 
 
-def _bench(row: BenchRow) -> str:
+def bench_text(row: BenchRow) -> str:
+    """Return what is done to the airbrush, or for which pass a film is prepared."""
     if row.kind is BenchKind.LOAD:
         return f"load {row.airbrush} with {row.coating}"
     if row.kind is BenchKind.CHANGE:
@@ -150,7 +158,8 @@ def _section(title: str, lines: Iterable[str]) -> list[str]:
     return ["", title, *body] if body else []
 
 
-def _drying(films: Iterable[Drying], now: int, zone: ZoneInfo) -> Iterator[str]:
+def drying_lines(films: Iterable[Drying], now: int, zone: ZoneInfo) -> Iterator[str]:
+    """Yield when each film is ready, for what, and where it lies."""
     for film in films:
         when = words.opening(film.opens, now, zone)
         parts = ", ".join(dict.fromkeys(place.partition("/")[0] for place in film.places))
@@ -159,14 +168,16 @@ def _drying(films: Iterable[Drying], now: int, zone: ZoneInfo) -> Iterator[str]:
         yield f"{when:<18}{state:<15}{film.coating} on {film.key.model} ({parts}), {purpose}"
 
 
-def _closing(windows: Iterable[Closing], now: int, zone: ZoneInfo) -> Iterator[str]:
+def closing_lines(windows: Iterable[Closing], now: int, zone: ZoneInfo) -> Iterator[str]:
+    """Yield when each window closes, what must be done before, and why."""
     for one in windows:
         verb = "end" if one.bound is Bound.END else "start"
         by = words.closing(one.closes, now, zone)
         yield f"{by:<18}{verb} {words.pass_name(one.waiting)} before: {one.why}"
 
 
-def _steps(rows: Iterable[WorkRow]) -> Iterator[str]:
+def next_lines(rows: Iterable[WorkRow]) -> Iterator[str]:
+    """Yield each kind of work with the models that it is done on."""
     models: dict[tuple[str, str], list[str]] = defaultdict(list)
     for row in sorted(rows, key=lambda row: row.start):
         name = f"{row.stage}: {row.title}" if row.title else row.stage.value
@@ -177,7 +188,8 @@ def _steps(rows: Iterable[WorkRow]) -> Iterator[str]:
         yield f"{name} ({', '.join(names)})"
 
 
-def _cautions(sheet: RunSheet) -> list[str]:
+def caution_lines(sheet: RunSheet) -> list[str]:
+    """Return each caution of a run sheet once, and who has the last word."""
     texts = dict.fromkeys(one.text for row in sheet.work for one in row.cautions)
     return [*texts, LAST_WORD] if texts else []
 
