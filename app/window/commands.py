@@ -39,6 +39,7 @@ class Commands(QObject):
         self.keys = self._action(
             self.tr("&Keys"), lambda: help_pages.keys(window), Keys.HelpContents
         )
+        self.bench = self._action(self.tr("&Bench mode"), window.go_to_bench, "F11")
         self.views = self._views()
         self.looks = self._looks()
 
@@ -92,6 +93,7 @@ class Commands(QObject):
         view = bar.addMenu(self.tr("&View"))
         view.addActions(self.views)
         view.addSeparator()
+        view.addAction(self.bench)
         dock = self._window.dock.toggleViewAction()
         dock.setShortcut(QKeySequence("F4"))
         view.addAction(dock)

@@ -18,6 +18,7 @@ def key_lines() -> list[tuple[str, str]]:
     return [
         ("Ctrl+1, Ctrl+2 …", tr("go to a view")),
         ("F4", tr("show or hide air and evenings")),
+        (tr("F11, B in Tonight"), tr("bench mode: one piece of work at a time, in large letters")),
         ("Ctrl+Z, Ctrl+Shift+Z", tr("undo, redo")),
         ("Ctrl+I, Ctrl+E", tr("import, export a project file")),
         ("Tab", tr("go to the next control")),

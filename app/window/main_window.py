@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from app.service.edits import Edit
 from app.window import palette, words
 from app.window.air_panel import AirPanel
+from app.window.bench_mode.view import BenchMode
 from app.window.commands import Commands
 from app.window.empty_state import EmptyState
 from app.window.evenings_panel import EveningsPanel
@@ -75,6 +76,7 @@ class MainWindow(QMainWindow):
         self.air = AirPanel(session)
         self.evenings = EveningsPanel(session)
         self.moved = MovedPanel()
+        self.bench = BenchMode(session, settings, self)
         self.dock = self._make_dock()
         self._say = QLabel()
         self._say.setTextFormat(Qt.TextFormat.PlainText)
@@ -124,6 +126,7 @@ class MainWindow(QMainWindow):
         session.troubled.connect(self.say)
         self.tonight.ticked.connect(session.tick)
         self.tonight.done.connect(session.log_done)
+        self.tonight.bench_wanted.connect(self.go_to_bench)
         self.coats.mend_wanted.connect(self._mend)
         self.empty.demo_wanted.connect(self.files.open_demo)
         self.empty.import_wanted.connect(self.files.import_project)
@@ -149,6 +152,10 @@ class MainWindow(QMainWindow):
         self._choose_page()
         page.widget.setFocus()
 
+    def go_to_bench(self) -> None:
+        """Show one piece of work at a time, over everything else."""
+        self.bench.enter()
+
     def set_look(self, look: Look) -> None:
         """Dress everything in light or dark."""
         self.look = look
@@ -156,7 +163,7 @@ class MainWindow(QMainWindow):
         assert isinstance(app, QApplication)
         colours = palette.wanted(look, app)
         palette.dress(app, colours)
-        for part in (*(page.view for page in self.pages), self.empty, self.navigation):
+        for part in (*(page.view for page in self.pages), self.empty, self.navigation, self.bench):
             part.set_colours(colours)
         self._fit_dock()
         self.commands.looks[look].setChecked(True)
@@ -219,6 +226,7 @@ class MainWindow(QMainWindow):
         self.settings.setValue("view", self.pages[self._view].name)
         self.settings.sync()
         self._clock.stop()
+        self.bench.close()
         self.session.close()
         super().closeEvent(event)
 

@@ -7,6 +7,7 @@ from functools import partial
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from app.window import aside, words
@@ -31,10 +32,13 @@ class TonightView(QWidget):
     -------
     ticked(PassKey, str, bool), done(PassKey)
         As of its rows.
+    bench_wanted()
+        The bench mode is asked for.
     """
 
     ticked = Signal(object, str, bool)
     done = Signal(object)
+    bench_wanted = Signal()
 
     def __init__(self, ticks: dict[PassKey, frozenset[str]], parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -57,6 +61,9 @@ class TonightView(QWidget):
         line.addWidget(self._sheet_area, 1)
         self.setFocusProxy(self._sheet_area)
         line.addWidget(self._aside_area)
+        key = QShortcut(QKeySequence("B"), self)
+        key.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        key.activated.connect(self.bench_wanted)
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""

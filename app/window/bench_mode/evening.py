@@ -1,0 +1,330 @@
+"""An evening in the bench mode: which job is on, and what each key does to it."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import QObject, QSettings, Signal
+
+from app.window import reasons, words
+from app.window.bench_mode import log_edits
+from app.window.bench_mode.asked import Asked, Line
+from app.window.bench_mode.closing import closing_before_next, looks
+from app.window.bench_mode.deeds import Deeds
+from app.window.bench_mode.face import one_line
+from app.window.bench_mode.instead import instead
+from app.window.bench_mode.jobs import Job, jobs_of
+from app.window.bench_mode.keys import Deed
+from app.window.bench_mode.memory import Memory
+from app.window.bench_mode.ready import braked
+from app.window.picture import Picture
+from app.window.session import Session
+from planner.tonight import BenchRow, WorkRow
+from planner.values.plan import BenchKind, PassKey
+from planner.values.refusal import Refused
+from planner.values.step import Tool
+
+HOUR = 60
+OTHERS_SHOWN = 8
+
+
+class Evening(QObject):
+    """The jobs of a stretch and the deeds on them.
+
+    Signals
+    -------
+    asks(Asked)
+        Something is to be chosen or typed.
+    says(str)
+        A line to be read.
+    changed()
+        Another job, or another state of it, is to be shown.
+    """
+
+    asks = Signal(object)
+    says = Signal(str)
+    changed = Signal()
+
+    def __init__(self, session: Session, settings: QSettings) -> None:
+        super().__init__()
+        self._session, self._settings = session, settings
+        self._jobs: tuple[Job, ...] = ()
+        self._name: tuple[str, str] | None = None  # of a job that was looked for on purpose
+        self._braked: PassKey | None = None
+        self.memory = Memory(settings, None)
+        self.deeds_done = Deeds(session, self.memory)
+        session.opened.connect(self._opened)
+        self._opened()
+
+    def _opened(self) -> None:
+        self.memory = Memory(self._settings, self._session.path)
+        self.deeds_done = Deeds(self._session, self.memory)
+        self._jobs, self._name = (), None
+
+    @property
+    def _picture(self) -> Picture | None:
+        return self._session.picture
+
+    @property
+    def _stretch(self) -> int:
+        """The minute by which memory tells this stretch from others."""
+        return self._picture.sheet.interval.start if self._picture else 0
+
+    @property
+    def job(self) -> Job | None:
+        """The job on screen, None when nothing is left."""
+        at = self._at()
+        return self._jobs[at] if at < len(self._jobs) else None
+
+    @property
+    def following(self) -> Job | None:
+        """The job after it."""
+        at = self._at() + 1
+        return self._jobs[at] if at < len(self._jobs) else None
+
+    def _at(self) -> int:
+        names = [job.name for job in self._jobs]
+        return names.index(self._name) if self._name in names else 0
+
+    def begin_to_show(self) -> None:
+        """Come on screen: show what is next."""
+        self._name = None
+        if self._picture is not None:
+            self.follow(self._picture)
+
+    def follow(self, picture: Picture) -> None:
+        """Take the jobs from a new plan; a job that was looked for stays."""
+        stretch = self._stretch
+        self._jobs = jobs_of(picture, self.memory.cups(stretch), self.memory.prepared(stretch))
+
+    def look(self, by: int) -> None:
+        """Look at the job before or after the one on screen."""
+        if self._jobs:
+            at = min(len(self._jobs) - 1, max(0, self._at() + by))
+            self._name = self._jobs[at].name
+            self._braked = None
+            self.changed.emit()
+
+    def deeds(self) -> list[Deed]:
+        """Return what can be done to the job on screen."""
+        job = self.job
+        always = [Deed.WRONG, Deed.INSTEAD, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
+        if self._picture is not None and self._picture.sheet.drying_now:
+            always.append(Deed.TACKY)
+        if self.deeds_done.last:
+            always.append(Deed.BACK)
+        if len(self._jobs) > 1:
+            always.append(Deed.LOOK)
+        if job is None:
+            return always
+        if job.work is None:
+            return [Deed.DONE, *always]
+        if job.entry is None:
+            always.append(Deed.BEGIN)
+        return [Deed.DONE, Deed.PLACE, Deed.NOT_NOW, Deed.NOTE, *always]
+
+    def do(self, deed: Deed) -> None:
+        """Do what a key stands for."""
+        if deed not in self.deeds():
+            return
+        acts = {
+            Deed.BEGIN: self._begin,
+            Deed.DONE: self._done,
+            Deed.INSTEAD: self._instead,
+            Deed.HOUR: self._hour,
+            Deed.END: self._end,
+            Deed.CHECK: self._check,
+            Deed.BACK: self._take_back,
+        }
+        acts[deed]()
+
+    # --- work ---------------------------------------------------------------------------
+
+    def _begin(self) -> None:
+        job = self.job
+        row = job.work if job else None
+        picture = self._picture
+        if row is None or picture is None:
+            return
+        below = braked(picture, row)
+        if below and self._braked != row.key:
+            self._braked = row.key
+            self.asks.emit(self._brake(row, picture))
+            return
+        self._make(
+            lambda book: log_edits.begin(book, row.key, self._session.now, row.minutes),
+            lambda: self._hold(row),
+        )
+
+    def _hold(self, row: WorkRow) -> None:
+        if row.tool is Tool.AIRBRUSH and row.airbrush:
+            self.memory.fill(row.airbrush, row.coats[0].coating, self._stretch)
+
+    def _brake(self, row: WorkRow, picture: Picture) -> Asked:
+        about = []
+        for one in braked(picture, row):
+            state = words.tr("wet") if one.state is None else words.state_word(one.state.value)
+            told = words.tr("{places}: {coating} is {state}").format(
+                places=words.listed(_parts(one.places)), coating=one.coating, state=state
+            )
+            if one.hard is None:
+                told += words.tr(", dry-through never in this air")
+            elif one.hard > picture.now:
+                hard = words.opening(one.hard, picture.zone, picture.now)
+                told += words.tr(", dry-through {time}").format(time=hard)
+            about.append(told)
+        name = words.capital(words.stage_word(row.stage))
+        return Asked(
+            words.tr("Before {work}: what lies below").format(work=name),
+            about=tuple(about),
+            space=self._begin,
+            space_word=words.tr("it is ready: begin"),
+        )
+
+    def _done(self) -> None:
+        job = self.job
+        if job is None:
+            return
+        row = job.row
+        if isinstance(row, WorkRow):
+            self._name = None
+            self._make(
+                lambda book: log_edits.finish(book, row.key, self._session.now, row.minutes),
+                lambda: self._hold(row),
+            )
+        else:
+            self._set_up_done(row)
+
+    def _set_up_done(self, row: BenchRow) -> None:
+        stretch = self._stretch
+        if row.kind is BenchKind.PREPARE:
+            change = partial(self.memory.prepare, str(row.serves), stretch)
+        else:
+            change = partial(self.memory.fill, row.airbrush, row.coating, stretch)
+        self.deeds_done.remember(one_line(Job(row)), change)
+        self._name = None
+        if self._picture is not None:
+            self.follow(self._picture)
+        self.says.emit(words.tr("{job}: done.").format(job=one_line(Job(row))))
+        self.changed.emit()
+
+    def tick(self, place: str) -> None:
+        """Tick a place off, or not after all; the first begins the work."""
+        job = self.job
+        row = job.work if job else None
+        if row is not None and job is not None:
+            on = place not in job.ticked
+            self._make(
+                lambda book: log_edits.tick(
+                    book, row.key, place, self._session.now, on=on, planned=row.minutes
+                )
+            )
+
+    # --- the evening --------------------------------------------------------------------
+
+    def _hour(self) -> None:
+        self._make(lambda book: log_edits.longer(book, self._session.now, HOUR))
+
+    def _end(self) -> None:
+        if self._make(lambda book: log_edits.stop(book, self._session.now)) is None:
+            self._check()
+
+    def _check(self) -> None:
+        picture = self._picture
+        if picture is None:
+            return
+        now, stretch = self._session.now, self._stretch
+        ticked = self.memory.checked(stretch)
+        lines = tuple(
+            Line(look.told, "", partial(self._look_at, look.name), on=look.name in ticked)
+            for look in looks(picture, now, self.memory.cups(stretch))
+        )
+        about = tuple(closing_before_next(picture, now))
+        self.asks.emit(Asked(words.tr("Before you go"), lines, about, stays=True))
+
+    def _look_at(self, name: str) -> None:
+        """Tick a line of the closing check; an airbrush ticked is clean."""
+        stretch = self._stretch
+        ticked = self.memory.checked(stretch) ^ {name}
+        airbrush = name.removeprefix("clean ") if name.startswith("clean ") else ""
+
+        def change() -> None:
+            self.memory.check(ticked, stretch)
+            if airbrush:
+                self.memory.fill(airbrush, "", stretch)
+
+        self.deeds_done.remember(words.tr("closing check"), change)
+        if self._picture is not None:
+            self.follow(self._picture)
+        self._check()
+
+    def _instead(self) -> None:
+        picture = self._picture
+        if picture is None:
+            return
+        job = self.job
+        without = [job.work.key] if job and job.work else []
+        found = instead(picture, self._session.now, without)[:OTHERS_SHOWN]
+        now, zone = self._session.now, picture.zone
+        lines = tuple(
+            Line(
+                words.capital(reasons.key_name(other.key)),
+                words.tr("{parts} · from {time}, {length}").format(
+                    parts=words.listed(other.parts),
+                    time=words.clock(max(now, other.start), zone),
+                    length=words.span(other.end - other.start),
+                ),
+                partial(self._take_instead, other.key),
+            )
+            for other in found
+        )
+        about = () if lines else (words.tr("Nothing else is ready in this stretch."),)
+        self.asks.emit(Asked(words.tr("Something else for now"), lines, about))
+
+    def _take_instead(self, key: PassKey) -> None:
+        self._make(lambda book: log_edits.begin(book, key, self._session.now, None))
+
+    def _take_back(self) -> None:
+        name = self.deeds_done.last
+        refused = self.deeds_done.take_back()
+        self._name = None
+        if self._picture is not None:
+            self.follow(self._picture)
+        self.says.emit(
+            str(refused) if refused else words.tr("Taken back: {deed}.").format(deed=name)
+        )
+        self.changed.emit()
+
+    def _make(self, make: object, remember: object = None) -> Refused | None:
+        refused = self.deeds_done.do(make, remember)  # type: ignore[arg-type]
+        if refused is not None:
+            self.says.emit(str(refused))
+        elif self._picture is not None:
+            self.follow(self._picture)
+        self.changed.emit()
+        return refused
+
+
+def nothing_left(picture: Picture, now: int) -> list[str]:
+    """Return what to say where no job is left."""
+    sheet = picture.sheet
+    if sheet.interval.start > now:
+        at = words.when(sheet.interval.start, picture.zone, now)
+        return [words.tr("The next bench time begins {time}.").format(time=at)]
+    told = []
+    for film in sheet.drying_now[:4]:
+        at = (
+            words.tr("never in this air")
+            if film.opens is None
+            else words.opening(film.opens, picture.zone, now)
+        )
+        told.append(
+            words.tr("{work} dries until {time}").format(
+                work=words.capital(reasons.key_name(film.key)), time=at
+            )
+        )
+    return told
+
+
+def _parts(places: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(place.partition("/")[0] for place in places))

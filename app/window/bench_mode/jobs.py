@@ -1,0 +1,127 @@
+"""What there is to do in this stretch, one job after the other.  No Qt.
+
+A plan knows neither what is in a cup now nor what has been prepared; the
+memory of the table does, and what it makes needless is left out.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from app.window.picture import Picture
+from planner.tonight import BenchRow, Row, WorkRow
+from planner.values.moment import minute_of
+from planner.values.plan import BenchKind, PassKey
+from planner.values.project import Logged
+from planner.values.step import Tool
+
+KEYS_FOR_PLACES = 9
+
+
+@dataclass(frozen=True)
+class Job:
+    """One thing to do: a pass or a piece of it, or work on an airbrush or a film.
+
+    ``entry`` is the logbook's, while a pass is under way; ``ticked`` its
+    places that are done.
+    """
+
+    row: Row
+    entry: Logged | None = None
+
+    @property
+    def work(self) -> WorkRow | None:
+        """The row, if it is a pass."""
+        return self.row if isinstance(self.row, WorkRow) else None
+
+    @property
+    def set_up(self) -> BenchRow | None:
+        """The row, if it is set-up."""
+        return self.row if isinstance(self.row, BenchRow) else None
+
+    @property
+    def begun(self) -> int | None:
+        """Minute at which it was begun."""
+        return None if self.entry is None else minute_of(self.entry.start, up=False)
+
+    @property
+    def ticked(self) -> frozenset[str]:
+        """Places ticked off."""
+        return frozenset(self.entry.ticked if self.entry else ())
+
+    @property
+    def places(self) -> tuple[str, ...]:
+        """Places to tick off, those of one part together."""
+        row = self.work
+        if row is None:
+            return ()
+        return tuple(
+            place for part in row.parts for place in row.places if place.partition("/")[0] == part
+        )
+
+    @property
+    def name(self) -> tuple[str, str]:
+        """What stays the same of it when the plan is made anew."""
+        if self.work is not None:
+            return str(self.work.key), ""
+        row = self.row
+        assert isinstance(row, BenchRow)
+        return f"{row.kind} {row.airbrush}", row.coating or str(row.serves or "")
+
+
+def entry_of(picture: Picture, key: PassKey) -> Logged | None:
+    """Return the logbook's entry of a pass."""
+    wanted = (key.model, key.step, key.coat)
+    log = picture.book.project(key.project).log
+    return next((one for one in log if (one.model, one.step, one.coat) == wanted), None)
+
+
+def jobs_of(
+    picture: Picture, cups: Mapping[str, str], prepared: Collection[str] = ()
+) -> tuple[Job, ...]:
+    """Return what is left to do in the stretch of a picture, what is under way first."""
+    jobs = list(_jobs(picture, dict(cups), prepared))
+    return tuple(sorted(jobs, key=lambda job: job.entry is None))
+
+
+def _jobs(picture: Picture, holds: dict[str, str], prepared: Collection[str]) -> Iterator[Job]:
+    rows = [row for row in picture.sheet.rows if not _over(picture, row)]
+    yield from _cleaned(picture, holds, rows, picture.now)
+    for at, row in enumerate(rows):
+        if isinstance(row, WorkRow):
+            yield Job(row, entry_of(picture, row.key))
+            if row.tool is Tool.AIRBRUSH and row.airbrush:
+                holds[row.airbrush] = row.coats[0].coating
+        elif row.kind is BenchKind.PREPARE:
+            if str(row.serves) not in prepared:
+                yield Job(row)
+        elif row.kind is BenchKind.CLEAN:
+            if holds.pop(row.airbrush, ""):
+                yield Job(row)
+        elif holds.get(row.airbrush) != row.coating:
+            kind = BenchKind.CHANGE if holds.get(row.airbrush) else BenchKind.LOAD
+            holds[row.airbrush] = row.coating
+            yield Job(replace(row, kind=kind))
+        yield from _cleaned(picture, holds, rows[at + 1 :], row.end)
+
+
+def _cleaned(picture: Picture, holds: dict[str, str], ahead: list[Row], at: int) -> Iterator[Job]:
+    """Yield the cleaning of each cup that would stand longer than it may."""
+    for brush in picture.book.gear.airbrushes:
+        if not holds.get(brush.name):
+            continue
+        use = next((row for row in ahead if row.airbrush == brush.name), None)
+        if isinstance(use, BenchRow) and use.kind is BenchKind.CLEAN:
+            continue
+        if use is None or use.start - at > brush.idle_limit_minutes:
+            del holds[brush.name]
+            end = at + brush.clean_minutes
+            yield Job(BenchRow(BenchKind.CLEAN, brush.name, "", "", (), None, at, end))
+
+
+def _over(picture: Picture, row: Row) -> bool:
+    if not isinstance(row, WorkRow) or not row.logged:
+        return False
+    entry = entry_of(picture, row.key)
+    return entry is None or entry.end is not None

@@ -1,0 +1,98 @@
+"""The keys of the bench mode and the row of caps that shows them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QWidget
+
+from app.window import words
+from app.window.bench_mode.letters import KeyCap
+from app.window.flow import FlowLayout
+from app.window.palette import Colours
+
+Key = Qt.Key
+
+
+class Deed(StrEnum):
+    """What a key does while a job is shown."""
+
+    BEGIN = "begin"
+    DONE = "done"
+    PLACE = "place"
+    TACKY = "tacky"
+    WRONG = "wrong"
+    NOT_NOW = "not now"
+    INSTEAD = "instead"
+    NOTE = "note"
+    LOOK = "look"
+    HOUR = "hour"
+    END = "end"
+    CHECK = "check"
+    BACK = "back"
+    LEAVE = "leave"
+
+
+@dataclass(frozen=True)
+class Binding:
+    """Keys of a deed, and how its cap is inscribed."""
+
+    deed: Deed
+    keys: tuple[Qt.Key, ...]
+    cap: str
+
+
+BINDINGS = (
+    Binding(Deed.BEGIN, (Key.Key_S,), "S"),
+    Binding(Deed.DONE, (Key.Key_Space,), "Space"),
+    Binding(Deed.PLACE, tuple(Qt.Key(Key.Key_0.value + n) for n in range(10)), "1–9"),
+    Binding(Deed.TACKY, (Key.Key_K,), "K"),
+    Binding(Deed.WRONG, (Key.Key_R,), "R"),
+    Binding(Deed.NOT_NOW, (Key.Key_N,), "N"),
+    Binding(Deed.INSTEAD, (Key.Key_A,), "A"),
+    Binding(Deed.NOTE, (Key.Key_M,), "M"),
+    Binding(Deed.LOOK, (Key.Key_Left, Key.Key_Right), "← →"),
+    Binding(Deed.HOUR, (Key.Key_H,), "H"),
+    Binding(Deed.END, (Key.Key_E,), "E"),
+    Binding(Deed.CHECK, (Key.Key_C,), "C"),
+    Binding(Deed.BACK, (Key.Key_Backspace,), "⌫"),
+    Binding(Deed.LEAVE, (Key.Key_Escape, Key.Key_F11), "Esc"),
+)
+BY_KEY = {key: binding.deed for binding in BINDINGS for key in binding.keys}
+
+
+def deed_word(deed: Deed) -> str:
+    """Return what a key does, as its cap says it."""
+    told = {
+        Deed.BEGIN: words.tr("begin"),
+        Deed.DONE: words.tr("done"),
+        Deed.PLACE: words.tr("tick a place"),
+        Deed.TACKY: words.tr("still tacky"),
+        Deed.WRONG: words.tr("went wrong"),
+        Deed.NOT_NOW: words.tr("not this one"),
+        Deed.INSTEAD: words.tr("something else"),
+        Deed.NOTE: words.tr("note"),
+        Deed.LOOK: words.tr("look around"),
+        Deed.HOUR: words.tr("an hour more"),
+        Deed.END: words.tr("stop for tonight"),
+        Deed.CHECK: words.tr("closing check"),
+        Deed.BACK: words.tr("take back"),
+        Deed.LEAVE: words.tr("leave"),
+    }
+    return told[deed]
+
+
+def caps(shown: list[tuple[str, str]], colours: Colours, scale: float) -> QWidget:
+    """Return a row of key caps, broken where it is full."""
+    holder = QWidget()
+    flow = FlowLayout(holder, across=round(20 * scale), down=round(6 * scale))
+    for key, told in shown:
+        flow.addWidget(KeyCap(colours, scale, key, told))
+    return holder
+
+
+def of_deeds(deeds: list[Deed]) -> list[tuple[str, str]]:
+    """Return caps and words of deeds, in the order of the keys."""
+    return [(binding.cap, deed_word(binding.deed)) for binding in BINDINGS if binding.deed in deeds]

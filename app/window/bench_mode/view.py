@@ -1,0 +1,352 @@
+"""The bench mode: full screen, one job at a time, worked by a few keys."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSettings, Qt, QTimer, Signal
+from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
+
+from app.window import reasons, words
+from app.window.bench_mode import evening
+from app.window.bench_mode.asked import Asked, asked_face
+from app.window.bench_mode.evening import Evening
+from app.window.bench_mode.face import Look, face, heading, one_line
+from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
+from app.window.bench_mode.keys import BY_KEY, Deed, caps, of_deeds
+from app.window.bench_mode.letters import CLOCK, HEADING, LARGE, PLAIN, SMALL, scale_of
+from app.window.bench_mode.strip import StretchStrip
+from app.window.palette import LIGHT, Colours
+from app.window.picture import Change
+from app.window.session import Session
+
+TICK_MS = 1000
+MOVES_TOLD = 2
+DIGITS = range(Qt.Key.Key_0.value, Qt.Key.Key_9.value + 1)
+
+
+class BenchMode(QWidget):
+    """A window of its own over everything else.
+
+    Signals
+    -------
+    left()
+        The person went back to the other views.
+    """
+
+    left = Signal()
+
+    def __init__(self, session: Session, settings: QSettings, parent: QWidget | None) -> None:
+        super().__init__(parent, Qt.WindowType.Window)
+        self.setWindowTitle(self.tr("Tackfree at the bench"))
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self._session = session
+        self._colours = LIGHT
+        self.evening = Evening(session, settings)
+        self.evening.asks.connect(self.ask)
+        self.evening.says.connect(self.say)
+        self.evening.changed.connect(self.show_job)
+        self.asked: Asked | None = None
+        self.said = ""
+        self.field: QLineEdit | None = None
+        self._page = 0
+        self._shown_at = -1
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        self._body: QWidget | None = None
+        session.pictured.connect(self._pictured)
+        session.troubled.connect(self.say)
+        self._clock = QTimer(self)
+        self._clock.setInterval(TICK_MS)
+        self._clock.timeout.connect(self.clock_moved)
+
+    @property
+    def job(self) -> Job | None:
+        """The job on screen."""
+        return self.evening.job
+
+    def set_colours(self, colours: Colours) -> None:
+        """Paint in other colours."""
+        self._colours = colours
+        self._build()
+
+    def enter(self, *, full_screen: bool = True) -> None:
+        """Come on screen with the job that is next."""
+        self.asked = None
+        self.said = ""
+        self.evening.begin_to_show()
+        self._clock.start()
+        if full_screen:
+            self.showFullScreen()
+        else:
+            self.show()
+        self._build()
+        self.activateWindow()
+        self.setFocus()
+
+    def leave(self) -> None:
+        """Go back to the other views."""
+        self._clock.stop()
+        self.hide()
+        self.left.emit()
+
+    def clock_moved(self) -> None:
+        """Follow the clock."""
+        if self._session.now != self._shown_at and self.field is None:
+            self._build()
+
+    def ask(self, asked: Asked) -> None:
+        """Show a question in place of the job."""
+        self.asked = asked
+        self._build()
+
+    def say(self, told: str) -> None:
+        """Tell something in the line above the keys."""
+        self.said = told
+        self._build()
+
+    def show_job(self) -> None:
+        """Show the job again, with no question over it."""
+        self.asked = None
+        self._page = 0
+        self._build()
+
+    def _pictured(self, change: Change) -> None:
+        self.evening.follow(change.new)
+        if change.cause and change.old is not None:
+            self.said = _told(change)
+        if self.field is None:  # what is being typed stays
+            self._build()
+
+    # --- keys ---------------------------------------------------------------------------
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Do what a key stands for."""
+        key = Qt.Key(event.key())
+        if self.asked is not None:
+            self._answer(self.asked, key)
+        elif key in BY_KEY:
+            self._do(BY_KEY[key], key)
+        event.accept()
+
+    def _do(self, deed: Deed, key: Qt.Key) -> None:
+        if deed is Deed.LEAVE:
+            self.leave()
+        elif deed is Deed.PLACE:
+            self._tick(key.value - Qt.Key.Key_0.value)
+        elif deed is Deed.LOOK:
+            self._page = 0
+            self.evening.look(1 if key is Qt.Key.Key_Right else -1)
+        else:
+            self._page = 0 if deed is not Deed.BEGIN else self._page
+            self.evening.do(deed)
+
+    def _tick(self, number: int) -> None:
+        job = self.job
+        if job is None or not job.places:
+            return
+        if number == 0:
+            pages = -(-len(job.places) // KEYS_FOR_PLACES)
+            self._page = (self._page + 1) % pages
+            self._build()
+            return
+        at = self._page * KEYS_FOR_PLACES + number - 1
+        if at < len(job.places):
+            self.evening.tick(job.places[at])
+
+    def _answer(self, asked: Asked, key: Qt.Key) -> None:
+        if key is Qt.Key.Key_Escape:
+            self.show_job()
+        elif key is Qt.Key.Key_Space and asked.space is not None:
+            self._leave_question(asked)
+            asked.space()
+        elif key.value in DIGITS:
+            number = key.value - DIGITS.start
+            if 1 <= number <= len(asked.lines):
+                self._leave_question(asked)
+                asked.lines[number - 1].take()
+
+    def _take_typed(self) -> None:
+        asked, typed = self.asked, self.field.text().strip() if self.field else ""
+        if typed and asked is not None and asked.typed is not None:
+            self._leave_question(asked)
+            asked.typed(typed)
+
+    def _leave_question(self, asked: Asked) -> None:
+        if not asked.stays:
+            self.asked = None
+            self.field = None
+            self._build()
+
+    # --- painting -----------------------------------------------------------------------
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Fit the letters to the window."""
+        super().resizeEvent(event)
+        self._build()
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
+        """Leave, however the window is closed."""
+        self._clock.stop()
+        super().closeEvent(event)
+        self.left.emit()
+
+    def _build(self) -> None:
+        """Make everything anew; it is a handful of labels."""
+        if not self.isVisible():
+            return
+        look = Look(self._colours, scale_of(self.size()))
+        self._shown_at = self._session.now
+        old, self._body = self._body, QWidget()
+        self.field = None
+        if old is not None:
+            self.layout().removeWidget(old)  # type: ignore[union-attr]
+            old.hide()
+            old.deleteLater()
+        body = self._body
+        body.setAutoFillBackground(True)
+        palette = body.palette()
+        palette.setColor(body.backgroundRole(), self._colours.colour("sheet"))
+        body.setPalette(palette)
+        column = QVBoxLayout(body)
+        column.setContentsMargins(0, 0, 0, look.pixels(12))
+        column.setSpacing(look.pixels(8))
+        self._head(column, look)
+        column.addWidget(_scrolling(self._middle(look)), 1)
+        self._foot(column, look)
+        self.layout().addWidget(body)  # type: ignore[union-attr]
+        body.show()
+        self.setAccessibleName(self.sentence())
+        if self.field is not None:
+            self.field.setFocus()
+        else:
+            self.setFocus()
+
+    def sentence(self) -> str:
+        """Return what is on screen as one sentence for a screen reader."""
+        if self.asked is not None:
+            return self.asked.title
+        job = self.job
+        name = one_line(job) if job else self.tr("Nothing is left to do")
+        return f"{name}. {self.said}".strip()
+
+    def _head(self, column: QVBoxLayout, look: Look) -> None:
+        picture, now = self._session.picture, self._session.now
+        if picture is None:
+            return
+        sheet, zone = picture.sheet, picture.zone
+        column.addWidget(StretchStrip(look.colours, look.scale, sheet, now))
+        line = QHBoxLayout()
+        line.setContentsMargins(look.pixels(28), 0, look.pixels(28), 0)
+        line.setSpacing(look.pixels(24))
+        line.addWidget(look.label(self._title(), HEADING, bold=True), 1)
+        clock = look.label(words.clock(now, zone), CLOCK, bold=True)
+        clock.setMinimumWidth(look.pixels(190))
+        line.addWidget(clock, 0, Qt.AlignmentFlag.AlignRight)
+        line.addLayout(self._left(look))
+        column.addLayout(line)
+
+    def _title(self) -> str:
+        if self.asked is not None:
+            return self.asked.title
+        return heading(self.job) if self.job else self.tr("Nothing is left to do")
+
+    def _left(self, look: Look) -> QVBoxLayout:
+        """Return the minutes left, and below them the end of the stretch."""
+        picture, now = self._session.picture, self._session.now
+        assert picture is not None
+        whole, zone = picture.sheet.interval, picture.zone
+        if whole.start > now:
+            first = self.tr("not yet bench time")
+            second = self.tr("begins {time}").format(time=words.when(whole.start, zone, now))
+        else:
+            first = self.tr("{length} left").format(length=words.span(max(0, whole.end - now)))
+            second = self.tr("until {time}").format(time=words.clock(whole.end, zone))
+        column = QVBoxLayout()
+        column.setSpacing(0)
+        for told, size, colour in ((first, PLAIN, "ink"), (second, SMALL, "soft")):
+            label = look.label(told, size, colour=colour)
+            label.setMinimumWidth(look.pixels(205))
+            column.addWidget(label)
+        return column
+
+    def _middle(self, look: Look) -> QWidget:
+        holder = QWidget()
+        column = QVBoxLayout(holder)
+        column.setContentsMargins(look.pixels(28), 0, look.pixels(28), 0)
+        picture = self._session.picture
+        if picture is None:
+            column.addWidget(look.label(words.tr("Planning…"), LARGE))
+        elif self.asked is not None:
+            inner, self.field = asked_face(self.asked, look)
+            column.addWidget(inner)
+            if self.field is not None:
+                self.field.returnPressed.connect(self._take_typed)
+        elif self.job is not None:
+            now = self._session.now
+            column.addWidget(face(picture, self.job, look, now=now, page=self._page))
+        else:
+            for told in evening.nothing_left(picture, self._session.now):
+                column.addWidget(look.label(told, PLAIN))
+            column.addStretch(1)
+        return holder
+
+    def _foot(self, column: QVBoxLayout, look: Look) -> None:
+        inner = QVBoxLayout()
+        inner.setContentsMargins(look.pixels(28), 0, look.pixels(28), 0)
+        inner.setSpacing(look.pixels(8))
+        following = self._following()
+        if following:
+            inner.addWidget(look.label(following, PLAIN))
+        if self.said:
+            inner.addWidget(look.label(self.said, SMALL, colour="drying_word", bold=True))
+        inner.addWidget(caps(self._caps(), look.colours, look.scale))
+        column.addLayout(inner)
+
+    def _following(self) -> str:
+        picture, job = self._session.picture, self.evening.following
+        if picture is None or self.asked is not None or job is None:
+            return ""
+        return self.tr("Then, {time}: {job}").format(
+            time=words.clock(job.row.start, picture.zone), job=one_line(job)
+        )
+
+    def _caps(self) -> list[tuple[str, str]]:
+        asked = self.asked
+        if asked is None:
+            return of_deeds(self.evening.deeds())
+        shown = []
+        if asked.lines:
+            last = min(9, len(asked.lines))
+            shown.append((self.tr("1–{n}").format(n=last) if last > 1 else "1", self.tr("choose")))
+        if asked.typed is not None:
+            shown.append((self.tr("Enter"), self.tr("take what is typed")))
+        if asked.space is not None:
+            shown.append((self.tr("Space"), asked.space_word))
+        return [*shown, (self.tr("Esc"), self.tr("back"))]
+
+
+def _told(change: Change) -> str:
+    """Return cause and consequence of a change in one line."""
+    told = words.tr("{cause}.").format(cause=words.capital(change.cause))
+    zone, now = change.new.zone, change.new.plan.now
+    moved = [move for move in change.moves if move.to_other_stretch(change.new.calendar)]
+    for move in moved[:MOVES_TOLD]:
+        after = words.tr("no place") if move.after is None else words.when(move.after, zone, now)
+        told += " " + words.tr("{work}: now {time}.").format(
+            work=words.capital(reasons.key_name(move.key)), time=after
+        )
+    if len(moved) > MOVES_TOLD:
+        told += " " + words.tr("{n} more moved.").format(n=len(moved) - MOVES_TOLD)
+    return told
+
+
+def _scrolling(inner: QWidget) -> QScrollArea:
+    area = QScrollArea()
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setWidget(inner)
+    for each in (area.viewport(), inner):  # both would paint the window's own ground
+        each.setAutoFillBackground(False)
+    return area
