@@ -309,6 +309,7 @@ CONSUMABLE = _child(
     _text("unit"),
     _number("in_stock"),
     _number("per_pass"),
+    _text("counted", optional=True),
 )
 CONSUMABLE_STAGE = _child("consumable_stage", CONSUMABLE, _text("value"))
 LEFTOVER = _child(

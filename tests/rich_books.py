@@ -147,6 +147,7 @@ def supplies(draw: st.DrawFn) -> Supplies:
         in_stock=draw(st.floats(0, 99)),
         per_pass=draw(st.floats(0, 9)),
         stages=tuple(draw(st.lists(st.sampled_from(Stage), unique=True, max_size=3))),
+        counted=draw(st.none() | st.just(NOW)),
     )
     kept = Leftover(
         name=draw(_words),

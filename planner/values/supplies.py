@@ -13,13 +13,18 @@ from planner.values.step import Stage
 
 @dataclass(frozen=True, kw_only=True)
 class Consumable:
-    """Something used up with the work: ``per_pass`` ``unit`` at each pass of its stages."""
+    """Something used up with the work: ``per_pass`` ``unit`` at each pass of its stages.
+
+    ``in_stock`` was there when it was last ``counted``; the passes in the
+    logbook since then are taken off, without ``counted`` all of them.
+    """
 
     name: str
     unit: str
     in_stock: float = 0.0
     per_pass: float = 0.0
     stages: tuple[Stage, ...] = ()
+    counted: datetime | None = None
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
@@ -27,6 +32,8 @@ class Consumable:
         number_in(self.in_stock, 0, 1e6, "in_stock")
         number_in(self.per_pass, 0, 1e4, "per_pass")
         all_different(self.stages, "stages", "")
+        if self.counted is not None:
+            aware(self.counted, "counted")
 
 
 @dataclass(frozen=True, kw_only=True)

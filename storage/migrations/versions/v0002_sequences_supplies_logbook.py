@@ -137,6 +137,7 @@ def _supplies() -> None:
         must("unit", sa.Text),
         must("in_stock", sa.Float),
         must("per_pass", sa.Float),
+        text("counted"),
     )
     _texts("consumable_stage", "consumable")
     _child(

@@ -326,10 +326,11 @@ CREATE TABLE consumable (
 	unit TEXT NOT NULL, 
 	in_stock FLOAT NOT NULL, 
 	per_pass FLOAT NOT NULL, 
+	counted TEXT, 
 	CONSTRAINT pk_consumable PRIMARY KEY (id), 
 	CONSTRAINT fk_consumable_parent FOREIGN KEY(parent) REFERENCES supplies (id) ON DELETE CASCADE
 );
-INSERT INTO "consumable" VALUES(149,148,0,'tape, 6 mm','m',9.0,0.4);
+INSERT INTO "consumable" VALUES(149,148,0,'tape, 6 mm','m',9.0,0.4,'2031-02-20T18:00:00+01:00');
 CREATE TABLE consumable_stage (
 	id INTEGER NOT NULL, 
 	parent INTEGER NOT NULL, 
@@ -397,7 +398,7 @@ CREATE TABLE journal (
 	CONSTRAINT pk_journal PRIMARY KEY (id), 
 	CONSTRAINT fk_journal_target FOREIGN KEY(target) REFERENCES journal (id)
 );
-INSERT INTO "journal" VALUES(1,'2026-11-25T16:19:32+00:00','new book','created',NULL,X'789CABAE0500017500F9');
+INSERT INTO "journal" VALUES(1,'2026-11-25T16:34:36+00:00','new book','created',NULL,X'789CABAE0500017500F9');
 CREATE TABLE leftover (
 	id INTEGER NOT NULL, 
 	parent INTEGER NOT NULL, 
