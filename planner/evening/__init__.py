@@ -1,0 +1,1 @@
+"""What happens at the bench, and what the model and its logbook become by it."""

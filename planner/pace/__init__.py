@@ -1,0 +1,1 @@
+"""What the logbook teaches: this person's minutes, and this room's drying."""
