@@ -14,6 +14,7 @@ from typing import Any, Protocol
 from PySide6.QtWidgets import QWidget
 
 from app.window import words
+from app.window.bench_time.view import BenchTimeView
 from app.window.palette import Colours
 from app.window.picture import Part, Picture
 from app.window.room.view import RoomView
@@ -65,4 +66,5 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page("timeline", tr("T&imeline"), TimelinePage(), Part.STRIP),
         Page("room", tr("&Room"), RoomView(), Part.CURE),
         Page("stack", tr("&Coat stack"), StackView(), Part.FINDINGS),
+        Page("bench time", tr("&Bench time"), BenchTimeView(session)),
     )

@@ -1,0 +1,51 @@
+"""Edits of gear: airbrushes and what they cost in minutes and millilitres."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from app.service.edits import Edit
+from planner.values.book import Book
+from planner.values.gear import Airbrush
+from planner.values.refusal import Refused, unknown
+
+
+def put_airbrush(book: Book, was: str, airbrush: Airbrush) -> Edit:
+    """Put an airbrush in place of the one called ``was``, or beside the others if "".
+
+    Raises
+    ------
+    Refused
+        If there is none called ``was``, or another has the new name.
+    """
+    owned = list(book.gear.airbrushes)
+    if was:
+        owned[_index(book, was)] = airbrush
+    else:
+        owned.append(airbrush)
+    name = f"airbrush {airbrush.name}" if was else f"add airbrush {airbrush.name}"
+    return _with_airbrushes(book, name, tuple(owned))
+
+
+def remove_airbrush(book: Book, name: str) -> Edit:
+    """Take an airbrush out of the gear.
+
+    Raises
+    ------
+    Refused
+        If there is none of that name, or it is the last and steps are sprayed.
+    """
+    at = _index(book, name)
+    left = (*book.gear.airbrushes[:at], *book.gear.airbrushes[at + 1 :])
+    return _with_airbrushes(book, f"remove airbrush {name}", left)
+
+
+def _index(book: Book, name: str) -> int:
+    known = [one.name for one in book.gear.airbrushes]
+    if name not in known:
+        raise Refused("gear.airbrushes", unknown("airbrush", name, known))
+    return known.index(name)
+
+
+def _with_airbrushes(book: Book, name: str, owned: tuple[Airbrush, ...]) -> Edit:
+    return Edit(name, replace(book, gear=replace(book.gear, airbrushes=owned)))

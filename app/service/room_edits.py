@@ -1,0 +1,128 @@
+"""Edits of the room: where films dry, how much fits there, and its usual air."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+
+from app.service.edits import Edit
+from planner.values.book import Book
+from planner.values.project import Project
+from planner.values.refusal import Refused, demand, unknown
+from planner.values.room import Location
+from planner.values.sequence import Sequence
+from planner.values.step import Step
+
+
+def put_location(book: Book, was: str, location: Location) -> Edit:
+    """Put a location in place of the one called ``was``, or beside the others if "".
+
+    With another name, steps that dry there and readings follow it.
+
+    Raises
+    ------
+    Refused
+        If there is none called ``was``, or another has the new name.
+    """
+    places = list(book.room.locations)
+    if not was:
+        room = replace(book.room, locations=(*places, location))
+        return Edit(f"add {location.name}", replace(book, room=room))
+    places[_index(book, was)] = location
+    readings = tuple(
+        replace(one, location=location.name) if one.location == was else one
+        for one in book.room.readings
+    )
+    room = replace(book.room, locations=tuple(places), readings=readings)
+    if location.name == was:
+        return Edit(f"change {was}", replace(book, room=room))
+    projects, sequences = _with_steps(book, lambda step: _renamed(step, was, location.name))
+    return Edit(
+        f"rename {was} to {location.name}",
+        replace(book, room=room, projects=projects, sequences=sequences),
+    )
+
+
+def remove_location(book: Book, name: str) -> Edit:
+    """Take a location out of the room, with what was read there.
+
+    Raises
+    ------
+    Refused
+        If there is none of that name, it is the only one, or a step dries there.
+    """
+    at = _index(book, name)
+    place = f"room.locations[{at}]"
+    demand(len(book.room.locations) > 1, place, "is the only place; films must dry somewhere")
+    user = next(_users(book, name, usual=at == 0), None)
+    if user is not None:
+        raise Refused(place, f"{user} dries there; let it dry elsewhere first")
+    left = (*book.room.locations[:at], *book.room.locations[at + 1 :])
+    gone = {name, ""} if at == 0 else {name}
+    readings = tuple(one for one in book.room.readings if one.location not in gone)
+    room = replace(book.room, locations=left, readings=readings)
+    return Edit(f"remove {name}", replace(book, room=room))
+
+
+def set_volume(book: Book, volume_m3: float) -> Edit:
+    """Say how large the room is [m³]; it serves the estimate of solvent vapour."""
+    room = replace(book.room, volume_m3=volume_m3)
+    return Edit(f"room of {volume_m3:g} m³", replace(book, room=room))
+
+
+def _users(book: Book, name: str, *, usual: bool) -> Iterator[str]:
+    """Yield the steps whose films may dry at a location, told for a person."""
+    for project in book.projects:
+        for model in project.models:
+            for step in model.steps:
+                if _dries_there(step, name, usual=usual):
+                    yield f"{model.name}, step {step.id},"
+    for sequence in book.sequences:
+        for one in sequence.steps:
+            if _dries_there(one.step, name, usual=False):
+                yield f"sequence {sequence.name}, step {one.step.id},"
+
+
+def _dries_there(step: Step, name: str, *, usual: bool) -> bool:
+    if name in (step.dries_in, *step.or_in):
+        return True
+    return usual and not step.dries_in and bool(step.applications)
+
+
+def _renamed(step: Step, was: str, name: str) -> Step:
+    if was not in (step.dries_in, *step.or_in):
+        return step
+    return replace(
+        step,
+        dries_in=name if step.dries_in == was else step.dries_in,
+        or_in=tuple(name if one == was else one for one in step.or_in),
+    )
+
+
+def _with_steps(
+    book: Book, change: Callable[[Step], Step]
+) -> tuple[tuple[Project, ...], tuple[Sequence, ...]]:
+    """Return projects and sequences with every step changed.
+
+    What needs no change stays the same object, so that no model is asked again.
+    """
+    projects = []
+    for project in book.projects:
+        models = []
+        for model in project.models:
+            steps = tuple(change(step) for step in model.steps)
+            same = all(new is old for new, old in zip(steps, model.steps, strict=True))
+            models.append(model if same else replace(model, steps=steps))
+        projects.append(replace(project, models=tuple(models)))
+    sequences = tuple(
+        replace(one, steps=tuple(replace(each, step=change(each.step)) for each in one.steps))
+        for one in book.sequences
+    )
+    return tuple(projects), sequences
+
+
+def _index(book: Book, name: str) -> int:
+    known = [one.name for one in book.room.locations]
+    if name not in known:
+        raise Refused("room.locations", unknown("location", name, known))
+    return known.index(name)

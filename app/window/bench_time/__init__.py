@@ -1,0 +1,1 @@
+"""Bench time: the weeks as they come, and what makes them so."""

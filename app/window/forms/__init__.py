@@ -1,0 +1,1 @@
+"""Forms, lists and controls that the views for what one owns share."""

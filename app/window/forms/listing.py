@@ -1,0 +1,143 @@
+"""A table of things with buttons to add, change and remove one."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Generic, TypeVar
+
+from PySide6.QtCore import QItemSelectionModel, QObject, Qt
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QHeaderView, QPushButton, QTableView, QVBoxLayout, QWidget
+
+from app.window.flow import FlowLayout
+from app.window.forms.rows import Column, RowsModel
+from app.window.labels import Message, text
+from planner.values.refusal import Refused
+
+T = TypeVar("T")
+
+
+def plain_table(name: str) -> QTableView:
+    """Return a table of whole rows in our dress."""
+    table = QTableView()
+    table.setAccessibleName(name)
+    table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+    table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
+    table.setAlternatingRowColors(True)
+    table.setShowGrid(False)
+    table.setTabKeyNavigation(False)
+    table.setFrameShape(QTableView.Shape.NoFrame)
+    table.setWordWrap(False)
+    table.verticalHeader().hide()
+    table.verticalHeader().setDefaultSectionSize(table.fontMetrics().height() + 10)
+    table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+    table.horizontalHeader().setDefaultAlignment(
+        Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+    )
+    table.horizontalHeader().setStretchLastSection(True)
+    table.horizontalHeader().setHighlightSections(False)
+    return table
+
+
+class Listing(QWidget, Generic[T]):
+    """Things of one kind: Enter changes the chosen one, Delete removes it.
+
+    Parameters
+    ----------
+    name
+        What assistive technology calls the table.
+    empty
+        What is said while there is nothing in it.
+    columns
+        What is told of each.
+    """
+
+    def __init__(self, name: str, empty: str, columns: Sequence[Column[T]]) -> None:
+        super().__init__()
+        self.model: RowsModel[T] = RowsModel(columns, self)
+        self.table = plain_table(name)
+        self.table.setModel(self.model)
+        self.empty = text(empty)
+        self.message = Message()
+        self.buttons: list[QPushButton] = []
+        self._needing: list[QPushButton] = []
+        self._line = FlowLayout(across=6, down=4)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 6, 0, 4)
+        column.setSpacing(6)
+        column.addWidget(self.empty)
+        column.addWidget(self.table, 1)
+        column.addWidget(self.message)
+        column.addLayout(self._line)
+        column.addStretch(0)
+        self.setFocusProxy(self.table)
+        self.table.selectionModel().currentRowChanged.connect(lambda _new, _old: self._enable())
+        self.show_rows(())
+
+    def add_button(self, name: str, act: Callable[[], object]) -> QPushButton:
+        """Add a button that needs nothing chosen."""
+        button = QPushButton(name)
+        button.setAutoDefault(False)
+        button.clicked.connect(lambda _on=False: act())
+        self.buttons.append(button)
+        self._line.addWidget(button)
+        return button
+
+    def row_button(
+        self, name: str, act: Callable[[T], object], *, enter: bool = False, delete: bool = False
+    ) -> QPushButton:
+        """Add a button about the chosen row, pressed by Enter or Delete in the table too."""
+
+        def on_chosen() -> None:
+            chosen = self.chosen()
+            if chosen is not None:
+                act(chosen)
+
+        button = self.add_button(name, on_chosen)
+        self._needing.append(button)
+        if enter:
+            self.table.activated.connect(lambda _index: on_chosen())
+        if delete:
+            _key(self.table, QKeySequence.StandardKey.Delete, on_chosen)
+        self._enable()
+        return button
+
+    def chosen(self) -> T | None:
+        """Return the row with the keys."""
+        return self.model.row_at(self.table.currentIndex())
+
+    def choose(self, row: int) -> None:
+        """Give a row the keys."""
+        index = self.model.index(row, 0)
+        self.table.selectionModel().setCurrentIndex(
+            index,
+            QItemSelectionModel.SelectionFlag.ClearAndSelect
+            | QItemSelectionModel.SelectionFlag.Rows,
+        )
+
+    def show_rows(self, rows: Sequence[T]) -> None:
+        """Show other rows; the line with the keys keeps its place."""
+        at = max(0, self.table.currentIndex().row())
+        if tuple(rows) != self.model.rows:
+            self.model.show_rows(rows)
+        self.empty.setVisible(not rows)
+        self.table.setVisible(bool(rows))
+        if rows and not self.table.currentIndex().isValid():
+            self.choose(min(at, len(rows) - 1))
+        self._enable()
+
+    def say(self, refused: Refused | None) -> None:
+        """Say why something was refused, or nothing."""
+        self.message.say(refused.mend if refused else "")
+
+    def _enable(self) -> None:
+        some = self.chosen() is not None
+        for button in self._needing:
+            button.setEnabled(some)
+
+
+def _key(widget: QWidget, key: QKeySequence.StandardKey, act: Callable[[], object]) -> QObject:
+    shortcut = QShortcut(QKeySequence(key), widget)
+    shortcut.setContext(Qt.ShortcutContext.WidgetShortcut)
+    shortcut.activated.connect(act)
+    return shortcut

@@ -1,0 +1,41 @@
+"""One view on a scratch book without the window around it, for tests of forms and lists."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtWidgets import QDialog, QWidget
+
+from app.window.session import Session
+from planner.values.book import Book
+from storage.bench_book import BenchBook
+
+
+@contextmanager
+def shown(
+    make: Callable[[Session], Any], book: Book, now: int, folder: Path
+) -> Iterator[tuple[Any, Session]]:
+    """Show a view of a new book; it follows every edit, as the main window lets it."""
+    path = folder / "bench.tackfree"
+    BenchBook.create(path, book).close()
+    session = Session(lambda: now)
+    assert session.open(path)
+    view = make(session)
+    session.edited.connect(view.show_book)
+    view.resize(780, 700)
+    view.show()
+    view.show_book()
+    yield view, session
+    session.close()
+    view.close()
+    view.deleteLater()
+
+
+def dialog_of(view: QWidget, kind: type) -> Any:
+    """Return the one dialog of a kind that is open."""
+    (found,) = [one for one in view.findChildren(kind) if one.isVisible()]
+    assert isinstance(found, QDialog)
+    return found
