@@ -168,6 +168,23 @@ def paint_wedge(
     painter.drawPolygon(shape)
 
 
+def paint_wedge_edge(
+    painter: QPainter, corners: list[tuple[float, float]], colours: Colours
+) -> None:
+    """Paint the outline of a wedge over it, where the wedge is spoken of."""
+    painter.setPen(QPen(colours.colour("drying_word"), 1.6))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawPolygon(QPolygonF([QPointF(x, y) for x, y in corners]))
+
+
+def paint_pin(painter: QPainter, x: float, top: float, colours: Colours, *, firm: bool) -> None:
+    """Paint a wish: a round-headed pin, hollow where the time is not fixed."""
+    painter.setPen(QPen(colours.colour("ink"), 1.3))
+    painter.drawLine(QPointF(x, top - 2), QPointF(x, top + 9))
+    painter.setBrush(colours.colour("pinned" if firm else "sheet"))
+    painter.drawEllipse(QPointF(x, top - 3), 3.4, 3.4)
+
+
 def paint_ring(painter: QPainter, x: float, y: float, colours: Colours, radius: float) -> None:
     """Paint the moment at which a film opens."""
     painter.setPen(QPen(colours.colour("drying_word"), 1.6))

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections import defaultdict
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 
 from app.window.timeline.content import Piece, Strip, Wedge
 from app.window.timeline.geometry import Label, Row, Scale, room_for_labels, rows_of
+from app.window.timeline.index import SIDE, Index, index_of
 from planner.values.plan import PassKey
 
 LEAST_BOX = 7.0  # narrower work could not be seen or hit [px]
@@ -16,29 +19,29 @@ LEAST_LABEL = 26.0
 
 @dataclass(frozen=True)
 class Sizes:
-    """Heights and widths that follow the font [px]."""
+    """Heights and widths that follow the font [px]; whole ones paint faster."""
 
     text: float
 
     @property
     def head(self) -> float:
         """Height of the row of dates and hours."""
-        return self.text * 3.4
+        return round(self.text * 3.4)
 
     @property
     def airbrush(self) -> float:
         """Height of an airbrush lane."""
-        return self.text * 3.7
+        return round(self.text * 3.7)
 
     @property
     def heading(self) -> float:
         """Height of a model's heading."""
-        return self.text * 1.75
+        return round(self.text * 1.75)
 
     @property
     def lane(self) -> float:
         """Height of a lane."""
-        return self.text * 3.6
+        return round(self.text * 3.6)
 
     @property
     def stroke(self) -> float:
@@ -48,7 +51,7 @@ class Sizes:
     @property
     def left(self) -> float:
         """Width of the column of lane names."""
-        return self.text * 10.5
+        return round(self.text * 10.5)
 
 
 @dataclass(frozen=True)
@@ -80,8 +83,22 @@ class Text:
 
 
 @dataclass(frozen=True)
+class Ghost:
+    """Where a piece of work stood in another plan, in strip coordinates."""
+
+    key: PassKey
+    left: float
+    right: float
+    middle: float
+
+
+@dataclass(frozen=True)
 class Arrangement:
-    """The strip at one zoom."""
+    """The strip at one zoom.
+
+    ``loaded`` is of each ``held`` of the strip the minute at which its
+    loading begins.
+    """
 
     strip: Strip
     scale: Scale
@@ -90,7 +107,14 @@ class Arrangement:
     boxes: tuple[Box, ...]
     names: tuple[Text, ...]
     openings: tuple[Text, ...]
+    ghosts: tuple[Ghost, ...] = ()
+    loaded: tuple[int, ...] = ()
     lane_rows: dict[int, Row] = field(default_factory=dict)
+
+    @cached_property
+    def index(self) -> Index:
+        """What lies where."""
+        return index_of(self)
 
     @property
     def height(self) -> float:
@@ -103,7 +127,8 @@ class Arrangement:
 
     def box_at(self, x: float, y: float) -> Box | None:
         """Return the box under a point of the strip."""
-        hits = [box for box in self.boxes if box.holds(x, y, self.sizes.stroke)]
+        near = (self.boxes[n] for n in self.index.at(int(x // SIDE), int(y // SIDE)).boxes)
+        hits = [box for box in near if box.holds(x, y, self.sizes.stroke)]
         return min(hits, key=lambda box: box.right - box.left, default=None)
 
 
@@ -115,34 +140,68 @@ def arrange(
     measure: Callable[[str], float],
     name_of: Callable[[Piece], str],
     time_of: Callable[[Wedge], str],
+    before: Mapping[PassKey, int] | None = None,
 ) -> Arrangement:
-    """Lay out the strip; ``measure`` is the width of a text in the labels' font."""
+    """Lay out the strip.
+
+    ``measure`` is the width of a text in the labels' font; ``before`` are
+    the starts of what stood elsewhere in the plan that it is compared with.
+    """
     rows = rows_of(strip.lanes, sizes.heading, sizes.lane)
     lane_rows = {row.lane: row for row in rows if row.lane is not None}
     boxes = tuple(_boxes(strip, scale, sizes, lane_rows))
     names = _names(strip, scale, sizes, boxes, lane_rows, measure, name_of)
     openings = _openings(strip, scale, sizes, lane_rows, measure, time_of)
-    return Arrangement(strip, scale, sizes, rows, boxes, names, openings, lane_rows)
+    ghosts = tuple(_ghosts(strip, scale, sizes, lane_rows, before or {}))
+    loaded = _loaded(strip)
+    return Arrangement(strip, scale, sizes, rows, boxes, names, openings, ghosts, loaded, lane_rows)
+
+
+def _ghosts(
+    strip: Strip, scale: Scale, sizes: Sizes, rows: dict[int, Row], before: Mapping[PassKey, int]
+) -> list[Ghost]:
+    ghosts = []
+    for piece in strip.pieces:
+        start = before.get(piece.key)
+        if start is None or piece.number > 1:
+            continue
+        left, end = scale.x(start), scale.x(start + piece.interval.minutes)
+        for lane in piece.lanes:
+            middle = rows[lane].middle + sizes.text * 0.1
+            ghosts.append(Ghost(piece.key, left, max(left + LEAST_BOX, end), middle))
+    return ghosts
+
+
+def _loaded(strip: Strip) -> tuple[int, ...]:
+    """Return when the loading of each held coating begins."""
+    begins: dict[tuple[int | None, int], int] = {}
+    for work in strip.set_ups:
+        at = (work.airbrush, work.interval.end)
+        begins[at] = max(begins.get(at, work.interval.start), work.interval.start)
+    return tuple(
+        begins.get((held.airbrush, held.interval.start), held.interval.start) for held in strip.held
+    )
 
 
 def _boxes(strip: Strip, scale: Scale, sizes: Sizes, rows: dict[int, Row]) -> list[Box]:
     boxes = []
+    middles = {lane: row.middle + sizes.text * 0.1 for lane, row in rows.items()}
     for index, piece in enumerate(strip.pieces):
         left = scale.x(piece.interval.start)
         right = max(left + LEAST_BOX, scale.x(piece.interval.end))
         for lane in piece.lanes:
-            middle = rows[lane].middle + sizes.text * 0.1
+            middle = middles[lane]
             boxes.append(Box(index, lane, left, right, middle, lane == piece.lanes[0]))
     return boxes
 
 
 def _limit(scale: Scale, x: float) -> float:
     """Return where the gutter after the column at ``x`` ends: a text may lean into it."""
-    for at, span in enumerate(scale.spans):
-        if span.left <= x < span.right:
-            gutter = scale.spans[at + 1] if at + 1 < len(scale.spans) else None
-            return gutter.right - 6 if gutter and gutter.column is None else span.right + 34
-    return x + 200
+    at = bisect_right(scale.lefts, x) - 1
+    if at < 0 or x >= scale.spans[at].right:
+        return x + 200
+    gutter = scale.spans[at + 1] if at + 1 < len(scale.spans) else None
+    return gutter.right - 6 if gutter and gutter.column is None else scale.spans[at].right + 34
 
 
 def _names(

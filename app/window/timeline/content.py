@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from datetime import date
 from itertools import zip_longest
 
+from app.service.pins import wishes_of
 from planner.bench import BenchCalendar
 from planner.cure import Cure
 from planner.passes import Pass
@@ -21,6 +22,7 @@ from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import BenchKind, PassKey, Placement, Plan, Reason
+from planner.values.project import Pin
 from planner.values.step import Bound, Stage, Tool
 
 LOOK_AHEAD = 120 * 1440  # a date farther off than this adds no columns [min]
@@ -64,6 +66,12 @@ class Piece:
     airbrush: str
     reason: Reason
     logged: bool
+    wishes: tuple[Pin, ...] = ()
+
+    @property
+    def pinned(self) -> bool:
+        """Tell whether it is wished at a certain time."""
+        return any(pin.beside is None and pin.not_before is None for pin in self.wishes)
 
 
 @dataclass(frozen=True)
@@ -253,6 +261,7 @@ def _pieces(laid: Laid, lane_of: dict[tuple[str, str, str], Lane]) -> Iterator[P
                 airbrush=placed.airbrush,
                 reason=placed.reason,
                 logged=placed.logged,
+                wishes=wishes_of(laid.book, key),
             )
 
 

@@ -10,10 +10,11 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 from app.window import strokes, words
 from app.window.timeline.content import Held, Piece, SetUp
 from planner.values.plan import BenchKind
-from planner.values.step import Stage, Tool
+from planner.values.step import Stage
 
 if TYPE_CHECKING:
     from app.window.timeline.geometry import Span
+    from app.window.timeline.index import Items
     from app.window.timeline.paint import Scene
 
 LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
@@ -112,37 +113,33 @@ def _target(painter: QPainter, scene: Scene, at: int) -> None:
     )
 
 
-def paint_airbrushes(painter: QPainter, scene: Scene) -> None:
+def paint_band(painter: QPainter, scene: Scene, items: Items) -> None:
     """Paint what each airbrush holds, and its loads, changes and cleanings."""
     strip, sizes, colours = scene.at.strip, scene.at.sizes, scene.colours
-    if not strip.airbrushes:
-        return
     area = QRectF(scene.left, sizes.head, scene.area.right() - scene.left, scene.top - sizes.head)
-    painter.save()
-    painter.setClipRect(area)
-    painter.fillRect(area, colours.colour("gutter"))
     for span, left, right in scene.spans():
         if span.column is not None:
-            ground = QRectF(left, area.top(), right - left, area.height())
-            painter.fillRect(ground, colours.colour("sheet"))
+            low, high = max(round(left), round(area.left())), min(round(right), round(area.right()))
+            top, tall = round(area.top()), round(area.height())
+            painter.fillRect(low, top, high - low, tall, colours.colour("sheet"))
     end = min(scene.x(scene.now), area.right())
     if end > area.left():
         strokes.paint_past(
             painter, QRectF(area.left(), area.top(), end - area.left(), area.height()), colours
         )
-    for held in strip.held:
-        _held(painter, scene, held)
-    for piece in strip.pieces:
-        if piece.tool is Tool.AIRBRUSH and piece.airbrush in strip.airbrushes:
-            _sprayed(painter, scene, strip.airbrushes.index(piece.airbrush), piece)
-    for work in strip.set_ups:
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    for number in items.held:
+        _held(painter, scene, strip.held[number])
+    for number in items.sprayed:
+        piece = strip.pieces[number]
+        _sprayed(painter, scene, strip.airbrushes.index(piece.airbrush), piece)
+    for number in items.set_ups:
+        work = strip.set_ups[number]
         if work.airbrush is not None:
             _set_up(painter, scene, work, work.airbrush)
-    _loads(painter, scene)
     painter.setPen(QPen(colours.colour("soft", 0.8), 1))
     y = round(area.bottom()) - 0.5
     painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y))
-    painter.restore()
 
 
 def _brush_middle(scene: Scene, airbrush: int) -> float:
@@ -204,22 +201,15 @@ def _set_up(painter: QPainter, scene: Scene, work: SetUp, airbrush: int) -> None
         painter.drawText(below, CENTRE, minutes)
 
 
-def _loads(painter: QPainter, scene: Scene) -> None:
-    """Write over each load what it is, up to the next one."""
+def paint_loads(painter: QPainter, scene: Scene, items: Items) -> None:
+    """Write over each load what it is, up to the next one; it stays in sight as long as that."""
     text = scene.at.sizes.text
     metrics = QFontMetricsF(scene.small)
     painter.setFont(scene.small)
     painter.setPen(scene.colours.colour("ink"))
-    for held in scene.at.strip.held:
-        begins = max(
-            (
-                work.interval.start
-                for work in scene.at.strip.set_ups
-                if work.airbrush == held.airbrush and work.interval.end == held.interval.start
-            ),
-            default=held.interval.start,
-        )
-        left, right = scene.x(begins), scene.x(held.interval.end)
+    for number in items.held:
+        held = scene.at.strip.held[number]
+        left, right = scene.x(scene.at.loaded[number]), scene.x(held.interval.end)
         if not scene.sees(left, right):
             continue
         left = max(left, min(scene.left + 4, right - 60))
@@ -265,7 +255,7 @@ def paint_names(painter: QPainter, scene: Scene) -> None:
         middle = _brush_middle(scene, index)
         shown = strong.elidedText(words.capital(name), Qt.TextElideMode.ElideRight, scene.left - 16)
         painter.drawText(QRectF(10, middle - 10, scene.left - 12, 20), LEFT, shown)
-        _corner(painter, scene)
+    _corner(painter, scene)
 
 
 def _corner(painter: QPainter, scene: Scene) -> None:

@@ -46,7 +46,7 @@ class Scale:
         self.pixels_per_minute = min(MOST_SCALE, max(LEAST_SCALE, pixels_per_minute))
         self.spans = tuple(self._spans())
         self._starts = [span.start for span in self.spans]
-        self._lefts = [span.left for span in self.spans]
+        self.lefts = [span.left for span in self.spans]
 
     def _spans(self) -> Iterable[Span]:
         x = ENDS
@@ -82,7 +82,7 @@ class Scale:
         """Return the minute shown at ``x``, within the columns."""
         if not self.spans:
             return 0
-        at = max(0, bisect_right(self._lefts, x) - 1)
+        at = max(0, bisect_right(self.lefts, x) - 1)
         span = self.spans[at]
         share = min(1.0, max(0.0, (x - span.left) / span.width))
         return span.start + math.floor(share * (span.end - span.start))
@@ -148,18 +148,27 @@ def rows_of(lanes: Sequence[Lane], heading: float, height: float) -> tuple[Row, 
 
 
 def wedge_outline(
-    left: float, right: float, middle: float, height: float, cut: float
+    left: float,
+    right: float,
+    middle: float,
+    height: float,
+    cut: float,
+    begin: float | None = None,
 ) -> list[tuple[float, float]]:
-    """Return the corners of a wedge that thins from ``left`` to ``right``, seen up to ``cut``."""
+    """Return the corners of a wedge that thins from ``left`` to ``right``.
+
+    It is seen from ``begin``, at first its left end, up to ``cut``.
+    """
     right = max(right, left + 1)
     end = min(max(cut, left), right)
+    first = left if begin is None else min(max(begin, left), end)
     half = height / 2
-    rest = half * (right - end) / (right - left)
+    rest, full = (half * (right - x) / (right - left) for x in (end, first))
     return [
-        (left, middle - half),
+        (first, middle - full),
         (end, middle - rest),
         (end, middle + rest),
-        (left, middle + half),
+        (first, middle + full),
     ]
 
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
+from functools import cached_property
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -10,11 +12,14 @@ from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen
 
 from app.window import strokes
 from app.window.palette import Colours
-from app.window.timeline import edges
-from app.window.timeline.arrange import Arrangement, Box, Text
-from app.window.timeline.content import Bracket, Wedge
+from app.window.timeline.arrange import Arrangement, Box, Ghost, Text
+from app.window.timeline.content import Bracket, Piece, Wedge
 from app.window.timeline.geometry import Span, wedge_outline
+from app.window.timeline.index import Items
 from planner.values.plan import PassKey
+
+BEYOND = 6.0  # what is cut off is cut so far out of sight [px]
+DOT, DOT_SIZE = 5.4, 1.6  # from one dot to the next, and across one [px]
 
 
 @dataclass(frozen=True)
@@ -37,23 +42,30 @@ class Scene:
     pointed: PassKey | None = None
     focused: bool = False
 
-    @property
+    @cached_property
     def small(self) -> QFont:
         """Font of labels."""
         font = QFont(self.font)
         font.setPointSizeF(self.font.pointSizeF() * 0.86)
         return font
 
-    @property
+    @cached_property
     def top(self) -> float:
         """Where the lanes begin, below dates and airbrushes."""
         sizes = self.at.sizes
         return sizes.head + sizes.airbrush * len(self.at.strip.airbrushes)
 
-    @property
+    @cached_property
     def left(self) -> float:
         """Where the strip begins, beside the names of the lanes."""
         return self.at.sizes.left
+
+    @property
+    def lanes_area(self) -> QRectF:
+        """Where the lanes are seen."""
+        return QRectF(
+            self.left, self.top, self.area.right() - self.left, self.area.bottom() - self.top
+        )
 
     def x(self, minute: int) -> float:
         """Return where a minute lies in the viewport."""
@@ -81,59 +93,77 @@ class Scene:
         return found
 
 
-def paint(painter: QPainter, scene: Scene) -> None:
-    """Paint the whole viewport."""
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.fillRect(scene.area, scene.colours.colour("gutter"))
-    painter.setFont(scene.small)
-    lanes = QRectF(
-        scene.left,
-        scene.top,
-        scene.area.right() - scene.left,
-        scene.area.bottom() - scene.top,
-    )
-    painter.save()
-    painter.setClipRect(lanes)
+def paint_square(painter: QPainter, scene: Scene, items: Items) -> None:
+    """Paint the lanes, with all that does not follow the pointer and the keys."""
+    lanes = scene.lanes_area
+    strip = scene.at.strip
     _grounds(painter, scene, lanes)
     _past(painter, scene, lanes)
-    for wedge in scene.at.strip.wedges:
-        _wedge(painter, scene, wedge)
-    _ties(painter, scene)
-    for box in scene.at.boxes:
-        _box(painter, scene, box)
-    for bracket in scene.at.strip.brackets:
-        _bracket(painter, scene, bracket)
-    _texts(painter, scene)
-    painter.restore()
-    edges.paint_airbrushes(painter, scene)
-    edges.paint_head(painter, scene)
-    edges.paint_names(painter, scene)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    for number in items.wedges:
+        _wedge(painter, scene, strip.wedges[number], strong=False)
+    for number in items.ghosts:
+        _ghost(painter, scene, scene.at.ghosts[number])
+    painter.setPen(QPen(scene.colours.colour("soft", 0.6), 1))
+    for number in items.ties:
+        _tie(painter, scene, strip.pieces[number])
+    for number in items.boxes:
+        _box(painter, scene, scene.at.boxes[number])
+    for number in items.brackets:
+        _bracket(painter, scene, strip.brackets[number])
+    metrics = QFontMetricsF(scene.small)
+    painter.setFont(scene.small)
+    painter.setPen(scene.colours.colour("drying_word"))
+    for number in items.openings:
+        _text(painter, scene, scene.at.openings[number], metrics)
+    painter.setPen(scene.colours.colour("ink"))
+    for number in items.names:
+        _text(painter, scene, scene.at.names[number], metrics)
+
+
+def paint_pointed(painter: QPainter, scene: Scene, items: Items) -> None:
+    """Paint what follows the pointer and the keys: frames, and the films about the choice."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    waiting = set()
+    for number in items.wedges:
+        wedge = scene.at.strip.wedges[number]
+        if scene.chosen is not None and scene.chosen in (wedge.key, wedge.waiting):
+            _wedge(painter, scene, wedge, strong=True)
+        if wedge.key == scene.chosen:
+            waiting.add(wedge.waiting)
+    for number in items.boxes:
+        box = scene.at.boxes[number]
+        key = scene.at.strip.pieces[box.piece].key
+        if key in (scene.chosen, scene.pointed):
+            chosen = key == scene.chosen
+            _frame(painter, scene, box, 2.2 if chosen and scene.focused else 1.2)
+        elif key in waiting:
+            _frame(painter, scene, box, 1.4, dotted=True)
 
 
 def _grounds(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
+    # Whole pixels, not smoothed at their edges: that would take three times as long.
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     colours = scene.colours
+    top, tall = round(lanes.top()), round(lanes.height())
     for span, left, right in scene.spans():
         if span.column is None:
             continue
-        painter.fillRect(
-            QRectF(left, lanes.top(), right - left, lanes.height()), colours.colour("sheet")
-        )
-        painter.setPen(QPen(colours.colour("rule", 0.55), 1))
+        low, high = max(round(left), round(lanes.left())), min(round(right), round(lanes.right()))
+        painter.fillRect(low, top, high - low, tall, colours.colour("sheet"))
+        line = colours.colour("rule", 0.55)
         for minute in scene.at.scale.ticks(span):
-            x = round(scene.x(minute)) + 0.5
-            painter.drawLine(QPointF(x, lanes.top()), QPointF(x, lanes.bottom()))
+            x = round(scene.x(minute))
+            if scene.sees(x, x + 1):
+                painter.fillRect(x, top, 1, tall, line)
+    wide, left = round(lanes.width()), round(lanes.left())
     for row in scene.at.rows:
-        top, bottom = scene.top + row.top - scene.down, scene.top + row.bottom - scene.down
-        if bottom < lanes.top() or top > lanes.bottom():
+        high, low = scene.top + row.top - scene.down, scene.top + row.bottom - scene.down
+        if low < lanes.top() or high > lanes.bottom():
             continue
         if row.lane is None:
-            painter.fillRect(
-                QRectF(lanes.left(), top, lanes.width(), bottom - top),
-                colours.colour("gutter", 0.75),
-            )
-        painter.setPen(QPen(colours.colour("rule"), 1))
-        y = round(bottom) - 0.5
-        painter.drawLine(QPointF(lanes.left(), y), QPointF(lanes.right(), y))
+            painter.fillRect(left, round(high), wide, round(low - high), colours.colour("gutter"))
+        painter.fillRect(left, round(low) - 1, wide, 1, colours.colour("rule"))
 
 
 def _past(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
@@ -146,7 +176,7 @@ def _past(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
         )
 
 
-def _wedge(painter: QPainter, scene: Scene, wedge: Wedge) -> None:
+def _wedge(painter: QPainter, scene: Scene, wedge: Wedge, *, strong: bool) -> None:
     left = scene.x(wedge.start)
     opens = scene.at.scale.width if wedge.opens is None else scene.at.scale.x(wedge.opens)
     right = scene.shift(opens)
@@ -154,42 +184,70 @@ def _wedge(painter: QPainter, scene: Scene, wedge: Wedge) -> None:
     if not scene.sees(left, max(right, until)):
         return
     middle = scene.lane(wedge.lane)
-    strong = scene.chosen in (wedge.key, wedge.waiting)
-    corners = wedge_outline(left, right, middle, scene.at.sizes.stroke * 0.82, right)
-    strokes.paint_wedge(painter, corners, scene.colours, strong=strong)
+    height = scene.at.sizes.stroke * 0.82
+    begin, cut = scene.left - BEYOND, scene.area.right() + BEYOND  # long ones paint slowly
+    corners = wedge_outline(left, right, middle, height, cut, begin)
+    if right <= begin:
+        pass  # only the dots behind it are seen
+    elif strong:
+        strokes.paint_wedge_edge(painter, corners, scene.colours)
+    else:
+        strokes.paint_wedge(painter, corners, scene.colours, strong=False)
     if wedge.opens is None:
         return
     if until > right + 6:
-        pen = QPen(scene.colours.colour("soft", 1.0 if strong else 0.75), 1.6)
-        pen.setDashPattern([0.2, 3.2])
-        pen.setCapStyle(Qt.PenCapStyle.RoundCap)
-        painter.setPen(pen)
-        painter.drawLine(QPointF(right + 5, middle), QPointF(until - 2, middle))
+        _dots(painter, scene, right + 5, until - 2, middle, 1.0 if strong else 0.75)
     if wedge.waiting is not None or strong:
         strokes.paint_ring(painter, right, middle, scene.colours, scene.at.sizes.text * 0.26)
 
 
-def _ties(painter: QPainter, scene: Scene) -> None:
+def _dots(
+    painter: QPainter, scene: Scene, left: float, right: float, middle: float, alpha: float
+) -> None:
+    """Dot the time in which nothing is waited for but the bench, where it is seen."""
+    first = max(0, math.ceil((scene.left - left) / DOT))
+    last = math.floor((min(right, scene.area.right()) - left) / DOT)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(scene.colours.colour("soft", alpha))
+    top = middle - DOT_SIZE / 2
+    painter.drawRects(
+        [QRectF(left + DOT * at, top, DOT_SIZE, DOT_SIZE) for at in range(first, last + 1)]
+    )
+
+
+def _tie(painter: QPainter, scene: Scene, piece: Piece) -> None:
     """Tie together the lanes that one piece of work lies in."""
-    painter.setPen(QPen(scene.colours.colour("soft", 0.6), 1))
-    for piece in scene.at.strip.pieces:
-        x = scene.x(piece.interval.start) + 3
-        if len(piece.lanes) > 1 and scene.sees(x, x):
-            painter.drawLine(
-                QPointF(x, scene.lane(piece.lanes[0])), QPointF(x, scene.lane(piece.lanes[-1]))
-            )
+    x = scene.x(piece.interval.start) + 3
+    painter.drawLine(
+        QPointF(x, scene.lane(piece.lanes[0])), QPointF(x, scene.lane(piece.lanes[-1]))
+    )
+
+
+def _ghost(painter: QPainter, scene: Scene, ghost: Ghost) -> None:
+    """Paint where a piece of work stood before: an empty outline of dashes."""
+    sizes = scene.at.sizes
+    middle = scene.top + ghost.middle - scene.down
+    rect = QRectF(
+        scene.shift(ghost.left), middle - sizes.stroke / 2, ghost.right - ghost.left, sizes.stroke
+    )
+    pen = QPen(scene.colours.colour("ink", 0.75), 1.2)
+    pen.setDashPattern([3.0, 2.5])
+    painter.setPen(pen)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRoundedRect(rect, 4, 4)
+
+
+def _rect(scene: Scene, box: Box) -> QRectF:
+    sizes = scene.at.sizes
+    middle = scene.top + box.middle - scene.down
+    return QRectF(
+        scene.shift(box.left), middle - sizes.stroke / 2, box.right - box.left, sizes.stroke
+    )
 
 
 def _box(painter: QPainter, scene: Scene, box: Box) -> None:
-    left, right = scene.shift(box.left), scene.shift(box.right)
-    if not scene.sees(left, right):
-        return
-    sizes = scene.at.sizes
-    middle = scene.top + box.middle - scene.down
-    if middle < scene.top - sizes.lane or middle > scene.area.bottom() + sizes.lane:
-        return
     piece = scene.at.strip.pieces[box.piece]
-    rect = QRectF(left, middle - sizes.stroke / 2, right - left, sizes.stroke)
+    rect = _rect(scene, box)
     strokes.paint_work(
         painter,
         rect,
@@ -200,12 +258,19 @@ def _box(painter: QPainter, scene: Scene, box: Box) -> None:
         name=str(piece.key),
         faded=piece.logged,
     )
-    if piece.key in (scene.chosen, scene.pointed):
-        chosen = piece.key == scene.chosen
-        pen = QPen(scene.colours.colour("focus"), 2.2 if chosen and scene.focused else 1.2)
-        painter.setPen(pen)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawRoundedRect(rect.adjusted(-3, -3, 3, 3), 5, 5)
+    if piece.wishes:
+        strokes.paint_pin(painter, rect.left() + 5, rect.top(), scene.colours, firm=piece.pinned)
+
+
+def _frame(
+    painter: QPainter, scene: Scene, box: Box, width: float, *, dotted: bool = False
+) -> None:
+    pen = QPen(scene.colours.colour("focus"), width)
+    if dotted:
+        pen.setDashPattern([1.0, 2.0])
+    painter.setPen(pen)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRoundedRect(_rect(scene, box).adjusted(-3, -3, 3, 3), 5, 5)
 
 
 def _bracket(painter: QPainter, scene: Scene, bracket: Bracket) -> None:
@@ -214,14 +279,6 @@ def _bracket(painter: QPainter, scene: Scene, bracket: Bracket) -> None:
         return
     middle, height = scene.lane(bracket.lane), scene.at.sizes.stroke
     strokes.paint_bracket(painter, x, middle - height * 0.72, middle + height * 0.72, scene.colours)
-
-
-def _texts(painter: QPainter, scene: Scene) -> None:
-    metrics = QFontMetricsF(painter.font())
-    for texts, colour in ((scene.at.openings, "drying_word"), (scene.at.names, "ink")):
-        painter.setPen(scene.colours.colour(colour))
-        for text in texts:
-            _text(painter, scene, text, metrics)
 
 
 def _text(painter: QPainter, scene: Scene, text: Text, metrics: QFontMetricsF) -> None:

@@ -24,7 +24,8 @@ from app.window.timeline import steering
 from app.window.timeline.arrange import Arrangement, Box, Sizes, arrange
 from app.window.timeline.content import Piece, Strip
 from app.window.timeline.geometry import Scale, fitting_scale
-from app.window.timeline.paint import Scene, paint
+from app.window.timeline.paint import Scene
+from app.window.timeline.tiles import Tiles
 from planner.values.plan import PassKey
 
 ZOOM = 1.25
@@ -63,6 +64,7 @@ class TimelineView(QAbstractScrollArea):
         self._pointed: PassKey | None = None
         self._dragged: QPoint | None = None
         self._zone = ZoneInfo("UTC")
+        self._tiles = Tiles()
         self._at = self._arranged()
 
     def show_strip(self, strip: Strip) -> None:
@@ -80,11 +82,16 @@ class TimelineView(QAbstractScrollArea):
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours from now on."""
         self._colours = colours
-        self.viewport().update()
+        self.forget_painted()
 
     def set_now(self, now: int) -> None:
         """Let the shade reach ``now``."""
         self._now = now
+        self.forget_painted()
+
+    def forget_painted(self) -> None:
+        """Paint everything anew, nothing being as it was."""
+        self._tiles.forget()
         self.viewport().update()
 
     @property
@@ -147,7 +154,7 @@ class TimelineView(QAbstractScrollArea):
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint the strip."""
         painter = QPainter(self.viewport())
-        paint(painter, self.scene())
+        self._tiles.paint(painter, self.scene())
         painter.end()
         event.accept()
 
@@ -348,7 +355,7 @@ class TimelineView(QAbstractScrollArea):
     def _rearrange(self) -> None:
         self._at = self._arranged()
         self._set_bars()
-        self.viewport().update()
+        self.forget_painted()
 
     def _arranged(self) -> Arrangement:
         small = QFont(self.font())
