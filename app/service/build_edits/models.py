@@ -1,0 +1,125 @@
+"""Projects and models: adding, duplicating, taking away, and what is said of them."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from dataclasses import replace
+from datetime import date
+
+from app.service.build_edits.spots import (
+    ModelAt,
+    logged,
+    model_of,
+    project_of,
+    with_model,
+    with_project,
+    without_pins,
+)
+from app.service.edits import Edit
+from planner.values.book import Book
+from planner.values.model import Model, Part, Place, RealSize
+from planner.values.project import Project
+from planner.values.refusal import Refused
+
+ALL_OVER = "all over"
+
+
+def bare_model(name: str, scale: str = "") -> Model:
+    """Return a model of one part with one place and no steps."""
+    part = Part(name="body", places=(Place(name=ALL_OVER),))
+    return Model(name=name, parts=(part,), scale=scale)
+
+
+def add_project(book: Book, name: str, models: Iterable[Model]) -> Edit:
+    """Begin a project with some models."""
+    project = Project(name=name, models=tuple(models))
+    return Edit(f"begin {name}", replace(book, projects=(*book.projects, project)))
+
+
+def add_model(book: Book, project: str, model: Model) -> Edit:
+    """Put another model on the table."""
+
+    def change(old: Project) -> Project:
+        return replace(old, models=(*old.models, model))
+
+    return Edit(f"{project}: add {model.name}", with_project(book, project, change))
+
+
+def same_again(book: Book, at: ModelAt, names: Iterable[str]) -> Edit:
+    """Put models like this one beside it under new names; nothing of them is done or pinned.
+
+    Parts, places and steps are alike, so that only the markings need another look.
+    """
+    model = model_of(book, at)
+    new = tuple(replace(model, name=name) for name in names)
+
+    def change(old: Project) -> Project:
+        models: list[Model] = []
+        for one in old.models:
+            models += [one, *new] if one is model else [one]
+        return replace(old, models=tuple(models))
+
+    word = ", ".join(one.name for one in new)
+    return Edit(f"{at.model} again as {word}", with_project(book, at.project, change))
+
+
+def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
+    """Take models off the table.
+
+    Raises
+    ------
+    Refused
+        If something of one is in the logbook, or none would be left.
+    """
+    old = project_of(book, project)
+    for name in names:
+        model_of(book, ModelAt(project, name))
+        if logged(old, name):
+            raise Refused(
+                "", f"{name} stands in the logbook; it stays, or the project goes as well"
+            )
+    left = tuple(one for one in old.models if one.name not in names)
+    if not left:
+        raise Refused("", f"{project} would have no model left; remove the project instead")
+
+    def change(one: Project) -> Project:
+        for name in names:
+            one = without_pins(one, name)
+        pilot = "" if one.pilot in names else one.pilot
+        return replace(one, models=left, pilot=pilot)
+
+    word = ", ".join(name for name in names)
+    return Edit(f"{project}: remove {word}", with_project(book, project, change))
+
+
+def set_scale(book: Book, at: ModelAt, scale: str) -> Edit:
+    """Set what scale a model is of."""
+    changed = with_model(book, at, lambda model: replace(model, scale=scale))
+    return Edit(f"{at.model}: scale {scale}", changed)
+
+
+def set_real_size(book: Book, at: ModelAt, size: RealSize | None) -> Edit:
+    """Set the size of the full-sized thing, from which areas follow."""
+    changed = with_model(book, at, lambda model: replace(model, real_size=size))
+    return Edit(f"{at.model}: real size", changed)
+
+
+def set_pilot(book: Book, project: str, pilot: str) -> Edit:
+    """Have one model finished before any other is begun; "" for none."""
+    word = f"{pilot} first" if pilot else "no vehicle first"
+    changed = with_project(book, project, lambda old: replace(old, pilot=pilot))
+    return Edit(f"{project}: {word}", changed)
+
+
+def set_note(book: Book, project: str, note: str) -> Edit:
+    """Write a note on a project."""
+    return Edit(
+        f"{project}: note", with_project(book, project, lambda old: replace(old, note=note))
+    )
+
+
+def set_begins(book: Book, project: str, begins: date | None) -> Edit:
+    """Let nothing of a project be done before a date."""
+    word = f"not before {begins}" if begins else "begins at once"
+    changed = with_project(book, project, lambda old: replace(old, begins=begins))
+    return Edit(f"{project}: {word}", changed)

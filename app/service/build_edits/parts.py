@@ -1,0 +1,266 @@
+"""Parts and places: adding, changing, taking away, painting apart and gluing first."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection
+from dataclasses import replace
+
+from app.service.build_edits.names import (
+    follow_ticks,
+    fresh_name,
+    part_of,
+    rename_part,
+    rename_place,
+    step_id,
+)
+from app.service.build_edits.spots import (
+    ModelAt,
+    logged,
+    model_of,
+    project_of,
+    references,
+    waits,
+    with_model,
+    without_pins,
+)
+from app.service.edits import Edit
+from planner.layers.edits import kept
+from planner.values.book import Book
+from planner.values.model import Model, Part, Place
+from planner.values.refusal import Refused
+from planner.values.step import Minutes, Stage, Step, Tool
+
+GLUING = Minutes(fixed=5)  # assumed; the person says better
+
+
+def add_part(book: Book, at: ModelAt, part: Part) -> Edit:
+    """Add a part to a model."""
+    changed = with_model(book, at, lambda model: replace(model, parts=(*model.parts, part)))
+    return Edit(f"{at.model}: add {part.name}", changed)
+
+
+def set_part(book: Book, at: ModelAt, name: str, part: Part) -> Edit:
+    """Put a part in the place of another; what names it follows."""
+    part_of(model_of(book, at), name)
+    if part.name != name:
+        book = rename_part(book, at, name, part.name).book
+
+    def change(model: Model) -> Model:
+        parts = (part if one.name == part.name else one for one in model.parts)
+        return replace(model, parts=tuple(parts))
+
+    return Edit(f"{at.model}: change {part.name}", with_model(book, at, change))
+
+
+def add_place(book: Book, at: ModelAt, part: str, place: Place) -> Edit:
+    """Add a place to a part; steps on the whole part reach it at once."""
+    changed = _with_part(book, at, part, lambda one: replace(one, places=(*one.places, place)))
+    return Edit(f"{at.model}: add {part}/{place.name}", changed)
+
+
+def set_place(book: Book, at: ModelAt, part: str, name: str, place: Place) -> Edit:
+    """Put a place in the place of another; what names it follows."""
+    known = [one.name for one in part_of(model_of(book, at), part).places]
+    if place.name != name or name not in known:
+        book = rename_place(book, at, part, name, place.name).book
+
+    def change(one: Part) -> Part:
+        places = (place if each.name == place.name else each for each in one.places)
+        return replace(one, places=tuple(places))
+
+    return Edit(f"{at.model}: change {part}/{place.name}", _with_part(book, at, part, change))
+
+
+def remove_places(book: Book, at: ModelAt, names: Collection[str]) -> Edit:
+    """Take places away, "part/place" each, or whole parts, "part" each.
+
+    Steps that worked on nothing else, and joins with less than two parts
+    left, go with them.
+
+    Raises
+    ------
+    Refused
+        If such a step stands in the logbook, or nothing of the model is left.
+    """
+    model = model_of(book, at)
+    gone = {place for name in names for place in _places(model, name)}
+    parts = []
+    for part in model.parts:
+        left = tuple(one for one in part.places if f"{part.name}/{one.name}" not in gone)
+        if left:
+            parts.append(part if left == part.places else replace(part, places=left))
+    if not parts:
+        raise Refused("parts", f"{at.model} would have no part left; remove the model instead")
+    steps = [step for one in model.steps if (step := _left(model, one, gone))]
+    lost = {step.id for step in model.steps} - {step.id for step in steps}
+    for name in lost:
+        if logged(project_of(book, at.project), at.model, name):
+            raise Refused("", f"“{name}” worked on nothing else and stands in the logbook")
+    untied = tuple(waits(step, lambda name: () if name in lost else (name,)) for step in steps)
+    changed = with_model(
+        book,
+        at,
+        lambda one: replace(one, parts=tuple(parts), steps=untied),
+        lambda project: without_pins(project, at.model, lost),
+    )
+    return Edit(f"{at.model}: remove {', '.join(names)}", changed)
+
+
+def paint_apart(book: Book, at: ModelAt, part: str, place: str) -> Edit:
+    """Make a part of its own of a place, to be joined at the end of the order.
+
+    Every step goes on reaching what it reached.
+    """
+    model = model_of(book, at)
+    old = part_of(model, part)
+    taken = next((one for one in old.places if one.name == place), None)
+    if taken is None or len(old.places) < 2:
+        raise Refused("places", f"{part} has no place beside others that is called “{place}”")
+    name = fresh_name(place, [one.name for one in model.parts])
+    new = replace(old, name=name, places=(taken,))
+    rest = replace(old, places=tuple(one for one in old.places if one is not taken))
+
+    def follow(reference: str) -> tuple[str, ...]:
+        if reference == part:
+            return (part, name)
+        return (f"{name}/{place}",) if reference == f"{part}/{place}" else (reference,)
+
+    join = _joining(model, (part, name))
+
+    def change(one: Model) -> Model:
+        parts: list[Part] = []
+        for each in one.parts:
+            parts += [rest, new] if each.name == part else [each]
+        steps = tuple(references(step, follow) for step in one.steps)
+        return replace(one, parts=tuple(parts), steps=(*steps, join))
+
+    changed = with_model(
+        book,
+        at,
+        change,
+        lambda project: follow_ticks(project, at.model, lambda tick: follow(tick)[-1]),
+    )
+    return Edit(f"{at.model}: paint {name} apart", changed)
+
+
+def glue_first(book: Book, at: ModelAt, first: str, second: str) -> Edit:
+    """Make one part of two, glued before anything is painted; their join goes.
+
+    Every step goes on reaching what it reached.
+
+    Raises
+    ------
+    Refused
+        If the logbook says that they were joined.
+    """
+    model = model_of(book, at)
+    one, two = part_of(model, first), part_of(model, second)
+    own = [place.name for place in one.places]
+    names = {place.name: fresh_name(place.name, own) for place in two.places}
+    more = tuple(replace(place, name=names[place.name]) for place in two.places)
+    reached = {
+        first: tuple(f"{first}/{name}" for name in own),
+        second: tuple(f"{first}/{name}" for name in names.values()),
+    }
+
+    def follow(reference: str) -> tuple[str, ...]:
+        part, _, place = reference.partition("/")
+        if reference in reached:
+            return reached[reference]
+        return (f"{first}/{names[place]}",) if part == second else (reference,)
+
+    steps = [references(step, follow) for step in model.steps]
+    gone = {step.id for step in steps if step.stage is Stage.JOIN and _of_one_part(step)}
+    united = replace(
+        one,
+        places=(*one.places, *more),
+        holder=one.holder or two.holder,
+        stressed=one.stressed or two.stressed,
+    )
+    left = [step for step in steps if step.id not in gone]
+    return _united(book, at, (united, second), (left, gone), lambda tick: follow(tick)[0])
+
+
+def _of_one_part(step: Step) -> bool:
+    return len({name.partition("/")[0] for name in step.references()}) < 2
+
+
+def _united(
+    book: Book,
+    at: ModelAt,
+    parts: tuple[Part, str],
+    steps: tuple[list[Step], set[str]],
+    follow: Callable[[str], str],
+) -> Edit:
+    united, second = parts
+    left, gone = steps
+    for name in gone:
+        if logged(project_of(book, at.project), at.model, name):
+            raise Refused("", f"“{name}” stands in the logbook; they were joined as parts")
+    untied = tuple(waits(step, lambda name: () if name in gone else (name,)) for step in left)
+
+    def change(model: Model) -> Model:
+        kept_parts = (
+            united if part.name == united.name else part
+            for part in model.parts
+            if part.name != second
+        )
+        return replace(model, parts=tuple(kept_parts), steps=untied)
+
+    changed = with_model(
+        book,
+        at,
+        change,
+        lambda project: follow_ticks(without_pins(project, at.model, gone), at.model, follow),
+    )
+    return Edit(f"{at.model}: glue {second} to {united.name} first", changed)
+
+
+def join_parts(book: Book, at: ModelAt, parts: Collection[str], to: int | None = None) -> Edit:
+    """Add a step that joins parts, at the end of the order if ``to`` is not given."""
+    model = model_of(book, at)
+    step = _joining(model, tuple(parts))
+
+    def change(one: Model) -> Model:
+        where = len(one.steps) if to is None else to
+        return replace(one, steps=(*one.steps[:where], step, *one.steps[where:]))
+
+    return Edit(f"{at.model}: {step.id}", with_model(book, at, change))
+
+
+def _joining(model: Model, parts: tuple[str, ...]) -> Step:
+    return Step(
+        id=step_id(f"join {parts[-1]}", {step.id for step in model.steps}),
+        stage=Stage.JOIN,
+        title=f"Join {parts[-1]}",
+        touches=parts,
+        tool=Tool.HAND,
+        minutes=GLUING,
+    )
+
+
+def _places(model: Model, name: str) -> tuple[str, ...]:
+    try:
+        return model.places(name)
+    except KeyError:
+        raise Refused("places", f"{model.name} has no place called “{name}”") from None
+
+
+def _left(model: Model, step: Step, gone: set[str]) -> Step | None:
+    """Return the step without the places that go, or None if it has nothing left to do."""
+    if not any(place in gone for name in step.references() for place in model.places(name)):
+        return step
+    new = kept(model, step, lambda place: place not in gone)
+    if new is None or step.stage is not Stage.JOIN:
+        return new
+    return new if len({name.partition("/")[0] for name in new.references()}) > 1 else None
+
+
+def _with_part(book: Book, at: ModelAt, name: str, change: Callable[[Part], Part]) -> Book:
+    part_of(model_of(book, at), name)
+
+    def changed(model: Model) -> Model:
+        parts = (change(one) if one.name == name else one for one in model.parts)
+        return replace(model, parts=tuple(parts))
+
+    return with_model(book, at, changed)

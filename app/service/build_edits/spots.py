@@ -1,0 +1,140 @@
+"""Names of models and steps in a book, and putting changed ones in their place."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
+
+from planner.values.book import Book
+from planner.values.model import Model
+from planner.values.plan import PassKey
+from planner.values.project import Project
+from planner.values.refusal import Refused, unknown
+from planner.values.step import Step
+
+
+@dataclass(frozen=True)
+class ModelAt:
+    """Names a model of a project."""
+
+    project: str
+    model: str
+
+
+@dataclass(frozen=True)
+class StepAt:
+    """Names a step of a model."""
+
+    project: str
+    model: str
+    step: str
+
+    @property
+    def home(self) -> ModelAt:
+        """The model that the step belongs to."""
+        return ModelAt(self.project, self.model)
+
+
+def project_of(book: Book, name: str) -> Project:
+    """Return a project; `Refused` if there is none of this name."""
+    try:
+        return book.project(name)
+    except KeyError:
+        known = [one.name for one in book.projects]
+        raise Refused("projects", unknown("project", name, known)) from None
+
+
+def model_of(book: Book, at: ModelAt) -> Model:
+    """Return a model; `Refused` if there is none of this name."""
+    project = project_of(book, at.project)
+    try:
+        return project.model(at.model)
+    except KeyError:
+        known = [one.name for one in project.models]
+        raise Refused("models", unknown("model", at.model, known)) from None
+
+
+def step_of(model: Model, name: str) -> Step:
+    """Return a step by its id; `Refused` if there is none."""
+    for step in model.steps:
+        if step.id == name:
+            return step
+    raise Refused("steps", unknown("step", name, [one.id for one in model.steps]))
+
+
+def with_project(book: Book, name: str, change: Callable[[Project], Project]) -> Book:
+    """Return the book with one project changed; the very same one if nothing was."""
+    old = project_of(book, name)
+    new = change(old)
+    if new == old:
+        return book
+    return replace(book, projects=tuple(new if one is old else one for one in book.projects))
+
+
+def with_model(
+    book: Book,
+    at: ModelAt,
+    change: Callable[[Model], Model],
+    facts: Callable[[Project], Project] = lambda project: project,
+) -> Book:
+    """Return the book with one model changed, and with it what the project says of it."""
+    old = model_of(book, at)
+    new = change(old)
+
+    def changed(project: Project) -> Project:
+        models = tuple(new if one is old else one for one in project.models)
+        pilot = new.name if project.pilot == old.name else project.pilot
+        return facts(replace(project, models=models, pilot=pilot))
+
+    return with_project(book, at.project, changed)
+
+
+def logged(project: Project, model: str, step: str | None = None) -> bool:
+    """Tell whether anything of a model, or of one step of it, stands in the logbook."""
+    named = [(one.model, one.step) for one in project.log]
+    named += [(one.model, one.step) for one in project.observed]
+    return any(name == model and step in (None, other) for name, other in named)
+
+
+def step_title(step: Step) -> str:
+    """Return what a step is called in sentences."""
+    return step.title or step.id
+
+
+def references(step: Step, change: Callable[[str], Iterable[str]]) -> Step:
+    """Return the step with every reference to places put through ``change``."""
+
+    def mapped(names: tuple[str, ...]) -> tuple[str, ...]:
+        return tuple(dict.fromkeys(new for name in names for new in change(name)))
+
+    applications = tuple(replace(one, places=mapped(one.places)) for one in step.applications)
+    changed = replace(step, applications=applications, touches=mapped(step.touches))
+    return step if changed == step else changed
+
+
+def waits(step: Step, change: Callable[[str], Iterable[str]]) -> Step:
+    """Return the step with every id that it waits for put through ``change``."""
+    after = tuple(dict.fromkeys(new for name in step.after for new in change(name)))
+    gates = tuple(replace(gate, after=new) for gate in step.gates for new in change(gate.after))
+    changed = replace(step, after=after, gates=gates)
+    return step if changed == step else changed
+
+
+def without_pins(project: Project, model: str, steps: Iterable[str] | None = None) -> Project:
+    """Return the project without the pins that name these steps of a model (None: all)."""
+    gone = None if steps is None else frozenset(steps)
+
+    def names(name: str, step: str) -> bool:
+        return name == model and (gone is None or step in gone)
+
+    kept = tuple(
+        pin
+        for pin in project.pins
+        if not names(pin.model, pin.step) and not (pin.beside and names(*pin.beside.split("/")))
+    )
+    return project if kept == project.pins else replace(project, pins=kept)
+
+
+def pass_word(key: PassKey) -> str:
+    """Return "prime", or "prime, coat 2"."""
+    return key.step if key.coat == 1 else f"{key.step}, coat {key.coat}"

@@ -1,0 +1,283 @@
+"""Adding, changing, removing, splitting and copying steps."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass, replace
+
+from app.service.build_edits.names import rename_step, step_id
+from app.service.build_edits.spots import (
+    ModelAt,
+    StepAt,
+    logged,
+    model_of,
+    project_of,
+    references,
+    step_of,
+    waits,
+    with_model,
+    without_pins,
+)
+from app.service.edits import Edit
+from planner.layers.edits import kept
+from planner.values.book import Book
+from planner.values.coating import GLUES, THINNERS
+from planner.values.model import Model
+from planner.values.project import Project
+from planner.values.refusal import Refused
+from planner.values.step import LAYS_NO_FILM, Application, Minutes, Stage, Step, Tool
+
+A_QUARTER = Minutes(fixed=5, per_part=5)  # assumed; the person says better
+
+
+def fresh_step(book: Book, model: Model, stage: Stage, title: str = "") -> Step:
+    """Return a step to begin with: the first part, by brush, with the first coating that fits.
+
+    Where the stock holds none, it lays nothing and only works on the part.
+    """
+    part = model.parts[0].name
+    coating = next((one.name for one in book.coatings if one.family not in THINNERS | GLUES), None)
+    name = step_id(title or stage.value, {step.id for step in model.steps})
+    if stage is Stage.JOIN:
+        touches = tuple(one.name for one in model.parts[:2])
+        return Step(id=name, stage=stage, title=title, touches=touches, minutes=A_QUARTER)
+    if stage in LAYS_NO_FILM or coating is None:
+        hand = Tool.CLOTH if stage is Stage.WIPE else Tool.HAND
+        return Step(
+            id=name, stage=stage, title=title, touches=(part,), tool=hand, minutes=A_QUARTER
+        )
+    coat = Application(places=(part,), coating=coating)
+    return Step(id=name, stage=stage, title=title, applications=(coat,), minutes=A_QUARTER)
+
+
+def add_step(book: Book, at: ModelAt, step: Step, to: int | None = None) -> Edit:
+    """Put a new step into the working order, at the end if ``to`` is not given."""
+
+    def change(model: Model) -> Model:
+        where = len(model.steps) if to is None else to
+        return replace(model, steps=(*model.steps[:where], step, *model.steps[where:]))
+
+    return Edit(f"{at.model}: add {step.id}", with_model(book, at, change))
+
+
+def set_step(book: Book, at: StepAt, step: Step) -> Edit:
+    """Put a step in the place of another; all that names it follows if its id is new."""
+    step_of(model_of(book, at.home), at.step)
+    if step.id != at.step:
+        book = rename_step(book, at, step.id).book
+
+    def change(model: Model) -> Model:
+        return replace(
+            model, steps=tuple(step if one.id == step.id else one for one in model.steps)
+        )
+
+    return Edit(f"{at.model}: change {step.id}", with_model(book, at.home, change))
+
+
+def remove_steps(book: Book, spots: Iterable[StepAt]) -> Edit:
+    """Take steps out, with the pins on them and what waited for them.
+
+    Raises
+    ------
+    Refused
+        If one of them stands in the logbook.
+    """
+    gone: dict[ModelAt, set[str]] = {}
+    for spot in spots:
+        gone.setdefault(spot.home, set()).add(spot.step)
+    for at, ids in gone.items():
+        project, model = project_of(book, at.project), model_of(book, at)
+        for name in ids:
+            step_of(model, name)
+            if logged(project, at.model, name):
+                raise Refused("", f"“{name}” of {at.model} stands in the logbook, so it stays")
+        book = _without(book, at, ids)
+    return Edit(f"remove {_listed(gone)}", book)
+
+
+def _without(book: Book, at: ModelAt, ids: Collection[str]) -> Book:
+    def change(model: Model) -> Model:
+        left = (step for step in model.steps if step.id not in ids)
+        untied = (waits(step, lambda name: () if name in ids else (name,)) for step in left)
+        return replace(model, steps=tuple(untied))
+
+    return with_model(book, at, change, lambda project: without_pins(project, at.model, ids))
+
+
+def split_places(book: Book, at: StepAt, places: Collection[str]) -> Edit:
+    """Make two steps of one: the second takes ``places``, "part/place" each.
+
+    Minutes are shared by the number of places; what waited for the step
+    waits for both.
+
+    Raises
+    ------
+    Refused
+        If all or none of its places would go, or some coat of it was logged.
+    """
+    project, model = project_of(book, at.project), model_of(book, at.home)
+    step = step_of(model, at.step)
+    if logged(project, at.model, at.step):
+        raise Refused("", f"“{at.step}” stands in the logbook; it can no longer be split")
+    one = kept(model, step, lambda place: place not in places)
+    two = kept(model, step, lambda place: place in places)
+    if one is None or two is None:
+        raise Refused("places", "choose some of the step's places, not all and not none")
+    two = replace(two, id=step_id(f"{step.id}-rest", {each.id for each in model.steps}))
+    one, two = _shared(model, step, one, two)
+
+    def follow(name: str) -> tuple[str, ...]:
+        return (name, two.id) if name == at.step else (name,)
+
+    def change(old: Model) -> Model:
+        steps: list[Step] = []
+        for each in old.steps:
+            steps += [one, two] if each.id == at.step else [waits(each, follow)]
+        return replace(old, steps=tuple(steps))
+
+    def pinned(old: Project) -> Project:
+        more = tuple(
+            replace(pin, step=two.id)
+            for pin in old.pins
+            if (pin.model, pin.step) == (at.model, at.step)
+            and (pin.coat is None or pin.coat <= two.coats)
+        )
+        left = (pin for pin in old.pins if _fits(pin, at, one))
+        return replace(old, pins=(*left, *more))
+
+    return Edit(f"{at.model}: split {at.step}", with_model(book, at.home, change, pinned))
+
+
+def _fits(pin: object, at: StepAt, step: Step) -> bool:
+    coat = getattr(pin, "coat", None)
+    named = (getattr(pin, "model", ""), getattr(pin, "step", "")) == (at.model, at.step)
+    return not named or coat is None or coat <= step.coats
+
+
+def _shared(model: Model, step: Step, one: Step, two: Step) -> tuple[Step, Step]:
+    """Return both halves with their share of the minutes, never none at all."""
+    counts = [_count(model, half) for half in (one, two)]
+    share = counts[0] / sum(counts)
+    apart = not _parts(one) & _parts(two)
+    minutes = step.minutes
+    first = max(round(minutes.fixed * share), 1) if minutes.fixed else 0
+    second = max(minutes.fixed - first, 1) if minutes.fixed else 0
+    each = minutes.per_part if apart else (minutes.per_part + 1) // 2
+    return (
+        replace(one, minutes=replace(minutes, fixed=first, per_part=each)),
+        replace(two, minutes=replace(minutes, fixed=second, per_part=each)),
+    )
+
+
+def _count(model: Model, step: Step) -> int:
+    return sum(len(model.places(name)) for name in step.references())
+
+
+def _parts(step: Step) -> set[str]:
+    return {name.partition("/")[0] for name in step.references()}
+
+
+@dataclass(frozen=True)
+class Copied:
+    """Steps taken from a model, to be put into others."""
+
+    at: ModelAt
+    ids: tuple[str, ...]
+
+
+def copy_steps(book: Book, copied: Copied, targets: Iterable[ModelAt]) -> Edit:
+    """Put copies of steps into other models, behind what stands ahead of them at home.
+
+    Places that a target lacks are left out, and so is waiting for steps
+    that it lacks.
+
+    Raises
+    ------
+    Refused
+        If a target has none of a step's places, or lacks the step that a gate counts from.
+    """
+    source = model_of(book, copied.at)
+    steps = [step for step in source.steps if step.id in copied.ids]
+    names = []
+    for at in targets:
+        target = model_of(book, at)
+        where = _behind(source, target, steps[0].id if steps else "")
+        new = _fitted(steps, target)
+        book = with_model(
+            book,
+            at,
+            lambda old, where=where, new=new: replace(  # type: ignore[misc]
+                old, steps=(*old.steps[:where], *new, *old.steps[where:])
+            ),
+        )
+        names.append(at.model)
+    return Edit(f"copy {', '.join(step.id for step in steps)} to {', '.join(names)}", book)
+
+
+def _behind(source: Model, target: Model, first: str) -> int:
+    """Return the place behind the last step of the target that stands ahead at home."""
+    ahead = []
+    for step in source.steps:
+        if step.id == first:
+            break
+        ahead.append(step.id)
+    if source is target:
+        return len(target.steps)
+    places = [at for at, step in enumerate(target.steps) if step.id in ahead]
+    return places[-1] + 1 if places else (0 if not ahead else len(target.steps))
+
+
+def _fitted(steps: list[Step], target: Model) -> list[Step]:
+    taken = {step.id for step in target.steps}
+    ids: dict[str, str] = {}
+    for step in steps:
+        ids[step.id] = step_id(step.id, {*taken, *ids.values()})
+    known = {**{name: name for name in taken}, **ids}
+    fitted = []
+    for step in steps:
+        for gate in step.gates:
+            if gate.after not in known:
+                raise Refused(
+                    "",
+                    f"“{step.id}” has a gate that counts from “{gate.after}”, "
+                    f"which {target.name} lacks; copy both",
+                )
+        new = waits(step, lambda name: (known[name],) if name in known else ())
+        fitted.append(replace(_placed(new, target), id=ids[step.id]))
+    return fitted
+
+
+def _placed(step: Step, target: Model) -> Step:
+    def there(name: str) -> tuple[str, ...]:
+        try:
+            target.places(name)
+        except KeyError:
+            return ()
+        return (name,)
+
+    applications = tuple(
+        replace(one, places=places)
+        for one in step.applications
+        if (places := tuple(name for name in one.places if there(name)))
+    )
+    touches = tuple(name for name in step.touches if there(name))
+    if bool(step.applications) != bool(applications) or not (applications or touches):
+        wanted = ", ".join(step.references())
+        raise Refused("", f"{target.name} has none of the places of “{step.id}” ({wanted})")
+    return replace(step, applications=applications, touches=touches)
+
+
+def _listed(gone: dict[ModelAt, set[str]]) -> str:
+    return "; ".join(f"{', '.join(sorted(ids))} of {at.model}" for at, ids in gone.items())
+
+
+__all__ = [
+    "Copied",
+    "add_step",
+    "copy_steps",
+    "fresh_step",
+    "references",
+    "remove_steps",
+    "set_step",
+    "split_places",
+]
