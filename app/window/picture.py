@@ -16,6 +16,7 @@ from app.window.timeline.content import Laid, Strip, strip_of
 from planner.air import dew_point_c
 from planner.bench import BenchCalendar
 from planner.cure import Cure
+from planner.graph.slack import Slack, slack
 from planner.layers.choices import Choice, choices
 from planner.layers.findings import Finding, find
 from planner.schedule.judge import Verdict
@@ -28,9 +29,11 @@ class Part(StrEnum):
     """What of a picture a view shows."""
 
     SHEET = "sheet"
+    LAID = "laid"
     STRIP = "strip"
     CURE = "cure"
     FINDINGS = "findings"
+    BUILD = "build"
 
 
 @dataclass(frozen=True)
@@ -93,6 +96,20 @@ class Picture:
     def choices(self) -> tuple[Choice, ...]:
         """Edges of the working order on which practice is divided."""
         return choices(self.book)
+
+    @cached_property
+    def slacks(self) -> dict[str, Slack]:
+        """How early each active project can be done, and what can wait, however much bench time."""
+        return {
+            project.name: slack(self.book, project, self.now, self.cure)
+            for project in self.book.projects
+            if project.active
+        }
+
+    @cached_property
+    def build(self) -> tuple[tuple[Finding, ...], dict[str, Slack]]:
+        """What the Build view says of the steps: findings and slack."""
+        return self.findings, self.slacks
 
     def prepare(self, part: Part) -> None:
         """Read a part now, so that whoever shows it need not wait."""
