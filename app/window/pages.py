@@ -15,6 +15,8 @@ from PySide6.QtWidgets import QWidget
 
 from app.window import words
 from app.window.bench_time.view import BenchTimeView
+from app.window.drying.view import DryingView
+from app.window.gear.view import GearView
 from app.window.palette import Colours
 from app.window.picture import Part, Picture
 from app.window.room.view import RoomView
@@ -66,5 +68,7 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page("timeline", tr("T&imeline"), TimelinePage(), Part.STRIP),
         Page("room", tr("&Room"), RoomView(), Part.CURE),
         Page("stack", tr("&Coat stack"), StackView(), Part.FINDINGS),
+        Page("drying", tr("&Drying now"), DryingView(session), Part.LAID),
         Page("bench time", tr("&Bench time"), BenchTimeView(session)),
+        Page("gear", tr("&Gear"), GearView(session)),
     )

@@ -13,6 +13,7 @@ from app.window.timeline.tree import swatch_icon
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
+RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 T = TypeVar("T")
 
 
@@ -79,7 +80,7 @@ class RowsModel(QAbstractTableModel, Generic[T]):
         if role == Qt.ItemDataRole.ToolTipRole:
             return column.tip(row) if column.tip else column.text(row)
         if role == Qt.ItemDataRole.TextAlignmentRole and column.right:
-            return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+            return RIGHT
         if role == Qt.ItemDataRole.DecorationRole and column.swatch:
             return self._icon(column.swatch(row))
         return None
@@ -88,8 +89,12 @@ class RowsModel(QAbstractTableModel, Generic[T]):
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""
-        if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
+        if orientation is not Qt.Orientation.Horizontal:
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
             return self._columns[section].name
+        if role == Qt.ItemDataRole.TextAlignmentRole and self._columns[section].right:
+            return RIGHT
         return None
 
     def _icon(self, swatch: str) -> QIcon | None:

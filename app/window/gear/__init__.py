@@ -1,0 +1,1 @@
+"""Gear: airbrushes and what they cost, and the places where films dry."""

@@ -1,0 +1,72 @@
+"""A place where films dry: its name, how much fits there, its air."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QCheckBox, QWidget
+
+from app.service import room_edits
+from app.window import words
+from app.window.forms.controls import line, whole
+from app.window.forms.form import FormDialog
+from app.window.gear.points import PointsEditor
+from app.window.palette import Colours
+from app.window.session import Session
+from planner.values.refusal import Refused
+from planner.values.room import AirPoint, Location
+
+# A warm box of the trade, common practice, no source: a few degrees above 30 °C, dry.
+BOX_AIR = AirPoint(at="00:00", temperature_c=35, humidity_pct=30)
+
+
+class LocationDialog(FormDialog):
+    """Asks for all of a location; ``old`` is changed, or one is added."""
+
+    def __init__(
+        self, session: Session, old: Location | None, colours: Colours, parent: QWidget
+    ) -> None:
+        title = words.tr("Where films dry") if old else words.tr("Another place where films dry")
+        super().__init__(title, parent, self._try)
+        self._session, self._old = session, old
+        one = old or Location(name=self.tr("warm box"), drying_places=2, workdays=(BOX_AIR,))
+        self.name = line(one.name)
+        self.places = whole(one.drying_places, 0, 99_999)
+        self.workdays = PointsEditor(one.workdays, colours)
+        self.weekends = PointsEditor(one.weekends or one.workdays, colours)
+        self.same = QCheckBox(self.tr("Weekends as &workdays"))
+        self.same.setChecked(not one.weekends)
+        form = self.page(self.tr("Place"))
+        form.add("name", self.tr("&Name"), self.name)
+        form.add(
+            "drying_places",
+            self.tr("&Drying places"),
+            self.places,
+            self.tr("How many parts may dry there at once; a part says how many it takes"),
+        )
+        form = self.page(self.tr("Air on workdays"))
+        form.add("workdays", self.tr("&Points of the day"), self.workdays)
+        form = self.page(self.tr("Air on weekends"))
+        form.put(self.same)
+        form.add("weekends", self.tr("&Points of the day"), self.weekends)
+        self.same.toggled.connect(self._same)
+        self._same(self.same.isChecked())
+        self.fit(440, 520)
+
+    def _same(self, same: bool) -> None:
+        if same:
+            self.weekends.show_points(self.workdays.points())
+        self.weekends.setEnabled(not same)
+
+    def location(self) -> Location:
+        """Return what was filled in; `Refused` if it is not sound."""
+        return Location(
+            name=self.name.text().strip(),
+            drying_places=self.places.value(),
+            workdays=self.workdays.points(),
+            weekends=() if self.same.isChecked() else self.weekends.points(),
+        )
+
+    def _try(self) -> Refused | None:
+        was = self._old.name if self._old else ""
+        return self._session.attempt(
+            lambda book: room_edits.put_location(book, was, self.location())
+        )

@@ -1,0 +1,216 @@
+"""The air of a day, point by point, with its course drawn beside."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import (
+    QDoubleSpinBox,
+    QGridLayout,
+    QPushButton,
+    QSizePolicy,
+    QTimeEdit,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.window.forms.controls import hours_of, number, time_edit, tool
+from app.window.labels import text
+from app.window.palette import LIGHT, Colours
+from planner.values.room import COLDEST_C, HOTTEST_C, AirPoint
+
+DAY = 1440
+
+
+class DayCurve(QWidget):
+    """Temperature and humidity over a day, midnight to midnight."""
+
+    def __init__(self, colours: Colours) -> None:
+        super().__init__()
+        self._points: tuple[AirPoint, ...] = ()
+        self.colours = colours
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setFixedHeight(96)
+        self.setAccessibleName(self.tr("Course of the air over the day"))
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        """Return a size in which a day can be read."""
+        return QSize(320, 96)
+
+    def show_points(self, points: Sequence[AirPoint]) -> None:
+        """Show another day."""
+        self._points = tuple(sorted(points, key=lambda point: point.at))
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Paint both courses with their names."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        rect = QRectF(self.rect()).adjusted(1, 4, -1, -18)
+        painter.fillRect(rect, self.colours.colour("gutter"))
+        painter.setPen(self.colours.colour("soft"))
+        for hour in range(0, 25, 6):
+            x = rect.left() + rect.width() * hour / 24
+            label = QRectF(x - 20, rect.bottom(), 40, 17)
+            label.moveLeft(min(max(0.0, label.left()), self.width() - 40))
+            side = {0: Qt.AlignmentFlag.AlignLeft, 24: Qt.AlignmentFlag.AlignRight}
+            painter.drawText(label, side.get(hour, Qt.AlignmentFlag.AlignHCenter), str(hour))
+        if self._points:
+            warm = [(_minute(point.at), point.temperature_c) for point in self._points]
+            damp = [(_minute(point.at), point.humidity_pct) for point in self._points]
+            self._line(painter, rect, damp, (0, 100), "drying", Qt.PenStyle.DashLine)
+            self._line(painter, rect, warm, _span(warm), "closing", Qt.PenStyle.SolidLine)
+        painter.end()
+        event.accept()
+
+    def _line(
+        self,
+        painter: QPainter,
+        rect: QRectF,
+        points: list[tuple[int, float]],
+        scale: tuple[float, float],
+        colour: str,
+        style: Qt.PenStyle,
+    ) -> None:
+        low, high = scale
+        inner = rect.adjusted(0, 6, 0, -6)
+        first, last = points[0], points[-1]
+        around = [(last[0] - DAY, last[1]), *points, (first[0] + DAY, first[1])]
+        drawn = [
+            QPointF(
+                rect.left() + rect.width() * minute / DAY,
+                inner.bottom() - inner.height() * (value - low) / (high - low),
+            )
+            for minute, value in around
+        ]
+        painter.save()
+        painter.setClipRect(rect)
+        painter.setPen(QPen(self.colours.colour(colour), 2, style))
+        painter.drawPolyline(drawn)
+        painter.restore()
+
+
+class PointRow:
+    """The controls of one point."""
+
+    def __init__(self, point: AirPoint, drop: Callable[[PointRow], None], tr: Callable[..., str]):
+        self.at: QTimeEdit = time_edit(point.at, tr("Time of day"))
+        self.warm: QDoubleSpinBox = number(
+            point.temperature_c, COLDEST_C, HOTTEST_C, decimals=1, suffix=tr(" °C"), step=0.5
+        )
+        self.warm.setAccessibleName(tr("Temperature at this time"))
+        self.damp: QDoubleSpinBox = number(point.humidity_pct, 0, 100, suffix=tr(" % RH"))
+        self.damp.setAccessibleName(tr("Humidity at this time"))
+        self.drop: QToolButton = tool("×", tr("Remove this point"), lambda: drop(self))
+        self.widgets: tuple[QWidget, ...] = (self.at, self.warm, self.damp, self.drop)
+
+    def point(self) -> AirPoint:
+        """Return what the controls say."""
+        return AirPoint(
+            at=hours_of(self.at),
+            temperature_c=round(self.warm.value(), 1),
+            humidity_pct=round(self.damp.value(), 1),
+        )
+
+
+class PointsEditor(QWidget):
+    """Points of a day's air, one below the other; in between it changes evenly.
+
+    Signals
+    -------
+    changed()
+        A point is another now.
+    """
+
+    changed = Signal()
+
+    def __init__(self, points: Sequence[AirPoint], colours: Colours = LIGHT) -> None:
+        super().__init__()
+        self.rows: list[PointRow] = []
+        self._grid = QGridLayout()
+        self._grid.setHorizontalSpacing(6)
+        self._grid.setVerticalSpacing(3)
+        self._grid.setColumnStretch(4, 1)
+        self.add = QPushButton(self.tr("Add a point"))
+        self.add.setAutoDefault(False)
+        self.add.clicked.connect(self._add)
+        self.curve = DayCurve(colours)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(6)
+        column.addWidget(self.curve)
+        column.addWidget(text(self.tr("Full line: temperature. Broken line: humidity."), size=0.9))
+        column.addLayout(self._grid)
+        column.addWidget(self.add, 0, Qt.AlignmentFlag.AlignLeft)
+        self.show_points(points)
+
+    def show_points(self, points: Sequence[AirPoint]) -> None:
+        """Show other points."""
+        for row in self.rows:
+            self._take(row)
+        self.rows = []
+        for point in points:
+            self._append(point)
+        self._tell()
+
+    def points(self) -> tuple[AirPoint, ...]:
+        """Return the points in order of time; `Refused` if one is none."""
+        return tuple(sorted((row.point() for row in self.rows), key=lambda point: point.at))
+
+    def _append(self, point: AirPoint) -> PointRow:
+        row = PointRow(point, self._drop, self.tr)
+        at = self._grid.rowCount()
+        for column, widget in enumerate(row.widgets):
+            self._grid.addWidget(widget, at, column)
+        row.at.timeChanged.connect(self._tell)
+        for box in (row.warm, row.damp):
+            box.valueChanged.connect(self._tell)
+        self.rows.append(row)
+        return row
+
+    def _add(self) -> None:
+        last = (
+            self.rows[-1].point()
+            if self.rows
+            else AirPoint(at="00:00", temperature_c=20, humidity_pct=50)
+        )
+        hour = (_minute(last.at) // 60 + 6) % 24 if self.rows else 0
+        row = self._append(
+            AirPoint(
+                at=f"{hour:02d}:00",
+                temperature_c=last.temperature_c,
+                humidity_pct=last.humidity_pct,
+            )
+        )
+        row.at.setFocus()
+        self._tell()
+
+    def _drop(self, row: PointRow) -> None:
+        self.rows.remove(row)
+        self._take(row)
+        self.add.setFocus()
+        self._tell()
+
+    def _take(self, row: PointRow) -> None:
+        for widget in row.widgets:
+            self._grid.removeWidget(widget)
+            widget.hide()
+            widget.deleteLater()
+
+    def _tell(self) -> None:
+        self.curve.show_points(self.points())
+        self.changed.emit()
+
+
+def _minute(at: str) -> int:
+    return int(at[:2]) * 60 + int(at[3:])
+
+
+def _span(values: list[tuple[int, float]]) -> tuple[float, float]:
+    """Return a scale with room around the values, at least 10 K."""
+    low, high = (find(value for _, value in values) for find in (min, max))
+    middle, half = (low + high) / 2, max(5.0, (high - low) * 0.7)
+    return middle - half, middle + half
