@@ -12,11 +12,13 @@ from app.command_line.source import add_now, add_source, book_of, in_file, now_o
 from app.service import planning, table
 from app.service.books import usual_path, write_whole
 from app.service.calendar_file import calendar_bytes
+from app.service.sheet_file import Paper, sheet_bytes
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand
 
 EXAMPLES = """\
   tackfree export --calendar evenings.ics
+  tackfree export --sheet tonight.pdf --tonight --paper Letter
   tackfree export harbour.json --table harbour.csv --now 2031-03-05T19:30
 """
 
@@ -59,9 +61,20 @@ def _table(out: Outgoing, path: Path) -> str:
     return ""
 
 
+def _sheet(out: Outgoing, path: Path) -> str:
+    planned = out.planned
+    with progress("drawing"):
+        drawn = sheet_bytes(
+            planned.book, planned.plan, Paper(out.args.paper), tonight=out.args.tonight
+        )
+    write_whole(path, drawn)
+    return ""
+
+
 Write = Callable[[Outgoing, Path], str]
 OUTPUTS: tuple[tuple[str, str, str, Write], ...] = (
     ("calendar", "X.ics", "the evenings as a calendar (iCalendar), one event each", _calendar),
+    ("sheet", "X.pdf", "the bench sheet for the wall, with boxes to tick (PDF)", _sheet),
     ("table", "X.csv", "the plan as comma-separated values", _table),
 )
 
@@ -72,6 +85,10 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     add_now(parser)
     for name, shape, words, _ in OUTPUTS:
         parser.add_argument(f"--{name}", type=Path, metavar=shape, help=words)
+    parser.add_argument(
+        "--paper", choices=[one.value for one in Paper], default=Paper.A4, help="of the sheet"
+    )
+    parser.add_argument("--tonight", action="store_true", help="the sheet: one evening alone")
 
 
 def run(args: argparse.Namespace) -> int:

@@ -1,0 +1,133 @@
+"""What stands on a bench sheet: the run sheets of the evenings, for paper on the wall."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from zoneinfo import ZoneInfo
+
+from app.service import paper, words
+from app.service.tame import tame
+from planner.tonight import BenchRow, Row, RunSheet, run_sheet, run_sheets
+from planner.values.book import Book
+from planner.values.moment import Interval, zone_named
+from planner.values.plan import Cause, Plan
+
+# What is worth paper: that hands are busy until then can be seen from the row before.
+TOLD = frozenset(Cause) - {Cause.AT_ONCE, Cause.HANDS, Cause.BENCH_TIME, Cause.ORDER, Cause.LOGGED}
+
+
+@dataclass(frozen=True)
+class Laid:
+    """One coating that an entry lays: its colour as "#rrggbb", and what is said of it."""
+
+    swatch: str
+    text: str
+
+
+@dataclass(frozen=True)
+class Entry:
+    """One thing to do, with the places to tick off under their parts."""
+
+    at: str
+    minutes: int
+    title: str
+    work: bool
+    laid: tuple[Laid, ...] = ()
+    places: tuple[tuple[str, tuple[str, ...]], ...] = ()
+    waits: str = ""
+
+
+@dataclass(frozen=True)
+class Section:
+    """Lines under a heading: what dries, what closes, where to take care."""
+
+    title: str
+    lines: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Evening:
+    """One stretch of bench time."""
+
+    interval: Interval
+    title: str
+    entries: tuple[Entry, ...]
+    sections: tuple[Section, ...]
+
+
+@dataclass(frozen=True)
+class BenchSheet:
+    """The whole sheet."""
+
+    title: str
+    lines: tuple[str, ...]
+    evenings: tuple[Evening, ...]
+
+
+def bench_sheet(book: Book, plan: Plan, now: int, *, tonight: bool = False) -> BenchSheet:
+    """Return the sheet of every evening from ``now`` on, or of tonight's alone.
+
+    Tonight is the stretch in which ``now`` lies, or the next one.
+    """
+    zone = zone_named(book.bench_time.zone)
+    sheets = (run_sheet(book, plan, now),) if tonight else run_sheets(book, plan, now)
+    names = [project.name for project in book.projects if project.active]
+    lines = [f"Planned {words.day(now, zone)} at {words.clock_time(now, zone)}"]
+    lines += paper.finish_text(plan, book).splitlines()
+    if not any(sheet.rows for sheet in sheets):
+        lines.append("Nothing to do at the bench here.")
+    return BenchSheet(
+        title=_line(", ".join(names) or "Bench sheet"),
+        lines=tuple(_line(line) for line in lines),
+        evenings=tuple(_evening(sheet, book, zone) for sheet in sheets),
+    )
+
+
+def _evening(sheet: RunSheet, book: Book, zone: ZoneInfo) -> Evening:
+    left = paper.drying_lines(sheet.drying_after, sheet.interval.end, zone)
+    sections = (
+        ("Drying now", paper.drying_lines(sheet.drying_now, sheet.now, zone)),
+        ("Left to dry", left),
+        ("Closing", paper.closing_lines(sheet.closing, sheet.now, zone)),
+        ("Take care", paper.caution_lines(sheet)),
+    )
+    return Evening(
+        interval=sheet.interval,
+        title=f"{words.stretch(sheet.interval, zone)}  ({sheet.interval.minutes} min)",
+        entries=tuple(_entry(row, zone) for row in sheet.rows),
+        sections=tuple(made for title, lines in sections if (made := _section(title, lines)).lines),
+    )
+
+
+def _section(title: str, lines: Iterable[str]) -> Section:
+    return Section(title, tuple(_line(line) for line in lines))
+
+
+def _entry(row: Row, zone: ZoneInfo) -> Entry:
+    at = words.clock_time(row.start, zone)
+    if isinstance(row, BenchRow):
+        mixed = paper.mix_text(row.portions)
+        laid = (Laid(row.swatch, _line(f"mix {mixed}")),) if mixed else ()
+        return Entry(at, row.minutes, _line(_capital(paper.bench_text(row))), False, laid)
+    return Entry(
+        at=at,
+        minutes=row.minutes,
+        title=_line(paper.work_title(row)),
+        work=True,
+        laid=tuple(Laid(coat.swatch, _line(paper.coat_text(coat, row))) for coat in row.coats),
+        places=tuple(
+            (_line(part), tuple(map(_line, names)))
+            for part, names in paper.by_part(row.places).items()
+        ),
+        waits=_line(words.reasons_text(row.reason, zone)) if row.reason.cause in TOLD else "",
+    )
+
+
+def _line(text: str) -> str:
+    """Return one line of tame text, its blanks single."""
+    return " ".join(tame(text, lines=False).split())
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]

@@ -1,0 +1,32 @@
+"""Draws a bench sheet: ``python -m app.window.sheet FOLDER PAPER [tonight]``.
+
+The folder holds the book and its plan; see `app.service.sheet_file`.
+"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+from app.service.sheet_file import BOOK, DRAWN, PLAN, SHEET, Paper
+
+
+def main(folder: Path, paper: Paper, *, tonight: bool) -> None:
+    """Draw the sheet beside the book."""
+    from PySide6.QtGui import QFontDatabase, QGuiApplication  # noqa: PLC0415
+
+    from app.window.sheet.draw import draw_sheet  # noqa: PLC0415
+    from storage.exchange import load, load_plan  # noqa: PLC0415
+
+    app = QGuiApplication([])
+    if not QFontDatabase.families():
+        sys.exit("there is no font to write with")
+    book = load((folder / BOOK).read_bytes()).book
+    plan = load_plan((folder / PLAN).read_bytes())
+    draw_sheet(folder / SHEET, book, plan, plan.now, paper, tonight=tonight)
+    del app
+    sys.stdout.write(f"{DRAWN}\n")
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]), Paper(sys.argv[2]), tonight="tonight" in sys.argv[3:])

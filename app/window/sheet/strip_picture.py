@@ -1,0 +1,294 @@
+"""The timeline on paper: as many evenings side by side as the page is wide.
+
+It says what the timeline on screen says, in the same strokes, but for paper:
+names of lanes run over as many lines as they need, and nothing is cut.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
+
+from app.window import strokes, words
+from app.window.palette import LIGHT
+from app.window.sheet.flow import INK, SOFT, Band, Draw, gap_of, text_bands
+from app.window.timeline.content import Column, Lane, Strip
+from app.window.timeline.geometry import Label, Scale, fitting_scale, room_for_labels, wedge_outline
+from planner.values.moment import Interval
+
+ON_PAPER = replace(LIGHT, paper="#FFFFFF", sheet="#FFFFFF", gutter="#EFEFEF")
+PER_MINUTE = 1.1  # least width of a minute [px]
+TEXT = 9.0  # letters of the picture [pt]; the list beside it says the same in larger ones
+NAMES = 0.24  # share of the width that the names of lanes take
+
+
+@dataclass(frozen=True)
+class Row:
+    """One lane, an airbrush by its number, or the heading of a model above its lanes."""
+
+    lane: Lane | None
+    airbrush: int | None
+    name: tuple[Band, ...]
+    height: float
+
+
+@dataclass(frozen=True)
+class Picture:
+    """Some columns of a strip at one scale."""
+
+    strip: Strip
+    scale: Scale
+    font: QFont
+    strong: QFont
+    left: float
+    width: float
+
+    @property
+    def line(self) -> float:
+        """Height of a line of its letters [px]."""
+        return QFontMetricsF(self.font).lineSpacing()
+
+    @property
+    def head(self) -> float:
+        """Height of dates and hours [px]."""
+        return self.line * 2.4
+
+    def x(self, minute: int) -> float:
+        """Return where a minute lies."""
+        return self.left + self.scale.x(minute)
+
+
+def picture_blocks(
+    strip: Strip, base: QFont, width: float, most: float, first: float
+) -> Iterator[list[Band]]:
+    """Yield the strip piece by piece, each no wider than ``width`` nor higher than ``most``.
+
+    The very first is no higher than ``first``, what is left of the page.
+    """
+    font, strong = QFont(base), QFont(base)
+    font.setPointSizeF(TEXT)
+    strong.setPointSizeF(TEXT)
+    strong.setWeight(QFont.Weight.Bold)
+    left = width * NAMES
+    for columns in _runs(strip.columns, width - left):
+        part = _cut(strip, columns)
+        scale = Scale(columns, fitting_scale(columns, width - left))
+        at = Picture(part, scale, font, strong, left, width)
+        for block in _pages(at, list(_rows(at)), most, first):
+            yield block
+            first = most
+
+
+def of_evenings(strip: Strip, evenings: tuple[Interval, ...]) -> Strip:
+    """Return what a strip shows of some stretches."""
+    wanted = [one for one in strip.columns if any(one.interval.overlaps(it) for it in evenings)]
+    return _cut(strip, tuple(wanted))
+
+
+def _runs(columns: tuple[Column, ...], room: float) -> Iterator[tuple[Column, ...]]:
+    """Yield as many columns at a time as fit side by side."""
+    run: tuple[Column, ...] = ()
+    for column in columns:
+        longer = (*run, column)
+        if run and Scale(longer, PER_MINUTE).width > room:
+            yield run
+            run = (column,)
+        else:
+            run = longer
+    if run:
+        yield run
+
+
+def _cut(strip: Strip, columns: tuple[Column, ...]) -> Strip:
+    """Return a strip of these columns, with the work in them and what dries meanwhile."""
+    if not columns:
+        return replace(strip, columns=())
+    shown = Interval(columns[0].interval.start, columns[-1].interval.end)
+    pieces = tuple(one for one in strip.pieces if one.interval.overlaps(shown))
+    wedges = tuple(
+        one for one in strip.wedges if one.start < shown.end and (one.opens or 0) > shown.start
+    )
+    busy = {lane for piece in pieces for lane in piece.lanes} | {one.lane for one in wedges}
+    return replace(
+        strip,
+        columns=columns,
+        pieces=pieces,
+        wedges=wedges,
+        lanes=tuple(lane for lane in strip.lanes if lane.index in busy),
+        brackets=tuple(
+            one for one in strip.brackets if one.lane in busy and shown.start < one.at <= shown.end
+        ),
+        set_ups=tuple(one for one in strip.set_ups if one.interval.overlaps(shown)),
+        held=tuple(one for one in strip.held if one.interval.overlaps(shown)),
+    )
+
+
+def _rows(at: Picture) -> Iterator[Row]:
+    for number, airbrush in enumerate(at.strip.airbrushes):
+        used = [one.airbrush for one in at.strip.set_ups] + [one.airbrush for one in at.strip.held]
+        if number in used:
+            name = text_bands(words.capital(airbrush), at.font, 6, at.left - 14, SOFT)
+            least = at.line * 2.6
+            yield Row(None, number, tuple(name), max(least, sum(b.height for b in name) + 6))
+    model = ("", "")
+    for lane in at.strip.lanes:
+        if (lane.project, lane.model) != model:
+            model = (lane.project, lane.model)
+            name = text_bands(lane.model, at.strong, 0, at.width)
+            yield Row(None, None, tuple(name), sum(band.height for band in name) + 4)
+        name = text_bands(words.listed(lane.parts), at.font, 6, at.left - 14, SOFT)
+        least = at.line * 2.6
+        yield Row(lane, None, tuple(name), max(least, sum(band.height for band in name) + 6))
+
+
+def _pages(at: Picture, rows: list[Row], most: float, first: float) -> Iterator[list[Band]]:
+    """Yield the rows under a head of their own, as many at a time as a page holds."""
+    if sum(row.height for row in rows) + at.head + at.line <= most or first < most / 3:
+        first = most  # better whole on the next page
+    while rows:
+        room, taken = first - at.head - at.line, 0
+        first = most
+        while taken < len(rows) and (rows[taken].height <= room or not taken):
+            room -= rows[taken].height
+            taken += 1
+        if taken > 1 and taken < len(rows) and _is_heading(rows[taken - 1]):
+            taken -= 1  # a heading stays with its lanes
+        here, rows = rows[:taken], rows[taken:]
+        head = Band(at.head, lambda painter, top: _head(painter, at, top))
+        lanes = (Band(row.height, _row_drawer(at, row)) for row in here)
+        yield [head, *lanes, gap_of(at.line)]
+
+
+def _is_heading(row: Row) -> bool:
+    return row.lane is None and row.airbrush is None
+
+
+def _head(painter: QPainter, at: Picture, top: float) -> None:
+    """Draw dates, hours, and how long the films are left alone between."""
+    zone = ZoneInfo(at.strip.zone)
+    for span in at.scale.spans:
+        left = at.left + span.left
+        if span.column is None:
+            painter.setFont(at.font)
+            painter.setPen(SOFT)
+            text = words.short_span(span.end - span.start)
+            wide = QFontMetricsF(at.font).horizontalAdvance(text)
+            painter.drawText(QPointF(left + (span.width - wide) / 2, top + at.line), text)
+            continue
+        painter.setPen(INK)
+        painter.setFont(at.strong)
+        painter.drawText(QPointF(left, top + at.line), words.day(at.strip.columns[span.column].on))
+        painter.setFont(at.font)
+        painter.setPen(SOFT)
+        end = left - 9.0
+        for minute in at.scale.ticks(span):
+            clock = words.clock(minute, zone)
+            wide = QFontMetricsF(at.font).horizontalAdvance(clock)
+            if at.x(minute) > end + 8 and at.x(minute) + wide <= left + span.width + 20:
+                painter.drawText(QPointF(at.x(minute), top + at.line * 2), clock)
+                end = at.x(minute) + wide
+    painter.setPen(QPen(SOFT, 0.8))
+    bottom = top + at.head - 1
+    painter.drawLine(QPointF(at.left, bottom), QPointF(at.width, bottom))
+
+
+def _row_drawer(at: Picture, row: Row) -> Draw:
+    def draw(painter: QPainter, top: float) -> None:
+        _ground(painter, at, row, top)
+        y = top + 3
+        for band in row.name:
+            band.draw(painter, y)
+            y += band.height
+        if row.lane is not None:
+            _lane(painter, at, row.lane, top, row.height)
+        elif row.airbrush is not None:
+            _airbrush(painter, at, row.airbrush, top, row.height)
+
+    return draw
+
+
+def _ground(painter: QPainter, at: Picture, row: Row, top: float) -> None:
+    for span in at.scale.spans:
+        if span.column is None:
+            area = QRectF(at.left + span.left, top, span.width, row.height)
+            painter.fillRect(area, ON_PAPER.colour("gutter"))
+    if _is_heading(row):
+        painter.fillRect(QRectF(0, top, at.width, row.height), ON_PAPER.colour("gutter"))
+    painter.setPen(QPen(ON_PAPER.colour("rule"), 0.6))
+    painter.drawLine(QPointF(0, top + row.height), QPointF(at.width, top + row.height))
+
+
+def _lane(painter: QPainter, at: Picture, lane: Lane, top: float, height: float) -> None:
+    painter.save()
+    painter.setClipRect(QRectF(at.left, top, at.width - at.left, height))
+    middle, stroke = top + at.line * 1.75, at.line * 0.9
+    for wedge in at.strip.wedges:
+        if wedge.lane == lane.index:
+            left = at.x(wedge.start)
+            right = at.width if wedge.opens is None else at.x(wedge.opens)
+            corners = wedge_outline(left, right, middle, stroke * 0.82, right)
+            strokes.paint_wedge(painter, corners, ON_PAPER, strong=False)
+            if wedge.opens is not None and wedge.waiting is not None:
+                strokes.paint_ring(painter, right, middle, ON_PAPER, at.line * 0.2)
+    mine = [piece for piece in at.strip.pieces if lane.index in piece.lanes]
+    for piece in mine:
+        left, right = at.x(piece.interval.start), at.x(piece.interval.end)
+        area = QRectF(left, middle - stroke / 2, max(5.0, right - left), stroke)
+        strokes.paint_work(
+            painter,
+            area,
+            ON_PAPER,
+            swatch=piece.swatch,
+            tool=piece.tool,
+            stage=piece.stage,
+            name=str(piece.key),
+            faded=piece.logged,
+        )
+    for bracket in at.strip.brackets:
+        if bracket.lane == lane.index:
+            high, low = middle - stroke * 0.72, middle + stroke * 0.72
+            strokes.paint_bracket(painter, at.x(bracket.at), high, low, ON_PAPER)
+    said = [(piece.interval, words.stage_word(piece.stage)) for piece in mine]
+    _words(painter, at, said, top)
+    painter.restore()
+
+
+def _airbrush(painter: QPainter, at: Picture, number: int, top: float, height: float) -> None:
+    """Draw what an airbrush holds, and when it is loaded, changed and cleaned."""
+    painter.save()
+    painter.setClipRect(QRectF(at.left, top, at.width - at.left, height))
+    middle, stroke = top + at.line * 1.75, at.line * 0.9
+    for held in at.strip.held:
+        if held.airbrush == number:
+            left, right = at.x(held.interval.start), at.x(held.interval.end)
+            painter.setPen(QPen(SOFT, 0.8))
+            painter.setBrush(QColor(held.swatch))
+            painter.drawRect(QRectF(left, middle - stroke / 4, right - left, stroke / 2))
+    mine = [work for work in at.strip.set_ups if work.airbrush == number]
+    for work in mine:
+        left, right = at.x(work.interval.start), at.x(work.interval.end)
+        painter.setPen(QPen(INK, 0.8))
+        painter.setBrush(QColor(work.swatch) if work.swatch else ON_PAPER.colour("sheet"))
+        painter.drawRect(QRectF(left, middle - stroke / 2, max(3.0, right - left), stroke))
+    _words(painter, at, [(work.interval, work.kind.value) for work in mine], top)
+    painter.restore()
+
+
+def _words(painter: QPainter, at: Picture, named: list[tuple[Interval, str]], top: float) -> None:
+    """Write what is done over each stroke that has room for the whole of it."""
+    metrics = QFontMetricsF(at.font)
+    named = sorted(named)
+    labels = [
+        Label(at.x(interval.start), metrics.horizontalAdvance(text) + 1, at.width)
+        for interval, text in named
+    ]
+    painter.setFont(at.font)
+    painter.setPen(INK)
+    rooms = room_for_labels(labels, at.width, 4)
+    for label, (_, text), room in zip(labels, named, rooms, strict=True):
+        if room:
+            painter.drawText(QPointF(label.left, top + at.line), text)
