@@ -22,6 +22,7 @@ from app.window.picture import Part, Picture
 from app.window.room.view import RoomView
 from app.window.session import Session
 from app.window.stack.view import StackView
+from app.window.stock.view import StockView
 from app.window.timeline_page import TimelinePage
 from app.window.tonight_view import TonightView
 
@@ -69,6 +70,7 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page("room", tr("&Room"), RoomView(), Part.CURE),
         Page("stack", tr("&Coat stack"), StackView(), Part.FINDINGS),
         Page("drying", tr("&Drying now"), DryingView(session), Part.LAID),
+        Page("stock", tr("&Stock"), StockView(session), Part.SHOPPING),
         Page("bench time", tr("&Bench time"), BenchTimeView(session)),
         Page("gear", tr("&Gear"), GearView(session)),
     )

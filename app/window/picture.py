@@ -19,6 +19,7 @@ from planner.cure import Cure
 from planner.graph.slack import Slack, slack
 from planner.layers.choices import Choice, choices
 from planner.layers.findings import Finding, find
+from planner.quantity import Shopping, shopping
 from planner.schedule.judge import Verdict
 from planner.tonight import RunSheet, run_sheet
 from planner.values.book import Book
@@ -34,6 +35,7 @@ class Part(StrEnum):
     CURE = "cure"
     FINDINGS = "findings"
     BUILD = "build"
+    SHOPPING = "shopping"
 
 
 @dataclass(frozen=True)
@@ -91,6 +93,11 @@ class Picture:
     def findings(self) -> tuple[Finding, ...]:
         """What is unsound in the order of coats."""
         return find(self.book)
+
+    @cached_property
+    def shopping(self) -> Shopping:
+        """What the work left takes, against the stock."""
+        return shopping(self.book, self.plan, self.now)
 
     @cached_property
     def choices(self) -> tuple[Choice, ...]:

@@ -1,0 +1,1 @@
+"""Stock: coatings by family, mixes, consumables, leftovers, sample cards."""

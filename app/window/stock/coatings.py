@@ -1,0 +1,292 @@
+"""Coatings: the tree by family with its filter, and how the chosen one dries."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import (
+    QCoreApplication,
+    QItemSelectionModel,
+    QModelIndex,
+    QPersistentModelIndex,
+    QSize,
+    Qt,
+)
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QHeaderView,
+    QLineEdit,
+    QPushButton,
+    QSplitter,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTreeView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.service import stock
+from app.window import words
+from app.window.flow import FlowLayout
+from app.window.forms.controls import number, whole
+from app.window.forms.listing import plain_table
+from app.window.forms.rows import Column, RowsModel
+from app.window.labels import Message, field_label, text
+from app.window.session import Session
+from app.window.stock.coating_dialog import CoatingDialog
+from app.window.stock.facts import CureLine, FamilyRows, StockRow, cure_lines, told_place
+from app.window.stock.supply_dialogs import AmountDialog
+from app.window.stock.tree import NAME, StockFilter, StockModel, ml
+from planner.values.coating import Coating
+from planner.values.moment import moment_of
+
+
+class Roomy(QStyledItemDelegate):
+    """Lines with some air above and below."""
+
+    def sizeHint(  # noqa: N802
+        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> QSize:
+        """Return the usual size and a little more."""
+        hint = super().sizeHint(option, index)
+        return QSize(hint.width() + 4, hint.height() + 7)
+
+
+class CoatingsPage(QWidget):
+    """What bottles there are, and what can be done about one."""
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self._session = session
+        self._wanted = ""
+        self.model = StockModel(self)
+        self.filter = StockFilter(self)
+        self.filter.setSourceModel(self.model)
+        self.look = QLineEdit()
+        self.look.setClearButtonEnabled(True)
+        self.look.setPlaceholderText(self.tr("name, family, finish, what it is for"))
+        self.look.setAccessibleName(self.tr("Show only"))
+        self.tree = self._make_tree()
+        self.none = text("")
+        self.message = Message()
+        self.title = text("", bold=True)
+        self.learned = text("", size=0.92)
+        self.times: RowsModel[CureLine] = RowsModel(self._columns(), self)
+        self.table = plain_table(self.tr("How the chosen coating dries"))
+        self.table.setModel(self.times)
+        self.buttons: dict[str, QPushButton] = {}
+        self._lay_out()
+        self.setFocusProxy(self.tree)
+        self.look.textChanged.connect(self._look_for)
+        self.tree.selectionModel().currentChanged.connect(lambda _new, _old: self._show_chosen())
+        self._show_chosen()
+
+    def _make_tree(self) -> QTreeView:
+        tree = QTreeView()
+        tree.setModel(self.filter)
+        tree.setAccessibleName(self.tr("Coatings by family"))
+        tree.setUniformRowHeights(True)
+        tree.setItemDelegate(Roomy(tree))
+        tree.setAlternatingRowColors(True)
+        tree.setAllColumnsShowFocus(True)
+        tree.setFrameShape(QTreeView.Shape.NoFrame)
+        tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        tree.header().setStretchLastSection(True)
+        tree.activated.connect(lambda _index: self._change())
+        shortcut = QShortcut(QKeySequence(QKeySequence.StandardKey.Delete), tree)
+        shortcut.setContext(Qt.ShortcutContext.WidgetShortcut)
+        shortcut.activated.connect(self._remove)
+        return tree
+
+    def _columns(self) -> tuple[Column[CureLine], ...]:
+        tr = self.tr
+        return (
+            Column(tr("State"), lambda one: words.state_word(one.state.value)),
+            Column(tr("As stated"), lambda one: words.span(round(one.minutes)), True),
+            Column(
+                tr("As learned"),
+                lambda one: "" if one.learned is None else words.span(round(one.learned)),
+                True,
+            ),
+            Column(tr("Whence"), cure_source, tip=cure_source),
+        )
+
+    def _lay_out(self) -> None:
+        upper = QWidget()
+        above = QVBoxLayout(upper)
+        above.setContentsMargins(0, 6, 0, 4)
+        above.setSpacing(6)
+        head = QHBoxLayout()
+        head.addWidget(field_label(self.tr("Show &only"), self.look))
+        head.addWidget(self.look, 1)
+        above.addLayout(head)
+        above.addWidget(self.none)
+        above.addWidget(self.tree, 1)
+        above.addWidget(self.message)
+        line = FlowLayout(across=6, down=4)
+        for key, name, act in (
+            ("add", self.tr("Add coating…"), partial(self._ask, None)),
+            ("change", self.tr("Change…"), self._change),
+            ("count", self.tr("Count…"), self._count),
+            ("buy", self.tr("Bought…"), self._buy),
+            ("remove", self.tr("Remove"), self._remove),
+        ):
+            button = QPushButton(name)
+            button.clicked.connect(lambda _on=False, act=act: act())
+            self.buttons[key] = button
+            line.addWidget(button)
+        above.addLayout(line)
+        lower = QWidget()
+        below = QVBoxLayout(lower)
+        below.setContentsMargins(0, 6, 0, 2)
+        below.setSpacing(3)
+        below.addWidget(self.title)
+        below.addWidget(self.learned)
+        below.addWidget(self.table, 1)
+        self.splitter = QSplitter(Qt.Orientation.Vertical)
+        self.splitter.addWidget(upper)
+        self.splitter.addWidget(lower)
+        self.splitter.setSizes([380, 230])
+        self.splitter.setChildrenCollapsible(False)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.splitter)
+
+    def show_families(self, families: tuple[FamilyRows, ...]) -> None:
+        """Show other coatings; the chosen one stays chosen if it is still there."""
+        chosen = self.chosen()
+        name = self._wanted or (chosen.name if chosen else "")
+        count = self.model.rowCount()
+        self.model.show_families(families)
+        if self.chosen() is None or self._wanted or self.model.rowCount() != count:
+            self.tree.expandAll()
+            self._choose(name)
+        self._wanted = ""
+        self._say_none()
+        self._show_chosen()
+
+    def row(self) -> StockRow | None:
+        """Return all that is told of the chosen coating."""
+        return self.model.row_at(self.filter.mapToSource(self.tree.currentIndex()))
+
+    def chosen(self) -> Coating | None:
+        """Return the chosen coating."""
+        row = self.row()
+        return row.coating if row else None
+
+    def _choose(self, name: str) -> None:
+        found = self.filter.mapFromSource(self.model.index_of(name))
+        if not found.isValid():
+            found = self.filter.index(0, NAME, self.filter.index(0, NAME))
+        flags = QItemSelectionModel.SelectionFlag
+        self.tree.selectionModel().setCurrentIndex(found, flags.ClearAndSelect | flags.Rows)
+
+    def _look_for(self, asked: str) -> None:
+        chosen = self.chosen()
+        self.filter.look_for(asked)
+        self.tree.expandAll()
+        self._choose(chosen.name if chosen else "")
+        self._say_none()
+
+    def _say_none(self) -> None:
+        if not self.model.rowCount():
+            self.none.setText(self.tr("No coating in the book yet. Add the bottles that you own."))
+        else:
+            self.none.setText(self.tr("No coating has these words."))
+        self.none.setVisible(not self.filter.rowCount())
+
+    def _show_chosen(self) -> None:
+        row = self.row()
+        for key, button in self.buttons.items():
+            button.setEnabled(key == "add" or row is not None)
+        lines = cure_lines(row.coating) if row else ()
+        self.times.show_rows(lines)
+        self.table.setVisible(bool(lines))
+        self.title.setText(words.capital(row.coating.name) if row else "")
+        told = []
+        if row is not None and not lines:
+            told.append(self.tr("A thinner leaves no film."))
+        if row is not None and lines:
+            told.append(
+                self.tr("To each state at 23 °C and 50 % RH, {film:g} µm dry.").format(
+                    film=row.coating.dry_film_um
+                )
+            )
+        if row is not None and row.coating.slowness != 1:
+            told.append(
+                self.tr("Learned: takes {factor:.2f} times as long as stated.").format(
+                    factor=row.coating.slowness
+                )
+            )
+        if row is not None and row.old:
+            told.append(row.old)
+        self.learned.setText(" ".join(told))
+
+    def _ask(self, old: Coating | None) -> None:
+        self.message.say("")
+        dialog = CoatingDialog(self._session, old, self)
+        dialog.accepted.connect(lambda: self._go_to(dialog.name.text().strip()))
+        dialog.open()
+
+    def _go_to(self, name: str) -> None:
+        self._choose(name)
+        self._show_chosen()
+
+    def _change(self) -> None:
+        chosen = self.chosen()
+        if chosen is not None:
+            self._ask(chosen)
+
+    def _count(self) -> None:
+        row = self.row()
+        if row is None:
+            return
+        name = row.coating.name
+        box = number(row.stock.left_ml, 0, 1e7, decimals=1, suffix=self.tr(" ml"))
+        at = moment_of(self._session.now, self._session.zone)
+        about = self.tr("The book thinks that {amount} of {name} are left.")
+        AmountDialog(
+            self._session,
+            self.tr("Count a bottle"),
+            self.tr("&There are"),
+            about.format(amount=ml(row.stock.left_ml), name=name),
+            box,
+            lambda book: stock.count_bottle(book, name, round(box.value(), 1), at),
+            self,
+        ).open()
+
+    def _buy(self) -> None:
+        row = self.row()
+        if row is None:
+            return
+        name = row.coating.name
+        box = whole(max(1, row.line.bottles if row.line else 1), 0, 9999)
+        about = self.tr("{name}, in bottles of {amount:g} ml.")
+        AmountDialog(
+            self._session,
+            self.tr("Bought"),
+            self.tr("&Bottles"),
+            about.format(name=name, amount=row.coating.bottle_ml),
+            box,
+            lambda book: stock.buy_bottles(book, name, box.value()),
+            self,
+        ).open()
+
+    def _remove(self) -> None:
+        chosen, book = self.chosen(), self._session.book
+        if chosen is None or book is None:
+            return
+        refused = self._session.attempt(lambda book: stock.remove_coating(book, chosen.name))
+        if refused is None:
+            self.message.say("")
+            return
+        self.message.say(f"{told_place(book, refused.place)}: {refused.mend}")
+
+
+def cure_source(one: CureLine) -> str:
+    """Return where a time is from: the label, or how much the family's figure is worth."""
+    status = QCoreApplication.translate("status", one.status.value)
+    if one.source.startswith(one.status.value):
+        return one.source
+    return words.tr("{status}: {source}").format(status=status, source=one.source)

@@ -1,0 +1,244 @@
+"""Coatings by family as a tree, thin over plain values, and the filter before it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractItemModel,
+    QCoreApplication,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QSortFilterProxyModel,
+    Qt,
+)
+from PySide6.QtGui import QFont, QIcon
+
+from app.window import words
+from app.window.forms.rows import RIGHT
+from app.window.stock.facts import MOST_ROLES, FamilyRows, StockRow
+from app.window.timeline.tree import swatch_icon
+
+Index = QModelIndex | QPersistentModelIndex
+NO_INDEX = QModelIndex()
+NAME, FINISH, ROLE, LEFT, NEEDED, BOTTLE, OPENED = range(7)
+
+
+class _Family:
+    """A line of the tree; the lines below it know it."""
+
+    def __init__(self, value: FamilyRows, row: int) -> None:
+        self.value, self.row = value, row
+        self.below = [_Coating(one, at, self) for at, one in enumerate(value.rows)]
+
+
+class _Coating:
+    def __init__(self, value: StockRow, row: int, above: _Family) -> None:
+        self.value, self.row, self.above = value, row, above
+
+
+class StockModel(QAbstractItemModel):
+    """Families, and below each its coatings."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._families: list[_Family] = []
+        self._icons: dict[str, QIcon] = {}
+
+    def show_families(self, families: tuple[FamilyRows, ...]) -> None:
+        """Show other coatings; lines that stay keep their indexes."""
+        if _names(families) == _names(tuple(one.value for one in self._families)):
+            for one, value in zip(self._families, families, strict=True):
+                one.value = value
+                for each, row in zip(one.below, value.rows, strict=True):
+                    each.value = row
+                above = self.index(one.row, 0)
+                self.dataChanged.emit(
+                    self.index(0, 0, above), self.index(len(one.below) - 1, OPENED, above)
+                )
+            return
+        self.beginResetModel()
+        self._families = [_Family(value, row) for row, value in enumerate(families)]
+        self.endResetModel()
+
+    def row_at(self, index: Index) -> StockRow | None:
+        """Return the coating of a line, None for a family."""
+        entry = index.internalPointer() if index.isValid() else None
+        return entry.value if isinstance(entry, _Coating) else None
+
+    def index_of(self, name: str) -> QModelIndex:
+        """Return the line of a coating, an invalid index if there is none."""
+        for family in self._families:
+            for one in family.below:
+                if one.value.coating.name == name:
+                    return self.createIndex(one.row, 0, one)
+        return QModelIndex()
+
+    def index(self, row: int, column: int, parent: Index = NO_INDEX) -> QModelIndex:
+        """Return the index of a cell."""
+        siblings = self._below(parent)
+        if not (0 <= row < len(siblings) and 0 <= column <= OPENED):
+            return QModelIndex()
+        return self.createIndex(row, column, siblings[row])
+
+    def parent(self, index: Index = NO_INDEX) -> QModelIndex:  # type: ignore[override]
+        """Return the family of a coating."""
+        entry = index.internalPointer() if index.isValid() else None
+        if not isinstance(entry, _Coating):
+            return QModelIndex()
+        return self.createIndex(entry.above.row, 0, entry.above)
+
+    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return how many lines are below a line."""
+        return 0 if parent.column() > 0 else len(self._below(parent))
+
+    def columnCount(self, _parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return the number of columns."""
+        return OPENED + 1
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        """Return what a cell shows."""
+        entry = index.internalPointer() if index.isValid() else None
+        if isinstance(entry, _Family):
+            return self._of_family(entry.value, index.column(), role)
+        if not isinstance(entry, _Coating):
+            return None
+        row = entry.value
+        if role == Qt.ItemDataRole.DisplayRole:
+            return cell(row, index.column())
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return tip(row, index.column())
+        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in (LEFT, NEEDED, BOTTLE):
+            return RIGHT
+        if role == Qt.ItemDataRole.DecorationRole and index.column() == NAME:
+            swatch = row.coating.swatch
+            if swatch not in self._icons:
+                self._icons[swatch] = swatch_icon(swatch)
+            return self._icons[swatch]
+        return None
+
+    def headerData(  # noqa: N802
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        """Return a column's name."""
+        if orientation is not Qt.Orientation.Horizontal:
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return (
+                self.tr("Coating"),
+                self.tr("Finish"),
+                self.tr("For"),
+                self.tr("Left"),
+                self.tr("Plan needs"),
+                self.tr("Bottle"),
+                self.tr("Opened"),
+            )[section]
+        if role == Qt.ItemDataRole.TextAlignmentRole and section in (LEFT, NEEDED, BOTTLE):
+            return RIGHT
+        return None
+
+    def _of_family(self, value: FamilyRows, column: int, role: int) -> Any:
+        if column == NAME and role == Qt.ItemDataRole.DisplayRole:
+            return self.tr("{family} ({n})").format(
+                family=family_word(value.family.value), n=len(value.rows)
+            )
+        if role == Qt.ItemDataRole.FontRole:
+            font = QFont()
+            font.setWeight(QFont.Weight.DemiBold)
+            return font
+        return None
+
+    def _below(self, parent: Index) -> list[Any]:
+        entry = parent.internalPointer() if parent.isValid() else None
+        if isinstance(entry, _Coating):
+            return []
+        return entry.below if isinstance(entry, _Family) else self._families
+
+
+class StockFilter(QSortFilterProxyModel):
+    """Lines that hold every word asked for; a family that does brings all of its own."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._words: tuple[str, ...] = ()
+        self.setRecursiveFilteringEnabled(True)
+
+    def look_for(self, asked: str) -> None:
+        """Show only lines that hold these words, anywhere."""
+        self._words = tuple(asked.casefold().split())
+        self.invalidate()
+
+    def filterAcceptsRow(self, row: int, parent: Index) -> bool:  # noqa: N802
+        """Tell whether a line holds every word, its family's name counted in."""
+        model = self.sourceModel()
+        if not parent.isValid() and self._words:
+            return False  # a family is there for its coatings alone
+        told = [str(model.data(model.index(row, column, parent)) or "") for column in range(7)]
+        told.append(str(model.data(parent) or ""))
+        whole = " ".join(told).casefold()
+        return all(word in whole for word in self._words)
+
+
+def family_word(family: str) -> str:
+    """Return the name of a family."""
+    return QCoreApplication.translate("family", family)
+
+
+def role_word(role: str) -> str:
+    """Return what a coating is for: a stage, or a varnish's role."""
+    return QCoreApplication.translate("stage", role)
+
+
+def ml(amount: float) -> str:
+    """Return an amount as it is told, "6.4 ml"."""
+    return words.tr("{amount:.1f} ml").format(amount=amount)
+
+
+def cell(row: StockRow, column: int) -> str:
+    """Return what a cell of a coating says."""
+    one = row.coating
+    if column == NAME:
+        return one.name
+    if column == FINISH:
+        return QCoreApplication.translate("finish", one.finish.value)
+    if column == ROLE:
+        told = [role_word(role) for role in row.roles[:MOST_ROLES]]
+        return ", ".join(told) + (" …" if len(row.roles) > MOST_ROLES else "")
+    if column == LEFT:
+        return ml(row.stock.left_ml)
+    if column == NEEDED:
+        return needed(row)
+    if column == BOTTLE:
+        return words.tr("{amount:g} ml").format(amount=one.bottle_ml)
+    opened = words.day(one.opened) + f" {one.opened.year}" if one.opened else ""
+    return f"△ {opened}" if row.old else opened
+
+
+def needed(row: StockRow) -> str:
+    """Return what the plan needs of a coating, with a sign where that is not there."""
+    if row.line is None:
+        return ""
+    told = ml(row.line.needed_ml)
+    if not row.line.complete:
+        told = words.tr("over {amount}").format(amount=told)
+    return f"⚠ {told}" if row.short else told
+
+
+def tip(row: StockRow, column: int) -> str:
+    """Return what more there is to say of a cell."""
+    if column == LEFT:
+        return words.tr("about {drops} drops").format(drops=row.stock.drops)
+    if column == NEEDED and row.line is not None:
+        if row.short:
+            return words.tr("{lack} more than there is").format(lack=ml(row.line.buy_ml))
+        return words.tr("enough")
+    if column == OPENED and row.old:
+        return row.old
+    if column == ROLE:
+        return ", ".join(role_word(role) for role in row.roles)
+    return cell(row, column)
+
+
+def _names(families: tuple[FamilyRows, ...]) -> list[tuple[str, ...]]:
+    return [(one.family.value, *(row.coating.name for row in one.rows)) for one in families]
