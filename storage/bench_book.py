@@ -12,7 +12,6 @@ import shutil
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import replace
 from pathlib import Path
 from types import TracebackType
 
@@ -20,8 +19,6 @@ from sqlalchemy import Connection, Engine
 
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
-from planner.values.project import Logged, Project
-from planner.values.refusal import Refused, demand, unknown
 from storage import journal
 from storage.aggregates import Pieces, changes, split
 from storage.database import copy_to, create_engine_at, open_engine, transaction
@@ -170,19 +167,6 @@ class BenchBook:
         self._latest = Latest.now(merge, revision)
         return revision
 
-    def log_fact(self, name: str, project: str, fact: Logged) -> int:
-        """Write down that a coat was begun, or ended; it replaces an entry of the same coat."""
-        mine = (fact.model, fact.step, fact.coat)
-        kept = [one for one in self._project(project).log if _coat(one) != mine]
-        return self._with_log(name, project, (*kept, fact))
-
-    def unlog(self, name: str, project: str, model: str, step: str, coat: int = 1) -> int:
-        """Take back a fact that was written down by mistake."""
-        log = self._project(project).log
-        kept = tuple(one for one in log if _coat(one) != (model, step, coat))
-        demand(len(kept) < len(log), "log", f'nothing is logged of "{step}" coat {coat}')
-        return self._with_log(name, project, kept)
-
     def undo(self) -> str | None:
         """Take back the last edit, also one from before a restart; facts stay.
 
@@ -224,6 +208,37 @@ class BenchBook:
         elif edit in done or not edit:
             back = len(done) - (done.index(edit) + 1 if edit else 0)
             self._turn(Kind.UNDO, back)
+
+    def take_back(self) -> str | None:
+        """Take back what was done last of all, be it an edit or a fact of the log.
+
+        `undo` passes over facts; this is for somebody at the bench who has
+        just pressed the wrong key.  A fact that is taken back does not come
+        again by `redo`.
+
+        Returns
+        -------
+        str or None
+            What the journal calls it; None if there is nothing to take back.
+
+        Raises
+        ------
+        Refused
+            If something was logged since that cannot stand without it.
+        BookTrouble
+            As for `apply`.
+        """
+        done = journal.done(self.journal())
+        if not done:
+            return None
+        if done[-1].kind is Kind.FACT:
+            return self._take_fact_back(done[-1])
+        return self.undo()
+
+    def latest(self) -> str | None:
+        """Return the name of what `take_back` would take back."""
+        done = journal.done(self.journal())
+        return done[-1].name if done else None
 
     def undoable(self) -> str | None:
         """Return the name of the edit that `undo` would take back."""
@@ -268,20 +283,18 @@ class BenchBook:
     def _known(self) -> Book:
         return self._book if self._book is not None else self.book()
 
-    def _project(self, name: str) -> Project:
-        projects = self._known().projects
-        found = next((project for project in projects if project.name == name), None)
-        if found is None:
-            known = [project.name for project in projects]
-            raise Refused("project", unknown("project", name, known))
-        return found
-
-    def _with_log(self, name: str, project: str, log: tuple[Logged, ...]) -> int:
-        book = self._known()
-        projects = tuple(
-            replace(one, log=log) if one.name == project else one for one in book.projects
-        )
-        return self.apply(name, replace(book, projects=projects))
+    def _take_fact_back(self, fact: Entry) -> str:
+        trouble = f'cannot take back "{fact.name}"'
+        old = split(self._known())
+        with self._editing() as connection:
+            with read_as_sound(self.path):
+                made = journal.changes_of(connection, fact.id)
+            after = turned(old, back_to(made), trouble)
+            new = joined(after, trouble)
+            changed = changes(old, after)
+            revision = self._write(connection, fact.name, Kind.FACT, changed, after, fact.id)
+        self._adopt(new, revision)
+        return fact.name
 
     def _turn(self, kind: Kind, times: int = 1) -> str | None:
         """Turn back, or make again, so many edits in one transaction; name the last of them."""
@@ -410,7 +423,3 @@ def _opened_copy(backup: Path) -> Iterator[BenchBook]:
             raise BookTrouble(str(backup), problem.mend) from problem
         with opened:
             yield opened
-
-
-def _coat(fact: Logged) -> tuple[str, str, int]:
-    return fact.model, fact.step, fact.coat

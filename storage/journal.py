@@ -4,7 +4,7 @@ Which edit comes next to undo follows from the rows alone, so that it
 survives a restart: an undo or redo names its target.  An edit that names one
 goes on with it, as one types a number digit by digit: it takes its place and
 holds what both changed together.  Facts are no edits and are not undone with
-them.  A new book or an upgrade begins afresh.
+them; a fact that names another takes it back.  A new book or an upgrade begins afresh.
 """
 
 from __future__ import annotations
@@ -40,7 +40,7 @@ class Entry:
     """One line of the journal.
 
     ``target`` is the edit that an undo or redo is of, or that an edit goes
-    on with.
+    on with, or the fact that a fact takes back.
     """
 
     id: int
@@ -137,3 +137,25 @@ def stacks(history: tuple[Entry, ...]) -> Stacks:
             undo.clear()
             redo.clear()
     return Stacks(tuple(undo), tuple(redo))
+
+
+def done(history: tuple[Entry, ...]) -> tuple[Entry, ...]:
+    """Return the edits and facts that stand, the newest last; what was made again counts anew."""
+    standing: dict[int, Entry] = {}
+    undone: dict[int, Entry] = {}
+    for entry in history:
+        if entry.kind in (Kind.EDIT, Kind.FACT):
+            if entry.target is not None:
+                standing.pop(entry.target, None)
+            if entry.kind is Kind.EDIT or entry.target is None:
+                standing[entry.id] = entry
+        elif entry.kind is Kind.UNDO:
+            assert entry.target is not None
+            undone[entry.target] = standing.pop(entry.target)
+        elif entry.kind is Kind.REDO:
+            assert entry.target is not None
+            standing[entry.target] = undone.pop(entry.target)
+        else:
+            standing.clear()
+            undone.clear()
+    return tuple(standing.values())

@@ -11,10 +11,11 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime
 
 from planner.bench import BenchCalendar
+from planner.evening import facts
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.book import Book
 from planner.values.moment import Interval, moment_of
-from planner.values.project import Logged, Pin, Project
+from planner.values.project import Logged, Project
 from planner.values.refusal import Refused, number_in, unknown
 from planner.values.room import AirPoint, Location, Reading
 
@@ -157,20 +158,9 @@ def remove_project(book: Book, project: str) -> Edit:
 
 def log_fact(book: Book, project: str, fact: Logged) -> Edit:
     """Note that a coat was begun, or done; a coat under way may be noted as done."""
-
-    def noted(old: Project) -> Project:
-        what = (fact.model, fact.step, fact.coat)
-        others = [e for e in old.log if (e.model, e.step, e.coat) != what or e.end is not None]
-        return replace(old, log=(*others, fact))
-
     word = "begun" if fact.end is None else "done"
     name = f"{word}: {project}/{fact.model}/{fact.step}#{fact.coat}"
-    return Edit(name, _with_project(book, project, noted))
-
-
-def _other_pins(project: Project, model: str, step: str, coat: int | None) -> tuple[Pin, ...]:
-    what = (model, step, coat)
-    return tuple(pin for pin in project.pins if (pin.model, pin.step, pin.coat) != what)
+    return Edit(name, facts.written(book, project, fact))
 
 
 def _bench_time(book: Book, name: str, **changes: object) -> Edit:

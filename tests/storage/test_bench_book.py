@@ -11,8 +11,10 @@ from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
+from log_facts import log_fact, unlog
 from rich_books import rich_books
 
+from planner.evening import facts
 from planner.values.coating import Coating, Family
 from planner.values.project import Logged, Project
 from planner.values.refusal import Refused
@@ -124,7 +126,7 @@ def test_a_new_edit_ends_redo(opened, demo_book):
 def test_undo_passes_over_facts(opened, demo_book):
     bench = opened()
     bench.apply("one", noted(demo_book, "1"))
-    bench.log_fact("primed", demo_book.projects[0].name, fact_of(demo_book))
+    log_fact(bench, "primed", demo_book.projects[0].name, fact_of(demo_book))
     assert bench.undoable() == "one"
     assert bench.undo() == "one"
     assert bench.book().projects[0].note == demo_book.projects[0].note
@@ -147,16 +149,16 @@ def test_a_fact_replaces_the_one_of_its_coat_and_can_be_taken_back(opened, demo_
     bench = opened()
     project = demo_book.projects[0].name
     begun = replace(fact_of(demo_book), end=None)
-    bench.log_fact("begun", project, begun)
-    bench.log_fact("ended", project, fact_of(demo_book))
-    bench.log_fact("next", project, fact_of(demo_book, number=1, minutes=60))
+    log_fact(bench, "begun", project, begun)
+    log_fact(bench, "ended", project, fact_of(demo_book))
+    log_fact(bench, "next", project, fact_of(demo_book, number=1, minutes=60))
     assert len(log_of(bench)) == 2
-    bench.unlog("mistake", project, begun.model, begun.step)
+    unlog(bench, "mistake", project, begun.model, begun.step)
     assert log_of(opened()) == (fact_of(demo_book, number=1, minutes=60),)
     with pytest.raises(Refused, match="nothing is logged"):
-        bench.unlog("mistake", project, begun.model, begun.step)
+        unlog(bench, "mistake", project, begun.model, begun.step)
     with pytest.raises(Refused, match='no project is called "nowhere"'):
-        bench.unlog("mistake", "nowhere", begun.model, begun.step)
+        unlog(bench, "mistake", "nowhere", begun.model, begun.step)
 
 
 def test_undo_is_refused_where_it_would_take_a_fact_along(opened, demo_book):
@@ -165,11 +167,11 @@ def test_undo_is_refused_where_it_would_take_a_fact_along(opened, demo_book):
     twin = replace(first.models[0], name="another")
     grown = replace(first, models=(*first.models, twin))
     bench.apply("copy", replace(demo_book, projects=(grown,)))
-    bench.log_fact("primed", first.name, replace(fact_of(demo_book), model="another"))
+    log_fact(bench, "primed", first.name, replace(fact_of(demo_book), model="another"))
     with pytest.raises(Refused, match=r'cannot undo "copy".*take back what was logged since'):
         bench.undo()
     assert len(log_of(bench)) == 1
-    bench.unlog("mistake", first.name, "another", fact_of(demo_book).step)
+    unlog(bench, "mistake", first.name, "another", fact_of(demo_book).step)
     assert bench.undo() == "copy"
     assert bench.book() == demo_book
 
@@ -178,7 +180,7 @@ def test_a_new_project_with_facts_is_not_undone_either(opened, demo_book):
     bench = opened()
     other = replace(demo_book.projects[0], name="other")
     bench.apply("import", replace(demo_book, projects=(*demo_book.projects, other)))
-    bench.log_fact("primed", "other", fact_of(demo_book))
+    log_fact(bench, "primed", "other", fact_of(demo_book))
     with pytest.raises(Refused, match=r'cannot undo "import".*logged since'):
         bench.undo()
 
@@ -206,10 +208,11 @@ def test_projects_and_models_come_go_and_change_places(opened, demo_book):
 
 def test_a_stale_session_is_told_and_changes_nothing(opened, demo_book):
     first, second = opened(), opened()
+    told = facts.written(second.book(), demo_book.projects[0].name, fact_of(demo_book))
     first.apply("mine", noted(demo_book, "mine"))
     for attempt in (
         lambda: second.apply("theirs", noted(demo_book, "theirs")),
-        lambda: second.log_fact("fact", demo_book.projects[0].name, fact_of(demo_book)),
+        lambda: second.apply("fact", told),
         second.undo,
     ):
         with pytest.raises(BookChanged, match="was changed by another program"):
@@ -315,7 +318,7 @@ def test_only_what_follows_at_once_is_the_same_edit(opened, demo_book, monkeypat
     elif between == "another edit":
         bench.apply("note", noted(bench.book(), "between"), merge="note")
     elif between == "a fact":
-        bench.log_fact("begun", demo_book.projects[0].name, fact_of(demo_book))
+        log_fact(bench, "begun", demo_book.projects[0].name, fact_of(demo_book))
     else:
         bench.undo()
         bench.redo()
@@ -339,8 +342,28 @@ def test_going_back_over_many_edits_is_all_or_nothing(opened, demo_book):
     bench.turn_to(ids[3])
     assert bench.book().projects[0].note == "3"
     bench.turn_to(ids[4])
-    bench.log_fact("begun", "twin", fact_of(bench.book()))
+    log_fact(bench, "begun", "twin", fact_of(bench.book()))
     lines, book = len(bench.journal()), bench.book()
     with pytest.raises(Refused, match="logged since"):
         bench.turn_to(0)
     assert (len(bench.journal()), bench.book()) == (lines, book)
+
+
+def test_the_last_thing_of_all_is_taken_back_fact_or_edit(opened, demo_book):
+    bench = opened()
+    project = demo_book.projects[0].name
+    begun = replace(fact_of(demo_book), end=None)
+    bench.apply("note", noted(demo_book, "1"))
+    log_fact(bench, "begun", project, begun)
+    log_fact(bench, "ended", project, fact_of(demo_book))
+    bench.apply("other note", noted(bench.book(), "2"))
+    names = []
+    while (name := bench.latest()) is not None:
+        assert bench.take_back() == name
+        names.append(name)
+        bench = opened()  # it survives a restart
+    assert names == ["other note", "ended", "begun", "note"]
+    assert bench.book() == demo_book
+    assert bench.take_back() is None
+    assert bench.redo() == "note"
+    assert bench.latest() == "note"

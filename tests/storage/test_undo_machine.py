@@ -10,6 +10,7 @@ import pytest
 from hypothesis import settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, rule, run_state_machine_as_test
+from log_facts import log_fact, unlog
 
 from planner.values.book import Book
 from planner.values.project import Logged
@@ -129,7 +130,7 @@ class Desk(RuleBasedStateMachine):
             model=model.name, step=model.steps[0].id, start=START + timedelta(hours=self.count)
         )
         kept = tuple(one for one in self.logs.get(project.name, ()) if one.model != fact.model)
-        self.bench.log_fact("fact", project.name, fact)
+        log_fact(self.bench, "fact", project.name, fact)
         self.typing = ""
         self.logs[project.name] = (*kept, fact)
 
@@ -138,7 +139,7 @@ class Desk(RuleBasedStateMachine):
         facts = [(name, fact) for name, log in self.logs.items() for fact in log]
         if facts:
             name, fact = data.draw(st.sampled_from(facts))
-            self.bench.unlog("no", name, fact.model, fact.step)
+            unlog(self.bench, "no", name, fact.model, fact.step)
             self.typing = ""
             self.logs[name] = tuple(one for one in self.logs[name] if one != fact)
 

@@ -165,7 +165,7 @@ def test_a_fact_is_never_overwritten() -> None:
         model=CART, step="prime", start=local("2031-03-06 19:33"), end=local("2031-03-06 19:45")
     )
     book = edits.log_fact(small_book(), PROJECT, done).book
-    with pytest.raises(Refused, match="twice"):
+    with pytest.raises(Refused, match="done already"):
         edits.log_fact(book, PROJECT, replace(done, end=local("2031-03-06 19:50")))
 
 

@@ -1,0 +1,232 @@
+"""The logbook: what was begun, done and left, noted as it happens and corrected afterwards.
+
+An edit that changes nothing but logs is journalled as a fact: the ordinary
+undo passes over it, and taking it back is an edit of its own.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass, replace
+
+from app.service.edits import Edit
+from planner.evening import facts
+from planner.evening.facts import entry_of
+from planner.evening.parting import parted, places_of
+from planner.values.book import Book
+from planner.values.moment import minute_of, moment_of, zone_named
+from planner.values.plan import PassKey, Plan
+from planner.values.project import Logged, Used
+from planner.values.refusal import Refused, demand
+
+__all__ = ["entry_of"]
+
+
+@dataclass(frozen=True)
+class Line:
+    """One entry of the logbook, with what its step is called."""
+
+    key: PassKey
+    fact: Logged
+    title: str
+
+
+def entries(book: Book) -> tuple[Line, ...]:
+    """Return every entry of every project, the newest first."""
+    found = [
+        Line(facts.key_of(project.name, fact), fact, titles.get((fact.model, fact.step), fact.step))
+        for project in book.projects
+        for titles in [
+            {(m.name, s.id): s.title or s.id for m in project.models for s in m.steps},
+        ]
+        for fact in project.log
+    ]
+    return tuple(sorted(found, key=lambda line: (line.fact.start, line.key), reverse=True))
+
+
+def planned_minutes(book: Book, plan: Plan | None, key: PassKey) -> int:
+    """Return the attended minutes of a pass, as planned or else as its step says [min]."""
+    placed = plan.placement(key) if plan else None
+    if placed is not None and not placed.logged:
+        return sum(piece.minutes for piece in placed.pieces)
+    model, step = facts.model_of(book, key), facts.step_of(book, key)
+    here = places_of(model, step, key.coat)
+    colours = {one.coating for one in step.applications if one.coats >= key.coat}
+    return step.minutes.of(len({place.partition("/")[0] for place in here}), len(colours))
+
+
+def write(book: Book, project: str, fact: Logged) -> Edit:
+    """Note a fact; one that is under way may be ended by it.
+
+    Raises
+    ------
+    Refused
+        If that coat is done already, or there is no such coat.
+    """
+    word = "begun" if fact.end is None else "done"
+    name = f"{word}: {project}/{fact.model}/{fact.step}#{fact.coat}"
+    return Edit(name, facts.written(book, project, fact))
+
+
+def begin(book: Book, key: PassKey, now: int, planned: int | None = None) -> Edit:
+    """Note that a pass is begun now.
+
+    Raises
+    ------
+    Refused
+        If it stands in the logbook already.
+    """
+    facts.step_of(book, key)
+    known = entry_of(book, key)
+    demand(known is None, "log", f'"{key.step}" coat {key.coat} stands in the logbook already')
+    return write(book, key.project, _begun(book, key, now, planned))
+
+
+def finish(
+    book: Book,
+    key: PassKey,
+    now: int,
+    minutes: int | None = None,
+    planned: int | None = None,
+    *,
+    used: Iterable[Used] = (),
+    air: tuple[float, float] | None = None,
+    note: str = "",
+) -> Edit:
+    """Note that a pass is done now.
+
+    Parameters
+    ----------
+    minutes
+        Minutes of work; it was begun so long ago where no beginning was
+        noted.  Absent, the time since the beginning, or what was planned [min].
+    planned
+        Minutes as the plan had them; absent, as its step says [min].
+    used
+        What was taken from which bottle.
+    air
+        What the gauge showed: temperature and humidity [°C], [% RH].
+
+    Raises
+    ------
+    Refused
+        If it is done already, or there is no such coat.
+    """
+    facts.step_of(book, key)
+    known = entry_of(book, key)
+    planned = planned or planned_minutes(book, None, key)
+    if known is None:
+        known = _begun(book, key, now - (minutes or planned), planned)
+    end = max(now, minute_of(known.start, up=False) + 1)
+    worked = minutes or end - minute_of(known.start, up=False)
+    done = replace(
+        known,
+        end=moment_of(end, zone_named(book.bench_time.zone)),
+        minutes=worked,
+        planned=known.planned or planned,
+        used=tuple(used) or known.used,
+        temperature_c=air[0] if air else known.temperature_c,
+        humidity_pct=air[1] if air else known.humidity_pct,
+        note=_longer(known.note, note),
+    )
+    return write(book, key.project, done)
+
+
+def tick(
+    book: Book, key: PassKey, place: str, now: int, *, on: bool, planned: int | None = None
+) -> Edit:
+    """Tick a place off, or not after all; the first tick begins the pass.
+
+    Raises
+    ------
+    Refused
+        If the pass is done already.
+    """
+    facts.step_of(book, key)
+    known = entry_of(book, key) or _begun(book, key, now, planned)
+    others = tuple(one for one in known.ticked if one != place)
+    made = write(book, key.project, replace(known, ticked=(*others, place) if on else others))
+    word = "ticked" if on else "not ticked"
+    return Edit(f"{word}: {key.model}/{key.step}, {place}", made.book)
+
+
+def correct(book: Book, key: PassKey, fact: Logged) -> Edit:
+    """Correct an entry afterwards: any field but what it is about.
+
+    Raises
+    ------
+    Refused
+        If nothing is logged of that coat, or ``fact`` is about another.
+    """
+    same = facts.key_of(key.project, fact) == key
+    demand(same, "log", "an entry stays with its coat; take it back and log the other")
+    name = f"logbook corrected: {key.model}/{key.step}#{key.coat}"
+    return Edit(name, facts.corrected(book, key.project, fact))
+
+
+def annotate(
+    book: Book, key: PassKey, *, note: str | None = None, photo: str | None = None
+) -> Edit:
+    """Add a line of note, or a photo that is kept with the book, to an entry.
+
+    Raises
+    ------
+    Refused
+        If nothing is logged of that coat.
+    """
+    known = entry_of(book, key)
+    if known is None:
+        raise Refused("log", f'nothing is logged of "{key.step}" coat {key.coat}')
+    photos = dict.fromkeys((*known.photos, *([photo] if photo else [])))
+    fact = replace(known, note=_longer(known.note, note or ""), photos=tuple(photos))
+    word = "photo" if photo else "note"
+    return Edit(f"{word}: {key.model}/{key.step}", correct(book, key, fact).book)
+
+
+def take_back(book: Book, key: PassKey) -> Edit:
+    """Take an entry back: it never happened.
+
+    Raises
+    ------
+    Refused
+        If nothing is logged of that coat.
+    """
+    name = f"taken back: {key.project}/{key.model}/{key.step}#{key.coat}"
+    return Edit(name, facts.without(book, key))
+
+
+def split(
+    book: Book,
+    key: PassKey,
+    done_places: Collection[str],
+    now: int,
+    planned: int | None = None,
+) -> Edit:
+    """Note that a pass is done on some of its places; what is left becomes a step of its own.
+
+    Raises
+    ------
+    Refused
+        If nothing of it is done, or all of it.
+    """
+    known = entry_of(book, key)
+    demand(known is None or known.end is None, "log", f'"{key.step}" is done already')
+    made = parted(book, key, done_places)
+    here = places_of(facts.model_of(made.book, key), facts.step_of(made.book, key), key.coat)
+    if known is not None:
+        ticked = tuple(place for place in known.ticked if place in here)
+        made = replace(
+            made, book=facts.corrected(made.book, key.project, replace(known, ticked=ticked))
+        )
+    share = planned_minutes(made.book, None, key) if planned is None else planned
+    done = finish(made.book, key, now, planned=share)
+    return Edit(f"partly done: {key.model}/{key.step}", done.book)
+
+
+def _begun(book: Book, key: PassKey, now: int, planned: int | None) -> Logged:
+    start = moment_of(now, zone_named(book.bench_time.zone))
+    return Logged(model=key.model, step=key.step, coat=key.coat, start=start, planned=planned)
+
+
+def _longer(note: str, more: str) -> str:
+    return "\n".join(line for line in (note, more.strip()) if line)
