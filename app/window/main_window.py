@@ -23,6 +23,8 @@ from app.service.edits import Edit
 from app.window import palette, words
 from app.window.air_panel import AirPanel
 from app.window.bench_mode.view import BenchMode
+from app.window.drying.notifier import Notifier
+from app.window.drying.view import DryingView
 from app.window.commands import Commands
 from app.window.empty_state import EmptyState
 from app.window.evenings_panel import EveningsPanel
@@ -57,6 +59,7 @@ class MainWindow(QMainWindow):
         self.timeline: TimelinePage = self.view("timeline")
         self.room: RoomView = self.view("room")
         self.coats: StackView = self.view("stack")
+        self.drying: DryingView = self.view("drying")
         self.empty = EmptyState()
         self.stack = QStackedWidget()
         for page in self.pages:
@@ -77,6 +80,8 @@ class MainWindow(QMainWindow):
         self.evenings = EveningsPanel(session)
         self.moved = MovedPanel()
         self.bench = BenchMode(session, settings, self)
+        self.notifier = Notifier(session, settings)
+        self.drying.tell_by(self.notifier)
         self.dock = self._make_dock()
         self._say = QLabel()
         self._say.setTextFormat(Qt.TextFormat.PlainText)
@@ -127,6 +132,7 @@ class MainWindow(QMainWindow):
         self.tonight.ticked.connect(session.tick)
         self.tonight.done.connect(session.log_done)
         self.tonight.bench_wanted.connect(self.go_to_bench)
+        self.notifier.said.connect(self._tell)
         self.coats.mend_wanted.connect(self._mend)
         self.empty.demo_wanted.connect(self.files.open_demo)
         self.empty.import_wanted.connect(self.files.import_project)
@@ -190,6 +196,12 @@ class MainWindow(QMainWindow):
         self._say.setText(message)
         self._say.setToolTip(message)
 
+    def _tell(self, message: str) -> None:
+        """Tell what opens or closes, wherever the person looks."""
+        line = " ".join(message.splitlines())
+        self.say(line)
+        self.bench.say(line)
+
     def clock_moved(self) -> None:
         """Let the shade follow the clock; plan anew where the plan has run out of date."""
         now = self.session.now
@@ -227,6 +239,7 @@ class MainWindow(QMainWindow):
         self.settings.sync()
         self._clock.stop()
         self.bench.close()
+        self.notifier.stop()
         self.session.close()
         super().closeEvent(event)
 

@@ -1,0 +1,69 @@
+"""What is to be made known, and when: each opening and closing once.  No Qt.
+
+Correct after a restart and a sleeping computer: what was told is
+remembered by name, so that whatever has come meanwhile is told once.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass
+
+from app.window.drying.moments import Kind, Moment, moments
+from app.window.picture import Picture
+
+LATE = 5  # told later than this, it has happened meanwhile [min]
+SHORT, MIDDLE = 180, 2880  # lengths of windows [min]
+WARNED_SHORT, WARNED_MIDDLE, WARNED_LONG = 10, 120, 1440  # before a window closes [min]
+
+
+@dataclass(frozen=True)
+class Due:
+    """What is to be told now.
+
+    ``fresh`` has just come, ``meanwhile`` came while nobody was told;
+    ``told`` names all that need not be told again.
+    """
+
+    fresh: tuple[Moment, ...]
+    meanwhile: tuple[Moment, ...]
+    told: frozenset[str]
+
+
+def told_at(moment: Moment) -> int | None:
+    """Return the minute at which a moment is to be told; None for never.
+
+    An opening when it is there; a closing a while before the last minute at
+    which the work can begin: the longer the window, the sooner.
+    """
+    if moment.kind is Kind.OPENS:
+        return moment.at
+    begin = moment.last_begin
+    if begin is None or moment.at is None:
+        return None
+    length = moment.at - moment.since
+    before = WARNED_SHORT if length <= SHORT else WARNED_MIDDLE
+    return begin - (before if length <= MIDDLE else WARNED_LONG)
+
+
+def due(picture: Picture, told: Collection[str], now: int) -> Due:
+    """Return what is to be told at ``now``, given the names of what was told."""
+    return due_of(moments(picture), told, now)
+
+
+def due_of(found: Iterable[Moment], told: Collection[str], now: int) -> Due:
+    """Return what of some moments is to be told at ``now``.
+
+    Names of moments that are no more are forgotten.
+    """
+    fresh: list[Moment] = []
+    meanwhile: list[Moment] = []
+    names: set[str] = set()
+    for moment in found:
+        at = told_at(moment)
+        if moment.name in told:
+            names.add(moment.name)
+        elif at is not None and at <= now:
+            names.add(moment.name)
+            (fresh if now - at <= LATE else meanwhile).append(moment)
+    return Due(tuple(fresh), tuple(meanwhile), frozenset(names))

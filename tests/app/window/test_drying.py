@@ -1,0 +1,155 @@
+"""Drying now: what opens and closes after facts, told once, also after a restart and a sleep."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from PySide6.QtCore import QSettings
+from small_book import CART, NOW, PROJECT, ZONE, at, key, small_book
+
+from app.window.drying.moments import Kind, Moment, moments
+from app.window.drying.notices import due, due_of, told_at
+from app.window.drying.notifier import Notifier
+from app.window.drying.wording import told
+from app.window.picture import Picture, picture_of
+from planner.values.book import Book
+from planner.values.coating import State
+from planner.values.moment import moment_of
+from planner.values.project import Logged, Observed
+from planner.values.step import Bound
+
+
+def fact(step: str, start: int, end: int | None) -> Logged:
+    return Logged(
+        model=CART,
+        step=step,
+        start=moment_of(start, ZONE),
+        end=None if end is None else moment_of(end, ZONE),
+    )
+
+
+def after(*log: Logged, observed: tuple[Observed, ...] = ()) -> Book:
+    book = small_book()
+    project = replace(book.project(PROJECT), log=log, observed=observed)
+    return replace(book, projects=(project,))
+
+
+PRIMED = fact("prime", NOW + 3, NOW + 13)
+
+
+@pytest.fixture(scope="module")
+def primed() -> Picture:
+    return picture_of(after(PRIMED), NOW + 13)
+
+
+def test_a_film_opens_for_what_waits(primed: Picture) -> None:
+    found = moments(primed)
+    (one,) = [one for one in found if one.waiting == key("sand")]
+    assert one.kind is Kind.OPENS
+    assert one.since == NOW + 13
+    assert one.at is not None
+    placed = primed.plan.placement(key("sand"))
+    assert placed is not None
+    assert NOW + 13 < one.at <= placed.start  # the judge accepts no start before the opening
+
+
+def test_what_waits_for_other_work_is_no_moment(primed: Picture) -> None:
+    waiting = {one.waiting for one in moments(primed)}
+    assert key("gloss") not in waiting  # sand must come first
+    assert key("wipe") not in waiting
+
+
+def test_a_window_is_told_while_there_is_time_for_the_work() -> None:
+    begun, ended = at("2031-03-13 20:00"), at("2031-03-13 20:15")
+    log = [
+        PRIMED,
+        fact("sand", NOW + 90, NOW + 102),
+        fact("gloss", at("2031-03-07 19:30"), at("2031-03-07 19:38")),
+        fact("wash", begun, ended),
+    ]
+    picture = picture_of(after(*log), ended)
+    (one,) = [one for one in moments(picture) if one.kind is Kind.CLOSES]
+    assert one.bound is Bound.END
+    assert one.at == begun + 60  # the gate: to end within 60 min of the start of the wash
+    assert one.last_begin == begun + 50  # wiping takes 10 min
+    assert told_at(one) == begun + 40  # and 10 min before that one is told
+
+
+def test_each_moment_is_told_once(primed: Picture) -> None:
+    (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
+    assert one.at is not None
+    before = due(primed, (), one.at - 1)
+    assert (before.fresh, before.meanwhile) == ((), ())
+    now = due(primed, before.told, one.at)
+    assert now.fresh == (one,)
+    again = due(primed, now.told, one.at + 3)
+    assert (again.fresh, again.meanwhile) == ((), ())
+    assert again.told == now.told
+
+
+def test_after_a_sleep_what_opened_is_told_once_as_meanwhile(primed: Picture) -> None:
+    (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
+    assert one.at is not None
+    woken = due(primed, (), one.at + 600)
+    assert woken.fresh == ()
+    assert woken.meanwhile == (one,)
+    assert "Meanwhile" in told(woken, ZONE, one.at + 600)
+    assert due(primed, woken.told, one.at + 601).meanwhile == ()
+
+
+def test_another_plan_of_the_same_films_tells_nothing_again(primed: Picture) -> None:
+    (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
+    assert one.at is not None
+    known = due(primed, (), one.at).told
+    later = picture_of(primed.book, one.at + 30)
+    found = due(later, known, one.at + 30)
+    assert (found.fresh, found.meanwhile) == ((), ())
+
+
+def test_a_film_found_tacky_is_told_again(primed: Picture) -> None:
+    (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
+    assert one.at is not None
+    known = due(primed, (), one.at).told
+    look = Observed(
+        model=CART,
+        step="prime",
+        at=moment_of(one.at + 1, ZONE),
+        state=State.DRY_TO_RECOAT,
+        reached=False,
+    )
+    later = picture_of(after(PRIMED, observed=(look,)), one.at + 1)
+    (other,) = [one for one in moments(later) if one.waiting == key("sand")]
+    assert other.at is not None
+    assert other.at > one.at
+    assert other in due(later, known, other.at).fresh
+
+
+def test_names_of_moments_that_are_no_more_are_forgotten() -> None:
+    assert due_of((), {"opens a>b@1~0"}, 10).told == frozenset()
+
+
+@pytest.mark.parametrize(("length", "before"), [(60, 10), (180, 10), (1440, 120), (10_080, 1440)])
+def test_longer_windows_are_told_sooner(length: int, before: int) -> None:
+    one = Moment(Kind.CLOSES, key("wash"), key("wipe"), (), "", at=length, since=0)
+    assert told_at(one) == length - before
+
+
+def test_the_notifier_remembers_over_a_restart(qtbot, make_window, tmp_path) -> None:
+    (one,) = [
+        one for one in moments(picture_of(after(PRIMED), NOW + 13)) if one.waiting == key("sand")
+    ]
+    assert one.at is not None
+    window = make_window(after(PRIMED), NOW + 13)
+    settings = QSettings(str(tmp_path / "other.ini"), QSettings.Format.IniFormat)
+    said: list[str] = []
+    for minute in (NOW + 13, one.at + 300, one.at + 301):  # at once; woken late; once more
+        window.session.set_clock(lambda minute=minute: minute)
+        notifier = Notifier(window.session, settings)  # a new one each time: a restart
+        notifier.sound = False
+        notifier.said.connect(said.append)
+        notifier.look()
+        notifier.stop()
+        notifier.deleteLater()
+    assert len(said) == 1
+    assert "sand" in said[0].lower()
