@@ -21,6 +21,7 @@ from app.window.palette import Colours
 from app.window.picture import Part, Picture
 from app.window.room.view import RoomView
 from app.window.session import Session
+from app.window.shopping.view import ShoppingView
 from app.window.stack.view import StackView
 from app.window.stock.view import StockView
 from app.window.timeline_page import TimelinePage
@@ -66,11 +67,12 @@ def make_pages(session: Session) -> tuple[Page, ...]:
     tr = words.tr
     return (
         Page("tonight", tr("&Tonight"), TonightView(session.ticks), Part.SHEET),
-        Page("timeline", tr("T&imeline"), TimelinePage(), Part.STRIP),
+        Page("timeline", tr("T&imeline"), TimelinePage(session), Part.STRIP),
         Page("room", tr("&Room"), RoomView(), Part.CURE),
         Page("stack", tr("&Coat stack"), StackView(), Part.FINDINGS),
         Page("drying", tr("&Drying now"), DryingView(session), Part.LAID),
         Page("stock", tr("&Stock"), StockView(session), Part.SHOPPING),
+        Page("shopping", tr("S&hopping"), ShoppingView(session), Part.SHOPPING),
         Page("bench time", tr("&Bench time"), BenchTimeView(session)),
         Page("gear", tr("&Gear"), GearView(session)),
     )

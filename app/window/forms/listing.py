@@ -50,14 +50,25 @@ class Listing(QWidget, Generic[T]):
         What is said while there is nothing in it.
     columns
         What is told of each.
+    detail
+        What is told of the chosen one below the table, in full.
     """
 
-    def __init__(self, name: str, empty: str, columns: Sequence[Column[T]]) -> None:
+    def __init__(
+        self,
+        name: str,
+        empty: str,
+        columns: Sequence[Column[T]],
+        detail: Callable[[T], str] | None = None,
+    ) -> None:
         super().__init__()
         self.model: RowsModel[T] = RowsModel(columns, self)
         self.table = plain_table(name)
         self.table.setModel(self.model)
         self.empty = text(empty)
+        self._detail = detail
+        self.detail = text("")
+        self.detail.setVisible(False)
         self.message = Message()
         self.buttons: list[QPushButton] = []
         self._needing: list[QPushButton] = []
@@ -67,6 +78,7 @@ class Listing(QWidget, Generic[T]):
         column.setSpacing(6)
         column.addWidget(self.empty)
         column.addWidget(self.table, 1)
+        column.addWidget(self.detail)
         column.addWidget(self.message)
         column.addLayout(self._line)
         column.addStretch(0)
@@ -131,7 +143,11 @@ class Listing(QWidget, Generic[T]):
         self.message.say(refused.mend if refused else "")
 
     def _enable(self) -> None:
-        some = self.chosen() is not None
+        chosen = self.chosen()
+        some = chosen is not None
+        if self._detail is not None:
+            self.detail.setText("" if chosen is None else self._detail(chosen))
+            self.detail.setVisible(some)
         for button in self._needing:
             button.setEnabled(some)
 

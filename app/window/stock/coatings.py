@@ -87,6 +87,7 @@ class CoatingsPage(QWidget):
         tree.setModel(self.filter)
         tree.setAccessibleName(self.tr("Coatings by family"))
         tree.setUniformRowHeights(True)
+        tree.setIndentation(14)
         tree.setItemDelegate(Roomy(tree))
         tree.setAlternatingRowColors(True)
         tree.setAllColumnsShowFocus(True)

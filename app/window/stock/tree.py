@@ -22,6 +22,7 @@ from app.window.timeline.tree import swatch_icon
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
+LEAST_ML = 0.05  # what would be told as nothing
 NAME, FINISH, ROLE, LEFT, NEEDED, BOTTLE, OPENED = range(7)
 
 
@@ -192,6 +193,8 @@ def role_word(role: str) -> str:
 
 def ml(amount: float) -> str:
     """Return an amount as it is told, "6.4 ml"."""
+    if 0 < amount < LEAST_ML:
+        return words.tr("under 0.1 ml")
     return words.tr("{amount:.1f} ml").format(amount=amount)
 
 

@@ -1,0 +1,1 @@
+"""Shopping: what to buy until when, whether there is enough for all, what can be touched up."""
