@@ -189,6 +189,7 @@ class CoatingsPage(QWidget):
         self.tree.expandAll()
         self._choose(chosen.name if chosen else "")
         self._say_none()
+        self._show_chosen()
 
     def _say_none(self) -> None:
         if not self.model.rowCount():
