@@ -12,13 +12,17 @@ from app.command_line.source import add_now, add_source, book_of, in_file, now_o
 from app.service import planning, table
 from app.service.books import usual_path, write_whole
 from app.service.calendar_file import calendar_bytes
+from app.service.document_html import html_of
+from app.service.document_markdown import markdown_of
+from app.service.record import build_record, photo_folder
 from app.service.sheet_file import Paper, sheet_bytes
 from planner.values.book import Book
-from planner.values.refusal import Refused, demand
+from planner.values.refusal import Refused, demand, demand_known
 
 EXAMPLES = """\
   tackfree export --calendar evenings.ics
   tackfree export --sheet tonight.pdf --tonight --paper Letter
+  tackfree export --record yard.html --only yard
   tackfree export harbour.json --table harbour.csv --now 2031-03-05T19:30
 """
 
@@ -55,6 +59,18 @@ def _calendar(out: Outgoing, path: Path) -> str:
     return f": {made.told()}"
 
 
+def _record(out: Outgoing, path: Path) -> str:
+    record = build_record(out.book, out.now, photo_folder(out.origin), only=out.args.only)
+    as_markdown = path.suffix.lower() in (".md", ".markdown")
+    write_whole(path, markdown_of(record) if as_markdown else html_of(record))
+    return ""
+
+
+def _log(out: Outgoing, path: Path) -> str:
+    write_whole(path, table.log_bytes(out.book, out.args.only))
+    return ""
+
+
 def _table(out: Outgoing, path: Path) -> str:
     planned = out.planned
     write_whole(path, table.csv_bytes(planned.plan, planned.book))
@@ -75,7 +91,9 @@ Write = Callable[[Outgoing, Path], str]
 OUTPUTS: tuple[tuple[str, str, str, Write], ...] = (
     ("calendar", "X.ics", "the evenings as a calendar (iCalendar), one event each", _calendar),
     ("sheet", "X.pdf", "the bench sheet for the wall, with boxes to tick (PDF)", _sheet),
+    ("record", "X.html", "what was done, as one page (X.md: Markdown), photos within", _record),
     ("table", "X.csv", "the plan as comma-separated values", _table),
+    ("log", "X.csv", "the logbook as comma-separated values", _log),
 )
 
 
@@ -88,6 +106,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--paper", choices=[one.value for one in Paper], default=Paper.A4, help="of the sheet"
     )
+    parser.add_argument(
+        "--only", default="", metavar="PROJECT", help="record and log: of one project"
+    )
     parser.add_argument("--tonight", action="store_true", help="the sheet: one evening alone")
 
 
@@ -98,6 +119,8 @@ def run(args: argparse.Namespace) -> int:
     names = ", ".join(f"--{name}" for name, *_ in OUTPUTS)
     demand(bool(wanted), "export", f"says nothing to write; give one of {names}")
     out = Outgoing(args)
+    if args.only:
+        demand_known(args.only, [one.name for one in out.book.projects], "project", "--only")
     for name, path, _ in wanted:
         demand(
             path.resolve() != out.origin.resolve(),

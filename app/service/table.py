@@ -1,17 +1,22 @@
-"""The plan as comma-separated values."""
+"""Plan, logbook and shopping as comma-separated values."""
 
 from __future__ import annotations
 
 import csv
 import io
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import datetime
+from typing import Any
+from zoneinfo import ZoneInfo
 
 from app.service import words
+from app.service.tame import tame
 from planner.bench import BenchCalendar
 from planner.passes import Pass, expand_all
 from planner.values.book import Book
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import BenchWork, PassKey, Placement, Plan
+from planner.values.project import Logged, Project
 
 COLUMNS = (
     "start",
@@ -29,7 +34,26 @@ COLUMNS = (
     "tool",
     "reason",
 )
-FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")  # what makes a spreadsheet calculate a cell
+LOG_COLUMNS = (
+    "start",
+    "end",
+    "minutes",
+    "planned",
+    "project",
+    "model",
+    "step",
+    "coat",
+    "kind",
+    "title",
+    "temperature_c",
+    "humidity_pct",
+    "used",
+    "note",
+    "photos",
+)
+# What makes a spreadsheet calculate a cell (OWASP, CSV Injection), full-width forms included.
+FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
+Cell = str | int | float | None
 
 
 def csv_bytes(plan: Plan, book: Book) -> bytes:
@@ -38,17 +62,66 @@ def csv_bytes(plan: Plan, book: Book) -> bytes:
     A cell that a spreadsheet would take for a formula gets an apostrophe.
     """
     rows = [*_work(plan, book), *_bench(plan, book)]
+    return _written(COLUMNS, sorted(rows, key=lambda row: (row[0], row[1])))
+
+
+def log_bytes(book: Book, only: str = "") -> bytes:
+    """Return the logbook as CSV, the oldest entry first; ``only`` names a project."""
+    rows = [
+        _fact(project, fact)
+        for project in book.projects
+        if only in ("", project.name)
+        for fact in project.log
+    ]
+    zone = BenchCalendar(book.bench_time).zone
+    return _written(
+        LOG_COLUMNS,
+        (
+            [*(_local(at, zone) for at in row[:2]), *row[2:]]
+            for row in sorted(rows, key=lambda row: (row[0], row[4:8]))
+        ),
+    )
+
+
+def _written(columns: Sequence[str], rows: Iterable[Sequence[Cell]]) -> bytes:
     text = io.StringIO(newline="")
     writer = csv.writer(text)
-    writer.writerow(COLUMNS)
-    for row in sorted(rows, key=lambda row: (row[0], row[1])):
-        writer.writerow([disarmed(cell) for cell in row])
+    writer.writerow(columns)
+    for row in rows:
+        writer.writerow([disarmed(cell) if isinstance(cell, str) else cell for cell in row])
     return text.getvalue().encode()
 
 
 def disarmed(cell: str) -> str:
     """Return a cell's text that no spreadsheet takes for a formula."""
-    return f"'{cell}" if cell.startswith(FORMULA) else cell
+    plain = tame(cell)
+    armed = cell.startswith(FORMULA) or plain.startswith(FORMULA)
+    return f"'{plain}" if armed else plain
+
+
+def _fact(project: Project, fact: Logged) -> list[Any]:
+    step = next(one for one in project.model(fact.model).steps if one.id == fact.step)
+    return [
+        fact.start,
+        fact.end,
+        fact.minutes,
+        fact.planned,
+        project.name,
+        fact.model,
+        fact.step,
+        fact.coat,
+        step.stage.value,
+        step.title,
+        fact.temperature_c,
+        fact.humidity_pct,
+        "; ".join(f"{round(one.ml, 2):g} ml {one.coating}" for one in fact.used),
+        fact.note,
+        "; ".join(fact.photos),
+    ]
+
+
+def _local(moment: datetime | None, zone: ZoneInfo) -> str:
+    return moment.astimezone(zone).isoformat() if moment else ""
 
 
 def _work(plan: Plan, book: Book) -> Iterator[list[str]]:

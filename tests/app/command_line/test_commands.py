@@ -376,10 +376,11 @@ def test_the_table_has_a_row_for_each_piece_of_work(tackfree: Run, file: Path) -
     assert rows == sorted(rows, key=lambda row: row["start"])
 
 
-@pytest.mark.parametrize("cell", ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"])
+@pytest.mark.parametrize("cell", ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "＝1", "\x00=1"])
 def test_no_cell_of_the_table_is_a_formula(cell: str) -> None:
     """The signs that start a formula in a spreadsheet: OWASP, CSV Injection."""
-    assert disarmed(cell) == f"'{cell}"
+    assert disarmed(cell).startswith("'")
+    assert disarmed(cell).endswith(cell[1:])
     assert disarmed("grey primer") == "grey primer"
 
 

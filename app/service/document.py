@@ -1,0 +1,59 @@
+"""A document of headings, paragraphs, tables, lists and photos, before it is written as any format.
+
+All text in it is plain; whoever writes it out escapes it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Heading:
+    """A heading of level 2 to 4; the title of the document is the only one of level 1."""
+
+    level: int
+    text: str
+
+
+@dataclass(frozen=True)
+class Paragraph:
+    """Some text; line breaks in it are kept."""
+
+    text: str
+
+
+@dataclass(frozen=True)
+class Table:
+    """Rows under a head; ``caption`` says what they are."""
+
+    caption: str
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+
+
+@dataclass(frozen=True)
+class Items:
+    """A list of points."""
+
+    texts: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Figure:
+    """A photo and what is said under it; ``kind`` is its media type."""
+
+    data: bytes
+    kind: str
+    caption: str
+
+
+Block = Heading | Paragraph | Table | Items | Figure
+
+
+@dataclass(frozen=True)
+class Document:
+    """The whole of it."""
+
+    title: str
+    blocks: tuple[Block, ...]

@@ -1,0 +1,81 @@
+"""A document as one HTML page that needs nothing but itself: no script, no link, no network."""
+
+from __future__ import annotations
+
+from base64 import b64encode
+from html import escape
+
+from app.service.document import Block, Document, Figure, Heading, Items, Paragraph, Table
+from app.service.tame import tame
+
+# Nothing may be loaded or run, whatever stands in the text.
+POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
+STYLE = """\
+:root { color-scheme: light dark; --ink: #25211c; --paper: #fefcf7; --rule: #d6cdbc; }
+@media (prefers-color-scheme: dark) {
+  :root { --ink: #ede8dd; --paper: #222527; --rule: #3c4043; }
+}
+body { margin: 2rem auto; padding: 0 1rem; max-width: 62rem; color: var(--ink);
+  background: var(--paper); font: 1rem/1.5 system-ui, sans-serif; overflow-wrap: anywhere; }
+h1, h2, h3 { line-height: 1.2; } h2 { border-bottom: 1px solid var(--rule); margin-top: 2.5rem; }
+table { border-collapse: collapse; width: 100%; margin: .5rem 0 1rem; }
+caption { text-align: left; font-style: italic; }
+th, td { border-bottom: 1px solid var(--rule); padding: .3rem .6rem .3rem 0;
+  text-align: left; vertical-align: top; }
+p, td { white-space: pre-line; }
+figure { margin: 1rem 0; } img { max-width: 100%; height: auto; }
+@media print { body { max-width: none; } tr, figure { break-inside: avoid; } }
+"""
+
+
+def html_of(document: Document) -> bytes:
+    """Return the page, in UTF-8."""
+    title = _text(document.title)
+    body = "\n".join(_block(block) for block in document.blocks)
+    page = (
+        '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
+        f'<meta http-equiv="Content-Security-Policy" content="{escape(POLICY)}">\n'
+        '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
+        '<meta name="generator" content="Tackfree">\n'
+        f"<title>{escape(tame(document.title, lines=False))}</title>\n"
+        f"<style>\n{STYLE}</style>\n</head>\n<body>\n<h1>{title}</h1>\n{body}\n</body>\n</html>\n"
+    )
+    return page.encode()
+
+
+def _block(block: Block) -> str:
+    if isinstance(block, Heading):
+        return f"<h{block.level}>{_text(block.text)}</h{block.level}>"
+    if isinstance(block, Paragraph):
+        return f"<p>{_text(block.text)}</p>"
+    if isinstance(block, Items):
+        points = "\n".join(f"<li>{_text(text)}</li>" for text in block.texts)
+        return f"<ul>\n{points}\n</ul>"
+    if isinstance(block, Table):
+        return _table(block)
+    return _figure(block)
+
+
+def _table(table: Table) -> str:
+    head = "".join(f'<th scope="col">{_text(cell)}</th>' for cell in table.head)
+    rows = "\n".join(
+        "<tr>" + "".join(f"<td>{_text(cell)}</td>" for cell in row) + "</tr>" for row in table.rows
+    )
+    return (
+        f"<table>\n<caption>{_text(table.caption)}</caption>\n"
+        f"<thead><tr>{head}</tr></thead>\n<tbody>\n{rows}\n</tbody>\n</table>"
+    )
+
+
+def _figure(figure: Figure) -> str:
+    data = b64encode(figure.data).decode()
+    caption = escape(tame(figure.caption, lines=False))
+    return (
+        f'<figure>\n<img src="data:{figure.kind};base64,{data}" alt="{caption}">\n'
+        f"<figcaption>{_text(figure.caption)}</figcaption>\n</figure>"
+    )
+
+
+def _text(text: str) -> str:
+    """Return text escaped, and kept from turning the writing around it about."""
+    return f"<bdi>{escape(tame(text))}</bdi>" if text else ""
