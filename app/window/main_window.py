@@ -19,13 +19,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.service import logbook
 from app.service.edits import Edit
 from app.window import palette, words
 from app.window.air_panel import AirPanel
 from app.window.bench_mode.view import BenchMode
+from app.window.commands import Commands
 from app.window.drying.notifier import Notifier
 from app.window.drying.view import DryingView
-from app.window.commands import Commands
 from app.window.empty_state import EmptyState
 from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
@@ -41,6 +42,7 @@ from app.window.stack.view import StackView
 from app.window.timeline_page import TimelinePage
 from app.window.tonight_view import TonightView
 from planner.layers.finding import Finding
+from planner.values.plan import PassKey
 
 TICK_MS = 5_000  # how often the clock is looked at
 FIRST_SIZE = (1280, 800)
@@ -131,6 +133,7 @@ class MainWindow(QMainWindow):
         session.troubled.connect(self.say)
         self.tonight.ticked.connect(session.tick)
         self.tonight.done.connect(session.log_done)
+        self.tonight.taken_back.connect(self._take_back)
         self.tonight.bench_wanted.connect(self.go_to_bench)
         self.notifier.said.connect(self._tell)
         self.coats.mend_wanted.connect(self._mend)
@@ -195,6 +198,12 @@ class MainWindow(QMainWindow):
         """Tell something at the foot of the window, where it stays until the next."""
         self._say.setText(message)
         self._say.setToolTip(message)
+
+    def _take_back(self, key: PassKey) -> None:
+        """Take an entry of the logbook back."""
+        refused = self.session.attempt(lambda book: logbook.take_back(book, key))
+        if refused is not None:
+            self.say(str(refused))
 
     def _tell(self, message: str) -> None:
         """Tell what opens or closes, wherever the person looks."""

@@ -66,7 +66,7 @@ def make_pages(session: Session) -> tuple[Page, ...]:
     """Return every view of the window."""
     tr = words.tr
     return (
-        Page("tonight", tr("&Tonight"), TonightView(session.ticks), Part.SHEET),
+        Page("tonight", tr("&Tonight"), TonightView(), Part.SHEET),
         Page("timeline", tr("T&imeline"), TimelinePage(session), Part.STRIP),
         Page("room", tr("&Room"), RoomView(), Part.CURE),
         Page("stack", tr("&Coat stack"), StackView(), Part.FINDINGS),

@@ -14,16 +14,15 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 
-from app.service import books, edits
+from app.service import books, logbook
 from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.service.moves import moved
 from app.service.planning import Unsound
 from app.window.picture import Change, Part, Picture, picture_of
 from planner.values.book import Book
-from planner.values.moment import moment_of, zone_named
+from planner.values.moment import zone_named
 from planner.values.plan import PassKey
-from planner.values.project import Logged
 from planner.values.refusal import Refused
 from planner.values.wishes import Level
 from storage.bench_book import BenchBook, BookChanged
@@ -154,7 +153,6 @@ class Session(QObject):
         self._answers.came.connect(self._take)
         self._answers.failed.connect(self._fail)
         self._answers.prepared.connect(self._show)
-        self.ticks: dict[PassKey, frozenset[str]] = {}
 
     @property
     def now(self) -> int:
@@ -200,7 +198,6 @@ class Session(QObject):
         """Work with an opened book from now on."""
         self.close()
         self._store, self._book, self._picture, self._before = store, book, None, None
-        self.ticks.clear()
         self.opened.emit()
         self.edited.emit()
         self.replan()
@@ -249,6 +246,16 @@ class Session(QObject):
         if self._store is not None:
             self._change(self.tr("redo {name}").format(name=self.redo_name()), self._store.redo)
 
+    def take_back(self) -> None:
+        """Take back what was done last of all, be it an edit or a fact of the logbook."""
+        if self._store is not None:
+            name = self.tr("taken back: {name}").format(name=self.latest_name())
+            self._change(name, self._store.take_back)
+
+    def latest_name(self) -> str:
+        """Return the name of what `take_back` would take back, "" for nothing."""
+        return (self._store.latest() or "") if self._store else ""
+
     def undo_name(self) -> str:
         """Return what undo would take back, "" for nothing."""
         return (self._store.undoable() or "") if self._store else ""
@@ -276,34 +283,34 @@ class Session(QObject):
             self.replan()
 
     def tick(self, key: PassKey, place: str, on: bool) -> None:
-        """Remember that a place was ticked off."""
-        mine = self.ticks.get(key, frozenset())
-        self.ticks[key] = mine | {place} if on else mine - {place}
+        """Note that a place is done, or not after all; the first begins the work."""
+        planned = self._planned(key)
+        refused = self.attempt(
+            lambda book: logbook.tick(book, key, place, self.now, on=on, planned=planned)
+        )
+        if refused is not None:
+            self.troubled.emit(str(refused))
 
     def log_done(self, key: PassKey) -> None:
         """Note in the logbook that a pass was done, ending now."""
         if self._book is None or self._picture is None:
             return
+        planned = self._planned(key)
         placed = self._picture.plan.placement(key)
-        length = sum(piece.minutes for piece in placed.pieces) if placed else 1
-        start = self.now - length
+        length = planned
         if placed is not None and placed.start < self.now:
-            start = placed.start
+            length = self.now - placed.start
+        begun = logbook.entry_of(self._book, key) is not None
         refused = self.attempt(
-            lambda book: edits.log_fact(book, key.project, self._fact(key, start))
+            lambda book: logbook.finish(book, key, self.now, None if begun else length, planned)
         )
         if refused is not None:
             self.troubled.emit(str(refused))
 
-    def _fact(self, key: PassKey, start: int) -> Logged:
-        zone = self.zone
-        return Logged(
-            model=key.model,
-            step=key.step,
-            coat=key.coat,
-            start=moment_of(start, zone),
-            end=moment_of(self.now, zone),
-        )
+    def _planned(self, key: PassKey) -> int | None:
+        if self._book is None or self._picture is None:
+            return None
+        return logbook.planned_minutes(self._book, self._picture.plan, key)
 
     def replan(self) -> None:
         """Plan the book as it stands, in the background."""

@@ -25,7 +25,9 @@ from app.window.palette import Colours
 from planner.cautions import Caution
 from planner.tonight import BenchRow, WorkRow
 from planner.values.coating import Portion
+from planner.values.moment import minute_of
 from planner.values.plan import PassKey
+from planner.values.project import Logged
 
 TIME_WIDTH = 66
 
@@ -85,10 +87,13 @@ class WorkLine(Row):
         A place was ticked off, or not after all.
     done(PassKey)
         The whole pass was done.
+    taken_back(PassKey)
+        It was not begun or done after all.
     """
 
     ticked = Signal(object, str, bool)
     done = Signal(object)
+    taken_back = Signal(object)
 
     def __init__(
         self,
@@ -97,12 +102,13 @@ class WorkLine(Row):
         *,
         zone: ZoneInfo,
         now: int,
-        ticks: frozenset[str],
+        entry: Logged | None,
         loggable: bool,
         told: frozenset[Caution] = frozenset(),
     ) -> None:
         super().__init__(colours, row.start, row.end, now, ruled=True)
         self.row = row
+        self._entry = entry
         self._zone = zone
         self._told = told
         self.boxes: list[QCheckBox] = []
@@ -112,19 +118,24 @@ class WorkLine(Row):
             tool=row.tool,
             stage=row.stage,
             name=str(row.key),
-            done=row.logged,
+            done=self.over,
         )
         times = (
             text(words.clock(row.start, zone), size=1.25, bold=True, wrap=False),
             text(words.span(row.minutes), colour=colours.soft, size=0.9, wrap=False),
         )
-        self.build(times, mark, self._content(ticks, loggable))
+        self.build(times, mark, self._content(loggable))
         self.setAccessibleName(self.sentence())
 
     @property
     def key(self) -> PassKey:
         """The pass of this row."""
         return self.row.key
+
+    @property
+    def over(self) -> bool:
+        """Tell whether it was done; work under way is not over."""
+        return self.row.logged and (self._entry is None or self._entry.end is not None)
 
     def heading(self) -> str:
         """Return the work and the model."""
@@ -149,7 +160,7 @@ class WorkLine(Row):
             why=reasons.reason_sentence(row.reason, self._zone, self.now),
         )
 
-    def _content(self, ticks: frozenset[str], loggable: bool) -> QWidget:
+    def _content(self, loggable: bool) -> QWidget:
         content = QWidget()
         box = QVBoxLayout(content)
         box.setContentsMargins(0, 3, 0, 9)
@@ -157,19 +168,26 @@ class WorkLine(Row):
         head = QHBoxLayout()
         head.setSpacing(12)
         head.addWidget(text(self.heading(), size=1.08, bold=True), 1)
-        if self.row.logged:
+        entry = self._entry
+        if self.over:
             done = text(self.tr("✓ in the logbook"), wrap=False)
             head.addWidget(done, 0, Qt.AlignmentFlag.AlignTop)
-        elif loggable:
+        elif entry is not None:
+            at = words.clock(minute_of(entry.start, up=False), self._zone)
+            begun = text(self.tr("begun {time}").format(time=at), wrap=False)
+            head.addWidget(begun, 0, Qt.AlignmentFlag.AlignTop)
+        if not self.over and (loggable or entry is not None):
             head.addWidget(self._done_button(), 0, Qt.AlignmentFlag.AlignTop)
+        if entry is not None:
+            head.addWidget(self._back_button(), 0, Qt.AlignmentFlag.AlignTop)
         box.addLayout(head)
         if self.row.title:
             box.addWidget(text(self.row.title))
-        if self.row.logged:
+        if self.over:
             return content  # what is done needs no more words
         for coat in self.row.coats:
             box.addWidget(text(_cup(coat.coating, coat.portions, words.tool_word(self.row.tool))))
-        box.addWidget(self._places(ticks))
+        box.addWidget(self._places(frozenset(entry.ticked if entry else ())))
         why = reasons.reason_sentence(self.row.reason, self._zone, self.now)
         box.addWidget(text(why, colour=self.colours.soft, size=0.92))
         for caution in self.row.cautions:
@@ -181,6 +199,14 @@ class WorkLine(Row):
         button.setToolTip(self.tr("Note in the logbook that this coat is done now"))
         button.setAccessibleName(self.tr("Done: {heading}").format(heading=self.heading()))
         button.clicked.connect(lambda: self.done.emit(self.key))
+        button.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        return button
+
+    def _back_button(self) -> QPushButton:
+        button = QPushButton(self.tr("Take back"))
+        button.setToolTip(self.tr("It was not begun after all: plan it again"))
+        button.setAccessibleName(self.tr("Take back: {heading}").format(heading=self.heading()))
+        button.clicked.connect(lambda: self.taken_back.emit(self.key))
         button.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         return button
 

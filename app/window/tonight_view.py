@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
+from app.service.logbook import entry_of
 from app.window import aside, words
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
@@ -19,6 +20,7 @@ from planner.cautions import LAST_WORD, Caution
 from planner.tonight import RunSheet, WorkRow
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey
+from planner.values.project import Logged
 
 GAP_SHOWN = 5  # shorter pauses are not worth a line [min]
 ASIDE_WIDTH = 276
@@ -30,7 +32,7 @@ class TonightView(QWidget):
 
     Signals
     -------
-    ticked(PassKey, str, bool), done(PassKey)
+    ticked(PassKey, str, bool), done(PassKey), taken_back(PassKey)
         As of its rows.
     bench_wanted()
         The bench mode is asked for.
@@ -38,11 +40,11 @@ class TonightView(QWidget):
 
     ticked = Signal(object, str, bool)
     done = Signal(object)
+    taken_back = Signal(object)
     bench_wanted = Signal()
 
-    def __init__(self, ticks: dict[PassKey, frozenset[str]], parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._ticks = ticks
         self._colours = LIGHT
         self._picture: Picture | None = None
         self._interval: Interval | None = None
@@ -155,8 +157,9 @@ class TonightView(QWidget):
             if isinstance(row, WorkRow):
                 loggable = running and row.piece == row.pieces
                 before = frozenset(told)
-                said = (row, loggable, before & set(row.cautions), today)
-                add(said, partial(self._work_line, row, zone, now, loggable, before))
+                entry = entry_of(picture.book, row.key)
+                said = (row, entry, loggable, before & set(row.cautions), today)
+                add(said, partial(self._work_line, row, entry, zone, now, loggable, before))
                 told.update(() if row.logged else row.cautions)
             else:
                 add((row, today), partial(SetUpLine, self._colours, row, zone=zone, now=now))
@@ -166,19 +169,26 @@ class TonightView(QWidget):
         return rows
 
     def _work_line(
-        self, row: WorkRow, zone: ZoneInfo, now: int, loggable: bool, told: frozenset[Caution]
+        self,
+        row: WorkRow,
+        entry: Logged | None,
+        zone: ZoneInfo,
+        now: int,
+        loggable: bool,
+        told: frozenset[Caution],
     ) -> WorkLine:
         line = WorkLine(
             self._colours,
             row,
             zone=zone,
             now=now,
-            ticks=self._ticks.get(row.key, frozenset()),
+            entry=entry,
             loggable=loggable,
             told=told,
         )
         line.ticked.connect(self.ticked)
         line.done.connect(self.done)
+        line.taken_back.connect(self.taken_back)
         return line
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from app.service.edits import Edit
 from app.window.bench_mode.memory import Memory
@@ -71,20 +71,24 @@ class Deeds:
         """What would be taken back, "" for nothing."""
         return self._done[-1].name if self._done else ""
 
+    @property
+    def from_before(self) -> str:
+        """What could be taken back of what was done before the bench mode was there."""
+        return "" if self._done else self._session.latest_name()
+
     def take_back(self) -> Refused | None:
         """Take back the last deed; refused where the book has been changed since."""
+        if not self._done:
+            self._session.take_back()
+            return None
         done, book = self._done[-1], self._session.book
         if book is None or book != done.after:
             self._done.clear()
             return Refused("", "the book was changed elsewhere since; use the logbook or undo")
+        if done.before != done.after:
+            self._session.take_back()
+            if self._session.book != done.before:
+                return Refused("", f'"{done.name}" could not be taken back')
         self._done.pop()
         self.memory.text = done.memory
-        if done.before != done.after:
-            name = f"take back: {done.name}"
-            return self._session.attempt(lambda old: _as_it_was(old, done, name))
         return None
-
-
-def _as_it_was(book: Book, done: _Done, name: str) -> Edit:
-    del book  # it is what the deed left: that was looked at
-    return Edit(name, replace(done.before))

@@ -6,6 +6,7 @@ from functools import partial
 
 from PySide6.QtCore import QObject, QSettings, Signal
 
+from app.service import logbook
 from app.window import reasons, words
 from app.window.bench_mode import log_edits
 from app.window.bench_mode.asked import Asked, Line
@@ -152,7 +153,7 @@ class Evening(QObject):
             self.asks.emit(self._brake(row, picture))
             return
         self._make(
-            lambda book: log_edits.begin(book, row.key, self._session.now, row.minutes),
+            lambda book: logbook.begin(book, row.key, self._session.now, row.minutes),
             lambda: self._hold(row),
         )
 
@@ -188,8 +189,9 @@ class Evening(QObject):
         row = job.row
         if isinstance(row, WorkRow):
             self._name = None
+            minutes = row.minutes if job.entry is None else None
             self._make(
-                lambda book: log_edits.finish(book, row.key, self._session.now, row.minutes),
+                lambda book: logbook.finish(book, row.key, self._session.now, minutes, row.minutes),
                 lambda: self._hold(row),
             )
         else:
@@ -215,7 +217,7 @@ class Evening(QObject):
         if row is not None and job is not None:
             on = place not in job.ticked
             self._make(
-                lambda book: log_edits.tick(
+                lambda book: logbook.tick(
                     book, row.key, place, self._session.now, on=on, planned=row.minutes
                 )
             )
@@ -282,7 +284,7 @@ class Evening(QObject):
         self.asks.emit(Asked(words.tr("Something else for now"), lines, about))
 
     def _take_instead(self, key: PassKey) -> None:
-        self._make(lambda book: log_edits.begin(book, key, self._session.now, None))
+        self._make(lambda book: logbook.begin(book, key, self._session.now, None))
 
     def _take_back(self) -> None:
         name = self.deeds_done.last

@@ -10,10 +10,11 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from app.window import reasons, words
 from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
 from app.window.bench_mode.letters import LARGE, PLAIN, SMALL, PlaceLine, Swatch, Warn, big
-from app.window.bench_mode.loads import Recipe, others, recipe, served
+from app.window.bench_mode.loads import others, served
 from app.window.palette import Colours
 from app.window.picture import Picture
 from planner.cautions import Caution
+from planner.quantity import Load, fill
 from planner.tonight import BenchRow, Coat, WorkRow
 from planner.values.plan import BenchKind
 from planner.values.step import Stage, Tool
@@ -129,7 +130,7 @@ def _coat(column: QVBoxLayout, picture: Picture, row: WorkRow, coat: Coat, look:
     """Add a coating: swatch and name, and the mix in parts and drops."""
     column.addWidget(_named(coat.coating, coat.swatch, row.tool, row.stage, look))
     passes = (picture.laid.of(row.key),)
-    mixed = recipe(picture.book, coat.coating, passes, row.airbrush)
+    mixed = fill(picture.book, coat.coating, passes, row.airbrush)
     for told in recipe_lines(mixed, stirred=bool(coat.portions)):
         column.addWidget(look.label(told, PLAIN))
 
@@ -145,7 +146,7 @@ def _named(coating: str, swatch: str, tool: Tool, stage: Stage, look: Look) -> Q
     return holder
 
 
-def recipe_lines(mixed: Recipe | None, *, stirred: bool) -> list[str]:
+def recipe_lines(mixed: Load | None, *, stirred: bool) -> list[str]:
     """Return how a cup is filled: parts, drops and millilitres."""
     if mixed is None:
         return []
@@ -157,9 +158,9 @@ def recipe_lines(mixed: Recipe | None, *, stirred: bool) -> list[str]:
         if stirred
     ]
     whole = words.tr("about {ml:.1f} ml in all")
-    if mixed.least:
+    if not mixed.complete:
         whole = words.tr("at least {ml:.1f} ml: some places have no area")
-    elif mixed.filled:
+    elif mixed.least_fill:
         whole = words.tr("{ml:.1f} ml: less does not spray")
     told = whole.format(ml=mixed.ml)
     if not stirred:
@@ -181,7 +182,7 @@ def _set_up(column: QVBoxLayout, picture: Picture, row: BenchRow, look: Look) ->
     column.addWidget(_named(row.coating, row.swatch, Tool.AIRBRUSH, Stage.BASE, look))
     keys = served(picture, row.airbrush, row.coating, row.start)
     passes = tuple(picture.laid.of(key) for key in keys)
-    mixed = recipe(picture.book, row.coating, passes, row.airbrush)
+    mixed = fill(picture.book, row.coating, passes, row.airbrush)
     for told in recipe_lines(mixed, stirred=bool(row.portions)):
         column.addWidget(look.label(told, PLAIN))
     if keys:

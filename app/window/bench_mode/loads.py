@@ -5,27 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from app.window.picture import Picture
-from planner.passes import Pass, expand_all
-from planner.quantity import NOT_BY_VOLUME, Measure, amount_ml, measured, mixed_solids, transfer
+from planner.passes import expand_all
 from planner.tonight import WorkRow
-from planner.values.book import Book
-from planner.values.coating import Mix, Portion
 from planner.values.plan import PassKey
-
-
-@dataclass(frozen=True)
-class Recipe:
-    """How much of a coating or mix some passes take.
-
-    ``measures`` has one entry for each portion; ``ml`` is the whole [ml];
-    ``least`` is true where places without an area get it as well, so that
-    it takes more; ``filled`` where the airbrush asks for more than that.
-    """
-
-    measures: tuple[Measure, ...]
-    ml: float
-    least: bool
-    filled: bool
 
 
 @dataclass(frozen=True)
@@ -35,33 +17,6 @@ class Taker:
     key: PassKey
     parts: tuple[str, ...]
     start: int | None
-
-
-def recipe(book: Book, coating: str, passes: tuple[Pass, ...], airbrush: str = "") -> Recipe | None:
-    """Return what some passes take of a coating; None where nobody measures it by volume."""
-    if book.coating(coating).family in NOT_BY_VOLUME:
-        return None
-    mix = book.mix(coating) or Mix(name=coating, portions=(Portion(coating=coating, parts=1),))
-    ml, least = 0.0, False
-    for one in passes:
-        model = book.project(one.key.project).model(one.key.model)
-        for place, name in one.films:
-            area = model.place(place).area_cm2
-            if name == coating and area == 0:
-                least = True
-            elif name == coating:
-                ml += amount_ml(
-                    area,
-                    book.coating(coating).dry_film_um,
-                    mixed_solids(book, mix),
-                    transfer(one.step).fraction,
-                )
-    brush = next((one for one in book.gear.airbrushes if one.name == airbrush), None)
-    needs = ml + brush.lost_ml if brush else ml
-    whole = max(needs, brush.least_fill_ml) if brush else needs
-    if whole <= 0:
-        return None
-    return Recipe(measured(book, mix, whole), whole, least, whole > needs)
 
 
 def served(picture: Picture, airbrush: str, coating: str, since: int) -> tuple[PassKey, ...]:

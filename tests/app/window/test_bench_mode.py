@@ -13,7 +13,6 @@ from window_steps import MakeWindow
 
 from app.window.bench_mode.jobs import jobs_of
 from app.window.bench_mode.keys import BINDINGS, Deed
-from app.window.bench_mode.loads import recipe
 from app.window.bench_mode.view import BenchMode
 from app.window.main_window import MainWindow
 from app.window.palette import DARK, LIGHT, contrast
@@ -171,21 +170,6 @@ def test_a_load_already_in_the_cup_is_no_job(bench: Bench) -> None:
     assert first({}) == (BenchKind.LOAD, "grey primer")
     assert first({BRUSH: "grey primer"}) is None
     assert first({BRUSH: "thin sand"}) == (BenchKind.CHANGE, "grey primer")
-
-
-def test_a_mix_is_told_in_parts_and_drops(bench: Bench) -> None:
-    here = bench()
-    picture = here.window.session.picture
-    assert picture is not None
-    mixed = recipe(picture.book, "thin sand", (picture.laid.of(key("sand")),), BRUSH)
-    assert mixed is not None
-    # 100 cm² × 20 µm / (10 000 × 0.35 × 2/5 solids × 0.3 on the model) = 4.76 ml, and 0.5 ml
-    # stay in the cup: 5.26 ml, of which 2/5 are 2.10 ml or 42 drops, 3/5 are 63 drops (20 to
-    # the millilitre).
-    assert mixed.ml == pytest.approx(5.262, abs=0.001)
-    assert [one.drops for one in mixed.measures] == [42, 63]
-    assert not mixed.least
-    assert not mixed.filled
 
 
 def test_every_key_is_shown_and_every_deed_has_one(bench: Bench) -> None:
