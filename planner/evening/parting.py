@@ -74,8 +74,8 @@ def parted(book: Book, key: PassKey, done: Collection[str]) -> Parted:
     rest = replace(left, id=fresh(model, f"{step.id}-rest"), title=_titled(step))
     if key.coat == 1:
         share = len(finished) / len(every)
-        ours = replace(ours, minutes=_share(step.minutes, share))
-        rest = replace(rest, minutes=_share(step.minutes, 1 - share))
+        ours = replace(ours, minutes=share_of(step.minutes, share))
+        rest = replace(rest, minutes=share_of(step.minutes, 1 - share))
     whole = _replaced(model, step.id, (ours, rest))
     whole = replace(whole, steps=tuple(_waits_for_both(one, step.id, rest) for one in whole.steps))
     begun_too = {entry.step for entry in project_of(book, key.project).log}
@@ -154,7 +154,7 @@ def _titled(step: Step) -> str:
     return f"{step.title} (rest)"[:200] if step.title else ""
 
 
-def _share(minutes: Minutes, share: float) -> Minutes:
+def share_of(minutes: Minutes, share: float) -> Minutes:
     """Return the minutes of a share of the places; what is told by the part follows by itself."""
     fixed = round(minutes.fixed * share)
     return replace(minutes, fixed=max(fixed, 0 if minutes.per_part else 1))
@@ -220,15 +220,15 @@ def _servants_parted(model: Model, ours: Step, rest: Step, begun_too: set[str]) 
         if now is None or later is None or not early & set(places_of(model, ours)):
             tied = rest if now is None or not early & set(places_of(model, ours)) else ours
             other = ours if tied is rest else rest
-            model = _replaced(model, step.id, (_untied(step, other.id),))
+            model = _replaced(model, step.id, (untied(step, other.id),))
             continue
         share = len(early) / len(here)
-        now = replace(_untied(now, rest.id), minutes=_share(step.minutes, share))
+        now = replace(untied(now, rest.id), minutes=share_of(step.minutes, share))
         later = replace(
-            _untied(later, ours.id),
+            untied(later, ours.id),
             id=fresh(model, f"{step.id}-rest"),
             title=_titled(step),
-            minutes=_share(step.minutes, 1 - share),
+            minutes=share_of(step.minutes, 1 - share),
         )
         model = _replaced(model, step.id, (now, later))
         waiting = tuple(_waits_for_both(one, step.id, later) for one in model.steps)
@@ -236,7 +236,8 @@ def _servants_parted(model: Model, ours: Step, rest: Step, begun_too: set[str]) 
     return model
 
 
-def _untied(step: Step, earlier: str) -> Step:
+def untied(step: Step, earlier: str) -> Step:
+    """Return a step that no longer waits for an earlier one."""
     return replace(
         step,
         after=tuple(name for name in step.after if name != earlier),

@@ -1,0 +1,66 @@
+"""Work done out of its order: where it really stands, and what the stack says to that."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from planner.evening.facts import begun, model_of, project_of, step_of
+from planner.evening.parting import places_of, split_after
+from planner.layers.edits import Move, Spot
+from planner.layers.findings import Finding, find
+from planner.values.book import Book
+from planner.values.plan import PassKey
+
+
+@dataclass(frozen=True)
+class OutOfOrder:
+    """A step that was done before others that the working order puts ahead of it.
+
+    Attributes
+    ----------
+    book
+        The book with the step where it was really done.
+    before
+        Ids of the steps that it overtook.
+    findings
+        What the order of coats is found to be unsound in, and was not before.
+    """
+
+    book: Book
+    before: tuple[str, ...]
+    findings: tuple[Finding, ...]
+
+
+def out_of_order(book: Book, key: PassKey) -> OutOfOrder | None:
+    """Return what doing a step before its turn leads to; None if it was its turn.
+
+    The step moves to where it was done: ahead of those that it overtook, and
+    is untied from them.  Coats of it that are not begun stay where they were.
+    """
+    overtaken = _overtaken(book, key)
+    if not overtaken:
+        return None
+    before = {(one.key, one.places) for one in find(book)}
+    moved, _ = split_after(book, key._replace(coat=1))
+    for name in overtaken:
+        moved, _ = split_after(moved, key._replace(step=name, coat=1))
+    anchor = _overtaken(moved, key)[0]
+    spot = Spot(key.project, key.model)
+    moved = Move(spot, key.step, anchor, before=True).apply(moved)
+    fresh = tuple(one for one in find(moved) if (one.key, one.places) not in before)
+    return OutOfOrder(moved, overtaken, fresh)
+
+
+def _overtaken(book: Book, key: PassKey) -> tuple[str, ...]:
+    """Return the steps written ahead of one, not wholly begun, that it depends on."""
+    model, step = model_of(book, key), step_of(book, key)
+    project = project_of(book, key.project)
+    here = set(places_of(model, step))
+    named = {*step.after, *(gate.after for gate in step.gates)}
+    at = [one.id for one in model.steps].index(step.id)
+    return tuple(
+        one.id
+        for one in model.steps[:at]
+        if len(begun(project, key.model, one.id)) < one.coats
+        and (one.id in named or here & set(places_of(model, one)))
+    )
