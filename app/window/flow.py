@@ -62,6 +62,8 @@ class FlowLayout(QLayout):
     def _lay(self, rect: QRect, *, move: bool) -> int:
         x, y, line = rect.x(), rect.y(), 0
         for item in self._items:
+            if item.isEmpty():  # hidden
+                continue
             hint = item.sizeHint()
             if x > rect.x() and x + hint.width() > rect.right() + 1:
                 x, y, line = rect.x(), y + line + self._down, 0

@@ -176,6 +176,17 @@ class WarningMark(Mark):
         strokes.paint_warning(painter, QRectF(1, 2, 15, 13), self.colours)
 
 
+class PinMark(Mark):
+    """A wish."""
+
+    def __init__(self, colours: Colours, parent: QWidget | None = None) -> None:
+        super().__init__(colours, 14, parent)
+
+    def draw(self, painter: QPainter) -> None:
+        """Paint the pin beside the first line of the text."""
+        strokes.paint_pin(painter, 7, 7, self.colours, firm=True)
+
+
 class RingMark(Mark):
     """The ring at which a film opens."""
 

@@ -114,6 +114,14 @@ class GateLine:
 
 def gate_lines(laid: Laid, key: PassKey) -> list[GateLine]:
     """Return every gate that holds a pass, the latest opening first, closings after."""
+    return [line for _, line in gate_times(laid, key)]
+
+
+def gate_times(laid: Laid, key: PassKey) -> list[tuple[int, GateLine]]:
+    """Return the gates of `gate_lines`, each with the minute at which it opens or closes.
+
+    A gate after a pass without a place opens never.
+    """
     if key not in laid.problem.index:
         return []
     zone, now = laid.calendar.zone, laid.now
@@ -149,4 +157,4 @@ def gate_lines(laid: Laid, key: PassKey) -> list[GateLine]:
             line = GateLine("closes", text, gate.why, gate.source)
             found.setdefault((line.kind, line.text), (window.closes, line))
     ordered = sorted(found.values(), key=lambda pair: (pair[1].kind != "opens", pair[0]))
-    return [line for _, line in ordered]
+    return [(abs(at), line) for at, line in ordered]

@@ -177,12 +177,12 @@ def paint_wedge_edge(
     painter.drawPolygon(QPolygonF([QPointF(x, y) for x, y in corners]))
 
 
-def paint_pin(painter: QPainter, x: float, top: float, colours: Colours, *, firm: bool) -> None:
+def paint_pin(painter: QPainter, x: float, middle: float, colours: Colours, *, firm: bool) -> None:
     """Paint a wish: a round-headed pin, hollow where the time is not fixed."""
-    painter.setPen(QPen(colours.colour("ink"), 1.3))
-    painter.drawLine(QPointF(x, top - 2), QPointF(x, top + 9))
+    painter.setPen(QPen(colours.colour("ink"), 1.4))
+    painter.drawLine(QPointF(x, middle), QPointF(x, middle + 14))
     painter.setBrush(colours.colour("pinned" if firm else "sheet"))
-    painter.drawEllipse(QPointF(x, top - 3), 3.4, 3.4)
+    painter.drawEllipse(QPointF(x, middle), 3.8, 3.8)
 
 
 def paint_ring(painter: QPainter, x: float, y: float, colours: Colours, radius: float) -> None:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
+from PySide6.QtCore import QModelIndex, QPoint, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
+    QMenu,
     QSplitter,
     QToolButton,
     QTreeView,
@@ -16,12 +17,18 @@ from PySide6.QtWidgets import (
 from app.window import words
 from app.window.aside import finish_line
 from app.window.details import Details
-from app.window.labels import text
-from app.window.palette import Colours
-from app.window.picture import Picture
+from app.window.labels import Message, text
+from app.window.palette import LIGHT, Colours
+from app.window.picture import Change, Picture
+from app.window.session import Session
+from app.window.timeline.filter_bar import FilterBar
 from app.window.timeline.outline import outline
+from app.window.timeline.sheet_of_strip import save_strip
+from app.window.timeline.sieve import sift
 from app.window.timeline.tree import OutlineModel
 from app.window.timeline.view import TimelineView
+from app.window.wishes.actions import WishActions
+from app.window.wishes.forbidding import floor_of
 from planner.values.plan import PassKey
 
 
@@ -30,20 +37,19 @@ class TimelinePage(QWidget):
 
     chosen = Signal(object)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._session = session
+        self._picture: Picture | None = None
+        self._colours = LIGHT
+        self._before: dict[PassKey, int] = {}
         self.strip = TimelineView()
         self.model = OutlineModel(self)
-        self.tree = QTreeView()
-        self.tree.setModel(self.model)
-        self.tree.setAccessibleName(self.tr("The timeline as a list"))
-        self.tree.setAlternatingRowColors(True)
-        self.tree.setUniformRowHeights(True)
-        self.tree.setFrameShape(QTreeView.Shape.NoFrame)
-        header = self.tree.header()
-        header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-        header.setStretchLastSection(True)
+        self.tree = self._make_tree()
         self.details = Details()
+        self.filter = FilterBar()
+        self.message = Message()
+        self.wishes = WishActions(session, self)
         self._summary = text("", wrap=True)
         self._title = text(self.tr("Timeline"), size=1.9, bold=True)
         self.below = QSplitter(Qt.Orientation.Horizontal)
@@ -58,19 +64,54 @@ class TimelinePage(QWidget):
         self.splitter.setSizes([460, 190])
         self.splitter.setCollapsible(0, False)
         self.setFocusProxy(self.strip)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 14, 0, 0)
-        column.setSpacing(8)
-        column.addLayout(self._head())
-        column.addWidget(self.splitter, 1)
-        self._picture: Picture | None = None
+        self._lay_out()
         self._list_later = QTimer(self)
         self._list_later.setSingleShot(True)
         self._list_later.setInterval(0)
         self._list_later.timeout.connect(self._show_list)
+        self._connect()
+
+    def _make_tree(self) -> QTreeView:
+        tree = QTreeView()
+        tree.setModel(self.model)
+        tree.setAccessibleName(self.tr("The timeline as a list"))
+        tree.setAlternatingRowColors(True)
+        tree.setUniformRowHeights(True)
+        tree.setFrameShape(QTreeView.Shape.NoFrame)
+        tree.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        header = tree.header()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        header.setStretchLastSection(True)
+        return tree
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 14, 0, 0)
+        column.setSpacing(8)
+        column.addLayout(self._head())
+        lines = QVBoxLayout()
+        lines.setContentsMargins(24, 0, 18, 0)
+        lines.setSpacing(4)
+        lines.addWidget(self.filter)
+        lines.addWidget(self.message)
+        column.addLayout(lines)
+        column.addWidget(self.splitter, 1)
+
+    def _connect(self) -> None:
         self.strip.chosen.connect(self._chosen_on_strip)
         self.strip.opened.connect(lambda _key: self.details.setFocus())
+        self.strip.dropped.connect(self.wishes.drop_on)
+        self.strip.asked.connect(self._ask)
+        self.strip.floor_of = self._floor_of
         self.tree.selectionModel().currentChanged.connect(self._chosen_in_list)
+        self.tree.customContextMenuRequested.connect(
+            lambda spot: self._ask(self.tree.viewport().mapToGlobal(spot))
+        )
+        self.wishes.said.connect(self.message.say)
+        self.filter.changed.connect(self._sift)
+        self.filter.compared.toggled.connect(self._compare)
+        self._session.pictured.connect(self._changed)
+        self._session.opened.connect(self._begin_anew)
 
     def _head(self) -> QHBoxLayout:
         line = QHBoxLayout()
@@ -80,11 +121,13 @@ class TimelinePage(QWidget):
         words_.addWidget(self._title)
         words_.addWidget(self._summary)
         line.addLayout(words_, 1)
+        line.addWidget(self._menu_button(), 0, Qt.AlignmentFlag.AlignBottom)
         for sign, name, act in (
             ("−", self.tr("Smaller (−)"), self.strip.zoom_out),
             ("+", self.tr("Larger (+)"), self.strip.zoom_in),
             ("↔", self.tr("Fit the whole plan (0)"), self.strip.zoom_to_fit),
             (self.tr("now"), self.tr("Go to now"), self.strip.show_now),
+            (self.tr("PDF…"), self.tr("Save the strip as pages to print"), self._save),
         ):
             button = QToolButton()
             button.setText(sign)
@@ -96,8 +139,21 @@ class TimelinePage(QWidget):
             line.addWidget(button, 0, Qt.AlignmentFlag.AlignBottom)
         return line
 
+    def _menu_button(self) -> QToolButton:
+        button = QToolButton()
+        button.setText(self.tr("Wish"))
+        button.setToolTip(self.tr("What can be wished of the chosen piece of work"))
+        button.setMinimumHeight(28)
+        button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        menu = QMenu(button)
+        self.wishes.fill(menu)
+        button.setMenu(menu)
+        return button
+
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
+        self._colours = colours
         self.strip.set_colours(colours)
         self.details.set_colours(colours)
 
@@ -105,7 +161,9 @@ class TimelinePage(QWidget):
         """Show another plan; choice, zoom and open lines stay where they can."""
         first = self._picture is None
         self._picture = picture
-        self.strip.show_strip(picture.strip)
+        self.filter.show_strip(picture.strip)
+        self.strip.show_strip(sift(picture.strip, self.filter.sieve))
+        self._compare()
         if first:
             ahead = [p for p in picture.strip.pieces if p.interval.start >= picture.now]
             soonest = min(ahead, key=lambda piece: piece.interval.start, default=None)
@@ -116,6 +174,29 @@ class TimelinePage(QWidget):
         self._summary.setText(self._said(picture))
         self._list_later.start()
 
+    def _begin_anew(self) -> None:
+        self._before = {}
+        self.filter.clear()
+
+    def _changed(self, change: Change) -> None:
+        """Remember where everything stood before the last change that a person made."""
+        if change.cause:
+            self._before = {
+                move.key: move.before for move in change.moves if move.before is not None
+            }
+            self._compare()
+
+    def _compare(self) -> None:
+        shown = self._before if self.filter.compared.isChecked() else {}
+        self.strip.compare(shown)
+        if self._picture is not None:
+            self._list_later.start()
+
+    def _sift(self) -> None:
+        if self._picture is not None:
+            self.strip.show_strip(sift(self._picture.strip, self.filter.sieve))
+            self._list_later.start()
+
     def _show_list(self) -> None:
         """Show the plan as a list; the strip was painted first, for it is looked at first."""
         picture = self._picture
@@ -124,7 +205,8 @@ class TimelinePage(QWidget):
         first = self.model.rowCount() == 0
         key = self.strip.chosen_key
         opened = self._opened()
-        self.model.show_nodes(outline(picture.strip))
+        before = self._before if self.filter.compared.isChecked() else {}
+        self.model.show_nodes(outline(sift(picture.strip, self.filter.sieve), before))
         for row in range(self.model.rowCount()):
             index = self.model.index(row, 0)
             if first or self.model.data(index) in opened:
@@ -174,6 +256,7 @@ class TimelinePage(QWidget):
 
     def _chosen_on_strip(self, key: PassKey | None) -> None:
         self.details.show_key(key)
+        self.wishes.choose(key)
         if key is not None:
             self._select(key)
         self.chosen.emit(key)
@@ -188,3 +271,17 @@ class TimelinePage(QWidget):
             index = self.model.index_of(key)
             self.tree.setCurrentIndex(index)
             self.tree.scrollTo(index)
+
+    def _floor_of(self, key: PassKey) -> int | None:
+        return floor_of(self._picture, key) if self._picture else None
+
+    def _ask(self, spot: QPoint) -> None:
+        """Offer what can be wished of the chosen piece."""
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.wishes.fill(menu)
+        menu.popup(spot)
+
+    def _save(self) -> None:
+        if self._picture is not None:
+            self.message.say(save_strip(self, self._picture, self.filter.sieve))

@@ -128,7 +128,11 @@ class Held:
 
 @dataclass(frozen=True)
 class Strip:
-    """Everything that the timeline draws."""
+    """Everything that the timeline draws.
+
+    ``beyond`` is the stretch after the last column; ``hidden`` are columns
+    that were sifted out.
+    """
 
     now: int
     zone: str
@@ -143,6 +147,8 @@ class Strip:
     held: tuple[Held, ...] = ()
     targets: tuple[tuple[str, int], ...] = ()
     finishes: tuple[tuple[str, int], ...] = ()
+    beyond: Interval | None = None
+    hidden: tuple[Interval, ...] = ()
 
 
 class Laid:
@@ -216,6 +222,7 @@ def strip_of(laid: Laid) -> Strip:
         held=tuple(_held(laid, airbrushes)),
         targets=targets,
         finishes=plan.finishes,
+        beyond=_beyond(laid, columns),
     )
 
 
@@ -387,6 +394,12 @@ def _columns(
         Column(interval, moment_of(interval.start, zone).date(), 1) for interval in _merged(outside)
     ]
     return tuple(sorted(columns, key=lambda one: one.interval)), tuple(free)
+
+
+def _beyond(laid: Laid, columns: tuple[Column, ...]) -> Interval | None:
+    end = max((column.interval.end for column in columns), default=laid.now)
+    following = laid.calendar.next_stretch(end)
+    return following.interval if following else None
 
 
 def _merged(intervals: Iterable[Interval]) -> list[Interval]:

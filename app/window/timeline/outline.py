@@ -6,13 +6,16 @@ Plain values; `tree` shows them.
 from __future__ import annotations
 
 from collections import defaultdict
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QCoreApplication
 
 from app.window import reasons, words
 from app.window.timeline.content import Bracket, Column, Piece, SetUp, Strip, Wedge
+from app.window.timeline.labels import label_of
+from app.window.wishes.telling import wish_line
 from planner.values.plan import PassKey
 from planner.values.step import Bound
 
@@ -35,8 +38,11 @@ class Node:
     below: tuple[Node, ...] = ()
 
 
-def outline(strip: Strip) -> tuple[Node, ...]:
-    """Return a line for each stretch, with the lines of its work below."""
+def outline(strip: Strip, before: Mapping[PassKey, int] | None = None) -> tuple[Node, ...]:
+    """Return a line for each stretch, with the lines of its work below.
+
+    ``before`` are starts in the plan that it is compared with.
+    """
     zone = ZoneInfo(strip.zone)
     wedges: dict[PassKey, list[Wedge]] = defaultdict(list)
     for wedge in strip.wedges:
@@ -50,6 +56,9 @@ def outline(strip: Strip) -> tuple[Node, ...]:
         for piece in strip.pieces:
             if column.interval.start <= piece.interval.start < column.interval.end:
                 node = _piece(strip, piece, wedges[piece.key], brackets[piece.key], zone)
+                was = (before or {}).get(piece.key)
+                if was is not None and piece.number == 1:
+                    node = replace(node, below=(_was(was, piece.key, zone, strip.now), *node.below))
                 lines.append((piece.interval.start, 1, node))
         lines += [
             (work.interval.start, 0, _set_up(strip, work, zone))
@@ -78,11 +87,12 @@ def _piece(
     strip: Strip, piece: Piece, wedges: list[Wedge], brackets: list[Bracket], zone: ZoneInfo
 ) -> Node:
     below = [_bracket(one, zone, strip.now) for one in brackets]
+    below += [Node("", wish_line(pin, zone), "", key=piece.key) for pin in piece.wishes]
     told = dict.fromkeys(_wedge(one, zone, strip.now) for one in wedges)
     return Node(
         time=words.clock(piece.interval.start, zone),
         what=tr("{work} · {model}: {parts}").format(
-            work=words.capital(reasons.piece_name(piece)),
+            work=words.capital(label_of(piece)),
             model=piece.key.model,
             parts=words.listed(piece.parts),
         ),
@@ -92,6 +102,10 @@ def _piece(
         past=piece.interval.end <= strip.now,
         below=(*below, *told),
     )
+
+
+def _was(start: int, key: PassKey, zone: ZoneInfo, now: int) -> Node:
+    return Node(words.when(start, zone, now), tr("stood here before the last change"), "", key=key)
 
 
 def _wedge(wedge: Wedge, zone: ZoneInfo, now: int) -> Node:

@@ -156,14 +156,15 @@ def _grounds(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
             x = round(scene.x(minute))
             if scene.sees(x, x + 1):
                 painter.fillRect(x, top, 1, tall, line)
-    wide, left = round(lanes.width()), round(lanes.left())
+    wide, edge = round(lanes.width()), round(lanes.left())
     for row in scene.at.rows:
-        high, low = scene.top + row.top - scene.down, scene.top + row.bottom - scene.down
-        if low < lanes.top() or high > lanes.bottom():
+        above, below = scene.top + row.top - scene.down, scene.top + row.bottom - scene.down
+        if below < lanes.top() or above > lanes.bottom():
             continue
         if row.lane is None:
-            painter.fillRect(left, round(high), wide, round(low - high), colours.colour("gutter"))
-        painter.fillRect(left, round(low) - 1, wide, 1, colours.colour("rule"))
+            band = round(below - above)
+            painter.fillRect(edge, round(above), wide, band, colours.colour("gutter"))
+        painter.fillRect(edge, round(below) - 1, wide, 1, colours.colour("rule"))
 
 
 def _past(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
@@ -259,7 +260,8 @@ def _box(painter: QPainter, scene: Scene, box: Box) -> None:
         faded=piece.logged,
     )
     if piece.wishes:
-        strokes.paint_pin(painter, rect.left() + 5, rect.top(), scene.colours, firm=piece.pinned)
+        x = min(rect.left() + 6, rect.center().x())
+        strokes.paint_pin(painter, x, rect.center().y(), scene.colours, firm=piece.pinned)
 
 
 def _frame(

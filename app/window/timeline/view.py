@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
+from functools import lru_cache
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
+    QContextMenuEvent,
     QFont,
     QFontMetricsF,
     QHelpEvent,
@@ -16,14 +19,16 @@ from PySide6.QtGui import (
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
+from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QToolTip, QWidget
 
 from app.window import reasons, words
 from app.window.palette import LIGHT, Colours
 from app.window.timeline import steering
 from app.window.timeline.arrange import Arrangement, Box, Sizes, arrange
+from app.window.timeline.carrying import Carried, paint_carried
 from app.window.timeline.content import Piece, Strip
 from app.window.timeline.geometry import Scale, fitting_scale
+from app.window.timeline.labels import label_of
 from app.window.timeline.paint import Scene
 from app.window.timeline.tiles import Tiles
 from planner.values.plan import PassKey
@@ -41,10 +46,17 @@ class TimelineView(QAbstractScrollArea):
         Another piece of work was chosen.
     opened(PassKey)
         Its reason and gates were asked for.
+    dropped(PassKey, Interval)
+        It was carried to another stretch.
+    asked(QPoint)
+        What can be done with the chosen piece was asked for, at this point
+        of the screen.
     """
 
     chosen = Signal(object)
     opened = Signal(object)
+    dropped = Signal(object, object)
+    asked = Signal(QPoint)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -63,6 +75,12 @@ class TimelineView(QAbstractScrollArea):
         self._box: Box | None = None
         self._pointed: PassKey | None = None
         self._dragged: QPoint | None = None
+        self._carried: Carried | None = None
+        self._before: dict[PassKey, int] = {}
+        self._pull = QTimer(self)
+        self._pull.setInterval(40)
+        self._pull.timeout.connect(self._scroll_along)
+        self.floor_of: Callable[[PassKey], int | None] = lambda _key: None
         self._zone = ZoneInfo("UTC")
         self._tiles = Tiles()
         self._at = self._arranged()
@@ -70,6 +88,7 @@ class TimelineView(QAbstractScrollArea):
     def show_strip(self, strip: Strip) -> None:
         """Show another plan, keeping zoom and choice; at first scrolled to now."""
         first = not self._strip.columns and bool(strip.columns)
+        self._put_down()
         self._strip = strip
         self._now = strip.now
         self._zone = ZoneInfo(strip.zone)
@@ -78,6 +97,12 @@ class TimelineView(QAbstractScrollArea):
         self._rearrange()
         if first:
             self.show_now()
+
+    def compare(self, before: Mapping[PassKey, int]) -> None:
+        """Show where these stood before, by their starts; none for no comparison."""
+        if dict(before) != self._before:
+            self._before = dict(before)
+            self._rearrange()
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours from now on."""
@@ -154,7 +179,10 @@ class TimelineView(QAbstractScrollArea):
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint the strip."""
         painter = QPainter(self.viewport())
-        self._tiles.paint(painter, self.scene())
+        scene = self.scene()
+        self._tiles.paint(painter, scene)
+        if self._carried is not None and self._carried.far:
+            paint_carried(painter, scene, self._carried)
         painter.end()
         event.accept()
 
@@ -189,6 +217,8 @@ class TimelineView(QAbstractScrollArea):
             if box is not None:
                 self._choose(self._piece(box).key, box)
                 self._reveal(box)
+        elif key == Qt.Key.Key_Escape and self._carried is not None:
+            self._put_down()
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._chosen is not None:
             self.opened.emit(self._chosen)
         elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
@@ -225,6 +255,9 @@ class TimelineView(QAbstractScrollArea):
         box = self._box_under(event.position())
         if box is not None:
             self._choose(self._piece(box).key, box)
+            piece, spot = self._piece(box), event.position()
+            if not piece.logged:
+                self._carried = Carried(piece, box, spot, spot, None)
         else:
             self._dragged = event.position().toPoint()
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
@@ -239,6 +272,9 @@ class TimelineView(QAbstractScrollArea):
             across.setValue(across.value() - moved.x())
             down.setValue(down.value() - moved.y())
             return
+        if self._carried is not None:
+            self._carry(event.position())
+            return
         box = self._box_under(event.position())
         pointed = self._piece(box).key if box else None
         if pointed != self._pointed:
@@ -246,10 +282,56 @@ class TimelineView(QAbstractScrollArea):
             self.viewport().update()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802
-        """Stop dragging."""
-        self._dragged = None
-        self.viewport().unsetCursor()
+        """Stop dragging; let go of what is carried."""
+        carried, self._dragged = self._carried, None
+        slot = carried.slot(self.scene()) if carried else None
+        self._put_down()
         event.accept()
+        if carried is not None and slot is not None and not carried.stays(slot):
+            self.dropped.emit(carried.key, slot.interval)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:  # noqa: N802
+        """Ask what can be done with a piece, the chosen one by key."""
+        if event.reason() is QContextMenuEvent.Reason.Mouse:
+            box = self._box_under(QPointF(self.viewport().mapFrom(self, event.pos())))
+            if box is not None:
+                self._choose(self._piece(box).key, box)
+            self.asked.emit(event.globalPos())
+        else:
+            self.asked.emit(self.viewport().mapToGlobal(self.choice_spot()))
+
+    def choice_spot(self) -> QPoint:
+        """Return where the chosen piece is on the viewport, its middle where it is not."""
+        box, scene = self._box_of_choice(), self.scene()
+        if box is None:
+            return self.viewport().rect().center()
+        spot = QPointF(scene.shift(box.left), scene.top + box.middle - scene.down)
+        return spot.toPoint() if scene.lanes_area.contains(spot) else QPoint(40, 40)
+
+    def _carry(self, spot: QPointF) -> None:
+        carried = self._carried
+        assert carried is not None
+        carried.spot = spot
+        reach = QApplication.startDragDistance()
+        if not carried.far and (spot - carried.lifted).manhattanLength() >= reach:
+            carried.far = True
+            carried.floor = self.floor_of(carried.key)
+            self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+            self._pull.start()
+        if carried.far:
+            self.viewport().update()
+
+    def _scroll_along(self) -> None:
+        """Scroll while something is carried to an edge."""
+        if self._carried is not None:
+            bar = self.horizontalScrollBar()
+            bar.setValue(bar.value() + self._carried.pull(self.scene()))
+
+    def _put_down(self) -> None:
+        self._carried = None
+        self._pull.stop()
+        self.viewport().unsetCursor()
+        self.viewport().update()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         """Ask for the reason and gates of a piece."""
@@ -361,13 +443,15 @@ class TimelineView(QAbstractScrollArea):
         small = QFont(self.font())
         small.setPointSizeF(self.font().pointSizeF() * 0.86)
         metrics = QFontMetricsF(small)
+        measure = lru_cache(maxsize=4096)(metrics.horizontalAdvance)
         return arrange(
             self._strip,
             Scale(self._strip.columns, self._pixels),
             Sizes(QFontMetricsF(self.font()).height()),
-            measure=metrics.horizontalAdvance,
-            name_of=reasons.piece_name,
+            measure=measure,
+            name_of=label_of,
             time_of=lambda wedge: words.ring_time(wedge.opens or 0, self._zone, wedge.start),
+            before=self._before,
         )
 
     def _set_bars(self) -> None:

@@ -1,0 +1,1 @@
+"""Wishes: pins and what counts most, tried before they are written down."""

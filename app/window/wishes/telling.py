@@ -1,0 +1,66 @@
+"""Wishes in words."""
+
+from __future__ import annotations
+
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import QCoreApplication
+
+from app.service.pins import Wish
+from app.window import words
+from planner.values.moment import minute_of
+from planner.values.project import Pin
+from planner.values.wishes import Level
+
+
+def tr(text: str) -> str:
+    """Return the translation of a sentence of this module."""
+    return QCoreApplication.translate("wishes", text)
+
+
+def wish_line(pin: Pin, zone: ZoneInfo) -> str:
+    """Return what is wished, without whose wish it is: "pinned to Thu 5 Mar"."""
+    if pin.on is not None:
+        return tr("pinned to {day}").format(day=words.day(pin.on))
+    if pin.interval is not None:
+        start, end = pin.interval.start, pin.interval.end
+        return tr("pinned to {day} {start}–{end}").format(
+            day=words.day_of(start, zone),
+            start=words.clock(start, zone),
+            end=words.clock(end, zone),
+        )
+    if pin.not_before is not None:
+        at = minute_of(pin.not_before)
+        return tr("not before {day} {time}").format(
+            day=words.day_of(at, zone), time=words.clock(at, zone)
+        )
+    model, _, step = (pin.beside or "").partition("/")
+    return tr("together with {step}, {model}").format(step=step.replace("-", " "), model=model)
+
+
+def whose(pin: Pin) -> str:
+    """Return which piece of work a wish is about."""
+    step = pin.step.replace("-", " ")
+    if pin.coat is None:
+        return tr("{step}, {model}").format(step=step, model=pin.model)
+    return tr("{step}, coat {coat}, {model}").format(step=step, coat=pin.coat, model=pin.model)
+
+
+def kept_word(wish: Wish) -> str:
+    """Return whether the plan keeps a wish."""
+    if wish.kept is None:
+        return tr("nothing of it is in the plan")
+    if wish.kept:
+        return tr("kept")
+    return tr("not kept: what has happened makes it impossible, so it is a preference now")
+
+
+def level_name(level: Level) -> str:
+    """Return what a level of the cost is, as a person would say it."""
+    return {
+        Level.LATE: tr("Nothing late for its date"),
+        Level.FINISH: tr("All finished soon"),
+        Level.STRETCHES: tr("Few evenings at the bench"),
+        Level.SETUP: tr("Little loading and cleaning"),
+        Level.MOVED: tr("Little moved against the last plan"),
+    }[level]

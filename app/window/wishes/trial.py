@@ -1,0 +1,136 @@
+"""Trying a wish before it is written: planned in the background, kept or refused."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
+
+from app.service.edits import Edit
+from app.service.planning import Unsound
+from app.window.picture import Picture, picture_of
+from app.window.session import Session
+from app.window.wishes import forbidding
+from planner.values.book import Book
+from planner.values.moment import Interval
+from planner.values.plan import PassKey
+from planner.values.refusal import Refused
+
+log = logging.getLogger(__name__)
+
+Make = Callable[[Book], Edit]
+
+
+@dataclass(frozen=True)
+class Asked:
+    """A wish: how it is written, of which pass, and the stretch it is to stand in."""
+
+    make: Make
+    key: PassKey | None = None
+    where: Interval | None = None
+
+
+class _Answers(QObject):
+    came = Signal(int, object, str)
+
+
+class _Trying(QRunnable):
+    def __init__(
+        self, serial: int, asked: Asked, edit: Edit, before: Picture, now: int, answers: _Answers
+    ) -> None:
+        super().__init__()
+        self._serial, self._asked, self._edit = serial, asked, edit
+        self._before, self._now, self._answers = before, now, answers
+
+    def run(self) -> None:
+        """Plan the book with the wish, and send what forbids it, if anything does."""
+        try:
+            trial = picture_of(self._edit.book, self._now, quick=True)
+            asked = self._asked
+            why = forbidding.after_trial(self._before, trial, asked.key, asked.where)
+        except (Refused, Unsound) as problem:
+            why = str(problem)
+        except Exception:
+            # A fault of the program must neither hang the window nor end it.
+            log.exception("trying a wish failed")
+            why = "trying it failed; the program's log says where"
+        self._answers.came.emit(self._serial, self._edit, why)
+
+
+class Trial(QObject):
+    """Tries one wish at a time; a newer one takes the place of what is being tried.
+
+    Signals
+    -------
+    began()
+        A wish is being tried.
+    kept(str)
+        It was written into the book; this is the edit's name.
+    refused(str)
+        It cannot be kept; the sentence says what forbids it.  Nothing has changed.
+    """
+
+    began = Signal()
+    kept = Signal(str)
+    refused = Signal(str)
+
+    def __init__(self, session: Session, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._serial = 0
+        self._asked: Asked | None = None
+        self._book: Book | None = None
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(1)
+        self._answers = _Answers()
+        self._answers.came.connect(self._take)
+        session.opened.connect(self.drop)
+
+    def ask(self, asked: Asked) -> None:
+        """Try a wish; it is written if a plan keeps it."""
+        session = self._session
+        book, picture = session.book, session.picture
+        if book is None or picture is None:
+            return
+        self.drop()
+        if asked.key is not None and asked.where is not None:
+            why = forbidding.at_once(picture, asked.key, asked.where, session.now)
+            if why:
+                self.refused.emit(why)
+                return
+        try:
+            edit = asked.make(book)
+        except Refused as problem:
+            self.refused.emit(str(problem))
+            return
+        if edit.book == book:
+            return
+        self._asked, self._book = asked, book
+        self.began.emit()
+        trying = _Trying(self._serial, asked, edit, picture, session.now, self._answers)
+        self._pool.start(trying)
+
+    def drop(self) -> None:
+        """Forget what is being tried."""
+        self._serial += 1
+        self._pool.clear()
+        self._asked = None
+
+    def wait(self) -> None:
+        """Wait until nothing is being tried any more."""
+        self._pool.waitForDone()
+
+    def _take(self, serial: int, edit: Edit, why: str) -> None:
+        asked = self._asked
+        if serial != self._serial or asked is None:
+            return
+        if self._session.book is not self._book:  # edited meanwhile: try it on that
+            self.ask(asked)
+            return
+        self._asked = None
+        if why:
+            self.refused.emit(why)
+        elif self._session.apply(edit):
+            self.kept.emit(edit.name)
