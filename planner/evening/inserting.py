@@ -76,6 +76,10 @@ def done_on(book: Book, key: PassKey, places: Iterable[str]) -> Done:
         if step.id in logged and wanted & set(places_of(model_of(book, key), step)):
             book, _ = split_after(book, key._replace(step=step.id, coat=1))
     model = model_of(book, key)
+    ordered = _as_it_went(model, logged, wanted)
+    if ordered != model.steps:
+        book = Spot(key.project, key.model).steps(book, ordered)
+        model = model_of(book, key)
     steps = tuple(
         step for step in model.steps if step.id in logged and wanted & set(places_of(model, step))
     )
@@ -87,6 +91,29 @@ def done_on(book: Book, key: PassKey, places: Iterable[str]) -> Done:
     )
     demand(bool(steps), "step", "nothing was done there yet; there is nothing to mend")
     return Done(book, key, model, steps, open_to)
+
+
+def _as_it_went(model: Model, logged: set[str], wanted: set[str]) -> tuple[Step, ...]:
+    """Return the steps with what is still to do on some places behind what was done there.
+
+    What follows on the places of those that move, or waits for them, moves along.
+    """
+    here = [set(places_of(model, step)) for step in model.steps]
+    touched = [at for at, step in enumerate(model.steps) if step.id in logged and here[at] & wanted]
+    last = max(touched, default=-1)
+    stay: list[Step] = []
+    move: list[Step] = []
+    places, ids = set(wanted), set[str]()
+    for at, step in enumerate(model.steps[: last + 1]):
+        waits = ids & {*step.after, *(gate.after for gate in step.gates)}
+        if step.id not in logged and (here[at] & places or waits):
+            move.append(step)
+            ids.add(step.id)
+            places |= here[at]
+        else:
+            stay.append(step)
+    free = (without_gates(step, lambda name: name not in ids) for step in stay)
+    return (*free, *move, *model.steps[last + 1 :])
 
 
 def masked(done: Done) -> dict[str, Step]:
@@ -146,7 +173,14 @@ def later(step_id: str, minutes: int) -> Gate:
     return Gate(after=step_id, windows=(Window(opens=Mark(minutes=minutes)),))
 
 
-def put_in(done: Done, steps: Iterable[Step], again: dict[str, str], wait: int = 0) -> Book:
+def put_in(
+    done: Done,
+    steps: Iterable[Step],
+    again: dict[str, str],
+    wait: int = 0,
+    *,
+    unmasked: bool = False,
+) -> Book:
     """Return the book with steps put in behind what was done.
 
     Parameters
@@ -157,21 +191,35 @@ def put_in(done: Done, steps: Iterable[Step], again: dict[str, str], wait: int =
         for the other too, and counts its closings from there.
     wait
         What comes next on those places waits so long for the last new step [min].
+    unmasked
+        Masks on the same parts come off first.
     """
     new = tuple(steps)
     logged = {step.id for step in done.steps}
     model = done.model
     at = max(number for number, step in enumerate(model.steps) if step.id in logged) + 1
+    if unmasked:
+        at = max(at, _behind_unmasking(done, at))
     before, behind = model.steps[:at], list(model.steps[at:])
     by_id = {step.id: step for step in new}
     for number, step in enumerate(behind):
         here = set(places_of(model, step))
         for earlier, name in again.items():
-            if here & set(places_of(model, by_id[name])):
+            if step.stage is Stage.UNMASK or here & set(places_of(model, by_id[name])):
                 behind[number] = retied(behind[number], earlier, name)
     if wait:
         _wait(model, behind, new[-1], wait)
     return done.spot.steps(done.book, (*before, *new, *behind))
+
+
+def _behind_unmasking(done: Done, at: int) -> int:
+    """Return the index behind the unmasking of the parts, if that is what comes next there."""
+    parts = {place.partition("/")[0] for place in done.places}
+    for number, step in enumerate(done.model.steps[at:], at):
+        own = {place.partition("/")[0] for place in places_of(done.model, step)}
+        if own & parts:
+            return number + 1 if step.stage is Stage.UNMASK else at
+    return at
 
 
 def retied(step: Step, earlier: str, name: str) -> Step:

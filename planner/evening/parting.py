@@ -183,7 +183,7 @@ def _waits_for_both(step: Step, earlier: str, rest: Step) -> Step:
     return replace(step, after=after, gates=tuple(gates))
 
 
-def _must_follow(model: Model, step: Step, earlier: Step) -> bool:
+def must_follow(model: Model, step: Step, earlier: Step) -> bool:
     """Tell whether a step must follow an earlier one soon: by a closing, or while it is soft."""
     mine = [gate for gate in step.gates if gate.after == earlier.id]
     if any(window.closes is not None for gate in mine for window in gate.windows):
@@ -211,7 +211,7 @@ def _servants_parted(model: Model, ours: Step, rest: Step, begun_too: set[str]) 
         step = next(one for one in model.steps if one.id == name)
         if step.id in begun_too or step.coats > 1 or step.stage in WHOLE_UNIT:
             continue
-        if not any(_must_follow(model, step, one) for one in (ours, rest)):
+        if not any(must_follow(model, step, one) for one in (ours, rest)):
             continue
         here = places_of(model, step)
         early = frozenset(place for place in here if place not in laid)

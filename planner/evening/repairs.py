@@ -21,7 +21,7 @@ from planner.evening.inserting import (
     once,
     put_in,
 )
-from planner.evening.parting import places_of
+from planner.evening.parting import must_follow, places_of
 from planner.evening.stripping import stripped
 from planner.layers.edits import fresh_id
 from planner.layers.findings import find
@@ -194,7 +194,9 @@ def _touch_up(done: Done) -> Book:
         minutes=Minutes(fixed=3, per_part=2),
         dries_in=colour.dries_in,
     )
-    return _put_in_anew(done, [brushed], _clear_over(done, colour))
+    clear = _clear_over(done, colour)
+    again = {earlier: step.id for earlier, step in clear.items()}
+    return put_in(done, [brushed, *clear.values()], again, unmasked=True)
 
 
 def _sand(done: Done) -> Book:
@@ -296,6 +298,10 @@ def _tide_mark(done: Done) -> Book:
     if not washes:
         raise Refused("repair", "no wash of oil or enamel lies on top; touch it up instead")
     here = tuple(dict.fromkeys(place for step in washes for place in done.on(step)))
+    logged = {step.id for step in done.steps}
+    coming = [step for step in done.model.steps if step.id not in logged]
+    soon = [one.id for one in coming for step in washes if must_follow(done.model, one, step)]
+    demand(not soon, "repair", f'do "{next(iter(soon), "")}" first; it is time for that')
     lifted = by_hand(
         done,
         f"lift-{washes[-1].id}"[:50].rstrip("-"),

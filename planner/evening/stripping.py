@@ -19,15 +19,15 @@ from planner.evening.inserting import (
     retied,
     without_gates,
 )
-from planner.evening.parting import fresh, places_of
+from planner.evening.parting import SOON, fresh, places_of
 from planner.layers.edits import kept
 from planner.passes import WHOLE_UNIT, expand
 from planner.values.book import Book
-from planner.values.model import Model
+from planner.values.model import Model, Side
 from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.refusal import demand
-from planner.values.step import Application, Minutes, Stage, Step, Tool
+from planner.values.step import Minutes, Stage, Step, Tool
 
 SOAK = 120  # "two hours to a few": common practice, no source [min]
 DRY = 720  # dry overnight before primer: common practice, no source [min]
@@ -55,8 +55,11 @@ def stripped(done: Done) -> Book:
     moved: dict[tuple[str, int], str] = {}
     gone = set()
     for step in done.model.steps[: at + 1]:
-        if step not in done.steps or step.stage is Stage.JOIN or not step.applications:
+        if step not in done.steps or step.stage is Stage.JOIN:
             old.append(step)
+            continue
+        if not step.applications:
+            old.append(_service_of_nothing(done, step))
             continue
         bare = _bared(done, step, moved)
         old += bare
@@ -109,9 +112,30 @@ def _copies(done: Done) -> dict[str, Step]:
     return copies
 
 
+def _in_reach(done: Done, turned: bool) -> tuple[str, ...]:
+    """Return the places by which the parts are held and brushed, as they lie."""
+    up = Side.UNDER if turned else Side.TOP
+    held = _units(done)
+    own = [place for place in done.places if held[place.partition("/")[0]]]
+    facing = [place for place in done.places if done.model.place(place).side is up]
+    return tuple(place for place in done.places if place in own or place in facing)
+
+
+def _units(done: Done) -> dict[str, bool]:
+    """Return for each part whether it, or what it is glued to, has a holder."""
+    held = {part.name: bool(part.holder) for part in done.model.parts}
+    logged = {step.id for step in done.steps}
+    for one in expand(project_of(done.book, done.key.project), done.model):
+        if one.unit_after and one.step.id in logged:
+            held.update(dict.fromkeys(one.unit_after.parts, one.unit_after.holder))
+    return held
+
+
 def _off(done: Done) -> list[Step]:
     """Return the steps that take everything off; tape first, and lying as at the beginning."""
-    steps = []
+    steps: list[Step] = []
+    turns = [step for step in done.steps if step.stage is Stage.TURN]
+    here = _in_reach(done, turned=len(turns) % 2 == 1) or done.places
     tape = tuple(place for place in done.places if place in masked(done))
     if tape:
         steps.append(
@@ -129,7 +153,7 @@ def _off(done: Done) -> list[Step]:
             done,
             "soak",
             "soak in a stripper that spares the material, closed; try on scrap, label first",
-            done.places,
+            here,
             Minutes(fixed=5, per_part=1),
         )
     )
@@ -138,12 +162,11 @@ def _off(done: Done) -> list[Step]:
             done,
             "brush-off",
             "brush the softened paint off, wash, rinse; gloves, goggles, fresh air",
-            done.places,
+            here,
             Minutes(fixed=5, per_part=10),
             gates=(later(steps[-1].id, SOAK),),
         )
     )
-    turns = [step for step in done.steps if step.stage is Stage.TURN]
     if len(turns) % 2:
         parts = tuple(dict.fromkeys(ref.partition("/")[0] for ref in turns[-1].references()))
         steps.append(
@@ -176,20 +199,19 @@ def _bared(done: Done, step: Step, moved: dict[tuple[str, int], str]) -> list[St
     """Return a step without the films that are gone; each coat that lays none is its own step."""
     gone = set(done.places)
     narrow = kept(done.model, replace(step, touches=()), lambda place: place not in gone)
-    applications: tuple[Application, ...] = narrow.applications if narrow else ()
+    applications = narrow.applications if narrow else ()
     coats = max((one.coats for one in applications), default=1)
     touched = tuple(dict.fromkeys((*step.touches, *done.on(step))))
-    bare = replace(step, applications=applications, touches=touched)
-    if not applications:
-        bare = _by_hand(bare)
+    if applications:
+        bare = replace(step, applications=applications, touches=touched)
+    else:
+        bare = _by_hand(step, touched)
     steps = [bare]
     for coat in range(coats + 1, step.coats + 1):
         here = tuple(place for place in places_of(done.model, step, coat) if place in gone)
         extra = replace(
-            _by_hand(step),
+            _by_hand(step, here),
             id=fresh(done.model, f"{step.id}-coat-{coat}"),
-            applications=(),
-            touches=here,
             gates=(),
             after=(step.id,),
         )
@@ -198,11 +220,28 @@ def _bared(done: Done, step: Step, moved: dict[tuple[str, int], str]) -> list[St
     return steps
 
 
-def _by_hand(step: Step) -> Step:
-    """Return a step that laid what is gone; its tool no longer holds a coating."""
+def _service_of_nothing(done: Done, step: Step) -> Step:
+    """Return a step that wiped, pressed or rubbed what is gone, on what is left of its places."""
+    if step.stage not in SOON:
+        return step
+    gone = set(done.places)
+    left = kept(done.model, step, lambda place: place not in gone)
+    return left or _by_hand(step, step.touches)
+
+
+def _by_hand(step: Step, touched: tuple[str, ...]) -> Step:
+    """Return a step that laid what is gone: there is no coat, decal or wash any more to judge."""
     title = f"{step.title or step.id} (stripped since)"[:LONGEST_TITLE]
-    tool = Tool.HAND if step.tool is Tool.AIRBRUSH else step.tool
-    return replace(step, applications=(), title=title, tool=tool, or_in=())
+    return replace(
+        step,
+        stage=Stage.CLEAN,
+        applications=(),
+        touches=touched,
+        title=title,
+        tool=Tool.HAND,
+        role=None,
+        or_in=(),
+    )
 
 
 def _free_of(step: Step, gone: set[str]) -> Step:
