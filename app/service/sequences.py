@@ -1,0 +1,308 @@
+"""Edits of sequences: giving, saving, changing them, and taking changes over."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+
+from app.service.edits import Edit
+from app.service.starter_stock import with_coatings
+from planner.sequences.choosing import complete, without_airbrush
+from planner.sequences.difference import difference, left, taken_over
+from planner.sequences.given import every_sequence, give, sequence_named
+from planner.sequences.saving import sequence_from
+from planner.values.book import Book
+from planner.values.model import Chosen, Made, Model
+from planner.values.refusal import Refused, unknown
+from planner.values.sequence import Sequence
+
+Spots = Iterable[tuple[str, str]]
+"""Models by (project, model)."""
+
+
+def usual_options(book: Book, sequence: Sequence) -> tuple[str, ...]:
+    """Return the usual options; where nobody owns an airbrush, without it."""
+    return complete(sequence) if book.gear.airbrushes else without_airbrush(sequence)
+
+
+def give_sequence(
+    book: Book,
+    project: str,
+    models: Iterable[str],
+    name: str,
+    options: Iterable[str] | None = None,
+    colours: Mapping[str, str] | None = None,
+) -> Edit:
+    """Give a sequence to models of a project; what the stock lacks comes from the starter stock.
+
+    ``options`` None means the usual ones (`usual_options`).
+
+    Raises
+    ------
+    Refused
+        If something named is not there, or a step in the logbook would vanish.
+    """
+    sequence, chosen = sequence_named(book, name), tuple(models)
+    if not chosen:
+        raise Refused("models", "choose at least one model to give it to")
+    taken = usual_options(book, sequence) if options is None else tuple(options)
+    named = dict(colours or {})
+    stocked = _stocked(book, sequence, named)
+    try:
+        changed = give(stocked, project, chosen, sequence, taken, named)
+    except Refused as refused:
+        raise _about_colours(stocked, sequence, named, refused) from refused
+    changed = _only_needed(book, changed)
+    whom = chosen[0] if len(chosen) == 1 else f"{len(chosen)} models"
+    return Edit(f"give {name} to {whom}", changed)
+
+
+def save_sequence(book: Book, project: str, model: str, name: str, note: str = "") -> Edit:
+    """Save a model's steps as a sequence; the model follows it from now on.
+
+    Raises
+    ------
+    Refused
+        If the name is taken, or the steps make no sequence.
+    """
+    _free(book, name)
+    home = _model_of(book, project, model)
+    sequence = sequence_from(home, name, note=note, pace=book.pace)
+    colours = tuple(Chosen(colour=one.name, coating=one.usual) for one in sequence.colours)
+    follows = replace(home, made=Made(sequence=name, colours=colours))
+    return Edit(f"save {name}", _added(_with_model(book, project, follows), sequence))
+
+
+def save_project(book: Book, project: str, name: str, note: str = "") -> Edit:
+    """Save a project's finishing order as a sequence: that of its model with the most steps.
+
+    Raises
+    ------
+    Refused
+        If no model of it has steps, or the name is taken.
+    """
+    home = next((one for one in book.projects if one.name == project), None)
+    if home is None:
+        raise Refused("projects", unknown("project", project, [one.name for one in book.projects]))
+    fullest = max(home.models, key=lambda one: len(one.steps))
+    return save_sequence(book, project, fullest.name, name, note)
+
+
+def duplicate(book: Book, name: str, new: str) -> Edit:
+    """Make a person's own copy of a sequence under another name.
+
+    Raises
+    ------
+    Refused
+        If the new name is taken.
+    """
+    _free(book, new)
+    copy = replace(sequence_named(book, name), name=new)
+    return Edit(f"duplicate {name}", _added(book, copy))
+
+
+def rename(book: Book, old: str, new: str) -> Edit:
+    """Give a person's own sequence another name; models that follow it do so still.
+
+    Raises
+    ------
+    Refused
+        If it is built in, or the new name is taken.
+    """
+    own = _own(book, old)
+    if new == old:
+        return Edit(f"{old} is now {new}", book)
+    _free(book, new)
+    renamed = _replaced(book, old, replace(own, name=new))
+    return Edit(f"{old} is now {new}", _following(renamed, old, new))
+
+
+def remove(book: Book, name: str) -> Edit:
+    """Remove a person's own sequence; models keep their steps and follow nothing.
+
+    Where a built-in one of the same name was hidden by it, they follow that.
+
+    Raises
+    ------
+    Refused
+        If it is built in.
+    """
+    _own(book, name)
+    kept = tuple(one for one in book.sequences if one.name != name)
+    without = replace(book, sequences=kept)
+    known = {one.name for one in every_sequence(without)}
+    return Edit(f"remove {name}", without if name in known else _following(without, name, None))
+
+
+def change(book: Book, name: str, sequence: Sequence) -> Edit:
+    """Put another form of a sequence in its place; a built-in one becomes a person's own.
+
+    Models that came from it stay as they are until they take the change over.
+
+    Raises
+    ------
+    Refused
+        If the new form has another name that is taken.
+    """
+    sequence_named(book, name)
+    if sequence.name != name:
+        _free(book, sequence.name)
+    if name in {one.name for one in book.sequences}:
+        changed = _following(_replaced(book, name, sequence), name, sequence.name)
+    else:
+        changed = _added(book, sequence)
+    return Edit(f"change {sequence.name}", changed, merge=f"sequence {name}")
+
+
+def take_over(book: Book, name: str, spots: Spots) -> Edit:
+    """Give a changed sequence anew to models that came from it, with what each had chosen.
+
+    Raises
+    ------
+    Refused
+        If a step in the logbook would vanish, or a new colour has no coating.
+    """
+    sequence, chosen = sequence_named(book, name), tuple(spots)
+    stocked = _stocked(book, sequence, {})
+    changed = _only_needed(book, taken_over(stocked, sequence, chosen))
+    return Edit(f"take over {name} for {_count(chosen)}", changed)
+
+
+def leave(book: Book, spots: Spots) -> Edit:
+    """Let models keep their steps as they are and follow no sequence any more."""
+    chosen = tuple(spots)
+    own = "goes its own way" if len(chosen) == 1 else "go their own way"
+    return Edit(f"{_count(chosen)} {own}", left(book, chosen))
+
+
+def offers(book: Book) -> dict[str, int]:
+    """Return how many models each sequence has something to offer, by its name."""
+    found = {one.name: len(difference(book, one)) for one in every_sequence(book)}
+    return {name: count for name, count in found.items() if count}
+
+
+def sequence_alone(book: Book, name: str) -> Book:
+    """Return a book of one sequence, with the coatings it usually takes, to be exchanged.
+
+    Room and bench time are this book's, for a book has both; the rest is left out.
+
+    Raises
+    ------
+    Refused
+        If there is no such sequence.
+    """
+    sequence = sequence_named(book, name)
+    usual = {one.usual for one in sequence.colours}
+    stocked = with_coatings(book, usual)
+    mixes = tuple(one for one in stocked.mixes if one.name in usual)
+    usual |= {portion.coating for mix in mixes for portion in mix.portions}
+    return Book(
+        room=replace(book.room, readings=()),
+        bench_time=book.bench_time,
+        coatings=tuple(one for one in stocked.coatings if one.name in usual),
+        mixes=mixes,
+        sequences=(sequence,),
+    )
+
+
+def _stocked(book: Book, sequence: Sequence, colours: Mapping[str, str]) -> Book:
+    usual = (one.usual for one in sequence.colours if one.name not in colours)
+    return with_coatings(book, (*usual, *colours.values()))
+
+
+def _only_needed(before: Book, after: Book) -> Book:
+    """Return the book without starter coatings that came in and that nothing lays."""
+    laid = {
+        one.coating
+        for project in after.projects
+        for model in project.models
+        for step in model.steps
+        for one in step.applications
+    }
+    old = {one.name for one in (*before.mixes,)} | {one.name for one in before.coatings}
+    mixes = tuple(one for one in after.mixes if one.name in old | laid)
+    needed = laid | {portion.coating for mix in mixes for portion in mix.portions}
+    coatings = tuple(one for one in after.coatings if one.name in old | needed)
+    return replace(after, coatings=coatings, mixes=mixes)
+
+
+def _about_colours(
+    book: Book, sequence: Sequence, colours: Mapping[str, str], refused: Refused
+) -> Refused:
+    """Return the refusal by the colour that asks for a coating which is not there."""
+    known = {one.name for one in book.coatings} | {one.name for one in book.mixes}
+    for colour in sequence.colours:
+        coating = colours.get(colour.name) or colour.usual
+        if coating and coating not in known and f'"{coating}"' in refused.mend:
+            mend = f'the stock has no "{coating}" for "{colour.name}"; choose another'
+            return Refused("colours", mend)
+    return refused
+
+
+def _model_of(book: Book, project: str, name: str) -> Model:
+    for home in book.projects:
+        if home.name == project:
+            for model in home.models:
+                if model.name == name:
+                    return model
+            known = [one.name for one in home.models]
+            raise Refused("models", unknown("model", name, known))
+    raise Refused("projects", unknown("project", project, [one.name for one in book.projects]))
+
+
+def _with_model(book: Book, project: str, model: Model) -> Book:
+    def changed(one: Model) -> Model:
+        return model if one.name == model.name else one
+
+    return replace(
+        book,
+        projects=tuple(
+            replace(home, models=tuple(map(changed, home.models))) if home.name == project else home
+            for home in book.projects
+        ),
+    )
+
+
+def _free(book: Book, name: str) -> None:
+    if name in {one.name for one in every_sequence(book)}:
+        raise Refused("name", f'"{name}" is taken; give it another name')
+
+
+def _own(book: Book, name: str) -> Sequence:
+    for one in book.sequences:
+        if one.name == name:
+            return one
+    sequence_named(book, name)
+    raise Refused("sequence", f'"{name}" comes with the program; duplicate it and change the copy')
+
+
+def _added(book: Book, sequence: Sequence) -> Book:
+    return replace(book, sequences=(*book.sequences, sequence))
+
+
+def _replaced(book: Book, name: str, sequence: Sequence) -> Book:
+    changed = tuple(sequence if one.name == name else one for one in book.sequences)
+    return replace(book, sequences=changed)
+
+
+def _following(book: Book, old: str, new: str | None) -> Book:
+    """Return the book with models that followed ``old`` following ``new``, or nothing."""
+
+    def changed(model: Model) -> Model:
+        if model.made is None or model.made.sequence != old:
+            return model
+        made = replace(model.made, sequence=new) if new else None
+        return replace(model, made=made)
+
+    if old == new:
+        return book
+    return replace(
+        book,
+        projects=tuple(
+            replace(home, models=tuple(map(changed, home.models))) for home in book.projects
+        ),
+    )
+
+
+def _count(spots: tuple[tuple[str, str], ...]) -> str:
+    return spots[0][1] if len(spots) == 1 else f"{len(spots)} models"

@@ -1,0 +1,1 @@
+"""Sequences: giving them to models, saving them from models, and what changed since."""

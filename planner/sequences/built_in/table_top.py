@@ -1,0 +1,100 @@
+"""Quick table-top: few coats, few evenings, looks right at arm's length."""
+
+from planner.sequences.built_in.writing import (
+    DECALS,
+    GLOSS,
+    GLUE,
+    HULL,
+    MATTE,
+    MATTE_CAN,
+    PRIMER,
+    PRIMER_CAN,
+    by_tools,
+    colour,
+    decals,
+    join,
+    lay,
+    tool_options,
+)
+from planner.values.sequence import Option, Sequence
+from planner.values.step import Minutes, Role, Stage
+
+TABLE_TOP = Sequence(
+    name="quick table-top",
+    note="Primer, one colour, a shading wash, dry-brushed edges, matte clear.",
+    colours=(
+        PRIMER,
+        PRIMER_CAN,
+        colour("base colour", "waterborne acrylic, sand"),
+        colour("base colour (spray can)", "solvent lacquer, sand in a can"),
+        colour("running gear", "waterborne acrylic, dark grey"),
+        colour("shading wash", "shading wash, 2 : 3"),
+        colour("edges", "waterborne acrylic, pale sand"),
+        GLOSS,
+        DECALS,
+        GLUE,
+        MATTE,
+        MATTE_CAN,
+    ),
+    options=(
+        *tool_options(),
+        Option(name="dry-brushed edges", usual=True, note="edges catch the light; ten minutes"),
+        Option(name="decals", note="over gloss, pressed, sealed"),
+    ),
+    steps=(
+        *by_tools(
+            "prime", Stage.PRIME, "Prime", "primer", can="primer (spray can)", brushed_coats=1
+        ),
+        *by_tools("base", Stage.BASE, "Base colour", "base colour", can="base colour (spray can)"),
+        lay(
+            "running-gear",
+            Stage.DETAIL,
+            "Wheels and tracks",
+            "running gear",
+            "wheels",
+            "tracks",
+            "running gear",
+            minutes=Minutes(fixed=2, per_part=8),
+            split_least=5,
+        ),
+        lay(
+            "wash",
+            Stage.WASH,
+            "Shading wash all over",
+            "shading wash",
+            minutes=Minutes(fixed=2, per_part=5),
+        ),
+        lay(
+            "edges",
+            Stage.DRY_BRUSH,
+            "Dry-brush the edges",
+            "edges",
+            minutes=Minutes(fixed=2, per_part=5),
+            needs=("dry-brushed edges",),
+            split_least=5,
+        ),
+        join(),
+        lay(
+            "bed",
+            Stage.VARNISH,
+            "Gloss clear where decals will lie",
+            "gloss clear",
+            HULL,
+            minutes=Minutes(fixed=2, per_part=3),
+            needs=("decals",),
+            role=Role.DECAL_BED,
+            share=0.1,
+        ),
+        *decals(HULL, minutes=10),
+        *by_tools(
+            "matte",
+            Stage.MATTE,
+            "Matte clear over everything",
+            "matte clear",
+            can="matte clear (spray can)",
+            brushed_coats=1,
+            role=Role.FINAL,
+            look_in=30,
+        ),
+    ),
+)

@@ -1,0 +1,156 @@
+"""What a sequence would change in the models that came from it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, fields, replace
+from difflib import SequenceMatcher
+
+from planner.sequences.choosing import choices_of, complete
+from planner.sequences.given import fresh, give
+from planner.sequences.references import normal
+from planner.values.book import Book
+from planner.values.model import Made, Model
+from planner.values.project import Project
+from planner.values.refusal import Refused
+from planner.values.sequence import Sequence
+from planner.values.step import Step
+
+
+@dataclass(frozen=True)
+class Changed:
+    """A step that is there before and after; ``fields`` are those that differ."""
+
+    was: Step
+    becomes: Step
+    fields: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Offer:
+    """What one model would have otherwise if it took its sequence anew.
+
+    Attributes
+    ----------
+    moved
+        Steps that would stand elsewhere among those that stay.
+    lost
+        Steps of the logbook that would be gone; the model must stay as it is.
+    refused
+        Why the sequence no longer fits the model, or "".
+    """
+
+    project: str
+    model: str
+    added: tuple[Step, ...] = ()
+    removed: tuple[Step, ...] = ()
+    changed: tuple[Changed, ...] = ()
+    moved: tuple[str, ...] = ()
+    lost: tuple[str, ...] = ()
+    refused: str = ""
+
+    @property
+    def open(self) -> bool:
+        """Tell whether there is anything to take over, or to say."""
+        return bool(self.added or self.removed or self.changed or self.moved or self.refused)
+
+    @property
+    def can_be_taken(self) -> bool:
+        """Tell whether the model may take it over."""
+        return not self.lost and not self.refused
+
+
+def difference(book: Book, sequence: Sequence) -> tuple[Offer, ...]:
+    """Return what a sequence would change, for each model from it that differs from it now."""
+    offers = (
+        _offer(book, project, model, sequence, made)
+        for project in book.projects
+        for model in project.models
+        if (made := model.made) is not None and made.sequence == sequence.name
+    )
+    return tuple(one for one in offers if one.open)
+
+
+def taken_over(book: Book, sequence: Sequence, spots: Iterable[tuple[str, str]]) -> Book:
+    """Return the book with a sequence given anew to models, (project, model) each.
+
+    Options and colours are those that each model took, as far as they are there still.
+
+    Raises
+    ------
+    Refused
+        As `given.give` does, or if a model did not come from it.
+    """
+    for project, name in spots:
+        made = book.project(project).model(name).made
+        if made is None or made.sequence != sequence.name:
+            raise Refused(f"{project}/{name}", f'does not come from "{sequence.name}"')
+        options, colours = still(sequence, made)
+        book = give(book, project, (name,), sequence, options, colours)
+    return book
+
+
+def left(book: Book, spots: Iterable[tuple[str, str]]) -> Book:
+    """Return the book in which models follow no sequence any more; their steps stay."""
+    wanted = set(spots)
+    projects = tuple(
+        replace(
+            project,
+            models=tuple(
+                replace(one, made=None) if (project.name, one.name) in wanted else one
+                for one in project.models
+            ),
+        )
+        for project in book.projects
+    )
+    return replace(book, projects=projects)
+
+
+def still(sequence: Sequence, made: Made) -> tuple[tuple[str, ...], dict[str, str]]:
+    """Return what a model took of a sequence, as far as the sequence has it still.
+
+    Options that have come to exclude each other are reduced to the first.
+    """
+    there = [one.name for one in sequence.options]
+    options = [name for name in made.options if name in there]
+    for group in choices_of(sequence).values():
+        both = [name for name in options if name in {one.name for one in group}]
+        options = [name for name in options if name not in both[1:]]
+    known = {one.name for one in sequence.colours}
+    colours = {one.colour: one.coating for one in made.colours if one.colour in known}
+    return complete(sequence, options), colours
+
+
+def _offer(book: Book, project: Project, model: Model, sequence: Sequence, made: Made) -> Offer:
+    spot = Offer(project.name, model.name)
+    try:
+        options, colours = still(sequence, made)
+        given = fresh(book, project, model, sequence, options, colours)
+    except Refused as refused:
+        return replace(spot, refused=refused.mend)
+    old = {step.id: normal(model, step) for step in model.steps}
+    new = {step.id: normal(model, step) for step in given.model.steps}
+    both = [(old[name], new[name]) for name in new if name in old]
+    return replace(
+        spot,
+        added=tuple(step for name, step in new.items() if name not in old),
+        removed=tuple(step for name, step in old.items() if name not in new),
+        changed=tuple(
+            Changed(was, becomes, unlike)
+            for was, becomes in both
+            if (unlike := _unlike(was, becomes))
+        ),
+        moved=_moved([name for name in old if name in new], [name for name in new if name in old]),
+        lost=given.lost,
+    )
+
+
+def _unlike(was: Step, becomes: Step) -> tuple[str, ...]:
+    names = [one.name for one in fields(Step)]
+    return tuple(name for name in names if getattr(was, name) != getattr(becomes, name))
+
+
+def _moved(before: list[str], after: list[str]) -> tuple[str, ...]:
+    blocks = SequenceMatcher(None, before, after, autojunk=False).get_matching_blocks()
+    still_there = {name for block in blocks for name in before[block.a : block.a + block.size]}
+    return tuple(name for name in after if name not in still_there)

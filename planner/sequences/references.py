@@ -1,0 +1,122 @@
+"""Places as a sequence names them, and the places of a model that they mean.
+
+Beside "part" and "part/place" a sequence may say
+
+- "*": every part;
+- "*/roof": the place "roof" of every part that has one;
+- "* but wheels; tracks": every part but those, or "* but */roof".
+
+Names are compared without regard to capitals.  A place called `GLUE_FACES`
+stays bare until the join: it is meant only where it is named.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from dataclasses import replace
+
+from planner.passes import WHOLE_UNIT
+from planner.values.model import Model
+from planner.values.sequence import EVERY
+from planner.values.step import Step
+
+GLUE_FACES = "glue faces"
+BUT = f"{EVERY} but "
+
+
+def every_place(model: Model) -> tuple[str, ...]:
+    """Return every "part/place" of a model, in its own order."""
+    return tuple(f"{part.name}/{place.name}" for part in model.parts for place in part.places)
+
+
+def meant(model: Model, references: Iterable[str], *, whole: bool = False) -> frozenset[str]:
+    """Return the "part/place" names that references mean; what a model lacks is left out.
+
+    Parameters
+    ----------
+    whole
+        Parts are meant with their glue faces, as for turning and joining.
+    """
+    return frozenset(place for one in references for place in _meant(model, one, whole=whole))
+
+
+def _meant(model: Model, reference: str, *, whole: bool) -> Iterable[str]:
+    if reference.startswith(BUT):
+        left_out = meant(model, _listed(reference.removeprefix(BUT)), whole=True)
+        everything = _meant(model, EVERY, whole=whole)
+        return [place for place in everything if place not in left_out]
+    part, slash, place = reference.partition("/")
+    parts = model.parts
+    if part != EVERY:
+        parts = tuple(one for one in parts if one.name in _called(part, [p.name for p in parts]))
+    found = []
+    for one in parts:
+        names = [spot.name for spot in one.places]
+        if slash:
+            wanted = _called(place, names)
+        else:
+            wanted = {name for name in names if whole or name.casefold() != GLUE_FACES}
+        found += [f"{one.name}/{name}" for name in names if name in wanted]
+    return found
+
+
+def _called(name: str, known: Collection[str]) -> set[str]:
+    """Return the known name itself, or those that differ in capitals alone."""
+    if name in known:
+        return {name}
+    return {one for one in known if one.casefold() == name.casefold()}
+
+
+def _listed(text: str) -> list[str]:
+    return [one.strip() for one in text.split(";") if one.strip()]
+
+
+def written(model: Model, places: Collection[str], *, whole: bool = False) -> tuple[str, ...]:
+    """Return the shortest references to some places: whole parts, else place by place."""
+    found: list[str] = []
+    for part in model.parts:
+        own = [f"{part.name}/{place.name}" for place in part.places]
+        wanted = [name for name in own if name in places]
+        if wanted and (len(wanted) == len(own) or whole):
+            found.append(part.name)
+        else:
+            found += wanted
+    return tuple(found)
+
+
+def generalised(model: Model, places: Collection[str], *, whole: bool = False) -> tuple[str, ...]:
+    """Return references by which a sequence means just these places, on any like model."""
+    everything = meant(model, (EVERY,), whole=whole)
+    if everything and everything <= set(places):
+        return (EVERY, *sorted(set(places) - everything))
+    found: list[str] = []
+    for part in model.parts:
+        usual = meant(model, (part.name,), whole=whole)
+        own = [name for name in every_place(model) if name in places and _of(name) == part.name]
+        if usual and usual <= set(own):
+            found.append(part.name)
+            own = [name for name in own if name not in usual]
+        found += own
+    return tuple(found)
+
+
+def _of(place: str) -> str:
+    return place.partition("/")[0]
+
+
+def normal(model: Model, step: Step) -> Step:
+    """Return a step of a model with the same places in their shortest writing."""
+    whole = step.stage in WHOLE_UNIT
+    return replace(
+        step,
+        applications=tuple(
+            replace(one, places=written(model, covered(model, one.places)))
+            for one in step.applications
+        ),
+        touches=written(model, covered(model, step.touches), whole=whole),
+    )
+
+
+def covered(model: Model, references: Iterable[str]) -> frozenset[str]:
+    """Return the "part/place" names that references of the model itself cover."""
+    return frozenset(place for one in references for place in model.places(one))
