@@ -61,7 +61,7 @@ def weekly_days(rule: Recurring) -> frozenset[int] | None:
 
 def add_rule(book: Book, hours: Hours, rule: Recurring) -> Edit:
     """Add recurring hours."""
-    return _with_rules(book, hours, (*rules(book, hours), rule), "more")
+    return _with_rules(book, hours, (*rules(book, hours), rule), "add")
 
 
 def change_rule(book: Book, hours: Hours, old: Recurring, new: Recurring) -> Edit:
@@ -75,14 +75,14 @@ def change_rule(book: Book, hours: Hours, old: Recurring, new: Recurring) -> Edi
     at = _index(book, hours, old)
     changed = list(rules(book, hours))
     changed[at] = new
-    return _with_rules(book, hours, changed, "other")
+    return _with_rules(book, hours, changed, "change")
 
 
 def remove_rule(book: Book, hours: Hours, old: Recurring) -> Edit:
     """Take recurring hours away; `Refused` if they are not there any more."""
     at = _index(book, hours, old)
     left = [one for index, one in enumerate(rules(book, hours)) if index != at]
-    return _with_rules(book, hours, left, "less")
+    return _with_rules(book, hours, left, "remove")
 
 
 def skip_dates(book: Book, first: date, last: date) -> Edit:

@@ -4,45 +4,41 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
-from datetime import date, datetime, time
+from datetime import date, datetime
 from functools import partial
 
-from PySide6.QtCore import QDate, QLocale, QSignalBlocker, Qt, QTime
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QDateEdit,
     QGridLayout,
     QHBoxLayout,
     QLabel,
     QPushButton,
     QSpinBox,
-    QTimeEdit,
-    QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
 from app.service import edits
-from app.service.edits import WEEKDAYS, Edit
+from app.service.bench_time_edits import weekly_days, weekly_rule
+from app.service.edits import Edit
 from app.window import words
+from app.window.forms.controls import (
+    UNSET,
+    Weekdays,
+    clock_of,
+    date_edit,
+    day_of,
+    hours_of,
+    set_day,
+    time_edit,
+    tool,
+)
 from app.window.labels import Message, text
 from app.window.session import Session
 from planner.values.bench_time import Extra, Recurring
 from planner.values.book import Book
 from planner.values.moment import moment_of
 from planner.values.refusal import Refused
-
-HOURS = "HH:mm"
-
-
-def weekly_days(rule: Recurring) -> frozenset[int] | None:
-    """Return the weekdays (0 = Monday) of a plain weekly rule, None for any other."""
-    fields = dict(field.partition("=")[::2] for field in rule.rule.upper().split(";"))
-    codes = fields.get("BYDAY", "").split(",")
-    if set(fields) != {"FREQ", "BYDAY"} or fields["FREQ"] != "WEEKLY":
-        return None
-    if not all(code in WEEKDAYS for code in codes):
-        return None
-    return frozenset(WEEKDAYS.index(code) for code in codes)
 
 
 class RuleLine(QWidget):
@@ -51,61 +47,45 @@ class RuleLine(QWidget):
     def __init__(self, rule: Recurring, change: Callable[[Recurring | None], None]) -> None:
         super().__init__()
         self._rule, self._change = rule, change
-        self.days: list[QToolButton] = []
-        self.start, self.end = _time(rule.start), _time(rule.end)
-        self.start.setAccessibleName(self.tr("Bench time begins"))
-        self.end.setAccessibleName(self.tr("Bench time ends"))
+        self.start = time_edit(rule.start, self.tr("Bench time begins"))
+        self.end = time_edit(rule.end, self.tr("Bench time ends"))
         self.message = Message()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 4)
         column.setSpacing(4)
         chosen = weekly_days(rule)
-        if chosen is None:
+        self.weekdays = None if chosen is None else Weekdays(chosen)
+        self.days = [] if self.weekdays is None else self.weekdays.days
+        if self.weekdays is None:
             column.addWidget(text(self.tr("by rule: {rule}").format(rule=rule.rule)))
         else:
-            column.addLayout(self._weekdays(chosen))
+            column.addWidget(self.weekdays)
+            self.weekdays.toggled.connect(self._apply)
         hours = QHBoxLayout()
         hours.addWidget(self.start)
         hours.addWidget(QLabel("–"))
         hours.addWidget(self.end)
         hours.addStretch(1)
-        hours.addWidget(_remove(self.tr("Remove these evenings"), lambda: self._change(None)))
+        hours.addWidget(tool("×", self.tr("Remove these evenings"), lambda: self._change(None)))
         column.addLayout(hours)
         column.addWidget(self.message)
         for edit in (self.start, self.end):
             edit.timeChanged.connect(self._apply)
 
-    def _weekdays(self, chosen: frozenset[int]) -> QHBoxLayout:
-        line = QHBoxLayout()
-        line.setSpacing(2)
-        for day in range(7):
-            button = QToolButton()
-            button.setText(QLocale().dayName(day + 1, QLocale.FormatType.ShortFormat)[:2])
-            button.setAccessibleName(QLocale().dayName(day + 1, QLocale.FormatType.LongFormat))
-            button.setToolTip(button.accessibleName())
-            button.setCheckable(True)
-            button.setChecked(day in chosen)
-            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-            button.toggled.connect(self._apply)
-            line.addWidget(button)
-            self.days.append(button)
-        line.addStretch(1)
-        return line
-
     def _apply(self) -> None:
         rule = self._rule.rule
-        if self.days:
-            codes = [WEEKDAYS[day] for day, button in enumerate(self.days) if button.isChecked()]
-            if not codes:
+        if self.weekdays is not None:
+            chosen = self.weekdays.chosen()
+            if not chosen:
                 self.message.say(self.tr("Choose at least one day, or remove the line."))
                 return
-            rule = f"FREQ=WEEKLY;BYDAY={','.join(codes)}"
+            rule = weekly_rule(chosen)
         try:
             changed = replace(
                 self._rule,
                 rule=rule,
-                start=self.start.time().toString(HOURS),
-                end=self.end.time().toString(HOURS),
+                start=hours_of(self.start),
+                end=hours_of(self.end),
             )
         except Refused as problem:
             self.message.say(problem.mend)
@@ -129,13 +109,12 @@ class EveningsPanel(QWidget):
             lines.setSpacing(2)
         self.add = QPushButton(self.tr("Add evenings"))
         self.add.clicked.connect(self._add_rule)
-        self.day_off = _date_edit(self.tr("Day off"))
+        self.day_off = date_edit(self.tr("Day off"))
         self.skip = QPushButton(self.tr("Skip"))
         self.skip.clicked.connect(self._skip)
-        self.extra_day = _date_edit(self.tr("Day of the extra stretch"))
-        self.extra_start, self.extra_end = _time("10:00"), _time("12:00")
-        self.extra_start.setAccessibleName(self.tr("Extra stretch begins"))
-        self.extra_end.setAccessibleName(self.tr("Extra stretch ends"))
+        self.extra_day = date_edit(self.tr("Day of the extra stretch"))
+        self.extra_start = time_edit("10:00", self.tr("Extra stretch begins"))
+        self.extra_end = time_edit("12:00", self.tr("Extra stretch ends"))
         self.people = QSpinBox()
         self.people.setRange(1, 2)
         self.people.setAccessibleName(self.tr("People at the extra stretch"))
@@ -180,8 +159,8 @@ class EveningsPanel(QWidget):
         self._shown = book.bench_time
         today = moment_of(self._session.now, self._session.zone).date()
         for edit in (self.day_off, self.extra_day):
-            if edit.date() == QDate(2000, 1, 1):
-                edit.setDate(QDate(today.year, today.month, today.day))
+            if edit.date() == UNSET:
+                set_day(edit, today)
         self._show_rules(book)
         _clear(self._off)
         for day in book.bench_time.skipped:
@@ -241,7 +220,7 @@ class EveningsPanel(QWidget):
         self._edit(lambda book: edits.set_stretches(book, (*book.bench_time.stretches, rule)))
 
     def _skip(self) -> None:
-        day = _day(self.day_off)
+        day = day_of(self.day_off)
         self._edit(lambda book: edits.skip_date(book, day))
 
     def _back_on(self, day: date) -> None:
@@ -252,9 +231,9 @@ class EveningsPanel(QWidget):
 
     def _add_extra(self) -> None:
         zone = self._session.zone
-        day = _day(self.extra_day)
-        start = datetime.combine(day, _clock(self.extra_start), zone)
-        end = datetime.combine(day, _clock(self.extra_end), zone)
+        day = day_of(self.extra_day)
+        start = datetime.combine(day, clock_of(self.extra_start), zone)
+        end = datetime.combine(day, clock_of(self.extra_end), zone)
         people = self.people.value()
         self._edit(lambda book: edits.add_stretch(book, start, end, people))
 
@@ -270,49 +249,12 @@ def _extra_name(extra: Extra) -> str:
     return words.tr("{name}, two people").format(name=name) if extra.people > 1 else name
 
 
-def _time(clock: str) -> QTimeEdit:
-    edit = QTimeEdit(QTime.fromString(clock, HOURS))
-    edit.setDisplayFormat(HOURS)
-    edit.setKeyboardTracking(False)
-    return edit
-
-
-def _clock(edit: QTimeEdit) -> time:
-    return time.fromisoformat(edit.time().toString(HOURS))
-
-
-def _date_edit(name: str) -> QDateEdit:
-    edit = QDateEdit()
-    edit.setCalendarPopup(True)
-    edit.setDisplayFormat("d MMM yyyy")
-    edit.setAccessibleName(name)
-    blocked = QSignalBlocker(edit)
-    edit.setDate(QDate(2000, 1, 1))
-    blocked.unblock()
-    return edit
-
-
-def _day(edit: QDateEdit) -> date:
-    read = edit.date()
-    return date(read.year(), read.month(), read.day())
-
-
-def _remove(name: str, act: Callable[[], None]) -> QToolButton:
-    button = QToolButton()
-    button.setText("×")
-    button.setToolTip(name)
-    button.setAccessibleName(name)
-    button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-    button.clicked.connect(lambda _on=False: act())
-    return button
-
-
 def _removable(words_: str, remove: str, act: Callable[[], None]) -> QWidget:
     holder = QWidget()
     line = QHBoxLayout(holder)
     line.setContentsMargins(0, 0, 0, 0)
     line.addWidget(text(words_), 1)
-    line.addWidget(_remove(f"{remove}: {words_}", act))
+    line.addWidget(tool("×", f"{remove}: {words_}", act))
     return holder
 
 

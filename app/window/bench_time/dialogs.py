@@ -22,7 +22,7 @@ from app.window.forms.controls import (
     time_edit,
     whole,
 )
-from app.window.forms.form import FormDialog
+from app.window.forms.form import FormDialog, keep
 from app.window.labels import text
 from app.window.session import Session
 from planner.values.bench_time import Extra, Recurring
@@ -91,7 +91,7 @@ class RuleDialog(FormDialog):
                 return bench_time_edits.add_rule(book, self._hours, self.rule())
             return bench_time_edits.change_rule(book, self._hours, self._old, self.rule())
 
-        return self._session.attempt(make)
+        return keep(self._session, make)
 
 
 class AwayDialog(FormDialog):
@@ -116,7 +116,7 @@ class AwayDialog(FormDialog):
 
     def _try(self) -> Refused | None:
         first, last = day_of(self.first), day_of(self.last)
-        return self._session.attempt(lambda book: bench_time_edits.skip_dates(book, first, last))
+        return keep(self._session, lambda book: bench_time_edits.skip_dates(book, first, last))
 
 
 class ExtraDialog(FormDialog):
@@ -151,6 +151,7 @@ class ExtraDialog(FormDialog):
 
     def _try(self) -> Refused | None:
         zone = self._session.zone
-        return self._session.attempt(
-            lambda book: bench_time_edits.put_extra(book, self._old, self.filled(zone))
+        return keep(
+            self._session,
+            lambda book: bench_time_edits.put_extra(book, self._old, self.filled(zone)),
         )

@@ -25,6 +25,7 @@ from planner.values.moment import Interval
 HEAD = 36  # names of the days, and the hours that the strips run over
 LEAST_ROW = 50
 TROUGH = 17
+LEAST_WIDE = 5.0
 
 
 class WeeksDrawing(QWidget):
@@ -213,6 +214,12 @@ class WeeksDrawing(QWidget):
         right = self._x(strip, day.wall(interval.end))
         return QRectF(left, strip.top(), right - left, strip.height())
 
+    def _bar(self, strip: QRectF, day: Day, interval: Interval) -> QRectF:
+        """Return where a stretch is drawn; the shortest slot is still seen."""
+        rect = self._across(strip, day, interval)
+        rect.setWidth(max(LEAST_WIDE, rect.width()))
+        return rect
+
     def _hatch(self, painter: QPainter, strip: QRectF, day: Day, interval: Interval) -> None:
         rect = self._across(strip, day, interval)
         painter.fillRect(rect, QBrush(self.colours.colour("soft", 0.7), Qt.BrushStyle.FDiagPattern))
@@ -225,7 +232,7 @@ class WeeksDrawing(QWidget):
             painter.drawLine(QPointF(rect.left(), low), QPointF(rect.right(), low))
 
     def _trough(self, painter: QPainter, strip: QRectF, day: Day, bar: Bar) -> None:
-        rect = self._across(strip, day, bar.interval)
+        rect = self._bar(strip, day, bar.interval)
         paint_trough(painter, rect, bar, self.colours)
         for interval in day.quiet:
             shared = self._across(strip, day, interval).intersected(rect)

@@ -29,7 +29,6 @@ def time_edit(clock: str, name: str = "") -> QTimeEdit:
     edit = QTimeEdit(QTime.fromString(clock, HOURS))
     edit.setDisplayFormat(HOURS)
     edit.setKeyboardTracking(False)
-    edit.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
     edit.setAccessibleName(name)
     return edit
 
@@ -49,7 +48,6 @@ def date_edit(name: str = "") -> QDateEdit:
     edit = QDateEdit()
     edit.setCalendarPopup(True)
     edit.setDisplayFormat("d MMM yyyy")
-    edit.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
     edit.setAccessibleName(name)
     set_day(edit, date(UNSET.year(), UNSET.month(), UNSET.day()))
     return edit

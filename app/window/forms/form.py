@@ -8,6 +8,7 @@ from collections.abc import Callable
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import (
+    QAbstractSpinBox,
     QDialog,
     QDialogButtonBox,
     QFrame,
@@ -18,10 +19,35 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.service.edits import Edit
+from app.window import words
 from app.window.labels import Message
+from app.window.session import Session
+from planner.values.book import Book
 from planner.values.refusal import Refused
 
+Make = Callable[[Book], Edit]
 Save = Callable[[], Refused | None]
+
+
+def keep(session: Session, make: Make) -> Refused | None:
+    """Make an edit of the open book; return why it was not made, None if it was.
+
+    Where the book does not take a sound edit, as when another program has
+    just changed it, that is a refusal too: what was typed must not be lost.
+    """
+    book = session.book
+    if book is None:
+        return Refused("", words.tr("no book is open"))
+    try:
+        edit = make(book)
+    except Refused as problem:
+        return problem
+    if edit.book == book or session.apply(edit):
+        return None
+    return Refused(
+        "", words.tr("The book has not taken it; the foot of the window says why. Keep it again.")
+    )
 
 
 class Form(QWidget):
@@ -51,8 +77,8 @@ class Form(QWidget):
         if at:
             self._column.insertSpacing(at, 7)
             at += 1
-        fixed = control.sizePolicy().horizontalPolicy().value == 0
-        side = Qt.AlignmentFlag.AlignLeft if fixed else Qt.AlignmentFlag(0)
+        short = isinstance(control, QAbstractSpinBox)
+        side = Qt.AlignmentFlag.AlignLeft if short else Qt.AlignmentFlag(0)
         self._column.insertWidget(at, label)
         self._column.insertWidget(at + 1, control, 0, side)
         self._column.insertWidget(at + 2, message)
@@ -122,7 +148,9 @@ class FormDialog(QDialog):
         """Make it as large as its tallest page, and no taller than ``most``."""
         tall = max((form.sizeHint().height() for form in self.forms), default=0)
         across = max((form.minimumSizeHint().width() for form in self.forms), default=0)
-        self.resize(max(wide, across + 70), min(most, tall + 130))
+        self.resize(max(wide, across + 70), min(most, tall + 110))
+        if self.forms and self.forms[0].fields:
+            next(iter(self.forms[0].fields.values())).setFocus()
 
     def _keep(self) -> None:
         self.message.say("")

@@ -82,7 +82,6 @@ class Listing(QWidget, Generic[T]):
         column.addWidget(self.message)
         column.addLayout(self._line)
         column.addStretch(0)
-        self.setFocusProxy(self.table)
         self.table.selectionModel().currentRowChanged.connect(lambda _new, _old: self._enable())
         self.show_rows(())
 
@@ -134,6 +133,7 @@ class Listing(QWidget, Generic[T]):
             self.model.show_rows(rows)
         self.empty.setVisible(not rows)
         self.table.setVisible(bool(rows))
+        self.setFocusProxy(self.table if rows or not self.buttons else self.buttons[0])
         if rows and not self.table.currentIndex().isValid():
             self.choose(min(at, len(rows) - 1))
         self._enable()

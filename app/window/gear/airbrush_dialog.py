@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QWidget
 from app.service import gear_edits
 from app.window import words
 from app.window.forms.controls import Maybe, line, number, whole
-from app.window.forms.form import FormDialog
+from app.window.forms.form import FormDialog, keep
 from app.window.session import Session
 from planner.quantity import transfer
 from planner.values.gear import Airbrush
@@ -87,6 +87,4 @@ class AirbrushDialog(FormDialog):
 
     def _try(self) -> Refused | None:
         was = self._old.name if self._old else ""
-        return self._session.attempt(
-            lambda book: gear_edits.put_airbrush(book, was, self.airbrush())
-        )
+        return keep(self._session, lambda book: gear_edits.put_airbrush(book, was, self.airbrush()))

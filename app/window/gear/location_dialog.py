@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QCheckBox, QWidget
 from app.service import room_edits
 from app.window import words
 from app.window.forms.controls import line, whole
-from app.window.forms.form import FormDialog
+from app.window.forms.form import FormDialog, keep
 from app.window.gear.points import PointsEditor
 from app.window.palette import Colours
 from app.window.session import Session
@@ -67,6 +67,4 @@ class LocationDialog(FormDialog):
 
     def _try(self) -> Refused | None:
         was = self._old.name if self._old else ""
-        return self._session.attempt(
-            lambda book: room_edits.put_location(book, was, self.location())
-        )
+        return keep(self._session, lambda book: room_edits.put_location(book, was, self.location()))

@@ -20,7 +20,7 @@ from app.window.forms.controls import (
     set_day,
     whole,
 )
-from app.window.forms.form import FormDialog
+from app.window.forms.form import FormDialog, keep
 from app.window.labels import text
 from app.window.session import Session
 from app.window.stock.editors import TimesEditor, WindowsEditor
@@ -203,7 +203,7 @@ class CoatingDialog(FormDialog):
 
     def _try(self) -> Refused | None:
         was = self._old.name if self._old else ""
-        return self._session.attempt(lambda book: stock.put_coating(book, was, self.coating()))
+        return keep(self._session, lambda book: stock.put_coating(book, was, self.coating()))
 
 
 def _kept(shown: float, old: float, decimals: int) -> float:

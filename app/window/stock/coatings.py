@@ -15,7 +15,6 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QHBoxLayout,
-    QHeaderView,
     QLineEdit,
     QPushButton,
     QSplitter,
@@ -37,9 +36,12 @@ from app.window.session import Session
 from app.window.stock.coating_dialog import CoatingDialog
 from app.window.stock.facts import CureLine, FamilyRows, StockRow, cure_lines, told_place
 from app.window.stock.supply_dialogs import AmountDialog
-from app.window.stock.tree import NAME, StockFilter, StockModel, ml
+from app.window.stock.tree import NAME, OPENED, StockFilter, StockModel, cell, ml
 from planner.values.coating import Coating
 from planner.values.moment import moment_of
+
+WIDEST_NAME = 320  # longer names are cut, and told in full by the tip [px]
+ICON_ROOM = 52  # what indentation and swatch take [px]
 
 
 class Roomy(QStyledItemDelegate):
@@ -77,7 +79,9 @@ class CoatingsPage(QWidget):
         self.table.setModel(self.times)
         self.buttons: dict[str, QPushButton] = {}
         self._lay_out()
-        self.setFocusProxy(self.tree)
+        find = QShortcut(QKeySequence(QKeySequence.StandardKey.Find), self)
+        find.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        find.activated.connect(self.look.setFocus)
         self.look.textChanged.connect(self._look_for)
         self.tree.selectionModel().currentChanged.connect(lambda _new, _old: self._show_chosen())
         self._show_chosen()
@@ -92,7 +96,6 @@ class CoatingsPage(QWidget):
         tree.setAlternatingRowColors(True)
         tree.setAllColumnsShowFocus(True)
         tree.setFrameShape(QTreeView.Shape.NoFrame)
-        tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         tree.header().setStretchLastSection(True)
         tree.activated.connect(lambda _index: self._change())
         shortcut = QShortcut(QKeySequence(QKeySequence.StandardKey.Delete), tree)
@@ -138,8 +141,9 @@ class CoatingsPage(QWidget):
             self.buttons[key] = button
             line.addWidget(button)
         above.addLayout(line)
-        lower = QWidget()
-        below = QVBoxLayout(lower)
+        above.addStretch(0)
+        self.drying = QWidget()
+        below = QVBoxLayout(self.drying)
         below.setContentsMargins(0, 6, 0, 2)
         below.setSpacing(3)
         below.addWidget(self.title)
@@ -147,7 +151,7 @@ class CoatingsPage(QWidget):
         below.addWidget(self.table, 1)
         self.splitter = QSplitter(Qt.Orientation.Vertical)
         self.splitter.addWidget(upper)
-        self.splitter.addWidget(lower)
+        self.splitter.addWidget(self.drying)
         self.splitter.setSizes([380, 230])
         self.splitter.setChildrenCollapsible(False)
         column = QVBoxLayout(self)
@@ -164,8 +168,20 @@ class CoatingsPage(QWidget):
             self.tree.expandAll()
             self._choose(name)
         self._wanted = ""
+        self._fit(families)
         self._say_none()
         self._show_chosen()
+
+    def _fit(self, families: tuple[FamilyRows, ...]) -> None:
+        """Make each column as wide as its words; Qt would ask for every cell many times."""
+        letters = self.tree.fontMetrics()
+        for column in range(OPENED):
+            head = self.model.headerData(column, Qt.Orientation.Horizontal)
+            told = {head, *(cell(row, column) for one in families for row in one.rows)}
+            wide = max(letters.horizontalAdvance(words_) for words_ in told)
+            if column == NAME:
+                wide = min(wide, WIDEST_NAME) + ICON_ROOM
+            self.tree.setColumnWidth(column, wide + 14)
 
     def row(self) -> StockRow | None:
         """Return all that is told of the chosen coating."""
@@ -196,7 +212,10 @@ class CoatingsPage(QWidget):
             self.none.setText(self.tr("No coating in the book yet. Add the bottles that you own."))
         else:
             self.none.setText(self.tr("No coating has these words."))
-        self.none.setVisible(not self.filter.rowCount())
+        some = bool(self.filter.rowCount())
+        self.none.setVisible(not some)
+        self.tree.setVisible(some)
+        self.setFocusProxy(self.tree if some else self.look)
 
     def _show_chosen(self) -> None:
         row = self.row()
@@ -205,6 +224,7 @@ class CoatingsPage(QWidget):
         lines = cure_lines(row.coating) if row else ()
         self.times.show_rows(lines)
         self.table.setVisible(bool(lines))
+        self.drying.setVisible(row is not None)
         self.title.setText(words.capital(row.coating.name) if row else "")
         told = []
         if row is not None and not lines:

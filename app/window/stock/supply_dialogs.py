@@ -21,7 +21,7 @@ from app.window.forms.controls import (
     set_day,
     whole,
 )
-from app.window.forms.form import FormDialog
+from app.window.forms.form import FormDialog, keep
 from app.window.forms.portions import PortionsEditor
 from app.window.labels import text
 from app.window.session import Session
@@ -55,7 +55,7 @@ class AmountDialog(FormDialog):
         make: Callable[[Book], Edit],
         parent: QWidget,
     ) -> None:
-        super().__init__(title, parent, lambda: session.attempt(make))
+        super().__init__(title, parent, lambda: keep(session, make))
         form = self.page("")
         form.put(text(about))
         form.add("amount", label, box)
@@ -102,7 +102,7 @@ class MixDialog(FormDialog):
 
     def _try(self) -> Refused | None:
         was = self._old.name if self._old else ""
-        return self._session.attempt(lambda book: stock.put_mix(book, was, self.mix()))
+        return keep(self._session, lambda book: stock.put_mix(book, was, self.mix()))
 
 
 class ConsumableDialog(FormDialog):
@@ -149,22 +149,23 @@ class ConsumableDialog(FormDialog):
 
     def _try(self) -> Refused | None:
         was = self._old.name if self._old else ""
-        return self._session.attempt(
-            lambda book: stock.put_consumable(book, was, self.consumable())
-        )
+        return keep(self._session, lambda book: stock.put_consumable(book, was, self.consumable()))
 
 
 class LeftoverDialog(FormDialog):
-    """Asks for all of a leftover mix."""
+    """Asks for all of a leftover mix; a new one may be ``of`` a mix of the book."""
 
-    def __init__(self, session: Session, old: Leftover | None, parent: QWidget) -> None:
+    def __init__(
+        self, session: Session, old: Leftover | None, parent: QWidget, of: Mix | None = None
+    ) -> None:
         title = words.tr("Leftover mix") if old else words.tr("Another leftover mix")
         super().__init__(title, parent, self._try)
         self._session, self._old = session, old
         tr = self.tr
-        amounts = [(one.coating, one.parts) for one in old.portions] if old else []
+        mixed = old or of
+        amounts = [(one.coating, one.parts) for one in mixed.portions] if mixed else []
         made = old.made.astimezone(session.zone) if old else _now(session)
-        self.name = line(old.name if old else tr("jar 1"))
+        self.name = line(mixed.name if mixed else tr("jar 1"))
         self.amount = number(old.ml if old else 5, 0, 99_999, decimals=1, suffix=tr(" ml"))
         self.made = QDateTimeEdit()
         self.made.setDisplayFormat("d MMM yyyy HH:mm")
@@ -197,7 +198,7 @@ class LeftoverDialog(FormDialog):
 
     def _try(self) -> Refused | None:
         was = self._old.name if self._old else ""
-        return self._session.attempt(lambda book: stock.put_leftover(book, was, self.leftover()))
+        return keep(self._session, lambda book: stock.put_leftover(book, was, self.leftover()))
 
 
 class CardDialog(FormDialog):
@@ -239,7 +240,7 @@ class CardDialog(FormDialog):
 
     def _try(self) -> Refused | None:
         was = self._old.name if self._old else ""
-        return self._session.attempt(lambda book: stock.put_card(book, was, self.card()))
+        return keep(self._session, lambda book: stock.put_card(book, was, self.card()))
 
 
 def _portions(editor: PortionsEditor) -> tuple[Portion, ...]:

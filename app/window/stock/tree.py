@@ -35,8 +35,17 @@ class _Family:
 
 
 class _Coating:
+    """A coating with its way up, and all of its words for whoever looks for one."""
+
     def __init__(self, value: StockRow, row: int, above: _Family) -> None:
-        self.value, self.row, self.above = value, row, above
+        self.row, self.above = row, above
+        self.take(value)
+
+    def take(self, value: StockRow) -> None:
+        self.value = value
+        told = [cell(value, column) for column in range(OPENED + 1)]
+        family = family_word(value.coating.family.value)
+        self.words = " ".join([*told, *map(role_word, value.roles), family]).casefold()
 
 
 class StockModel(QAbstractItemModel):
@@ -53,7 +62,7 @@ class StockModel(QAbstractItemModel):
             for one, value in zip(self._families, families, strict=True):
                 one.value = value
                 for each, row in zip(one.below, value.rows, strict=True):
-                    each.value = row
+                    each.take(row)
                 above = self.index(one.row, 0)
                 self.dataChanged.emit(
                     self.index(0, 0, above), self.index(len(one.below) - 1, OPENED, above)
@@ -172,13 +181,10 @@ class StockFilter(QSortFilterProxyModel):
 
     def filterAcceptsRow(self, row: int, parent: Index) -> bool:  # noqa: N802
         """Tell whether a line holds every word, its family's name counted in."""
-        model = self.sourceModel()
-        if not parent.isValid() and self._words:
-            return False  # a family is there for its coatings alone
-        told = [str(model.data(model.index(row, column, parent)) or "") for column in range(7)]
-        told.append(str(model.data(parent) or ""))
-        whole = " ".join(told).casefold()
-        return all(word in whole for word in self._words)
+        if not parent.isValid():
+            return not self._words  # a family is there for its coatings alone
+        entry = self.sourceModel().index(row, 0, parent).internalPointer()
+        return isinstance(entry, _Coating) and all(word in entry.words for word in self._words)
 
 
 def family_word(family: str) -> str:

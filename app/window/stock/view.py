@@ -78,6 +78,7 @@ class StockView(QWidget):
             ),
         )
         self._fill(listing, MixDialog, stock.remove_mix, tr("Add mix…"))
+        listing.row_button(tr("Keep a leftover…"), self._keep_leftover)
         return listing
 
     def _make_consumables(self) -> Listing[ConsumableNow]:
@@ -227,6 +228,9 @@ class StockView(QWidget):
     def _mix_swatch(self, mix: Mix) -> str:
         book = self._session.book
         return mix.swatch or (book.coating(mix.name).swatch if book and book.mix(mix.name) else "")
+
+    def _keep_leftover(self, mix: Mix) -> None:
+        LeftoverDialog(self._session, None, self, of=mix).open()
 
     def _keeps(self, one: Leftover) -> str:
         until = minute_of(one.made) + one.keeps_days * DAY

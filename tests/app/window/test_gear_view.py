@@ -6,11 +6,12 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QTime
-from PySide6.QtTest import QAbstractItemModelTester
+from PySide6.QtCore import Qt, QTime
+from PySide6.QtTest import QAbstractItemModelTester, QTest
 from small_book import BRUSH, NOW, small_book
 from view_steps import dialog_of, shown
 
+from app.service import gear_edits, room_edits
 from app.window.gear.airbrush_dialog import AirbrushDialog
 from app.window.gear.location_dialog import LocationDialog
 from app.window.gear.points import PointsEditor
@@ -20,6 +21,7 @@ from app.window.session import Session
 from planner.values.gear import Airbrush
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
+from storage.bench_book import BenchBook
 
 Opened = tuple[GearView, Session]
 
@@ -167,3 +169,34 @@ def test_air_is_told_in_short() -> None:
     assert air_line((point("06:00", 8, 80), point("15:00", 16.5, 55))) == "8–16.5 °C, 55–80 % RH"
     with pytest.raises(Refused):
         point("25:00")
+
+
+def test_enter_changes_and_delete_removes(opened: Opened) -> None:
+    view, session = opened
+    put = gear_edits.put_airbrush(session.book, "", Airbrush(name="spare"))
+    session.apply(put)
+    view.airbrushes.choose(1)
+    view.airbrushes.table.setFocus()
+    QTest.keyClick(view.airbrushes.table, Qt.Key.Key_Return)
+    form = dialog_of(view, AirbrushDialog)
+    assert form.name.text() == "spare"
+    form.reject()
+    QTest.keyClick(view.airbrushes.table, Qt.Key.Key_Delete)
+    assert session.book == small_book()
+
+
+def test_what_was_typed_stays_when_another_program_changed_the_book(opened: Opened) -> None:
+    view, session = opened
+    view.airbrushes.buttons[0].click()
+    form = dialog_of(view, AirbrushDialog)
+    form.name.setText("wide one")
+    with BenchBook.open(session.path) as other:
+        there = other.book()
+        other.apply("larger room", room_edits.set_volume(there, 44).book)
+    form.buttons.accepted.emit()
+    assert form.isVisible()
+    assert "has not taken it" in form.message.text()
+    form.buttons.accepted.emit()
+    assert not form.isVisible()
+    assert [one.name for one in session.book.gear.airbrushes] == [BRUSH, "wide one"]
+    assert session.book.room.volume_m3 == 44

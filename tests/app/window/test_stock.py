@@ -9,7 +9,8 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QDate, QModelIndex
-from PySide6.QtTest import QAbstractItemModelTester
+from PySide6.QtGui import QKeySequence
+from PySide6.QtTest import QAbstractItemModelTester, QTest
 from small_book import CART, NOW, PROJECT, ZONE, small_book
 from view_steps import dialog_of, shown
 
@@ -485,3 +486,23 @@ def test_an_empty_book_says_so(tmp_path: Path) -> None:
         assert view.coatings.none.isVisible()
         assert "0 coatings" in view.summary.text()
         assert view.mixes.empty.isVisibleTo(view.mixes)
+
+
+def test_a_leftover_of_a_mix_begins_with_its_parts(opened: Opened) -> None:
+    view, session = opened
+    view.mixes.choose(0)
+    view.mixes.buttons[3].click()
+    form = dialog_of(view, LeftoverDialog)
+    form.amount.setValue(3.5)
+    form.buttons.accepted.emit()
+    made = session.book.supplies.leftovers[-1]
+    assert made.portions == small_book().mixes[0].portions
+    assert (made.ml, made.made) == (3.5, datetime(2031, 3, 6, 19, 30, tzinfo=ZONE))
+
+
+def test_the_find_key_goes_to_the_filter(opened: Opened) -> None:
+    view, _ = opened
+    view.activateWindow()
+    view.coatings.tree.setFocus()
+    QTest.keySequence(view.coatings.tree, QKeySequence(QKeySequence.StandardKey.Find))
+    assert view.coatings.look.hasFocus()
