@@ -318,17 +318,20 @@ def test_cure_refuses_unknown_coatings_and_thinners(tackfree: Run, file: Path) -
 
 
 def test_shop_tells_amounts_against_the_stock(tackfree: Run, file: Path) -> None:
-    document = tackfree("shop", file, "--json").document
+    document = tackfree("shop", file, "--json", "--now", NOW).document
     needed = {one["coating"]: one for one in document["coatings"]}
     assert needed.keys() == {"grey primer", "sand", "water thinner", "gloss clear", "dark oil"}
     # 100 cm² × 20 µm at 35 % solids, 30 % of the spray caught: by identity of volumes
-    # 100 × 0.002 cm / (0.35 × 0.30) = 1.905 cm³
-    assert needed["grey primer"]["needed_ml"] == pytest.approx(1.905, abs=0.001)
+    # 100 × 0.002 cm / (0.35 × 0.30) = 1.905 cm³; 0.5 ml stay in the cup, and a load is
+    # rounded up to a tenth: 2.5 ml
+    assert needed["grey primer"]["needed_ml"] == pytest.approx(2.5, abs=1e-6)
     assert needed["grey primer"]["buy_ml"] == needed["grey primer"]["needed_ml"]  # none in stock
-    said = tackfree("shop", file)
+    assert needed["grey primer"]["bottles"] == 1
+    assert needed["grey primer"]["runs_out"]["at"].startswith("2031-03-06")  # the first evening
+    said = tackfree("shop", file, "--now", NOW)
     assert said.status == 0
     (line,) = [line for line in said.out.splitlines() if line.startswith("grey primer")]
-    assert line.split()[2:] == ["2.0", "ml", "0.0", "ml", "2.0", "ml"]  # rounded up
+    assert line.split()[2:] == ["2.5", "ml", "0.0", "ml", "1", "bottle", "of", "17", "ml"]
 
 
 def test_shop_counts_neither_what_is_in_stock_nor_what_is_done(tackfree: Run, file: Path) -> None:
@@ -344,7 +347,9 @@ def test_shop_counts_neither_what_is_in_stock_nor_what_is_done(tackfree: Run, fi
             for step in ("gloss",)
         ]
 
-    said = tackfree("shop", spoiled(file, stocked), "--json").document["coatings"]
+    said = tackfree("shop", spoiled(file, stocked), "--json", "--now", "2031-03-06T19:45").document[
+        "coatings"
+    ]
     assert {one["coating"]: one["buy_ml"] for one in said}["grey primer"] == 0
     assert "gloss clear" not in {one["coating"] for one in said}
 

@@ -15,12 +15,12 @@ from planner.cure import Status
 from planner.quantity import (
     NoArea,
     amount_ml,
-    amounts,
     box_m2,
     drops_per_ml,
     measured,
     mixed_solids,
     scaled_cm2,
+    shopping,
     spreading_rate_m2_l,
     transfer,
     wet_film_um,
@@ -30,6 +30,7 @@ from planner.values.book import Book
 from planner.values.coating import Coating, Family, Mix, Portion
 from planner.values.gear import Airbrush, Gear
 from planner.values.model import Model, Part, Place
+from planner.values.moment import minute_of
 from planner.values.project import Logged, Project
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location, Room
@@ -230,11 +231,13 @@ def test_drops():
     assert drops_per_ml(Family.WHITE_SPIRIT) > drops_per_ml(Family.WATER_THINNER)
 
 
-# --- what to buy -----------------------------------------------------------
+# --- what to buy, without a plan ---------------------------------------------
+
+NOW = minute_of(datetime(2031, 3, 3, 18, tzinfo=UTC))
 
 
 def needs(one: Book):
-    return {need.coating: need for need in amounts(one).needs}
+    return {line.coating.name: line for line in shopping(one, None, NOW).lines}
 
 
 def test_needs_are_summed_over_coats_and_set_against_the_stock():
@@ -260,7 +263,7 @@ def test_plenty_in_stock_is_not_bought():
 
 def test_a_place_without_area_is_named_and_nothing_invented():
     one = book(step("base", "sand", places=("hull",), coats=2))
-    found = amounts(one)
+    found = shopping(one, None, NOW)
     (missing,) = found.no_area
     assert missing == NoArea("yard", "cart", "hull/keel", missing.mend)
     assert "no area given" in missing.mend
@@ -270,7 +273,9 @@ def test_a_place_without_area_is_named_and_nothing_invented():
 
 
 def test_without_a_scale_there_is_no_size_to_go_by():
-    (missing,) = amounts(book(step("base", "sand", places=("hull/keel",)), scale="")).no_area
+    (missing,) = shopping(
+        book(step("base", "sand", places=("hull/keel",)), scale=""), None, NOW
+    ).no_area
     assert "cm² at" not in missing.mend
 
 
@@ -279,9 +284,9 @@ def test_glue_and_decals_are_only_named():
         step("decals", "decal sheet", places=("hull",), stage=Stage.DECAL, tool=Tool.HAND),
         step("fix", "cement", stage=Stage.DETAIL, tool=Tool.BRUSH),
     )
-    found = amounts(book(*steps))
+    found = shopping(book(*steps), None, NOW)
     assert found.at_hand == ("cement", "decal sheet")
-    assert (found.needs, found.no_area) == ((), ())
+    assert (found.lines, found.no_area) == ((), ())
 
 
 def test_what_is_done_takes_nothing_more():
@@ -294,4 +299,4 @@ def test_what_is_done_takes_nothing_more():
 
 
 def test_an_inactive_project_takes_nothing():
-    assert amounts(book(step("base", "sand"), active=False)).needs == ()
+    assert needs(book(step("base", "sand"), active=False)) == {}

@@ -1,0 +1,135 @@
+"""Where a coating or mix is named in a book, and how a new name gets everywhere."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from planner.values.book import Book
+from planner.values.coating import Coating, Mix, Portion
+from planner.values.model import Model
+from planner.values.project import Logged, Project
+from planner.values.sequence import Sequence
+from planner.values.step import Step
+from planner.values.supplies import Supplies
+
+
+def uses_of(book: Book, name: str) -> tuple[str, ...]:
+    """Return the path of everything that names a coating or mix, but for the logbook."""
+    return tuple(_uses(book, name))
+
+
+def _uses(book: Book, name: str) -> Iterator[str]:
+    for at, mix in enumerate(book.mixes):
+        for number, portion in enumerate(mix.portions):
+            if portion.coating == name:
+                yield f"mixes[{at}].portions[{number}].coating"
+    for at, project in enumerate(book.projects):
+        for position, model in enumerate(project.models):
+            for path in _uses_in_model(model, name):
+                yield f"projects[{at}].models[{position}].{path}"
+    for at, sequence in enumerate(book.sequences):
+        for number, colour in enumerate(sequence.colours):
+            if colour.usual == name:
+                yield f"sequences[{at}].colours[{number}].usual"
+    for at, leftover in enumerate(book.supplies.leftovers):
+        for number, portion in enumerate(leftover.portions):
+            if portion.coating == name:
+                yield f"supplies.leftovers[{at}].portions[{number}].coating"
+    for at, card in enumerate(book.supplies.cards):
+        for number, drops in enumerate(card.drops):
+            if drops.coating == name:
+                yield f"supplies.cards[{at}].drops[{number}].coating"
+
+
+def _uses_in_model(model: Model, name: str) -> Iterator[str]:
+    for at, step in enumerate(model.steps):
+        for number, application in enumerate(step.applications):
+            if application.coating == name:
+                yield f"steps[{at}].applications[{number}].coating"
+    for number, chosen in enumerate(model.made.colours if model.made else ()):
+        if chosen.coating == name:
+            yield f"made.colours[{number}].coating"
+
+
+def renamed(
+    book: Book,
+    was: str,
+    name: str,
+    *,
+    coatings: tuple[Coating, ...] | None = None,
+    mixes: tuple[Mix, ...] | None = None,
+) -> Book:
+    """Return the book with other coatings or mixes, one of which has a new name.
+
+    What does not name it stays the very same object.
+    """
+    kept_mixes = book.mixes if mixes is None else mixes
+    kept_coatings = book.coatings if coatings is None else coatings
+    if was == name:
+        return replace(book, coatings=kept_coatings, mixes=kept_mixes)
+    change = _Renaming(was, name)
+    return replace(
+        book,
+        coatings=kept_coatings,
+        mixes=tuple(change.mix(mix) for mix in kept_mixes),
+        projects=tuple(change.project(project) for project in book.projects),
+        sequences=tuple(change.sequence(sequence) for sequence in book.sequences),
+        supplies=change.supplies(book.supplies),
+    )
+
+
+class _Renaming:
+    """One name for another, wherever it stands."""
+
+    def __init__(self, was: str, name: str) -> None:
+        self.was, self.new = was, name
+
+    def name(self, old: str) -> str:
+        return self.new if old == self.was else old
+
+    def portions(self, old: tuple[Portion, ...]) -> tuple[Portion, ...]:
+        return tuple(replace(one, coating=self.name(one.coating)) for one in old)
+
+    def mix(self, old: Mix) -> Mix:
+        return replace(old, portions=self.portions(old.portions))
+
+    def project(self, old: Project) -> Project:
+        models = tuple(self.model(model) for model in old.models)
+        log = tuple(self.entry(entry) for entry in old.log)
+        same = all(a is b for a, b in zip((*models, *log), (*old.models, *old.log), strict=True))
+        return old if same else replace(old, models=models, log=log)
+
+    def model(self, old: Model) -> Model:
+        if not any(_uses_in_model(old, self.was)):
+            return old
+        made = old.made
+        if made is not None:
+            colours = (replace(one, coating=self.name(one.coating)) for one in made.colours)
+            made = replace(made, colours=tuple(colours))
+        return replace(old, steps=tuple(self.step(step) for step in old.steps), made=made)
+
+    def step(self, old: Step) -> Step:
+        laid = (replace(one, coating=self.name(one.coating)) for one in old.applications)
+        return replace(old, applications=tuple(laid))
+
+    def entry(self, old: Logged) -> Logged:
+        if all(one.coating != self.was for one in old.used):
+            return old
+        used = (replace(one, coating=self.name(one.coating)) for one in old.used)
+        return replace(old, used=tuple(used))
+
+    def sequence(self, old: Sequence) -> Sequence:
+        colours = (replace(one, usual=self.name(one.usual)) for one in old.colours)
+        return replace(old, colours=tuple(colours))
+
+    def supplies(self, old: Supplies) -> Supplies:
+        leftovers = (replace(one, portions=self.portions(one.portions)) for one in old.leftovers)
+        cards = tuple(
+            replace(
+                card,
+                drops=tuple(replace(one, coating=self.name(one.coating)) for one in card.drops),
+            )
+            for card in old.cards
+        )
+        return replace(old, leftovers=tuple(leftovers), cards=cards)

@@ -1,0 +1,266 @@
+"""Amounts and shopping in words and as data, for the command line and for files."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from app.service import words
+from planner.quantity import (
+    ConsumableLine,
+    Enough,
+    Kept,
+    Line,
+    Load,
+    Measure,
+    RunsOut,
+    Shopping,
+)
+from planner.values.book import Book
+from planner.values.moment import moment_of, zone_named
+
+ORDINALS = (
+    *("first", "second", "third", "fourth", "fifth", "sixth"),
+    *("seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth"),
+)
+REPLACE = (
+    "less than half a bottle is left: have the next one before you begin, for bottles differ "
+    "(common practice, no source)"
+)
+
+
+def millilitres(amount: float) -> str:
+    """Return an amount, rounded up to a tenth: "2.5 ml"."""
+    return f"{math.ceil(amount * 10 - 1e-6) / 10:.1f} ml"
+
+
+def measures_text(measures: Iterable[Measure]) -> str:
+    """Return "51 drops sand, 77 drops thinner"."""
+    return ", ".join(f"{words.count(one.drops, 'drop')} {one.coating}" for one in measures)
+
+
+def load_text(load: Load) -> str:
+    """Return "mix 6.4 ml: 51 drops sand, 77 drops thinner", with a word where it falls short."""
+    verb = "mix" if load.mixed else "fill in"
+    least = "" if load.complete else "at least "
+    text = f"{verb} {least}{millilitres(load.ml)}: {measures_text(load.measures)}"
+    if load.least_fill:
+        text += " (least that the cup must hold)"
+    if not load.complete:
+        text += "; a place without an area takes more"
+    if not load.suffices:
+        text += (
+            f"; can be used for {load.life_minutes} min, but is needed for "
+            f"{load.end - load.start}: mix less, twice"
+        )
+    return text
+
+
+def runs_out_text(runs_out: RunsOut, zone: ZoneInfo) -> str:
+    """Return "runs out on Thursday 6 March, at the second of 3 models (tender 2/base)"."""
+    name = words.pass_name(runs_out.key)
+    if runs_out.models > 1:
+        where = f"at the {_ordinal(runs_out.model_number)} of {runs_out.models} models ({name})"
+    else:
+        where = f"at {name}"
+    if runs_out.at is None:
+        return f"runs out {where}, which has no place in the plan yet"
+    local = moment_of(runs_out.at, zone)
+    return f"runs out on {local:%A} {local.day} {local:%B}, {where}"
+
+
+def shopping_text(found: Shopping, book: Book) -> str:
+    """Return all of it as text for a terminal or a slip of paper."""
+    zone = zone_named(book.bench_time.zone)
+    if not (found.lines or found.at_hand or found.consumables):
+        return "Nothing is needed: no active project has a coat left to lay."
+    lines = [*_coatings(found.lines, zone), *_consumables(found.consumables, zone)]
+    if found.at_hand:
+        lines += ["", "have at hand: " + ", ".join(found.at_hand)]
+    lines += _section("enough for all?", (_enough(one) for one in found.colours))
+    lines += _section("leftovers for touch-ups:", (_kept(one, zone) for one in found.leftovers))
+    lines += _section(
+        "not reckoned with:", (f"{one.model}, {one.place}: {one.mend}" for one in found.no_area)
+    )
+    lines += ["", f"Estimates; bottles cover a spare margin of {book.supplies.margin_pct:g} %."]
+    return "\n".join(lines)
+
+
+def _coatings(every: tuple[Line, ...], zone: ZoneInfo) -> Iterator[str]:
+    width = max((len(line.coating.name) for line in every), default=0)
+    width = max(width, len("coating"))
+    if every:
+        yield f"{'coating':<{width}}  {'takes':>12}  {'in stock':>9}  buy"
+    for line in sorted(every, key=lambda one: (-one.bottles, -one.buy_ml, one.coating.name)):
+        takes = f"{'' if line.complete else 'over '}{millilitres(line.needed_ml)}"
+        stock = f"{math.floor(line.stock_ml * 10 + 1e-6) / 10:.1f} ml"
+        yield f"{line.coating.name:<{width}}  {takes:>12}  {stock:>9}  {_buy(line)}"
+        for word in _words(line, zone):
+            yield f"  {word}"
+
+
+def _buy(line: Line) -> str:
+    if line.bottles:
+        return f"{words.count(line.bottles, 'bottle')} of {line.coating.bottle_ml:g} ml"
+    return "enough" if line.complete else "?"
+
+
+def _words(line: Line, zone: ZoneInfo) -> Iterator[str]:
+    if line.runs_out and line.stock_ml > 0:
+        yield runs_out_text(line.runs_out, zone)
+    elif line.runs_out and line.runs_out.at is not None:
+        local = moment_of(line.runs_out.at, zone)
+        first = words.pass_name(line.runs_out.key)
+        yield f"none is there; wanted from {local:%A} {local.day} {local:%B} on, for {first}"
+    if line.replace:
+        yield REPLACE
+    if line.old:
+        yield f"{line.old} (common practice, no source)"
+
+
+def _consumables(every: tuple[ConsumableLine, ...], zone: ZoneInfo) -> list[str]:
+    lines = []
+    for one in every:
+        buy = f"buy {one.buy:.4g} {one.unit}" if one.buy > 0 else "enough"
+        lines.append(
+            f"{one.name}: takes {one.needed:.4g} {one.unit}, "
+            f"in stock {one.stock:.4g} {one.unit}, {buy}"
+        )
+        if one.runs_out:
+            lines.append(f"  {runs_out_text(one.runs_out, zone)}")
+    return _section("used up with the work:", lines)
+
+
+def _enough(one: Enough) -> str:
+    count = len(one.takers)
+    if one.enough:
+        return f"{one.colour}: yes, for all {count} models"
+    lacking = ", ".join(f"{millilitres(short.lacks_ml)} of {short.coating}" for short in one.short)
+    return f"{one.colour}: no, for {one.covered} of {count} models; lacking {lacking}"
+
+
+def _kept(one: Kept, zone: ZoneInfo) -> str:
+    amount = f"{one.leftover.name}, {one.leftover.ml:.3g} ml"
+    if not one.usable:
+        return f"{amount}: no longer keeps; throw it away as its label says"
+    what = f", {one.colour}" if one.colour and one.colour != one.leftover.name else ""
+    models = ", ".join(name.partition("/")[2] for name in one.models)
+    where = f" for {models}" if models else ""
+    return f"{amount}{what}: until {words.moment(one.until, zone)}{where}"
+
+
+def _section(title: str, lines: Iterable[str]) -> list[str]:
+    body = [f"  {line}" for line in lines]
+    return ["", title, *body] if body else []
+
+
+def _ordinal(number: int) -> str:
+    if number <= len(ORDINALS):
+        return ORDINALS[number - 1]
+    ending = (
+        "th" if number % 100 in (11, 12, 13) else {1: "st", 2: "nd", 3: "rd"}.get(number % 10, "th")
+    )
+    return f"{number}{ending}"
+
+
+def shopping_document(found: Shopping, zone: ZoneInfo) -> dict[str, Any]:
+    """Return all of it as JSON data, times in ISO 8601 with their offset."""
+    return {
+        "coatings": [_line_data(line, zone) for line in found.lines],
+        "consumables": [
+            {
+                "name": one.name,
+                "unit": one.unit,
+                "needed": one.needed,
+                "in_stock": one.stock,
+                "buy": one.buy,
+                "runs_out": _runs_out_data(one.runs_out, zone),
+            }
+            for one in found.consumables
+        ],
+        "at_hand": list(found.at_hand),
+        "enough_for_all": [_enough_data(one, zone) for one in found.colours],
+        "leftovers": [
+            {
+                "name": one.leftover.name,
+                "ml": one.leftover.ml,
+                "until": moment_of(one.until, zone).isoformat(),
+                "usable": one.usable,
+                "colour": one.colour,
+                "models": list(one.models),
+            }
+            for one in found.leftovers
+        ],
+        "no_area": [
+            {"project": one.project, "model": one.model, "place": one.place, "mend": one.mend}
+            for one in found.no_area
+        ],
+    }
+
+
+def load_document(load: Load) -> dict[str, Any]:
+    """Return what goes into an airbrush or onto a palette as JSON data."""
+    return {
+        "ml": load.ml,
+        "laid_ml": load.laid_ml,
+        "lost_ml": load.lost_ml,
+        "least_fill": load.least_fill,
+        "complete": load.complete,
+        "life_minutes": load.life_minutes,
+        "life_suffices": load.suffices,
+        "measures": [
+            {"coating": one.coating, "parts": one.parts, "ml": one.ml, "drops": one.drops}
+            for one in load.measures
+        ],
+    }
+
+
+def _line_data(line: Line, zone: ZoneInfo) -> dict[str, Any]:
+    return {
+        "coating": line.coating.name,
+        "needed_ml": line.needed_ml,
+        "in_stock_ml": line.stock_ml,
+        "buy_ml": line.buy_ml,
+        "bottle_ml": line.coating.bottle_ml,
+        "margin_pct": line.margin_pct,
+        "bottles": line.bottles,
+        "complete": line.complete,
+        "runs_out": _runs_out_data(line.runs_out, zone),
+        "under_half_a_bottle": line.replace,
+        "old": line.old,
+    }
+
+
+def _runs_out_data(runs_out: RunsOut | None, zone: ZoneInfo) -> dict[str, Any] | None:
+    if runs_out is None:
+        return None
+    key = runs_out.key
+    return {
+        "at": None if runs_out.at is None else moment_of(runs_out.at, zone).isoformat(),
+        "project": key.project,
+        "model": key.model,
+        "step": key.step,
+        "coat": key.coat,
+        "model_number": runs_out.model_number,
+        "models": runs_out.models,
+    }
+
+
+def _enough_data(one: Enough, zone: ZoneInfo) -> dict[str, Any]:
+    return {
+        "colour": one.colour,
+        "enough": one.enough,
+        "covered": one.covered,
+        "models": [
+            {
+                "project": taker.project,
+                "model": taker.model,
+                "ml": taker.ml,
+                "at": None if taker.at is None else moment_of(taker.at, zone).isoformat(),
+            }
+            for taker in one.takers
+        ],
+        "lacking": [{"coating": short.coating, "ml": short.lacks_ml} for short in one.short],
+    }

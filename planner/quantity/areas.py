@@ -1,0 +1,179 @@
+"""How large the places of a model are, and how that was found."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import lru_cache
+
+from planner.values.model import Measure, Model, Place, Shape
+from planner.values.refusal import Refused
+from planner.values.same import Same
+
+BOX_M = (6.0, 2.5, 2.5)  # what the hint for a missing area goes by [m]
+CM2_IN_MM2 = 0.01
+
+
+class Found(StrEnum):
+    """How an area was found."""
+
+    TYPED = "typed"
+    MEASURED = "measured"
+    REAL_SIZE = "from the real size"
+    MISSING = "missing"
+
+
+@dataclass(frozen=True)
+class Area:
+    """The area of a place [cm²] and how it was found.
+
+    Attributes
+    ----------
+    plain_cm2
+        The area before ``detail``: of the measures, or this place's share.
+    all_round_cm2
+        The box of the model's real size, all round, at its scale; 0 where
+        that was not asked.
+    among
+        How many places share what the others leave of that box.
+    """
+
+    cm2: float
+    found: Found
+    plain_cm2: float = 0.0
+    detail: float = 1.0
+    all_round_cm2: float = 0.0
+    among: int = 0
+    mend: str = ""
+
+    @property
+    def sentence(self) -> str:
+        """How it was found, or how to mend that it was not, in one line."""
+        detail = f", times {self.detail:g} for detail" if self.detail != 1 else ""
+        if self.found is Found.TYPED:
+            return f"{self.cm2:.3g} cm², typed"
+        if self.found is Found.MEASURED:
+            return f"{self.cm2:.3g} cm²: measures of {self.plain_cm2:.3g} cm²{detail}"
+        if self.found is Found.REAL_SIZE:
+            shared = f", shared by {self.among} places" if self.among > 1 else ""
+            return (
+                f"{self.cm2:.3g} cm²: a box of its real size is {self.all_round_cm2:.3g} cm² "
+                f"all round{shared}{detail}"
+            )
+        return self.mend
+
+
+def scale_of(text: str) -> float | None:
+    """Return how many times smaller "1:72", "1/35" or "1 : 48" is; None if it says no scale."""
+    read = re.fullmatch(r"\s*1\s*[:/]\s*(\d{1,6}(?:[.,]\d{1,3})?)\s*", text)
+    scale = float(read[1].replace(",", ".")) if read else 0.0
+    return scale if scale > 0 else None
+
+
+def read_scale(text: str) -> float:
+    """Read a scale.
+
+    Raises
+    ------
+    Refused
+        If it is none.
+    """
+    scale = scale_of(text)
+    if scale is None:
+        raise Refused("scale", f'"{text[:20]}" is no scale; write it as 1:72')
+    return scale
+
+
+def scaled_cm2(area_m2: float, scale: float) -> float:
+    """Return what an area of the full-sized thing [m²] is at 1 : ``scale`` [cm²]."""
+    return area_m2 * 1e4 / scale**2
+
+
+def box_m2(length: float, width: float, height: float) -> float:
+    """Return the surface of a box [m²]."""
+    return 2 * (length * width + length * height + width * height)
+
+
+def measure_cm2(one: Measure) -> float:
+    """Return the surface of the like bodies of a measure [cm²]."""
+    length, width, height = one.length_mm, one.width_mm, one.height_mm
+    surfaces = {
+        Shape.BOX: box_m2(length, width, height),
+        Shape.CYLINDER: math.pi * width * length + math.pi * width**2 / 2,
+        Shape.TUBE: math.pi * width * length,
+        Shape.SHELL: length * width,
+        Shape.BALL: math.pi * length**2,
+    }
+    return surfaces[one.shape] * one.count * CM2_IN_MM2
+
+
+def areas_of(model: Model) -> Mapping[str, Area]:
+    """Return the area of every "part/place" of a model.
+
+    Typed areas come first, then measures; what a box of the real size at
+    the model's scale has left over is shared alike by the other places.
+    """
+    return _areas(Same(model))
+
+
+def area_of(model: Model, place: str) -> Area:
+    """Return the area of a "part/place"; `KeyError` if there is none."""
+    return areas_of(model)[place]
+
+
+@lru_cache(maxsize=1024)
+def _areas(same: Same[Model]) -> Mapping[str, Area]:
+    model = same.value
+    spots = {f"{part.name}/{place.name}": place for part in model.parts for place in part.places}
+    known = {name: area for name, place in spots.items() if (area := _own(place)) is not None}
+    missing = len(spots) - len(known)
+    if missing:
+        taken = sum(area.cm2 for area in known.values())
+        known |= {
+            name: _share(model, place, taken, missing)
+            for name, place in spots.items()
+            if name not in known
+        }
+    return {name: known[name] for name in spots}
+
+
+def _own(place: Place) -> Area | None:
+    """Return the area that a place brings itself."""
+    if place.area_cm2 > 0:
+        return Area(place.area_cm2, Found.TYPED, place.area_cm2)
+    if place.measures:
+        plain = sum(map(measure_cm2, place.measures))
+        return Area(plain * place.detail, Found.MEASURED, plain, place.detail)
+    return None
+
+
+def _share(model: Model, place: Place, taken_cm2: float, among: int) -> Area:
+    """Return a place's share of what the others leave of the model's real size."""
+    scale, real = scale_of(model.scale), model.real_size
+    if real is None:
+        return Area(0.0, Found.MISSING, mend=_unmeasured(scale, model.scale))
+    if scale is None:
+        mend = 'no area given, and the model has no scale such as "1:72"; give one, or area_cm2'
+        return Area(0.0, Found.MISSING, mend=mend)
+    whole = scaled_cm2(box_m2(real.length_m, real.width_m, real.height_m), scale)
+    plain = (whole - taken_cm2) / among
+    if plain <= 0:
+        mend = (
+            f"no area given, and the other places take all {whole:.3g} cm² of the real size; "
+            "measure it and give area_cm2"
+        )
+        return Area(0.0, Found.MISSING, all_round_cm2=whole, among=among, mend=mend)
+    return Area(plain * place.detail, Found.REAL_SIZE, plain, place.detail, whole, among)
+
+
+def _unmeasured(scale: float | None, written: str) -> str:
+    """Say what to give, with a size to go by at the model's scale."""
+    text = "no area given; measure it and give area_cm2"
+    if scale is None:
+        return text
+    size = " × ".join(f"{side:g}" for side in BOX_M)
+    area = scaled_cm2(box_m2(*BOX_M), scale)
+    return f"{text} (all round, a box of {size} m is {area:.0f} cm² at {written.strip()})"

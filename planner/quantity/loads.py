@@ -1,0 +1,190 @@
+"""How much goes into an airbrush for what one load serves, and what a pass uses up."""
+
+from __future__ import annotations
+
+import math
+from collections import defaultdict
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from planner.passes import Pass, expand_all
+from planner.quantity.mixing import Measure, measures_of, mix_of
+from planner.quantity.takes import brush_of, takes
+from planner.values.book import Book
+from planner.values.plan import BenchKind, BenchWork, PassKey, Placement, Plan
+from planner.values.project import Used
+
+GRAIN_ML = 0.1  # what a load is rounded up to
+LOG_DIGITS = 2  # a hundredth of a millilitre is a fifth of a drop
+FILLING = (BenchKind.LOAD, BenchKind.CHANGE)
+
+
+@dataclass(frozen=True)
+class Load:
+    """One filling of an airbrush, or one mix on a palette, and what it serves.
+
+    Attributes
+    ----------
+    colour
+        Coating or mix.
+    start, end
+        From the filling to the end of the last pass that it serves.
+    passes, shares_ml
+        What it serves, and what each of those lays [ml].
+    lost_ml
+        What stays in cup and needle at the change or cleaning after it [ml].
+    ml
+        What to fill in: the sum, at least the least fill of the cup, rounded
+        up to a tenth [ml].
+    complete
+        False where a place has no area, so that it takes more.
+    least_fill
+        The least fill of the cup decides.
+    life_minutes
+        How long it can be used; None is for ever.
+    mixed
+        It is stirred from several coatings.
+    """
+
+    airbrush: str
+    colour: str
+    start: int
+    end: int
+    passes: tuple[PassKey, ...]
+    shares_ml: tuple[float, ...]
+    lost_ml: float
+    ml: float
+    measures: tuple[Measure, ...]
+    complete: bool
+    least_fill: bool
+    life_minutes: int | None
+    mixed: bool
+
+    @property
+    def laid_ml(self) -> float:
+        """What all its passes take, what misses the model included [ml]."""
+        return sum(self.shares_ml)
+
+    @property
+    def suffices(self) -> bool:
+        """Tell whether it can be used for as long as it has to be."""
+        return self.life_minutes is None or self.end - self.start <= self.life_minutes
+
+    def share_of(self, key: PassKey) -> float:
+        """Return what a pass uses up of the whole filling [ml], its part of the loss included."""
+        at = self.passes.index(key)
+        if self.laid_ml <= 0:
+            return self.ml / len(self.passes)
+        return self.ml * self.shares_ml[at] / self.laid_ml
+
+
+def fill(
+    book: Book,
+    colour: str,
+    passes: Iterable[Pass],
+    airbrush: str = "",
+    span: tuple[int, int] = (0, 0),
+) -> Load | None:
+    """Return the load of a colour that some passes take; None if it is not by volume.
+
+    Without ``airbrush`` it is a mix on a palette: nothing stays in a cup.
+    ``span`` is from the filling to the end of the last pass [min].
+    """
+    keys, shares, complete = [], [], True
+    for one in passes:
+        for take in takes(book, one, airbrush):
+            if take.colour == colour:
+                keys.append(one.key)
+                shares.append(take.ml)
+                complete = complete and take.complete
+    if not keys:
+        return None
+    brush = brush_of(book, airbrush)
+    lost = brush.lost_ml if brush else 0.0
+    least = brush.least_fill_ml if brush else 0.0
+    needed = sum(shares) + lost
+    ml = math.ceil(max(needed, least) / GRAIN_ML - 1e-6) * GRAIN_ML
+    return Load(
+        airbrush=airbrush,
+        colour=colour,
+        start=span[0],
+        end=span[1],
+        passes=tuple(keys),
+        shares_ml=tuple(shares),
+        lost_ml=lost,
+        ml=ml,
+        measures=measures_of(book, colour, ml),
+        complete=complete,
+        least_fill=needed < least,
+        life_minutes=book.life_of(colour),
+        mixed=len(mix_of(book, colour).portions) > 1,
+    )
+
+
+def loads(book: Book, plan: Plan) -> tuple[Load, ...]:
+    """Return every filling of an airbrush that a plan still has, in order of time."""
+    return tuple(load for _, load in loads_by_work(book, plan))
+
+
+def loads_by_work(book: Book, plan: Plan) -> tuple[tuple[BenchWork, Load], ...]:
+    """Return each loading or change of a plan with what is filled in."""
+    passes = {one.key: one for one in expand_all(book)}
+    found = []
+    for work, served in _served(plan):
+        known = [passes[one.key] for one in served if one.key in passes]
+        end = max((one.end for one in served), default=work.interval.end)
+        span = (work.interval.start, end)
+        load = fill(book, work.coating, known, work.airbrush, span)
+        if load is not None:
+            found.append((work, load))
+    return tuple(sorted(found, key=lambda pair: (pair[1].start, pair[1].airbrush)))
+
+
+def _served(plan: Plan) -> Iterator[tuple[BenchWork, list[Placement]]]:
+    """Yield each filling with the passes sprayed until the airbrush is changed or cleaned."""
+    sprayed: dict[str, list[Placement]] = defaultdict(list)
+    for placed in sorted(plan.placements, key=lambda one: one.start):
+        if placed.airbrush and not placed.logged:
+            sprayed[placed.airbrush].append(placed)
+    turns: dict[str, list[BenchWork]] = defaultdict(list)
+    for work in sorted(plan.bench, key=lambda one: one.interval):
+        if work.airbrush:
+            turns[work.airbrush].append(work)
+    for airbrush, works in turns.items():
+        ends = [work.interval.start for work in works[1:]]
+        for number, work in enumerate(works):
+            if work.kind not in FILLING:
+                continue
+            until = ends[number] if number < len(ends) else None
+            yield (
+                work,
+                [
+                    one
+                    for one in sprayed[airbrush]
+                    if work.interval.end <= one.start and (until is None or one.start < until)
+                ],
+            )
+
+
+def used_by(
+    book: Book, one: Pass, airbrush: str = "", load: Load | None = None
+) -> tuple[Used, ...]:
+    """Return what a pass uses of each bottle, to be offered to the logbook.
+
+    With the ``load`` that it is sprayed from it is the pass's part of the
+    whole filling, losses included; without, what stays in the cup is not
+    counted.
+    """
+    used: dict[str, float] = defaultdict(float)
+    if load is not None and one.key in load.passes:
+        portions = measures_of(book, load.colour, load.share_of(one.key))
+    else:
+        portions = tuple(
+            portion
+            for take in takes(book, one, airbrush)
+            for portion in measures_of(book, take.colour, take.ml)
+        )
+    for portion in portions:
+        used[portion.coating] += portion.ml
+    rounded = {coating: round(ml, LOG_DIGITS) for coating, ml in used.items()}
+    return tuple(Used(coating=coating, ml=ml) for coating, ml in rounded.items() if ml > 0)
