@@ -10,11 +10,9 @@ from app.service import edits, logbook
 from app.service.edits import Edit
 from planner.bench import calendar_of
 from planner.evening import facts
-from planner.evening.missing import Missed, Remedy, remedied
-from planner.evening.missing import missed as missed_windows
+from planner.evening.missing import Missed, Remedy, missed, remedied
 from planner.evening.order import OutOfOrder
 from planner.evening.order import out_of_order as overtaking
-from planner.evening.parting import parted
 from planner.evening.repairs import Repair, outline, repaired, repairs_for
 from planner.evening.skipping import skipped
 from planner.layers.findings import Finding
@@ -25,7 +23,6 @@ from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey
 from planner.values.project import Event, Happened, Observed, Project
 from planner.values.refusal import Refused, demand, unknown
-from planner.values.room import Reading
 
 __all__ = [
     "Missed",
@@ -153,11 +150,6 @@ def out_of_order(book: Book, key: PassKey) -> Overtaking | None:
     return Overtaking(Edit(name, found.book), found.before, found.findings)
 
 
-def missed(book: Book, now: int) -> tuple[Missed, ...]:
-    """Return the windows that have closed on what is next."""
-    return missed_windows(book, now)
-
-
 def remedy(book: Book, one: Missed, choice: Remedy, now: int) -> Edit:
     """Do what must be done now that a window has closed.
 
@@ -281,18 +273,6 @@ def note(book: Book, now: int, text: str, key: PassKey | None = None) -> Edit:
         return _told_all(book, now, Event.NOTE, text.strip(), "note")
     facts.step_of(book, key)
     return _told(book, key, now, Event.NOTE, text.strip(), f"note: {_name(key)}")
-
-
-def read_gauge(book: Book, now: int, temperature_c: float, humidity_pct: float) -> Edit:
-    """Note what the gauge shows now; it corrects that day's air [°C], [% RH]."""
-    at = _moment(book, now)
-    reading = Reading(at=at, temperature_c=temperature_c, humidity_pct=humidity_pct)
-    return edits.add_reading(book, reading)
-
-
-def partly(book: Book, key: PassKey, done: Collection[str]) -> str:
-    """Return the id of the step that would hold what is left; see `logbook.split`."""
-    return parted(book, key, done).rest
 
 
 def _ended(book: Book, now: int) -> Book:

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from planner.cure import Cure
 from planner.evening.facts import step_of
 from planner.evening.films import laid
 from planner.evening.skipping import skipped
@@ -70,9 +71,9 @@ class Missed:
     remedies: tuple[Remedy, ...]
 
 
-def missed(book: Book, now: int) -> tuple[Missed, ...]:
+def missed(book: Book, now: int, *, cure: Cure | None = None) -> tuple[Missed, ...]:
     """Return every window that the logbook has opened and ``now`` has closed, the oldest first."""
-    table = laid(book, now)
+    table = laid(book, now, cure)
     problem = table.problem
     found: dict[tuple[PassKey, PassKey], Missed] = {}
     for number, gate in enumerate(problem.gates):
