@@ -62,9 +62,9 @@ def _with_minutes(book: Book, line: PaceLine, now: int) -> Edit:
     changed = rescaled(book, work, factor)
     since = moment_of(now, zone_named(book.bench_time.zone))
     whole = round(min(10.0, max(0.1, line.agreed * factor)), 3)
-    fresh = Learned(stage=stage, tool=tool, factor=whole, since=since)
-    others = tuple(one for one in book.pace.learned if (one.stage, one.tool) != (stage, tool))
-    name = f"minutes of {stage} by {tool}: × {factor:g}"
+    fresh = Learned(stage=work.stage, tool=work.tool, factor=whole, since=since)
+    others = tuple(one for one in book.pace.learned if Work(one.stage, one.tool) != work)
+    name = f"minutes of {work.stage} by {work.tool}: × {factor:g}"
     return Edit(name, replace(changed, pace=Pace(learned=(*others, fresh))))
 
 
