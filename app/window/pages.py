@@ -26,6 +26,8 @@ from app.window.stack.view import StackView
 from app.window.stock.view import StockView
 from app.window.timeline_page import TimelinePage
 from app.window.tonight_view import TonightView
+from app.window.what_if.view import WhatIfView
+from app.window.wishes.view import WishesView
 
 
 class View(Protocol):
@@ -70,6 +72,8 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page("timeline", tr("T&imeline"), TimelinePage(session), Part.STRIP),
         Page("room", tr("&Room"), RoomView(), Part.CURE),
         Page("stack", tr("&Coat stack"), StackView(), Part.FINDINGS),
+        Page("what if", tr("&What if"), WhatIfView(session)),
+        Page("wishes", tr("W&ishes"), WishesView(session)),
         Page("drying", tr("&Drying now"), DryingView(session), Part.LAID),
         Page("stock", tr("&Stock"), StockView(session), Part.SHOPPING),
         Page("shopping", tr("S&hopping"), ShoppingView(session), Part.SHOPPING),

@@ -25,7 +25,7 @@ from planner.values.moment import zone_named
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused
 from planner.values.wishes import Level
-from storage.bench_book import BenchBook, BookChanged
+from storage.bench_book import BenchBook, BookChanged, Stacks
 
 log = logging.getLogger(__name__)
 
@@ -251,6 +251,16 @@ class Session(QObject):
         if self._store is not None:
             name = self.tr("taken back: {name}").format(name=self.latest_name())
             self._change(name, self._store.take_back)
+
+    def turn_to(self, edit: int, name: str) -> None:
+        """Go to the point right after an edit of the journal, 0 for before all of them."""
+        if self._store is not None:
+            store = self._store
+            self._change(name, lambda: store.turn_to(edit))
+
+    def stacks(self) -> Stacks:
+        """Return the edits that can be undone and redone, the next one last."""
+        return self._store.stacks() if self._store else Stacks((), ())
 
     def latest_name(self) -> str:
         """Return the name of what `take_back` would take back, "" for nothing."""

@@ -1,0 +1,219 @@
+"""Scenarios planned in the background, one after the other, as the plan itself rests."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Callable
+from dataclasses import dataclass
+from threading import Event
+
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
+
+from app.service import what_if
+from app.service.planning import Unsound
+from app.service.what_if import Outcome, Scenario
+from app.window.picture import Picture
+from app.window.session import Session
+from planner.values.book import Book
+from planner.values.refusal import Refused
+
+log = logging.getLogger(__name__)
+
+SOON_MS = 300  # the plan itself is painted first
+
+
+@dataclass(frozen=True)
+class Tried:
+    """A scenario and what is known of it; ``why`` says why it cannot be."""
+
+    scenario: Scenario
+    outcome: Outcome | None = None
+    why: str = ""
+
+    @property
+    def done(self) -> bool:
+        """Tell whether nothing more will be known."""
+        return bool(self.why) or (self.outcome is not None and not self.outcome.rough)
+
+
+class _Answers(QObject):
+    came = Signal(int, object, object)
+    failed = Signal(int, object, str)
+
+
+class _Job(QRunnable):
+    """Plans one scenario; without one it reads off the present plan."""
+
+    def __init__(
+        self,
+        serial: int,
+        scenario: Scenario | None,
+        outcomes: Callable[[Callable[[], bool]], object],
+        answers: _Answers,
+    ) -> None:
+        super().__init__()
+        self.stopped = Event()
+        self.scenario = scenario
+        self._serial, self._outcomes, self._answers = serial, outcomes, answers
+
+    def run(self) -> None:
+        """Plan it, and send what it comes to as it is known."""
+        if self.stopped.is_set():
+            return
+        try:
+            for outcome in self._outcomes(self.stopped.is_set):  # type: ignore[attr-defined]
+                if self.stopped.is_set():
+                    return
+                self._answers.came.emit(self._serial, self.scenario, outcome)
+        except (Refused, Unsound) as problem:
+            self._answers.failed.emit(self._serial, self.scenario, str(problem))
+        except Exception:
+            # A fault of the program must neither hang the window nor end it.
+            log.exception("trying a change failed")
+            why = "trying it failed; the program's log says where"
+            self._answers.failed.emit(self._serial, self.scenario, why)
+
+
+class Runner(QObject):
+    """Keeps the scenarios, and what each comes to with the book as it stands.
+
+    Signals
+    -------
+    changed()
+        Something new is known.
+    """
+
+    changed = Signal()
+
+    def __init__(self, session: Session, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self.present: Outcome | None = None
+        self.tried: list[Tried] = []
+        self._serial = 0
+        self._jobs: list[_Job] = []
+        self._picture: Picture | None = None
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(1)
+        self._answers = _Answers()
+        self._answers.came.connect(self._take)
+        self._answers.failed.connect(self._fail)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(SOON_MS)
+        self._soon.timeout.connect(self._start)
+        session.planning.connect(self._planning)
+        session.opened.connect(self._forget)
+
+    @property
+    def busy(self) -> bool:
+        """Tell whether something is still being planned."""
+        return self._soon.isActive() or any(not one.done for one in self.tried)
+
+    def add(self, scenario: Scenario) -> None:
+        """Try another scenario.
+
+        Raises
+        ------
+        Refused
+            If it cannot be made of the book, or is being tried already.
+        """
+        book = self._session.book
+        if book is None:
+            return
+        scenario.apply(book)
+        if scenario.changes in [one.scenario.changes for one in self.tried]:
+            raise Refused("", self._session.tr("this is being tried already"))
+        self.tried.append(Tried(scenario))
+        self.changed.emit()
+        self._soon.start()
+
+    def drop(self, scenario: Scenario) -> None:
+        """Forget a scenario, also while it is being planned."""
+        for job in self._jobs:
+            if job.scenario == scenario:
+                job.stopped.set()
+        self.tried = [one for one in self.tried if one.scenario != scenario]
+        self.changed.emit()
+
+    def keep(self, scenario: Scenario) -> Refused | None:
+        """Make a scenario of the open book, as one edit; the others are tried on top of it."""
+        refused = self._session.attempt(scenario.apply)
+        if refused is None:
+            self.drop(scenario)
+        return refused
+
+    def wait(self) -> None:
+        """Wait until nothing is being planned any more."""
+        self._pool.waitForDone()
+
+    def stop(self) -> None:
+        """Plan nothing more."""
+        self._serial += 1
+        self._soon.stop()
+        for job in self._jobs:
+            job.stopped.set()
+        self._jobs.clear()
+        self._pool.clear()
+
+    def _forget(self) -> None:
+        self.stop()
+        self.present, self._picture = None, None
+        self.tried.clear()
+        self.changed.emit()
+
+    def _planning(self, busy: bool) -> None:
+        """Make way for the plan itself; go on when it rests, anew if it is another."""
+        if busy:
+            self.stop()
+        elif self._session.picture is not self._picture:
+            self.present = None
+            self.tried = [Tried(one.scenario) for one in self.tried]
+            self.changed.emit()
+            self._soon.start()
+        elif self.busy or self.present is None:
+            self._soon.start()
+
+    def _start(self) -> None:
+        picture, book = self._session.picture, self._session.book
+        if picture is None or book is None:
+            return
+        self._picture = picture
+        waiting = [one.scenario for one in self.tried if not one.done]
+        running = [job.scenario for job in self._jobs if not job.stopped.is_set()]
+        if self.present is None:
+            self._run(None, lambda _stop: iter((what_if.outcome_of(picture.book, picture.plan),)))
+        for scenario in waiting:
+            if scenario not in running:
+                self._run(scenario, _trying(book, picture.now, scenario))
+
+    def _run(
+        self, scenario: Scenario | None, outcomes: Callable[[Callable[[], bool]], object]
+    ) -> None:
+        job = _Job(self._serial, scenario, outcomes, self._answers)
+        self._jobs.append(job)
+        self._pool.start(job)
+
+    def _take(self, serial: int, scenario: Scenario | None, outcome: Outcome) -> None:
+        if serial != self._serial:
+            return
+        if scenario is None:
+            self.present = outcome
+        self._know(scenario, outcome, "")
+
+    def _fail(self, serial: int, scenario: Scenario | None, why: str) -> None:
+        if serial == self._serial:
+            self._know(scenario, None, why)
+
+    def _know(self, scenario: Scenario | None, outcome: Outcome | None, why: str) -> None:
+        self.tried = [
+            Tried(one.scenario, outcome, why) if one.scenario == scenario else one
+            for one in self.tried
+        ]
+        if why or (outcome is not None and not outcome.rough):
+            self._jobs = [job for job in self._jobs if job.scenario != scenario]
+        self.changed.emit()
+
+
+def _trying(book: Book, now: int, scenario: Scenario) -> Callable[[Callable[[], bool]], object]:
+    return lambda stop: what_if.tried(book, now, scenario, stop)
