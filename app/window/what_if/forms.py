@@ -312,7 +312,8 @@ class FirstForm(Form):
 
     def show_book(self, book: Book, now: int) -> None:
         """Offer every model, and none."""
-        refill(self.models, _models(book, self.tr("none of {project}")))
+        offered = _models(book, self.tr("none of {project}"))
+        refill(self.models, sorted(offered, key=lambda one: not one[1][1]))
 
     def change(self) -> Change:
         """Return the change that the fields say."""
