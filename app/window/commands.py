@@ -11,6 +11,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenuBar
 
 from app.window import help_pages
+from app.window.last_edits import show_edits
 from app.window.palette import Look
 
 if TYPE_CHECKING:
@@ -35,11 +36,21 @@ class Commands(QObject):
         self.quit = self._action(self.tr("&Quit"), window.close, Keys.Quit)
         self.undo = self._action(self.tr("&Undo"), session.undo, Keys.Undo)
         self.redo = self._action(self.tr("&Redo"), session.redo, Keys.Redo)
+        self.edits = self._action(
+            self.tr("&Last edits…"), partial(show_edits, session, window), "Ctrl+L"
+        )
         self.about = self._action(self.tr("&About Tackfree"), lambda: help_pages.about(window))
         self.keys = self._action(
             self.tr("&Keys"), lambda: help_pages.keys(window), Keys.HelpContents
         )
+        acts = window.acts
         self.bench = self._action(self.tr("&Bench mode"), window.go_to_bench, "F11")
+        self.hour = self._action(self.tr("An &hour more"), acts.hour, "Ctrl+H")
+        self.stop = self._action(self.tr("&Stop for tonight"), acts.stop, "Ctrl+Shift+E")
+        self.lost = self._action(self.tr("This evening is &lost"), acts.lost, "Ctrl+Shift+L")
+        self.back = self._action(
+            self.tr("&Take back the last"), acts.take_back, "Ctrl+Backspace"
+        )
         self.views = self._views()
         self.looks = self._looks()
 
@@ -86,19 +97,26 @@ class Commands(QObject):
         file.addActions([self.new, self.open])
         file.addSeparator()
         file.addActions([self.import_, self.export])
+        self._window.files.exports.fill(file.addMenu(self.tr("E&xport")))
         file.addSeparator()
         file.addAction(self.quit)
         edit = bar.addMenu(self.tr("&Edit"))
         edit.addActions([self.undo, self.redo])
+        edit.addSeparator()
+        edit.addAction(self.edits)
         view = bar.addMenu(self.tr("&View"))
         view.addActions(self.views)
-        view.addSeparator()
-        view.addAction(self.bench)
         dock = self._window.dock.toggleViewAction()
         dock.setShortcut(QKeySequence("F4"))
         view.addAction(dock)
         view.addSeparator()
         view.addActions(list(self.looks.values()))
+        evening = bar.addMenu(self.tr("E&vening"))
+        evening.addActions([self.bench])
+        evening.addSeparator()
+        evening.addActions([self.hour, self.stop, self.lost])
+        evening.addSeparator()
+        evening.addAction(self.back)
         help_ = bar.addMenu(self.tr("&Help"))
         help_.addActions([self.keys, self.about])
 

@@ -28,6 +28,7 @@ from app.window.commands import Commands
 from app.window.drying.notifier import Notifier
 from app.window.drying.view import DryingView
 from app.window.empty_state import EmptyState
+from app.window.evening_acts import EveningActs
 from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
 from app.window.moved_panel import MovedPanel
@@ -68,6 +69,7 @@ class MainWindow(QMainWindow):
             self.stack.addWidget(page.widget)
         self.stack.addWidget(self.empty)
         self.files = Files(session, self)
+        self.acts = EveningActs(session)
         self.commands = Commands(self)
         self.projects = ProjectPanel(session)
         self.navigation = Navigation(self.commands.views, self.projects)
@@ -136,7 +138,9 @@ class MainWindow(QMainWindow):
         self.tonight.taken_back.connect(self._take_back)
         self.tonight.bench_wanted.connect(self.go_to_bench)
         self.notifier.said.connect(self._tell)
+        self.drying.looked.connect(self.acts.looked)
         self.coats.mend_wanted.connect(self._mend)
+        self.view("wishes").show_wanted.connect(self._show_piece)
         self.empty.demo_wanted.connect(self.files.open_demo)
         self.empty.import_wanted.connect(self.files.import_project)
         QApplication.instance().styleHints().colorSchemeChanged.connect(  # type: ignore[union-attr]
@@ -224,6 +228,10 @@ class MainWindow(QMainWindow):
             placed.start < now and not placed.logged for placed in picture.plan.placements
         ):
             self.session.replan()
+
+    def _show_piece(self, key: PassKey) -> None:
+        self.show_page("timeline")
+        self.timeline.strip.choose(key)
 
     def _mend(self, finding: Finding) -> None:
         mend = finding.mend

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QListWidget, QVBoxLayout, QWidget
 from app.service.moves import Move
 from app.window import reasons, words
 from app.window.labels import text
-from app.window.picture import Change
+from app.window.picture import Change, Picture
 
 
 class MovedPanel(QWidget):
@@ -39,7 +39,7 @@ class MovedPanel(QWidget):
         self.summary.setText(" ".join(self._sentences(change, zone, now)))
         self.list.clear()
         self.list.setVisible(bool(change.moves))
-        self.list.addItems([_line(move, zone, now) for move in change.moves])
+        self.list.addItems([_line(move, change.new, zone, now) for move in change.moves])
 
     def _sentences(self, change: Change, zone: ZoneInfo, now: int) -> list[str]:
         told = [
@@ -72,9 +72,20 @@ def _finish(name: str, before: int | None, after: int, zone: ZoneInfo, now: int)
     return sentence.format(project=name, time=at, length=gap)
 
 
-def _line(move: Move, zone: ZoneInfo, now: int) -> str:
+def _line(move: Move, picture: Picture, zone: ZoneInfo, now: int) -> str:
+    """Return from where to where a pass moved, and what holds it there."""
     name = words.capital(reasons.key_name(move.key))
     none = words.tr("no place")
     before = none if move.before is None else words.when(move.before, zone, now)
     after = none if move.after is None else words.when(move.after, zone, now)
-    return words.tr("{work}: {before} → {after}").format(work=name, before=before, after=after)
+    return words.tr("{work}: {before} → {after}. {why}").format(
+        work=name, before=before, after=after, why=_why(move, picture, zone, now)
+    )
+
+
+def _why(move: Move, picture: Picture, zone: ZoneInfo, now: int) -> str:
+    placed = picture.plan.placement(move.key)
+    if placed is not None:
+        return reasons.reason_sentence(placed.reason, zone, now)
+    found = next((one.why for one in picture.plan.unplaced if one.key == move.key), "")
+    return words.capital(found)

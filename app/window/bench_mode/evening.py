@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 
 from PySide6.QtCore import QObject, QSettings, Signal
 
-from app.service import logbook
+from app.service import happenings, logbook
+from app.service.edits import Edit
 from app.window import reasons, words
-from app.window.bench_mode import log_edits
 from app.window.bench_mode.asked import Asked, Line
 from app.window.bench_mode.closing import closing_before_next, looks
 from app.window.bench_mode.deeds import Deeds
@@ -17,14 +18,17 @@ from app.window.bench_mode.instead import instead
 from app.window.bench_mode.jobs import Job, jobs_of
 from app.window.bench_mode.keys import Deed
 from app.window.bench_mode.memory import Memory
+from app.window.bench_mode.questions import Questions
 from app.window.bench_mode.ready import braked
 from app.window.picture import Picture
 from app.window.session import Session
 from planner.tonight import BenchRow, WorkRow
+from planner.values.book import Book
 from planner.values.plan import BenchKind, PassKey
 from planner.values.refusal import Refused
 from planner.values.step import Tool
 
+Make = Callable[[Book], Edit]
 HOUR = 60
 OTHERS_SHOWN = 8
 
@@ -52,6 +56,8 @@ class Evening(QObject):
         self._jobs: tuple[Job, ...] = ()
         self._name: tuple[str, str] | None = None  # of a job that was looked for on purpose
         self._braked: PassKey | None = None
+        self._missed = False
+        self._questions = Questions(self._do_it, self.asks.emit, lambda: session.now)
         self.memory = Memory(settings, None)
         self.deeds_done = Deeds(session, self.memory)
         session.opened.connect(self._opened)
@@ -96,7 +102,9 @@ class Evening(QObject):
     def follow(self, picture: Picture) -> None:
         """Take the jobs from a new plan; a job that was looked for stays."""
         stretch = self._stretch
-        self._jobs = jobs_of(picture, self.memory.cups(stretch), self.memory.prepared(stretch))
+        self._missed = bool(happenings.missed(picture.book, self._session.now))
+        cups, prepared = self.memory.cups(stretch), self.memory.prepared(stretch)
+        self._jobs = jobs_of(picture, cups, prepared, self._session.now)
 
     def look(self, by: int) -> None:
         """Look at the job before or after the one on screen."""
@@ -109,11 +117,13 @@ class Evening(QObject):
     def deeds(self) -> list[Deed]:
         """Return what can be done to the job on screen."""
         job = self.job
-        always = [Deed.WRONG, Deed.INSTEAD, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
-        if self._picture is not None and self._picture.sheet.drying_now:
-            always.append(Deed.TACKY)
-        if self.deeds_done.last:
+        always = [Deed.INSTEAD, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
+        if self._picture is not None and any(one.log for one in self._picture.book.projects):
+            always += [Deed.TACKY, Deed.WRONG]
+        if self.deeds_done.last or self.deeds_done.from_before:
             always.append(Deed.BACK)
+        if self._missed:
+            always.append(Deed.MISSED)
         if len(self._jobs) > 1:
             always.append(Deed.LOOK)
         if job is None:
@@ -135,9 +145,25 @@ class Evening(QObject):
             Deed.HOUR: self._hour,
             Deed.END: self._end,
             Deed.CHECK: self._check,
+            Deed.TACKY: lambda: self._questions.tacky(self._shown),
+            Deed.WRONG: lambda: self._questions.wrong(self._shown, self.job),
+            Deed.MISSED: lambda: self._questions.missed(self._shown),
+            Deed.NOT_NOW: lambda: self._with_job(
+                lambda job: self._questions.not_now(self._shown, job)
+            ),
+            Deed.NOTE: lambda: self._with_job(self._questions.note),
             Deed.BACK: self._take_back,
         }
         acts[deed]()
+
+    @property
+    def _shown(self) -> Picture:
+        assert self._picture is not None
+        return self._picture
+
+    def _with_job(self, act: Callable[[Job], None]) -> None:
+        if self.job is not None:
+            act(self.job)
 
     # --- work ---------------------------------------------------------------------------
 
@@ -187,15 +213,25 @@ class Evening(QObject):
         if job is None:
             return
         row = job.row
-        if isinstance(row, WorkRow):
-            self._name = None
-            minutes = row.minutes if job.entry is None else None
-            self._make(
-                lambda book: logbook.finish(book, row.key, self._session.now, minutes, row.minutes),
-                lambda: self._hold(row),
-            )
-        else:
+        if not isinstance(row, WorkRow):
             self._set_up_done(row)
+        elif job.ticked and job.ticked < set(job.places):
+            self.asks.emit(self._questions.partly(job, partial(self._finish, row, job)))
+        else:
+            self._finish(row, job)
+
+    def _finish(self, row: WorkRow, job: Job) -> None:
+        self._name = None
+        minutes = row.minutes if job.entry is None else None
+        refused = self._make(
+            lambda book: logbook.finish(book, row.key, self._session.now, minutes, row.minutes),
+            lambda: self._hold(row),
+        )
+        book = self._session.book
+        if refused is None and book is not None:
+            asked = self._questions.out_of_order(book, row.key)
+            if asked is not None:
+                self.asks.emit(asked)
 
     def _set_up_done(self, row: BenchRow) -> None:
         stretch = self._stretch
@@ -225,10 +261,10 @@ class Evening(QObject):
     # --- the evening --------------------------------------------------------------------
 
     def _hour(self) -> None:
-        self._make(lambda book: log_edits.longer(book, self._session.now, HOUR))
+        self._make(lambda book: happenings.longer(book, self._session.now, HOUR))
 
     def _end(self) -> None:
-        if self._make(lambda book: log_edits.stop(book, self._session.now)) is None:
+        if self._make(lambda book: happenings.stop(book, self._session.now)) is None:
             self._check()
 
     def _check(self) -> None:
@@ -288,6 +324,9 @@ class Evening(QObject):
 
     def _take_back(self) -> None:
         name = self.deeds_done.last
+        if not name:
+            self.asks.emit(self._from_before())
+            return
         refused = self.deeds_done.take_back()
         self._name = None
         if self._picture is not None:
@@ -297,8 +336,26 @@ class Evening(QObject):
         )
         self.changed.emit()
 
-    def _make(self, make: object, remember: object = None) -> Refused | None:
-        refused = self.deeds_done.do(make, remember)  # type: ignore[arg-type]
+    def _from_before(self) -> Asked:
+        """Return the question whether to take back what was done before the restart."""
+        return Asked(
+            words.tr("Take back?"),
+            about=(words.capital(self.deeds_done.from_before),),
+            space=self._take_back_before,
+            space_word=words.tr("take it back"),
+        )
+
+    def _take_back_before(self) -> None:
+        name = self.deeds_done.from_before
+        self.deeds_done.take_back()
+        self.says.emit(words.tr("Taken back: {deed}.").format(deed=name))
+        self.changed.emit()
+
+    def _do_it(self, make: Make) -> None:
+        self._make(make)
+
+    def _make(self, make: Make, remember: Callable[[], None] | None = None) -> Refused | None:
+        refused = self.deeds_done.do(make, remember)
         if refused is not None:
             self.says.emit(str(refused))
         elif self._picture is not None:

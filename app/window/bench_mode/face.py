@@ -86,7 +86,7 @@ def face(picture: Picture, job: Job, look: Look, *, now: int, page: int) -> QWid
     if isinstance(row, WorkRow):
         _work(left, picture, job, row, look, now)
     else:
-        _set_up(left, picture, row, look)
+        _set_up(left, picture, row, look, now)
     left.addStretch(1)
     line.addLayout(left, 60)
     right = _places(job, look, page) if job.places else _takers(picture, job, look)
@@ -169,11 +169,17 @@ def recipe_lines(mixed: Load | None, *, stirred: bool) -> list[str]:
     return [*lines, told]
 
 
-def _set_up(column: QVBoxLayout, picture: Picture, row: BenchRow, look: Look) -> None:
+def _set_up(column: QVBoxLayout, picture: Picture, row: BenchRow, look: Look, now: int) -> None:
     minutes = words.tr("{airbrush} · {length}").format(
         airbrush=words.capital(row.airbrush) or words.tr("By hand"), length=words.span(row.minutes)
     )
     column.addWidget(look.label(minutes, PLAIN, colour="soft"))
+    if row.start - now >= WHY_SHOWN:
+        at = words.tr("Not before {time}, or it would stand too long.").format(
+            time=words.clock(row.start, picture.zone)
+        )
+        if row.kind is not BenchKind.CLEAN:
+            column.addWidget(look.label(at, PLAIN, colour="drying_word"))
     if row.kind is BenchKind.PREPARE and row.serves is not None:
         before = words.tr("before {work}").format(work=reasons.key_name(row.serves))
         column.addWidget(look.label(before, LARGE, bold=True))

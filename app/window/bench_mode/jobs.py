@@ -78,16 +78,21 @@ def entry_of(picture: Picture, key: PassKey) -> Logged | None:
 
 
 def jobs_of(
-    picture: Picture, cups: Mapping[str, str], prepared: Collection[str] = ()
+    picture: Picture, cups: Mapping[str, str], prepared: Collection[str] = (), now: int = 0
 ) -> tuple[Job, ...]:
     """Return what is left to do in the stretch of a picture, what is under way first."""
-    jobs = list(_jobs(picture, dict(cups), prepared))
+    jobs = list(_jobs(picture, dict(cups), prepared, max(now, picture.now)))
     return tuple(sorted(jobs, key=lambda job: job.entry is None))
 
 
-def _jobs(picture: Picture, holds: dict[str, str], prepared: Collection[str]) -> Iterator[Job]:
+def _jobs(
+    picture: Picture, holds: dict[str, str], prepared: Collection[str], now: int
+) -> Iterator[Job]:
     rows = [row for row in picture.sheet.rows if not _over(picture, row)]
-    yield from _cleaned(picture, holds, rows, picture.now)
+    filled_for = {name: held for name, held in holds.items() if _takes(rows, name, held)}
+    others = {name: held for name, held in holds.items() if name not in filled_for}
+    yield from _cleaned(picture, others, rows, now)
+    holds = {**filled_for, **others}
     for at, row in enumerate(rows):
         if isinstance(row, WorkRow):
             yield Job(row, entry_of(picture, row.key))
@@ -118,6 +123,14 @@ def _cleaned(picture: Picture, holds: dict[str, str], ahead: list[Row], at: int)
             del holds[brush.name]
             end = at + brush.clean_minutes
             yield Job(BenchRow(BenchKind.CLEAN, brush.name, "", "", (), None, at, end))
+
+
+def _takes(rows: list[Row], airbrush: str, coating: str) -> bool:
+    """Tell whether a cup holds what is sprayed next: filled early, it is not emptied again."""
+    use = next((row for row in rows if row.airbrush == airbrush), None)
+    if isinstance(use, WorkRow):
+        return use.coats[0].coating == coating
+    return use is not None and use.coating == coating
 
 
 def _over(picture: Picture, row: Row) -> bool:

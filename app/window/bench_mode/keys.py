@@ -25,6 +25,7 @@ class Deed(StrEnum):
     TACKY = "tacky"
     WRONG = "wrong"
     NOT_NOW = "not now"
+    MISSED = "missed"
     INSTEAD = "instead"
     NOTE = "note"
     LOOK = "look"
@@ -51,6 +52,7 @@ BINDINGS = (
     Binding(Deed.TACKY, (Key.Key_K,), "K"),
     Binding(Deed.WRONG, (Key.Key_R,), "R"),
     Binding(Deed.NOT_NOW, (Key.Key_N,), "N"),
+    Binding(Deed.MISSED, (Key.Key_W,), "W"),
     Binding(Deed.INSTEAD, (Key.Key_A,), "A"),
     Binding(Deed.NOTE, (Key.Key_M,), "M"),
     Binding(Deed.LOOK, (Key.Key_Left, Key.Key_Right), "← →"),
@@ -72,6 +74,7 @@ def deed_word(deed: Deed) -> str:
         Deed.TACKY: words.tr("still tacky"),
         Deed.WRONG: words.tr("went wrong"),
         Deed.NOT_NOW: words.tr("not this one"),
+        Deed.MISSED: words.tr("window missed"),
         Deed.INSTEAD: words.tr("something else"),
         Deed.NOTE: words.tr("note"),
         Deed.LOOK: words.tr("look around"),

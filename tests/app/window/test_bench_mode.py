@@ -3,64 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
 
 import pytest
+from bench_steps import AtTheBench
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
-from small_book import BRUSH, NOW, PROJECT, at, key, small_book
+from small_book import BRUSH, NOW, at, key, small_book
 from window_steps import MakeWindow
 
 from app.window.bench_mode.jobs import jobs_of
 from app.window.bench_mode.keys import BINDINGS, Deed
 from app.window.bench_mode.view import BenchMode
-from app.window.main_window import MainWindow
 from app.window.palette import DARK, LIGHT, contrast
-from planner.schedule.judge import judge
 from planner.values.plan import BenchKind
-from planner.values.project import Logged
 
 Key = Qt.Key
-
-
-class AtTheBench:
-    """A window in bench mode with a clock of its own."""
-
-    def __init__(self, qtbot: Any, window: MainWindow, now: int) -> None:
-        self.qtbot, self.window, self.now = qtbot, window, now
-        window.session.set_clock(lambda: self.now)
-        window.tonight.setFocus()
-        qtbot.keyClick(window.tonight, Key.Key_B)
-        self.bench: BenchMode = window.bench
-
-    def press(self, key: Qt.Key) -> None:
-        """Press a key and wait until nothing is being planned."""
-        self.qtbot.keyClick(self.bench, key)
-        self.settle()
-
-    def settle(self) -> None:
-        session = self.window.session
-        serial = session._serial
-        self.qtbot.waitUntil(
-            lambda: session._tried == serial and session._pool.activeThreadCount() == 0,
-            timeout=20_000,
-        )
-        for _ in range(3):
-            QApplication.processEvents()
-        picture = session.picture
-        assert picture is not None
-        assert judge(picture.book, picture.plan).accepted
-
-    @property
-    def log(self) -> tuple[Logged, ...]:
-        book = self.window.session.book
-        assert book is not None
-        return book.project(PROJECT).log
-
-    @property
-    def doing(self) -> str:
-        job = self.bench.job
-        return "" if job is None else job.name[0]
 
 
 Bench = Callable[[], AtTheBench]
@@ -86,11 +42,11 @@ def test_one_job_after_the_other(bench: Bench) -> None:
     assert here.doing == str(key("prime"))
     here.now += 3
     here.press(Key.Key_S)
-    (entry,) = here.log
+    (entry,) = here.project.log
     assert entry.end is None
     here.now += 9
     here.press(Key.Key_Space)
-    (entry,) = here.log
+    (entry,) = here.project.log
     assert entry.end is not None
     assert (entry.end - entry.start).seconds == 9 * 60
     assert here.doing == f"clean {BRUSH}"
@@ -102,12 +58,12 @@ def test_places_are_ticked_in_the_logbook_and_stay(bench: Bench) -> None:
     here = bench()
     here.press(Key.Key_Space)
     here.press(Key.Key_2)
-    (entry,) = here.log
+    (entry,) = here.project.log
     assert entry.ticked == ("tub/sides",)
     assert entry.end is None  # the first tick begins the work
     here.press(Key.Key_1)
     here.press(Key.Key_2)
-    (entry,) = here.log
+    (entry,) = here.project.log
     assert entry.ticked == ("tub/bed",)
 
 

@@ -1,0 +1,316 @@
+"""What the bench mode asks: which film, which repair, why not; each a short numbered list."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+
+from app.service import happenings, logbook, pins
+from app.service.edits import Edit
+from app.window import reasons, words
+from app.window.bench_mode.asked import LINES, Asked, Line
+from app.window.bench_mode.jobs import Job
+from app.window.drying.moments import Kind, moments
+from app.window.drying.wording import at_words, film_words
+from app.window.picture import Picture
+from planner.evening.missing import Missed, Remedy
+from planner.evening.repairs import Repair, repairs_for
+from planner.layers.finding import Mend
+from planner.values.book import Book
+from planner.values.moment import minute_of
+from planner.values.plan import PassKey
+from planner.values.project import Event
+
+Make = Callable[[Callable[[Book], Edit]], None]
+Ask = Callable[[Asked], None]
+FILMS_ASKED = 7
+
+
+class Questions:
+    """Asks, and makes the edit that the answers lead to.
+
+    ``make`` makes an edit, ``ask`` shows a question, ``now`` is the minute
+    that runs.
+    """
+
+    def __init__(self, make: Make, ask: Ask, now: Callable[[], int]) -> None:
+        self._make, self._ask, self._now = make, ask, now
+
+    # --- not this one -------------------------------------------------------------------
+
+    def not_now(self, picture: Picture, job: Job) -> None:
+        """Ask whether a pass is for later, or why it is left out."""
+        row = job.work
+        if row is None:
+            return
+        key = row.key
+        usual = (
+            words.tr("it looks good without"),
+            words.tr("there is no time for it"),
+            words.tr("something for it is missing"),
+            words.tr("not wanted on this model"),
+        )
+        later = Line(words.tr("Not tonight: plan it later"), "", partial(self._later, picture, key))
+        reasons_ = tuple(
+            Line(words.tr("Leave it out: {why}").format(why=why), "", partial(self._skip, key, why))
+            for why in usual
+        )
+        typed = Line(words.tr("Leave it out: type why"), "", partial(self._why, key))
+        name = words.capital(reasons.key_name(key))
+        self._ask(
+            Asked(words.tr("Not this one"), (later, *reasons_, typed), (name,)),
+        )
+
+    def _later(self, picture: Picture, key: PassKey) -> None:
+        stretch = picture.calendar.next_stretch(self._now())
+        end = stretch.interval.end if stretch else self._now()
+        self._make(lambda book: pins.not_before(book, key, end))
+
+    def _why(self, key: PassKey) -> None:
+        self._ask(
+            Asked(
+                words.tr("Why leave it out?"),
+                typed=partial(self._skip, key),
+                hint=words.tr("type, then Enter"),
+            )
+        )
+
+    def _skip(self, key: PassKey, why: str) -> None:
+        self._make(lambda book: happenings.skip(book, key, self._now(), why))
+
+    # --- still tacky --------------------------------------------------------------------
+
+    def tacky(self, picture: Picture) -> None:
+        """Ask which film is still tacky."""
+        now, zone = self._now(), picture.zone
+        found = {}
+        for one in moments(picture):
+            if one.kind is Kind.OPENS and one.film not in found:
+                found[one.film] = Line(
+                    words.tr("{film}, {model}").format(
+                        film=words.capital(film_words(one)), model=one.film.model
+                    ),
+                    words.tr("thought to open {time}").format(time=at_words(one, zone, now)),
+                    partial(self._is_tacky, one.film),
+                )
+        lines = tuple(found.values())[:LINES]
+        about = () if lines else (words.tr("Nothing that was laid is waited for."),)
+        self._ask(Asked(words.tr("What is still tacky?"), lines, about))
+
+    def _is_tacky(self, key: PassKey) -> None:
+        self._make(lambda book: happenings.tacky(book, key, self._now()))
+
+    # --- went wrong ---------------------------------------------------------------------
+
+    def wrong(self, picture: Picture, job: Job | None) -> None:
+        """Ask what went wrong: with which pass, how, and what is done about it."""
+        lines = []
+        if job is not None and job.work is not None and job.entry is not None:
+            row = job.work
+            for coat in row.coats:
+                told = words.tr("The colour runs out: {coating}").format(coating=coat.coating)
+                below = words.tr("what is ticked is done, the rest comes later")
+                lines.append(Line(told, below, partial(self._ran_out, job, coat.coating)))
+            told = words.tr("{work}, under way").format(
+                work=words.capital(reasons.key_name(row.key))
+            )
+            lines.append(Line(told, "", partial(self._how, picture, row.key)))
+        keys = _lately(picture)[: FILMS_ASKED - len(lines)]
+        zone, now = picture.zone, self._now()
+        for key, ended in keys:
+            at = words.when(ended, zone, now)
+            lines.append(
+                Line(
+                    words.capital(reasons.key_name(key)),
+                    words.tr("done {time}").format(time=at),
+                    partial(self._how, picture, key),
+                )
+            )
+        about = () if lines else (words.tr("Nothing has been done yet."),)
+        self._ask(Asked(words.tr("What went wrong?"), tuple(lines), about))
+
+    def _how(self, picture: Picture, key: PassKey) -> None:
+        name = words.capital(reasons.key_name(key))
+        lines = (
+            Line(
+                words.tr("Dropped, or damaged"),
+                "",
+                partial(self._repair, picture, key, Event.DROPPED),
+            ),
+            Line(
+                words.tr("I do not like it"),
+                "",
+                partial(self._repair, picture, key, Event.DISLIKED),
+            ),
+        )
+        self._ask(Asked(words.tr("How did it go wrong?"), lines, (name,)))
+
+    def _repair(self, picture: Picture, key: PassKey, event: Event) -> None:
+        lines = []
+        for kind in repairs_for(picture.book, key):
+            steps = happenings.outline(picture.book, key, kind)
+            names = [words.stage_word(step.stage) for step in steps]
+            lines.append(
+                Line(
+                    words.capital(_repair_word(kind)),
+                    words.listed(names),
+                    partial(self._mend, key, kind, event),
+                )
+            )
+        lines = lines[: LINES - 1]
+        lines.append(
+            Line(
+                words.tr("Leave it as it is"),
+                words.tr("only noted in the logbook"),
+                partial(self._note_only, key, event),
+            )
+        )
+        name = words.capital(reasons.key_name(key))
+        self._ask(Asked(words.tr("What is done about it?"), tuple(lines), (name,)))
+
+    def _mend(self, key: PassKey, kind: Repair, event: Event) -> None:
+        self._make(lambda book: happenings.repair(book, key, self._now(), kind, event))
+
+    def _note_only(self, key: PassKey, event: Event) -> None:
+        text = words.tr("{event}, left as it is").format(event=event.value)
+        self._make(lambda book: happenings.note(book, self._now(), text, key))
+
+    def _ran_out(self, job: Job, coating: str) -> None:
+        row = job.work
+        assert row is not None
+        ticked = tuple(sorted(job.ticked))
+        self._make(lambda book: happenings.ran_out(book, row.key, self._now(), coating, ticked))
+
+    # --- partly done, out of order, notes -----------------------------------------------
+
+    def partly(self, job: Job, whole: Callable[[], None]) -> Asked:
+        """Return the question whether a pass with places not ticked is done."""
+        row = job.work
+        assert row is not None
+        ticked = tuple(place for place in job.places if place in job.ticked)
+        left = [place.replace("/", ": ") for place in job.places if place not in job.ticked]
+        lines = (
+            Line(words.tr("All of it is done"), "", whole),
+            Line(
+                words.tr("Only what is ticked; the rest comes later"),
+                words.listed(left),
+                partial(self._split, row.key, ticked),
+            ),
+        )
+        told = words.tr("{done} of {count} places are ticked.").format(
+            done=len(ticked), count=len(job.places)
+        )
+        return Asked(words.tr("Is all of it done?"), lines, (told,))
+
+    def _split(self, key: PassKey, ticked: tuple[str, ...]) -> None:
+        self._make(lambda book: logbook.split(book, key, ticked, self._now()))
+
+    def out_of_order(self, book: Book, key: PassKey) -> Asked | None:
+        """Return what to ask where a pass was done before its turn, else None."""
+        found = happenings.out_of_order(book, key)
+        if found is None:
+            return None
+        about = [
+            words.tr("Done before: {steps}.").format(
+                steps=words.listed([step.replace("-", " ") for step in found.before])
+            )
+        ]
+        about += [finding.message for finding in found.findings[:2]]
+        lines = [
+            Line(
+                words.tr("Put it in the order in which it was done"),
+                "",
+                partial(self._make, lambda _book: found.edit),
+            )
+        ]
+        for finding in found.findings[:3]:
+            mend = finding.mend
+            if mend is not None:
+                lines.append(Line(mend.title, finding.message, partial(self._apply, mend)))
+        return Asked(words.tr("Out of order"), tuple(lines), tuple(about))
+
+    def _apply(self, mend: Mend) -> None:
+        self._make(lambda book: Edit(mend.title, mend.apply(book)))
+
+    def note(self, job: Job) -> None:
+        """Ask for a line of note on the pass on screen."""
+        row = job.work
+        assert row is not None
+        key = row.key
+
+        def noted(text: str) -> None:
+            if job.entry is not None:
+                self._make(lambda book: logbook.annotate(book, key, note=text))
+            else:
+                self._make(lambda book: happenings.note(book, self._now(), text, key))
+
+        self._ask(
+            Asked(
+                words.tr("Note"),
+                about=(words.capital(reasons.key_name(key)),),
+                typed=noted,
+                hint=words.tr("type, then Enter"),
+            )
+        )
+
+    def missed(self, picture: Picture) -> None:
+        """Ask what is done about windows that have closed unmet."""
+        now, zone = self._now(), picture.zone
+        lines: list[Line] = []
+        about: list[str] = []
+        for one in happenings.missed(picture.book, now):
+            told = words.tr("{work}: its window closed {time}.").format(
+                work=words.capital(reasons.key_name(one.key)),
+                time=words.when(one.closed, zone, now),
+            )
+            about.append(told)
+            name = words.capital(reasons.key_name(one.key))
+            lines += [
+                Line(_remedy_word(choice), name, partial(self._remedy, one, choice))
+                for choice in one.remedies
+            ]
+        if not lines:
+            about = about or [words.tr("No window has been missed.")]
+        self._ask(Asked(words.tr("Window missed"), tuple(lines[:LINES]), tuple(about[:2])))
+
+    def _remedy(self, missed: Missed, choice: Remedy) -> None:
+        self._make(lambda book: happenings.remedy(book, missed, choice, self._now()))
+
+
+def _lately(picture: Picture) -> list[tuple[PassKey, int]]:
+    """Return every pass that was done, the last first, with its end."""
+    found = [
+        (PassKey(project.name, entry.model, entry.step, entry.coat), minute_of(entry.end))
+        for project in picture.book.projects
+        if project.active
+        for entry in project.log
+        if entry.end is not None
+        and picture.laid.problem.index.get(
+            PassKey(project.name, entry.model, entry.step, entry.coat)
+        )
+        is not None
+    ]
+    return sorted(found, key=lambda one: (-one[1], one[0]))
+
+
+def _remedy_word(choice: Remedy) -> str:
+    told = {
+        Remedy.WAIT: words.tr("Wait until it opens again"),
+        Remedy.SCUFF: words.tr("Scuff, then go on"),
+        Remedy.LATE: words.tr("Do it late, with more care and time"),
+        Remedy.SKIP: words.tr("Leave it out"),
+    }
+    return told[choice]
+
+
+def _repair_word(kind: Repair) -> str:
+    told = {
+        Repair.AGAIN: words.tr("lay it once more"),
+        Repair.TOUCH_UP: words.tr("touch up"),
+        Repair.SAND: words.tr("sand and respray"),
+        Repair.STRIP: words.tr("strip and start over"),
+        Repair.FROSTING: words.tr("fix frosting"),
+        Repair.SILVERING: words.tr("fix silvering"),
+        Repair.TIDE_MARK: words.tr("lift a tide mark"),
+    }
+    return told[kind]
