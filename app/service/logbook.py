@@ -13,6 +13,8 @@ from app.service.edits import Edit
 from planner.evening import facts
 from planner.evening.facts import entry_of
 from planner.evening.parting import parted, places_of
+from planner.passes import expand
+from planner.quantity import used_by
 from planner.values.book import Book
 from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey, Plan
@@ -201,8 +203,16 @@ def split(
     done_places: Collection[str],
     now: int,
     planned: int | None = None,
+    *,
+    minutes: int | None = None,
+    used: Iterable[Used] | None = None,
+    air: tuple[float, float] | None = None,
+    note: str = "",
 ) -> Edit:
     """Note that a pass is done on some of its places; what is left becomes a step of its own.
+
+    Absent, ``planned`` and ``used`` are what is reckoned for those places;
+    for the rest see `finish`.
 
     Raises
     ------
@@ -215,12 +225,19 @@ def split(
     here = places_of(facts.model_of(made.book, key), facts.step_of(made.book, key), key.coat)
     if known is not None:
         ticked = tuple(place for place in known.ticked if place in here)
-        made = replace(
-            made, book=facts.corrected(made.book, key.project, replace(known, ticked=ticked))
-        )
+        fewer = replace(known, ticked=ticked)
+        made = replace(made, book=facts.corrected(made.book, key.project, fewer))
     share = planned_minutes(made.book, None, key) if planned is None else planned
-    done = finish(made.book, key, now, planned=share)
+    takes = usual_use(made.book, key) if used is None else used
+    done = finish(made.book, key, now, minutes, share, used=takes, air=air, note=note)
     return Edit(f"partly done: {key.model}/{key.step}", done.book)
+
+
+def usual_use(book: Book, key: PassKey) -> tuple[Used, ...]:
+    """Return what a pass is reckoned to use of each bottle, to be offered to the logbook."""
+    project = facts.project_of(book, key.project)
+    passes = expand(project, facts.model_of(book, key))
+    return next((used_by(book, one) for one in passes if one.key == key), ())
 
 
 def _begun(book: Book, key: PassKey, now: int, planned: int | None) -> Logged:

@@ -1,0 +1,324 @@
+"""Note in the logbook what was begun, done, skipped, or went wrong."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from app.command_line.output import FINE, NOT_SOUND, answer, document, iso, note, progress
+from app.command_line.source import add_book, add_json
+from app.service import happenings, logbook, paper, planning, words
+from app.service.books import open_book
+from app.service.clock import current_minute, read_moment
+from app.service.edits import Edit
+from app.service.step_names import Coat, step_named
+from planner.evening.advice import rest, silvering
+from planner.evening.missing import Missed
+from planner.evening.repairs import Repair
+from planner.layers.findings import Finding
+from planner.tonight import RunSheet, WorkRow, run_sheet
+from planner.values.book import Book
+from planner.values.moment import zone_named
+from planner.values.plan import PassKey
+from planner.values.project import Event, Used
+from planner.values.refusal import Refused, demand, demand_known
+from storage import photos
+from storage.bench_book import BenchBook
+
+EXAMPLES = """\
+  tackfree log start "Winch Truck Gannet/prime"
+  tackfree log done "Winch Truck Gannet/prime" --minutes 14 --used "grey primer=3.5"
+  tackfree log done "Winch Truck Gannet/base#2" --only hull --only wheels
+  tackfree log tacky "Winch Truck Gannet/base" --at 2031-03-05T21:40
+  tackfree log skip "Winch Truck Gannet/filter" --note "dark enough"
+  tackfree log redo "Winch Truck Gannet/base" --by sand --note "runs on the door"
+  tackfree log stop
+"""
+
+DEEDS = ("start", "done", "tacky", "skip", "redo", "stop", "longer", "note", "back")
+NAMELESS = ("stop", "longer", "back")
+HOUR = 60
+ONLY_WITH = {
+    "minutes": ("done", "longer"),
+    "used": ("done",),
+    "only": ("done", "redo"),
+    "by": ("redo",),
+    "dropped": ("redo",),
+    "photo": ("done", "note"),
+    "temperature": ("done",),
+    "humidity": ("done",),
+    "note": ("done", "skip", "redo", "note"),
+}
+
+
+@dataclass
+class Logged:
+    """What came of it: the edits made, and what to say beside."""
+
+    edits: list[Edit] = field(default_factory=list)
+    findings: tuple[Finding, ...] = ()
+    remarks: list[str] = field(default_factory=list)
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Say what the command takes."""
+    parser.add_argument("deed", choices=DEEDS, metavar="DEED", help=", ".join(DEEDS))
+    parser.add_argument(
+        "step", nargs="?", metavar="STEP", help='"model/step", with "#2" for the second coat'
+    )
+    parser.add_argument("--at", metavar="T", help="when it was; without it, now")
+    parser.add_argument("--minutes", type=int, metavar="N", help="minutes of work; for longer, 60")
+    parser.add_argument(
+        "--used",
+        action="append",
+        metavar="COATING=ML",
+        help="what was used; without it, what is reckoned for the step",
+    )
+    parser.add_argument(
+        "--only", action="append", metavar="PLACE", help="a part or part/place; the rest is left"
+    )
+    parser.add_argument(
+        "--by", choices=[kind.value for kind in Repair], help="how to mend; without it, again"
+    )
+    parser.add_argument(
+        "--dropped", action="store_true", default=None, help="it fell; without it, it is disliked"
+    )
+    parser.add_argument("--temperature", type=float, metavar="C", help="the gauge shows [°C]")
+    parser.add_argument("--humidity", type=float, metavar="RH", help="the gauge shows [%% RH]")
+    parser.add_argument("--note", metavar="TEXT", help="a note, or why")
+    parser.add_argument(
+        "--photo", action="append", type=Path, metavar="FILE", help="a photo to keep"
+    )
+    add_book(parser)
+    add_json(parser)
+
+
+def run(args: argparse.Namespace) -> int:
+    """Log it, then tell what has changed and what is next."""
+    _fits(args)
+    with open_book(getattr(args, "book", None)) as bench:
+        book = bench.book()
+        zone = zone_named(book.bench_time.zone)
+        now = current_minute() if args.at is None else read_moment(args.at, zone, "--at")
+        if args.deed == "back":
+            name = bench.take_back()
+            if name is None:
+                raise Refused("back", "there is nothing to take back")
+            made = Logged(remarks=[f"taken back: {name}"])
+        else:
+            made = _DEEDS[args.deed](args, bench, now)
+            for edit in made.edits:
+                bench.apply(edit.name, edit.book, edit.merge)
+        after = bench.book()
+    with progress("planning"):
+        plan = planning.plan(after, now, quick=True).plan
+    sheet = run_sheet(after, plan, now)
+    late = happenings.missed(after, now)
+    remarks = [*made.remarks, *_remarks(after, now, late, zone)]
+    if args.json:
+        document(_document(made, remarks, late, sheet, zone))
+    else:
+        answer("\n".join([*(edit.name for edit in made.edits), *remarks, *_next(sheet, after)]))
+    for finding in made.findings:
+        mend = f"; mend: {finding.mend.title}" if finding.mend else ""
+        note(f"{finding.verdict}: {finding.message}{mend}")
+    return NOT_SOUND if made.findings else FINE
+
+
+def _fits(args: argparse.Namespace) -> None:
+    """Refuse options that the deed does not go with."""
+    for option, deeds in ONLY_WITH.items():
+        given = getattr(args, option) is not None
+        demand(not given or args.deed in deeds, f"--{option}", f"goes with {' or '.join(deeds)}")
+    if args.deed in NAMELESS:
+        demand(args.step is None, "STEP", f"{args.deed} names no step")
+    elif args.deed != "note":
+        demand(args.step is not None, "STEP", f"say which step; {args.deed} needs one")
+    both = (args.temperature is None) == (args.humidity is None)
+    demand(both, "--humidity", "goes with --temperature; give both")
+
+
+def _start(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    key = step_named(book, args.step, Coat.TO_BEGIN)
+    made = Logged([logbook.begin(book, key, now, logbook.planned_minutes(book, None, key))])
+    resting = rest(book, key, now)
+    if resting is not None:
+        until = words.moment(resting.until, zone_named(book.bench_time.zone))
+        made.remarks.append(f"{resting.tries} tries failed here; better let it rest until {until}")
+    return made
+
+
+def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    key = step_named(book, args.step, Coat.TO_END)
+    air = None if args.temperature is None else (args.temperature, args.humidity)
+    kept = [photos.keep(bench.path, source) for source in args.photo or ()]
+    given = None if args.used is None else _used(book, args.used)
+    text = args.note or ""
+    if args.only:
+        done = logbook.split(
+            book, key, args.only, now, minutes=args.minutes, used=given, air=air, note=text
+        )
+    else:
+        used = logbook.usual_use(book, key) if given is None else given
+        done = logbook.finish(book, key, now, args.minutes, used=used, air=air, note=text)
+    after = done.book
+    for name in kept:
+        after = logbook.annotate(after, key, photo=name).book
+    made = Logged([Edit(done.name, after)])
+    entry = logbook.entry_of(after, key)
+    assert entry is not None
+    if entry.used:
+        word = "reckoned" if given is None else "used"
+        amounts = ", ".join(f"{one.ml:g} ml {one.coating}" for one in entry.used)
+        made.remarks.append(f"{word}: {amounts}")
+    overtaking = happenings.out_of_order(after, key)
+    if overtaking is not None:
+        made.edits.append(overtaking.edit)
+        made.findings = overtaking.findings
+    return made
+
+
+def _tacky(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    return Logged([happenings.tacky(book, step_named(book, args.step, Coat.LAST), now)])
+
+
+def _skip(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    key = step_named(book, args.step, Coat.TO_BEGIN)
+    return Logged([happenings.skip(book, key, now, args.note or "")])
+
+
+def _redo(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    key = step_named(book, args.step, Coat.LAST)
+    kind = Repair(args.by or Repair.AGAIN.value)
+    event = Event.DROPPED if args.dropped else Event.DISLIKED
+    places = tuple(args.only or ())
+    new = happenings.outline(book, key, kind, places)
+    made = Logged([happenings.repair(book, key, now, kind, event, places, args.note or "")])
+    made.remarks += [f"new step: {step.id}: {step.title}" for step in new]
+    return made
+
+
+def _stop(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    return Logged([happenings.stop(bench.book(), now)])
+
+
+def _longer(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    minutes = HOUR if args.minutes is None else args.minutes
+    return Logged([happenings.longer(bench.book(), now, minutes)])
+
+
+def _note(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    demand(bool(args.note or args.photo), "--note", "is missing; say what to note")
+    if args.step is None:
+        demand(not args.photo, "--photo", "goes with a step; name one")
+        return Logged([happenings.note(book, now, args.note)])
+    key = step_named(book, args.step, Coat.LAST)
+    if logbook.entry_of(book, key) is None:
+        demand(not args.photo, "--photo", "goes with a step that is begun or done")
+        return Logged([happenings.note(book, now, args.note, key)])
+    edits = [logbook.annotate(book, key, note=args.note)] if args.note else []
+    for source in args.photo or ():
+        latest = edits[-1].book if edits else book
+        edits.append(logbook.annotate(latest, key, photo=photos.keep(bench.path, source)))
+    return Logged(edits)
+
+
+_DEEDS: dict[str, Callable[[argparse.Namespace, BenchBook, int], Logged]] = {
+    "start": _start,
+    "done": _done,
+    "tacky": _tacky,
+    "skip": _skip,
+    "redo": _redo,
+    "stop": _stop,
+    "longer": _longer,
+    "note": _note,
+}
+
+
+def _used(book: Book, texts: list[str]) -> tuple[Used, ...]:
+    """Read "coating=ml"."""
+    known = [coating.name for coating in book.coatings]
+    found = []
+    for text in texts:
+        coating, equals, amount = text.rpartition("=")
+        try:
+            ml = float(amount)
+        except ValueError:
+            equals = ""
+            ml = 0.0
+        demand(bool(equals), "--used", f'"{text[:80]}" is no amount; write "coating=3.5"')
+        demand_known(coating.strip(), known, "coating", "--used")
+        found.append(Used(coating=coating.strip(), ml=ml))
+    return tuple(found)
+
+
+def _remarks(book: Book, now: int, late: tuple[Missed, ...], zone: ZoneInfo) -> list[str]:
+    lines = []
+    for one in late:
+        what = f"{words.pass_name(one.key)}: window closed {words.moment(one.closed, zone)}"
+        if one.reopens is not None:
+            lines.append(f"{what}, open again {words.moment(one.reopens, zone)}")
+        else:
+            lines.append(f"{what}; now: {' or '.join(remedy.value for remedy in one.remedies)}")
+    lines += [f"look for silvering: {words.pass_name(one.key)}" for one in silvering(book, now)]
+    return lines
+
+
+def _next(sheet: RunSheet, book: Book) -> list[str]:
+    work = [row for row in sheet.rows if isinstance(row, WorkRow) and not row.logged]
+    zone = zone_named(book.bench_time.zone)
+    if not work:
+        return ["next: nothing more in this stretch"]
+    row = work[0]
+    return [f"next: {words.moment(row.start, zone)} {paper.work_title(row)} ({row.minutes} min)"]
+
+
+def _document(
+    made: Logged, remarks: list[str], late: tuple[Missed, ...], sheet: RunSheet, zone: ZoneInfo
+) -> dict[str, Any]:
+    work = [row for row in sheet.rows if isinstance(row, WorkRow) and not row.logged]
+    return {
+        "logged": [edit.name for edit in made.edits],
+        "remarks": remarks,
+        "findings": [
+            {
+                "verdict": one.verdict.value,
+                "where": one.path,
+                "message": one.message,
+                "mend": one.mend.title if one.mend else None,
+            }
+            for one in made.findings
+        ],
+        "missed": [
+            {
+                **_key(one.key),
+                "closed": iso(one.closed, zone),
+                "reopens": iso(one.reopens, zone),
+                "remedies": [remedy.value for remedy in one.remedies],
+            }
+            for one in late
+        ],
+        "next": [
+            {
+                **_key(row.key),
+                "start": iso(row.start, zone),
+                "end": iso(row.end, zone),
+                "minutes": row.minutes,
+            }
+            for row in work
+        ],
+    }
+
+
+def _key(key: PassKey) -> dict[str, Any]:
+    return {"project": key.project, "model": key.model, "step": key.step, "coat": key.coat}
