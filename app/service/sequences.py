@@ -212,6 +212,8 @@ def _stocked(book: Book, sequence: Sequence, colours: Mapping[str, str]) -> Book
 
 def _only_needed(before: Book, after: Book) -> Book:
     """Return the book without starter coatings that came in and that nothing lays."""
+    if after.coatings is before.coatings and after.mixes is before.mixes:
+        return after
     laid = {
         one.coating
         for project in after.projects

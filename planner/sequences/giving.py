@@ -9,6 +9,7 @@ from planner.passes import WHOLE_UNIT
 from planner.sequences.choosing import complete, holds
 from planner.sequences.minutes import factor_of, growth, scaled
 from planner.sequences.references import meant, written
+from planner.sequences.sections import in_sections
 from planner.values.model import Model
 from planner.values.refusal import Refused, demand_known
 from planner.values.sequence import EVERY, Colour, Sequence
@@ -29,6 +30,7 @@ def steps_for(
 
     Parts that the model lacks are left out; a step with nothing left to
     work on is not there, and what waited for it waits for what it waited for.
+    What cannot be wiped or rubbed in time is laid in sections (`sections`).
 
     Parameters
     ----------
@@ -52,7 +54,7 @@ def steps_for(
     grown = growth(area_cm2, sequence.made_for_cm2)
     if not fitted:
         raise Refused("", f'nothing of "{sequence.name}" fits "{model.name}"; choose another')
-    return tuple(
+    sized = (
         replace(
             step,
             applications=tuple(
@@ -62,6 +64,7 @@ def steps_for(
         )
         for step in fitted
     )
+    return in_sections(tuple(sized))
 
 
 def colours_needed(

@@ -13,7 +13,7 @@ and 1 (paint is spread square centimetre by square centimetre).  The pace
 that the logbook teaches corrects what comes of it.
 """
 
-LEAST, MOST = 0.25, 8.0  # assumed: beyond these the law is not to be trusted
+LEAST, MOST = 0.25, 4.0  # assumed: beyond these the law is not to be trusted
 MOST_MINUTES = 1440  # what a step may take at all [min]
 
 

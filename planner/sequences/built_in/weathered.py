@@ -121,6 +121,7 @@ def _colours() -> tuple[SequenceStep, ...]:
             "base colour",
             sprayed_coats=2,
             needs=(FLUID,),
+            in_one_go=True,
         ),
         work(
             "chip-rub",

@@ -120,6 +120,7 @@ WHITEWASH = Sequence(
             "whitewash",
             HULL,
             brushed_coats=1,
+            in_one_go=True,
         ),
         work(
             "wear",

@@ -82,10 +82,12 @@ def by_tools(
     unless: tuple[str, ...] = (),
     role: Role | None = None,
     look_in: int | None = None,
+    in_one_go: bool = False,
 ) -> tuple[SequenceStep, ...]:
     """Write a coat three times, for airbrush, brush and spray can; one of them is there.
 
     ``can`` is the colour in a can; without it, what a can cannot do is brushed.
+    ``in_one_go``: it is rubbed soon, so that it is not broken off half done.
     """
     made = []
     for tool in (AIRBRUSH, BRUSH, CAN):
@@ -105,7 +107,7 @@ def by_tools(
                 role=role,
                 traits=(Trait.SMELLS,) if hand == CAN else (),
                 look_in=look_in,
-                split_least=10 if hand == BRUSH else None,
+                split_least=10 if hand == BRUSH and not in_one_go else None,
             )
         )
     return tuple(made)
@@ -120,7 +122,7 @@ def decals(
     """Write decals and their pressing; bed and seal are the sequence's own."""
     settle = Gate(
         after="decals",
-        windows=(Window(opens=Mark(minutes=3), closes=Mark(minutes=60)),),
+        windows=(Window(opens=Mark(minutes=3), closes=Mark(minutes=90)),),
         closing=Bound.END,
     )
     return (
