@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.window import words
 from app.window.bench_time.view import BenchTimeView
+from app.window.build.view import BuildView
 from app.window.drying.view import DryingView
 from app.window.gear.view import GearView
 from app.window.palette import Colours
@@ -72,6 +73,7 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page("timeline", tr("T&imeline"), TimelinePage(session), Part.STRIP),
         Page("room", tr("&Room"), RoomView(), Part.CURE),
         Page("stack", tr("&Coat stack"), StackView(), Part.FINDINGS),
+        Page("build", tr("B&uild"), BuildView(session), Part.BUILD),
         Page("what if", tr("&What if"), WhatIfView(session)),
         Page("wishes", tr("W&ishes"), WishesView(session)),
         Page("drying", tr("&Drying now"), DryingView(session), Part.LAID),

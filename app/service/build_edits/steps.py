@@ -12,7 +12,6 @@ from app.service.build_edits.spots import (
     logged,
     model_of,
     project_of,
-    references,
     step_of,
     waits,
     with_model,
@@ -72,6 +71,12 @@ def set_step(book: Book, at: StepAt, step: Step) -> Edit:
         )
 
     return Edit(f"{at.model}: change {step.id}", with_model(book, at.home, change))
+
+
+def set_title(book: Book, at: StepAt, title: str) -> Edit:
+    """Call a step otherwise on screen; its id stays."""
+    step = step_of(model_of(book, at.home), at.step)
+    return set_step(book, at, replace(step, title=title))
 
 
 def remove_steps(book: Book, spots: Iterable[StepAt]) -> Edit:
@@ -269,15 +274,3 @@ def _placed(step: Step, target: Model) -> Step:
 
 def _listed(gone: dict[ModelAt, set[str]]) -> str:
     return "; ".join(f"{', '.join(sorted(ids))} of {at.model}" for at, ids in gone.items())
-
-
-__all__ = [
-    "Copied",
-    "add_step",
-    "copy_steps",
-    "fresh_step",
-    "references",
-    "remove_steps",
-    "set_step",
-    "split_places",
-]
