@@ -9,6 +9,7 @@ from planner.bench import BenchCalendar
 from planner.cure import Band, Cure, Film
 from planner.schedule.frame import Activity, Lag, frame_of
 from planner.values.book import Book
+from planner.values.coating import State
 from planner.values.gear import Airbrush
 from planner.values.room import Location
 
@@ -69,6 +70,32 @@ class Problem:
         film = Film(coating, coating.dry_film_um, lag.location, self.now)
         opens = self.cure.opens_at(film, lag.opens, Band.LATE)
         return NEVER_TAIL if opens is None else opens - self.now
+
+    def film_of(self, gate: int, laid: int) -> Film:
+        """Return the film that a gate watches, laid by the minute ``laid``, melted into none."""
+        earlier = self.activities[self.ends[gate][0]]
+        coating = self.coatings[dict(earlier.one.films)[self.gates[gate].place]]
+        return Film(coating, coating.dry_film_um, earlier.location, laid)
+
+    def handle_minutes(self, index: int, laid: int) -> int:
+        """Return how long an activity's films take to be dry to handle if laid at ``laid``."""
+        activity = self.activities[index]
+        longest = 0
+        for name in {name for _, name in activity.one.films}:
+            coating = self.coatings[name]
+            film = Film(coating, coating.dry_film_um, activity.location, laid)
+            ready = self.cure.ready_at(film, State.DRY_TO_HANDLE, Band.LATE)
+            longest = max(longest, NEVER_TAIL if ready is None else ready - laid)
+        return longest
+
+    def may_melt(self, gate: int) -> bool:
+        """Tell whether the film that a gate watches may melt into a later coat."""
+        place = self.gates[gate].place
+        if not place:
+            return False
+        earlier = self.activities[self.ends[gate][0]]
+        recoat = self.coatings[dict(earlier.one.films)[place]].recoat
+        return any(window.merges for window in recoat)
 
     @cached_property
     def targets(self) -> list[int | None]:

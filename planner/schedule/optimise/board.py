@@ -1,0 +1,229 @@
+"""A problem seen by stretches of bench time: which pass can be done in which.
+
+Everything here is optimistic: a pass is never kept from a stretch in which a
+sound plan could have it.  So a bound that follows from it is a bound.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections import defaultdict
+from dataclasses import dataclass
+
+from planner.bench import Stretch
+from planner.cure import Band
+from planner.schedule.problem import Problem
+from planner.schedule.state import FOREVER, Table
+from planner.values.coating import Window
+from planner.values.moment import Interval
+
+NEVER = 10**9
+"""Stretch number of what can never be."""
+
+
+@dataclass(frozen=True, slots=True)
+class Slot:
+    """Hours of one stretch in which one kind of pass may begin and end."""
+
+    start: int
+    end: int
+
+
+class Board:
+    """The passes that are not facts, over the stretches from ``now`` on.
+
+    Parameters
+    ----------
+    last
+        The stretches end with the one that begins at or before this minute.
+
+    Attributes
+    ----------
+    stretches
+        In order; the first ends after the work under way.
+    free
+        Activities to be placed, in an order that keeps precedence.
+    head
+        Least start of each free activity [min], NEVER where there is none.
+    """
+
+    def __init__(self, problem: Problem, facts: Table, last: int) -> None:
+        self.problem = problem
+        self.facts = facts
+        calendar = problem.calendar
+        self.stretches: tuple[Stretch, ...] = tuple(
+            one
+            for one in calendar.stretches(facts.time, last + 1)
+            if one.interval.end > facts.time
+        )
+        self.starts = [max(one.interval.start, facts.time) for one in self.stretches]
+        self.ends = [one.interval.end for one in self.stretches]
+        done = set(facts.end)
+        self.free = [i for i in reversed(problem.frame.backwards) if i not in done]
+        self._slots: dict[tuple[object, ...], list[list[Slot]]] = {}
+        self._opens: dict[tuple[int, int], int] = {}
+        self.head: dict[int, int] = {}
+        for index in self.free:
+            self.head[index] = self._head(index)
+
+    def slots(self, index: int) -> list[list[Slot]]:
+        """Return, per stretch, the hours in which an activity may be worked on."""
+        activity = self.problem.activities[index]
+        sprayed = bool(activity.one.load)
+        key = (
+            sprayed,
+            activity.loud,
+            activity.light,
+            activity.one.step.helper,
+            activity.allowed,
+            activity.one.minutes if activity.light else 0,
+        )
+        found = self._slots.get(key)
+        if found is None:
+            found = [self._slots_in(index, number) for number in range(len(self.stretches))]
+            self._slots[key] = found
+        return found
+
+    def _slots_in(self, index: int, number: int) -> list[Slot]:
+        problem, activity = self.problem, self.problem.activities[index]
+        stretch = self.stretches[number]
+        if activity.one.step.helper and stretch.people < 2:
+            return []
+        pieces = [(self.starts[number], self.ends[number])]
+        if activity.loud:
+            for quiet in problem.calendar.quiet(*pieces[0]):
+                pieces = _without(pieces, quiet)
+        if activity.one.load:
+            gear = problem.book.gear.airbrushes
+            lead = min(airbrush.load_minutes for airbrush in gear)
+            after = min(airbrush.clean_minutes for airbrush in gear)
+            pieces = [(start + lead, end - after) for start, end in pieces]
+        if activity.light:
+            hours = problem.calendar.daylight(*pieces[0]) if pieces else ()
+            if hours is not None:
+                pieces = [
+                    (max(start, one.start), min(end, one.end))
+                    for start, end in pieces
+                    for one in hours
+                ]
+        if activity.allowed is not None:
+            pieces = [
+                (max(start, one.start), min(end, one.end))
+                for start, end in pieces
+                for one in activity.allowed
+            ]
+        return [Slot(start, end) for start, end in sorted(pieces) if start < end]
+
+    def least(self, index: int) -> int:
+        """Return the least minutes that an activity needs in one go."""
+        activity = self.problem.activities[index]
+        split = activity.one.step.split_least
+        left = self.facts.left.get(index, activity.one.minutes)
+        return min(left, split) if split else left
+
+    def first_start(self, index: int, minute: int) -> tuple[int, int] | None:
+        """Return (stretch, start) of the earliest start ≥ ``minute`` by the calendar alone."""
+        if minute >= FOREVER:
+            return None
+        slots, least = self.slots(index), self.least(index)
+        for number in range(bisect_right(self.ends, minute), len(self.stretches)):
+            for slot in slots[number]:
+                start = max(slot.start, minute)
+                if start + least <= slot.end:
+                    return number, start
+        return None
+
+    def last_start(self, index: int, number: int) -> int | None:
+        """Return the latest start of an activity in a stretch, or None."""
+        least = self.least(index)
+        starts = [slot.end - least for slot in self.slots(index)[number]]
+        fits = [
+            start
+            for start, slot in zip(starts, self.slots(index)[number], strict=True)
+            if start >= slot.start
+        ]
+        return max(fits, default=None)
+
+    def earliest_after(self, gate: int, end: int) -> int:
+        """Return the first start that a gate may leave to its later pass, FOREVER if none.
+
+        ``end`` is the end of the earlier pass.  The nominal opening counts
+        where it is before the late one and the window might be empty between
+        the bands (definition 9).
+        """
+        key = (gate, end)
+        found = self._opens.get(key)
+        if found is None:
+            found = self._opens[key] = min(
+                (self.opens(gate, window, end) for window in self.problem.gates[gate].windows),
+                default=end,
+            )
+        return found
+
+    def opens(self, gate: int, window: Window, end: int) -> int:
+        """Return when a window surely may open after an earlier pass that ends at ``end``."""
+        mark = window.opens
+        if mark is None:
+            return end
+        if self.problem.gates[gate].place == "" or not mark.of_film:
+            return end + (mark.minutes or 0) + window.preparation_minutes
+        film = self.problem.film_of(gate, end)
+        band = Band.LATE if window.closes is None else Band.NOMINAL
+        opens = self.problem.cure.opens_at(film, mark, band)
+        return FOREVER if opens is None else opens + window.preparation_minutes
+
+    def closes(self, gate: int, window: Window, start: int) -> int:
+        """Return when a window surely has closed after an earlier pass begun at ``start``."""
+        mark = window.closes
+        if mark is None or self.problem.may_melt(gate):
+            return FOREVER
+        if self.problem.gates[gate].place == "" or not mark.of_film:
+            return start + (mark.minutes or 0)
+        film = self.problem.film_of(gate, start)
+        closes = self.problem.cure.closes_at(film, mark, start, Band.NOMINAL)
+        return FOREVER if closes is None else closes
+
+    def _head(self, index: int) -> int:
+        activity = self.problem.activities[index]
+        start = self.facts.time
+        for number in activity.gates:
+            start = max(start, self._after(number))
+        for before in activity.before:
+            start = max(start, self.end_of(before))
+        found = self.first_start(index, start)
+        return NEVER if found is None or activity.blocked else found[1]
+
+    def end_of(self, index: int) -> int:
+        """Return the least end of an activity, or its end as a fact."""
+        if index in self.facts.end:
+            return self.facts.end[index]
+        head = self.head[index]
+        return FOREVER if head >= NEVER else head + self.least(index)
+
+    def _after(self, gate: int) -> int:
+        before = self.problem.ends[gate][0]
+        if before in self.facts.end:
+            windows = self.facts.windows(gate)
+            return windows[0].opens if windows else FOREVER
+        end = self.end_of(before)
+        return FOREVER if end >= FOREVER else self.earliest_after(gate, end)
+
+    def number_at(self, minute: int) -> int:
+        """Return the number of the stretch that holds a minute, or of the next."""
+        return bisect_right(self.ends, minute)
+
+
+def _without(pieces: list[tuple[int, int]], hole: Interval) -> list[tuple[int, int]]:
+    cut = []
+    for start, end in pieces:
+        cut += [(start, min(end, hole.start)), (max(start, hole.end), end)]
+    return [(start, end) for start, end in cut if start < end]
+
+
+def grouped(problem: Problem, indices: list[int]) -> dict[tuple[str, str], list[int]]:
+    """Return activities by (project, model)."""
+    found: dict[tuple[str, str], list[int]] = defaultdict(list)
+    for index in indices:
+        key = problem.activities[index].one.key
+        found[key.project, key.model].append(index)
+    return found

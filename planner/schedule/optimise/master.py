@@ -1,0 +1,288 @@
+"""The evening master: a CP-SAT model of which pass is done in which stretch.
+
+It knows minutes, set-ups, gates and closings as far as stretches show them;
+it is optimistic everywhere, so its optimum is a bound for any sound plan.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import Any
+
+from ortools.sat.python import cp_model
+
+from planner.schedule.optimise.board import NEVER, Board
+from planner.schedule.optimise.reach import Reach, reaches
+
+Literal = Any  # cp_model.IntVar or its negation
+
+
+@dataclass(frozen=True)
+class Cut:
+    """Passes that cannot all be done in one stretch of at most ``minutes``."""
+
+    passes: frozenset[int]
+    minutes: int
+
+
+@dataclass
+class Work:
+    """How much a search may do: a count that is the same on every machine.
+
+    ``amount`` is in CP-SAT's deterministic seconds.
+    """
+
+    amount: float
+    workers: int = 1
+    seed: int = 0
+    stopped: Callable[[], bool] = field(default=lambda: False)
+
+
+class Master:
+    """Variables and constraints over a board.
+
+    Parameters
+    ----------
+    whole
+        Every pass must be done within the board's stretches.  Otherwise
+        what is left is done later.
+    """
+
+    def __init__(self, board: Board, *, whole: bool, links: list[Reach] | None = None) -> None:
+        self.board = board
+        self.whole = whole
+        self.model = cp_model.CpModel()
+        self.count = len(board.stretches)
+        self.passes = [i for i in board.free if board.head[i] < NEVER]
+        self.links = reaches(board) if links is None else links
+        self.first = self._first_stretches()
+        self.passes = [i for i in self.passes if self.first[i] < self.count]
+        self.by: dict[tuple[int, int], Literal] = {}
+        self._place()
+        self._link()
+        self._fill()
+
+    def done_by(self, index: int, number: int) -> Literal:
+        """Return the literal that a pass is done in a stretch up to ``number``."""
+        if number < self.first.get(index, NEVER):
+            return 0
+        if number >= self.count - 1 and self.whole:
+            return 1
+        return self.by[index, min(number, self.count - 1)]
+
+    def within(self, index: int, number: int) -> Any:
+        """Return the 0-1 expression that a pass is done in this very stretch."""
+        return self.done_by(index, number) - self.done_by(index, number - 1)
+
+    def _first_stretches(self) -> dict[int, int]:
+        """Return the first stretch of each pass, the gates of stretches followed."""
+        first: dict[int, int] = {}
+        incoming: dict[int, list[Reach]] = defaultdict(list)
+        for link in self.links:
+            incoming[link.after].append(link)
+        for index in self.passes:
+            found = self.board.first_start(index, self.board.head[index])
+            number = self.count if found is None else found[0]
+            for link in incoming[index]:
+                before = first.get(link.before, NEVER)
+                number = max(number, link.first(before) if before < self.count else NEVER)
+            first[index] = number
+        return first
+
+    def _place(self) -> None:
+        model = self.model
+        for index in self.passes:
+            first = self.first[index]
+            last = self.count - (1 if self.whole else 0)
+            for number in range(first, last):
+                self.by[index, number] = model.new_bool_var("")
+            for number in range(first + 1, last):
+                model.add_implication(self.by[index, number - 1], self.by[index, number])
+            slots = self.board.slots(index)
+            least = self.board.least(index)
+            for number in range(first, self.count):
+                if all(slot.end - slot.start < least for slot in slots[number]):
+                    self._equal(self.done_by(index, number), self.done_by(index, number - 1))
+
+    def _equal(self, one: Literal, other: Literal) -> None:
+        self.model.add(one == other)
+
+    def _clause(self, *literals: Literal) -> None:
+        """Add a clause of literals and constants."""
+        if any(isinstance(one, int) and one == 1 for one in literals):
+            return
+        kept = [one for one in literals if not isinstance(one, int)]
+        self.model.add_bool_or(kept)
+
+    def _link(self) -> None:
+        known = set(self.passes)
+        for link in self.links:
+            if link.after not in known:
+                continue
+            if link.before not in known:
+                self._never(link.after)
+                continue
+            for number in range(self.first[link.before], self.count):
+                self._span(link, number)
+        if not self.whole:
+            self._follow(known)
+
+    def _follow(self, known: set[int]) -> None:
+        """What comes after a pass that is left for later is left for later, too."""
+        for link in self.links:
+            if link.after in known and link.before in known:
+                end = self.count - 1
+                self._clause(
+                    _no(self.done_by(link.after, end)), self.done_by(link.before, end)
+                )
+
+    def _never(self, index: int) -> None:
+        for number in range(self.first[index], self.count):
+            self._clause(_no(self.done_by(index, number)))
+
+    def _span(self, link: Reach, number: int) -> None:
+        spans = link.spans[number]
+        if spans is None:
+            return
+        before, after = link.before, link.after
+        not_here = (_no(self.done_by(before, number)), self.done_by(before, number - 1))
+        if not spans:
+            if self.whole:
+                self._clause(*not_here)
+            else:  # nothing within the board: it is done later
+                self._clause(*not_here, _no(self.done_by(after, self.count - 1)))
+            return
+        # Not before the first run: as a plain order where it holds for all later ones, too.
+        self._clause(self.done_by(before, number - 1), _no(self.done_by(after, spans[0][0] - 1)))
+        for (_, end), (begin, _) in zip(spans, spans[1:], strict=False):
+            if begin > end + 1:
+                self._clause(
+                    *not_here, self.done_by(after, end), _no(self.done_by(after, begin - 1))
+                )
+        final = spans[-1][1]
+        if final < self.count - 1:
+            self._clause(*not_here, self.done_by(after, final))
+
+    def _fill(self) -> None:
+        """The minutes of a stretch hold its passes and their least set-ups."""
+        self.setups: list[Any] = []
+        by_stretch: dict[int, list[int]] = defaultdict(list)
+        for index in self.passes:
+            for number in range(self.first[index], self.count):
+                by_stretch[number].append(index)
+        for number in range(self.count):
+            self._fill_one(number, by_stretch[number])
+
+    def _fill_one(self, number: int, passes: list[int]) -> None:
+        board, model = self.board, self.model
+        length = board.ends[number] - board.starts[number]
+        setup = self._setup(number, [i for i in passes if board.problem.activities[i].one.load])
+        self.setups.append(setup)
+        minutes = sum(board.least(index) * self.within(index, number) for index in passes)
+        if passes:
+            model.add(minutes + setup <= length)
+
+    def _setup(self, number: int, sprayed: list[int]) -> Any:
+        """Return the least set-up minutes of a stretch; tie them to the colours used."""
+        if not sprayed:
+            return 0
+        costs = self.costs
+        model, problem = self.model, self.board.problem
+        used: dict[str, Any] = {}
+        families: dict[str, Any] = {}
+        any_load = model.new_bool_var("")
+        for index in sprayed:
+            load = problem.activities[index].one.load
+            if load not in used:
+                used[load] = model.new_bool_var("")
+                model.add_implication(used[load], any_load)
+                family = problem.coatings[load].family.value
+                if family not in families:
+                    families[family] = model.new_bool_var("")
+                model.add_implication(used[load], families[family])
+            self._clause(
+                _no(self.done_by(index, number)), self.done_by(index, number - 1), used[load]
+            )
+        colours = sum(used.values())
+        kinds = sum(families.values())
+        return (
+            costs.first * any_load
+            + costs.same * (colours - any_load)
+            + (costs.other - costs.same) * (kinds - any_load)
+        )
+
+    @cached_property
+    def costs(self) -> SetupCosts:
+        """Least minutes of set-ups with the airbrushes there are."""
+        return setup_costs(self.board)
+
+    def cut(self, cuts: Iterable[Cut]) -> None:
+        """Forbid sets of passes in every stretch no longer than they were tried in."""
+        known = set(self.passes)
+        for one in cuts:
+            if not one.passes <= known:
+                continue
+            for number in range(self.count):
+                if self.board.ends[number] - self.board.starts[number] <= one.minutes:
+                    self.model.add(
+                        sum(self.within(index, number) for index in one.passes)
+                        <= len(one.passes) - 1
+                    )
+
+    def read(self, solver: cp_model.CpSolver) -> dict[int, int]:
+        """Return the stretch of each pass that is done within the board."""
+        found = {}
+        for index in self.passes:
+            for number in range(self.first[index], self.count):
+                literal = self.done_by(index, number)
+                if literal == 1 if isinstance(literal, int) else solver.boolean_value(literal):
+                    found[index] = number
+                    break
+        return found
+
+    def hint(self, numbers: dict[int, int]) -> None:
+        """Start from these stretches."""
+        self.model.clear_hints()  # type: ignore[no-untyped-call]
+        for (index, number), literal in self.by.items():
+            self.model.add_hint(literal, numbers.get(index, NEVER) <= number)
+
+
+@dataclass(frozen=True)
+class SetupCosts:
+    """Least set-up minutes: the first load with its cleaning, a change, one between families."""
+
+    first: int
+    same: int
+    other: int
+
+
+def setup_costs(board: Board) -> SetupCosts:
+    """Return the least minutes that the airbrushes of a board's problem allow."""
+    gear = board.problem.book.gear.airbrushes
+    first = min(one.load_minutes + one.clean_minutes for one in gear)
+    same = min(first, *(one.change_same_family for one in gear))
+    other = min(first, *(one.change_other_family for one in gear))
+    if len(gear) > 1:  # another airbrush may hold the other colour
+        other = min(other, same)
+    return SetupCosts(first, min(same, first), max(min(other, first), min(same, first)))
+
+
+def solver_of(work: Work) -> cp_model.CpSolver:
+    """Return a solver that gives the same answer on every machine."""
+    solver = cp_model.CpSolver()
+    parameters = solver.parameters
+    parameters.num_workers = work.workers
+    parameters.random_seed = work.seed
+    parameters.max_deterministic_time = work.amount
+    parameters.symmetry_level = 0
+    parameters.cp_model_probing_level = 0
+    if work.workers > 1:
+        parameters.interleave_search = True
+    return solver
+
+
+def _no(literal: Literal) -> Literal:
+    return 1 - literal if isinstance(literal, int) else literal.negated()

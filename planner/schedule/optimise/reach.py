@@ -1,0 +1,125 @@
+"""Which stretch a later pass can have, given that of an earlier one."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from planner.schedule.optimise.board import NEVER, Board
+from planner.schedule.state import FOREVER
+from planner.values.coating import Window
+from planner.values.step import Bound
+
+
+@dataclass(frozen=True, slots=True)
+class Reach:
+    """Of one gate or precedence: stretches of the later pass, by that of the earlier.
+
+    ``spans[k]`` are the runs [first, last] of stretch numbers that remain
+    possible for ``after`` when ``before`` ends in stretch k; None where
+    ``before`` cannot be done in k.
+    """
+
+    before: int
+    after: int
+    spans: tuple[tuple[tuple[int, int], ...] | None, ...]
+
+    def first(self, number: int) -> int:
+        """Return the first possible stretch, NEVER if there is none."""
+        spans = self.spans[number]
+        return spans[0][0] if spans else NEVER
+
+
+def reaches(board: Board) -> list[Reach]:
+    """Return what every gate and precedence between free activities leaves possible."""
+    problem, free = board.problem, set(board.free)
+    found: list[Reach] = []
+    gated = set()
+    for number, (before, after) in enumerate(problem.ends):
+        if before in free and after in free and board.head[after] < NEVER:
+            gated.add((before, after))
+            found.append(_reach(board, number, before, after))
+    for after in board.free:
+        if board.head[after] < NEVER:
+            for before in problem.activities[after].before:
+                if before in free and (before, after) not in gated:
+                    found.append(_follows(board, before, after))
+    return found
+
+
+def earliest_end(board: Board, index: int, number: int) -> int | None:
+    """Return the least end of an activity in a stretch, or None if it cannot be done there."""
+    least = board.least(index)
+    for slot in board.slots(index)[number]:
+        start = max(slot.start, board.head[index])
+        if start + least <= slot.end:
+            return start + least
+    return None
+
+
+def _reach(board: Board, gate: int, before: int, after: int) -> Reach:
+    spans: list[tuple[tuple[int, int], ...] | None] = []
+    to_end = board.problem.gates[gate].closing is Bound.END
+    least = board.least(after)
+    windows = [
+        window
+        for window in board.problem.gates[gate].windows
+        if not _empty(window, board.least(before), least if to_end else 0)
+    ]
+    for number in range(len(board.stretches)):
+        end = earliest_end(board, before, number)
+        last = board.last_start(before, number)
+        if end is None or last is None:
+            spans.append(None)
+            continue
+        runs: list[tuple[int, int]] = []
+        for window in windows:
+            opens = max(end, board.opens(gate, window, end))
+            found = board.first_start(after, opens)
+            closes = board.closes(gate, window, last)
+            if found is None or found[1] + (least if to_end else 0) > closes:
+                continue
+            final = len(board.stretches) - 1
+            if closes < FOREVER:
+                # The pass must begin (or end) before the window closes.
+                final = min(final, board.number_at(closes - 1))
+                if final >= 0 and final < len(board.starts) and board.starts[final] >= closes:
+                    final -= 1
+            if found[0] <= final:
+                runs.append((found[0], final))
+        spans.append(tuple(runs))
+    return Reach(before, after, tuple(spans))
+
+
+def _empty(window: Window, before: int, after: int) -> bool:
+    """Tell whether plain minutes leave no start, whenever the earlier pass is done."""
+    opens, closes = window.opens, window.closes
+    if closes is None or closes.of_film or (opens is not None and opens.of_film):
+        return False
+    wait = (opens.minutes or 0) if opens else 0
+    return before + wait + after > (closes.minutes or 0) - (0 if after else 1)
+
+
+def _follows(board: Board, before: int, after: int) -> Reach:
+    spans: list[tuple[tuple[int, int], ...] | None] = []
+    final = len(board.stretches) - 1
+    for number in range(len(board.stretches)):
+        end = earliest_end(board, before, number)
+        found = None if end is None else board.first_start(after, end)
+        spans.append(None if end is None else ((found[0], final),) if found else ())
+    return Reach(before, after, tuple(spans))
+
+
+def latest(board: Board, links: list[Reach], goal: int) -> dict[int, int]:
+    """Return the last stretch of each activity that lets all end by the stretch ``goal``."""
+    outgoing: dict[int, list[Reach]] = {}
+    for link in links:
+        outgoing.setdefault(link.before, []).append(link)
+    found: dict[int, int] = {}
+    for index in reversed(board.free):
+        late = goal
+        for link in outgoing.get(index, ()):
+            bound = found.get(link.after, goal)
+            while late >= 0 and link.first(late) > bound:
+                late -= 1
+        found[index] = late
+    return found
