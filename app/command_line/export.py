@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable
-from functools import cached_property
+from functools import cached_property, partial
 from pathlib import Path
 
 from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
@@ -14,14 +14,17 @@ from app.service.books import usual_path, write_whole
 from app.service.calendar_file import calendar_bytes
 from app.service.document_html import html_of
 from app.service.document_markdown import markdown_of
-from app.service.record import build_record, photo_folder
+from app.service.exporting import export, export_sequence
+from app.service.record import build_record
 from app.service.sheet_file import Paper, sheet_bytes
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand, demand_known
+from storage import photos
 
 EXAMPLES = """\
   tackfree export --calendar evenings.ics
   tackfree export --sheet tonight.pdf --tonight --paper Letter
+  tackfree export --project "Three harbour tenders" harbour.json
   tackfree export --record yard.html --only yard
   tackfree export harbour.json --table harbour.csv --now 2031-03-05T19:30
 """
@@ -60,7 +63,7 @@ def _calendar(out: Outgoing, path: Path) -> str:
 
 
 def _record(out: Outgoing, path: Path) -> str:
-    record = build_record(out.book, out.now, photo_folder(out.origin), only=out.args.only)
+    record = build_record(out.book, out.now, photos.folder_of(out.origin), only=out.args.only)
     as_markdown = path.suffix.lower() in (".md", ".markdown")
     write_whole(path, markdown_of(record) if as_markdown else html_of(record))
     return ""
@@ -87,6 +90,12 @@ def _sheet(out: Outgoing, path: Path) -> str:
     return ""
 
 
+def _shopping(out: Outgoing, path: Path) -> str:
+    planned = out.planned
+    write_whole(path, table.shopping_bytes(out.book, planned.plan, out.now))
+    return ""
+
+
 Write = Callable[[Outgoing, Path], str]
 OUTPUTS: tuple[tuple[str, str, str, Write], ...] = (
     ("calendar", "X.ics", "the evenings as a calendar (iCalendar), one event each", _calendar),
@@ -94,7 +103,14 @@ OUTPUTS: tuple[tuple[str, str, str, Write], ...] = (
     ("record", "X.html", "what was done, as one page (X.md: Markdown), photos within", _record),
     ("table", "X.csv", "the plan as comma-separated values", _table),
     ("log", "X.csv", "the logbook as comma-separated values", _log),
+    ("shopping", "X.csv", "what is needed and to be bought, likewise", _shopping),
 )
+
+
+PARTS: dict[str, tuple[Callable[[Book, str], bytes], str]] = {
+    "project": (lambda book, name: export(book, (name,)), "one project as an exchange file"),
+    "sequence": (export_sequence, "one sequence as an exchange file"),
+}
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -103,6 +119,10 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     add_now(parser)
     for name, shape, words, _ in OUTPUTS:
         parser.add_argument(f"--{name}", type=Path, metavar=shape, help=words)
+    for name, (_, words) in PARTS.items():
+        parser.add_argument(
+            f"--{name}", nargs=2, metavar=("NAME", "X.json"), action="append", help=words
+        )
     parser.add_argument(
         "--paper", choices=[one.value for one in Paper], default=Paper.A4, help="of the sheet"
     )
@@ -114,9 +134,15 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Write each of the files asked for."""
-    wanted = [(name, getattr(args, name), write) for name, _, _, write in OUTPUTS]
-    wanted = [one for one in wanted if one[1] is not None]
-    names = ", ".join(f"--{name}" for name, *_ in OUTPUTS)
+    wanted: list[tuple[str, Path, Write]] = [
+        (name, path, write)
+        for name, _, _, write in OUTPUTS
+        if (path := getattr(args, name)) is not None
+    ]
+    for option, (make, _) in PARTS.items():
+        for name, path in getattr(args, option) or ():
+            wanted.append((option, Path(path), partial(_part, make, name)))
+    names = ", ".join(f"--{name}" for name in (*(one[0] for one in OUTPUTS), *PARTS))
     demand(bool(wanted), "export", f"says nothing to write; give one of {names}")
     out = Outgoing(args)
     if args.only:
@@ -131,3 +157,8 @@ def run(args: argparse.Namespace) -> int:
         told = write(out, path)
         answer(f"{path} written{told}")
     return NOT_SOUND if out.incomplete else FINE
+
+
+def _part(make: Callable[[Book, str], bytes], name: str, out: Outgoing, path: Path) -> str:
+    write_whole(path, make(out.book, name))
+    return ""

@@ -17,14 +17,17 @@ from pathlib import Path
 from types import ModuleType
 from typing import NoReturn
 
-from app.command_line import check, cure, demo, export, plan, shop, tonight, verify
+from app.command_line import check, cure, demo, export, import_, plan, shop, tonight, verify
 from app.command_line.output import BAD_INPUT, NOT_SOUND, note
 from app.command_line.source import add_book
 from app.service.planning import Unsound
 from planner.values.refusal import Refused
 
 OpenWindow = Callable[[Path | None, int | None], int]
-COMMANDS: tuple[ModuleType, ...] = (demo, plan, tonight, check, verify, cure, shop, export)
+COMMANDS: tuple[ModuleType, ...] = (
+    *(demo, plan, tonight, check, verify, cure, shop),
+    *(export, import_),
+)
 INTERRUPTED = 130
 
 DESCRIPTION = """\
@@ -66,7 +69,7 @@ def parser() -> argparse.ArgumentParser:
         dest="command", metavar="COMMAND", title="commands", parser_class=Parser
     )
     for module in COMMANDS:
-        name = module.__name__.rpartition(".")[2]
+        name = module.__name__.rpartition(".")[2].rstrip("_")
         words = (module.__doc__ or "").strip()
         one = commands.add_parser(
             name,

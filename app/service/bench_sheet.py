@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
 from app.service import paper, words
+from app.service.shopping import load_text
 from app.service.tame import tame
-from planner.tonight import BenchRow, Row, RunSheet, run_sheet, run_sheets
+from planner.quantity import Load
+from planner.tonight import BenchRow, Row, RunSheet, WorkRow, run_sheet, run_sheets
 from planner.values.book import Book
 from planner.values.moment import Interval, zone_named
 from planner.values.plan import Cause, Plan
@@ -107,21 +109,34 @@ def _section(title: str, lines: Iterable[str]) -> Section:
 def _entry(row: Row, zone: ZoneInfo) -> Entry:
     at = words.clock_time(row.start, zone)
     if isinstance(row, BenchRow):
-        mixed = paper.mix_text(row.portions)
-        laid = (Laid(row.swatch, _line(f"mix {mixed}")),) if mixed else ()
+        said = _amounts(paper.mix_text(row.portions), row.load)
+        laid = tuple(Laid(row.swatch, text) for text in said)
         return Entry(at, row.minutes, _line(_capital(paper.bench_text(row))), False, laid)
     return Entry(
         at=at,
         minutes=row.minutes,
         title=_line(paper.work_title(row)),
         work=True,
-        laid=tuple(Laid(coat.swatch, _line(paper.coat_text(coat, row))) for coat in row.coats),
+        laid=tuple(_laid(row)),
         places=tuple(
             (_line(part), tuple(map(_line, names)))
             for part, names in paper.by_part(row.places).items()
         ),
         waits=_line(words.reasons_text(row.reason, zone)) if row.reason.cause in TOLD else "",
     )
+
+
+def _laid(row: WorkRow) -> Iterator[Laid]:
+    for coat in row.coats:
+        yield Laid(coat.swatch, _line(paper.coat_text(coat, row)))
+        for text in _amounts("", coat.load if row.piece == 1 else None):
+            yield Laid("", text)
+
+
+def _amounts(mixed: str, load: Load | None) -> list[str]:
+    """Return the parts of a mix, and how much of each in drops."""
+    said = [f"parts {mixed}"] if mixed else []
+    return [_line(text) for text in (*said, *([load_text(load)] if load else []))]
 
 
 def _line(text: str) -> str:

@@ -1,16 +1,18 @@
-"""What goes from exchange files into a book, and out again."""
+"""What goes from exchange files into a book."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields, replace
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 from enum import StrEnum
+from types import MappingProxyType
+from typing import Any
 
+from app.service.merging import USUAL, Choice, Item, Kind, beside, differences, named
 from planner.values.book import Book
-from planner.values.coating import Coating, Mix
 from planner.values.gear import Gear
-from planner.values.project import Project
 from planner.values.room import Room
-from storage.exchange import Exchange, dump
+from storage.exchange import Exchange
 
 
 class Household(StrEnum):
@@ -22,40 +24,30 @@ class Household(StrEnum):
 
 
 @dataclass(frozen=True)
-class Difference:
-    """A coating or mix that the book and the file describe differently.
-
-    ``fields`` names what differs, with the book's value and the file's.
-    """
-
-    name: str
-    ours: Coating | Mix
-    theirs: Coating | Mix
-    fields: tuple[tuple[str, object, object], ...]
-    taken: bool
-
-
-@dataclass(frozen=True)
 class Imported:
     """A book with a file taken in, and all that the person should know of it.
 
     Attributes
     ----------
-    projects
-        (name in the file, name in the book) of each project taken in.
+    projects, sequences
+        (name in the file, name in the book) of each one taken in.
     already
-        Projects that the book had, the very same.
-    differences
-        Coatings and mixes of one name that differ.
+        Projects and sequences that the book had, the very same.
+    kept
+        What the book describes differently under its name, and keeps.
+    replaced
+        What the file's took the place of.
     added
-        What the file brought beside its projects: coatings, mixes, and
-        locations or airbrushes without which its steps could not be done.
+        What the file brought beside: coatings, mixes, and locations or
+        airbrushes without which its steps could not be done.
     """
 
     book: Book
     projects: tuple[tuple[str, str], ...]
+    sequences: tuple[tuple[str, str], ...]
     already: tuple[str, ...]
-    differences: tuple[Difference, ...]
+    kept: tuple[Item, ...]
+    replaced: tuple[Item, ...]
     added: tuple[str, ...]
 
 
@@ -64,97 +56,79 @@ def import_file(
     exchange: Exchange,
     *,
     theirs: frozenset[Household] = frozenset(),
-    take: frozenset[str] = frozenset(),
+    choices: Mapping[Item, Choice] = MappingProxyType({}),
+    names: Mapping[Item, str] = MappingProxyType({}),
 ) -> Imported:
-    """Take the projects of an exchange file into a book.
+    """Take the projects, sequences, coatings and mixes of an exchange file into a book.
 
-    The book's own bench time, room and gear win, and of coatings that
-    differ under one name the book's; nothing that the book has is lost.
+    The book's own bench time, room and gear win.  Of things that differ
+    under one name the usual choice holds, for a project to take it beside
+    the book's, for the rest to keep the book's.
 
     Parameters
     ----------
     theirs
         Which of bench time, room and gear to take from the file.
-    take
-        Names of differing coatings and mixes to take from the file.
+    choices
+        What else to do with things that differ.
+    names
+        New names for what is taken beside; absent, one is made.
 
     Raises
     ------
     Refused
         If the two do not go together.
     """
-    other = exchange.book
-    coatings, new_coatings, coating_clash = _merged(book.coatings, other.coatings, take)
-    mixes, new_mixes, mix_clash = _merged(book.mixes, other.mixes, take)
+    found = differences(book, exchange.book)
+    chosen = {one.item: choices.get(one.item, USUAL[one.kind]) for one in found}
+    other, given = beside(book, exchange.book, chosen, names)
+    merged = {kind: _merged(book, other, kind, chosen) for kind in Kind}
     room, new_places = _room(book.room, other, Household.ROOM in theirs)
     gear, new_tools = _gear(book.gear, other, Household.GEAR in theirs)
-    projects, already = _projects(book, other)
-    merged = replace(
+    whole = replace(
         book,
-        coatings=coatings,
-        mixes=mixes,
+        coatings=merged[Kind.COATING],
+        mixes=merged[Kind.MIX],
         room=room,
         gear=gear,
         bench_time=other.bench_time if Household.BENCH_TIME in theirs else book.bench_time,
-        projects=(*book.projects, *(project for _, project in projects)),
+        projects=merged[Kind.PROJECT],
+        sequences=merged[Kind.SEQUENCE],
     )
+    fresh = {kind: _fresh(book, whole, kind) for kind in Kind}
+    replaced = tuple(item for item, choice in chosen.items() if choice is Choice.THEIRS)
+    came: dict[Kind, list[tuple[str, str]]] = {Kind.PROJECT: [], Kind.SEQUENCE: []}
+    already = []
+    for kind, taken in came.items():
+        for name in named(exchange.book, kind):
+            item, new = (kind, name), given.get((kind, name), name)
+            if new in fresh[kind] or item in replaced:
+                taken.append((name, new))
+            elif item not in chosen or item in given:
+                already.append(name)
     return Imported(
-        book=merged,
-        projects=tuple((name, project.name) for name, project in projects),
-        already=already,
-        differences=(*coating_clash, *mix_clash),
-        added=(*new_coatings, *new_mixes, *new_places, *new_tools),
+        book=whole,
+        projects=tuple(came[Kind.PROJECT]),
+        sequences=tuple(came[Kind.SEQUENCE]),
+        already=tuple(already),
+        kept=tuple(item for item, choice in chosen.items() if choice is Choice.MINE),
+        replaced=replaced,
+        added=(*fresh[Kind.COATING], *fresh[Kind.MIX], *new_places, *new_tools),
     )
 
 
-def export(book: Book, names: tuple[str, ...] = (), note: str = "") -> bytes:
-    """Return an exchange file of some projects, or of everything.
-
-    With names, only those projects go out, with the coatings that they
-    use; bench time, room and gear always do.
-    """
-    if not names:
-        return dump(Exchange(book, note))
-    projects = tuple(project for project in book.projects if project.name in names)
-    used = {
-        application.coating
-        for project in projects
-        for model in project.models
-        for step in model.steps
-        for application in step.applications
-    }
-    mixes = tuple(mix for mix in book.mixes if mix.name in used)
-    used |= {portion.coating for mix in mixes for portion in mix.portions}
-    coatings = tuple(coating for coating in book.coatings if coating.name in used)
-    part = replace(book, projects=projects, mixes=mixes, coatings=coatings)
-    return dump(Exchange(part, note))
+def _merged(book: Book, other: Book, kind: Kind, chosen: Mapping[Item, Choice]) -> tuple[Any, ...]:
+    """Return the book's things of a kind, with those of the file that come in."""
+    kept = named(book, kind)
+    for name, its in named(other, kind).items():
+        if name not in kept or chosen.get((kind, name)) is Choice.THEIRS:
+            kept[name] = its
+    return tuple(kept.values())
 
 
-def _merged(
-    ours: tuple[Coating, ...] | tuple[Mix, ...],
-    theirs: tuple[Coating, ...] | tuple[Mix, ...],
-    take: frozenset[str],
-) -> tuple[tuple, tuple[str, ...], tuple[Difference, ...]]:  # type: ignore[type-arg]
-    kept = {one.name: one for one in ours}
-    added, differing = [], []
-    for one in theirs:
-        mine = kept.get(one.name)
-        if mine is None:
-            kept[one.name] = one
-            added.append(one.name)
-        elif mine != one:
-            taken = one.name in take
-            differing.append(Difference(one.name, mine, one, _fields(mine, one), taken))
-            kept[one.name] = one if taken else mine
-    return tuple(kept.values()), tuple(added), tuple(differing)
-
-
-def _fields(ours: Coating | Mix, theirs: Coating | Mix) -> tuple[tuple[str, object, object], ...]:
-    return tuple(
-        (field.name, getattr(ours, field.name), getattr(theirs, field.name))
-        for field in fields(ours)
-        if getattr(ours, field.name) != getattr(theirs, field.name)
-    )
+def _fresh(book: Book, whole: Book, kind: Kind) -> tuple[str, ...]:
+    had = named(book, kind)
+    return tuple(name for name in named(whole, kind) if name not in had)
 
 
 def _room(ours: Room, other: Book, take: bool) -> tuple[Room, tuple[str, ...]]:
@@ -165,10 +139,17 @@ def _room(ours: Room, other: Book, take: bool) -> tuple[Room, tuple[str, ...]]:
         have | {location.name for location in second.locations}
         if take  # what the book has may be named anywhere in it
         else {
-            step.dries_in
-            for project in other.projects
-            for model in project.models
-            for step in model.steps
+            name
+            for step in (
+                *(
+                    step
+                    for project in other.projects
+                    for model in project.models
+                    for step in model.steps
+                ),
+                *(one.step for sequence in other.sequences for one in sequence.steps),
+            )
+            for name in (step.dries_in, *step.or_in)
         }
     )
     more = tuple(
@@ -186,19 +167,3 @@ def _gear(ours: Gear, other: Book, take: bool) -> tuple[Gear, tuple[str, ...]]:
     if ours.airbrushes or not other.gear.airbrushes:
         return ours, ()
     return other.gear, tuple(airbrush.name for airbrush in other.gear.airbrushes)
-
-
-def _projects(book: Book, other: Book) -> tuple[list[tuple[str, Project]], tuple[str, ...]]:
-    names = {project.name for project in book.projects}
-    fresh: list[tuple[str, Project]] = []
-    already = []
-    for project in other.projects:
-        if project in book.projects:
-            already.append(project.name)
-            continue
-        name, number = project.name, 2
-        while name in names:
-            name, number = f"{project.name} ({number})", number + 1
-        names.add(name)
-        fresh.append((project.name, replace(project, name=name)))
-    return fresh, tuple(already)

@@ -18,13 +18,16 @@ from planner.values.book import Book
 from planner.values.moment import minute_of, zone_named
 from planner.values.project import Event, Happened, Logged, Project
 from planner.values.refusal import Refused, unknown
+from storage.photos import kind_of
 
-KINDS = (  # media types by the bytes that a file begins with (RFC 2046, PNG, GIF89a, RFC 9649)
-    (b"\xff\xd8\xff", "image/jpeg"),
-    (b"\x89PNG\r\n\x1a\n", "image/png"),
-    (b"GIF87a", "image/gif"),
-    (b"GIF89a", "image/gif"),
-)
+# Media types of the kinds that browsers show (RFC 2046; IANA's list for the rest).
+MEDIA = {
+    "jpg": "image/jpeg",
+    "png": "image/png",
+    "gif": "image/gif",
+    "webp": "image/webp",
+    "bmp": "image/bmp",
+}
 LESSONS = frozenset(Event) - {Event.NOTE, Event.SKIPPED}
 LONGER, LEAST_LONGER = 1.5, 10  # times what was planned, and minutes more, that are worth telling
 MOST_TOLD = 20  # of pieces of work that took longer
@@ -244,10 +247,8 @@ class _Record:
             data = (self.photos / Path(name).name).read_bytes()
         except OSError:
             return Paragraph(f"Photo {name} is missing from {self.photos.name}.")
-        kind = next((kind for start, kind in KINDS if data.startswith(start)), "")
-        if data[:4] == b"RIFF" and data[8:12] == b"WEBP":
-            kind = "image/webp"
-        if not kind:
+        kind = MEDIA.get(kind_of(data) or "")
+        if kind is None:
             return Paragraph(f"Photo {name} is of a kind that a page cannot show.")
         return Figure(data, kind, caption)
 
@@ -257,11 +258,6 @@ class _Record:
     def _moment(self, moment: datetime) -> str:
         minute = minute_of(moment)
         return f"{words.day(minute, self.zone)} {words.clock_time(minute, self.zone)}"
-
-
-def photo_folder(book: Path) -> Path:
-    """Return where the photos of a bench book lie."""
-    return book.with_name(f"{book.name}.photos")
 
 
 def _work(entry: Entry) -> str:

@@ -13,6 +13,7 @@ from app.service import words
 from app.service.tame import tame
 from planner.bench import BenchCalendar
 from planner.passes import Pass, expand_all
+from planner.quantity import ConsumableLine, Line, RunsOut, shopping
 from planner.values.book import Book
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import BenchWork, PassKey, Placement, Plan
@@ -51,6 +52,19 @@ LOG_COLUMNS = (
     "note",
     "photos",
 )
+SHOPPING_COLUMNS = (
+    "what",
+    "name",
+    "needed",
+    "in_stock",
+    "buy",
+    "unit",
+    "bottles",
+    "bottle_ml",
+    "runs_out",
+    "runs_out_at",
+    "note",
+)
 # What makes a spreadsheet calculate a cell (OWASP, CSV Injection), full-width forms included.
 FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 Cell = str | int | float | None
@@ -81,6 +95,51 @@ def log_bytes(book: Book, only: str = "") -> bytes:
             for row in sorted(rows, key=lambda row: (row[0], row[4:8]))
         ),
     )
+
+
+def shopping_bytes(book: Book, plan: Plan, now: int) -> bytes:
+    """Return what the work ahead takes of coatings and consumables, and what to buy, as CSV."""
+    zone = BenchCalendar(book.bench_time).zone
+    found = shopping(book, plan, now)
+    return _written(
+        SHOPPING_COLUMNS,
+        [
+            *(_coating(line, zone) for line in found.lines),
+            *(_consumable(line, zone) for line in found.consumables),
+            *(["at hand", name, *[None] * 9] for name in found.at_hand),
+        ],
+    )
+
+
+def _coating(line: Line, zone: ZoneInfo) -> list[Cell]:
+    return [
+        "coating",
+        line.coating.name,
+        round(line.needed_ml, 1),
+        round(line.stock_ml, 1),
+        round(line.buy_ml, 1),
+        "ml",
+        line.bottles,
+        line.coating.bottle_ml,
+        *_out(line.runs_out, zone),
+        "" if line.complete else "at least: a place has no area",
+    ]
+
+
+def _consumable(line: ConsumableLine, zone: ZoneInfo) -> list[Cell]:
+    needed, stock, buy = (round(one, 2) for one in (line.needed, line.stock, line.buy))
+    return [
+        *("consumable", line.name, needed, stock, buy, line.unit, None, None),
+        *_out(line.runs_out, zone),
+        "",
+    ]
+
+
+def _out(runs_out: RunsOut | None, zone: ZoneInfo) -> list[Cell]:
+    if runs_out is None:
+        return ["", ""]
+    at = "" if runs_out.at is None else moment_of(runs_out.at, zone).isoformat()
+    return [at, words.pass_name(runs_out.key)]
 
 
 def _written(columns: Sequence[str], rows: Iterable[Sequence[Cell]]) -> bytes:

@@ -11,7 +11,10 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from app.service import books, demos
 from app.service.edits import Edit
-from app.service.importing import Household, export, import_file
+from app.service.exporting import export
+from app.service.importing import Household, import_file
+from app.window.dropping import Dropping
+from app.window.exports import Exports
 from app.window.import_dialog import ImportDialog
 from app.window.session import Session
 from planner.values.book import Book
@@ -29,6 +32,8 @@ class Files(QObject):
         super().__init__(window)
         self._session = session
         self._window = window
+        self.exports = Exports(session, window)
+        self._dropping = Dropping(window, self.import_path)
 
     def new_book(self) -> None:
         """Ask where a new book shall lie, and begin it."""
@@ -93,10 +98,10 @@ class Files(QObject):
         dialog.open()
 
     def _take(self, exchange: Exchange, name: str, dialog: ImportDialog) -> None:
-        theirs, take = dialog.choices()
+        theirs, choices, names = dialog.choices()
 
         def taken(book: Book) -> Edit:
-            imported = import_file(book, exchange, theirs=theirs, take=take)
+            imported = import_file(book, exchange, theirs=theirs, choices=choices, names=names)
             return Edit(f"import {name}", imported.book)
 
         refused = self._session.attempt(taken)

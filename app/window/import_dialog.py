@@ -2,93 +2,17 @@
 
 from __future__ import annotations
 
-from typing import Any
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
-from PySide6.QtWidgets import (
-    QCheckBox,
-    QDialog,
-    QDialogButtonBox,
-    QTableView,
-    QVBoxLayout,
-    QWidget,
-)
-
-from app.service.importing import Difference, Household, Imported, import_file
+from app.service.importing import Household, Imported, import_file
+from app.service.merging import Choice, Item, differences
 from app.window import words
-from app.window.labels import text
+from app.window.labels import Message, text
+from app.window.merge_view import MergeView
 from planner.values.book import Book
 from planner.values.refusal import Refused
 from storage.exchange import Exchange
-
-Index = QModelIndex | QPersistentModelIndex
-NO_INDEX = QModelIndex()
-CHECKED = Qt.CheckState.Checked
-
-
-class DifferencesModel(QAbstractTableModel):
-    """Coatings of one name that differ, side by side; checked ones are taken from the file."""
-
-    def __init__(self, differences: tuple[Difference, ...], parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self._differences = differences
-        self.taken: set[str] = set()
-
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
-        """Return the number of names that differ."""
-        return 0 if parent.isValid() else len(self._differences)
-
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
-        """Return the number of columns: name, book, file."""
-        return 0 if parent.isValid() else 3
-
-    def flags(self, index: Index) -> Qt.ItemFlag:
-        """Return that the first column can be checked."""
-        if not index.isValid():
-            return Qt.ItemFlag.NoItemFlags
-        flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
-        return flags | Qt.ItemFlag.ItemIsUserCheckable if index.column() == 0 else flags
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        """Return a name or what one side says."""
-        if not index.isValid():
-            return None
-        one = self._differences[index.row()]
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
-            if index.column() == 0:
-                return one.name
-            side = index.column()
-            return "; ".join(f"{field[0]} {_short(field[side])}" for field in one.fields)
-        if role == Qt.ItemDataRole.CheckStateRole and index.column() == 0:
-            return CHECKED if one.name in self.taken else Qt.CheckState.Unchecked
-        return None
-
-    def setData(  # noqa: N802
-        self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole
-    ) -> bool:
-        """Take a coating from the file, or keep the book's."""
-        if not index.isValid() or role != Qt.ItemDataRole.CheckStateRole:
-            return False
-        name = self._differences[index.row()].name
-        if Qt.CheckState(value) is CHECKED:
-            self.taken.add(name)
-        else:
-            self.taken.discard(name)
-        self.dataChanged.emit(index, index, [role])
-        return True
-
-    def headerData(  # noqa: N802
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        """Return a column's name."""
-        if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
-            names = (
-                self.tr("Take from the file"),
-                self.tr("Your book says"),
-                self.tr("The file says"),
-            )
-            return names[section]
-        return None
 
 
 class ImportDialog(QDialog):
@@ -98,78 +22,89 @@ class ImportDialog(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(self.tr("Import {file}").format(file=name))
-        self.resize(640, 420)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(20, 16, 20, 14)
-        column.setSpacing(10)
+        self._book, self._exchange = book, exchange
+        found = differences(book, exchange.book)
+        self.resize(760, 640 if found else 320)
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
         )
-        take = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
-        take.setText(self.tr("Import"))
-        self.household: dict[Household, QCheckBox] = {}
-        self.model = DifferencesModel((), self)
-        try:
-            preview = import_file(book, exchange)
-        except Refused as problem:
-            column.addWidget(
-                text(self.tr("It does not go into this book: {why}").format(why=problem))
-            )
-            take.setEnabled(False)
-        else:
-            self._fill(column, book, exchange, preview)
-        column.addStretch(1)
-        column.addWidget(self.buttons)
+        self._take = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
+        self._take.setText(self.tr("Import"))
+        self.title = text("", size=1.3, bold=True)
+        self.notes = text("")
+        self.message = Message()
+        self.household = self._household(not book.projects)
+        self.merge = MergeView(found, self.look) if found else None
+        self._lay_out()
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
+        self.look()
 
-    def _fill(self, column: QVBoxLayout, book: Book, exchange: Exchange, preview: Imported) -> None:
-        names = [ours for _, ours in preview.projects]
-        title = words.listed(names) or self.tr("Nothing that is not in your book already")
-        column.addWidget(text(title, size=1.3, bold=True))
-        if exchange.note:
-            column.addWidget(text(exchange.note))
-        for old, new in preview.projects:
-            if old != new:
-                line = self.tr("Your book has a project “{old}”; this one comes in as “{new}”.")
-                column.addWidget(text(line.format(old=old, new=new)))
-        if preview.already:
-            line = self.tr("Already in your book, unchanged: {names}.")
-            column.addWidget(text(line.format(names=words.listed(preview.already))))
-        if preview.added:
-            line = self.tr("Comes with it: {names}.")
-            column.addWidget(text(line.format(names=words.listed(preview.added))))
-        labels = {
-            Household.BENCH_TIME: self.tr("Take the file's bench time in place of yours"),
-            Household.ROOM: self.tr("Take the file's room and air in place of yours"),
-            Household.GEAR: self.tr("Take the file's airbrushes in place of yours"),
+    def _household(self, checked: bool) -> dict[Household, QCheckBox]:
+        boxes = {
+            Household.BENCH_TIME: QCheckBox(
+                self.tr("Take the file's bench time in place of yours")
+            ),
+            Household.ROOM: QCheckBox(self.tr("Take the file's room and air in place of yours")),
+            Household.GEAR: QCheckBox(self.tr("Take the file's airbrushes in place of yours")),
         }
-        for part, label in labels.items():
-            box = QCheckBox(label)
-            box.setChecked(not book.projects)
-            self.household[part] = box
+        for box in boxes.values():
+            box.setChecked(checked)
+            box.toggled.connect(lambda _on: self.look())
+        return boxes
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(20, 16, 20, 14)
+        column.setSpacing(10)
+        column.addWidget(self.title)
+        if self._exchange.note:
+            column.addWidget(text(self._exchange.note))
+        column.addWidget(self.notes)
+        for box in self.household.values():
             column.addWidget(box)
-        if preview.differences:
-            self.model = DifferencesModel(preview.differences, self)
-            column.addWidget(
-                text(self.tr("These coatings are described differently; yours win unless checked:"))
+        if self.merge is not None:
+            column.addWidget(text(self.tr("These are in your book, and described differently:")))
+            column.addWidget(self.merge, 1)
+        else:
+            column.addStretch(1)
+        column.addWidget(self.message)
+        column.addWidget(self.buttons)
+
+    def look(self) -> None:
+        """Try what is chosen, and say what would come of it or why it cannot be."""
+        theirs, choices, names = self.choices()
+        try:
+            done = import_file(
+                self._book, self._exchange, theirs=theirs, choices=choices, names=names
             )
-            table = QTableView()
-            table.setModel(self.model)
-            table.horizontalHeader().setStretchLastSection(True)
-            table.verticalHeader().hide()
-            table.setWordWrap(True)
-            table.setColumnWidth(0, 190)
-            table.setColumnWidth(1, 190)
-            table.setAccessibleName(self.tr("Coatings that differ"))
-            column.addWidget(table, 1)
+        except Refused as problem:
+            said = self.tr("It does not go into this book so: {why}")
+            self.message.say(said.format(why=problem))
+            self._take.setEnabled(False)
+            return
+        self.message.say("")
+        self._take.setEnabled(True)
+        came = [name for _, name in (*done.projects, *done.sequences)]
+        self.title.setText(
+            words.listed(came) or self.tr("Nothing that is not in your book already")
+        )
+        self.notes.setText("\n".join(self._told(done)))
+        self.notes.setVisible(bool(self.notes.text()))
 
-    def choices(self) -> tuple[frozenset[Household], frozenset[str]]:
-        """Return what to take from the file: parts of the household, and coatings."""
+    def _told(self, done: Imported) -> list[str]:
+        lines = []
+        if done.already:
+            line = self.tr("Already in your book, unchanged: {names}.")
+            lines.append(line.format(names=words.listed(done.already)))
+        if done.added:
+            line = self.tr("Comes with it: {names}.")
+            lines.append(line.format(names=words.listed(done.added)))
+        return lines
+
+    def choices(self) -> tuple[frozenset[Household], dict[Item, Choice], dict[Item, str]]:
+        """Return what to take of the household, what to do with what differs, and new names."""
         theirs = frozenset(part for part, box in self.household.items() if box.isChecked())
-        return theirs, frozenset(self.model.taken)
-
-
-def _short(value: object) -> str:
-    shown = str(value)
-    return shown if len(shown) <= 60 else shown[:57] + "…"
+        if self.merge is None:
+            return theirs, {}, {}
+        return theirs, dict(self.merge.model.choices), dict(self.merge.model.names)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
@@ -87,7 +88,7 @@ def test_an_event_tells_the_run_sheet() -> None:
                   "Left to dry", "Thu 6 Mar 2031 19:30–21:30"):  # fmt: skip
         assert piece in told
     mixes = "".join(one.description.value for one in events(written(small_book()).data).values())
-    assert "mix 2 : 3 of sand : water thinner" in mixes
+    assert re.search(r"mix \d+\.\d ml: \d+ drops sand, \d+ drops water thinner", mixes)
 
 
 def test_alarms_call_to_the_evening_and_before_a_window_closes() -> None:

@@ -25,6 +25,8 @@ from app.service.record import build_record
 from app.service.tame import TURNING, tame
 from planner.values.book import Book
 from planner.values.project import Event, Happened
+from planner.values.step import Stage
+from planner.values.supplies import Consumable, Supplies
 from storage.exchange import Exchange, dump, load
 
 HTML = "{http://www.w3.org/1999/xhtml}"
@@ -131,8 +133,15 @@ def plan_table(book: Book) -> bytes:
     return table.csv_bytes(planned.plan, planned.book)
 
 
+def shopping_table(book: Book) -> bytes:
+    tape = Consumable(name=book.projects[0].name, unit="@m", per_pass=1, stages=tuple(Stage))
+    project = replace(book.projects[0], log=(), observed=())
+    book = replace(book, projects=(project,), supplies=Supplies(consumables=(tape,)))
+    return table.shopping_bytes(book, planning.plan(book, NOW).plan, NOW)
+
+
 @each
-@pytest.mark.parametrize("written", [plan_table, table.log_bytes])
+@pytest.mark.parametrize("written", [plan_table, table.log_bytes, shopping_table])
 def test_no_cell_of_a_table_calculates(
     name: str, text: str, written: Callable[[Book], bytes]
 ) -> None:

@@ -6,14 +6,23 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
+from hypothesis import assume, given, settings
+from hypothesis import strategies as st
+from rich_books import rich_books
 from small_book import PROJECT, small_book
 
-from app.service.importing import Household, export, import_file
+from app.service.exporting import export, export_sequence
+from app.service.importing import Household, import_file
+from app.service.merging import Choice, Kind, differences, named
 from planner.values.book import Book
 from planner.values.coating import Coating, Family
 from planner.values.gear import Airbrush, Gear
+from planner.values.model import Made
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location
+from planner.values.sequence import EVERY, Colour, Sequence, SequenceStep
+from planner.values.step import Application, Minutes, Stage, Step
+from planner.values.supplies import Supplies
 from storage.exchange import Exchange, load
 
 
@@ -47,7 +56,7 @@ def test_the_books_own_household_wins() -> None:
     assert done.book.bench_time == small_book().bench_time
     assert [project.name for project in done.book.projects] == [PROJECT, "visitors"]
     assert done.projects == (("visitors", "visitors"),)
-    assert (done.already, done.differences, done.added) == ((), (), ())
+    assert (done.already, done.kept, done.replaced, done.added) == ((), (), (), ())
 
 
 def test_a_person_may_take_the_files_household() -> None:
@@ -76,21 +85,176 @@ def test_an_airbrush_that_the_steps_need_comes_along() -> None:
     assert done.added == ("borrowed",)
 
 
+def recoloured(theirs: Book) -> Book:
+    """Return the visitor's book with a sand of its own."""
+    warmer = replace(theirs.coating("sand"), swatch="#d0a060", dry_film_um=30)
+    kept = tuple(warmer if one.name == "sand" else one for one in theirs.coatings)
+    return replace(theirs, coatings=kept)
+
+
+SAND, THIN = (Kind.COATING, "sand"), (Kind.MIX, "thin sand")
+
+
 def test_coatings_that_differ_are_shown_side_by_side_and_the_books_stays() -> None:
-    ours, theirs = small_book(), visitor()
-    warmer = replace(ours.coating("sand"), swatch="#d0a060", dry_film_um=30)
-    theirs = replace(
-        theirs, coatings=tuple(warmer if c.name == "sand" else c for c in theirs.coatings)
-    )
+    ours, theirs = small_book(), recoloured(visitor())
+    (difference,) = differences(ours, theirs)
+    assert difference.item == SAND
+    apart = [(one.field, one.ours, one.theirs) for one in difference.sides if one.differs]
+    assert apart == [("swatch", "#c8b482", "#d0a060"), ("dry film um", "20", "30")]
+    assert ("family", "waterborne acrylic") in {(one.field, one.ours) for one in difference.sides}
     done = import_file(ours, Exchange(theirs))
-    (difference,) = done.differences
-    assert difference.name == "sand"
-    assert difference.fields == (("swatch", "#c8b482", "#d0a060"), ("dry_film_um", 20.0, 30))
-    assert not difference.taken
+    assert done.kept == (SAND,)
     assert done.book.coating("sand") == ours.coating("sand")
-    taken = import_file(ours, Exchange(theirs), take=frozenset({"sand"}))
-    assert taken.book.coating("sand") == warmer
-    assert taken.differences[0].taken
+
+
+def test_the_files_coating_may_take_the_place_of_the_books() -> None:
+    theirs = recoloured(visitor())
+    done = import_file(small_book(), Exchange(theirs), choices={SAND: Choice.THEIRS})
+    assert done.book.coating("sand") == theirs.coating("sand")
+    assert done.replaced == (SAND,)
+
+
+def test_a_coating_taken_beside_goes_with_the_files_projects_alone() -> None:
+    ours, theirs = small_book(), recoloured(visitor())
+    done = import_file(
+        ours, Exchange(theirs), choices={SAND: Choice.BESIDE}, names={SAND: "warm sand"}
+    )
+    assert done.book.coating("sand") == ours.coating("sand")
+    assert done.book.coating("warm sand").swatch == "#d0a060"
+    # The mix of it cannot be the mix that the book has under that name.
+    assert done.book.mix("thin sand") == ours.mix("thin sand")
+    other = done.book.mix("thin sand (2)")
+    assert other is not None
+    assert other.portions[0].coating == "warm sand"
+    laid = {
+        project.name: [step.applications[0].coating for step in project.models[0].steps[:3]]
+        for project in done.book.projects
+    }
+    assert laid == {
+        PROJECT: ["grey primer", "thin sand", "gloss clear"],
+        "visitors": ["grey primer", "thin sand (2)", "gloss clear"],
+    }
+
+
+def test_what_was_taken_beside_once_is_not_taken_again() -> None:
+    theirs = Exchange(recoloured(visitor(PROJECT)))
+    choices = {SAND: Choice.BESIDE, (Kind.PROJECT, PROJECT): Choice.BESIDE}
+    once = import_file(small_book(), theirs, choices=choices)
+    twice = import_file(once.book, theirs, choices=choices)
+    assert twice.book == once.book
+    assert twice.already == (PROJECT,)
+
+
+def test_a_new_name_that_is_taken_is_refused() -> None:
+    with pytest.raises(Refused, match="gloss clear"):
+        import_file(
+            small_book(),
+            Exchange(recoloured(visitor())),
+            choices={SAND: Choice.BESIDE},
+            names={SAND: "gloss clear"},
+        )
+
+
+def test_of_two_projects_of_one_name_either_may_stay() -> None:
+    theirs, item = Exchange(visitor(PROJECT)), (Kind.PROJECT, PROJECT)
+    mine = import_file(small_book(), theirs, choices={item: Choice.MINE})
+    assert mine.book == small_book()
+    other = import_file(small_book(), theirs, choices={item: Choice.THEIRS})
+    assert other.book.projects == theirs.book.projects
+    assert other.projects == ((PROJECT, PROJECT),)
+
+
+def test_steps_that_differ_are_shown_one_by_one() -> None:
+    theirs = visitor(PROJECT)
+    project = theirs.projects[0]
+    model = project.models[0]
+    slower = replace(model.steps[0], minutes=Minutes(fixed=25))
+    model = replace(model, steps=(slower, *model.steps[1:-1]))
+    theirs = replace(theirs, projects=(replace(project, models=(model,)),))
+    (difference,) = differences(small_book(), theirs)
+    apart = {one.field: (one.ours, one.theirs) for one in difference.sides if one.differs}
+    assert apart.keys() == {"target", "cart/prime", "cart/wipe"}
+    assert apart["target"] == ("2031-04-30", "–")
+    assert apart["cart/wipe"][1] == "–"
+    assert "fixed 10" in apart["cart/prime"][0]
+    assert "fixed 25" in apart["cart/prime"][1]
+
+
+def sequence(note: str = "") -> Sequence:
+    step = Step(
+        id="prime",
+        stage=Stage.PRIME,
+        applications=(Application(places=(EVERY,), coating="ground"),),
+        minutes=Minutes(fixed=10),
+    )
+    colours = (Colour(name="ground", usual="grey primer"),)
+    return Sequence(name="quick", note=note, colours=colours, steps=(SequenceStep(step=step),))
+
+
+def test_sequences_come_in_and_differ_like_all_else() -> None:
+    ours = replace(small_book(), sequences=(sequence(),))
+    theirs = replace(visitor(), sequences=(sequence("theirs"),))
+    model = replace(theirs.projects[0].models[0], made=Made(sequence="quick"))
+    theirs = replace(theirs, projects=(replace(theirs.projects[0], models=(model,)),))
+    fresh = import_file(small_book(), Exchange(theirs))
+    assert fresh.sequences == (("quick", "quick"),)
+    assert fresh.book.sequences == theirs.sequences
+    item = (Kind.SEQUENCE, "quick")
+    assert import_file(ours, Exchange(theirs)).book.sequences == ours.sequences
+    done = import_file(ours, Exchange(theirs), choices={item: Choice.BESIDE}).book
+    assert [(one.name, one.note) for one in done.sequences] == [
+        ("quick", ""),
+        ("quick (2)", "theirs"),
+    ]
+    made = done.project("visitors").models[0].made
+    assert made is not None
+    assert made.sequence == "quick (2)"
+
+
+def test_a_sequence_goes_out_with_what_it_usually_takes_and_nothing_of_the_person() -> None:
+    book = replace(small_book(), sequences=(sequence(),), supplies=Supplies(margin_pct=33))
+    out = load(export_sequence(book, "quick")).book
+    assert out.sequences == book.sequences
+    assert [one.name for one in out.coatings] == ["grey primer"]
+    assert (out.projects, out.mixes, out.supplies) == ((), (), Supplies())
+    with pytest.raises(Refused, match="quick"):
+        export_sequence(book, "quik")
+
+
+def test_a_project_goes_out_with_the_sequence_that_made_it() -> None:
+    book = replace(small_book(), sequences=(sequence(), replace(sequence(), name="slow")))
+    model = replace(book.projects[0].models[0], made=Made(sequence="quick"))
+    book = replace(book, projects=(replace(book.projects[0], models=(model,)),))
+    out = load(export(book, (PROJECT,))).book
+    assert [one.name for one in out.sequences] == ["quick"]
+    with pytest.raises(Refused, match="yard"):
+        export(book, ("yrad",))
+
+
+@given(rich_books(), rich_books(), st.sampled_from(Choice))
+@settings(max_examples=15)
+def test_nothing_of_the_book_is_lost_unless_the_file_was_preferred(
+    ours: Book, theirs: Book, choice: Choice
+) -> None:
+    choices = {one.item: choice for one in differences(ours, theirs)}
+    try:
+        done = import_file(ours, Exchange(theirs), choices=choices)
+    except Refused:
+        assume(False)
+    for kind in Kind:
+        mine, its, whole = (named(book, kind) for book in (ours, theirs, done.book))
+        assert mine.keys() <= whole.keys()
+        if choice is Choice.THEIRS:
+            assert all(whole[name] == one for name, one in its.items())
+        else:
+            assert all(whole[name] == one for name, one in mine.items())
+    assert done.book.supplies == ours.supplies
+    again = import_file(
+        done.book,
+        Exchange(theirs),
+        choices={one.item: choice for one in differences(done.book, theirs)},
+    )
+    assert again.book == done.book
 
 
 def test_new_coatings_are_added() -> None:

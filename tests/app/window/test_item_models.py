@@ -10,8 +10,8 @@ from PySide6.QtCore import QAbstractItemModel, QModelIndex, Qt
 from PySide6.QtTest import QAbstractItemModelTester
 from small_book import CART, NOW, PROJECT, key, small_book
 
-from app.service.importing import import_file
-from app.window.import_dialog import DifferencesModel
+from app.service.merging import Choice, differences
+from app.window.merge_view import DifferencesModel, SidesModel
 from app.window.picture import Picture, picture_of
 from app.window.projects import ProjectsModel
 from app.window.room.facts import coating_times
@@ -20,7 +20,6 @@ from app.window.stack.facts import stacks
 from app.window.stack.model import CoatsModel
 from app.window.timeline.outline import outline
 from app.window.timeline.tree import OutlineModel
-from storage.exchange import Exchange
 
 FATAL = QAbstractItemModelTester.FailureReportingMode.Fatal
 
@@ -59,10 +58,16 @@ def _coats(picture: Picture) -> CoatsModel:
 def _differences(picture: Picture) -> DifferencesModel:
     other = replace(picture.book.coatings[0], swatch="#123456")
     theirs = replace(picture.book, coatings=(other, *picture.book.coatings[1:]), projects=())
-    return DifferencesModel(import_file(picture.book, Exchange(theirs)).differences)
+    return DifferencesModel(differences(picture.book, theirs))
 
 
-MAKERS = [_outline, _projects, _times, _coats, _differences]
+def _sides(picture: Picture) -> SidesModel:
+    model = SidesModel()
+    model.show_sides(_differences(picture).differences[0].sides)
+    return model
+
+
+MAKERS = [_outline, _projects, _times, _coats, _differences, _sides]
 
 
 @pytest.mark.parametrize("make", MAKERS)
@@ -119,13 +124,13 @@ def test_a_check_mark_asks_and_does_not_change_by_itself(picture: Picture) -> No
     assert not model.setData(QModelIndex(), 0, Qt.ItemDataRole.CheckStateRole)
 
 
-def test_differences_are_taken_when_checked(picture: Picture) -> None:
+def test_a_choice_is_told_in_words(picture: Picture) -> None:
     model = _differences(picture)
-    assert model.setData(
-        model.index(0, 0), Qt.CheckState.Checked.value, Qt.ItemDataRole.CheckStateRole
-    )
-    assert model.taken == {"grey primer"}
-    assert "#123456" in model.data(model.index(0, 2))
+    (item,) = model.choices
+    assert model.data(model.index(0, 2)) == "keep yours"
+    model.choose(0, Choice.BESIDE, "another grey")
+    assert model.choices == {item: Choice.BESIDE}
+    assert "another grey" in model.data(model.index(0, 2))
 
 
 def test_coats_lie_topmost_first(picture: Picture) -> None:

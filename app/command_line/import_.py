@@ -1,0 +1,107 @@
+"""Take projects and sequences of an exchange file into your bench book."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from app.command_line.output import FINE, answer
+from app.command_line.source import add_book, in_file, read_file
+from app.service.books import open_book
+from app.service.importing import Household, Imported, import_file
+from app.service.merging import Choice, Difference, Item, differences
+from planner.values.book import Book
+from planner.values.refusal import Refused, demand, unknown
+from storage.exchange import Exchange, load
+
+EXAMPLES = """\
+  tackfree import harbour.json --dry-run                what it brings, and what differs
+  tackfree import harbour.json --take "coating sand=theirs"
+  tackfree import harbour.json --take "project harbour=beside" --household room
+"""
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Say what the command takes."""
+    parser.add_argument("file", type=Path, metavar="FILE", help="exchange file")
+    add_book(parser)
+    parser.add_argument(
+        "--take",
+        action="append",
+        default=[],
+        metavar='"KIND NAME=CHOICE"',
+        help="of a thing that differs: mine, theirs or beside",
+    )
+    parser.add_argument(
+        "--household",
+        action="append",
+        default=[],
+        choices=[part.value for part in Household],
+        help="take this from the file in place of yours",
+    )
+    parser.add_argument("--dry-run", action="store_true", help="tell, but change nothing")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Take the file in."""
+    data = read_file(args.file)
+    try:
+        exchange = load(data)
+    except Refused as problem:
+        raise in_file(args.file, problem) from problem
+    with open_book(getattr(args, "book", None), create=not args.dry_run) as bench_book:
+        book = bench_book.book()
+        found = differences(book, exchange.book)
+        done = _taken(args, book, exchange, found)
+        if not args.dry_run:
+            bench_book.apply(f"import {args.file.name}", done.book)
+    answer("\n".join(_told(done, found if args.dry_run else ())))
+    return FINE
+
+
+def _taken(
+    args: argparse.Namespace, book: Book, exchange: Exchange, found: tuple[Difference, ...]
+) -> Imported:
+    theirs = frozenset(map(Household, args.household))
+    if not book.projects and not args.household:
+        theirs = frozenset(Household)  # a new book has nothing of its own yet
+    choices = dict(_choice(word, found) for word in args.take)
+    try:
+        return import_file(book, exchange, theirs=theirs, choices=choices)
+    except Refused as problem:
+        raise in_file(args.file, problem) from problem
+
+
+def _choice(word: str, found: tuple[Difference, ...]) -> tuple[Item, Choice]:
+    """Return what was chosen for one thing, from "coating sand=theirs"."""
+    item, _, choice = word.rpartition("=")
+    known = {f"{one.kind} {one.name}": one.item for one in found}
+    demand(
+        choice in list(Choice),
+        "--take",
+        f'"{word}" makes no choice; end it with =mine, =theirs or =beside',
+    )
+    if item not in known:
+        raise Refused("--take", unknown("thing that differs", item, known))
+    return known[item], Choice(choice)
+
+
+def _told(done: Imported, shown: tuple[Difference, ...]) -> list[str]:
+    came = (*done.projects, *done.sequences)
+    lines = [f"taken in: {_both(old, new)}" for old, new in came]
+    lines += [f"there already: {name}" for name in done.already]
+    lines += [f"comes with it: {name}" for name in done.added]
+    lines += [f"replaced: {kind} {name}" for kind, name in done.replaced]
+    lines += [f"yours kept, the file's differs: {kind} {name}" for kind, name in done.kept]
+    for one in shown:
+        lines += ["", f"{one.kind} {one.name}"]
+        lines += [
+            f"  {'≠' if side.differs else ' '} {side.field}: yours {side.ours} | "
+            f"the file's {side.theirs}"
+            for side in one.sides
+        ]
+    return lines or ["Nothing that is not in your book already."]
+
+
+def _both(old: str, new: str) -> str:
+    return old if old == new else f"{old}, as {new}"

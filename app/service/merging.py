@@ -1,0 +1,251 @@
+"""Two books that have something of the same name: what differs, and what to take of it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import MISSING, dataclass, fields, is_dataclass, replace
+from enum import StrEnum
+from typing import Any
+
+from app.service.renaming import renamed
+from app.service.tame import tame
+from planner.values.book import Book
+from planner.values.model import Model
+from planner.values.project import Project
+from planner.values.refusal import demand
+from planner.values.sequence import Sequence
+
+LONGEST_NAME = 120
+LONGEST_TEXT = 300  # of a value shown side by side
+
+
+class Kind(StrEnum):
+    """What may stand in a book under a name that a file uses, too."""
+
+    PROJECT = "project"
+    COATING = "coating"
+    MIX = "mix"
+    SEQUENCE = "sequence"
+
+
+class Choice(StrEnum):
+    """What to do with one of them."""
+
+    MINE = "mine"
+    THEIRS = "theirs"
+    BESIDE = "beside"
+
+
+Item = tuple[Kind, str]
+FIELDS = {
+    Kind.PROJECT: "projects",
+    Kind.COATING: "coatings",
+    Kind.MIX: "mixes",
+    Kind.SEQUENCE: "sequences",
+}
+USUAL = {
+    Kind.PROJECT: Choice.BESIDE,  # so that nothing of either is lost
+    Kind.COATING: Choice.MINE,
+    Kind.MIX: Choice.MINE,
+    Kind.SEQUENCE: Choice.MINE,
+}
+
+
+@dataclass(frozen=True)
+class Side:
+    """One field of both, as text."""
+
+    field: str
+    ours: str
+    theirs: str
+
+    @property
+    def differs(self) -> bool:
+        """Tell whether the two say different things."""
+        return self.ours != self.theirs
+
+
+@dataclass(frozen=True)
+class Difference:
+    """Something that the book and the file describe differently under one name.
+
+    ``beside`` is a name under which it could be taken in as well.
+    """
+
+    kind: Kind
+    name: str
+    sides: tuple[Side, ...]
+    beside: str
+
+    @property
+    def item(self) -> Item:
+        """What it is, for choosing."""
+        return self.kind, self.name
+
+
+def differences(book: Book, other: Book) -> tuple[Difference, ...]:
+    """Return all that the two describe differently under one name."""
+    return tuple(
+        Difference(kind, name, tuple(_sides(kind, mine, its)), free_name(book, other, kind, its))
+        for kind in Kind
+        for name, its in named(other, kind).items()
+        if (mine := named(book, kind).get(name)) is not None and mine != its
+    )
+
+
+def named(book: Book, kind: Kind) -> dict[str, Any]:
+    """Return what a book has of a kind, by name."""
+    return {one.name: one for one in getattr(book, FIELDS[kind])}
+
+
+def beside(
+    book: Book, other: Book, choices: Mapping[Item, Choice], names: Mapping[Item, str]
+) -> tuple[Book, dict[Item, str]]:
+    """Return the other book with new names for what is to be taken beside, and those names.
+
+    A mix of a coating that gets a new name cannot stay the mix that the book
+    has under its name, so it gets one as well.
+
+    Raises
+    ------
+    Refused
+        If a new name is taken.
+    """
+    given: dict[Item, str] = {}
+    for kind in (Kind.COATING, Kind.MIX, Kind.SEQUENCE, Kind.PROJECT):
+        for name, its in list(named(other, kind).items()):
+            mine = named(book, kind).get(name)
+            if mine is None or mine == its:
+                continue
+            item = (kind, name)
+            followed = kind is Kind.MIX and item not in choices
+            if choices.get(item) is Choice.BESIDE or followed:
+                new = names.get(item, "").strip() or free_name(book, other, kind, its)
+                free = new not in _taken(book, kind) | _taken(other, kind)
+                demand(
+                    free or _there(book, kind, its, new),
+                    f"{kind} {name}",
+                    f'"{new}" is taken as well; choose another name',
+                )
+                other = _with_name(other, kind, name, new)
+                given[item] = new
+    return other, given
+
+
+def free_name(book: Book, other: Book, kind: Kind, its: Any) -> str:
+    """Return "name (2)" or the like: free, or that of the very same thing taken in before."""
+    taken = _taken(book, kind) | _taken(other, kind)
+    number = 2
+    while True:
+        end = f" ({number})"
+        name = f"{its.name[: LONGEST_NAME - len(end)].rstrip()}{end}"
+        if name not in taken or _there(book, kind, its, name):
+            return name
+        number += 1
+
+
+def _taken(book: Book, kind: Kind) -> set[str]:
+    """Return names that a thing of a kind cannot have; coatings and mixes share theirs."""
+    shared = (Kind.COATING, Kind.MIX) if kind in (Kind.COATING, Kind.MIX) else (kind,)
+    return {name for each in shared for name in named(book, each)}
+
+
+def _there(book: Book, kind: Kind, its: Any, name: str) -> bool:
+    """Tell whether the book has the very same thing under another name already."""
+    return bool(named(book, kind).get(name) == replace(its, name=name))
+
+
+def _with_name(other: Book, kind: Kind, name: str, new: str) -> Book:
+    ours = tuple(
+        replace(one, name=new) if one.name == name else one for one in getattr(other, FIELDS[kind])
+    )
+    if kind is Kind.COATING:
+        return renamed(other, name, new, coatings=ours)
+    if kind is Kind.MIX:
+        return renamed(other, name, new, mixes=ours)
+    if kind is Kind.PROJECT:
+        return replace(other, projects=ours)
+    projects = tuple(
+        replace(project, models=tuple(_made_by(model, name, new) for model in project.models))
+        for project in other.projects
+    )
+    return replace(other, sequences=ours, projects=projects)
+
+
+def _made_by(model: Model, name: str, new: str) -> Model:
+    if model.made is None or model.made.sequence != name:
+        return model
+    return replace(model, made=replace(model.made, sequence=new))
+
+
+def _sides(kind: Kind, mine: Any, its: Any) -> Iterator[Side]:
+    """Yield every field that either has set, what holds many others one by one."""
+    apart = {"models"} if kind is Kind.PROJECT else {"steps"} if kind is Kind.SEQUENCE else set()
+    for field in fields(mine):
+        ours, theirs = getattr(mine, field.name), getattr(its, field.name)
+        if field.name == "name" or field.name in apart:
+            continue
+        if ours != theirs or not _is_default(field, ours):
+            yield Side(field.name.replace("_", " "), told(ours), told(theirs))
+    if apart:
+        ours, theirs = dict(_pieces(mine)), dict(_pieces(its))
+        for name in dict.fromkeys([*ours, *theirs]):
+            if ours.get(name) != theirs.get(name):
+                yield Side(name, told(ours.get(name)), told(theirs.get(name)))
+
+
+def _pieces(whole: Project | Sequence) -> Iterator[tuple[str, Any]]:
+    """Yield what a project or sequence is made of, by a name for each."""
+    if isinstance(whole, Sequence):
+        for one in whole.steps:
+            yield one.step.id, one
+        return
+    for model in whole.models:
+        rest = replace(model, parts=model.parts[:1], steps=())
+        yield (
+            model.name,
+            {
+                field.name: getattr(rest, field.name)
+                for field in fields(rest)
+                if field.name not in ("name", "parts", "steps")
+            },
+        )
+        for part in model.parts:
+            yield f"{model.name}/{part.name}", part
+        for step in model.steps:
+            yield f"{model.name}/{step.id}", step
+
+
+def told(value: Any) -> str:
+    """Return a value as a person reads it, cut where it is very long; "–" for none."""
+    text = tame(_told(value), lines=False)
+    return text if len(text) <= LONGEST_TEXT else text[: LONGEST_TEXT - 1] + "…"
+
+
+def _told(value: Any) -> str:
+    if value is None or value in ((), ""):
+        return "–"
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, float):
+        return f"{value:g}"
+    if isinstance(value, tuple):
+        return "; ".join(_told(one) for one in value)
+    if isinstance(value, dict):
+        said = [(name, one) for name, one in value.items() if one is not None and one != ()]
+        return ", ".join(f"{name.replace('_', ' ')} {_told(one)}" for name, one in said) or "–"
+    if is_dataclass(value):
+        return ", ".join(
+            _told(getattr(value, field.name))
+            if field.name in ("name", "id", "coating")
+            else f"{field.name.replace('_', ' ')} {_told(getattr(value, field.name))}"
+            for field in fields(value)
+            if not _is_default(field, getattr(value, field.name))
+        )
+    return str(value)
+
+
+def _is_default(field: Any, value: Any) -> bool:
+    if field.default is not MISSING:
+        return bool(value == field.default)
+    return field.default_factory is not MISSING and bool(value == field.default_factory())

@@ -1,0 +1,246 @@
+"""What the menu "Export" writes: asked for a name, done in the background, told when done."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Callable
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
+from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
+
+from app.service import table
+from app.service.books import write_whole
+from app.service.calendar_file import calendar_bytes
+from app.service.document_html import html_of
+from app.service.document_markdown import markdown_of
+from app.service.exporting import export, export_sequence
+from app.service.record import build_record
+from app.service.sheet_file import Paper, sheet_bytes
+from app.window.picture import Picture
+from app.window.session import Session
+from planner.values.book import Book
+from planner.values.refusal import Refused
+from storage import photos
+
+log = logging.getLogger(__name__)
+
+Make = Callable[[Path], tuple[bytes, str]]  # what to write, and a word about it
+
+
+class _Said(QObject):
+    done = Signal(str, str)
+    failed = Signal(str)
+
+
+class _Writing(QRunnable):
+    def __init__(self, path: Path, make: Make, said: _Said) -> None:
+        super().__init__()
+        self._path, self._make, self._said = path, make, said
+
+    def run(self) -> None:
+        """Make the file and write it whole."""
+        try:
+            data, told = self._make(self._path)
+            write_whole(self._path, data)
+        except Refused as problem:
+            self._said.failed.emit(f"{self._path.name}: {problem}")
+        except Exception:
+            # A fault of the program must not end it.
+            log.exception("export failed")
+            self._said.failed.emit(f"{self._path.name}: the program's log says what went wrong")
+        else:
+            self._said.done.emit(str(self._path), told)
+
+
+class Exports(QObject):
+    """Every export of the window."""
+
+    def __init__(self, session: Session, window: QWidget) -> None:
+        super().__init__(window)
+        self._session, self._window = session, window
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(1)
+        self._said = _Said()
+        self._said.done.connect(self._done)
+        self._said.failed.connect(session.troubled)
+
+    def wait(self) -> None:
+        """Wait until all that was begun is written."""
+        self._pool.waitForDone()
+
+    def fill(self, menu: QMenu) -> None:
+        """Put an entry for each export into a menu; those of one thing list what there is."""
+        act = menu.addAction
+        act(self.tr("Evenings as &calendar…")).triggered.connect(self.calendar)
+        sheets = menu.addMenu(self.tr("&Bench sheet"))
+        for paper in Paper:
+            tonight, whole = self.tr("&This evening, {paper}…"), self.tr("&All evenings, {paper}…")
+            for name, alone in ((tonight, True), (whole, False)):
+                action = sheets.addAction(name.format(paper=paper.value))
+                action.triggered.connect(partial(self._sheet, paper, alone))
+        self._listed(menu, self.tr("Build &record"), self._records)
+        menu.addSeparator()
+        act(self.tr("&Plan as table…")).triggered.connect(self.plan_table)
+        act(self.tr("&Logbook as table…")).triggered.connect(self.log_table)
+        act(self.tr("S&hopping as table…")).triggered.connect(self.shopping_table)
+        menu.addSeparator()
+        self._listed(menu, self.tr("One pro&ject"), self._projects)
+        self._listed(menu, self.tr("One &sequence"), self._sequences)
+
+    def _listed(self, menu: QMenu, name: str, fill: Callable[[QMenu, Book], None]) -> None:
+        inner = menu.addMenu(name)
+
+        def show() -> None:
+            inner.clear()
+            book = self._session.book
+            if book is not None:
+                fill(inner, book)
+            if inner.isEmpty():
+                inner.addAction(self.tr("there is none")).setEnabled(False)
+
+        inner.aboutToShow.connect(show)
+        show()
+
+    def _records(self, menu: QMenu, book: Book) -> None:
+        for project in book.projects:
+            self._entry(menu, project.name, partial(self.record, project.name))
+        if len(book.projects) > 1:
+            menu.addAction(self.tr("All projects…")).triggered.connect(lambda: self.record(""))
+
+    def _projects(self, menu: QMenu, book: Book) -> None:
+        for project in book.projects:
+            self._entry(menu, project.name, partial(self.project, project.name))
+
+    def _sequences(self, menu: QMenu, book: Book) -> None:
+        for sequence in book.sequences:
+            self._entry(menu, sequence.name, partial(self.sequence, sequence.name))
+
+    def _entry(self, menu: QMenu, name: str, act: Callable[[], None]) -> None:
+        action = menu.addAction(name.replace("&", "&&") + "…")
+        action.triggered.connect(lambda _on=False: act())
+
+    def calendar(self) -> None:
+        """Write the evenings ahead; written over itself, a calendar is brought up to date."""
+
+        def make(picture: Picture, origin: Path, path: Path) -> tuple[bytes, str]:
+            last = path.read_bytes() if path.exists() else b""
+            made = calendar_bytes(picture.book, picture.plan, picture.now, origin, last)
+            return made.data, made.told()
+
+        self._write_plan(self.tr("Calendar"), "evenings.ics", make, over=True)
+
+    def _sheet(self, paper: Paper, tonight: bool, _on: bool = False) -> None:
+        self.sheet(paper, tonight=tonight)
+
+    def sheet(self, paper: Paper, *, tonight: bool) -> None:
+        """Draw the bench sheet of the evening, or of all."""
+
+        def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
+            return sheet_bytes(picture.book, picture.plan, paper, tonight=tonight), ""
+
+        self._write_plan(self.tr("Bench sheet"), "bench sheet.pdf", make)
+
+    def plan_table(self) -> None:
+        """Write the plan as comma-separated values."""
+
+        def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
+            return table.csv_bytes(picture.plan, picture.book), ""
+
+        self._write_plan(self.tr("Table"), "plan.csv", make)
+
+    def log_table(self) -> None:
+        """Write the logbook as comma-separated values."""
+        self._write_book(self.tr("Table"), "logbook.csv", lambda book, _path: table.log_bytes(book))
+
+    def shopping_table(self) -> None:
+        """Write what is needed and to be bought as comma-separated values."""
+
+        def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
+            return table.shopping_bytes(picture.book, picture.plan, picture.now), ""
+
+        self._write_plan(self.tr("Table"), "shopping.csv", make)
+
+    def record(self, project: str) -> None:
+        """Write the build record of a project, or of all for ""."""
+        now, origin = self._session.now, self._session.path or Path()
+
+        def make(book: Book, path: Path) -> bytes:
+            record = build_record(book, now, photos.folder_of(origin), only=project)
+            return markdown_of(record) if path.suffix.lower() == ".md" else html_of(record)
+
+        title = self.tr("Build record, as HTML or, named *.md, as Markdown")
+        self._write_book(title, f"{_file_name(project or 'record')}.html", make, also="*.md")
+
+    def project(self, name: str) -> None:
+        """Write one project as an exchange file."""
+        self._write_book(
+            self.tr("Project file"),
+            f"{_file_name(name)}.json",
+            lambda book, _path: export(book, (name,)),
+        )
+
+    def sequence(self, name: str) -> None:
+        """Write one sequence as an exchange file."""
+        self._write_book(
+            self.tr("Sequence file"),
+            f"{_file_name(name)}.json",
+            lambda book, _path: export_sequence(book, name),
+        )
+
+    def _write_plan(
+        self,
+        title: str,
+        name: str,
+        make: Callable[[Picture, Path, Path], tuple[bytes, str]],
+        *,
+        over: bool = False,
+    ) -> None:
+        picture, origin = self._session.picture, self._session.path
+        if picture is None or origin is None:
+            self._session.troubled.emit(self.tr("There is no plan yet that could be written."))
+            return
+        self._write(title, name, partial(make, picture, origin), over=over)
+
+    def _write_book(
+        self, title: str, name: str, make: Callable[[Book, Path], bytes], also: str = ""
+    ) -> None:
+        book = self._session.book
+        if book is not None:
+            self._write(title, name, lambda path: (make(book, path), ""), also=also)
+
+    def _write(
+        self, title: str, name: str, make: Make, *, over: bool = False, also: str = ""
+    ) -> None:
+        """Ask for a file name, and write in the background."""
+        folder = self._session.path.parent if self._session.path else Path.home()
+        suffix = Path(name).suffix
+        filters = self.tr("{title} ({pattern})").format(
+            title=title.partition(",")[0], pattern=f"*{suffix} {also}".strip()
+        )
+        none = QFileDialog.Option(0)
+        chosen, _ = QFileDialog.getSaveFileName(
+            self._window,
+            title,
+            str(folder / name),
+            filters,
+            options=QFileDialog.Option.DontConfirmOverwrite if over else none,
+        )
+        if not chosen:
+            return
+        path = Path(chosen)
+        if not path.suffix:
+            path = path.with_suffix(suffix)
+        self._session.troubled.emit(self.tr("Writing {path} …").format(path=path.name))
+        self._pool.start(_Writing(path, make, self._said))
+
+    def _done(self, path: str, told: str) -> None:
+        message = self.tr("Exported to {path}").format(path=path)
+        self._session.troubled.emit(f"{message}: {told}" if told else message)
+
+
+def _file_name(name: str) -> str:
+    """Return a name that every platform takes for a file."""
+    kept = "".join(sign if sign.isalnum() or sign in " -_." else "-" for sign in name)
+    return kept.strip(" .")[:80] or "export"

@@ -1,0 +1,222 @@
+"""Things that book and file describe differently under one name, side by side, to choose from."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QButtonGroup,
+    QHBoxLayout,
+    QHeaderView,
+    QLineEdit,
+    QRadioButton,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.service.merging import USUAL, Choice, Difference, Item, Kind, Side
+from app.window import words
+
+Index = QModelIndex | QPersistentModelIndex
+NO_INDEX = QModelIndex()
+Role = Qt.ItemDataRole
+
+
+def kind_word(kind: Kind) -> str:
+    """Return what kind of thing it is."""
+    names = {
+        Kind.PROJECT: words.tr("project"),
+        Kind.COATING: words.tr("coating"),
+        Kind.MIX: words.tr("mix"),
+        Kind.SEQUENCE: words.tr("sequence"),
+    }
+    return names[kind]
+
+
+def choice_word(choice: Choice) -> str:
+    """Return a choice in a few words."""
+    names = {
+        Choice.MINE: words.tr("keep yours"),
+        Choice.THEIRS: words.tr("take the file's"),
+        Choice.BESIDE: words.tr("take it beside"),
+    }
+    return names[choice]
+
+
+class DifferencesModel(QAbstractTableModel):
+    """What differs: kind, name, and what is to be done with it."""
+
+    def __init__(self, differences: tuple[Difference, ...], parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.differences = differences
+        self.choices: dict[Item, Choice] = {one.item: USUAL[one.kind] for one in differences}
+        self.names: dict[Item, str] = {one.item: one.beside for one in differences}
+
+    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return the number of things that differ."""
+        return 0 if parent.isValid() else len(self.differences)
+
+    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return the number of columns: kind, name, choice."""
+        return 0 if parent.isValid() else 3
+
+    def data(self, index: Index, role: int = Role.DisplayRole) -> Any:
+        """Return kind, name or choice."""
+        if not index.isValid() or role not in (Role.DisplayRole, Role.ToolTipRole):
+            return None
+        one = self.differences[index.row()]
+        choice = choice_word(self.choices[one.item])
+        if self.choices[one.item] is Choice.BESIDE:
+            choice = words.tr("take it beside as “{name}”").format(name=self.names[one.item])
+        return (kind_word(one.kind), one.name, choice)[index.column()]
+
+    def headerData(  # noqa: N802
+        self, section: int, orientation: Qt.Orientation, role: int = Role.DisplayRole
+    ) -> Any:
+        """Return a column's name."""
+        if orientation is Qt.Orientation.Horizontal and role == Role.DisplayRole:
+            return (self.tr("What"), self.tr("Name"), self.tr("To be done"))[section]
+        return None
+
+    def choose(self, row: int, choice: Choice, name: str) -> None:
+        """Choose for one thing; ``name`` is its new name if it is taken beside."""
+        item = self.differences[row].item
+        self.choices[item], self.names[item] = choice, name
+        self.dataChanged.emit(self.index(row, 0), self.index(row, 2))
+
+
+class SidesModel(QAbstractTableModel):
+    """The fields of one thing: what the book says, what the file says, marked where they differ."""
+
+    MARK = "≠"
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._sides: tuple[Side, ...] = ()
+
+    def show_sides(self, sides: tuple[Side, ...]) -> None:
+        """Show another thing, what differs first."""
+        self.beginResetModel()
+        self._sides = tuple(sorted(sides, key=lambda side: not side.differs))
+        self.endResetModel()
+
+    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return the number of fields."""
+        return 0 if parent.isValid() else len(self._sides)
+
+    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return the number of columns: mark, field, book, file."""
+        return 0 if parent.isValid() else 4
+
+    def data(self, index: Index, role: int = Role.DisplayRole) -> Any:
+        """Return one side of a field; what differs is marked and bold."""
+        if not index.isValid():
+            return None
+        side = self._sides[index.row()]
+        if role in (Role.DisplayRole, Role.ToolTipRole):
+            mark = self.MARK if side.differs else ""
+            return (mark, side.field, side.ours, side.theirs)[index.column()]
+        if role == Role.AccessibleTextRole and index.column() == 0:
+            return self.tr("differs") if side.differs else self.tr("the same")
+        if role == Role.FontRole and side.differs:
+            font = QFont()
+            font.setBold(True)
+            return font
+        return None
+
+    def headerData(  # noqa: N802
+        self, section: int, orientation: Qt.Orientation, role: int = Role.DisplayRole
+    ) -> Any:
+        """Return a column's name."""
+        if orientation is Qt.Orientation.Horizontal and role == Role.DisplayRole:
+            names = ("", self.tr("Field"), self.tr("Your book says"), self.tr("The file says"))
+            return names[section]
+        return None
+
+
+class MergeView(QWidget):
+    """A list of what differs; for the chosen one its two sides, and what to do with it."""
+
+    def __init__(self, differences: tuple[Difference, ...], changed: Callable[[], None]) -> None:
+        super().__init__()
+        self._changed = changed
+        self._filling = False
+        self.model = DifferencesModel(differences, self)
+        self.sides = SidesModel(self)
+        self.list = _table(self.model, self.tr("What differs"))
+        self.table = _table(self.sides, self.tr("Both sides of what is chosen above"))
+        self.table.setWordWrap(True)
+        self.radios = {choice: QRadioButton() for choice in Choice}
+        self.radios[Choice.MINE].setText(self.tr("&Keep yours"))
+        self.radios[Choice.THEIRS].setText(self.tr("Take the &file's in its place"))
+        self.radios[Choice.BESIDE].setText(self.tr("Take it &beside yours, named"))
+        self._group = QButtonGroup(self)
+        self.name = QLineEdit()
+        self.name.setAccessibleName(self.tr("Name under which it is taken beside yours"))
+        self.name.setMaxLength(120)
+        self._lay_out()
+        self.list.selectionModel().currentRowChanged.connect(self._show)
+        self.name.textEdited.connect(lambda _text: self._choose())
+        if differences:
+            self.list.selectRow(0)
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.list, 2)
+        choices = QHBoxLayout()
+        for choice, radio in self.radios.items():
+            self._group.addButton(radio)
+            radio.toggled.connect(lambda on: self._choose() if on else None)
+            choices.addWidget(radio)
+            if choice is Choice.BESIDE:
+                choices.addWidget(self.name, 1)
+        column.addLayout(choices)
+        column.addWidget(self.table, 3)
+        sizes = self.list.horizontalHeader()
+        sizes.setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
+        self.list.setColumnWidth(1, 240)
+        both = self.table.horizontalHeader()
+        both.setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
+        both.setSectionResizeMode(1, QHeaderView.ResizeMode.ResizeToContents)
+        both.setSectionResizeMode(2, QHeaderView.ResizeMode.Stretch)
+        both.setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
+
+    def _show(self, index: QModelIndex, _before: QModelIndex | None = None) -> None:
+        if not index.isValid():
+            return
+        one = self.model.differences[index.row()]
+        self._filling = True
+        self.sides.show_sides(one.sides)
+        self.table.resizeRowsToContents()
+        self.radios[self.model.choices[one.item]].setChecked(True)
+        self.name.setText(self.model.names[one.item])
+        self.name.setEnabled(self.model.choices[one.item] is Choice.BESIDE)
+        self._filling = False
+
+    def _choose(self) -> None:
+        row = self.list.currentIndex().row()
+        if self._filling or row < 0:
+            return
+        choice = next(choice for choice, radio in self.radios.items() if radio.isChecked())
+        self.name.setEnabled(choice is Choice.BESIDE)
+        self.model.choose(row, choice, self.name.text().strip())
+        self._changed()
+
+
+def _table(model: QAbstractTableModel, name: str) -> QTableView:
+    table = QTableView()
+    table.setModel(model)
+    table.setAccessibleName(name)
+    table.verticalHeader().hide()
+    table.setTabKeyNavigation(False)
+    table.horizontalHeader().setStretchLastSection(True)
+    table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+    table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+    table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+    return table
