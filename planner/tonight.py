@@ -14,6 +14,7 @@ from planner.bench import BenchCalendar
 from planner.cautions import Caution, cautions
 from planner.cure import Cure
 from planner.passes import Pass
+from planner.quantity import Load, fill, loads_by_work
 from planner.schedule.problem import Problem
 from planner.schedule.state import FOREVER, Opening, Table
 from planner.values.book import Book
@@ -24,6 +25,7 @@ from planner.values.refusal import number_in
 from planner.values.step import Bound, Stage, Tool
 
 WITHOUT_END = 1440  # minutes shown where no bench time follows
+SPRAYED = (Tool.AIRBRUSH, Tool.CAN)
 
 
 @dataclass(frozen=True)
@@ -31,13 +33,16 @@ class Coat:
     """What one coating or mix of a step covers.
 
     ``portions`` is how the mix is stirred, empty for a coating from the
-    bottle; ``places`` are the "part/place" names to tick off.
+    bottle; ``places`` are the "part/place" names to tick off.  ``load`` is
+    how much of it to put on the palette; None where it is sprayed from a
+    load with a row of its own or from a can, done, or not measured by volume.
     """
 
     coating: str
     swatch: str
     portions: tuple[Portion, ...]
     places: tuple[str, ...]
+    load: Load | None = None
 
 
 @dataclass(frozen=True)
@@ -82,7 +87,10 @@ class WorkRow:
 
 @dataclass(frozen=True)
 class BenchRow:
-    """Loading, changing, cleaning or preparing on the run sheet."""
+    """Loading, changing, cleaning or preparing on the run sheet.
+
+    ``load`` is what is filled in for all that it serves.
+    """
 
     kind: BenchKind
     airbrush: str
@@ -92,6 +100,7 @@ class BenchRow:
     serves: PassKey | None
     start: int
     end: int
+    load: Load | None = None
 
     @property
     def minutes(self) -> int:
@@ -273,6 +282,7 @@ class _Sheet:
         self.now = now
         self.problem = Problem(book, now, cure=cure, calendar=calendar)
         self.table = Table(self.problem, now)
+        self.loads = dict(loads_by_work(book, plan))
         self.placed: dict[PassKey, Placement] = {}
         for placed in sorted(plan.placements, key=lambda one: (one.start, one.end)):
             index = self.problem.index.get(placed.key)
@@ -305,6 +315,7 @@ class _Sheet:
                     swatch_of(self.book, name),
                     _portions(self.book, name),
                     tuple(place for place, coating in one.films if coating == name),
+                    self._palette(placed, one, name),
                 )
                 for name in names
             ),
@@ -319,6 +330,12 @@ class _Sheet:
             cautions=cautions(one.step, self._families(one), self.book.room.volume_m3),
             logged=placed.logged,
         )
+
+    def _palette(self, placed: Placement, one: Pass, name: str) -> Load | None:
+        """Return what a pass takes of a colour that is put out and not sprayed."""
+        if placed.logged or one.step.tool in SPRAYED:
+            return None
+        return fill(self.book, name, (one,), span=(placed.start, placed.end))
 
     def _families(self, one: Pass) -> Iterator[Family]:
         """Yield the families in the cup, and for wiping those of the films wiped."""
@@ -348,6 +365,7 @@ class _Sheet:
             serves=work.serves,
             start=work.interval.start,
             end=work.interval.end,
+            load=self.loads.get(work),
         )
 
     def drying(self, interval: Interval) -> list[Drying]:

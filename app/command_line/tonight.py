@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 from app.command_line.output import FINE, answer, document, iso, note, progress
 from app.command_line.source import add_json, add_now, add_source, book_of, now_of
 from app.service import edits, paper, planning, words
+from app.service.shopping import load_document
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow, run_sheet
 from planner.values.coating import Portion
 from planner.values.moment import Interval, zone_named
@@ -75,6 +76,7 @@ def _row(row: Row, zone: ZoneInfo) -> dict[str, Any]:
             "coating": row.coating,
             "mix": _mix(row.portions),
             "serves": _key(row.serves),
+            "fill": load_document(row.load) if row.load else None,
         }
     return {"kind": "work", **times, **_work(row, zone)}
 
@@ -103,6 +105,7 @@ def _coat(coat: Coat) -> dict[str, Any]:
         "swatch": coat.swatch,
         "mix": _mix(coat.portions),
         "places": list(coat.places),
+        "put_out": load_document(coat.load) if coat.load else None,
     }
 
 

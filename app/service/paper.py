@@ -8,6 +8,7 @@ from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 from app.service import words
+from app.service.shopping import load_text
 from planner.bench import BenchCalendar, Stretch
 from planner.cautions import LAST_WORD
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow
@@ -98,10 +99,14 @@ def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
         yield f"{head}({bench_text(row)})"
         if row.portions:
             yield f"{INDENT}mix {mix_text(row.portions)}"
+        if row.load:
+            yield f"{INDENT}{load_text(row.load)}"
         return
     yield f"{head}{work_title(row)}"
     for coat in row.coats:
         yield f"{INDENT}{coat_text(coat, row)}"
+        if coat.load and row.piece == 1:
+            yield f"{INDENT}{load_text(coat.load)}"
         yield from _ticks(coat.places)
     coated = {place for coat in row.coats for place in coat.places}
     yield from _ticks(place for place in row.places if place not in coated)

@@ -43,7 +43,7 @@ def measures_text(measures: Iterable[Measure]) -> str:
 
 def load_text(load: Load) -> str:
     """Return "mix 6.4 ml: 51 drops sand, 77 drops thinner", with a word where it falls short."""
-    verb = "mix" if load.mixed else "fill in"
+    verb = "mix" if load.mixed else "fill in" if load.airbrush else "put out"
     least = "" if load.complete else "at least "
     text = f"{verb} {least}{millilitres(load.ml)}: {measures_text(load.measures)}"
     if load.least_fill:

@@ -23,6 +23,7 @@ from app.window.labels import text
 from app.window.marks import DropMark, GapMark, Mark, StrokeMark, WarningMark
 from app.window.palette import Colours
 from planner.cautions import Caution
+from planner.quantity import Load
 from planner.tonight import BenchRow, WorkRow
 from planner.values.coating import Portion
 from planner.values.moment import minute_of
@@ -187,6 +188,8 @@ class WorkLine(Row):
             return content  # what is done needs no more words
         for coat in self.row.coats:
             box.addWidget(text(_cup(coat.coating, coat.portions, words.tool_word(self.row.tool))))
+            if coat.load and self.row.piece == 1:
+                box.addWidget(text(fill_words(coat.load)))
         box.addWidget(self._places(frozenset(entry.ticked if entry else ())))
         why = reasons.reason_sentence(self.row.reason, self._zone, self.now)
         box.addWidget(text(why, colour=self.colours.soft, size=0.92))
@@ -266,7 +269,10 @@ class SetUpLine(Row):
         name = words.capital(words.setup_word(row.kind, row.coating))
         sentence = self.tr("{name} · {length}").format(name=name, length=words.span(row.minutes))
         parts = _portions(row.portions)
-        if parts:
+        if row.load:
+            told = fill_words(row.load)
+            sentence = self.tr("{sentence} · {fill}").format(sentence=sentence, fill=told)
+        elif parts:
             sentence = self.tr("{sentence} · {parts}").format(sentence=sentence, parts=parts)
         times = (text(words.clock(row.start, zone), colour=colours.soft, wrap=False),)
         label = text(sentence, colour=colours.soft)
@@ -300,6 +306,36 @@ def _cup(coating: str, portions: tuple[Portion, ...], tool: str) -> str:
             coating=coating, parts=parts, tool=tool
         )
     return words.tr("{coating}, {tool}").format(coating=coating, tool=tool)
+
+
+def fill_words(load: Load) -> str:
+    """Return "mix 6.4 ml: 51 drops sand, 77 drops thinner", and where that falls short."""
+    if load.mixed:
+        told = words.tr("mix {ml:.1f} ml: {drops}")
+    elif load.airbrush:
+        told = words.tr("fill in {ml:.1f} ml: {drops}")
+    else:
+        told = words.tr("put out {ml:.1f} ml: {drops}")
+    drops = ", ".join(
+        (
+            words.tr("1 drop {coating}") if one.drops == 1 else words.tr("{drops} drops {coating}")
+        ).format(drops=one.drops, coating=one.coating)
+        for one in load.measures
+    )
+    told = told.format(ml=load.ml, drops=drops)
+    if load.least_fill:
+        told = words.tr("{told} (less does not spray)").format(told=told)
+    if not load.complete:
+        told = words.tr("{told}; more, for some places have no area").format(told=told)
+    if not load.suffices:
+        told = words.tr(
+            "{told}; it keeps for {life}, and is needed for {span}: mix less, twice"
+        ).format(
+            told=told,
+            life=words.span(load.life_minutes or 0),
+            span=words.span(load.end - load.start),
+        )
+    return told
 
 
 def _portions(portions: tuple[Portion, ...]) -> str:
