@@ -5,9 +5,24 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Generic, TypeVar
 
-from PySide6.QtCore import QItemSelectionModel, QObject, Qt
+from PySide6.QtCore import (
+    QItemSelectionModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QSize,
+    Qt,
+)
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHeaderView, QPushButton, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QHeaderView,
+    QPushButton,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.window.flow import FlowLayout
 from app.window.forms.rows import Column, RowsModel
@@ -15,11 +30,32 @@ from app.window.labels import Message, text
 from planner.values.refusal import Refused
 
 T = TypeVar("T")
+EN_SPACE = "\u2002"
+
+
+class Roomy(QStyledItemDelegate):
+    """Lines with some air around: numbers at the right keep off what follows them."""
+
+    def initStyleOption(  # noqa: N802
+        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> None:
+        """Add a blank behind what stands at the right."""
+        super().initStyleOption(option, index)
+        if option.displayAlignment & Qt.AlignmentFlag.AlignRight:
+            option.text += EN_SPACE
+
+    def sizeHint(  # noqa: N802
+        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> QSize:
+        """Return the usual size and a little more."""
+        hint = super().sizeHint(option, index)
+        return QSize(hint.width() + 4, hint.height() + 7)
 
 
 def plain_table(name: str) -> QTableView:
     """Return a table of whole rows in our dress."""
     table = QTableView()
+    table.setItemDelegate(Roomy(table))
     table.setAccessibleName(name)
     table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
     table.setSelectionMode(QTableView.SelectionMode.SingleSelection)

@@ -7,9 +7,6 @@ from functools import partial
 from PySide6.QtCore import (
     QCoreApplication,
     QItemSelectionModel,
-    QModelIndex,
-    QPersistentModelIndex,
-    QSize,
     Qt,
 )
 from PySide6.QtGui import QKeySequence, QShortcut
@@ -18,8 +15,6 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QPushButton,
     QSplitter,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
     QTreeView,
     QVBoxLayout,
     QWidget,
@@ -29,7 +24,7 @@ from app.service import stock
 from app.window import words
 from app.window.flow import FlowLayout
 from app.window.forms.controls import number, whole
-from app.window.forms.listing import plain_table
+from app.window.forms.listing import Roomy, plain_table
 from app.window.forms.rows import Column, RowsModel
 from app.window.labels import Message, field_label, text
 from app.window.session import Session
@@ -42,17 +37,6 @@ from planner.values.moment import moment_of
 
 WIDEST_NAME = 320  # longer names are cut, and told in full by the tip [px]
 ICON_ROOM = 52  # what indentation and swatch take [px]
-
-
-class Roomy(QStyledItemDelegate):
-    """Lines with some air above and below."""
-
-    def sizeHint(  # noqa: N802
-        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
-    ) -> QSize:
-        """Return the usual size and a little more."""
-        hint = super().sizeHint(option, index)
-        return QSize(hint.width() + 4, hint.height() + 7)
 
 
 class CoatingsPage(QWidget):

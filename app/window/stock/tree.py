@@ -43,9 +43,15 @@ class _Coating:
 
     def take(self, value: StockRow) -> None:
         self.value = value
-        told = [cell(value, column) for column in range(OPENED + 1)]
-        family = family_word(value.coating.family.value)
-        self.words = " ".join([*told, *map(role_word, value.roles), family]).casefold()
+        self._words = ""
+
+    @property
+    def words(self) -> str:
+        if not self._words:  # most are never looked for
+            told = [cell(self.value, column) for column in range(OPENED + 1)]
+            family = family_word(self.value.coating.family.value)
+            self._words = " ".join([*told, *map(role_word, self.value.roles), family]).casefold()
+        return self._words
 
 
 class StockModel(QAbstractItemModel):
