@@ -18,6 +18,7 @@ from app.window.bench_time.view import BenchTimeView
 from app.window.build.view import BuildView
 from app.window.drying.view import DryingView
 from app.window.gear.view import GearView
+from app.window.logbook.view import LogbookView
 from app.window.palette import Colours
 from app.window.picture import Part, Picture
 from app.window.room.view import RoomView
@@ -77,6 +78,7 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page("what if", tr("&What if"), WhatIfView(session)),
         Page("wishes", tr("W&ishes"), WishesView(session)),
         Page("drying", tr("&Drying now"), DryingView(session), Part.LAID),
+        Page("logbook", tr("&Logbook"), LogbookView(session)),
         Page("stock", tr("&Stock"), StockView(session), Part.SHOPPING),
         Page("shopping", tr("S&hopping"), ShoppingView(session), Part.SHOPPING),
         Page("bench time", tr("&Bench time"), BenchTimeView(session)),

@@ -7,12 +7,14 @@ from dataclasses import dataclass
 from app.window import reasons, words
 from app.window.picture import Picture
 from planner.cautions import cautions_of
+from planner.evening.advice import silvering
 from planner.values.coating import Family
 from planner.values.moment import minute_of
 from planner.values.step import Stage
 
 OILS = frozenset({Family.ALKYD_ENAMEL, Family.ARTISTS_OIL})
 CLOSINGS_TOLD = 2
+FILMS_TOLD = 4
 
 
 @dataclass(frozen=True)
@@ -56,6 +58,31 @@ def closing_before_next(picture: Picture, now: int) -> list[str]:
                     work=words.capital(reasons.key_name(one.waiting)), time=at
                 )
             )
+    return told
+
+
+def nothing_left(picture: Picture, now: int) -> list[str]:
+    """Return what to say where no job is left: what dries, and what may be looked at again."""
+    sheet, zone = picture.sheet, picture.zone
+    if sheet.interval.start > now:
+        at = words.when(sheet.interval.start, zone, now)
+        return [words.tr("The next bench time begins {time}.").format(time=at)]
+    told = []
+    for film in sheet.drying_now[:FILMS_TOLD]:
+        at = (
+            words.tr("never in this air")
+            if film.opens is None
+            else words.opening(film.opens, zone, now)
+        )
+        told.append(
+            words.tr("{work} dries until {time}").format(
+                work=words.capital(reasons.key_name(film.key)), time=at
+            )
+        )
+    told += [
+        words.tr("Look for silvering: {work}").format(work=reasons.key_name(look.key))
+        for look in silvering(picture.book, now)[:FILMS_TOLD]
+    ]
     return told
 
 

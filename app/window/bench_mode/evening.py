@@ -14,7 +14,6 @@ from app.window.bench_mode.asked import Asked, Line
 from app.window.bench_mode.closing import closing_before_next, looks
 from app.window.bench_mode.deeds import Deeds
 from app.window.bench_mode.face import one_line
-from app.window.bench_mode.instead import instead
 from app.window.bench_mode.jobs import Job, jobs_of
 from app.window.bench_mode.keys import Deed
 from app.window.bench_mode.memory import Memory
@@ -22,6 +21,7 @@ from app.window.bench_mode.questions import Questions
 from app.window.bench_mode.ready import braked
 from app.window.picture import Picture
 from app.window.session import Session
+from planner.evening.instead import instead
 from planner.tonight import BenchRow, WorkRow
 from planner.values.book import Book
 from planner.values.plan import BenchKind, PassKey
@@ -302,8 +302,8 @@ class Evening(QObject):
             return
         job = self.job
         without = [job.work.key] if job and job.work else []
-        found = instead(picture, self._session.now, without)[:OTHERS_SHOWN]
         now, zone = self._session.now, picture.zone
+        found = instead(picture.book, now, cure=picture.cure, without=without)[:OTHERS_SHOWN]
         lines = tuple(
             Line(
                 words.capital(reasons.key_name(other.key)),
@@ -358,31 +358,8 @@ class Evening(QObject):
         refused = self.deeds_done.do(make, remember)
         if refused is not None:
             self.says.emit(str(refused))
-        elif self._picture is not None:
-            self.follow(self._picture)
-        self.changed.emit()
+        self.changed.emit()  # the jobs themselves follow with the new plan
         return refused
-
-
-def nothing_left(picture: Picture, now: int) -> list[str]:
-    """Return what to say where no job is left."""
-    sheet = picture.sheet
-    if sheet.interval.start > now:
-        at = words.when(sheet.interval.start, picture.zone, now)
-        return [words.tr("The next bench time begins {time}.").format(time=at)]
-    told = []
-    for film in sheet.drying_now[:4]:
-        at = (
-            words.tr("never in this air")
-            if film.opens is None
-            else words.opening(film.opens, picture.zone, now)
-        )
-        told.append(
-            words.tr("{work} dries until {time}").format(
-                work=words.capital(reasons.key_name(film.key)), time=at
-            )
-        )
-    return told
 
 
 def _parts(places: tuple[str, ...]) -> tuple[str, ...]:

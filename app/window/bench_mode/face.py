@@ -14,6 +14,8 @@ from app.window.bench_mode.loads import others, served
 from app.window.palette import Colours
 from app.window.picture import Picture
 from planner.cautions import Caution
+from planner.evening.advice import one_first
+from planner.evening.instead import Taker
 from planner.quantity import Load, fill
 from planner.tonight import BenchRow, Coat, WorkRow
 from planner.values.plan import BenchKind
@@ -197,6 +199,14 @@ def _set_up(column: QVBoxLayout, picture: Picture, row: BenchRow, look: Look, no
             names.append(words.tr("{n} more").format(n=len(keys) - OTHERS_SHOWN))
         told = words.tr("For {work}").format(work="; ".join(names))
         column.addWidget(look.label(told, SMALL))
+    first = one_first(picture.book, keys, now, cure=picture.cure)
+    if first is not None:
+        told = words.tr("{why} Spray {model} alone, judge it {time}, then the others.").format(
+            why=first.reasons[0].reason,
+            model=first.first.model,
+            time=words.when(first.judge_at, picture.zone, now),
+        )
+        column.addWidget(_warned(told, look))
 
 
 def _takers(picture: Picture, job: Job, look: Look) -> QWidget | None:
@@ -214,13 +224,9 @@ def _takers(picture: Picture, job: Job, look: Look) -> QWidget | None:
     if not found:
         column.addWidget(look.label(words.tr("Nothing else in any project."), PLAIN))
     for one in found[:OTHERS_SHOWN]:
-        at = (
-            words.tr("no place yet")
-            if one.start is None
-            else words.when(one.start, picture.zone, picture.now)
-        )
-        told = words.tr("{time}: {work} ({parts})").format(
-            time=at, work=reasons.key_name(one.key), parts=words.listed(one.parts)
+        parts = tuple(dict.fromkeys(place.partition("/")[0] for place in one.places))
+        told = words.tr("{when}: {work} ({parts})").format(
+            when=_when(one, picture), work=reasons.key_name(one.key), parts=words.listed(parts)
         )
         column.addWidget(look.label(told, SMALL + 3))
     if len(found) > OTHERS_SHOWN:
@@ -228,6 +234,16 @@ def _takers(picture: Picture, job: Job, look: Look) -> QWidget | None:
         column.addWidget(look.label(rest, SMALL + 3))
     column.addStretch(1)
     return holder
+
+
+def _when(one: Taker, picture: Picture) -> str:
+    if one.ready(picture.now):
+        return words.tr("now")
+    if one.opens is not None:
+        return words.opening(one.opens, picture.zone, picture.now)
+    if one.waits_for:
+        return words.tr("after {step}").format(step=one.waits_for.replace("-", " "))
+    return words.tr("no place yet")
 
 
 def _places(job: Job, look: Look, page: int) -> QWidget:
@@ -258,10 +274,14 @@ def _places(job: Job, look: Look, page: int) -> QWidget:
 
 
 def _caution(caution: Caution, look: Look) -> QWidget:
+    return _warned(caution.text, look)
+
+
+def _warned(told: str, look: Look) -> QWidget:
     holder = QWidget()
     line = QHBoxLayout(holder)
     line.setContentsMargins(0, 0, 0, 0)
     line.setSpacing(look.pixels(8))
     line.addWidget(Warn(look.colours, look.scale), 0, Qt.AlignmentFlag.AlignTop)
-    line.addWidget(look.label(caution.text, SMALL), 1)
+    line.addWidget(look.label(told, SMALL), 1)
     return holder

@@ -1,22 +1,11 @@
-"""What goes into a cup, and what else takes its colour.  No Qt."""
+"""What a cup is filled for, and what else takes its colour.  No Qt."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from app.window.picture import Picture
-from planner.passes import expand_all
+from planner.evening.instead import Taker, takers
 from planner.tonight import WorkRow
 from planner.values.plan import PassKey
-
-
-@dataclass(frozen=True)
-class Taker:
-    """A pass that takes a colour: when it is planned; None for no place yet."""
-
-    key: PassKey
-    parts: tuple[str, ...]
-    start: int | None
 
 
 def served(picture: Picture, airbrush: str, coating: str, since: int) -> tuple[PassKey, ...]:
@@ -34,22 +23,10 @@ def served(picture: Picture, airbrush: str, coating: str, since: int) -> tuple[P
 
 
 def others(picture: Picture, coating: str, without: tuple[PassKey, ...]) -> tuple[Taker, ...]:
-    """Return every pass not done and not in ``without`` that takes a colour, the next first.
+    """Return what else takes a colour beside what it is loaded for, ready ones first.
 
     All active projects are looked at, for one forgotten wheel costs a load
     of its own.
     """
-    done = {
-        (project.name, entry.model, entry.step, entry.coat)
-        for project in picture.book.projects
-        for entry in project.log
-    }
-    starts = {placed.key: placed.start for placed in picture.plan.placements}
-    found = [
-        Taker(one.key, one.parts, starts.get(one.key))
-        for one in expand_all(picture.book)
-        if coating in {name for _, name in one.films}
-        and one.key not in without
-        and tuple(one.key) not in done
-    ]
-    return tuple(sorted(found, key=lambda one: (one.start is None, one.start or 0, one.key)))
+    found = takers(picture.book, coating, picture.now, cure=picture.cure)
+    return tuple(one for one in found if one.key not in without)

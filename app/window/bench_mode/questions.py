@@ -13,6 +13,7 @@ from app.window.bench_mode.jobs import Job
 from app.window.drying.moments import Kind, moments
 from app.window.drying.wording import at_words, film_words
 from app.window.picture import Picture
+from planner.evening.advice import rest
 from planner.evening.missing import Missed, Remedy
 from planner.evening.repairs import Repair, repairs_for
 from planner.layers.finding import Mend
@@ -165,8 +166,13 @@ class Questions:
                 partial(self._note_only, key, event),
             )
         )
-        name = words.capital(reasons.key_name(key))
-        self._ask(Asked(words.tr("What is done about it?"), tuple(lines), (name,)))
+        about = [words.capital(reasons.key_name(key))]
+        pause = rest(picture.book, key, self._now())
+        if pause is not None:
+            at = words.when(pause.until, picture.zone, self._now())
+            told = words.tr("{n} tries have failed here; leave it alone until {time}.")
+            about.append(told.format(n=pause.tries, time=at))
+        self._ask(Asked(words.tr("What is done about it?"), tuple(lines), tuple(about)))
 
     def _mend(self, key: PassKey, kind: Repair, event: Event) -> None:
         self._make(lambda book: happenings.repair(book, key, self._now(), kind, event))

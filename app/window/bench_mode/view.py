@@ -7,8 +7,8 @@ from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
 
 from app.window import reasons, words
-from app.window.bench_mode import evening
 from app.window.bench_mode.asked import Asked, asked_face
+from app.window.bench_mode.closing import nothing_left
 from app.window.bench_mode.evening import Evening
 from app.window.bench_mode.face import Look, face, heading, one_line
 from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
@@ -285,7 +285,7 @@ class BenchMode(QWidget):
             now = self._session.now
             column.addWidget(face(picture, self.job, look, now=now, page=self._page))
         else:
-            for told in evening.nothing_left(picture, self._session.now):
+            for told in nothing_left(picture, self._session.now):
                 column.addWidget(look.label(told, PLAIN))
             column.addStretch(1)
         return holder

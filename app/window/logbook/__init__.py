@@ -1,0 +1,1 @@
+"""The logbook: what was done, what happened, and what it teaches."""

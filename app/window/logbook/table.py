@@ -1,0 +1,171 @@
+"""The logbook as a table, the newest line first."""
+
+from __future__ import annotations
+
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from app.window import words
+from app.window.logbook.lines import Line, Sort
+from planner.values.moment import minute_of
+
+Index = QModelIndex | QPersistentModelIndex
+NO_INDEX = QModelIndex()
+DAY, TIME, MINUTES, WORK, AIR, USED, NOTE, PHOTOS = range(8)
+
+
+class LinesModel(QAbstractTableModel):
+    """A line of the logbook in each line."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._rows: tuple[Line, ...] = ()
+        self._zone = ZoneInfo("UTC")
+
+    def show_lines(self, rows: tuple[Line, ...], zone: ZoneInfo) -> None:
+        """Show other lines."""
+        self.beginResetModel()
+        self._rows, self._zone = rows, zone
+        self.endResetModel()
+
+    @property
+    def rows(self) -> tuple[Line, ...]:
+        """The lines on screen."""
+        return self._rows
+
+    def line_at(self, index: Index) -> Line | None:
+        """Return a line."""
+        return self._rows[index.row()] if index.isValid() else None
+
+    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return the number of lines."""
+        return 0 if parent.isValid() else len(self._rows)
+
+    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return the number of columns."""
+        return 0 if parent.isValid() else PHOTOS + 1
+
+    def headerData(  # noqa: N802
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        """Return a column's name."""
+        if orientation is not Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
+            return None
+        return (
+            self.tr("Day"),
+            self.tr("Time"),
+            self.tr("Minutes"),
+            self.tr("What"),
+            self.tr("Air"),
+            self.tr("Used"),
+            self.tr("Note"),
+            self.tr("Photos"),
+        )[section]
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        """Return what a cell shows."""
+        line = self.line_at(index)
+        if line is None:
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self._told(line, index.column())
+        if role == Qt.ItemDataRole.ToolTipRole and index.column() in (WORK, USED, NOTE):
+            return self._told(line, index.column()) or None
+        return None
+
+    def _told(self, line: Line, column: int) -> str:
+        told = {
+            DAY: lambda: words.day_of(line.at, self._zone),
+            TIME: lambda: self._time(line),
+            MINUTES: lambda: minutes_words(line),
+            WORK: lambda: what(line),
+            AIR: lambda: air_words(line),
+            USED: lambda: used_words(line),
+            NOTE: lambda: _note(line),
+            PHOTOS: lambda: str(len(line.fact.photos)) if line.fact and line.fact.photos else "",
+        }
+        return told[column]()
+
+    def _time(self, line: Line) -> str:
+        start = words.clock(line.at, self._zone)
+        if line.fact is None:
+            return start
+        if line.fact.end is None:
+            return self.tr("{start}, under way").format(start=start)
+        end = words.clock(minute_of(line.fact.end), self._zone)
+        return self.tr("{start}–{end}").format(start=start, end=end)
+
+
+def what(line: Line) -> str:
+    """Return what a line is about."""
+    step = line.step_id.replace("-", " ")
+    if line.sort is Sort.EVENT and line.event is not None:
+        about = ", ".join(one for one in (step, line.model) if one)
+        event = words.capital(event_word(line.event.event.value))
+        return words.tr("{event}: {about}").format(event=event, about=about) if about else event
+    name = words.tr("{step}, {model}").format(step=words.capital(step), model=line.model)
+    if line.look is not None:
+        state = words.state_word(line.look.state.value)
+        form = (
+            words.tr("{work}: looked at, {state}")
+            if line.look.reached
+            else words.tr("{work}: looked at, not yet {state}")
+        )
+        return form.format(work=name, state=state)
+    if line.fact is not None and line.fact.coat > 1:
+        return words.tr("{work}, coat {n}").format(work=name, n=line.fact.coat)
+    return name
+
+
+def event_word(event: str) -> str:
+    """Return what happened."""
+    told = {
+        "skipped": words.tr("skipped"),
+        "dropped": words.tr("dropped"),
+        "disliked": words.tr("disliked"),
+        "still tacky": words.tr("still tacky"),
+        "window missed": words.tr("window missed"),
+        "ran out": words.tr("ran out"),
+        "stopped early": words.tr("stopped early"),
+        "note": words.tr("note"),
+    }
+    return told[event]
+
+
+def minutes_words(line: Line) -> str:
+    """Return minutes as they were, and as planned where that differs."""
+    if line.fact is None or line.minutes is None:
+        return ""
+    if line.fact.planned is None or line.fact.planned == line.minutes:
+        return str(line.minutes)
+    return words.tr("{minutes} ({planned} planned)").format(
+        minutes=line.minutes, planned=line.fact.planned
+    )
+
+
+def air_words(line: Line) -> str:
+    """Return what the gauge showed."""
+    fact = line.fact
+    if fact is None:
+        return ""
+    told = []
+    if fact.temperature_c is not None:
+        told.append(words.degrees(fact.temperature_c))
+    if fact.humidity_pct is not None:
+        told.append(words.tr("{humidity:.0f} % RH").format(humidity=fact.humidity_pct))
+    return ", ".join(told)
+
+
+def used_words(line: Line) -> str:
+    """Return what was taken from which bottle."""
+    used = line.fact.used if line.fact else ()
+    return ", ".join(
+        words.tr("{coating} {ml:.1f} ml").format(coating=one.coating, ml=one.ml) for one in used
+    )
+
+
+def _note(line: Line) -> str:
+    note = line.fact.note if line.fact else line.event.text if line.event else ""
+    return " · ".join(part for part in note.splitlines() if part.strip())

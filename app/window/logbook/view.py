@@ -1,0 +1,269 @@
+"""The Logbook view: lines, the entry chosen, its photos, and what it all teaches."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFileDialog,
+    QFrame,
+    QHBoxLayout,
+    QHeaderView,
+    QLineEdit,
+    QPushButton,
+    QScrollArea,
+    QSplitter,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.service import logbook, pace
+from app.window import words
+from app.window.labels import field_label, text
+from app.window.logbook.form import EntryForm
+from app.window.logbook.lines import Line, Sort, lines
+from app.window.logbook.pace_panel import PacePanel
+from app.window.logbook.photos_strip import PhotoStrip
+from app.window.logbook.table import NOTE, WORK, LinesModel, what
+from app.window.palette import Colours
+from app.window.picture import Picture
+from app.window.session import Session
+from planner.values.plan import PassKey
+from planner.values.project import Logged
+from planner.values.refusal import Refused
+from storage import photos
+
+SUFFIXES = "*.jpg *.jpeg *.png *.gif *.webp *.tif *.tiff *.bmp"
+
+
+class LogbookView(QWidget):
+    """A table of lines to filter; beside it the entry to correct."""
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self._session = session
+        self._all: tuple[Line, ...] = ()
+        self.model = LinesModel(self)
+        self.table = self._make_table()
+        self.summary = text("")
+        self.search = QLineEdit()
+        self.search.setClearButtonEnabled(True)
+        self.search.setPlaceholderText(self.tr("model, step, coating, note"))
+        self.project = QComboBox()
+        self.kind = QComboBox()
+        for told, sort in (
+            (self.tr("everything"), None),
+            (self.tr("work"), Sort.WORK),
+            (self.tr("what happened"), Sort.EVENT),
+            (self.tr("looks at films"), Sort.LOOK),
+        ):
+            self.kind.addItem(told, sort)
+        self.form = EntryForm()
+        self.photos = PhotoStrip()
+        self.add = QPushButton(self.tr("Add &photo…"))
+        self.told = text("", size=1.05)
+        self.pace = PacePanel()
+        self.setFocusProxy(self.table)
+        self._lay_out()
+        self._connect()
+
+    def _make_table(self) -> QTableView:
+        table = QTableView()
+        table.setModel(self.model)
+        table.setAccessibleName(self.tr("Lines of the logbook"))
+        table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
+        table.setAlternatingRowColors(True)
+        table.setShowGrid(False)
+        table.setTabKeyNavigation(False)
+        table.setFrameShape(QTableView.Shape.NoFrame)
+        table.verticalHeader().hide()
+        header = table.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        for column in (WORK, NOTE):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
+        return table
+
+    def _lay_out(self) -> None:
+        head = QHBoxLayout()
+        head.addWidget(field_label(self.tr("&Find"), self.search))
+        head.addWidget(self.search, 1)
+        head.addWidget(field_label(self.tr("Pro&ject"), self.project))
+        head.addWidget(self.project)
+        head.addWidget(field_label(self.tr("&Show"), self.kind))
+        head.addWidget(self.kind)
+        left = QWidget()
+        column = QVBoxLayout(left)
+        column.setContentsMargins(24, 14, 8, 14)
+        column.addWidget(text(self.tr("Logbook"), size=1.9, bold=True))
+        column.addWidget(self.summary)
+        column.addLayout(head)
+        column.addWidget(self.table, 1)
+        inner = QWidget()
+        side = QVBoxLayout(inner)
+        side.setContentsMargins(10, 20, 18, 14)
+        side.setSpacing(8)
+        side.addWidget(self.told)
+        side.addWidget(self.form)
+        side.addWidget(self.photos)
+        side.addWidget(self.add)
+        side.addSpacing(12)
+        side.addWidget(self.pace)
+        side.addStretch(1)
+        area = QScrollArea()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setWidget(inner)
+        area.setAccessibleName(self.tr("The entry chosen, and the pace"))
+        area.setMinimumWidth(360)
+        self.splitter = QSplitter()
+        self.splitter.addWidget(left)
+        self.splitter.addWidget(area)
+        self.splitter.setStretchFactor(0, 1)
+        self.splitter.setChildrenCollapsible(False)
+        self.splitter.setSizes([640, 400])
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(self.splitter)
+
+    def _connect(self) -> None:
+        self.search.textChanged.connect(self._filter)
+        self.project.currentIndexChanged.connect(self._filter)
+        self.kind.currentIndexChanged.connect(self._filter)
+        self.table.selectionModel().currentRowChanged.connect(self._choose)
+        self.form.corrected.connect(self._correct)
+        self.form.taken_back.connect(self._take_back)
+        self.add.clicked.connect(self._ask_photo)
+        self.pace.minutes_wanted.connect(
+            lambda stage, tool: self._attempt(
+                lambda book: pace.apply_minutes(book, stage, tool, self._session.now)
+            )
+        )
+        self.pace.drying_wanted.connect(
+            lambda name: self._attempt(
+                lambda book: pace.apply_drying(book, name, self._session.now)
+            )
+        )
+        self.pace.all_wanted.connect(
+            lambda: self._attempt(lambda book: pace.apply_all(book, self._session.now))
+        )
+
+    def set_colours(self, colours: Colours) -> None:
+        """Paint in other colours."""
+        self.pace.set_colours(colours)
+
+    def show_picture(self, _picture: Picture) -> None:
+        """Show the book; a plan changes nothing in the logbook."""
+        self.show_book()
+
+    def show_book(self) -> None:
+        """Show the lines of the open book."""
+        book = self._session.book
+        if book is None:
+            return
+        self._all = lines(book)
+        names = ["", *(project.name for project in book.projects)]
+        if names != [self.project.itemData(at) for at in range(self.project.count())]:
+            self.project.blockSignals(True)
+            self.project.clear()
+            for name in names:
+                self.project.addItem(name or self.tr("all projects"), name)
+            self.project.blockSignals(False)
+        self.pace.show_lesson(pace.learned(book, self._session.now))
+        self._filter()
+
+    def chosen(self) -> Line | None:
+        """Return the line that is chosen."""
+        return self.model.line_at(self.table.currentIndex())
+
+    def _filter(self) -> None:
+        wanted, sort = self.search.text().strip(), self.kind.currentData()
+        project = self.project.currentData() or ""
+        rows = tuple(
+            line
+            for line in self._all
+            if (not wanted or line.says(wanted))
+            and (sort is None or line.sort == sort)
+            and (not project or line.project == project)
+        )
+        known = self.chosen()
+        if rows != self.model.rows:
+            self.model.show_lines(rows, self._session.zone)
+        places = [_place(line) for line in rows]
+        at = places.index(_place(known)) if known and _place(known) in places else 0
+        if rows and self.table.currentIndex().row() != at:
+            self.table.selectRow(at)
+        minutes = sum(line.minutes or 0 for line in rows)
+        self.summary.setText(
+            self.tr("{lines}, {length} of work").format(
+                lines=words.count(len(rows), self.tr("{n} line"), self.tr("{n} lines")),
+                length=words.span(minutes),
+            )
+            if self._all
+            else self.tr("Nothing is noted yet; what is done at the bench comes here.")
+        )
+        self._choose()
+
+    def _choose(self) -> None:
+        line, book = self.chosen(), self._session.book
+        work = line is not None and line.fact is not None
+        for part in (self.form, self.add):
+            part.setVisible(work)
+        path = self._session.path
+        if line is None or book is None or path is None:
+            self.told.setText("")
+            self.photos.hide()
+            return
+        if line.fact is not None:
+            self.told.hide()
+            self.form.show_entry(line, book, self._session.zone)
+            self.photos.show_photos(path, line.fact.photos)
+            return
+        self.photos.hide()
+        note = line.event.text if line.event else ""
+        self.told.setText(f"{what(line)}\n{note}".strip())
+        self.told.show()
+
+    def _attempt(self, make: object) -> Refused | None:
+        refused = self._session.attempt(make)  # type: ignore[arg-type]
+        if refused is not None:
+            self.form.say(str(refused))
+        return refused
+
+    def _correct(self, key: PassKey, fact: Logged) -> None:
+        self._attempt(lambda book: logbook.correct(book, key, fact))
+
+    def _take_back(self, key: PassKey) -> None:
+        self._attempt(lambda book: logbook.take_back(book, key))
+
+    def _ask_photo(self) -> None:
+        names, _ = QFileDialog.getOpenFileNames(
+            self,
+            self.tr("Add photos"),
+            "",
+            self.tr("Pictures ({suffixes})").format(suffixes=SUFFIXES),
+        )
+        for name in names:
+            self.add_photo(Path(name))
+
+    def add_photo(self, source: Path) -> None:
+        """Keep a copy of a photo with the book and add it to the entry chosen."""
+        line, path = self.chosen(), self._session.path
+        if line is None or line.key is None or path is None:
+            return
+        key = line.key
+        try:
+            name = photos.keep(path, source)
+        except Refused as problem:
+            self.form.say(str(problem))
+            return
+        self._attempt(lambda book: logbook.annotate(book, key, photo=name))
+
+
+def _place(line: Line) -> tuple[object, ...]:
+    """Return what stays the same of a line when it is corrected."""
+    if line.key is not None:
+        return (line.sort, line.key)
+    return (line.sort, line.at, line.project, line.model, line.step_id)
