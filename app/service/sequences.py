@@ -181,30 +181,6 @@ def offers(book: Book) -> dict[str, int]:
     return {name: count for name, count in found.items() if count}
 
 
-def sequence_alone(book: Book, name: str) -> Book:
-    """Return a book of one sequence, with the coatings it usually takes, to be exchanged.
-
-    Room and bench time are this book's, for a book has both; the rest is left out.
-
-    Raises
-    ------
-    Refused
-        If there is no such sequence.
-    """
-    sequence = sequence_named(book, name)
-    usual = {one.usual for one in sequence.colours}
-    stocked = with_coatings(book, usual)
-    mixes = tuple(one for one in stocked.mixes if one.name in usual)
-    usual |= {portion.coating for mix in mixes for portion in mix.portions}
-    return Book(
-        room=replace(book.room, readings=()),
-        bench_time=book.bench_time,
-        coatings=tuple(one for one in stocked.coatings if one.name in usual),
-        mixes=mixes,
-        sequences=(sequence,),
-    )
-
-
 def _stocked(book: Book, sequence: Sequence, colours: Mapping[str, str]) -> Book:
     usual = (one.usual for one in sequence.colours if one.name not in colours)
     return with_coatings(book, (*usual, *colours.values()))

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 
 from planner.passes import WHOLE_UNIT
 from planner.sequences.choosing import complete, holds
-from planner.sequences.minutes import factor_of, growth, scaled
+from planner.sequences.minutes import factor_of, grown, growth, paced
 from planner.sequences.references import meant, written
 from planner.sequences.sections import in_sections
 from planner.values.model import Model
@@ -51,7 +51,7 @@ def steps_for(
     """
     fitted = _fitted(sequence, model, options)
     named = _coatings(sequence, fitted, colours)
-    grown = growth(area_cm2, sequence.made_for_cm2)
+    larger = growth(area_cm2, sequence.made_for_cm2)
     if not fitted:
         raise Refused("", f'nothing of "{sequence.name}" fits "{model.name}"; choose another')
     sized = (
@@ -60,11 +60,12 @@ def steps_for(
             applications=tuple(
                 replace(one, coating=named[one.coating]) for one in step.applications
             ),
-            minutes=scaled(step.minutes, grown, factor_of(pace, step)),
+            minutes=grown(step.minutes, larger),
         )
         for step in fitted
     )
-    return in_sections(tuple(sized))
+    timed = tuple(replace(step, minutes=paced(step, factor_of(pace, step))) for step in sized)
+    return in_sections(timed)
 
 
 def colours_needed(

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from planner.pace.minutes import scaled
 from planner.values.step import Minutes, Step
 from planner.values.wishes import Pace
 
@@ -25,6 +28,17 @@ def growth(area_cm2: float | None, made_for_cm2: float) -> float:
     return float(min(max(factor, LEAST), MOST))
 
 
+def grown(minutes: Minutes, factor: float) -> Minutes:
+    """Return minutes with those for each part grown; some stay at least one.
+
+    Setting out stays as long on a large model as on a small one; so does a
+    change of colour.
+    """
+    if not minutes.per_part:
+        return minutes
+    return replace(minutes, per_part=min(max(1, round(minutes.per_part * factor)), MOST_MINUTES))
+
+
 def factor_of(pace: Pace, step: Step) -> float:
     """Return the learned factor on a step's minutes, by its stage and tool."""
     return next(
@@ -33,18 +47,10 @@ def factor_of(pace: Pace, step: Step) -> float:
     )
 
 
-def scaled(minutes: Minutes, grown: float = 1.0, pace: float = 1.0) -> Minutes:
-    """Return minutes with those for each part grown, and all at a pace.
-
-    Setting out, for each pass, stays as long on a large model as on a small
-    one; so does a change of colour.  What was some minutes stays at least one.
-    """
-    return Minutes(
-        fixed=_whole(minutes.fixed * pace, minutes.fixed),
-        per_part=_whole(minutes.per_part * grown * pace, minutes.per_part),
-        per_change=_whole(minutes.per_change * pace, minutes.per_change),
-    )
-
-
-def _whole(value: float, before: int) -> int:
-    return min(max(1, round(value)), MOST_MINUTES) if before else 0
+def paced(step: Step, factor: float) -> Minutes:
+    """Return the minutes of a step on its model, times a factor, rounded as learning does."""
+    if factor == 1:
+        return step.minutes
+    parts = {name.partition("/")[0] for name in step.references()}
+    colours = {one.coating for one in step.applications}
+    return scaled(step.minutes, factor, len(parts), len(colours))

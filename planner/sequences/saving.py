@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from planner.passes import WHOLE_UNIT
 from planner.quantity import areas_of
-from planner.sequences.minutes import factor_of, scaled
+from planner.sequences.minutes import factor_of, paced
 from planner.sequences.references import covered, generalised
 from planner.values.model import Model
 from planner.values.refusal import Refused
@@ -62,5 +62,5 @@ def _general(model: Model, step: Step, pace: Pace) -> Step:
             for one in step.applications
         ),
         touches=generalised(model, covered(model, step.touches), whole=whole),
-        minutes=scaled(step.minutes, pace=1 / factor_of(pace, step)),
+        minutes=paced(step, 1 / factor_of(pace, step)),
     )

@@ -11,7 +11,7 @@ from sequence_books import bare_book, bare_model
 from planner.sequences.choosing import choices_of, complete, without_airbrush
 from planner.sequences.given import give
 from planner.sequences.giving import colours_needed, steps_for
-from planner.sequences.minutes import growth, scaled
+from planner.sequences.minutes import grown, growth
 from planner.values.coating import Coating, Family, Mark, Window
 from planner.values.model import Model, Part, Place
 from planner.values.project import Logged, Pin
@@ -201,9 +201,9 @@ def test_four_times_the_area_doubles_the_minutes_for_each_part() -> None:
 def test_the_learned_pace_scales_all_of_a_stage_and_tool() -> None:
     learned = Learned(stage=Stage.BASE, tool=Tool.BRUSH, factor=1.5, since=AT)
     base, wash = made(sequence(lay("a"), lay("b", stage=Stage.WASH)), pace=Pace(learned=(learned,)))
-    assert base.minutes == Minutes(fixed=2, per_part=6)  # 1.5 and 6, whole minutes
+    assert base.minutes.of(3) == 20  # by hand: 1.5 · (1 + 3 · 4) min are 19.5, whole minutes
     assert wash.minutes == FIVE
-    assert scaled(Minutes(fixed=1), pace=0.1) == Minutes(fixed=1)
+    assert grown(Minutes(per_part=1), 0.25) == Minutes(per_part=1)
 
 
 def test_more_than_an_hour_of_washing_and_wiping_goes_part_by_part() -> None:
