@@ -37,6 +37,16 @@ class Choice(StrEnum):
 
 
 Item = tuple[Kind, str]
+Piece = dict[str, Any]  # one part of a project or sequence, by its fields
+UNITS = {
+    "_um": "µm",
+    "_ml": "ml",
+    "_c": "°C",
+    "_pct": "%",
+    "_cm2": "cm²",
+    "_minutes": "min",
+    "_hours": "h",
+}
 FIELDS = {
     Kind.PROJECT: "projects",
     Kind.COATING: "coatings",
@@ -186,34 +196,50 @@ def _sides(kind: Kind, mine: Any, its: Any) -> Iterator[Side]:
         if field.name == "name" or field.name in apart:
             continue
         if ours != theirs or not _is_default(field, ours):
-            yield Side(field.name.replace("_", " "), told(ours), told(theirs))
+            yield Side(field_word(field.name), told(ours), told(theirs))
     if apart:
         ours, theirs = dict(_pieces(mine)), dict(_pieces(its))
         for name in dict.fromkeys([*ours, *theirs]):
-            if ours.get(name) != theirs.get(name):
-                yield Side(name, told(ours.get(name)), told(theirs.get(name)))
+            yield from _apart(name, ours.get(name), theirs.get(name))
 
 
-def _pieces(whole: Project | Sequence) -> Iterator[tuple[str, Any]]:
+def _apart(name: str, ours: Piece | None, theirs: Piece | None) -> Iterator[Side]:
+    """Yield where a piece differs, field by field; as a whole where one side has none."""
+    if ours is None or theirs is None:
+        yield Side(name, told(ours), told(theirs))
+        return
+    for field in ours:
+        if ours[field] != theirs[field]:
+            label = f"{name}: {field_word(field)}"
+            yield Side(label, told(ours[field]), told(theirs[field]))
+
+
+def _pieces(whole: Project | Sequence) -> Iterator[tuple[str, Piece]]:
     """Yield what a project or sequence is made of, by a name for each."""
     if isinstance(whole, Sequence):
         for one in whole.steps:
-            yield one.step.id, one
+            yield one.step.id, _fields(one.step) | _fields(one, "step")
         return
     for model in whole.models:
-        rest = replace(model, parts=model.parts[:1], steps=())
-        yield (
-            model.name,
-            {
-                field.name: getattr(rest, field.name)
-                for field in fields(rest)
-                if field.name not in ("name", "parts", "steps")
-            },
-        )
+        yield model.name, _fields(model, "name", "parts", "steps")
         for part in model.parts:
-            yield f"{model.name}/{part.name}", part
+            yield f"{model.name}/{part.name}", _fields(part)
         for step in model.steps:
-            yield f"{model.name}/{step.id}", step
+            yield f"{model.name}/{step.id}", _fields(step)
+
+
+def _fields(value: Any, *but: str) -> Piece:
+    return {
+        field.name: getattr(value, field.name) for field in fields(value) if field.name not in but
+    }
+
+
+def field_word(name: str) -> str:
+    """Return a field's name as people read it: "dry film [µm]"."""
+    for end, unit in UNITS.items():
+        if name.endswith(end):
+            return f"{name.removesuffix(end).replace('_', ' ')} [{unit}]"
+    return name.replace("_", " ")
 
 
 def told(value: Any) -> str:
@@ -232,7 +258,7 @@ def _told(value: Any) -> str:
     if isinstance(value, tuple):
         return "; ".join(_told(one) for one in value)
     if isinstance(value, dict):
-        said = [(name, one) for name, one in value.items() if one is not None and one != ()]
+        said = [(name, one) for name, one in value.items() if one not in (None, (), "", False)]
         return ", ".join(f"{name.replace('_', ' ')} {_told(one)}" for name, one in said) or "–"
     if is_dataclass(value):
         return ", ".join(

@@ -157,6 +157,7 @@ def dress(app: QApplication, colours: Colours) -> None:
         app.setPalette(qt_palette(colours))
         # The stubs want bytes, which the call itself refuses.
         app.setPalette(box_palette(colours), "QCheckBox")  # type: ignore[arg-type]
+        app.setPalette(box_palette(colours), "QRadioButton")  # type: ignore[arg-type]
         app.setStyleSheet(rules)
 
 
