@@ -26,6 +26,7 @@ from app.window.forms.portions import PortionsEditor
 from app.window.labels import text
 from app.window.session import Session
 from app.window.stock.coating_dialog import SwatchField
+from app.window.stock.photo_field import PhotoField
 from planner.quantity import consumables_now
 from planner.values.book import Book
 from planner.values.coating import Mix, Portion
@@ -217,13 +218,13 @@ class CardDialog(FormDialog):
         self.note = QPlainTextEdit(old.note if old else "")
         self.note.setTabChangesFocus(True)
         self.note.setFixedHeight(70)
-        self.photo = line(old.photo if old else "")
+        self.photo = PhotoField(session.path, old.photo if old else "")
         form = self.page("")
         form.add("name", tr("&Name"), self.name)
         form.add("on", tr("&Painted on"), self.on)
         form.add("drops", tr("&Drop by drop"), self.drops)
         form.add("note", tr("N&ote"), self.note)
-        form.add("photo", tr("P&hoto"), self.photo, tr("Name of a picture that shows the card"))
+        form.add("photo", tr("P&hoto"), self.photo)
         self.fit(460, 600)
 
     def card(self) -> Card:
@@ -235,7 +236,7 @@ class CardDialog(FormDialog):
                 Drops(coating=name, drops=round(count)) for name, count in self.drops.amounts()
             ),
             note=self.note.toPlainText().strip(),
-            photo=self.photo.text().strip(),
+            photo=self.photo.photo,
         )
 
     def _try(self) -> Refused | None:

@@ -150,7 +150,7 @@ class StockView(QWidget):
                     tr("Drops"),
                     lambda one: ", ".join(f"{each.drops} {each.coating}" for each in one.drops),
                 ),
-                Column(tr("Photo"), lambda one: one.photo),
+                Column(tr("Photo"), lambda one: tr("yes") if one.photo else ""),
                 Column(
                     tr("Note"), lambda one: " ".join(one.note.split()), tip=lambda one: one.note
                 ),

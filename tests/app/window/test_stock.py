@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QDate, QModelIndex
-from PySide6.QtGui import QKeySequence
+from PySide6.QtGui import QColor, QImage, QKeySequence
 from PySide6.QtTest import QAbstractItemModelTester, QTest
 from small_book import CART, NOW, PROJECT, ZONE, small_book
 from view_steps import dialog_of, shown
@@ -49,6 +49,7 @@ from planner.values.coating import (
 from planner.values.project import Logged, Used
 from planner.values.step import Stage
 from planner.values.supplies import Card, Consumable, Drops, Leftover, Supplies
+from storage import photos
 
 TODAY = date(2031, 3, 6)
 FATAL = QAbstractItemModelTester.FailureReportingMode.Fatal
@@ -445,7 +446,7 @@ def test_consumables_go_through_their_forms(opened: Opened) -> None:
     assert [one.name for one in session.book.supplies.consumables] == ["swabs"]
 
 
-def test_leftovers_and_cards_go_through_their_forms(opened: Opened) -> None:
+def test_leftovers_and_cards_go_through_their_forms(opened: Opened, tmp_path: Path) -> None:
     view, session = opened
     assert "no longer" in view.leftovers.model.index(0, 5).data()
     view.leftovers.buttons[1].click()
@@ -463,7 +464,17 @@ def test_leftovers_and_cards_go_through_their_forms(opened: Opened) -> None:
     form.drops.rows[0].coating.setCurrentText("sand")
     form.drops.rows[0].amount.setValue(7)
     form.note.setPlainText("over grey")
-    form.photo.setText("card1.jpg")
+    words = tmp_path / "words.txt"
+    words.write_text("no picture")
+    form.photo.keep(words)
+    assert "is no image" in form.photo.message.text()
+    picture = QImage(40, 30, QImage.Format.Format_RGB32)
+    picture.fill(QColor("#c8b482"))
+    assert picture.save(str(tmp_path / "card.png"))
+    form.photo.keep(tmp_path / "card.png")
+    kept = form.photo.photo
+    assert photos.path_of(session.path, kept).read_bytes() == (tmp_path / "card.png").read_bytes()
+    assert form.photo.picture.pixmap().width() == 80  # small, and as wide as it can be
     form.buttons.accepted.emit()
     assert session.book.supplies.cards == (
         Card(
@@ -471,7 +482,7 @@ def test_leftovers_and_cards_go_through_their_forms(opened: Opened) -> None:
             on=date(2031, 3, 1),
             drops=(Drops(coating="sand", drops=7),),
             note="over grey",
-            photo="card1.jpg",
+            photo=kept,
         ),
     )
     view.cards.buttons[2].click()
