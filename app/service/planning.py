@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import time
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from planner.bench import BenchCalendar, calendar_of
+from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cure import Cure
 from planner.schedule.greedy import RULES, drawn_rules, plan_book
 from planner.schedule.judge import Premises, Verdict, judge
@@ -26,6 +27,25 @@ class Unsound(RuntimeError):  # noqa: N818 - named after what the plan is
         also = f" (and {more} more)" if more else ""
         super().__init__(f"the plan made is not sound, so it is not shown: {first}{also}")
         self.verdict = verdict
+
+
+class Stopped(Exception):  # noqa: N818 - nothing went wrong
+    """Nobody waits for this plan any more."""
+
+
+class _Watched(BenchCalendar):
+    """A calendar that whoever searches looks into again and again, and so can be stopped at."""
+
+    def __init__(self, calendar: BenchCalendar, stop: Callable[[], bool]) -> None:
+        # All that it has expanded is shared: no second one is built.
+        self.__dict__.update(calendar.__dict__)
+        self._stop = stop
+
+    def next_stretch(self, minute: int) -> Stretch | None:
+        """Return the first stretch that ends after ``minute``; raise `Stopped` if told so."""
+        if self._stop():
+            raise Stopped
+        return super().next_stretch(minute)
 
 
 @dataclass(frozen=True)
@@ -49,6 +69,7 @@ def plan(
     last: Plan | None = None,
     quick: bool = False,
     seconds: float = 0,
+    stop: Callable[[], bool] | None = None,
 ) -> Planned:
     """Plan every active project of a book from ``now`` on.
 
@@ -62,9 +83,13 @@ def plan(
         no input (its digest is empty).
     seconds
         Look for a cheaper plan so much longer, with rules drawn at random [s].
+    stop
+        Asked all the time while a plan is searched, from this very thread.
 
     Raises
     ------
+    Stopped
+        As soon as ``stop`` says so.
     Unsound
         If the judge refuses what the heuristic made.
     """
@@ -72,6 +97,8 @@ def plan(
     # Both read the same tables of rates and bench time; each computes its own times.
     premises = Premises(book, calendar=calendar_of(book.bench_time))
     cure, calendar = premises.cure, premises.calendar
+    if stop is not None:
+        calendar = _Watched(calendar, stop)
     found = plan_book(book, now, cure=cure, calendar=calendar, rules=rules, last=last)
     until, seed = time.monotonic() + seconds, 1
     while time.monotonic() < until:

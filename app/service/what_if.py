@@ -14,7 +14,7 @@ from typing import Protocol
 
 from app.service import edits, wishes
 from app.service.edits import WEEKDAYS, Edit
-from app.service.planning import plan
+from app.service.planning import Stopped, plan
 from planner.layers.edits import Remove, Spot
 from planner.layers.findings import find
 from planner.values.bench_time import Recurring
@@ -236,7 +236,7 @@ def outcome_of(book: Book, plan: Plan, *, rough: bool = False) -> Outcome:
 def tried(book: Book, now: int, scenario: Scenario, stop: Callable[[], bool]) -> Iterator[Outcome]:
     """Yield what a scenario comes to: a first look, then with every rule tried.
 
-    ``stop`` is asked between the two.
+    Nothing more comes once ``stop`` says so.
 
     Raises
     ------
@@ -247,9 +247,10 @@ def tried(book: Book, now: int, scenario: Scenario, stop: Callable[[], bool]) ->
     """
     changed = scenario.apply(book).book
     for quick in (True, False):
-        if stop():
+        try:
+            made = plan(changed, now, quick=quick, stop=stop)
+        except Stopped:
             return
-        made = plan(changed, now, quick=quick)
         yield outcome_of(changed, made.plan, rough=quick)
 
 

@@ -5,6 +5,7 @@ No Qt: a background thread makes it.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
@@ -133,15 +134,24 @@ class Change:
     cause: str
 
 
-def picture_of(book: Book, now: int, *, last: Plan | None = None, quick: bool = False) -> Picture:
-    """Plan a book from ``now`` on; ``last`` and ``quick`` as for `app.service.planning.plan`.
+def picture_of(
+    book: Book,
+    now: int,
+    *,
+    last: Plan | None = None,
+    quick: bool = False,
+    stop: Callable[[], bool] | None = None,
+) -> Picture:
+    """Plan a book from ``now`` on; all else as for `app.service.planning.plan`.
 
     Raises
     ------
     Unsound
         If the judge refuses the plan; then nothing of it is shown.
+    Stopped
+        If ``stop`` says so.
     """
-    planned = plan(book, now, last=last, quick=quick)
+    planned = plan(book, now, last=last, quick=quick, stop=stop)
     return Picture(planned.book, now, planned.plan, planned.verdict, planned.cure, planned.calendar)
 
 

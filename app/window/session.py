@@ -10,6 +10,7 @@ import logging
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
+from threading import Event
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
@@ -18,7 +19,7 @@ from app.service import books, logbook
 from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.service.moves import moved
-from app.service.planning import Unsound
+from app.service.planning import Stopped, Unsound
 from app.window.picture import Change, Part, Picture, picture_of
 from planner.values.book import Book
 from planner.values.moment import zone_named
@@ -57,18 +58,22 @@ class _Question:
 
 
 class _Planning(QRunnable):
-    def __init__(self, asked: _Question, answers: _Answers) -> None:
+    def __init__(self, asked: _Question, answers: _Answers, stop: Event) -> None:
         super().__init__()
-        self._asked, self._answers = asked, answers
+        self._asked, self._answers, self._stop = asked, answers, stop
 
     def run(self) -> None:
         """Plan, and send what came of it."""
         asked = self._asked
         last = asked.old.plan if asked.old and not asked.quick else None
         try:
-            picture = picture_of(asked.book, asked.now, last=last, quick=asked.quick)
+            picture = picture_of(
+                asked.book, asked.now, last=last, quick=asked.quick, stop=self._stop.is_set
+            )
             if not asked.quick:
                 picture.prepare(asked.part)
+        except Stopped:
+            pass  # something newer is being planned
         except (Refused, Unsound) as problem:
             self._answers.failed.emit(asked.serial, str(problem), asked.quick)
         except Exception:
@@ -138,6 +143,7 @@ class Session(QObject):
         self._part = Part.SHEET
         self._serial = 0
         self._tried = -1
+        self._stop = Event()
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.setInterval(PAINT_MS)
@@ -205,7 +211,7 @@ class Session(QObject):
     def close(self) -> None:
         """Let go of the book, after planning has come to rest."""
         self._serial += 1
-        self._later.stop()
+        self._stop.set()
         self._later.stop()
         self._soon.stop()
         self._pool.clear()
@@ -327,6 +333,8 @@ class Session(QObject):
         if self._book is None:
             return
         self._serial += 1
+        self._stop.set()  # what is planned for an older book only takes its time
+        self._stop = Event()
         self._before = self._picture
         self.planning.emit(True)
         self._later.stop()
@@ -336,7 +344,7 @@ class Session(QObject):
 
     def _ask(self, book: Book, *, quick: bool) -> None:
         asked = _Question(self._serial, book, self.now, self._before, self._part, quick)
-        self._pool.start(_Planning(asked, self._answers))
+        self._pool.start(_Planning(asked, self._answers, self._stop))
 
     def _try_all(self) -> None:
         """Try every rule, unless something newer is being planned."""

@@ -5,11 +5,12 @@ from __future__ import annotations
 import logging
 from collections.abc import Callable
 from dataclasses import dataclass
+from threading import Event
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
 
 from app.service.edits import Edit
-from app.service.planning import Unsound
+from app.service.planning import Stopped, Unsound
 from app.window.picture import Picture, picture_of
 from app.window.session import Session
 from app.window.wishes import forbidding
@@ -41,15 +42,18 @@ class _Trying(QRunnable):
         self, serial: int, asked: Asked, edit: Edit, before: Picture, now: int, answers: _Answers
     ) -> None:
         super().__init__()
+        self.stopped = Event()
         self._serial, self._asked, self._edit = serial, asked, edit
         self._before, self._now, self._answers = before, now, answers
 
     def run(self) -> None:
         """Plan the book with the wish, and send what forbids it, if anything does."""
         try:
-            trial = picture_of(self._edit.book, self._now, quick=True)
+            trial = picture_of(self._edit.book, self._now, quick=True, stop=self.stopped.is_set)
             asked = self._asked
             why = forbidding.after_trial(self._before, trial, asked.key, asked.where)
+        except Stopped:
+            return
         except (Refused, Unsound) as problem:
             why = str(problem)
         except Exception:
@@ -81,6 +85,7 @@ class Trial(QObject):
         self._session = session
         self._serial = 0
         self._asked: Asked | None = None
+        self._trying: _Trying | None = None
         self._book: Book | None = None
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
@@ -109,12 +114,14 @@ class Trial(QObject):
             return
         self._asked, self._book = asked, book
         self.began.emit()
-        trying = _Trying(self._serial, asked, edit, picture, session.now, self._answers)
-        self._pool.start(trying)
+        self._trying = _Trying(self._serial, asked, edit, picture, session.now, self._answers)
+        self._pool.start(self._trying)
 
     def drop(self) -> None:
         """Forget what is being tried."""
         self._serial += 1
+        if self._trying is not None:
+            self._trying.stopped.set()
         self._pool.clear()
         self._asked = None
 

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import time
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 from small_book import NOW, PROJECT, small_book
 
 from app.service import edits
-from app.service.planning import Unsound
+from app.service.planning import Stopped, Unsound
 from app.window import session as module
 from app.window.picture import Change, Picture, picture_of
 from app.window.session import Session
@@ -97,3 +99,38 @@ def test_an_edit_that_changes_nothing_is_none(qtbot, session) -> None:
     same = edits.set_target(made.book, PROJECT, made.book.project(PROJECT).target)
     assert not made.apply(same)
     assert made.undo_name() == ""
+
+
+def test_an_edit_need_not_wait_for_what_is_planned_for_an_older_book(
+    qtbot, session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    made, path = session
+    stuck: list[Callable[[], bool]] = []
+
+    def endless(book, now, *, quick=False, stop, **more):
+        if not quick and not stuck:
+            stuck.append(stop)
+            while not stop():
+                time.sleep(0.005)
+            raise Stopped
+        return picture_of(book, now, quick=quick, stop=stop, **more)
+
+    monkeypatch.setattr(module, "picture_of", endless)
+    made.open(path)
+    qtbot.waitUntil(lambda: bool(stuck), timeout=20_000)
+    with qtbot.waitSignal(made.pictured, timeout=20_000):
+        made.attempt(lambda book: edits.set_air(book, "", 17, 50))
+    assert stuck[0]()
+    assert made.picture.book == made.book
+
+
+def test_planning_stops_in_the_middle_of_a_search() -> None:
+    asked: list[int] = []
+
+    def stop() -> bool:
+        asked.append(1)
+        return len(asked) > 3
+
+    with pytest.raises(Stopped):
+        picture_of(small_book(), NOW, stop=stop)
+    assert len(asked) == 4
