@@ -33,6 +33,9 @@ def key_lines() -> list[tuple[str, str]]:
         ("+, −, 0", tr("timeline: larger, smaller, fit the whole plan")),
         (tr("Ctrl + wheel"), tr("timeline: zoom")),
         (tr("Shift + wheel, drag"), tr("timeline: move along")),
+        (tr("Enter, Del"), tr("lists of stock, gear, hours: change, remove what is chosen")),
+        (tr("Ctrl+F"), tr("stock: show only what has these words")),
+        (tr("← → ↑ ↓, Page Up, Page Down"), tr("bench time: to another day, to other weeks")),
     ]
 
 
