@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import MISSING, dataclass, fields, is_dataclass, replace
 from enum import StrEnum
 from typing import Any
 
-from app.service.renaming import renamed
+from app.service.renaming import renamed_all
 from app.service.tame import tame
 from planner.values.book import Book
 from planner.values.model import Model
@@ -123,28 +123,30 @@ def beside(
     """
     given: dict[Item, str] = {}
     for kind in (Kind.COATING, Kind.MIX, Kind.SEQUENCE, Kind.PROJECT):
-        for name, its in list(named(other, kind).items()):
+        new: dict[str, str] = {}
+        for name, its in named(other, kind).items():
             mine = named(book, kind).get(name)
-            if mine is None or mine == its:
-                continue
             item = (kind, name)
             followed = kind is Kind.MIX and item not in choices
-            if choices.get(item) is Choice.BESIDE or followed:
-                new = names.get(item, "").strip() or free_name(book, other, kind, its)
-                free = new not in _taken(book, kind) | _taken(other, kind)
-                demand(
-                    free or _there(book, kind, its, new),
-                    f"{kind} {name}",
-                    f'"{new}" is taken as well; choose another name',
-                )
-                other = _with_name(other, kind, name, new)
-                given[item] = new
+            if mine in (None, its) or not (choices.get(item) is Choice.BESIDE or followed):
+                continue
+            wanted = names.get(item, "").strip()
+            new[name] = wanted or free_name(book, other, kind, its, new.values())
+            taken = {*_taken(book, kind), *_taken(other, kind), *list(new.values())[:-1]}
+            demand(
+                new[name] not in taken or _there(book, kind, its, new[name]),
+                f"{kind} {name}",
+                f'"{new[name]}" is taken as well; choose another name',
+            )
+        if new:
+            other = _with_names(other, kind, new)
+            given |= {(kind, name): other_name for name, other_name in new.items()}
     return other, given
 
 
-def free_name(book: Book, other: Book, kind: Kind, its: Any) -> str:
+def free_name(book: Book, other: Book, kind: Kind, its: Any, given: Iterable[str] = ()) -> str:
     """Return "name (2)" or the like: free, or that of the very same thing taken in before."""
-    taken = _taken(book, kind) | _taken(other, kind)
+    taken = {*_taken(book, kind), *_taken(other, kind), *given}
     number = 2
     while True:
         end = f" ({number})"
@@ -165,27 +167,28 @@ def _there(book: Book, kind: Kind, its: Any, name: str) -> bool:
     return bool(named(book, kind).get(name) == replace(its, name=name))
 
 
-def _with_name(other: Book, kind: Kind, name: str, new: str) -> Book:
+def _with_names(other: Book, kind: Kind, names: Mapping[str, str]) -> Book:
     ours = tuple(
-        replace(one, name=new) if one.name == name else one for one in getattr(other, FIELDS[kind])
+        replace(one, name=names[one.name]) if one.name in names else one
+        for one in getattr(other, FIELDS[kind])
     )
     if kind is Kind.COATING:
-        return renamed(other, name, new, coatings=ours)
+        return renamed_all(other, names, coatings=ours)
     if kind is Kind.MIX:
-        return renamed(other, name, new, mixes=ours)
+        return renamed_all(other, names, mixes=ours)
     if kind is Kind.PROJECT:
         return replace(other, projects=ours)
     projects = tuple(
-        replace(project, models=tuple(_made_by(model, name, new) for model in project.models))
+        replace(project, models=tuple(_made_by(model, names) for model in project.models))
         for project in other.projects
     )
     return replace(other, sequences=ours, projects=projects)
 
 
-def _made_by(model: Model, name: str, new: str) -> Model:
-    if model.made is None or model.made.sequence != name:
+def _made_by(model: Model, names: Mapping[str, str]) -> Model:
+    if model.made is None or model.made.sequence not in names:
         return model
-    return replace(model, made=replace(model.made, sequence=new))
+    return replace(model, made=replace(model.made, sequence=names[model.made.sequence]))
 
 
 def _sides(kind: Kind, mine: Any, its: Any) -> Iterator[Side]:

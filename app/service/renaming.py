@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from planner.values.book import Book
@@ -64,11 +64,22 @@ def renamed(
 
     What does not name it stays the very same object.
     """
+    return renamed_all(book, {was: name}, coatings=coatings, mixes=mixes)
+
+
+def renamed_all(
+    book: Book,
+    names: Mapping[str, str],
+    *,
+    coatings: tuple[Coating, ...] | None = None,
+    mixes: tuple[Mix, ...] | None = None,
+) -> Book:
+    """Return the book with other coatings or mixes, some of which have new names; see `renamed`."""
     kept_mixes = book.mixes if mixes is None else mixes
     kept_coatings = book.coatings if coatings is None else coatings
-    if was == name:
+    change = _Renaming({was: new for was, new in names.items() if was != new})
+    if not change.names:
         return replace(book, coatings=kept_coatings, mixes=kept_mixes)
-    change = _Renaming(was, name)
     return replace(
         book,
         coatings=kept_coatings,
@@ -80,13 +91,13 @@ def renamed(
 
 
 class _Renaming:
-    """One name for another, wherever it stands."""
+    """Some names for others, wherever they stand."""
 
-    def __init__(self, was: str, name: str) -> None:
-        self.was, self.new = was, name
+    def __init__(self, names: Mapping[str, str]) -> None:
+        self.names = names
 
     def name(self, old: str) -> str:
-        return self.new if old == self.was else old
+        return self.names.get(old, old)
 
     def portions(self, old: tuple[Portion, ...]) -> tuple[Portion, ...]:
         return tuple(replace(one, coating=self.name(one.coating)) for one in old)
@@ -101,7 +112,7 @@ class _Renaming:
         return old if same else replace(old, models=models, log=log)
 
     def model(self, old: Model) -> Model:
-        if not any(_uses_in_model(old, self.was)):
+        if not any(path for was in self.names for path in _uses_in_model(old, was)):
             return old
         made = old.made
         if made is not None:
@@ -114,7 +125,7 @@ class _Renaming:
         return replace(old, applications=tuple(laid))
 
     def entry(self, old: Logged) -> Logged:
-        if all(one.coating != self.was for one in old.used):
+        if all(one.coating not in self.names for one in old.used):
             return old
         used = (replace(one, coating=self.name(one.coating)) for one in old.used)
         return replace(old, used=tuple(used))
