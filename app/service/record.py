@@ -13,6 +13,7 @@ from zoneinfo import ZoneInfo
 from app.service import words
 from app.service.document import Block, Document, Figure, Heading, Items, Paragraph, Table
 from app.service.paper import mix_text
+from app.service.photo_data import Damaged, bare
 from planner.passes import Pass, expand
 from planner.values.book import Book
 from planner.values.moment import minute_of, zone_named
@@ -247,10 +248,13 @@ class _Record:
             data = (self.photos / Path(name).name).read_bytes()
         except OSError:
             return Paragraph(f"Photo {name} is missing from {self.photos.name}.")
-        kind = MEDIA.get(kind_of(data) or "")
-        if kind is None:
+        suffix = kind_of(data) or ""
+        if suffix not in MEDIA:
             return Paragraph(f"Photo {name} is of a kind that a page cannot show.")
-        return Figure(data, kind, caption)
+        try:
+            return Figure(bare(data, suffix), MEDIA[suffix], caption)
+        except Damaged as problem:
+            return Paragraph(f"Photo {name} {problem}.")
 
     def _on(self, moment: datetime) -> date:
         return moment.astimezone(self.zone).date()
