@@ -27,6 +27,7 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     session = Session(current_minute if now is None else running_from(now))
     window = MainWindow(session, QSettings())
     window.show()
+    app.processEvents()  # the window stands before the book is read
     session.open(book, create=True)
     # Python sees Ctrl+C in the terminal only when its own code runs now and then.
     signal.signal(signal.SIGINT, lambda *_: window.close())
