@@ -73,6 +73,13 @@ def test_spreading_rate_in_feet(solids, mil, printed, tolerance):
     assert ft2_gal(solids, mil) == pytest.approx(printed, rel=tolerance)
 
 
+def test_the_misprint_is_not_reproduced():
+    """50 % solids at 1 mil: half of the 1600 printed for 100 %, twice the 400 for 2 mil."""
+    assert ft2_gal(0.50, 1) == pytest.approx(1600 / 2, rel=0.003)
+    assert ft2_gal(0.50, 1) == pytest.approx(400 * 2, rel=0.003)
+    assert abs(ft2_gal(0.50, 1) - 600) > 150
+
+
 def test_practical_spreading_rate():
     """52 % solids, 35 % transfer, 1.5 mil: 194.5 ft²/gal printed (exact 194.62)."""
     assert ft2_gal(0.52, 1.5) * 0.35 == pytest.approx(194.5, rel=0.001)
