@@ -7,7 +7,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtWidgets import QDialog, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QWidget
 
 from app.window.session import Session
 from planner.values.book import Book
@@ -47,7 +47,8 @@ def shown(
 
 
 def dialog_of(view: QWidget, kind: type) -> Any:
-    """Return the one dialog of a kind that is open."""
+    """Return the one dialog of a kind that is open, once it has the keys."""
+    QApplication.processEvents()
     (found,) = [one for one in view.findChildren(kind) if one.isVisible()]
     assert isinstance(found, QDialog)
     return found
