@@ -189,7 +189,7 @@ class Search:
 
     def run(self) -> None:
         """Place all that can be placed."""
-        self._take_facts()
+        self.take_facts()
         for activity in self.problem.activities:
             if activity.index not in self.table.end and self.waits[activity.index] == 0:
                 self._make_ready(activity.index)
@@ -218,7 +218,7 @@ class Search:
         ]
         return f"waits for {names[0]}, which has no place" if names else "has no place"
 
-    def _take_facts(self) -> None:
+    def take_facts(self) -> None:
         """Lay what was logged; work under way is finished first (definitions 22, 23)."""
         problem, table = self.problem, self.table
         for key, entry in sorted(problem.logged.items(), key=lambda item: item[1].start):

@@ -52,9 +52,7 @@ class Board:
         self.facts = facts
         calendar = problem.calendar
         self.stretches: tuple[Stretch, ...] = tuple(
-            one
-            for one in calendar.stretches(facts.time, last + 1)
-            if one.interval.end > facts.time
+            one for one in calendar.stretches(facts.time, last + 1) if one.interval.end > facts.time
         )
         self.starts = [max(one.interval.start, facts.time) for one in self.stretches]
         self.ends = [one.interval.end for one in self.stretches]

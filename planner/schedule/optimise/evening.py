@@ -36,7 +36,11 @@ def enter(table: Table, stretch: Stretch) -> Table:
 
 
 def sequence(
-    table: Table, stretch: Stretch, wanted: Collection[int], tails: list[int], orders: tuple[Order, ...] = ORDERS
+    table: Table,
+    stretch: Stretch,
+    wanted: Collection[int],
+    tails: list[int],
+    orders: tuple[Order, ...] = ORDERS,
 ) -> Table | None:
     """Return the table with all of ``wanted`` done in a stretch, or None if no order works."""
     for order in orders:
@@ -106,7 +110,7 @@ def _try(
 def _rank(table: Table, fit: Fit, order: Order, tails: list[int]) -> tuple[float, int]:
     problem = table.problem
     activity = problem.activities[fit.index]
-    value = order.wait * (fit.work - table.time)
+    value: float = order.wait * (fit.work - table.time)
     if activity.one.load:
         cup = table.cups.get(fit.airbrush, Cup())
         airbrush = problem.airbrushes[fit.airbrush]

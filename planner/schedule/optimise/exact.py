@@ -148,9 +148,7 @@ class Exact:
                 model.add(setup == max(1, costs.other)).only_enforce_if([leads, first.negated()])
                 model.add(setup == max(1, costs.same)).only_enforce_if(leads.negated())
                 begins = model.new_int_var(self.begin - 240, self.end, "")
-                self.hands.append(
-                    model.new_optional_interval_var(begins, setup, low, used, "")
-                )
+                self.hands.append(model.new_optional_interval_var(begins, setup, low, used, ""))
                 model.add(begins >= self.begin).only_enforce_if(used)
                 span = model.new_int_var(0, self.end - self.begin + 240, "")
                 blocks.append(model.new_optional_interval_var(begins, span, high, used, ""))
@@ -223,8 +221,7 @@ class Exact:
 def _ends_by(here: Table, index: int) -> bool:
     problem = here.problem
     return any(
-        problem.gates[number].closing is Bound.END
-        for number in problem.activities[index].closing
+        problem.gates[number].closing is Bound.END for number in problem.activities[index].closing
     )
 
 

@@ -10,22 +10,23 @@ from collections import defaultdict
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from functools import cached_property
+from itertools import pairwise
 from typing import Any
 
 from ortools.sat.python import cp_model
 
 from planner.schedule.optimise.board import NEVER, Board
-from planner.schedule.optimise.reach import Reach, reaches
+from planner.schedule.optimise.reach import Reach, latest, reaches
 
 Literal = Any  # cp_model.IntVar or its negation
 
 
 @dataclass(frozen=True)
 class Cut:
-    """Passes that cannot all be done in one stretch of at most ``minutes``."""
+    """Passes that cannot all be done in any one of the stretches ``numbers``."""
 
     passes: frozenset[int]
-    minutes: int
+    numbers: tuple[int, ...]
 
 
 @dataclass
@@ -51,7 +52,14 @@ class Master:
         what is left is done later.
     """
 
-    def __init__(self, board: Board, *, whole: bool, links: list[Reach] | None = None) -> None:
+    def __init__(
+        self,
+        board: Board,
+        *,
+        whole: bool,
+        links: list[Reach] | None = None,
+        goal: int | None = None,
+    ) -> None:
         self.board = board
         self.whole = whole
         self.model = cp_model.CpModel()
@@ -64,6 +72,14 @@ class Master:
         self._place()
         self._link()
         self._fill()
+        if goal is not None:
+            self._end_by(goal)
+
+    def _end_by(self, goal: int) -> None:
+        """What is too late for its followers to end by the stretch ``goal`` is not done."""
+        for index, number in latest(self.board, self.links, lambda _: goal).items():
+            if index in self.first and number < goal:
+                self._clause(self.done_by(index, max(number, -1)))
 
     def done_by(self, index: int, number: int) -> Literal:
         """Return the literal that a pass is done in a stretch up to ``number``."""
@@ -88,7 +104,7 @@ class Master:
             number = self.count if found is None else found[0]
             for link in incoming[index]:
                 before = first.get(link.before, NEVER)
-                number = max(number, link.first(before) if before < self.count else NEVER)
+                number = max(number, link.from_on(before) if before < self.count else NEVER)
             first[index] = number
         return first
 
@@ -115,6 +131,8 @@ class Master:
         if any(isinstance(one, int) and one == 1 for one in literals):
             return
         kept = [one for one in literals if not isinstance(one, int)]
+        if not kept:
+            kept = [self.model.new_constant(0)]
         self.model.add_bool_or(kept)
 
     def _link(self) -> None:
@@ -125,7 +143,10 @@ class Master:
             if link.before not in known:
                 self._never(link.after)
                 continue
-            for number in range(self.first[link.before], self.count):
+            soonest = NEVER
+            for number in reversed(range(self.first[link.before], self.count)):
+                soonest = min(soonest, link.first(number))
+                self._order(link, number, soonest)
                 self._span(link, number)
         if not self.whole:
             self._follow(known)
@@ -135,13 +156,18 @@ class Master:
         for link in self.links:
             if link.after in known and link.before in known:
                 end = self.count - 1
-                self._clause(
-                    _no(self.done_by(link.after, end)), self.done_by(link.before, end)
-                )
+                self._clause(_no(self.done_by(link.after, end)), self.done_by(link.before, end))
 
     def _never(self, index: int) -> None:
         for number in range(self.first[index], self.count):
             self._clause(_no(self.done_by(index, number)))
+
+    def _order(self, link: Reach, number: int, soonest: int) -> None:
+        """If the earlier pass is in ``number`` or later, the later one is not before ``soonest``."""
+        if soonest < NEVER:
+            self._clause(
+                self.done_by(link.before, number - 1), _no(self.done_by(link.after, soonest - 1))
+            )
 
     def _span(self, link: Reach, number: int) -> None:
         spans = link.spans[number]
@@ -155,9 +181,8 @@ class Master:
             else:  # nothing within the board: it is done later
                 self._clause(*not_here, _no(self.done_by(after, self.count - 1)))
             return
-        # Not before the first run: as a plain order where it holds for all later ones, too.
-        self._clause(self.done_by(before, number - 1), _no(self.done_by(after, spans[0][0] - 1)))
-        for (_, end), (begin, _) in zip(spans, spans[1:], strict=False):
+        self._clause(*not_here, _no(self.done_by(after, spans[0][0] - 1)))
+        for (_, end), (begin, _) in pairwise(spans):
             if begin > end + 1:
                 self._clause(
                     *not_here, self.done_by(after, end), _no(self.done_by(after, begin - 1))
@@ -220,17 +245,15 @@ class Master:
         return setup_costs(self.board)
 
     def cut(self, cuts: Iterable[Cut]) -> None:
-        """Forbid sets of passes in every stretch no longer than they were tried in."""
+        """Forbid sets of passes in the stretches that cannot hold them."""
         known = set(self.passes)
         for one in cuts:
             if not one.passes <= known:
                 continue
-            for number in range(self.count):
-                if self.board.ends[number] - self.board.starts[number] <= one.minutes:
-                    self.model.add(
-                        sum(self.within(index, number) for index in one.passes)
-                        <= len(one.passes) - 1
-                    )
+            for number in one.numbers:
+                if number < self.count:
+                    together = sum(self.within(index, number) for index in one.passes)
+                    self.model.add(together <= len(one.passes) - 1)
 
     def read(self, solver: cp_model.CpSolver) -> dict[int, int]:
         """Return the stretch of each pass that is done within the board."""

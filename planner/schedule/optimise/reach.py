@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from planner.schedule.optimise.board import NEVER, Board
@@ -22,6 +23,24 @@ class Reach:
     before: int
     after: int
     spans: tuple[tuple[tuple[int, int], ...] | None, ...]
+
+    def up_to(self, final: int) -> Reach:
+        """Return it with the stretches up to ``final`` only."""
+        spans = tuple(
+            None
+            if runs is None
+            else tuple((begin, min(end, final)) for begin, end in runs if begin <= final)
+            for runs in self.spans[: final + 1]
+        )
+        return Reach(self.before, self.after, spans)
+
+    def from_on(self, number: int) -> int:
+        """Return the first possible stretch if the earlier pass is in ``number`` or later.
+
+        With "within 2 h or after 24 h" a later stretch may let the next coat
+        come sooner, so it is not always that of ``number`` itself.
+        """
+        return min((self.first(k) for k in range(number, len(self.spans))), default=NEVER)
 
     def first(self, number: int) -> int:
         """Return the first possible stretch, NEVER if there is none."""
@@ -109,16 +128,16 @@ def _follows(board: Board, before: int, after: int) -> Reach:
     return Reach(before, after, tuple(spans))
 
 
-def latest(board: Board, links: list[Reach], goal: int) -> dict[int, int]:
-    """Return the last stretch of each activity that lets all end by the stretch ``goal``."""
+def latest(board: Board, links: list[Reach], goal: Callable[[int], int]) -> dict[int, int]:
+    """Return the last stretch of each activity that lets all end by their ``goal``."""
     outgoing: dict[int, list[Reach]] = {}
     for link in links:
         outgoing.setdefault(link.before, []).append(link)
     found: dict[int, int] = {}
     for index in reversed(board.free):
-        late = goal
+        late = goal(index)
         for link in outgoing.get(index, ()):
-            bound = found.get(link.after, goal)
+            bound = found.get(link.after, NEVER)
             while late >= 0 and link.first(late) > bound:
                 late -= 1
         found[index] = late

@@ -15,7 +15,6 @@ from planner.schedule.placing import put_away
 from planner.schedule.problem import Problem
 from planner.schedule.state import Table
 
-STATS = {"fail": 0, "what": 0}
 TRIES = 4  # sets tried for one evening before it takes what fits
 LATE = 400  # what a stretch of lateness against the goal weighs, in minutes of work
 
@@ -62,9 +61,9 @@ def roll(
         From a minute to the number of its stretch, as in ``latest``.
     """
     table, calendar = start.clone(), problem.calendar
-    total = len(problem.activities)
+    wanted = set(placeable(problem, start))
     idle = 0
-    while len(table.end) < total:
+    while not wanted <= table.end.keys():
         if stopped():
             return None
         stretch = calendar.next_stretch(table.time)
@@ -80,6 +79,21 @@ def roll(
         put_away(table)
         table.time = max(table.time, stretch.interval.end)
     return table
+
+
+def placeable(problem: Problem, start: Table) -> list[int]:
+    """Return the activities that nothing forbids for good, nor those before them."""
+    found: list[int] = []
+    dead: set[int] = set()
+    for index in reversed(problem.frame.backwards):
+        if index in start.end:
+            continue
+        activity = problem.activities[index]
+        if activity.blocked or any(before in dead for before in activity.before):
+            dead.add(index)
+        else:
+            found.append(index)
+    return found
 
 
 def _reach_of(problem: Problem, minute: int, ahead: int) -> int:
@@ -113,10 +127,8 @@ def _evening(here: Table, board: Board, latest: dict[int, int], base: int, look:
         if done is not None and _closed(done, stretch):
             done = fill(done, stretch, urgency, tails)
             return top_up(here, stretch, done, urgency, tails)
-        STATS["fail"] += 1
         chosen = [exact.present[index] for index in wanted]
         master.model.add_bool_or([literal.negated() for literal in chosen])
-    STATS["what"] += 1
     return _what_fits(here, board, urgency, tails)
 
 

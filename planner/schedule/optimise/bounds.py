@@ -1,0 +1,274 @@
+"""Lower bounds of the cost, each with what proves it.
+
+All of them hold for every sound plan: they leave constraints out and never
+add one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from planner.cure import Band, Film
+from planner.schedule.optimise.board import NEVER, Board
+from planner.schedule.optimise.master import setup_costs
+from planner.schedule.state import FOREVER
+from planner.values.coating import State
+from planner.values.moment import moment_of
+from planner.values.plan import Bound
+
+HOUR = 60
+
+
+@dataclass(frozen=True)
+class Least:
+    """No sound plan finishes before the minute ``finish``; ``proof`` says why, in words.
+
+    ``stretch`` is the least number of the last stretch used.
+    """
+
+    finish: int
+    stretch: int
+    proof: str
+
+
+def path(board: Board) -> Least:
+    """Return the bound of the longest chain of waits through the calendar."""
+    best = Least(board.facts.time, -1, "nothing is left to do")
+    for index in board.free:
+        head = board.head[index]
+        if head >= NEVER:
+            continue
+        end = head + board.least(index)
+        dry = end + _dry_after(board, index, end)
+        if dry > best.finish:
+            best = Least(dry, board.number_at(end - 1), _chain(board, index))
+    return best
+
+
+def hands(board: Board) -> Least:
+    """Return the bound of the attended minutes in the bench time there is.
+
+    For every first stretch k the passes that cannot begin before it, with
+    their least set-ups, fill the stretches from k on.
+    """
+    return max(
+        (_load(board, first, sprayed_only=False) for first in _firsts(board)),
+        key=lambda one: one.finish,
+        default=path(board),
+    )
+
+
+def airbrush(board: Board) -> Least:
+    """Return the bound of the sprayed minutes in the hours in which the compressor may run."""
+    return max(
+        (_load(board, first, sprayed_only=True) for first in _firsts(board)),
+        key=lambda one: one.finish,
+        default=path(board),
+    )
+
+
+def drying_places(board: Board) -> Least:
+    """Return the bound of the place-minutes that wet films take, nights included."""
+    problem = board.problem
+    best = Least(board.facts.time, -1, "")
+    for location in problem.places.values():
+        energy = 0
+        for index in board.free:
+            activity = problem.activities[index]
+            if activity.location == location.name and activity.wet and board.head[index] < NEVER:
+                stands = sum(stands for _, stands in activity.wet)
+                energy += stands * (board.least(index) + _least_wet(board, index))
+        finish = board.starts[0] + energy // location.drying_places if board.starts else 0
+        if finish > best.finish:
+            text = f"wet films take {energy} place-minutes of {location.drying_places} places"
+            best = Least(finish, board.number_at(finish), f"{text} in {location.name}")
+    return best
+
+
+def least_finish(board: Board) -> Least:
+    """Return the best of all bounds that need no search."""
+    return max(
+        (path(board), hands(board), airbrush(board), drying_places(board)),
+        key=lambda one: one.finish,
+    )
+
+
+def stated(board: Board, least: Least, late: int, placed: bool) -> tuple[Bound, ...]:
+    """Return bounds of the cost's levels for a plan from ``board``'s now on.
+
+    ``late`` is the least Σ weight × minutes late; ``placed`` tells whether
+    every pass can be placed.
+    """
+    if not placed:
+        return ()
+    finish = max(0, least.finish - board.problem.now)
+    return (
+        Bound("unplaced", 0, "no plan places more than all"),
+        Bound("late", late, "no project can finish earlier than its waits allow"),
+        Bound("finish", finish, least.proof),
+    )
+
+
+def least_late(board: Board) -> int:
+    """Return the least Σ weight × minutes late that the chains of waits allow."""
+    problem = board.problem
+    total = 0
+    for number, project in enumerate(problem.book.projects):
+        target = problem.targets[number]
+        if not project.active or target is None:
+            continue
+        ends = [0]
+        for index in board.free:
+            if problem.activities[index].project == number and board.head[index] < NEVER:
+                end = board.head[index] + board.least(index)
+                ends.append(end + _dry_after(board, index, end))
+        total += project.weight * max(0, max(ends) - target)
+    return total
+
+
+def _firsts(board: Board) -> Iterator[int]:
+    heads = {board.number_at(board.head[i]) for i in board.free if board.head[i] < NEVER}
+    yield from sorted(heads)
+
+
+def _load(board: Board, first: int, *, sprayed_only: bool) -> Least:
+    problem = board.problem
+    chosen = [
+        index
+        for index in board.free
+        if board.head[index] < NEVER
+        and board.number_at(board.head[index]) >= first
+        and (not sprayed_only or problem.activities[index].one.load)
+    ]
+    total = sum(problem.activities[index].one.minutes for index in chosen)
+    total -= sum(
+        problem.activities[i].one.minutes - board.facts.left[i]
+        for i in chosen
+        if i in board.facts.left
+    )
+    spray = [index for index in chosen if problem.activities[index].one.load]
+    hours = _hours(board, spray if sprayed_only else None)
+    setups = _least_setups(board, spray, hours[first:]) if not sprayed_only else 0
+    left = total + setups
+    for number in range(first, len(board.stretches)):
+        here = hours[number]
+        if left <= here:
+            finish = board.starts[number] + left
+            what = "sprayed minutes" if sprayed_only else "minutes of work and set-up"
+            at = moment_of(board.starts[first], problem.calendar.zone)
+            text = f"{total + setups} {what} from {at:%a %d %b} on fill the bench time"
+            return Least(finish, number, text)
+        left -= here
+    return Least(board.ends[-1] if board.ends else 0, len(board.ends) - 1, "")
+
+
+def _hours(board: Board, sprayed: list[int] | None) -> list[int]:
+    """Return the minutes of each stretch, or those in which spraying is possible."""
+    if sprayed is None:
+        return [end - start for start, end in zip(board.starts, board.ends, strict=True)]
+    hours = [0] * len(board.stretches)
+    for index in sprayed:
+        for number, slots in enumerate(board.slots(index)):
+            hours[number] = max(hours[number], sum(slot.end - slot.start for slot in slots))
+    return hours
+
+
+def _least_setups(board: Board, sprayed: list[int], hours: list[int]) -> int:
+    """Return the least set-up minutes: the fewest stretches that hold all sprayed minutes."""
+    if not sprayed:
+        return 0
+    costs = setup_costs(board)
+    minutes = sum(board.least(index) for index in sprayed)
+    stretches = 0
+    for length in sorted(hours, reverse=True):
+        if minutes <= 0:
+            break
+        stretches += 1
+        minutes -= max(0, length - costs.first)
+    loads: dict[str, int] = {}
+    for index in sprayed:
+        load = board.problem.activities[index].one.load
+        loads[load] = loads.get(load, 0) + board.least(index)
+    longest = max(1, max(hours, default=1) - costs.first)
+    fillings = sum(-(-minutes_ // longest) for minutes_ in loads.values())
+    return stretches * costs.first + max(0, fillings - stretches) * costs.same
+
+
+def _dry_after(board: Board, index: int, end: int) -> int:
+    """Return the minutes from ``end`` until the films of a pass may be held, at least 0."""
+    problem = board.problem
+    minutes = problem.handle_minutes(index, end) if problem.activities[index].one.films else 0
+    return 0 if minutes >= NEVER_DRY else minutes
+
+
+NEVER_DRY = 10**7
+
+
+def _least_wet(board: Board, index: int) -> int:
+    """Return the least minutes that a pass's films are wet, whenever it is done.
+
+    A film laid later is never ready earlier, so looking every hour and
+    taking an hour off is safe.
+    """
+    problem = board.problem
+    activity = problem.activities[index]
+    least: int | None = None
+    for name in {name for _, name in activity.one.films}:
+        shortest = _shortest(board, name, activity.location)
+        least = shortest if least is None else max(least, shortest)
+    return max(0, least or 0)
+
+
+def _shortest(board: Board, name: str, location: str) -> int:
+    problem = board.problem
+    known: dict[tuple[str, str], int] = board.__dict__.setdefault("_shortest", {})
+    if (name, location) not in known:
+        coating = problem.coatings[name]
+        lags = []
+        for at in range(board.starts[0], board.ends[-1] + 1, HOUR):
+            film = Film(coating, coating.dry_film_um, location, at)
+            ready = problem.cure.ready_at(film, State.DRY_TO_HANDLE, Band.LATE)
+            if ready is not None:
+                lags.append(ready - at - HOUR + 1)
+        known[name, location] = max(0, min(lags, default=0))
+    return known[name, location]
+
+
+def _chain(board: Board, index: int) -> str:
+    """Say which waits make the head of a pass."""
+    problem = board.problem
+    longest: tuple[int, int] | None = None
+    at: int | None = index
+    steps = 0
+    while at is not None and steps < 400:
+        steps += 1
+        before, wait = _binding(board, at)
+        if before is not None and (longest is None or wait > longest[0]):
+            longest = (wait, before)
+        at = before
+    last = problem.activities[index].one.key
+    if longest is None:
+        return f"{last.model}: {last.step} cannot be earlier"
+    held = problem.activities[longest[1]].one.key
+    hours, minutes = divmod(longest[0], HOUR)
+    return (
+        f"{last.model}: {last.step} ends a chain of {steps} passes; its longest wait is "
+        f"{hours} h {minutes:02d} min after {held.step}"
+    )
+
+
+def _binding(board: Board, index: int) -> tuple[int | None, int]:
+    """Return the earlier pass that holds the head of another back most, and for how long."""
+    problem = board.problem
+    best: tuple[int | None, int] = (None, 0)
+    latest = 0
+    for number in problem.activities[index].gates:
+        before = problem.ends[number][0]
+        if before in board.facts.end:
+            continue
+        end = board.end_of(before)
+        opens = board.earliest_after(number, end) if end < FOREVER else FOREVER
+        if opens > latest:
+            latest, best = opens, (before, opens - end)
+    return best

@@ -1,0 +1,222 @@
+"""Improving a plan step by step, and saying how far from the best it can still be.
+
+The same book, ``now``, seed and effort give the same plans in the same
+order; a clock only ever ends the search early.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+
+from planner.bench import BenchCalendar
+from planner.cure import Cure
+from planner.schedule.greedy import RULES, Search, attempt, drawn_rules
+from planner.schedule.optimise import bounds
+from planner.schedule.optimise.board import NEVER, Board
+from planner.schedule.optimise.bounds import Least
+from planner.schedule.optimise.lowest import Lowest
+from planner.schedule.optimise.master import Work
+from planner.schedule.optimise.reach import Reach, latest, reaches
+from planner.schedule.optimise.roll import Look, roll
+from planner.schedule.outcome import cost_of, plan_of
+from planner.schedule.problem import Problem
+from planner.schedule.state import Table
+from planner.schedule.where import chosen_in, settled, told
+from planner.values.book import Book
+from planner.values.plan import Bound, Cost, Plan, Status, Unplaced
+from planner.values.wishes import Level
+
+LOOKS = (
+    Look(ahead=2, work=0.03, discount=0.7, setup=0.5, slack=40),
+    Look(ahead=3, work=0.03, discount=0.8, setup=1.0, slack=10),
+    Look(ahead=2, work=0.02, discount=0.7, setup=0.5, slack=100),
+    Look(ahead=4, work=0.1, discount=0.8, setup=1.0),
+    Look(ahead=3, work=0.05, discount=0.7, setup=0.5, slack=40),
+)
+PROVABLE = 130
+"""More passes than this are not given to the whole master."""
+PROOF_WORK = (1.0, 4.0, 16.0, 60.0)  # deterministic seconds of the whole master, round by round
+NOISE_RULES = 6  # rules drawn at random before each roll
+
+
+@dataclass(frozen=True)
+class Effort:
+    """How much work a search may do: rolls of all evenings, and rounds of proof."""
+
+    rolls: int = 20
+    proofs: int = len(PROOF_WORK)
+
+
+@dataclass(frozen=True)
+class News:
+    """A better plan, or the same plan with better bounds."""
+
+    plan: Plan
+    improved: bool
+
+
+def improve(
+    book: Book,
+    first: Plan,
+    *,
+    cure: Cure,
+    calendar: BenchCalendar,
+    last: Plan | None = None,
+    seed: int = 0,
+    effort: Effort | None = None,
+    stopped: Callable[[], bool] = lambda: False,
+) -> Iterator[News]:
+    """Yield ever better plans of a book, the first one with its bounds foremost.
+
+    Parameters
+    ----------
+    first
+        A plan of this very book and ``now``, to start from.
+    last
+        The plan before an event; steps that leave its stretch are counted.
+    stopped
+        Asked often; once true the search ends where it is.
+    """
+    yield from _Improving(
+        book, first, cure, calendar, last, seed, effort or Effort(), stopped
+    ).run()
+
+
+class _Improving:
+    def __init__(
+        self,
+        book: Book,
+        first: Plan,
+        cure: Cure,
+        calendar: BenchCalendar,
+        last: Plan | None,
+        seed: int,
+        effort: Effort,
+        stopped: Callable[[], bool],
+    ) -> None:
+        self.chosen = chosen_in(book, first)
+        self.book = settled(book, self.chosen)
+        self.free_choice = any(
+            step.or_in for p in book.projects for model in p.models for step in model.steps
+        )
+        self.problem = Problem(self.book, first.now, cure=cure, calendar=calendar)
+        self.best = first
+        self.last = last
+        self.seed = seed
+        self.effort = effort
+        self.stopped = stopped
+        facts = Search(self.problem, RULES[0], 0, frozenset())
+        facts.take_facts()
+        self.facts: Table = facts.table
+        latest_end = max((placed.end for placed in first.placements), default=first.now)
+        self.board = Board(self.problem, self.facts, max(latest_end, self.facts.time))
+        self.links: list[Reach] = reaches(self.board)
+        self.least = bounds.least_finish(self.board)
+        self.late = bounds.least_late(self.board)
+        self.lowest = Lowest(self.board, self.links, self.least)
+
+    def run(self) -> Iterator[News]:
+        """Alternate rolls and proofs until nothing is left to win."""
+        yield self._news(improved=False)
+        proofs = self._proofs()
+        for number in range(self.effort.rolls):
+            if self.stopped() or self._finished():
+                return
+            if self._roll(number):
+                yield self._news(improved=True)
+            if self.stopped() or self._finished():
+                return
+            if next(proofs, False):
+                yield self._news(improved=False)
+        for better in proofs:
+            if better:
+                yield self._news(improved=False)
+            if self.stopped() or self._finished():
+                return
+
+    def _finished(self) -> bool:
+        """Tell whether every level is proven as far as this search can."""
+        return self.best.status is Status.OPTIMAL and len(self.best.bounds) == 5
+
+    def _proofs(self) -> Iterator[bool]:
+        """Yield, for each round of proof, whether a bound rose."""
+        if len(self.board.free) > PROVABLE or self.free_choice:
+            return
+        for work in PROOF_WORK[: self.effort.proofs]:
+            before = self.lowest.least
+            found = self.lowest.prove(Work(work, seed=self.seed, stopped=self.stopped))
+            self.least = found
+            yield found != before
+            if self.lowest.closed:
+                return
+
+    def _roll(self, number: int) -> bool:
+        """Look for a better plan in one way of looking; tell whether one was found."""
+        look = LOOKS[number % len(LOOKS)]
+        if number >= len(LOOKS):
+            look = replace(look, seed=self.seed + number)
+        found = False
+        if number >= 1:
+            for rule in drawn_rules(NOISE_RULES, self.seed + NOISE_RULES * number):
+                search = attempt(self.problem, rule, self.seed + number)
+                found = self._take(search.table, search.unplaced) or found
+                if self.stopped():
+                    return found
+        goal = max(self.least.stretch, self._last_stretch() - 1)
+        due = self._goals(goal)
+        target = latest(self.board, self.links, due)
+        table = roll(self.problem, self.facts, target, self.board.number_at, look, self.stopped)
+        return (table is not None and self._take(table, list(self.best.unplaced))) or found
+
+    def _goals(self, goal: int) -> Callable[[int], int]:
+        """Return, by activity, the stretch by which its project should end."""
+        board = self.board
+        ends: dict[int, int] = {}
+        for number, target in enumerate(self.problem.targets):
+            ends[number] = goal if target is None else min(goal, board.number_at(target) - 1)
+        paths: dict[int, int] = {}
+        for index in board.free:
+            if board.head[index] < NEVER:
+                project = self.problem.activities[index].project
+                paths[project] = max(paths.get(project, 0), board.number_at(board.head[index]))
+        activities = self.problem.activities
+        return lambda i: max(ends[activities[i].project], paths.get(activities[i].project, 0))
+
+    def _last_stretch(self) -> int:
+        ends = [p.end for p in self.best.placements if not p.logged]
+        return self.board.number_at(max(ends) - 1) if ends else 0
+
+    def _take(self, table: Table, unplaced: list[Unplaced]) -> bool:
+        cost = cost_of(
+            self.problem, table, len(self.problem.activities) - len(table.end), self.last
+        )
+        order = self.book.preferences.order
+        if cost.in_order(order) >= self.best.cost.in_order(order):
+            return False
+        if cost.unplaced != len(unplaced):
+            return False
+        plan = plan_of(self.problem, table, unplaced, cost)
+        self.best = replace(told(plan, self.chosen), digest=self.best.digest)
+        return True
+
+    def _news(self, *, improved: bool) -> News:
+        """Return the best plan with what is proven of it."""
+        plan = self.best
+        found = () if self.free_choice else self._bounds(plan.cost)
+        names = [bound.level for bound in found]
+        order = self.book.preferences.order
+        wanted = ["unplaced", Level.LATE.value, Level.FINISH.value]
+        tight = all(bound.value == getattr(plan.cost, bound.level) for bound in found)
+        usual = order[0] is Level.LATE and order[1] is Level.FINISH
+        status = plan.status
+        if status in (Status.FEASIBLE, Status.OPTIMAL):
+            proven = usual and tight and names[:3] == wanted
+            status = Status.OPTIMAL if proven else Status.FEASIBLE
+        self.best = replace(plan, bounds=found, status=status)
+        return News(self.best, improved)
+
+    def _bounds(self, cost: Cost) -> tuple[Bound, ...]:
+        if cost.unplaced:
+            return ()
+        return bounds.stated(self.board, self.least, self.late, placed=True)

@@ -1,0 +1,188 @@
+"""Whether some passes can all be done in one stretch, whatever went before.
+
+Everything that depends on the plan around the stretch is left out: what a
+pass waits for from outside it is taken as long ready.  So "no" holds in
+every plan and may cut the set off for good.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from ortools.sat.python import cp_model
+
+from planner.schedule.optimise.board import Board
+from planner.schedule.optimise.master import Cut, Work, setup_costs, solver_of
+from planner.values.coating import Window
+from planner.values.step import Bound
+
+CHECK_WORK = 0.5  # deterministic seconds for one set
+
+
+def impossible(board: Board, number: int, passes: Iterable[int], work: Work) -> Cut | None:
+    """Return a cut if a set cannot be done in a stretch: a least set that cannot, and where."""
+    chosen = sorted(passes)
+    if possible(board, number, chosen, work) is not False:
+        return None
+    for index in list(chosen):
+        fewer = [other for other in chosen if other != index]
+        if possible(board, number, fewer, work) is False:
+            chosen = fewer
+    numbers = tuple(
+        other
+        for other in range(len(board.stretches))
+        if other == number or _alike(board, chosen, number, other)
+    )
+    return Cut(frozenset(chosen), numbers)
+
+
+def possible(board: Board, number: int, passes: list[int], work: Work) -> bool | None:
+    """Tell whether a set can be done in a stretch, as far as the stretch alone shows; None: open."""
+    model = cp_model.CpModel()
+    problem = board.problem
+    begin, end = board.starts[number], board.ends[number]
+    starts: dict[int, Any] = {}
+    hands = []
+    for index in passes:
+        least = board.least(index)
+        spans = [
+            [slot.start, slot.end - least]
+            for slot in board.slots(index)[number]
+            if slot.end - slot.start >= least
+        ]
+        if not spans:
+            return False
+        starts[index] = model.new_int_var_from_domain(cp_model.Domain.from_intervals(spans), "")
+        if not problem.activities[index].one.load:
+            hands.append(model.new_fixed_size_interval_var(starts[index], least, ""))
+    _lags(model, board, number, starts)
+    _sprays(model, board, starts, hands, begin, end)
+    model.add_no_overlap(hands)
+    solver = solver_of(Work(CHECK_WORK, seed=work.seed))
+    status = solver.solve(model)
+    if status == cp_model.INFEASIBLE:
+        return False
+    return True if status in (cp_model.OPTIMAL, cp_model.FEASIBLE) else None
+
+
+def _lags(model: Any, board: Board, number: int, starts: dict[int, Any]) -> None:
+    """Hold the gates between the passes, at their shortest."""
+    problem = board.problem
+    for gate, (before, after) in enumerate(problem.ends):
+        if before not in starts or after not in starts:
+            continue
+        own = problem.gates[gate]
+        size = board.least(after) if own.closing is Bound.END else 1
+        gap = starts[after] - starts[before]
+        options = []
+        for window in own.windows:
+            least, most = _span(board, gate, window, number, before)
+            if least > board.ends[number] - board.starts[number]:
+                continue
+            literal = model.new_bool_var("")
+            options.append(literal)
+            model.add(gap >= least).only_enforce_if(literal)
+            if most is not None:
+                model.add(gap <= most - size).only_enforce_if(literal)
+        model.add_bool_or(options)
+    for after in starts:
+        for before in problem.activities[after].before:
+            if before in starts:
+                model.add(starts[after] - starts[before] >= board.least(before))
+
+
+def _span(
+    board: Board, gate: int, window: Window, number: int, before: int
+) -> tuple[int, int | None]:
+    """Return the least gap between two starts, and what the later must end or start before."""
+    minutes = board.least(before)
+    opens, closes = window.opens, window.closes
+    least = minutes
+    if opens is not None and not (opens.of_film and board.problem.gates[gate].place):
+        least += (opens.minutes or 0) + window.preparation_minutes
+    elif opens is not None:
+        first = board.starts[number]
+        reach = range(first, board.ends[number] + 60, 60)
+        lags = [board.opens(gate, window, at) - at - 59 for at in reach]
+        least += max(0, min(lags))
+    if closes is None or board.problem.may_melt(gate):
+        return least, None
+    if closes.of_film and board.problem.gates[gate].place:
+        return least, None
+    return least, closes.minutes
+
+
+def _sprays(
+    model: Any, board: Board, starts: dict[int, Any], hands: list[Any], begin: int, end: int
+) -> None:
+    """Put the sprayed passes into a circuit of set-ups, the cleaning after the last."""
+    problem = board.problem
+    sprayed = [index for index in starts if problem.activities[index].one.load]
+    if not sprayed:
+        return
+    costs, gear = setup_costs(board), problem.book.gear.airbrushes
+    load = min(one.load_minutes for one in gear)
+    clean = min(one.clean_minutes for one in gear)
+    several = len(gear) > 1
+    arcs = []
+    setups: dict[int, list[Any]] = {index: [] for index in sprayed}
+    for at, index in enumerate(sprayed, 1):
+        first, last = model.new_bool_var(""), model.new_bool_var("")
+        arcs += [(0, at, first), (at, 0, last)]
+        setups[index].append(load * first)
+        for other_at, other in enumerate(sprayed, 1):
+            if other == index:
+                continue
+            follows = model.new_bool_var("")
+            arcs.append((other_at, at, follows))
+            minutes = _change(board, other, index, costs.same, costs.other)
+            setups[index].append((0 if several else minutes) * follows)
+            least = board.least(other) + (0 if several else minutes)
+            model.add(starts[index] >= starts[other] + least).only_enforce_if(follows)
+    model.add_circuit(arcs)
+    ends = []
+    for index in sprayed:
+        setup = model.new_int_var(0, 240, "")
+        model.add(setup == sum(setups[index]))
+        minutes = board.least(index)
+        size = model.new_int_var(minutes, minutes + 240, "")
+        model.add(size == setup + minutes)
+        low = model.new_int_var(begin, end, "")
+        hands.append(model.new_interval_var(low, size, starts[index] + minutes, ""))
+        ends.append(starts[index] + minutes)
+    wash = model.new_int_var(begin, end - clean, "")
+    for one in ends:
+        model.add(wash >= one)
+    hands.append(model.new_fixed_size_interval_var(wash, clean, ""))
+
+
+def _change(board: Board, before: int, after: int, same: int, other: int) -> int:
+    problem = board.problem
+    old, new = (problem.activities[index].one.load for index in (before, after))
+    if old == new:
+        return 0
+    alike = problem.coatings[old].family is problem.coatings[new].family
+    return same if alike else other
+
+
+def _alike(board: Board, passes: list[int], number: int, other: int) -> bool:
+    """Tell whether a stretch leaves these passes no more than another does, hour by hour."""
+    problem = board.problem
+    if board.ends[other] - board.starts[other] > board.ends[number] - board.starts[number]:
+        return False
+    inside = set(passes)
+    for gate, (before, after) in enumerate(problem.ends):
+        if before in inside and after in inside:
+            for window in problem.gates[gate].windows:
+                if any(mark and mark.of_film for mark in (window.opens, window.closes)):
+                    if problem.gates[gate].place:
+                        return False
+    for index in passes:
+        here, there = (
+            [(slot.start - board.starts[at], slot.end - board.starts[at]) for slot in slots]
+            for at, slots in ((n, board.slots(index)[n]) for n in (number, other))
+        )
+        if not all(any(a <= c and d <= b for a, b in here) for c, d in there):
+            return False
+    return True
