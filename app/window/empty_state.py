@@ -4,15 +4,26 @@ from __future__ import annotations
 
 from functools import partial
 
-from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QShowEvent
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QPushButton,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.service import demos
 from app.window import strokes
+from app.window.first_run.view import FirstRun
 from app.window.flow import FlowLayout
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
+from app.window.session import Session
+from app.window.tab_order import move_focus
 from planner.values.step import Stage, Tool
 
 STROKES = (
@@ -22,6 +33,9 @@ STROKES = (
     ("#d9661f", Tool.BRUSH, 0.34),
 )
 
+HIGH = 104  # of the strokes
+WIDE = 660  # of what is asked and offered, at most
+
 
 class Strokes(QWidget):
     """Four strokes of paint, each still a little wet."""
@@ -30,26 +44,26 @@ class Strokes(QWidget):
         super().__init__()
         self.colours = LIGHT
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setFixedHeight(150)
+        self.setFixedHeight(HIGH)
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return a size that has room for the strokes."""
-        return QSize(420, 150)
+        return QSize(420, HIGH)
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint strokes with their wedges."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         for at, (swatch, tool, share) in enumerate(STROKES):
-            middle = 22 + at * 35
+            middle = 14 + at * 25
             length = self.width() * share * 0.62
-            rect = QRectF(4, middle - 11, length, 22)
+            rect = QRectF(4, middle - 8, length, 16)
             end = length + self.width() * 0.6 * (1.05 - share)
             corners = [
-                (rect.right(), middle - 9.0),
+                (rect.right(), middle - 6.5),
                 (end, middle - 0.3),
                 (end, middle + 0.3),
-                (rect.right(), middle + 9.0),
+                (rect.right(), middle + 6.5),
             ]
             strokes.paint_wedge(painter, corners, self.colours, strong=False)
             strokes.paint_ring(painter, end, middle, self.colours, 4)
@@ -67,7 +81,7 @@ class Strokes(QWidget):
 
 
 class EmptyState(QWidget):
-    """An invitation.
+    """An invitation: three questions, a file of one's own, or a demonstration.
 
     Signals
     -------
@@ -75,49 +89,75 @@ class EmptyState(QWidget):
         A demonstration project by its name.
     import_wanted()
         A file of one's own.
+    begun()
+        The questions were answered, and the book holds what was told.
     """
 
     demo_wanted = Signal(str)
     import_wanted = Signal()
+    begun = Signal()
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._strokes = Strokes()
-        inner = QWidget()
-        inner.setFixedWidth(540)
-        column = QVBoxLayout(inner)
-        column.setSpacing(10)
-        column.addWidget(self._strokes)
-        self.title = text(self.tr("Nothing on the bench yet"), size=1.9, bold=True)
-        self.line = text(
-            self.tr(
-                "Bring in a project file, or look around with an invented one. "
-                "Tackfree then says what to do tonight, in which order, and when it will be done."
-            )
-        )
-        column.addWidget(self.title)
-        column.addWidget(self.line)
-        column.addSpacing(6)
+        self.title = text("", size=1.9, bold=True)
+        self.line = text("")
+        self.first_run = FirstRun(session)
+        self.first_run.begun.connect(self.begun)
         self.import_button = QPushButton(self.tr("Import a project file…"))
         self.import_button.clicked.connect(self.import_wanted)
-        row = QHBoxLayout()
-        row.addWidget(self.import_button)
-        row.addStretch(1)
-        column.addLayout(row)
-        self.demo_title = text(self.tr("Invented projects to look around with"), bold=True)
-        column.addWidget(self.demo_title)
+        self.demo_title = text(self.tr("Or look around with an invented project"), bold=True)
         self.demos: list[QPushButton] = []
+        self._inner = inner = QWidget()
+        inner.setMaximumWidth(WIDE)
+        self._lay_out(inner)
+        middle = QWidget()
+        row = QHBoxLayout(middle)
+        row.addStretch(1)
+        row.addWidget(inner, 20)
+        row.addStretch(1)
+        self.area = QScrollArea()
+        self.area.setWidget(middle)
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.area.setAccessibleName(self.tr("Begin"))
+        self.area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(self.area)
+        self.show_aside(all_set_aside=False)
+
+    def _lay_out(self, inner: QWidget) -> None:
+        column = QVBoxLayout(inner)
+        column.setContentsMargins(14, 10, 14, 14)
+        column.setSpacing(8)
+        column.addWidget(self._strokes)
+        column.addWidget(self.title)
+        column.addWidget(self.line)
+        column.addSpacing(4)
+        column.addWidget(self.first_run)
+        column.addSpacing(10)
+        column.addWidget(self.demo_title)
         line = FlowLayout(across=8, down=8)
         for name in demos.names():
             button = QPushButton(name.replace("_", " ").capitalize())
             button.clicked.connect(partial(self.demo_wanted.emit, name))
             self.demos.append(button)
             line.addWidget(button)
+        line.addWidget(self.import_button)
         column.addLayout(line)
-        outer = QVBoxLayout(self)
-        outer.addStretch(2)
-        outer.addWidget(inner, 0, Qt.AlignmentFlag.AlignHCenter)
-        outer.addStretch(3)
+        column.addStretch(1)
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
+        """Let the first question take the keys when it comes on screen."""
+        super().showEvent(event)
+        self.first_run.show_book()
+        QTimer.singleShot(0, self, self.first_run.begin)
+
+    def focusNextPrevChild(self, onwards: bool) -> bool:  # noqa: N802
+        """Let Tab go along as things are laid out."""
+        return move_focus(self._inner, onwards=onwards) or super().focusNextPrevChild(onwards)
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
@@ -126,14 +166,19 @@ class EmptyState(QWidget):
 
     def show_aside(self, *, all_set_aside: bool) -> None:
         """Say whether there is nothing at all, or nothing active."""
+        self.first_run.show_book()
         if all_set_aside:
             self.title.setText(self.tr("Every project is set aside"))
-            self.line.setText(self.tr("Check a project in the list at the left to plan it again."))
+            self.line.setText(
+                self.tr(
+                    "Check a project in the list at the left to plan it again, or begin another."
+                )
+            )
         else:
             self.title.setText(self.tr("Nothing on the bench yet"))
             self.line.setText(
                 self.tr(
-                    "Bring in a project file, or look around with an invented one. Tackfree then "
-                    "says what to do tonight, in which order, and when it will be done."
+                    "Three short questions, and Tackfree says what to do tonight, in which "
+                    "order, and when it will be done."
                 )
             )

@@ -63,7 +63,7 @@ class MainWindow(QMainWindow):
         self.room: RoomView = self.view("room")
         self.coats: StackView = self.view("stack")
         self.drying: DryingView = self.view("drying")
-        self.empty = EmptyState()
+        self.empty = EmptyState(session)
         self.stack = QStackedWidget()
         for page in self.pages:
             self.stack.addWidget(page.widget)
@@ -143,6 +143,7 @@ class MainWindow(QMainWindow):
         self.view("wishes").show_wanted.connect(self._show_piece)
         self.empty.demo_wanted.connect(self.files.open_demo)
         self.empty.import_wanted.connect(self.files.import_project)
+        self.empty.begun.connect(lambda: self.show_page("tonight"))
         QApplication.instance().styleHints().colorSchemeChanged.connect(  # type: ignore[union-attr]
             lambda _scheme: self.set_look(self.look)
         )

@@ -27,6 +27,7 @@ from PySide6.QtWidgets import (
 
 from app.service.edits import Edit
 from app.window.labels import Message, text
+from app.window.tab_order import move_focus
 from planner.values.book import Book
 from planner.values.refusal import Refused
 
@@ -105,6 +106,10 @@ class Form(QWidget):
             yield fresh
         finally:
             self._filling = False
+
+    def focusNextPrevChild(self, onwards: bool) -> bool:  # noqa: N802
+        """Let Tab go along as fields are laid out."""
+        return move_focus(self, onwards=onwards) or super().focusNextPrevChild(onwards)
 
     def _form(self) -> QFormLayout:
         if self._rows is None:

@@ -1,0 +1,181 @@
+"""The first plan: a book from three short questions.
+
+What is on the table, when one paints, what the room is like.  Nothing is
+compulsory but one name; everything can be changed afterwards.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from datetime import date
+
+from app.service.build_edits.models import bare_model
+from app.service.edits import WEEKDAYS, Edit
+from app.service.sequences import give_sequence
+from planner.sequences.choosing import complete, without_airbrush
+from planner.sequences.given import sequence_named
+from planner.values.bench_time import Recurring
+from planner.values.book import Book
+from planner.values.gear import Airbrush, Gear
+from planner.values.model import Model
+from planner.values.project import Project
+from planner.values.refusal import Refused
+from planner.values.room import AirPoint, Location
+
+HANDLE = "handle"
+WARM_BOX = Location(  # a warm box of the trade: common practice, no source
+    name="warm box",
+    drying_places=2,
+    workdays=(AirPoint(at="00:00", temperature_c=35, humidity_pct=30),),
+)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Vehicle:
+    """One line of the table: a model to be, and how it is finished.
+
+    ``options`` None means the usual ones of the sequence.
+    """
+
+    name: str
+    scale: str = ""
+    sequence: str
+    options: tuple[str, ...] | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Hours:
+    """Some weekdays (0 = Monday) with the hours of the bench, "HH:MM"."""
+
+    days: frozenset[int]
+    start: str
+    end: str
+
+
+@dataclass(frozen=True, kw_only=True)
+class Answers:
+    """All that was said: temperature [°C], humidity [% RH]."""
+
+    project: str
+    vehicles: tuple[Vehicle, ...]
+    hours: tuple[Hours, ...]
+    temperature_c: float = 20.0
+    humidity_pct: float = 50.0
+    warm_box: bool = False
+    airbrush: bool = True
+
+
+def begin(book: Book, answers: Answers, today: date) -> Edit:
+    """Return the book with the project, evenings, room and gear as they were told.
+
+    Raises
+    ------
+    Refused
+        If no vehicle or no evening was told, or something of it cannot be;
+        the place begins with "vehicles", "hours" or "room".
+    """
+    if not answers.vehicles:
+        raise Refused("vehicles", "name at least one vehicle; the rest has an answer already")
+    if not any(one.days for one in answers.hours):
+        raise Refused("hours", "choose at least one day")
+    book = _equipped(_timed(book, answers.hours, today), answers)
+    try:
+        models = tuple(_model(one) for one in answers.vehicles)
+        project = Project(name=answers.project, models=models)
+        book = replace(book, projects=(*book.projects, project))
+        for vehicle in _alike(answers.vehicles):
+            book = _given(book, answers, vehicle)
+    except Refused as refused:
+        raise refused.under("vehicles") from refused
+    return Edit(f"begin {answers.project}", book)
+
+
+def options_for(book: Book, vehicle: Vehicle, *, airbrush: bool) -> tuple[str, ...]:
+    """Return every option that a vehicle is finished with, the usual ones filled in."""
+    sequence = sequence_named(book, vehicle.sequence)
+    if airbrush:
+        return complete(sequence, vehicle.options)
+    return without_airbrush(sequence, vehicle.options)
+
+
+def read_hours(text: str) -> tuple[str, str]:
+    """Read "19:30-21:30", "20-22" or "19.30 – 21" as two times of the clock.
+
+    Raises
+    ------
+    Refused
+        If it is no such thing.
+    """
+    found = re.fullmatch(
+        r"\s*(\d{1,2})(?:[:.h](\d{2}))?\s*[-–—]\s*(\d{1,2})(?:[:.h](\d{2}))?\s*", text
+    )
+    mend = f'"{text.strip()}" are no hours; write them as 19:30-21:30 or 20-22'
+    if found is None:
+        raise Refused("hours", mend)
+    numbers = [int(part or 0) for part in found.groups()]
+    if numbers[2] == 24 and not numbers[3]:
+        numbers[2] = 0
+    if numbers[0] > 23 or numbers[2] > 23 or numbers[1] > 59 or numbers[3] > 59:
+        raise Refused("hours", mend)
+    return f"{numbers[0]:02d}:{numbers[1]:02d}", f"{numbers[2]:02d}:{numbers[3]:02d}"
+
+
+def _timed(book: Book, hours: Iterable[Hours], today: date) -> Book:
+    try:
+        stretches = tuple(
+            Recurring(
+                rule="FREQ=WEEKLY;BYDAY=" + ",".join(WEEKDAYS[day] for day in sorted(one.days)),
+                since=today,
+                start=one.start,
+                end=one.end,
+            )
+            for one in hours
+            if one.days
+        )
+        return replace(book, bench_time=replace(book.bench_time, stretches=stretches))
+    except Refused as refused:
+        raise refused.under("hours") from refused
+
+
+def _equipped(book: Book, answers: Answers) -> Book:
+    try:
+        air = AirPoint(
+            at="00:00",
+            temperature_c=answers.temperature_c,
+            humidity_pct=answers.humidity_pct,
+        )
+        first, *others = book.room.locations
+        locations = [replace(first, workdays=(air,), weekends=()), *others]
+        if answers.warm_box and WARM_BOX.name not in [one.name for one in locations]:
+            locations.append(WARM_BOX)
+        room = replace(book.room, locations=tuple(locations))
+    except Refused as refused:
+        raise refused.under("room") from refused
+    gear = book.gear
+    if answers.airbrush and not gear.airbrushes:
+        gear = replace(gear, airbrushes=(Airbrush(name="airbrush"),))
+    elif not answers.airbrush and not book.projects:
+        gear = Gear()
+    return replace(book, room=room, gear=gear)
+
+
+def _model(vehicle: Vehicle) -> Model:
+    model = bare_model(vehicle.name, vehicle.scale)
+    return replace(model, parts=tuple(replace(part, holder=HANDLE) for part in model.parts))
+
+
+def _alike(vehicles: Iterable[Vehicle]) -> dict[Vehicle, None]:
+    """Return one of each vehicles that are finished alike; its name does not matter."""
+    return dict.fromkeys(replace(one, name="any", scale="") for one in vehicles)
+
+
+def _given(book: Book, answers: Answers, kind: Vehicle) -> Book:
+    names = [
+        one.name
+        for one in answers.vehicles
+        if (one.sequence, one.options) == (kind.sequence, kind.options)
+    ]
+    options = options_for(book, kind, airbrush=answers.airbrush)
+    return give_sequence(book, answers.project, names, kind.sequence, options).book

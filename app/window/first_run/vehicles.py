@@ -1,0 +1,236 @@
+"""The first question: what is on the table, a line for each vehicle."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QApplication,
+    QComboBox,
+    QHBoxLayout,
+    QLineEdit,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.service.first_run import Vehicle
+from app.window.first_run.chips import Chip, Chips
+from app.window.labels import Message, text
+from planner.sequences.choosing import choices_of, complete
+from planner.values.sequence import Sequence as Order
+
+ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+
+
+def sequence_word(name: str) -> str:
+    """Return the name of a built-in sequence; a person's own stays as it is."""
+    return QCoreApplication.translate("sequence", name)
+
+
+def option_word(name: str) -> str:
+    """Return the name of an option of a built-in sequence."""
+    return QCoreApplication.translate("option", name)
+
+
+class VehicleLine(QWidget):
+    """Name, scale and sequence; below them the options while the line is worked on.
+
+    Signals
+    -------
+    entered(), changed()
+        Enter was pressed; something is other now.
+    """
+
+    entered = Signal()
+    changed = Signal()
+
+    def __init__(self, number: int, orders: Sequence[Order]) -> None:
+        super().__init__()
+        tr = self.tr
+        self._orders = {one.name: one for one in orders}
+        self.name, self.scale, self.sequence = QLineEdit(), QLineEdit(), QComboBox()
+        self.name.setMaxLength(120)
+        self.name.setPlaceholderText(tr("name of a vehicle, then Enter for the next"))
+        self.name.setAccessibleName(tr("Vehicle {n}: name").format(n=number))
+        self.scale.setMaxLength(20)
+        self.scale.setFixedWidth(70)
+        self.scale.setAccessibleName(tr("Vehicle {n}: scale").format(n=number))
+        self.sequence.setAccessibleName(tr("Vehicle {n}: sequence").format(n=number))
+        for one in orders:
+            self.sequence.addItem(sequence_word(one.name), one.name)
+            self.sequence.setItemData(
+                self.sequence.count() - 1, one.note, Qt.ItemDataRole.ToolTipRole
+            )
+        self.options = Chips(tr("Options of vehicle {n}").format(n=number))
+        self.summary = text("", size=0.92)
+        self._lay_out()
+        self.sequence.currentIndexChanged.connect(self._sequence_chosen)
+        self.options.changed.connect(self._options_chosen)
+        self.name.textChanged.connect(self.changed)
+        self.scale.textChanged.connect(self.changed)
+        for field in (self.name, self.scale, self.sequence):
+            field.installEventFilter(self)
+        self._sequence_chosen()
+
+    def _lay_out(self) -> None:
+        row = QHBoxLayout()
+        row.setSpacing(6)
+        row.addWidget(self.name, 1)
+        row.addWidget(self.scale)
+        row.addWidget(self.sequence)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 2)
+        column.setSpacing(3)
+        column.addLayout(row)
+        column.addWidget(self.options)
+        column.addWidget(self.summary)
+
+    def vehicle(self) -> Vehicle | None:
+        """Return what was told, None for a line without a name."""
+        name = self.name.text().strip()
+        if not name:
+            return None
+        return Vehicle(
+            name=name,
+            scale=self.scale.text().strip(),
+            sequence=self.sequence.currentData(),
+            options=self.options.pressed(),
+        )
+
+    def take_after(self, other: VehicleLine) -> None:
+        """Begin with scale, sequence and options of the line above."""
+        self.scale.setText(other.scale.text())
+        self.sequence.setCurrentIndex(other.sequence.currentIndex())
+        self._show_options(other.options.pressed())
+
+    def show_whole(self, whole: bool) -> None:
+        """Show the options to be pressed, or say them in a line."""
+        self.options.setVisible(whole)
+        self.summary.setVisible(not whole and bool(self.name.text().strip()))
+        words_ = [option_word(name) for name in self.options.pressed()]
+        self.summary.setText(", ".join(words_))
+
+    def eventFilter(self, field: QObject, event: QEvent) -> bool:  # noqa: N802
+        """Take Enter as the end of the line."""
+        if (
+            event.type() == QEvent.Type.KeyPress
+            and isinstance(event, QKeyEvent)
+            and event.key() in ENTER
+            and not event.modifiers() & Qt.KeyboardModifier.ControlModifier
+        ):
+            self.entered.emit()
+            return True
+        return super().eventFilter(field, event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Take Enter among the options as the end of the line, too."""
+        if event.key() in ENTER and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self.entered.emit()
+            return
+        super().keyPressEvent(event)
+
+    def _sequence_chosen(self) -> None:
+        self._show_options(complete(self._order()))
+        self.changed.emit()
+
+    def _options_chosen(self) -> None:
+        self.changed.emit()
+
+    def _order(self) -> Order:
+        return self._orders[self.sequence.currentData()]
+
+    def _show_options(self, pressed: Sequence[str]) -> None:
+        order = self._order()
+        grouped = [one for options in choices_of(order).values() for one in options]
+        free = [one for one in order.options if one not in grouped]
+        chips = [
+            Chip(one.name, option_word(one.name), one.choice, one.note) for one in grouped + free
+        ]
+        self.options.show_chips(chips, pressed)
+        self.summary.setText(", ".join(option_word(name) for name in pressed))
+
+
+class VehiclesField(QWidget):
+    """Lines of vehicles; Enter ends one and begins the next, Enter on an empty one goes on.
+
+    Signals
+    -------
+    done(), changed()
+        No more vehicles; something is other now.
+    """
+
+    done = Signal()
+    changed = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.lines: list[VehicleLine] = []
+        self._orders: tuple[Order, ...] = ()
+        self.message = Message()
+        self._holder = QVBoxLayout()
+        self._holder.setSpacing(4)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(self._holder)
+        column.addWidget(self.message)
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        app.focusChanged.connect(self._focused)
+
+    def show_orders(self, orders: Sequence[Order]) -> None:
+        """Offer these sequences; what was typed already stays."""
+        if tuple(orders) == self._orders:
+            return
+        self._orders = tuple(orders)
+        for line in self.lines:
+            self._holder.removeWidget(line)
+            line.hide()
+            line.deleteLater()
+        self.lines = []
+        self._add()
+
+    def clear(self) -> None:
+        """Begin with one empty line again."""
+        orders, self._orders = self._orders, ()
+        self.show_orders(orders)
+
+    def vehicles(self) -> tuple[Vehicle, ...]:
+        """Return every vehicle that has a name."""
+        told = (line.vehicle() for line in self.lines)
+        return tuple(one for one in told if one is not None)
+
+    def begin(self) -> None:
+        """Take the keys."""
+        if self.lines:
+            self.lines[-1].name.setFocus()
+
+    def _add(self) -> VehicleLine:
+        line = VehicleLine(len(self.lines) + 1, self._orders)
+        if self.lines:
+            line.take_after(self.lines[-1])
+        line.entered.connect(lambda: self._entered(line))
+        line.changed.connect(self.changed)
+        self.lines.append(line)
+        self._holder.addWidget(line)
+        line.show()  # at once, so that it can take the keys
+        line.show_whole(len(self.lines) == 1)
+        return line
+
+    def _entered(self, line: VehicleLine) -> None:
+        at = self.lines.index(line)
+        if line.vehicle() is None:
+            self.done.emit()
+        elif at + 1 < len(self.lines):
+            self.lines[at + 1].name.setFocus()
+        else:
+            self._add().name.setFocus()
+            self.changed.emit()
+
+    def _focused(self, _old: QWidget | None, new: QWidget | None) -> None:
+        """Show the options of the line that has the keys alone."""
+        if new is None or not self.isAncestorOf(new):
+            return
+        for line in self.lines:
+            line.show_whole(line.isAncestorOf(new))
