@@ -14,7 +14,7 @@ from planner.bench import BenchCalendar
 from planner.cautions import Caution, cautions
 from planner.cure import Cure
 from planner.passes import Pass
-from planner.quantity import Load, fill, loads_by_work
+from planner.quantity import Load, fill, filled, served
 from planner.schedule.problem import Problem
 from planner.schedule.state import FOREVER, Opening, Table
 from planner.values.book import Book
@@ -282,7 +282,7 @@ class _Sheet:
         self.now = now
         self.problem = Problem(book, now, cure=cure, calendar=calendar)
         self.table = Table(self.problem, now)
-        self.loads = dict(loads_by_work(book, plan))
+        self.served = served(plan)
         self.placed: dict[PassKey, Placement] = {}
         for placed in sorted(plan.placements, key=lambda one: (one.start, one.end)):
             index = self.problem.index.get(placed.key)
@@ -365,7 +365,19 @@ class _Sheet:
             serves=work.serves,
             start=work.interval.start,
             end=work.interval.end,
-            load=self.loads.get(work),
+            load=self._filled(work),
+        )
+
+    def _filled(self, work: BenchWork) -> Load | None:
+        """Return what is filled in at a loading or change."""
+        if work not in self.served:
+            return None
+        sprayed = self.served[work]
+        return filled(
+            self.book,
+            {one.key: self._pass(one.key) for one in sprayed if one.key in self.placed},
+            work,
+            sprayed,
         )
 
     def drying(self, interval: Interval) -> list[Drying]:

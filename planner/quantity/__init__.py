@@ -17,7 +17,7 @@ from planner.quantity.areas import (
 from planner.quantity.enough import Enough, Short, Taker
 from planner.quantity.film import amount_ml, spreading_rate_m2_l, wet_film_um
 from planner.quantity.kept import Kept
-from planner.quantity.loads import Load, fill, loads, loads_by_work, used_by
+from planner.quantity.loads import Load, fill, filled, loads, served, used_by
 from planner.quantity.mixing import (
     Measure,
     drops_of,
@@ -63,8 +63,8 @@ __all__ = [
     "drops_of",
     "drops_per_ml",
     "fill",
+    "filled",
     "loads",
-    "loads_by_work",
     "measure_cm2",
     "measured",
     "measures_of",
@@ -75,6 +75,7 @@ __all__ = [
     "read_scale",
     "scale_of",
     "scaled_cm2",
+    "served",
     "share_of",
     "shopping",
     "solids_of",

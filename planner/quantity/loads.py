@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from itertools import zip_longest
 
 from planner.passes import Pass, expand_all
 from planner.quantity.mixing import Measure, measures_of, mix_of
@@ -123,25 +124,28 @@ def fill(
 
 def loads(book: Book, plan: Plan) -> tuple[Load, ...]:
     """Return every filling of an airbrush that a plan still has, in order of time."""
-    return tuple(load for _, load in loads_by_work(book, plan))
-
-
-def loads_by_work(book: Book, plan: Plan) -> tuple[tuple[BenchWork, Load], ...]:
-    """Return each loading or change of a plan with what is filled in."""
     passes = {one.key: one for one in expand_all(book)}
-    found = []
-    for work, served in _served(plan):
-        known = [passes[one.key] for one in served if one.key in passes]
-        end = max((one.end for one in served), default=work.interval.end)
-        span = (work.interval.start, end)
-        load = fill(book, work.coating, known, work.airbrush, span)
-        if load is not None:
-            found.append((work, load))
-    return tuple(sorted(found, key=lambda pair: (pair[1].start, pair[1].airbrush)))
+    found = (filled(book, passes, work, keys) for work, keys in served(plan).items())
+    return tuple(
+        sorted(
+            (load for load in found if load is not None),
+            key=lambda load: (load.start, load.airbrush),
+        )
+    )
 
 
-def _served(plan: Plan) -> Iterator[tuple[BenchWork, list[Placement]]]:
-    """Yield each filling with the passes sprayed until the airbrush is changed or cleaned."""
+def filled(
+    book: Book, passes: Mapping[PassKey, Pass], work: BenchWork, sprayed: Iterable[Placement]
+) -> Load | None:
+    """Return what is filled in at a loading or change, for the passes that are sprayed from it."""
+    known = [one for one in sprayed if one.key in passes]
+    end = max((one.end for one in known), default=work.interval.end)
+    span = (work.interval.start, end)
+    return fill(book, work.coating, (passes[one.key] for one in known), work.airbrush, span)
+
+
+def served(plan: Plan) -> dict[BenchWork, tuple[Placement, ...]]:
+    """Return for each filling the passes sprayed until the airbrush is changed or cleaned."""
     sprayed: dict[str, list[Placement]] = defaultdict(list)
     for placed in sorted(plan.placements, key=lambda one: one.start):
         if placed.airbrush and not placed.logged:
@@ -150,20 +154,17 @@ def _served(plan: Plan) -> Iterator[tuple[BenchWork, list[Placement]]]:
     for work in sorted(plan.bench, key=lambda one: one.interval):
         if work.airbrush:
             turns[work.airbrush].append(work)
-    for airbrush, works in turns.items():
-        ends = [work.interval.start for work in works[1:]]
-        for number, work in enumerate(works):
-            if work.kind not in FILLING:
-                continue
-            until = ends[number] if number < len(ends) else None
-            yield (
-                work,
-                [
-                    one
-                    for one in sprayed[airbrush]
-                    if work.interval.end <= one.start and (until is None or one.start < until)
-                ],
-            )
+    return {
+        work: tuple(
+            one
+            for one in sprayed[airbrush]
+            if work.interval.end <= one.start
+            and (after is None or one.start < after.interval.start)
+        )
+        for airbrush, works in turns.items()
+        for work, after in zip_longest(works, works[1:])
+        if work.kind in FILLING
+    }
 
 
 def used_by(

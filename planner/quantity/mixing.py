@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import lru_cache
 
 from planner.values.book import Book
 from planner.values.coating import THINNERS, Coating, Family, Mix, Portion
@@ -65,7 +66,12 @@ def solids_of(coating: Coating) -> float:
 
 def mix_of(book: Book, colour: str) -> Mix:
     """Return a mix of the book; a coating from the bottle is one of a single part."""
-    return book.mix(colour) or Mix(name=colour, portions=(Portion(coating=colour, parts=1),))
+    return book.mix(colour) or _alone(colour)
+
+
+@lru_cache(maxsize=1024)
+def _alone(coating: str) -> Mix:
+    return Mix(name=coating, portions=(Portion(coating=coating, parts=1),))
 
 
 def mixed_solids(book: Book, mix: Mix) -> float:
