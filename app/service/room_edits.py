@@ -64,10 +64,27 @@ def remove_location(book: Book, name: str) -> Edit:
     return Edit(f"remove {name}", replace(book, room=room))
 
 
+def make_usual(book: Book, name: str) -> Edit:
+    """Let films dry at a location wherever a step names none; `Refused` if it is not there.
+
+    Readings that name no place were taken at the one that was usual until now.
+    """
+    places = list(book.room.locations)
+    old = places[0].name
+    places.insert(0, places.pop(_index(book, name)))
+    readings = tuple(
+        one if one.location else replace(one, location=old) for one in book.room.readings
+    )
+    if name == old:
+        return Edit(f"usual place: {name}", book)
+    room = replace(book.room, locations=tuple(places), readings=readings)
+    return Edit(f"usual place: {name}", replace(book, room=room))
+
+
 def set_volume(book: Book, volume_m3: float) -> Edit:
     """Say how large the room is [m³]; it serves the estimate of solvent vapour."""
     room = replace(book.room, volume_m3=volume_m3)
-    return Edit(f"room of {volume_m3:g} m³", replace(book, room=room))
+    return Edit(f"room of {volume_m3:g} m³", replace(book, room=room), "volume")
 
 
 def _users(book: Book, name: str, *, usual: bool) -> Iterator[str]:

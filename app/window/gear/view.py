@@ -111,6 +111,13 @@ class GearView(QWidget):
         )
         listing.add_button(tr("Add place…"), lambda: self._ask_location(None))
         listing.row_button(tr("Change…"), self._ask_location, enter=True)
+        usual = listing.row_button(
+            tr("Make it the usual"),
+            lambda one: listing.say(
+                self._session.attempt(lambda book: room_edits.make_usual(book, one.name))
+            ),
+        )
+        usual.setToolTip(tr("Where films dry unless a step says otherwise"))
         listing.row_button(
             tr("Remove"),
             lambda one: listing.say(

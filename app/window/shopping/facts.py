@@ -6,8 +6,10 @@ from dataclasses import dataclass
 
 from app.service.shopping_edits import Bought, lines_of, wanted
 from app.window import words
+from app.window.picture import Picture
 from app.window.stock.tree import ml
-from planner.quantity import ConsumableLine, Line, RunsOut, Shopping
+from planner.quantity import ConsumableLine, Line, RunsOut, Shopping, shopping
+from planner.values.book import Book
 
 FOREVER = 1 << 60
 
@@ -79,6 +81,26 @@ class ShopRow:
         if not self.complete:
             told.append(words.tr("some places have no area"))
         return "; ".join(told)
+
+
+def current(picture: Picture, book: Book) -> Shopping:
+    """Return the list for the book as it is now, before it is planned anew.
+
+    What was bought leaves the list at once.  Where more than the stock has
+    changed, the plan no longer fits the book, and its own list stands.
+    """
+    planned = picture.book
+    if book is planned or not _only_stock_differs(planned, book):
+        return picture.shopping
+    return shopping(book, picture.plan, picture.now)
+
+
+def _only_stock_differs(one: Book, other: Book) -> bool:
+    kept = ("projects", "mixes", "gear")
+    names = [[coating.name for coating in book.coatings] for book in (one, other)]
+    return names[0] == names[1] and all(
+        getattr(one, field) == getattr(other, field) for field in kept
+    )
 
 
 def rows_of(found: Shopping, *, all_of_it: bool) -> tuple[ShopRow, ...]:

@@ -16,7 +16,7 @@ from app.window.labels import Message, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
 from app.window.session import Session
-from app.window.shopping.facts import ShopRow, rows_of
+from app.window.shopping.facts import ShopRow, current, rows_of
 from app.window.stock.supply_dialogs import AmountDialog
 from app.window.stock.tree import ml
 from app.window.stock.view import contents
@@ -154,11 +154,11 @@ class ShoppingView(QWidget):
 
     def show_picture(self, picture: Picture) -> None:
         """Show what a plan takes."""
-        self._found = picture.shopping
+        self._found = current(picture, self._session.book or picture.book)
         self._fill()
 
     def show_book(self) -> None:
-        """Show the margin of the open book; the list follows with its plan."""
+        """Show the open book, against what was planned last."""
         book, picture = self._session.book, self._session.picture
         if book is None:
             return
@@ -166,7 +166,7 @@ class ShoppingView(QWidget):
             blocked = QSignalBlocker(self.margin)
             self.margin.setValue(book.supplies.margin_pct)
             blocked.unblock()
-        self._found = picture.shopping if picture else None
+        self._found = current(picture, book) if picture else None
         self._fill()
 
     def _fill(self) -> None:

@@ -81,6 +81,18 @@ def test_a_place_in_use_is_not_removed() -> None:
         room_edits.remove_location(book, "bench")  # the usual place, which nothing names
 
 
+def test_another_place_becomes_the_usual_one() -> None:
+    book = with_box()
+    nameless = Reading(at=datetime(2031, 3, 6, 18, tzinfo=ZONE), temperature_c=20, humidity_pct=50)
+    book = replace(book, room=replace(book.room, readings=(*book.room.readings, nameless)))
+    usual = room_edits.make_usual(book, "warm box").book
+    assert [one.name for one in usual.room.locations] == ["warm box", "bench"]
+    assert [one.location for one in usual.room.readings] == ["warm box", "bench"]
+    assert room_edits.make_usual(book, "bench").book == book
+    with pytest.raises(Refused, match="no location is called"):
+        room_edits.make_usual(book, "attic")
+
+
 def test_a_place_that_nothing_dries_in_goes_with_its_readings() -> None:
     book = with_box()
     free = replace(book, projects=small_book().projects)

@@ -115,6 +115,11 @@ def test_a_warm_box_with_air_of_its_own(opened: Opened) -> None:
     assert made.weekends == (point("00:00", 28, 40),)
     view.locations.choose(1)
     view.locations.buttons[2].click()
+    assert [one.name for one in session.book.room.locations] == ["drying box", "bench"]
+    assert view.locations.model.index(0, 0).data() == "drying box (the usual)"
+    session.undo()
+    view.locations.choose(1)
+    view.locations.buttons[3].click()
     assert session.book == small_book()
 
 
@@ -126,7 +131,7 @@ def test_the_usual_place_is_renamed_and_kept_while_steps_dry_there(opened: Opene
     form.name.setText("shelf")
     form.buttons.accepted.emit()
     assert session.book.room.locations[0].name == "shelf"
-    view.locations.buttons[2].click()
+    view.locations.buttons[3].click()
     assert "the only place" in view.locations.message.text()
 
 

@@ -12,9 +12,10 @@ from PySide6.QtTest import QAbstractItemModelTester
 from small_book import NOW, ZONE, at, key, small_book
 from view_steps import dialog_of, shown
 
+from app.service import stock
 from app.service.shopping_edits import Bought
 from app.window.session import Session
-from app.window.shopping.facts import rows_of
+from app.window.shopping.facts import current, rows_of
 from app.window.shopping.view import ShoppingView, runs_out_line
 from app.window.stock.supply_dialogs import AmountDialog
 from planner.quantity import ConsumableLine, Line, RunsOut, Shopping
@@ -124,6 +125,7 @@ def test_bought_puts_it_into_stock_and_off_the_list(qtbot, opened: Opened) -> No
     view.list.choose(0)
     with qtbot.waitSignal(session.pictured, timeout=15_000):
         view.list.buttons[1].click()
+        assert [row.name for row in view.list.model.rows if row.bought] == ["swabs"]  # at once
     assert session.book.coating("grey primer").in_stock_ml == 0.1 + 17
     assert [row.name for row in view.list.model.rows if row.bought] == ["swabs"]
     with qtbot.waitSignal(session.pictured, timeout=15_000):
@@ -134,6 +136,17 @@ def test_bought_puts_it_into_stock_and_off_the_list(qtbot, opened: Opened) -> No
     session.undo()
     session.undo()
     assert session.book == short_book()
+
+
+def test_where_the_plan_no_longer_fits_its_own_list_stands(opened: Opened) -> None:
+    _, session = opened
+    book, picture = session.book, session.picture
+    renamed = stock.put_coating(book, "grey primer", replace(book.coatings[0], name="pale")).book
+    assert current(picture, renamed) is picture.shopping
+    assert current(picture, book) is picture.shopping
+    bought = stock.buy_bottles(book, "grey primer", 1).book
+    primer = next(one for one in current(picture, bought).lines if one.coating.name != "sand")
+    assert primer.stock_ml == pytest.approx(17.1)
 
 
 def test_another_amount_is_bought(opened: Opened) -> None:
