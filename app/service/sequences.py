@@ -57,6 +57,30 @@ def give_sequence(
     return Edit(f"give {name} to {whom}", changed)
 
 
+def give_to(
+    book: Book,
+    models: Mapping[str, Iterable[str]],
+    name: str,
+    options: Iterable[str] | None = None,
+    colours: Mapping[str, str] | None = None,
+) -> Edit:
+    """Give a sequence to models of several projects, by project, in one edit.
+
+    Raises
+    ------
+    Refused
+        As `give_sequence` does; then no model gets it.
+    """
+    chosen = {project: tuple(names) for project, names in models.items()}
+    taken = None if options is None else tuple(options)
+    changed = book
+    for project, names in chosen.items():
+        changed = give_sequence(changed, project, names, name, taken, colours).book
+    every = [one for names in chosen.values() for one in names]
+    whom = every[0] if len(every) == 1 else f"{len(every)} models"
+    return Edit(f"give {name} to {whom}", changed)
+
+
 def save_sequence(book: Book, project: str, model: str, name: str, note: str = "") -> Edit:
     """Save a model's steps as a sequence; the model follows it from now on.
 

@@ -151,3 +151,16 @@ def with_coatings(book: Book, names: Iterable[str]) -> Book:
 def usual_stock(book: Book, sequence: Sequence) -> Book:
     """Return the book with the starter coatings that a sequence's colours usually take."""
     return with_coatings(book, (colour.usual for colour in sequence.colours))
+
+
+def swatch_of(book: Book, name: str) -> str:
+    """Return the swatch of a coating or mix of a book or of the starter stock, or ""."""
+    for mixes, coatings in ((book.mixes, book.coatings), (MIXES, COATINGS)):
+        mix = next((one for one in mixes if one.name == name), None)
+        if mix is not None and mix.swatch:
+            return mix.swatch
+        first = mix.portions[0].coating if mix else name
+        for one in coatings:
+            if one.name == first:
+                return one.swatch
+    return ""

@@ -22,6 +22,7 @@ from app.window.logbook.view import LogbookView
 from app.window.palette import Colours
 from app.window.picture import Part, Picture
 from app.window.room.view import RoomView
+from app.window.sequences.view import SequencesView
 from app.window.session import Session
 from app.window.shopping.view import ShoppingView
 from app.window.stack.view import StackView
@@ -75,6 +76,7 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page("room", tr("&Room"), RoomView(), Part.CURE),
         Page("stack", tr("&Coat stack"), StackView(), Part.FINDINGS),
         Page("build", tr("B&uild"), BuildView(session), Part.BUILD),
+        Page("sequences", tr("Se&quences"), SequencesView(session)),
         Page("what if", tr("&What if"), WhatIfView(session)),
         Page("wishes", tr("W&ishes"), WishesView(session)),
         Page("drying", tr("&Drying now"), DryingView(session), Part.LAID),

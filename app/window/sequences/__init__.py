@@ -1,0 +1,1 @@
+"""The Sequences view: finishing orders, given to models and kept in step with them."""

@@ -1,0 +1,54 @@
+"""A column of boxes to tick, for things that are chosen by name."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QListWidget, QListWidgetItem
+
+MOST_LINES = 9
+
+
+class Checks(QListWidget):
+    """Names with boxes; the space bar ticks the one with the keys.
+
+    Signals
+    -------
+    ticked()
+        A box was ticked, or is no more.
+    """
+
+    ticked = Signal()
+
+    def __init__(self, entries: Iterable[tuple[str, object]], chosen: Collection[object]) -> None:
+        super().__init__()
+        for said, value in entries:
+            item = QListWidgetItem(said)
+            item.setData(Qt.ItemDataRole.UserRole, value)
+            item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable)
+            item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
+            on = value in chosen
+            item.setCheckState(Qt.CheckState.Checked if on else Qt.CheckState.Unchecked)
+            self.addItem(item)
+        if self.count():
+            self.setCurrentRow(0)
+        line = self.fontMetrics().height() + 6
+        self.setMinimumHeight(line * min(MOST_LINES, max(2, self.count())) + 6)
+        self.itemChanged.connect(lambda _item: self.ticked.emit())
+
+    def chosen(self) -> tuple[object, ...]:
+        """Return what is ticked, in order."""
+        items = (self.item(row) for row in range(self.count()))
+        return tuple(
+            item.data(Qt.ItemDataRole.UserRole)
+            for item in items
+            if item.checkState() is Qt.CheckState.Checked
+        )
+
+    def tick(self, value: object, on: bool = True) -> None:
+        """Tick a box, or take its tick away."""
+        for row in range(self.count()):
+            if self.item(row).data(Qt.ItemDataRole.UserRole) == value:
+                state = Qt.CheckState.Checked if on else Qt.CheckState.Unchecked
+                self.item(row).setCheckState(state)

@@ -1,0 +1,412 @@
+"""The Sequences view: finishing orders above, what is in the chosen one below."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QCheckBox, QSplitter, QTabWidget, QVBoxLayout, QWidget
+
+from app.service import sequence_steps, sequences
+from app.service.edits import Edit
+from app.service.starter_stock import swatch_of
+from app.window import words
+from app.window.forms.listing import Listing
+from app.window.forms.rows import Column
+from app.window.labels import text
+from app.window.palette import Colours
+from app.window.picture import Picture
+from app.window.sequences.dialogs import (
+    ColourDialog,
+    NameDialog,
+    NoteDialog,
+    OptionDialog,
+    SaveDialog,
+    free_name,
+)
+from app.window.sequences.give_dialog import GiveDialog
+from app.window.sequences.offers import Line, lines_of
+from app.window.sequences.step_dialog import SequenceStepDialog
+from app.window.sequences.telling import (
+    colours_text,
+    minutes_text,
+    only_with,
+    step_in_full,
+    where,
+    work_text,
+)
+from app.window.session import Session
+from planner.sequences.choosing import holds
+from planner.sequences.given import every_sequence
+from planner.values.book import Book
+from planner.values.sequence import Colour, Option, Sequence, SequenceStep
+
+
+@dataclass(frozen=True)
+class Row:
+    """A sequence with how many models came from it, and how many differ from it now."""
+
+    sequence: Sequence
+    own: bool
+    models: int
+    differ: int
+
+
+class SequencesView(QWidget):
+    """Every sequence, a person's own first; the chosen one's steps, options, colours, offers."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._told: Book | None = None
+        self.list = self._make_list()
+        self.steps = self._make_steps()
+        self.usual = QCheckBox(self.tr("With the &usual options only"))
+        self.usual.setChecked(True)
+        self.usual.toggled.connect(lambda _on: self._show_steps())
+        self.options = self._make_options()
+        self.colours = self._make_colours()
+        self.offers = self._make_offers()
+        self.tabs = QTabWidget()
+        self.tabs.setDocumentMode(True)
+        self.tabs.setUsesScrollButtons(True)
+        for inner, name in (
+            (self._with_box(), self.tr("Steps")),
+            (self.options, self.tr("Options")),
+            (self.colours, self.tr("Colours")),
+            (self.offers, self.tr("Changes offered")),
+        ):
+            self.tabs.addTab(inner, name)
+        self.splitter = QSplitter(Qt.Orientation.Vertical)
+        self.splitter.addWidget(self.list)
+        self.splitter.addWidget(self.tabs)
+        self.splitter.setSizes([300, 400])
+        self.splitter.setChildrenCollapsible(False)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(24, 14, 18, 8)
+        column.setSpacing(4)
+        column.addWidget(text(self.tr("Sequences"), size=1.9, bold=True))
+        column.addWidget(self.splitter, 1)
+        self.list.table.selectionModel().currentRowChanged.connect(
+            lambda _new, _old: self._inside()
+        )
+        self.setFocusProxy(self.list)
+
+    def _make_list(self) -> Listing[Row]:
+        tr = self.tr
+        listing: Listing[Row] = Listing(
+            tr("Sequences"),
+            tr("No sequence."),
+            (
+                Column(tr("Sequence"), lambda row: row.sequence.name),
+                Column(tr("From"), lambda row: tr("your own") if row.own else tr("built in")),
+                Column(tr("Steps"), lambda row: str(len(row.sequence.steps)), True),
+                Column(tr("Models"), lambda row: str(row.models) if row.models else "", True),
+                Column(tr("Offered"), self._offered),
+                Column(
+                    tr("Note"),
+                    lambda row: " ".join(row.sequence.note.split()),
+                    tip=lambda row: row.sequence.note,
+                ),
+            ),
+        )
+        listing.row_button(tr("Give to models…"), self._give, enter=True)
+        listing.add_button(tr("Save from a model…"), self._save)
+        listing.row_button(tr("Duplicate…"), self._duplicate)
+        listing.row_button(tr("Rename…"), self._rename)
+        listing.row_button(tr("Note and size…"), self._note)
+        listing.row_button(tr("Remove"), self._remove, delete=True)
+        return listing
+
+    def _make_steps(self) -> Listing[SequenceStep]:
+        tr = self.tr
+        listing: Listing[SequenceStep] = Listing(
+            tr("Steps of the sequence"),
+            tr("No step."),
+            (
+                Column(tr("Step"), lambda one: one.step.title or one.step.id),
+                Column(tr("Work"), lambda one: work_text(one.step)),
+                Column(tr("Lays"), lambda one: colours_text(one.step), swatch=self._swatch),
+                Column(tr("Where"), lambda one: where(one.step)),
+                Column(tr("Takes"), lambda one: minutes_text(one.step.minutes)),
+                Column(tr("Only"), only_with),
+            ),
+            self._in_full,
+        )
+        listing.row_button(
+            tr("Change…"), self._asking(SequenceStepDialog, lambda: self.steps), enter=True
+        )
+        listing.row_button(tr("Earlier"), lambda one: self._move(one, -1))
+        listing.row_button(tr("Later"), lambda one: self._move(one, 1))
+        listing.row_button(
+            tr("Copy behind it"),
+            lambda one: self._change(
+                listing, lambda old: sequence_steps.copy_step(old, one.step.id)[0]
+            ),
+        )
+        listing.row_button(
+            tr("Remove"),
+            lambda one: self._change(
+                listing, lambda old: sequence_steps.remove_step(old, one.step.id)
+            ),
+            delete=True,
+        )
+        return listing
+
+    def _make_options(self) -> Listing[Option]:
+        tr = self.tr
+        listing: Listing[Option] = Listing(
+            tr("Options of the sequence"),
+            tr("No option: every model gets every step that it has the parts for."),
+            (
+                Column(tr("Option"), lambda one: one.name),
+                Column(tr("Choice"), lambda one: one.choice),
+                Column(tr("Usual"), lambda one: tr("yes") if one.usual else ""),
+                Column(tr("Note"), lambda one: one.note),
+            ),
+        )
+        listing.add_button(tr("Add option…"), lambda: self._ask(OptionDialog, None, listing))
+        listing.row_button(
+            tr("Change…"), self._asking(OptionDialog, lambda: self.options), enter=True
+        )
+        listing.row_button(
+            tr("Remove"),
+            lambda one: self._change(
+                listing, lambda old: sequence_steps.remove_option(old, one.name)
+            ),
+            delete=True,
+        )
+        return listing
+
+    def _make_colours(self) -> Listing[Colour]:
+        tr = self.tr
+        listing: Listing[Colour] = Listing(
+            tr("Colours of the sequence"),
+            tr("No colour: the sequence lays nothing."),
+            (
+                Column(tr("Colour"), lambda one: one.name, swatch=self._usual_swatch),
+                Column(tr("Usually"), lambda one: one.usual or tr("asked each time")),
+                Column(tr("Note"), lambda one: one.note),
+            ),
+        )
+        listing.add_button(tr("Add colour…"), lambda: self._ask(ColourDialog, None, listing))
+        listing.row_button(
+            tr("Change…"), self._asking(ColourDialog, lambda: self.colours), enter=True
+        )
+        return listing
+
+    def _make_offers(self) -> Listing[Line]:
+        tr = self.tr
+        listing: Listing[Line] = Listing(
+            tr("Changes offered to the models that came from it"),
+            tr("Every model that came from this sequence is as the sequence would make it now."),
+            (
+                Column(tr("Model"), lambda one: one.model, tip=lambda one: one.project),
+                Column(tr("What"), lambda one: f"{one.sign} {one.kind}"),
+                Column(tr("Step"), lambda one: one.step),
+                Column(tr("How"), lambda one: one.what),
+            ),
+            lambda one: one.what,
+        )
+        listing.row_button(
+            tr("Take over for this model"), lambda one: self._take_over({one.spot}), enter=True
+        )
+        listing.row_button(tr("Take over for all"), lambda _one: self._take_over(self._spots()))
+        listing.row_button(
+            tr("Leave this model as it is"),
+            lambda one: listing.say(
+                self._session.attempt(lambda book: sequences.leave(book, [one.spot]))
+            ),
+        )
+        return listing
+
+    # -- what is shown ---------------------------------------------------------------------
+
+    def set_colours(self, colours: Colours) -> None:
+        """Paint in other colours; the controls follow their palette."""
+
+    def show_picture(self, picture: Picture) -> None:
+        """Show the sequences of a plan's book."""
+        self._show(self._session.book or picture.book)
+
+    def show_book(self) -> None:
+        """Show the sequences of the open book."""
+        if self._session.book is not None:
+            self._show(self._session.book)
+
+    def choose(self, name: str) -> None:
+        """Choose the sequence of a name."""
+        for at, row in enumerate(self.list.model.rows):
+            if row.sequence.name == name:
+                self.list.choose(at)
+
+    def sequence(self) -> Sequence | None:
+        """Return the chosen sequence."""
+        row = self.list.chosen()
+        return row.sequence if row else None
+
+    def _show(self, book: Book) -> None:
+        if book is self._told:
+            return
+        self._told = book
+        own = {one.name for one in book.sequences}
+        offered = sequences.offers(book)
+        chosen = self.sequence()
+        self.list.show_rows(
+            [
+                Row(one, one.name in own, _followers(book, one.name), offered.get(one.name, 0))
+                for one in every_sequence(book)
+            ]
+        )
+        if chosen is not None:
+            self.choose(chosen.name)
+        self._inside()
+
+    def _inside(self) -> None:
+        one, book = self.sequence(), self._session.book
+        if one is None or book is None:
+            return
+        lines = lines_of(book, one)
+        self._show_steps()
+        self.options.show_rows(one.options)
+        self.colours.show_rows(one.colours)
+        self.offers.show_rows(lines)
+        models = len({line.spot for line in lines})
+        told = self.tr("Changes offered ({n})").format(n=models)
+        self.tabs.setTabText(3, told if models else self.tr("Changes offered"))
+        for listing in (self.steps, self.options, self.colours, self.offers):
+            listing.say(None)
+
+    def _with_box(self) -> QWidget:
+        holder = QWidget()
+        column = QVBoxLayout(holder)
+        column.setContentsMargins(0, 6, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.usual)
+        column.addWidget(self.steps, 1)
+        holder.setFocusProxy(self.steps)
+        return holder
+
+    def _show_steps(self) -> None:
+        chosen, book = self.sequence(), self._session.book
+        if chosen is None or book is None:
+            return
+        usual = sequences.usual_options(book, chosen)
+        all_of_them = not self.usual.isChecked()
+        self.steps.show_rows([one for one in chosen.steps if all_of_them or holds(one, usual)])
+        self.usual.setVisible(bool(chosen.options))
+
+    def _offered(self, row: Row) -> str:
+        if not row.differ:
+            return ""
+        return words.count(row.differ, self.tr("△ to 1 model"), self.tr("△ to {n} models"))
+
+    def _in_full(self, one: SequenceStep) -> str:
+        chosen = self.sequence()
+        return step_in_full(one, chosen) if chosen else ""
+
+    def _swatch(self, one: SequenceStep) -> str:
+        chosen = self.sequence()
+        laid = {each.coating for each in one.step.applications}
+        usual = [colour for colour in (chosen.colours if chosen else ()) if colour.name in laid]
+        return self._usual_swatch(usual[0]) if usual else ""
+
+    def _usual_swatch(self, one: Colour) -> str:
+        book = self._session.book
+        return swatch_of(book, one.usual) if book and one.usual else ""
+
+    # -- what is done ----------------------------------------------------------------------
+
+    def _ask(self, dialog: Callable[..., QWidget], one: object, listing: QWidget) -> None:
+        chosen = self.sequence()
+        if chosen is not None:
+            dialog(self._session, chosen, one, self).open()  # type: ignore[attr-defined]
+            listing.setFocus()
+
+    def _asking(
+        self, dialog: Callable[..., QWidget], listing: Callable[[], QWidget]
+    ) -> Callable[[object], None]:
+        return lambda one: self._ask(dialog, one, listing())
+
+    def _change(
+        self,
+        listing: Listing,  # type: ignore[type-arg]  # of steps, options or colours
+        make: Callable[[Sequence], Sequence],
+    ) -> bool:
+        chosen = self.sequence()
+        if chosen is None:
+            return False
+
+        def edit(book: Book) -> Edit:
+            return sequences.change(book, chosen.name, make(chosen))
+
+        refused = self._session.attempt(edit)
+        listing.say(refused)
+        return refused is None
+
+    def _move(self, one: SequenceStep, by: int) -> None:
+        """Move a step past the next one that is shown, and keep it chosen."""
+        rows, chosen = self.steps.model.rows, self.sequence()
+        to = self.steps.table.currentIndex().row() + by
+        if chosen is None or not 0 <= to < len(rows):
+            return
+        ids = [each.step.id for each in chosen.steps]
+        far = ids.index(rows[to].step.id) - ids.index(one.step.id)
+        if self._change(self.steps, lambda old: sequence_steps.move_step(old, one.step.id, far)):
+            self.steps.choose(to)
+
+    def _spots(self) -> set[tuple[str, str]]:
+        return {line.spot for line in self.offers.model.rows}
+
+    def _take_over(self, spots: set[tuple[str, str]]) -> None:
+        chosen = self.sequence()
+        if chosen is not None:
+            refused = self._session.attempt(
+                lambda book: sequences.take_over(book, chosen.name, sorted(spots))
+            )
+            self.offers.say(refused)
+
+    def _give(self, row: Row) -> None:
+        self.list.say(None)
+        book = self._session.book
+        if book is None or not book.projects:
+            self.list.message.say(self.tr("Nothing is on the table yet; add a model first."))
+            return
+        GiveDialog(self._session, row.sequence, self).open()
+
+    def _save(self) -> None:
+        self.list.say(None)
+        if self._session.book is not None:
+            SaveDialog(self._session, self.choose, self).open()
+
+    def _duplicate(self, row: Row) -> None:
+        book = self._session.book
+        assert book is not None
+        name = free_name(book, self.tr("{name}, mine").format(name=row.sequence.name))
+        self._name(self.tr("Duplicate a sequence"), name, sequences.duplicate, row)
+
+    def _rename(self, row: Row) -> None:
+        self._name(self.tr("Rename a sequence"), row.sequence.name, sequences.rename, row)
+
+    def _name(
+        self, title: str, name: str, make: Callable[[Book, str, str], Edit], row: Row
+    ) -> None:
+        self.list.say(None)
+        old = row.sequence.name
+        NameDialog(
+            self._session, title, name, lambda book, new: make(book, old, new), self.choose, self
+        ).open()
+
+    def _note(self, row: Row) -> None:
+        self.list.say(None)
+        NoteDialog(self._session, row.sequence, self).open()
+
+    def _remove(self, row: Row) -> None:
+        name = row.sequence.name
+        self.list.say(self._session.attempt(lambda book: sequences.remove(book, name)))
+
+
+def _followers(book: Book, name: str) -> int:
+    models = (model for project in book.projects for model in project.models)
+    return sum(model.made is not None and model.made.sequence == name for model in models)
