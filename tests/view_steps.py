@@ -52,3 +52,10 @@ def dialog_of(view: QWidget, kind: type) -> Any:
     (found,) = [one for one in view.findChildren(kind) if one.isVisible()]
     assert isinstance(found, QDialog)
     return found
+
+
+def back_to(view: QWidget) -> None:
+    """Let a window have the keys again, as every desktop but the offscreen one does."""
+    QApplication.processEvents()
+    view.activateWindow()
+    QApplication.processEvents()

@@ -9,7 +9,7 @@ import pytest
 from PySide6.QtCore import Qt, QTime
 from PySide6.QtTest import QAbstractItemModelTester, QTest
 from small_book import BRUSH, NOW, small_book
-from view_steps import dialog_of, shown
+from view_steps import back_to, dialog_of, shown
 
 from app.service import gear_edits, room_edits
 from app.window.gear.airbrush_dialog import AirbrushDialog
@@ -186,6 +186,7 @@ def test_enter_changes_and_delete_removes(opened: Opened) -> None:
     form = dialog_of(view, AirbrushDialog)
     assert form.name.text() == "spare"
     form.reject()
+    back_to(view)
     QTest.keyClick(view.airbrushes.table, Qt.Key.Key_Delete)
     assert session.book == small_book()
 

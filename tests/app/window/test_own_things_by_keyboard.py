@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from small_book import NOW, small_book
-from view_steps import dialog_of
+from view_steps import back_to, dialog_of
 from window_steps import MakeWindow
 
 from app.window.gear.airbrush_dialog import AirbrushDialog
@@ -41,13 +41,6 @@ def tab_to(window: MainWindow, wanted: QWidget) -> None:
             return
         QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
     raise AssertionError(f"{wanted.accessibleName()} is out of reach of {MOST_TABS} Tabs")
-
-
-def back_to(window: MainWindow) -> None:
-    """Let the window have the keys again, as every desktop but the offscreen one does."""
-    QApplication.processEvents()
-    window.activateWindow()
-    QApplication.processEvents()
 
 
 def test_a_day_away_by_arrows_and_tab(window: MainWindow) -> None:
