@@ -9,7 +9,7 @@ from pathlib import Path
 
 from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
 from app.command_line.source import add_now, add_source, book_of, in_file, now_of, read_file
-from app.service import planning, table
+from app.service import planning, table, words
 from app.service.books import usual_path, write_whole
 from app.service.calendar_file import calendar_bytes
 from app.service.document_html import html_of
@@ -47,6 +47,8 @@ class Outgoing:
             planned = planning.plan(self.book, self.now)
         for flag in planned.verdict.flags:
             note(flag)
+        for one in planned.plan.unplaced:
+            note(f"no place found for {words.pass_name(one.key)}: {one.why}")
         self.incomplete = bool(planned.plan.unplaced)
         return planned
 
@@ -117,11 +119,11 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Say what the command takes."""
     add_source(parser)
     add_now(parser)
-    for name, shape, words, _ in OUTPUTS:
-        parser.add_argument(f"--{name}", type=Path, metavar=shape, help=words)
-    for name, (_, words) in PARTS.items():
+    for name, shape, told, _ in OUTPUTS:
+        parser.add_argument(f"--{name}", type=Path, metavar=shape, help=told)
+    for name, (_, told) in PARTS.items():
         parser.add_argument(
-            f"--{name}", nargs=2, metavar=("NAME", "X.json"), action="append", help=words
+            f"--{name}", nargs=2, metavar=("NAME", "X.json"), action="append", help=told
         )
     parser.add_argument(
         "--paper", choices=[one.value for one in Paper], default=Paper.A4, help="of the sheet"

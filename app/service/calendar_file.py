@@ -20,7 +20,7 @@ from app.service import paper, words
 from app.service.calendar_zone import timezone_of
 from app.service.tame import tame
 from planner.bench import DAY, BenchCalendar
-from planner.tonight import Closing, RunSheet, run_sheets
+from planner.tonight import BenchRow, Closing, RunSheet, run_sheets
 from planner.values.book import Book
 from planner.values.moment import moment_of
 from planner.values.plan import Plan
@@ -181,7 +181,7 @@ def _events(book: Book, plan: Plan, now: int, name: str) -> Iterator[Event]:
         event.add("description", tame(_description(sheet, book)))
         event.add("status", "CONFIRMED")
         event.add("transp", "OPAQUE")
-        event.add_component(_alarm("The bench is yours soon", -BEFORE_EVENING))
+        event.add_component(_alarm(_call(sheet, calendar), -BEFORE_EVENING))
         for closing in sheet.closing:
             # What closes later is called from the evening that laid the film.
             if number == 0 or sheet.interval.start <= closing.since:
@@ -219,6 +219,13 @@ def _summary(sheet: RunSheet) -> str:
     models = dict.fromkeys(row.key.model for row in sheet.work)
     said = ", ".join(stages) or "cleaning"
     return f"Bench: {said}" + (f" ({', '.join(models)})" if len(models) < 4 else "")
+
+
+def _call(sheet: RunSheet, calendar: BenchCalendar) -> str:
+    """Return what is said before an evening: when it begins, and with what."""
+    first = sheet.rows[0]
+    what = paper.bench_text(first) if isinstance(first, BenchRow) else paper.work_title(first)
+    return f"At the bench at {words.clock_time(first.start, calendar.zone)}: {what}"
 
 
 def _alarm(text: str, trigger: timedelta | datetime) -> Alarm:

@@ -10,8 +10,8 @@ from app.service.tame import tame
 
 # CommonMark 0.31, section 2.4: any ASCII punctuation may be escaped by a backslash. These
 # begin something, or could be read as an address by readers that make links of addresses.
-MEANS_SOMETHING = re.compile(r"([\\`*_{}\[\]()<>#|~!&:@^$=])")
-BEGINS_SOMETHING = re.compile(r"^(\d*)([-+.])")
+MEANS_SOMETHING = re.compile(r"([\\`*_{}\[\]()<>#|~!&@^$=]|:(?=//)|(?<=www)\.)", re.IGNORECASE)
+BEGINS_SOMETHING = re.compile(r"^(\d+(?=\.(\s|$)))?([-+.])")
 
 
 def markdown_of(document: Document) -> bytes:
@@ -50,4 +50,4 @@ def _line(text: str) -> str:
     """Return one line of text that means nothing but itself."""
     plain = " ".join(tame(text, lines=False).split())
     escaped = MEANS_SOMETHING.sub(r"\\\1", plain)
-    return BEGINS_SOMETHING.sub(r"\1\\\2", escaped)
+    return BEGINS_SOMETHING.sub(lambda begun: f"{begun[1] or ''}\\{begun[3]}", escaped)

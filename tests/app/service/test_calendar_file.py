@@ -100,6 +100,9 @@ def test_alarms_call_to_the_evening_and_before_a_window_closes() -> None:
     # The wash must be wiped back within 60 minutes of its start; a sixth of that ahead.
     closes = datetime.fromtimestamp(wash.start * 60, UTC) + timedelta(minutes=60)
     assert triggers == [timedelta(minutes=-15), closes - timedelta(minutes=10)]
+    first = min(every, key=lambda one: one.dtstart.value)
+    said = first.valarm_list[0].description.value
+    assert said == "At the bench at 19:30: load fine brush with grey primer"
     assert "cart/wipe" in washing.valarm_list[1].description.value
     # RFC 5545, section 3.8.6.3: the type must be set to DATE-TIME for an absolute trigger.
     assert b"TRIGGER;VALUE=DATE-TIME:" in written(small_book()).data

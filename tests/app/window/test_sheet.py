@@ -18,6 +18,7 @@ import pytest
 from pypdfium2 import raw
 from small_book import NOW, small_book
 
+from app.command_line import main
 from app.service import demos, planning
 from app.service.bench_sheet import bench_sheet
 from app.service.planning import Planned
@@ -29,6 +30,7 @@ from planner.values.gear import Airbrush, Gear
 from planner.values.model import Model, Part, Place
 from planner.values.refusal import Refused
 from planner.values.step import Application, Minutes, Stage, Step, Tool
+from storage.exchange import Exchange, dump
 
 MM = 72 / 25.4  # points
 MARGIN = 14 * MM
@@ -260,3 +262,16 @@ def test_a_missing_library_is_told_in_one_line(
     assert "README" in str(refused.value)
     assert "\n" not in str(refused.value)
     assert sys.modules["PySide6"].__file__  # ours is untouched
+
+
+def test_the_command_draws_it_without_a_display(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
+        monkeypatch.delenv(name, raising=False)
+    source, path = tmp_path / "yard.json", tmp_path / "sheet.pdf"
+    source.write_bytes(dump(Exchange(small_book())))
+    words = ["export", source, "--sheet", path, "--tonight", "--paper", "Letter"]
+    assert main([*map(str, words), "--now", "2031-03-06T19:30"]) == 0
+    assert capsys.readouterr().out == f"{path} written\n"
+    assert text_of(path.read_bytes()) == text_of(drawn("small", Paper.LETTER, True))
