@@ -17,6 +17,7 @@ from planner.quantity import (
     Measure,
     RunsOut,
     Shopping,
+    Stirring,
 )
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
@@ -80,6 +81,9 @@ def shopping_text(found: Shopping, book: Book) -> str:
     if found.at_hand:
         lines += ["", "have at hand: " + ", ".join(found.at_hand)]
     lines += _section("enough for all?", (_enough(one) for one in found.colours))
+    lines += _section(
+        "stir once for all of these:", (_stirring(one, zone) for one in found.stirrings)
+    )
     lines += _section("leftovers for touch-ups:", (_kept(one, zone) for one in found.leftovers))
     lines += _section(
         "not reckoned with:", (f"{one.model}, {one.place}: {one.mend}" for one in found.no_area)
@@ -141,6 +145,21 @@ def _enough(one: Enough) -> str:
     return f"{one.colour}: no, for {one.covered} of {count} models; lacking {lacking}"
 
 
+def _stirring(one: Stirring, zone: ZoneInfo) -> str:
+    models = len({(key.project, key.model) for key in one.passes})
+    return (
+        f"{one.colour}, {words.moment(one.start, zone)}: {millilitres(one.ml)} for "
+        f"{words.count(one.fillings, 'filling')} on {words.count(models, 'model')}: "
+        f"{measures_text(one.measures)}{_life(one, zone)}"
+    )
+
+
+def _life(one: Stirring, zone: ZoneInfo) -> str:
+    if one.keeps_until is None:
+        return ""
+    return f"; keep it covered, it can be used until {words.moment(one.keeps_until, zone)}"
+
+
 def _kept(one: Kept, zone: ZoneInfo) -> str:
     amount = f"{one.leftover.name}, {one.leftover.ml:.3g} ml"
     if not one.usable:
@@ -182,6 +201,20 @@ def shopping_document(found: Shopping, zone: ZoneInfo) -> dict[str, Any]:
         ],
         "at_hand": list(found.at_hand),
         "enough_for_all": [_enough_data(one, zone) for one in found.colours],
+        "stir_once": [
+            {
+                "colour": one.colour,
+                "start": moment_of(one.start, zone).isoformat(),
+                "end": moment_of(one.end, zone).isoformat(),
+                "fillings": one.fillings,
+                "ml": one.ml,
+                "measures": _measures_data(one.measures),
+                "keeps_until": None
+                if one.keeps_until is None
+                else moment_of(one.keeps_until, zone).isoformat(),
+            }
+            for one in found.stirrings
+        ],
         "leftovers": [
             {
                 "name": one.leftover.name,
@@ -210,11 +243,15 @@ def load_document(load: Load) -> dict[str, Any]:
         "complete": load.complete,
         "life_minutes": load.life_minutes,
         "life_suffices": load.suffices,
-        "measures": [
-            {"coating": one.coating, "parts": one.parts, "ml": one.ml, "drops": one.drops}
-            for one in load.measures
-        ],
+        "measures": _measures_data(load.measures),
     }
+
+
+def _measures_data(measures: Iterable[Measure]) -> list[dict[str, Any]]:
+    return [
+        {"coating": one.coating, "parts": one.parts, "ml": one.ml, "drops": one.drops}
+        for one in measures
+    ]
 
 
 def _line_data(line: Line, zone: ZoneInfo) -> dict[str, Any]:

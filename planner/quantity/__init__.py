@@ -17,7 +17,7 @@ from planner.quantity.areas import (
 from planner.quantity.enough import Enough, Short, Taker
 from planner.quantity.film import amount_ml, spreading_rate_m2_l, wet_film_um
 from planner.quantity.kept import Kept
-from planner.quantity.loads import Load, fill, filled, loads, served, used_by
+from planner.quantity.loads import Load, fill, filled, loads, planned_use, served, used_by
 from planner.quantity.mixing import (
     Measure,
     drops_of,
@@ -31,6 +31,7 @@ from planner.quantity.mixing import (
 )
 from planner.quantity.shares import Share, share_of
 from planner.quantity.shopping import ConsumableLine, Line, NoArea, RunsOut, Shopping, shopping
+from planner.quantity.stirring import Stirring, stirrings
 from planner.quantity.stock import ConsumableNow, Stock, consumables_now, old_bottle, stock_now
 from planner.quantity.takes import NOT_BY_VOLUME, Take, takes
 from planner.quantity.transfer import Transfer, transfer
@@ -51,6 +52,7 @@ __all__ = [
     "Share",
     "Shopping",
     "Short",
+    "Stirring",
     "Stock",
     "Take",
     "Taker",
@@ -71,6 +73,7 @@ __all__ = [
     "mixed_solids",
     "old_bottle",
     "parts_text",
+    "planned_use",
     "read_parts",
     "read_scale",
     "scale_of",
@@ -80,6 +83,7 @@ __all__ = [
     "shopping",
     "solids_of",
     "spreading_rate_m2_l",
+    "stirrings",
     "stock_now",
     "takes",
     "transfer",

@@ -189,3 +189,17 @@ def used_by(
         used[portion.coating] += portion.ml
     rounded = {coating: round(ml, LOG_DIGITS) for coating, ml in used.items()}
     return tuple(Used(coating=coating, ml=ml) for coating, ml in rounded.items() if ml > 0)
+
+
+def planned_use(book: Book, plan: Plan | None, key: PassKey) -> tuple[Used, ...]:
+    """Return what a pass is planned to use of each bottle, to be offered to the logbook.
+
+    Ask while the pass is still ahead in the plan: once it is begun its load
+    is behind, and what stays in the cup is no longer known.
+    """
+    one = next((each for each in expand_all(book) if each.key == key), None)
+    if one is None:
+        return ()
+    placed = plan.placement(key) if plan else None
+    load = next((each for each in loads(book, plan) if key in each.passes), None) if plan else None
+    return used_by(book, one, placed.airbrush if placed else "", load)

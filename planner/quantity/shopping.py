@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from planner.quantity.areas import Found, areas_of
 from planner.quantity.enough import Enough, enough_for_all
 from planner.quantity.kept import Kept, kept
+from planner.quantity.stirring import Stirring, stirrings
 from planner.quantity.stock import Stock, consumables_now, old_bottle, stock_now
 from planner.quantity.takes import NOT_BY_VOLUME
 from planner.quantity.walk import Ahead, Draw, ahead, draws
@@ -102,7 +103,8 @@ class Shopping:
     """What the work left in all active projects takes, against the stock.
 
     ``at_hand`` names coatings that are needed but not measured by volume
-    (glue, decals, pigment).
+    (glue, decals, pigment).  ``stirrings`` are mixes that one stirring would
+    do for.
     """
 
     lines: tuple[Line, ...]
@@ -111,6 +113,7 @@ class Shopping:
     no_area: tuple[NoArea, ...]
     colours: tuple[Enough, ...]
     leftovers: tuple[Kept, ...]
+    stirrings: tuple[Stirring, ...] = ()
 
 
 def shopping(book: Book, plan: Plan | None, now: int) -> Shopping:
@@ -128,6 +131,7 @@ def shopping(book: Book, plan: Plan | None, now: int) -> Shopping:
         no_area=tuple(_no_area(book, passes)),
         colours=enough_for_all(drawn, {one.coating.name: one.left_ml for one in stock_now(book)}),
         leftovers=kept(book, now),
+        stirrings=stirrings(book, plan) if plan else (),
     )
 
 

@@ -101,6 +101,19 @@ def test_the_whole_list_in_words() -> None:
         assert piece in text
 
 
+def test_one_stirring_for_several_says_how_much_and_until_when() -> None:
+    """Two carts of 1 ml of the mix, within the four hours that it keeps: 2 ml, 0.8 + 1.2 ml."""
+    thin = (step("base", "thin sand", Tool.BRUSH),)
+    book = yard(*(cart(name, brushed(0.399), thin) for name in "ab"))
+    found = shopping(book, plan_of(book, [[key(name, "base") for name in "ab"]]), NOW)
+    assert (
+        "thin sand, Thu 6 Mar 18:10: 2.0 ml for 2 fillings on 2 models: "
+        "16 drops sand, 24 drops thinner; keep it covered, it can be used until Thu 6 Mar 22:10"
+    ) in shopping_text(found, book)
+    (one,) = shopping_document(found, UTC)["stir_once"]
+    assert (one["fillings"], one["keeps_until"]) == (2, "2031-03-06T22:10:00+00:00")
+
+
 def test_enough_is_said_as_well() -> None:
     text = told(three(20))
     assert "enough" in text.splitlines()[1]
