@@ -43,7 +43,8 @@ def sheet_bytes(book: Book, plan: Plan, paper: Paper = Paper.A4, *, tonight: boo
         folder = Path(name)
         (folder / BOOK).write_bytes(dump(Exchange(book)))
         (folder / PLAN).write_text(json.dumps(dump_plan(plan, book)), encoding="utf-8")
-        words = [sys.executable, "-m", "app.window.sheet", str(folder), paper.value]
+        # -P: a folder called "app" where one happens to stand is not ours.
+        words = [sys.executable, "-P", "-m", "app.window.sheet", str(folder), paper.value]
         said = _run([*words, "tonight"] if tonight else words)
         drawn = folder / SHEET
         if not said.stdout.strip().endswith(DRAWN) or not drawn.is_file():
