@@ -6,7 +6,7 @@ import argparse
 
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
 from app.command_line.source import add_json, add_now, add_source, book_of, now_of
-from app.service import paper, planning, words
+from app.service import improving, paper, planning, words
 from planner.values.moment import zone_named
 from planner.values.refusal import number_in
 from storage.exchange import dump_plan
@@ -35,7 +35,9 @@ def run(args: argparse.Namespace) -> int:
     now = now_of(args, book)
     number_in(args.seconds, 0, 86_400, "--seconds", "s")
     with progress("planning"):
-        planned = planning.plan(book, now, seconds=args.seconds)
+        planned = planning.plan(book, now)
+        if args.seconds:
+            planned = improving.improved(planned, book, args.seconds)
     plan = planned.plan
     for flag in planned.verdict.flags:
         note(flag)
@@ -50,4 +52,6 @@ def run(args: argparse.Namespace) -> int:
         evenings = words.count(plan.cost.stretches, "stretch", "stretches")
         answer(f"\n{evenings} of bench time, {plan.cost.setup_minutes} min of set-up")
         answer(paper.finish_text(plan, book))
+        for line in paper.bounds_text(plan, zone):
+            answer(line)
     return NOT_SOUND if plan.unplaced else FINE

@@ -15,7 +15,7 @@ from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, Work
 from planner.values.book import Book
 from planner.values.coating import Portion
 from planner.values.moment import zone_named
-from planner.values.plan import BenchKind, PassKey, Plan
+from planner.values.plan import BenchKind, PassKey, Plan, Status
 from planner.values.step import Bound
 
 CELL = 5  # minutes that one character of the timeline stands for, at the least
@@ -82,6 +82,17 @@ def finish_text(plan: Plan, book: Book) -> str:
         lines.append(line)
     lines += [f"no place found for {words.pass_name(one.key)}: {one.why}" for one in plan.unplaced]
     return "\n".join(lines)
+
+
+def bounds_text(plan: Plan, zone: ZoneInfo) -> list[str]:
+    """Return what is proven of a plan's finish, in lines; none where nothing is."""
+    for bound in plan.bounds:
+        if bound.level == "finish":
+            earliest = words.moment(plan.now + bound.value, zone)
+            if plan.status is Status.OPTIMAL:
+                return [f"No plan can finish earlier: {bound.proof}"]
+            return [f"No plan can finish before {earliest}: {bound.proof}"]
+    return []
 
 
 def mix_text(portions: Iterable[Portion]) -> str:

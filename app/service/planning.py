@@ -2,20 +2,17 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cure import Cure
-from planner.schedule.greedy import RULES, drawn_rules, plan_book
+from planner.schedule.greedy import RULES, plan_book
 from planner.schedule.judge import Premises, Verdict, judge
 from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.plan import Plan
 from storage.exchange import digest
-
-DRAWN_AT_ONCE = 8  # random rules tried between two looks at the clock
 
 
 class Unsound(RuntimeError):  # noqa: N818 - named after what the plan is
@@ -68,7 +65,6 @@ def plan(
     *,
     last: Plan | None = None,
     quick: bool = False,
-    seconds: float = 0,
     stop: Callable[[], bool] | None = None,
 ) -> Planned:
     """Plan every active project of a book from ``now`` on.
@@ -81,8 +77,6 @@ def plan(
         Try one rule only: sound, found in a fraction of the time, and often a
         little dearer; for showing something while the rest is tried.  It names
         no input (its digest is empty).
-    seconds
-        Look for a cheaper plan so much longer, with rules drawn at random [s].
     stop
         Asked all the time while a plan is searched, from this very thread.
 
@@ -100,14 +94,6 @@ def plan(
     if stop is not None:
         calendar = _Watched(calendar, stop)
     found = plan_book(book, now, cure=cure, calendar=calendar, rules=rules, last=last)
-    until, seed = time.monotonic() + seconds, 1
-    while time.monotonic() < until:
-        drawn = drawn_rules(DRAWN_AT_ONCE, seed)
-        other = plan_book(
-            book, now, cure=cure, calendar=calendar, rules=drawn, seed=seed, last=last
-        )
-        found = min(found, other, key=lambda one: one.cost.in_order(book.preferences.order))
-        seed += DRAWN_AT_ONCE
     made = found if quick else replace(found, digest=digest(book))
     verdict = judge(book, made, premises=premises)
     if not verdict.accepted:

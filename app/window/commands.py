@@ -43,16 +43,19 @@ class Commands(QObject):
         self.keys = self._action(
             self.tr("&Keys"), lambda: help_pages.keys(window), Keys.HelpContents
         )
+        self.better = self._action(self.tr("Take the &better plan"), self._take, "F6")
+        self.better.setEnabled(False)
         acts = window.acts
         self.bench = self._action(self.tr("&Bench mode"), window.go_to_bench, "F11")
         self.hour = self._action(self.tr("An &hour more"), acts.hour, "Ctrl+H")
         self.stop = self._action(self.tr("&Stop for tonight"), acts.stop, "Ctrl+Shift+E")
         self.lost = self._action(self.tr("This evening is &lost"), acts.lost, "Ctrl+Shift+L")
-        self.back = self._action(
-            self.tr("&Take back the last"), acts.take_back, "Ctrl+Backspace"
-        )
+        self.back = self._action(self.tr("&Take back the last"), acts.take_back, "Ctrl+Backspace")
         self.views = self._views()
         self.looks = self._looks()
+
+    def _take(self) -> None:
+        self._window.improving.take()
 
     def _action(
         self, name: str, act: Callable[[], object], keys: Keys | str | None = None
@@ -102,6 +105,7 @@ class Commands(QObject):
         file.addAction(self.quit)
         edit = bar.addMenu(self.tr("&Edit"))
         edit.addActions([self.undo, self.redo])
+        edit.addAction(self.better)
         edit.addSeparator()
         edit.addAction(self.edits)
         view = bar.addMenu(self.tr("&View"))

@@ -18,6 +18,7 @@ def key_lines() -> list[tuple[str, str]]:
     return [
         ("Ctrl+1, Ctrl+2 …", tr("go to a view")),
         ("F4", tr("show or hide air and evenings")),
+        ("F6", tr("take the better plan that was found")),
         (tr("F11, B in Tonight"), tr("bench mode: one piece of work at a time, in large letters")),
         ("Ctrl+H", tr("an hour more at the bench")),
         ("Ctrl+Shift+E, Ctrl+Shift+L", tr("stop for tonight; this evening is lost")),

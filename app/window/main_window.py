@@ -31,6 +31,7 @@ from app.window.empty_state import EmptyState
 from app.window.evening_acts import EveningActs
 from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
+from app.window.improving import Improving
 from app.window.moved_panel import MovedPanel
 from app.window.navigation import Navigation
 from app.window.pages import make_pages
@@ -87,9 +88,8 @@ class MainWindow(QMainWindow):
         self.notifier = Notifier(session, settings)
         self.drying.tell_by(self.notifier)
         self.dock = self._make_dock()
-        self._say = QLabel()
-        self._say.setTextFormat(Qt.TextFormat.PlainText)
-        self.statusBar().addWidget(self._say, 1)
+        self.improving = Improving(session, self)
+        self._make_foot()
         self.commands.fill(self.menuBar())
         self._connect()
         self._view = 0
@@ -103,6 +103,14 @@ class MainWindow(QMainWindow):
         self._clock.timeout.connect(self.clock_moved)
         self._clock.start()
         self._refresh()
+
+    def _make_foot(self) -> None:
+        """Make the line at the foot: what happened, and what is known of the plan."""
+        self._say, self._known = QLabel(), QLabel()
+        for label in (self._say, self._known):
+            label.setTextFormat(Qt.TextFormat.PlainText)
+        self.statusBar().addWidget(self._say, 1)
+        self.statusBar().addPermanentWidget(self._known)
 
     def _make_dock(self) -> QDockWidget:
         inner = QWidget()
@@ -132,6 +140,7 @@ class MainWindow(QMainWindow):
         session.pictured.connect(self.show_change)
         session.prepared.connect(self._choose_page)
         session.planning.connect(self._planning)
+        self.improving.changed.connect(self._improved)
         session.troubled.connect(self.say)
         self.tonight.ticked.connect(session.tick)
         self.tonight.done.connect(session.log_done)
@@ -310,6 +319,12 @@ class MainWindow(QMainWindow):
         if picture is not None and page.name in self._stale:
             self._stale.discard(page.name)
             page.view.show_picture(picture)
+
+    def _improved(self) -> None:
+        """Say what is known of the plan, and whether a better one is offered."""
+        self._known.setText(self.improving.line())
+        self._known.setToolTip(self.improving.proof())
+        self.commands.better.setEnabled(self.improving.offer is not None)
 
     def _planning(self, busy: bool) -> None:
         if busy and self.session.picture is None:

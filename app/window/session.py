@@ -21,9 +21,11 @@ from app.service.edits import Edit
 from app.service.moves import moved
 from app.service.planning import Stopped, Unsound
 from app.window.picture import Change, Part, Picture, picture_of
+from planner.schedule.judge import Verdict
+from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.moment import zone_named
-from planner.values.plan import PassKey
+from planner.values.plan import PassKey, Plan
 from planner.values.refusal import Refused
 from planner.values.wishes import Level
 from storage.bench_book import BenchBook, BookChanged, Stacks
@@ -105,6 +107,15 @@ def _no_better(full: Picture, quick: Picture) -> bool:
     return full.plan.cost.in_order(order) >= quick.plan.cost.in_order(order)
 
 
+def _until(plan: Plan, minute: int) -> set[tuple[PassKey, int, int]]:
+    """Return what a plan does before a minute, facts left out."""
+    return {
+        (placed.key, placed.start, placed.end)
+        for placed in plan.placements
+        if placed.start < minute and not placed.logged
+    }
+
+
 class Session(QObject):
     """One bench book at a time.
 
@@ -120,6 +131,8 @@ class Session(QObject):
         What the view on screen shows of it has been read, too.
     planning(bool)
         Planning began, or ended.
+    closed()
+        The book is let go of.
     troubled(str)
         Something could not be done; the sentence says what and how to mend it.
     """
@@ -129,6 +142,7 @@ class Session(QObject):
     pictured = Signal(object)
     prepared = Signal()
     planning = Signal(bool)
+    closed = Signal()
     troubled = Signal(str)
 
     def __init__(
@@ -210,6 +224,7 @@ class Session(QObject):
 
     def close(self) -> None:
         """Let go of the book, after planning has come to rest."""
+        self.closed.emit()
         self._serial += 1
         self._stop.set()
         self._later.stop()
@@ -224,12 +239,15 @@ class Session(QObject):
         """Go by another clock; a demonstration has a time of its own."""
         self._clock = clock
 
-    def apply(self, edit: Edit) -> bool:
-        """Make an edit and plan anew; tell whether the book took it."""
+    def apply(self, edit: Edit, tried: Picture | None = None) -> bool:
+        """Make an edit and plan anew; tell whether the book took it.
+
+        ``tried`` is a plan of the book after it, if there is one already.
+        """
         if self._store is None or edit.book == self._book:
             return False
         store = self._store
-        return self._change(edit.name, lambda: store.apply(edit.name, edit.book, edit.merge))
+        return self._change(edit.name, lambda: store.apply(edit.name, edit.book, edit.merge), tried)
 
     def attempt(self, make: Callable[[Book], Edit]) -> Refused | None:
         """Make an edit of the open book; return the refusal where it cannot be made."""
@@ -328,8 +346,8 @@ class Session(QObject):
             return None
         return logbook.planned_minutes(self._book, self._picture.plan, key)
 
-    def replan(self) -> None:
-        """Plan the book as it stands, in the background."""
+    def replan(self, tried: Picture | None = None) -> None:
+        """Plan the book as it stands, in the background; ``tried`` is a first answer."""
         if self._book is None:
             return
         self._serial += 1
@@ -340,7 +358,23 @@ class Session(QObject):
         self._later.stop()
         self._soon.stop()
         self._pool.clear()
-        self._ask(self._book, quick=True)
+        if tried is None:
+            self._ask(self._book, quick=True)
+        else:
+            self._take(self._serial, tried, True)
+
+    def make_way(self) -> None:
+        """Put off trying all rules, for somebody waits for something else; `go_on` after it."""
+        if self._tried == self._serial and self._picture is not self._before:
+            self._stop.set()
+            self._stop = Event()
+            self._tried = -1
+        self._later.stop()
+
+    def go_on(self) -> None:
+        """Try all rules after all, unless they were tried."""
+        if self._tried != self._serial and self._picture is not self._before:
+            self._later.start()
 
     def _ask(self, book: Book, *, quick: bool) -> None:
         asked = _Question(self._serial, book, self.now, self._before, self._part, quick)
@@ -352,6 +386,25 @@ class Session(QObject):
             self._tried = self._serial
             self._ask(self._book, quick=False)
 
+    def take_plan(self, plan: Plan, verdict: Verdict, cause: str) -> None:
+        """Show another plan of the book as it stands, one that the judge has accepted."""
+        old = self._picture
+        if self._book is None or old is None:
+            return
+        there = settled(self._book, chosen_in(self._book, plan))
+        self._picture = Picture(there, old.now, plan, verdict, old.cure, old.calendar)
+        self.pictured.emit(Change(old, self._picture, moved(old.plan, plan), cause))
+        self._prepare()
+
+    def leaves_tonight(self, plan: Plan) -> bool:
+        """Tell whether a plan does in this stretch, or the next, just what is shown."""
+        shown = self._picture
+        if shown is None:
+            return False
+        stretch = shown.calendar.next_stretch(self.now)
+        until = stretch.interval.end if stretch else self.now
+        return _until(shown.plan, until) == _until(plan, until)
+
     def show_first(self, part: Part) -> None:
         """Have this part of every picture read in the background, for the view on screen."""
         self._part = part
@@ -360,7 +413,9 @@ class Session(QObject):
         """Wait until no planning runs any more."""
         self._pool.waitForDone()
 
-    def _change(self, name: str, write: Callable[[], object]) -> bool:
+    def _change(
+        self, name: str, write: Callable[[], object], tried: Picture | None = None
+    ) -> bool:
         store = self._store
         assert store is not None
         try:
@@ -375,7 +430,7 @@ class Session(QObject):
         self._book = store.book()
         self._cause = name
         self.edited.emit()
-        self.replan()
+        self.replan(tried)
         return True
 
     def _take(self, serial: int, picture: Picture, quick: bool) -> None:

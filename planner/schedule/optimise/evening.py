@@ -10,6 +10,9 @@ from planner.schedule.fit import Fit, fit_in, setup_for
 from planner.schedule.placing import place
 from planner.schedule.state import FOREVER, Cup, Table
 
+LEAST_LEFT_OVER = 2  # minutes not worth a swap
+MOST_SWAPS = 20
+
 
 @dataclass(frozen=True)
 class Order:
@@ -131,8 +134,7 @@ def top_up(
     ``here`` is the table before the stretch.  Only passes that nothing else
     in it waits for are swapped, and only for those that are ready.
     """
-    problem = here.problem
-    order = [p for p in _placed_since(here, done)]
+    order = _placed_since(here, done)
     while True:
         left = stretch.interval.end - _used_until(done)
         if left < LEAST_LEFT_OVER:
@@ -143,9 +145,6 @@ def top_up(
         order, done = better
         done = fill(done, stretch, candidates, tails)
         order = _placed_since(here, done)
-
-
-LEAST_LEFT_OVER = 2  # minutes not worth a swap
 
 
 def _placed_since(here: Table, done: Table) -> list[int]:
@@ -195,6 +194,3 @@ def _swap(
         if found is not None and _used_until(found) <= stretch.interval.end:
             return trial, found
     return None
-
-
-MOST_SWAPS = 20

@@ -163,7 +163,7 @@ class Master:
             self._clause(_no(self.done_by(index, number)))
 
     def _order(self, link: Reach, number: int, soonest: int) -> None:
-        """If the earlier pass is in ``number`` or later, the later one is not before ``soonest``."""
+        """Not before ``soonest``, if the earlier pass is in ``number`` or later."""
         if soonest < NEVER:
             self._clause(
                 self.done_by(link.before, number - 1), _no(self.done_by(link.after, soonest - 1))

@@ -57,11 +57,13 @@ def reaches(board: Board) -> list[Reach]:
         if before in free and after in free and board.head[after] < NEVER:
             gated.add((before, after))
             found.append(_reach(board, number, before, after))
-    for after in board.free:
-        if board.head[after] < NEVER:
-            for before in problem.activities[after].before:
-                if before in free and (before, after) not in gated:
-                    found.append(_follows(board, before, after))
+    found += [
+        _follows(board, before, after)
+        for after in board.free
+        if board.head[after] < NEVER
+        for before in problem.activities[after].before
+        if before in free and (before, after) not in gated
+    ]
     return found
 
 

@@ -14,7 +14,6 @@ from planner.cure import Cure
 from planner.schedule.greedy import RULES, Search, attempt, drawn_rules
 from planner.schedule.optimise import bounds
 from planner.schedule.optimise.board import NEVER, Board
-from planner.schedule.optimise.bounds import Least
 from planner.schedule.optimise.lowest import Lowest
 from planner.schedule.optimise.master import Work
 from planner.schedule.optimise.reach import Reach, latest, reaches

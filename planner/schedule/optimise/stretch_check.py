@@ -12,6 +12,7 @@ from typing import Any
 
 from ortools.sat.python import cp_model
 
+from planner.graph.gates import PassGate
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.master import Cut, Work, setup_costs, solver_of
 from planner.values.coating import Window
@@ -38,7 +39,7 @@ def impossible(board: Board, number: int, passes: Iterable[int], work: Work) -> 
 
 
 def possible(board: Board, number: int, passes: list[int], work: Work) -> bool | None:
-    """Tell whether a set can be done in a stretch, as far as the stretch alone shows; None: open."""
+    """Tell whether a set can be done in a stretch, seen by itself; None where that stays open."""
     model = cp_model.CpModel()
     problem = board.problem
     begin, end = board.starts[number], board.ends[number]
@@ -86,10 +87,10 @@ def _lags(model: Any, board: Board, number: int, starts: dict[int, Any]) -> None
             if most is not None:
                 model.add(gap <= most - size).only_enforce_if(literal)
         model.add_bool_or(options)
-    for after in starts:
+    for after, start in starts.items():
         for before in problem.activities[after].before:
             if before in starts:
-                model.add(starts[after] - starts[before] >= board.least(before))
+                model.add(start - starts[before] >= board.least(before))
 
 
 def _span(
@@ -166,6 +167,15 @@ def _change(board: Board, before: int, after: int, same: int, other: int) -> int
     return same if alike else other
 
 
+def _in_film_time(gate: PassGate) -> bool:
+    """Tell whether a gate's waits depend on when the film was laid."""
+    return bool(gate.place) and any(
+        mark is not None and mark.of_film
+        for window in gate.windows
+        for mark in (window.opens, window.closes)
+    )
+
+
 def _alike(board: Board, passes: list[int], number: int, other: int) -> bool:
     """Tell whether a stretch leaves these passes no more than another does, hour by hour."""
     problem = board.problem
@@ -173,11 +183,8 @@ def _alike(board: Board, passes: list[int], number: int, other: int) -> bool:
         return False
     inside = set(passes)
     for gate, (before, after) in enumerate(problem.ends):
-        if before in inside and after in inside:
-            for window in problem.gates[gate].windows:
-                if any(mark and mark.of_film for mark in (window.opens, window.closes)):
-                    if problem.gates[gate].place:
-                        return False
+        if before in inside and after in inside and _in_film_time(problem.gates[gate]):
+            return False
     for index in passes:
         here, there = (
             [(slot.start - board.starts[at], slot.end - board.starts[at]) for slot in slots]

@@ -32,6 +32,12 @@ def _qt_stays_quiet(qtlog, qapp: QApplication) -> Iterator[None]:
     assert [one for one in qapp.topLevelWidgets() if one.isVisible()] == []
 
 
+@pytest.fixture(autouse=True)
+def _no_better_plans(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Begin no process that improves plans; a test that wants one says so."""
+    monkeypatch.setattr("app.window.improving.START_MS", 10**8)
+
+
 @pytest.fixture
 def lamplighter() -> tuple[Book, int]:
     """Return the smallest demonstration, and the start of its first evening."""

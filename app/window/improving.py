@@ -1,0 +1,147 @@
+"""Better plans from the background, offered or taken.
+
+Some seconds after planning has come to rest a process begins to look for
+better plans.  One that leaves tonight as it is, is taken at once; any other
+is offered, and a person takes it or lets it be.  An edit ends the process.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from app.service.improving import Improved, Improver, Task
+from app.window import words
+from app.window.session import Session
+from planner.values.plan import Plan, Status
+
+START_MS = 3_000  # rest before the process begins
+POLL_MS = 250
+
+
+class Improving(QObject):
+    """Looks after the process that improves the plan of a session.
+
+    Signals
+    -------
+    changed()
+        There is an offer, or none any more, or more is proven.
+    """
+
+    changed = Signal()
+
+    def __init__(self, session: Session, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.session = session
+        self.offer: Improved | None = None
+        self.known: Plan | None = None
+        self._improver: Improver | None = None
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.timeout.connect(self._start)
+        self._poll = QTimer(self)
+        self._poll.setInterval(POLL_MS)
+        self._poll.timeout.connect(self._look)
+        session.planning.connect(self._planning)
+        session.closed.connect(self.stop)
+
+    @property
+    def running(self) -> bool:
+        """Tell whether a process looks for better plans."""
+        return self._improver is not None
+
+    def stop(self) -> None:
+        """End the process and forget its offer."""
+        self._rest.stop()
+        self._poll.stop()
+        if self._improver is not None:
+            self._improver.stop()
+            self._improver = None
+        if self.offer is not None or self.known is not None:
+            self.offer = self.known = None
+            self.changed.emit()
+
+    def take(self) -> None:
+        """Work by the plan that is offered."""
+        if self.offer is not None:
+            offer, self.offer = self.offer, None
+            self.session.take_plan(offer.plan, offer.verdict, self.tr("a better plan was taken"))
+            self.changed.emit()
+
+    def line(self) -> str:
+        """Return what is known of the plan, in a line; "" for nothing yet."""
+        if self.offer is not None:
+            shown = self.session.picture
+            assert shown is not None
+            return self.tr("A better plan is there: {gains} (F6 takes it)").format(
+                gains=_gains(shown.plan, self.offer.plan)
+            )
+        if self.known is None:
+            return ""
+        if self.known.status is Status.OPTIMAL:
+            return self.tr("No plan can finish earlier: proven")
+        bound = next((one for one in self.known.bounds if one.level == "finish"), None)
+        if bound is None:
+            return ""
+        away = self.known.cost.finish - bound.value
+        return self.tr("At most {time} from the earliest possible finish").format(
+            time=words.span(away)
+        )
+
+    def proof(self) -> str:
+        """Return what proves the bound on the finish, "" for nothing."""
+        bounds = self.known.bounds if self.known else ()
+        return next((one.proof for one in bounds if one.level == "finish"), "")
+
+    def _planning(self, busy: bool) -> None:
+        self.stop()
+        if not busy:
+            self._rest.start(START_MS)
+
+    def _start(self) -> None:
+        picture, book = self.session.picture, self.session.book
+        if picture is None or book is None or not picture.plan.placements:
+            return
+        self._improver = Improver(Task(book, picture.plan))
+        self._poll.start()
+        self.changed.emit()
+
+    def _look(self) -> None:
+        if self._improver is None:
+            return
+        news = self._improver.news()
+        if news:
+            self._hear(news[-1], any(one.cheaper for one in news))
+        elif not self._improver.running:
+            self._poll.stop()
+            self._improver.stop()
+            self._improver = None
+            self.changed.emit()
+
+    def _hear(self, newest: Improved, cheaper: bool) -> None:
+        self.known = newest.plan
+        if cheaper or self.offer is not None:
+            if self.session.leaves_tonight(newest.plan):
+                self.offer = None
+                cause = self.tr("a better plan was found")
+                self.session.take_plan(newest.plan, newest.verdict, cause)
+            else:
+                self.offer = newest
+        self.changed.emit()
+
+
+def _gains(old: Plan, new: Plan) -> str:
+    """Say what a plan is better in: the first two things."""
+    gains = []
+    finish = old.cost.finish - new.cost.finish
+    if finish > 0:
+        gains.append(words.tr("{time} sooner").format(time=words.span(finish)))
+    stretches = old.cost.stretches - new.cost.stretches
+    if stretches > 0:
+        fewer = words.count(stretches, words.tr("{n} stretch less"), words.tr("{n} stretches less"))
+        gains.append(fewer)
+    setup = old.cost.setup_minutes - new.cost.setup_minutes
+    if setup > 0:
+        gains.append(words.tr("{n} min less set-up").format(n=setup))
+    if not gains:
+        gains.append(words.tr("less late, or nearer to the last plan"))
+    return ", ".join(gains[:2])
