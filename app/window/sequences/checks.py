@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
 MOST_LINES = 9
@@ -33,9 +34,17 @@ class Checks(QListWidget):
             self.addItem(item)
         if self.count():
             self.setCurrentRow(0)
+        self._frame_boxes()
         line = self.fontMetrics().height() + 6
         self.setMinimumHeight(line * min(MOST_LINES, max(2, self.count())) + 6)
         self.itemChanged.connect(lambda _item: self.ticked.emit())
+
+    def _frame_boxes(self) -> None:
+        """Have the boxes framed so that they are seen on a dark ground (`palette.box_palette`)."""
+        palette = self.palette()
+        soft = palette.color(QPalette.ColorRole.PlaceholderText)
+        palette.setColor(QPalette.ColorRole.Window, soft)
+        self.setPalette(palette)
 
     def chosen(self) -> tuple[object, ...]:
         """Return what is ticked, in order."""

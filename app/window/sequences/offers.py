@@ -40,7 +40,7 @@ def lines_of(book: Book, sequence: Sequence) -> tuple[Line, ...]:
 def _of(offer: Offer, book: Book, sequence: Sequence) -> Iterator[Line]:
     tr = words.tr
     model = book.project(offer.project).model(offer.model)
-    titles = titles_of((*(one.step for one in sequence.steps), *model.steps))
+    titles = titles_of((*model.steps, *(one.step for one in sequence.steps)))
 
     def line(sign: str, kind: str, step: str, what: str) -> Line:
         return Line(offer.project, offer.model, sign, kind, titles.get(step, step), what)

@@ -42,7 +42,7 @@ def _place(reference: str) -> str:
 
 def where(step: Step) -> str:
     """Return where a step works."""
-    return places_text(step.references())
+    return places_text(sorted(step.references(), key=lambda one: one != EVERY))
 
 
 def colours_text(step: Step) -> str:

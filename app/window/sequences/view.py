@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QSplitter, QTabWidget, QVBoxLayout, QWidget
@@ -27,6 +26,7 @@ from app.window.sequences.dialogs import (
 )
 from app.window.sequences.give_dialog import GiveDialog
 from app.window.sequences.offers import Line, lines_of
+from app.window.sequences.rows import Row, rows_of
 from app.window.sequences.step_dialog import SequenceStepDialog
 from app.window.sequences.telling import (
     colours_text,
@@ -38,19 +38,8 @@ from app.window.sequences.telling import (
 )
 from app.window.session import Session
 from planner.sequences.choosing import holds
-from planner.sequences.given import every_sequence
 from planner.values.book import Book
 from planner.values.sequence import Colour, Option, Sequence, SequenceStep
-
-
-@dataclass(frozen=True)
-class Row:
-    """A sequence with how many models came from it, and how many differ from it now."""
-
-    sequence: Sequence
-    own: bool
-    models: int
-    differ: int
 
 
 class SequencesView(QWidget):
@@ -250,15 +239,8 @@ class SequencesView(QWidget):
         if book is self._told:
             return
         self._told = book
-        own = {one.name for one in book.sequences}
-        offered = sequences.offers(book)
         chosen = self.sequence()
-        self.list.show_rows(
-            [
-                Row(one, one.name in own, _followers(book, one.name), offered.get(one.name, 0))
-                for one in every_sequence(book)
-            ]
-        )
+        self.list.show_rows(rows_of(book))
         if chosen is not None:
             self.choose(chosen.name)
         self._inside()
@@ -405,8 +387,3 @@ class SequencesView(QWidget):
     def _remove(self, row: Row) -> None:
         name = row.sequence.name
         self.list.say(self._session.attempt(lambda book: sequences.remove(book, name)))
-
-
-def _followers(book: Book, name: str) -> int:
-    models = (model for project in book.projects for model in project.models)
-    return sum(model.made is not None and model.made.sequence == name for model in models)

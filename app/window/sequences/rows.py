@@ -1,0 +1,35 @@
+"""The lines of the list of sequences."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from app.service import sequences
+from planner.sequences.given import every_sequence
+from planner.values.book import Book
+from planner.values.sequence import Sequence
+
+
+@dataclass(frozen=True)
+class Row:
+    """A sequence with how many models came from it, and how many differ from it now."""
+
+    sequence: Sequence
+    own: bool
+    models: int
+    differ: int
+
+
+def rows_of(book: Book) -> tuple[Row, ...]:
+    """Return a line for every sequence, a person's own first."""
+    own = {one.name for one in book.sequences}
+    offered = sequences.offers(book)
+    return tuple(
+        Row(one, one.name in own, _followers(book, one.name), offered.get(one.name, 0))
+        for one in every_sequence(book)
+    )
+
+
+def _followers(book: Book, name: str) -> int:
+    models = (model for project in book.projects for model in project.models)
+    return sum(model.made is not None and model.made.sequence == name for model in models)
