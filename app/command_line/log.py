@@ -146,6 +146,7 @@ def _start(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     book = bench.book()
     key = step_named(book, args.step, Coat.TO_BEGIN)
     made = Logged([logbook.begin(book, key, now, logbook.planned_minutes(book, None, key))])
+    _tell_order(made, book, key)
     resting = rest(book, key, now)
     if resting is not None:
         until = words.moment(resting.until, zone_named(book.bench_time.zone))
@@ -177,11 +178,17 @@ def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
         word = "reckoned" if given is None else "used"
         amounts = ", ".join(f"{one.ml:g} ml {one.coating}" for one in entry.used)
         made.remarks.append(f"{word}: {amounts}")
-    overtaking = happenings.out_of_order(after, key)
-    if overtaking is not None:
-        made.edits.append(overtaking.edit)
-        made.findings = overtaking.findings
+    _tell_order(made, book, key)
     return made
+
+
+def _tell_order(made: Logged, before: Book, key: PassKey) -> None:
+    """Say what a step overtook, where it was not its turn, and what that does to the coats."""
+    overtaking = happenings.out_of_order(before, key)
+    if overtaking is not None:
+        steps = ", ".join(overtaking.before)
+        made.remarks.append(f"before its turn: it was written behind {steps}, and now stands ahead")
+        made.findings = overtaking.findings
 
 
 def _tacky(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:

@@ -17,7 +17,19 @@ from pathlib import Path
 from types import ModuleType
 from typing import NoReturn
 
-from app.command_line import check, cure, demo, export, import_, plan, shop, tonight, verify
+from app.command_line import (
+    check,
+    cure,
+    demo,
+    export,
+    import_,
+    log,
+    pace,
+    plan,
+    shop,
+    tonight,
+    verify,
+)
 from app.command_line.output import BAD_INPUT, NOT_SOUND, note
 from app.command_line.source import add_book
 from app.service.planning import Unsound
@@ -25,7 +37,7 @@ from planner.values.refusal import Refused
 
 OpenWindow = Callable[[Path | None, int | None], int]
 COMMANDS: tuple[ModuleType, ...] = (
-    *(demo, plan, tonight, check, verify, cure, shop),
+    *(demo, plan, tonight, log, pace, check, verify, cure, shop),
     *(export, import_),
 )
 INTERRUPTED = 130

@@ -11,11 +11,10 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime
 
 from planner.bench import BenchCalendar
-from planner.evening import facts
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.book import Book
 from planner.values.moment import Interval, moment_of
-from planner.values.project import Logged, Project
+from planner.values.project import Project
 from planner.values.refusal import Refused, number_in, unknown
 from planner.values.room import AirPoint, Location, Reading
 
@@ -154,13 +153,6 @@ def remove_project(book: Book, project: str) -> Edit:
     _project_at(book, project)
     left = tuple(one for one in book.projects if one.name != project)
     return Edit(f"remove {project}", replace(book, projects=left))
-
-
-def log_fact(book: Book, project: str, fact: Logged) -> Edit:
-    """Note that a coat was begun, or done; a coat under way may be noted as done."""
-    word = "begun" if fact.end is None else "done"
-    name = f"{word}: {project}/{fact.model}/{fact.step}#{fact.coat}"
-    return Edit(name, facts.written(book, project, fact))
 
 
 def _bench_time(book: Book, name: str, **changes: object) -> Edit:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime, timedelta
 
 from app.service import edits, logbook
@@ -11,11 +11,9 @@ from app.service.edits import Edit
 from planner.bench import calendar_of
 from planner.evening import facts
 from planner.evening.missing import Missed, Remedy, missed, remedied
-from planner.evening.order import OutOfOrder
-from planner.evening.order import out_of_order as overtaking
+from planner.evening.order import OutOfOrder, out_of_order
 from planner.evening.repairs import Repair, outline, repaired, repairs_for
 from planner.evening.skipping import skipped
-from planner.layers.findings import Finding
 from planner.values.bench_time import Extra
 from planner.values.book import Book
 from planner.values.coating import State
@@ -26,9 +24,11 @@ from planner.values.refusal import Refused, demand, unknown
 
 __all__ = [
     "Missed",
+    "OutOfOrder",
     "Remedy",
     "Repair",
     "missed",
+    "out_of_order",
     "outline",
     "repairs_for",
 ]
@@ -127,27 +127,6 @@ def repair(
 def redo(book: Book, key: PassKey, now: int, text: str = "") -> Edit:
     """Lay a coat once more; see `repair`."""
     return repair(book, key, now, Repair.AGAIN, Event.DISLIKED, text=text)
-
-
-@dataclass(frozen=True)
-class Overtaking:
-    """A step done before its turn: the edit that puts it where it was done, and what to mend."""
-
-    edit: Edit
-    before: tuple[str, ...]
-    findings: tuple[Finding, ...]
-
-
-def out_of_order(book: Book, key: PassKey) -> Overtaking | None:
-    """Return what a step done before its turn leads to; None if it was its turn.
-
-    Each finding brings its mend; `app.service.findings` applies it.
-    """
-    found: OutOfOrder | None = overtaking(book, key)
-    if found is None:
-        return None
-    name = f"done before {', '.join(found.before[:3])}: {_name(key)}"
-    return Overtaking(Edit(name, found.book), found.before, found.findings)
 
 
 def remedy(book: Book, one: Missed, choice: Remedy, now: int) -> Edit:

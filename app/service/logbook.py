@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from app.service.edits import Edit
 from planner.evening import facts
 from planner.evening.facts import entry_of
+from planner.evening.order import as_done
 from planner.evening.parting import parted, places_of
 from planner.passes import expand
 from planner.quantity import used_by
@@ -60,6 +61,10 @@ def planned_minutes(book: Book, plan: Plan | None, key: PassKey) -> int:
 def write(book: Book, project: str, fact: Logged) -> Edit:
     """Note a fact; one that is under way may be ended by it.
 
+    A step that was not due yet moves to where it was done, so that what lies
+    below what stays true; `app.service.happenings.out_of_order` says, asked
+    beforehand, what that does to the order of coats.
+
     Raises
     ------
     Refused
@@ -67,7 +72,8 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
     """
     word = "begun" if fact.end is None else "done"
     name = f"{word}: {project}/{fact.model}/{fact.step}#{fact.coat}"
-    return Edit(name, facts.written(book, project, fact))
+    noted = facts.written(book, project, fact)
+    return Edit(name, as_done(noted, facts.key_of(project, fact)))
 
 
 def begin(book: Book, key: PassKey, now: int, planned: int | None = None) -> Edit:

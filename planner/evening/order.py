@@ -34,21 +34,30 @@ class OutOfOrder:
 def out_of_order(book: Book, key: PassKey) -> OutOfOrder | None:
     """Return what doing a step before its turn leads to; None if it was its turn.
 
-    The step moves to where it was done: ahead of those that it overtook, and
-    is untied from them.  Coats of it that are not begun stay where they were.
+    It may be asked before the step is noted, or after.
     """
     overtaken = _overtaken(book, key)
     if not overtaken:
         return None
     before = {(one.key, one.places) for one in find(book)}
-    moved, _ = split_after(book, key._replace(coat=1))
-    for name in overtaken:
-        moved, _ = split_after(moved, key._replace(step=name, coat=1))
-    anchor = _overtaken(moved, key)[0]
-    spot = Spot(key.project, key.model)
-    moved = Move(spot, key.step, anchor, before=True).apply(moved)
+    moved = as_done(book, key)
     fresh = tuple(one for one in find(moved) if (one.key, one.places) not in before)
     return OutOfOrder(moved, overtaken, fresh)
+
+
+def as_done(book: Book, key: PassKey) -> Book:
+    """Return the book with a step where it was done: ahead of those that it overtook.
+
+    It is untied from them.  Coats of it that are not begun stay where they were.
+    """
+    overtaken = _overtaken(book, key)
+    if not overtaken:
+        return book
+    book, _ = split_after(book, key._replace(coat=1))
+    for name in overtaken:
+        book, _ = split_after(book, key._replace(step=name, coat=1))
+    anchor = _overtaken(book, key)[0]
+    return Move(Spot(key.project, key.model), key.step, anchor, before=True).apply(book)
 
 
 def _overtaken(book: Book, key: PassKey) -> tuple[str, ...]:

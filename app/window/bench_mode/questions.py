@@ -212,7 +212,10 @@ class Questions:
         self._make(lambda book: logbook.split(book, key, ticked, self._now()))
 
     def out_of_order(self, book: Book, key: PassKey) -> Asked | None:
-        """Return what to ask where a pass was done before its turn, else None."""
+        """Return what to ask where a pass is done before its turn, else None.
+
+        ``book`` is the one from before it was noted.
+        """
         found = happenings.out_of_order(book, key)
         if found is None:
             return None
@@ -222,13 +225,7 @@ class Questions:
             )
         ]
         about += [finding.message for finding in found.findings[:2]]
-        lines = [
-            Line(
-                words.tr("Put it in the order in which it was done"),
-                "",
-                partial(self._make, lambda _book: found.edit),
-            )
-        ]
+        lines = []
         for finding in found.findings[:3]:
             mend = finding.mend
             if mend is not None:

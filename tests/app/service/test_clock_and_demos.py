@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 import pytest
 from small_book import NOW, ZONE, at, small_book
 
-from app.service import clock, demos, edits
+from app.service import clock, demos, edits, logbook
 from planner.bench import BenchCalendar
 from planner.values.moment import minute_of
 from planner.values.project import Logged
@@ -99,7 +99,7 @@ def test_a_story_goes_on_after_its_last_fact() -> None:
     start = datetime(2031, 3, 6, 19, 33, tzinfo=ZONE)
     end = datetime(2031, 3, 6, 19, 45, tzinfo=ZONE)
     fact = Logged(model="cart", step="prime", start=start, end=end)
-    book = edits.log_fact(small_book(), "yard", fact).book
+    book = logbook.write(small_book(), "yard", fact).book
     assert demos.first_evening(book) == NOW + 15
     book = edits.skip_date(book, date(2031, 3, 6)).book
     assert demos.first_evening(book) == at("2031-03-13 19:30")

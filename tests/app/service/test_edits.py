@@ -6,14 +6,13 @@ from dataclasses import replace
 from datetime import date, datetime
 
 import pytest
-from small_book import CART, NOW, PROJECT, ZONE, at, small_book
+from small_book import NOW, PROJECT, ZONE, at, small_book
 
 from app.service import edits
 from planner.bench import BenchCalendar
 from planner.values.bench_time import Extra, Recurring
 from planner.values.book import Book
 from planner.values.moment import Interval
-from planner.values.project import Logged
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Reading
 
@@ -149,27 +148,3 @@ def test_an_unknown_project_is_refused() -> None:
         edits.set_target(small_book(), "yrad", None)
     with pytest.raises(Refused, match="no project"):
         edits.remove_project(small_book(), "barn")
-
-
-def test_work_under_way_is_noted_as_done() -> None:
-    begun = Logged(model=CART, step="prime", start=local("2031-03-06 19:33"))
-    book = edits.log_fact(small_book(), PROJECT, begun).book
-    done = replace(begun, end=local("2031-03-06 19:45"))
-    edit = edits.log_fact(book, PROJECT, done)
-    assert edit.book.project(PROJECT).log == (done,)
-    assert edit.name == "done: yard/cart/prime#1"
-
-
-def test_a_fact_is_never_overwritten() -> None:
-    done = Logged(
-        model=CART, step="prime", start=local("2031-03-06 19:33"), end=local("2031-03-06 19:45")
-    )
-    book = edits.log_fact(small_book(), PROJECT, done).book
-    with pytest.raises(Refused, match="done already"):
-        edits.log_fact(book, PROJECT, replace(done, end=local("2031-03-06 19:50")))
-
-
-def test_a_fact_about_an_unknown_step_is_refused() -> None:
-    stray = Logged(model=CART, step="polish", start=local("2031-03-06 19:33"))
-    with pytest.raises(Refused, match="no step"):
-        edits.log_fact(small_book(), PROJECT, stray)

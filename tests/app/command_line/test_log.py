@@ -1,0 +1,204 @@
+"""The logbook by the command line: one line a deed, on a book of one's own."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import Any
+
+import pytest
+from small_book import CART, PROJECT, small_book
+
+from app.command_line import main
+from planner.values.book import Book
+from planner.values.project import Event, Logged
+from storage import photos
+from storage.bench_book import BenchBook
+
+PNG = b"\x89PNG\r\n\x1a\n" + b"\0" * 40
+EVENING = "2031-03-06T19:40"
+
+
+@dataclass(frozen=True)
+class Said:
+    status: int
+    out: str
+    err: str
+
+
+class Desk:
+    """A bench book, and the command that writes to it."""
+
+    def __init__(self, path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+        self.path = path
+        self._capsys = capsys
+
+    def log(self, *argv: object) -> Said:
+        status = main(["log", *map(str, argv), "--book", str(self.path)])
+        captured = self._capsys.readouterr()
+        return Said(status, captured.out, captured.err)
+
+    @property
+    def book(self) -> Book:
+        with BenchBook.open(self.path) as bench:
+            return bench.book()
+
+    @property
+    def entries(self) -> tuple[Logged, ...]:
+        return self.book.project(PROJECT).log
+
+    def refused(self, said: Said, piece: str) -> None:
+        assert (said.status, said.out, said.err.count("\n")) == (2, "", 1)
+        assert piece in said.err
+        assert self.book == small_book()
+
+
+@pytest.fixture
+def desk(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Desk:
+    path = tmp_path / "bench.tackfree"
+    BenchBook.create(path, small_book()).close()
+    return Desk(path, capsys)
+
+
+def test_start_and_done_tell_what_is_next(desk: Desk) -> None:
+    said = desk.log("start", "cart/prime", "--at", EVENING)
+    assert said.status == 0
+    assert said.out.startswith("begun: yard/cart/prime#1\n")
+    said = desk.log(
+        *("done", "CART/Prime", "--at", "2031-03-06T19:55", "--used", "grey primer=3.5"),
+        *("--temperature", "20", "--humidity", "55", "--note", "smooth"),
+    )
+    assert said.status == 0
+    (entry,) = desk.entries
+    assert (entry.minutes, entry.planned, entry.note) == (15, 10, "smooth")
+    assert (entry.temperature_c, entry.humidity_pct) == (20, 55)
+    assert [(one.coating, one.ml) for one in entry.used] == [("grey primer", 3.5)]
+    assert "used: 3.5 ml grey primer" in said.out
+    assert said.out.splitlines()[-1].startswith("next: ")
+
+
+def test_what_is_reckoned_stands_in_where_nothing_is_said(desk: Desk) -> None:
+    said = desk.log("done", "cart/prime", "--minutes", "12", "--at", EVENING)
+    (entry,) = desk.entries
+    assert entry.minutes == 12
+    assert entry.used
+    assert "reckoned: " in said.out
+
+
+def test_half_done_leaves_a_step_for_the_rest(desk: Desk) -> None:
+    desk.log("done", "cart/prime", "--at", EVENING)
+    said = desk.log("done", "cart/sand", "--only", "tub/bed", "--at", "2031-03-13T19:50")
+    assert said.status == 0
+    assert "partly done: cart/sand" in said.out
+    steps = [step.id for step in desk.book.project(PROJECT).model(CART).steps]
+    assert steps == ["prime", "sand", "sand-rest", "gloss", "wash", "wipe"]
+
+
+def test_before_its_turn_is_told_with_the_mend(desk: Desk) -> None:
+    desk.log("done", "cart/prime", "--at", EVENING)
+    desk.log("done", "cart/sand", "--at", "2031-03-13T19:50")
+    said = desk.log("done", "cart/wash", "--at", "2031-03-20T19:50")
+    assert said.status == 1
+    assert "before its turn" in said.out
+    assert "rubbing" in said.err or "lifts pigment" in said.err
+
+
+def test_tacky_skip_redo_stop_note_and_back(desk: Desk) -> None:
+    desk.log("done", "cart/prime", "--at", EVENING)
+    before = desk.book
+    assert desk.log("tacky", "cart/prime", "--at", "2031-03-06T21:20").status == 0
+    assert desk.log("skip", "cart/wash", "--note", "dark enough", "--at", EVENING).status == 0
+    redo = desk.log("redo", "cart/prime", "--by", "sand", "--at", "2031-03-06T21:25")
+    assert redo.status == 0
+    assert "new step: sand-prime: " in redo.out
+    assert desk.log("stop", "--at", "2031-03-06T21:26").status == 0
+    assert desk.log("longer", "--at", "2031-03-13T21:20").status == 0
+    assert desk.log("note", "--note", "lamp flickers", "--at", EVENING).status == 0
+    events = [line.event for line in desk.book.project(PROJECT).diary]
+    assert events == [Event.TACKY, Event.SKIPPED, Event.DISLIKED, Event.STOPPED, Event.NOTE]
+    for _ in range(6):
+        assert desk.log("back", "--at", EVENING).status == 0
+    assert desk.book == before
+    assert desk.log("back", "--at", EVENING).status == 0
+    desk.refused(desk.log("back", "--at", EVENING), "nothing to take back")
+
+
+def test_photos_are_kept_with_the_book(desk: Desk, tmp_path: Path) -> None:
+    photo = tmp_path / "hull.jpeg"
+    photo.write_bytes(PNG)
+    assert desk.log("done", "cart/prime", "--photo", photo, "--at", EVENING).status == 0
+    photo.unlink()
+    (name,) = desk.entries[0].photos
+    assert name.endswith(".png")
+    assert photos.path_of(desk.path, name).read_bytes() == PNG
+    other = tmp_path / "other.png"
+    other.write_bytes(PNG + b"1")
+    desk.log("note", "cart/prime", "--note", "runs", "--photo", other, "--at", EVENING)
+    assert len(desk.entries[0].photos) == 2
+    assert desk.entries[0].note == "runs"
+
+
+def test_one_document_with_json(desk: Desk) -> None:
+    said = desk.log("done", "cart/prime", "--at", EVENING, "--json")
+    told: Any = json.loads(said.out)
+    assert told["logged"] == ["done: yard/cart/prime#1"]
+    assert told["missed"] == told["findings"] == []
+    assert told["next"] == [] or told["next"][0]["step"] == "sand"
+
+
+@pytest.mark.parametrize(
+    ("argv", "piece"),
+    [
+        (("done", "cart/prme"), 'did you mean "cart/prime"'),
+        (("done", "prime"), "write it as model/step"),
+        (("done", "cart/prime#2"), "has 1"),
+        (("done", "cart/prime#x"), "is no coat"),
+        (("done",), "say which step"),
+        (("stop", "cart/prime"), "names no step"),
+        (("stop", "--at", "2031-03-07T09:00"), "nothing to stop"),
+        (("start", "cart/prime", "--minutes", "5"), "goes with done"),
+        (("done", "cart/prime", "--used", "primer"), "is no amount"),
+        (("done", "cart/prime", "--used", "grey primr=2"), 'did you mean "grey primer"'),
+        (("done", "cart/prime", "--used", "grey primer=nan"), "is outside"),
+        (("done", "cart/prime", "--temperature", "20"), "goes with --temperature"),
+        (("done", "cart/prime", "--only", "roof"), "no place"),
+        (("done", "cart/prime", "--photo", "nowhere.jpg"), "cannot be read"),
+        (("done", "cart/prime", "--at", "yesterday"), "is not a time"),
+        (("redo", "cart/prime"), "nothing was done there yet"),
+        (("tacky", "cart/prime"), "laid no film yet"),
+        (("note",), "say what to note"),
+    ],
+)
+def test_what_makes_no_sense_is_refused_in_one_line(
+    desk: Desk, argv: tuple[str, ...], piece: str
+) -> None:
+    when = () if "--at" in argv else ("--at", EVENING)
+    desk.refused(desk.log(*argv, *when), piece)
+
+
+def test_the_same_name_in_two_projects_asks_for_the_project(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    book = small_book()
+    twin = replace(book.projects[0], name="barn")
+    path = tmp_path / "two.tackfree"
+    BenchBook.create(path, replace(book, projects=(*book.projects, twin))).close()
+    two = Desk(path, capsys)
+    said = two.log("start", "cart/prime", "--at", EVENING)
+    assert (said.status, '"yard/cart/prime" or "barn/cart/prime"' in said.err) == (2, True)
+    assert two.log("start", "barn/cart/prime", "--at", EVENING).status == 0
+    assert two.book.project("barn").log
+
+
+def test_pace_is_shown_and_applied(desk: Desk, capsys: pytest.CaptureFixture[str]) -> None:
+    run: Callable[..., int] = lambda *argv: main(["pace", *argv, "--book", str(desk.path)])  # noqa: E731
+    assert run("--now", EVENING) == 0
+    assert "nothing learned yet" in capsys.readouterr().out
+    desk.log("done", "cart/prime", "--minutes", "30", "--at", EVENING)
+    assert run("--now", EVENING, "--json") == 0
+    (line,) = json.loads(capsys.readouterr().out)["minutes"]
+    assert (line["stage"], line["passes"], line["worked"], line["planned"]) == ("prime", 1, 30, 10)
+    assert 1 < line["factor"] < 3  # drawn towards the estimate
+    assert run("--now", EVENING, "--apply") == (0 if line["sure"] else 2)
