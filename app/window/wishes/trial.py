@@ -34,7 +34,7 @@ class Asked:
 
 
 class _Answers(QObject):
-    came = Signal(int, object, str)
+    came = Signal(int, object, object, str)
 
 
 class _Trying(QRunnable):
@@ -48,6 +48,7 @@ class _Trying(QRunnable):
 
     def run(self) -> None:
         """Plan the book with the wish, and send what forbids it, if anything does."""
+        trial = None
         try:
             trial = picture_of(self._edit.book, self._now, quick=True, stop=self.stopped.is_set)
             asked = self._asked
@@ -60,7 +61,7 @@ class _Trying(QRunnable):
             # A fault of the program must neither hang the window nor end it.
             log.exception("trying a wish failed")
             why = "trying it failed; the program's log says where"
-        self._answers.came.emit(self._serial, self._edit, why)
+        self._answers.came.emit(self._serial, self._edit, trial, why)
 
 
 class Trial(QObject):
@@ -113,6 +114,7 @@ class Trial(QObject):
         if edit.book == book:
             return
         self._asked, self._book = asked, book
+        session.make_way()
         self.began.emit()
         self._trying = _Trying(self._serial, asked, edit, picture, session.now, self._answers)
         self._pool.start(self._trying)
@@ -123,13 +125,15 @@ class Trial(QObject):
         if self._trying is not None:
             self._trying.stopped.set()
         self._pool.clear()
-        self._asked = None
+        if self._asked is not None:
+            self._asked = None
+            self._session.go_on()
 
     def wait(self) -> None:
         """Wait until nothing is being tried any more."""
         self._pool.waitForDone()
 
-    def _take(self, serial: int, edit: Edit, why: str) -> None:
+    def _take(self, serial: int, edit: Edit, trial: Picture | None, why: str) -> None:
         asked = self._asked
         if serial != self._serial or asked is None:
             return
@@ -138,6 +142,7 @@ class Trial(QObject):
             return
         self._asked = None
         if why:
+            self._session.go_on()
             self.refused.emit(why)
-        elif self._session.apply(edit):
+        elif self._session.apply(edit, trial):
             self.kept.emit(edit.name)
