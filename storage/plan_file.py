@@ -21,6 +21,7 @@ from planner.values.plan import (
     BenchWork,
     Bound,
     Cause,
+    Clash,
     Cost,
     PassKey,
     Placement,
@@ -53,6 +54,7 @@ def dump_plan(plan: Plan, book: Book) -> dict[str, Any]:
         "setup_minutes": plan.cost.setup_minutes,
         "cost": asdict(plan.cost),
         "bound": [asdict(bound) for bound in plan.bounds],
+        **({"conflict": [asdict(one) for one in plan.conflict]} if plan.conflict else {}),
         "placements": [
             _placement(placed, passes.get(placed.key), clock) for placed in plan.placements
         ],
@@ -254,6 +256,12 @@ class _Bound:
 
 
 @dataclass(frozen=True, kw_only=True)
+class _Clash:
+    what: str
+    relax: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
 class _Document:
     now: datetime
     placements: tuple[_Placement, ...]
@@ -267,6 +275,7 @@ class _Document:
     setup_minutes: int = 0
     cost: _Cost | None = None
     bound: tuple[_Bound, ...] = ()
+    conflict: tuple[_Clash, ...] = ()
     input: str = ""
 
     def __post_init__(self) -> None:
@@ -298,6 +307,7 @@ def load_plan(data: bytes) -> Plan:
         finishes=tuple((entry.project, minute_of(entry.at)) for entry in read.finishes),
         bounds=tuple(Bound(entry.level, entry.value, entry.proof) for entry in read.bound),
         digest=read.input,
+        conflict=tuple(Clash(entry.what, entry.relax) for entry in read.conflict),
     )
 
 

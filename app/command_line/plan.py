@@ -36,7 +36,9 @@ def run(args: argparse.Namespace) -> int:
     number_in(args.seconds, 0, 86_400, "--seconds", "s")
     with progress("planning"):
         planned = planning.plan(book, now)
-        if args.seconds:
+        if planned.plan.unplaced:
+            planned = improving.explained(planned, book)
+        if args.seconds and not planned.plan.conflict:
             planned = improving.improved(planned, book, args.seconds)
     plan = planned.plan
     for flag in planned.verdict.flags:

@@ -19,6 +19,7 @@ from app.service.planning import Planned
 from planner.bench import BenchCalendar, calendar_of
 from planner.cure import Cure
 from planner.schedule.judge import Premises, Verdict, judge
+from planner.schedule.optimise.conflict import explain, infeasible
 from planner.schedule.optimise.search import Effort, improve
 from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
@@ -99,6 +100,14 @@ def improved(planned: Planned, book: Book, seconds: float) -> Planned:
     return _planned(book, found, planned.cure, planned.calendar)
 
 
+def explained(planned: Planned, book: Book) -> Planned:
+    """Return a plan that leaves passes over with what clashes, where that is proven."""
+    if not planned.plan.unplaced:
+        return planned
+    clashes = explain(book, planned.plan.now, planned.cure)
+    return _planned(book, infeasible(planned.plan, clashes), planned.cure, planned.calendar)
+
+
 def improvements(task: Task, seconds: float) -> Iterator[Improved]:
     """Yield what a process finds within some time [s]."""
     until = time.monotonic() + seconds
@@ -125,6 +134,11 @@ def _work(task: Task, theirs: Connection) -> None:
     calendar = calendar_of(task.book.bench_time)
     premises = Premises(task.book, cure, calendar)
     with contextlib.suppress(BrokenPipeError, KeyboardInterrupt):
+        if task.first.unplaced:
+            told = infeasible(task.first, explain(task.book, task.first.now, cure))
+            theirs.send(Improved(told, False, judge(task.book, told, premises=premises)))
+            if told.conflict:
+                return
         for one in improve(
             task.book,
             task.first,

@@ -86,6 +86,9 @@ def finish_text(plan: Plan, book: Book) -> str:
 
 def bounds_text(plan: Plan, zone: ZoneInfo) -> list[str]:
     """Return what is proven of a plan's finish, in lines; none where nothing is."""
+    if plan.conflict:
+        lines = [f"  {one.what}: {one.relax}" for one in plan.conflict]
+        return ["No plan can place everything; give up one of these:", *lines]
     for bound in plan.bounds:
         if bound.level == "finish":
             earliest = words.moment(plan.now + bound.value, zone)

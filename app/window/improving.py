@@ -77,6 +77,9 @@ class Improving(QObject):
             )
         if self.known is None:
             return ""
+        if self.known.conflict:
+            clashes = "; ".join(one.what for one in self.known.conflict)
+            return self.tr("No plan can place everything: {clashes}").format(clashes=clashes)
         if self.known.status is Status.OPTIMAL:
             return self.tr("No plan can finish earlier: proven")
         bound = next((one for one in self.known.bounds if one.level == "finish"), None)
@@ -89,6 +92,8 @@ class Improving(QObject):
 
     def proof(self) -> str:
         """Return what proves the bound on the finish, "" for nothing."""
+        if self.known is not None and self.known.conflict:
+            return "\n".join(f"{one.what}: {one.relax}" for one in self.known.conflict)
         bounds = self.known.bounds if self.known else ()
         return next((one.proof for one in bounds if one.level == "finish"), "")
 
@@ -99,7 +104,8 @@ class Improving(QObject):
 
     def _start(self) -> None:
         picture, book = self.session.picture, self.session.book
-        if picture is None or book is None or not picture.plan.placements:
+        plan = picture.plan if picture else None
+        if picture is None or book is None or not (plan and (plan.placements or plan.unplaced)):
             return
         self._improver = Improver(Task(book, picture.plan))
         self._poll.start()

@@ -156,11 +156,20 @@ class Unplaced:
 
 
 @dataclass(frozen=True)
+class Clash:
+    """One of the things that cannot hold together, and how a person may give way."""
+
+    what: str
+    relax: str
+
+
+@dataclass(frozen=True)
 class Plan:
     """Every piece of work from ``now`` on, logged facts included.
 
     ``finishes`` maps project names to the minute of definition 26.
-    ``digest`` names the input that was planned.
+    ``digest`` names the input that was planned.  Where it is proven that
+    nothing can place everything, ``conflict`` says what clashes.
     """
 
     now: int
@@ -172,6 +181,7 @@ class Plan:
     finishes: tuple[tuple[str, int], ...]
     bounds: tuple[Bound, ...] = ()
     digest: str = ""
+    conflict: tuple[Clash, ...] = ()
 
     def placement(self, key: PassKey) -> Placement | None:
         """Return where a pass stands, or None."""

@@ -15,6 +15,7 @@ from planner.values.step import Bound
 class Reach:
     """Of one gate or precedence: stretches of the later pass, by that of the earlier.
 
+    ``open_ended`` tells whether the last window stays open for ever.
     ``spans[k]`` are the runs [first, last] of stretch numbers that remain
     possible for ``after`` when ``before`` ends in stretch k; None where
     ``before`` cannot be done in k.
@@ -23,6 +24,7 @@ class Reach:
     before: int
     after: int
     spans: tuple[tuple[tuple[int, int], ...] | None, ...]
+    open_ended: bool = True
 
     def up_to(self, final: int) -> Reach:
         """Return it with the stretches up to ``final`` only."""
@@ -32,7 +34,7 @@ class Reach:
             else tuple((begin, min(end, final)) for begin, end in runs if begin <= final)
             for runs in self.spans[: final + 1]
         )
-        return Reach(self.before, self.after, spans)
+        return Reach(self.before, self.after, spans, self.open_ended)
 
     def from_on(self, number: int) -> int:
         """Return the first possible stretch if the earlier pass is in ``number`` or later.
@@ -108,7 +110,8 @@ def _reach(board: Board, gate: int, before: int, after: int) -> Reach:
             if found[0] <= final:
                 runs.append((found[0], final))
         spans.append(tuple(runs))
-    return Reach(before, after, tuple(spans))
+    endless = bool(windows) and (windows[-1].closes is None or board.problem.may_melt(gate))
+    return Reach(before, after, tuple(spans), endless)
 
 
 def _empty(window: Window, before: int, after: int) -> bool:
