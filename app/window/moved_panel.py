@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from zoneinfo import ZoneInfo
 
 from PySide6.QtWidgets import QListWidget, QVBoxLayout, QWidget
@@ -43,7 +44,7 @@ class MovedPanel(QWidget):
 
     def _sentences(self, change: Change, zone: ZoneInfo, now: int) -> list[str]:
         told = [
-            self.tr("{cause}:").format(cause=words.capital(change.cause)),
+            self.tr("{cause}:").format(cause=cause_words(change.cause)),
             words.count(
                 len(change.moves),
                 self.tr("{n} piece of work moved."),
@@ -57,6 +58,20 @@ class MovedPanel(QWidget):
         for name, minute in change.new.plan.finishes:
             told.append(_finish(name, before.get(name), minute, zone, now))
         return told
+
+
+def cause_words(cause: str) -> str:
+    """Return what was done, with a pass told as "prime, cart" rather than by its key."""
+    found = re.fullmatch(r"(.*): [^/]+/([^/]+)/([^/]+)#(\d+)", cause)
+    if found is None:
+        return words.capital(cause)
+    what, model, step, coat = found.groups()
+    name = words.tr("{what}: {step}, {model}").format(
+        what=words.capital(what), step=step.replace("-", " "), model=model
+    )
+    if coat == "1":
+        return name
+    return words.tr("{work}, coat {n}").format(work=name, n=coat)
 
 
 def _finish(name: str, before: int | None, after: int, zone: ZoneInfo, now: int) -> str:

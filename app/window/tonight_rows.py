@@ -13,17 +13,18 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QPushButton,
     QSizePolicy,
+    QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
 from app.window import reasons, strokes, words
+from app.window.fills import fill_words
 from app.window.flow import FlowLayout
 from app.window.labels import text
 from app.window.marks import DropMark, GapMark, Mark, StrokeMark, WarningMark
 from app.window.palette import Colours
 from planner.cautions import Caution
-from planner.quantity import Load
 from planner.tonight import BenchRow, WorkRow
 from planner.values.coating import Portion
 from planner.values.moment import minute_of
@@ -189,7 +190,7 @@ class WorkLine(Row):
         for coat in self.row.coats:
             box.addWidget(text(_cup(coat.coating, coat.portions, words.tool_word(self.row.tool))))
             if coat.load and self.row.piece == 1:
-                box.addWidget(text(fill_words(coat.load)))
+                box.addWidget(text(words.capital(fill_words(coat.load))))
         box.addWidget(self._places(frozenset(entry.ticked if entry else ())))
         why = reasons.reason_sentence(self.row.reason, self._zone, self.now)
         box.addWidget(text(why, colour=self.colours.soft, size=0.92))
@@ -205,12 +206,13 @@ class WorkLine(Row):
         button.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         return button
 
-    def _back_button(self) -> QPushButton:
-        button = QPushButton(self.tr("Take back"))
-        button.setToolTip(self.tr("It was not begun after all: plan it again"))
+    def _back_button(self) -> QToolButton:
+        button = QToolButton()
+        button.setText("↶")
+        button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        button.setToolTip(self.tr("Take back: plan it again"))
         button.setAccessibleName(self.tr("Take back: {heading}").format(heading=self.heading()))
         button.clicked.connect(lambda: self.taken_back.emit(self.key))
-        button.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         return button
 
     def _places(self, ticks: frozenset[str]) -> QWidget:
@@ -269,15 +271,19 @@ class SetUpLine(Row):
         name = words.capital(words.setup_word(row.kind, row.coating))
         sentence = self.tr("{name} · {length}").format(name=name, length=words.span(row.minutes))
         parts = _portions(row.portions)
-        if row.load:
-            told = fill_words(row.load)
-            sentence = self.tr("{sentence} · {fill}").format(sentence=sentence, fill=told)
-        elif parts:
+        if parts:
             sentence = self.tr("{sentence} · {parts}").format(sentence=sentence, parts=parts)
         times = (text(words.clock(row.start, zone), colour=colours.soft, wrap=False),)
-        label = text(sentence, colour=colours.soft)
-        label.setContentsMargins(0, 3, 0, 3)
-        self.build(times, DropMark(colours, row.swatch), label)
+        content = QWidget()
+        box = QVBoxLayout(content)
+        box.setContentsMargins(0, 3, 0, 3)
+        box.setSpacing(2)
+        box.addWidget(text(sentence, colour=colours.soft))
+        if row.load:
+            told = words.capital(fill_words(row.load))
+            box.addWidget(text(told))
+            sentence = self.tr("{sentence} · {fill}").format(sentence=sentence, fill=told)
+        self.build(times, DropMark(colours, row.swatch), content)
         self.setAccessibleName(
             self.tr("{start}: {sentence}").format(
                 start=words.clock(row.start, zone), sentence=sentence
@@ -306,36 +312,6 @@ def _cup(coating: str, portions: tuple[Portion, ...], tool: str) -> str:
             coating=coating, parts=parts, tool=tool
         )
     return words.tr("{coating}, {tool}").format(coating=coating, tool=tool)
-
-
-def fill_words(load: Load) -> str:
-    """Return "mix 6.4 ml: 51 drops sand, 77 drops thinner", and where that falls short."""
-    if load.mixed:
-        told = words.tr("mix {ml:.1f} ml: {drops}")
-    elif load.airbrush:
-        told = words.tr("fill in {ml:.1f} ml: {drops}")
-    else:
-        told = words.tr("put out {ml:.1f} ml: {drops}")
-    drops = ", ".join(
-        (
-            words.tr("1 drop {coating}") if one.drops == 1 else words.tr("{drops} drops {coating}")
-        ).format(drops=one.drops, coating=one.coating)
-        for one in load.measures
-    )
-    told = told.format(ml=load.ml, drops=drops)
-    if load.least_fill:
-        told = words.tr("{told} (less does not spray)").format(told=told)
-    if not load.complete:
-        told = words.tr("{told}; more, for some places have no area").format(told=told)
-    if not load.suffices:
-        told = words.tr(
-            "{told}; it keeps for {life}, and is needed for {span}: mix less, twice"
-        ).format(
-            told=told,
-            life=words.span(load.life_minutes or 0),
-            span=words.span(load.end - load.start),
-        )
-    return told
 
 
 def _portions(portions: tuple[Portion, ...]) -> str:

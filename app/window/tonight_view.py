@@ -8,7 +8,14 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.service.logbook import entry_of
 from app.window import aside, words
@@ -92,7 +99,7 @@ class TonightView(QWidget):
         fresh = picture.sheet.interval != self._interval
         self._interval = picture.sheet.interval
         self._sheet.show_lines(
-            _heading(picture, self._colours),
+            self._heading(picture),
             self._rows(picture),
             text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92),
         )
@@ -167,6 +174,18 @@ class TonightView(QWidget):
         note(at, max(at + 1, interval.end), _ending(sheet, at, words.clock(interval.end, zone)))
         self.rows = rows
         return rows
+
+    def _heading(self, picture: Picture) -> QWidget:
+        """Return title, hours and air, and the way to the bench."""
+        holder = QWidget()
+        line = QHBoxLayout(holder)
+        line.setContentsMargins(0, 0, 10, 0)
+        line.addWidget(_heading(picture, self._colours), 1)
+        button = QPushButton(self.tr("At the bench (B)"))
+        button.setToolTip(self.tr("One piece of work at a time, in large letters (F11)"))
+        button.clicked.connect(self.bench_wanted)
+        line.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
+        return holder
 
     def _work_line(
         self,

@@ -52,7 +52,9 @@ def asked_face(asked: Asked, look: Look) -> tuple[QWidget, QLineEdit | None]:
     for number, line in enumerate(asked.lines[:LINES], start=1):
         if line.on is not None:
             column.addWidget(
-                PlaceLine(look.colours, look.scale, str(number), line.told, on=line.on)
+                PlaceLine(
+                    look.colours, look.scale, str(number), line.told, on=line.on, part=line.below
+                )
             )
             continue
         column.addWidget(_line(number, line, look))

@@ -8,6 +8,7 @@ from app.window import reasons, words
 from app.window.picture import Picture
 from planner.cautions import cautions_of
 from planner.evening.advice import silvering
+from planner.evening.films import laid
 from planner.values.coating import Family
 from planner.values.moment import minute_of
 from planner.values.step import Stage
@@ -23,15 +24,15 @@ class Look:
 
     name: str
     told: str
+    of: str = ""
 
 
 def looks(picture: Picture, now: int, cups: dict[str, str]) -> tuple[Look, ...]:
     """Return what to look at: wet parts, loose parts, airbrushes, bottles, rags."""
-    found = []
-    wet = _wet_parts(picture, now)
-    if wet:
-        told = words.tr("Wet parts stand safe, under a cover: {parts}")
-        found.append(Look("wet", told.format(parts="; ".join(wet))))
+    found: list[Look] = []
+    for model, parts in _wet_parts(picture, now).items():
+        told = words.tr("Wet, safe under a cover: {parts}").format(parts=words.listed(parts))
+        found.append(Look(f"wet {model}", told, model))
     found.append(Look("loose", words.tr("Loose parts are back in their box")))
     for airbrush, coating in sorted(cups.items()):
         told = words.tr("{airbrush} is clean; it held {coating}")
@@ -86,18 +87,13 @@ def nothing_left(picture: Picture, now: int) -> list[str]:
     return told
 
 
-def _wet_parts(picture: Picture, now: int) -> list[str]:
+def _wet_parts(picture: Picture, now: int) -> dict[str, list[str]]:
     """Return the parts with a film that may not be handled yet, by model."""
     found: dict[str, dict[str, None]] = {}
-    table = picture.laid.table
-    for spot, until in table.wet.items():
-        _, model, place = spot
-        if until > now and table.end[table.top[spot][0]] <= now:
+    for (_, model, place), until in laid(picture.book, now, picture.cure).wet.items():
+        if until > now:
             found.setdefault(model, {})[place.partition("/")[0]] = None
-    return [
-        words.tr("{parts} of {model}").format(parts=words.listed(tuple(parts)), model=model)
-        for model, parts in found.items()
-    ]
+    return {model: list(parts) for model, parts in found.items()}
 
 
 def _oily(picture: Picture, now: int) -> bool:

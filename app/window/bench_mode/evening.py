@@ -54,7 +54,7 @@ class Evening(QObject):
         super().__init__()
         self._session, self._settings = session, settings
         self._jobs: tuple[Job, ...] = ()
-        self._name: tuple[str, str] | None = None  # of a job that was looked for on purpose
+        self._name: tuple[str, str, int] | None = None  # of a job that was looked for on purpose
         self._braked: PassKey | None = None
         self._missed = False
         self._questions = Questions(self._do_it, self.asks.emit, lambda: session.now)
@@ -223,13 +223,13 @@ class Evening(QObject):
     def _finish(self, row: WorkRow, job: Job) -> None:
         self._name = None
         minutes = row.minutes if job.entry is None else None
+        before = self._session.book
         refused = self._make(
             lambda book: logbook.finish(book, row.key, self._session.now, minutes, row.minutes),
             lambda: self._hold(row),
         )
-        book = self._session.book
-        if refused is None and book is not None:
-            asked = self._questions.out_of_order(book, row.key)
+        if refused is None and before is not None:
+            asked = self._questions.out_of_order(before, row.key)
             if asked is not None:
                 self.asks.emit(asked)
 
@@ -274,7 +274,7 @@ class Evening(QObject):
         now, stretch = self._session.now, self._stretch
         ticked = self.memory.checked(stretch)
         lines = tuple(
-            Line(look.told, "", partial(self._look_at, look.name), on=look.name in ticked)
+            Line(look.told, look.of, partial(self._look_at, look.name), on=look.name in ticked)
             for look in looks(picture, now, self.memory.cups(stretch))
         )
         about = tuple(closing_before_next(picture, now))

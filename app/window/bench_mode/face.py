@@ -18,12 +18,13 @@ from planner.evening.advice import one_first
 from planner.evening.instead import Taker
 from planner.quantity import Load, fill
 from planner.tonight import BenchRow, Coat, WorkRow
-from planner.values.plan import BenchKind
+from planner.values.plan import BenchKind, Cause
 from planner.values.step import Stage, Tool
 
 OTHERS_SHOWN = 4
 CAUTIONS_SHOWN = 3
 WHY_SHOWN = 2  # a wait shorter than this needs no reason [min]
+AT_THE_TABLE = (Cause.HANDS, Cause.AIRBRUSH)  # whoever reads this knows what holds them
 
 
 @dataclass(frozen=True)
@@ -107,7 +108,7 @@ def _work(
     column.addWidget(look.label(_with(picture, row, begun), PLAIN, colour="soft"))
     for coat in row.coats:
         _coat(column, picture, row, coat, look)
-    if row.start - now >= WHY_SHOWN and not row.logged:
+    if row.start - now >= WHY_SHOWN and not row.logged and row.reason.cause not in AT_THE_TABLE:
         why = reasons.reason_sentence(row.reason, picture.zone, now)
         at = words.tr("from {time}: {why}").format(
             time=words.clock(row.start, picture.zone), why=why
@@ -257,15 +258,13 @@ def _places(job: Job, look: Look, page: int) -> QWidget:
         done=len(job.ticked & set(job.places)), count=count
     )
     column.addWidget(look.label(done, SMALL, colour="soft"))
-    part_before = ""
     shown = job.places[page * KEYS_FOR_PLACES : (page + 1) * KEYS_FOR_PLACES]
     for number, place in enumerate(shown, start=1):
         part, _, spot = place.partition("/")
-        if part != part_before:
-            column.addWidget(look.label(part, SMALL + 2, colour="soft", bold=True))
-            part_before = part
-        on = place in job.ticked
-        column.addWidget(PlaceLine(look.colours, look.scale, str(number), spot, on=on))
+        line = PlaceLine(
+            look.colours, look.scale, str(number), spot, on=place in job.ticked, part=part
+        )
+        column.addWidget(line)
     if count > KEYS_FOR_PLACES:
         more = words.tr("0: the other places")
         column.addWidget(look.label(more, SMALL, colour="drying_word"))

@@ -6,7 +6,7 @@ memory of the table does, and what it makes needless is left out.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from app.window.picture import Picture
@@ -24,11 +24,12 @@ class Job:
     """One thing to do: a pass or a piece of it, or work on an airbrush or a film.
 
     ``entry`` is the logbook's, while a pass is under way; ``ticked`` its
-    places that are done.
+    places that are done.  ``number`` tells loads of one colour apart.
     """
 
     row: Row
     entry: Logged | None = None
+    number: int = 0
 
     @property
     def work(self) -> WorkRow | None:
@@ -61,13 +62,13 @@ class Job:
         )
 
     @property
-    def name(self) -> tuple[str, str]:
+    def name(self) -> tuple[str, str, int]:
         """What stays the same of it when the plan is made anew."""
         if self.work is not None:
-            return str(self.work.key), ""
+            return str(self.work.key), "", self.work.piece
         row = self.row
         assert isinstance(row, BenchRow)
-        return f"{row.kind} {row.airbrush}", row.coating or str(row.serves or "")
+        return f"{row.kind} {row.airbrush}", row.coating or str(row.serves or ""), self.number
 
 
 def entry_of(picture: Picture, key: PassKey) -> Logged | None:
@@ -82,7 +83,17 @@ def jobs_of(
 ) -> tuple[Job, ...]:
     """Return what is left to do in the stretch of a picture, what is under way first."""
     jobs = list(_jobs(picture, dict(cups), prepared, max(now, picture.now)))
-    return tuple(sorted(jobs, key=lambda job: job.entry is None))
+    return tuple(sorted(_numbered(jobs), key=lambda job: job.entry is None))
+
+
+def _numbered(jobs: Iterable[Job]) -> Iterator[Job]:
+    seen: set[tuple[str, str, int]] = set()
+    for job in jobs:
+        one = job
+        while one.name in seen and one.work is None:
+            one = replace(one, number=one.number + 1)
+        seen.add(one.name)
+        yield one
 
 
 def _jobs(

@@ -70,17 +70,17 @@ def deed_word(deed: Deed) -> str:
     told = {
         Deed.BEGIN: words.tr("begin"),
         Deed.DONE: words.tr("done"),
-        Deed.PLACE: words.tr("tick a place"),
+        Deed.PLACE: words.tr("tick"),
         Deed.TACKY: words.tr("still tacky"),
-        Deed.WRONG: words.tr("went wrong"),
+        Deed.WRONG: words.tr("wrong"),
         Deed.NOT_NOW: words.tr("not this one"),
         Deed.MISSED: words.tr("window missed"),
-        Deed.INSTEAD: words.tr("something else"),
+        Deed.INSTEAD: words.tr("another job"),
         Deed.NOTE: words.tr("note"),
-        Deed.LOOK: words.tr("look around"),
-        Deed.HOUR: words.tr("an hour more"),
-        Deed.END: words.tr("stop for tonight"),
-        Deed.CHECK: words.tr("closing check"),
+        Deed.LOOK: words.tr("look"),
+        Deed.HOUR: words.tr("hour more"),
+        Deed.END: words.tr("stop"),
+        Deed.CHECK: words.tr("check"),
         Deed.BACK: words.tr("take back"),
         Deed.LEAVE: words.tr("leave"),
     }
@@ -90,7 +90,7 @@ def deed_word(deed: Deed) -> str:
 def caps(shown: list[tuple[str, str]], colours: Colours, scale: float) -> QWidget:
     """Return a row of key caps, broken where it is full."""
     holder = QWidget()
-    flow = FlowLayout(holder, across=round(20 * scale), down=round(6 * scale))
+    flow = FlowLayout(holder, across=round(15 * scale), down=round(5 * scale))
     for key, told in shown:
         flow.addWidget(KeyCap(colours, scale, key, told))
     return holder

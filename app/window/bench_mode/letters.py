@@ -142,28 +142,42 @@ class KeyCap(QWidget):
 
 
 class PlaceLine(QWidget):
-    """A place with the key that ticks it off; ticked, its frame is filled and struck."""
+    """A place with the key that ticks it off, and beside it the part; ticked, its box is filled."""
 
-    def __init__(self, colours: Colours, scale: float, key: str, name: str, *, on: bool) -> None:
+    def __init__(
+        self, colours: Colours, scale: float, key: str, name: str, *, on: bool, part: str = ""
+    ) -> None:
         super().__init__()
-        self._colours, self._scale, self._key, self._name = colours, scale, key, name
+        self._colours, self._scale = colours, scale
+        self._key, self._name, self._part = key, name, part
         self.on = on
-        self._font = font_of(self.font(), PLAIN * scale)
         self.setFixedHeight(round(40 * scale))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName(f"{key} {name} {'✓' if on else ''}".strip())
+        told = (key, name, part, "✓" if on else "")
+        self.setAccessibleName(" ".join(word for word in told if word))
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
-        """Paint key, frame and name."""
+        """Paint key, box, name and part."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         scale, colours = self._scale, self._colours
-        middle = self.height() / 2
         painter.setFont(font_of(self.font(), SMALL * scale, bold=True))
         painter.setPen(colours.colour("soft"))
         painter.drawText(
             QRectF(0, 0, 24 * scale, self.height()), Qt.AlignmentFlag.AlignCenter, self._key
         )
+        self._paint_box(painter)
+        room = QRectF(68 * scale, 0, self.width() - 70 * scale, self.height())
+        ink = colours.colour("soft" if self.on else "ink")
+        taken = _write(painter, self._name, font_of(self.font(), PLAIN * scale), room, ink)
+        room.setLeft(room.left() + taken + 14 * scale)
+        small = font_of(self.font(), SMALL * scale)
+        _write(painter, self._part, small, room, colours.colour("soft"))
+        painter.end()
+        event.accept()
+
+    def _paint_box(self, painter: QPainter) -> None:
+        scale, colours, middle = self._scale, self._colours, self.height() / 2
         box = QRectF(30 * scale, middle - 13 * scale, 26 * scale, 26 * scale)
         painter.setPen(QPen(colours.colour("ink"), 2 * scale))
         painter.setBrush(colours.colour("ink" if self.on else "sheet"))
@@ -177,12 +191,13 @@ class PlaceLine(QWidget):
                     QPointF(box.right() - 5 * scale, middle - 7 * scale),
                 ]
             )
-        painter.setFont(self._font)
-        painter.setPen(colours.colour("soft" if self.on else "ink"))
-        room = QRectF(68 * scale, 0, self.width() - 70 * scale, self.height())
-        name = QFontMetricsF(self._font).elidedText(
-            self._name, Qt.TextElideMode.ElideRight, room.width()
-        )
-        painter.drawText(room, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, name)
-        painter.end()
-        event.accept()
+
+
+def _write(painter: QPainter, told: str, font: QFont, room: QRectF, ink: QColor) -> float:
+    """Write a line as far as there is room; return how long it is [pixels]."""
+    metrics = QFontMetricsF(font)
+    line = metrics.elidedText(told, Qt.TextElideMode.ElideRight, max(0.0, room.width()))
+    painter.setFont(font)
+    painter.setPen(ink)
+    painter.drawText(room, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, line)
+    return metrics.horizontalAdvance(line)

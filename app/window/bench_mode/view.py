@@ -15,6 +15,7 @@ from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
 from app.window.bench_mode.keys import BY_KEY, Deed, caps, of_deeds
 from app.window.bench_mode.letters import CLOCK, HEADING, LARGE, PLAIN, SMALL, scale_of
 from app.window.bench_mode.strip import StretchStrip
+from app.window.moved_panel import cause_words
 from app.window.palette import LIGHT, Colours
 from app.window.picture import Change
 from app.window.session import Session
@@ -256,8 +257,8 @@ class BenchMode(QWidget):
         assert picture is not None
         whole, zone = picture.sheet.interval, picture.zone
         if whole.start > now:
-            first = self.tr("not yet bench time")
-            second = self.tr("begins {time}").format(time=words.when(whole.start, zone, now))
+            first = self.tr("no bench time")
+            second = self.tr("next {time}").format(time=words.when(whole.start, zone, now))
         else:
             first = self.tr("{length} left").format(length=words.span(max(0, whole.end - now)))
             second = self.tr("until {time}").format(time=words.clock(whole.end, zone))
@@ -327,7 +328,7 @@ class BenchMode(QWidget):
 
 def _told(change: Change) -> str:
     """Return cause and consequence of a change in one line."""
-    told = words.tr("{cause}.").format(cause=words.capital(change.cause))
+    told = words.tr("{cause}.").format(cause=cause_words(change.cause))
     zone, now = change.new.zone, change.new.plan.now
     moved = [move for move in change.moves if move.to_other_stretch(change.new.calendar)]
     for move in moved[:MOVES_TOLD]:

@@ -86,6 +86,14 @@ def moments(picture: Picture) -> tuple[Moment, ...]:
     return tuple(sorted(found, key=lambda one: (one.at is None, one.at or 0, one.kind, one.film)))
 
 
+def grouped(found: tuple[Moment, ...]) -> tuple[tuple[Moment, ...], ...]:
+    """Return moments with those of one film, kind and minute together, in the same order."""
+    groups: dict[tuple[object, ...], list[Moment]] = {}
+    for one in found:
+        groups.setdefault((one.kind, one.film, one.coating, one.at, one.bound), []).append(one)
+    return tuple(tuple(group) for group in groups.values())
+
+
 def _openings(picture: Picture) -> Iterator[Moment]:
     laid, facts = picture.laid, _facts(picture)
     best: dict[PassKey, Moment] = {}

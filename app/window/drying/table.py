@@ -18,7 +18,7 @@ from PySide6.QtGui import QFont, QIcon, QPainter
 from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem
 
 from app.window import strokes, words
-from app.window.drying.moments import Kind, Moment
+from app.window.drying.moments import Kind, Moment, grouped
 from app.window.drying.wording import at_words, film_words, state_words, what
 from app.window.palette import LIGHT, Colours
 from app.window.timeline.geometry import wedge_outline
@@ -26,24 +26,24 @@ from app.window.timeline.tree import swatch_icon
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
-WHEN, LEFT, WHAT, FILM, STATE, PLANNED, COURSE = range(7)
-MOMENT_ROLE = Qt.ItemDataRole.UserRole
+WHEN, WHAT, PLANNED, COURSE = range(4)
 
 
 class MomentsModel(QAbstractTableModel):
-    """A moment in each line; times are told from the minute that runs."""
+    """In each line moments of one film; times are told from the minute that runs."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._rows: tuple[Moment, ...] = ()
+        self._rows: tuple[tuple[Moment, ...], ...] = ()
         self._swatches: dict[str, QIcon] = {}
         self._zone, self.now = ZoneInfo("UTC"), 0
 
     def show_moments(
-        self, rows: tuple[Moment, ...], swatches: dict[str, str], zone: ZoneInfo, now: int
+        self, found: tuple[Moment, ...], swatches: dict[str, str], zone: ZoneInfo, now: int
     ) -> None:
         """Show other moments."""
-        same = [row.name for row in rows] == [row.name for row in self._rows]
+        rows = grouped(found)
+        same = [row[0].name for row in rows] == [row[0].name for row in self._rows]
         if not same:
             self.beginResetModel()
         self._rows, self._zone, self.now = rows, zone, now
@@ -60,8 +60,13 @@ class MomentsModel(QAbstractTableModel):
             self.dataChanged.emit(self.index(0, 0), self.index(len(self._rows) - 1, COURSE))
 
     def moment_at(self, index: Index) -> Moment | None:
-        """Return the moment of a line."""
-        return self._rows[index.row()] if index.isValid() else None
+        """Return the first moment of a line."""
+        return self._rows[index.row()][0] if index.isValid() else None
+
+    def line_of(self, name: str) -> int:
+        """Return the line of a moment by its name, the first if it is gone."""
+        names = [[one.name for one in row] for row in self._rows]
+        return next((at for at, some in enumerate(names) if name in some), 0)
 
     def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
         """Return the number of moments."""
@@ -79,27 +84,23 @@ class MomentsModel(QAbstractTableModel):
             return None
         return (
             self.tr("When"),
-            self.tr("In"),
-            self.tr("What"),
-            self.tr("Film"),
-            self.tr("State"),
+            self.tr("What, and by which film"),
             self.tr("Planned"),
             self.tr("Course"),
         )[section]
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return what a cell shows."""
-        row = self.moment_at(index)
-        if row is None:
+        if not index.isValid():
             return None
-        column = index.column()
-        if role == MOMENT_ROLE:
-            return row
+        group, column = self._rows[index.row()], index.column()
+        row = group[0]
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return self._told(row, column)
+            return self._told(group, column)
         if role == Qt.ItemDataRole.ToolTipRole:
-            return row.why or None
-        if role == Qt.ItemDataRole.DecorationRole and column == FILM:
+            told = self._told(group, WHAT)
+            return f"{told}\n{words.capital(row.why)}" if row.why else told
+        if role == Qt.ItemDataRole.DecorationRole and column == WHAT:
             return self._swatches.get(row.coating)
         if role == Qt.ItemDataRole.FontRole and column == WHEN:
             font = QFont()
@@ -107,23 +108,19 @@ class MomentsModel(QAbstractTableModel):
             return font
         return None
 
-    def _told(self, row: Moment, column: int) -> str:
+    def _told(self, group: tuple[Moment, ...], column: int) -> str:
+        row = group[0]
         if column == WHEN:
             return self._when(row)
-        if column == LEFT:
-            return "" if row.at is None or row.at <= self.now else words.span(row.at - self.now)
         if column == WHAT:
-            return what(row)
-        if column == FILM:
-            return film_words(row)
-        if column == STATE:
-            return state_words(row)
-        if column == PLANNED:
-            if row.waiting is None:
-                return ""
-            if row.planned is None:
+            return self.tr("{what}\n{film}: {state}").format(
+                what=what(*group), film=film_words(row), state=state_words(row)
+            )
+        if column == PLANNED and row.waiting is not None:
+            planned = [one.planned for one in group if one.planned is not None]
+            if not planned:
                 return self.tr("no place")
-            return words.when(row.planned, self._zone, self.now)
+            return words.when(min(planned), self._zone, self.now)
         return ""
 
     def _when(self, row: Moment) -> str:
@@ -136,7 +133,12 @@ class MomentsModel(QAbstractTableModel):
             form = self.tr("open since {time}")
         else:
             form = self.tr("opens {time}")
-        return form.format(time=told)
+        line = form.format(time=told)
+        if row.at <= self.now:
+            return line
+        return self.tr("{when}\nin {length}").format(
+            when=line, length=words.span(row.at - self.now)
+        )
 
 
 class CourseDelegate(QStyledItemDelegate):
@@ -149,7 +151,7 @@ class CourseDelegate(QStyledItemDelegate):
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
         """Return a size that shows the thinning."""
-        return QSize(190, super().sizeHint(option, index).height() + 10)
+        return QSize(150, super().sizeHint(option, index).height())
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Paint the course."""

@@ -89,6 +89,8 @@ class DryingView(QWidget):
         table.setTabKeyNavigation(False)
         table.setFrameShape(QTableView.Shape.NoFrame)
         table.verticalHeader().hide()
+        table.verticalHeader().setDefaultSectionSize(2 * table.fontMetrics().height() + 10)
+        table.setWordWrap(False)
         header = table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(WHAT, QHeaderView.ResizeMode.Stretch)
@@ -114,9 +116,8 @@ class DryingView(QWidget):
         names = {row.coating for row in rows if row.coating}
         swatches = {name: swatch_of(picture.book, name) for name in names}
         self.model.show_moments(rows, swatches, picture.zone, self._session.now)
-        at = [row.name for row in rows].index(chosen.name) if chosen in rows else 0
         if rows:
-            self.table.selectRow(at)
+            self.table.selectRow(self.model.line_of(chosen.name if chosen else ""))
         self._say()
         self._chosen()
 

@@ -21,11 +21,16 @@ def at_words(moment: Moment, zone: ZoneInfo, now: int) -> str:
     return words.opening(moment.at, zone, now)
 
 
-def what(moment: Moment) -> str:
-    """Return what a moment means for the work that waits."""
+def what(moment: Moment, *others: Moment) -> str:
+    """Return what a moment means for the work that waits; ``others`` wait with it."""
     if moment.waiting is None:
         return words.tr("{model} may be handled").format(model=moment.film.model)
     work = reasons.key_name(moment.waiting)
+    if others:
+        steps = [one.waiting.step.replace("-", " ") for one in (moment, *others) if one.waiting]
+        work = words.tr("{steps}, {model},").format(
+            steps=words.listed(steps), model=moment.waiting.model
+        )
     if moment.kind is Kind.OPENS:
         return words.tr("{work} may begin").format(work=words.capital(work))
     if moment.bound is Bound.END:

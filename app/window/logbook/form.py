@@ -28,7 +28,7 @@ from planner.values.project import Logged, Used
 from planner.values.refusal import Refused
 
 UNREAD_C, UNREAD_PCT = -31.0, -1.0  # what a gauge that was not read stands at
-MOMENT = "ddd d MMM yyyy HH:mm"
+MOMENT = "ddd d MMM yy HH:mm"
 
 
 class EntryForm(QWidget):
@@ -70,6 +70,8 @@ class EntryForm(QWidget):
         self.back.setToolTip(self.tr("It never happened: the work is planned again"))
         self._rows = QFormLayout()
         self._uses = QFormLayout()
+        for each in (self._rows, self._uses):
+            each.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         self._lay_out()
         self.ended.toggled.connect(self.end.setEnabled)
         self.save.clicked.connect(self._save)

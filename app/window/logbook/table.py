@@ -13,7 +13,7 @@ from planner.values.moment import minute_of
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
-DAY, TIME, MINUTES, WORK, AIR, USED, NOTE, PHOTOS = range(8)
+DAY, TIME, WORK, MINUTES, PHOTOS, NOTE, AIR, USED = range(8)
 
 
 class LinesModel(QAbstractTableModel):
@@ -45,7 +45,7 @@ class LinesModel(QAbstractTableModel):
 
     def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
         """Return the number of columns."""
-        return 0 if parent.isValid() else PHOTOS + 1
+        return 0 if parent.isValid() else USED + 1
 
     def headerData(  # noqa: N802
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
@@ -56,12 +56,12 @@ class LinesModel(QAbstractTableModel):
         return (
             self.tr("Day"),
             self.tr("Time"),
-            self.tr("Minutes"),
             self.tr("What"),
+            self.tr("Minutes"),
+            self.tr("Photos"),
+            self.tr("Note"),
             self.tr("Air"),
             self.tr("Used"),
-            self.tr("Note"),
-            self.tr("Photos"),
         )[section]
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QComboBox,
     QFileDialog,
@@ -26,7 +27,7 @@ from app.window.logbook.form import EntryForm
 from app.window.logbook.lines import Line, Sort, lines
 from app.window.logbook.pace_panel import PacePanel
 from app.window.logbook.photos_strip import PhotoStrip
-from app.window.logbook.table import NOTE, WORK, LinesModel, what
+from app.window.logbook.table import LinesModel, what
 from app.window.palette import Colours
 from app.window.picture import Picture
 from app.window.session import Session
@@ -82,23 +83,25 @@ class LogbookView(QWidget):
         table.verticalHeader().hide()
         header = table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        for column in (WORK, NOTE):
-            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
+        table.setWordWrap(False)
         return table
 
     def _lay_out(self) -> None:
+        find = QHBoxLayout()
+        find.addWidget(field_label(self.tr("&Find"), self.search))
+        find.addWidget(self.search, 1)
         head = QHBoxLayout()
-        head.addWidget(field_label(self.tr("&Find"), self.search))
-        head.addWidget(self.search, 1)
         head.addWidget(field_label(self.tr("Pro&ject"), self.project))
         head.addWidget(self.project)
         head.addWidget(field_label(self.tr("&Show"), self.kind))
         head.addWidget(self.kind)
+        head.addStretch(1)
         left = QWidget()
         column = QVBoxLayout(left)
         column.setContentsMargins(24, 14, 8, 14)
         column.addWidget(text(self.tr("Logbook"), size=1.9, bold=True))
         column.addWidget(self.summary)
+        column.addLayout(find)
         column.addLayout(head)
         column.addWidget(self.table, 1)
         inner = QWidget()
@@ -117,7 +120,8 @@ class LogbookView(QWidget):
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setWidget(inner)
         area.setAccessibleName(self.tr("The entry chosen, and the pace"))
-        area.setMinimumWidth(360)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._side, self._inner = area, inner
         self.splitter = QSplitter()
         self.splitter.addWidget(left)
         self.splitter.addWidget(area)
@@ -219,12 +223,17 @@ class LogbookView(QWidget):
         if line.fact is not None:
             self.told.hide()
             self.form.show_entry(line, book, self._session.zone)
+            self._fit()
             self.photos.show_photos(path, line.fact.photos)
             return
         self.photos.hide()
         note = line.event.text if line.event else ""
         self.told.setText(f"{what(line)}\n{note}".strip())
         self.told.show()
+
+    def _fit(self) -> None:
+        """Make the side as wide as what is in it, its scroll bar included."""
+        self._side.setMinimumWidth(self._inner.minimumSizeHint().width() + 16)
 
     def _attempt(self, make: object) -> Refused | None:
         refused = self._session.attempt(make)  # type: ignore[arg-type]
