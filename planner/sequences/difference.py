@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, fields, replace
 from difflib import SequenceMatcher
+from functools import cached_property, lru_cache
 
 from planner.sequences.choosing import choices_of, complete
-from planner.sequences.given import fresh, give
+from planner.sequences.given import fresh, give, in_logbook
 from planner.sequences.references import normal
 from planner.values.book import Book
 from planner.values.model import Made, Model
@@ -63,10 +64,10 @@ class Offer:
 def difference(book: Book, sequence: Sequence) -> tuple[Offer, ...]:
     """Return what a sequence would change, for each model from it that differs from it now."""
     offers = (
-        _offer(book, project, model, sequence, made)
+        _offer(_Asked(book, project, model, sequence))
         for project in book.projects
         for model in project.models
-        if (made := model.made) is not None and made.sequence == sequence.name
+        if model.made is not None and model.made.sequence == sequence.name
     )
     return tuple(one for one in offers if one.open)
 
@@ -121,15 +122,44 @@ def still(sequence: Sequence, made: Made) -> tuple[tuple[str, ...], dict[str, st
     return complete(sequence, options), colours
 
 
-def _offer(book: Book, project: Project, model: Model, sequence: Sequence, made: Made) -> Offer:
-    spot = Offer(project.name, model.name)
+@dataclass(frozen=True, eq=False)
+class _Asked:
+    """A model and its sequence; equal while nothing that the offer hangs on was replaced.
+
+    It keeps all of it alive, so that an identity is never given out twice.
+    """
+
+    book: Book
+    project: Project
+    model: Model
+    sequence: Sequence
+
+    @cached_property
+    def _key(self) -> tuple[object, ...]:
+        project, book = self.project, self.book
+        kept = (self.model, self.sequence, project.log, project.observed, book.pace)
+        return (project.name, *map(id, kept), *(one.name for one in book.room.locations))
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Asked) and self._key == other._key
+
+    def __hash__(self) -> int:
+        return hash(self._key)
+
+
+@lru_cache(maxsize=512)
+def _offer(asked: _Asked) -> Offer:
+    book, project, model, sequence = asked.book, asked.project, asked.model, asked.sequence
+    spot, made = Offer(project.name, model.name), model.made
+    assert made is not None
     try:
         options, colours = still(sequence, made)
         given = fresh(book, project, model, sequence, options, colours)
     except Refused as refused:
         return replace(spot, refused=refused.mend)
     old = {step.id: normal(model, step) for step in model.steps}
-    new = {step.id: normal(model, step) for step in given.model.steps}
+    begun = in_logbook(project, model.name)  # these are written as the model writes them
+    new = {step.id: normal(model, step) if step.id in begun else step for step in given.model.steps}
     both = [(old[name], new[name]) for name in new if name in old]
     return replace(
         spot,

@@ -99,7 +99,7 @@ def fresh(
     known = {location.name for location in book.room.locations}
     steps = _as_begun(project, model, tuple(_indoors(step, known) for step in made))
     there = {step.id for step in steps}
-    begun = _in_logbook(project, model.name)
+    begun = in_logbook(project, model.name)
     lost = tuple(step.id for step in model.steps if step.id in begun - there)
     kept = dict(colours)
     for colour in colours_needed(sequence, model, chosen):
@@ -114,7 +114,7 @@ def fresh(
 
 def _as_begun(project: Project, model: Model, steps: tuple[Step, ...]) -> tuple[Step, ...]:
     """Return the steps with those in the logbook as they were when they were begun."""
-    begun = _in_logbook(project, model.name)
+    begun = in_logbook(project, model.name)
     there = {step.id for step in steps}
     old = {step.id: step for step in model.steps if step.id in begun}
     return tuple(_among(old[step.id], there) if step.id in old else step for step in steps)
@@ -129,7 +129,8 @@ def _among(step: Step, there: set[str]) -> Step:
     )
 
 
-def _in_logbook(project: Project, model: str) -> set[str]:
+def in_logbook(project: Project, model: str) -> set[str]:
+    """Return the steps of a model that were begun, or whose films were looked at."""
     begun = {one.step for one in project.log if one.model == model}
     return begun | {one.step for one in project.observed if one.model == model}
 

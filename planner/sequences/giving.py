@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from planner.passes import WHOLE_UNIT
 from planner.sequences.choosing import complete, holds
@@ -12,6 +13,7 @@ from planner.sequences.references import meant, written
 from planner.sequences.sections import in_sections
 from planner.values.model import Model
 from planner.values.refusal import Refused, demand_known
+from planner.values.same import Same
 from planner.values.sequence import EVERY, Colour, Sequence
 from planner.values.step import Gate, Stage, Step
 from planner.values.wishes import Pace
@@ -129,10 +131,28 @@ class _Fitting:
 
 def _fitted(sequence: Sequence, model: Model, options: Iterable[str] | None) -> tuple[Step, ...]:
     """Return the chosen steps on the model's own places, still with the sequence's colours."""
-    chosen = complete(sequence, options)
+    shape = tuple((part.name, *(place.name for place in part.places)) for part in model.parts)
+    return _fitted_to(Same(sequence), shape, _Named(model), complete(sequence, options))
+
+
+@dataclass(frozen=True)
+class _Named:
+    """A model that is as good as any other with parts and places of the same names."""
+
+    model: Model = field(compare=False)
+
+
+@lru_cache(maxsize=512)
+def _fitted_to(
+    sequence: Same[Sequence],
+    _shape: tuple[tuple[str, ...], ...],
+    named: _Named,
+    chosen: tuple[str, ...],
+) -> tuple[Step, ...]:
     fitting = _Fitting()
-    for one in sequence.steps:
-        fitting.add(one.step, placed(one.step, model) if holds(one, chosen) else None)
+    for one in sequence.value.steps:
+        fits = holds(one, chosen)
+        fitting.add(one.step, placed(one.step, named.model) if fits else None)
     return tuple(fitting.kept.values())
 
 

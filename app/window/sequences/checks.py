@@ -32,10 +32,11 @@ class Checks(QListWidget):
             on = value in chosen
             item.setCheckState(Qt.CheckState.Checked if on else Qt.CheckState.Unchecked)
             self.addItem(item)
+        self.setSpacing(1)
         if self.count():
             self.setCurrentRow(0)
         self._frame_boxes()
-        line = self.fontMetrics().height() + 6
+        line = self.fontMetrics().height() + 8
         self.setMinimumHeight(line * min(MOST_LINES, max(2, self.count())) + 6)
         self.itemChanged.connect(lambda _item: self.ticked.emit())
 
