@@ -62,7 +62,7 @@ def _lines(lesson: Lesson) -> list[str]:
 
 
 def _told(estimate: Estimate) -> str:
-    return f"× {estimate.factor:.2f}, in 9 of 10 cases {estimate.low:.2f} to {estimate.high:.2f}"
+    return f"× {estimate.factor:.2f}, in 19 of 20 cases {estimate.low:.2f} to {estimate.high:.2f}"
 
 
 def _document(lesson: Lesson) -> dict[str, Any]:

@@ -33,7 +33,8 @@ PERSON_SD = 0.3  # a person against the estimates: assumed [ln]
 STAGE_SD = 0.15  # a stage and tool against the person: assumed [ln]
 PASS_SD = 0.25  # one pass against its stage: assumed [ln]
 CLIP = 1.5  # of PASS_SD from the median, beyond which a value pulls no harder: Huber
-SURE = 1.645  # standard deviations of a two-sided interval of 90 %
+SURE = 1.96  # standard deviations of a two-sided interval of 95 %
+NEGLIGIBLE = 0.05  # a twentieth more or less is no lesson: assumed
 
 
 class Work(NamedTuple):
@@ -57,18 +58,18 @@ class Estimate:
 
     @property
     def low(self) -> float:
-        """The lower end of the interval of 90 %."""
+        """The lower end of the interval of 95 %."""
         return math.exp(self.mean - SURE * math.sqrt(self.variance))
 
     @property
     def high(self) -> float:
-        """The upper end of the interval of 90 %."""
+        """The upper end of the interval of 95 %."""
         return math.exp(self.mean + SURE * math.sqrt(self.variance))
 
     @property
     def sure(self) -> bool:
-        """Tell whether the interval leaves the estimate out."""
-        return not self.low <= 1 <= self.high
+        """Tell whether the interval leaves out the estimate, and what hardly differs from it."""
+        return self.low > 1 + NEGLIGIBLE or self.high < 1 - NEGLIGIBLE
 
 
 @dataclass(frozen=True)

@@ -133,7 +133,7 @@ def drying_told(line: DryingLine) -> tuple[str, str]:
 
 
 def _range(estimate: Estimate, *, sure: bool) -> str:
-    """Return a factor with its interval of 90 %, and whether that says anything yet."""
+    """Return a factor with its interval of 95 %, and whether that says anything yet."""
     told = words.tr("{percent} % ({low}–{high} %)").format(
         percent=round(estimate.factor * 100),
         low=round(estimate.low * 100),
