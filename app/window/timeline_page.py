@@ -43,6 +43,7 @@ class TimelinePage(QWidget):
         self._picture: Picture | None = None
         self._colours = LIGHT
         self._before: dict[PassKey, int] = {}
+        self._last: PassKey | None = None
         self.strip = TimelineView()
         self.model = OutlineModel(self)
         self.tree = self._make_tree()
@@ -175,7 +176,7 @@ class TimelinePage(QWidget):
         self._list_later.start()
 
     def _begin_anew(self) -> None:
-        self._before = {}
+        self._before, self._last = {}, None
         self.filter.clear()
 
     def _changed(self, change: Change) -> None:
@@ -193,9 +194,12 @@ class TimelinePage(QWidget):
             self._list_later.start()
 
     def _sift(self) -> None:
-        if self._picture is not None:
-            self.strip.show_strip(sift(self._picture.strip, self.filter.sieve))
-            self._list_later.start()
+        if self._picture is None:
+            return
+        self.strip.show_strip(sift(self._picture.strip, self.filter.sieve))
+        if self.strip.chosen_key is None and self._last is not None:
+            self.strip.choose(self._last)  # it may have come back into sight
+        self._list_later.start()
 
     def _show_list(self) -> None:
         """Show the plan as a list; the strip was painted first, for it is looked at first."""
@@ -258,6 +262,7 @@ class TimelinePage(QWidget):
         self.details.show_key(key)
         self.wishes.choose(key)
         if key is not None:
+            self._last = key
             self._select(key)
         self.chosen.emit(key)
 

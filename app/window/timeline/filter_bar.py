@@ -82,8 +82,8 @@ class FilterBar(QWidget):
                 box.addItem(name, None)
                 for text, value in values:
                     box.addItem(text, value)
-                at = box.findData(kept) if kept is not None else 0
-                box.setCurrentIndex(max(0, at))
+                known = [value for _, value in values]  # Qt does not find pairs again
+                box.setCurrentIndex(known.index(kept) + 1 if kept in known else 0)
         self.projects.setVisible(len(offered.projects) > 1)
         self._mark()
 

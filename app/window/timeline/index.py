@@ -126,8 +126,8 @@ def _on_airbrushes(at: Arrangement) -> Iterator[tuple[str, int, float, float]]:
 
 def together(parts: Iterable[Items]) -> Items:
     """Return what lies in any of these squares, each thing once, in order."""
-    whole = Items()
+    whole, known = Items(), tuple(parts)
     for name in vars(whole):
-        found = {number for part in parts for number in getattr(part, name)}
+        found = {number for part in known for number in getattr(part, name)}
         getattr(whole, name).extend(sorted(found))
     return whole

@@ -22,7 +22,7 @@ from app.window.timeline.labels import label_of
 from app.window.timeline.paint import Scene
 from app.window.timeline.sieve import Sieve, sift
 
-PIXELS_PER_MINUTE = 3.2
+PIXELS_PER_MINUTE = 2.2
 DOTS_PER_INCH = 110  # of the drawing's own pixels on paper
 
 
@@ -90,14 +90,17 @@ def _pages(whole: Scene) -> Iterator[Scene]:
 
 
 def _cuts(edges_: list[float], end: float, room: float) -> Iterator[tuple[float, float]]:
-    """Yield parts of [0, end) no longer than ``room`` that end at an edge where one is near."""
+    """Yield parts of [0, end) no longer than ``room``.
+
+    They end at an edge where that leaves less than half of the room empty.
+    """
     start = 0.0
     while start < end:
         most = start + room
         if most >= end:
             yield start, end
             return
-        fitting = [edge for edge in edges_ if start < edge <= most]
+        fitting = [edge for edge in edges_ if start + room / 2 < edge <= most]
         stop = fitting[-1] if fitting else most
         yield start, stop
         start = stop

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from app.window.timeline.content import Lane, Piece, Strip
+from app.window.timeline.content import Column, Lane, Piece, Strip
+from planner.values.moment import Interval
 from planner.values.step import Tool
 
 
@@ -55,6 +56,12 @@ def sift(strip: Strip, sieve: Sieve) -> Strip:
         columns=columns,
         hidden=tuple(gone),
         lanes=tuple(replace(strip.lanes[lane], index=to[lane]) for lane in lanes),
+        set_ups=tuple(
+            work
+            for work in strip.set_ups
+            if sieve.coating in ("", work.coating) and _within(work.interval, columns)
+        ),
+        held=tuple(held for held in strip.held if _within(held.interval, columns)),
         pieces=tuple(_with_lanes(piece, to) for piece in pieces),
         wedges=tuple(
             replace(wedge, lane=to[wedge.lane])
@@ -67,6 +74,10 @@ def sift(strip: Strip, sieve: Sieve) -> Strip:
             if bracket.lane in to and keys & {bracket.key, bracket.waiting}
         ),
     )
+
+
+def _within(interval: Interval, columns: tuple[Column, ...]) -> bool:
+    return any(column.interval.overlaps(interval) for column in columns)
 
 
 def _with_lanes(piece: Piece, to: dict[int, int]) -> Piece:

@@ -44,8 +44,11 @@ def _slots(strip: Strip, scale: Scale) -> Iterator[Slot]:
             yield Slot(left, left + wide, interval)
     if scale.spans:
         end = scale.spans[-1]
+        behind = [one for one in folded if one.start >= end.end]
         if strip.beyond is not None:
-            yield Slot(end.right, end.right + ENDS, strip.beyond)
+            behind.append(strip.beyond)
+        if behind:
+            yield Slot(end.right, end.right + ENDS, min(behind))
 
 
 def slot_at(found: tuple[Slot, ...], x: float) -> Slot | None:

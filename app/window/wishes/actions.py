@@ -44,7 +44,7 @@ class WishActions(QObject):
         self.trial.kept.connect(lambda _name: self.said.emit(""))
         self.trial.refused.connect(self.said)
         self.pin = self._action(self.tr("&Pin it where it stands"), self._pin, "P")
-        self.pin_to = self._action(self.tr("Pin it to a &stretch…"), self._pin_to, "Ctrl+P")
+        self.pin_to = self._action(self.tr("Pin it to a &stretch…"), self._pin_to, "S")
         self.sooner = self._action(self.tr("A stretch s&ooner"), partial(self._by, -1), "[")
         self.later = self._action(self.tr("A stretch &later"), partial(self._by, 1), "]")
         self.not_before = self._action(self.tr("&Not before…"), self._not_before, "N")
