@@ -15,6 +15,7 @@ from typing import Protocol
 from app.service import edits, wishes
 from app.service.edits import WEEKDAYS, Edit
 from app.service.planning import Stopped, plan
+from planner.evening.skipping import SERVANTS
 from planner.layers.edits import Remove, Spot
 from planner.layers.findings import find
 from planner.values.bench_time import Recurring
@@ -25,14 +26,6 @@ from planner.values.project import Project
 from planner.values.refusal import Refused, demand, plain_name, unknown
 from planner.values.room import AirPoint, Location
 from planner.values.step import LAYS_NO_FILM, Stage, Step
-
-# What serves a stage without a written gate after it.
-SERVANTS = {
-    Stage.MASK: Stage.UNMASK,
-    Stage.CHIP_FLUID: Stage.CHIP_RUB,
-    Stage.DECAL: Stage.PRESS,
-    Stage.OIL_WASH: Stage.WIPE,
-}
 
 
 class Change(Protocol):

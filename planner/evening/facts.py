@@ -64,6 +64,24 @@ def with_model(book: Book, key: PassKey, change: Callable[[Model], Model]) -> Bo
     return with_project(book, key.project, changed)
 
 
+def alone(book: Book, key: PassKey) -> Book:
+    """Return a book in which the model of a pass is the only one, to be looked at at once.
+
+    What is found of a model's order of coats depends on no other.
+    """
+    project = project_of(book, key.project)
+    own = replace(
+        project,
+        models=(model_of(book, key),),
+        log=tuple(one for one in project.log if one.model == key.model),
+        observed=tuple(one for one in project.observed if one.model == key.model),
+        pins=(),
+        pilot="",
+        active=True,
+    )
+    return replace(book, projects=(own,))
+
+
 def key_of(project: str, fact: Logged) -> PassKey:
     """Return the pass that an entry is about."""
     return PassKey(project, fact.model, fact.step, fact.coat)

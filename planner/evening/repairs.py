@@ -10,7 +10,7 @@ from collections.abc import Callable, Collection
 from dataclasses import replace
 from enum import StrEnum
 
-from planner.evening.facts import model_of, step_of
+from planner.evening.facts import alone, model_of, step_of
 from planner.evening.inserting import (
     Done,
     by_hand,
@@ -99,6 +99,7 @@ def repaired(book: Book, key: PassKey, kind: Repair, places: Collection[str] = (
 
 def repairs_for(book: Book, key: PassKey, places: Collection[str] = ()) -> tuple[Repair, ...]:
     """Return the repairs that fit what lies there and leave the order of coats sound."""
+    book = alone(book, key)
     before = {finding.key for finding in find(book)}
     found = []
     for kind in Repair:
