@@ -28,11 +28,14 @@ class AtTheBench:
         self.sit_down(window)
 
     def sit_down(self, window: MainWindow) -> None:
-        """Go to the bench in a window."""
+        """Go to the bench in a window, once it has a plan."""
         self.window = window
+        self.settle()
         window.session.set_clock(lambda: self.now)
+        window.session._later.setInterval(0)  # nobody looks at what is painted meanwhile
         window.tonight.setFocus()
         self.qtbot.keyClick(window.tonight, Key.Key_B)
+        assert self.bench.isVisible()
 
     @property
     def bench(self) -> BenchMode:

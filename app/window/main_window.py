@@ -146,6 +146,7 @@ class MainWindow(QMainWindow):
         self.tonight.done.connect(session.log_done)
         self.tonight.taken_back.connect(self._take_back)
         self.tonight.bench_wanted.connect(self.go_to_bench)
+        self.bench.left.connect(self._back_from_bench)
         self.notifier.said.connect(self._tell)
         self.drying.looked.connect(self.acts.looked)
         self.coats.mend_wanted.connect(self._mend)
@@ -178,6 +179,10 @@ class MainWindow(QMainWindow):
     def go_to_bench(self) -> None:
         """Show one piece of work at a time, over everything else."""
         self.bench.enter()
+
+    def _back_from_bench(self) -> None:
+        if self.session.book is not None:  # the window itself may be closing
+            self.show_view(self._view)
 
     def set_look(self, look: Look) -> None:
         """Dress everything in light or dark."""

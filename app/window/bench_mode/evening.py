@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import QObject, QSettings, Signal
@@ -53,6 +54,7 @@ class Evening(QObject):
     def __init__(self, session: Session, settings: QSettings) -> None:
         super().__init__()
         self._session, self._settings = session, settings
+        self.picture: Picture | None = None  # the plan that the jobs were taken from
         self._jobs: tuple[Job, ...] = ()
         self._name: tuple[str, str, int] | None = None  # of a job that was looked for on purpose
         self._braked: PassKey | None = None
@@ -66,51 +68,63 @@ class Evening(QObject):
     def _opened(self) -> None:
         self.memory = Memory(self._settings, self._session.path)
         self.deeds_done = Deeds(self._session, self.memory)
-        self._jobs, self._name = (), None
-
-    @property
-    def _picture(self) -> Picture | None:
-        return self._session.picture
+        self.picture, self._jobs, self._name = None, (), None
 
     @property
     def _stretch(self) -> int:
         """The minute by which memory tells this stretch from others."""
-        return self._picture.sheet.interval.start if self._picture else 0
+        return self.picture.sheet.interval.start if self.picture else 0
+
+    @property
+    def jobs(self) -> tuple[Job, ...]:
+        """The jobs as the book has them, which may be ahead of the plan by a key or two."""
+        book = self._session.book
+        if book is None:
+            return ()
+        fresh = [
+            replace(job, entry=logbook.entry_of(book, job.work.key)) if job.work else job
+            for job in self._jobs
+        ]
+        return tuple(job for job in fresh if job.entry is None or job.entry.end is None)
 
     @property
     def job(self) -> Job | None:
         """The job on screen, None when nothing is left."""
-        at = self._at()
-        return self._jobs[at] if at < len(self._jobs) else None
+        return self._at(0)
 
     @property
     def following(self) -> Job | None:
         """The job after it."""
-        at = self._at() + 1
-        return self._jobs[at] if at < len(self._jobs) else None
+        return self._at(1)
 
-    def _at(self) -> int:
-        names = [job.name for job in self._jobs]
+    def _at(self, by: int) -> Job | None:
+        jobs = self.jobs
+        at = self._place(jobs) + by
+        return jobs[at] if at < len(jobs) else None
+
+    def _place(self, jobs: tuple[Job, ...]) -> int:
+        names = [job.name for job in jobs]
         return names.index(self._name) if self._name in names else 0
 
     def begin_to_show(self) -> None:
         """Come on screen: show what is next."""
         self._name = None
-        if self._picture is not None:
-            self.follow(self._picture)
+        if self._session.picture is not None:
+            self.follow(self._session.picture)
 
     def follow(self, picture: Picture) -> None:
         """Take the jobs from a new plan; a job that was looked for stays."""
-        stretch = self._stretch
-        self._missed = bool(happenings.missed(picture.book, self._session.now))
+        self.picture = picture
+        stretch, now = self._stretch, self._session.now
+        self._missed = bool(happenings.missed(picture.book, now))
         cups, prepared = self.memory.cups(stretch), self.memory.prepared(stretch)
-        self._jobs = jobs_of(picture, cups, prepared, self._session.now)
+        self._jobs = jobs_of(picture, cups, prepared, now)
 
     def look(self, by: int) -> None:
         """Look at the job before or after the one on screen."""
-        if self._jobs:
-            at = min(len(self._jobs) - 1, max(0, self._at() + by))
-            self._name = self._jobs[at].name
+        jobs = self.jobs
+        if jobs:
+            self._name = jobs[min(len(jobs) - 1, max(0, self._place(jobs) + by))].name
             self._braked = None
             self.changed.emit()
 
@@ -118,13 +132,13 @@ class Evening(QObject):
         """Return what can be done to the job on screen."""
         job = self.job
         always = [Deed.INSTEAD, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
-        if self._picture is not None and any(one.log for one in self._picture.book.projects):
+        if self.picture is not None and any(one.log for one in self.picture.book.projects):
             always += [Deed.TACKY, Deed.WRONG]
         if self.deeds_done.last or self.deeds_done.from_before:
             always.append(Deed.BACK)
         if self._missed:
             always.append(Deed.MISSED)
-        if len(self._jobs) > 1:
+        if len(self.jobs) > 1:
             always.append(Deed.LOOK)
         if job is None:
             return always
@@ -158,8 +172,8 @@ class Evening(QObject):
 
     @property
     def _shown(self) -> Picture:
-        assert self._picture is not None
-        return self._picture
+        assert self.picture is not None
+        return self.picture
 
     def _with_job(self, act: Callable[[Job], None]) -> None:
         if self.job is not None:
@@ -170,7 +184,7 @@ class Evening(QObject):
     def _begin(self) -> None:
         job = self.job
         row = job.work if job else None
-        picture = self._picture
+        picture = self.picture
         if row is None or picture is None:
             return
         below = braked(picture, row)
@@ -241,8 +255,8 @@ class Evening(QObject):
             change = partial(self.memory.fill, row.airbrush, row.coating, stretch)
         self.deeds_done.remember(one_line(Job(row)), change)
         self._name = None
-        if self._picture is not None:
-            self.follow(self._picture)
+        if self.picture is not None:
+            self.follow(self.picture)
         self.says.emit(words.tr("{job}: done.").format(job=one_line(Job(row))))
         self.changed.emit()
 
@@ -268,7 +282,7 @@ class Evening(QObject):
             self._check()
 
     def _check(self) -> None:
-        picture = self._picture
+        picture = self.picture
         if picture is None:
             return
         now, stretch = self._session.now, self._stretch
@@ -292,12 +306,12 @@ class Evening(QObject):
                 self.memory.fill(airbrush, "", stretch)
 
         self.deeds_done.remember(words.tr("closing check"), change)
-        if self._picture is not None:
-            self.follow(self._picture)
+        if self.picture is not None:
+            self.follow(self.picture)
         self._check()
 
     def _instead(self) -> None:
-        picture = self._picture
+        picture = self.picture
         if picture is None:
             return
         job = self.job
@@ -329,8 +343,8 @@ class Evening(QObject):
             return
         refused = self.deeds_done.take_back()
         self._name = None
-        if self._picture is not None:
-            self.follow(self._picture)
+        if self.picture is not None:
+            self.follow(self.picture)
         self.says.emit(
             str(refused) if refused else words.tr("Taken back: {deed}.").format(deed=name)
         )

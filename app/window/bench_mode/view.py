@@ -17,7 +17,7 @@ from app.window.bench_mode.letters import CLOCK, HEADING, LARGE, PLAIN, SMALL, s
 from app.window.bench_mode.strip import StretchStrip
 from app.window.moved_panel import cause_words
 from app.window.palette import LIGHT, Colours
-from app.window.picture import Change
+from app.window.picture import Change, Part
 from app.window.session import Session
 
 TICK_MS = 1000
@@ -55,6 +55,7 @@ class BenchMode(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         self._body: QWidget | None = None
         session.pictured.connect(self._pictured)
+        session.prepared.connect(self._prepared)
         session.troubled.connect(self.say)
         self._clock = QTimer(self)
         self._clock.setInterval(TICK_MS)
@@ -74,6 +75,7 @@ class BenchMode(QWidget):
         """Come on screen with the job that is next."""
         self.asked = None
         self.said = ""
+        self._session.show_first(Part.SHEET)
         self.evening.begin_to_show()
         self._clock.start()
         if full_screen:
@@ -112,11 +114,16 @@ class BenchMode(QWidget):
         self._build()
 
     def _pictured(self, change: Change) -> None:
-        self.evening.follow(change.new)
-        if change.cause and change.old is not None:
+        """Tell what moved; the jobs follow when the new run sheet has been read."""
+        if self.isVisible() and change.cause and change.old is not None:
             self.said = _told(change)
-        if self.field is None:  # what is being typed stays
-            self._build()
+
+    def _prepared(self) -> None:
+        picture = self._session.picture
+        if self.isVisible() and picture is not None:
+            self.evening.follow(picture)
+            if self.field is None:  # what is being typed stays
+                self._build()
 
     # --- keys ---------------------------------------------------------------------------
 
@@ -231,7 +238,7 @@ class BenchMode(QWidget):
         return f"{name}. {self.said}".strip()
 
     def _head(self, column: QVBoxLayout, look: Look) -> None:
-        picture, now = self._session.picture, self._session.now
+        picture, now = self.evening.picture, self._session.now
         if picture is None:
             return
         sheet, zone = picture.sheet, picture.zone
@@ -253,7 +260,7 @@ class BenchMode(QWidget):
 
     def _left(self, look: Look) -> QVBoxLayout:
         """Return the minutes left, and below them the end of the stretch."""
-        picture, now = self._session.picture, self._session.now
+        picture, now = self.evening.picture, self._session.now
         assert picture is not None
         whole, zone = picture.sheet.interval, picture.zone
         if whole.start > now:
@@ -274,7 +281,7 @@ class BenchMode(QWidget):
         holder = QWidget()
         column = QVBoxLayout(holder)
         column.setContentsMargins(look.pixels(28), 0, look.pixels(28), 0)
-        picture = self._session.picture
+        picture = self.evening.picture
         if picture is None:
             column.addWidget(look.label(words.tr("Planning…"), LARGE))
         elif self.asked is not None:
@@ -304,7 +311,7 @@ class BenchMode(QWidget):
         column.addLayout(inner)
 
     def _following(self) -> str:
-        picture, job = self._session.picture, self.evening.following
+        picture, job = self.evening.picture, self.evening.following
         if picture is None or self.asked is not None or job is None:
             return ""
         return self.tr("Then, {time}: {job}").format(

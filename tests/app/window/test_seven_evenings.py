@@ -128,8 +128,6 @@ def restart(qtbot, here: Evenings, settings: QSettings) -> None:
     window = MainWindow(session, settings)
     window.show()
     session.open(path)
-    here.window = window
-    here.settle()
     here.sit_down(window)
 
 
@@ -143,7 +141,6 @@ def test_seven_evenings(qtbot, tmp_path) -> None:
     session.open(path)
     here = Evenings(qtbot, window, NOW)
     here.typed, here.braked = {}, []
-    here.settle()
 
     # First evening: the airbrush is loaded, and the program ends in the middle of that load.
     here.press(Key.Key_Space)
