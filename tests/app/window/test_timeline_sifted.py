@@ -149,9 +149,8 @@ def test_the_strip_on_paper_has_every_date_and_every_model(
         "cart",
         "van",
         "Thu 6 Mar",
-        "thin sand",
+        "oil wash",
         "wipe back",
-        "gloss clear",
         f"page {pages} of {pages}",
     ):
         assert wanted in text
