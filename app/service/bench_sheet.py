@@ -110,7 +110,7 @@ def _entry(row: Row, zone: ZoneInfo) -> Entry:
     at = words.clock_time(row.start, zone)
     if isinstance(row, BenchRow):
         said = _amounts(paper.mix_text(row.portions), row.load)
-        laid = tuple(Laid(row.swatch, text) for text in said)
+        laid = tuple(Laid("" if at else row.swatch, text) for at, text in enumerate(said))
         return Entry(at, row.minutes, _line(_capital(paper.bench_text(row))), False, laid)
     return Entry(
         at=at,

@@ -103,8 +103,7 @@ def _laid_bands(laid: Laid, fonts: Fonts, left: float, room: float) -> list[Band
         painter.setBrush(QColor(laid.swatch))
         painter.drawEllipse(QRectF(left, top + (line - size) / 2, size, size))
 
-    indent = line if laid.swatch else 0
-    bands = text_bands(laid.text, fonts.body, left + indent, room - indent)
+    bands = text_bands(laid.text, fonts.body, left + line, room - line)
     return beside(bands, patch) if laid.swatch else bands
 
 
