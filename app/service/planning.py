@@ -7,8 +7,9 @@ from dataclasses import dataclass, replace
 
 from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cure import Cure
-from planner.schedule.greedy import RULES, plan_book
+from planner.schedule.greedy import plan_book
 from planner.schedule.judge import Premises, Verdict, judge
+from planner.schedule.rules import RULES
 from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.plan import Plan

@@ -9,7 +9,6 @@ from planner.passes import WHOLE_UNIT
 from planner.schedule.problem import Activity
 from planner.schedule.state import FOREVER, Cup, Table
 from planner.values.gear import Airbrush
-from planner.values.moment import Interval
 from planner.values.plan import BenchKind
 from planner.values.step import Bound, Tool
 
@@ -268,31 +267,27 @@ def _clear_start(
         if settled is None or settled[0] >= stretch.interval.end:
             return None
         start, prepare = settled
-        loud = Interval(start - lead, start + minutes + after)
-        later = max(
-            start,
-            table.place_free_from(activity.index, start),
-            _daylight(table, activity, start, minutes),
-            _silence(table, activity, loud) + lead,
-        )
+        later = start
+        if activity.wet:
+            later = max(later, table.place_free_from(activity.index, start))
+        if activity.light:
+            later = max(later, _daylight(table, start, minutes))
+        if activity.loud:
+            later = max(later, _silence(table, start - lead, start + minutes + after) + lead)
         if later == start:
             return start, prepare
         time = later - lead - prepare
     return None
 
 
-def _silence(table: Table, activity: Activity, loud: Interval) -> int:
-    """Return the first minute ≥ ``loud.start`` from which the compressor may run."""
-    if not activity.loud:
-        return loud.start
-    quiet = table.problem.calendar.quiet(loud.start, loud.end)
-    return quiet[-1].end if quiet else loud.start
+def _silence(table: Table, start: int, end: int) -> int:
+    """Return the first minute ≥ ``start`` from which there may be noise until ``end``."""
+    quiet = table.problem.calendar.quiet(start, end)
+    return quiet[-1].end if quiet else start
 
 
-def _daylight(table: Table, activity: Activity, start: int, minutes: int) -> int:
+def _daylight(table: Table, start: int, minutes: int) -> int:
     """Return the first start ≥ ``start`` in daylight, for what needs it."""
-    if not activity.light:
-        return start
     light = table.problem.calendar.daylight(start, start + 2 * 1440)
     if light is None:
         return start
@@ -330,10 +325,10 @@ def _keeps(table: Table, name: str, stretch: Stretch, end: int) -> bool:
 
     With several loaded cups each is taken to be cleaned last.
     """
-    cleaned = Interval(end, end + _cleaning(table, _loaded(table)))
-    idle = cleaned.end - table.problem.airbrushes[name].clean_minutes - table.cups[name].used
+    cleaned = end + _cleaning(table, _loaded(table))
+    idle = cleaned - table.problem.airbrushes[name].clean_minutes - table.cups[name].used
     return (
         idle <= table.problem.airbrushes[name].idle_limit_minutes
-        and cleaned.end <= stretch.interval.end
-        and not table.problem.calendar.quiet(cleaned.start, cleaned.end)
+        and cleaned <= stretch.interval.end
+        and not table.problem.calendar.quiet(end, cleaned)
     )

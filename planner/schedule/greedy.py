@@ -18,6 +18,7 @@ from planner.schedule.frame import LAST_MINUTE
 from planner.schedule.outcome import cost_of, plan_of
 from planner.schedule.placing import place, put_away
 from planner.schedule.problem import Problem
+from planner.schedule.rules import RULES, Rule, drawn_rules
 from planner.schedule.state import FOREVER, Cup, Table
 from planner.schedule.where import StepKey, choices, settled, told
 from planner.values.book import Book
@@ -29,31 +30,6 @@ LONGEST_CHAIN = 12
 PATIENT_STRETCHES = 3  # stretches left unused before a closing is risked
 LEAST_LEFT = 5  # definition 23 [min]
 MOST_CHOICES = 24  # places tried one by one for films that may dry elsewhere
-
-
-@dataclass(frozen=True)
-class Rule:
-    """Weights by which the next pass is chosen.
-
-    ``same_load`` and ``setup`` say what staying with the colour in the cup
-    is worth, ``due`` how much lateness counts beside the longest tail,
-    ``patience`` how long hands may rest for a better pass [min].
-    """
-
-    same_load: float = 240
-    setup: float = 20
-    due: float = 1.0
-    patience: int = 0
-    noise: float = 0.0
-
-
-# Chosen on the demonstration projects: no one rule was best on all of them.
-RULES = (
-    Rule(same_load=2000, setup=60, due=0.3),
-    Rule(setup=60, patience=15),
-    Rule(patience=30),
-    Rule(same_load=0, setup=5, due=0.5),
-)
 
 
 def plan_book(
@@ -138,21 +114,6 @@ def _plan_settled(book: Book, tables: _Tables, rules: tuple[Rule, ...], seed: in
     return plan_of(problem, best.table, best.unplaced, cost)
 
 
-def drawn_rules(count: int, seed: int) -> tuple[Rule, ...]:
-    """Return rules drawn at random; a longer draw begins with the shorter one."""
-    random = Random(seed)  # noqa: S311 - a seeded search, not a secret
-    return tuple(
-        Rule(
-            same_load=random.choice((0, 120, 480, 2000)),
-            setup=random.choice((2, 20, 60)),
-            due=random.random(),
-            patience=random.choice((0, 5, 15, 30, 60)),
-            noise=random.choice((60, 300, 1200)),
-        )
-        for _ in range(count)
-    )
-
-
 def attempt(problem: Problem, rule: Rule, seed: int) -> Search:
     """Run one rule; where a closing was missed, run it again guarding that closing."""
     guarded: frozenset[int] = frozenset()
@@ -186,6 +147,17 @@ class Search:
         self.dead: set[int] = set()
         self.floor: dict[int, int] = {}
         self.idle_stretches = 0
+        self._setups: dict[str, int] = {}
+        self._longest_lead = max(
+            (
+                max(one.load_minutes, one.change_same_family, one.change_other_family)
+                for one in problem.book.gear.airbrushes
+            ),
+            default=0,
+        ) + max(
+            (window.preparation_minutes for gate in problem.gates for window in gate.windows),
+            default=0,
+        )
 
     def run(self) -> None:
         """Place all that can be placed."""
@@ -293,9 +265,14 @@ class Search:
         late = begin + self.rule.patience
         waiting: list[Fit] = []
         refused: list[Fit] = []
+        self._setups.clear()
         ranked = sorted((self._rank(i), i) for i in self.ready)
+        # What cannot begin yet is fitted only if nothing else can be done.
+        soon = late + self._longest_lead
+        ranked.sort(key=lambda one: self.floor[one[1]] > soon)
         for _, index in ranked:
-            if self.floor[index] >= stretch.interval.end or table.held_up(index):
+            floor = self.floor[index]
+            if floor >= stretch.interval.end or table.held_up(index):
                 continue
             fit = fit_in(table, index, stretch, table.time)
             if fit is None:
@@ -321,8 +298,9 @@ class Search:
         """Leave a stretch in which nothing more can be done, for the next that helps."""
         put_away(self.table)
         later = stretch.interval.end
+        following = self.problem.calendar.next_stretch(later)
         starts = []
-        for index in sorted(self.ready):
+        for index in sorted(self.ready, key=lambda one: (self.floor[one], one)):
             if self.table.held_up(index):
                 continue
             fit = earliest_fit(self.table, index, later)
@@ -330,6 +308,8 @@ class Search:
                 self._bury(index)
             else:
                 starts.append(fit.stretch.interval.start)
+                if fit.stretch == following:
+                    break  # sooner it cannot be
         self.table.time = max(min(starts, default=later), later)
 
     def _rank(self, index: int) -> tuple[float, ...]:
@@ -343,10 +323,7 @@ class Search:
             weight = problem.book.projects[activity.project].weight
             value += rule.due * max(-20_000, table.time + tail - target) * min(weight, 10)
         if activity.one.load:
-            minutes = min(
-                setup_for(table, a, table.cups.get(a.name, Cup()), activity.one.load)[1]
-                for a in problem.book.gear.airbrushes
-            )
+            minutes = self._setup(activity.one.load)
             value += -rule.setup * minutes if minutes else rule.same_load
         if rule.noise:
             value += self.random.gauss(0, rule.noise)
@@ -356,6 +333,17 @@ class Search:
         allowed = activity.allowed
         pinned = allowed is not None and not any(one.end >= LAST_MINUTE for one in allowed)
         return (not urgent, deadline if urgent else 0, not pinned, -value)
+
+    def _setup(self, load: str) -> int:
+        """Return the least set-up minutes for a load as the cups are at this moment."""
+        known = self._setups.get(load)
+        if known is None:
+            table = self.table
+            known = self._setups[load] = min(
+                setup_for(table, airbrush, table.cups.get(airbrush.name, Cup()), load)[1]
+                for airbrush in self.problem.book.gear.airbrushes
+            )
+        return known
 
     def _keeps_windows(self, fit: Fit) -> bool:
         """Tell whether every closing that runs, or that ``fit`` starts, can still be met."""

@@ -12,6 +12,7 @@ from planner.values.moment import Interval
 from planner.values.plan import BenchWork, Placement
 
 FOREVER = 10**12
+FEW = 12  # units on drying places before those long dry are forgotten
 
 
 @dataclass
@@ -188,6 +189,8 @@ class Table:
         for unit, stands in activity.wet:
             before = self.drying.get(unit, (0, 0, ""))[0]
             self.drying[unit] = (max(until, before), stands, activity.location)
+        if len(self.drying) > FEW:
+            self.drying = {u: one for u, one in self.drying.items() if one[0] > self.time}
 
     def place_free_from(self, index: int, time: int) -> int:
         """Return the first minute ≥ ``time`` with drying places for an activity's units."""

@@ -14,12 +14,13 @@ from datetime import timedelta
 
 from planner.bench import BenchCalendar, calendar_of
 from planner.cure import Cure
-from planner.schedule.greedy import RULES, Search
+from planner.schedule.greedy import Search
 from planner.schedule.optimise.board import NEVER, Board
 from planner.schedule.optimise.master import Work
 from planner.schedule.optimise.reach import Reach, reaches
 from planner.schedule.optimise.stretch_check import possible
 from planner.schedule.problem import Problem
+from planner.schedule.rules import RULES
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.book import Book
 from planner.values.model import Model

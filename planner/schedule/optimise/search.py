@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from planner.bench import BenchCalendar
 from planner.cure import Cure
-from planner.schedule.greedy import RULES, Search, attempt, drawn_rules
+from planner.schedule.greedy import Search, attempt
 from planner.schedule.optimise import bounds
 from planner.schedule.optimise.board import NEVER, Board
 from planner.schedule.optimise.lowest import Lowest
@@ -20,6 +20,7 @@ from planner.schedule.optimise.reach import Reach, latest, reaches
 from planner.schedule.optimise.roll import Look, roll
 from planner.schedule.outcome import cost_of, plan_of
 from planner.schedule.problem import Problem
+from planner.schedule.rules import RULES, drawn_rules
 from planner.schedule.state import Table
 from planner.schedule.where import chosen_in, settled, told
 from planner.values.book import Book
