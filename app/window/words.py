@@ -130,6 +130,26 @@ def state_word(state: str) -> str:
     return QCoreApplication.translate("state", state)
 
 
+def sequence_word(name: str) -> str:
+    """Return the name of a built-in sequence; a person's own stays as it is."""
+    return QCoreApplication.translate("sequence", name)
+
+
+def option_word(text: str) -> str:
+    """Return the name, choice or note of an option of a built-in sequence."""
+    return QCoreApplication.translate("option", text)
+
+
+def colour_word(text: str) -> str:
+    """Return the name or note of a colour of a built-in sequence."""
+    return QCoreApplication.translate("colour", text)
+
+
+def title_word(text: str) -> str:
+    """Return what a step of a built-in sequence is called."""
+    return QCoreApplication.translate("step", text)
+
+
 def setup_word(kind: BenchKind, coating: str) -> str:
     """Return what is done at the sink: "load sand", "clean the airbrush"."""
     if kind is BenchKind.LOAD:

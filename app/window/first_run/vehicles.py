@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QApplication,
@@ -18,20 +18,11 @@ from PySide6.QtWidgets import (
 from app.service.first_run import Vehicle
 from app.window.first_run.chips import Chip, Chips
 from app.window.labels import Message, text
+from app.window.words import option_word, sequence_word
 from planner.sequences.choosing import choices_of, complete
 from planner.values.sequence import Sequence as Order
 
 ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
-
-
-def sequence_word(name: str) -> str:
-    """Return the name of a built-in sequence; a person's own stays as it is."""
-    return QCoreApplication.translate("sequence", name)
-
-
-def option_word(name: str) -> str:
-    """Return the name of an option of a built-in sequence."""
-    return QCoreApplication.translate("option", name)
 
 
 class VehicleLine(QWidget):

@@ -48,9 +48,9 @@ class OptionsField(QWidget):
             entries = [(_told(one), one.name) for one in options]
             taken = next((one.name for one in options if one.name in chosen), None)
             box = choice(entries, taken)
-            box.setAccessibleName(name)
+            box.setAccessibleName(words.option_word(name))
             self.choices[name] = box
-            form.addRow(words.capital(name), box)
+            form.addRow(words.capital(words.option_word(name)), box)
         for one in sequence.options:
             if one.choice:
                 continue
@@ -89,11 +89,11 @@ class ColoursField(QWidget):
         for colour in sequence.colours:
             taken = chosen.get(colour.name) or colour.usual
             box = choice([(self.tr("– choose –"), ""), *entries], taken)
-            box.setAccessibleName(colour.name)
+            box.setAccessibleName(words.colour_word(colour.name))
             if colour.note:
-                box.setToolTip(colour.note)
+                box.setToolTip(words.colour_word(colour.note))
             self.boxes[colour.name] = box
-            self._form.addRow(words.capital(colour.name), box)
+            self._form.addRow(words.capital(words.colour_word(colour.name)), box)
 
     def show_needed(self, needed: set[str]) -> None:
         """Show those colours that some chosen model needs."""
@@ -113,7 +113,7 @@ class GiveDialog(FormDialog):
     """Asks for models, options and colours, and tells what comes of them."""
 
     def __init__(self, session: Session, sequence: Sequence, parent: QWidget) -> None:
-        title = words.tr("Give “{name}”").format(name=sequence.name)
+        title = words.tr("Give “{name}”").format(name=words.sequence_word(sequence.name))
         super().__init__(title, parent, self._try)
         self._session, self._sequence = session, sequence
         book = session.book
@@ -245,6 +245,5 @@ def _length(step: Step) -> int:
 
 
 def _told(option: Option) -> str:
-    if not option.note:
-        return option.name
-    return words.tr("{option} – {note}").format(option=option.name, note=option.note)
+    name, note = words.option_word(option.name), words.option_word(option.note)
+    return words.tr("{option} – {note}").format(option=name, note=note) if note else name

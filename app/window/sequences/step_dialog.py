@@ -31,7 +31,7 @@ class SequenceStepDialog(FormDialog):
         self._session, self._sequence, self._old = session, sequence, old
         self._single = len(old.step.applications) <= 1
         self._make_fields(old.step)
-        options = [(one.name, one.name) for one in sequence.options]
+        options = [(words.option_word(one.name), one.name) for one in sequence.options]
         self.needs = Checks(options, old.needs)
         self.unless = Checks(options, old.unless)
         self._fill()
@@ -44,7 +44,7 @@ class SequenceStepDialog(FormDialog):
         self.per_part = whole(step.minutes.per_part, 0, 9999, minutes)
         self.per_change = whole(step.minutes.per_change, 0, 9999, minutes)
         self.places = line("; ".join(step.references()), 320)
-        colours = ((one.name, one.name) for one in self._sequence.colours)
+        colours = ((words.colour_word(one.name), one.name) for one in self._sequence.colours)
         coat = step.applications[0] if step.applications else None
         self.colour = choice(colours, coat.coating if coat else None)
         self.coats = whole(coat.coats if coat else 1, 0, 99)

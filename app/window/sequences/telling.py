@@ -19,7 +19,7 @@ NOTHING = "–"
 
 def titles_of(steps: Iterable[Step]) -> dict[str, str]:
     """Return what each step is called, by its id."""
-    return {step.id: step.title or step.id for step in steps}
+    return {step.id: words.title_word(step.title) or step.id for step in steps}
 
 
 def places_text(references: Iterable[str]) -> str:
@@ -50,7 +50,8 @@ def colours_text(step: Step) -> str:
     tr = words.tr
     named: dict[str, int] = {}
     for one in step.applications:
-        named[one.coating] = max(one.coats, named.get(one.coating, 0))
+        name = words.colour_word(one.coating)
+        named[name] = max(one.coats, named.get(name, 0))
     told = (
         tr("{colour}, {n} coats").format(colour=colour, n=coats) if coats > 1 else colour
         for colour, coats in named.items()
@@ -83,10 +84,14 @@ def only_with(one: SequenceStep) -> str:
     tr = words.tr
     told = []
     if one.needs:
-        told.append(tr("with {options}").format(options=words.listed(list(one.needs))))
+        told.append(tr("with {options}").format(options=_options(one.needs)))
     if one.unless:
-        told.append(tr("not with {options}").format(options=words.listed(list(one.unless))))
+        told.append(tr("not with {options}").format(options=_options(one.unless)))
     return ", ".join(told)
+
+
+def _options(names: Iterable[str]) -> str:
+    return words.listed([words.option_word(name) for name in names])
 
 
 def waits_text(step: Step, titles: Titles) -> str:

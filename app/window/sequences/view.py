@@ -88,15 +88,15 @@ class SequencesView(QWidget):
             tr("Sequences"),
             tr("No sequence."),
             (
-                Column(tr("Sequence"), lambda row: row.sequence.name),
+                Column(tr("Sequence"), lambda row: words.sequence_word(row.sequence.name)),
                 Column(tr("From"), lambda row: tr("your own") if row.own else tr("built in")),
                 Column(tr("Steps"), lambda row: str(len(row.sequence.steps)), True),
                 Column(tr("Models"), lambda row: str(row.models) if row.models else "", True),
                 Column(tr("Offered"), self._offered),
                 Column(
                     tr("Note"),
-                    lambda row: " ".join(row.sequence.note.split()),
-                    tip=lambda row: row.sequence.note,
+                    lambda row: " ".join(words.sequence_word(row.sequence.note).split()),
+                    tip=lambda row: words.sequence_word(row.sequence.note),
                 ),
             ),
         )
@@ -114,7 +114,7 @@ class SequencesView(QWidget):
             tr("Steps of the sequence"),
             tr("No step."),
             (
-                Column(tr("Step"), lambda one: one.step.title or one.step.id),
+                Column(tr("Step"), lambda one: words.title_word(one.step.title) or one.step.id),
                 Column(tr("Work"), lambda one: work_text(one.step)),
                 Column(tr("Lays"), lambda one: colours_text(one.step), swatch=self._swatch),
                 Column(tr("Where"), lambda one: where(one.step)),
@@ -149,10 +149,10 @@ class SequencesView(QWidget):
             tr("Options of the sequence"),
             tr("No option: every model gets every step that it has the parts for."),
             (
-                Column(tr("Option"), lambda one: one.name),
-                Column(tr("Choice"), lambda one: one.choice),
+                Column(tr("Option"), lambda one: words.option_word(one.name)),
+                Column(tr("Choice"), lambda one: words.option_word(one.choice)),
                 Column(tr("Usual"), lambda one: tr("yes") if one.usual else ""),
-                Column(tr("Note"), lambda one: one.note),
+                Column(tr("Note"), lambda one: words.option_word(one.note)),
             ),
         )
         listing.add_button(tr("Add option…"), lambda: self._ask(OptionDialog, None, listing))
@@ -174,9 +174,11 @@ class SequencesView(QWidget):
             tr("Colours of the sequence"),
             tr("No colour: the sequence lays nothing."),
             (
-                Column(tr("Colour"), lambda one: one.name, swatch=self._usual_swatch),
+                Column(
+                    tr("Colour"), lambda one: words.colour_word(one.name), swatch=self._usual_swatch
+                ),
                 Column(tr("Usually"), lambda one: one.usual or tr("asked each time")),
-                Column(tr("Note"), lambda one: one.note),
+                Column(tr("Note"), lambda one: words.colour_word(one.note)),
             ),
         )
         listing.add_button(tr("Add colour…"), lambda: self._ask(ColourDialog, None, listing))
