@@ -15,6 +15,7 @@ from planner.layers.findings import find
 from planner.sequences.built_in import ALL
 from planner.sequences.built_in.weathered import WEATHERED
 from planner.sequences.choosing import complete
+from planner.sequences.difference import difference, taken_over
 from planner.sequences.giving import steps_for
 from planner.values.model import Model, Part, Place
 from planner.values.sequence import Sequence
@@ -91,6 +92,19 @@ def test_a_verified_plan_for_twenty_models(sequence: Sequence) -> None:
     planned = plan(book, NOW)
     assert planned.verdict.accepted
     assert not planned.plan.unplaced
+
+
+@pytest.mark.parametrize("sequence", ALL, ids=NAMES)
+def test_nothing_is_offered_right_after_giving_and_giving_again_changes_nothing(
+    sequence: Sequence,
+) -> None:
+    for row in pairwise(sequence):
+        book = given_book(
+            sequence, row, bare_model(), bare_model("large", area_cm2=900), one_piece()
+        )
+        assert difference(book, sequence) == ()
+        names = [(project.name, one.name) for project in book.projects for one in project.models]
+        assert taken_over(book, sequence, names) == book
 
 
 def test_a_large_model_is_washed_and_chipped_in_sections_that_can_be_done_in_time() -> None:

@@ -21,7 +21,7 @@ from planner.values.step import Application, Minutes, Stage, Step
 
 
 @settings(max_examples=30)
-@given(books())
+@given(books(wished=True))
 def test_saved_and_given_back_it_is_the_same(book: Book) -> None:
     for project in book.projects:
         for model in project.models:
