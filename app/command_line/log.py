@@ -15,7 +15,9 @@ from app.service import happenings, logbook, paper, planning, words
 from app.service.books import open_book
 from app.service.clock import current_minute, read_moment
 from app.service.edits import Edit
+from app.service.moves import moved
 from app.service.step_names import Coat, step_named
+from planner.bench import calendar_of
 from planner.evening.advice import rest, silvering
 from planner.evening.missing import Missed
 from planner.evening.repairs import Repair
@@ -23,7 +25,7 @@ from planner.layers.findings import Finding
 from planner.tonight import RunSheet, WorkRow, run_sheet
 from planner.values.book import Book
 from planner.values.moment import zone_named
-from planner.values.plan import PassKey
+from planner.values.plan import PassKey, Plan
 from planner.values.project import Event, Used
 from planner.values.refusal import Refused, demand, demand_known
 from storage import photos
@@ -115,10 +117,11 @@ def run(args: argparse.Namespace) -> int:
                 bench.apply(edit.name, edit.book, edit.merge)
         after = bench.book()
     with progress("planning"):
-        plan = planning.plan(after, now, quick=True).plan
+        last = planning.plan(book, now, quick=True).plan
+        plan = planning.plan(after, now, last=last, quick=True).plan
     sheet = run_sheet(after, plan, now)
     late = happenings.missed(after, now)
-    remarks = [*made.remarks, *_remarks(after, now, late, zone)]
+    remarks = [*made.remarks, *_shifts(after, last, plan), *_remarks(after, now, late, zone)]
     if args.json:
         document(_document(made, remarks, late, sheet, zone))
     else:
@@ -278,6 +281,27 @@ def _remarks(book: Book, now: int, late: tuple[Missed, ...], zone: ZoneInfo) -> 
         else:
             lines.append(f"{what}; now: {' or '.join(remedy.value for remedy in one.remedies)}")
     lines += [f"look for silvering: {words.pass_name(one.key)}" for one in silvering(book, now)]
+    return lines
+
+
+def _shifts(book: Book, last: Plan, plan: Plan) -> list[str]:
+    """Return what the plan does differently: passes that changed their evening, and finishes."""
+    calendar = calendar_of(book.bench_time)
+    moves = [one for one in moved(last, plan) if one.to_other_stretch(calendar)]
+    lines = []
+    if moves:
+        what = words.count(len(moves), "pass", "passes")
+        names = ", ".join(words.pass_name(one.key) for one in moves[:3])
+        more = ", ..." if len(moves) > 3 else ""
+        lines.append(f"{what} in another stretch than before: {names}{more}")
+    was = dict(last.finishes)
+    for name, end in plan.finishes:
+        by = end - was.get(name, end)
+        if abs(by) >= HOUR:
+            way = "later" if by > 0 else "sooner"
+            when = words.moment(end, calendar.zone)
+            lines.append(f"{name}: done {when}, {words.span(abs(by))} {way}")
+    lines += [f"no place for {words.pass_name(one.key)}: {one.why}" for one in plan.unplaced]
     return lines
 
 

@@ -30,9 +30,7 @@ class Lesson:
     @property
     def sure_drying(self) -> tuple[DryingLine, ...]:
         """The coatings that dry otherwise than the book reckons, for certain enough."""
-        return tuple(
-            line for line in self.drying if not line.estimate.low <= line.now <= line.estimate.high
-        )
+        return tuple(line for line in self.drying if line.sure)
 
 
 def learned(book: Book, now: int, *, cure: Cure | None = None) -> Lesson:

@@ -31,6 +31,7 @@ from planner.values.project import Observed
 COATING_SD = 0.4  # a coating in this room against its stated times: assumed [ln]
 FILM_SD = 0.25  # one film against its coating: assumed [ln]
 SLOWEST, FASTEST = 4.0, 0.25
+LEAST_LOOKS = 3  # at films of a coating, before its drying is called otherwise: assumed
 POINTS = 401
 _UNIT = NormalDist()
 
@@ -55,6 +56,12 @@ class DryingLine:
     looks: int
     estimate: Estimate
     now: float
+
+    @property
+    def sure(self) -> bool:
+        """Tell whether enough looks say that the book reckons with another drying than it is."""
+        reckoned = self.estimate.low <= self.now <= self.estimate.high
+        return self.looks >= LEAST_LOOKS and not reckoned
 
 
 def drying_factor(bounds: Iterable[Bound]) -> Estimate:

@@ -123,10 +123,9 @@ def minutes_told(line: PaceLine) -> tuple[str, str]:
 
 def drying_told(line: DryingLine) -> tuple[str, str]:
     """Return a coating, and what was learned of its drying here."""
-    sure = not line.estimate.low <= line.now <= line.estimate.high
     told = words.tr("{looks}: likely {range} of the stated times; reckoned with {now} %").format(
         looks=words.count(line.looks, words.tr("{n} look"), words.tr("{n} looks")),
-        range=_range(line.estimate, sure=sure),
+        range=_range(line.estimate, sure=line.sure),
         now=round(line.now * 100),
     )
     return line.coating, told

@@ -125,6 +125,14 @@ def test_tacky_skip_redo_stop_note_and_back(desk: Desk) -> None:
     desk.refused(desk.log("back", "--at", EVENING), "nothing to take back")
 
 
+def test_what_moved_is_told(desk: Desk) -> None:
+    """Nothing is done this Thursday any more, so all of it is done a week later."""
+    said = desk.log("stop", "--at", "2031-03-06T19:31")
+    assert said.status == 0
+    assert "5 passes in another stretch than before: cart/prime" in said.out
+    assert "7 d later" in said.out
+
+
 def test_photos_are_kept_with_the_book(desk: Desk, tmp_path: Path) -> None:
     photo = tmp_path / "hull.jpeg"
     photo.write_bytes(PNG)

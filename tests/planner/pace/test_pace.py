@@ -289,6 +289,9 @@ def test_a_room_that_dries_half_again_as_slowly_is_learned_from_looks() -> None:
     assert edit.book.coating("grey primer").slowness == round(line.estimate.factor, 2)
     again = learned_drying(edit.book, now)[0]
     assert again.estimate.factor == pytest.approx(line.estimate.factor)
+    assert pace.learned(book, now).sure_drying == (line,)
+    few = replace(book.project(PROJECT), observed=tuple(looks[:2]))
+    assert pace.learned(replace(book, projects=(few,)), now).sure_drying == ()
     with pytest.raises(Refused, match="was looked at"):
         pace.apply_drying(book, "sand", now)
 
