@@ -11,7 +11,8 @@ from __future__ import annotations
 import judge_cases.bench
 import judge_cases.facts
 import judge_cases.gates
-import judge_cases.units  # noqa: F401 - importing registers the cases
+import judge_cases.units
+import judge_cases.wishes  # noqa: F401 - importing registers the cases
 import pytest
 from judge_cases.making import CASES, Case
 

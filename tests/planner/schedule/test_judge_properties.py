@@ -78,6 +78,7 @@ KINDS = {
     "plain": books(),
     "logged": books(logged=True),
     "pinned and logged": books(pinned=True, logged=True),
+    "wished": books(pinned=True, wished=True),
     "windowed": windowed_books(),
 }
 
