@@ -101,7 +101,8 @@ class PlacesModel(QAbstractTableModel):
 
     def flags(self, index: Index) -> Qt.ItemFlag:
         """Return that every cell can be ticked."""
-        return super().flags(index) | Qt.ItemFlag.ItemIsUserCheckable
+        flags = super().flags(index)
+        return flags | Qt.ItemFlag.ItemIsUserCheckable if index.isValid() else flags
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return a cell's tick."""
@@ -337,7 +338,8 @@ class CoatsField(QWidget):
         if spot[0] >= 0:
             self.table.setCurrentIndex(self.places.index(*spot))
         else:
-            self.table.scrollTo(self.places.index(self.places.first_ticked(), 0))
+            first = self.places.index(self.places.first_ticked(), 0)
+            self.table.scrollTo(first, PlacesTable.ScrollHint.PositionAtTop)
 
     def _add(self) -> None:
         """Show another colour; it becomes part of the step with its first place."""

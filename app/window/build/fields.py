@@ -160,7 +160,7 @@ def number(
     field = QSpinBox()
     field.setRange(low, high)
     _number(field, unit, none)
-    field.valueChanged.connect(changed)
+    field.valueChanged.connect(lambda _value: changed())
     return field
 
 
@@ -172,7 +172,7 @@ def decimal(
     field.setRange(low, high)
     field.setDecimals(2)
     _number(field, unit, none)
-    field.valueChanged.connect(changed)
+    field.valueChanged.connect(lambda _value: changed())
     return field
 
 
@@ -189,7 +189,7 @@ def tick(words_: str, changed: Callable[[], object], tip: str = "") -> QCheckBox
     """Return a box to tick."""
     field = QCheckBox(words_)
     field.setToolTip(tip)
-    field.toggled.connect(changed)
+    field.toggled.connect(lambda _on: changed())
     return field
 
 
@@ -199,7 +199,7 @@ def choice(changed: Callable[[], object]) -> QComboBox:
     field.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
     field.setMinimumContentsLength(10)
     calm(field)
-    field.currentIndexChanged.connect(changed)
+    field.currentIndexChanged.connect(lambda _row: changed())
     return field
 
 
@@ -236,6 +236,7 @@ def put(field: QWidget, value: Any) -> None:
     if isinstance(field, QLineEdit):
         if field.text() != value:
             field.setText(value)
+            field.setCursorPosition(0)
     elif isinstance(field, QCheckBox):
         field.setChecked(value)
     elif isinstance(field, QDateEdit):

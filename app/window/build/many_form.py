@@ -138,7 +138,7 @@ class ManyForm(Form):
         chosen = self.helper.currentData()
         self._wish(StepChange(helper=chosen == "yes" if chosen else None))
 
-    def _trait(self, trait: Trait, _row: int = 0) -> None:
+    def _trait(self, trait: Trait) -> None:
         chosen = self.traits[trait].currentData()
         one = frozenset({trait})
         if chosen:

@@ -68,8 +68,8 @@ class BuildModel(QAbstractItemModel):
     def show_nodes(self, nodes: Sequence[Node], waits: Callable[[Key], str]) -> bool:
         """Show other nodes; ``waits`` says what a step waits for.
 
-        Where the same lines stand in the same places, they are only
-        repainted, and False is returned.
+        Where the same lines stand in the same places, only what is other
+        is told, and False is returned.
         """
         self._waits = waits
         top = [_Entry(node, row, None) for row, node in enumerate(nodes)]
@@ -77,8 +77,10 @@ class BuildModel(QAbstractItemModel):
         _enter(top, entries)
         if list(entries) == list(self._entries):
             for key, entry in self._entries.items():
-                entry.node = entries[key].node
-            self._repaint()
+                node = entries[key].node
+                if node is not entry.node:  # an edit leaves most as they are
+                    entry.node = node
+                    self._tell(entry)
             return False
         self.beginResetModel()
         self._top, self._entries = top, entries
@@ -86,9 +88,10 @@ class BuildModel(QAbstractItemModel):
         return True
 
     def show_known(self, known: Known) -> None:
-        """Show what a plan adds."""
+        """Show what a plan adds; the view paints its lines anew."""
         self._known = known
-        self._repaint()
+        for entry in self._top:
+            self._tell(entry)
 
     def key_at(self, index: Index) -> Key | None:
         """Return what a line speaks of."""
@@ -262,13 +265,9 @@ class BuildModel(QAbstractItemModel):
             return column == 0
         return key.kind is Kind.STEP and column in (0, FLOAT) and self._known.critical(key)
 
-    def _repaint(self) -> None:
-        for parent in {*(entry.parent for entry in self._entries.values())}:
-            below = parent.below if parent else self._top
-            if below:
-                first = self.createIndex(0, 0, below[0])
-                last = self.createIndex(len(below) - 1, COLUMNS - 1, below[-1])
-                self.dataChanged.emit(first, last)
+    def _tell(self, entry: _Entry) -> None:
+        first = self.createIndex(entry.row, 0, entry)
+        self.dataChanged.emit(first, self.createIndex(entry.row, COLUMNS - 1, entry))
 
     def _entry(self, index: Index) -> _Entry | None:
         return index.internalPointer() if index.isValid() else None

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
-from enum import Enum, auto
+from enum import StrEnum, auto
 from functools import cached_property, lru_cache
 
 from app.service.build_edits.spots import ModelAt, StepAt
@@ -21,7 +21,7 @@ from planner.values.same import Same
 from planner.values.step import Step
 
 
-class Kind(Enum):
+class Kind(StrEnum):
     """What a line speaks of."""
 
     PROJECT = auto()

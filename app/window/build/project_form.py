@@ -47,7 +47,7 @@ def dated(changed: Callable[[], object]) -> tuple[QCheckBox, QDateEdit]:
     field.setDisplayFormat("d MMM yyyy")
     field.setKeyboardTracking(False)
     field.setDate(QDate.currentDate().addDays(28))
-    field.dateChanged.connect(changed)
+    field.dateChanged.connect(lambda _date: changed())
     calm(field)
     return tick("", changed), field
 

@@ -128,7 +128,9 @@ class StepForm(Form):
         self.wide(self.after, "after")
         self.gates = GatesField()
         self.gates.changed.connect(self._apply)
-        self.wide(self.gates, "gates", "windows")
+        self.wide(
+            self.gates, "gates", "windows", "opens", "closes", "preparation_minutes", "merges"
+        )
 
     # -- showing and reading ----------------------------------------------------------------
 

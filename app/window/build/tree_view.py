@@ -14,9 +14,11 @@ from PySide6.QtCore import (
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
+    QLineEdit,
     QStyledItemDelegate,
     QStyleOptionViewItem,
     QTreeView,
+    QWidget,
 )
 
 from app.window.build.model import BuildModel
@@ -35,6 +37,13 @@ class Roomy(QStyledItemDelegate):
     ) -> QSize:
         """Return the usual size, and a little more height."""
         return super().sizeHint(option, index) + QSize(0, 6)
+
+    def setEditorData(  # noqa: N802
+        self, editor: QWidget, index: QModelIndex | QPersistentModelIndex
+    ) -> None:
+        """Leave alone what is being typed, when a plan arrives meanwhile."""
+        if not (isinstance(editor, QLineEdit) and editor.isModified()):
+            super().setEditorData(editor, index)
 
 
 class BuildTree(QTreeView):

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import partial
+from functools import cached_property, partial
+from typing import TypeVar
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
+    QMenu,
     QScrollArea,
     QSplitter,
     QStackedWidget,
@@ -21,12 +23,12 @@ from app.service.build_edits.spots import model_of, project_of
 from app.service.edits import Edit
 from app.window import words
 from app.window.build.acts import Acts
-from app.window.build.drawing import EMPTY, NetworkDrawing, Shown
 from app.window.build.fields import Form
 from app.window.build.forms import ModelForm, PartForm, PlaceForm
 from app.window.build.layers import Layouts
 from app.window.build.many_form import ManyForm
 from app.window.build.model import BuildModel
+from app.window.build.network_panel import NetworkPanel
 from app.window.build.nodes import Key, Kind, Known, nodes_of, step_name
 from app.window.build.project_form import ProjectForm
 from app.window.build.step_form import StepForm
@@ -41,6 +43,7 @@ from planner.values.book import Book
 from planner.values.refusal import Refused
 
 ASIDE = 348
+F = TypeVar("F", bound=Form)
 
 
 class BuildView(QWidget):
@@ -49,21 +52,23 @@ class BuildView(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.ready = False
+        self._areas: dict[Form, QScrollArea] = {}
         self._session = session
         self._known = Known()
         self._layouts = Layouts()
         self.model = BuildModel(self)
         self.tree = BuildTree(self.model)
-        self.project_form, self.model_form = ProjectForm(), ModelForm()
-        self.part_form, self.place_form = PartForm(), PlaceForm()
-        self.step_form, self.many_form = StepForm(), ManyForm()
         self.forms = QStackedWidget()
-        self.nothing = QWidget()
-        for page in (self.nothing, *self._every_form()):
-            self.forms.addWidget(_scrolling(page) if isinstance(page, Form) else page)
+        self.forms.addWidget(QWidget())
         self.findings = FindingsPanel()
-        self.drawing = NetworkDrawing()
+        self.network = NetworkPanel(self._layouts)
         self.message = Message()
+        self.invitation = text(
+            self.tr(
+                "Nothing stands on the table. Begin a project under “More”, or answer three "
+                "short questions on the page “Tonight” (Ctrl+1)."
+            )
+        )
         self.acts = Acts(self)
         self._later = QTimer(self)
         self._later.setSingleShot(True)
@@ -77,25 +82,54 @@ class BuildView(QWidget):
         """The open book."""
         return self._session.book
 
-    def _every_form(self) -> tuple[Form, ...]:
-        return (
-            self.project_form,
-            self.model_form,
-            self.part_form,
-            self.place_form,
-            self.step_form,
-            self.many_form,
-        )
+    # A form is made when the first line of its kind is chosen: the window opens sooner.
+
+    @cached_property
+    def project_form(self) -> ProjectForm:
+        """The form of a project."""
+        return self._made(ProjectForm())
+
+    @cached_property
+    def model_form(self) -> ModelForm:
+        """The form of a model."""
+        return self._made(ModelForm())
+
+    @cached_property
+    def part_form(self) -> PartForm:
+        """The form of a part."""
+        return self._made(PartForm())
+
+    @cached_property
+    def place_form(self) -> PlaceForm:
+        """The form of a place."""
+        return self._made(PlaceForm())
+
+    @cached_property
+    def step_form(self) -> StepForm:
+        """The form of a step."""
+        return self._made(StepForm())
+
+    @cached_property
+    def many_form(self) -> ManyForm:
+        """The form of several steps."""
+        return self._made(ManyForm())
+
+    def _made(self, form: F) -> F:
+        form.wanted.connect(partial(self._edit, form))
+        area = _scrolling(form)
+        self._areas[form] = area
+        self.forms.addWidget(area)
+        return form
 
     def _connect(self) -> None:
+        self.tree.chosen.connect(self.acts.show_chosen)
         self.tree.chosen.connect(lambda: self._later.start(0))
-        self.model.renamed.connect(self.acts.rename_to)
-        # A drop ends before the book is another: Qt still holds the lines dragged.
-        self.model.dropped.connect(self.acts.drop, Qt.ConnectionType.QueuedConnection)
-        self.drawing.chosen.connect(self._chosen_in_drawing)
+        # An editor closes and a drop ends before the book is another: Qt still holds the lines.
+        queued = Qt.ConnectionType.QueuedConnection
+        self.model.renamed.connect(self.acts.rename_to, queued)
+        self.model.dropped.connect(self.acts.drop, queued)
+        self.network.chosen.connect(self._chosen_in_drawing)
         self.findings.mend_wanted.connect(self._mend)
-        for form in self._every_form():
-            form.wanted.connect(partial(self._edit, form))
 
     # -- laying out -------------------------------------------------------------------------
 
@@ -105,6 +139,7 @@ class BuildView(QWidget):
         head.addWidget(text(self.tr("Build"), size=1.9, bold=True))
         head.addLayout(self._tools())
         head.addWidget(self.message)
+        head.addWidget(self.invitation)
         aside = QSplitter(Qt.Orientation.Vertical)
         aside.addWidget(self.forms)
         aside.addWidget(self.findings)
@@ -119,7 +154,7 @@ class BuildView(QWidget):
         self.across.setChildrenCollapsible(False)
         self.down = QSplitter(Qt.Orientation.Vertical)
         self.down.addWidget(self.across)
-        self.down.addWidget(self._below())
+        self.down.addWidget(self.network)
         self.down.setSizes([480, 190])
         self.down.setStretchFactor(0, 1)
         column = QVBoxLayout(self)
@@ -147,37 +182,18 @@ class BuildView(QWidget):
             button.setDefaultAction(action)
             button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             row.addWidget(button)
-        copy = QToolButton()
-        copy.setText(acts.targets.title())
-        copy.setMenu(acts.targets)
-        copy.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
-        copy.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        row.insertWidget(5, copy)
+        row.addWidget(_menu_button(acts.targets.title(), acts.targets))
+        more = QMenu(self)
+        more.addActions(acts.every())
+        row.addWidget(_menu_button(self.tr("More"), more))
         row.addStretch(1)
         return row
-
-    def _below(self) -> QWidget:
-        holder = QWidget()
-        column = QVBoxLayout(holder)
-        column.setContentsMargins(24, 4, 0, 0)
-        column.setSpacing(2)
-        self.heading = text("", bold=True)
-        self.legend = text("", size=0.92)
-        column.addWidget(self.heading)
-        column.addWidget(self.legend)
-        area = QScrollArea()
-        area.setWidget(self.drawing)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setAccessibleName(self.tr("What waits for what"))
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        column.addWidget(area, 1)
-        return holder
 
     # -- what the window asks ---------------------------------------------------------------
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
-        self.drawing.set_colours(colours)
+        self.network.set_colours(colours)
         self.findings.set_colours(colours)
         self._show_findings()
 
@@ -186,6 +202,7 @@ class BuildView(QWidget):
         book = self.book
         if book is None:
             return
+        self.invitation.setVisible(not book.projects)
         kept = self.tree.keep()
         if self.model.show_nodes(nodes_of(book), self._waits):
             self.tree.restore(kept)
@@ -196,6 +213,7 @@ class BuildView(QWidget):
         findings, slacks = picture.build
         self._known = Known(findings, slacks)
         self.model.show_known(self._known)
+        self.tree.viewport().update()
         self._show_drawing()
         self._show_findings()
 
@@ -258,11 +276,12 @@ class BuildView(QWidget):
     # -- showing ----------------------------------------------------------------------------
 
     def _show_chosen(self) -> None:
+        self._later.stop()
         self.acts.show_chosen()
         try:
             self._show_form()
         except Refused:  # it has just gone from the book; the tree follows
-            self.forms.setCurrentWidget(self.nothing)
+            self.forms.setCurrentIndex(0)
         self._show_drawing()
         self._show_findings()
 
@@ -290,54 +309,13 @@ class BuildView(QWidget):
             self._front(self.model_form)
 
     def _front(self, form: Form) -> None:
-        self.forms.setCurrentIndex(1 + self._every_form().index(form))
+        self.forms.setCurrentWidget(self._areas[form])
 
     def _show_drawing(self) -> None:
-        key, book = self.tree.current(), self.book
-        if key is None or book is None or not key.model:
-            self.heading.setText(self.tr("What waits for what"))
-            self.legend.setText(self.tr("Choose a model, and its steps are drawn here."))
-            self.drawing.show_layout(EMPTY, {})
-            return
-        try:
-            project = project_of(book, key.project)
-            model = model_of(book, key.home)
-            layout = self._layouts.of(book, project, model)
-        except Refused as refused:
-            self.legend.setText(refused.mend)
-            self.drawing.show_layout(EMPTY, {})
-            return
-        shown = {}
-        for one in model.steps:
-            at = Key(Kind.STEP, key.project, key.model, step=one.id)
-            node = self.model.node_at(self.model.index_of(at))
-            wait = self._known.float_of(at)
-            shown[one.id] = Shown(
-                name=step_name(model, one.id),
-                tool=one.tool,
-                stage=one.stage,
-                swatch=node.swatches[0] if node and node.swatches else "",
-                wait=words.span(wait) if wait is not None and wait > 0 else "",
-                critical=self._known.critical(at),
-            )
-        self.drawing.show_layout(layout, shown)
-        self.heading.setText(self.tr("What waits for what: {model}").format(model=model.name))
-        self._say_legend(any(one.critical for one in shown.values()))
-        if key.step in shown:
-            self.drawing.choose(key.step)
-
-    def _say_legend(self, critical: bool) -> None:
-        if critical:
-            said = self.tr(
-                "Heavy frames hold the end: a minute later there is a minute later for the whole "
-                "project, however much bench time there is."
-            )
-        elif self._known.slacks:
-            said = self.tr("Nothing here holds the end: another model takes longer.")
-        else:
-            said = ""
-        self.legend.setText(said)
-        self.legend.setVisible(bool(said))
+        key = self.tree.current()
+        home = Key(Kind.MODEL, key.project, key.model) if key is not None else None
+        node = self.model.node_at(self.model.index_of(home)) if home is not None else None
+        self.network.show_model(self.book, key, self._known, node)
 
     def _show_findings(self) -> None:
         key = self.tree.current() if self.ready else None
@@ -363,6 +341,15 @@ class BuildView(QWidget):
         key = self.tree.current()
         if key is not None:
             self.tree.choose(Key(Kind.STEP, key.project, key.model, step=step))
+
+
+def _menu_button(name: str, menu: QMenu) -> QToolButton:
+    button = QToolButton()
+    button.setText(name)
+    button.setMenu(menu)
+    button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+    button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    return button
 
 
 def _scrolling(form: QWidget) -> QScrollArea:

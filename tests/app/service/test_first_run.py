@@ -1,0 +1,74 @@
+"""Answers of the first run: how hours are read, and what is refused."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from app.service.books import starter_book
+from app.service.first_run import Answers, Hours, Vehicle, begin, read_hours
+from planner.values.refusal import Refused
+
+TODAY = date(2031, 3, 3)
+
+
+@pytest.mark.parametrize(
+    ("typed", "read"),
+    [
+        ("19:30-21:30", ("19:30", "21:30")),
+        ("20-22", ("20:00", "22:00")),
+        (" 9.15 – 12 ", ("09:15", "12:00")),
+        ("20-24", ("20:00", "00:00")),
+        ("22:00-1:00", ("22:00", "01:00")),
+    ],
+)
+def test_hours_are_read_as_people_write_them(typed: str, read: tuple[str, str]) -> None:
+    assert read_hours(typed) == read
+
+
+@pytest.mark.parametrize("typed", ["", "late", "20", "25-26", "20:70-22", "20-22-23", "24-1"])
+def test_what_is_no_hours_is_refused(typed: str) -> None:
+    with pytest.raises(Refused, match="19:30-21:30"):
+        read_hours(typed)
+
+
+def _answers(**changes: object) -> Answers:
+    whole: dict[str, object] = {
+        "project": "On the table",
+        "vehicles": (Vehicle(name="Ferry Pike", sequence="quick table-top"),),
+        "hours": (Hours(days=frozenset({1}), start="20:00", end="22:00"),),
+    }
+    return Answers(**{**whole, **changes})  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(
+    ("changes", "place"),
+    [
+        ({"vehicles": ()}, "vehicles"),
+        ({"hours": ()}, "hours"),
+        ({"hours": (Hours(days=frozenset(), start="20:00", end="22:00"),)}, "hours"),
+        ({"temperature_c": 99.0}, "room"),
+        ({"vehicles": (Vehicle(name="a/b", sequence="quick table-top"),)}, "vehicles"),
+        ({"vehicles": (Vehicle(name="a", sequence="no such"),)}, "vehicles"),
+        (
+            {"vehicles": (Vehicle(name="a", sequence="quick table-top", options=("odd",)),)},
+            "vehicles",
+        ),
+    ],
+)
+def test_a_refusal_names_the_question(changes: dict[str, object], place: str) -> None:
+    with pytest.raises(Refused) as refused:
+        begin(starter_book("UTC", TODAY), _answers(**changes), TODAY)
+    assert refused.value.place.startswith(place)
+
+
+def test_what_was_there_stays() -> None:
+    book = begin(starter_book("UTC", TODAY), _answers(), TODAY).book
+    second = _answers(
+        project="More", vehicles=(Vehicle(name="Punt", sequence="figure"),), airbrush=False
+    )
+    after = begin(book, second, TODAY).book
+    assert after.projects[0] is book.projects[0]
+    assert after.gear == book.gear  # a project sprays with it
+    assert [one.name for one in after.projects] == ["On the table", "More"]
