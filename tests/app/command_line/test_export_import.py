@@ -207,27 +207,21 @@ def test_what_differs_is_told_and_chosen(tackfree: Run, tmp_path: Path) -> None:
     assert [one.target for one in now.projects] == [None]
 
 
-@pytest.mark.parametrize(
-    ("word", "told"),
-    [
+def test_a_choice_of_nothing_is_refused(tackfree: Run, tmp_path: Path) -> None:
+    mine = with_book(tmp_path / "mine.tackfree", small_book())
+    out = tmp_path / "theirs.json"
+    first, *others = small_book().coatings
+    theirs = replace(small_book(), coatings=(replace(first, swatch="#123456"), *others))
+    out.write_bytes(dump(Exchange(theirs)))
+    for word, told in (
         ("coating grey primr=theirs", 'did you mean "coating grey primer"'),
         ("nonsense", "makes no choice"),
         ("coating grey primer=none", "makes no choice"),
-    ],
-)
-def test_a_choice_of_nothing_is_refused(
-    tackfree: Run, tmp_path: Path, word: str, told: str
-) -> None:
-    mine = with_book(tmp_path / "mine.tackfree", small_book())
-    out = tmp_path / "theirs.json"
-    other = replace(small_book().coatings[0], swatch="#123456")
-    out.write_bytes(
-        dump(Exchange(replace(small_book(), coatings=(other, *small_book().coatings[1:]))))
-    )
-    said = tackfree("import", out, "--book", mine, "--take", word)
-    assert (said.status, said.err.count("\n")) == (2, 1)
-    assert "--take" in said.err
-    assert told in said.err
+    ):
+        said = tackfree("import", out, "--book", mine, "--take", word)
+        assert (said.status, said.err.count("\n")) == (2, 1)
+        assert "--take" in said.err
+        assert told in said.err
     with open_book(mine) as book:
         assert book.book() == small_book()
 
@@ -241,13 +235,13 @@ def test_an_import_into_nothing_begins_a_book(tackfree: Run, tmp_path: Path) -> 
         assert book.book().room == small_book().room  # there was none of its own yet
 
 
-@pytest.mark.parametrize("data", [b"", b"{}", b"\x00\xff", b'{"tackfree": 9}', b"[1]"])
-def test_bad_files_are_refused_by_name(tackfree: Run, tmp_path: Path, data: bytes) -> None:
-    path = tmp_path / "bad.json"
-    path.write_bytes(data)
-    said = tackfree("import", path, "--book", with_book(tmp_path / "b.tackfree", small_book()))
-    assert (said.status, said.err.count("\n")) == (2, 1)
-    assert "bad.json" in said.err
+def test_bad_files_are_refused_by_name(tackfree: Run, tmp_path: Path) -> None:
+    path, book = tmp_path / "bad.json", with_book(tmp_path / "b.tackfree", small_book())
+    for data in (b"", b"{}", b"\x00\xff", b'{"tackfree": 9}', b"[1]"):
+        path.write_bytes(data)
+        said = tackfree("import", path, "--book", book)
+        assert (said.status, said.err.count("\n")) == (2, 1)
+        assert "bad.json" in said.err
 
 
 def test_a_sequence_goes_round(tackfree: Run, tmp_path: Path) -> None:

@@ -6,6 +6,7 @@ import csv
 import io
 from collections.abc import Callable, Iterator
 from dataclasses import replace
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -153,15 +154,21 @@ def test_no_cell_of_a_table_calculates(
     assert not set("".join(cells)) & (TURNING | {"\x00", "\x1b"})
 
 
+def calendar(book: Book) -> bytes:
+    planned = planning.plan(book, NOW)
+    return calendar_bytes(planned.book, planned.plan, NOW, Path("x")).data
+
+
+@cache
+def plain_calendar() -> bytes:
+    return calendar(logged_book())
+
+
 @each
 def test_the_calendar_keeps_its_shape(name: str, text: str) -> None:
-    def calendar(book: Book) -> bytes:
-        planned = planning.plan(book, NOW)
-        return calendar_bytes(planned.book, planned.plan, NOW, Path("x")).data
-
     data = calendar(spiked(name, text))
     read = vobject.readOne(data.decode())
-    plain = vobject.readOne(calendar(logged_book()).decode())
+    plain = vobject.readOne(plain_calendar().decode())
     assert len(read.vevent_list) == len(plain.vevent_list)
     for mine, theirs in zip(read.vevent_list, plain.vevent_list, strict=True):
         assert [one.name for one in mine.getChildren()] == [

@@ -231,7 +231,7 @@ def test_a_project_goes_out_with_the_sequence_that_made_it() -> None:
 
 
 @given(rich_books(), rich_books(), st.sampled_from(Choice))
-@settings(max_examples=15)
+@settings(max_examples=8)
 def test_nothing_of_the_book_is_lost_unless_the_file_was_preferred(
     ours: Book, theirs: Book, choice: Choice
 ) -> None:

@@ -93,7 +93,6 @@ SHEETS = [
     ("small", Paper.A4, False),
     ("small", Paper.LETTER, True),
     ("long", Paper.A4, False),
-    ("long", Paper.LETTER, True),
     ("club_day_batch", Paper.A4, True),
 ]
 every_sheet = pytest.mark.parametrize(("name", "paper", "tonight"), SHEETS)
