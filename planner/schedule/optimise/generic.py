@@ -36,16 +36,16 @@ class PlainProblem:
     durations
         Of each activity, 0 or more.
     demands
-        Of each activity, one number for each resource.
+        Of each activity, one number for each resource, 0 or more.
     capacities
-        Of each resource.
+        Of each resource, 0 or more.
     lags
         Between starts.
 
     Raises
     ------
     Refused
-        If the lists do not fit together.
+        If the lists do not fit together, or a number is negative that must not be.
     """
 
     durations: tuple[int, ...]
@@ -56,8 +56,13 @@ class PlainProblem:
     def __post_init__(self) -> None:
         count = len(self.durations)
         demand(len(self.demands) == count, "demands", "must be as many as the durations")
+        for at, duration in enumerate(self.durations):
+            demand(duration >= 0, f"durations[{at}]", "must not be negative")
+        for at, capacity in enumerate(self.capacities):
+            demand(capacity >= 0, f"capacities[{at}]", "must not be negative")
         for at, own in enumerate(self.demands):
             demand(len(own) == len(self.capacities), f"demands[{at}]", "needs one per resource")
+            demand(min(own, default=0) >= 0, f"demands[{at}]", "must not be negative")
         for at, lag in enumerate(self.lags):
             number_in(lag.before, 0, count - 1, f"lags[{at}].before")
             number_in(lag.after, 0, count - 1, f"lags[{at}].after")
@@ -103,7 +108,8 @@ def least_makespan(problem: PlainProblem, work: Work) -> PlainSchedule:
 
 def broken(problem: PlainProblem, starts: tuple[int, ...]) -> list[str]:
     """Return what a schedule does against the problem, counted unit by unit of time."""
-    wrong = [
+    wrong = [f"activity {at} starts at {s}, before 0" for at, s in enumerate(starts) if s < 0]
+    wrong += [
         f"activity {lag.after} starts {starts[lag.after]}, not {lag.least} after {lag.before}"
         for lag in problem.lags
         if starts[lag.after] < starts[lag.before] + lag.least
@@ -122,8 +128,11 @@ def broken(problem: PlainProblem, starts: tuple[int, ...]) -> list[str]:
 
 
 def first_schedule(problem: PlainProblem) -> tuple[int, ...] | None:
-    """Return a schedule by serial generation where no lag is a greatest one, else None."""
-    if any(lag.least < 0 for lag in problem.lags):
+    """Return a schedule by serial generation where no lag is a greatest one, else None.
+
+    None also where an activity asks more of a resource than there is.
+    """
+    if any(lag.least < 0 for lag in problem.lags) or _asks_too_much(problem):
         return None
     before: dict[int, list[Lag]] = {}
     for lag in problem.lags:
@@ -155,6 +164,15 @@ def _share(
         model.add_no_overlap(intervals)
     else:
         model.add_cumulative(intervals, demands, capacity)
+
+
+def _asks_too_much(problem: PlainProblem) -> bool:
+    return any(
+        amount > capacity
+        for own, duration in zip(problem.demands, problem.durations, strict=True)
+        for amount, capacity in zip(own, problem.capacities, strict=True)
+        if duration
+    )
 
 
 def _fits(problem: PlainProblem, starts: dict[int, int], index: int, start: int) -> bool:
