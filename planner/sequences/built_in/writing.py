@@ -122,7 +122,7 @@ def decals(
     """Write decals and their pressing; bed and seal are the sequence's own."""
     settle = Gate(
         after="decals",
-        windows=(Window(opens=Mark(minutes=3), closes=Mark(minutes=90)),),
+        windows=(Window(closes=Mark(minutes=90)),),
         closing=Bound.END,
     )
     return (

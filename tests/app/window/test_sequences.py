@@ -96,7 +96,7 @@ def test_steps_are_shown_with_the_usual_options_or_all(bare: Opened) -> None:
     every = [row[0] for row in texts(view.steps)]
     assert every.count("Prime") == 3
     view.steps.choose(every.index("Press the decals down while the setting fluid works"))
-    assert "done from 3 min to 1 h 30 min after “Decals”" in view.steps.detail.text()
+    assert "done within 1 h 30 min after “Decals”" in view.steps.detail.text()
     assert "Only with decals" in view.steps.detail.text()
 
 

@@ -20,7 +20,7 @@ from planner.values.sequence import EVERY
 from planner.values.step import Application, Minutes, Stage, Step
 
 
-@settings(max_examples=30)
+@settings(max_examples=15)
 @given(books(wished=True))
 def test_saved_and_given_back_it_is_the_same(book: Book) -> None:
     for project in book.projects:
