@@ -22,6 +22,7 @@ class MovedPanel(QWidget):
         self.list = QListWidget()
         self.list.setFrameShape(QListWidget.Shape.NoFrame)
         self.list.setWordWrap(True)
+        self.list.setSpacing(2)
         self.list.setAccessibleName(self.tr("What moved"))
         self.list.setFixedHeight(190)
         self.list.hide()

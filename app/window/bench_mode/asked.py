@@ -11,6 +11,7 @@ from app.window.bench_mode.face import Look
 from app.window.bench_mode.letters import LARGE, PLAIN, SMALL, PlaceLine, font_of
 
 LINES = 9
+ROOMY = 5  # more lines than this are written smaller
 
 
 @dataclass(frozen=True)
@@ -46,7 +47,7 @@ def asked_face(asked: Asked, look: Look) -> tuple[QWidget, QLineEdit | None]:
     holder = QWidget()
     column = QVBoxLayout(holder)
     column.setContentsMargins(0, 0, 0, 0)
-    column.setSpacing(look.pixels(6))
+    column.setSpacing(look.pixels(2 if len(asked.lines) > ROOMY else 6))
     for told in asked.about:
         column.addWidget(look.label(told, PLAIN))
     for number, line in enumerate(asked.lines[:LINES], start=1):
@@ -57,7 +58,7 @@ def asked_face(asked: Asked, look: Look) -> tuple[QWidget, QLineEdit | None]:
                 )
             )
             continue
-        column.addWidget(_line(number, line, look))
+        column.addWidget(_line(number, line, look, crowded=len(asked.lines) > ROOMY))
     field_: QLineEdit | None = None
     if asked.typed is not None:
         field_ = QLineEdit()
@@ -69,7 +70,7 @@ def asked_face(asked: Asked, look: Look) -> tuple[QWidget, QLineEdit | None]:
     return holder, field_
 
 
-def _line(number: int, line: Line, look: Look) -> QWidget:
+def _line(number: int, line: Line, look: Look, *, crowded: bool) -> QWidget:
     holder = QWidget()
     row = QHBoxLayout(holder)
     row.setContentsMargins(0, 0, 0, 0)
@@ -79,7 +80,7 @@ def _line(number: int, line: Line, look: Look) -> QWidget:
     row.addWidget(key)
     words_ = QVBoxLayout()
     words_.setSpacing(0)
-    words_.addWidget(look.label(line.told, LARGE))
+    words_.addWidget(look.label(line.told, PLAIN if crowded else LARGE))
     if line.below:
         words_.addWidget(look.label(line.below, SMALL, colour="soft"))
     row.addLayout(words_, 1)

@@ -205,7 +205,13 @@ class Evening(QObject):
         about = []
         for one in braked(picture, row):
             state = words.tr("wet") if one.state is None else words.state_word(one.state.value)
-            told = words.tr("{places}: {coating} is {state}").format(
+            ready = one.hard is not None and one.hard <= picture.now
+            form = (
+                words.tr("✓ {places}: {coating} is {state}")
+                if ready
+                else words.tr("○ {places}: {coating} is only {state}")
+            )
+            told = form.format(
                 places=words.listed(_parts(one.places)), coating=one.coating, state=state
             )
             if one.hard is None:
@@ -214,9 +220,9 @@ class Evening(QObject):
                 hard = words.opening(one.hard, picture.zone, picture.now)
                 told += words.tr(", dry-through {time}").format(time=hard)
             about.append(told)
-        name = words.capital(words.stage_word(row.stage))
+        name = words.stage_word(row.stage)
         return Asked(
-            words.tr("Before {work}: what lies below").format(work=name),
+            words.tr("Ready for {work}?").format(work=name),
             about=tuple(about),
             space=self._begin,
             space_word=words.tr("it is ready: begin"),

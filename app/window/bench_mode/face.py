@@ -13,7 +13,7 @@ from app.window.bench_mode.letters import LARGE, PLAIN, SMALL, PlaceLine, Swatch
 from app.window.bench_mode.loads import others, served
 from app.window.palette import Colours
 from app.window.picture import Picture
-from planner.cautions import Caution
+from planner.cautions import LAST_WORD, Caution
 from planner.evening.advice import one_first
 from planner.evening.instead import Taker
 from planner.quantity import Load, fill
@@ -72,7 +72,7 @@ def one_line(job: Job) -> str:
     """Return a job in one line: "Prime · Quay Tractor Heron"."""
     row = job.row
     about = row.key.model if isinstance(row, WorkRow) else row.coating or row.airbrush
-    if isinstance(row, BenchRow) and row.serves is not None:
+    if isinstance(row, BenchRow) and row.kind is BenchKind.PREPARE and row.serves is not None:
         about = reasons.key_name(row.serves)
     return words.tr("{work} · {about}").format(work=heading(job), about=about)
 
@@ -116,6 +116,8 @@ def _work(
         column.addWidget(look.label(words.capital(at), SMALL, colour="drying_word"))
     for caution in row.cautions[:CAUTIONS_SHOWN]:
         column.addWidget(_caution(caution, look))
+    if row.cautions:
+        column.addWidget(look.label(words.tr(LAST_WORD), SMALL, colour="soft"))
 
 
 def _with(picture: Picture, row: WorkRow, begun: int | None) -> str:

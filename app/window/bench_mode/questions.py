@@ -25,6 +25,7 @@ from planner.values.project import Event
 Make = Callable[[Callable[[Book], Edit]], None]
 Ask = Callable[[Asked], None]
 FILMS_ASKED = 7
+STEPS_TOLD = 5
 
 
 class Questions:
@@ -154,7 +155,7 @@ class Questions:
             lines.append(
                 Line(
                     words.capital(_repair_word(kind)),
-                    words.listed(names),
+                    _steps_told(names),
                     partial(self._mend, key, kind, event),
                 )
             )
@@ -294,6 +295,15 @@ def _lately(picture: Picture) -> list[tuple[PassKey, int]]:
         is not None
     ]
     return sorted(found, key=lambda one: (-one[1], one[0]))
+
+
+def _steps_told(names: list[str]) -> str:
+    """Return the steps of a repair, counted where they are many."""
+    if len(names) <= STEPS_TOLD:
+        return words.listed(names)
+    return words.tr("{n} steps, from {first} to {last}").format(
+        n=len(names), first=names[0], last=names[-1]
+    )
 
 
 def _remedy_word(choice: Remedy) -> str:

@@ -120,7 +120,7 @@ class BenchMode(QWidget):
 
     def _prepared(self) -> None:
         picture = self._session.picture
-        if self.isVisible() and picture is not None:
+        if self.isVisible() and picture is not None and picture is not self.evening.picture:
             self.evening.follow(picture)
             if self.field is None:  # what is being typed stays
                 self._build()

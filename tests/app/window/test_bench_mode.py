@@ -8,13 +8,15 @@ import pytest
 from bench_steps import AtTheBench
 from PySide6.QtCore import Qt
 from small_book import BRUSH, NOW, at, key, small_book
-from window_steps import MakeWindow
+from window_steps import MakeWindow, replan
 
 from app.window.bench_mode.jobs import jobs_of
 from app.window.bench_mode.keys import BINDINGS, Deed
 from app.window.bench_mode.view import BenchMode
+from app.window.moved_panel import cause_words
 from app.window.palette import DARK, LIGHT, contrast
 from planner.values.plan import BenchKind
+from planner.values.project import Event
 
 Key = Qt.Key
 
@@ -126,6 +128,84 @@ def test_a_load_already_in_the_cup_is_no_job(bench: Bench) -> None:
     assert first({}) == (BenchKind.LOAD, "grey primer")
     assert first({BRUSH: "grey primer"}) is None
     assert first({BRUSH: "thin sand"}) == (BenchKind.CHANGE, "grey primer")
+
+
+def test_work_done_before_its_turn_is_asked_about(bench: Bench) -> None:
+    here = bench()
+    while here.doing != str(key("sand")):
+        here.press(Key.Key_Right)  # sand comes after prime
+    here.press(Key.Key_Space)
+    asked = here.bench.asked
+    assert asked is not None
+    assert "prime" in asked.about[0]
+    steps = [step.id for step in here.project.models[0].steps]
+    assert steps.index("sand") < steps.index("prime")
+
+
+def test_places_not_ticked_may_be_left_for_later(bench: Bench) -> None:
+    here = bench()
+    here.press(Key.Key_Space, Key.Key_1)
+    here.now += 6
+    here.press(Key.Key_Space)
+    here.choose("only what is ticked")
+    (entry,) = here.project.log
+    assert (entry.step, entry.ticked) == ("prime", ("tub/bed",))
+    rest = [step for step in here.project.models[0].steps if step.id.startswith("prime-")]
+    assert [step.references() for step in rest] == [("tub/sides",)]
+
+
+def test_the_closing_check_names_wet_parts_and_the_airbrush(bench: Bench) -> None:
+    here = bench()
+    here.press(Key.Key_Space, Key.Key_S)
+    here.now += 10
+    here.press(Key.Key_Space, Key.Key_C)
+    asked = here.bench.asked
+    assert asked is not None
+    told = [f"{line.told} {line.below}" for line in asked.lines]
+    assert any("Wet" in line and "tub" in line and "cart" in line for line in told)
+    assert any("grey primer" in line for line in told)
+    here.choose("grey primer")  # it is clean now
+    assert here.bench.evening.memory.cups(NOW) == {}
+
+
+def test_what_is_dropped_or_disliked_has_its_repairs_by_number(bench: Bench) -> None:
+    here = bench()
+    here.press(Key.Key_Space, Key.Key_S)
+    here.now += 10
+    here.press(Key.Key_Space, Key.Key_R)
+    here.choose("prime")
+    here.choose("I do not like it")
+    before = {step.id for step in here.project.models[0].steps}
+    here.choose("sand and respray")
+    assert {step.id for step in here.project.models[0].steps} > before
+    assert here.project.diary[-1].event is Event.DISLIKED
+    here.press(Key.Key_Backspace)
+    assert {step.id for step in here.project.models[0].steps} == before
+
+
+def test_the_evening_by_the_menu(qtbot, make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    book = small_book()
+    commands = window.commands
+    for action, seen in (
+        (commands.hour, "60 min more"),
+        (commands.stop, "Stopped for tonight"),
+        (commands.lost, "Evening lost"),
+    ):
+        replan(qtbot, window, action.trigger)
+        assert seen in window.moved.summary.text()
+        replan(qtbot, window, commands.back.trigger)
+        assert window.session.book == book
+    replan(qtbot, window, commands.lost.trigger)
+    assert window.moved.list.count() > 0
+    assert "→" in window.moved.list.item(0).text()
+    assert "No bench time before" in window.moved.list.item(0).text()  # and why
+
+
+def test_a_cause_names_the_pass_not_its_key() -> None:
+    assert cause_words("done: yard/cart/base-coat#1") == "Done: base coat, cart"
+    assert cause_words("begun: yard/cart/base#2") == "Begun: base, cart, coat 2"
+    assert cause_words("air of bench: 14 °C, 50 %") == "Air of bench: 14 °C, 50 %"
 
 
 def test_every_key_is_shown_and_every_deed_has_one(bench: Bench) -> None:

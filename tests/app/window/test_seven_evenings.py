@@ -95,7 +95,7 @@ class Evenings(AtTheBench):
         self.press(Key.Key_S)
         if self.bench.asked is not None:
             self.braked.append(self.job.work.key.step)  # type: ignore[union-attr]
-            assert "what lies below" in self.bench.asked.title
+            assert "Ready for matte?" in self.bench.asked.title
             self.press(Key.Key_Space)
         return self.now
 
