@@ -23,6 +23,10 @@ VERMILLION = "#D55E00"
 REDDISH_PURPLE = "#CC79A7"
 
 
+TICKED = ("QCheckBox", "QRadioButton", "CheckList", "PlacesTable")
+"""Classes with boxes to tick, which need a frame that is seen."""
+
+
 class Look(StrEnum):
     """Which colours a person wants."""
 
@@ -156,8 +160,8 @@ def dress(app: QApplication, colours: Colours) -> None:
     if app.styleSheet() != rules:  # restyling every control is slow
         app.setPalette(qt_palette(colours))
         # The stubs want bytes, which the call itself refuses.
-        app.setPalette(box_palette(colours), "QCheckBox")  # type: ignore[arg-type]
-        app.setPalette(box_palette(colours), "QRadioButton")  # type: ignore[arg-type]
+        for ticked in TICKED:
+            app.setPalette(box_palette(colours), ticked)  # type: ignore[arg-type]
         app.setStyleSheet(rules)
 
 

@@ -13,12 +13,13 @@ from PySide6.QtWidgets import QMenu
 from app.service import edits as usual
 from app.service.build_edits import models, names, order, parts, steps
 from app.service.build_edits.names import fresh_name, part_of
-from app.service.build_edits.spots import ModelAt, model_of, project_of
+from app.service.build_edits.spots import ModelAt, model_of, project_of, step_of
 from app.service.edits import Edit
 from app.window.build.forms import new_part, new_place
 from app.window.build.nodes import Key, Kind
 from app.window.build.split_dialog import SplitDialog
 from planner.values.book import Book
+from planner.values.refusal import Refused
 from planner.values.step import Stage, Step
 
 if TYPE_CHECKING:
@@ -91,9 +92,21 @@ class Acts(QObject):
         for act in (self.copy, self.targets.menuAction()):
             act.setEnabled(some_steps and one_home)
         self.paste.setEnabled(bool(keys) and self._copied is not None)
-        self.split.setEnabled(some_steps and len(keys) == 1)
+        self.split.setEnabled(some_steps and len(keys) == 1 and self._has_places(keys[0]))
         self.remove.setEnabled(bool(keys) and Kind.PARTS not in kinds)
         self.rename.setEnabled(len(keys) == 1 and Kind.PARTS not in kinds)
+
+    def _has_places(self, key: Key) -> bool:
+        """Tell whether a step works on more than one place."""
+        book = self._view.book
+        try:
+            model = model_of(book, key.home) if book is not None else None
+            step = step_of(model, key.step) if model is not None else None
+        except Refused:  # it has just gone from the book
+            return False
+        if model is None or step is None:
+            return False
+        return len({one for name in step.references() for one in model.places(name)}) > 1
 
     # -- adding -----------------------------------------------------------------------------
 

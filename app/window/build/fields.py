@@ -54,6 +54,7 @@ class Form(QWidget):
         self.column.setContentsMargins(10, 4, 14, 16)
         self.column.setSpacing(8)
         self._rows: QFormLayout | None = None
+        self._groups: list[QFormLayout] = []
         self._shown: object = None
         self._filling = False
 
@@ -79,6 +80,12 @@ class Form(QWidget):
         """Let what is above stay above; refusals of nothing in particular are told last."""
         self._message(self._form(), ("",))
         self.column.addStretch(1)
+
+    def show_row(self, field: QWidget, shown: bool) -> None:
+        """Show a field with its label, or neither."""
+        for rows in self._groups:
+            if rows.indexOf(field) >= 0:
+                rows.setRowVisible(field, shown)
 
     def ask(self, make: Make) -> None:
         """Ask for an edit, unless the fields are being filled."""
@@ -117,6 +124,7 @@ class Form(QWidget):
             self._rows.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
             self._rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
             self._rows.setVerticalSpacing(6)
+            self._groups.append(self._rows)
             self.column.addLayout(self._rows)
         return self._rows
 

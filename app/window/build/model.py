@@ -248,7 +248,7 @@ class BuildModel(QAbstractItemModel):
         wait = self._known.float_of(key)
         if wait is None:
             return ""
-        return words.tr("no minute: it holds the end") if wait <= 0 else words.span(wait)
+        return words.tr("holds the end") if wait <= 0 else words.span(wait)
 
     def _worst(self, key: Key) -> Verdict | None:
         ranks = [one.verdict for one in self._known.of(key)]

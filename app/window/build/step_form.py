@@ -151,7 +151,7 @@ class StepForm(Form):
         pick(self.tool, step.tool.value)
         roles = [(QCoreApplication.translate("role", one.value), one.value) for one in Role]
         fill(self.role, [("–", ""), *roles], step.role.value if step.role else "")
-        self.role.setEnabled(step.stage in VARNISHES)
+        self.show_row(self.role, step.stage in VARNISHES)
         self.coats.show_step(book, model, step)
         put(self.fixed, step.minutes.fixed)
         put(self.per_part, step.minutes.per_part)
@@ -162,15 +162,19 @@ class StepForm(Form):
         put(self.helper, step.helper)
         put(self.look, step.look_in or 0)
         locations = [one.name for one in book.room.locations]
-        usual = self.tr("{place}, the usual").format(place=locations[0])
+        usual = self.tr("{place} (usual)").format(place=locations[0])
         others = [(name, name) for name in locations]
         fill(self.dries, [(usual, ""), *others], step.dries_in)
-        self.or_in.show_names([one for one in others if one[1] != step.dries_in], step.or_in)
+        first = step.dries_in or locations[0]
+        elsewhere = [one for one in others if one[1] != first or one[1] in step.or_in]
+        self.or_in.show_names(elsewhere, step.or_in)
+        self.show_row(self.dries, bool(step.applications) and len(others) > 1)
+        self.show_row(self.or_in, bool(step.applications and elsewhere))
         join = step.stage is Stage.JOIN
         put(self.scraped, step.scraped)
         put(self.stands, step.stands or 0)
-        self.scraped.setEnabled(join)
-        self.stands.setEnabled(join)
+        self.show_row(self.scraped, join)
+        self.show_row(self.stands, join)
         before = _named(model, step)
         self.after.show_names(before, step.after)
         self.gates.show_gates(step.gates, before)

@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
 from app.window.build.model import BuildModel
 from app.window.build.nodes import Key, Kind
 
-WIDTHS = (230, 190, 96, 150)
+WIDTHS = (214, 176, 92, 140)
 Flag = QItemSelectionModel.SelectionFlag
 OPEN_AT_ONCE = 4  # models of which the steps are seen when a book is first shown
 

@@ -9,7 +9,6 @@ from typing import TypeVar
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
     QFrame,
-    QHBoxLayout,
     QMenu,
     QScrollArea,
     QSplitter,
@@ -33,6 +32,7 @@ from app.window.build.nodes import Key, Kind, Known, nodes_of, step_name
 from app.window.build.project_form import ProjectForm
 from app.window.build.step_form import StepForm
 from app.window.build.tree_view import BuildTree
+from app.window.flow import FlowLayout
 from app.window.labels import Message, text
 from app.window.palette import Colours
 from app.window.picture import Picture
@@ -164,9 +164,8 @@ class BuildView(QWidget):
         column.addWidget(self.down, 1)
         self.setFocusProxy(self.tree)
 
-    def _tools(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(4)
+    def _tools(self) -> FlowLayout:
+        row = FlowLayout(across=4, down=4)
         acts = self.acts
         self.tree.addActions(acts.every())
         for action in (
@@ -186,7 +185,6 @@ class BuildView(QWidget):
         more = QMenu(self)
         more.addActions(acts.every())
         row.addWidget(_menu_button(self.tr("More"), more))
-        row.addStretch(1)
         return row
 
     # -- what the window asks ---------------------------------------------------------------
