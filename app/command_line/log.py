@@ -18,6 +18,7 @@ from app.service.edits import Edit
 from app.service.moves import moved
 from app.service.step_names import Coat, step_named
 from planner.bench import calendar_of
+from planner.evening import facts
 from planner.evening.advice import rest, silvering
 from planner.evening.missing import Missed
 from planner.evening.repairs import Repair
@@ -38,16 +39,18 @@ EXAMPLES = """\
   tackfree log tacky "Winch Truck Gannet/base" --at 2031-03-05T21:40
   tackfree log skip "Winch Truck Gannet/filter" --note "dark enough"
   tackfree log redo "Winch Truck Gannet/base" --by sand --note "runs on the door"
+  tackfree log empty "Winch Truck Gannet/base" --only hull
   tackfree log stop
 """
 
-DEEDS = ("start", "done", "tacky", "skip", "redo", "stop", "longer", "note", "back")
+DEEDS = ("start", "done", "tacky", "skip", "redo", "empty", "stop", "longer", "note", "back")
 NAMELESS = ("stop", "longer", "back")
 HOUR = 60
 ONLY_WITH = {
     "minutes": ("done", "longer"),
     "used": ("done",),
-    "only": ("done", "redo"),
+    "only": ("done", "redo", "empty"),
+    "coating": ("empty",),
     "by": ("redo",),
     "dropped": ("redo",),
     "photo": ("done", "note"),
@@ -82,6 +85,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--only", action="append", metavar="PLACE", help="a part or part/place; the rest is left"
+    )
+    parser.add_argument(
+        "--coating", metavar="NAME", help="which bottle is empty; without it, the step's own"
     )
     parser.add_argument(
         "--by", choices=[kind.value for kind in Repair], help="how to mend; without it, again"
@@ -217,6 +223,18 @@ def _redo(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     return made
 
 
+def _empty(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    key = step_named(book, args.step, Coat.TO_END)
+    own = [one.coating for one in facts.step_of(book, key).applications]
+    demand(bool(args.coating or own), "--coating", "is missing; say which bottle is empty")
+    coating = args.coating or own[0]
+    made = Logged([happenings.ran_out(book, key, now, coating, tuple(args.only or ()))])
+    advice = happenings.ran_out_advice(made.edits[0].book, coating, now)
+    made.remarks.append(f"what may help: {'; '.join(advice)}")
+    return made
+
+
 def _stop(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     return Logged([happenings.stop(bench.book(), now)])
 
@@ -249,6 +267,7 @@ _DEEDS: dict[str, Callable[[argparse.Namespace, BenchBook, int], Logged]] = {
     "tacky": _tacky,
     "skip": _skip,
     "redo": _redo,
+    "empty": _empty,
     "stop": _stop,
     "longer": _longer,
     "note": _note,

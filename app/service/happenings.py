@@ -225,20 +225,6 @@ def lost(book: Book, on: date) -> Edit:
     return Edit(f"evening lost: {on}", replace(away.book, bench_time=bench_time))
 
 
-def squeeze_in(book: Book, project: Project, *, weight: int | None = None) -> Edit:
-    """Take in a new project that is to be finished beside the others.
-
-    Raises
-    ------
-    Refused
-        If there is one of that name, or it names what the book has not.
-    """
-    known = [one.name for one in book.projects]
-    demand(project.name not in known, "project", f'"{project.name}" is there already; rename it')
-    fresh = replace(project, active=True, weight=weight or project.weight)
-    return Edit(f"squeezed in: {project.name}", replace(book, projects=(*book.projects, fresh)))
-
-
 def note(book: Book, now: int, text: str, key: PassKey | None = None) -> Edit:
     """Write a line into the diary, about a step or about the evening.
 

@@ -54,16 +54,6 @@ def with_project(book: Book, name: str, change: Callable[[Project], Project]) ->
     return replace(book, projects=projects)
 
 
-def with_model(book: Book, key: PassKey, change: Callable[[Model], Model]) -> Book:
-    """Return the book with the model of a pass changed, and nothing else."""
-
-    def changed(project: Project) -> Project:
-        models = tuple(change(one) if one.name == key.model else one for one in project.models)
-        return replace(project, models=models)
-
-    return with_project(book, key.project, changed)
-
-
 def alone(book: Book, key: PassKey) -> Book:
     """Return a book in which the model of a pass is the only one, to be looked at at once.
 

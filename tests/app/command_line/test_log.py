@@ -125,6 +125,18 @@ def test_tacky_skip_redo_stop_note_and_back(desk: Desk) -> None:
     desk.refused(desk.log("back", "--at", EVENING), "nothing to take back")
 
 
+def test_an_empty_bottle_leaves_the_rest_and_says_what_may_help(desk: Desk) -> None:
+    desk.log("done", "cart/prime", "--at", EVENING)
+    said = desk.log("empty", "cart/sand", "--only", "tub/bed", "--at", "2031-03-13T19:50")
+    assert said.status == 0
+    assert "ran out: sand" in said.out
+    assert "what may help: buy sand (17 ml a bottle)" in said.out
+    (sand,) = [one for one in desk.book.coatings if one.name == "sand"]
+    assert sand.in_stock_ml == 0
+    steps = [step.id for step in desk.book.project(PROJECT).model(CART).steps]
+    assert "sand-rest" in steps
+
+
 def test_what_moved_is_told(desk: Desk) -> None:
     """Nothing is done this Thursday any more, so all of it is done a week later."""
     said = desk.log("stop", "--at", "2031-03-06T19:31")
@@ -177,6 +189,8 @@ def test_one_document_with_json(desk: Desk) -> None:
         (("redo", "cart/prime"), "nothing was done there yet"),
         (("tacky", "cart/prime"), "laid no film yet"),
         (("note",), "say what to note"),
+        (("empty", "cart/wipe"), "which bottle"),
+        (("empty", "cart/sand", "--coating", "snad"), 'did you mean "sand"'),
     ],
 )
 def test_what_makes_no_sense_is_refused_in_one_line(

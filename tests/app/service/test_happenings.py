@@ -216,17 +216,6 @@ def test_an_hour_more_and_an_evening_lost() -> None:
     assert following.interval.start == at("2031-03-13 19:30")
 
 
-def test_a_new_project_is_squeezed_in_and_planned_beside_the_others() -> None:
-    book = small_book()
-    other = replace(book.project(PROJECT), name="gift", target=date(2031, 3, 20), active=False)
-    edit = happenings.squeeze_in(book, other, weight=5)
-    placed = {one.key.project for one in planning.plan(edit.book, NOW).plan.placements}
-    assert placed == {PROJECT, "gift"}
-    assert edit.book.project("gift").weight == 5
-    with pytest.raises(Refused, match="there already"):
-        happenings.squeeze_in(edit.book, other)
-
-
 def test_notes_go_into_the_diary() -> None:
     edit = happenings.note(small_book(), NOW, "lamp flickers")
     edit = happenings.note(edit.book, NOW, "hairs in the primer", key("prime"))
