@@ -6,11 +6,14 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QSettings
+from PySide6.QtTest import QAbstractItemModelTester
 from small_book import CART, NOW, PROJECT, ZONE, at, key, small_book
+from window_steps import replan
 
-from app.window.drying.moments import Kind, Moment, moments
+from app.window.drying.moments import Kind, Moment, grouped, moments
 from app.window.drying.notices import due, due_of, told_at
 from app.window.drying.notifier import Notifier
+from app.window.drying.table import COURSE, WHAT, WHEN
 from app.window.drying.wording import told
 from app.window.picture import Picture, picture_of
 from planner.values.book import Book
@@ -153,3 +156,73 @@ def test_the_notifier_remembers_over_a_restart(qtbot, make_window, tmp_path) -> 
         notifier.deleteLater()
     assert len(said) == 1
     assert "sand" in said[0].lower()
+
+
+class FakeTray:
+    """Stands in for the system tray, which no test has."""
+
+    told: list[str] = []  # noqa: RUF012 - shared on purpose, emptied by the test
+
+    def __init__(self, *_about: object) -> None:
+        self.shown = False
+
+    @staticmethod
+    def isSystemTrayAvailable() -> bool:  # noqa: N802
+        return True
+
+    def setToolTip(self, _text: str) -> None:  # noqa: N802
+        pass
+
+    def show(self) -> None:
+        self.shown = True
+
+    def hide(self) -> None:
+        self.shown = False
+
+    def showMessage(self, _title: str, text: str, _icon: object) -> None:  # noqa: N802
+        assert self.shown
+        self.told.append(text)
+
+
+def test_the_desktop_and_the_sound_can_be_turned_off(
+    qtbot, make_window, tmp_path, monkeypatch
+) -> None:
+    monkeypatch.setattr("app.window.drying.notifier.QSystemTrayIcon", FakeTray)
+    beeps: list[int] = []
+    monkeypatch.setattr(
+        "app.window.drying.notifier.QApplication.beep", lambda: beeps.append(1), raising=True
+    )
+    FakeTray.told.clear()
+    window = make_window(after(PRIMED), NOW + 13)
+    (one,) = [one for one in moments(window.session.picture) if one.waiting == key("sand")]
+    assert one.at is not None
+    assert one.at < at("2031-03-06 21:30")  # in bench time, where a sound is heard
+    for number, (desktop, sound) in enumerate(((True, True), (False, False))):
+        settings = QSettings(str(tmp_path / f"{number}.ini"), QSettings.Format.IniFormat)
+        for minute in (NOW + 13, one.at):
+            window.session.set_clock(lambda minute=minute: minute)
+            notifier = Notifier(window.session, settings)
+            notifier.desktop, notifier.sound = desktop, sound
+            notifier.look()
+            notifier.stop()
+            notifier.deleteLater()
+        assert len(FakeTray.told) == 1  # the second time nothing is added
+        assert len(beeps) == 1
+
+
+def test_the_table_names_each_film_once_and_takes_what_was_seen(qtbot, make_window) -> None:
+    window = make_window(after(PRIMED), NOW + 13)
+    window.show_page("drying")
+    view = window.drying
+    tester = QAbstractItemModelTester(
+        view.model, QAbstractItemModelTester.FailureReportingMode.Fatal
+    )
+    assert tester.model() is view.model
+    assert view.model.rowCount() == len(grouped(moments(window.session.picture)))
+    shown = [str(view.model.data(view.model.index(0, column))) for column in range(COURSE)]
+    assert shown[WHEN].startswith("opens ")
+    assert "Sand, cart may begin" in shown[WHAT]
+    assert "prime on tub" in shown[WHAT]
+    replan(qtbot, window, view.tacky.click)
+    (look,) = window.session.book.project(PROJECT).observed  # type: ignore[union-attr]
+    assert (look.step, look.reached) == ("prime", False)
