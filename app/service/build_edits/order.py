@@ -89,7 +89,8 @@ def demand_gates(book: Book, changed: Book, project: Project, model: Model) -> N
         first, then = gate.before.step, gate.after.step
         crossed = was[first] < was[then] and now[first] > now[then]
         if crossed and _binds(gate, steps):
-            raise Refused("", f"“{then}” must stay behind “{first}”: {gate.why}")
+            why = _why(gate, steps[then])
+            raise Refused("", f"“{then}” must stay behind “{first}”: {why}")
     _demand_done_first(changed, project, other, now, was)
     check_acyclic(changed)
     _demand_placeable(book, changed, project, model, other)
@@ -108,6 +109,12 @@ def _binds(gate: PassGate, steps: dict[str, Step]) -> bool:
         or then.stage in FOLLOWERS
         or steps[gate.before.step].stage is Stage.MASK
     )
+
+
+def _why(gate: PassGate, then: Step) -> str:
+    if gate.before.step in [one.after for one in then.gates]:
+        return "its gate counts from there"
+    return "it waits for that" if gate.before.step in then.after else gate.why
 
 
 def _demand_done_first(

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.service.build_edits.advice import MOST_AT_ONCE
 from app.service.build_edits.names import fresh_name
 from app.service.first_run import Answers, Hours, begin
 from app.window import words
@@ -193,4 +194,8 @@ class FirstRun(QWidget):
             told = self.tr("{vehicles}, {days} at the bench").format(
                 vehicles=told, days=words.listed(names)
             )
+        if count > MOST_AT_ONCE:
+            told = self.tr(
+                "{told}. More than {n} at once gets dull; Build lets one go first."
+            ).format(told=told, n=MOST_AT_ONCE)
         self.said.setText(told)

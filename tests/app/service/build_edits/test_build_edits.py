@@ -47,7 +47,7 @@ def logged(book: Book, *names_: str) -> Book:
 def test_a_written_gate_forbids_a_move_and_is_named() -> None:
     book = small_book()
     assert ids(book) == ["prime", "sand", "gloss", "wash", "wipe"]
-    with pytest.raises(Refused, match="“wipe” must stay behind “wash”"):
+    with pytest.raises(Refused, match="“wipe” must stay behind “wash”: its gate counts"):
         order.move_steps(book, AT, ["wipe"], 3)
     with pytest.raises(Refused, match="“wipe” must stay behind “wash”"):
         order.shift_steps(book, AT, ["wash"], down=True)
