@@ -218,7 +218,7 @@ def _spray(
     """Fit a sprayed coat with one airbrush, its set-up before and its cleaning after."""
     others = [name for name in _loaded(table) if name != airbrush.name]
     cup = table.cups.get(airbrush.name, Cup())
-    for cleans in (False, True) if cup.coating else (False,):
+    for cleans in _ways(table, airbrush, cup, activity.one.load):
         opens = begin + (airbrush.clean_minutes if cleans else 0)
         held = Cup() if cleans else cup
         kind, minutes = setup_for(table, airbrush, held, activity.one.load)
@@ -251,6 +251,14 @@ def _spray(
             last=True,
         )
     return None
+
+
+def _ways(table: Table, airbrush: Airbrush, cup: Cup, load: str) -> tuple[bool, ...]:
+    """Return whether to clean the cup first, the cheaper way before the other."""
+    if not cup.coating:
+        return (False,)
+    anew = airbrush.clean_minutes + airbrush.load_minutes
+    return (True, False) if anew < setup_for(table, airbrush, cup, load)[1] else (False, True)
 
 
 def _clear_start(

@@ -40,7 +40,7 @@ def path(board: Board) -> Least:
         if head >= NEVER:
             continue
         end = head + board.least(index)
-        dry = end + _dry_after(board, index, end)
+        dry = end + dry_after(board, index, end)
         if dry > best.finish:
             best = Least(dry, board.number_at(end - 1), _chain(board, index))
     return best
@@ -122,7 +122,7 @@ def least_late(board: Board) -> int:
         for index in board.free:
             if problem.activities[index].project == number and board.head[index] < NEVER:
                 end = board.head[index] + board.least(index)
-                ends.append(end + _dry_after(board, index, end))
+                ends.append(end + dry_after(board, index, end))
         total += project.weight * max(0, max(ends) - target)
     return total
 
@@ -195,7 +195,7 @@ def _least_setups(board: Board, sprayed: list[int], hours: list[int]) -> int:
     return stretches * costs.first + max(0, fillings - stretches) * costs.same
 
 
-def _dry_after(board: Board, index: int, end: int) -> int:
+def dry_after(board: Board, index: int, end: int) -> int:
     """Return the minutes from ``end`` until the films of a pass may be held, at least 0."""
     problem = board.problem
     minutes = problem.handle_minutes(index, end) if problem.activities[index].one.films else 0

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
-from datetime import timedelta
+from datetime import date, timedelta
 
 from planner.bench import BenchCalendar, calendar_of
 from planner.cure import Cure
@@ -21,23 +21,30 @@ from planner.schedule.optimise.reach import Reach, reaches
 from planner.schedule.optimise.stretch_check import possible
 from planner.schedule.problem import Problem
 from planner.schedule.rules import RULES
-from planner.values.bench_time import BenchTime, Extra, Recurring
+from planner.values.bench_time import Recurring
 from planner.values.book import Book
 from planner.values.model import Model
+from planner.values.moment import moment_of
 from planner.values.plan import Bound, Clash, Plan, Status
 from planner.values.project import Pin, Project
 from planner.values.step import Gate, Step
 
 BEYOND = 45 * 1440  # how far past every head and wish the stretches are looked at [min]
 LONG = 3 * 366 * 1440
+ALWAYS_FROM = date(2020, 1, 1)  # at the latest; whoever is always at the bench is there by now
+FIRST_DAY = date(1971, 1, 1)
 
 
 @dataclass(frozen=True)
 class Demand:
-    """Something that a person may give up; ``without`` is the book without it."""
+    """Something that a person may give up; ``without`` is the book without it.
+
+    ``number`` tells it from others of its book that read the same.
+    """
 
     clash: Clash
     without: Callable[[Book], Book]
+    number: int = -1
 
 
 def explain(book: Book, now: int, cure: Cure) -> tuple[Clash, ...]:
@@ -75,9 +82,9 @@ def least_conflict(book: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
 
 def _only(book: Book, kept: list[Demand]) -> Book:
     """Return the book in which only these of its demands hold."""
-    names = {one.clash for one in kept}
+    numbers = {one.number for one in kept}
     for one in demands(book):
-        if one.clash not in names:
+        if one.number not in numbers:
             book = one.without(book)
     return book
 
@@ -92,6 +99,11 @@ def only(book: Book, kept: tuple[Demand, ...]) -> Book:
 
 def demands(book: Book) -> Iterator[Demand]:
     """Yield everything in a book that a person could give up."""
+    for number, one in enumerate(_demands(book)):
+        yield replace(one, number=number)
+
+
+def _demands(book: Book) -> Iterator[Demand]:
     for project in book.projects:
         if not project.active:
             continue
@@ -116,7 +128,7 @@ def demands(book: Book) -> Iterator[Demand]:
 
 
 def _of_pin(project: Project, pin: Pin) -> Demand:
-    what = f"{pin.model}: {pin.step}"
+    what = f"{pin.model}: {pin.step}" + (f" (coat {pin.coat})" if pin.coat else "")
     if pin.on is not None:
         text = f"{what} is wished for {pin.on}"
     elif pin.not_before is not None:
@@ -187,30 +199,41 @@ def _of_bench_time(book: Book) -> Iterator[Demand]:
         )
     yield Demand(
         Clash("the bench time there is", "add a stretch, or make one longer"),
-        lambda old: replace(old, bench_time=_always(old.bench_time)),
+        _always,
     )
 
 
-def _always(bench: BenchTime) -> BenchTime:
-    """Return bench time in which somebody, and a helper, is always there."""
-    first = min((one.since for one in bench.stretches), default=None)
-    if first is None:
-        first = min((one.start.date() for one in bench.extra), default=None)
-    if first is None:
-        return bench
-    whole = replace(
-        bench.stretches[0] if bench.stretches else _some(bench.extra[0]),
-        rule="FREQ=DAILY",
-        since=first - timedelta(days=400),
-        start="00:00",
-        end="00:00",
-        people=2,
+def _always(book: Book) -> Book:
+    """Return the book with somebody, and a helper, always at the bench.
+
+    Time without end is no stretch that begins on a wished date, so such a
+    wish then names the hours of the date, and those of the stretches that
+    did begin on it.
+    """
+    bench = book.bench_time
+    calendar = calendar_of(bench)
+    first = [rule.since for rule in bench.stretches] + [one.start.date() for one in bench.extra]
+    since = max(FIRST_DAY, min([ALWAYS_FROM, *(day - timedelta(days=400) for day in first)]))
+    whole = Recurring(rule="FREQ=DAILY", since=since, start="00:00", end="00:00", people=2)
+    return replace(
+        book,
+        bench_time=replace(bench, stretches=(whole,), skipped=(), extra=()),
+        projects=tuple(
+            replace(one, pins=tuple(_in_hours(pin, calendar) for pin in one.pins))
+            for one in book.projects
+        ),
     )
-    return replace(bench, stretches=(whole,), skipped=(), extra=())
 
 
-def _some(extra: Extra) -> Recurring:
-    return Recurring(rule="FREQ=DAILY", since=extra.start.date(), start="00:00", end="00:00")
+def _in_hours(pin: Pin, calendar: BenchCalendar) -> Pin:
+    """Return a wish for a date as one for all hours that the date could mean."""
+    if pin.on is None:
+        return pin
+    begin, end = calendar.day_end(pin.on - timedelta(days=1)), calendar.day_end(pin.on)
+    own = [one.interval.end for one in calendar.stretches(begin, end) if one.on == pin.on]
+    start = moment_of(begin, calendar.zone)
+    until = moment_of(max([end, *own]), calendar.zone)
+    return replace(pin, on=None, start=start, end=until)
 
 
 def _changed(project: str, change: Callable[[Project], Project]) -> Callable[[Book], Book]:

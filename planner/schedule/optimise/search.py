@@ -17,6 +17,7 @@ from planner.schedule.optimise.board import NEVER, Board
 from planner.schedule.optimise.lowest import Lowest
 from planner.schedule.optimise.master import Work
 from planner.schedule.optimise.reach import Reach, latest, reaches
+from planner.schedule.optimise.rest import Rest, as_shared_out, least_rest
 from planner.schedule.optimise.roll import Look, roll
 from planner.schedule.outcome import cost_of, plan_of
 from planner.schedule.problem import Problem
@@ -25,7 +26,7 @@ from planner.schedule.state import Table
 from planner.schedule.where import chosen_in, settled, told
 from planner.values.book import Book
 from planner.values.plan import Bound, Cost, Plan, Status, Unplaced
-from planner.values.wishes import Level
+from planner.values.wishes import USUAL_ORDER, Level
 
 LOOKS = (
     Look(ahead=2, work=0.03, discount=0.7, setup=0.5, slack=40),
@@ -37,6 +38,9 @@ LOOKS = (
 PROVABLE = 130
 """More passes than this are not given to the whole master."""
 PROOF_WORK = (1.0, 4.0, 16.0, 60.0)  # deterministic seconds of the whole master, round by round
+FEW = 40  # passes for which the levels after the finish are proven as well
+REST_WORK = 1.0  # deterministic seconds for each of them
+NOTHING = Rest(None, None, {})
 NOISE_RULES = 6  # rules drawn at random before each roll
 
 
@@ -114,12 +118,17 @@ class _Improving:
         self.links: list[Reach] = reaches(self.board)
         self.least = bounds.least_finish(self.board)
         self.late = bounds.least_late(self.board)
+        self.rest = NOTHING
         self.lowest = Lowest(self.board, self.links, self.least)
 
     def run(self) -> Iterator[News]:
         """Alternate rolls and proofs until nothing is left to win."""
         yield self._news(improved=False)
         proofs = self._proofs()
+        if self.best.status is Status.OPTIMAL:
+            cheaper = self._prove_rest()
+            if cheaper or self.rest != NOTHING:
+                yield self._news(improved=cheaper)
         for number in range(self.effort.rolls):
             if self.stopped() or self._finished():
                 return
@@ -129,6 +138,8 @@ class _Improving:
                 return
             if next(proofs, False):
                 yield self._news(improved=False)
+        if self._prove_rest():
+            yield self._news(improved=True)
         for better in proofs:
             if better:
                 yield self._news(improved=False)
@@ -150,6 +161,19 @@ class _Improving:
             yield found != before
             if self.lowest.closed:
                 return
+
+    def _prove_rest(self) -> bool:
+        """Prove the levels after the finish, where few passes are left; tell if it found better."""
+        usual = self.book.preferences.order == USUAL_ORDER
+        if self.rest != NOTHING or not usual or self.best.status is not Status.OPTIMAL:
+            return False
+        if len(self.board.free) > FEW or self.stopped():
+            return False
+        work = Work(REST_WORK, seed=self.seed)
+        finish = self.best.now + self.best.cost.finish
+        self.rest = least_rest(self.board, self.links, self._last_stretch(), finish, work)
+        table = as_shared_out(self.facts, self.board, self.rest.numbers)
+        return table is not None and self._take(table, [])
 
     def _roll(self, number: int) -> bool:
         """Look for a better plan in one way of looking; tell whether one was found."""
@@ -219,4 +243,11 @@ class _Improving:
     def _bounds(self, cost: Cost) -> tuple[Bound, ...]:
         if cost.unplaced:
             return ()
-        return bounds.stated(self.board, self.least, self.late, placed=True)
+        stated = list(bounds.stated(self.board, self.least, self.late, placed=True))
+        # A level after the finish is bounded only once the finish is proven, and then if met.
+        rest = (("stretches", self.rest.stretches), ("setup_minutes", self.rest.setup))
+        for level, least in rest:
+            if least is None or getattr(cost, level) != least:
+                break
+            stated.append(Bound(level, least, "no way to share the passes out does with less"))
+        return tuple(stated)
