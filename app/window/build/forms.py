@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import QCoreApplication
-
 from app.service.build_edits import models, names, parts
 from app.service.build_edits.advice import add_dry_fit, late_joined
 from app.service.build_edits.names import fresh_name, part_of
@@ -27,6 +25,7 @@ from app.window.build.fields import (
     tick,
 )
 from app.window.build.measures import MeasuresField
+from app.window.build.nodes import title_of
 from app.window.labels import text
 from planner.values.book import Book
 from planner.values.model import Material, Model, Part, Place, RealSize, Side
@@ -303,7 +302,7 @@ def _joins(model: Model, part: str) -> str:
         of = dict.fromkeys(name.partition("/")[0] for name in step.references())
         if step.stage.value == "join" and part in of:
             others = words.listed([one for one in of if one != part])
-            name = step.title or QCoreApplication.translate("stage", step.stage.value)
+            name = title_of(step)
             told.append(
                 words.tr("“{step}” joins it with {others}.").format(step=name, others=others)
             )

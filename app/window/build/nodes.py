@@ -169,7 +169,7 @@ def _step(project: str, model: Model, step: Step, swatches: Mapping[str, str]) -
     if step.coats > 1:
         minutes = words.tr("{coats} × {minutes}").format(coats=step.coats, minutes=minutes)
     swatch = tuple(swatches.get(name, "") for name in coatings)
-    name = step.title or words.capital(words.stage_word(step.stage))
+    name = title_of(step)
     return Node(key, name, " · ".join(told), minutes, swatch)
 
 
@@ -184,8 +184,15 @@ def step_name(model: Model, step: str) -> str:
     """Return what a step is called on screen."""
     for one in model.steps:
         if one.id == step:
-            return one.title or words.capital(words.stage_word(one.stage))
+            return title_of(one)
     return step
+
+
+def title_of(step: Step) -> str:
+    """Return a step's title in the person's language, or else its stage."""
+    if step.title:
+        return words.title_word(step.title)
+    return words.capital(words.stage_word(step.stage))
 
 
 def steps_below(node: Node) -> Iterator[Key]:

@@ -10,7 +10,6 @@ from PySide6.QtCore import QCoreApplication
 from app.service.build_edits import steps as edits
 from app.service.build_edits.spots import StepAt, model_of, step_of
 from app.service.edits import Edit
-from app.window import words
 from app.window.build.coats import CoatsField
 from app.window.build.fields import (
     CheckList,
@@ -25,6 +24,7 @@ from app.window.build.fields import (
     tick,
 )
 from app.window.build.gates import GatesField
+from app.window.build.nodes import title_of
 from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.step import (
@@ -270,7 +270,7 @@ def _named(model: Model, step: Step) -> list[tuple[str, str]]:
     for one in model.steps:
         ahead = ahead and one.id != step.id
         if ahead or one.id in waits:
-            name = one.title or words.capital(words.stage_word(one.stage))
+            name = title_of(one)
             found.append((name if name.lower() == one.id else f"{name} ({one.id})", one.id))
     return found
 

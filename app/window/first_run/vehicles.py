@@ -137,7 +137,8 @@ class VehicleLine(QWidget):
         grouped = [one for options in choices_of(order).values() for one in options]
         free = [one for one in order.options if one not in grouped]
         chips = [
-            Chip(one.name, option_word(one.name), one.choice, one.note) for one in grouped + free
+            Chip(one.name, option_word(one.name), one.choice, option_word(one.note))
+            for one in grouped + free
         ]
         self.options.show_chips(chips, pressed)
         self.summary.setText(", ".join(option_word(name) for name in pressed))

@@ -211,7 +211,7 @@ def test_every_edit_leaves_a_sound_book_and_touches_nothing_else(
 
 
 @given(data=st.data(), book=books(logged=True, pinned=True))
-@settings(max_examples=6)
+@settings(max_examples=4)
 def test_undo_restores_and_redo_repeats(data: st.DataObject, book: Book) -> None:
     seen = [book]
     with tempfile.TemporaryDirectory() as folder:
