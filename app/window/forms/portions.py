@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window import words
 from app.window.forms.controls import number, tool
 from app.window.labels import Message, field_label
 from planner.quantity import parts_text, read_parts
@@ -34,8 +35,8 @@ class PortionRow:
         amount: float,
         whole: bool,
         drop: Callable[[PortionRow], None],
-        tr: Callable[[str], str],
     ) -> None:
+        tr = words.tr
         self.coating = QComboBox()
         self.coating.addItems(list(names))
         self.coating.setCurrentIndex(max(0, self.coating.findText(name)))
@@ -104,7 +105,7 @@ class PortionsEditor(QWidget):
         return tuple((row.coating.currentText(), round(row.amount.value(), 2)) for row in self.rows)
 
     def _append(self, name: str, amount: float) -> PortionRow:
-        row = PortionRow(self._names, name, amount, self._whole, self._drop, self.tr)
+        row = PortionRow(self._names, name, amount, self._whole, self._drop)
         at = self._grid.rowCount()
         for column, widget in enumerate(row.widgets):
             self._grid.addWidget(widget, at, column)

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window import words
 from app.window.forms.controls import hours_of, number, time_edit, tool
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
@@ -96,7 +97,8 @@ class DayCurve(QWidget):
 class PointRow:
     """The controls of one point."""
 
-    def __init__(self, point: AirPoint, drop: Callable[[PointRow], None], tr: Callable[..., str]):
+    def __init__(self, point: AirPoint, drop: Callable[[PointRow], None]) -> None:
+        tr = words.tr
         self.at: QTimeEdit = time_edit(point.at, tr("Time of day"))
         self.warm: QDoubleSpinBox = number(
             point.temperature_c, COLDEST_C, HOTTEST_C, decimals=1, suffix=tr(" °C"), step=0.5
@@ -161,7 +163,7 @@ class PointsEditor(QWidget):
         return tuple(sorted((row.point() for row in self.rows), key=lambda point: point.at))
 
     def _append(self, point: AirPoint) -> PointRow:
-        row = PointRow(point, self._drop, self.tr)
+        row = PointRow(point, self._drop)
         at = self._grid.rowCount()
         for column, widget in enumerate(row.widgets):
             self._grid.addWidget(widget, at, column)

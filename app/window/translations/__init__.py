@@ -1,0 +1,1 @@
+"""Translations of the window: the texts of a language and what finds them."""
