@@ -15,7 +15,7 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 
-from app.service import books, logbook
+from app.service import books, gauge, logbook
 from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.service.moves import moved
@@ -336,7 +336,15 @@ class Session(QObject):
             length = self.now - placed.start
         begun = logbook.entry_of(self._book, key) is not None
         refused = self.attempt(
-            lambda book: logbook.finish(book, key, self.now, None if begun else length, planned)
+            lambda book: logbook.finish(
+                book,
+                key,
+                self.now,
+                None if begun else length,
+                planned,
+                used=logbook.usual_use(book, key),
+                air=gauge.last_read(book, self.now),
+            )
         )
         if refused is not None:
             self.troubled.emit(str(refused))
@@ -413,9 +421,7 @@ class Session(QObject):
         """Wait until no planning runs any more."""
         self._pool.waitForDone()
 
-    def _change(
-        self, name: str, write: Callable[[], object], tried: Picture | None = None
-    ) -> bool:
+    def _change(self, name: str, write: Callable[[], object], tried: Picture | None = None) -> bool:
         store = self._store
         assert store is not None
         try:

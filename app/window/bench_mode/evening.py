@@ -8,7 +8,7 @@ from functools import partial
 
 from PySide6.QtCore import QObject, QSettings, Signal
 
-from app.service import happenings, logbook
+from app.service import gauge, happenings, logbook
 from app.service.edits import Edit
 from app.window import reasons, words
 from app.window.bench_mode.asked import Asked, Line
@@ -131,7 +131,7 @@ class Evening(QObject):
     def deeds(self) -> list[Deed]:
         """Return what can be done to the job on screen."""
         job = self.job
-        always = [Deed.INSTEAD, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
+        always = [Deed.GAUGE, Deed.INSTEAD, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
         if self.picture is not None and any(one.log for one in self.picture.book.projects):
             always += [Deed.TACKY, Deed.WRONG]
         if self.deeds_done.last or self.deeds_done.from_before:
@@ -165,6 +165,7 @@ class Evening(QObject):
             Deed.NOT_NOW: lambda: self._with_job(
                 lambda job: self._questions.not_now(self._shown, job)
             ),
+            Deed.GAUGE: self._questions.gauge,
             Deed.NOTE: lambda: self._with_job(self._questions.note),
             Deed.BACK: self._take_back,
         }
@@ -244,10 +245,14 @@ class Evening(QObject):
         self._name = None
         minutes = row.minutes if job.entry is None else None
         before = self._session.book
-        refused = self._make(
-            lambda book: logbook.finish(book, row.key, self._session.now, minutes, row.minutes),
-            lambda: self._hold(row),
-        )
+        now = self._session.now
+
+        def finished(book: Book) -> Edit:
+            used = logbook.usual_use(book, row.key)
+            air = gauge.last_read(book, now)
+            return logbook.finish(book, row.key, now, minutes, row.minutes, used=used, air=air)
+
+        refused = self._make(finished, lambda: self._hold(row))
         if refused is None and before is not None:
             asked = self._questions.out_of_order(before, row.key)
             if asked is not None:

@@ -28,6 +28,7 @@ class Deed(StrEnum):
     MISSED = "missed"
     INSTEAD = "instead"
     NOTE = "note"
+    GAUGE = "gauge"
     LOOK = "look"
     HOUR = "hour"
     END = "end"
@@ -55,6 +56,7 @@ BINDINGS = (
     Binding(Deed.MISSED, (Key.Key_W,), "W"),
     Binding(Deed.INSTEAD, (Key.Key_A,), "A"),
     Binding(Deed.NOTE, (Key.Key_M,), "M"),
+    Binding(Deed.GAUGE, (Key.Key_G,), "G"),
     Binding(Deed.LOOK, (Key.Key_Left, Key.Key_Right), "← →"),
     Binding(Deed.HOUR, (Key.Key_H,), "H"),
     Binding(Deed.END, (Key.Key_E,), "E"),
@@ -77,6 +79,7 @@ def deed_word(deed: Deed) -> str:
         Deed.MISSED: words.tr("window missed"),
         Deed.INSTEAD: words.tr("another job"),
         Deed.NOTE: words.tr("note"),
+        Deed.GAUGE: words.tr("gauge"),
         Deed.LOOK: words.tr("look"),
         Deed.HOUR: words.tr("hour more"),
         Deed.END: words.tr("stop"),

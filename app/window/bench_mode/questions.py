@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
-from app.service import happenings, logbook, pins
+from app.service import gauge, happenings, logbook, pins
 from app.service.edits import Edit
 from app.window import reasons, words
 from app.window.bench_mode.asked import LINES, Asked, Line
@@ -210,7 +210,10 @@ class Questions:
         return Asked(words.tr("Is all of it done?"), lines, (told,))
 
     def _split(self, key: PassKey, ticked: tuple[str, ...]) -> None:
-        self._make(lambda book: logbook.split(book, key, ticked, self._now()))
+        now = self._now()
+        self._make(
+            lambda book: logbook.split(book, key, ticked, now, air=gauge.last_read(book, now))
+        )
 
     def out_of_order(self, book: Book, key: PassKey) -> Asked | None:
         """Return what to ask where a pass is done before its turn, else None.
@@ -253,6 +256,21 @@ class Questions:
                 words.tr("Note"),
                 about=(words.capital(reasons.key_name(key)),),
                 typed=noted,
+                hint=words.tr("type, then Enter"),
+            )
+        )
+
+    def gauge(self) -> None:
+        """Ask what the gauge shows; it corrects today's air and goes into the logbook."""
+
+        def read(text: str) -> None:
+            self._make(lambda book: gauge.noted(book, text, self._now()))
+
+        self._ask(
+            Asked(
+                words.tr("What does the gauge show?"),
+                about=(words.tr("Temperature in °C and humidity in %, as 21.5 48"),),
+                typed=read,
                 hint=words.tr("type, then Enter"),
             )
         )

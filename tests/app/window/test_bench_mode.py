@@ -183,6 +183,25 @@ def test_what_is_dropped_or_disliked_has_its_repairs_by_number(bench: Bench) -> 
     assert {step.id for step in here.project.models[0].steps} == before
 
 
+def test_the_gauge_is_read_and_goes_into_the_logbook_with_what_was_used(bench: Bench) -> None:
+    here = bench()
+    here.press(Key.Key_G)
+    here.type("warm")
+    assert "not two numbers" in here.bench.said
+    here.press(Key.Key_G)
+    here.type("21,5 °C 48 %")
+    assert here.book.room.readings[-1].temperature_c == 21.5
+    here.press(Key.Key_Space, Key.Key_S)
+    here.now += 10
+    here.press(Key.Key_Space)
+    (entry,) = here.project.log
+    assert (entry.temperature_c, entry.humidity_pct) == (21.5, 48)
+    # 100 cm² × 20 µm / (10 000 × 0.35 solids × 0.30 on the model) = 1.90 ml of primer
+    assert {one.coating: one.ml for one in entry.used} == {
+        "grey primer": pytest.approx(1.90, abs=0.01)
+    }
+
+
 def test_the_evening_by_the_menu(qtbot, make_window: MakeWindow) -> None:
     window = make_window(small_book(), NOW)
     book = small_book()
