@@ -43,7 +43,8 @@ def set_air(book: Book, location: str, temperature_c: float, humidity_pct: float
 
     changed = _with_location(book, location, still)
     where = book.room.location(location).name
-    return Edit(f"air of {where}: {temperature_c:g} °C, {humidity_pct:g} %", changed)
+    name = f"air of {where}: {temperature_c:g} °C, {humidity_pct:g} %"
+    return Edit(name, changed, f"air/{where}")
 
 
 def add_reading(book: Book, reading: Reading) -> Edit:
@@ -133,13 +134,14 @@ def _extra(interval: Interval, people: int, calendar: BenchCalendar) -> Extra:
 def set_target(book: Book, project: str, target: date | None) -> Edit:
     """Set or remove the date of a project."""
     name = f"{project}: " + (f"finish by {target}" if target else "no date")
-    return Edit(name, _with_project(book, project, lambda old: replace(old, target=target)))
+    changed = _with_project(book, project, lambda old: replace(old, target=target))
+    return Edit(name, changed, f"target/{project}")
 
 
 def set_weight(book: Book, project: str, weight: int) -> Edit:
     """Set how much a project's lateness weighs."""
     changed = _with_project(book, project, lambda old: replace(old, weight=weight))
-    return Edit(f"{project}: weight {weight}", changed)
+    return Edit(f"{project}: weight {weight}", changed, f"weight/{project}")
 
 
 def activate(book: Book, project: str, active: bool) -> Edit:

@@ -44,6 +44,7 @@ class TimelinePage(QWidget):
         self._colours = LIGHT
         self._before: dict[PassKey, int] = {}
         self._last: PassKey | None = None
+        self._wished = False
         self.strip = TimelineView()
         self.model = OutlineModel(self)
         self.tree = self._make_tree()
@@ -109,6 +110,7 @@ class TimelinePage(QWidget):
             lambda spot: self._ask(self.tree.viewport().mapToGlobal(spot))
         )
         self.wishes.said.connect(self.message.say)
+        self.wishes.trial.kept.connect(self._follow)
         self.filter.changed.connect(self._sift)
         self.filter.compared.toggled.connect(self._compare)
         self._session.pictured.connect(self._changed)
@@ -171,6 +173,9 @@ class TimelinePage(QWidget):
             self.strip.choose(soonest.key if soonest else None)
             self.strip.show_now()
             self.strip.verticalScrollBar().setValue(0)
+        elif self._wished:
+            self.strip.choose(self.strip.chosen_key)  # it stands elsewhere now
+        self._wished = False
         self.details.show_picture(picture)
         self._summary.setText(self._said(picture))
         self._list_later.start()
@@ -186,6 +191,12 @@ class TimelinePage(QWidget):
                 move.key: move.before for move in change.moves if move.before is not None
             }
             self._compare()
+
+    def _follow(self, _name: str) -> None:
+        """Go where the chosen piece stands now, as soon as that is shown."""
+        self._wished = True
+        if self._picture is self._session.picture:
+            self.strip.choose(self.strip.chosen_key)
 
     def _compare(self) -> None:
         shown = self._before if self.filter.compared.isChecked() else {}

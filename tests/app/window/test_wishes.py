@@ -63,6 +63,8 @@ def test_a_key_pins_the_piece_a_stretch_later_and_the_plan_follows(qtbot, window
     assert "pin prime" in window.session.undo_name()
     piece = next(p for p in strip.arrangement.strip.pieces if p.key == key("prime"))
     assert piece.pinned
+    scene = strip.scene()
+    assert scene.left <= scene.x(start_of(window, "prime")) <= scene.area.right()
     assert any("pinned" in text.text for text in strip.arrangement.names)
     replan(qtbot, window, lambda: qtbot.keyClick(strip, "P", Qt.KeyboardModifier.ShiftModifier))
     assert pins_of(window) == ()
