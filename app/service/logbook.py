@@ -14,8 +14,7 @@ from planner.evening import facts
 from planner.evening.facts import entry_of
 from planner.evening.order import as_done
 from planner.evening.parting import parted, places_of
-from planner.passes import expand
-from planner.quantity import used_by
+from planner.quantity import planned_use
 from planner.values.book import Book
 from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey, Plan
@@ -68,8 +67,18 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
     Raises
     ------
     Refused
-        If that coat is done already, or there is no such coat.
+        If that coat is done already, there is no such coat, or the one
+        before it is not begun.
     """
+    begun = [
+        one.coat for one in facts.begun(facts.project_of(book, project), fact.model, fact.step)
+    ]
+    before = max([0, *(coat for coat in begun if coat < fact.coat)])
+    demand(
+        fact.coat == before + 1,
+        "coat",
+        f'is {fact.coat}, but coat {before + 1} of "{fact.step}" is not begun; log that first',
+    )
     word = "begun" if fact.end is None else "done"
     name = f"{word}: {project}/{fact.model}/{fact.step}#{fact.coat}"
     noted = facts.written(book, project, fact)
@@ -239,11 +248,14 @@ def split(
     return Edit(f"partly done: {key.model}/{key.step}", done.book)
 
 
-def usual_use(book: Book, key: PassKey) -> tuple[Used, ...]:
-    """Return what a pass is reckoned to use of each bottle, to be offered to the logbook."""
-    project = facts.project_of(book, key.project)
-    passes = expand(project, facts.model_of(book, key))
-    return next((used_by(book, one) for one in passes if one.key == key), ())
+def usual_use(book: Book, key: PassKey, plan: Plan | None = None) -> tuple[Used, ...]:
+    """Return what a pass is reckoned to use of each bottle, to be offered to the logbook.
+
+    With the plan in which it is still ahead, its part of what stays in the
+    cup is counted too.
+    """
+    facts.step_of(book, key)
+    return planned_use(book, plan, key)
 
 
 def _begun(book: Book, key: PassKey, now: int, planned: int | None) -> Logged:

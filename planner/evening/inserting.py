@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 
 from planner.evening.facts import model_of, project_of
-from planner.evening.parting import fresh, places_of, share_of, split_after, untied
+from planner.evening.parting import fresh, places_of, share_of, split_after, touched, untied
 from planner.layers.edits import Spot, kept
 from planner.values.book import Book
 from planner.values.coating import Mark, State, Window
@@ -76,7 +76,8 @@ def done_on(book: Book, key: PassKey, places: Iterable[str]) -> Done:
         if step.id in logged and wanted & set(places_of(model_of(book, key), step)):
             book, _ = split_after(book, key._replace(step=step.id, coat=1))
     model = model_of(book, key)
-    ordered = _as_it_went(model, logged, wanted)
+    places = touched(project_of(book, key.project), model)
+    ordered = _as_it_went(model, places, logged, wanted)
     if ordered != model.steps:
         book = Spot(key.project, key.model).steps(book, ordered)
         model = model_of(book, key)
@@ -93,14 +94,16 @@ def done_on(book: Book, key: PassKey, places: Iterable[str]) -> Done:
     return Done(book, key, model, steps, open_to)
 
 
-def _as_it_went(model: Model, logged: set[str], wanted: set[str]) -> tuple[Step, ...]:
+def _as_it_went(
+    model: Model, touching: dict[str, set[str]], logged: set[str], wanted: set[str]
+) -> tuple[Step, ...]:
     """Return the steps with what is still to do on some places behind what was done there.
 
     What follows on the places of those that move, or waits for them, moves along.
     """
-    here = [set(places_of(model, step)) for step in model.steps]
-    touched = [at for at, step in enumerate(model.steps) if step.id in logged and here[at] & wanted]
-    last = max(touched, default=-1)
+    here = [touching[step.id] for step in model.steps]
+    done = [at for at, step in enumerate(model.steps) if step.id in logged and here[at] & wanted]
+    last = max(done, default=-1)
     stay: list[Step] = []
     move: list[Step] = []
     places, ids = set(wanted), set[str]()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.evening.facts import begun, model_of, project_of, step_of
-from planner.evening.parting import places_of, split_after
+from planner.evening.parting import split_after, touched
 from planner.layers.edits import Move, Spot
 from planner.layers.findings import Finding, find
 from planner.values.book import Book
@@ -64,12 +64,12 @@ def _overtaken(book: Book, key: PassKey) -> tuple[str, ...]:
     """Return the steps written ahead of one, not wholly begun, that it depends on."""
     model, step = model_of(book, key), step_of(book, key)
     project = project_of(book, key.project)
-    here = set(places_of(model, step))
+    places = touched(project, model)
     named = {*step.after, *(gate.after for gate in step.gates)}
     at = [one.id for one in model.steps].index(step.id)
     return tuple(
         one.id
         for one in model.steps[:at]
         if len(begun(project, key.model, one.id)) < one.coats
-        and (one.id in named or here & set(places_of(model, one)))
+        and (one.id in named or places[step.id] & places[one.id])
     )

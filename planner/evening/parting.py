@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from planner.evening.facts import begun, model_of, project_of, step_of, with_project
 from planner.layers.edits import fresh_id, kept
-from planner.passes import WHOLE_UNIT
+from planner.passes import WHOLE_UNIT, expand
 from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.plan import PassKey
@@ -41,6 +41,14 @@ def places_of(model: Model, step: Step, coat: int = 1) -> tuple[str, ...]:
     named = [ref for one in step.applications if one.coats >= coat for ref in one.places]
     references = dict.fromkeys([*named, *step.touches])
     return tuple(dict.fromkeys(place for ref in references for place in model.places(ref)))
+
+
+def touched(project: Project, model: Model) -> dict[str, set[str]]:
+    """Return the places that each step touches; turning and joining touch the whole unit."""
+    found: dict[str, set[str]] = {step.id: set() for step in model.steps}
+    for one in expand(project, model):
+        found[one.step.id].update(one.places)
+    return found
 
 
 def parted(book: Book, key: PassKey, done: Collection[str]) -> Parted:

@@ -46,6 +46,19 @@ def test_a_fact_about_an_unknown_step_is_refused() -> None:
         logbook.write(small_book(), PROJECT, stray)
 
 
+def test_the_second_coat_is_not_logged_before_the_first() -> None:
+    book = small_book()
+    model = book.project(PROJECT).models[0]
+    twice = replace(model.steps[0].applications[0], coats=2)
+    steps = (replace(model.steps[0], applications=(twice,)), *model.steps[1:])
+    project = replace(book.project(PROJECT), models=(replace(model, steps=steps),))
+    book = replace(book, projects=(project,))
+    with pytest.raises(Refused, match="coat 1 of"):
+        logbook.finish(book, key("prime", 2), NOW, 5)
+    book = logbook.finish(book, key("prime"), NOW, 5).book
+    assert logbook.finish(book, key("prime", 2), NOW + 60, 5)
+
+
 # --- the logbook ------------------------------------------------------------------------------
 
 

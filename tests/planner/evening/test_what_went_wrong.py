@@ -20,6 +20,7 @@ from planner.values.book import Book
 from planner.values.coating import Family, Mark, Preparation, Window
 from planner.values.model import Model
 from planner.values.moment import minute_of
+from planner.values.plan import PassKey
 from planner.values.project import Event, Happened, Logged
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
@@ -135,6 +136,18 @@ def test_work_in_its_turn_is_no_news() -> None:
     book = done(small_book(), "prime", START)
     assert out_of_order(book, key("prime")) is None
     assert out_of_order(book, key("sand")) is None
+
+
+def test_joining_before_its_turn_counts_for_the_whole_unit() -> None:
+    """The side panels are glued on before their faces are based: the join names faces alone."""
+    book, _ = demo_plan("harbour_tenders")
+    project = book.projects[0]
+    for model in project.models:
+        join = next(step for step in model.steps if step.stage is Stage.JOIN)
+        found = out_of_order(book, PassKey(project.name, model.name, join.id))
+        assert found is not None
+        after = found.book.projects[0].model(model.name)
+        assert after.steps[0].id == join.id
 
 
 # --- instead ----------------------------------------------------------------------------------
