@@ -1,0 +1,37 @@
+"""Brings the files of all languages up to date: ``python -m app.window.translations``.
+
+New texts come in unfinished, old ones go, and what is finished is compiled by
+Qt's ``pyside6-lrelease``.  The exit status is 1 while anything is unfinished.
+"""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+from app.window.translations.catalogue import HERE, all_texts, read, write
+
+
+def main() -> int:
+    """Update and compile every file of this folder."""
+    texts = all_texts()
+    unfinished = 0
+    for path in sorted(HERE.glob("*.ts")):
+        write(path, texts, read(path), path.stem.rpartition("_")[2])
+        compile_(path, path.with_suffix(".qm"))
+        for (context, source), text in read(path).items():
+            if not text:
+                unfinished += 1
+                print(f"{path.name}: {context}: {source!r}")
+    return 1 if unfinished else 0
+
+
+def compile_(path: Path, to: Path) -> None:
+    """Compile the file of a language with the tool beside this Python."""
+    tool = Path(sys.executable).with_name("pyside6-lrelease")
+    subprocess.run([tool, "-silent", path, "-qm", to], check=True)  # noqa: S603
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,8594 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+ <context>
+  <name>Acts</name>
+  <message>
+   <source>Add step</source>
+   <translation>Schritt hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add model</source>
+   <translation>Modell hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add part</source>
+   <translation>Teil hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add place</source>
+   <translation>Stelle hinzufügen</translation>
+  </message>
+  <message>
+   <source>Begin a project</source>
+   <translation>Projekt beginnen</translation>
+  </message>
+  <message>
+   <source>Move up</source>
+   <translation>Nach oben</translation>
+  </message>
+  <message>
+   <source>Move down</source>
+   <translation>Nach unten</translation>
+  </message>
+  <message>
+   <source>Same again, other markings</source>
+   <translation>Noch eins, andere Markierungen</translation>
+  </message>
+  <message>
+   <source>Copy steps</source>
+   <translation>Schritte kopieren</translation>
+  </message>
+  <message>
+   <source>Put steps here</source>
+   <translation>Schritte hier einsetzen</translation>
+  </message>
+  <message>
+   <source>Split by places…</source>
+   <translation>Nach Stellen teilen …</translation>
+  </message>
+  <message>
+   <source>Remove</source>
+   <translation>Entfernen</translation>
+  </message>
+  <message>
+   <source>Rename</source>
+   <translation>Umbenennen</translation>
+  </message>
+  <message>
+   <source>Puts a model beside this one with the same parts and steps, nothing done yet</source>
+   <translation>Stellt ein Modell mit denselben Teilen und Schritten daneben, an dem noch nichts getan ist</translation>
+  </message>
+  <message>
+   <source>Copy to</source>
+   <translation>Kopieren zu</translation>
+  </message>
+  <message>
+   <source>model</source>
+   <translation>Modell</translation>
+  </message>
+  <message>
+   <source>On the table</source>
+   <translation>Auf dem Tisch</translation>
+  </message>
+  <message>
+   <source>All others of the project</source>
+   <translation>Alle anderen des Projekts</translation>
+  </message>
+  <message>
+   <source>Choose lines of one kind to remove.</source>
+   <translation>Zum Entfernen Zeilen einer einzigen Art wählen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>AirForm</name>
+  <message>
+   <source>Where</source>
+   <translation>Wo</translation>
+  </message>
+  <message>
+   <source>Another temperature</source>
+   <translation>Eine andere Temperatur</translation>
+  </message>
+  <message>
+   <source>{where}: {degrees}, {humidity} % all day</source>
+   <translation>{where}: {degrees}, {humidity} % den ganzen Tag</translation>
+  </message>
+ </context>
+ <context>
+  <name>AirPanel</name>
+  <message>
+   <source> °C</source>
+   <translation> °C</translation>
+  </message>
+  <message>
+   <source> % RH</source>
+   <translation> % r. F.</translation>
+  </message>
+  <message>
+   <source>today, from now on</source>
+   <translation>heute, ab jetzt</translation>
+  </message>
+  <message>
+   <source>every day, all day</source>
+   <translation>jeden Tag, ganztägig</translation>
+  </message>
+  <message>
+   <source>&amp;Where</source>
+   <translation>&amp;Wo</translation>
+  </message>
+  <message>
+   <source>&amp;Temperature</source>
+   <translation>&amp;Temperatur</translation>
+  </message>
+  <message>
+   <source>&amp;Humidity</source>
+   <translation>&amp;Feuchte</translation>
+  </message>
+  <message>
+   <source>&amp;Holds</source>
+   <translation>&amp;Gilt</translation>
+  </message>
+  <message>
+   <source>Air</source>
+   <translation>Luft</translation>
+  </message>
+ </context>
+ <context>
+  <name>AirbrushDialog</name>
+  <message>
+   <source>new airbrush</source>
+   <translation>neue Airbrush</translation>
+  </message>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source> ml</source>
+   <translation> ml</translation>
+  </message>
+  <message>
+   <source> %</source>
+   <translation> %</translation>
+  </message>
+  <message>
+   <source>known, not the usual</source>
+   <translation>bekannt, abweichend vom Üblichen</translation>
+  </message>
+  <message>
+   <source>Minutes</source>
+   <translation>Minuten</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>&amp;Load a clean cup</source>
+   <translation>Sauberen Becher &amp;füllen</translation>
+  </message>
+  <message>
+   <source>Change to the &amp;same family</source>
+   <translation>Wechsel in &amp;derselben Familie</translation>
+  </message>
+  <message>
+   <source>Change to &amp;another family</source>
+   <translation>Wechsel in eine &amp;andere Familie</translation>
+  </message>
+  <message>
+   <source>&amp;Clean before it is put away</source>
+   <translation>&amp;Reinigen vor dem Weglegen</translation>
+  </message>
+  <message>
+   <source>A load may stand &amp;idle</source>
+   <translation>Eine Füllung darf &amp;stehen</translation>
+  </message>
+  <message>
+   <source>Longest time between two strokes before the paint dries in the nozzle</source>
+   <translation>Längste Zeit zwischen zwei Strichen, bevor die Farbe in der Düse trocknet</translation>
+  </message>
+  <message>
+   <source>Millilitres</source>
+   <translation>Milliliter</translation>
+  </message>
+  <message>
+   <source>Least &amp;fill of the cup</source>
+   <translation>&amp;Kleinste Becherfüllung</translation>
+  </message>
+  <message>
+   <source>Lost at each change and &amp;cleaning</source>
+   <translation>&amp;Verlust bei jedem Wechsel und Reinigen</translation>
+  </message>
+  <message>
+   <source>&amp;Stays on the model</source>
+   <translation>&amp;Bleibt auf dem Modell</translation>
+  </message>
+  <message>
+   <source>The rest is overspray; usual are {usual:.0f} %, assumed</source>
+   <translation>Der Rest ist Sprühnebel; üblich sind {usual:.0f} %, angenommen</translation>
+  </message>
+ </context>
+ <context>
+  <name>AwayDialog</name>
+  <message>
+   <source>&amp;First day</source>
+   <translation>&amp;Erster Tag</translation>
+  </message>
+  <message>
+   <source>&amp;Last day</source>
+   <translation>&amp;Letzter Tag</translation>
+  </message>
+  <message>
+   <source>Extra stretches on these days stay.</source>
+   <translation>Zusätzliche Zeitblöcke an diesen Tagen bleiben.</translation>
+  </message>
+ </context>
+ <context>
+  <name>BenchMode</name>
+  <message>
+   <source>Tackfree at the bench</source>
+   <translation>Tackfree am Basteltisch</translation>
+  </message>
+  <message>
+   <source>Nothing is left to do</source>
+   <translation>Es ist nichts mehr zu tun</translation>
+  </message>
+  <message>
+   <source>no bench time</source>
+   <translation>keine Bastelzeit</translation>
+  </message>
+  <message>
+   <source>next {time}</source>
+   <translation>die nächste {time}</translation>
+  </message>
+  <message>
+   <source>{length} left</source>
+   <translation>noch {length}</translation>
+  </message>
+  <message>
+   <source>until {time}</source>
+   <translation>bis {time}</translation>
+  </message>
+  <message>
+   <source>Then, {time}: {job}</source>
+   <translation>Danach, {time}: {job}</translation>
+  </message>
+  <message>
+   <source>1–{n}</source>
+   <translation>1–{n}</translation>
+  </message>
+  <message>
+   <source>choose</source>
+   <translation>wählen</translation>
+  </message>
+  <message>
+   <source>Enter</source>
+   <translation>Enter</translation>
+  </message>
+  <message>
+   <source>take what is typed</source>
+   <translation>Getipptes übernehmen</translation>
+  </message>
+  <message>
+   <source>Space</source>
+   <translation>Leertaste</translation>
+  </message>
+  <message>
+   <source>Esc</source>
+   <translation>Esc</translation>
+  </message>
+  <message>
+   <source>back</source>
+   <translation>zurück</translation>
+  </message>
+ </context>
+ <context>
+  <name>BenchTimeView</name>
+  <message>
+   <source>Weeks of bench time</source>
+   <translation>Wochen mit Bastelzeit</translation>
+  </message>
+  <message>
+   <source>Stretch by stretch</source>
+   <translation>Zeitblock für Zeitblock</translation>
+  </message>
+  <message>
+   <source>Every week</source>
+   <translation>Jede Woche</translation>
+  </message>
+  <message>
+   <source>Away</source>
+   <translation>Abwesend</translation>
+  </message>
+  <message>
+   <source>Extra</source>
+   <translation>Zusätzlich</translation>
+  </message>
+  <message>
+   <source>Quiet hours</source>
+   <translation>Ruhezeiten</translation>
+  </message>
+  <message>
+   <source>Daylight</source>
+   <translation>Tageslicht</translation>
+  </message>
+  <message>
+   <source>Bench time</source>
+   <translation>Bastelzeit</translation>
+  </message>
+  <message>
+   <source>Earlier</source>
+   <translation>Früher</translation>
+  </message>
+  <message>
+   <source>This week</source>
+   <translation>Diese Woche</translation>
+  </message>
+  <message>
+   <source>Later</source>
+   <translation>Später</translation>
+  </message>
+  <message>
+   <source>Away on this day</source>
+   <translation>An diesem Tag abwesend</translation>
+  </message>
+  <message>
+   <source>One more stretch…</source>
+   <translation>Noch ein Zeitblock …</translation>
+  </message>
+  <message>
+   <source>Stretches of the weeks shown</source>
+   <translation>Zeitblöcke der gezeigten Wochen</translation>
+  </message>
+  <message>
+   <source>No bench time in these weeks.</source>
+   <translation>Keine Bastelzeit in diesen Wochen.</translation>
+  </message>
+  <message>
+   <source>Day</source>
+   <translation>Tag</translation>
+  </message>
+  <message>
+   <source>Hours</source>
+   <translation>Stunden</translation>
+  </message>
+  <message>
+   <source>Length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
+   <source>Planned</source>
+   <translation>Verplant</translation>
+  </message>
+  <message>
+   <source>Free</source>
+   <translation>Frei</translation>
+  </message>
+  <message>
+   <source>Quiet</source>
+   <translation>Ruhe</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>No bench time comes every week.</source>
+   <translation>Keine Bastelzeit kehrt jede Woche wieder.</translation>
+  </message>
+  <message>
+   <source>No quiet hours: the compressor may run at any time.</source>
+   <translation>Keine Ruhezeiten: Der Kompressor darf jederzeit laufen.</translation>
+  </message>
+  <message>
+   <source>No daylight given: a spray can outdoors is never held up.</source>
+   <translation>Kein Tageslicht angegeben: Eine Sprühdose im Freien wird nie aufgehalten.</translation>
+  </message>
+  <message>
+   <source>Bench time every week</source>
+   <translation>Bastelzeit jede Woche</translation>
+  </message>
+  <message>
+   <source>Daylight hours</source>
+   <translation>Stunden mit Tageslicht</translation>
+  </message>
+  <message>
+   <source>On</source>
+   <translation>Am</translation>
+  </message>
+  <message>
+   <source>From</source>
+   <translation>Von</translation>
+  </message>
+  <message>
+   <source>Until</source>
+   <translation>Bis</translation>
+  </message>
+  <message>
+   <source>Beginning on</source>
+   <translation>Beginnend am</translation>
+  </message>
+  <message>
+   <source>People</source>
+   <translation>Personen</translation>
+  </message>
+  <message>
+   <source>Add…</source>
+   <translation>Hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Change…</source>
+   <translation>Ändern …</translation>
+  </message>
+  <message>
+   <source>Remove</source>
+   <translation>Entfernen</translation>
+  </message>
+  <message>
+   <source>Days away</source>
+   <translation>Tage abwesend</translation>
+  </message>
+  <message>
+   <source>No day away. What comes every week begins on none of the days named here.</source>
+   <translation>Kein Tag abwesend. An den hier genannten Tagen beginnt nichts von dem, was jede Woche wiederkehrt.</translation>
+  </message>
+  <message>
+   <source>First day</source>
+   <translation>Erster Tag</translation>
+  </message>
+  <message>
+   <source>Last day</source>
+   <translation>Letzter Tag</translation>
+  </message>
+  <message>
+   <source>Days</source>
+   <translation>Tage</translation>
+  </message>
+  <message>
+   <source>Add holidays…</source>
+   <translation>Urlaub eintragen …</translation>
+  </message>
+  <message>
+   <source>Be back</source>
+   <translation>Doch da sein</translation>
+  </message>
+  <message>
+   <source>Extra stretches</source>
+   <translation>Zusätzliche Zeitblöcke</translation>
+  </message>
+  <message>
+   <source>No stretch beside what comes every week.</source>
+   <translation>Kein Zeitblock außer denen, die jede Woche wiederkehren.</translation>
+  </message>
+  <message>
+   <source>No bench time in these four weeks.</source>
+   <translation>Keine Bastelzeit in diesen vier Wochen.</translation>
+  </message>
+  <message>
+   <source>{first} to {last}: {count}, {length} in all, {planned} planned</source>
+   <translation>{first} bis {last}: {count}, zusammen {length}, davon {planned} verplant</translation>
+  </message>
+  <message>
+   <source>1 stretch</source>
+   <translation>1 Zeitblock</translation>
+  </message>
+  <message>
+   <source>{n} stretches</source>
+   <translation>{n} Zeitblöcke</translation>
+  </message>
+  <message>
+   <source>Be back on this day</source>
+   <translation>An diesem Tag doch da sein</translation>
+  </message>
+ </context>
+ <context>
+  <name>BuildModel</name>
+  <message>
+   <source>What</source>
+   <translation>Was</translation>
+  </message>
+  <message>
+   <source>With</source>
+   <translation>Womit</translation>
+  </message>
+  <message>
+   <source>At the bench</source>
+   <translation>Am Tisch</translation>
+  </message>
+  <message>
+   <source>Waits for</source>
+   <translation>Wartet auf</translation>
+  </message>
+  <message>
+   <source>Can wait</source>
+   <translation>Kann warten</translation>
+  </message>
+ </context>
+ <context>
+  <name>BuildTree</name>
+  <message>
+   <source>What stands on the table, in working order</source>
+   <translation>Was auf dem Tisch steht, in der Reihenfolge der Arbeit</translation>
+  </message>
+ </context>
+ <context>
+  <name>BuildView</name>
+  <message>
+   <source>Nothing stands on the table. Begin a project under “More”, or answer three short questions on the page “Tonight” (Ctrl+1).</source>
+   <translation>Auf dem Tisch steht nichts. Beginnen Sie unter „Mehr“ ein Projekt, oder beantworten Sie drei kurze Fragen auf der Seite „Heute Abend“ (Ctrl+1).</translation>
+  </message>
+  <message>
+   <source>Build</source>
+   <translation>Bauplan</translation>
+  </message>
+  <message>
+   <source>More</source>
+   <translation>Mehr</translation>
+  </message>
+ </context>
+ <context>
+  <name>CardDialog</name>
+  <message>
+   <source>card 1</source>
+   <translation>Karte 1</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>&amp;Painted on</source>
+   <translation>&amp;Bemalt am</translation>
+  </message>
+  <message>
+   <source>&amp;Drop by drop</source>
+   <translation>Tropfen für &amp;Tropfen</translation>
+  </message>
+  <message>
+   <source>N&amp;ote</source>
+   <translation>N&amp;otiz</translation>
+  </message>
+  <message>
+   <source>P&amp;hoto</source>
+   <translation>&amp;Foto</translation>
+  </message>
+ </context>
+ <context>
+  <name>Chips</name>
+  <message>
+   <source>{what}: {word}</source>
+   <translation>{what}: {word}</translation>
+  </message>
+ </context>
+ <context>
+  <name>Choose</name>
+  <message>
+   <source>type a part of the name</source>
+   <translation>einen Teil des Namens eingeben</translation>
+  </message>
+  <message>
+   <source>Narrow the list</source>
+   <translation>Die Liste eingrenzen</translation>
+  </message>
+ </context>
+ <context>
+  <name>CoatLine</name>
+  <message>
+   <source>Colour {n}</source>
+   <translation>Farbe {n}</translation>
+  </message>
+  <message>
+   <source>Coats of colour {n}</source>
+   <translation>Schichten von Farbe {n}</translation>
+  </message>
+  <message>
+   <source>Thin coats, each dried before the next</source>
+   <translation>Dünne Schichten, jede vor der nächsten getrocknet</translation>
+  </message>
+  <message>
+   <source>covers the usual share</source>
+   <translation>deckt den üblichen Anteil</translation>
+  </message>
+  <message>
+   <source>covers </source>
+   <translation>deckt </translation>
+  </message>
+  <message>
+   <source>Share covered by colour {n}</source>
+   <translation>Von Farbe {n} gedeckter Anteil</translation>
+  </message>
+  <message>
+   <source>How much of its places it covers; usual for the stage</source>
+   <translation>Wie viel seiner Stellen sie deckt; üblich für den Arbeitsschritt</translation>
+  </message>
+  <message>
+   <source>Remove colour {n}</source>
+   <translation>Farbe {n} entfernen</translation>
+  </message>
+ </context>
+ <context>
+  <name>CoatingDialog</name>
+  <message>
+   <source>new coating</source>
+   <translation>neues Beschichtungsmittel</translation>
+  </message>
+  <message>
+   <source>Drying times</source>
+   <translation>Trocknungszeiten</translation>
+  </message>
+  <message>
+   <source>At 23 °C and 50 % RH, for the dry film of one coat. What is not ticked goes by the family.</source>
+   <translation>Bei 23 °C und 50 % r. F., für den trockenen Film einer Schicht. Was nicht angekreuzt ist, richtet sich nach der Familie.</translation>
+  </message>
+  <message>
+   <source>From the &amp;label</source>
+   <translation>Vom &amp;Etikett</translation>
+  </message>
+  <message>
+   <source>Recoat</source>
+   <translation>Überlackieren</translation>
+  </message>
+  <message>
+   <source>&amp;Windows for the next coat</source>
+   <translation>&amp;Überlackierfenster</translation>
+  </message>
+  <message>
+   <source>Bottle</source>
+   <translation>Flasche</translation>
+  </message>
+  <message>
+   <source> ml</source>
+   <translation> ml</translation>
+  </message>
+  <message>
+   <source>opened on</source>
+   <translation>geöffnet am</translation>
+  </message>
+  <message>
+   <source>counted</source>
+   <translation>gezählt</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>By its kind, as “waterborne acrylic, sand”</source>
+   <translation>Nach seiner Art, etwa „wasserverdünnbares Acryl, sand“</translation>
+  </message>
+  <message>
+   <source>&amp;Family</source>
+   <translation>&amp;Familie</translation>
+  </message>
+  <message>
+   <source>F&amp;inish</source>
+   <translation>&amp;Glanzgrad</translation>
+  </message>
+  <message>
+   <source>&amp;Colour</source>
+   <translation>Far&amp;be</translation>
+  </message>
+  <message>
+   <source>&amp;Left now</source>
+   <translation>&amp;Jetzt übrig</translation>
+  </message>
+  <message>
+   <source>One &amp;bottle holds</source>
+   <translation>Eine Flasche f&amp;asst</translation>
+  </message>
+  <message>
+   <source>&amp;Opened</source>
+   <translation>Ge&amp;öffnet</translation>
+  </message>
+  <message>
+   <source>&amp;Drops to a millilitre</source>
+   <translation>&amp;Tropfen je Milliliter</translation>
+  </message>
+  <message>
+   <source>Count the drops that fill 1 ml once; otherwise the family's usual figure holds</source>
+   <translation>Einmal die Tropfen zählen, die 1 ml füllen; sonst gilt der übliche Wert der Familie</translation>
+  </message>
+  <message>
+   <source>Film</source>
+   <translation>Film</translation>
+  </message>
+  <message>
+   <source> %</source>
+   <translation> %</translation>
+  </message>
+  <message>
+   <source> µm</source>
+   <translation> µm</translation>
+  </message>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>limited</source>
+   <translation>begrenzt</translation>
+  </message>
+  <message>
+   <source> ×</source>
+   <translation> ×</translation>
+  </message>
+  <message>
+   <source>&amp;Solids by volume</source>
+   <translation>Festkörper&amp;volumen</translation>
+  </message>
+  <message>
+   <source>&amp;Dry film of one coat</source>
+   <translation>T&amp;rockenfilm einer Schicht</translation>
+  </message>
+  <message>
+   <source>&amp;Life once mixed</source>
+   <translation>Top&amp;fzeit nach dem Mischen</translation>
+  </message>
+  <message>
+   <source>Drying &amp;time, times as stated</source>
+   <translation>Trocknungs&amp;zeit, Faktor zur Angabe</translation>
+  </message>
+  <message>
+   <source>Learned from looks at films, or set by hand; 1 is as stated</source>
+   <translation>Aus Blicken auf Filme gelernt oder von Hand gesetzt; 1 heißt wie angegeben</translation>
+  </message>
+  <message>
+   <source>Label</source>
+   <translation>Etikett</translation>
+  </message>
+  <message>
+   <source> °C</source>
+   <translation> °C</translation>
+  </message>
+  <message>
+   <source> % RH</source>
+   <translation> % r. F.</translation>
+  </message>
+  <message>
+   <source>Not laid &amp;below</source>
+   <translation>Nicht &amp;unter</translation>
+  </message>
+  <message>
+   <source>Not laid &amp;above</source>
+   <translation>Nicht ü&amp;ber</translation>
+  </message>
+  <message>
+   <source>Not laid in air &amp;damper than</source>
+   <translation>Nicht bei &amp;feuchterer Luft als</translation>
+  </message>
+ </context>
+ <context>
+  <name>CoatingsPage</name>
+  <message>
+   <source>name, family, finish, what it is for</source>
+   <translation>Name, Familie, Glanzgrad, wofür</translation>
+  </message>
+  <message>
+   <source>Show only</source>
+   <translation>Nur zeigen</translation>
+  </message>
+  <message>
+   <source>How the chosen coating dries</source>
+   <translation>Wie das gewählte Mittel trocknet</translation>
+  </message>
+  <message>
+   <source>Coatings by family</source>
+   <translation>Mittel nach Familien</translation>
+  </message>
+  <message>
+   <source>State</source>
+   <translation>Zustand</translation>
+  </message>
+  <message>
+   <source>As stated</source>
+   <translation>Wie angegeben</translation>
+  </message>
+  <message>
+   <source>As learned</source>
+   <translation>Wie gelernt</translation>
+  </message>
+  <message>
+   <source>Whence</source>
+   <translation>Woher</translation>
+  </message>
+  <message>
+   <source>Show &amp;only</source>
+   <translation>&amp;Nur zeigen</translation>
+  </message>
+  <message>
+   <source>Add coating…</source>
+   <translation>Mittel hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Change…</source>
+   <translation>Ändern …</translation>
+  </message>
+  <message>
+   <source>Count…</source>
+   <translation>Zählen …</translation>
+  </message>
+  <message>
+   <source>Bought…</source>
+   <translation>Gekauft …</translation>
+  </message>
+  <message>
+   <source>Remove</source>
+   <translation>Entfernen</translation>
+  </message>
+  <message>
+   <source>No coating in the book yet. Add the bottles that you own.</source>
+   <translation>Noch kein Mittel im Buch. Tragen Sie die Flaschen ein, die Sie besitzen.</translation>
+  </message>
+  <message>
+   <source>No coating has these words.</source>
+   <translation>Kein Mittel hat diese Wörter.</translation>
+  </message>
+  <message>
+   <source>A thinner leaves no film.</source>
+   <translation>Eine Verdünnung hinterlässt keinen Film.</translation>
+  </message>
+  <message>
+   <source>To each state at 23 °C and 50 % RH, {film:g} µm dry.</source>
+   <translation>Bis zu jedem Zustand bei 23 °C und 50 % r. F., {film:g} µm trocken.</translation>
+  </message>
+  <message>
+   <source>Learned: takes {factor:.2f} times as long as stated.</source>
+   <translation>Gelernt: braucht {factor:.2f}-mal so lang wie angegeben.</translation>
+  </message>
+  <message>
+   <source> ml</source>
+   <translation> ml</translation>
+  </message>
+  <message>
+   <source>The book thinks that {amount} of {name} are left.</source>
+   <translation>Das Buch nimmt an, dass von {name} noch {amount} übrig sind.</translation>
+  </message>
+  <message>
+   <source>Count a bottle</source>
+   <translation>Flasche zählen</translation>
+  </message>
+  <message>
+   <source>&amp;There are</source>
+   <translation>&amp;Es sind</translation>
+  </message>
+  <message>
+   <source>{name}, in bottles of {amount:g} ml.</source>
+   <translation>{name}, in Flaschen zu {amount:g} ml.</translation>
+  </message>
+  <message>
+   <source>Bought</source>
+   <translation>Gekauft</translation>
+  </message>
+  <message>
+   <source>&amp;Bottles</source>
+   <translation>&amp;Flaschen</translation>
+  </message>
+ </context>
+ <context>
+  <name>CoatsField</name>
+  <message>
+   <source>Add a colour</source>
+   <translation>Farbe hinzufügen</translation>
+  </message>
+ </context>
+ <context>
+  <name>CoatsModel</name>
+  <message>
+   <source>Coat</source>
+   <translation>Schicht</translation>
+  </message>
+  <message>
+   <source>When</source>
+   <translation>Wann</translation>
+  </message>
+  <message>
+   <source>On the one below</source>
+   <translation>Auf der darunter</translation>
+  </message>
+  <message>
+   <source>Stage</source>
+   <translation>Arbeitsschritt</translation>
+  </message>
+ </context>
+ <context>
+  <name>ColourDialog</name>
+  <message>
+   <source>new colour</source>
+   <translation>neue Farbe</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>&amp;Usually</source>
+   <translation>&amp;Üblich</translation>
+  </message>
+  <message>
+   <source>Offered first; each model may take another coating or mix</source>
+   <translation>Wird zuerst angeboten; jedes Modell kann ein anderes Mittel oder eine andere Mischung bekommen</translation>
+  </message>
+  <message>
+   <source>N&amp;ote</source>
+   <translation>N&amp;otiz</translation>
+  </message>
+  <message>
+   <source>– asked each time –</source>
+   <translation>– jedes Mal gefragt –</translation>
+  </message>
+ </context>
+ <context>
+  <name>ColoursField</name>
+  <message>
+   <source>{name} (starter stock)</source>
+   <translation>{name} (Anfangsvorrat)</translation>
+  </message>
+  <message>
+   <source>– choose –</source>
+   <translation>– wählen –</translation>
+  </message>
+ </context>
+ <context>
+  <name>Commands</name>
+  <message>
+   <source>&amp;New book…</source>
+   <translation>&amp;Neues Buch …</translation>
+  </message>
+  <message>
+   <source>&amp;Open book…</source>
+   <translation>Buch ö&amp;ffnen …</translation>
+  </message>
+  <message>
+   <source>&amp;Import project file…</source>
+   <translation>Projektdatei &amp;importieren …</translation>
+  </message>
+  <message>
+   <source>&amp;Export project file…</source>
+   <translation>Projektdatei &amp;exportieren …</translation>
+  </message>
+  <message>
+   <source>&amp;Quit</source>
+   <translation>&amp;Beenden</translation>
+  </message>
+  <message>
+   <source>&amp;Undo</source>
+   <translation>&amp;Rückgängig</translation>
+  </message>
+  <message>
+   <source>&amp;Redo</source>
+   <translation>&amp;Wiederholen</translation>
+  </message>
+  <message>
+   <source>&amp;Last edits…</source>
+   <translation>&amp;Letzte Änderungen …</translation>
+  </message>
+  <message>
+   <source>&amp;About Tackfree</source>
+   <translation>&amp;Über Tackfree</translation>
+  </message>
+  <message>
+   <source>&amp;Keys</source>
+   <translation>&amp;Tasten</translation>
+  </message>
+  <message>
+   <source>Take the &amp;better plan</source>
+   <translation>Den &amp;besseren Plan nehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Bench mode</source>
+   <translation>&amp;Basteltisch-Ansicht</translation>
+  </message>
+  <message>
+   <source>An &amp;hour more</source>
+   <translation>Eine &amp;Stunde mehr</translation>
+  </message>
+  <message>
+   <source>&amp;Stop for tonight</source>
+   <translation>S&amp;chluss für heute Abend</translation>
+  </message>
+  <message>
+   <source>This evening is &amp;lost</source>
+   <translation>Dieser Abend &amp;fällt aus</translation>
+  </message>
+  <message>
+   <source>&amp;Take back the last</source>
+   <translation>Das Letzte &amp;zurücknehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Follow the system</source>
+   <translation>Dem S&amp;ystem folgen</translation>
+  </message>
+  <message>
+   <source>&amp;Light</source>
+   <translation>Helles Desi&amp;gn</translation>
+  </message>
+  <message>
+   <source>&amp;Dark</source>
+   <translation>Dun&amp;kles Design</translation>
+  </message>
+  <message>
+   <source>&amp;File</source>
+   <translation>&amp;Datei</translation>
+  </message>
+  <message>
+   <source>E&amp;xport</source>
+   <translation>E&amp;xport</translation>
+  </message>
+  <message>
+   <source>&amp;Edit</source>
+   <translation>&amp;Bearbeiten</translation>
+  </message>
+  <message>
+   <source>&amp;View</source>
+   <translation>&amp;Ansicht</translation>
+  </message>
+  <message>
+   <source>E&amp;vening</source>
+   <translation>Ab&amp;end</translation>
+  </message>
+  <message>
+   <source>&amp;Help</source>
+   <translation>&amp;Hilfe</translation>
+  </message>
+  <message>
+   <source>&amp;Undo {edit}</source>
+   <translation>&amp;Rückgängig: {edit}</translation>
+  </message>
+  <message>
+   <source>&amp;Redo {edit}</source>
+   <translation>&amp;Wiederholen: {edit}</translation>
+  </message>
+ </context>
+ <context>
+  <name>ConsumableDialog</name>
+  <message>
+   <source>new consumable</source>
+   <translation>neues Verbrauchsmaterial</translation>
+  </message>
+  <message>
+   <source>pieces</source>
+   <translation>Stück</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>Counted &amp;in</source>
+   <translation>&amp;Gezählt in</translation>
+  </message>
+  <message>
+   <source>&amp;Left now</source>
+   <translation>&amp;Jetzt übrig</translation>
+  </message>
+  <message>
+   <source>Used &amp;up by one coat or piece of work</source>
+   <translation>&amp;Verbraucht je Schicht oder Arbeit</translation>
+  </message>
+  <message>
+   <source>&amp;At these stages</source>
+   <translation>&amp;Bei diesen Arbeitsschritten</translation>
+  </message>
+ </context>
+ <context>
+  <name>CoursePlot</name>
+  <message>
+   <source>No coating is chosen.</source>
+   <translation>Kein Mittel gewählt.</translation>
+  </message>
+  <message>
+   <source>{state} {time}</source>
+   <translation>{state} {time}</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <source>recoat window closes {time}</source>
+   <translation>Überlackierfenster schließt {time}</translation>
+  </message>
+  <message>
+   <source>{coating}: {states}</source>
+   <translation>{coating}: {states}</translation>
+  </message>
+ </context>
+ <context>
+  <name>CrossSection</name>
+  <message>
+   <source>Cross-section of {place}; the table below says the same</source>
+   <translation>Querschnitt von {place}; die Tabelle darunter sagt dasselbe</translation>
+  </message>
+ </context>
+ <context>
+  <name>DayCurve</name>
+  <message>
+   <source>Course of the air over the day</source>
+   <translation>Verlauf der Luft über den Tag</translation>
+  </message>
+ </context>
+ <context>
+  <name>Details</name>
+  <message>
+   <source>Chosen piece of work</source>
+   <translation>Gewählte Arbeit</translation>
+  </message>
+  <message>
+   <source>Choose a piece of work to see why it stands where it stands.</source>
+   <translation>Wählen Sie eine Arbeit, um zu sehen, warum sie dort steht, wo sie steht.</translation>
+  </message>
+  <message>
+   <source>and {day} {start}–{end}</source>
+   <translation>und {day} {start}–{end}</translation>
+  </message>
+  <message>
+   <source>Slack: none. Whatever delays it delays the whole model.</source>
+   <translation>Puffer: keiner. Was sie verzögert, verzögert das ganze Modell.</translation>
+  </message>
+  <message>
+   <source>Slack: {length}, if bench time, hands and airbrush were always free.</source>
+   <translation>Puffer: {length}, wären Bastelzeit, Hände und Airbrush immer frei.</translation>
+  </message>
+  <message>
+   <source>{work}: no place yet</source>
+   <translation>{work}: noch ohne Platz</translation>
+  </message>
+  <message>
+   <source>{work}, {time}</source>
+   <translation>{work}, {time}</translation>
+  </message>
+  <message>
+   <source>{work} has no place in the plan: {why}.</source>
+   <translation>{work} hat keinen Platz im Plan: {why}.</translation>
+  </message>
+  <message>
+   <source>This piece of work has no place in the plan.</source>
+   <translation>Diese Arbeit hat keinen Platz im Plan.</translation>
+  </message>
+  <message>
+   <source>What waits for it</source>
+   <translation>Was darauf wartet</translation>
+  </message>
+  <message>
+   <source>{why} ({source})</source>
+   <translation>{why} ({source})</translation>
+  </message>
+ </context>
+ <context>
+  <name>DifferencesModel</name>
+  <message>
+   <source>What</source>
+   <translation>Was</translation>
+  </message>
+  <message>
+   <source>Name</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <source>To be done</source>
+   <translation>Noch zu tun</translation>
+  </message>
+ </context>
+ <context>
+  <name>DryingView</name>
+  <message>
+   <source>Still &amp;wet</source>
+   <translation>Noch &amp;nass</translation>
+  </message>
+  <message>
+   <source>&amp;Dry already</source>
+   <translation>Schon &amp;trocken</translation>
+  </message>
+  <message>
+   <source>Tell me on the desk&amp;top, too</source>
+   <translation>Auch auf der Arbeits&amp;fläche melden</translation>
+  </message>
+  <message>
+   <source>With a quiet &amp;sound, at the bench only</source>
+   <translation>Mit leisem T&amp;on, nur am Basteltisch</translation>
+  </message>
+  <message>
+   <source>Drying now</source>
+   <translation>Trocknet jetzt</translation>
+  </message>
+  <message>
+   <source>What opens and what closes</source>
+   <translation>Was sich öffnet und was sich schließt</translation>
+  </message>
+  <message>
+   <source>Nothing dries: no film of the logbook is waited for.</source>
+   <translation>Nichts trocknet: Auf keinen Film im Logbuch wird gewartet.</translation>
+  </message>
+  <message>
+   <source>{n} film dries</source>
+   <translation>{n} Film trocknet</translation>
+  </message>
+  <message>
+   <source>{n} films dry</source>
+   <translation>{n} Filme trocknen</translation>
+  </message>
+  <message>
+   <source>{n} is open</source>
+   <translation>{n} ist offen</translation>
+  </message>
+  <message>
+   <source>{n} are open</source>
+   <translation>{n} sind offen</translation>
+  </message>
+  <message>
+   <source>{n} window runs</source>
+   <translation>{n} Fenster läuft</translation>
+  </message>
+  <message>
+   <source>{n} windows run</source>
+   <translation>{n} Fenster laufen</translation>
+  </message>
+  <message>
+   <source>{model}: {film}, {state}. {why}</source>
+   <translation>{model}: {film}, {state}. {why}</translation>
+  </message>
+ </context>
+ <context>
+  <name>ElsewhereForm</name>
+  <message>
+   <source>Dries in</source>
+   <translation>Trocknet in</translation>
+  </message>
+  <message>
+   <source>Room for parts</source>
+   <translation>Platz für Teile</translation>
+  </message>
+  <message>
+   <source>Let films dry elsewhere, as in a warm box</source>
+   <translation>Filme anderswo trocknen lassen, etwa in einer Wärmebox</translation>
+  </message>
+  <message>
+   <source>a new warm box</source>
+   <translation>eine neue Wärmebox</translation>
+  </message>
+  <message>
+   <source>warm box</source>
+   <translation>Wärmebox</translation>
+  </message>
+  <message>
+   <source>warm box {number}</source>
+   <translation>Wärmebox {number}</translation>
+  </message>
+  <message>
+   <source>a warm box at {degrees}</source>
+   <translation>eine Wärmebox mit {degrees}</translation>
+  </message>
+  <message>
+   <source>{stage} dries in {where}: {models}</source>
+   <translation>{stage} trocknet in {where}: {models}</translation>
+  </message>
+ </context>
+ <context>
+  <name>EmptyState</name>
+  <message>
+   <source>Import a project file…</source>
+   <translation>Projektdatei importieren …</translation>
+  </message>
+  <message>
+   <source>Or look around with an invented project</source>
+   <translation>Oder sich mit einem erfundenen Projekt umsehen</translation>
+  </message>
+  <message>
+   <source>Begin</source>
+   <translation>Beginnen</translation>
+  </message>
+  <message>
+   <source>Every project is set aside</source>
+   <translation>Alle Projekte sind beiseitegelegt</translation>
+  </message>
+  <message>
+   <source>Check a project in the list at the left to plan it again, or begin another.</source>
+   <translation>Kreuzen Sie links in der Liste ein Projekt an, um es wieder zu planen, oder beginnen Sie ein neues.</translation>
+  </message>
+  <message>
+   <source>Nothing on the bench yet</source>
+   <translation>Noch nichts auf dem Basteltisch</translation>
+  </message>
+  <message>
+   <source>Three short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
+   <translation>Drei kurze Fragen, und Tackfree sagt, was heute Abend in welcher Reihenfolge zu tun ist und wann alles fertig wird.</translation>
+  </message>
+ </context>
+ <context>
+  <name>EntryForm</name>
+  <message>
+   <source>&amp;Ended</source>
+   <translation>&amp;Ende</translation>
+  </message>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>from start to end</source>
+   <translation>vom Anfang bis zum Ende</translation>
+  </message>
+  <message>
+   <source> °C</source>
+   <translation> °C</translation>
+  </message>
+  <message>
+   <source>not read</source>
+   <translation>nicht abgelesen</translation>
+  </message>
+  <message>
+   <source> % RH</source>
+   <translation> % r. F.</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>Sa&amp;ve</source>
+   <translation>&amp;Sichern</translation>
+  </message>
+  <message>
+   <source>Ta&amp;ke back</source>
+   <translation>&amp;Zurücknehmen</translation>
+  </message>
+  <message>
+   <source>It never happened: the work is planned again</source>
+   <translation>Es ist nie geschehen: Die Arbeit wird wieder geplant</translation>
+  </message>
+  <message>
+   <source>Temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <source>Humidity</source>
+   <translation>Feuchte</translation>
+  </message>
+  <message>
+   <source>End</source>
+   <translation>Ende</translation>
+  </message>
+  <message>
+   <source>&amp;Begun</source>
+   <translation>&amp;Beginn</translation>
+  </message>
+  <message>
+   <source>&amp;Minutes of work</source>
+   <translation>&amp;Minuten Arbeit</translation>
+  </message>
+  <message>
+   <source>A&amp;ir</source>
+   <translation>&amp;Luft</translation>
+  </message>
+  <message>
+   <source>&amp;Note</source>
+   <translation>&amp;Notiz</translation>
+  </message>
+  <message>
+   <source> ml</source>
+   <translation> ml</translation>
+  </message>
+  <message>
+   <source>not noted</source>
+   <translation>nicht notiert</translation>
+  </message>
+  <message>
+   <source>Used of {coating}</source>
+   <translation>Verbrauch von {coating}</translation>
+  </message>
+ </context>
+ <context>
+  <name>EveningForm</name>
+  <message>
+   <source>Weekday</source>
+   <translation>Wochentag</translation>
+  </message>
+  <message>
+   <source>From</source>
+   <translation>Von</translation>
+  </message>
+  <message>
+   <source>To</source>
+   <translation>Bis</translation>
+  </message>
+  <message>
+   <source>One evening more in the week</source>
+   <translation>Ein Abend mehr in der Woche</translation>
+  </message>
+  <message>
+   <source>bench time every {day} {start}–{end}</source>
+   <translation>Bastelzeit jeden {day} {start}–{end}</translation>
+  </message>
+ </context>
+ <context>
+  <name>EveningsPanel</name>
+  <message>
+   <source>Add evenings</source>
+   <translation>Abende hinzufügen</translation>
+  </message>
+  <message>
+   <source>Day off</source>
+   <translation>Freier Tag</translation>
+  </message>
+  <message>
+   <source>Skip</source>
+   <translation>Auslassen</translation>
+  </message>
+  <message>
+   <source>Day of the extra stretch</source>
+   <translation>Tag des zusätzlichen Zeitblocks</translation>
+  </message>
+  <message>
+   <source>Extra stretch begins</source>
+   <translation>Der zusätzliche Zeitblock beginnt</translation>
+  </message>
+  <message>
+   <source>Extra stretch ends</source>
+   <translation>Der zusätzliche Zeitblock endet</translation>
+  </message>
+  <message>
+   <source>People at the extra stretch</source>
+   <translation>Personen im zusätzlichen Zeitblock</translation>
+  </message>
+  <message>
+   <source> at the bench</source>
+   <translation> am Tisch</translation>
+  </message>
+  <message>
+   <source>Add</source>
+   <translation>Hinzufügen</translation>
+  </message>
+  <message>
+   <source>Evenings</source>
+   <translation>Abende</translation>
+  </message>
+  <message>
+   <source>Days off</source>
+   <translation>Freie Tage</translation>
+  </message>
+  <message>
+   <source>Extra stretches</source>
+   <translation>Zusätzliche Zeitblöcke</translation>
+  </message>
+  <message>
+   <source>Be back on this day</source>
+   <translation>An diesem Tag doch da sein</translation>
+  </message>
+  <message>
+   <source>Remove this stretch</source>
+   <translation>Diesen Zeitblock entfernen</translation>
+  </message>
+ </context>
+ <context>
+  <name>Exports</name>
+  <message>
+   <source>Evenings as &amp;calendar…</source>
+   <translation>Abende als &amp;Kalender …</translation>
+  </message>
+  <message>
+   <source>&amp;Bench sheet</source>
+   <translation>&amp;Arbeitsblatt</translation>
+  </message>
+  <message>
+   <source>&amp;This evening, {paper}…</source>
+   <translation>&amp;Dieser Abend, {paper} …</translation>
+  </message>
+  <message>
+   <source>&amp;All evenings, {paper}…</source>
+   <translation>&amp;Alle Abende, {paper} …</translation>
+  </message>
+  <message>
+   <source>Build &amp;record</source>
+   <translation>Bau&amp;bericht</translation>
+  </message>
+  <message>
+   <source>&amp;Plan as table…</source>
+   <translation>&amp;Plan als Tabelle …</translation>
+  </message>
+  <message>
+   <source>&amp;Logbook as table…</source>
+   <translation>&amp;Logbuch als Tabelle …</translation>
+  </message>
+  <message>
+   <source>S&amp;hopping as table…</source>
+   <translation>&amp;Einkauf als Tabelle …</translation>
+  </message>
+  <message>
+   <source>One pro&amp;ject</source>
+   <translation>Ein Pro&amp;jekt</translation>
+  </message>
+  <message>
+   <source>One &amp;sequence</source>
+   <translation>Ein A&amp;blauf</translation>
+  </message>
+  <message>
+   <source>there is none</source>
+   <translation>es gibt keinen</translation>
+  </message>
+  <message>
+   <source>All projects…</source>
+   <translation>Alle Projekte …</translation>
+  </message>
+  <message>
+   <source>Calendar</source>
+   <translation>Kalender</translation>
+  </message>
+  <message>
+   <source>Bench sheet</source>
+   <translation>Arbeitsblatt</translation>
+  </message>
+  <message>
+   <source>Table</source>
+   <translation>Tabelle</translation>
+  </message>
+  <message>
+   <source>Build record, as HTML or, named *.md, as Markdown</source>
+   <translation>Baubericht als HTML oder, mit der Endung .md, als Markdown</translation>
+  </message>
+  <message>
+   <source>Project file</source>
+   <translation>Projektdatei</translation>
+  </message>
+  <message>
+   <source>Sequence file</source>
+   <translation>Ablaufdatei</translation>
+  </message>
+  <message>
+   <source>There is no plan yet that could be written.</source>
+   <translation>Es gibt noch keinen Plan, der geschrieben werden könnte.</translation>
+  </message>
+  <message>
+   <source>{title} ({pattern})</source>
+   <translation>{title} ({pattern})</translation>
+  </message>
+  <message>
+   <source>Writing {path} …</source>
+   <translation>{path} wird geschrieben …</translation>
+  </message>
+  <message>
+   <source>Exported to {path}</source>
+   <translation>Exportiert nach {path}</translation>
+  </message>
+ </context>
+ <context>
+  <name>ExtraDialog</name>
+  <message>
+   <source>&amp;Day</source>
+   <translation>&amp;Tag</translation>
+  </message>
+  <message>
+   <source>&amp;From</source>
+   <translation>&amp;Von</translation>
+  </message>
+  <message>
+   <source>&amp;Until</source>
+   <translation>&amp;Bis</translation>
+  </message>
+  <message>
+   <source>Until the next day if not later</source>
+   <translation>Bis zum nächsten Tag, wenn nicht später</translation>
+  </message>
+  <message>
+   <source>&amp;People at the bench</source>
+   <translation>&amp;Personen am Tisch</translation>
+  </message>
+ </context>
+ <context>
+  <name>Files</name>
+  <message>
+   <source>New bench book</source>
+   <translation>Neues Werkbuch</translation>
+  </message>
+  <message>
+   <source>Bench books ({pattern})</source>
+   <translation>Werkbücher ({pattern})</translation>
+  </message>
+  <message>
+   <source>{path} is there already; open it, or choose another name</source>
+   <translation>{path} gibt es schon; öffnen Sie es, oder wählen Sie einen anderen Namen</translation>
+  </message>
+  <message>
+   <source>Open bench book</source>
+   <translation>Werkbuch öffnen</translation>
+  </message>
+  <message>
+   <source>Bench books ({pattern});;All files (*)</source>
+   <translation>Werkbücher ({pattern});;Alle Dateien (*)</translation>
+  </message>
+  <message>
+   <source>Import project file</source>
+   <translation>Projektdatei importieren</translation>
+  </message>
+  <message>
+   <source>Project files ({pattern});;All files (*)</source>
+   <translation>Projektdateien ({pattern});;Alle Dateien (*)</translation>
+  </message>
+  <message>
+   <source>{path} cannot be read ({why})</source>
+   <translation>{path} lässt sich nicht lesen ({why})</translation>
+  </message>
+  <message>
+   <source>{file}: {problem}</source>
+   <translation>{file}: {problem}</translation>
+  </message>
+  <message>
+   <source>Export project file</source>
+   <translation>Projektdatei exportieren</translation>
+  </message>
+  <message>
+   <source>Project files ({pattern})</source>
+   <translation>Projektdateien ({pattern})</translation>
+  </message>
+  <message>
+   <source>Exported to {path}</source>
+   <translation>Exportiert nach {path}</translation>
+  </message>
+ </context>
+ <context>
+  <name>FilterBar</name>
+  <message>
+   <source>Show the project</source>
+   <translation>Das Projekt zeigen</translation>
+  </message>
+  <message>
+   <source>Show the model</source>
+   <translation>Das Modell zeigen</translation>
+  </message>
+  <message>
+   <source>Show the coating</source>
+   <translation>Das Mittel zeigen</translation>
+  </message>
+  <message>
+   <source>Show the tool</source>
+   <translation>Das Werkzeug zeigen</translation>
+  </message>
+  <message>
+   <source>Show all</source>
+   <translation>Alles zeigen</translation>
+  </message>
+  <message>
+   <source>&amp;Compare with the last plan</source>
+   <translation>Mit dem &amp;letzten Plan vergleichen</translation>
+  </message>
+  <message>
+   <source>A dashed outline shows where a piece of work stood before the last change.</source>
+   <translation>Ein gestrichelter Umriss zeigt, wo eine Arbeit vor der letzten Änderung stand.</translation>
+  </message>
+  <message>
+   <source>{model} ({project})</source>
+   <translation>{model} ({project})</translation>
+  </message>
+  <message>
+   <source>All projects</source>
+   <translation>Alle Projekte</translation>
+  </message>
+  <message>
+   <source>All models</source>
+   <translation>Alle Modelle</translation>
+  </message>
+  <message>
+   <source>All coatings</source>
+   <translation>Alle Mittel</translation>
+  </message>
+  <message>
+   <source>All tools</source>
+   <translation>Alle Werkzeuge</translation>
+  </message>
+ </context>
+ <context>
+  <name>FindingsPanel</name>
+  <message>
+   <source>Findings</source>
+   <translation>Befunde</translation>
+  </message>
+  <message>
+   <source>The order of coats is sound.</source>
+   <translation>Die Reihenfolge der Schichten ist in Ordnung.</translation>
+  </message>
+  <message>
+   <source>Where practice is divided</source>
+   <translation>Wo die Praxis geteilt ist</translation>
+  </message>
+  <message>
+   <source>{verdict}: {message}</source>
+   <translation>{verdict}: {message}</translation>
+  </message>
+  <message>
+   <source>Source: {source}</source>
+   <translation>Quelle: {source}</translation>
+  </message>
+  <message>
+   <source>Mend: {mend}</source>
+   <translation>Abhilfe: {mend}</translation>
+  </message>
+  <message>
+   <source>Apply</source>
+   <translation>Anwenden</translation>
+  </message>
+  <message>
+   <source>Apply this mend; it can be undone</source>
+   <translation>Diese Abhilfe anwenden; sie lässt sich rückgängig machen</translation>
+  </message>
+  <message>
+   <source>Apply: {mend}</source>
+   <translation>Anwenden: {mend}</translation>
+  </message>
+  <message>
+   <source>yours – {way}: {why}</source>
+   <translation>Ihre – {way}: {why}</translation>
+  </message>
+ </context>
+ <context>
+  <name>FirstForm</name>
+  <message>
+   <source>First</source>
+   <translation>Zuerst</translation>
+  </message>
+  <message>
+   <source>One vehicle first</source>
+   <translation>Ein Fahrzeug zuerst</translation>
+  </message>
+  <message>
+   <source>none of {project}</source>
+   <translation>keines von {project}</translation>
+  </message>
+  <message>
+   <source>{model} first</source>
+   <translation>{model} zuerst</translation>
+  </message>
+ </context>
+ <context>
+  <name>FirstRun</name>
+  <message>
+   <source>I have a &amp;warm box</source>
+   <translation>Ich habe eine &amp;Wärmebox</translation>
+  </message>
+  <message>
+   <source>I have an &amp;airbrush</source>
+   <translation>Ich habe eine &amp;Airbrush</translation>
+  </message>
+  <message>
+   <source>&amp;Plan it</source>
+   <translation>&amp;Planen</translation>
+  </message>
+  <message>
+   <source> °C</source>
+   <translation> °C</translation>
+  </message>
+  <message>
+   <source> % RH</source>
+   <translation> % r. F.</translation>
+  </message>
+  <message>
+   <source>It becomes a place where films dry; Build says which do so, What if tries it</source>
+   <translation>Sie wird ein Ort, an dem Filme trocknen; unter „Bauplan“ steht, welche es tun, unter „Was wäre, wenn“ lässt es sich ausprobieren</translation>
+  </message>
+  <message>
+   <source>Without one, sequences take brush or spray can instead</source>
+   <translation>Ohne sie nehmen Abläufe Pinsel oder Sprühdose</translation>
+  </message>
+  <message>
+   <source>Ctrl+Enter, from anywhere here</source>
+   <translation>Ctrl+Enter, von überall hier</translation>
+  </message>
+  <message>
+   <source>1  What is on the table?</source>
+   <translation>1  Was steht auf dem Tisch?</translation>
+  </message>
+  <message>
+   <source>2  When do you paint?</source>
+   <translation>2  Wann malen Sie?</translation>
+  </message>
+  <message>
+   <source>3  What is the room like?</source>
+   <translation>3  Wie ist der Raum?</translation>
+  </message>
+  <message>
+   <source>Temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <source>Humidity</source>
+   <translation>Feuchte</translation>
+  </message>
+  <message>
+   <source>On the table</source>
+   <translation>Auf dem Tisch</translation>
+  </message>
+  <message>
+   <source>A name is enough; everything can be changed later.</source>
+   <translation>Ein Name genügt; alles lässt sich später ändern.</translation>
+  </message>
+  <message>
+   <source>{n} vehicle</source>
+   <translation>{n} Fahrzeug</translation>
+  </message>
+  <message>
+   <source>{n} vehicles</source>
+   <translation>{n} Fahrzeuge</translation>
+  </message>
+  <message>
+   <source>{vehicles}, {days} at the bench</source>
+   <translation>{vehicles}, {days} am Basteltisch</translation>
+  </message>
+  <message>
+   <source>{told}. More than {n} at once gets dull; Build lets one go first.</source>
+   <translation>{told}. Mehr als {n} auf einmal werden eintönig; unter „Bauplan“ kann eins vorausgehen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>Form</name>
+  <message>
+   <source> °C</source>
+   <translation> °C</translation>
+  </message>
+  <message>
+   <source>Temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <source>Humidity</source>
+   <translation>Feuchte</translation>
+  </message>
+  <message>
+   <source> % RH</source>
+   <translation> % r. F.</translation>
+  </message>
+ </context>
+ <context>
+  <name>FormDialog</name>
+  <message>
+   <source>&amp;Keep</source>
+   <translation>&amp;Behalten</translation>
+  </message>
+  <message>
+   <source>Cancel</source>
+   <translation>Abbrechen</translation>
+  </message>
+ </context>
+ <context>
+  <name>GateField</name>
+  <message>
+   <source>Counts from</source>
+   <translation>Zählt ab</translation>
+  </message>
+  <message>
+   <source>What must be by the closing</source>
+   <translation>Was bis zum Schließen geschehen sein muss</translation>
+  </message>
+  <message>
+   <source>Another window</source>
+   <translation>Noch ein Fenster</translation>
+  </message>
+  <message>
+   <source>A later window, as when a film may be coated again once it was scuffed</source>
+   <translation>Ein späteres Fenster, etwa wenn ein Film nach dem Anschleifen wieder überlackiert werden darf</translation>
+  </message>
+  <message>
+   <source>Remove this gate</source>
+   <translation>Diese Bedingung entfernen</translation>
+  </message>
+  <message>
+   <source>counts from</source>
+   <translation>zählt ab</translation>
+  </message>
+  <message>
+   <source>must have begun by the closing</source>
+   <translation>muss vor dem Schließen begonnen sein</translation>
+  </message>
+  <message>
+   <source>must be done by the closing</source>
+   <translation>muss bis zum Schließen fertig sein</translation>
+  </message>
+ </context>
+ <context>
+  <name>GatesField</name>
+  <message>
+   <source>Add a gate</source>
+   <translation>Bedingung hinzufügen</translation>
+  </message>
+  <message>
+   <source>Let this step wait for a film, or keep it within a time after another step</source>
+   <translation>Diesen Schritt auf einen Film warten lassen oder innerhalb einer Zeit nach einem anderen Schritt halten</translation>
+  </message>
+ </context>
+ <context>
+  <name>GearView</name>
+  <message>
+   <source> m³</source>
+   <translation> m³</translation>
+  </message>
+  <message>
+   <source>Airbrushes</source>
+   <translation>Airbrushes</translation>
+  </message>
+  <message>
+   <source>Where films dry</source>
+   <translation>Wo Filme trocknen</translation>
+  </message>
+  <message>
+   <source>Gear</source>
+   <translation>Ausrüstung</translation>
+  </message>
+  <message>
+   <source>Room &amp;volume</source>
+   <translation>Raum&amp;volumen</translation>
+  </message>
+  <message>
+   <source>for the estimate of solvent vapour</source>
+   <translation>für die Schätzung des Lösemitteldampfs</translation>
+  </message>
+  <message>
+   <source>No airbrush. Steps are then done by brush, can, sponge, cloth or hand.</source>
+   <translation>Keine Airbrush. Schritte werden dann mit Pinsel, Dose, Schwamm, Tuch oder Hand gemacht.</translation>
+  </message>
+  <message>
+   <source>Name</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <source>Load</source>
+   <translation>Füllen</translation>
+  </message>
+  <message>
+   <source>Change</source>
+   <translation>Wechseln</translation>
+  </message>
+  <message>
+   <source>{same} / {other} min</source>
+   <translation>{same} / {other} min</translation>
+  </message>
+  <message>
+   <source>{same} min within a family, {other} min to another</source>
+   <translation>{same} min innerhalb einer Familie, {other} min zu einer anderen</translation>
+  </message>
+  <message>
+   <source>Clean</source>
+   <translation>Reinigen</translation>
+  </message>
+  <message>
+   <source>Idle up to</source>
+   <translation>Standzeit bis</translation>
+  </message>
+  <message>
+   <source>Least fill</source>
+   <translation>Kleinste Füllung</translation>
+  </message>
+  <message>
+   <source>Lost</source>
+   <translation>Verlust</translation>
+  </message>
+  <message>
+   <source>Stays on the model</source>
+   <translation>Bleibt auf dem Modell</translation>
+  </message>
+  <message>
+   <source>Add airbrush…</source>
+   <translation>Airbrush hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Change…</source>
+   <translation>Ändern …</translation>
+  </message>
+  <message>
+   <source>Remove</source>
+   <translation>Entfernen</translation>
+  </message>
+  <message>
+   <source>Places where films dry</source>
+   <translation>Orte, an denen Filme trocknen</translation>
+  </message>
+  <message>
+   <source>No place to dry.</source>
+   <translation>Kein Ort zum Trocknen.</translation>
+  </message>
+  <message>
+   <source>Drying places</source>
+   <translation>Trockenplätze</translation>
+  </message>
+  <message>
+   <source>Air on workdays</source>
+   <translation>Luft an Werktagen</translation>
+  </message>
+  <message>
+   <source>Air on weekends</source>
+   <translation>Luft am Wochenende</translation>
+  </message>
+  <message>
+   <source>as on workdays</source>
+   <translation>wie an Werktagen</translation>
+  </message>
+  <message>
+   <source>Add place…</source>
+   <translation>Ort hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Make it the usual</source>
+   <translation>Zum üblichen machen</translation>
+  </message>
+  <message>
+   <source>Where films dry unless a step says otherwise</source>
+   <translation>Wo Filme trocknen, wenn ein Schritt nichts anderes sagt</translation>
+  </message>
+  <message>
+   <source>{name} (the usual)</source>
+   <translation>{name} (üblich)</translation>
+  </message>
+  <message>
+   <source>usual</source>
+   <translation>üblich</translation>
+  </message>
+  <message>
+   <source>{share:.0f} %</source>
+   <translation>{share:.0f} %</translation>
+  </message>
+ </context>
+ <context>
+  <name>GiveDialog</name>
+  <message>
+   <source>What comes of it</source>
+   <translation>Was dabei herauskommt</translation>
+  </message>
+  <message>
+   <source>Models</source>
+   <translation>Modelle</translation>
+  </message>
+  <message>
+   <source>&amp;Models that get it</source>
+   <translation>&amp;Modelle, die ihn bekommen</translation>
+  </message>
+  <message>
+   <source>A model that has steps gets these in their place; what is in the logbook stays.</source>
+   <translation>Ein Modell mit Schritten bekommt diese an ihrer Stelle; was im Logbuch steht, bleibt.</translation>
+  </message>
+  <message>
+   <source>Options</source>
+   <translation>Optionen</translation>
+  </message>
+  <message>
+   <source>&amp;Options</source>
+   <translation>&amp;Optionen</translation>
+  </message>
+  <message>
+   <source>Colours</source>
+   <translation>Farben</translation>
+  </message>
+  <message>
+   <source>&amp;Colours</source>
+   <translation>&amp;Farben</translation>
+  </message>
+  <message>
+   <source>&amp;Give</source>
+   <translation>&amp;Geben</translation>
+  </message>
+  <message>
+   <source>No model is chosen yet.</source>
+   <translation>Noch kein Modell gewählt.</translation>
+  </message>
+  <message>
+   <source>{steps} each, {minutes} of work in all, beside loading and cleaning.</source>
+   <translation>je {steps}, zusammen {minutes} Arbeit, ohne Füllen und Reinigen.</translation>
+  </message>
+  <message>
+   <source>1 step</source>
+   <translation>1 Schritt</translation>
+  </message>
+  <message>
+   <source>{n} steps</source>
+   <translation>{n} Schritte</translation>
+  </message>
+  <message>
+   <source>Five vehicles at once are what most painters find bearable; you might finish one ahead and give it to the rest then.</source>
+   <translation>Fünf Fahrzeuge auf einmal sind für die meisten das Erträgliche; Sie könnten eins vorab fertigstellen und es dann den übrigen geben.</translation>
+  </message>
+  <message>
+   <source>{model} — {project}</source>
+   <translation>{model} — {project}</translation>
+  </message>
+  <message>
+   <source>{model}, no steps yet</source>
+   <translation>{model}, noch ohne Schritte</translation>
+  </message>
+  <message>
+   <source>{model}, {steps}</source>
+   <translation>{model}, {steps}</translation>
+  </message>
+  <message>
+   <source>choose at least one model</source>
+   <translation>wählen Sie mindestens ein Modell</translation>
+  </message>
+ </context>
+ <context>
+  <name>HoursLine</name>
+  <message>
+   <source>Days</source>
+   <translation>Tage</translation>
+  </message>
+  <message>
+   <source>{day} (key {n})</source>
+   <translation>{day} (Taste {n})</translation>
+  </message>
+  <message>
+   <source>Hours at the bench, as 19:30-21:30 or 20-22</source>
+   <translation>Stunden am Basteltisch, als 19:30-21:30 oder 20-22</translation>
+  </message>
+ </context>
+ <context>
+  <name>ImportDialog</name>
+  <message>
+   <source>Import {file}</source>
+   <translation>{file} importieren</translation>
+  </message>
+  <message>
+   <source>Import</source>
+   <translation>Importieren</translation>
+  </message>
+  <message>
+   <source>Take the file's bench time in place of yours</source>
+   <translation>Bastelzeit der Datei an Stelle Ihrer nehmen</translation>
+  </message>
+  <message>
+   <source>Take the file's room and air in place of yours</source>
+   <translation>Raum und Luft der Datei an Stelle Ihrer nehmen</translation>
+  </message>
+  <message>
+   <source>Take the file's airbrushes in place of yours</source>
+   <translation>Airbrushes der Datei an Stelle Ihrer nehmen</translation>
+  </message>
+  <message>
+   <source>These are in your book, and described differently:</source>
+   <translation>Diese stehen in Ihrem Buch und sind anders beschrieben:</translation>
+  </message>
+  <message>
+   <source>It does not go into this book so: {why}</source>
+   <translation>So passt es nicht in dieses Buch: {why}</translation>
+  </message>
+  <message>
+   <source>Nothing that is not in your book already</source>
+   <translation>Nichts, was nicht schon in Ihrem Buch steht</translation>
+  </message>
+  <message>
+   <source>Already in your book, unchanged: {names}.</source>
+   <translation>Schon in Ihrem Buch, unverändert: {names}.</translation>
+  </message>
+  <message>
+   <source>Comes with it: {names}.</source>
+   <translation>Kommt mit: {names}.</translation>
+  </message>
+ </context>
+ <context>
+  <name>Improving</name>
+  <message>
+   <source>a better plan was taken</source>
+   <translation>ein besserer Plan wurde genommen</translation>
+  </message>
+  <message>
+   <source>A better plan is there: {gains} (F6 takes it)</source>
+   <translation>Es gibt einen besseren Plan: {gains} (F6 nimmt ihn)</translation>
+  </message>
+  <message>
+   <source>No plan can place everything: {clashes}</source>
+   <translation>Kein Plan kann alles unterbringen: {clashes}</translation>
+  </message>
+  <message>
+   <source>No plan can finish earlier: proven</source>
+   <translation>Kein Plan kann früher fertig werden: bewiesen</translation>
+  </message>
+  <message>
+   <source>At most {time} from the earliest possible finish</source>
+   <translation>Höchstens {time} vom frühestmöglichen Ende</translation>
+  </message>
+  <message>
+   <source>a better plan was found</source>
+   <translation>ein besserer Plan wurde gefunden</translation>
+  </message>
+ </context>
+ <context>
+  <name>LastEdits</name>
+  <message>
+   <source>Last edits</source>
+   <translation>Letzte Änderungen</translation>
+  </message>
+  <message>
+   <source>Edits, the newest first</source>
+   <translation>Änderungen, die neueste zuerst</translation>
+  </message>
+  <message>
+   <source>&amp;Go to this point</source>
+   <translation>&amp;Zu diesem Punkt gehen</translation>
+  </message>
+  <message>
+   <source>Going to a point undoes every edit made after it, or makes them again. What the logbook says stays.</source>
+   <translation>Zu einem Punkt gehen macht jede spätere Änderung rückgängig oder wiederholt sie. Was das Logbuch sagt, bleibt.</translation>
+  </message>
+  <message>
+   <source>Before all of these edits</source>
+   <translation>Vor all diesen Änderungen</translation>
+  </message>
+  <message>
+   <source>{edit}  (here)</source>
+   <translation>{edit}  (hier)</translation>
+  </message>
+  <message>
+   <source>another point of the edits</source>
+   <translation>ein anderer Punkt der Änderungen</translation>
+  </message>
+  <message>
+   <source>{time}  {edit}  (undone)</source>
+   <translation>{time}  {edit}  (rückgängig)</translation>
+  </message>
+  <message>
+   <source>{time}  {edit}</source>
+   <translation>{time}  {edit}</translation>
+  </message>
+ </context>
+ <context>
+  <name>LeaveOutForm</name>
+  <message>
+   <source>Leave something out</source>
+   <translation>Etwas weglassen</translation>
+  </message>
+  <message>
+   <source>without {stage}: {models}</source>
+   <translation>ohne {stage}: {models}</translation>
+  </message>
+ </context>
+ <context>
+  <name>LeftoverDialog</name>
+  <message>
+   <source>jar 1</source>
+   <translation>Glas 1</translation>
+  </message>
+  <message>
+   <source> ml</source>
+   <translation> ml</translation>
+  </message>
+  <message>
+   <source> days</source>
+   <translation> Tage</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>&amp;How much</source>
+   <translation>Wie &amp;viel</translation>
+  </message>
+  <message>
+   <source>&amp;Mixed on</source>
+   <translation>&amp;Gemischt am</translation>
+  </message>
+  <message>
+   <source>&amp;Keeps for</source>
+   <translation>&amp;Hält</translation>
+  </message>
+  <message>
+   <source>&amp;Parts by volume</source>
+   <translation>&amp;Teile nach Volumen</translation>
+  </message>
+ </context>
+ <context>
+  <name>Legend</name>
+  <message>
+   <source>bench time</source>
+   <translation>Bastelzeit</translation>
+  </message>
+  <message>
+   <source>filled as far as planned</source>
+   <translation>gefüllt, soweit verplant</translation>
+  </message>
+  <message>
+   <source>two people</source>
+   <translation>zwei Personen</translation>
+  </message>
+  <message>
+   <source>quiet hours</source>
+   <translation>Ruhezeiten</translation>
+  </message>
+  <message>
+   <source>daylight</source>
+   <translation>Tageslicht</translation>
+  </message>
+ </context>
+ <context>
+  <name>LinesModel</name>
+  <message>
+   <source>Day</source>
+   <translation>Tag</translation>
+  </message>
+  <message>
+   <source>Time</source>
+   <translation>Zeit</translation>
+  </message>
+  <message>
+   <source>What</source>
+   <translation>Was</translation>
+  </message>
+  <message>
+   <source>Minutes</source>
+   <translation>Minuten</translation>
+  </message>
+  <message>
+   <source>Photos</source>
+   <translation>Fotos</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>Air</source>
+   <translation>Luft</translation>
+  </message>
+  <message>
+   <source>Used</source>
+   <translation>Verbraucht</translation>
+  </message>
+  <message>
+   <source>{start}, under way</source>
+   <translation>{start}, in Arbeit</translation>
+  </message>
+  <message>
+   <source>{start}–{end}</source>
+   <translation>{start}–{end}</translation>
+  </message>
+ </context>
+ <context>
+  <name>LocationDialog</name>
+  <message>
+   <source>warm box</source>
+   <translation>Wärmebox</translation>
+  </message>
+  <message>
+   <source>Weekends as &amp;workdays</source>
+   <translation>Wochenenden wie &amp;Werktage</translation>
+  </message>
+  <message>
+   <source>Place</source>
+   <translation>Ort</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>&amp;Drying places</source>
+   <translation>&amp;Trockenplätze</translation>
+  </message>
+  <message>
+   <source>How many parts may dry there at once; a part says how many it takes</source>
+   <translation>Wie viele Teile dort zugleich trocknen dürfen; ein Teil sagt, wie viele Plätze es braucht</translation>
+  </message>
+  <message>
+   <source>Air on workdays</source>
+   <translation>Luft an Werktagen</translation>
+  </message>
+  <message>
+   <source>&amp;Points of the day</source>
+   <translation>&amp;Punkte des Tages</translation>
+  </message>
+  <message>
+   <source>Air on weekends</source>
+   <translation>Luft am Wochenende</translation>
+  </message>
+ </context>
+ <context>
+  <name>LogbookView</name>
+  <message>
+   <source>model, step, coating, note</source>
+   <translation>Modell, Schritt, Mittel, Notiz</translation>
+  </message>
+  <message>
+   <source>everything</source>
+   <translation>alles</translation>
+  </message>
+  <message>
+   <source>work</source>
+   <translation>Arbeit</translation>
+  </message>
+  <message>
+   <source>what happened</source>
+   <translation>was geschah</translation>
+  </message>
+  <message>
+   <source>looks at films</source>
+   <translation>Blicke auf Filme</translation>
+  </message>
+  <message>
+   <source>Add &amp;photo…</source>
+   <translation>&amp;Foto hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Lines of the logbook</source>
+   <translation>Zeilen des Logbuchs</translation>
+  </message>
+  <message>
+   <source>&amp;Find</source>
+   <translation>&amp;Suchen</translation>
+  </message>
+  <message>
+   <source>Pro&amp;ject</source>
+   <translation>Pro&amp;jekt</translation>
+  </message>
+  <message>
+   <source>&amp;Show</source>
+   <translation>&amp;Zeigen</translation>
+  </message>
+  <message>
+   <source>Logbook</source>
+   <translation>Logbuch</translation>
+  </message>
+  <message>
+   <source>The entry chosen, and the pace</source>
+   <translation>Der gewählte Eintrag und das Tempo</translation>
+  </message>
+  <message>
+   <source>all projects</source>
+   <translation>alle Projekte</translation>
+  </message>
+  <message>
+   <source>{lines}, {length} of work</source>
+   <translation>{lines}, {length} Arbeit</translation>
+  </message>
+  <message>
+   <source>{n} line</source>
+   <translation>{n} Zeile</translation>
+  </message>
+  <message>
+   <source>{n} lines</source>
+   <translation>{n} Zeilen</translation>
+  </message>
+  <message>
+   <source>Nothing is noted yet; what is done at the bench comes here.</source>
+   <translation>Noch ist nichts notiert; was am Basteltisch getan wird, kommt hierher.</translation>
+  </message>
+  <message>
+   <source>Add photos</source>
+   <translation>Fotos hinzufügen</translation>
+  </message>
+  <message>
+   <source>Pictures ({suffixes})</source>
+   <translation>Bilder ({suffixes})</translation>
+  </message>
+ </context>
+ <context>
+  <name>MainWindow</name>
+  <message>
+   <source>Tackfree</source>
+   <translation>Tackfree</translation>
+  </message>
+  <message>
+   <source>Air and evenings</source>
+   <translation>Luft und Abende</translation>
+  </message>
+  <message>
+   <source>{book} – Tackfree</source>
+   <translation>{book} – Tackfree</translation>
+  </message>
+ </context>
+ <context>
+  <name>ManyForm</name>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
+  </message>
+  <message>
+   <source>What is set here is set in all of them.</source>
+   <translation>Was hier gesetzt wird, gilt für alle gewählten.</translation>
+  </message>
+  <message>
+   <source>as it is</source>
+   <translation>wie es ist</translation>
+  </message>
+  <message>
+   <source>Fixed minutes</source>
+   <translation>Feste Minuten</translation>
+  </message>
+  <message>
+   <source>For each part</source>
+   <translation>Je Teil</translation>
+  </message>
+  <message>
+   <source>For each change of colour</source>
+   <translation>Je Farbwechsel</translation>
+  </message>
+  <message>
+   <source>Coats</source>
+   <translation>Schichten</translation>
+  </message>
+  <message>
+   <source>In place of</source>
+   <translation>An Stelle von</translation>
+  </message>
+  <message>
+   <source>Lay</source>
+   <translation>Auftragen</translation>
+  </message>
+  <message>
+   <source>With</source>
+   <translation>Womit</translation>
+  </message>
+  <message>
+   <source>Dries in</source>
+   <translation>Trocknet in</translation>
+  </message>
+  <message>
+   <source>0: in one go</source>
+   <translation>0: in einem Zug</translation>
+  </message>
+  <message>
+   <source>0: none</source>
+   <translation>0: keiner</translation>
+  </message>
+  <message>
+   <source>Can be broken off after</source>
+   <translation>Unterbrechbar nach</translation>
+  </message>
+  <message>
+   <source>Have a look after</source>
+   <translation>Nachsehen nach</translation>
+  </message>
+  <message>
+   <source>Finished in one stretch</source>
+   <translation>Fertig in einem Zeitblock</translation>
+  </message>
+  <message>
+   <source>Needs daylight</source>
+   <translation>Braucht Tageslicht</translation>
+  </message>
+  <message>
+   <source>Smells</source>
+   <translation>Riecht</translation>
+  </message>
+  <message>
+   <source>Noisy</source>
+   <translation>Laut</translation>
+  </message>
+  <message>
+   <source>Needs two people</source>
+   <translation>Braucht zwei Personen</translation>
+  </message>
+  <message>
+   <source>{n} step</source>
+   <translation>{n} Schritt</translation>
+  </message>
+  <message>
+   <source>{n} steps</source>
+   <translation>{n} Schritte</translation>
+  </message>
+  <message>
+   <source>every colour</source>
+   <translation>jede Farbe</translation>
+  </message>
+  <message>
+   <source>yes</source>
+   <translation>ja</translation>
+  </message>
+  <message>
+   <source>no</source>
+   <translation>nein</translation>
+  </message>
+ </context>
+ <context>
+  <name>MarkEditor</name>
+  <message>
+   <source>after</source>
+   <translation>nach</translation>
+  </message>
+  <message>
+   <source>after, as the film dries</source>
+   <translation>nach, wie der Film trocknet</translation>
+  </message>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>{name}: minutes</source>
+   <translation>{name}: Minuten</translation>
+  </message>
+ </context>
+ <context>
+  <name>MarkField</name>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
+  </message>
+  <message>
+   <source>{name}: minutes</source>
+   <translation>{name}: Minuten</translation>
+  </message>
+  <message>
+   <source>after minutes</source>
+   <translation>nach Minuten</translation>
+  </message>
+  <message>
+   <source>after minutes at 23 °C, 50 %</source>
+   <translation>nach Minuten bei 23 °C, 50 %</translation>
+  </message>
+ </context>
+ <context>
+  <name>MeasureLine</name>
+  <message>
+   <source>How many such bodies</source>
+   <translation>Wie viele solche Körper</translation>
+  </message>
+  <message>
+   <source>Shape</source>
+   <translation>Form</translation>
+  </message>
+  <message>
+   <source>Length, or a ball's diameter</source>
+   <translation>Länge, oder Durchmesser einer Kugel</translation>
+  </message>
+  <message>
+   <source>Width or diameter</source>
+   <translation>Breite oder Durchmesser</translation>
+  </message>
+  <message>
+   <source>Height</source>
+   <translation>Höhe</translation>
+  </message>
+  <message>
+   <source>Remove this body</source>
+   <translation>Diesen Körper entfernen</translation>
+  </message>
+  <message>
+   <source> mm</source>
+   <translation> mm</translation>
+  </message>
+ </context>
+ <context>
+  <name>MeasuresField</name>
+  <message>
+   <source>Add a body</source>
+   <translation>Körper hinzufügen</translation>
+  </message>
+ </context>
+ <context>
+  <name>MergeView</name>
+  <message>
+   <source>What differs</source>
+   <translation>Was sich unterscheidet</translation>
+  </message>
+  <message>
+   <source>Both sides of what is chosen above</source>
+   <translation>Beide Seiten dessen, was oben gewählt ist</translation>
+  </message>
+  <message>
+   <source>&amp;Keep yours</source>
+   <translation>&amp;Ihres behalten</translation>
+  </message>
+  <message>
+   <source>Take the &amp;file's in its place</source>
+   <translation>Das der &amp;Datei an dessen Stelle nehmen</translation>
+  </message>
+  <message>
+   <source>Take it &amp;beside yours, named</source>
+   <translation>Unter diesem &amp;Namen danebenstellen</translation>
+  </message>
+  <message>
+   <source>Name under which it is taken beside yours</source>
+   <translation>Name, unter dem es neben Ihres gestellt wird</translation>
+  </message>
+ </context>
+ <context>
+  <name>MixDialog</name>
+  <message>
+   <source>new mix</source>
+   <translation>neue Mischung</translation>
+  </message>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>its own</source>
+   <translation>ihre eigene</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>&amp;Parts by volume</source>
+   <translation>&amp;Teile nach Volumen</translation>
+  </message>
+  <message>
+   <source>What forms the film first; thinners and the rest after it</source>
+   <translation>Zuerst, was den Film bildet; Verdünnung und alles Übrige danach</translation>
+  </message>
+  <message>
+   <source>&amp;Can be used for</source>
+   <translation>&amp;Verwendbar</translation>
+  </message>
+  <message>
+   <source>Co&amp;lour</source>
+   <translation>Far&amp;be</translation>
+  </message>
+  <message>
+   <source>Else that of the first</source>
+   <translation>Sonst die des ersten</translation>
+  </message>
+ </context>
+ <context>
+  <name>ModelForm</name>
+  <message>
+   <source>One vehicle first: this one</source>
+   <translation>Ein Fahrzeug zuerst: dieses</translation>
+  </message>
+  <message>
+   <source>It is finished before any other is begun</source>
+   <translation>Es wird fertig, bevor ein anderes begonnen wird</translation>
+  </message>
+  <message>
+   <source>Size of the real thing</source>
+   <translation>Größe des Originals</translation>
+  </message>
+  <message>
+   <source>From it and the scale follow the areas that nobody measured</source>
+   <translation>Aus ihr und dem Maßstab folgen die Flächen, die niemand gemessen hat</translation>
+  </message>
+  <message>
+   <source>m</source>
+   <translation>m</translation>
+  </message>
+  <message>
+   <source>Try them together first</source>
+   <translation>Erst trocken zusammensetzen</translation>
+  </message>
+  <message>
+   <source>Model</source>
+   <translation>Modell</translation>
+  </message>
+  <message>
+   <source>Scale</source>
+   <translation>Maßstab</translation>
+  </message>
+  <message>
+   <source>Length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
+   <source>Width</source>
+   <translation>Breite</translation>
+  </message>
+  <message>
+   <source>Height</source>
+   <translation>Höhe</translation>
+  </message>
+  <message>
+   <source>{parts} are painted apart and joined later: try them together dry before painting, for paint in a joint is hard to take out. (common practice, no source)</source>
+   <translation>{parts} werden getrennt bemalt und später zusammengeklebt: Setzen Sie sie vor dem Bemalen trocken zusammen, denn Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
+  </message>
+ </context>
+ <context>
+  <name>MomentsModel</name>
+  <message>
+   <source>When</source>
+   <translation>Wann</translation>
+  </message>
+  <message>
+   <source>What, and by which film</source>
+   <translation>Was, und durch welchen Film</translation>
+  </message>
+  <message>
+   <source>Planned</source>
+   <translation>Verplant</translation>
+  </message>
+  <message>
+   <source>Course</source>
+   <translation>Verlauf</translation>
+  </message>
+  <message>
+   <source>{what}
+{film}: {state}</source>
+   <translation>{what}
+{film}: {state}</translation>
+  </message>
+  <message>
+   <source>no place</source>
+   <translation>kein Platz</translation>
+  </message>
+  <message>
+   <source>closed {time}</source>
+   <translation>geschlossen {time}</translation>
+  </message>
+  <message>
+   <source>closes {time}</source>
+   <translation>schließt {time}</translation>
+  </message>
+  <message>
+   <source>open since {time}</source>
+   <translation>offen seit {time}</translation>
+  </message>
+  <message>
+   <source>opens {time}</source>
+   <translation>öffnet {time}</translation>
+  </message>
+  <message>
+   <source>{when}
+in {length}</source>
+   <translation>{when}
+in {length}</translation>
+  </message>
+ </context>
+ <context>
+  <name>MovedPanel</name>
+  <message>
+   <source>Change the air or the evenings, and see what it does.</source>
+   <translation>Ändern Sie Luft oder Abende, und sehen Sie, was es bewirkt.</translation>
+  </message>
+  <message>
+   <source>What moved</source>
+   <translation>Was sich verschoben hat</translation>
+  </message>
+  <message>
+   <source>{cause}:</source>
+   <translation>{cause}:</translation>
+  </message>
+  <message>
+   <source>{n} piece of work moved.</source>
+   <translation>{n} Arbeit hat sich verschoben.</translation>
+  </message>
+  <message>
+   <source>{n} pieces of work moved.</source>
+   <translation>{n} Arbeiten haben sich verschoben.</translation>
+  </message>
+  <message>
+   <source>nothing moved.</source>
+   <translation>nichts hat sich verschoben.</translation>
+  </message>
+ </context>
+ <context>
+  <name>NameDialog</name>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+ </context>
+ <context>
+  <name>NetworkDrawing</name>
+  <message>
+   <source>What waits for what, drawn; the tree says the same in words</source>
+   <translation>Was worauf wartet, gezeichnet; der Baum sagt dasselbe in Worten</translation>
+  </message>
+  <message>
+   <source>waits for {steps}</source>
+   <translation>wartet auf {steps}</translation>
+  </message>
+  <message>
+   <source>holds the end</source>
+   <translation>bestimmt das Ende</translation>
+  </message>
+  <message>
+   <source>can wait {length}</source>
+   <translation>kann {length} warten</translation>
+  </message>
+ </context>
+ <context>
+  <name>NetworkPanel</name>
+  <message>
+   <source>What waits for what</source>
+   <translation>Was worauf wartet</translation>
+  </message>
+  <message>
+   <source>Choose a model, and its steps are drawn here.</source>
+   <translation>Wählen Sie ein Modell, und seine Schritte werden hier gezeichnet.</translation>
+  </message>
+  <message>
+   <source>What waits for what: {model}</source>
+   <translation>Was worauf wartet: {model}</translation>
+  </message>
+  <message>
+   <source>Heavy frames hold the end: a minute later there is a minute later for the whole project, however much bench time there is.</source>
+   <translation>Dicke Rahmen bestimmen das Ende: Eine Minute später dort ist eine Minute später für das ganze Projekt, wie viel Bastelzeit es auch gibt.</translation>
+  </message>
+  <message>
+   <source>Nothing here holds the end: another model takes longer.</source>
+   <translation>Nichts hier bestimmt das Ende: Ein anderes Modell dauert länger.</translation>
+  </message>
+ </context>
+ <context>
+  <name>NoteDialog</name>
+  <message>
+   <source> cm²</source>
+   <translation> cm²</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>N&amp;ote</source>
+   <translation>N&amp;otiz</translation>
+  </message>
+  <message>
+   <source>&amp;Minutes are written for</source>
+   <translation>&amp;Minuten gelten für</translation>
+  </message>
+  <message>
+   <source>Painted area; on a larger model each part takes longer, on a smaller less</source>
+   <translation>Bemalte Fläche; an einem größeren Modell dauert jedes Teil länger, an einem kleineren kürzer</translation>
+  </message>
+ </context>
+ <context>
+  <name>OnceForm</name>
+  <message>
+   <source>Date</source>
+   <translation>Datum</translation>
+  </message>
+  <message>
+   <source>From</source>
+   <translation>Von</translation>
+  </message>
+  <message>
+   <source>To</source>
+   <translation>Bis</translation>
+  </message>
+  <message>
+   <source>One stretch more</source>
+   <translation>Ein Zeitblock mehr</translation>
+  </message>
+  <message>
+   <source>bench time on {day} {start}–{end}</source>
+   <translation>Bastelzeit am {day} {start}–{end}</translation>
+  </message>
+ </context>
+ <context>
+  <name>OptionDialog</name>
+  <message>
+   <source>new option</source>
+   <translation>neue Option</translation>
+  </message>
+  <message>
+   <source>taken where nothing is said</source>
+   <translation>gilt, wenn nichts gesagt wird</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>&amp;Usual</source>
+   <translation>&amp;Üblich</translation>
+  </message>
+  <message>
+   <source>&amp;Choice</source>
+   <translation>&amp;Auswahl</translation>
+  </message>
+  <message>
+   <source>Options of the same choice exclude each other; one of them is always taken</source>
+   <translation>Optionen derselben Auswahl schließen einander aus; eine von ihnen gilt immer</translation>
+  </message>
+  <message>
+   <source>N&amp;ote</source>
+   <translation>N&amp;otiz</translation>
+  </message>
+ </context>
+ <context>
+  <name>OptionsField</name>
+  <message>
+   <source>This sequence has no options.</source>
+   <translation>Dieser Ablauf hat keine Optionen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>OutlineModel</name>
+  <message>
+   <source>past: </source>
+   <translation>vorbei: </translation>
+  </message>
+  <message>
+   <source>When</source>
+   <translation>Wann</translation>
+  </message>
+  <message>
+   <source>What</source>
+   <translation>Was</translation>
+  </message>
+  <message>
+   <source>Why then</source>
+   <translation>Warum dann</translation>
+  </message>
+ </context>
+ <context>
+  <name>PacePanel</name>
+  <message>
+   <source>Apply &amp;all that is sure</source>
+   <translation>&amp;Alles Sichere anwenden</translation>
+  </message>
+  <message>
+   <source>Pace</source>
+   <translation>Tempo</translation>
+  </message>
+  <message>
+   <source>Nothing yet: log work with its real minutes, and look at films.</source>
+   <translation>Noch nichts: Notieren Sie Arbeit mit ihren wirklichen Minuten, und sehen Sie nach Filmen.</translation>
+  </message>
+  <message>
+   <source>Applied only when you agree; undo takes it back.</source>
+   <translation>Gilt nur, wenn Sie zustimmen; es lässt sich rückgängig machen.</translation>
+  </message>
+  <message>
+   <source>Apply: {what}</source>
+   <translation>Anwenden: {what}</translation>
+  </message>
+  <message>
+   <source>Apply</source>
+   <translation>Anwenden</translation>
+  </message>
+ </context>
+ <context>
+  <name>PartForm</name>
+  <message>
+   <source>none</source>
+   <translation>keine</translation>
+  </message>
+  <message>
+   <source>What it is held by while painted: a skewer, a clip, a cork</source>
+   <translation>Woran es beim Bemalen gehalten wird: Spieß, Klammer, Korken</translation>
+  </message>
+  <message>
+   <source>Snaps in under stress</source>
+   <translation>Rastet unter Spannung ein</translation>
+  </message>
+  <message>
+   <source>Strong thinner cracks such parts</source>
+   <translation>Starke Verdünnung lässt solche Teile reißen</translation>
+  </message>
+  <message>
+   <source>Join by a step</source>
+   <translation>Durch einen Schritt verbinden</translation>
+  </message>
+  <message>
+   <source>Adds a step that joins them</source>
+   <translation>Fügt einen Schritt hinzu, der sie zusammenklebt</translation>
+  </message>
+  <message>
+   <source>Glue on before painting</source>
+   <translation>Vor dem Bemalen ankleben</translation>
+  </message>
+  <message>
+   <source>Makes one part of them; the join goes</source>
+   <translation>Macht ein Teil daraus; das Zusammenkleben entfällt</translation>
+  </message>
+  <message>
+   <source>Part</source>
+   <translation>Teil</translation>
+  </message>
+  <message>
+   <source>Held by</source>
+   <translation>Gehalten an</translation>
+  </message>
+  <message>
+   <source>Drying places</source>
+   <translation>Trockenplätze</translation>
+  </message>
+  <message>
+   <source>Material</source>
+   <translation>Material</translation>
+  </message>
+  <message>
+   <source>Apart and joined</source>
+   <translation>Getrennt und verbunden</translation>
+  </message>
+  <message>
+   <source>With the part</source>
+   <translation>Mit dem Teil</translation>
+  </message>
+ </context>
+ <context>
+  <name>PhotoField</name>
+  <message>
+   <source>Choose…</source>
+   <translation>Wählen …</translation>
+  </message>
+  <message>
+   <source>Without</source>
+   <translation>Ohne</translation>
+  </message>
+  <message>
+   <source>missing</source>
+   <translation>fehlt</translation>
+  </message>
+  <message>
+   <source>none</source>
+   <translation>keine</translation>
+  </message>
+  <message>
+   <source>photo</source>
+   <translation>Foto</translation>
+  </message>
+  <message>
+   <source>Photo of the card</source>
+   <translation>Foto der Karte</translation>
+  </message>
+  <message>
+   <source>Pictures ({suffixes})</source>
+   <translation>Bilder ({suffixes})</translation>
+  </message>
+ </context>
+ <context>
+  <name>PhotoStrip</name>
+  <message>
+   <source>Photos</source>
+   <translation>Fotos</translation>
+  </message>
+  <message>
+   <source>photo {n}</source>
+   <translation>Foto {n}</translation>
+  </message>
+  <message>
+   <source>photo {n} is missing</source>
+   <translation>Foto {n} fehlt</translation>
+  </message>
+ </context>
+ <context>
+  <name>PlaceForm</name>
+  <message>
+   <source>by its measures, or its share</source>
+   <translation>nach seinen Maßen oder seinem Anteil</translation>
+  </message>
+  <message>
+   <source>What stands out and lies deep makes more of a plain area</source>
+   <translation>Was vorsteht und was tief liegt, macht aus einer glatten Fläche mehr</translation>
+  </message>
+  <message>
+   <source>Paint it apart</source>
+   <translation>Getrennt bemalen</translation>
+  </message>
+  <message>
+   <source>Makes a part of its own of it, joined by a step at the end</source>
+   <translation>Macht ein eigenes Teil daraus, am Ende durch einen Schritt verbunden</translation>
+  </message>
+  <message>
+   <source>Place</source>
+   <translation>Ort</translation>
+  </message>
+  <message>
+   <source>Faces</source>
+   <translation>Zeigt nach</translation>
+  </message>
+  <message>
+   <source>Area</source>
+   <translation>Fläche</translation>
+  </message>
+  <message>
+   <source>Detail</source>
+   <translation>Gliederung</translation>
+  </message>
+  <message>
+   <source>Measures</source>
+   <translation>Maße</translation>
+  </message>
+ </context>
+ <context>
+  <name>PlacesModel</name>
+  <message>
+   <source>no coat</source>
+   <translation>keine Schicht</translation>
+  </message>
+ </context>
+ <context>
+  <name>PlacesTable</name>
+  <message>
+   <source>Which place gets which coat</source>
+   <translation>Welche Stelle welche Schicht bekommt</translation>
+  </message>
+ </context>
+ <context>
+  <name>PointsEditor</name>
+  <message>
+   <source>Add a point</source>
+   <translation>Punkt hinzufügen</translation>
+  </message>
+  <message>
+   <source>Full line: temperature. Broken line: humidity.</source>
+   <translation>Volle Linie: Temperatur. Gestrichelte Linie: Feuchte.</translation>
+  </message>
+ </context>
+ <context>
+  <name>PortionsEditor</name>
+  <message>
+   <source>Add a coating</source>
+   <translation>Mittel hinzufügen</translation>
+  </message>
+  <message>
+   <source>2 : 3, or 30 % : 70 %</source>
+   <translation>2 : 3 oder 30 % : 70 %</translation>
+  </message>
+  <message>
+   <source>or in &amp;one line</source>
+   <translation>oder in &amp;einer Zeile</translation>
+  </message>
+  <message>
+   <source>names {typed} parts, but there are {rows} coatings</source>
+   <translation>nennt {typed} Teile, es sind aber {rows} Mittel</translation>
+  </message>
+ </context>
+ <context>
+  <name>ProjectForm</name>
+  <message>
+   <source>Finish by</source>
+   <translation>Fertig bis</translation>
+  </message>
+  <message>
+   <source>Not before</source>
+   <translation>Nicht vor</translation>
+  </message>
+  <message>
+   <source>How much a day late of this project weighs against a day of another</source>
+   <translation>Wie viel ein Tag Verspätung dieses Projekts gegen einen Tag eines anderen zählt</translation>
+  </message>
+  <message>
+   <source>One vehicle is finished ahead of the batch, so that it shows what to do better</source>
+   <translation>Ein Fahrzeug wird vor den anderen fertig, damit es zeigt, was besser zu machen ist</translation>
+  </message>
+  <message>
+   <source>Project</source>
+   <translation>Projekt</translation>
+  </message>
+  <message>
+   <source>Weight</source>
+   <translation>Gewicht</translation>
+  </message>
+  <message>
+   <source>One vehicle first</source>
+   <translation>Ein Fahrzeug zuerst</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>none</source>
+   <translation>keine</translation>
+  </message>
+  <message>
+   <source>{n} models in one batch: the same colour on so many gets dull, and a mistake is made {n} times. Let one go first, or make two projects of them. (common practice, no source)</source>
+   <translation>{n} Modelle auf einmal: Dieselbe Farbe auf so vielen wird eintönig, und ein Fehler geschieht {n}-mal. Lassen Sie eins vorausgehen, oder machen Sie zwei Projekte daraus. (gängige Praxis, ohne Quelle)</translation>
+  </message>
+ </context>
+ <context>
+  <name>ProjectPanel</name>
+  <message>
+   <source>Projects; the check mark says which are planned</source>
+   <translation>Projekte; das Häkchen sagt, welche geplant werden</translation>
+  </message>
+  <message>
+   <source>Finish &amp;by</source>
+   <translation>&amp;Fertig bis</translation>
+  </message>
+  <message>
+   <source>Date of the project</source>
+   <translation>Datum des Projekts</translation>
+  </message>
+  <message>
+   <source>How much a day late of this project weighs against a day of another</source>
+   <translation>Wie viel ein Tag Verspätung dieses Projekts gegen einen Tag eines anderen zählt</translation>
+  </message>
+  <message>
+   <source>&amp;Weight</source>
+   <translation>&amp;Gewicht</translation>
+  </message>
+  <message>
+   <source>Projects</source>
+   <translation>Projekte</translation>
+  </message>
+  <message>
+   <source>done {time}</source>
+   <translation>fertig {time}</translation>
+  </message>
+  <message>
+   <source>set aside</source>
+   <translation>beiseitegelegt</translation>
+  </message>
+ </context>
+ <context>
+  <name>ProjectsModel</name>
+  <message>
+   <source>planned</source>
+   <translation>geplant</translation>
+  </message>
+  <message>
+   <source>set aside</source>
+   <translation>beiseitegelegt</translation>
+  </message>
+ </context>
+ <context>
+  <name>RoomView</name>
+  <message>
+   <source>How long each coating takes to each state</source>
+   <translation>Wie lange jedes Mittel bis zu jedem Zustand braucht</translation>
+  </message>
+  <message>
+   <source>Room</source>
+   <translation>Raum</translation>
+  </message>
+  <message>
+   <source>&amp;Dries at</source>
+   <translation>&amp;Trocknet in</translation>
+  </message>
+  <message>
+   <source>&amp;Laid by</source>
+   <translation>&amp;Aufgetragen um</translation>
+  </message>
+  <message>
+   <source>{coating}, laid by {time}</source>
+   <translation>{coating}, aufgetragen um {time}</translation>
+  </message>
+  <message>
+   <source>{time}: {temperature}, {humidity:.0f} % RH</source>
+   <translation>{time}: {temperature}, {humidity:.0f} % r. F.</translation>
+  </message>
+  <message>
+   <source>Bone-dry air has no dew point.</source>
+   <translation>Völlig trockene Luft hat keinen Taupunkt.</translation>
+  </message>
+  <message>
+   <source>⚠ A surface as warm as the air is only {margin:.1f} K above the dew point; at least 3 K is asked: warm the model, or dry the air.</source>
+   <translation>⚠ Eine Oberfläche mit der Temperatur der Luft liegt nur {margin:.1f} K über dem Taupunkt; mindestens 3 K sind verlangt: Wärmen Sie das Modell, oder trocknen Sie die Luft.</translation>
+  </message>
+  <message>
+   <source>A surface as warm as the air is {margin:.1f} K above the dew point; at least 3 K is asked.</source>
+   <translation>Eine Oberfläche mit der Temperatur der Luft liegt {margin:.1f} K über dem Taupunkt; mindestens 3 K sind verlangt.</translation>
+  </message>
+ </context>
+ <context>
+  <name>RuleDialog</name>
+  <message>
+   <source>By the rule {rule}</source>
+   <translation>Nach der Regel {rule}</translation>
+  </message>
+  <message>
+   <source>&amp;On</source>
+   <translation>A&amp;m</translation>
+  </message>
+  <message>
+   <source>&amp;From</source>
+   <translation>&amp;Von</translation>
+  </message>
+  <message>
+   <source>&amp;Until</source>
+   <translation>&amp;Bis</translation>
+  </message>
+  <message>
+   <source>Until the next day if not later</source>
+   <translation>Bis zum nächsten Tag, wenn nicht später</translation>
+  </message>
+  <message>
+   <source>&amp;Beginning on</source>
+   <translation>Beginnend a&amp;m</translation>
+  </message>
+  <message>
+   <source>&amp;People at the bench</source>
+   <translation>&amp;Personen am Tisch</translation>
+  </message>
+ </context>
+ <context>
+  <name>RuleLine</name>
+  <message>
+   <source>Bench time begins</source>
+   <translation>Bastelzeit beginnt</translation>
+  </message>
+  <message>
+   <source>Bench time ends</source>
+   <translation>Bastelzeit endet</translation>
+  </message>
+  <message>
+   <source>by rule: {rule}</source>
+   <translation>nach Regel: {rule}</translation>
+  </message>
+  <message>
+   <source>Remove these evenings</source>
+   <translation>Diese Abende entfernen</translation>
+  </message>
+  <message>
+   <source>Choose at least one day, or remove the line.</source>
+   <translation>Wählen Sie mindestens einen Tag, oder entfernen Sie die Zeile.</translation>
+  </message>
+ </context>
+ <context>
+  <name>SaveDialog</name>
+  <message>
+   <source>{project}: its model with the most steps</source>
+   <translation>{project}: das Modell mit den meisten Schritten</translation>
+  </message>
+  <message>
+   <source>{project}: {model}</source>
+   <translation>{project}: {model}</translation>
+  </message>
+  <message>
+   <source>Save</source>
+   <translation>Sichern</translation>
+  </message>
+  <message>
+   <source>&amp;Finishing order of</source>
+   <translation>&amp;Reihenfolge der Schritte von</translation>
+  </message>
+  <message>
+   <source>&amp;Name of the sequence</source>
+   <translation>&amp;Name des Ablaufs</translation>
+  </message>
+  <message>
+   <source>N&amp;ote</source>
+   <translation>N&amp;otiz</translation>
+  </message>
+  <message>
+   <source>no model has steps yet; give one some first</source>
+   <translation>noch hat kein Modell Schritte; geben Sie zuerst einem welche</translation>
+  </message>
+ </context>
+ <context>
+  <name>ScenarioModel</name>
+  <message>
+   <source>{name}. {told}</source>
+   <translation>{name}. {told}</translation>
+  </message>
+  <message>
+   <source>The plan as it is</source>
+   <translation>Der Plan, wie er ist</translation>
+  </message>
+  <message>
+   <source>cannot be</source>
+   <translation>geht nicht</translation>
+  </message>
+  <message>
+   <source>planning…</source>
+   <translation>wird geplant …</translation>
+  </message>
+  <message>
+   <source>{told}, at first look</source>
+   <translation>{told}, auf den ersten Blick</translation>
+  </message>
+ </context>
+ <context>
+  <name>SequenceStepDialog</name>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>have a look</source>
+   <translation>nachsehen</translation>
+  </message>
+  <message>
+   <source>may be broken off</source>
+   <translation>darf unterbrochen werden</translation>
+  </message>
+  <message>
+   <source>Work</source>
+   <translation>Arbeit</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>&amp;Tool</source>
+   <translation>&amp;Werkzeug</translation>
+  </message>
+  <message>
+   <source>&amp;Colour</source>
+   <translation>Far&amp;be</translation>
+  </message>
+  <message>
+   <source>C&amp;oats</source>
+   <translation>S&amp;chichten</translation>
+  </message>
+  <message>
+   <source>Parts, or part/place, with “;” between; “*” is every part, “*/roof” the roof of any, “* but wheels; tracks” all but those</source>
+   <translation>Teile oder Teil/Stelle, mit „;“ dazwischen; „*“ heißt jedes Teil, „*/roof“ das Dach eines jeden, „* but wheels; tracks“ alle außer diesen</translation>
+  </message>
+  <message>
+   <source>&amp;Places</source>
+   <translation>St&amp;ellen</translation>
+  </message>
+  <message>
+   <source>Minutes</source>
+   <translation>Minuten</translation>
+  </message>
+  <message>
+   <source>&amp;Minutes at all events</source>
+   <translation>&amp;Minuten auf jeden Fall</translation>
+  </message>
+  <message>
+   <source>and for each &amp;part</source>
+   <translation>und je &amp;Teil</translation>
+  </message>
+  <message>
+   <source>and for each change of &amp;colour within it</source>
+   <translation>und je &amp;Farbwechsel darin</translation>
+  </message>
+  <message>
+   <source>Least p&amp;iece</source>
+   <translation>&amp;Kleinstes Stück</translation>
+  </message>
+  <message>
+   <source>&amp;Look after it</source>
+   <translation>&amp;Nachsehen nach</translation>
+  </message>
+  <message>
+   <source>Marks</source>
+   <translation>Merkmale</translation>
+  </message>
+  <message>
+   <source>&amp;Marks</source>
+   <translation>Mer&amp;kmale</translation>
+  </message>
+  <message>
+   <source>Options</source>
+   <translation>Optionen</translation>
+  </message>
+  <message>
+   <source>Only &amp;with all of</source>
+   <translation>Nur mit a&amp;llen von</translation>
+  </message>
+  <message>
+   <source>and with &amp;none of</source>
+   <translation>und mit &amp;keiner von</translation>
+  </message>
+ </context>
+ <context>
+  <name>SequencesView</name>
+  <message>
+   <source>With the &amp;usual options only</source>
+   <translation>Nur mit den &amp;üblichen Optionen</translation>
+  </message>
+  <message>
+   <source>Steps</source>
+   <translation>Schritte</translation>
+  </message>
+  <message>
+   <source>Options</source>
+   <translation>Optionen</translation>
+  </message>
+  <message>
+   <source>Colours</source>
+   <translation>Farben</translation>
+  </message>
+  <message>
+   <source>Changes offered</source>
+   <translation>Angebotene Änderungen</translation>
+  </message>
+  <message>
+   <source>Sequences</source>
+   <translation>Abläufe</translation>
+  </message>
+  <message>
+   <source>No sequence.</source>
+   <translation>Kein Ablauf.</translation>
+  </message>
+  <message>
+   <source>Sequence</source>
+   <translation>Ablauf</translation>
+  </message>
+  <message>
+   <source>From</source>
+   <translation>Von</translation>
+  </message>
+  <message>
+   <source>your own</source>
+   <translation>Ihr eigener</translation>
+  </message>
+  <message>
+   <source>built in</source>
+   <translation>eingebaut</translation>
+  </message>
+  <message>
+   <source>Models</source>
+   <translation>Modelle</translation>
+  </message>
+  <message>
+   <source>Offered</source>
+   <translation>Angeboten</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>Give to models…</source>
+   <translation>Modellen geben …</translation>
+  </message>
+  <message>
+   <source>Save from a model…</source>
+   <translation>Von einem Modell sichern …</translation>
+  </message>
+  <message>
+   <source>Duplicate…</source>
+   <translation>Verdoppeln …</translation>
+  </message>
+  <message>
+   <source>Rename…</source>
+   <translation>Umbenennen …</translation>
+  </message>
+  <message>
+   <source>Note and size…</source>
+   <translation>Notiz und Größe …</translation>
+  </message>
+  <message>
+   <source>Remove</source>
+   <translation>Entfernen</translation>
+  </message>
+  <message>
+   <source>Steps of the sequence</source>
+   <translation>Schritte des Ablaufs</translation>
+  </message>
+  <message>
+   <source>No step.</source>
+   <translation>Kein Schritt.</translation>
+  </message>
+  <message>
+   <source>Step</source>
+   <translation>Schritt</translation>
+  </message>
+  <message>
+   <source>Work</source>
+   <translation>Arbeit</translation>
+  </message>
+  <message>
+   <source>Lays</source>
+   <translation>Trägt auf</translation>
+  </message>
+  <message>
+   <source>Where</source>
+   <translation>Wo</translation>
+  </message>
+  <message>
+   <source>Takes</source>
+   <translation>Dauert</translation>
+  </message>
+  <message>
+   <source>Only</source>
+   <translation>Nur</translation>
+  </message>
+  <message>
+   <source>Change…</source>
+   <translation>Ändern …</translation>
+  </message>
+  <message>
+   <source>Earlier</source>
+   <translation>Früher</translation>
+  </message>
+  <message>
+   <source>Later</source>
+   <translation>Später</translation>
+  </message>
+  <message>
+   <source>Copy behind it</source>
+   <translation>Dahinter kopieren</translation>
+  </message>
+  <message>
+   <source>Options of the sequence</source>
+   <translation>Optionen des Ablaufs</translation>
+  </message>
+  <message>
+   <source>No option: every model gets every step that it has the parts for.</source>
+   <translation>Keine Option: Jedes Modell bekommt jeden Schritt, für den es die Teile hat.</translation>
+  </message>
+  <message>
+   <source>Option</source>
+   <translation>Option</translation>
+  </message>
+  <message>
+   <source>Choice</source>
+   <translation>Auswahl</translation>
+  </message>
+  <message>
+   <source>Usual</source>
+   <translation>Üblich</translation>
+  </message>
+  <message>
+   <source>yes</source>
+   <translation>ja</translation>
+  </message>
+  <message>
+   <source>Add option…</source>
+   <translation>Option hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Colours of the sequence</source>
+   <translation>Farben des Ablaufs</translation>
+  </message>
+  <message>
+   <source>No colour: the sequence lays nothing.</source>
+   <translation>Keine Farbe: Der Ablauf trägt nichts auf.</translation>
+  </message>
+  <message>
+   <source>Colour</source>
+   <translation>Farbe</translation>
+  </message>
+  <message>
+   <source>Usually</source>
+   <translation>Üblich</translation>
+  </message>
+  <message>
+   <source>asked each time</source>
+   <translation>jedes Mal gefragt</translation>
+  </message>
+  <message>
+   <source>Add colour…</source>
+   <translation>Farbe hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Changes offered to the models that came from it</source>
+   <translation>Änderungen für Modelle, die daraus entstanden sind</translation>
+  </message>
+  <message>
+   <source>Every model that came from this sequence is as the sequence would make it now.</source>
+   <translation>Jedes Modell aus diesem Ablauf ist so, wie der Ablauf es jetzt machen würde.</translation>
+  </message>
+  <message>
+   <source>Model</source>
+   <translation>Modell</translation>
+  </message>
+  <message>
+   <source>What</source>
+   <translation>Was</translation>
+  </message>
+  <message>
+   <source>How</source>
+   <translation>Wie</translation>
+  </message>
+  <message>
+   <source>Take over for this model</source>
+   <translation>Für dieses Modell übernehmen</translation>
+  </message>
+  <message>
+   <source>Take over for all</source>
+   <translation>Für alle übernehmen</translation>
+  </message>
+  <message>
+   <source>Leave this model as it is</source>
+   <translation>Dieses Modell so lassen</translation>
+  </message>
+  <message>
+   <source>Changes offered ({n})</source>
+   <translation>Angebotene Änderungen ({n})</translation>
+  </message>
+  <message>
+   <source>△ to 1 model</source>
+   <translation>△ für 1 Modell</translation>
+  </message>
+  <message>
+   <source>△ to {n} models</source>
+   <translation>△ für {n} Modelle</translation>
+  </message>
+  <message>
+   <source>Nothing is on the table yet; add a model first.</source>
+   <translation>Noch steht nichts auf dem Tisch; fügen Sie zuerst ein Modell hinzu.</translation>
+  </message>
+  <message>
+   <source>{name}, mine</source>
+   <translation>{name}, meiner</translation>
+  </message>
+  <message>
+   <source>Duplicate a sequence</source>
+   <translation>Ablauf verdoppeln</translation>
+  </message>
+  <message>
+   <source>Rename a sequence</source>
+   <translation>Ablauf umbenennen</translation>
+  </message>
+ </context>
+ <context>
+  <name>Session</name>
+  <message>
+   <source>This book is open elsewhere as well ({who}).</source>
+   <translation>Dieses Buch ist auch anderswo geöffnet ({who}).</translation>
+  </message>
+  <message>
+   <source>undo {name}</source>
+   <translation>rückgängig: {name}</translation>
+  </message>
+  <message>
+   <source>redo {name}</source>
+   <translation>wiederholt: {name}</translation>
+  </message>
+  <message>
+   <source>taken back: {name}</source>
+   <translation>zurückgenommen: {name}</translation>
+  </message>
+  <message>
+   <source>another program changed the book</source>
+   <translation>ein anderes Programm hat das Buch geändert</translation>
+  </message>
+  <message>
+   <source>another program changed the book, so “{name}” was not done</source>
+   <translation>ein anderes Programm hat das Buch geändert, daher wurde „{name}“ nicht ausgeführt</translation>
+  </message>
+  <message>
+   <source>this is being tried already</source>
+   <translation>das wird schon ausprobiert</translation>
+  </message>
+ </context>
+ <context>
+  <name>SetUpLine</name>
+  <message>
+   <source>{name} · {length}</source>
+   <translation>{name} · {length}</translation>
+  </message>
+  <message>
+   <source>{sentence} · {parts}</source>
+   <translation>{sentence} · {parts}</translation>
+  </message>
+  <message>
+   <source>{sentence} · {fill}</source>
+   <translation>{sentence} · {fill}</translation>
+  </message>
+  <message>
+   <source>{start}: {sentence}</source>
+   <translation>{start}: {sentence}</translation>
+  </message>
+ </context>
+ <context>
+  <name>ShoppingView</name>
+  <message>
+   <source> %</source>
+   <translation> %</translation>
+  </message>
+  <message>
+   <source>Spare margin</source>
+   <translation>Zuschlag</translation>
+  </message>
+  <message>
+   <source>Bought on top of what is needed; then whole bottles</source>
+   <translation>Wird über den Bedarf hinaus gekauft; dann ganze Flaschen</translation>
+  </message>
+  <message>
+   <source>&amp;All that the plan takes</source>
+   <translation>&amp;Alles, was der Plan braucht</translation>
+  </message>
+  <message>
+   <source>Spare &amp;margin</source>
+   <translation>&amp;Zuschlag</translation>
+  </message>
+  <message>
+   <source>To buy</source>
+   <translation>Zu kaufen</translation>
+  </message>
+  <message>
+   <source>Enough for all?</source>
+   <translation>Genug für alle?</translation>
+  </message>
+  <message>
+   <source>Touch-ups</source>
+   <translation>Ausbessern</translation>
+  </message>
+  <message>
+   <source>No area</source>
+   <translation>Ohne Fläche</translation>
+  </message>
+  <message>
+   <source>Shopping</source>
+   <translation>Einkauf</translation>
+  </message>
+  <message>
+   <source>What to buy</source>
+   <translation>Was zu kaufen ist</translation>
+  </message>
+  <message>
+   <source>Nothing to buy: the stock is enough for all that is planned.</source>
+   <translation>Nichts zu kaufen: Der Vorrat reicht für alles Geplante.</translation>
+  </message>
+  <message>
+   <source>What</source>
+   <translation>Was</translation>
+  </message>
+  <message>
+   <source>Buy</source>
+   <translation>Kaufen</translation>
+  </message>
+  <message>
+   <source>Runs out</source>
+   <translation>Reicht bis</translation>
+  </message>
+  <message>
+   <source>Takes</source>
+   <translation>Dauert</translation>
+  </message>
+  <message>
+   <source>There is</source>
+   <translation>Vorhanden</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>Bought all of it</source>
+   <translation>Alles davon gekauft</translation>
+  </message>
+  <message>
+   <source>Bought</source>
+   <translation>Gekauft</translation>
+  </message>
+  <message>
+   <source>Bought another amount…</source>
+   <translation>Eine andere Menge gekauft …</translation>
+  </message>
+  <message>
+   <source>No colour is planned for more than one model.</source>
+   <translation>Keine Farbe ist für mehr als ein Modell geplant.</translation>
+  </message>
+  <message>
+   <source>Colour</source>
+   <translation>Farbe</translation>
+  </message>
+  <message>
+   <source>First laid</source>
+   <translation>Zuerst aufgetragen</translation>
+  </message>
+  <message>
+   <source>Lacking</source>
+   <translation>Fehlt</translation>
+  </message>
+  <message>
+   <source>{colour}, in this order: {models}.</source>
+   <translation>{colour}, in dieser Reihenfolge: {models}.</translation>
+  </message>
+  <message>
+   <source>Leftover mixes for touch-ups</source>
+   <translation>Mischungsreste zum Ausbessern</translation>
+  </message>
+  <message>
+   <source>No leftover mix is kept; Stock has a place for them.</source>
+   <translation>Kein Mischungsrest ist aufgehoben; unter „Vorrat“ ist Platz dafür.</translation>
+  </message>
+  <message>
+   <source>Jar</source>
+   <translation>Glas</translation>
+  </message>
+  <message>
+   <source>How much</source>
+   <translation>Wie viel</translation>
+  </message>
+  <message>
+   <source>Can be used</source>
+   <translation>Verwendbar</translation>
+  </message>
+  <message>
+   <source>Of</source>
+   <translation>Wovon</translation>
+  </message>
+  <message>
+   <source>Same as</source>
+   <translation>Gleich wie</translation>
+  </message>
+  <message>
+   <source>To touch up {models}.</source>
+   <translation>Zum Ausbessern von {models}.</translation>
+  </message>
+  <message>
+   <source>Nothing that is planned has this colour.</source>
+   <translation>Nichts Geplantes hat diese Farbe.</translation>
+  </message>
+  <message>
+   <source>Places without an area</source>
+   <translation>Stellen ohne Fläche</translation>
+  </message>
+  <message>
+   <source>Every place that gets a coat has an area.</source>
+   <translation>Jede Stelle, die eine Schicht bekommt, hat eine Fläche.</translation>
+  </message>
+  <message>
+   <source>Model</source>
+   <translation>Modell</translation>
+  </message>
+  <message>
+   <source>Place</source>
+   <translation>Ort</translation>
+  </message>
+  <message>
+   <source>What to do</source>
+   <translation>Was zu tun ist</translation>
+  </message>
+  <message>
+   <source>Nothing is planned yet.</source>
+   <translation>Noch ist nichts geplant.</translation>
+  </message>
+  <message>
+   <source>Have at hand, not measured: {names}.</source>
+   <translation>Bereithalten, nicht gemessen: {names}.</translation>
+  </message>
+  <message>
+   <source>Nothing that is planned takes anything from the stock.</source>
+   <translation>Nichts Geplantes braucht etwas aus dem Vorrat.</translation>
+  </message>
+  <message>
+   <source>The stock is enough for all that is planned.</source>
+   <translation>Der Vorrat reicht für alles Geplante.</translation>
+  </message>
+  <message>
+   <source>1 thing to buy</source>
+   <translation>1 Sache zu kaufen</translation>
+  </message>
+  <message>
+   <source>{n} things to buy</source>
+   <translation>{n} Sachen zu kaufen</translation>
+  </message>
+  <message>
+   <source>{things}; the first runs out {when}</source>
+   <translation>{things}; die erste geht {when} aus</translation>
+  </message>
+  <message>
+   <source>not planned yet</source>
+   <translation>noch nicht geplant</translation>
+  </message>
+  <message>
+   <source>is enough for all that is planned</source>
+   <translation>reicht für alles Geplante</translation>
+  </message>
+  <message>
+   <source>{name}: {what}.</source>
+   <translation>{name}: {what}.</translation>
+  </message>
+  <message>
+   <source>Less than half a bottle is left; have the next before it ends.</source>
+   <translation>Weniger als eine halbe Flasche ist übrig; besorgen Sie die nächste, bevor sie leer ist.</translation>
+  </message>
+  <message>
+   <source>Some places that get it have no area, so it takes more.</source>
+   <translation>Einige Stellen, die es bekommen, haben keine Fläche, es braucht also mehr.</translation>
+  </message>
+  <message>
+   <source>until {day}</source>
+   <translation>bis {day}</translation>
+  </message>
+  <message>
+   <source>△ no longer, since {day}</source>
+   <translation>△ nicht mehr, seit {day}</translation>
+  </message>
+  <message>
+   <source>&amp;So much</source>
+   <translation>&amp;So viel</translation>
+  </message>
+  <message>
+   <source>&amp;Bottles</source>
+   <translation>&amp;Flaschen</translation>
+  </message>
+  <message>
+   <source>{name}: the list says {amount}.</source>
+   <translation>{name}: Die Liste sagt {amount}.</translation>
+  </message>
+ </context>
+ <context>
+  <name>SidesModel</name>
+  <message>
+   <source>differs</source>
+   <translation>anders</translation>
+  </message>
+  <message>
+   <source>the same</source>
+   <translation>gleich</translation>
+  </message>
+  <message>
+   <source>Field</source>
+   <translation>Feld</translation>
+  </message>
+  <message>
+   <source>Your book says</source>
+   <translation>Ihr Buch sagt</translation>
+  </message>
+  <message>
+   <source>The file says</source>
+   <translation>Die Datei sagt</translation>
+  </message>
+ </context>
+ <context>
+  <name>SplitDialog</name>
+  <message>
+   <source>Split by places</source>
+   <translation>Nach Stellen teilen</translation>
+  </message>
+  <message>
+   <source>Places that get a step of their own</source>
+   <translation>Stellen, die einen eigenen Schritt bekommen</translation>
+  </message>
+  <message>
+   <source>Tick the places that shall have a step of their own, right behind.</source>
+   <translation>Kreuzen Sie die Stellen an, die gleich dahinter einen eigenen Schritt bekommen sollen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>StackView</name>
+  <message>
+   <source>Coats of this place, the topmost first</source>
+   <translation>Schichten dieser Stelle, die oberste zuerst</translation>
+  </message>
+  <message>
+   <source>Coat stack</source>
+   <translation>Schichtaufbau</translation>
+  </message>
+  <message>
+   <source>&amp;Model</source>
+   <translation>&amp;Modell</translation>
+  </message>
+  <message>
+   <source>&amp;Place</source>
+   <translation>&amp;Stelle</translation>
+  </message>
+ </context>
+ <context>
+  <name>StepForm</name>
+  <message>
+   <source>What the logbook and gates call it; they follow when it changes</source>
+   <translation>Wie Logbuch und Bedingungen ihn nennen; sie folgen, wenn es sich ändert</translation>
+  </message>
+  <message>
+   <source>What</source>
+   <translation>Was</translation>
+  </message>
+  <message>
+   <source>Short name</source>
+   <translation>Kurzname</translation>
+  </message>
+  <message>
+   <source>Stage</source>
+   <translation>Arbeitsschritt</translation>
+  </message>
+  <message>
+   <source>With</source>
+   <translation>Womit</translation>
+  </message>
+  <message>
+   <source>The varnish is</source>
+   <translation>Der Klarlack ist</translation>
+  </message>
+  <message>
+   <source>Colours and places</source>
+   <translation>Farben und Stellen</translation>
+  </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
+  </message>
+  <message>
+   <source>Minutes at the bench, for each coat</source>
+   <translation>Minuten am Tisch, je Schicht</translation>
+  </message>
+  <message>
+   <source>Fixed</source>
+   <translation>Fest</translation>
+  </message>
+  <message>
+   <source>For each part</source>
+   <translation>Je Teil</translation>
+  </message>
+  <message>
+   <source>For each change of colour</source>
+   <translation>Je Farbwechsel</translation>
+  </message>
+  <message>
+   <source>in one go</source>
+   <translation>in einem Zug</translation>
+  </message>
+  <message>
+   <source>Work that can be broken off and gone on with: the least piece worth beginning</source>
+   <translation>Arbeit, die sich unterbrechen und fortsetzen lässt: das kleinste Stück, das sich lohnt</translation>
+  </message>
+  <message>
+   <source>Can be broken off after</source>
+   <translation>Unterbrechbar nach</translation>
+  </message>
+  <message>
+   <source>Marks</source>
+   <translation>Merkmale</translation>
+  </message>
+  <message>
+   <source>Must be finished in one stretch</source>
+   <translation>Muss in einem Zeitblock fertig werden</translation>
+  </message>
+  <message>
+   <source>Needs daylight</source>
+   <translation>Braucht Tageslicht</translation>
+  </message>
+  <message>
+   <source>Smells: air the room</source>
+   <translation>Riecht: Raum lüften</translation>
+  </message>
+  <message>
+   <source>Noisy: not in quiet hours</source>
+   <translation>Laut: nicht in Ruhezeiten</translation>
+  </message>
+  <message>
+   <source>Needs two people</source>
+   <translation>Braucht zwei Personen</translation>
+  </message>
+  <message>
+   <source>none</source>
+   <translation>keine</translation>
+  </message>
+  <message>
+   <source>Hands are free until then</source>
+   <translation>Hände sind frei bis dahin</translation>
+  </message>
+  <message>
+   <source>Have a look after</source>
+   <translation>Nachsehen nach</translation>
+  </message>
+  <message>
+   <source>Dries in</source>
+   <translation>Trocknet in</translation>
+  </message>
+  <message>
+   <source>Or in</source>
+   <translation>Oder in</translation>
+  </message>
+  <message>
+   <source>The faces are scraped to bare plastic</source>
+   <translation>Die Flächen werden bis auf den blanken Kunststoff geschabt</translation>
+  </message>
+  <message>
+   <source>as its parts</source>
+   <translation>wie seine Teile</translation>
+  </message>
+  <message>
+   <source>Drying places once joined</source>
+   <translation>Trockenplätze nach dem Verbinden</translation>
+  </message>
+  <message>
+   <source>Waits for</source>
+   <translation>Wartet auf</translation>
+  </message>
+  <message>
+   <source>Steps that must be done first, though no place says so</source>
+   <translation>Schritte, die zuerst getan sein müssen, auch wenn keine Stelle es sagt</translation>
+  </message>
+  <message>
+   <source>{place} (usual)</source>
+   <translation>{place} (üblich)</translation>
+  </message>
+ </context>
+ <context>
+  <name>StockModel</name>
+  <message>
+   <source>Coating</source>
+   <translation>Mittel</translation>
+  </message>
+  <message>
+   <source>Finish</source>
+   <translation>Glanzgrad</translation>
+  </message>
+  <message>
+   <source>For</source>
+   <translation>Für</translation>
+  </message>
+  <message>
+   <source>Left</source>
+   <translation>Übrig</translation>
+  </message>
+  <message>
+   <source>Plan needs</source>
+   <translation>Plan braucht</translation>
+  </message>
+  <message>
+   <source>Bottle</source>
+   <translation>Flasche</translation>
+  </message>
+  <message>
+   <source>Opened</source>
+   <translation>Geöffnet</translation>
+  </message>
+  <message>
+   <source>{family} ({n})</source>
+   <translation>{family} ({n})</translation>
+  </message>
+ </context>
+ <context>
+  <name>StockView</name>
+  <message>
+   <source>Coatings</source>
+   <translation>Mittel</translation>
+  </message>
+  <message>
+   <source>Mixes</source>
+   <translation>Mischungen</translation>
+  </message>
+  <message>
+   <source>Consumables</source>
+   <translation>Verbrauchsmaterial</translation>
+  </message>
+  <message>
+   <source>Leftovers</source>
+   <translation>Reste</translation>
+  </message>
+  <message>
+   <source>Sample cards</source>
+   <translation>Musterkarten</translation>
+  </message>
+  <message>
+   <source>Stock</source>
+   <translation>Vorrat</translation>
+  </message>
+  <message>
+   <source>No mix yet. A mix is parts of several coatings, or a coating with its thinner.</source>
+   <translation>Noch keine Mischung. Eine Mischung besteht aus Teilen mehrerer Mittel oder aus einem Mittel mit seiner Verdünnung.</translation>
+  </message>
+  <message>
+   <source>Mix</source>
+   <translation>Mischung</translation>
+  </message>
+  <message>
+   <source>Parts</source>
+   <translation>Teile</translation>
+  </message>
+  <message>
+   <source>Of</source>
+   <translation>Wovon</translation>
+  </message>
+  <message>
+   <source>Can be used for</source>
+   <translation>Verwendbar</translation>
+  </message>
+  <message>
+   <source>Add mix…</source>
+   <translation>Mischung hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Keep a leftover…</source>
+   <translation>Rest aufheben …</translation>
+  </message>
+  <message>
+   <source>Nothing yet: tape, decal fluid, foam, swabs and the like.</source>
+   <translation>Noch nichts: Band, Weichmacher für Abziehbilder, Schaumstoff, Tupfer und dergleichen.</translation>
+  </message>
+  <message>
+   <source>Consumable</source>
+   <translation>Verbrauchsmaterial</translation>
+  </message>
+  <message>
+   <source>Left</source>
+   <translation>Übrig</translation>
+  </message>
+  <message>
+   <source>A coat takes</source>
+   <translation>Je Schicht</translation>
+  </message>
+  <message>
+   <source>At</source>
+   <translation>Bei</translation>
+  </message>
+  <message>
+   <source>Add consumable…</source>
+   <translation>Verbrauchsmaterial hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Change…</source>
+   <translation>Ändern …</translation>
+  </message>
+  <message>
+   <source>Count…</source>
+   <translation>Zählen …</translation>
+  </message>
+  <message>
+   <source>Bought…</source>
+   <translation>Gekauft …</translation>
+  </message>
+  <message>
+   <source>Remove</source>
+   <translation>Entfernen</translation>
+  </message>
+  <message>
+   <source>Leftover mixes</source>
+   <translation>Mischungsreste</translation>
+  </message>
+  <message>
+   <source>No leftover mix is kept for touch-ups.</source>
+   <translation>Kein Mischungsrest ist zum Ausbessern aufgehoben.</translation>
+  </message>
+  <message>
+   <source>Jar</source>
+   <translation>Glas</translation>
+  </message>
+  <message>
+   <source>How much</source>
+   <translation>Wie viel</translation>
+  </message>
+  <message>
+   <source>Mixed</source>
+   <translation>Gemischt</translation>
+  </message>
+  <message>
+   <source>Keeps</source>
+   <translation>Hält</translation>
+  </message>
+  <message>
+   <source>Add leftover…</source>
+   <translation>Rest hinzufügen …</translation>
+  </message>
+  <message>
+   <source>No sample card yet: a painted card, with what was mixed drop by drop.</source>
+   <translation>Noch keine Musterkarte: eine bemalte Karte, mit dem, was Tropfen für Tropfen gemischt wurde.</translation>
+  </message>
+  <message>
+   <source>Card</source>
+   <translation>Karte</translation>
+  </message>
+  <message>
+   <source>Painted</source>
+   <translation>Bemalt</translation>
+  </message>
+  <message>
+   <source>Drops</source>
+   <translation>Tropfen</translation>
+  </message>
+  <message>
+   <source>Photo</source>
+   <translation>Foto</translation>
+  </message>
+  <message>
+   <source>yes</source>
+   <translation>ja</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>Add sample card…</source>
+   <translation>Musterkarte hinzufügen …</translation>
+  </message>
+  <message>
+   <source>1 coating</source>
+   <translation>1 Mittel</translation>
+  </message>
+  <message>
+   <source>{n} coatings</source>
+   <translation>{n} Mittel</translation>
+  </message>
+  <message>
+   <source>{coatings}; {short} short for what is planned</source>
+   <translation>{coatings}; {short} zu wenig für das Geplante</translation>
+  </message>
+  <message>
+   <source>1 is</source>
+   <translation>davon 1</translation>
+  </message>
+  <message>
+   <source>{n} are</source>
+   <translation>davon {n}</translation>
+  </message>
+  <message>
+   <source>{coatings}</source>
+   <translation>{coatings}</translation>
+  </message>
+  <message>
+   <source>△ no longer, since {day}</source>
+   <translation>△ nicht mehr, seit {day}</translation>
+  </message>
+  <message>
+   <source>until {day}</source>
+   <translation>bis {day}</translation>
+  </message>
+  <message>
+   <source>The book thinks that {amount} of {name} are left.</source>
+   <translation>Das Buch nimmt an, dass von {name} noch {amount} übrig sind.</translation>
+  </message>
+  <message>
+   <source>Count a consumable</source>
+   <translation>Verbrauchsmaterial zählen</translation>
+  </message>
+  <message>
+   <source>&amp;There are</source>
+   <translation>&amp;Es sind</translation>
+  </message>
+  <message>
+   <source>Bought</source>
+   <translation>Gekauft</translation>
+  </message>
+  <message>
+   <source>&amp;So much</source>
+   <translation>&amp;So viel</translation>
+  </message>
+ </context>
+ <context>
+  <name>StripCanvas</name>
+  <message>
+   <source>Timeline</source>
+   <translation>Zeitstrahl</translation>
+  </message>
+  <message>
+   <source>A drawing of the plan. The list below it says the same in words.</source>
+   <translation>Eine Zeichnung des Plans. Die Liste darunter sagt dasselbe in Worten.</translation>
+  </message>
+ </context>
+ <context>
+  <name>SwatchField</name>
+  <message>
+   <source>Choose…</source>
+   <translation>Wählen …</translation>
+  </message>
+ </context>
+ <context>
+  <name>TimelinePage</name>
+  <message>
+   <source>Timeline</source>
+   <translation>Zeitstrahl</translation>
+  </message>
+  <message>
+   <source>The timeline as a list</source>
+   <translation>Der Zeitstrahl als Liste</translation>
+  </message>
+  <message>
+   <source>Smaller (−)</source>
+   <translation>Kleiner (−)</translation>
+  </message>
+  <message>
+   <source>Larger (+)</source>
+   <translation>Größer (+)</translation>
+  </message>
+  <message>
+   <source>Fit the whole plan (0)</source>
+   <translation>Ganzen Plan einpassen (0)</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <translation>jetzt</translation>
+  </message>
+  <message>
+   <source>Go to now</source>
+   <translation>Zu jetzt gehen</translation>
+  </message>
+  <message>
+   <source>PDF…</source>
+   <translation>PDF …</translation>
+  </message>
+  <message>
+   <source>Save the strip as pages to print</source>
+   <translation>Den Zeitstrahl als Seiten zum Drucken sichern</translation>
+  </message>
+  <message>
+   <source>Wish</source>
+   <translation>Wunsch</translation>
+  </message>
+  <message>
+   <source>What can be wished of the chosen piece of work</source>
+   <translation>Was sich für die gewählte Arbeit wünschen lässt</translation>
+  </message>
+  <message>
+   <source>{project}: {line}</source>
+   <translation>{project}: {line}</translation>
+  </message>
+  <message>
+   <source>{stretches}, {minutes} min of loading and cleaning</source>
+   <translation>{stretches}, {minutes} min Füllen und Reinigen</translation>
+  </message>
+  <message>
+   <source>{n} stretch at the bench</source>
+   <translation>{n} Zeitblock am Basteltisch</translation>
+  </message>
+  <message>
+   <source>{n} stretches at the bench</source>
+   <translation>{n} Zeitblöcke am Basteltisch</translation>
+  </message>
+  <message>
+   <source>{n} piece of work has no place yet</source>
+   <translation>{n} Arbeit hat noch keinen Platz</translation>
+  </message>
+  <message>
+   <source>{n} pieces of work have no place yet</source>
+   <translation>{n} Arbeiten haben noch keinen Platz</translation>
+  </message>
+ </context>
+ <context>
+  <name>TimelineView</name>
+  <message>
+   <source>{project}: to be finished by the end of {day}</source>
+   <translation>{project}: fertig bis zum Ende von {day}</translation>
+  </message>
+ </context>
+ <context>
+  <name>TimesEditor</name>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>Minutes to {state}</source>
+   <translation>Minuten bis {state}</translation>
+  </message>
+  <message>
+   <source>Where the time stands</source>
+   <translation>Wo die Zeit steht</translation>
+  </message>
+ </context>
+ <context>
+  <name>TimesModel</name>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <source>Coating</source>
+   <translation>Mittel</translation>
+  </message>
+  <message>
+   <source>not now</source>
+   <translation>nicht jetzt</translation>
+  </message>
+  <message>
+   <source>with care</source>
+   <translation>mit Bedacht</translation>
+  </message>
+  <message>
+   <source>⚠ {name} ({sign})</source>
+   <translation>⚠ {name} ({sign})</translation>
+  </message>
+  <message>
+   <source>{coating} is never {state} in this air</source>
+   <translation>{coating} wird in dieser Luft nie {state}</translation>
+  </message>
+  <message>
+   <source>{coating}: {state} between {early} and {late}
+from {minutes:.0f} min at 23 °C and 50 % RH ({status}: {source})</source>
+   <translation>{coating}: {state} zwischen {early} und {late}
+ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation>
+  </message>
+ </context>
+ <context>
+  <name>TonightView</name>
+  <message>
+   <source>Run sheet</source>
+   <translation>Ablauf des Abends</translation>
+  </message>
+  <message>
+   <source>Drying and closing</source>
+   <translation>Trocknen und Schließen</translation>
+  </message>
+  <message>
+   <source>{length} free: nothing is ready sooner</source>
+   <translation>{length} frei: Früher ist nichts bereit</translation>
+  </message>
+  <message>
+   <source>At the bench (B)</source>
+   <translation>Am Basteltisch (B)</translation>
+  </message>
+  <message>
+   <source>One piece of work at a time, in large letters (F11)</source>
+   <translation>Eine Arbeit nach der anderen, in großer Schrift (F11)</translation>
+  </message>
+  <message>
+   <source>The label, the safety data sheet and local rules have the last word.</source>
+   <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
+  </message>
+ </context>
+ <context>
+  <name>VehicleLine</name>
+  <message>
+   <source>name of a vehicle, then Enter for the next</source>
+   <translation>Name eines Fahrzeugs, dann Enter für das nächste</translation>
+  </message>
+  <message>
+   <source>Vehicle {n}: name</source>
+   <translation>Fahrzeug {n}: Name</translation>
+  </message>
+  <message>
+   <source>scale</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Vehicle {n}: scale</source>
+   <translation>Fahrzeug {n}: Maßstab</translation>
+  </message>
+  <message>
+   <source>Vehicle {n}: sequence</source>
+   <translation>Fahrzeug {n}: Ablauf</translation>
+  </message>
+  <message>
+   <source>Options of vehicle {n}</source>
+   <translation>Optionen von Fahrzeug {n}</translation>
+  </message>
+ </context>
+ <context>
+  <name>WeeksDrawing</name>
+  <message>
+   <source>{hours} h</source>
+   <translation>{hours} h</translation>
+  </message>
+ </context>
+ <context>
+  <name>WeightForm</name>
+  <message>
+   <source>Project</source>
+   <translation>Projekt</translation>
+  </message>
+  <message>
+   <source>Weight</source>
+   <translation>Gewicht</translation>
+  </message>
+  <message>
+   <source>Another weight of a project</source>
+   <translation>Ein anderes Gewicht eines Projekts</translation>
+  </message>
+  <message>
+   <source>{project}: weight {weight}</source>
+   <translation>{project}: Gewicht {weight}</translation>
+  </message>
+ </context>
+ <context>
+  <name>WhatIfView</name>
+  <message>
+   <source>&amp;Keep it</source>
+   <translation>&amp;Behalten</translation>
+  </message>
+  <message>
+   <source>&amp;Drop it</source>
+   <translation>&amp;Verwerfen</translation>
+  </message>
+  <message>
+   <source>What to try</source>
+   <translation>Was ausprobiert wird</translation>
+  </message>
+  <message>
+   <source>&amp;Try it</source>
+   <translation>&amp;Ausprobieren</translation>
+  </message>
+  <message>
+   <source>Try it &amp;together with the chosen one</source>
+   <translation>&amp;Zusammen mit dem gewählten ausprobieren</translation>
+  </message>
+  <message>
+   <source>The plan as it is, and what else was tried</source>
+   <translation>Der Plan, wie er ist, und was sonst ausprobiert wurde</translation>
+  </message>
+  <message>
+   <source>Drop it</source>
+   <translation>Verwerfen</translation>
+  </message>
+  <message>
+   <source>What if</source>
+   <translation>Was wäre, wenn</translation>
+  </message>
+  <message>
+   <source>Try changes beside the plan and compare what they would do. Nothing changes before you keep one; that is one edit, and can be undone.</source>
+   <translation>Probieren Sie Änderungen neben dem Plan aus und vergleichen Sie, was sie bewirken. Nichts ändert sich, bevor Sie eine behalten; das ist eine einzige Änderung und lässt sich rückgängig machen.</translation>
+  </message>
+  <message>
+   <source>Try a change</source>
+   <translation>Eine Änderung ausprobieren</translation>
+  </message>
+  <message>
+   <source>&amp;What to try</source>
+   <translation>&amp;Was ausprobieren</translation>
+  </message>
+  <message>
+   <source> and </source>
+   <translation> und </translation>
+  </message>
+ </context>
+ <context>
+  <name>WindowField</name>
+  <message>
+   <source>Opens</source>
+   <translation>Öffnet</translation>
+  </message>
+  <message>
+   <source>at once</source>
+   <translation>sofort</translation>
+  </message>
+  <message>
+   <source>Closes</source>
+   <translation>Schließt</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <source>Preparation</source>
+   <translation>Vorbereitung</translation>
+  </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
+  </message>
+  <message>
+   <source>Minutes of preparation</source>
+   <translation>Minuten Vorbereitung</translation>
+  </message>
+  <message>
+   <source>melts into the film below</source>
+   <translation>verschmilzt mit dem Film darunter</translation>
+  </message>
+  <message>
+   <source>opens</source>
+   <translation>öffnet</translation>
+  </message>
+  <message>
+   <source>closes</source>
+   <translation>schließt</translation>
+  </message>
+  <message>
+   <source>first</source>
+   <translation>erst</translation>
+  </message>
+ </context>
+ <context>
+  <name>WindowRow</name>
+  <message>
+   <source>Opens</source>
+   <translation>Öffnet</translation>
+  </message>
+  <message>
+   <source>at once</source>
+   <translation>sofort</translation>
+  </message>
+  <message>
+   <source>Closes</source>
+   <translation>Schließt</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>Minutes of preparation</source>
+   <translation>Minuten Vorbereitung</translation>
+  </message>
+  <message>
+   <source>coats merge into one film</source>
+   <translation>Schichten verschmelzen zu einem Film</translation>
+  </message>
+  <message>
+   <source>Remove this window</source>
+   <translation>Dieses Fenster entfernen</translation>
+  </message>
+  <message>
+   <source>Asks for</source>
+   <translation>Verlangt</translation>
+  </message>
+ </context>
+ <context>
+  <name>WindowsEditor</name>
+  <message>
+   <source>None: the next coat may follow once this one is dry-to-recoat.</source>
+   <translation>Keines: Die nächste Schicht darf folgen, sobald diese überlackierbar ist.</translation>
+  </message>
+  <message>
+   <source>Add a window</source>
+   <translation>Fenster hinzufügen</translation>
+  </message>
+  <message>
+   <source>Window {n}</source>
+   <translation>Fenster {n}</translation>
+  </message>
+ </context>
+ <context>
+  <name>WishActions</name>
+  <message>
+   <source>Trying it…</source>
+   <translation>Wird ausprobiert …</translation>
+  </message>
+  <message>
+   <source>&amp;Pin it where it stands</source>
+   <translation>&amp;Hier anheften</translation>
+  </message>
+  <message>
+   <source>Pin it to a &amp;stretch…</source>
+   <translation>An einen &amp;Zeitblock anheften …</translation>
+  </message>
+  <message>
+   <source>A stretch s&amp;ooner</source>
+   <translation>Einen Zeitblock &amp;früher</translation>
+  </message>
+  <message>
+   <source>A stretch &amp;later</source>
+   <translation>Einen Zeitblock &amp;später</translation>
+  </message>
+  <message>
+   <source>&amp;Not before…</source>
+   <translation>&amp;Nicht vor …</translation>
+  </message>
+  <message>
+   <source>&amp;Together with…</source>
+   <translation>Zusammen &amp;mit …</translation>
+  </message>
+  <message>
+   <source>&amp;Take its wishes back</source>
+   <translation>&amp;Wünsche dazu zurücknehmen</translation>
+  </message>
+  <message>
+   <source>Finish this vehicle &amp;first</source>
+   <translation>Dieses Fahrzeug z&amp;uerst fertigstellen</translation>
+  </message>
+  <message>
+   <source>This piece of work has no place in the plan.</source>
+   <translation>Diese Arbeit hat keinen Platz im Plan.</translation>
+  </message>
+  <message>
+   <source>It was done outside bench time and moves no more.</source>
+   <translation>Es wurde außerhalb der Bastelzeit getan und verschiebt sich nicht mehr.</translation>
+  </message>
+  <message>
+   <source>There is no stretch of bench time before this one.</source>
+   <translation>Vor diesem gibt es keinen Zeitblock.</translation>
+  </message>
+  <message>
+   <source>Pin it to a stretch</source>
+   <translation>An einen Zeitblock anheften</translation>
+  </message>
+  <message>
+   <source>In which stretch?</source>
+   <translation>In welchem Zeitblock?</translation>
+  </message>
+  <message>
+   <source>Not before</source>
+   <translation>Nicht vor</translation>
+  </message>
+  <message>
+   <source>Not before which stretch?</source>
+   <translation>Nicht vor welchem Zeitblock?</translation>
+  </message>
+  <message>
+   <source>Together with</source>
+   <translation>Zusammen mit</translation>
+  </message>
+  <message>
+   <source>In one stretch with which piece of work?</source>
+   <translation>In einem Zeitblock mit welcher Arbeit?</translation>
+  </message>
+ </context>
+ <context>
+  <name>WishModel</name>
+  <message>
+   <source>Piece of work</source>
+   <translation>Arbeit</translation>
+  </message>
+  <message>
+   <source>Wish</source>
+   <translation>Wunsch</translation>
+  </message>
+  <message>
+   <source>In the plan</source>
+   <translation>Im Plan</translation>
+  </message>
+ </context>
+ <context>
+  <name>WishesView</name>
+  <message>
+   <source>&amp;Take it back</source>
+   <translation>&amp;Zurücknehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Show it on the timeline</source>
+   <translation>Auf dem Zeitstrahl zei&amp;gen</translation>
+  </message>
+  <message>
+   <source>No wishes yet. Choose a piece of work on the Timeline and press P to pin it, N for “not before”, T for “together with”.</source>
+   <translation>Noch keine Wünsche. Wählen Sie auf dem Zeitstrahl eine Arbeit; P heftet sie an, N heißt „nicht vor“, T „zusammen mit“.</translation>
+  </message>
+  <message>
+   <source>Counts &amp;more</source>
+   <translation>Zählt &amp;mehr</translation>
+  </message>
+  <message>
+   <source>Counts &amp;less</source>
+   <translation>Zählt we&amp;niger</translation>
+  </message>
+  <message>
+   <source>&amp;Usual order</source>
+   <translation>&amp;Übliche Reihenfolge</translation>
+  </message>
+  <message>
+   <source>Wishes</source>
+   <translation>Wünsche</translation>
+  </message>
+  <message>
+   <source>Take it back</source>
+   <translation>Zurücknehmen</translation>
+  </message>
+  <message>
+   <source>One vehicle first</source>
+   <translation>Ein Fahrzeug zuerst</translation>
+  </message>
+  <message>
+   <source>The vehicle that goes first is finished before any other of its project is begun: it shows what works, and how long it takes, before the rest follow.</source>
+   <translation>Das Fahrzeug, das vorausgeht, wird fertig, bevor ein anderes seines Projekts begonnen wird: Es zeigt, was gelingt und wie lange es dauert, ehe die übrigen folgen.</translation>
+  </message>
+  <message>
+   <source>What counts most</source>
+   <translation>Was am meisten zählt</translation>
+  </message>
+  <message>
+   <source>Of two plans the one is taken that is better in the first of these in which they differ. That everything has a place always comes before.</source>
+   <translation>Von zwei Plänen gilt der, der im ersten dieser Punkte, in dem sie sich unterscheiden, besser ist. Dass alles einen Platz hat, geht immer vor.</translation>
+  </message>
+  <message>
+   <source>What counts, the most important first</source>
+   <translation>Was zählt, das Wichtigste zuerst</translation>
+  </message>
+  <message>
+   <source>First of {project}</source>
+   <translation>Zuerst von {project}</translation>
+  </message>
+  <message>
+   <source>All together</source>
+   <translation>Alle zusammen</translation>
+  </message>
+  <message>
+   <source>{number}. {what}</source>
+   <translation>{number}. {what}</translation>
+  </message>
+ </context>
+ <context>
+  <name>WorkLine</name>
+  <message>
+   <source>{stage}, part {number} of {count}</source>
+   <translation>{stage}, Teil {number} von {count}</translation>
+  </message>
+  <message>
+   <source>{stage}, coat {coat}</source>
+   <translation>{stage}, Schicht {coat}</translation>
+  </message>
+  <message>
+   <source>{stage} · {model}</source>
+   <translation>{stage} · {model}</translation>
+  </message>
+  <message>
+   <source>{start}, {length}: {heading}. {coats}. {why}</source>
+   <translation>{start}, {length}: {heading}. {coats}. {why}</translation>
+  </message>
+  <message>
+   <source>✓ in the logbook</source>
+   <translation>✓ im Logbuch</translation>
+  </message>
+  <message>
+   <source>begun {time}</source>
+   <translation>begonnen {time}</translation>
+  </message>
+  <message>
+   <source>Done</source>
+   <translation>Fertig</translation>
+  </message>
+  <message>
+   <source>Note in the logbook that this coat is done now</source>
+   <translation>Im Logbuch notieren, dass diese Schicht jetzt fertig ist</translation>
+  </message>
+  <message>
+   <source>Done: {heading}</source>
+   <translation>Fertig: {heading}</translation>
+  </message>
+  <message>
+   <source>Take back: plan it again</source>
+   <translation>Zurücknehmen: wieder planen</translation>
+  </message>
+  <message>
+   <source>Take back: {heading}</source>
+   <translation>Zurücknehmen: {heading}</translation>
+  </message>
+  <message>
+   <source>{place} of {part}</source>
+   <translation>{place} von {part}</translation>
+  </message>
+  <message>
+   <source>{caution}
+Source: {source}</source>
+   <translation>{caution}
+Quelle: {source}</translation>
+  </message>
+ </context>
+ <context>
+  <name>_StageForm</name>
+  <message>
+   <source>On</source>
+   <translation>Am</translation>
+  </message>
+  <message>
+   <source>Stage</source>
+   <translation>Arbeitsschritt</translation>
+  </message>
+  <message>
+   <source>all of {project}</source>
+   <translation>alle von {project}</translation>
+  </message>
+ </context>
+ <context>
+  <name>colour</name>
+  <message>
+   <source>primer</source>
+   <translation>Grundierung</translation>
+  </message>
+  <message>
+   <source>primer (spray can)</source>
+   <translation>Grundierung (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>base colour</source>
+   <translation>Grundfarbe</translation>
+  </message>
+  <message>
+   <source>base colour (spray can)</source>
+   <translation>Grundfarbe (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>running gear</source>
+   <translation>Laufwerk</translation>
+  </message>
+  <message>
+   <source>shading wash</source>
+   <translation>schattierendes Washing</translation>
+  </message>
+  <message>
+   <source>edges</source>
+   <translation>Kanten</translation>
+  </message>
+  <message>
+   <source>gloss clear</source>
+   <translation>glänzender Klarlack</translation>
+  </message>
+  <message>
+   <source>decals</source>
+   <translation>Abziehbilder</translation>
+  </message>
+  <message>
+   <source>glue</source>
+   <translation>Kleber</translation>
+  </message>
+  <message>
+   <source>matte clear</source>
+   <translation>matter Klarlack</translation>
+  </message>
+  <message>
+   <source>matte clear (spray can)</source>
+   <translation>matter Klarlack (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>undercoat</source>
+   <translation>Unterschicht</translation>
+  </message>
+  <message>
+   <source>shows where the base is chipped</source>
+   <translation>zeigt sich, wo die Grundfarbe abgeplatzt ist</translation>
+  </message>
+  <message>
+   <source>chipping fluid</source>
+   <translation>Chipping-Flüssigkeit</translation>
+  </message>
+  <message>
+   <source>second colour</source>
+   <translation>zweite Farbe</translation>
+  </message>
+  <message>
+   <source>third colour</source>
+   <translation>dritte Farbe</translation>
+  </message>
+  <message>
+   <source>tools</source>
+   <translation>Werkzeug am Fahrzeug</translation>
+  </message>
+  <message>
+   <source>chips</source>
+   <translation>Abplatzer</translation>
+  </message>
+  <message>
+   <source>gloss clear (spray can)</source>
+   <translation>glänzender Klarlack (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>filter</source>
+   <translation>Filter</translation>
+  </message>
+  <message>
+   <source>oil wash</source>
+   <translation>Ölwashing</translation>
+  </message>
+  <message>
+   <source>pigments</source>
+   <translation>Pigmente</translation>
+  </message>
+  <message>
+   <source>pigment fixer</source>
+   <translation>Pigmentfixierer</translation>
+  </message>
+  <message>
+   <source>body colour</source>
+   <translation>Karosseriefarbe</translation>
+  </message>
+  <message>
+   <source>body colour (spray can)</source>
+   <translation>Karosseriefarbe (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>tyres</source>
+   <translation>Reifen</translation>
+  </message>
+  <message>
+   <source>trim</source>
+   <translation>Zierteile</translation>
+  </message>
+  <message>
+   <source>panel wash</source>
+   <translation>Washing für Blechstöße</translation>
+  </message>
+  <message>
+   <source>diluted further, along panel lines alone</source>
+   <translation>weiter verdünnt, nur entlang der Blechstöße</translation>
+  </message>
+  <message>
+   <source>satin clear</source>
+   <translation>seidenmatter Klarlack</translation>
+  </message>
+  <message>
+   <source>whitewash</source>
+   <translation>Winterweiß</translation>
+  </message>
+  <message>
+   <source>slush and dry earth</source>
+   <translation>Matsch und trockene Erde</translation>
+  </message>
+  <message>
+   <source>light from above</source>
+   <translation>Licht von oben</translation>
+  </message>
+  <message>
+   <source>skin</source>
+   <translation>Haut</translation>
+  </message>
+  <message>
+   <source>cloth</source>
+   <translation>Stoff</translation>
+  </message>
+  <message>
+   <source>gear</source>
+   <translation>Ausrüstung</translation>
+  </message>
+  <message>
+   <source>metal</source>
+   <translation>Metall</translation>
+  </message>
+  <message>
+   <source>lights</source>
+   <translation>Lampen</translation>
+  </message>
+  <message>
+   <source>ground</source>
+   <translation>Boden</translation>
+  </message>
+  <message>
+   <source>main tone</source>
+   <translation>Hauptton</translation>
+  </message>
+  <message>
+   <source>main tone (spray can)</source>
+   <translation>Hauptton (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>patches</source>
+   <translation>Flecken</translation>
+  </message>
+  <message>
+   <source>first light</source>
+   <translation>erstes Licht</translation>
+  </message>
+  <message>
+   <source>last light</source>
+   <translation>letztes Licht</translation>
+  </message>
+  <message>
+   <source>moss</source>
+   <translation>Moos</translation>
+  </message>
+ </context>
+ <context>
+  <name>family</name>
+  <message>
+   <source>waterborne acrylic</source>
+   <translation>wasserverdünnbares Acryl</translation>
+  </message>
+  <message>
+   <source>solvent lacquer</source>
+   <translation>Lösemittellack</translation>
+  </message>
+  <message>
+   <source>alkyd enamel</source>
+   <translation>Kunstharzlack (Enamel)</translation>
+  </message>
+  <message>
+   <source>artist's oil</source>
+   <translation>Künstlerölfarbe</translation>
+  </message>
+  <message>
+   <source>alcohol ink</source>
+   <translation>Alkoholtinte</translation>
+  </message>
+  <message>
+   <source>two-pack</source>
+   <translation>Zweikomponentenlack</translation>
+  </message>
+  <message>
+   <source>pigment</source>
+   <translation>Pigmente</translation>
+  </message>
+  <message>
+   <source>pigment fixer</source>
+   <translation>Pigmentfixierer</translation>
+  </message>
+  <message>
+   <source>decal</source>
+   <translation>Abziehbilder</translation>
+  </message>
+  <message>
+   <source>chipping fluid</source>
+   <translation>Chipping-Flüssigkeit</translation>
+  </message>
+  <message>
+   <source>solvent cement</source>
+   <translation>Plastikkleber</translation>
+  </message>
+  <message>
+   <source>cyanoacrylate</source>
+   <translation>Sekundenkleber</translation>
+  </message>
+  <message>
+   <source>white glue</source>
+   <translation>Weißleim</translation>
+  </message>
+  <message>
+   <source>masking fluid</source>
+   <translation>Maskierflüssigkeit</translation>
+  </message>
+  <message>
+   <source>graphite</source>
+   <translation>Graphit</translation>
+  </message>
+  <message>
+   <source>water thinner</source>
+   <translation>Verdünnung auf Wasserbasis</translation>
+  </message>
+  <message>
+   <source>alcohol thinner</source>
+   <translation>Alkoholverdünnung</translation>
+  </message>
+  <message>
+   <source>white spirit</source>
+   <translation>Testbenzin</translation>
+  </message>
+  <message>
+   <source>lacquer thinner</source>
+   <translation>Lackverdünnung</translation>
+  </message>
+ </context>
+ <context>
+  <name>finish</name>
+  <message>
+   <source>gloss</source>
+   <translation>glänzend</translation>
+  </message>
+  <message>
+   <source>satin</source>
+   <translation>seidenmatt</translation>
+  </message>
+  <message>
+   <source>matte</source>
+   <translation>Mattlack</translation>
+  </message>
+ </context>
+ <context>
+  <name>forbidding</name>
+  <message>
+   <source>{work} stands in the logbook and moves no more.</source>
+   <translation>{work} steht im Logbuch und verschiebt sich nicht mehr.</translation>
+  </message>
+  <message>
+   <source>{stretch} is past.</source>
+   <translation>{stretch} ist vorbei.</translation>
+  </message>
+  <message>
+   <source>{work} cannot be ready before {at}.</source>
+   <translation>{work} kann nicht vor {at} bereit sein.</translation>
+  </message>
+  <message>
+   <source>No plan keeps this wish: {work} {why}.</source>
+   <translation>Kein Plan erfüllt diesen Wunsch: {work} {why}.</translation>
+  </message>
+  <message>
+   <source>{day} {start}–{end}</source>
+   <translation>{day} {start}–{end}</translation>
+  </message>
+  <message>
+   <source>No plan keeps this wish: then {work} {why}.</source>
+   <translation>Kein Plan erfüllt diesen Wunsch: Dann {work} {why}.</translation>
+  </message>
+  <message>
+   <source>has no place ({why})</source>
+   <translation>hat keinen Platz ({why})</translation>
+  </message>
+  <message>
+   <source>{work} cannot stand on {stretch}. {gate}: {why} ({source}).</source>
+   <translation>{work} kann nicht in {stretch} stehen. {gate}: {why} ({source}).</translation>
+  </message>
+ </context>
+ <context>
+  <name>material</name>
+  <message>
+   <source>hard styrene</source>
+   <translation>Polystyrol</translation>
+  </message>
+  <message>
+   <source>resin</source>
+   <translation>Resin</translation>
+  </message>
+  <message>
+   <source>3-D print</source>
+   <translation>3D-Druck</translation>
+  </message>
+  <message>
+   <source>soft polymer</source>
+   <translation>weicher Kunststoff</translation>
+  </message>
+  <message>
+   <source>metal</source>
+   <translation>Metall</translation>
+  </message>
+ </context>
+ <context>
+  <name>option</name>
+  <message>
+   <source>airbrush</source>
+   <translation>Airbrush</translation>
+  </message>
+  <message>
+   <source>tool</source>
+   <translation>Werkzeug</translation>
+  </message>
+  <message>
+   <source>thin even coats; each load is cleaned out</source>
+   <translation>dünne, gleichmäßige Schichten; jede Füllung wird ausgespült</translation>
+  </message>
+  <message>
+   <source>brush</source>
+   <translation>Pinsel</translation>
+  </message>
+  <message>
+   <source>two thin coats instead of one; nothing to set up</source>
+   <translation>zwei dünne Schichten statt einer; nichts zu rüsten</translation>
+  </message>
+  <message>
+   <source>spray can</source>
+   <translation>Sprühdose</translation>
+  </message>
+  <message>
+   <source>primer, base and clear coats from a can in daylight; the rest by brush</source>
+   <translation>Grundierung, Grundfarbe und Klarlack aus der Dose bei Tageslicht; der Rest mit dem Pinsel</translation>
+  </message>
+  <message>
+   <source>dry-brushed edges</source>
+   <translation>trockengemalte Kanten</translation>
+  </message>
+  <message>
+   <source>edges catch the light; ten minutes</source>
+   <translation>Kanten fangen das Licht; zehn Minuten</translation>
+  </message>
+  <message>
+   <source>decals</source>
+   <translation>Abziehbilder</translation>
+  </message>
+  <message>
+   <source>over gloss, pressed, sealed</source>
+   <translation>auf Glanzlack, angedrückt, versiegelt</translation>
+  </message>
+  <message>
+   <source>one colour</source>
+   <translation>eine Farbe</translation>
+  </message>
+  <message>
+   <source>camouflage</source>
+   <translation>Tarnung</translation>
+  </message>
+  <message>
+   <source>two colours</source>
+   <translation>zwei Farben</translation>
+  </message>
+  <message>
+   <source>freehand over the base</source>
+   <translation>freihändig über die Grundfarbe</translation>
+  </message>
+  <message>
+   <source>three colours</source>
+   <translation>drei Farben</translation>
+  </message>
+  <message>
+   <source>freehand, one after the other</source>
+   <translation>freihändig, eine nach der anderen</translation>
+  </message>
+  <message>
+   <source>chips by sponge</source>
+   <translation>Abplatzer mit dem Schwamm</translation>
+  </message>
+  <message>
+   <source>chipping</source>
+   <translation>Abplatzer</translation>
+  </message>
+  <message>
+   <source>dabbed on, small and dark</source>
+   <translation>aufgetupft, klein und dunkel</translation>
+  </message>
+  <message>
+   <source>chips by fluid</source>
+   <translation>Abplatzer mit Flüssigkeit</translation>
+  </message>
+  <message>
+   <source>rubbed through the base; rub within the hour</source>
+   <translation>durch die Grundfarbe gerieben; binnen einer Stunde reiben</translation>
+  </message>
+  <message>
+   <source>no chips</source>
+   <translation>keine Abplatzer</translation>
+  </message>
+  <message>
+   <source>chips before wash</source>
+   <translation>Abplatzer vor dem Washing</translation>
+  </message>
+  <message>
+   <source>chips and wash</source>
+   <translation>Abplatzer und Washing</translation>
+  </message>
+  <message>
+   <source>the wash tones them down</source>
+   <translation>das Washing dämpft sie</translation>
+  </message>
+  <message>
+   <source>chips after wash</source>
+   <translation>Abplatzer nach dem Washing</translation>
+  </message>
+  <message>
+   <source>they stay crisp</source>
+   <translation>sie bleiben scharf</translation>
+  </message>
+  <message>
+   <source>wash after decals</source>
+   <translation>Washing nach den Abziehbildern</translation>
+  </message>
+  <message>
+   <source>wash and decals</source>
+   <translation>Washing und Abziehbilder</translation>
+  </message>
+  <message>
+   <source>dirt on markings too</source>
+   <translation>Schmutz auch auf den Markierungen</translation>
+  </message>
+  <message>
+   <source>wash before decals</source>
+   <translation>Washing vor den Abziehbildern</translation>
+  </message>
+  <message>
+   <source>markings stay clean</source>
+   <translation>Markierungen bleiben sauber</translation>
+  </message>
+  <message>
+   <source>filter</source>
+   <translation>Filter</translation>
+  </message>
+  <message>
+   <source>a thin tint that draws the colours together</source>
+   <translation>ein dünner Ton, der die Farben zusammenführt</translation>
+  </message>
+  <message>
+   <source>oil wash</source>
+   <translation>Ölwashing</translation>
+  </message>
+  <message>
+   <source>edges and recesses; must be wiped within the hour</source>
+   <translation>Kanten und Vertiefungen; binnen einer Stunde abzunehmen</translation>
+  </message>
+  <message>
+   <source>gloss under the wash</source>
+   <translation>Glanzlack unter dem Washing</translation>
+  </message>
+  <message>
+   <source>under the wash</source>
+   <translation>unter dem Washing</translation>
+  </message>
+  <message>
+   <source>it runs and wipes clean</source>
+   <translation>es läuft und lässt sich sauber abnehmen</translation>
+  </message>
+  <message>
+   <source>flat under the wash</source>
+   <translation>Mattlack unter dem Washing</translation>
+  </message>
+  <message>
+   <source>it grips, as grime</source>
+   <translation>es haftet wie Schmutz</translation>
+  </message>
+  <message>
+   <source>pigments</source>
+   <translation>Pigmente</translation>
+  </message>
+  <message>
+   <source>dust and dry mud, after the matte clear</source>
+   <translation>Staub und trockener Schlamm, nach dem Mattlack</translation>
+  </message>
+  <message>
+   <source>pigments left loose</source>
+   <translation>Pigmente lose lassen</translation>
+  </message>
+  <message>
+   <source>pigments held</source>
+   <translation>Halt der Pigmente</translation>
+  </message>
+  <message>
+   <source>not to be handled</source>
+   <translation>nicht zum Anfassen</translation>
+  </message>
+  <message>
+   <source>pigments fixed</source>
+   <translation>Pigmente fixieren</translation>
+  </message>
+  <message>
+   <source>stands handling; darkens a little</source>
+   <translation>verträgt Anfassen; dunkelt etwas nach</translation>
+  </message>
+  <message>
+   <source>number plates and lettering</source>
+   <translation>Kennzeichen und Beschriftung</translation>
+  </message>
+  <message>
+   <source>panel-line wash</source>
+   <translation>Washing in den Blechstößen</translation>
+  </message>
+  <message>
+   <source>waterborne, over the gloss, wiped at once</source>
+   <translation>auf Wasserbasis, über Glanzlack, sofort abgenommen</translation>
+  </message>
+  <message>
+   <source>gloss finish</source>
+   <translation>glänzend lackiert</translation>
+  </message>
+  <message>
+   <source>sheen</source>
+   <translation>Glanz</translation>
+  </message>
+  <message>
+   <source>a road vehicle well kept</source>
+   <translation>ein gut gepflegtes Straßenfahrzeug</translation>
+  </message>
+  <message>
+   <source>satin finish</source>
+   <translation>seidenmatt lackiert</translation>
+  </message>
+  <message>
+   <source>a working vehicle; small models look right</source>
+   <translation>ein Arbeitsfahrzeug; kleine Modelle wirken so richtig</translation>
+  </message>
+  <message>
+   <source>second colour below</source>
+   <translation>zweite Farbe darunter</translation>
+  </message>
+  <message>
+   <source>patches that show where the white has gone</source>
+   <translation>Flecken, die zeigen, wo das Weiß fort ist</translation>
+  </message>
+  <message>
+   <source>under the white, and worn with it</source>
+   <translation>unter dem Weiß und mit ihm abgenutzt</translation>
+  </message>
+  <message>
+   <source>rust and dirt run over the white</source>
+   <translation>Rost und Schmutz laufen über das Weiß</translation>
+  </message>
+  <message>
+   <source>slush low down, after the matte clear</source>
+   <translation>Matsch unten herum, nach dem Mattlack</translation>
+  </message>
+  <message>
+   <source>light from above</source>
+   <translation>Licht von oben</translation>
+  </message>
+  <message>
+   <source>white primer from above; shade below stays grey</source>
+   <translation>weiße Grundierung von oben; Schatten darunter bleiben grau</translation>
+  </message>
+  <message>
+   <source>waterborne shading</source>
+   <translation>Schattierung auf Wasserbasis</translation>
+  </message>
+  <message>
+   <source>shading</source>
+   <translation>Schattierung</translation>
+  </message>
+  <message>
+   <source>ready in an evening</source>
+   <translation>an einem Abend fertig</translation>
+  </message>
+  <message>
+   <source>oil shading</source>
+   <translation>Schattierung mit Öl</translation>
+  </message>
+  <message>
+   <source>over a gloss clear; needs days to dry</source>
+   <translation>über glänzendem Klarlack; muss tagelang trocknen</translation>
+  </message>
+  <message>
+   <source>highlights</source>
+   <translation>Lichter</translation>
+  </message>
+  <message>
+   <source>the palest tone on what faces the light</source>
+   <translation>der hellste Ton auf allem, was zum Licht zeigt</translation>
+  </message>
+  <message>
+   <source>wet spots</source>
+   <translation>feuchte Stellen</translation>
+  </message>
+  <message>
+   <source>gloss on eyes and lips, after the matte clear</source>
+   <translation>Glanz auf Augen und Lippen, nach dem Mattlack</translation>
+  </message>
+  <message>
+   <source>patches of a second tone</source>
+   <translation>Flecken in einem zweiten Ton</translation>
+  </message>
+  <message>
+   <source>no two stones are alike</source>
+   <translation>kein Stein gleicht dem anderen</translation>
+  </message>
+  <message>
+   <source>moss and damp</source>
+   <translation>Moos und Feuchte</translation>
+  </message>
+  <message>
+   <source>greens low down and in the shade</source>
+   <translation>Grüntöne unten herum und im Schatten</translation>
+  </message>
+  <message>
+   <source>matte clear</source>
+   <translation>matter Klarlack</translation>
+  </message>
+  <message>
+   <source>for what is handled on a table</source>
+   <translation>für alles, was auf dem Tisch angefasst wird</translation>
+  </message>
+  <message>
+   <source>dust in corners, after everything else</source>
+   <translation>Staub in den Ecken, nach allem anderen</translation>
+  </message>
+ </context>
+ <context>
+  <name>outline</name>
+  <message>
+   <source>{n} piece of work</source>
+   <translation>{n} Arbeit</translation>
+  </message>
+  <message>
+   <source>{n} pieces of work</source>
+   <translation>{n} Arbeiten</translation>
+  </message>
+  <message>
+   <source>{work} · {model}: {parts}</source>
+   <translation>{work} · {model}: {parts}</translation>
+  </message>
+  <message>
+   <source>stood here before the last change</source>
+   <translation>stand vor der letzten Änderung hier</translation>
+  </message>
+  <message>
+   <source>never dries in this air</source>
+   <translation>trocknet in dieser Luft nie</translation>
+  </message>
+  <message>
+   <source>waited out</source>
+   <translation>abgewartet</translation>
+  </message>
+  <message>
+   <source>dries until it is {state}</source>
+   <translation>trocknet, bis er {state} ist</translation>
+  </message>
+  <message>
+   <source>for {work}</source>
+   <translation>für {work}</translation>
+  </message>
+  <message>
+   <source>must have ended</source>
+   <translation>muss beendet sein</translation>
+  </message>
+  <message>
+   <source>must have begun</source>
+   <translation>muss begonnen sein</translation>
+  </message>
+ </context>
+ <context>
+  <name>preparation</name>
+  <message>
+   <source>none</source>
+   <translation>keine</translation>
+  </message>
+  <message>
+   <source>wipe</source>
+   <translation>abwischen</translation>
+  </message>
+  <message>
+   <source>scuff</source>
+   <translation>anschleifen</translation>
+  </message>
+  <message>
+   <source>tie coat</source>
+   <translation>Haftschicht</translation>
+  </message>
+ </context>
+ <context>
+  <name>reasons</name>
+  <message>
+   <source>{step}, {model}</source>
+   <translation>{step}, {model}</translation>
+  </message>
+  <message>
+   <source>{stage} {coat}/{coats}</source>
+   <translation>{stage} {coat}/{coats}</translation>
+  </message>
+  <message>
+   <source>{stage}, part {number}</source>
+   <translation>{stage}, Teil {number}</translation>
+  </message>
+  <message>
+   <source>{name} · {model}</source>
+   <translation>{name} · {model}</translation>
+  </message>
+  <message>
+   <source>{day} {start}–{end} · {length}</source>
+   <translation>{day} {start}–{end} · {length}</translation>
+  </message>
+  <message>
+   <source>{coating}, {tool}</source>
+   <translation>{coating}, {tool}</translation>
+  </message>
+  <message>
+   <source>Nothing holds it: it can be done at once.</source>
+   <translation>Nichts hält es auf: Es kann sofort getan werden.</translation>
+  </message>
+  <message>
+   <source>Its window after {about} opens {at}.</source>
+   <translation>Das Fenster nach {about} öffnet {at}.</translation>
+  </message>
+  <message>
+   <source>No bench time before {at}.</source>
+   <translation>Keine Bastelzeit vor {at}.</translation>
+  </message>
+  <message>
+   <source>Hands are busy until {at}.</source>
+   <translation>Die Hände sind bis {at} beschäftigt.</translation>
+  </message>
+  <message>
+   <source>The airbrush is being changed or holds another coating until {at}.</source>
+   <translation>Die Airbrush wird bis {at} gewechselt oder enthält etwas anderes.</translation>
+  </message>
+  <message>
+   <source>Quiet hours until {at}: no compressor.</source>
+   <translation>Ruhezeit bis {at}: kein Kompressor.</translation>
+  </message>
+  <message>
+   <source>A spray can needs daylight: from {at}.</source>
+   <translation>Eine Sprühdose braucht Tageslicht: ab {at}.</translation>
+  </message>
+  <message>
+   <source>No drying place is free before {at}.</source>
+   <translation>Kein Trockenplatz ist vor {at} frei.</translation>
+  </message>
+  <message>
+   <source>You pinned it here.</source>
+   <translation>Sie haben es hier angeheftet.</translation>
+  </message>
+  <message>
+   <source>{about} comes first, until {at}.</source>
+   <translation>{about} geht vor, bis {at}.</translation>
+  </message>
+  <message>
+   <source>It stands in the logbook.</source>
+   <translation>Es steht im Logbuch.</translation>
+  </message>
+  <message>
+   <source>Waits, so that what must follow soon can follow in time.</source>
+   <translation>Wartet, damit das, was bald folgen muss, rechtzeitig folgen kann.</translation>
+  </message>
+  <message>
+   <source>Needs two people; they are there from {at}.</source>
+   <translation>Braucht zwei Personen; sie sind ab {at} da.</translation>
+  </message>
+  <message>
+   <source>Its films are {state} {at}.</source>
+   <translation>Die Filme sind {at} {state}.</translation>
+  </message>
+  <message>
+   <source>The film of {about} opens {at}.</source>
+   <translation>Der Film von {about} öffnet {at}.</translation>
+  </message>
+  <message>
+   <source>The film of {about} is {state} {at}.</source>
+   <translation>Der Film von {about} ist {at} {state}.</translation>
+  </message>
+  <message>
+   <source>{before} must come first</source>
+   <translation>{before} muss vorher kommen</translation>
+  </message>
+  <message>
+   <source>never in this air</source>
+   <translation>nie in dieser Luft</translation>
+  </message>
+  <message>
+   <source>{at}: the film of {before} is {state}</source>
+   <translation>{at}: Der Film von {before} ist {state}</translation>
+  </message>
+  <message>
+   <source>{at}: the waiting time after {before} is over</source>
+   <translation>{at}: Die Wartezeit nach {before} ist um</translation>
+  </message>
+  <message>
+   <source>{at}: must have ended by then, counted from {before}</source>
+   <translation>{at}: muss bis dahin beendet sein, gerechnet ab {before}</translation>
+  </message>
+  <message>
+   <source>{at}: must have begun by then, counted from {before}</source>
+   <translation>{at}: muss bis dahin begonnen sein, gerechnet ab {before}</translation>
+  </message>
+ </context>
+ <context>
+  <name>role</name>
+  <message>
+   <source>decal bed</source>
+   <translation>Klarlack unter Abziehbildern</translation>
+  </message>
+  <message>
+   <source>seal</source>
+   <translation>Versiegelung</translation>
+  </message>
+  <message>
+   <source>barrier</source>
+   <translation>Sperrschicht</translation>
+  </message>
+  <message>
+   <source>final</source>
+   <translation>Schlusslack</translation>
+  </message>
+ </context>
+ <context>
+  <name>sequence</name>
+  <message>
+   <source>quick table-top</source>
+   <translation>schnell für den Spieltisch</translation>
+  </message>
+  <message>
+   <source>Primer, one colour, a shading wash, dry-brushed edges, matte clear.</source>
+   <translation>Grundierung, eine Farbe, ein schattierendes Washing, trockengemalte Kanten, Mattlack.</translation>
+  </message>
+  <message>
+   <source>full weathered vehicle</source>
+   <translation>Fahrzeug mit voller Verwitterung</translation>
+  </message>
+  <message>
+   <source>Everything a weathered vehicle may get; the order that painters dispute is yours.</source>
+   <translation>Alles, was ein verwittertes Fahrzeug bekommen kann; über die Reihenfolge streiten die Maler, sie bleibt Ihnen überlassen.</translation>
+  </message>
+  <message>
+   <source>single-colour vehicle</source>
+   <translation>Fahrzeug in einer Farbe</translation>
+  </message>
+  <message>
+   <source>A civilian car, lorry or boat in one colour, with trim picked out and a clear coat.</source>
+   <translation>Ein ziviles Auto, ein Lastwagen oder ein Boot in einer Farbe, mit bemalten Zierteilen und Klarlack.</translation>
+  </message>
+  <message>
+   <source>winter whitewash</source>
+   <translation>Wintertarnung</translation>
+  </message>
+  <message>
+   <source>A colour scheme under gloss, chipping fluid, white worn off while it is soft.</source>
+   <translation>Ein Farbschema unter Glanzlack, Chipping-Flüssigkeit, Weiß, das abgerieben wird, solange es weich ist.</translation>
+  </message>
+  <message>
+   <source>figure</source>
+   <translation>Figur</translation>
+  </message>
+  <message>
+   <source>One figure, or a group on one holder; a part called base is painted apart.</source>
+   <translation>Eine Figur oder eine Gruppe auf einem Halter; ein Teil namens „base“ wird getrennt bemalt.</translation>
+  </message>
+  <message>
+   <source>scenery piece</source>
+   <translation>Geländestück</translation>
+  </message>
+  <message>
+   <source>A wall, ruin, rock, shed or tree stump; everything that is dry-brushed.</source>
+   <translation>Eine Mauer, Ruine, ein Fels, Schuppen oder Baumstumpf; alles, was trockengemalt wird.</translation>
+  </message>
+ </context>
+ <context>
+  <name>shape</name>
+  <message>
+   <source>box</source>
+   <translation>Quader</translation>
+  </message>
+  <message>
+   <source>cylinder</source>
+   <translation>Zylinder</translation>
+  </message>
+  <message>
+   <source>tube</source>
+   <translation>Rohr</translation>
+  </message>
+  <message>
+   <source>shell</source>
+   <translation>Fläche</translation>
+  </message>
+  <message>
+   <source>ball</source>
+   <translation>Kugel</translation>
+  </message>
+ </context>
+ <context>
+  <name>sheet_of_strip</name>
+  <message>
+   <source>Tackfree, planned {day} {time} · page {page} of {pages}</source>
+   <translation>Tackfree, geplant {day} {time} · Seite {page} von {pages}</translation>
+  </message>
+  <message>
+   <source>Timeline</source>
+   <translation>Zeitstrahl</translation>
+  </message>
+  <message>
+   <source>Save the timeline</source>
+   <translation>Zeitstrahl sichern</translation>
+  </message>
+  <message>
+   <source>timeline.pdf</source>
+   <translation>zeitstrahl.pdf</translation>
+  </message>
+  <message>
+   <source>PDF (*.pdf)</source>
+   <translation>PDF (*.pdf)</translation>
+  </message>
+  <message>
+   <source>{file} cannot be written: {why}</source>
+   <translation>{file} lässt sich nicht schreiben: {why}</translation>
+  </message>
+  <message>
+   <source>{n} page written to {file}</source>
+   <translation>{n} Seite nach {file} geschrieben</translation>
+  </message>
+  <message>
+   <source>{n} pages written to {file}</source>
+   <translation>{n} Seiten nach {file} geschrieben</translation>
+  </message>
+ </context>
+ <context>
+  <name>side</name>
+  <message>
+   <source>top</source>
+   <translation>oben</translation>
+  </message>
+  <message>
+   <source>under</source>
+   <translation>unten</translation>
+  </message>
+ </context>
+ <context>
+  <name>stage</name>
+  <message>
+   <source>prime</source>
+   <translation>Grundierung</translation>
+  </message>
+  <message>
+   <source>base</source>
+   <translation>Grundfarbe</translation>
+  </message>
+  <message>
+   <source>camo</source>
+   <translation>Tarnfarbe</translation>
+  </message>
+  <message>
+   <source>highlight</source>
+   <translation>Aufhellung</translation>
+  </message>
+  <message>
+   <source>detail</source>
+   <translation>Detailbemalung</translation>
+  </message>
+  <message>
+   <source>dry-brush</source>
+   <translation>Trockenmalen</translation>
+  </message>
+  <message>
+   <source>wash</source>
+   <translation>Washing</translation>
+  </message>
+  <message>
+   <source>oil wash</source>
+   <translation>Ölwashing</translation>
+  </message>
+  <message>
+   <source>wipe back</source>
+   <translation>Washing abnehmen</translation>
+  </message>
+  <message>
+   <source>filter</source>
+   <translation>Filter</translation>
+  </message>
+  <message>
+   <source>varnish</source>
+   <translation>Klarlack</translation>
+  </message>
+  <message>
+   <source>decal</source>
+   <translation>Abziehbilder</translation>
+  </message>
+  <message>
+   <source>press decals</source>
+   <translation>Abziehbilder andrücken</translation>
+  </message>
+  <message>
+   <source>chip</source>
+   <translation>Abplatzer</translation>
+  </message>
+  <message>
+   <source>chip fluid</source>
+   <translation>Chipping-Flüssigkeit</translation>
+  </message>
+  <message>
+   <source>chip rub</source>
+   <translation>Abplatzer reiben</translation>
+  </message>
+  <message>
+   <source>pigment</source>
+   <translation>Pigmente</translation>
+  </message>
+  <message>
+   <source>weather</source>
+   <translation>Verwitterung</translation>
+  </message>
+  <message>
+   <source>mask</source>
+   <translation>Maskierung</translation>
+  </message>
+  <message>
+   <source>unmask</source>
+   <translation>Maskierung abnehmen</translation>
+  </message>
+  <message>
+   <source>turn</source>
+   <translation>Wenden</translation>
+  </message>
+  <message>
+   <source>join</source>
+   <translation>Zusammenkleben</translation>
+  </message>
+  <message>
+   <source>clean</source>
+   <translation>Reinigung</translation>
+  </message>
+  <message>
+   <source>matte</source>
+   <translation>Mattlack</translation>
+  </message>
+  <message>
+   <source>decal bed</source>
+   <translation>Klarlack unter Abziehbildern</translation>
+  </message>
+  <message>
+   <source>seal</source>
+   <translation>Versiegelung</translation>
+  </message>
+  <message>
+   <source>barrier</source>
+   <translation>Sperrschicht</translation>
+  </message>
+  <message>
+   <source>final</source>
+   <translation>Schlusslack</translation>
+  </message>
+ </context>
+ <context>
+  <name>state</name>
+  <message>
+   <source>set-to-touch</source>
+   <translation>berührtrocken</translation>
+  </message>
+  <message>
+   <source>dust-free</source>
+   <translation>staubtrocken</translation>
+  </message>
+  <message>
+   <source>tack-free</source>
+   <translation>klebfrei</translation>
+  </message>
+  <message>
+   <source>dry-to-handle</source>
+   <translation>griffest</translation>
+  </message>
+  <message>
+   <source>dry-to-recoat</source>
+   <translation>überlackierbar</translation>
+  </message>
+  <message>
+   <source>print-free</source>
+   <translation>abdruckfrei</translation>
+  </message>
+  <message>
+   <source>solvent-safe</source>
+   <translation>lösemittelfest</translation>
+  </message>
+  <message>
+   <source>dry-through</source>
+   <translation>durchgetrocknet</translation>
+  </message>
+ </context>
+ <context>
+  <name>status</name>
+  <message>
+   <source>label</source>
+   <translation>Etikett</translation>
+  </message>
+  <message>
+   <source>published</source>
+   <translation>veröffentlicht</translation>
+  </message>
+  <message>
+   <source>common practice, no source</source>
+   <translation>gängige Praxis, ohne Quelle</translation>
+  </message>
+  <message>
+   <source>assumed</source>
+   <translation>angenommen</translation>
+  </message>
+ </context>
+ <context>
+  <name>step</name>
+  <message>
+   <source>Prime</source>
+   <translation>Grundieren</translation>
+  </message>
+  <message>
+   <source>Base colour</source>
+   <translation>Grundfarbe</translation>
+  </message>
+  <message>
+   <source>Wheels and tracks</source>
+   <translation>Räder und Ketten</translation>
+  </message>
+  <message>
+   <source>Shading wash all over</source>
+   <translation>Schattierendes Washing überall</translation>
+  </message>
+  <message>
+   <source>Dry-brush the edges</source>
+   <translation>Kanten trockenmalen</translation>
+  </message>
+  <message>
+   <source>Scrape the joint faces and glue on what was painted apart</source>
+   <translation>Klebeflächen blank schaben und ankleben, was getrennt bemalt wurde</translation>
+  </message>
+  <message>
+   <source>Gloss clear where decals will lie</source>
+   <translation>Glanzlack, wo Abziehbilder liegen werden</translation>
+  </message>
+  <message>
+   <source>Decals</source>
+   <translation>Abziehbilder</translation>
+  </message>
+  <message>
+   <source>Press the decals down while the setting fluid works</source>
+   <translation>Abziehbilder andrücken, solange der Weichmacher wirkt</translation>
+  </message>
+  <message>
+   <source>Matte clear over everything</source>
+   <translation>Mattlack über alles</translation>
+  </message>
+  <message>
+   <source>Undercoat that chips will show</source>
+   <translation>Unterschicht, die an Abplatzern zu sehen ist</translation>
+  </message>
+  <message>
+   <source>Chipping fluid, thin</source>
+   <translation>Chipping-Flüssigkeit, dünn</translation>
+  </message>
+  <message>
+   <source>Base colour over the fluid, two thin coats</source>
+   <translation>Grundfarbe über die Flüssigkeit, zwei dünne Schichten</translation>
+  </message>
+  <message>
+   <source>Wet the base and rub chips through it</source>
+   <translation>Grundfarbe anfeuchten und Abplatzer durchreiben</translation>
+  </message>
+  <message>
+   <source>Second colour</source>
+   <translation>Zweite Farbe</translation>
+  </message>
+  <message>
+   <source>Third colour</source>
+   <translation>Dritte Farbe</translation>
+  </message>
+  <message>
+   <source>Tools and stowage</source>
+   <translation>Werkzeug und Staugut</translation>
+  </message>
+  <message>
+   <source>Sponge chips along edges</source>
+   <translation>Abplatzer an den Kanten mit dem Schwamm</translation>
+  </message>
+  <message>
+   <source>Gloss clear below the wash</source>
+   <translation>Glanzlack unter dem Washing</translation>
+  </message>
+  <message>
+   <source>Matte clear, so that the wash grips</source>
+   <translation>Mattlack, damit das Washing haftet</translation>
+  </message>
+  <message>
+   <source>Oil wash along edges and into recesses</source>
+   <translation>Ölwashing an Kanten und in Vertiefungen</translation>
+  </message>
+  <message>
+   <source>Wipe the wash back, in the direction of rain</source>
+   <translation>Washing abnehmen, in Richtung des Regens</translation>
+  </message>
+  <message>
+   <source>Gloss clear below the decals</source>
+   <translation>Glanzlack unter den Abziehbildern</translation>
+  </message>
+  <message>
+   <source>Gloss clear over the decals</source>
+   <translation>Glanzlack über den Abziehbildern</translation>
+  </message>
+  <message>
+   <source>Gloss clear below the filter</source>
+   <translation>Glanzlack unter dem Filter</translation>
+  </message>
+  <message>
+   <source>Gloss clear between wash and filter</source>
+   <translation>Glanzlack zwischen Washing und Filter</translation>
+  </message>
+  <message>
+   <source>Filter all over, hardly more than damp</source>
+   <translation>Filter überall, kaum mehr als feucht</translation>
+  </message>
+  <message>
+   <source>Dust and dry mud low down</source>
+   <translation>Staub und trockener Schlamm unten herum</translation>
+  </message>
+  <message>
+   <source>Let fixer creep into the pigments</source>
+   <translation>Fixierer in die Pigmente kriechen lassen</translation>
+  </message>
+  <message>
+   <source>Mask the glazing</source>
+   <translation>Verglasung maskieren</translation>
+  </message>
+  <message>
+   <source>Body colour, thin coats</source>
+   <translation>Karosseriefarbe, dünne Schichten</translation>
+  </message>
+  <message>
+   <source>Pull the tape off the glazing</source>
+   <translation>Band von der Verglasung abziehen</translation>
+  </message>
+  <message>
+   <source>Tyres and running gear</source>
+   <translation>Reifen und Laufwerk</translation>
+  </message>
+  <message>
+   <source>Trim, lamps and handles</source>
+   <translation>Zierteile, Lampen und Griffe</translation>
+  </message>
+  <message>
+   <source>Gloss clear, below decals and wash</source>
+   <translation>Glanzlack unter Abziehbildern und Washing</translation>
+  </message>
+  <message>
+   <source>Wash along the panel lines, wiped at once</source>
+   <translation>Washing entlang der Blechstöße, sofort abgenommen</translation>
+  </message>
+  <message>
+   <source>Scrape the joint faces and glue on wheels and whatever was painted apart</source>
+   <translation>Klebeflächen blank schaben, Räder und alles getrennt Bemalte ankleben</translation>
+  </message>
+  <message>
+   <source>Gloss clear as the last coat</source>
+   <translation>Glanzlack als letzte Schicht</translation>
+  </message>
+  <message>
+   <source>Satin clear as the last coat</source>
+   <translation>Seidenmatter Klarlack als letzte Schicht</translation>
+  </message>
+  <message>
+   <source>Gloss clear, to guard the colours</source>
+   <translation>Glanzlack zum Schutz der Farben</translation>
+  </message>
+  <message>
+   <source>Chipping fluid, two thin coats</source>
+   <translation>Chipping-Flüssigkeit, zwei dünne Schichten</translation>
+  </message>
+  <message>
+   <source>Whitewash, thin and uneven</source>
+   <translation>Winterweiß, dünn und ungleichmäßig</translation>
+  </message>
+  <message>
+   <source>Wet the white and wear it off where crew and weather would</source>
+   <translation>Weiß anfeuchten und abreiben, wo Mannschaft und Wetter es täten</translation>
+  </message>
+  <message>
+   <source>Gloss clear over the worn white and the running gear</source>
+   <translation>Glanzlack über das abgenutzte Weiß und das Laufwerk</translation>
+  </message>
+  <message>
+   <source>Slush and earth low down</source>
+   <translation>Matsch und Erde unten herum</translation>
+  </message>
+  <message>
+   <source>White from above</source>
+   <translation>Weiß von oben</translation>
+  </message>
+  <message>
+   <source>Skin</source>
+   <translation>Haut</translation>
+  </message>
+  <message>
+   <source>Cloth</source>
+   <translation>Stoff</translation>
+  </message>
+  <message>
+   <source>Straps, boots and bags</source>
+   <translation>Riemen, Stiefel und Taschen</translation>
+  </message>
+  <message>
+   <source>Buckles and blades</source>
+   <translation>Schnallen und Klingen</translation>
+  </message>
+  <message>
+   <source>Ground on the base</source>
+   <translation>Boden auf dem Sockel</translation>
+  </message>
+  <message>
+   <source>Shading wash into folds</source>
+   <translation>Schattierendes Washing in die Falten</translation>
+  </message>
+  <message>
+   <source>Gloss clear below the oils</source>
+   <translation>Glanzlack unter den Ölfarben</translation>
+  </message>
+  <message>
+   <source>Highlights on folds, nose and knuckles</source>
+   <translation>Lichter auf Falten, Nase und Fingerknöcheln</translation>
+  </message>
+  <message>
+   <source>Scrape the joint faces and glue the figure to its base</source>
+   <translation>Klebeflächen blank schaben und die Figur auf ihren Sockel kleben</translation>
+  </message>
+  <message>
+   <source>Gloss on eyes and lips</source>
+   <translation>Glanz auf Augen und Lippen</translation>
+  </message>
+  <message>
+   <source>Main tone</source>
+   <translation>Hauptton</translation>
+  </message>
+  <message>
+   <source>Single stones and boards in a second tone</source>
+   <translation>Einzelne Steine und Bretter in einem zweiten Ton</translation>
+  </message>
+  <message>
+   <source>Dark wash into joints and cracks</source>
+   <translation>Dunkles Washing in Fugen und Risse</translation>
+  </message>
+  <message>
+   <source>Dry-brush the first light tone</source>
+   <translation>Den ersten hellen Ton trockenmalen</translation>
+  </message>
+  <message>
+   <source>Dry-brush edges with the last light tone</source>
+   <translation>Kanten mit dem letzten hellen Ton trockenmalen</translation>
+  </message>
+  <message>
+   <source>Moss low down and in the shade</source>
+   <translation>Moos unten herum und im Schatten</translation>
+  </message>
+  <message>
+   <source>Dust into corners</source>
+   <translation>Staub in die Ecken</translation>
+  </message>
+ </context>
+ <context>
+  <name>tool</name>
+  <message>
+   <source>airbrush</source>
+   <translation>Airbrush</translation>
+  </message>
+  <message>
+   <source>brush</source>
+   <translation>Pinsel</translation>
+  </message>
+  <message>
+   <source>spray can</source>
+   <translation>Sprühdose</translation>
+  </message>
+  <message>
+   <source>sponge</source>
+   <translation>Schwamm</translation>
+  </message>
+  <message>
+   <source>cloth</source>
+   <translation>Tuch</translation>
+  </message>
+  <message>
+   <source>hand</source>
+   <translation>Hand</translation>
+  </message>
+ </context>
+ <context>
+  <name>trait</name>
+  <message>
+   <source>noisy</source>
+   <translation>laut</translation>
+  </message>
+  <message>
+   <source>needs daylight</source>
+   <translation>braucht Tageslicht</translation>
+  </message>
+  <message>
+   <source>smells</source>
+   <translation>riecht</translation>
+  </message>
+  <message>
+   <source>all in one stretch</source>
+   <translation>ganz in einem Zeitblock</translation>
+  </message>
+ </context>
+ <context>
+  <name>verdict</name>
+  <message>
+   <source>sound</source>
+   <translation>in Ordnung</translation>
+  </message>
+  <message>
+   <source>wait</source>
+   <translation>warten</translation>
+  </message>
+  <message>
+   <source>advice</source>
+   <translation>Rat</translation>
+  </message>
+  <message>
+   <source>only after preparation</source>
+   <translation>nur nach Vorbereitung</translation>
+  </message>
+  <message>
+   <source>put in order</source>
+   <translation>Reihenfolge ändern</translation>
+  </message>
+  <message>
+   <source>barrier first</source>
+   <translation>erst eine Sperrschicht</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+ </context>
+ <context>
+  <name>what_if</name>
+  <message>
+   <source>What if</source>
+   <translation>Was wäre, wenn</translation>
+  </message>
+  <message>
+   <source>Finished</source>
+   <translation>Fertig</translation>
+  </message>
+  <message>
+   <source>Evenings</source>
+   <translation>Abende</translation>
+  </message>
+  <message>
+   <source>Set-up</source>
+   <translation>Rüsten</translation>
+  </message>
+  <message>
+   <source>Late</source>
+   <translation>Verspätet</translation>
+  </message>
+  <message>
+   <source>No place</source>
+   <translation>Ohne Platz</translation>
+  </message>
+  <message>
+   <source>Unsound</source>
+   <translation>Nicht in Ordnung</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>nichts</translation>
+  </message>
+  <message>
+   <source>{minutes} min</source>
+   <translation>{minutes} min</translation>
+  </message>
+  <message>
+   <source>Finished {length} later.</source>
+   <translation>Fertig {length} später.</translation>
+  </message>
+  <message>
+   <source>Finished {length} sooner.</source>
+   <translation>Fertig {length} früher.</translation>
+  </message>
+  <message>
+   <source>Not everything has a place then.</source>
+   <translation>Dann hat nicht alles einen Platz.</translation>
+  </message>
+  <message>
+   <source>The order of coats is not sound then; the Coat stack would say where.</source>
+   <translation>Die Reihenfolge der Schichten ist dann nicht in Ordnung; der Schichtaufbau würde sagen, wo.</translation>
+  </message>
+  <message>
+   <source>A first look; it may still get better.</source>
+   <translation>Ein erster Blick; es kann noch besser werden.</translation>
+  </message>
+  <message>
+   <source>{value} ({gap})</source>
+   <translation>{value} ({gap})</translation>
+  </message>
+ </context>
+ <context>
+  <name>wishes</name>
+  <message>
+   <source>pinned to {day}</source>
+   <translation>an {day} angeheftet</translation>
+  </message>
+  <message>
+   <source>pinned to {day} {start}–{end}</source>
+   <translation>an {day} {start}–{end} angeheftet</translation>
+  </message>
+  <message>
+   <source>not before {day} {time}</source>
+   <translation>nicht vor {day} {time}</translation>
+  </message>
+  <message>
+   <source>together with {step}, {model}</source>
+   <translation>zusammen mit {step}, {model}</translation>
+  </message>
+  <message>
+   <source>{step}, {model}</source>
+   <translation>{step}, {model}</translation>
+  </message>
+  <message>
+   <source>{step}, coat {coat}, {model}</source>
+   <translation>{step}, Schicht {coat}, {model}</translation>
+  </message>
+  <message>
+   <source>nothing of it is in the plan</source>
+   <translation>nichts davon steht im Plan</translation>
+  </message>
+  <message>
+   <source>kept</source>
+   <translation>erfüllt</translation>
+  </message>
+  <message>
+   <source>not kept: what has happened makes it impossible, so it is a preference now</source>
+   <translation>nicht erfüllt: Was geschehen ist, macht es unmöglich, es ist also nur noch ein Vorzug</translation>
+  </message>
+  <message>
+   <source>Nothing late for its date</source>
+   <translation>Nichts nach seinem Datum</translation>
+  </message>
+  <message>
+   <source>All finished soon</source>
+   <translation>Alles bald fertig</translation>
+  </message>
+  <message>
+   <source>Few evenings at the bench</source>
+   <translation>Wenige Abende am Basteltisch</translation>
+  </message>
+  <message>
+   <source>Little loading and cleaning</source>
+   <translation>Wenig Füllen und Reinigen</translation>
+  </message>
+  <message>
+   <source>Little moved against the last plan</source>
+   <translation>Wenig gegen den letzten Plan verschoben</translation>
+  </message>
+ </context>
+ <context>
+  <name>words</name>
+  <message>
+   <source>Drying now</source>
+   <translation>Trocknet jetzt</translation>
+  </message>
+  <message>
+   <source>Will dry after this</source>
+   <translation>Trocknet danach</translation>
+  </message>
+  <message>
+   <source>{step}: {parts}</source>
+   <translation>{step}: {parts}</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <source>waited out</source>
+   <translation>abgewartet</translation>
+  </message>
+  <message>
+   <source>{model}: {state}, for {work}</source>
+   <translation>{model}: {state}, für {work}</translation>
+  </message>
+  <message>
+   <source>{model}: {state}</source>
+   <translation>{model}: {state}</translation>
+  </message>
+  <message>
+   <source>Closing</source>
+   <translation>Schließt bald</translation>
+  </message>
+  <message>
+   <source>end by {time}</source>
+   <translation>zu beenden bis {time}</translation>
+  </message>
+  <message>
+   <source>begin by {time}</source>
+   <translation>zu beginnen bis {time}</translation>
+  </message>
+  <message>
+   <source>not planned</source>
+   <translation>nicht geplant</translation>
+  </message>
+  <message>
+   <source>{model}: planned {time}; {why}</source>
+   <translation>{model}: geplant {time}; {why}</translation>
+  </message>
+  <message>
+   <source>If all goes well</source>
+   <translation>Wenn alles gut geht</translation>
+  </message>
+  <message>
+   <source>{day} these open:</source>
+   <translation>{day} öffnen sich:</translation>
+  </message>
+  <message>
+   <source>{stage} × {n}</source>
+   <translation>{stage} × {n}</translation>
+  </message>
+  <message>
+   <source>Finished</source>
+   <translation>Fertig</translation>
+  </message>
+  <message>
+   <source>{work} has no place: {why}</source>
+   <translation>{work} hat keinen Platz: {why}</translation>
+  </message>
+  <message>
+   <source>done {time}, no date set</source>
+   <translation>fertig {time}, kein Datum gesetzt</translation>
+  </message>
+  <message>
+   <source>done {time}, {length} too late for {date}</source>
+   <translation>fertig {time}, {length} zu spät für {date}</translation>
+  </message>
+  <message>
+   <source>done {time}, {length} in hand before {date} ends</source>
+   <translation>fertig {time}, {length} Reserve bis zum Ende von {date}</translation>
+  </message>
+  <message>
+   <source>Wet, safe under a cover: {parts}</source>
+   <translation>Nass, unter einer Abdeckung sicher: {parts}</translation>
+  </message>
+  <message>
+   <source>Loose parts are back in their box</source>
+   <translation>Lose Teile sind wieder in ihrer Schachtel</translation>
+  </message>
+  <message>
+   <source>{airbrush} is clean; it held {coating}</source>
+   <translation>{airbrush} ist sauber; darin war {coating}</translation>
+  </message>
+  <message>
+   <source>Bottles are closed, brushes rinsed</source>
+   <translation>Flaschen sind zu, Pinsel ausgewaschen</translation>
+  </message>
+  <message>
+   <source>Oily rags lie flat outdoors, or under water in a closed metal can</source>
+   <translation>Ölige Lappen liegen ausgebreitet im Freien oder unter Wasser in einer geschlossenen Blechdose</translation>
+  </message>
+  <message>
+   <source>{work} closes {time}, before the next bench time</source>
+   <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
+  </message>
+  <message>
+   <source>The next bench time begins {time}.</source>
+   <translation>Die nächste Bastelzeit beginnt {time}.</translation>
+  </message>
+  <message>
+   <source>never in this air</source>
+   <translation>nie in dieser Luft</translation>
+  </message>
+  <message>
+   <source>{work} dries until {time}</source>
+   <translation>{work} trocknet bis {time}</translation>
+  </message>
+  <message>
+   <source>Look for silvering: {work}</source>
+   <translation>Auf Silbern prüfen: {work}</translation>
+  </message>
+  <message>
+   <source>wet</source>
+   <translation>nass</translation>
+  </message>
+  <message>
+   <source>✓ {places}: {coating} is {state}</source>
+   <translation>✓ {places}: {coating} ist {state}</translation>
+  </message>
+  <message>
+   <source>○ {places}: {coating} is only {state}</source>
+   <translation>○ {places}: {coating} ist erst {state}</translation>
+  </message>
+  <message>
+   <source>, dry-through never in this air</source>
+   <translation>, durchgetrocknet nie in dieser Luft</translation>
+  </message>
+  <message>
+   <source>, dry-through {time}</source>
+   <translation>, durchgetrocknet {time}</translation>
+  </message>
+  <message>
+   <source>Ready for {work}?</source>
+   <translation>Bereit für {work}?</translation>
+  </message>
+  <message>
+   <source>it is ready: begin</source>
+   <translation>es ist bereit: beginnen</translation>
+  </message>
+  <message>
+   <source>{job}: done.</source>
+   <translation>{job}: fertig.</translation>
+  </message>
+  <message>
+   <source>Before you go</source>
+   <translation>Bevor Sie gehen</translation>
+  </message>
+  <message>
+   <source>closing check</source>
+   <translation>Schlusskontrolle</translation>
+  </message>
+  <message>
+   <source>{parts} · from {time}, {length}</source>
+   <translation>{parts} · ab {time}, {length}</translation>
+  </message>
+  <message>
+   <source>Nothing else is ready in this stretch.</source>
+   <translation>Nichts anderes ist in diesem Zeitblock bereit.</translation>
+  </message>
+  <message>
+   <source>Something else for now</source>
+   <translation>Jetzt etwas anderes</translation>
+  </message>
+  <message>
+   <source>Taken back: {deed}.</source>
+   <translation>Zurückgenommen: {deed}.</translation>
+  </message>
+  <message>
+   <source>Take back?</source>
+   <translation>Zurücknehmen?</translation>
+  </message>
+  <message>
+   <source>take it back</source>
+   <translation>zurücknehmen</translation>
+  </message>
+  <message>
+   <source>{stage}, part {number} of {count}</source>
+   <translation>{stage}, Teil {number} von {count}</translation>
+  </message>
+  <message>
+   <source>{stage}, coat {coat}</source>
+   <translation>{stage}, Schicht {coat}</translation>
+  </message>
+  <message>
+   <source>Clean the airbrush</source>
+   <translation>Airbrush reinigen</translation>
+  </message>
+  <message>
+   <source>Prepare the film</source>
+   <translation>Film vorbereiten</translation>
+  </message>
+  <message>
+   <source>Change the colour</source>
+   <translation>Farbe wechseln</translation>
+  </message>
+  <message>
+   <source>Load the airbrush</source>
+   <translation>Airbrush füllen</translation>
+  </message>
+  <message>
+   <source>{work} · {about}</source>
+   <translation>{work} · {about}</translation>
+  </message>
+  <message>
+   <source>from {time}: {why}</source>
+   <translation>ab {time}: {why}</translation>
+  </message>
+  <message>
+   <source>{tool} · {length}</source>
+   <translation>{tool} · {length}</translation>
+  </message>
+  <message>
+   <source>{told} · begun {time}</source>
+   <translation>{told} · begonnen {time}</translation>
+  </message>
+  <message>
+   <source>{parts:g} × {coating}: {drops} drops</source>
+   <translation>{parts:g} × {coating}: {drops} Tropfen</translation>
+  </message>
+  <message>
+   <source>about {ml:.1f} ml in all</source>
+   <translation>zusammen etwa {ml:.1f} ml</translation>
+  </message>
+  <message>
+   <source>at least {ml:.1f} ml: some places have no area</source>
+   <translation>mindestens {ml:.1f} ml: Einige Stellen haben keine Fläche</translation>
+  </message>
+  <message>
+   <source>{ml:.1f} ml: less does not spray</source>
+   <translation>{ml:.1f} ml: Weniger lässt sich nicht sprühen</translation>
+  </message>
+  <message>
+   <source>{drops} drops, {whole}</source>
+   <translation>{drops} Tropfen, {whole}</translation>
+  </message>
+  <message>
+   <source>{airbrush} · {length}</source>
+   <translation>{airbrush} · {length}</translation>
+  </message>
+  <message>
+   <source>By hand</source>
+   <translation>Von Hand</translation>
+  </message>
+  <message>
+   <source>Not before {time}, or it would stand too long.</source>
+   <translation>Nicht vor {time}, sonst stünde es zu lange.</translation>
+  </message>
+  <message>
+   <source>before {work}</source>
+   <translation>vor {work}</translation>
+  </message>
+  <message>
+   <source>{n} more</source>
+   <translation>{n} weitere</translation>
+  </message>
+  <message>
+   <source>For {work}</source>
+   <translation>Für {work}</translation>
+  </message>
+  <message>
+   <source>{why} Spray {model} alone, judge it {time}, then the others.</source>
+   <translation>{why} Sprühen Sie erst nur {model}, beurteilen Sie es {time}, dann die anderen.</translation>
+  </message>
+  <message>
+   <source>What else takes this colour?</source>
+   <translation>Was bekommt diese Farbe noch?</translation>
+  </message>
+  <message>
+   <source>Nothing else in any project.</source>
+   <translation>Nichts anderes in irgendeinem Projekt.</translation>
+  </message>
+  <message>
+   <source>{when}: {work} ({parts})</source>
+   <translation>{when}: {work} ({parts})</translation>
+  </message>
+  <message>
+   <source>and {n} more</source>
+   <translation>und {n} weitere</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <translation>jetzt</translation>
+  </message>
+  <message>
+   <source>after {step}</source>
+   <translation>nach {step}</translation>
+  </message>
+  <message>
+   <source>no place yet</source>
+   <translation>noch ohne Platz</translation>
+  </message>
+  <message>
+   <source>{done} of {count} places</source>
+   <translation>{done} von {count} Stellen</translation>
+  </message>
+  <message>
+   <source>0: the other places</source>
+   <translation>0: die anderen Stellen</translation>
+  </message>
+  <message>
+   <source>begin</source>
+   <translation>beginnen</translation>
+  </message>
+  <message>
+   <source>done</source>
+   <translation>fertig</translation>
+  </message>
+  <message>
+   <source>tick</source>
+   <translation>abhaken</translation>
+  </message>
+  <message>
+   <source>still tacky</source>
+   <translation>klebt noch</translation>
+  </message>
+  <message>
+   <source>wrong</source>
+   <translation>misslungen</translation>
+  </message>
+  <message>
+   <source>not this one</source>
+   <translation>diese nicht</translation>
+  </message>
+  <message>
+   <source>window missed</source>
+   <translation>Fenster verpasst</translation>
+  </message>
+  <message>
+   <source>another job</source>
+   <translation>andere Arbeit</translation>
+  </message>
+  <message>
+   <source>note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>gauge</source>
+   <translation>Messgerät</translation>
+  </message>
+  <message>
+   <source>look</source>
+   <translation>nachsehen</translation>
+  </message>
+  <message>
+   <source>hour more</source>
+   <translation>Stunde mehr</translation>
+  </message>
+  <message>
+   <source>stop</source>
+   <translation>Schluss</translation>
+  </message>
+  <message>
+   <source>check</source>
+   <translation>Kontrolle</translation>
+  </message>
+  <message>
+   <source>take back</source>
+   <translation>zurücknehmen</translation>
+  </message>
+  <message>
+   <source>leave</source>
+   <translation>verlassen</translation>
+  </message>
+  <message>
+   <source>it looks good without</source>
+   <translation>es sieht ohne gut aus</translation>
+  </message>
+  <message>
+   <source>there is no time for it</source>
+   <translation>dafür ist keine Zeit</translation>
+  </message>
+  <message>
+   <source>something for it is missing</source>
+   <translation>etwas dafür fehlt</translation>
+  </message>
+  <message>
+   <source>not wanted on this model</source>
+   <translation>an diesem Modell nicht gewollt</translation>
+  </message>
+  <message>
+   <source>Not tonight: plan it later</source>
+   <translation>Nicht heute Abend: später planen</translation>
+  </message>
+  <message>
+   <source>Leave it out: {why}</source>
+   <translation>Weglassen: {why}</translation>
+  </message>
+  <message>
+   <source>Leave it out: type why</source>
+   <translation>Weglassen: Grund eintippen</translation>
+  </message>
+  <message>
+   <source>Not this one</source>
+   <translation>Diese nicht</translation>
+  </message>
+  <message>
+   <source>Why leave it out?</source>
+   <translation>Warum weglassen?</translation>
+  </message>
+  <message>
+   <source>type, then Enter</source>
+   <translation>tippen, dann Enter</translation>
+  </message>
+  <message>
+   <source>{film}, {model}</source>
+   <translation>{film}, {model}</translation>
+  </message>
+  <message>
+   <source>thought to open {time}</source>
+   <translation>öffnet vermutlich {time}</translation>
+  </message>
+  <message>
+   <source>Nothing that was laid is waited for.</source>
+   <translation>Auf nichts Aufgetragenes wird gewartet.</translation>
+  </message>
+  <message>
+   <source>What is still tacky?</source>
+   <translation>Was klebt noch?</translation>
+  </message>
+  <message>
+   <source>The colour runs out: {coating}</source>
+   <translation>Die Farbe geht aus: {coating}</translation>
+  </message>
+  <message>
+   <source>what is ticked is done, the rest comes later</source>
+   <translation>Abgehaktes ist fertig, der Rest kommt später</translation>
+  </message>
+  <message>
+   <source>{work}, under way</source>
+   <translation>{work}, in Arbeit</translation>
+  </message>
+  <message>
+   <source>done {time}</source>
+   <translation>fertig {time}</translation>
+  </message>
+  <message>
+   <source>Nothing has been done yet.</source>
+   <translation>Noch ist nichts getan.</translation>
+  </message>
+  <message>
+   <source>What went wrong?</source>
+   <translation>Was ist misslungen?</translation>
+  </message>
+  <message>
+   <source>Dropped, or damaged</source>
+   <translation>Heruntergefallen oder beschädigt</translation>
+  </message>
+  <message>
+   <source>I do not like it</source>
+   <translation>Es gefällt mir nicht</translation>
+  </message>
+  <message>
+   <source>How did it go wrong?</source>
+   <translation>Wie ist es misslungen?</translation>
+  </message>
+  <message>
+   <source>Leave it as it is</source>
+   <translation>So lassen</translation>
+  </message>
+  <message>
+   <source>only noted in the logbook</source>
+   <translation>nur im Logbuch notiert</translation>
+  </message>
+  <message>
+   <source>{n} tries have failed here; leave it alone until {time}.</source>
+   <translation>{n} Versuche sind hier misslungen; lassen Sie es bis {time} in Ruhe.</translation>
+  </message>
+  <message>
+   <source>What is done about it?</source>
+   <translation>Was wird dagegen getan?</translation>
+  </message>
+  <message>
+   <source>{event}, left as it is</source>
+   <translation>{event}, so gelassen</translation>
+  </message>
+  <message>
+   <source>All of it is done</source>
+   <translation>Alles davon ist fertig</translation>
+  </message>
+  <message>
+   <source>Only what is ticked; the rest comes later</source>
+   <translation>Nur das Abgehakte; der Rest kommt später</translation>
+  </message>
+  <message>
+   <source>{done} of {count} places are ticked.</source>
+   <translation>{done} von {count} Stellen sind abgehakt.</translation>
+  </message>
+  <message>
+   <source>Is all of it done?</source>
+   <translation>Ist alles davon fertig?</translation>
+  </message>
+  <message>
+   <source>Done before: {steps}.</source>
+   <translation>Davor getan: {steps}.</translation>
+  </message>
+  <message>
+   <source>Out of order</source>
+   <translation>Außer der Reihe</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>What does the gauge show?</source>
+   <translation>Was zeigt das Messgerät?</translation>
+  </message>
+  <message>
+   <source>Temperature in °C and humidity in %, as 21.5 48</source>
+   <translation>Temperatur in °C und Feuchte in %, als 21.5 48</translation>
+  </message>
+  <message>
+   <source>{work}: its window closed {time}.</source>
+   <translation>{work}: Das Fenster schloss {time}.</translation>
+  </message>
+  <message>
+   <source>No window has been missed.</source>
+   <translation>Kein Fenster wurde verpasst.</translation>
+  </message>
+  <message>
+   <source>Window missed</source>
+   <translation>Fenster verpasst</translation>
+  </message>
+  <message>
+   <source>{n} steps, from {first} to {last}</source>
+   <translation>{n} Schritte, von {first} bis {last}</translation>
+  </message>
+  <message>
+   <source>Wait until it opens again</source>
+   <translation>Warten, bis es sich wieder öffnet</translation>
+  </message>
+  <message>
+   <source>Scuff, then go on</source>
+   <translation>Anschleifen, dann weiter</translation>
+  </message>
+  <message>
+   <source>Do it late, with more care and time</source>
+   <translation>Verspätet tun, mit mehr Sorgfalt und Zeit</translation>
+  </message>
+  <message>
+   <source>Leave it out</source>
+   <translation>Weglassen</translation>
+  </message>
+  <message>
+   <source>lay it once more</source>
+   <translation>noch einmal auftragen</translation>
+  </message>
+  <message>
+   <source>touch up</source>
+   <translation>ausbessern</translation>
+  </message>
+  <message>
+   <source>sand and respray</source>
+   <translation>schleifen und neu sprühen</translation>
+  </message>
+  <message>
+   <source>strip and start over</source>
+   <translation>entlacken und neu beginnen</translation>
+  </message>
+  <message>
+   <source>fix frosting</source>
+   <translation>Weißschleier beheben</translation>
+  </message>
+  <message>
+   <source>fix silvering</source>
+   <translation>Silbern beheben</translation>
+  </message>
+  <message>
+   <source>lift a tide mark</source>
+   <translation>Trocknungsrand lösen</translation>
+  </message>
+  <message>
+   <source>Planning…</source>
+   <translation>Wird geplant …</translation>
+  </message>
+  <message>
+   <source>{cause}.</source>
+   <translation>{cause}.</translation>
+  </message>
+  <message>
+   <source>no place</source>
+   <translation>kein Platz</translation>
+  </message>
+  <message>
+   <source>{work}: now {time}.</source>
+   <translation>{work}: jetzt {time}.</translation>
+  </message>
+  <message>
+   <source>{n} more moved.</source>
+   <translation>{n} weitere verschoben.</translation>
+  </message>
+  <message>
+   <source>Bench time every week</source>
+   <translation>Bastelzeit jede Woche</translation>
+  </message>
+  <message>
+   <source>Quiet hours every week</source>
+   <translation>Ruhezeiten jede Woche</translation>
+  </message>
+  <message>
+   <source>Daylight every week</source>
+   <translation>Tageslicht jede Woche</translation>
+  </message>
+  <message>
+   <source>Away from the bench</source>
+   <translation>Nicht am Basteltisch</translation>
+  </message>
+  <message>
+   <source>One more stretch</source>
+   <translation>Noch ein Zeitblock</translation>
+  </message>
+  <message>
+   <source>away</source>
+   <translation>abwesend</translation>
+  </message>
+  <message>
+   <source>{planned} of {whole} min</source>
+   <translation>{planned} von {whole} min</translation>
+  </message>
+  <message>
+   <source>{planned}/{whole}</source>
+   <translation>{planned}/{whole}</translation>
+  </message>
+  <message>
+   <source>{start}–{end}, {planned} min planned</source>
+   <translation>{start}–{end}, {planned} min verplant</translation>
+  </message>
+  <message>
+   <source>{day}: none</source>
+   <translation>{day}: nichts</translation>
+  </message>
+  <message>
+   <source>every day</source>
+   <translation>jeden Tag</translation>
+  </message>
+  <message>
+   <source>{minutes} min</source>
+   <translation>{minutes} min</translation>
+  </message>
+  <message>
+   <source>extra</source>
+   <translation>zusätzlich</translation>
+  </message>
+  <message>
+   <source>two people</source>
+   <translation>zwei Personen</translation>
+  </message>
+  <message>
+   <source>part</source>
+   <translation>Teil</translation>
+  </message>
+  <message>
+   <source>place</source>
+   <translation>Stelle</translation>
+  </message>
+  <message>
+   <source>“{step}” joins it with {others}.</source>
+   <translation>„{step}“ verbindet es mit {others}.</translation>
+  </message>
+  <message>
+   <source>It stays apart: no step joins it.</source>
+   <translation>Es bleibt getrennt: Kein Schritt verbindet es.</translation>
+  </message>
+  <message>
+   <source>holds the end</source>
+   <translation>bestimmt das Ende</translation>
+  </message>
+  <message>
+   <source>{n} model</source>
+   <translation>{n} Modell</translation>
+  </message>
+  <message>
+   <source>{n} models</source>
+   <translation>{n} Modelle</translation>
+  </message>
+  <message>
+   <source>{models}, set aside</source>
+   <translation>{models}, beiseitegelegt</translation>
+  </message>
+  <message>
+   <source>{n} part</source>
+   <translation>{n} Teil</translation>
+  </message>
+  <message>
+   <source>{n} parts</source>
+   <translation>{n} Teile</translation>
+  </message>
+  <message>
+   <source>Parts and places</source>
+   <translation>Teile und Stellen</translation>
+  </message>
+  <message>
+   <source>{n} step</source>
+   <translation>{n} Schritt</translation>
+  </message>
+  <message>
+   <source>{n} steps</source>
+   <translation>{n} Schritte</translation>
+  </message>
+  <message>
+   <source>on a {holder}</source>
+   <translation>an: {holder}</translation>
+  </message>
+  <message>
+   <source>snaps in under stress</source>
+   <translation>rastet unter Spannung ein</translation>
+  </message>
+  <message>
+   <source>underside</source>
+   <translation>Unterseite</translation>
+  </message>
+  <message>
+   <source>{area:g} cm²</source>
+   <translation>{area:g} cm²</translation>
+  </message>
+  <message>
+   <source>{coats} × {minutes}</source>
+   <translation>{coats} × {minutes}</translation>
+  </message>
+  <message>
+   <source>Tackfree</source>
+   <translation>Tackfree</translation>
+  </message>
+  <message>
+   <source>{model} may be handled</source>
+   <translation>{model} darf angefasst werden</translation>
+  </message>
+  <message>
+   <source>{steps}, {model},</source>
+   <translation>{steps}, {model},</translation>
+  </message>
+  <message>
+   <source>{work} may begin</source>
+   <translation>{work} darf beginnen</translation>
+  </message>
+  <message>
+   <source>{work} must have ended</source>
+   <translation>{work} muss beendet sein</translation>
+  </message>
+  <message>
+   <source>{work} must have begun</source>
+   <translation>{work} muss begonnen sein</translation>
+  </message>
+  <message>
+   <source>{step} on {parts}</source>
+   <translation>{step} auf {parts}</translation>
+  </message>
+  <message>
+   <source>window closes</source>
+   <translation>Fenster schließt</translation>
+  </message>
+  <message>
+   <source>{what} by {time}: that window has closed.</source>
+   <translation>{what} bis {time}: Dieses Fenster ist zu.</translation>
+  </message>
+  <message>
+   <source>{what} by {time}.</source>
+   <translation>{what} bis {time}.</translation>
+  </message>
+  <message>
+   <source>{what}: {film} is {state}.</source>
+   <translation>{what}: {film} ist {state}.</translation>
+  </message>
+  <message>
+   <source>Meanwhile:</source>
+   <translation>Inzwischen:</translation>
+  </message>
+  <message>
+   <source>and {n} more, see Drying now</source>
+   <translation>und {n} weitere, siehe „Trocknet jetzt“</translation>
+  </message>
+  <message>
+   <source>{day}, {start}–{end}</source>
+   <translation>{day}, {start}–{end}</translation>
+  </message>
+  <message>
+   <source>{name}, two people</source>
+   <translation>{name}, zwei Personen</translation>
+  </message>
+  <message>
+   <source>mix {ml:.1f} ml: {drops}</source>
+   <translation>{ml:.1f} ml mischen: {drops}</translation>
+  </message>
+  <message>
+   <source>{drops} {coating}</source>
+   <translation>{drops} {coating}</translation>
+  </message>
+  <message>
+   <source>fill in {ml:.1f} ml, {drops}</source>
+   <translation>{ml:.1f} ml einfüllen, {drops}</translation>
+  </message>
+  <message>
+   <source>put out {ml:.1f} ml, {drops}</source>
+   <translation>{ml:.1f} ml bereitstellen, {drops}</translation>
+  </message>
+  <message>
+   <source>{told} (less does not spray)</source>
+   <translation>{told} (weniger lässt sich nicht sprühen)</translation>
+  </message>
+  <message>
+   <source>{told}; more, for some places have no area</source>
+   <translation>{told}; mehr, denn einige Stellen haben keine Fläche</translation>
+  </message>
+  <message>
+   <source>{told}; it keeps for {life}, and is needed for {span}: mix less, twice</source>
+   <translation>{told}; es hält {life} und wird {span} gebraucht: Mischen Sie weniger, zweimal</translation>
+  </message>
+  <message>
+   <source>{n} drop</source>
+   <translation>{n} Tropfen</translation>
+  </message>
+  <message>
+   <source>{n} drops</source>
+   <translation>{n} Tropfen</translation>
+  </message>
+  <message>
+   <source>no book is open</source>
+   <translation>kein Buch ist geöffnet</translation>
+  </message>
+  <message>
+   <source>The book has not taken it; the foot of the window says why. Keep it again.</source>
+   <translation>Das Buch hat es nicht angenommen; warum, steht unten im Fenster. Behalten Sie es noch einmal.</translation>
+  </message>
+  <message>
+   <source>Coating in the mix</source>
+   <translation>Mittel in der Mischung</translation>
+  </message>
+  <message>
+   <source> drops</source>
+   <translation> Tropfen</translation>
+  </message>
+  <message>
+   <source> parts</source>
+   <translation> Teile</translation>
+  </message>
+  <message>
+   <source>How much of it</source>
+   <translation>Wie viel davon</translation>
+  </message>
+  <message>
+   <source>Airbrush</source>
+   <translation>Airbrush</translation>
+  </message>
+  <message>
+   <source>Another airbrush</source>
+   <translation>Noch eine Airbrush</translation>
+  </message>
+  <message>
+   <source>Where films dry</source>
+   <translation>Wo Filme trocknen</translation>
+  </message>
+  <message>
+   <source>Another place where films dry</source>
+   <translation>Noch ein Ort, an dem Filme trocknen</translation>
+  </message>
+  <message>
+   <source>Time of day</source>
+   <translation>Uhrzeit</translation>
+  </message>
+  <message>
+   <source> °C</source>
+   <translation> °C</translation>
+  </message>
+  <message>
+   <source>Temperature at this time</source>
+   <translation>Temperatur zu dieser Zeit</translation>
+  </message>
+  <message>
+   <source> % RH</source>
+   <translation> % r. F.</translation>
+  </message>
+  <message>
+   <source>Humidity at this time</source>
+   <translation>Feuchte zu dieser Zeit</translation>
+  </message>
+  <message>
+   <source>Remove this point</source>
+   <translation>Diesen Punkt entfernen</translation>
+  </message>
+  <message>
+   <source>{temperatures} °C, {humidities} % RH</source>
+   <translation>{temperatures} °C, {humidities} % r. F.</translation>
+  </message>
+  <message>
+   <source>{amount:.1f} ml</source>
+   <translation>{amount:.1f} ml</translation>
+  </message>
+  <message>
+   <source>go to a view</source>
+   <translation>zu einer Ansicht gehen</translation>
+  </message>
+  <message>
+   <source>show or hide air and evenings</source>
+   <translation>Luft und Abende zeigen oder verbergen</translation>
+  </message>
+  <message>
+   <source>take the better plan that was found</source>
+   <translation>den besseren Plan nehmen, der gefunden wurde</translation>
+  </message>
+  <message>
+   <source>F11, B in Tonight</source>
+   <translation>F11, B in „Heute Abend“</translation>
+  </message>
+  <message>
+   <source>bench mode: one piece of work at a time, in large letters</source>
+   <translation>Basteltisch-Ansicht: eine Arbeit nach der anderen, in großer Schrift</translation>
+  </message>
+  <message>
+   <source>an hour more at the bench</source>
+   <translation>eine Stunde mehr am Basteltisch</translation>
+  </message>
+  <message>
+   <source>stop for tonight; this evening is lost</source>
+   <translation>Schluss für heute Abend; dieser Abend fällt aus</translation>
+  </message>
+  <message>
+   <source>Ctrl+Backspace</source>
+   <translation>Ctrl+Rücktaste</translation>
+  </message>
+  <message>
+   <source>take back the last, also from the logbook</source>
+   <translation>das Letzte zurücknehmen, auch aus dem Logbuch</translation>
+  </message>
+  <message>
+   <source>undo, redo</source>
+   <translation>rückgängig, wiederholen</translation>
+  </message>
+  <message>
+   <source>import, export a project file</source>
+   <translation>eine Projektdatei importieren, exportieren</translation>
+  </message>
+  <message>
+   <source>go to the next control</source>
+   <translation>zum nächsten Bedienelement</translation>
+  </message>
+  <message>
+   <source>Space</source>
+   <translation>Leertaste</translation>
+  </message>
+  <message>
+   <source>tick off a place; press a button</source>
+   <translation>eine Stelle abhaken; einen Knopf drücken</translation>
+  </message>
+  <message>
+   <source>← →</source>
+   <translation>← →</translation>
+  </message>
+  <message>
+   <source>timeline: piece before and after in the lane</source>
+   <translation>Zeitstrahl: Arbeit davor und danach in der Bahn</translation>
+  </message>
+  <message>
+   <source>↑ ↓</source>
+   <translation>↑ ↓</translation>
+  </message>
+  <message>
+   <source>timeline: nearest piece in the lane above and below</source>
+   <translation>Zeitstrahl: nächstgelegene Arbeit in der Bahn darüber und darunter</translation>
+  </message>
+  <message>
+   <source>Home, End</source>
+   <translation>Pos1, Ende</translation>
+  </message>
+  <message>
+   <source>timeline: first and last piece</source>
+   <translation>Zeitstrahl: erste und letzte Arbeit</translation>
+  </message>
+  <message>
+   <source>Enter</source>
+   <translation>Enter</translation>
+  </message>
+  <message>
+   <source>timeline: go to the reason and the gates</source>
+   <translation>Zeitstrahl: zur Begründung und zu den Bedingungen</translation>
+  </message>
+  <message>
+   <source>timeline: larger, smaller, fit the whole plan</source>
+   <translation>Zeitstrahl: größer, kleiner, ganzen Plan einpassen</translation>
+  </message>
+  <message>
+   <source>timeline: pin the piece where it stands, or to a stretch</source>
+   <translation>Zeitstrahl: die Arbeit hier oder an einen Zeitblock anheften</translation>
+  </message>
+  <message>
+   <source>timeline: pin the piece a stretch sooner, later</source>
+   <translation>Zeitstrahl: die Arbeit einen Zeitblock früher, später anheften</translation>
+  </message>
+  <message>
+   <source>timeline: not before a stretch, together with another piece</source>
+   <translation>Zeitstrahl: nicht vor einem Zeitblock, zusammen mit einer anderen Arbeit</translation>
+  </message>
+  <message>
+   <source>timeline: take the wishes of the piece back</source>
+   <translation>Zeitstrahl: die Wünsche zur Arbeit zurücknehmen</translation>
+  </message>
+  <message>
+   <source>timeline: finish this vehicle first</source>
+   <translation>Zeitstrahl: dieses Fahrzeug zuerst fertigstellen</translation>
+  </message>
+  <message>
+   <source>drag a piece</source>
+   <translation>eine Arbeit ziehen</translation>
+  </message>
+  <message>
+   <source>timeline: pin it to another stretch</source>
+   <translation>Zeitstrahl: sie an einen anderen Zeitblock anheften</translation>
+  </message>
+  <message>
+   <source>wishes: what is chosen counts more, less</source>
+   <translation>Wünsche: Gewähltes zählt mehr, weniger</translation>
+  </message>
+  <message>
+   <source>what if: try a change, alone or with the chosen one</source>
+   <translation>Was wäre, wenn: eine Änderung ausprobieren, allein oder mit der gewählten</translation>
+  </message>
+  <message>
+   <source>Ctrl+Enter, Del</source>
+   <translation>Ctrl+Enter, Entf</translation>
+  </message>
+  <message>
+   <source>what if: keep, drop what is chosen</source>
+   <translation>Was wäre, wenn: Gewähltes behalten, verwerfen</translation>
+  </message>
+  <message>
+   <source>the last edits, and back to any of them</source>
+   <translation>die letzten Änderungen, und zurück zu jeder davon</translation>
+  </message>
+  <message>
+   <source>first questions: to the table, the days, the room</source>
+   <translation>erste Fragen: zum Tisch, zu den Tagen, zum Raum</translation>
+  </message>
+  <message>
+   <source>Enter, Ctrl+Enter</source>
+   <translation>Enter, Ctrl+Enter</translation>
+  </message>
+  <message>
+   <source>first questions: another line, plan it</source>
+   <translation>erste Fragen: noch eine Zeile, planen</translation>
+  </message>
+  <message>
+   <source>Ins, Shift+Ins, Del, F2</source>
+   <translation>Einfg, Umschalt+Einfg, Entf, F2</translation>
+  </message>
+  <message>
+   <source>build: add a step, a model; remove, rename</source>
+   <translation>Bauplan: Schritt, Modell hinzufügen; entfernen, umbenennen</translation>
+  </message>
+  <message>
+   <source>build: what is chosen up, down, as gates allow</source>
+   <translation>Bauplan: Gewähltes nach oben, unten, soweit Bedingungen es erlauben</translation>
+  </message>
+  <message>
+   <source>build: copy steps, put them into the models chosen</source>
+   <translation>Bauplan: Schritte kopieren, in die gewählten Modelle einsetzen</translation>
+  </message>
+  <message>
+   <source>build: same again, other markings</source>
+   <translation>Bauplan: noch eins, andere Markierungen</translation>
+  </message>
+  <message>
+   <source>Ctrl + wheel</source>
+   <translation>Ctrl + Mausrad</translation>
+  </message>
+  <message>
+   <source>timeline: zoom</source>
+   <translation>Zeitstrahl: vergrößern</translation>
+  </message>
+  <message>
+   <source>Shift + wheel, drag</source>
+   <translation>Umschalt + Mausrad, ziehen</translation>
+  </message>
+  <message>
+   <source>timeline: move along</source>
+   <translation>Zeitstrahl: entlangfahren</translation>
+  </message>
+  <message>
+   <source>Enter, Del</source>
+   <translation>Enter, Entf</translation>
+  </message>
+  <message>
+   <source>lists of stock, gear, hours: change, remove what is chosen</source>
+   <translation>Listen von Vorrat, Ausrüstung, Stunden: Gewähltes ändern, entfernen</translation>
+  </message>
+  <message>
+   <source>Ctrl+F</source>
+   <translation>Ctrl+F</translation>
+  </message>
+  <message>
+   <source>stock: show only what has these words</source>
+   <translation>Vorrat: nur zeigen, was diese Wörter hat</translation>
+  </message>
+  <message>
+   <source>← → ↑ ↓, Page Up, Page Down</source>
+   <translation>← → ↑ ↓, Bild auf, Bild ab</translation>
+  </message>
+  <message>
+   <source>bench time: to another day, to other weeks</source>
+   <translation>Bastelzeit: zu einem anderen Tag, zu anderen Wochen</translation>
+  </message>
+  <message>
+   <source>Keys</source>
+   <translation>Tasten</translation>
+  </message>
+  <message>
+   <source>not installed</source>
+   <translation>nicht installiert</translation>
+  </message>
+  <message>
+   <source>Version {version}, MIT licence.</source>
+   <translation>Version {version}, MIT-Lizenz.</translation>
+  </message>
+  <message>
+   <source>Plans the finishing of scale models: sound coats, short evenings, one date. Waiting times are computed from the air of your room and from labels or family defaults; they are estimates, and a test piece knows better.</source>
+   <translation>Plant die Bemalung maßstäblicher Modelle: saubere Schichten, kurze Abende, ein Datum. Wartezeiten werden aus der Luft Ihres Raums und aus Etiketten oder den Werten der Familie berechnet; sie sind Schätzungen, und ein Probestück weiß es besser.</translation>
+  </message>
+  <message>
+   <source>The label, the safety data sheet and local rules have the last word.</source>
+   <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
+  </message>
+  <message>
+   <source>Colours after Okabe and Ito, “Color Universal Design” (2008).</source>
+   <translation>Farben nach Okabe und Ito, „Color Universal Design“ (2008).</translation>
+  </message>
+  <message>
+   <source>About Tackfree</source>
+   <translation>Über Tackfree</translation>
+  </message>
+  <message>
+   <source>{time} sooner</source>
+   <translation>{time} früher</translation>
+  </message>
+  <message>
+   <source>{n} stretch less</source>
+   <translation>{n} Zeitblock weniger</translation>
+  </message>
+  <message>
+   <source>{n} stretches less</source>
+   <translation>{n} Zeitblöcke weniger</translation>
+  </message>
+  <message>
+   <source>{n} min less set-up</source>
+   <translation>{n} min weniger Rüsten</translation>
+  </message>
+  <message>
+   <source>less late, or nearer to the last plan</source>
+   <translation>weniger verspätet oder näher am letzten Plan</translation>
+  </message>
+  <message>
+   <source>{day} {time}</source>
+   <translation>{day} {time}</translation>
+  </message>
+  <message>
+   <source>{stage}, {tool}</source>
+   <translation>{stage}, {tool}</translation>
+  </message>
+  <message>
+   <source>{passes}: planned {planned} min, worked {worked} min; likely {range}</source>
+   <translation>{passes}: geplant {planned} min, gearbeitet {worked} min; wahrscheinlich {range}</translation>
+  </message>
+  <message>
+   <source>{n} pass</source>
+   <translation>{n} Schicht</translation>
+  </message>
+  <message>
+   <source>{n} passes</source>
+   <translation>{n} Schichten</translation>
+  </message>
+  <message>
+   <source>; {percent} % applied before</source>
+   <translation>; {percent} % schon angewandt</translation>
+  </message>
+  <message>
+   <source>{looks}: likely {range} of the stated times; reckoned with {now} %</source>
+   <translation>{looks}: wahrscheinlich {range} der angegebenen Zeiten; gerechnet mit {now} %</translation>
+  </message>
+  <message>
+   <source>{n} look</source>
+   <translation>{n} Blick</translation>
+  </message>
+  <message>
+   <source>{n} looks</source>
+   <translation>{n} Blicke</translation>
+  </message>
+  <message>
+   <source>{percent} % ({low}–{high} %)</source>
+   <translation>{percent} % ({low}–{high} %)</translation>
+  </message>
+  <message>
+   <source>{range}, not sure yet</source>
+   <translation>{range}, noch nicht sicher</translation>
+  </message>
+  <message>
+   <source>{event}: {about}</source>
+   <translation>{event}: {about}</translation>
+  </message>
+  <message>
+   <source>{step}, {model}</source>
+   <translation>{step}, {model}</translation>
+  </message>
+  <message>
+   <source>{work}: looked at, {state}</source>
+   <translation>{work}: nachgesehen, {state}</translation>
+  </message>
+  <message>
+   <source>{work}: looked at, not yet {state}</source>
+   <translation>{work}: nachgesehen, noch nicht {state}</translation>
+  </message>
+  <message>
+   <source>{work}, coat {n}</source>
+   <translation>{work}, Schicht {n}</translation>
+  </message>
+  <message>
+   <source>skipped</source>
+   <translation>weggelassen</translation>
+  </message>
+  <message>
+   <source>dropped</source>
+   <translation>heruntergefallen</translation>
+  </message>
+  <message>
+   <source>disliked</source>
+   <translation>missfällt</translation>
+  </message>
+  <message>
+   <source>ran out</source>
+   <translation>ausgegangen</translation>
+  </message>
+  <message>
+   <source>stopped early</source>
+   <translation>früher aufgehört</translation>
+  </message>
+  <message>
+   <source>{minutes} ({planned} planned)</source>
+   <translation>{minutes} ({planned} geplant)</translation>
+  </message>
+  <message>
+   <source>{humidity:.0f} % RH</source>
+   <translation>{humidity:.0f} % r. F.</translation>
+  </message>
+  <message>
+   <source>{coating} {ml:.1f} ml</source>
+   <translation>{coating} {ml:.1f} ml</translation>
+  </message>
+  <message>
+   <source>project</source>
+   <translation>Projekt</translation>
+  </message>
+  <message>
+   <source>coating</source>
+   <translation>Mittel</translation>
+  </message>
+  <message>
+   <source>mix</source>
+   <translation>Mischung</translation>
+  </message>
+  <message>
+   <source>sequence</source>
+   <translation>Ablauf</translation>
+  </message>
+  <message>
+   <source>keep yours</source>
+   <translation>Ihres behalten</translation>
+  </message>
+  <message>
+   <source>take the file's</source>
+   <translation>das der Datei nehmen</translation>
+  </message>
+  <message>
+   <source>take it beside</source>
+   <translation>danebenstellen</translation>
+  </message>
+  <message>
+   <source>take it beside as “{name}”</source>
+   <translation>als „{name}“ danebenstellen</translation>
+  </message>
+  <message>
+   <source>{what}: {step}, {model}</source>
+   <translation>{what}: {step}, {model}</translation>
+  </message>
+  <message>
+   <source>{project} is finished {time}.</source>
+   <translation>{project} ist fertig {time}.</translation>
+  </message>
+  <message>
+   <source>{project} is finished {time}, {length} later.</source>
+   <translation>{project} ist fertig {time}, {length} später.</translation>
+  </message>
+  <message>
+   <source>{project} is finished {time}, {length} sooner.</source>
+   <translation>{project} ist fertig {time}, {length} früher.</translation>
+  </message>
+  <message>
+   <source>{work}: {before} → {after}. {why}</source>
+   <translation>{work}: {before} → {after}. {why}</translation>
+  </message>
+  <message>
+   <source>&amp;Tonight</source>
+   <translation>&amp;Heute Abend</translation>
+  </message>
+  <message>
+   <source>T&amp;imeline</source>
+   <translation>&amp;Zeitstrahl</translation>
+  </message>
+  <message>
+   <source>&amp;Room</source>
+   <translation>&amp;Raum</translation>
+  </message>
+  <message>
+   <source>&amp;Coat stack</source>
+   <translation>&amp;Schichtaufbau</translation>
+  </message>
+  <message>
+   <source>B&amp;uild</source>
+   <translation>B&amp;auplan</translation>
+  </message>
+  <message>
+   <source>Se&amp;quences</source>
+   <translation>Abläu&amp;fe</translation>
+  </message>
+  <message>
+   <source>&amp;What if</source>
+   <translation>&amp;Was wäre, wenn</translation>
+  </message>
+  <message>
+   <source>W&amp;ishes</source>
+   <translation>Wü&amp;nsche</translation>
+  </message>
+  <message>
+   <source>&amp;Drying now</source>
+   <translation>&amp;Trocknet jetzt</translation>
+  </message>
+  <message>
+   <source>&amp;Logbook</source>
+   <translation>&amp;Logbuch</translation>
+  </message>
+  <message>
+   <source>&amp;Stock</source>
+   <translation>&amp;Vorrat</translation>
+  </message>
+  <message>
+   <source>S&amp;hopping</source>
+   <translation>&amp;Einkauf</translation>
+  </message>
+  <message>
+   <source>&amp;Bench time</source>
+   <translation>&amp;Bastelzeit</translation>
+  </message>
+  <message>
+   <source>&amp;Gear</source>
+   <translation>A&amp;usrüstung</translation>
+  </message>
+  <message>
+   <source>{state} {time}</source>
+   <translation>{state} {time}</translation>
+  </message>
+  <message>
+   <source>closes {time}</source>
+   <translation>schließt {time}</translation>
+  </message>
+  <message>
+   <source>Save a finishing order as a sequence</source>
+   <translation>Eine Reihenfolge von Schritten als Ablauf sichern</translation>
+  </message>
+  <message>
+   <source>Option</source>
+   <translation>Option</translation>
+  </message>
+  <message>
+   <source>Another option</source>
+   <translation>Noch eine Option</translation>
+  </message>
+  <message>
+   <source>Colour</source>
+   <translation>Farbe</translation>
+  </message>
+  <message>
+   <source>Another colour</source>
+   <translation>Noch eine Farbe</translation>
+  </message>
+  <message>
+   <source>Note and size</source>
+   <translation>Notiz und Größe</translation>
+  </message>
+  <message>
+   <source>Give “{name}”</source>
+   <translation>„{name}“ geben</translation>
+  </message>
+  <message>
+   <source>{option} – {note}</source>
+   <translation>{option} – {note}</translation>
+  </message>
+  <message>
+   <source>does not fit</source>
+   <translation>passt nicht</translation>
+  </message>
+  <message>
+   <source>in the logbook</source>
+   <translation>im Logbuch</translation>
+  </message>
+  <message>
+   <source>it would be gone, so the model stays</source>
+   <translation>es wäre fort, also bleibt das Modell</translation>
+  </message>
+  <message>
+   <source>goes</source>
+   <translation>fällt weg</translation>
+  </message>
+  <message>
+   <source>comes</source>
+   <translation>kommt hinzu</translation>
+  </message>
+  <message>
+   <source>changes</source>
+   <translation>ändert sich</translation>
+  </message>
+  <message>
+   <source>moves</source>
+   <translation>wandert</translation>
+  </message>
+  <message>
+   <source>stands elsewhere in the order</source>
+   <translation>steht an anderer Stelle der Reihenfolge</translation>
+  </message>
+  <message>
+   <source>{work} · {where} · {minutes}</source>
+   <translation>{work} · {where} · {minutes}</translation>
+  </message>
+  <message>
+   <source>Step of “{name}”</source>
+   <translation>Schritt von „{name}“</translation>
+  </message>
+  <message>
+   <source>every part</source>
+   <translation>jedes Teil</translation>
+  </message>
+  <message>
+   <source>every part but {parts}</source>
+   <translation>jedes Teil außer {parts}</translation>
+  </message>
+  <message>
+   <source>{place} wherever there is one</source>
+   <translation>{place}, wo es eine gibt</translation>
+  </message>
+  <message>
+   <source>{place} of {part}</source>
+   <translation>{place} von {part}</translation>
+  </message>
+  <message>
+   <source>{colour}, {n} coats</source>
+   <translation>{colour}, {n} Schichten</translation>
+  </message>
+  <message>
+   <source>{n} min</source>
+   <translation>{n} min</translation>
+  </message>
+  <message>
+   <source>{n} min a part</source>
+   <translation>{n} min je Teil</translation>
+  </message>
+  <message>
+   <source>{n} min a change of colour</source>
+   <translation>{n} min je Farbwechsel</translation>
+  </message>
+  <message>
+   <source>with {options}</source>
+   <translation>mit {options}</translation>
+  </message>
+  <message>
+   <source>not with {options}</source>
+   <translation>nicht mit {options}</translation>
+  </message>
+  <message>
+   <source>after {steps}</source>
+   <translation>nach {steps}</translation>
+  </message>
+  <message>
+   <source>look {n} min later</source>
+   <translation>{n} min später nachsehen</translation>
+  </message>
+  <message>
+   <source>done from {begin} to {end}</source>
+   <translation>fertig zwischen {begin} und {end}</translation>
+  </message>
+  <message>
+   <source>begun from {begin} to {end}</source>
+   <translation>begonnen zwischen {begin} und {end}</translation>
+  </message>
+  <message>
+   <source>done within {end}</source>
+   <translation>fertig binnen {end}</translation>
+  </message>
+  <message>
+   <source>begun within {end}</source>
+   <translation>begonnen binnen {end}</translation>
+  </message>
+  <message>
+   <source>from {begin} on</source>
+   <translation>ab {begin}</translation>
+  </message>
+  <message>
+   <source>at any time</source>
+   <translation>jederzeit</translation>
+  </message>
+  <message>
+   <source>{window} with {minutes} min of preparation</source>
+   <translation>{window} mit {minutes} min Vorbereitung</translation>
+  </message>
+  <message>
+   <source>{windows} after {step}</source>
+   <translation>{windows} nach {step}</translation>
+  </message>
+  <message>
+   <source> or </source>
+   <translation> oder </translation>
+  </message>
+  <message>
+   <source>{span} at 23 °C and 50 %</source>
+   <translation>{span} bei 23 °C und 50 %</translation>
+  </message>
+  <message>
+   <source>Gates: {gates}</source>
+   <translation>Bedingungen: {gates}</translation>
+  </message>
+  <message>
+   <source>Only {options}</source>
+   <translation>Nur {options}</translation>
+  </message>
+  <message>
+   <source>{colour} on {places}, {n} ×</source>
+   <translation>{colour} auf {places}, {n} ×</translation>
+  </message>
+  <message>
+   <source>{text}, {share:.3g} % of it</source>
+   <translation>{text}, {share:.3g} % davon</translation>
+  </message>
+  <message>
+   <source>{field}: {was} → {becomes}</source>
+   <translation>{field}: {was} → {becomes}</translation>
+  </message>
+  <message>
+   <source>name</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <source>stage</source>
+   <translation>Arbeitsschritt</translation>
+  </message>
+  <message>
+   <source>tool</source>
+   <translation>Werkzeug</translation>
+  </message>
+  <message>
+   <source>minutes</source>
+   <translation>Minuten</translation>
+  </message>
+  <message>
+   <source>coats</source>
+   <translation>Schichten</translation>
+  </message>
+  <message>
+   <source>places</source>
+   <translation>Stellen</translation>
+  </message>
+  <message>
+   <source>gates</source>
+   <translation>Bedingungen</translation>
+  </message>
+  <message>
+   <source>waits for</source>
+   <translation>wartet auf</translation>
+  </message>
+  <message>
+   <source>look after</source>
+   <translation>nachsehen</translation>
+  </message>
+  <message>
+   <source>least piece</source>
+   <translation>kleinstes Stück</translation>
+  </message>
+  <message>
+   <source>dries in</source>
+   <translation>trocknet in</translation>
+  </message>
+  <message>
+   <source>the usual place</source>
+   <translation>dem üblichen Ort</translation>
+  </message>
+  <message>
+   <source>or dries in</source>
+   <translation>oder trocknet in</translation>
+  </message>
+  <message>
+   <source>marks</source>
+   <translation>Merkmale</translation>
+  </message>
+  <message>
+   <source>role</source>
+   <translation>Rolle</translation>
+  </message>
+  <message>
+   <source>needs two people</source>
+   <translation>braucht zwei Personen</translation>
+  </message>
+  <message>
+   <source>faces scraped</source>
+   <translation>Flächen geschabt</translation>
+  </message>
+  <message>
+   <source>drying places</source>
+   <translation>Trockenplätze</translation>
+  </message>
+  <message>
+   <source>yes</source>
+   <translation>ja</translation>
+  </message>
+  <message>
+   <source>no</source>
+   <translation>nein</translation>
+  </message>
+  <message>
+   <source>enough</source>
+   <translation>genug</translation>
+  </message>
+  <message>
+   <source>perhaps enough</source>
+   <translation>vielleicht genug</translation>
+  </message>
+  <message>
+   <source>1 bottle of {size:g} ml</source>
+   <translation>1 Flasche zu {size:g} ml</translation>
+  </message>
+  <message>
+   <source>{n} bottles of {size:g} ml</source>
+   <translation>{n} Flaschen zu {size:g} ml</translation>
+  </message>
+  <message>
+   <source>over {amount}</source>
+   <translation>über {amount}</translation>
+  </message>
+  <message>
+   <source>under half a bottle left</source>
+   <translation>weniger als eine halbe Flasche übrig</translation>
+  </message>
+  <message>
+   <source>some places have no area</source>
+   <translation>einige Stellen haben keine Fläche</translation>
+  </message>
+  <message>
+   <source>{amount} {unit}</source>
+   <translation>{amount} {unit}</translation>
+  </message>
+  <message>
+   <source>runs out {when}, at {work}</source>
+   <translation>geht aus {when}, bei {work}</translation>
+  </message>
+  <message>
+   <source>runs out {when}, at {work}: model {number} of {models} that take it</source>
+   <translation>geht aus {when}, bei {work}: Modell {number} von {models}, die es brauchen</translation>
+  </message>
+  <message>
+   <source>{model}, {step}</source>
+   <translation>{model}, {step}</translation>
+  </message>
+  <message>
+   <source>✓ for all {models}</source>
+   <translation>✓ für alle {models}</translation>
+  </message>
+  <message>
+   <source>⚠ for {covered} of {models}</source>
+   <translation>⚠ für {covered} von {models}</translation>
+  </message>
+  <message>
+   <source>{amount} {coating}</source>
+   <translation>{amount} {coating}</translation>
+  </message>
+  <message>
+   <source>from {time}</source>
+   <translation>ab {time}</translation>
+  </message>
+  <message>
+   <source>{state} from {time}</source>
+   <translation>{state} ab {time}</translation>
+  </message>
+  <message>
+   <source>{name}, coat {coat} of {coats}</source>
+   <translation>{name}, Schicht {coat} von {coats}</translation>
+  </message>
+  <message>
+   <source>laid {time}</source>
+   <translation>aufgetragen {time}</translation>
+  </message>
+  <message>
+   <source>Coating</source>
+   <translation>Mittel</translation>
+  </message>
+  <message>
+   <source>Another coating</source>
+   <translation>Noch ein Mittel</translation>
+  </message>
+  <message>
+   <source>{status}: {source}</source>
+   <translation>{status}: {source}</translation>
+  </message>
+  <message>
+   <source>Mix</source>
+   <translation>Mischung</translation>
+  </message>
+  <message>
+   <source>Another mix</source>
+   <translation>Noch eine Mischung</translation>
+  </message>
+  <message>
+   <source>Consumable</source>
+   <translation>Verbrauchsmaterial</translation>
+  </message>
+  <message>
+   <source>Another consumable</source>
+   <translation>Noch ein Verbrauchsmaterial</translation>
+  </message>
+  <message>
+   <source>Leftover mix</source>
+   <translation>Mischungsrest</translation>
+  </message>
+  <message>
+   <source>Another leftover mix</source>
+   <translation>Noch ein Mischungsrest</translation>
+  </message>
+  <message>
+   <source>Sample card</source>
+   <translation>Musterkarte</translation>
+  </message>
+  <message>
+   <source>Another sample card</source>
+   <translation>Noch eine Musterkarte</translation>
+  </message>
+  <message>
+   <source>under 0.1 ml</source>
+   <translation>unter 0,1 ml</translation>
+  </message>
+  <message>
+   <source>{amount:g} ml</source>
+   <translation>{amount:g} ml</translation>
+  </message>
+  <message>
+   <source>about {drops} drops</source>
+   <translation>etwa {drops} Tropfen</translation>
+  </message>
+  <message>
+   <source>{lack} more than there is</source>
+   <translation>{lack} mehr als vorhanden</translation>
+  </message>
+  <message>
+   <source>{day} {start}–{end}</source>
+   <translation>{day} {start}–{end}</translation>
+  </message>
+  <message>
+   <source>{stretch}: not ready before {at}</source>
+   <translation>{stretch}: nicht bereit vor {at}</translation>
+  </message>
+  <message>
+   <source>{stretch}: stays here</source>
+   <translation>{stretch}: bleibt hier</translation>
+  </message>
+  <message>
+   <source>{stretch}: pin here</source>
+   <translation>{stretch}: hier anheften</translation>
+  </message>
+  <message>
+   <source>{date} · two people</source>
+   <translation>{date} · zwei Personen</translation>
+  </message>
+  <message>
+   <source>{days} d {hours} h</source>
+   <translation>{days} d {hours} h</translation>
+  </message>
+  <message>
+   <source>{hours} h {minutes:02d}</source>
+   <translation>{hours} h {minutes:02d}</translation>
+  </message>
+  <message>
+   <source>{n} free</source>
+   <translation>{n} frei</translation>
+  </message>
+  <message>
+   <source>now {date} {time}</source>
+   <translation>jetzt {date} {time}</translation>
+  </message>
+  <message>
+   <source>is past</source>
+   <translation>ist vorbei</translation>
+  </message>
+  <message>
+   <source>{name} · pinned</source>
+   <translation>{name} · angeheftet</translation>
+  </message>
+  <message>
+   <source>{name} · wished</source>
+   <translation>{name} · gewünscht</translation>
+  </message>
+  <message>
+   <source>{coating} ({parts}), {tool}</source>
+   <translation>{coating} ({parts}), {tool}</translation>
+  </message>
+  <message>
+   <source>{coating}, {tool}</source>
+   <translation>{coating}, {tool}</translation>
+  </message>
+  <message>
+   <source>Nothing is ready in this stretch; the bench is yours until {end}</source>
+   <translation>In diesem Zeitblock ist nichts bereit; der Tisch gehört bis {end} Ihnen</translation>
+  </message>
+  <message>
+   <source>Done for this stretch, {length} before it ends at {end}</source>
+   <translation>Für diesen Zeitblock fertig, {length} vor dessen Ende um {end}</translation>
+  </message>
+  <message>
+   <source>Bench time ends at {end}</source>
+   <translation>Die Bastelzeit endet um {end}</translation>
+  </message>
+  <message>
+   <source>Tonight</source>
+   <translation>Heute Abend</translation>
+  </message>
+  <message>
+   <source>Next at the bench</source>
+   <translation>Nächstes am Basteltisch</translation>
+  </message>
+  <message>
+   <source>Today</source>
+   <translation>Heute</translation>
+  </message>
+  <message>
+   <source>{start}–{end}</source>
+   <translation>{start}–{end}</translation>
+  </message>
+  <message>
+   <source>{length} left</source>
+   <translation>noch {length}</translation>
+  </message>
+  <message>
+   <source>in {length}</source>
+   <translation>in {length}</translation>
+  </message>
+  <message>
+   <source>{place}: {temperature}, {humidity:.0f} % RH</source>
+   <translation>{place}: {temperature}, {humidity:.0f} % r. F.</translation>
+  </message>
+  <message>
+   <source>{line}; surfaces are {margin:.1f} K above the dew point</source>
+   <translation>{line}; Oberflächen liegen {margin:.1f} K über dem Taupunkt</translation>
+  </message>
+  <message>
+   <source>{hours} h</source>
+   <translation>{hours} h</translation>
+  </message>
+  <message>
+   <source>{hours} h {minutes} min</source>
+   <translation>{hours} h {minutes} min</translation>
+  </message>
+  <message>
+   <source>{days} days</source>
+   <translation>{days} Tage</translation>
+  </message>
+  <message>
+   <source>{temperature} °C</source>
+   <translation>{temperature} °C</translation>
+  </message>
+  <message>
+   <source>load {coating}</source>
+   <translation>{coating} einfüllen</translation>
+  </message>
+  <message>
+   <source>change to {coating}</source>
+   <translation>zu {coating} wechseln</translation>
+  </message>
+  <message>
+   <source>clean the airbrush</source>
+   <translation>Airbrush reinigen</translation>
+  </message>
+  <message>
+   <source>prepare the film</source>
+   <translation>Film vorbereiten</translation>
+  </message>
+  <message>
+   <source>{some} and {last}</source>
+   <translation>{some} und {last}</translation>
+  </message>
+ </context>
+</TS>
