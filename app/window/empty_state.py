@@ -7,6 +7,7 @@ from functools import partial
 from PySide6.QtCore import QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QShowEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QFrame,
     QHBoxLayout,
     QPushButton,
@@ -23,7 +24,7 @@ from app.window.flow import FlowLayout
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from app.window.session import Session
-from app.window.tab_order import move_focus
+from app.window.tab_order import bring_into_sight, move_focus
 from planner.values.step import Stage, Tool
 
 STROKES = (
@@ -126,6 +127,9 @@ class EmptyState(QWidget):
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(self.area)
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        app.focusChanged.connect(self._focused)
         self.show_aside(all_set_aside=False)
 
     def _lay_out(self, inner: QWidget) -> None:
@@ -154,6 +158,10 @@ class EmptyState(QWidget):
         super().showEvent(event)
         self.first_run.show_book()
         QTimer.singleShot(0, self, self.first_run.begin)
+
+    def _focused(self, _old: QWidget | None, new: QWidget | None) -> None:
+        if new is not None and self._inner.isAncestorOf(new):
+            QTimer.singleShot(0, new, partial(bring_into_sight, new))
 
     def focusNextPrevChild(self, onwards: bool) -> bool:  # noqa: N802
         """Let Tab go along as things are laid out."""

@@ -8,7 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLayout, QScrollArea, QWidget
+
+MARGIN = 48  # pixels kept above and below what has the keys
 
 
 def stops(holder: QWidget) -> Iterator[QWidget]:
@@ -30,7 +32,17 @@ def move_focus(holder: QWidget, *, onwards: bool) -> bool:
         return False
     reason = Qt.FocusReason.TabFocusReason if onwards else Qt.FocusReason.BacktabFocusReason
     every[to].setFocus(reason)
+    bring_into_sight(every[to])
     return True
+
+
+def bring_into_sight(field: QWidget) -> None:
+    """Scroll so that a field can be seen, with a little of what is around it."""
+    above = field.parentWidget()
+    while above is not None and not isinstance(above, QScrollArea):
+        above = above.parentWidget()
+    if above is not None:
+        above.ensureWidgetVisible(field, 0, MARGIN)
 
 
 def _in(layout: QLayout) -> Iterator[QWidget]:

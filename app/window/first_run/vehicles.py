@@ -47,6 +47,7 @@ class VehicleLine(QWidget):
         self.name.setAccessibleName(tr("Vehicle {n}: name").format(n=number))
         self.scale.setMaxLength(20)
         self.scale.setFixedWidth(70)
+        self.scale.setPlaceholderText(tr("scale"))
         self.scale.setAccessibleName(tr("Vehicle {n}: scale").format(n=number))
         self.sequence.setAccessibleName(tr("Vehicle {n}: sequence").format(n=number))
         for one in orders:
