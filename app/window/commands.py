@@ -10,7 +10,8 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenuBar
 
-from app.window import help_pages
+from app.window import help_pages, language
+from app.window.language import Language
 from app.window.last_edits import show_edits
 from app.window.palette import Look
 
@@ -53,6 +54,7 @@ class Commands(QObject):
         self.back = self._action(self.tr("&Take back the last"), acts.take_back, "Ctrl+Backspace")
         self.views = self._views()
         self.looks = self._looks()
+        self.languages = self._languages()
 
     def _take(self) -> None:
         self._window.improving.take()
@@ -94,6 +96,20 @@ class Commands(QObject):
             looks[look] = action
         return looks
 
+    def _languages(self) -> list[QAction]:
+        names = {Language.SYSTEM: self.tr("&Follow the system"), **language.OWN_NAMES}
+        group = QActionGroup(self)
+        for each, name in names.items():
+            action = self._action(name, partial(self._speak, each))
+            action.setCheckable(True)
+            action.setChecked(each is language.chosen(self._window.settings))
+            group.addAction(action)
+        return group.actions()
+
+    def _speak(self, wanted: Language) -> None:
+        self._window.settings.setValue(language.KEY, wanted.value)
+        self._window.say(self.tr("The window speaks it from the next start on."))
+
     def fill(self, bar: QMenuBar) -> None:
         """Put the actions into menus."""
         file = bar.addMenu(self.tr("&File"))
@@ -115,6 +131,8 @@ class Commands(QObject):
         view.addAction(dock)
         view.addSeparator()
         view.addActions(list(self.looks.values()))
+        view.addSeparator()
+        view.addMenu(self.tr("L&anguage")).addActions(self.languages)
         evening = bar.addMenu(self.tr("E&vening"))
         evening.addActions([self.bench])
         evening.addSeparator()

@@ -12,6 +12,7 @@ from PySide6.QtCore import QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
 from app.service.clock import current_minute
+from app.window import language
 from app.window.main_window import MainWindow
 from app.window.session import Session
 
@@ -24,6 +25,7 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     app.setApplicationName("Tackfree")
     app.setOrganizationName("tackfree")
     app.setDesktopFileName("tackfree")
+    language.install(app, QSettings())
     session = Session(current_minute if now is None else running_from(now))
     window = MainWindow(session, QSettings())
     window.show()

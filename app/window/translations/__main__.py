@@ -23,7 +23,7 @@ def main() -> int:
         for (context, source), text in read(path).items():
             if not text:
                 unfinished += 1
-                print(f"{path.name}: {context}: {source!r}")
+                sys.stdout.write(f"{path.name}: {context}: {source!r}\n")
     return 1 if unfinished else 0
 
 

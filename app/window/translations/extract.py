@@ -52,18 +52,18 @@ class _Reader(ast.NodeVisitor):
         self._meaning: list[str | None] = [None]  # of a plain ``tr``, by function
         self.found: list[tuple[str, str]] = []
 
-    def visit_ImportFrom(self, node: ast.ImportFrom) -> None:  # noqa: N802
+    def visit_ImportFrom(self, node: ast.ImportFrom) -> None:
         """Take ``from app.window.words import tr`` for what it is."""
         if any(one.name == "tr" and one.asname is None for one in node.names):
             self._meaning[-1] = (node.module or "").rpartition(".")[2]
 
-    def visit_ClassDef(self, node: ast.ClassDef) -> None:  # noqa: N802
+    def visit_ClassDef(self, node: ast.ClassDef) -> None:
         """Enter a class; its name is the context of ``self.tr``."""
         self._classes.append(node.name)
         self.generic_visit(node)
         self._classes.pop()
 
-    def visit_FunctionDef(self, node: ast.FunctionDef) -> None:  # noqa: N802
+    def visit_FunctionDef(self, node: ast.FunctionDef) -> None:
         """Enter a function; one named ``tr`` says what ``tr`` means in its file."""
         if node.name == "tr":
             self._meaning[-1] = _context_given(node)
@@ -72,7 +72,7 @@ class _Reader(ast.NodeVisitor):
         self.generic_visit(node)
         self._meaning.pop()
 
-    def visit_Assign(self, node: ast.Assign) -> None:  # noqa: N802
+    def visit_Assign(self, node: ast.Assign) -> None:
         """Take ``tr = self.tr`` for what it is."""
         target = node.targets[0]
         if isinstance(target, ast.Name) and target.id == "tr":
@@ -83,7 +83,7 @@ class _Reader(ast.NodeVisitor):
                     self._meaning[-1] = self._context(value)
         self.generic_visit(node)
 
-    def visit_Call(self, node: ast.Call) -> None:  # noqa: N802
+    def visit_Call(self, node: ast.Call) -> None:
         """Note the text of a call of ``tr``, whichever it is."""
         named = node.func.attr if isinstance(node.func, ast.Attribute) else ""
         plain = isinstance(node.func, ast.Name) and node.func.id == "tr"

@@ -1008,6 +1008,10 @@
    <translation>Dun&amp;kles Design</translation>
   </message>
   <message>
+   <source>The window speaks it from the next start on.</source>
+   <translation>Das Fenster spricht sie ab dem nächsten Start.</translation>
+  </message>
+  <message>
    <source>&amp;File</source>
    <translation>&amp;Datei</translation>
   </message>
@@ -1022,6 +1026,10 @@
   <message>
    <source>&amp;View</source>
    <translation>&amp;Ansicht</translation>
+  </message>
+  <message>
+   <source>L&amp;anguage</source>
+   <translation>S&amp;prache</translation>
   </message>
   <message>
    <source>E&amp;vening</source>
@@ -4669,7 +4677,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   </message>
   <message>
    <source>scale</source>
-   <translation type="unfinished" />
+   <translation>Maßstab</translation>
   </message>
   <message>
    <source>Vehicle {n}: scale</source>

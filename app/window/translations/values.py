@@ -44,7 +44,9 @@ def values_shown() -> dict[str, list[str]]:
     found["option"] = [
         text for one in ALL for each in one.options for text in (each.name, each.choice, each.note)
     ]
-    found["colour"] = [text for one in ALL for each in one.colours for text in (each.name, each.note)]
+    found["colour"] = [
+        text for one in ALL for each in one.colours for text in (each.name, each.note)
+    ]
     found["step"] = [each.step.title for one in ALL for each in one.steps]
     # The last word on cautions stands in two views.
     found["TonightView"] = found["words"] = [LAST_WORD]

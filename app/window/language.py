@@ -1,0 +1,60 @@
+"""The language of the window: that of the system, English, or another that is written.
+
+English stands in the source; every other language is a compiled file in
+``translations``.  A text without a translation stays English.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QSettings, QTranslator
+
+FILES = Path(__file__).with_name("translations")
+KEY = "language"  # of the settings
+
+
+class Language(StrEnum):
+    """What the person has chosen."""
+
+    SYSTEM = "system"
+    ENGLISH = "en"
+    GERMAN = "de"
+
+
+OWN_NAMES = {Language.ENGLISH: "English", Language.GERMAN: "Deutsch"}  # never translated
+
+
+def chosen(settings: QSettings) -> Language:
+    """Return the language in the settings; what is unknown there counts as the system's."""
+    wanted = str(settings.value(KEY, Language.SYSTEM.value))
+    return Language(wanted) if wanted in list(Language) else Language.SYSTEM
+
+
+def locale_of(language: Language) -> QLocale:
+    """Return the locale of a language, in the person's own territory where that is known."""
+    system = QLocale.system()
+    if language is Language.SYSTEM:
+        return system
+    kind = {Language.ENGLISH: QLocale.Language.English, Language.GERMAN: QLocale.Language.German}
+    return QLocale(kind[language], system.territory())
+
+
+def install(app: QCoreApplication, settings: QSettings) -> list[QTranslator]:
+    """Let all that is made from now on speak the chosen language; return what translates.
+
+    Qt's own texts, as on the buttons of its dialogs, come first, so that ours count more.
+    """
+    locale = locale_of(chosen(settings))
+    QLocale.setDefault(locale)
+    found = []
+    qt_files = Path(QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
+    if locale.language() == QLocale.Language.English:
+        return []
+    for name, folder in (("qtbase", qt_files), ("tackfree", FILES)):
+        translator = QTranslator(app)
+        if translator.load(locale, name, "_", str(folder)):
+            app.installTranslator(translator)
+            found.append(translator)
+    return found
