@@ -8,7 +8,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import zip_longest
 
-from planner.passes import Pass, expand_all
+from planner.passes import Pass, expand, expand_all
 from planner.quantity.mixing import Measure, measures_of, mix_of
 from planner.quantity.takes import brush_of, takes
 from planner.values.book import Book
@@ -197,7 +197,14 @@ def planned_use(book: Book, plan: Plan | None, key: PassKey) -> tuple[Used, ...]
     Ask while the pass is still ahead in the plan: once it is begun its load
     is behind, and what stays in the cup is no longer known.
     """
-    one = next((each for each in expand_all(book) if each.key == key), None)
+    passes = (
+        one
+        for project in book.projects
+        for model in project.models
+        if (project.name, model.name) == (key.project, key.model)
+        for one in expand(project, model)
+    )
+    one = next((each for each in passes if each.key == key), None)
     if one is None:
         return ()
     placed = plan.placement(key) if plan else None

@@ -35,11 +35,14 @@ class Take:
 def takes(book: Book, one: Pass, airbrush: str = "") -> tuple[Take, ...]:
     """Return what a pass takes of every colour that is measured by volume, in its own order.
 
-    ``airbrush`` names the one it is sprayed with, where that is known.
+    ``airbrush`` names the one it is sprayed with, where that is known; the
+    only one that there is need not be named.
     """
     model = book.project(one.key.project).model(one.key.model)
     areas = areas_of(model)
-    fraction = transfer(one.step, brush_of(book, airbrush)).fraction
+    owned = book.gear.airbrushes
+    brush = owned[0] if not airbrush and len(owned) == 1 else brush_of(book, airbrush)
+    fraction = transfer(one.step, brush).fraction
     found = []
     for colour in dict.fromkeys(name for _, name in one.films):
         coating = book.coating(colour)

@@ -12,7 +12,6 @@ from planner.quantity.takes import takes
 from planner.values.book import Book
 from planner.values.plan import PassKey, Placement, Plan
 from planner.values.project import Logged
-from planner.values.step import Tool
 
 
 @dataclass(frozen=True)
@@ -76,7 +75,7 @@ def draws(book: Book, plan: Plan | None, passes: tuple[Ahead, ...]) -> tuple[Dra
     for each in passes:
         used = {one.coating: one.ml for one in each.begun.used} if each.begun else {}
         rest: dict[str, float] = defaultdict(float, used)
-        for take in takes(book, each.one, _airbrush(book, each)):
+        for take in takes(book, each.one, each.placed.airbrush if each.placed else ""):
             load = filled.get(each.one.key)
             ml = load.share_of(each.one.key) if load else take.ml
             for measure in measures_of(book, take.colour, ml):
@@ -93,11 +92,3 @@ def draws(book: Book, plan: Plan | None, passes: tuple[Ahead, ...]) -> tuple[Dra
                     )
                 )
     return tuple(found)
-
-
-def _airbrush(book: Book, each: Ahead) -> str:
-    """Return the airbrush of a pass: as planned, else the only one there is."""
-    if each.placed and each.placed.airbrush:
-        return each.placed.airbrush
-    owned = book.gear.airbrushes
-    return owned[0].name if each.one.step.tool is Tool.AIRBRUSH and len(owned) == 1 else ""

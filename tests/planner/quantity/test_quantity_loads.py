@@ -11,6 +11,7 @@ from planner.passes import expand_all
 from planner.quantity import fill, loads, share_of, takes, transfer, used_by
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Mix, Portion
+from planner.values.gear import Gear
 from planner.values.step import Application, Minutes, Stage, Step, Tool
 
 SPRAY = 0.30  # caught of the spray, assumed
@@ -95,7 +96,9 @@ def test_the_airbrush_s_own_transfer_counts() -> None:
     book = yard(cart("a", 591.84, (step("base", "sand"),)), airbrush=brush)
     one = the(book, "a", "base")
     assert takes(book, one, "fine")[0].ml == pytest.approx(5.20, abs=0.005)
-    assert takes(book, one)[0].ml == pytest.approx(11.27, abs=0.005)  # not known which
+    assert takes(book, one)[0].ml == pytest.approx(5.20, abs=0.005)  # the only one
+    two = replace(book, gear=Gear(airbrushes=(brush, replace(FINE, name="broad"))))
+    assert takes(two, one)[0].ml == pytest.approx(11.27, abs=0.005)  # not known which
     assert transfer(one.step, brush).status is None  # no claim of ours
     by_hand = yard(cart("a", 591.84, (step("base", "sand", Tool.BRUSH),)), airbrush=brush)
     assert takes(by_hand, the(by_hand, "a", "base"), "fine")[0].ml == pytest.approx(3.56, abs=0.01)

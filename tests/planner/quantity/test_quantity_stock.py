@@ -21,7 +21,7 @@ from amount_books import (
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.service.edits import log_fact
+from app.service.logbook import write as log_fact
 from app.service.stock import buy_bottles, count_bottle
 from planner.passes import expand_all
 from planner.quantity import (
