@@ -222,6 +222,8 @@ QMenuBar::item:selected {{ background: {gutter}; }}
 QToolButton:checked {{
     background: {stroke}; border: 2px solid {focus}; border-radius: 3px; font-weight: 600;
 }}
+QToolButton:focus {{ border: 2px solid {ink}; border-radius: 3px; }}
+QToolButton:focus:!checked {{ background: {sheet}; }}
 QSplitter::handle {{ background: {rule}; }}
 QScrollBar {{ background: transparent; border: none; margin: 0; }}
 QScrollBar:vertical {{ width: 12px; }}
