@@ -330,7 +330,8 @@ class Session(QObject):
         if self._book is None or self._picture is None:
             return
         planned = self._planned(key)
-        placed = self._picture.plan.placement(key)
+        plan = self._picture.plan
+        placed = plan.placement(key)
         length = planned
         if placed is not None and placed.start < self.now:
             length = self.now - placed.start
@@ -342,7 +343,7 @@ class Session(QObject):
                 self.now,
                 None if begun else length,
                 planned,
-                used=logbook.usual_use(book, key),
+                used=logbook.usual_use(book, key, plan),
                 air=gauge.last_read(book, self.now),
             )
         )

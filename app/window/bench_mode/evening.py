@@ -246,9 +246,10 @@ class Evening(QObject):
         minutes = row.minutes if job.entry is None else None
         before = self._session.book
         now = self._session.now
+        plan = self.picture.plan if self.picture else None
 
         def finished(book: Book) -> Edit:
-            used = logbook.usual_use(book, row.key)
+            used = logbook.usual_use(book, row.key, plan)
             air = gauge.last_read(book, now)
             return logbook.finish(book, row.key, now, minutes, row.minutes, used=used, air=air)
 
