@@ -19,8 +19,7 @@ from app.service.planning import Planned
 from planner.bench import BenchCalendar, calendar_of
 from planner.cure import Cure
 from planner.schedule.judge import Premises, Verdict, judge
-from planner.schedule.optimise.conflict import explain, infeasible
-from planner.schedule.optimise.search import Effort, improve
+from planner.schedule.optimise.effort import Effort
 from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.moment import zone_named
@@ -104,6 +103,11 @@ def explained(planned: Planned, book: Book) -> Planned:
     """Return a plan that leaves passes over with what clashes, where that is proven."""
     if not planned.plan.unplaced:
         return planned
+    from planner.schedule.optimise.conflict import (  # noqa: PLC0415 - see _work
+        explain,
+        infeasible,
+    )
+
     clashes = explain(book, planned.plan.now, planned.cure)
     return _planned(book, infeasible(planned.plan, clashes), planned.cure, planned.calendar)
 
@@ -128,6 +132,10 @@ def _planned(book: Book, plan: Plan, cure: Cure, calendar: BenchCalendar) -> Pla
 
 def _work(task: Task, theirs: Connection) -> None:
     """Improve, in the process; what the judge refuses is never sent."""
+    # The solver takes a good part of a second to import: only here, never at a start.
+    from planner.schedule.optimise.conflict import explain, infeasible  # noqa: PLC0415
+    from planner.schedule.optimise.search import improve  # noqa: PLC0415
+
     with contextlib.suppress(AttributeError, OSError):
         os.nice(10)  # whoever sits at the window comes first
     cure = Cure(task.book.room, zone_named(task.book.bench_time.zone))

@@ -15,9 +15,10 @@ from collections.abc import Hashable, Iterator, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from itertools import pairwise
-from typing import Generic, TypeVar
+from typing import TYPE_CHECKING, Generic, TypeVar
 
-import networkx as nx
+if TYPE_CHECKING:
+    import networkx as nx
 
 N = TypeVar("N", bound=Hashable)
 

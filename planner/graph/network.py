@@ -7,8 +7,7 @@ wrote on a step, ``after`` or a gate, can point back and close a cycle.
 from __future__ import annotations
 
 from itertools import groupby
-
-import networkx as nx
+from typing import TYPE_CHECKING
 
 from planner.graph.gates import gates_of
 from planner.passes import expand
@@ -18,6 +17,9 @@ from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.refusal import Refused
 
+if TYPE_CHECKING:
+    import networkx as nx
+
 
 def network(book: Book, project: Project, model: Model) -> nx.DiGraph[PassKey]:
     """Return the graph of a model's passes.
@@ -25,6 +27,8 @@ def network(book: Book, project: Project, model: Model) -> nx.DiGraph[PassKey]:
     Each node carries its `Pass` as ``one``, each edge the list of its
     `PassGate` as ``gates``.
     """
+    import networkx as nx  # noqa: PLC0415 - a good part of a start, and rarely needed then
+
     graph: nx.DiGraph[PassKey] = nx.DiGraph()
     for one in expand(project, model):
         graph.add_node(one.key, one=one)
@@ -48,6 +52,8 @@ def check_acyclic(book: Book) -> None:
             backwards = _pointing_back(model)
             if not backwards:
                 continue
+            import networkx as nx  # noqa: PLC0415
+
             try:
                 cycle = nx.find_cycle(network(book, project, model))
             except nx.NetworkXNoCycle:

@@ -7,14 +7,16 @@ within a layer, near the steps that it is linked with.
 from __future__ import annotations
 
 from dataclasses import dataclass
-
-import networkx as nx
+from typing import TYPE_CHECKING
 
 from planner.graph.network import network
 from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
+
+if TYPE_CHECKING:
+    import networkx as nx
 
 SWEEPS = 4  # times the layers are put in order, forwards and back
 
@@ -49,6 +51,8 @@ def layout_of(book: Book, project: Project, model: Model) -> Layout:
     Refused
         If steps wait for each other in a circle.
     """
+    import networkx as nx  # noqa: PLC0415 - a good part of a start, and not needed then
+
     graph: nx.DiGraph[str] = nx.DiGraph()
     graph.add_nodes_from(step.id for step in model.steps)
     for before, after in network(book, project, model).edges:

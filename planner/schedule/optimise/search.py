@@ -14,6 +14,7 @@ from planner.cure import Cure
 from planner.schedule.greedy import Search, attempt
 from planner.schedule.optimise import bounds
 from planner.schedule.optimise.board import NEVER, Board
+from planner.schedule.optimise.effort import PROOF_WORK, Effort
 from planner.schedule.optimise.lowest import Lowest
 from planner.schedule.optimise.master import Work
 from planner.schedule.optimise.reach import Reach, latest, reaches
@@ -37,19 +38,10 @@ LOOKS = (
 )
 PROVABLE = 130
 """More passes than this are not given to the whole master."""
-PROOF_WORK = (1.0, 4.0, 16.0, 60.0)  # deterministic seconds of the whole master, round by round
 FEW = 40  # passes for which the levels after the finish are proven as well
 REST_WORK = 1.0  # deterministic seconds for each of them
 NOTHING = Rest(None, None, {})
 NOISE_RULES = 6  # rules drawn at random before each roll
-
-
-@dataclass(frozen=True)
-class Effort:
-    """How much work a search may do: rolls of all evenings, and rounds of proof."""
-
-    rolls: int = 20
-    proofs: int = len(PROOF_WORK)
 
 
 @dataclass(frozen=True)

@@ -8,7 +8,7 @@ from app.service import demos
 from app.service.improving import Improver, Task, improvements
 from app.service.planning import plan
 from planner.schedule.judge import judge
-from planner.schedule.optimise.search import Effort
+from planner.schedule.optimise.effort import Effort
 
 
 def test_what_comes_is_sound_and_never_dearer() -> None:
