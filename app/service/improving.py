@@ -14,6 +14,7 @@ import time
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from multiprocessing.connection import Connection
+from threading import Thread
 
 from app.service.planning import Planned
 from planner.bench import BenchCalendar, calendar_of
@@ -52,14 +53,19 @@ class Improved:
 
 
 class Improver:
-    """One running improvement; `stop` it, or let it come to its own end."""
+    """One running improvement; `stop` it, or let it come to its own end.
+
+    Starting a process hands it the whole book, which takes as long as the
+    process needs to wake up; so it is done from a thread, and nobody waits.
+    """
 
     def __init__(self, task: Task) -> None:
         context = multiprocessing.get_context("spawn")
-        self._mine, theirs = context.Pipe(duplex=False)
-        self._process = context.Process(target=_work, args=(task, theirs), daemon=True)
-        self._process.start()
-        theirs.close()
+        self._mine, self._theirs = context.Pipe(duplex=False)
+        self._process = context.Process(target=_work, args=(task, self._theirs), daemon=True)
+        self._stopped = False
+        self._starting = Thread(target=self._start, daemon=True)
+        self._starting.start()
 
     def news(self) -> list[Improved]:
         """Return what has come since the last time, without waiting."""
@@ -72,13 +78,28 @@ class Improver:
     @property
     def running(self) -> bool:
         """Tell whether more may come."""
+        if self._starting.is_alive():
+            return True
         return self._process.is_alive() or self._waiting()
 
     def stop(self) -> None:
-        """End the process, whatever it does."""
+        """End the process, whatever it does; one that is waking up ends when it has."""
+        self._stopped = True
+        if not self._starting.is_alive():
+            self._end()
+
+    def _start(self) -> None:
+        with contextlib.suppress(OSError):
+            self._process.start()
+        self._theirs.close()
+        if self._stopped:
+            self._end()
+
+    def _end(self) -> None:
         if self._process.is_alive():
             self._process.kill()
-        self._process.join()
+        with contextlib.suppress(ValueError, AssertionError):
+            self._process.join()
         self._mine.close()
 
     def _waiting(self) -> bool:
