@@ -260,7 +260,8 @@ class Frame:
         if opens is None or not gate.place:
             return Lag(minutes=(opens.minutes or 0) if opens else 0)
         earlier = self.activities[self.ends[number][0]]
-        return Lag(0, dict(earlier.one.films)[gate.place], earlier.location, opens)
+        coating = dict(earlier.one.films)[gate.place]
+        return Lag(0, coating, earlier.location, opens, gate.pooled)
 
 
 class Groups:
@@ -282,12 +283,16 @@ class Groups:
 
 @dataclass(frozen=True)
 class Lag:
-    """Minutes, or the film of a coating at a location that must come to ``opens``."""
+    """Minutes, or the film of a coating at a location that must come to ``opens``.
+
+    The film counts ``pooled`` times its thickness.
+    """
 
     minutes: int
     coating: str = ""
     location: str = ""
     opens: Mark | None = None
+    pooled: float = 1.0
 
 
 def frame_of(book: Book) -> Frame:

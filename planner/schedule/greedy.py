@@ -148,6 +148,7 @@ class Search:
         self.floor: dict[int, int] = {}
         self.idle_stretches = 0
         self._setups: dict[str, int] = {}
+        self._plain: dict[int, tuple[float, ...]] = {}
         self._longest_lead = max(
             (
                 max(one.load_minutes, one.change_same_family, one.change_other_family)
@@ -315,6 +316,9 @@ class Search:
     def _rank(self, index: int) -> tuple[float, ...]:
         """Return a sort key: smaller goes first."""
         problem, rule, table = self.problem, self.rule, self.table
+        known = self._plain.get(index)
+        if known is not None and index not in table.left:
+            return known
         activity = problem.activities[index]
         tail = problem.tails[index]
         value = float(tail)
@@ -332,7 +336,10 @@ class Search:
         urgent = index in table.left or deadline < table.time + SOON
         allowed = activity.allowed
         pinned = allowed is not None and not any(one.end >= LAST_MINUTE for one in allowed)
-        return (not urgent, deadline if urgent else 0, not pinned, -value)
+        rank = (not urgent, deadline if urgent else 0, not pinned, -value)
+        if not (bound or activity.one.load or rule.noise or target is not None or urgent):
+            self._plain[index] = rank  # nothing on the table changes it
+        return rank
 
     def _setup(self, load: str) -> int:
         """Return the least set-up minutes for a load as the cups are at this moment."""

@@ -67,7 +67,7 @@ class Problem:
         if lag.opens is None:
             return lag.minutes
         coating = self.coatings[lag.coating]
-        film = Film(coating, coating.dry_film_um, lag.location, self.now)
+        film = Film(coating, coating.dry_film_um * lag.pooled, lag.location, self.now)
         opens = self.cure.opens_at(film, lag.opens, Band.LATE)
         return NEVER_TAIL if opens is None else opens - self.now
 
@@ -75,7 +75,8 @@ class Problem:
         """Return the film that a gate watches, laid by the minute ``laid``, melted into none."""
         earlier = self.activities[self.ends[gate][0]]
         coating = self.coatings[dict(earlier.one.films)[self.gates[gate].place]]
-        return Film(coating, coating.dry_film_um, earlier.location, laid)
+        thickness = coating.dry_film_um * self.gates[gate].pooled
+        return Film(coating, thickness, earlier.location, laid)
 
     def handle_minutes(self, index: int, laid: int) -> int:
         """Return how long an activity's films take to be dry to handle if laid at ``laid``."""

@@ -101,6 +101,8 @@ class Table:
         before = self.problem.ends[number][0]
         start, end = self.start[before], self.end[before]
         film = self.film(before, gate.place) if gate.place else None
+        if film is not None and gate.pooled != 1.0:
+            film = replace(film, thickness_um=film.thickness_um * gate.pooled)
         found = []
         for window in gate.windows:
             opens = self._opens(window.opens, film, end, Band.LATE)

@@ -252,12 +252,12 @@ class Films:
                 break
             key = upper.key
         span = self.case.spans[key]
-        return Laid(self.film(key, gate.place), span.start, span.end)
+        return Laid(_pooled(self.film(key, gate.place), gate), span.start, span.end)
 
     def unmerged(self, gate: PassGate) -> Laid:
         """Return what a gate would count from if films never melted together."""
         span = self.case.spans[gate.before]
-        film = self.bare(gate.before, gate.place) if gate.place else None
+        film = _pooled(self.bare(gate.before, gate.place), gate) if gate.place else None
         return Laid(film, span.start, span.end)
 
     @cached_property
@@ -277,6 +277,13 @@ class Films:
                 coat = Coat(key, place, start, absorbed, film, dry)
                 found[key.project, key.model, place.partition("/")[0]].append(coat)
         return found
+
+
+def _pooled(film: Film, gate: PassGate) -> Film:
+    """Return a film as thick as a gate takes it to be (definition 5)."""
+    if gate.pooled == 1.0:
+        return film
+    return replace(film, thickness_um=min(film.thickness_um * gate.pooled, THICKEST_UM))
 
 
 def _signature(film: Film) -> tuple[object, ...]:
