@@ -134,7 +134,7 @@ class ProjectPanel(QWidget):
         self.dated = QCheckBox(self.tr("Finish &by"))
         self.date = QDateEdit()
         self.date.setCalendarPopup(True)
-        self.date.setDisplayFormat("d MMM yyyy")
+        self.date.setDisplayFormat(words.date_form())
         self.date.setAccessibleName(self.tr("Date of the project"))
         self.date.setKeyboardTracking(False)
         self.date.setDate(QDate.currentDate().addDays(28))

@@ -32,8 +32,13 @@ def clock(minute: int, zone: ZoneInfo) -> str:
 
 def day(on: date | datetime, *, long: bool = False) -> str:
     """Return a date, "Thu 5 Mar" or "Thursday 5 March"."""
-    form = "dddd d MMMM" if long else "ddd d MMM"
+    form = tr("dddd d MMMM") if long else tr("ddd d MMM")
     return QLocale().toString(QDate(on.year, on.month, on.day), form)
+
+
+def date_form() -> str:
+    """Return how fields show a date, "5 Mar 2026"."""
+    return tr("d MMM yyyy")
 
 
 def day_of(minute: int, zone: ZoneInfo, *, long: bool = False) -> str:

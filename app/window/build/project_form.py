@@ -13,6 +13,7 @@ from app.service import edits as usual
 from app.service.build_edits import models, names
 from app.service.build_edits.advice import MOST_AT_ONCE
 from app.service.build_edits.spots import project_of
+from app.window import words
 from app.window.build.fields import Form, beside, calm, choice, fill, line, number, put, tick
 from app.window.labels import text
 from planner.values.book import Book
@@ -44,7 +45,7 @@ def dated(changed: Callable[[], object]) -> tuple[QCheckBox, QDateEdit]:
     """Return a box and the date that it switches on."""
     field = QDateEdit()
     field.setCalendarPopup(True)
-    field.setDisplayFormat("d MMM yyyy")
+    field.setDisplayFormat(words.date_form())
     field.setKeyboardTracking(False)
     field.setDate(QDate.currentDate().addDays(28))
     field.dateChanged.connect(lambda _date: changed())

@@ -53,7 +53,7 @@ class VehicleLine(QWidget):
         for one in orders:
             self.sequence.addItem(sequence_word(one.name), one.name)
             self.sequence.setItemData(
-                self.sequence.count() - 1, one.note, Qt.ItemDataRole.ToolTipRole
+                self.sequence.count() - 1, sequence_word(one.note), Qt.ItemDataRole.ToolTipRole
             )
         self.options = Chips(tr("Options of vehicle {n}").format(n=number))
         self.summary = text("", size=0.92)

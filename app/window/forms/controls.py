@@ -20,6 +20,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window import words
+
 HOURS = "HH:mm"
 UNSET = QDate(2000, 1, 1)  # a date that nobody has chosen yet
 
@@ -47,7 +49,7 @@ def date_edit(name: str = "") -> QDateEdit:
     """Return a control for a date, not set yet."""
     edit = QDateEdit()
     edit.setCalendarPopup(True)
-    edit.setDisplayFormat("d MMM yyyy")
+    edit.setDisplayFormat(words.date_form())
     edit.setAccessibleName(name)
     set_day(edit, date(UNSET.year(), UNSET.month(), UNSET.day()))
     return edit

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window import words
 from app.window.labels import Message, field_label, text
 from app.window.logbook.lines import Line
 from app.window.logbook.table import what
@@ -28,7 +29,6 @@ from planner.values.project import Logged, Used
 from planner.values.refusal import Refused
 
 UNREAD_C, UNREAD_PCT = -31.0, -1.0  # what a gauge that was not read stands at
-MOMENT = "ddd d MMM yy HH:mm"
 
 
 class EntryForm(QWidget):
@@ -202,7 +202,7 @@ def _coatings(line: Line, book: Book) -> list[str]:
 
 def _moment() -> QDateTimeEdit:
     edit = QDateTimeEdit()
-    edit.setDisplayFormat(MOMENT)
+    edit.setDisplayFormat(words.tr("ddd d MMM yy HH:mm"))
     edit.setCalendarPopup(True)
     return edit
 

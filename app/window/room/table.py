@@ -5,7 +5,14 @@ from __future__ import annotations
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QCoreApplication,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+)
 from PySide6.QtGui import QIcon
 
 from app.window import words
@@ -93,7 +100,8 @@ class TimesModel(QAbstractTableModel):
             return self.tr("⚠ {name} ({sign})").format(name=row.coating.name, sign=sign)
         if role == Qt.ItemDataRole.ToolTipRole:
             told = [f"{one.reason} ({one.source})" for one in row.advice]
-            return "\n".join([row.coating.name, row.coating.family.value, *told])
+            family = QCoreApplication.translate("family", row.coating.family.value)
+            return "\n".join([row.coating.name, family, *told])
         if role == Qt.ItemDataRole.DecorationRole:
             swatch = row.coating.swatch
             if swatch not in self._icons:
@@ -116,7 +124,7 @@ class TimesModel(QAbstractTableModel):
             early=words.when(one.early, self._zone, self._laid),
             late=words.when(one.late, self._zone, self._laid),
             minutes=one.figure.minutes,
-            status=one.figure.status.value,
+            status=QCoreApplication.translate("status", one.figure.status.value),
             source=one.figure.source,
         )
 

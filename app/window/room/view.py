@@ -39,7 +39,7 @@ class RoomView(QWidget):
         self.location = QComboBox()
         self.location.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.laid = QDateTimeEdit()
-        self.laid.setDisplayFormat("ddd d MMM HH:mm")
+        self.laid.setDisplayFormat(words.tr("ddd d MMM HH:mm"))
         self.laid.setCalendarPopup(True)
         self.laid.setKeyboardTracking(False)
         self.air_line = text("")

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QBrush,
     QColor,
@@ -164,7 +164,9 @@ class CrossSection(QWidget):
         painter.drawPolygon(QPolygonF(shape))
         painter.setPen(self._colours.colour("ink"))
         rect = QRectF(self._right() + 34, self._bottom(), self.width(), PLASTIC)
-        painter.drawText(rect, VCENTRE, self._stack.material)
+        painter.drawText(
+            rect, VCENTRE, QCoreApplication.translate("material", self._stack.material)
+        )
 
     def _film(self, painter: QPainter, band: Band) -> None:
         coat = band.coat

@@ -169,7 +169,7 @@ class LeftoverDialog(FormDialog):
         self.name = line(mixed.name if mixed else tr("jar 1"))
         self.amount = number(old.ml if old else 5, 0, 99_999, decimals=1, suffix=tr(" ml"))
         self.made = QDateTimeEdit()
-        self.made.setDisplayFormat("d MMM yyyy HH:mm")
+        self.made.setDisplayFormat(f"{words.date_form()} HH:mm")
         self.made.setCalendarPopup(True)
         self.made.setDateTime(QDateTime.fromString(f"{made:%Y-%m-%dT%H:%M}", "yyyy-MM-ddTHH:mm"))
         self._shown = self.made.dateTime()

@@ -111,7 +111,7 @@
   </message>
   <message>
    <source>every day, all day</source>
-   <translation>jeden Tag, ganztägig</translation>
+   <translation>täglich, ganztags</translation>
   </message>
   <message>
    <source>&amp;Where</source>
@@ -3033,7 +3033,7 @@ in {length}</translation>
   <name>PartForm</name>
   <message>
    <source>none</source>
-   <translation>keine</translation>
+   <translation>keiner</translation>
   </message>
   <message>
    <source>What it is held by while painted: a skewer, a clip, a cork</source>
@@ -3104,7 +3104,7 @@ in {length}</translation>
   </message>
   <message>
    <source>none</source>
-   <translation>keine</translation>
+   <translation>keines</translation>
   </message>
   <message>
    <source>photo</source>
@@ -3154,7 +3154,7 @@ in {length}</translation>
   </message>
   <message>
    <source>Place</source>
-   <translation>Ort</translation>
+   <translation>Stelle</translation>
   </message>
   <message>
    <source>Faces</source>
@@ -3253,7 +3253,7 @@ in {length}</translation>
   </message>
   <message>
    <source>none</source>
-   <translation>keine</translation>
+   <translation>keines</translation>
   </message>
   <message>
    <source>{n} models in one batch: the same colour on so many gets dull, and a mistake is made {n} times. Let one go first, or make two projects of them. (common practice, no source)</source>
@@ -3897,7 +3897,7 @@ in {length}</translation>
   </message>
   <message>
    <source>Takes</source>
-   <translation>Dauert</translation>
+   <translation>Braucht</translation>
   </message>
   <message>
    <source>There is</source>
@@ -3989,7 +3989,7 @@ in {length}</translation>
   </message>
   <message>
    <source>Place</source>
-   <translation>Ort</translation>
+   <translation>Stelle</translation>
   </message>
   <message>
    <source>What to do</source>
@@ -4209,7 +4209,7 @@ in {length}</translation>
   </message>
   <message>
    <source>none</source>
-   <translation>keine</translation>
+   <translation>nie</translation>
   </message>
   <message>
    <source>Hands are free until then</source>
@@ -5088,7 +5088,7 @@ Quelle: {source}</translation>
   <name>_StageForm</name>
   <message>
    <source>On</source>
-   <translation>Am</translation>
+   <translation>An</translation>
   </message>
   <message>
    <source>Stage</source>
@@ -5377,7 +5377,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>matte</source>
-   <translation>Mattlack</translation>
+   <translation>matt</translation>
   </message>
  </context>
  <context>
@@ -7863,6 +7863,10 @@ Quelle: {source}</translation>
    <translation>{day} {time}</translation>
   </message>
   <message>
+   <source>ddd d MMM yy HH:mm</source>
+   <translation>ddd d. MMM yy HH:mm</translation>
+  </message>
+  <message>
    <source>{stage}, {tool}</source>
    <translation>{stage}, {tool}</translation>
   </message>
@@ -8069,6 +8073,10 @@ Quelle: {source}</translation>
   <message>
    <source>closes {time}</source>
    <translation>schließt {time}</translation>
+  </message>
+  <message>
+   <source>ddd d MMM HH:mm</source>
+   <translation>ddd d. MMM HH:mm</translation>
   </message>
   <message>
    <source>Save a finishing order as a sequence</source>
@@ -8561,6 +8569,18 @@ Quelle: {source}</translation>
   <message>
    <source>{line}; surfaces are {margin:.1f} K above the dew point</source>
    <translation>{line}; Oberflächen liegen {margin:.1f} K über dem Taupunkt</translation>
+  </message>
+  <message>
+   <source>dddd d MMMM</source>
+   <translation>dddd, d. MMMM</translation>
+  </message>
+  <message>
+   <source>ddd d MMM</source>
+   <translation>ddd d. MMM</translation>
+  </message>
+  <message>
+   <source>d MMM yyyy</source>
+   <translation>d. MMM yyyy</translation>
   </message>
   <message>
    <source>{hours} h</source>
