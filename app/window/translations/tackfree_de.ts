@@ -1508,7 +1508,7 @@
   </message>
   <message>
    <source>One &amp;sequence</source>
-   <translation>Ein A&amp;blauf</translation>
+   <translation>Ein Abla&amp;uf</translation>
   </message>
   <message>
    <source>there is none</source>

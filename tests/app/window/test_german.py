@@ -1,0 +1,209 @@
+"""The window in German: every view speaks it, and nothing that has a translation stays English."""
+
+from __future__ import annotations
+
+import dataclasses
+import re
+from collections.abc import Iterator
+from datetime import date
+from typing import Any
+
+import pytest
+from PySide6.QtCore import QLocale, QObject, QSettings, Qt
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QComboBox,
+    QDoubleSpinBox,
+    QGroupBox,
+    QLabel,
+    QLineEdit,
+    QMenu,
+    QSpinBox,
+    QTableView,
+    QTabWidget,
+    QTreeView,
+    QWidget,
+)
+from small_book import NOW, small_book
+from window_steps import MakeWindow
+
+from app.service import demos
+from app.window import language, words
+from app.window.language import Language
+from app.window.main_window import MainWindow
+from app.window.translations import catalogue
+from planner.values.book import Book
+
+# Pages, and words that must stand on each; the German ones are the trade's (Grundierung,
+# Klarlack, griffest as DIN EN ISO 9117 has it) or plain words of the hobby.
+PAGES = {
+    "tonight": ["Heute Abend", "Fertig"],
+    "timeline": ["Zeitstrahl", "Alle Modelle"],
+    "room": ["Raum", "griffest"],
+    "stack": ["Schichtaufbau", "Befunde"],
+    "build": ["Bauplan", "Schritt hinzufügen"],
+    "sequences": ["Abläufe", "Modellen geben …"],
+    "what if": ["Was wäre, wenn", "Eine Änderung ausprobieren"],
+    "wishes": ["Wünsche", "Was am meisten zählt"],
+    "drying": ["Trocknet jetzt"],
+    "logbook": ["Logbuch"],
+    "stock": ["Vorrat", "Glanzgrad", "wasserverdünnbares Acryl"],
+    "shopping": ["Einkauf", "Zu kaufen"],
+    "bench time": ["Bastelzeit", "Ruhezeiten"],
+    "gear": ["Ausrüstung", "Trockenplätze"],
+}
+EMPTY = dataclasses.replace(small_book(), projects=())
+FIELD = re.compile(r"\{[^}]*\}")
+
+
+@pytest.fixture
+def german(qapp: QApplication, tmp_path) -> Iterator[None]:
+    """Let the window speak German for one test."""
+    before = QLocale()
+    settings = QSettings(str(tmp_path / "language.ini"), QSettings.Format.IniFormat)
+    settings.setValue(language.KEY, Language.GERMAN.value)
+    words.when.cache_clear()
+    translators = language.install(qapp, settings)
+    yield
+    for translator in translators:
+        qapp.removeTranslator(translator)
+    QLocale.setDefault(before)
+    words.when.cache_clear()
+
+
+def own_words(one: Any) -> set[str]:
+    """Return every string in a book: a person's own words, in whatever language."""
+    if isinstance(one, str):
+        return {one}
+    if dataclasses.is_dataclass(one):
+        return own_words([getattr(one, each.name) for each in dataclasses.fields(one)])
+    if isinstance(one, tuple | list):
+        return set().union(*map(own_words, one))
+    return set()
+
+
+def texts_in(top: QWidget) -> Iterator[str]:
+    """Yield what a window says in its widgets, menus, headers and for screen readers."""
+    for one in [top, *top.findChildren(QObject)]:
+        if isinstance(one, QWidget):
+            yield from (one.accessibleName(), one.toolTip(), one.accessibleDescription())
+        if isinstance(one, QLabel | QAbstractButton | QAction):
+            yield one.text()
+        elif isinstance(one, QLineEdit):
+            yield one.placeholderText()
+        elif isinstance(one, QMenu | QGroupBox):
+            yield one.title()
+        elif isinstance(one, QSpinBox | QDoubleSpinBox):
+            yield from (one.prefix(), one.suffix(), one.specialValueText())
+        elif isinstance(one, QComboBox):
+            yield from (one.itemText(at) for at in range(one.count()))
+        elif isinstance(one, QTabWidget):
+            yield from (one.tabText(at) for at in range(one.count()))
+        elif isinstance(one, QTableView | QTreeView) and one.model() is not None:
+            model = one.model()
+            yield from (
+                str(model.headerData(at, Qt.Orientation.Horizontal) or "")
+                for at in range(model.columnCount())
+            )
+            if isinstance(one, QTreeView):
+                yield from (str(model.index(at, 0).data() or "") for at in range(model.rowCount()))
+
+
+def whole(text: str) -> re.Pattern[str]:
+    """Return what a text looks like once its placeholders are filled."""
+    return re.compile(".+?".join(map(re.escape, FIELD.split(text))), re.DOTALL)
+
+
+def left_in_english(said: set[str], book: Book) -> set[str]:
+    """Return what is said in the words of a source text though there is a translation."""
+    known = catalogue.read(catalogue.HERE / "tackfree_de.ts")
+    german = set(known.values())
+    # Short ones, as "{a} and {b}", fit whatever the engine says in English.
+    told = [
+        whole(source)
+        for (_, source), text in known.items()
+        if text != source
+        and source not in german
+        and (not FIELD.search(source) or len(re.findall("[A-Za-z]{3}", source)) > 9)
+    ]
+    mine = own_words(book)
+    return {text for text in said - mine - german if any(one.fullmatch(text) for one in told)}
+
+
+def all_pages(window: MainWindow) -> dict[str, set[str]]:
+    """Return what each page says, together with the frame around it."""
+    found = {}
+    for page in window.pages:
+        window.show_page(page.name)
+        QApplication.processEvents()
+        found[page.name] = {text for text in texts_in(window) if text.strip()}
+    return found
+
+
+@pytest.mark.usefixtures("german")
+def test_every_view_speaks_german(make_window: MakeWindow) -> None:
+    book = demos.read("lone_lamplighter").book
+    window = make_window(book, demos.first_evening(book))
+    said = all_pages(window)
+    assert list(said) == list(PAGES)
+    for name, wanted in PAGES.items():
+        for word in wanted:
+            assert any(word in text for text in said[name]), (name, word)
+    everything = set().union(*said.values())
+    assert left_in_english(everything, book) == set()
+    assert not [text for text in everything if "{" in text]
+
+
+@pytest.mark.usefixtures("german")
+def test_an_empty_book_and_the_menus_speak_german(make_window: MakeWindow) -> None:
+    window = make_window(EMPTY, NOW)
+    said = all_pages(window)["tonight"]
+    assert {"Noch nichts auf dem Basteltisch", "&Datei", "S&prache"} <= said
+    assert left_in_english(said, EMPTY) == set()
+    bar = window.menuBar()
+    menus = [bar, *bar.findChildren(QMenu)]
+    assert len(menus) > 5
+    for menu in menus:
+        # The same two for each paper: A4 stands for both.
+        titles = [one.text() for one in menu.actions() if ", Letter" not in one.text()]
+        keys = re.findall(r"&(\w)", " ".join(titles).lower())
+        assert len(keys) == len(set(keys)), titles
+
+
+@pytest.mark.usefixtures("german")
+def test_dates_are_written_as_in_german() -> None:
+    # DIN 5008: the day as an ordinal with a full stop, the month by its name.
+    assert words.day(date(2026, 3, 5), long=True) == "Donnerstag, 5. März"
+
+
+def test_the_choice_is_kept_for_the_next_start(make_window: MakeWindow) -> None:
+    window = make_window(EMPTY, NOW)
+    names = [action.text() for action in window.commands.languages]
+    assert names == ["&Follow the system", "English", "Deutsch"]
+    assert window.commands.languages[0].isChecked()
+    window.commands.languages[2].trigger()
+    assert language.chosen(window.settings) is Language.GERMAN
+    assert any("next start" in label.text() for label in window.statusBar().findChildren(QLabel))
+    window.commands.languages[0].trigger()
+    assert language.chosen(window.settings) is Language.SYSTEM
+
+
+def test_what_the_settings_do_not_know_is_the_systems(tmp_path) -> None:
+    settings = QSettings(str(tmp_path / "language.ini"), QSettings.Format.IniFormat)
+    assert language.chosen(settings) is Language.SYSTEM
+    settings.setValue(language.KEY, "tlh")
+    assert language.chosen(settings) is Language.SYSTEM
+
+
+def test_english_installs_nothing(qapp: QApplication, tmp_path) -> None:
+    before = QLocale()
+    settings = QSettings(str(tmp_path / "language.ini"), QSettings.Format.IniFormat)
+    settings.setValue(language.KEY, Language.ENGLISH.value)
+    try:
+        assert language.install(qapp, settings) == []
+        assert QLocale().language() == QLocale.Language.English
+    finally:
+        QLocale.setDefault(before)
+    assert words.tr("&Stock") == "&Stock"
