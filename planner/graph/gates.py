@@ -47,6 +47,8 @@ class PassGate:
         Which end of ``after`` a closing binds.
     why, source
         Reason in plain words, and where it comes from.
+    pooled
+        How many times its thickness the film watched counts (definition 5).
     """
 
     before: PassKey
@@ -56,6 +58,7 @@ class PassGate:
     closing: Bound = Bound.START
     why: str = ""
     source: str = COMMON_PRACTICE
+    pooled: float = 1.0
 
     @property
     def is_order(self) -> bool:
@@ -96,7 +99,7 @@ class _Bench:
     coatings: dict[str, Coating]
     films: dict[str, list[_Film]] = field(default_factory=lambda: defaultdict(list))
     last: dict[str, PassKey] = field(default_factory=dict)
-    demanded: set[tuple[object, ...]] = field(default_factory=set)
+    demanded: dict[tuple[object, ...], float] = field(default_factory=dict)  # -> pooled
     masks: dict[str, PassKey] = field(default_factory=dict)  # covered place -> mask
     scope: dict[PassKey, list[_Film]] = field(default_factory=lambda: defaultdict(list))
     first_of: dict[str, Pass] = field(default_factory=dict)
@@ -189,13 +192,26 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
                 yield PassGate(film.key, one.key, place, windows, why=why, source="label")
             if asked is None or (windows and asked.state is State.DRY_TO_RECOAT):
                 continue  # the label's own windows say when a coat may follow
-            if (film.place, film.key, asked.state) in bench.demanded:
+            spot = (film.place, film.key, asked.state)
+            if bench.demanded.get(spot, 0.0) >= asked.pooled:
                 continue  # an earlier pass waited for it already
-            bench.demanded.add((film.place, film.key, asked.state))
-            if (mark := (*film.alike, asked.state)) not in seen:
+            bench.demanded[spot] = asked.pooled
+            if (mark := (*film.alike, asked.state, asked.pooled)) not in seen:
                 seen.add(mark)
-                opens = (Window(opens=Mark(state=asked.state)),)
-                yield PassGate(film.key, one.key, place, opens, why=asked.why, source=asked.source)
+                yield _waits(film, one, asked)
+
+
+def _waits(film: _Film, one: Pass, asked: Requirement) -> PassGate:
+    """Return the gate of a pass that waits for what is asked of a film."""
+    return PassGate(
+        film.key,
+        one.key,
+        film.place,
+        (Window(opens=Mark(state=asked.state)),),
+        why=asked.why,
+        source=asked.source,
+        pooled=asked.pooled,
+    )
 
 
 def _asked(

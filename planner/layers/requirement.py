@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.layers.kinds import below_kind, next_of
-from planner.layers.table import COMMON_PRACTICE, Next, row
+from planner.layers.table import COMMON_PRACTICE, RECESS, Next, row
 from planner.values.coating import Coating, Family, Finish, State
 from planner.values.step import Stage, Step
 
@@ -18,17 +18,24 @@ WHITE_SPIRIT_BORNE = frozenset({Family.ALKYD_ENAMEL, Family.ARTISTS_OIL, Family.
 
 @dataclass(frozen=True)
 class Requirement:
-    """A state that a film must have reached before an operation, and why."""
+    """A state that a film must have reached before an operation, and why.
+
+    ``pooled`` is how many times its thickness the film counts, where the
+    operation seeks out the recesses in which it has pooled.
+    """
 
     state: State
     why: str
     source: str = COMMON_PRACTICE
+    pooled: float = 1.0
 
 
 HANDLE = Requirement(State.DRY_TO_HANDLE, "fingers hold it firmly")
 RECOAT = Requirement(State.DRY_TO_RECOAT, "another coat goes over it")
 POOLS = Requirement(
-    State.SOLVENT_SAFE, "a wash pools in recesses, where the gloss is thickest and softest"
+    State.SOLVENT_SAFE,
+    "a wash pools in recesses, where the gloss is thickest and softest",
+    pooled=RECESS,
 )
 
 BY_HAND = frozenset({Stage.TURN, Stage.JOIN, Stage.CLEAN})
@@ -79,7 +86,7 @@ def requirement(
     if _pools(step, kinds, below) and not sheltered:
         asked.append(POOLS)
     if asked:
-        return max(asked, key=lambda one: _LATEST.index(one.state))
+        return max(asked, key=lambda one: (_LATEST.index(one.state), one.pooled))
     return None if sheltered else RECOAT
 
 
@@ -99,9 +106,9 @@ def _by_table(kind: Next, below: Coating, laid_by: Step | None) -> Requirement |
 
 
 def _pools(step: Step, kinds: tuple[Next, ...], below: Coating) -> bool:
+    thin = Next.WATERBORNE in kinds and step.stage in (Stage.WASH, Stage.FILTER)
     return (
-        step.stage in (Stage.WASH, Stage.FILTER)
-        and Next.WATERBORNE in kinds
+        (thin or Next.WASH in kinds)
         and below.finish is Finish.GLOSS
         and below.family in (Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER)
     )

@@ -25,6 +25,11 @@ BLISTERS = "US Army TB 43-0242 (1991) par. 5-2 (urethane over lacquer)"
 LATE_RECOAT = "UFC 3-190-06 par. 2.2.3 (a cured thermoset gives no bite)"
 ISO_PRINT_FREE = "ISO 9117-6 print-free; the use for masking is common practice"
 
+RECESS = 1.5
+"""How much thicker a gloss film counts under a wash: it has pooled in the recesses
+that the wash runs into.  Chosen so that the day which most people wait becomes
+nearly two, the longest that is told of recesses: common practice, no source."""
+
 
 class Verdict(StrEnum):
     """What a layer, or a step, is judged to be."""
@@ -184,11 +189,12 @@ TABLE: tuple[Row, ...] = (
     Row(Next.CHIP_FLUID, Below.DECAL, _B, _RECOAT, "wet rubbing would tear the decals"),
     Row(Next.CHIP_FLUID, Below.CHIP_FLUID, _S, _RECOAT, "a second layer of the same"),
     Row(Next.CHIP_FLUID, Below.POWDER, _X, _RECOAT, "loose pigment floats up in the fluid"),
-    # decals and their softening fluid
+    # decals and their softening fluid, a weak solvent: a night to a day on gloss, where
+    # print-free would be two; on enamel the shorter wait is told (24 to 48 h)
     Row(Next.DECAL, Below.BARE, _X, None, "decals hold badly on bare plastic and silver on it"),
-    Row(Next.DECAL, Below.WATERBORNE, _B, _PRINT, _SILVER, sound_if_smooth=True),
-    Row(Next.DECAL, Below.LACQUER, _B, _PRINT, _SILVER, sound_if_smooth=True),
-    Row(Next.DECAL, Below.CLEAR, _B, _PRINT, _SILVER, sound_if_smooth=True),
+    Row(Next.DECAL, Below.WATERBORNE, _B, _SAFE, _SILVER, sound_if_smooth=True),
+    Row(Next.DECAL, Below.LACQUER, _B, _SAFE, _SILVER, sound_if_smooth=True),
+    Row(Next.DECAL, Below.CLEAR, _B, _SAFE, _SILVER, sound_if_smooth=True),
     Row(Next.DECAL, Below.YOUNG_ENAMEL, _B, _PRINT, "softening fluid attacks young enamel"),
     Row(Next.DECAL, Below.AGED_ENAMEL, _B, _PRINT, _SILVER, sound_if_smooth=True),
     Row(Next.DECAL, Below.OIL, _X, _PRINT, "decals slide off a greasy wash; seal it first"),

@@ -21,7 +21,7 @@ from judge_cases.making import (
     work,
 )
 
-from planner.values.coating import Clock, Family, Mark, Preparation, State, Window
+from planner.values.coating import Clock, Family, Finish, Mark, Preparation, State, Window
 from planner.values.plan import Plan
 from planner.values.step import Bound, Gate, Stage
 
@@ -112,6 +112,25 @@ def not_yet_dry_to_recoat() -> Case:
     opens = ready(of, "sand", State.DRY_TO_RECOAT, at("18:10"))
     sound = plan(of, FIRST, do("top", piece(opens, 10)))
     return Case(of, sound, plan(of, FIRST, do("top", "18:10-18:20")))
+
+
+GLOSS = replace(coating("gloss"), finish=Finish.GLOSS)
+
+
+@breaks(6)
+def a_wash_over_gloss_that_has_pooled() -> Case:
+    """Half as thick again (definition 5), exponent 1.5: 100 min become 184, before the band."""
+    of = book(
+        paint("shine", "hull/deck", coat="gloss", stage=Stage.VARNISH),
+        paint("grime", "hull/deck", coat="oil", stage=Stage.OIL_WASH),
+        coatings=(GLOSS,),
+    )
+    first = do("shine", "18:00-18:10")
+    flat = ready(of, "gloss", State.SOLVENT_SAFE, at("18:10"))
+    pooled = ready(of, "gloss", State.SOLVENT_SAFE, at("18:10"), um=30)
+    assert flat + 75 < pooled
+    sound = plan(of, first, do("grime", on_bench(of, pooled)))
+    return Case(of, sound, plan(of, first, do("grime", piece(flat, 10))))
 
 
 @breaks(6)

@@ -114,7 +114,7 @@ def test_what_each_operation_waits_for() -> None:
     clear = coat(Stage.VARNISH, "gloss clear", name="clear", role=Role.SEAL)
     assert _asked(coat(Stage.CAMO, "acrylic"), "acrylic") is State.DRY_TO_RECOAT
     assert _asked(work(Stage.MASK), "acrylic") is State.PRINT_FREE
-    assert _asked(coat(Stage.DECAL, "decal sheet"), "gloss clear") is State.PRINT_FREE
+    assert _asked(coat(Stage.DECAL, "decal sheet"), "gloss clear") is State.SOLVENT_SAFE
     assert _asked(wash, "gloss clear", clear) is State.SOLVENT_SAFE
     assert _asked(coat(Stage.CAMO, "lacquer"), "enamel") is State.DRY_THROUGH
     assert _asked(coat(Stage.MATTE, "matte clear"), "oil") is State.DRY_THROUGH

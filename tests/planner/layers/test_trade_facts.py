@@ -7,12 +7,16 @@ from dataclasses import replace
 import pytest
 from coat_books import book_of, coat, part, work
 
+from planner.cure import Cure, Film
 from planner.graph.gates import PassGate, gates_of
 from planner.layers.findings import Finding, Verdict, find
 from planner.layers.hiding import coats_to_hide
+from planner.layers.table import RECESS
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.model import Material, Part
+from planner.values.moment import zone_named
+from planner.values.room import AirPoint, Location, Room
 from planner.values.step import Application, Bound, Minutes, Role, Stage, Step, Tool
 
 PRIME = coat(Stage.PRIME, "grey primer", name="prime")
@@ -259,6 +263,77 @@ def test_a_seal_shelters_the_coats_below_from_a_wash() -> None:
     book = book_of(*FINISHED)
     assert _states(book, "wash", "seal") == {State.SOLVENT_SAFE}
     assert _states(book, "wash", "base") == set()
+
+
+def _pooled(book: Book, after: str) -> set[float]:
+    return {gate.pooled for gate in _gates(book, after) if not gate.is_order}
+
+
+@pytest.mark.parametrize("gloss", ["gloss clear", "gloss lacquer"])
+@pytest.mark.parametrize(
+    ("stage", "wash"),
+    [(Stage.WASH, "gloss wash"), (Stage.OIL_WASH, "oil"), (Stage.WASH, "enamel")],
+)
+def test_a_wash_over_gloss_waits_for_the_film_in_the_recesses(
+    stage: Stage, wash: str, gloss: str
+) -> None:
+    """There a day was too short and up to two are told; elsewhere the film is as it is."""
+    top = coat(Stage.VARNISH, gloss, name="top")
+    flat = coat(Stage.VARNISH, "matte clear", name="flat")
+    over = coat(stage, wash, name="wash")
+    assert _pooled(book_of(PRIME, top, over), "wash") == {1.5}
+    assert _pooled(book_of(PRIME, flat, over), "wash") == {1.0}
+    assert _pooled(book_of(PRIME, top, flat, over), "wash") == {1.0}
+    again = coat(Stage.DETAIL, "acrylic", name="spots")
+    assert _pooled(book_of(PRIME, top, again), "spots") == {1.0}
+
+
+def test_a_wait_for_the_flat_film_is_not_one_for_the_recesses() -> None:
+    """An enamel detail waited until the gloss bears white spirit; a wash waits on."""
+    gloss = coat(Stage.VARNISH, "gloss clear", name="gloss")
+    detail = coat(Stage.DETAIL, "enamel", name="detail")
+    wash = coat(Stage.OIL_WASH, "oil", name="wash")
+    ways = {
+        order: [
+            gate.pooled
+            for gate in gates_of(book, book.projects[0], book.projects[0].models[0])
+            if gate.before.step == "gloss" and gate.windows[0].opens
+        ]
+        for order, book in (
+            ("detail first", book_of(PRIME, gloss, detail, wash)),
+            ("wash first", book_of(PRIME, gloss, wash, detail)),
+        )
+    }
+    assert ways == {"detail first": [1.0, 1.5], "wash first": [1.5]}
+
+
+@pytest.mark.parametrize("gloss", ["gloss clear", "gloss lacquer"])
+def test_decals_wait_until_softening_fluid_does_no_harm(gloss: str) -> None:
+    """Not for tape, which asks a print-free film: pressing decals is gentler."""
+    bed = coat(Stage.VARNISH, gloss, name="bed", role=Role.DECAL_BED)
+    book = book_of(PRIME, bed, coat(Stage.DECAL, "decal sheet", name="decals"))
+    assert _states(book, "decals", "bed") == {State.SOLVENT_SAFE}
+    assert _pooled(book, "decals") == {1.0}
+
+
+@pytest.mark.parametrize("temperature_c", [18, 23])
+@pytest.mark.parametrize("gloss", ["gloss clear", "gloss lacquer"])
+def test_gloss_clear_bears_decals_after_a_night_and_a_wash_after_a_day(
+    gloss: str, temperature_c: float
+) -> None:
+    """Decals: overnight (12 h) to 24 h.  Washes: 24 h was too short along recesses, up to twice."""
+    book = book_of(PRIME)
+    air = (AirPoint(at="00:00", temperature_c=temperature_c, humidity_pct=50),)
+    cure = Cure(
+        Room(locations=(Location(name="bench", drying_places=1, workdays=air),)), zone_named("UTC")
+    )
+    flat = Film(book.coating(gloss), book.coating(gloss).dry_film_um, "bench", 0)
+    recess = replace(flat, thickness_um=flat.thickness_um * RECESS)
+    decals = cure.ready_at(flat, State.SOLVENT_SAFE)
+    wash = cure.ready_at(recess, State.SOLVENT_SAFE)
+    assert decals is not None
+    assert wash is not None
+    assert 12 * 60 <= decals <= 24 * 60 < wash <= 48 * 60
 
 
 def test_a_water_wash_waits_longer_on_gloss_than_on_matte() -> None:
