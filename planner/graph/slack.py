@@ -10,7 +10,7 @@ proves nothing.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import networkx as nx
 
@@ -138,6 +138,8 @@ class _Walk:
         """Return the windows of a gate that open at all, as bounds on the start."""
         start, end = self.spans[gate.before]
         film = self._film(gate.before, gate.place) if gate.place else None
+        if film is not None and gate.pooled != 1.0:
+            film = replace(film, thickness_um=film.thickness_um * gate.pooled)
         tail = one.minutes if gate.closing is Bound.END else 1  # half-open: start < closing
         found = []
         for window in gate.windows:
