@@ -58,6 +58,8 @@ _POWDER = Caution(
     "common practice, no source",
 )
 
+WRITTEN = (_MIST, _VAPOUR, _TWO_PACK, _RAGS, _GLUE, _BLADE, _POWDER)  # all but the estimate
+
 _SOLVENT_BORNE = frozenset(
     {
         Family.SOLVENT_LACQUER,

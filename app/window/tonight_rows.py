@@ -251,14 +251,13 @@ class WorkLine(Row):
         line.setSpacing(6)
         line.addWidget(WarningMark(self.colours), 0, Qt.AlignmentFlag.AlignTop)
         told = caution in self._told
-        shown = caution.text.partition(":")[0] if told else caution.text
+        whole = words.caution_text(caution.text)
+        shown = whole.partition(":")[0] if told else whole
         label = text(shown, size=0.92)
         label.setToolTip(
-            self.tr("{caution}\nSource: {source}").format(
-                caution=caution.text, source=caution.source
-            )
+            self.tr("{caution}\nSource: {source}").format(caution=whole, source=caution.source)
         )
-        label.setAccessibleName(caution.text)
+        label.setAccessibleName(whole)
         line.addWidget(label, 1)
         return holder
 

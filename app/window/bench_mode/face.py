@@ -275,7 +275,7 @@ def _places(job: Job, look: Look, page: int) -> QWidget:
 
 
 def _caution(caution: Caution, look: Look) -> QWidget:
-    return _warned(caution.text, look)
+    return _warned(words.caution_text(caution.text), look)
 
 
 def _warned(told: str, look: Look) -> QWidget:

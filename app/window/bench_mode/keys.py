@@ -101,4 +101,9 @@ def caps(shown: list[tuple[str, str]], colours: Colours, scale: float) -> QWidge
 
 def of_deeds(deeds: list[Deed]) -> list[tuple[str, str]]:
     """Return caps and words of deeds, in the order of the keys."""
-    return [(binding.cap, deed_word(binding.deed)) for binding in BINDINGS if binding.deed in deeds]
+    space = words.tr("Space")  # the one cap that is a word and not a sign
+    return [
+        (space if binding.cap == "Space" else binding.cap, deed_word(binding.deed))
+        for binding in BINDINGS
+        if binding.deed in deeds
+    ]

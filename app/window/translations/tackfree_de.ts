@@ -5100,6 +5100,37 @@ Quelle: {source}</translation>
   </message>
  </context>
  <context>
+  <name>caution</name>
+  <message>
+   <source>Spray mist: extract it, and wear a mask that stops particles and vapour; a dust mask stops no vapour.</source>
+   <translation>Sprühnebel: Absaugen und eine Maske tragen, die Partikel und Dampf zurückhält; eine Staubmaske hält keinen Dampf zurück.</translation>
+  </message>
+  <message>
+   <source>Solvent vapour: air the room well; no flame, spark or unsealed motor near it.</source>
+   <translation>Lösemitteldampf: Den Raum gut lüften; keine Flamme, keine Funken, kein ungekapselter Motor in der Nähe.</translation>
+  </message>
+  <message>
+   <source>A two-pack with isocyanate must not be sprayed in a hobby room: it can cause asthma, filters give no warning by smell. Read which hardener it has.</source>
+   <translation>Ein Zweikomponentenlack mit Isocyanat darf nicht im Bastelzimmer gesprüht werden: Er kann Asthma auslösen, und Filter warnen nicht durch Geruch. Lesen Sie nach, welchen Härter er hat.</translation>
+  </message>
+  <message>
+   <source>Rags with drying oil heat themselves and can catch fire: spread them flat outdoors, or keep them under water in a closed metal can.</source>
+   <translation>Lappen mit trocknendem Öl erwärmen sich von selbst und können sich entzünden: Im Freien flach ausbreiten oder unter Wasser in einer geschlossenen Blechdose aufbewahren.</translation>
+  </message>
+  <message>
+   <source>Cyanoacrylate bonds skin at once and its vapour stings (limit 0.2 ppm): gloves, fresh air, eyes away.</source>
+   <translation>Sekundenkleber (Cyanacrylat) klebt Haut sofort zusammen, und sein Dampf reizt (Grenzwert 0,2 ppm): Handschuhe, frische Luft, Augen fernhalten.</translation>
+  </message>
+  <message>
+   <source>Blade: cut away from the fingers, and change it before it needs force.</source>
+   <translation>Klinge: Von den Fingern weg schneiden und wechseln, bevor sie Kraft braucht.</translation>
+  </message>
+  <message>
+   <source>Pigment dust: do not blow it about, and do not breathe it.</source>
+   <translation>Pigmentstaub: Nicht aufwirbeln und nicht einatmen.</translation>
+  </message>
+ </context>
+ <context>
   <name>colour</name>
   <message>
    <source>primer</source>
@@ -7075,6 +7106,10 @@ Quelle: {source}</translation>
    <translation>verlassen</translation>
   </message>
   <message>
+   <source>Space</source>
+   <translation>Leertaste</translation>
+  </message>
+  <message>
    <source>it looks good without</source>
    <translation>es sieht ohne gut aus</translation>
   </message>
@@ -7645,10 +7680,6 @@ Quelle: {source}</translation>
   <message>
    <source>go to the next control</source>
    <translation>zum nächsten Bedienelement</translation>
-  </message>
-  <message>
-   <source>Space</source>
-   <translation>Leertaste</translation>
   </message>
   <message>
    <source>tick off a place; press a button</source>

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from enum import StrEnum
 
-from planner.cautions import LAST_WORD
+from planner.cautions import LAST_WORD, WRITTEN
 from planner.cure.family_times import Status
 from planner.layers.table import Verdict
 from planner.sequences.built_in import ALL
@@ -48,6 +48,7 @@ def values_shown() -> dict[str, list[str]]:
         text for one in ALL for each in one.colours for text in (each.name, each.note)
     ]
     found["step"] = [each.step.title for one in ALL for each in one.steps]
+    found["caution"] = [one.text for one in WRITTEN]
     # The last word on cautions stands in two views.
     found["TonightView"] = found["words"] = [LAST_WORD]
     return {context: _once(texts) for context, texts in found.items()}

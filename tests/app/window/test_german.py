@@ -39,7 +39,7 @@ from planner.values.book import Book
 # Pages, and words that must stand on each; the German ones are the trade's (Grundierung,
 # Klarlack, griffest as DIN EN ISO 9117 has it) or plain words of the hobby.
 PAGES = {
-    "tonight": ["Heute Abend", "Fertig"],
+    "tonight": ["Heute Abend", "Fertig", "Sprühnebel: Absaugen"],
     "timeline": ["Zeitstrahl", "Alle Modelle"],
     "room": ["Raum", "griffest"],
     "stack": ["Schichtaufbau", "Befunde"],
@@ -152,7 +152,7 @@ def test_every_view_speaks_german(make_window: MakeWindow) -> None:
         for word in wanted:
             assert any(word in text for text in said[name]), (name, word)
     everything = set().union(*said.values())
-    assert left_in_english(everything, book) == set()
+    assert left_in_english({*everything, "Add step"}, book) == {"Add step"}  # it would be seen
     assert not [text for text in everything if "{" in text]
 
 
