@@ -44,7 +44,13 @@ def next_of(stage: Stage, role: Role | None, family: Family | None) -> tuple[Nex
     if family is None or family not in BY_FAMILY:
         return last
     washes = family in OIL_BORNE and stage in WASH_STAGES
-    return (Next.WASH if washes else BY_FAMILY[family], *last)
+    hard = (Next.HARD,) if dries_hard(stage, family) else ()
+    return (Next.WASH if washes else BY_FAMILY[family], *hard, *last)
+
+
+def dries_hard(stage: Stage, family: Family) -> bool:
+    """Tell whether a film is stiff enough to crack over a soft one."""
+    return family is Family.TWO_PACK or (family is Family.SOLVENT_LACQUER and stage in CLEAR_STAGES)
 
 
 def seals(step: Step, coating: Coating) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from planner.layers.finding import Finding, Scene
-from planner.layers.kinds import WASH_STAGES
+from planner.layers.kinds import WASH_STAGES, dries_hard
 from planner.layers.over import primer_before, swap_families
 from planner.layers.stack import Moment
 from planner.layers.strength import SPIRIT, strength_of
@@ -30,6 +30,16 @@ def material(scene: Scene) -> Iterator[Finding]:
                 soft,
                 "enamel and sprays from a can stay tacky on soft polymer for weeks, or for ever",
                 swap_families(scene, moment, tuple(soft), Family.WATERBORNE_ACRYLIC),
+            )
+        stiff = [place for place, name in laid if _cracks(scene, moment, place, name)]
+        if stiff := [place for place in stiff if place not in soft]:
+            yield scene.found(
+                "hard coat on soft polymer",
+                Verdict.NEVER,
+                moment,
+                stiff,
+                "soft polymer bends, and a hard film on it cracks and flakes",
+                swap_families(scene, moment, tuple(stiff), Family.WATERBORNE_ACRYLIC),
             )
         cracked = [
             place
@@ -69,6 +79,12 @@ def _stays_tacky(scene: Scene, moment: Moment, part: Part, name: str) -> bool:
         return True
     solvent = strength_of(scene.book, name) >= SPIRIT
     return moment.step.tool is Tool.CAN and solvent
+
+
+def _cracks(scene: Scene, moment: Moment, place: str, name: str) -> bool:
+    if _part(scene, place).material is not Material.SOFT:
+        return False
+    return dries_hard(moment.step.stage, scene.book.coating(name).family)
 
 
 def _part(scene: Scene, place: str) -> Part:

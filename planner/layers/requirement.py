@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.layers.kinds import below_kind, next_of
-from planner.layers.table import COMMON_PRACTICE, RECESS, Next, row
+from planner.layers.table import COMMON_PRACTICE, RECESS, Next, Verdict, row
 from planner.values.coating import Coating, Family, Finish, State
 from planner.values.step import Stage, Step
 
@@ -91,8 +91,8 @@ def requirement(
 
 
 def _stopped(kind: Next, *, sheltered: bool, barred: bool) -> bool:
-    """Tell whether what lies between stops it; tape and the last coat feel every film."""
-    if kind in (Next.TAPE, Next.MATTE):
+    """Tell whether what lies between stops it; tape, hard and last coats feel every film."""
+    if kind in (Next.TAPE, Next.MATTE, Next.HARD):
         return False
     return barred if kind in (Next.LACQUER, Next.TWO_PACK) else sheltered
 
@@ -102,6 +102,8 @@ def _by_table(kind: Next, below: Coating, laid_by: Step | None) -> Requirement |
     if found is None:
         return None
     line = row(kind, found)
+    if kind is Next.HARD and line.verdict is Verdict.SOUND:
+        return None  # what its own kind asks is enough
     return Requirement(line.state, line.reason, line.source) if line.state else None
 
 

@@ -23,6 +23,7 @@ SOLUBLE = "UFC 3-190-06 par. 2.4, 4.2.4 (solvent-soluble film under strong solve
 SAME_TYPE = "UFC 3-190-06 par. 4.2.4 (same generic type over itself)"
 BLISTERS = "US Army TB 43-0242 (1991) par. 5-2 (urethane over lacquer)"
 LATE_RECOAT = "UFC 3-190-06 par. 2.2.3 (a cured thermoset gives no bite)"
+SOFT_BELOW = "TM 43-0139 par. 5-20 (a coat over too soft an undercoat, or one not dry, splits up)"
 ISO_PRINT_FREE = "ISO 9117-6 print-free; the use for masking is common practice"
 
 RECESS = 1.5
@@ -56,6 +57,7 @@ class Next(StrEnum):
     ENAMEL = "an enamel or oil coat"
     WASH = "an oil or white-spirit wash"
     TWO_PACK = "a two-pack coat"
+    HARD = "a hard coat (lacquer clear, two-pack)"
     CHIP_FLUID = "chipping fluid"
     DECAL = "decals and their softening fluid"
     MATTE = "the last coat"
@@ -115,6 +117,8 @@ _RUBBED = "wet rubbing would lift a colour that is not thoroughly dry"
 _WINDOW = "inside its recoat window, or scuffed"
 _BEADS = "the fluid beads on enamel and grips badly"
 _WRINKLE = "strong solvent swells and wrinkles a half-hardened oil film"
+_CRACKS = "a hard film cracks over one that is still soft, even with a barrier between"
+_BEARS = "hard enough to carry a hard film"
 
 TABLE: tuple[Row, ...] = (
     # a waterborne coat
@@ -177,6 +181,18 @@ TABLE: tuple[Row, ...] = (
     Row(Next.TWO_PACK, Below.DECAL, _W, _RECOAT, "first passes as mist, or the decals wrinkle"),
     Row(Next.TWO_PACK, Below.CHIP_FLUID, _X, _RECOAT, "it is too hard to be chipped"),
     Row(Next.TWO_PACK, Below.POWDER, _W, _RECOAT, "the spray darkens loose pigment"),
+    # a hard coat: what it asks beside its own kind, of every film however deep
+    Row(Next.HARD, Below.BARE, _S, None, "nothing soft lies there"),
+    Row(Next.HARD, Below.WATERBORNE, _S, _RECOAT, _BEARS),
+    Row(Next.HARD, Below.LACQUER, _S, _RECOAT, _BEARS),
+    Row(Next.HARD, Below.CLEAR, _S, _RECOAT, _BEARS),
+    Row(Next.HARD, Below.YOUNG_ENAMEL, _W, _THROUGH, _CRACKS, SOFT_BELOW),
+    Row(Next.HARD, Below.AGED_ENAMEL, _W, _THROUGH, _CRACKS, SOFT_BELOW),
+    Row(Next.HARD, Below.OIL, _W, _THROUGH, _CRACKS, SOFT_BELOW),
+    Row(Next.HARD, Below.TWO_PACK, _S, _RECOAT, _BEARS),
+    Row(Next.HARD, Below.DECAL, _S, _RECOAT, _BEARS),
+    Row(Next.HARD, Below.CHIP_FLUID, _S, _RECOAT, _BEARS),
+    Row(Next.HARD, Below.POWDER, _S, _RECOAT, _BEARS),
     # chipping fluid
     Row(Next.CHIP_FLUID, Below.BARE, _X, None, "chips would show, and lift to, bare plastic"),
     Row(Next.CHIP_FLUID, Below.WATERBORNE, _W, _THROUGH, _RUBBED),

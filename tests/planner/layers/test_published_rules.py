@@ -5,11 +5,12 @@ from __future__ import annotations
 import pytest
 from coat_books import book_of, coat
 
+from planner.graph.gates import gates_of
 from planner.layers.findings import Finding, Verdict, find
 from planner.layers.hiding import lightness
 from planner.layers.mixing import unmixable
 from planner.values.book import Book
-from planner.values.coating import Family, Mark, Mix, Portion, Preparation, Window
+from planner.values.coating import Family, Mark, Mix, Portion, Preparation, State, Window
 from planner.values.step import Gate, Role, Stage
 
 PRIME = coat(Stage.PRIME, "grey primer", name="prime")
@@ -73,6 +74,32 @@ def test_strong_solvent_enters_the_undercoat() -> None:
     assert rule in _rules(book_of(PRIME, young, lacquer))
     assert rule in _rules(book_of(PRIME, young, thin, lacquer))
     assert rule not in _rules(book_of(PRIME, young, barrier, lacquer))
+
+
+@pytest.mark.parametrize("soft", [(Stage.BASE, "enamel"), (Stage.OIL_WASH, "oil")])
+@pytest.mark.parametrize(
+    ("clear", "state"),
+    [
+        ("gloss lacquer", State.DRY_THROUGH),
+        ("two-pack clear", State.DRY_THROUGH),
+        ("gloss clear", None),
+    ],
+)
+def test_a_hard_coat_waits_for_what_is_soft_below_a_barrier(
+    soft: tuple[Stage, str], clear: str, state: State | None
+) -> None:
+    """TM 43-0139 par. 5-20: too soft an undercoat, or one not thoroughly dry, splits the coat."""
+    barrier = coat(Stage.VARNISH, "gloss clear", name="barrier", role=Role.BARRIER)
+    steps = (coat(*soft, name="soft"), barrier, coat(Stage.VARNISH, clear, name="clear"))
+    book = book_of(PRIME, *steps)
+    project = book.projects[0]
+    asked = {
+        window.opens.state
+        for gate in gates_of(book, project, project.models[0])
+        for window in gate.windows
+        if (gate.before.step, gate.after.step) == ("soft", "clear") and window.opens
+    }
+    assert asked == ({state} if state else set())
 
 
 def test_a_mix_bites_like_its_strongest_thinner() -> None:

@@ -176,6 +176,26 @@ def test_what_a_soft_polymer_forbids(material: Material, step: Step, sound: bool
     assert (find(book) == ()) is sound
 
 
+@pytest.mark.parametrize(
+    ("material", "stage", "coating", "sound"),
+    [
+        (Material.SOFT, Stage.VARNISH, "two-pack clear", False),
+        (Material.SOFT, Stage.VARNISH, "gloss lacquer", False),
+        (Material.SOFT, Stage.VARNISH, "gloss clear", True),
+        (Material.STYRENE, Stage.VARNISH, "gloss lacquer", True),
+    ],
+)
+def test_a_hard_coat_cracks_where_soft_polymer_bends(
+    material: Material, stage: Stage, coating: str, sound: bool
+) -> None:
+    book = book_of(PRIME, coat(stage, coating, name="clear"), parts=(part(material=material),))
+    found = _rules(book)
+    assert set(found) == (set() if sound else {"hard coat on soft polymer"})
+    for one in found.values():
+        assert one.mend is not None
+        assert find(one.mend.apply(book)) == ()
+
+
 def test_strong_thinner_cracks_snapped_styrene_but_not_a_primed_one() -> None:
     snapped: tuple[Part, ...] = (part(stressed=True),)
     lacquer = coat(Stage.PRIME, "lacquer", name="strong")

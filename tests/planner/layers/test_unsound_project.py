@@ -30,6 +30,7 @@ FAULTS = {
     ("models[1].steps[4]", "a lacquer coat over enamel younger than two weeks"),
     ("models[1].steps[5]", "underside reached without a turn"),
     ("models[1].steps[6]", "painted faces glued"),
+    ("models[1].steps[8]", "hard coat on soft polymer"),
     ("models[2].steps[3]", "masking tape over chipping fluid"),
     ("models[2].steps[8]", "chip rub without chipping fluid"),
     ("models[2].steps[9]", "chipping fluid never overcoated"),
