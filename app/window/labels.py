@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtGui import QFont, QPaintEvent
+from PySide6.QtWidgets import QComboBox, QLabel, QWidget
 
 
 def text(
@@ -35,6 +35,22 @@ def field_label(words_: str, buddy: QWidget) -> QLabel:
     # Hinted letters may be wider than Qt measures them.
     label.setMinimumWidth(label.fontMetrics().horizontalAdvance(words_) + 4)
     return label
+
+
+class NarrowCombo(QComboBox):
+    """A list as wide as its words, and narrower where a view must; then the tooltip has all."""
+
+    def __init__(self, letters: int = 8) -> None:
+        super().__init__()
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        around = self.sizeHint().width() - 7 * self.fontMetrics().horizontalAdvance("x")
+        self.setMinimumWidth(self.fontMetrics().averageCharWidth() * letters + around)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Paint, and keep the tooltip true, however the words have come."""
+        if self.toolTip() != self.currentText():
+            self.setToolTip(self.currentText())
+        super().paintEvent(event)
 
 
 class Message(QLabel):

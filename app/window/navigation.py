@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QAction, QFont, QPainter, QPaintEvent
-from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QSizePolicy, QVBoxLayout, QWidget
 
 from app.window import strokes
 from app.window.palette import LIGHT, Colours
@@ -23,6 +23,7 @@ class ViewButton(QAbstractButton):
         self.setCheckable(True)
         self.setChecked(action.isChecked())
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Maximum)
         self.clicked.connect(action.trigger)
         action.toggled.connect(self.setChecked)
 
@@ -30,6 +31,11 @@ class ViewButton(QAbstractButton):
         """Return a size for the name in its larger letters."""
         metrics = self.fontMetrics()
         return QSize(int(metrics.horizontalAdvance(self.text()) * 1.2) + 40, metrics.height() * 2)
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802
+        """Return the least size, for screens on which fourteen views stand close together."""
+        hint = self.sizeHint()
+        return QSize(hint.width(), int(self.fontMetrics().height() * 1.6))
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint the name, with its stroke if chosen and a frame if it has the keys."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex, QPoint, Qt, QTimer, Signal
+from PySide6.QtCore import QModelIndex, QPoint, QSize, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
@@ -79,6 +79,8 @@ class TimelinePage(QWidget):
         tree.setAccessibleName(self.tr("The timeline as a list"))
         tree.setAlternatingRowColors(True)
         tree.setUniformRowHeights(True)
+        # Lines are as high as the first, which has no swatch.
+        tree.setIconSize(QSize(12, 12))
         tree.setFrameShape(QTreeView.Shape.NoFrame)
         tree.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
         header = tree.header()

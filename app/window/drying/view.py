@@ -65,8 +65,10 @@ class DryingView(QWidget):
         for each in (self.tacky, self.dry):
             line.addWidget(each)
         line.addStretch(1)
-        line.addWidget(self.desktop)
-        line.addWidget(self.sound)
+        boxes = QVBoxLayout()
+        boxes.addWidget(self.desktop)
+        boxes.addWidget(self.sound)
+        line.addLayout(boxes)
         column.addLayout(line)
         self.tacky.clicked.connect(lambda: self._look(reached=False))
         self.dry.clicked.connect(lambda: self._look(reached=True))

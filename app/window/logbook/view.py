@@ -6,7 +6,6 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QComboBox,
     QFileDialog,
     QFrame,
     QHBoxLayout,
@@ -22,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from app.service import logbook, pace
 from app.window import words
-from app.window.labels import field_label, text
+from app.window.labels import NarrowCombo, field_label, text
 from app.window.logbook.form import EntryForm
 from app.window.logbook.lines import Line, Sort, lines
 from app.window.logbook.pace_panel import PacePanel
@@ -52,8 +51,8 @@ class LogbookView(QWidget):
         self.search = QLineEdit()
         self.search.setClearButtonEnabled(True)
         self.search.setPlaceholderText(self.tr("model, step, coating, note"))
-        self.project = QComboBox()
-        self.kind = QComboBox()
+        self.project = NarrowCombo()
+        self.kind = NarrowCombo()
         for told, sort in (
             (self.tr("everything"), None),
             (self.tr("work"), Sort.WORK),

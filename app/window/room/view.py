@@ -6,7 +6,6 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QDate, QDateTime, QSignalBlocker, Qt, QTime
 from PySide6.QtWidgets import (
-    QComboBox,
     QDateTimeEdit,
     QHBoxLayout,
     QHeaderView,
@@ -17,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
-from app.window.labels import field_label, text
+from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
 from app.window.room.facts import coating_times, course
@@ -36,8 +35,7 @@ class RoomView(QWidget):
         super().__init__(parent)
         self._picture: Picture | None = None
         self._colours: Colours | None = None
-        self.location = QComboBox()
-        self.location.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.location = NarrowCombo()
         self.laid = QDateTimeEdit()
         self.laid.setDisplayFormat(words.tr("ddd d MMM HH:mm"))
         self.laid.setCalendarPopup(True)

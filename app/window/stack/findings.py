@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from app.window import words
@@ -14,6 +14,8 @@ from app.window.palette import LIGHT, Colours
 from app.window.stack.model import verdict_word
 from planner.layers.choices import Choice
 from planner.layers.finding import Finding
+
+WIDTH = (225, 300)  # the least and the most, px
 
 
 class FindingsPanel(QScrollArea):
@@ -34,7 +36,13 @@ class FindingsPanel(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAccessibleName(self.tr("Findings"))
+        self.setMinimumWidth(WIDTH[0])
+        self.setMaximumWidth(WIDTH[1])
         self.buttons: list[QPushButton] = []
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        """Return the usual width."""
+        return QSize(WIDTH[1], super().sizeHint().height())
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours, from the next findings on."""

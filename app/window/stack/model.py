@@ -14,6 +14,7 @@ from PySide6.QtCore import (
     Qt,
 )
 
+from app.service.hard_clear import HardClear
 from app.window import words
 from app.window.stack.facts import Coat, PlaceStack
 from app.window.timeline.tree import swatch_icon
@@ -55,6 +56,16 @@ def coat_name(coat: Coat) -> str:
     return words.tr("{name}, coat {coat} of {coats}").format(
         name=coat.name, coat=coat.key.coat, coats=coat.coats
     )
+
+
+def hard_line(one: HardClear, zone: ZoneInfo, now: int) -> str:
+    """Return from when on a model may get a hard clear, and what holds it."""
+    if one.opens is None:
+        return words.tr("No date for a hard clear, because of {coating} on {place}").format(
+            coating=one.coating, place=one.place
+        )
+    form = words.tr("A hard clear at the earliest: {time}, because of {coating} on {place}")
+    return form.format(time=words.when(one.opens, zone, now), coating=one.coating, place=one.place)
 
 
 def coat_time(coat: Coat, zone: ZoneInfo, now: int) -> str:

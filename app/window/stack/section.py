@@ -80,7 +80,7 @@ class CrossSection(QWidget):
         self._chosen: Coat | None = None
         self._zone, self._now = ZoneInfo("UTC"), 0
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(420, 260)
+        self.setMinimumSize(310, 200)
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
@@ -105,7 +105,7 @@ class CrossSection(QWidget):
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return a size for a dozen films."""
-        return QSize(560, 420)
+        return QSize(460, 420)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         """Choose the film under the pointer."""

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QHBoxLayout,
     QHeaderView,
     QSplitter,
@@ -13,15 +12,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.window.labels import field_label, text
+from app.service.hard_clear import hard_clears
+from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
 from app.window.stack.facts import Coat, PlaceStack, stacks
 from app.window.stack.findings import FindingsPanel
-from app.window.stack.model import SIGNS, CoatsModel
+from app.window.stack.model import SIGNS, CoatsModel, hard_line
 from app.window.stack.section import CrossSection
-
-ASIDE = 300
 
 
 class StackView(QWidget):
@@ -39,10 +37,9 @@ class StackView(QWidget):
         super().__init__(parent)
         self._picture: Picture | None = None
         self._stacks: tuple[PlaceStack, ...] = ()
-        self.which = QComboBox()
-        self.place = QComboBox()
-        for combo in (self.which, self.place):
-            combo.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.which = NarrowCombo()
+        self.place = NarrowCombo()
+        self.hard = text("", size=0.92)
         self.section = CrossSection()
         self.model = CoatsModel(self)
         self.table = QTableView()
@@ -80,12 +77,12 @@ class StackView(QWidget):
         line.addWidget(self.place)
         line.addStretch(1)
         head.addLayout(line)
+        head.addWidget(self.hard)
         self.splitter = QSplitter(Qt.Orientation.Vertical)
         self.splitter.addWidget(self.section)
         self.splitter.addWidget(self.table)
         self.splitter.setSizes([430, 190])
         self.splitter.setChildrenCollapsible(False)
-        self.findings.setFixedWidth(ASIDE)
         body = QHBoxLayout()
         body.setSpacing(6)
         body.addWidget(self.splitter, 1)
@@ -147,7 +144,21 @@ class StackView(QWidget):
             tuple(one for one in picture.findings if one.model in (chosen[1], "")),
             tuple(one for one in picture.choices if one.model == chosen[1]),
         )
+        self._show_hard(chosen)
         self._show_place()
+
+    def _show_hard(self, chosen: tuple[str, str]) -> None:
+        """Tell from when on the model may get a hard clear; nothing if no film of it is slow."""
+        assert self._picture is not None
+        mine = [
+            one
+            for one in hard_clears(self._picture.laid.table)
+            if (one.project, one.model) == chosen
+        ]
+        self.hard.setVisible(bool(mine))
+        self.hard.setText(
+            "\n".join(hard_line(one, self._picture.zone, self._picture.now) for one in mine)
+        )
 
     def _show_place(self) -> None:
         picture = self._picture
