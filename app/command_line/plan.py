@@ -6,7 +6,7 @@ import argparse
 
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
 from app.command_line.source import add_json, add_now, add_source, book_of, now_of
-from app.service import improving, paper, planning, words
+from app.service import hard_clear, improving, paper, planning, words
 from planner.values.moment import zone_named
 from planner.values.refusal import number_in
 from storage.exchange import dump_plan
@@ -54,6 +54,9 @@ def run(args: argparse.Namespace) -> int:
         evenings = words.count(plan.cost.stretches, "stretch", "stretches")
         answer(f"\n{evenings} of bench time, {plan.cost.setup_minutes} min of set-up")
         answer(paper.finish_text(plan, book))
+        table = hard_clear.laid_out(planned.book, plan, now, planned.cure, planned.calendar)
+        for one in hard_clear.hard_clears(table):
+            answer(hard_clear.line(one, zone))
         for line in paper.bounds_text(plan, zone):
             answer(line)
     return NOT_SOUND if plan.unplaced else FINE

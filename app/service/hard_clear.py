@@ -1,0 +1,79 @@
+"""From when on a model may get a hard clear: when its slow films are dry through."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from zoneinfo import ZoneInfo
+
+from app.service import words
+from planner.bench import BenchCalendar
+from planner.cure import Band, Cure
+from planner.layers.kinds import OIL_BORNE
+from planner.schedule.problem import Problem
+from planner.schedule.state import Table
+from planner.values.book import Book
+from planner.values.coating import State
+from planner.values.plan import Plan
+
+
+@dataclass(frozen=True)
+class HardClear:
+    """The earliest minute for a hard clear (lacquer, two-pack) on a model, and what holds it.
+
+    ``opens`` is None where the film never dries through in this air, or has
+    no place in the plan; ``coating`` on ``place`` is the last to be ready.
+    """
+
+    project: str
+    model: str
+    coating: str
+    place: str
+    opens: int | None
+
+
+def hard_clears(table: Table) -> tuple[HardClear, ...]:
+    """Return one for each model that gets films of enamel or oil, in order of the book.
+
+    Parameters
+    ----------
+    table
+        With all placed passes laid on it; dry-through is taken late.
+    """
+    slowest: dict[tuple[str, str], HardClear] = {}
+    for activity in table.problem.activities:
+        key = activity.one.key
+        for place, name in activity.one.films:
+            if table.problem.coatings[name].family not in OIL_BORNE:
+                continue
+            opens = None
+            if activity.index in table.end:
+                film = table.film(activity.index, place)
+                opens = table.problem.cure.ready_at(film, State.DRY_THROUGH, Band.LATE)
+            one = HardClear(key.project, key.model, name, place, opens)
+            before = slowest.get((key.project, key.model))
+            if before is None or _rank(one) > _rank(before):
+                slowest[key.project, key.model] = one
+    return tuple(slowest.values())
+
+
+def _rank(one: HardClear) -> tuple[bool, int]:
+    return one.opens is None, one.opens or 0
+
+
+def laid_out(book: Book, plan: Plan, now: int, cure: Cure, calendar: BenchCalendar) -> Table:
+    """Return the table with every pass of a plan laid on it, in order of time."""
+    problem = Problem(book, now, cure=cure, calendar=calendar)
+    table = Table(problem, now)
+    for one in sorted(plan.placements, key=lambda placed: (placed.start, placed.end)):
+        index = problem.index.get(one.key)
+        if index is not None and index not in table.end:
+            table.lay(index, one.start, one.end)
+    return table
+
+
+def line(one: HardClear, zone: ZoneInfo) -> str:
+    """Return it in one line."""
+    because = f"because of {one.coating} on {one.place}"
+    if one.opens is None:
+        return f"{one.model}: no date for a hard clear, {because}"
+    return f"{one.model}: a hard clear at the earliest {words.moment(one.opens, zone)}, {because}"
