@@ -44,17 +44,17 @@ def locale_of(language: Language) -> QLocale:
 def install(app: QCoreApplication, settings: QSettings) -> list[QTranslator]:
     """Let all that is made from now on speak the chosen language; return what translates.
 
-    Qt's own texts, as on the buttons of its dialogs, come first, so that ours count more.
+    Where there is no file of ours for a language, Qt's own texts, as on the buttons of its
+    dialogs, stay English as well.
     """
     locale = locale_of(chosen(settings))
     QLocale.setDefault(locale)
-    found = []
-    qt_files = Path(QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
     if locale.language() == QLocale.Language.English:
         return []
-    for name, folder in (("qtbase", qt_files), ("tackfree", FILES)):
-        translator = QTranslator(app)
-        if translator.load(locale, name, "_", str(folder)):
-            app.installTranslator(translator)
-            found.append(translator)
-    return found
+    ours, of_qt = QTranslator(app), QTranslator(app)
+    if not ours.load(locale, "tackfree", "_", str(FILES)):
+        return []
+    of_qt.load(locale, "qtbase", "_", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
+    for each in (of_qt, ours):  # the last one is asked first
+        app.installTranslator(each)
+    return [of_qt, ours]

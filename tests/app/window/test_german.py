@@ -207,3 +207,19 @@ def test_english_installs_nothing(qapp: QApplication, tmp_path) -> None:
     finally:
         QLocale.setDefault(before)
     assert words.tr("&Stock") == "&Stock"
+
+
+@pytest.mark.parametrize(("system", "said"), [("de_AT", "&Vorrat"), ("fr_FR", "&Stock")])
+def test_the_systems_language_is_taken_where_it_is_written(
+    qapp: QApplication, tmp_path, monkeypatch: pytest.MonkeyPatch, system: str, said: str
+) -> None:
+    before = QLocale()
+    monkeypatch.setattr(language, "locale_of", lambda _language: QLocale(system))
+    settings = QSettings(str(tmp_path / "language.ini"), QSettings.Format.IniFormat)
+    translators = language.install(qapp, settings)
+    try:
+        assert words.tr("&Stock") == said
+    finally:
+        for translator in translators:
+            qapp.removeTranslator(translator)
+        QLocale.setDefault(before)
