@@ -8438,6 +8438,14 @@ Quelle: {source}</translation>
    <translation>{name}, Schicht {coat} von {coats}</translation>
   </message>
   <message>
+   <source>No date for a hard clear, because of {coating} on {place}</source>
+   <translation>Kein Termin für harten Klarlack, wegen {coating} auf {place}</translation>
+  </message>
+  <message>
+   <source>A hard clear at the earliest: {time}, because of {coating} on {place}</source>
+   <translation>Harter Klarlack frühestens: {time}, wegen {coating} auf {place}</translation>
+  </message>
+  <message>
    <source>laid {time}</source>
    <translation>aufgetragen {time}</translation>
   </message>
