@@ -171,7 +171,7 @@ class Frame:
         pilots = [one.index for one in own if one.one.key.model == project.pilot]
         last = tuple(index for index in pilots if index not in ended)
         for one in own:
-            waits = last if not one.before and one.index not in pilots else ()
+            waits = last if (project.log or not one.before) and one.index not in pilots else ()
             self.activities[one.index] = replace(
                 one,
                 together=tuple(i for i in groups.of(one.index) if i != one.index),

@@ -73,12 +73,15 @@ def drying_places(board: Board) -> Least:
     problem = board.problem
     best = Least(board.facts.time, -1, "")
     for location in problem.places.values():
-        energy = 0
+        # Films of one unit dry side by side on its places: the longest one counts.
+        longest: dict[int, int] = {}
         for index in board.free:
             activity = problem.activities[index]
-            if activity.location == location.name and activity.wet and board.head[index] < NEVER:
-                stands = sum(stands for _, stands in activity.wet)
-                energy += stands * (board.least(index) + _least_wet(board, index))
+            if activity.location == location.name and board.head[index] < NEVER:
+                for unit, stands in activity.wet:
+                    taken = stands * (board.least(index) + _least_wet(board, index))
+                    longest[unit] = max(longest.get(unit, 0), taken)
+        energy = sum(longest.values())
         finish = board.starts[0] + energy // location.drying_places if board.starts else 0
         if finish > best.finish:
             text = f"wet films take {energy} place-minutes of {location.drying_places} places"

@@ -192,7 +192,6 @@ def test_drying_places_are_taken_one_after_the_other():
     assert half == pytest.approx(at("18:00") + 3 * (10 + 600 * LATE - 59) / 2, abs=3)
 
 
-@pytest.mark.xfail(reason="the films of one unit are summed, though they dry side by side")
 def test_a_unit_takes_its_drying_place_once():
     """Three coats side by side on one hull dry at the same time, on one drying place.
 
@@ -242,12 +241,14 @@ def test_no_bound_is_above_a_plan_that_holds(kinds, data):
     # Where films dry is settled beforehand: the bounds are of one place for each.
     of = replace(of, projects=tuple(_settled(one) for one in of.projects))
     plan = plan_book(of, NOW_MINUTE, tries=3)
-    assume(not plan.unplaced and judge(of, plan).accepted)
+    assert judge(of, plan).accepted
+    assume(not plan.unplaced)
     board = board_of(of, NOW_MINUTE)
     finish = NOW_MINUTE + plan.cost.finish
     assert bounds.path(board).finish <= finish
     assert bounds.hands(board).finish <= finish
     assert bounds.airbrush(board).finish <= finish
+    assert bounds.drying_places(board).finish <= finish
     assert bounds.least_late(board) <= plan.cost.late
 
 

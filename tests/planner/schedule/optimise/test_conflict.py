@@ -434,7 +434,8 @@ def test_every_demand_given_up_is_gone():
 def test_what_can_be_planned_contradicts_nothing(book):
     cure = cure_of(book)
     plan = plan_book(book, NOW_MINUTE, cure=cure)
-    if not plan.unplaced and judge(book, plan).accepted:
+    assert judge(book, plan).accepted
+    if not plan.unplaced:
         assert not contradicts(book, NOW_MINUTE, cure)
     bare = only(book, ())
     if contradicts(bare, NOW_MINUTE, cure):
