@@ -18,6 +18,7 @@ from app.service.document_markdown import markdown_of
 from app.service.exporting import export, export_sequence
 from app.service.record import build_record
 from app.service.sheet_file import Paper, sheet_bytes
+from app.window import words
 from app.window.picture import Picture
 from app.window.session import Session
 from planner.values.book import Book
@@ -49,7 +50,8 @@ class _Writing(QRunnable):
         except Exception:
             # A fault of the program must not end it.
             log.exception("export failed")
-            self._said.failed.emit(f"{self._path.name}: the program's log says what went wrong")
+            told = words.tr("{file}: the program's log says what went wrong")
+            self._said.failed.emit(told.format(file=self._path.name))
         else:
             self._said.done.emit(str(self._path), told)
 

@@ -20,6 +20,7 @@ from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.service.moves import moved
 from app.service.planning import Stopped, Unsound
+from app.window import words
 from app.window.picture import Change, Part, Picture, picture_of
 from planner.schedule.judge import Verdict
 from planner.schedule.where import chosen_in, settled
@@ -81,7 +82,7 @@ class _Planning(QRunnable):
         except Exception:
             # A fault of the program must neither hang the window nor end it.
             log.exception("planning failed")
-            message = "planning failed; the program's log says where"
+            message = words.tr("planning failed; the program's log says where")
             self._answers.failed.emit(asked.serial, message, asked.quick)
         else:
             self._answers.came.emit(asked.serial, picture, asked.quick)

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from app.service.edits import Edit
+from app.window import words
 from app.window.bench_mode.memory import Memory
 from app.window.session import Session
 from planner.values.book import Book
@@ -84,11 +85,13 @@ class Deeds:
         done, book = self._done[-1], self._session.book
         if book is None or book != done.after:
             self._done.clear()
-            return Refused("", "the book was changed elsewhere since; use the logbook or undo")
+            mend = words.tr("the book was changed elsewhere since; use the logbook or undo")
+            return Refused("", mend)
         if done.before != done.after:
             self._session.take_back()
             if self._session.book != done.before:
-                return Refused("", f'"{done.name}" could not be taken back')
+                mend = words.tr("“{deed}” could not be taken back").format(deed=done.name)
+                return Refused("", mend)
         self._done.pop()
         self.memory.text = done.memory
         return None

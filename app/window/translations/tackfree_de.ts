@@ -6854,6 +6854,14 @@ Quelle: {source}</translation>
    <translation>Auf Silbern prüfen: {work}</translation>
   </message>
   <message>
+   <source>the book was changed elsewhere since; use the logbook or undo</source>
+   <translation>das Buch wurde seither anderswo geändert; nehmen Sie das Logbuch oder „Rückgängig“</translation>
+  </message>
+  <message>
+   <source>“{deed}” could not be taken back</source>
+   <translation>„{deed}“ ließ sich nicht zurücknehmen</translation>
+  </message>
+  <message>
    <source>wet</source>
    <translation>nass</translation>
   </message>
@@ -7524,6 +7532,10 @@ Quelle: {source}</translation>
   <message>
    <source>{name}, two people</source>
    <translation>{name}, zwei Personen</translation>
+  </message>
+  <message>
+   <source>{file}: the program's log says what went wrong</source>
+   <translation>{file}: Das Protokoll des Programms sagt, was schiefging</translation>
   </message>
   <message>
    <source>mix {ml:.1f} ml: {drops}</source>
@@ -8370,6 +8382,10 @@ Quelle: {source}</translation>
    <translation>nein</translation>
   </message>
   <message>
+   <source>planning failed; the program's log says where</source>
+   <translation>Die Planung ist gescheitert; das Protokoll des Programms sagt, wo</translation>
+  </message>
+  <message>
    <source>enough</source>
    <translation>genug</translation>
   </message>
@@ -8439,7 +8455,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>No date for a hard clear, because of {coating} on {place}</source>
-   <translation>Kein Termin für harten Klarlack, wegen {coating} auf {place}</translation>
+   <translation>Kein Datum für einen harten Klarlack, wegen {coating} auf {place}</translation>
   </message>
   <message>
    <source>A hard clear at the earliest: {time}, because of {coating} on {place}</source>
@@ -8608,6 +8624,10 @@ Quelle: {source}</translation>
   <message>
    <source>{line}; surfaces are {margin:.1f} K above the dew point</source>
    <translation>{line}; Oberflächen liegen {margin:.1f} K über dem Taupunkt</translation>
+  </message>
+  <message>
+   <source>trying it failed; the program's log says where</source>
+   <translation>Das Ausprobieren ist gescheitert; das Protokoll des Programms sagt, wo</translation>
   </message>
   <message>
    <source>dddd d MMMM</source>

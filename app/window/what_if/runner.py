@@ -12,6 +12,7 @@ from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 from app.service import what_if
 from app.service.planning import Unsound
 from app.service.what_if import Outcome, Scenario
+from app.window import words
 from app.window.picture import Picture
 from app.window.session import Session
 from planner.values.book import Book
@@ -70,7 +71,7 @@ class _Job(QRunnable):
         except Exception:
             # A fault of the program must neither hang the window nor end it.
             log.exception("trying a change failed")
-            why = "trying it failed; the program's log says where"
+            why = words.tr("trying it failed; the program's log says where")
             self._answers.failed.emit(self._serial, self.scenario, why)
 
 

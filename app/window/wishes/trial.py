@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
 
 from app.service.edits import Edit
 from app.service.planning import Stopped, Unsound
+from app.window import words
 from app.window.picture import Picture, picture_of
 from app.window.session import Session
 from app.window.wishes import forbidding
@@ -60,7 +61,7 @@ class _Trying(QRunnable):
         except Exception:
             # A fault of the program must neither hang the window nor end it.
             log.exception("trying a wish failed")
-            why = "trying it failed; the program's log says where"
+            why = words.tr("trying it failed; the program's log says where")
         self._answers.came.emit(self._serial, self._edit, trial, why)
 
 
