@@ -3369,7 +3369,7 @@ in {length}</translation>
   </message>
   <message>
    <source>&amp;Beginning on</source>
-   <translation>Beginnend a&amp;m</translation>
+   <translation>Be&amp;ginnend am</translation>
   </message>
   <message>
    <source>&amp;People at the bench</source>
@@ -3517,7 +3517,7 @@ in {length}</translation>
   </message>
   <message>
    <source>&amp;Look after it</source>
-   <translation>&amp;Nachsehen nach</translation>
+   <translation>Nac&amp;hsehen nach</translation>
   </message>
   <message>
    <source>Marks</source>
@@ -3537,7 +3537,7 @@ in {length}</translation>
   </message>
   <message>
    <source>and with &amp;none of</source>
-   <translation>und mit &amp;keiner von</translation>
+   <translation>und mit keine&amp;r von</translation>
   </message>
  </context>
  <context>
