@@ -35,7 +35,7 @@ class ViewButton(QAbstractButton):
     def minimumSizeHint(self) -> QSize:  # noqa: N802
         """Return the least size, for screens on which fourteen views stand close together."""
         hint = self.sizeHint()
-        return QSize(hint.width(), int(self.fontMetrics().height() * 1.6))
+        return QSize(hint.width(), int(self.fontMetrics().height() * 1.8))
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint the name, with its stroke if chosen and a frame if it has the keys."""

@@ -7,8 +7,9 @@ from functools import partial
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QFrame,
     QHBoxLayout,
     QPushButton,
@@ -31,6 +32,9 @@ from planner.values.project import Logged
 
 GAP_SHOWN = 5  # shorter pauses are not worth a line [min]
 ASIDE_WIDTH = 276
+MOST = 2**24 - 1  # Qt's own "no maximum"
+ASIDE_HEIGHT = 180  # where it lies below the run sheet
+SIDE_BY_SIDE = 700  # the least width for both beside each other
 HEADROOM = 150  # pixels of what is past above what is next
 
 
@@ -58,7 +62,7 @@ class TonightView(QWidget):
         self._to_now = False
         self._kept: dict[Hashable, Row] = {}
         self.rows: list[Row] = []
-        line = QHBoxLayout(self)
+        self._line = line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(0)
         self._sheet = Sheet()
@@ -84,6 +88,20 @@ class TonightView(QWidget):
         """Show the run sheet of another plan."""
         self._picture = picture
         self._build()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Put what dries below the run sheet where the window is narrow."""
+        super().resizeEvent(event)
+        below = self.width() < SIDE_BY_SIDE
+        way = QBoxLayout.Direction.TopToBottom if below else QBoxLayout.Direction.LeftToRight
+        if self._line.direction() is not way:
+            self._line.setDirection(way)
+            self._aside_area.setMinimumSize(0, 0)
+            self._aside_area.setMaximumSize(MOST, MOST)
+            if below:
+                self._aside_area.setFixedHeight(ASIDE_HEIGHT)
+            else:
+                self._aside_area.setFixedWidth(ASIDE_WIDTH)
 
     def set_now(self, now: int) -> None:
         """Let the shade reach ``now``."""

@@ -44,6 +44,7 @@ class VehicleLine(QWidget):
         self.name, self.scale, self.sequence = QLineEdit(), QLineEdit(), QComboBox()
         self.name.setMaxLength(120)
         self.name.setPlaceholderText(tr("name of a vehicle, then Enter for the next"))
+        self.name.setToolTip(self.name.placeholderText())  # longer than a narrow field
         self.name.setAccessibleName(tr("Vehicle {n}: name").format(n=number))
         self.scale.setMaxLength(20)
         self.scale.setFixedWidth(70)
