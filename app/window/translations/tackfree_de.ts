@@ -3288,7 +3288,7 @@ in {length}</translation>
   </message>
   <message>
    <source>done {time}</source>
-   <translation>fertig {time}</translation>
+   <translation>bis {time}</translation>
   </message>
   <message>
    <source>set aside</source>
