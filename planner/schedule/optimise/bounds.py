@@ -82,6 +82,8 @@ def drying_places(board: Board) -> Least:
                     taken = stands * (board.least(index) + _least_wet(board, index))
                     longest[unit] = max(longest.get(unit, 0), taken)
         energy = sum(longest.values())
+        if not energy:
+            continue
         finish = board.starts[0] + energy // location.drying_places if board.starts else 0
         if finish > best.finish:
             text = f"wet films take {energy} place-minutes of {location.drying_places} places"
