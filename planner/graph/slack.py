@@ -10,9 +10,9 @@ proves nothing.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
-
-import networkx as nx
+from typing import TYPE_CHECKING
 
 from planner.cure import Band, Cure, Film
 from planner.graph.critical import CriticalPath, Lag, critical_path
@@ -26,8 +26,23 @@ from planner.values.plan import PassKey
 from planner.values.project import Logged, Project
 from planner.values.step import Bound
 
+if TYPE_CHECKING:
+    import networkx as nx
+
 NOW, DRY = "now", "all dry"  # nodes beside the passes
 LEAST_LEFT = 5  # of work under way (definition 23) [min]
+
+
+def _empty() -> nx.DiGraph[PassKey | str]:
+    import networkx as nx  # noqa: PLC0415 - a good part of a start, and rarely needed then
+
+    return nx.DiGraph()
+
+
+def _sorted(graph: nx.DiGraph[PassKey]) -> Iterator[PassKey]:
+    import networkx as nx  # noqa: PLC0415
+
+    yield from nx.topological_sort(graph)
 
 
 @dataclass(frozen=True)
@@ -59,7 +74,7 @@ def slack(book: Book, project: Project, now: int, cure: Cure) -> Slack:
     walk = _Walk(book, project, now, cure)
     for model in project.models:
         graph = network(book, project, model)
-        for key in nx.topological_sort(graph):
+        for key in _sorted(graph):
             gates = [
                 gate for _, _, data in graph.in_edges(key, data=True) for gate in data["gates"]
             ]
@@ -89,7 +104,7 @@ class _Walk:
     project: Project
     now: int
     cure: Cure
-    graph: nx.DiGraph[PassKey | str] = field(default_factory=nx.DiGraph)
+    graph: nx.DiGraph[PassKey | str] = field(default_factory=_empty)
     spans: dict[PassKey, tuple[int, int]] = field(default_factory=dict)
     films: dict[tuple[PassKey, str], Film] = field(default_factory=dict)
     top: dict[tuple[str, str], PassKey] = field(default_factory=dict)
