@@ -37,7 +37,7 @@ from app.window.translations import catalogue
 from planner.values.book import Book
 
 # Pages, and words that must stand on each; the German ones are the trade's (Grundierung,
-# Klarlack, griffest as DIN EN ISO 9117 has it) or plain words of the hobby.
+# Klarlack, griffest from memory) or plain words of the hobby.
 PAGES = {
     "tonight": ["Heute Abend", "Fertig", "Sprühnebel: Absaugen"],
     "timeline": ["Zeitstrahl", "Alle Modelle"],
