@@ -44,7 +44,7 @@ class Colours:
     paper, sheet, gutter
         Ground of the window, of what lies on it, and of the hours between.
     ink, soft
-        Text, and text of less weight; both at least 4.5 : 1 on all grounds.
+        Text, and text of less weight; both at least 4.5 : 1 on all grounds, chosen ones too.
     rule
         Hairlines.
     shade
@@ -119,7 +119,7 @@ DARK = Colours(
     caution=ORANGE,
     pinned=REDDISH_PURPLE,
     focus=SKY_BLUE,
-    stroke="#24506B",
+    stroke="#20465E",
 )
 
 
