@@ -78,7 +78,8 @@ def fit_in(table: Table, index: int, stretch: Stretch, time: int) -> Fit | None:
     activity = table.problem.activities[index]
     if activity.one.step.helper and stretch.people < 2:
         return None
-    if activity.together and table.bound_to(index) not in (None, stretch):
+    bound = activity.together and index not in table.left
+    if bound and table.bound_to(index) not in (None, stretch):
         return None
     begin = max(time, stretch.interval.start)
     if activity.one.step.tool is Tool.AIRBRUSH:

@@ -265,8 +265,9 @@ class Table:
     def bound_to(self, index: int) -> Stretch | None:
         """Return the stretch in which an activity must begin, because others have; or None."""
         for other in self.problem.activities[index].together:
-            if other in self.start and self.start[other] >= self.problem.now:
-                return self.problem.calendar.stretch_at(self.start[other])
+            begun = self.pieces.get(other)
+            if begun and begun[0].start >= self.problem.now:
+                return self.problem.calendar.stretch_at(begun[0].start)
         return None
 
     def fingers_from(self, index: int) -> int:
