@@ -23,9 +23,6 @@ class Lowest:
         The best bound so far.
     closed
         Nothing more can be proven this way.
-    shared_out
-        The stretch of each pass where all fit into the stretches up to the
-        bound, each by itself; empty where none was found.
     """
 
     def __init__(self, board: Board, links: list[Reach], least: Least) -> None:
@@ -33,7 +30,6 @@ class Lowest:
         self.least = least
         self.closed = least.stretch >= len(board.stretches) - 1
         self.cuts: list[Cut] = []
-        self.shared_out: dict[int, int] = {}
 
     def prove(self, work: Work) -> Least:
         """Work on the bound; return the best so far."""
@@ -48,7 +44,6 @@ class Lowest:
                 break
             elif not self._cut(numbers, work):
                 self.closed = True
-                self.shared_out = numbers
         return self.least
 
     def _ask(self, work: Work) -> tuple[Any, dict[int, int] | None]:

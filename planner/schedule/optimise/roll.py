@@ -33,6 +33,11 @@ class Look:
         What work is worth one stretch later.
     setup
         What a minute of set-up weighs beside a minute of work.
+    slack
+        How many times more work counts that could not wait at all; with
+        every stretch that it could wait, less.
+    seed
+        0 for work as it is; else each pass is worth a little more, at random.
     """
 
     ahead: int = 4

@@ -159,11 +159,15 @@ class _Improving:
         usual = self.book.preferences.order == USUAL_ORDER
         if self.rest != NOTHING or not usual or self.best.status is not Status.OPTIMAL:
             return False
+        goal = self._last_stretch()
+        # Where nothing but facts is left there may be no stretch at all.
+        if not self.board.free or goal >= len(self.board.ends):
+            return False
         if len(self.board.free) > FEW or self.stopped():
             return False
         work = Work(REST_WORK, seed=self.seed)
         finish = self.best.now + self.best.cost.finish
-        self.rest = least_rest(self.board, self.links, self._last_stretch(), finish, work)
+        self.rest = least_rest(self.board, self.links, goal, finish, work)
         table = as_shared_out(self.facts, self.board, self.rest.numbers)
         return table is not None and self._take(table, [])
 
