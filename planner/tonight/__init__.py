@@ -1,0 +1,29 @@
+"""The run sheet: what to do in one stretch of bench time, in order of the clock.
+
+It is read off a plan; nothing is decided here.
+"""
+
+from planner.tonight.rows import (
+    BenchRow,
+    Closing,
+    Coat,
+    Drying,
+    Row,
+    RunSheet,
+    WorkRow,
+)
+from planner.tonight.sheets import run_sheet, run_sheets
+from planner.tonight.work import swatch_of
+
+__all__ = [
+    "BenchRow",
+    "Closing",
+    "Coat",
+    "Drying",
+    "Row",
+    "RunSheet",
+    "WorkRow",
+    "run_sheet",
+    "run_sheets",
+    "swatch_of",
+]
