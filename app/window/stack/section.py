@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QCoreApplication, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QBrush,
     QColor,
@@ -18,6 +18,7 @@ from PySide6.QtGui import (
     QPaintEvent,
     QPen,
     QPolygonF,
+    QResizeEvent,
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -33,6 +34,8 @@ MARGIN, PLASTIC = 20.0, 54.0
 LEAST_FILM, MOST_FILM = 16.0, 58.0
 MOST_STRETCH = 1.7  # a few films are drawn higher, but not as high as the view
 VCENTRE = Qt.AlignmentFlag.AlignVCenter
+LEAST_WIDTH = 296
+BETWEEN = 3.0  # between the words of two films
 
 
 @dataclass(frozen=True)
@@ -47,6 +50,24 @@ class Band:
     def middle(self) -> float:
         """Vertical centre."""
         return (self.top + self.bottom) / 2
+
+
+@dataclass(frozen=True)
+class Lines:
+    """How the words of every film are laid out, ``beside`` with the time in the name's line."""
+
+    small: QFont
+    body: QFontMetricsF
+    fine: QFontMetricsF
+    left: float
+    width: float
+    beside: bool
+
+    @property
+    def gap(self) -> float:
+        """Height of one film's words, with the space to the next."""
+        high = self.body.height() + self.fine.height() + BETWEEN
+        return high if self.beside else high + self.fine.height()
 
 
 def bands(coats: tuple[Coat, ...], top: float, bottom: float) -> list[Band]:
@@ -80,7 +101,7 @@ class CrossSection(QWidget):
         self._chosen: Coat | None = None
         self._zone, self._now = ZoneInfo("UTC"), 0
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(310, 200)
+        self.setMinimumSize(LEAST_WIDTH, 200)
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
@@ -90,6 +111,7 @@ class CrossSection(QWidget):
     def show_stack(self, stack: PlaceStack | None, zone: ZoneInfo, now: int) -> None:
         """Show another place."""
         self._stack, self._zone, self._now, self._chosen = stack, zone, now, None
+        self._make_room()
         if stack is not None:
             self.setAccessibleName(
                 self.tr("Cross-section of {place}; the table below says the same").format(
@@ -102,6 +124,41 @@ class CrossSection(QWidget):
         """Frame a film."""
         self._chosen = coat
         self.update()
+
+    def middle_of(self, coat: Coat) -> int:
+        """Return the height at which a film lies, 0 for one that is not drawn."""
+        return next((round(band.middle) for band in self._bands() if band.coat == coat), 0)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Need more height where the words of a film take three lines."""
+        super().resizeEvent(event)
+        self._make_room()
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802
+        """Follow the size of the letters."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._make_room()
+
+    def _make_room(self) -> None:
+        """Be high enough for the words of every film; the view scrolls what it cannot show."""
+        count = len(self._stack.coats) if self._stack else 0
+        need = MARGIN + 8 + count * self._lines().gap + 6 + PLASTIC + MARGIN
+        self.setMinimumHeight(max(200, math.ceil(need)))
+
+    def _lines(self) -> Lines:
+        """Return how the words of a film are laid out at the present width."""
+        small = QFont(self.font())
+        small.setPointSizeF(small.pointSizeF() * 0.9)
+        body, fine = QFontMetricsF(self.font()), QFontMetricsF(small)
+        left = self._right() + 34
+        width = self.width() - left - 8
+        beside = True
+        for coat in self._stack.coats if self._stack else ():
+            when = fine.horizontalAdvance(coat_time(coat, self._zone, self._now))
+            if body.horizontalAdvance(coat_name(coat)) + 10 + when > width:
+                beside = False
+        return Lines(small, body, fine, left, width, beside)
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return a size for a dozen films."""
@@ -131,7 +188,7 @@ class CrossSection(QWidget):
         event.accept()
 
     def _right(self) -> float:
-        return max(120.0, self.width() * 0.36)
+        return max(96.0, self.width() * 0.36 if self.width() >= 420 else self.width() * 0.28)
 
     def _bottom(self) -> float:
         return self.height() - MARGIN - PLASTIC
@@ -198,36 +255,40 @@ class CrossSection(QWidget):
             )
 
     def _names(self, painter: QPainter, found: list[Band]) -> None:
-        small = QFont(painter.font())
-        small.setPointSizeF(small.pointSizeF() * 0.9)
-        metrics, fine = QFontMetricsF(painter.font()), QFontMetricsF(small)
-        gap = metrics.height() + fine.height() + 3
+        lines = self._lines()
         upward = list(reversed(found))
-        places = spread([band.middle for band in upward], gap, MARGIN + 8, self._bottom() - 6)
-        left = self._right() + 34
-        width = self.width() - left - 8
+        low = self._bottom() - 6 - lines.gap / 2
+        places = spread(
+            [band.middle for band in upward], lines.gap, MARGIN + 8 + lines.gap / 2, low
+        )
         for band, y in zip(upward, places, strict=True):
             self._verdict(painter, band, y)
-            painter.setPen(self._colours.colour("ink"))
-            when = coat_time(band.coat, self._zone, self._now)
-            room = width - fine.horizontalAdvance(when) - 10
-            name = metrics.elidedText(coat_name(band.coat), Qt.TextElideMode.ElideRight, room)
-            painter.drawText(QRectF(left, y - gap / 2, room, metrics.height()), VCENTRE, name)
-            body = painter.font()
-            painter.setFont(small)
-            painter.setPen(self._colours.colour("soft"))
-            painter.drawText(
-                QRectF(left, y - gap / 2, width, metrics.height()),
-                VCENTRE | Qt.AlignmentFlag.AlignRight,
-                when,
-            )
-            grave = band.coat.verdict.rank > Verdict.ADVICE.rank
-            painter.setPen(self._colours.colour("closing_word" if grave else "drying_word"))
-            line = verdict_line(band.coat, self._zone, self._now)
-            shown = fine.elidedText(line, Qt.TextElideMode.ElideRight, width)
-            top = y - gap / 2 + metrics.height()
-            painter.drawText(QRectF(left, top, width, fine.height()), VCENTRE, shown)
-            painter.setFont(body)
+            self._words(painter, band.coat, y, lines)
+
+    def _words(self, painter: QPainter, coat: Coat, y: float, lines: Lines) -> None:
+        """Write a film's name, when it is laid, and what is thought of it."""
+        when = coat_time(coat, self._zone, self._now)
+        top, body = y - (lines.gap - BETWEEN) / 2, painter.font()
+        room = lines.width
+        if lines.beside:
+            room -= lines.fine.horizontalAdvance(when) + 10
+        painter.setPen(self._colours.colour("ink"))
+        name = lines.body.elidedText(coat_name(coat), Qt.TextElideMode.ElideRight, room)
+        painter.drawText(QRectF(lines.left, top, room, lines.body.height()), VCENTRE, name)
+        painter.setFont(lines.small)
+        painter.setPen(self._colours.colour("soft"))
+        side = Qt.AlignmentFlag.AlignRight if lines.beside else Qt.AlignmentFlag.AlignLeft
+        if not lines.beside:
+            top += lines.body.height()
+        high = lines.body.height() if lines.beside else lines.fine.height()
+        painter.drawText(QRectF(lines.left, top, lines.width, high), VCENTRE | side, when)
+        top += high
+        grave = coat.verdict.rank > Verdict.ADVICE.rank
+        painter.setPen(self._colours.colour("closing_word" if grave else "drying_word"))
+        line = verdict_line(coat, self._zone, self._now)
+        shown = lines.fine.elidedText(line, Qt.TextElideMode.ElideRight, lines.width)
+        painter.drawText(QRectF(lines.left, top, lines.width, lines.fine.height()), VCENTRE, shown)
+        painter.setFont(body)
 
     def _verdict(self, painter: QPainter, band: Band, y: float) -> None:
         """Paint the verdict's sign at the interface, and a line to the name."""

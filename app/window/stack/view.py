@@ -6,6 +6,7 @@ from PySide6.QtCore import QModelIndex, QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
+    QScrollArea,
     QSplitter,
     QTableView,
     QVBoxLayout,
@@ -19,7 +20,7 @@ from app.window.picture import Picture
 from app.window.stack.facts import Coat, PlaceStack, stacks
 from app.window.stack.findings import FindingsPanel
 from app.window.stack.model import SIGNS, CoatsModel, hard_line
-from app.window.stack.section import CrossSection
+from app.window.stack.section import LEAST_WIDTH, CrossSection
 
 
 class StackView(QWidget):
@@ -79,7 +80,14 @@ class StackView(QWidget):
         head.addLayout(line)
         head.addWidget(self.hard)
         self.splitter = QSplitter(Qt.Orientation.Vertical)
-        self.splitter.addWidget(self.section)
+        self.area = QScrollArea()
+        self.area.setWidget(self.section)
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the table leads to every film
+        self.area.setMinimumWidth(LEAST_WIDTH + self.area.verticalScrollBar().sizeHint().width())
+        self.splitter.addWidget(self.area)
         self.splitter.addWidget(self.table)
         self.splitter.setSizes([430, 190])
         self.splitter.setChildrenCollapsible(False)
@@ -171,4 +179,7 @@ class StackView(QWidget):
         self.table.selectRow(self.model.row_of(coat))
 
     def _chosen_in_table(self, index: QModelIndex) -> None:
-        self.section.choose(self.model.coat_at(index))
+        coat = self.model.coat_at(index)
+        self.section.choose(coat)
+        if coat is not None:
+            self.area.ensureVisible(0, self.section.middle_of(coat), 0, 40)
