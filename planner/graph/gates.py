@@ -21,10 +21,17 @@ from planner.values.coating import Coating, Mark, Mix, State, Window
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project
+from planner.values.said import say
 from planner.values.same import Same
 from planner.values.step import Bound, Stage
 
 ANY_TIME = (Window(),)
+SAME_PLACES = say("the same places come first")
+MASK_FIRST = say("the mask goes on first")
+EDGE = say("the edge must not run")
+CREEPS = say("tape creeps and lifts when left for long")
+LABEL = say("label")
+BY_HAND = say("written by the person")
 OIL_WIPE_MINUTES = 60  # "an hour or so": common practice, no source
 CHIP_RUB_MINUTES = 90  # 20 min to 1.5 h: common practice, no source
 LONGEST_MASK_MINUTES = 7 * 1440  # tape survived a week: common practice, no source
@@ -142,7 +149,7 @@ def _gates_on(bench: _Bench, one: Pass) -> Iterable[PassGate]:
         yield from _customary(bench, one)
     held = {bench.last[place] for place in one.places if place in bench.last}
     for key in sorted(held):
-        yield PassGate(key, one.key, "", ANY_TIME, why="the same places come first")
+        yield PassGate(key, one.key, "", ANY_TIME, why=SAME_PLACES)
 
 
 def _written(bench: _Bench, one: Pass) -> Iterable[PassGate]:
@@ -150,7 +157,9 @@ def _written(bench: _Bench, one: Pass) -> Iterable[PassGate]:
     if one.key != bench.first_of[one.step.id].key:
         return
     for name in one.step.after:
-        yield PassGate(bench.last_of[name].key, one.key, "", ANY_TIME, why=f"after {name}")
+        yield PassGate(
+            bench.last_of[name].key, one.key, "", ANY_TIME, why=say("after {step}", step=name)
+        )
     for gate in one.step.gates:
         before = bench.last_of[gate.after]
         for place in _watched(before, one) or ("",):
@@ -160,8 +169,8 @@ def _written(bench: _Bench, one: Pass) -> Iterable[PassGate]:
                 place,
                 gate.windows,
                 gate.closing,
-                why=f"written on the step, after {gate.after}",
-                source="written by the person",
+                why=say("written on the step, after {step}", step=gate.after),
+                source=BY_HAND,
             )
 
 
@@ -188,8 +197,8 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
             windows = below.recoat if coating and film is stack[-1] else ()
             if windows and (mark := (*film.alike, "recoat")) not in seen:
                 seen.add(mark)
-                why = f"recoat window of {film.coating}"
-                yield PassGate(film.key, one.key, place, windows, why=why, source="label")
+                why = say("recoat window of {coating}", coating=film.coating)
+                yield PassGate(film.key, one.key, place, windows, why=why, source=LABEL)
             if asked is None or (windows and asked.state is State.DRY_TO_RECOAT):
                 continue  # the label's own windows say when a coat may follow
             spot = (film.place, film.key, asked.state)
@@ -238,22 +247,18 @@ def _masks(bench: _Bench, one: Pass, written: list[PassGate]) -> Iterable[PassGa
         for mask in sorted({bench.masks[place] for place in one.places if place in bench.masks}):
             if not any(gate.before == mask for gate in written):
                 window = Window(closes=Mark(minutes=LONGEST_MASK_MINUTES))
-                yield PassGate(
-                    mask, one.key, "", (window,), why="tape creeps and lifts when left for long"
-                )
+                yield PassGate(mask, one.key, "", (window,), why=CREEPS)
             seen: set[tuple[object, ...]] = set()
             for film in bench.scope[mask]:
                 if film.alike not in seen:
                     seen.add(film.alike)
                     window = Window(opens=Mark(state=State.SET_TO_TOUCH))
-                    yield PassGate(
-                        film.key, one.key, film.place, (window,), why="the edge must not run"
-                    )
+                    yield PassGate(film.key, one.key, film.place, (window,), why=EDGE)
     elif one.films:
         for mask in sorted(
             {key for place, key in bench.masks.items() if _part(place) in one.parts}
         ):
-            yield PassGate(mask, one.key, "", ANY_TIME, why="the mask goes on first")
+            yield PassGate(mask, one.key, "", ANY_TIME, why=MASK_FIRST)
 
 
 def _customary(bench: _Bench, one: Pass) -> Iterable[PassGate]:
@@ -271,12 +276,12 @@ def _customary(bench: _Bench, one: Pass) -> Iterable[PassGate]:
             and bench.coatings[film.coating].family in WHITE_SPIRIT_BORNE
         ):
             window = Window(closes=Mark(minutes=OIL_WIPE_MINUTES))
-            why = "an oil wash can be wiped back for about an hour"
+            why = say("an oil wash can be wiped back for about an hour")
         elif one.step.stage is Stage.CHIP_RUB:
             window = Window(
                 opens=Mark(state=State.SET_TO_TOUCH), closes=Mark(minutes=CHIP_RUB_MINUTES)
             )
-            why = "the coat over the chipping fluid soon turns too hard to rub"
+            why = say("the coat over the chipping fluid soon turns too hard to rub")
         else:
             continue
         yield PassGate(film.key, one.key, place, (window,), Bound.END, why=why)

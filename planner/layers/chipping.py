@@ -11,6 +11,7 @@ from planner.layers.stack import Layer, Moment
 from planner.layers.stock import CHIPPING_FLUID
 from planner.layers.table import Below, Next, Verdict, row
 from planner.values.coating import Family
+from planner.values.said import say, within
 from planner.values.step import Role, Stage
 
 COLOUR_STAGES = frozenset(
@@ -42,11 +43,11 @@ def _rub(scene: Scene, moment: Moment) -> Iterator[Finding]:
     places = [place for place in moment.first.places if _fluid_at(moment.stack(place)) is None]
     if places:
         yield scene.found(
-            "chip rub without chipping fluid",
+            say("chip rub without chipping fluid"),
             Verdict.ORDER,
             moment,
             places,
-            "no chipping fluid lies under the coat, so wet rubbing would not lift it",
+            say("no chipping fluid lies under the coat, so wet rubbing would not lift it"),
             _fluid_below(scene, moment, tuple(places)),
         )
 
@@ -70,12 +71,15 @@ def _fluid_below(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend:
                 name=f"fluid-for-{moment.step.id}"[:50].rstrip("-"),
                 stage=Stage.CHIP_FLUID,
                 places=places,
-                title=f"chipping fluid below {earlier.step.title or earlier.step.id}"[:200],
+                title=within(
+                    200,
+                    say("chipping fluid below {step}", step=earlier.step.title or earlier.step.id),
+                ),
                 wanted=CHIPPING_FLUID,
             )
             name = earlier.step.title or earlier.step.id
-            return Mend(f"lay chipping fluid before {name}", (insert,))
-    return Mend("leave these places out of it", (Leave(scene.spot, moment.step.id, places),))
+            return Mend(say("lay chipping fluid before {name}", name=name), (insert,))
+    return Mend(say("leave these places out of it"), (Leave(scene.spot, moment.step.id, places),))
 
 
 def _left_open(scene: Scene, moment: Moment) -> Iterator[Finding]:
@@ -83,11 +87,13 @@ def _left_open(scene: Scene, moment: Moment) -> Iterator[Finding]:
     bare = [place for place in _fluid_places(scene, moment) if not _covered(scene, moment, place)]
     if bare:
         yield scene.found(
-            "chipping fluid never overcoated",
+            say("chipping fluid never overcoated"),
             Verdict.ORDER,
             moment,
             bare,
-            "no colour goes over the fluid, so there is nothing to chip and water takes it off",
+            say(
+                "no colour goes over the fluid, so there is nothing to chip and water takes it off"
+            ),
             _below_a_colour(scene, moment, tuple(bare)),
         )
 
@@ -109,8 +115,10 @@ def _below_a_colour(scene: Scene, moment: Moment, bare: tuple[str, ...]) -> Mend
         films = other.laid
         if fluid <= set(films) and all(other.stack(place) for place in fluid):
             move = Move(scene.spot, moment.step.id, other.step.id, before=True)
-            return Mend(f"move it below {other.step.title or other.step.id}", (move,))
-    return Mend("leave these places out of it", (Leave(scene.spot, moment.step.id, bare),))
+            return Mend(
+                say("move it below {step}", step=other.step.title or other.step.id), (move,)
+            )
+    return Mend(say("leave these places out of it"), (Leave(scene.spot, moment.step.id, bare),))
 
 
 def _tape(scene: Scene, moment: Moment) -> Iterator[Finding]:
@@ -121,7 +129,7 @@ def _tape(scene: Scene, moment: Moment) -> Iterator[Finding]:
         return
     line = row(Next.TAPE, Below.CHIP_FLUID)
     yield scene.found(
-        f"{line.next} over {line.below}",
+        say("{next} over {below}", next=line.next, below=line.below),
         line.verdict,
         moment,
         loose,
@@ -149,7 +157,7 @@ def _free_of_fluid(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Men
         if later.step.stage is Stage.CHIP_RUB and set(later.first.places) & set(places)
     ]
     seal = clear_before(scene, moment, places, Role.SEAL)
-    return Mend("rub the chips and seal them before taping", (*rubs, *seal.edits))
+    return Mend(say("rub the chips and seal them before taping"), (*rubs, *seal.edits))
 
 
 def _fluid_later(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend | None:
@@ -159,5 +167,8 @@ def _fluid_later(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend 
             edits = tuple(
                 Move(scene.spot, step, later.step.id, before=True) for step in sorted(steps)
             )
-            return Mend(f"lay the fluid only before {later.step.title or later.step.id}", edits)
+            return Mend(
+                say("lay the fluid only before {step}", step=later.step.title or later.step.id),
+                edits,
+            )
     return None

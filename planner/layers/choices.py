@@ -8,9 +8,9 @@ from itertools import pairwise
 
 from planner.layers.finding import Scene, scenes
 from planner.layers.stack import Layer, Moment
-from planner.layers.table import COMMON_PRACTICE
 from planner.values.book import Book
 from planner.values.coating import Family, Finish
+from planner.values.said import say
 from planner.values.step import Stage
 
 WASHES = frozenset({Stage.WASH, Stage.OIL_WASH})
@@ -32,7 +32,7 @@ class Choice:
     project: str
     model: str
     steps: tuple[str, ...]
-    source: str = COMMON_PRACTICE + "; practitioners disagree"
+    source: str = say("common practice, no source; practitioners disagree")
 
 
 @dataclass(frozen=True)
@@ -135,33 +135,33 @@ def _clear_between_oils(scene: Scene) -> tuple[bool, Moment, Moment] | None:
 
 DISPUTES: tuple[_Dispute, ...] = (
     _Dispute(
-        "wash before or after the decals?",
-        ("wash after the decals", "dirt lies on the markings too, as on the real thing"),
-        ("wash before the decals", "panel lines are cleaned off bare paint more easily"),
+        say("wash before or after the decals?"),
+        (say("wash after the decals"), say("dirt lies on the markings too, as on the real thing")),
+        (say("wash before the decals"), say("panel lines are cleaned off bare paint more easily")),
         _wash_and_decals,
     ),
     _Dispute(
-        "painted chips before or after the wash?",
-        ("chips before the wash", "the wash then tones the chips down with all the rest"),
-        ("chips after the wash", "they stay crisp and can be corrected"),
+        say("painted chips before or after the wash?"),
+        (say("chips before the wash"), say("the wash then tones the chips down with all the rest")),
+        (say("chips after the wash"), say("they stay crisp and can be corrected")),
         _chips_and_wash,
     ),
     _Dispute(
-        "gloss or flat below the wash?",
-        ("gloss or satin below it", "the wash runs along edges and wipes off clean"),
-        ("flat below it", "a wash meant as grime or a filter grips the rough surface"),
+        say("gloss or flat below the wash?"),
+        (say("gloss or satin below it"), say("the wash runs along edges and wipes off clean")),
+        (say("flat below it"), say("a wash meant as grime or a filter grips the rough surface")),
         _sheen_below_grime,
     ),
     _Dispute(
-        "pigments fixed, or left as they are?",
-        ("pigments fixed or coated", "handling does not rub them off"),
-        ("pigments left unsealed", "fixer and sprays stain them and make them fade"),
+        say("pigments fixed, or left as they are?"),
+        (say("pigments fixed or coated"), say("handling does not rub them off")),
+        (say("pigments left unsealed"), say("fixer and sprays stain them and make them fade")),
         _pigments_fixed,
     ),
     _Dispute(
-        "a clear coat between two oil layers?",
-        ("a clear coat between", "the second wash cannot take up the first"),
-        ("no clear coat between", "fewer films, less thickness and dust"),
+        say("a clear coat between two oil layers?"),
+        (say("a clear coat between"), say("the second wash cannot take up the first")),
+        (say("no clear coat between"), say("fewer films, less thickness and dust")),
         _clear_between_oils,
     ),
 )

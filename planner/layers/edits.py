@@ -14,6 +14,7 @@ from planner.layers.stock import Wanted, provide
 from planner.values.book import Book
 from planner.values.model import Model, Side
 from planner.values.project import Project
+from planner.values.said import say
 from planner.values.step import Application, Minutes, Role, Stage, Step, Tool
 
 A_COAT = Minutes(fixed=3, per_part=3)
@@ -288,7 +289,10 @@ class SplitSides:
                 tool=Tool.HAND,
                 minutes=Minutes(fixed=1),
             )
-            for word, title in (("within", "turn it over"), ("behind", "turn it back"))
+            for word, title in (
+                ("within", say("turn it over")),
+                ("behind", say("turn it back")),
+            )
         ]
         new = (now, turns[0], then, turns[1])
         return self.spot.steps(book, (*model.steps[:at], *new, *model.steps[at + 1 :]))

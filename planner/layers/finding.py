@@ -12,6 +12,7 @@ from planner.layers.table import COMMON_PRACTICE, Verdict
 from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.project import Project
+from planner.values.said import say, told
 
 
 @dataclass(frozen=True)
@@ -73,8 +74,8 @@ class Finding:
 def shown(places: Iterable[str]) -> str:
     """Return places for a sentence, shortened past the third."""
     names = list(dict.fromkeys(places))
-    more = f" and {len(names) - 3} more" if len(names) > 3 else ""
-    return ", ".join(names[:3]) + more
+    first = ", ".join(names[:3])
+    return say("{names} and {n} more", names=first, n=len(names) - 3) if len(names) > 3 else first
 
 
 @dataclass(frozen=True)
@@ -109,15 +110,20 @@ class Scene:
         """Return a finding on a step; what was done already has no mend."""
         names = tuple(dict.fromkeys(places))
         return Finding(
-            rule=rule,
+            rule=told(rule),
             verdict=verdict,
             path=f"{self.path}.steps[{moment.at}]",
             project=self.project.name,
             model=self.model.name,
             step=moment.step.id,
             places=names,
-            message=f"{moment.step.title or moment.step.id} on {shown(names)}: {message}",
-            source=source,
+            message=say(
+                "{step} on {names}: {message}",
+                step=moment.step.title or moment.step.id,
+                names=shown(names),
+                message=told(message),
+            ),
+            source=told(source),
             mend=None if self.logged(moment.step.id) else mend,
         )
 

@@ -11,9 +11,10 @@ from planner.layers.stack import Moment
 from planner.layers.stock import GLOSS_CLEAR
 from planner.layers.table import Verdict
 from planner.values.coating import GLUES, Coating, Family, Finish
+from planner.values.said import say, within
 from planner.values.step import Role, Stage, Step
 
-MATTE_LAST = "the matte coat scatters light and hides decal film; what follows spoils its look"
+MATTE_LAST = say("the matte coat scatters light and hides decal film; what follows spoils its look")
 OVER_MATTE = frozenset({Family.GRAPHITE, Family.PIGMENT, Family.FIXER, *GLUES})
 TOUCHES = frozenset({Stage.VARNISH, Stage.DETAIL})
 """Stages at which clear gloss is put on lenses and wet spots after the matte coat."""
@@ -55,22 +56,25 @@ def matte_last(scene: Scene) -> Iterator[Finding]:
         washes = [m for m in late if m.step.stage in WASH_STAGES and _gloss(scene, m, places)]
         for moment in washes:
             yield scene.found(
-                "gloss wash over the matte coat",
+                say("gloss wash over the matte coat"),
                 Verdict.ORDER,
                 moment,
                 [place for place in moment.first.places if place in places],
-                f"a gloss wash leaves shiny patches on the matte coat; {MATTE_LAST}",
+                say(
+                    "a gloss wash leaves shiny patches on the matte coat; {why}",
+                    MATTE_LAST=MATTE_LAST,
+                ),
                 mend,
             )
         others = [moment for moment in late if moment not in washes]
         if others:
             names = ", ".join(moment.step.title or moment.step.id for moment in others)
             yield scene.found(
-                "matte coat not last",
+                say("matte coat not last"),
                 Verdict.ORDER,
                 matte,
                 sorted(places & {place for moment in others for place in moment.first.places}),
-                f"{names} would go over it; {MATTE_LAST}",
+                say("{names} would go over it; {why}", names=names, why=MATTE_LAST),
                 mend,
             )
 
@@ -103,7 +107,9 @@ def _move_last(scene: Scene, matte: Moment) -> Mend | None:
         if _spoils(scene, moment, places) or (touches and moment.step.stage in LOOSE_ENDS):
             anchor = moment
     move = Move(scene.spot, matte.step.id, anchor.step.id, before=False, anywhere=True)
-    return Mend(f"move the matte coat behind {anchor.step.title or anchor.step.id}", (move,))
+    return Mend(
+        say("move the matte coat behind {step}", step=anchor.step.title or anchor.step.id), (move,)
+    )
 
 
 def decals_sealed(scene: Scene) -> Iterator[Finding]:
@@ -129,17 +135,20 @@ def decals_sealed(scene: Scene) -> Iterator[Finding]:
             name=f"seal-{moment.step.id}"[:50].rstrip("-"),
             stage=Stage.VARNISH,
             places=tuple(bare),
-            title=f"gloss clear (seal) over {moment.step.title or moment.step.id}"[:200],
+            title=within(
+                200,
+                say("gloss clear (seal) over {step}", step=moment.step.title or moment.step.id),
+            ),
             wanted=GLOSS_CLEAR,
             role=Role.SEAL,
         )
         yield scene.found(
-            "decals not sealed",
+            say("decals not sealed"),
             Verdict.BARRIER,
             moment,
             bare,
-            "nothing seals the decals; handling and any later wash would lift their edges",
-            Mend("seal the decals with a gloss clear", (insert,)),
+            say("nothing seals the decals; handling and any later wash would lift their edges"),
+            Mend(say("seal the decals with a gloss clear"), (insert,)),
         )
 
 
@@ -155,10 +164,16 @@ def pressed(scene: Scene) -> Iterator[Finding]:
     for moment in scene.moments:
         if moment.step.stage is Stage.PRESS:
             idle = [place for place in moment.first.places if not _decal_on_top(moment, place)]
-            rule, lacks = "pressing without decals", "no decal lies on top that could be pressed"
+            rule, lacks = (
+                say("pressing without decals"),
+                say("no decal lies on top that could be pressed"),
+            )
         elif moment.step.stage is Stage.WIPE:
             idle = [place for place in moment.first.places if not _wash_on_top(moment, place)]
-            rule, lacks = "wipe back without a wash", "no wash lies on top that could be wiped back"
+            rule, lacks = (
+                say("wipe back without a wash"),
+                say("no wash lies on top that could be wiped back"),
+            )
         else:
             continue
         if idle:
@@ -191,7 +206,9 @@ def _behind_its_film(scene: Scene, moment: Moment, idle: list[str], stage: Stage
         before = [other for other in makes if other.at < moment.at]
         if makes and not before:
             move = Move(scene.spot, moment.step.id, makes[0].step.id, before=False)
-            return Mend(f"move it behind {makes[0].step.title or makes[0].step.id}", (move,))
+            return Mend(
+                say("move it behind {step}", step=makes[0].step.title or makes[0].step.id), (move,)
+            )
         if before:
             cover = next(
                 other
@@ -199,6 +216,8 @@ def _behind_its_film(scene: Scene, moment: Moment, idle: list[str], stage: Stage
                 if set(idle) & set(other.laid)
             )
             move = Move(scene.spot, moment.step.id, cover.step.id, before=True)
-            return Mend(f"move it ahead of {cover.step.title or cover.step.id}", (move,))
+            return Mend(
+                say("move it ahead of {step}", step=cover.step.title or cover.step.id), (move,)
+            )
     leave = Leave(scene.spot, moment.step.id, tuple(idle))
-    return Mend("leave these places out of it", (leave,))
+    return Mend(say("leave these places out of it"), (leave,))

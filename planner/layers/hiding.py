@@ -9,7 +9,8 @@ from planner.layers.stack import Layer, Moment
 from planner.layers.step_edits import Coats
 from planner.layers.table import Verdict
 from planner.values.book import Book
-from planner.values.step import Bound, Stage
+from planner.values.said import say
+from planner.values.step import Application, Bound, Stage
 
 COLOUR = frozenset({Stage.BASE, Stage.CAMO})
 OPAQUE = frozenset({Stage.PRIME, Stage.BASE, Stage.CAMO})
@@ -56,15 +57,35 @@ def hiding(scene: Scene) -> Iterator[Finding]:
                 continue
             film = next(iter(dark.values()))
             yield scene.found(
-                "pale over dark",
+                say("pale over dark"),
                 Verdict.ADVICE,
                 moment,
                 dark,
-                f"{application.coating} is pale and {film.laid_as} below it dark: "
-                f"{application.coats} thin {'coat' if application.coats == 1 else 'coats'} "
-                f"will not hide it, about {needed} will; {_saving(scene.book, swatch)}",
+                _sentence(application, film.laid_as, needed, _saving(scene.book, swatch)),
                 _more(scene, moment, application.coating, needed),
             )
+
+
+def _sentence(application: Application, below: str, needed: int, saving: str) -> str:
+    coating, coats = application.coating, application.coats
+    if coats == 1:
+        return say(
+            "{coating} is pale and {below} below it dark: one thin coat will not hide it, "
+            "about {needed} will; {saving}",
+            coating=coating,
+            below=below,
+            needed=needed,
+            saving=saving,
+        )
+    return say(
+        "{coating} is pale and {below} below it dark: {coats} thin coats will not hide it, "
+        "about {needed} will; {saving}",
+        coating=coating,
+        below=below,
+        coats=coats,
+        needed=needed,
+        saving=saving,
+    )
 
 
 def _dark_below(scene: Scene, moment: Moment, place: str) -> Layer | None:
@@ -103,13 +124,17 @@ def _saving(book: Book, swatch: str) -> str:
         and lightness(coating.swatch) > DARK
     ]
     if not primers:
-        return "a grey or white primer would save coats"
+        return say("a grey or white primer would save coats")
     best = min(primers, key=lambda one: (coats_to_hide(swatch, one.swatch), one.name))
-    return f"over {best.name} {coats_to_hide(swatch, best.swatch)} would do"
+    return say(
+        "over {primer} {coats} would do",
+        primer=best.name,
+        coats=coats_to_hide(swatch, best.swatch),
+    )
 
 
 def _more(scene: Scene, moment: Moment, coating: str, needed: int) -> Mend | None:
     if any(gate.closing is Bound.END for gate in moment.step.gates):
         return None  # such a step has one coat
     edit = Coats(scene.spot, moment.step.id, coating, needed)
-    return Mend(f"lay {needed} coats of {coating}", (edit,))
+    return Mend(say("lay {needed} coats of {coating}", needed=needed, coating=coating), (edit,))

@@ -12,6 +12,7 @@ from planner.layers.table import Verdict
 from planner.passes import WHOLE_UNIT, Unit
 from planner.values.coating import Family
 from planner.values.model import Side
+from planner.values.said import say
 from planner.values.step import Minutes, Stage
 
 UP = {0: "topside", 1: "underside"}
@@ -37,25 +38,33 @@ def _unit(scene: Scene, moment: Moment, unit: Unit) -> Iterator[Finding]:
     on_back = any(turned.values())
     if len(facing) > 1 or facing != {moment.first.side}:
         yield scene.found(
-            "both sides in one step",
+            say("both sides in one step"),
             Verdict.ORDER,
             moment,
             ours,
-            "without a holder it cannot lie on both sides at once; wet paint would touch the bench",
+            say(
+                "without a holder it cannot lie on both sides at once; "
+                "wet paint would touch the bench"
+            ),
             Mend(
-                "split it by side, with a turn between",
+                say("split it by side, with a turn between"),
                 (SplitSides(scene.spot, moment.step.id, unit.parts, on_back),),
             ),
         )
     elif on_back is not (facing == {Side.UNDER}):
-        word = UP[int(not on_back)]
         yield scene.found(
-            f"{word} reached without a turn",
+            (
+                say("topside reached without a turn"),
+                say("underside reached without a turn"),
+            )[int(not on_back)],
             Verdict.ORDER,
             moment,
             ours,
-            f"it has no holder and lies with the {UP[int(on_back)]} up; turn it first",
-            Mend("turn it over before and back behind", _turns(scene, moment, unit)),
+            (
+                say("it has no holder and lies with the topside up; turn it first"),
+                say("it has no holder and lies with the underside up; turn it first"),
+            )[int(on_back)],
+            Mend(say("turn it over before and back behind"), _turns(scene, moment, unit)),
         )
 
 
@@ -71,8 +80,8 @@ def _turns(scene: Scene, moment: Moment, unit: Unit) -> tuple[Insert, Insert]:
             break
         last = later
     return (
-        _turn(scene, moment, unit.parts, before=True, title="turn it over"),
-        _turn(scene, last, unit.parts, before=False, title="turn it back"),
+        _turn(scene, moment, unit.parts, before=True, title=say("turn it over")),
+        _turn(scene, last, unit.parts, before=False, title=say("turn it back")),
     )
 
 
@@ -108,14 +117,17 @@ def _unlike(
     ]
     mend = None
     if joins:
-        turn = _turn(scene, joins[-1], over, before=True, title="turn it back")
-        mend = Mend(f"turn {', '.join(over)} back before the join", (turn,))
+        turn = _turn(scene, joins[-1], over, before=True, title=say("turn it back"))
+        mend = Mend(say("turn {over} back before the join", over=", ".join(over)), (turn,))
     return scene.found(
-        "joined while lying on different sides",
+        say("joined while lying on different sides"),
         Verdict.ORDER,
         moment,
         places,
-        f"{', '.join(over)} was joined with the underside up, the rest with the topside up",
+        say(
+            "{over} was joined with the underside up, the rest with the topside up",
+            over=", ".join(over),
+        ),
         mend,
     )
 
@@ -134,15 +146,17 @@ def faces(scene: Scene) -> Iterator[Finding]:
             continue
         cement = Family.SOLVENT_CEMENT in painted.values()
         why = (
-            "solvent cement welds bare plastic only"
+            say("solvent cement welds bare plastic only")
             if cement
-            else "glue holds on paint no better than the paint holds on the part"
+            else say("glue holds on paint no better than the paint holds on the part")
         )
         yield scene.found(
-            "painted faces glued",
+            say("painted faces glued"),
             Verdict.PREPARE,
             moment,
             painted,
-            f"{why}; scrape the faces, or mask them before painting",
-            Mend("scrape the faces as part of the join", (Scrape(scene.spot, moment.step.id),)),
+            say("{why}; scrape the faces, or mask them before painting", why=why),
+            Mend(
+                say("scrape the faces as part of the join"), (Scrape(scene.spot, moment.step.id),)
+            ),
         )

@@ -8,6 +8,7 @@ from planner.layers.edits import Insert, Leave
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.stack import Moment
 from planner.layers.table import Verdict
+from planner.values.said import say, within
 from planner.values.step import Minutes, Stage
 
 
@@ -41,16 +42,16 @@ def _never_off(scene: Scene, moment: Moment) -> Iterator[Finding]:
         name=f"unmask-{moment.step.id}"[:50].rstrip("-"),
         stage=Stage.UNMASK,
         places=tuple(left),
-        title=f"take off {moment.step.title or moment.step.id}"[:200],
+        title=within(200, say("take off {step}", step=moment.step.title or moment.step.id)),
         minutes=Minutes(per_part=4),
     )
     yield scene.found(
-        "mask never taken off",
+        say("mask never taken off"),
         Verdict.ORDER,
         moment,
         left,
-        "no step takes the mask off; tape creeps, and its glue hardens on the film",
-        Mend("take the mask off behind the coats beside it", (insert,)),
+        say("no step takes the mask off; tape creeps, and its glue hardens on the film"),
+        Mend(say("take the mask off behind the coats beside it"), (insert,)),
     )
 
 
@@ -70,12 +71,12 @@ def _nothing_on(scene: Scene, moment: Moment) -> Iterator[Finding]:
     idle = tuple(place for place in moment.first.places if place not in moment.masks)
     if idle:
         yield scene.found(
-            "unmask without a mask",
+            say("unmask without a mask"),
             Verdict.ORDER,
             moment,
             idle,
-            "no mask lies there; either a mask step is missing ahead of it, or it is idle",
-            Mend("leave these places out of it", (Leave(scene.spot, moment.step.id, idle),)),
+            say("no mask lies there; either a mask step is missing ahead of it, or it is idle"),
+            Mend(say("leave these places out of it"), (Leave(scene.spot, moment.step.id, idle),)),
         )
 
 
@@ -84,12 +85,13 @@ def _on_mask(scene: Scene, moment: Moment) -> Iterator[Finding]:
     covered = tuple(place for place, _ in moment.first.films if place in moment.masks)
     if covered:
         yield scene.found(
-            "coat on a masked place",
+            say("coat on a masked place"),
             Verdict.ORDER,
             moment,
             covered,
-            "a mask covers it, so no coat reaches it",
+            say("a mask covers it, so no coat reaches it"),
             Mend(
-                "leave the masked places out of it", (Leave(scene.spot, moment.step.id, covered),)
+                say("leave the masked places out of it"),
+                (Leave(scene.spot, moment.step.id, covered),),
             ),
         )

@@ -12,6 +12,7 @@ from planner.layers.strength import SPIRIT, strength_of
 from planner.layers.table import Verdict
 from planner.values.coating import GLUES, Family
 from planner.values.model import Material, Part
+from planner.values.said import say
 from planner.values.step import Stage, Tool
 
 
@@ -24,21 +25,23 @@ def material(scene: Scene) -> Iterator[Finding]:
         ]
         if soft:
             yield scene.found(
-                "enamel or spray can on soft polymer",
+                say("enamel or spray can on soft polymer"),
                 Verdict.NEVER,
                 moment,
                 soft,
-                "enamel and sprays from a can stay tacky on soft polymer for weeks, or for ever",
+                say(
+                    "enamel and sprays from a can stay tacky on soft polymer for weeks, or for ever"
+                ),
                 swap_families(scene, moment, tuple(soft), Family.WATERBORNE_ACRYLIC),
             )
         stiff = [place for place, name in laid if _cracks(scene, moment, place, name)]
         if stiff := [place for place in stiff if place not in soft]:
             yield scene.found(
-                "hard coat on soft polymer",
+                say("hard coat on soft polymer"),
                 Verdict.NEVER,
                 moment,
                 stiff,
-                "soft polymer bends, and a hard film on it cracks and flakes",
+                say("soft polymer bends, and a hard film on it cracks and flakes"),
                 swap_families(scene, moment, tuple(stiff), Family.WATERBORNE_ACRYLIC),
             )
         cracked = [
@@ -52,11 +55,11 @@ def material(scene: Scene) -> Iterator[Finding]:
         ]
         if cracked:
             yield scene.found(
-                "strong solvent on stressed styrene",
+                say("strong solvent on stressed styrene"),
                 Verdict.NEVER,
                 moment,
                 cracked,
-                "strong solvent cracks bare styrene that is snapped together under stress",
+                say("strong solvent cracks bare styrene that is snapped together under stress"),
                 primer_before(scene, moment, tuple(cracked)),
             )
 

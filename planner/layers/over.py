@@ -15,6 +15,7 @@ from planner.layers.strength import ETHER, strength_of
 from planner.layers.table import Below, Next, Row, Verdict, row, verdict_over
 from planner.values.coating import Family, Finish, Preparation
 from planner.values.model import Material
+from planner.values.said import say, within
 from planner.values.step import Role, Stage, Step
 
 _Groups = dict[tuple[Verdict, Row], list[tuple[str, Layer | None]]]
@@ -63,7 +64,7 @@ def over(scene: Scene) -> Iterator[Finding]:
         everywhere = _spread(groups)
         for (verdict, line), where in groups.items():
             yield scene.found(
-                f"{line.next} over {line.below}",
+                say("{next} over {below}", next=line.next, below=line.below),
                 verdict,
                 moment,
                 [place for place, _ in where],
@@ -74,7 +75,12 @@ def over(scene: Scene) -> Iterator[Finding]:
 
 
 def _sentence(line: Row) -> str:
-    return f"{line.next} would go over {line.below}; {line.reason}"
+    return say(
+        "{next} would go over {below}; {reason}",
+        next=line.next,
+        below=line.below,
+        reason=line.reason,
+    )
 
 
 def _judged(
@@ -182,7 +188,7 @@ def _mend(
     if remedy == "preparation":
         steps = dict.fromkeys(layer.step.id for _, layer in where if layer)
         edits = tuple(Prepare(scene.spot, moment.step.id, name) for name in steps)
-        return Mend(f"scuff the film of {', '.join(steps)} before it", edits)
+        return Mend(say("scuff the film of {steps} before it", steps=", ".join(steps)), edits)
     if remedy == "other family":
         return swap_families(scene, moment, places, Family.WATERBORNE_ACRYLIC)
     role = Role.BARRIER
@@ -200,11 +206,18 @@ def clear_before(scene: Scene, moment: Moment, places: tuple[str, ...], role: Ro
         name=f"{role.replace(' ', '-')}-for-{moment.step.id}"[:50].rstrip("-"),
         stage=Stage.VARNISH,
         places=places,
-        title=f"gloss clear ({role}) before {moment.step.title or moment.step.id}"[:200],
+        title=within(
+            200,
+            say(
+                "gloss clear ({role}) before {step}",
+                role=role,
+                step=moment.step.title or moment.step.id,
+            ),
+        ),
         wanted=GLOSS_CLEAR,
         role=role,
     )
-    return Mend(f"lay a gloss clear as {role} before it", (insert,))
+    return Mend(say("lay a gloss clear as {role} before it", role=role), (insert,))
 
 
 def primer_before(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend:
@@ -216,10 +229,10 @@ def primer_before(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend
         name=f"prime-for-{moment.step.id}"[:50].rstrip("-"),
         stage=Stage.PRIME,
         places=places,
-        title=f"prime before {moment.step.title or moment.step.id}"[:200],
+        title=within(200, say("prime before {step}", step=moment.step.title or moment.step.id)),
         wanted=PRIMER,
     )
-    return Mend("prime the bare places before it", (insert,))
+    return Mend(say("prime the bare places before it"), (insert,))
 
 
 def swap_families(scene: Scene, moment: Moment, places: tuple[str, ...], family: Family) -> Mend:
@@ -230,4 +243,6 @@ def swap_families(scene: Scene, moment: Moment, places: tuple[str, ...], family:
         Swap(scene.spot, moment.step.id, name, counterpart(scene.book.coating(name), family))
         for name in names
     )
-    return Mend(f"use {family} instead of {', '.join(names)}", edits)
+    return Mend(
+        say("use {family} instead of {names}", family=family, names=", ".join(names)), edits
+    )

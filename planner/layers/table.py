@@ -14,17 +14,20 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from planner.values.coating import State
+from planner.values.said import say, told
 
-COMMON_PRACTICE = "common practice, no source"
-TRAPPED = "UFC 3-190-06 par. 11.4.2.4 (solvent trapped between coats blisters)"
-ENTERS = "UFC 3-190-06 par. 2.4.2 (strong solvent enters the undercoat)"
-SMOOTH = "UFC 3-190-06 par. 2.4.4 (water-borne over smooth cured alkyd bonds badly)"
-SOLUBLE = "UFC 3-190-06 par. 2.4, 4.2.4 (solvent-soluble film under strong solvent)"
-SAME_TYPE = "UFC 3-190-06 par. 4.2.4 (same generic type over itself)"
-BLISTERS = "US Army TB 43-0242 (1991) par. 5-2 (urethane over lacquer)"
-LATE_RECOAT = "UFC 3-190-06 par. 2.2.3 (a cured thermoset gives no bite)"
-SOFT_BELOW = "TM 43-0139 par. 5-20 (a coat over too soft an undercoat, or one not dry, splits up)"
-ISO_PRINT_FREE = "ISO 9117-6 print-free; the use for masking is common practice"
+COMMON_PRACTICE = say("common practice, no source")
+TRAPPED = say("UFC 3-190-06 par. 11.4.2.4 (solvent trapped between coats blisters)")
+ENTERS = say("UFC 3-190-06 par. 2.4.2 (strong solvent enters the undercoat)")
+SMOOTH = say("UFC 3-190-06 par. 2.4.4 (water-borne over smooth cured alkyd bonds badly)")
+SOLUBLE = say("UFC 3-190-06 par. 2.4, 4.2.4 (solvent-soluble film under strong solvent)")
+SAME_TYPE = say("UFC 3-190-06 par. 4.2.4 (same generic type over itself)")
+BLISTERS = say("US Army TB 43-0242 (1991) par. 5-2 (urethane over lacquer)")
+LATE_RECOAT = say("UFC 3-190-06 par. 2.2.3 (a cured thermoset gives no bite)")
+SOFT_BELOW = say(
+    "TM 43-0139 par. 5-20 (a coat over too soft an undercoat, or one not dry, splits up)"
+)
+ISO_PRINT_FREE = say("ISO 9117-6 print-free; the use for masking is common practice")
 
 RECESS = 1.5
 """How much thicker a gloss film counts under a wash: it has pooled in the recesses
@@ -98,6 +101,11 @@ class Row:
     source: str = COMMON_PRACTICE
     sound_if_smooth: bool = False
     sound_if_matte: bool = False
+
+    def __post_init__(self) -> None:
+        # Written as plain text below, and shown in the window's language.
+        object.__setattr__(self, "reason", told(self.reason))
+        object.__setattr__(self, "source", told(self.source))
 
 
 _S, _W = Verdict.SOUND, Verdict.WAIT

@@ -6,6 +6,8 @@ import difflib
 import math
 from collections.abc import Collection, Iterable, Sequence
 
+from planner.values.said import Said, say, told
+
 
 class Refused(ValueError):  # noqa: N818 - it is an answer to a person, not a fault of ours
     """A value that cannot be accepted.
@@ -22,7 +24,7 @@ class Refused(ValueError):  # noqa: N818 - it is an answer to a person, not a fa
     def __init__(self, place: str, mend: str) -> None:
         super().__init__(f"{place}: {mend}" if place else mend)
         self.place = place
-        self.mend = mend
+        self.mend: Said = told(mend)
 
     def under(self, prefix: str) -> Refused:
         """Return the same refusal seen from the value that holds this one."""
@@ -40,19 +42,27 @@ def demand(holds: bool, place: str, mend: str) -> None:
 
 def number_in(value: float, low: float, high: float, place: str, unit: str = "") -> None:
     """Demand a finite number in ``[low, high]`` [unit]."""
-    shown = f" {unit}" if unit else ""
-    demand(
-        math.isfinite(value) and low <= value <= high,
-        place,
-        f"{value:g}{shown} is outside {low:g} to {high:g}{shown}",
-    )
+    if math.isfinite(value) and low <= value <= high:
+        return
+    if not unit:
+        mend = say("{value:g} is outside {low:g} to {high:g}", value=value, low=low, high=high)
+    else:
+        mend = say(
+            "{value:g} {unit} is outside {low:g} to {high:g} {unit}",
+            value=value,
+            unit=told(unit),
+            low=low,
+            high=high,
+        )
+    raise Refused(place, mend)
 
 
 def plain_name(value: str, place: str, *, most: int = 120) -> None:
     """Demand a printable name without ``/``, which separates part and place."""
     demand(bool(value.strip()), place, "is empty; give it a name")
     demand(value == value.strip(), place, "starts or ends with a blank; remove it")
-    demand(len(value) <= most, place, f"is longer than {most} characters; shorten it")
+    if len(value) > most:
+        raise Refused(place, say("is longer than {most} characters; shorten it", most=most))
     demand("/" not in value, place, 'must not contain "/"')
     demand(value.isprintable(), place, "contains a control character; remove it")
 
@@ -61,7 +71,9 @@ def all_different(names: Sequence[str], place: str, field: str = "name") -> None
     """Demand that no name occurs twice, naming the later one."""
     seen: set[str] = set()
     for index, name in enumerate(names):
-        demand(name not in seen, f"{place}[{index}].{field}", f'"{name}" occurs twice; rename one')
+        if name in seen:
+            mend = say('"{name}" occurs twice; rename one', name=name)
+            raise Refused(f"{place}[{index}].{field}", mend)
         seen.add(name)
 
 
@@ -71,11 +83,17 @@ def demand_known(name: str, known: Collection[str], kind: str, place: str) -> No
         raise Refused(place, unknown(kind, name, known))
 
 
-def unknown(kind: str, name: str, known: Iterable[str]) -> str:
+def unknown(kind: str, name: str, known: Iterable[str]) -> Said:
     """Return the sentence for a dangling name, with the nearest known one."""
     near = difflib.get_close_matches(name, list(known), n=1, cutoff=0.4)
     if not near:
         words = sorted(name.casefold().split())
         near = [other for other in known if sorted(other.casefold().split()) == words]
-    hint = f'; did you mean "{near[0]}"?' if near else ""
-    return f'no {kind} is called "{name}"{hint}'
+    if not near:
+        return say('no {kind} is called "{name}"', kind=told(kind), name=name)
+    return say(
+        'no {kind} is called "{name}"; did you mean "{near}"?',
+        kind=told(kind),
+        name=name,
+        near=near[0],
+    )
