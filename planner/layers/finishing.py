@@ -62,7 +62,7 @@ def matte_last(scene: Scene) -> Iterator[Finding]:
                 [place for place in moment.first.places if place in places],
                 say(
                     "a gloss wash leaves shiny patches on the matte coat; {why}",
-                    MATTE_LAST=MATTE_LAST,
+                    why=MATTE_LAST,
                 ),
                 mend,
             )
