@@ -2555,6 +2555,10 @@
    <translation>Laut</translation>
   </message>
   <message>
+   <source>Hands free</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Needs two people</source>
    <translation>Braucht zwei Personen</translation>
   </message>
@@ -4122,6 +4126,21 @@ in {length}</translation>
   </message>
  </context>
  <context>
+  <name>StageForm</name>
+  <message>
+   <source>On</source>
+   <translation>An</translation>
+  </message>
+  <message>
+   <source>Stage</source>
+   <translation>Arbeitsschritt</translation>
+  </message>
+  <message>
+   <source>all of {project}</source>
+   <translation>alle von {project}</translation>
+  </message>
+ </context>
+ <context>
   <name>StepForm</name>
   <message>
    <source>What the logbook and gates call it; they follow when it changes</source>
@@ -4202,6 +4221,14 @@ in {length}</translation>
   <message>
    <source>Noisy: not in quiet hours</source>
    <translation>Laut: nicht in Ruhezeiten</translation>
+  </message>
+  <message>
+   <source>Hands free: it goes on alone</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Planned as if you stayed with it; Tonight offers what fits meanwhile</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Needs two people</source>
@@ -5082,21 +5109,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
 Source: {source}</source>
    <translation>{caution}
 Quelle: {source}</translation>
-  </message>
- </context>
- <context>
-  <name>_StageForm</name>
-  <message>
-   <source>On</source>
-   <translation>An</translation>
-  </message>
-  <message>
-   <source>Stage</source>
-   <translation>Arbeitsschritt</translation>
-  </message>
-  <message>
-   <source>all of {project}</source>
-   <translation>alle von {project}</translation>
   </message>
  </context>
  <context>
@@ -6576,6 +6588,10 @@ Quelle: {source}</translation>
   <message>
    <source>all in one stretch</source>
    <translation>ganz in einem Zeitblock</translation>
+  </message>
+  <message>
+   <source>hands free</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>

@@ -26,7 +26,8 @@ from app.window.labels import Message, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
 from app.window.session import Session
-from app.window.what_if.forms import FORMS, Form
+from app.window.what_if.form import Form
+from app.window.what_if.forms import FORMS
 from app.window.what_if.model import ScenarioModel
 from app.window.what_if.runner import Runner
 from planner.values.refusal import Refused

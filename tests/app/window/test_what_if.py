@@ -14,8 +14,11 @@ from app.service import what_if
 from app.service.what_if import Air, Evening, First, LeaveOut, Outcome, Scenario
 from app.window.session import Session
 from app.window.what_if import telling
-from app.window.what_if.forms import FORMS, AirForm, EveningForm, LeaveOutForm
+from app.window.what_if.air_forms import AirForm
+from app.window.what_if.forms import FORMS
+from app.window.what_if.hours_forms import EveningForm
 from app.window.what_if.view import WhatIfView
+from app.window.what_if.work_forms import LeaveOutForm
 from planner.values.step import Stage
 from storage.bench_book import BenchBook
 
