@@ -149,6 +149,16 @@ def estimate(families: Iterable[Family], room_m3: float) -> Caution | None:
 
 def cautions_of(book: Book, step: Step) -> tuple[Caution, ...]:
     """Return the cautions of a step of ``book``, the vapour estimate for its room included."""
+    return cautions(step, _families_at(book, step), book.room.volume_m3)
+
+
+def oily(book: Book, step: Step) -> bool:
+    """Tell whether a step lays or wipes a coating with drying oil, whose rags heat themselves."""
+    return not _DRYING_OIL.isdisjoint(_families_at(book, step))
+
+
+def _families_at(book: Book, step: Step) -> dict[Family, None]:
+    """Return the families in the cup or on the rag."""
     families: dict[Family, None] = {}
     for application in step.applications:
         mix = book.mix(application.coating)
@@ -156,7 +166,7 @@ def cautions_of(book: Book, step: Step) -> tuple[Caution, ...]:
         families.update((book.coating(name).family, None) for name in names)
     if step.stage is Stage.WIPE:
         families.update(dict.fromkeys(_wiped(book, step)))
-    return cautions(step, families, book.room.volume_m3)
+    return families
 
 
 def _wiped(book: Book, step: Step) -> Iterator[Family]:

@@ -240,6 +240,13 @@ def note(book: Book, now: int, text: str, key: PassKey | None = None) -> Edit:
     return _told(book, key, now, Event.NOTE, text.strip(), f"note: {_name(key)}")
 
 
+def seen(book: Book, key: PassKey, now: int, text: str = "") -> Edit:
+    """Note that somebody had the look that a step asks for, and what was to be seen."""
+    facts.step_of(book, key)
+    told = text.strip() or "looked at, as it should be"
+    return _told(book, key, now, Event.NOTE, told, f"looked at: {_name(key)}")
+
+
 def _ended(book: Book, now: int) -> Book:
     """Return the book with the stretch around ``now`` ending now."""
     cut = edits.only_minutes(book, now, 1).book

@@ -99,6 +99,11 @@ class LaterLook:
     places: tuple[str, ...]
     since: int
 
+    @property
+    def shows(self) -> int:
+        """The first minute at which a look is worth while."""
+        return self.since + SILVERING_SHOWS[0]
+
 
 def silvering(book: Book, now: int) -> tuple[LaterLook, ...]:
     """Return decals laid between two days and two weeks ago, the oldest first."""

@@ -2,17 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from planner.bench import calendar_of
 from planner.cure import Cure
 from planner.schedule.problem import Problem
 from planner.schedule.state import Table
 from planner.values.book import Book
 from planner.values.moment import minute_of, zone_named
-from planner.values.plan import PassKey
+from planner.values.plan import Placement
 
 
-def laid(book: Book, now: int, cure: Cure | None = None) -> Table:
-    """Return the table as the logbook left it; work under way counts as ending now."""
+def laid(
+    book: Book, now: int, cure: Cure | None = None, planned: Iterable[Placement] = ()
+) -> Table:
+    """Return the table as the logbook left it; work under way counts as ending now.
+
+    Of ``planned`` is laid what begins before ``now`` and is not logged.
+    """
     zone = zone_named(book.bench_time.zone)
     problem = Problem(
         book, now, cure=cure or Cure(book.room, zone), calendar=calendar_of(book.bench_time)
@@ -26,9 +33,8 @@ def laid(book: Book, now: int, cure: Cure | None = None) -> Table:
         start = minute_of(entry.start, up=False)
         end = now if entry.end is None else minute_of(entry.end)
         table.lay(index, start, max(start + 1, end))
+    for placed in sorted(planned, key=lambda one: (one.start, one.key)):
+        number = problem.index.get(placed.key)
+        if number is not None and placed.key not in problem.logged and placed.start < now:
+            table.lay(number, placed.start, placed.end)
     return table
-
-
-def index_of(table: Table, key: PassKey) -> int | None:
-    """Return the number of a pass; None if its project is not planned."""
-    return table.problem.index.get(key)

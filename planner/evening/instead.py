@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
-from planner.bench import Stretch
+from planner.bench import BenchCalendar, Stretch
 from planner.cure import Cure
 from planner.evening.films import laid
 from planner.layers.requirement import WHILE_SOFT
@@ -14,8 +14,9 @@ from planner.schedule.placing import place
 from planner.schedule.state import FOREVER, Table
 from planner.values.book import Book
 from planner.values.plan import PassKey
-from planner.values.step import Bound, Stage
+from planner.values.step import Bound, Stage, Trait
 
+AIRED = 60  # minutes that a smell needs to be gone before others go to bed: assumed
 SHORT = 15  # an evening of ten to fifteen minutes [min]
 GOOD_FOR_SHORT = WHILE_SOFT | {Stage.TURN, Stage.MASK}
 """What a short evening is good for: nothing is loaded, mixed or cleaned for it."""
@@ -26,6 +27,8 @@ class Other:
     """A pass that can be begun at ``start`` in this stretch, and takes until ``end`` [minutes].
 
     ``setup`` are the minutes of loading or changing that are in it.
+    ``smells_late`` tells that it smells and leaves no time to air the room
+    before the quiet hours begin.
     """
 
     key: PassKey
@@ -34,6 +37,8 @@ class Other:
     start: int
     end: int
     setup: int
+    traits: tuple[Trait, ...] = ()
+    smells_late: bool = False
 
 
 def instead(
@@ -43,7 +48,8 @@ def instead(
 
     Only what has been logged is taken to be there.  Left out is what would
     make a window be missed: above all a wash with less than its wiping time
-    left, and work that keeps hands from something that closes.
+    left, and work that keeps hands from something that closes.  Last comes
+    what smells too late in the evening, and in a short one what needs set-up.
     """
     table = laid(book, now, cure)
     stretch = table.problem.calendar.next_stretch(now)
@@ -59,14 +65,39 @@ def instead(
             continue
         fit = fit_in(table, activity.index, stretch, now)
         if fit is not None and fit.last and keeps_windows(table, fit, stretch):
-            setup = fit.setup_minutes + fit.prepare
-            found.append(Other(one.key, one.step.stage, one.parts, fit.start, fit.end, setup))
+            found.append(offer(table, fit))
     short = stretch.interval.end - max(now, stretch.interval.start) <= SHORT
     return tuple(
         sorted(
             found,
-            key=lambda one: (short and one.stage not in GOOD_FOR_SHORT, one.start, one.key),
+            key=lambda one: (
+                one.smells_late,
+                short and one.stage not in GOOD_FOR_SHORT,
+                one.start,
+                one.key,
+            ),
         )
+    )
+
+
+def smells_late(traits: Collection[Trait], end: int, calendar: BenchCalendar) -> bool:
+    """Tell whether work smells and ends too late to air the room before the quiet hours."""
+    return Trait.SMELLS in traits and bool(calendar.quiet(end, end + AIRED))
+
+
+def offer(table: Table, fit: Fit) -> Other:
+    """Return a fit as what is offered."""
+    one = table.problem.activities[fit.index].one
+    traits = one.step.traits
+    return Other(
+        key=one.key,
+        stage=one.step.stage,
+        parts=one.parts,
+        start=fit.start,
+        end=fit.end,
+        setup=fit.setup_minutes + fit.prepare,
+        traits=traits,
+        smells_late=smells_late(traits, fit.end, table.problem.calendar),
     )
 
 

@@ -79,6 +79,7 @@ class Trait(StrEnum):
     DAYLIGHT = "needs daylight"  # done in daylight hours only
     SMELLS = "smells"  # said beforehand, so that the room can be aired
     ONE_STRETCH = "all in one stretch"  # every coat of it in the same stretch
+    HANDS_FREE = "hands free"  # it goes on alone; planned as attended, filled with offers
 
 
 class Bound(StrEnum):

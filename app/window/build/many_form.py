@@ -59,6 +59,7 @@ class ManyForm(Form):
             Trait.DAYLIGHT: tr("Needs daylight"),
             Trait.SMELLS: tr("Smells"),
             Trait.NOISY: tr("Noisy"),
+            Trait.HANDS_FREE: tr("Hands free"),
         }
         for trait, name in names.items():
             self.row(name, self.traits[trait])

@@ -101,7 +101,11 @@ class StepForm(Form):
             Trait.DAYLIGHT: tick(tr("Needs daylight"), self._apply),
             Trait.SMELLS: tick(tr("Smells: air the room"), self._apply),
             Trait.NOISY: tick(tr("Noisy: not in quiet hours"), self._apply),
+            Trait.HANDS_FREE: tick(tr("Hands free: it goes on alone"), self._apply),
         }
+        self.traits[Trait.HANDS_FREE].setToolTip(
+            tr("Planned as if you stayed with it; Tonight offers what fits meanwhile")
+        )
         for box in self.traits.values():
             self.wide(box)
         self.helper = tick(tr("Needs two people"), self._apply)
