@@ -5,11 +5,20 @@ from __future__ import annotations
 from importlib import metadata
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QDialog,
+    QDialogButtonBox,
+    QFrame,
+    QGridLayout,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.window import words
 from app.window.labels import text
+
+KEYS_HIGH = 560  # pixels: fits the least window; the rest scrolls
 
 
 def key_lines() -> list[tuple[str, str]]:
@@ -59,16 +68,24 @@ def key_lines() -> list[tuple[str, str]]:
 def keys(parent: QWidget) -> QDialog:
     """Show the keys."""
     body = QWidget()
-    form = QFormLayout(body)
-    form.setContentsMargins(0, 0, 0, 0)
-    form.setHorizontalSpacing(24)
-    for key, what in key_lines():
-        label = QLabel(key)
-        font = QFont(label.font())
-        font.setWeight(QFont.Weight.DemiBold)
-        label.setFont(font)
-        form.addRow(label, QLabel(what))
-    return _show(parent, words.tr("Keys"), [body])
+    rows = QGridLayout(body)
+    rows.setContentsMargins(0, 0, 12, 0)
+    rows.setHorizontalSpacing(24)
+    rows.setColumnStretch(1, 1)
+    for at, (key, what) in enumerate(key_lines()):
+        rows.addWidget(text(key, bold=True, wrap=False), at, 0)
+        rows.addWidget(text(what, wrap=False), at, 1)
+    area = QScrollArea()
+    area.setWidget(body)
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setAccessibleName(words.tr("Keys"))
+    area.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # the arrow keys move it
+    dialog = _show(parent, words.tr("Keys"), [area])
+    bar = area.verticalScrollBar().sizeHint().width()
+    dialog.resize(body.sizeHint().width() + 44 + bar + 4, KEYS_HIGH)
+    area.setFocus()
+    return dialog
 
 
 def about(parent: QWidget) -> QDialog:
@@ -101,10 +118,10 @@ def _show(parent: QWidget, title: str, body: list[QWidget]) -> QDialog:
     column.setSpacing(12)
     column.addWidget(text(title, size=1.5, bold=True))
     for widget in body:
-        column.addWidget(widget)
-    column.addStretch(1)
+        column.addWidget(widget, 1 if isinstance(widget, QScrollArea) else 0)
     buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
     buttons.rejected.connect(dialog.reject)
     column.addWidget(buttons)
+    dialog.resize(420, column.heightForWidth(420))
     dialog.show()
     return dialog
