@@ -1,0 +1,205 @@
+"""What a person could give up of a book: wishes, marks, windows that close, bench time."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from planner.bench import BenchCalendar, calendar_of
+from planner.values.bench_time import Recurring
+from planner.values.book import Book
+from planner.values.model import Model
+from planner.values.moment import moment_of
+from planner.values.plan import Clash
+from planner.values.project import Pin, Project
+from planner.values.step import Gate, Step
+
+ALWAYS_FROM = date(2020, 1, 1)  # at the latest; whoever is always at the bench is there by now
+FIRST_DAY = date(1971, 1, 1)
+
+
+@dataclass(frozen=True)
+class Demand:
+    """Something that a person may give up; ``without`` is the book without it.
+
+    ``number`` tells it from others of its book that read the same.
+    """
+
+    clash: Clash
+    without: Callable[[Book], Book]
+    number: int = -1
+
+
+def only(book: Book, kept: Iterable[Demand]) -> Book:
+    """Return the book in which only these of its demands hold."""
+    numbers = {one.number for one in kept}
+    for one in demands(book):
+        if one.number not in numbers:
+            book = one.without(book)
+    return book
+
+
+def demands(book: Book) -> Iterator[Demand]:
+    """Yield everything in a book that a person could give up."""
+    for number, one in enumerate(_demands(book)):
+        yield replace(one, number=number)
+
+
+def _demands(book: Book) -> Iterator[Demand]:
+    for project in book.projects:
+        if not project.active:
+            continue
+        for pin in project.pins:
+            yield _of_pin(project, pin)
+        if project.pilot:
+            text = f"{project.pilot} goes first in {project.name}"
+            yield Demand(
+                Clash(text, "let the other models begin before it is finished"),
+                _changed(project.name, lambda old: replace(old, pilot="")),
+            )
+        if project.begins is not None:
+            text = f"{project.name} does not begin before {project.begins}"
+            yield Demand(
+                Clash(text, "let it begin earlier"),
+                _changed(project.name, lambda old: replace(old, begins=None)),
+            )
+        for model in project.models:
+            for step in model.steps:
+                yield from _of_step(project, model, step)
+    yield from _of_bench_time(book)
+
+
+def _of_pin(project: Project, pin: Pin) -> Demand:
+    what = f"{pin.model}: {pin.step}" + (f" (coat {pin.coat})" if pin.coat else "")
+    if pin.on is not None:
+        text = f"{what} is wished for {pin.on}"
+    elif pin.not_before is not None:
+        text = f"{what} is wished no earlier than {pin.not_before:%Y-%m-%d %H:%M}"
+    elif pin.beside is not None:
+        text = f"{what} is wished in one stretch with {pin.beside.replace('/', ': ')}"
+    else:
+        text = f"{what} is wished for {pin.start:%Y-%m-%d %H:%M} to {pin.end:%H:%M}"
+
+    def without(old: Project) -> Project:
+        return replace(old, pins=tuple(one for one in old.pins if one != pin))
+
+    return Demand(Clash(text, "move or drop this wish"), _changed(project.name, without))
+
+
+def _of_step(project: Project, model: Model, step: Step) -> Iterator[Demand]:
+    for at, gate in enumerate(step.gates):
+        if gate.windows[-1].closes is not None:
+            text = f"{model.name}: {step.id} within the window after {gate.after}"
+            yield Demand(
+                Clash(text, "widen the window, or do less before it"),
+                _with_step(project.name, model.name, step.id, _Open(at)),
+            )
+    if step.traits:
+        words = ", ".join(step.traits)
+        yield Demand(
+            Clash(f"{model.name}: {step.id} is marked {words}", "take the mark off"),
+            _with_step(project.name, model.name, step.id, lambda old: replace(old, traits=())),
+        )
+    if step.helper:
+        yield Demand(
+            Clash(f"{model.name}: {step.id} needs two people", "do it alone, or ask a helper in"),
+            _with_step(project.name, model.name, step.id, lambda old: replace(old, helper=False)),
+        )
+
+
+@dataclass(frozen=True)
+class _Open:
+    """Leaves the last window of a step's gate open for ever."""
+
+    at: int
+
+    def __call__(self, step: Step) -> Step:
+        gates = list(step.gates)
+        old: Gate = gates[self.at]
+        *first, last = old.windows
+        gates[self.at] = replace(old, windows=(*first, replace(last, closes=None)))
+        return replace(step, gates=tuple(gates))
+
+
+def _of_bench_time(book: Book) -> Iterator[Demand]:
+    bench = book.bench_time
+    if bench.quiet:
+        yield Demand(
+            Clash("quiet hours", "spray earlier, or allow noise for once"),
+            lambda old: replace(old, bench_time=replace(old.bench_time, quiet=())),
+        )
+    if bench.daylight:
+        yield Demand(
+            Clash("daylight hours", "work by lamp, or on another day"),
+            lambda old: replace(old, bench_time=replace(old.bench_time, daylight=())),
+        )
+    if bench.skipped:
+        days = ", ".join(str(day) for day in bench.skipped[:3])
+        yield Demand(
+            Clash(f"no bench time on {days}", "find an hour on one of these days"),
+            lambda old: replace(old, bench_time=replace(old.bench_time, skipped=())),
+        )
+    yield Demand(
+        Clash("the bench time there is", "add a stretch, or make one longer"),
+        _always,
+    )
+
+
+def _always(book: Book) -> Book:
+    """Return the book with somebody, and a helper, always at the bench.
+
+    Time without end is no stretch that begins on a wished date, so such a
+    wish then names the hours of the date, and those of the stretches that
+    did begin on it.
+    """
+    bench = book.bench_time
+    calendar = calendar_of(bench)
+    first = [rule.since for rule in bench.stretches] + [one.start.date() for one in bench.extra]
+    since = max(FIRST_DAY, min([ALWAYS_FROM, *(day - timedelta(days=400) for day in first)]))
+    whole = Recurring(rule="FREQ=DAILY", since=since, start="00:00", end="00:00", people=2)
+    return replace(
+        book,
+        bench_time=replace(bench, stretches=(whole,), skipped=(), extra=()),
+        projects=tuple(
+            replace(one, pins=tuple(_in_hours(pin, calendar) for pin in one.pins))
+            for one in book.projects
+        ),
+    )
+
+
+def _in_hours(pin: Pin, calendar: BenchCalendar) -> Pin:
+    """Return a wish for a date as one for all hours that the date could mean."""
+    if pin.on is None:
+        return pin
+    begin, end = calendar.day_end(pin.on - timedelta(days=1)), calendar.day_end(pin.on)
+    own = [one.interval.end for one in calendar.stretches(begin, end) if one.on == pin.on]
+    start = moment_of(begin, calendar.zone)
+    until = moment_of(max([end, *own]), calendar.zone)
+    return replace(pin, on=None, start=start, end=until)
+
+
+def _changed(project: str, change: Callable[[Project], Project]) -> Callable[[Book], Book]:
+    def made(book: Book) -> Book:
+        return replace(
+            book,
+            projects=tuple(change(one) if one.name == project else one for one in book.projects),
+        )
+
+    return made
+
+
+def _with_step(
+    project: str, model: str, step: str, change: Callable[[Step], Step]
+) -> Callable[[Book], Book]:
+    def with_model(old: Model) -> Model:
+        if old.name != model:
+            return old
+        return replace(
+            old, steps=tuple(change(one) if one.id == step else one for one in old.steps)
+        )
+
+    return _changed(
+        project,
+        lambda old: replace(old, models=tuple(with_model(one) for one in old.models)),
+    )
