@@ -14,6 +14,7 @@ from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Logged, Project
 from planner.values.refusal import Refused, demand, unknown
+from planner.values.said import say
 from planner.values.step import Step
 
 
@@ -41,8 +42,16 @@ def step_of(book: Book, key: PassKey) -> Step:
     model = model_of(book, key)
     for step in model.steps:
         if step.id == key.step:
-            last = f'"{step.id}" has {step.coats}'
-            demand(1 <= key.coat <= step.coats, "coat", f"is {key.coat}, but {last}")
+            demand(
+                1 <= key.coat <= step.coats,
+                "coat",
+                say(
+                    'is {coat}, but "{step}" has {most}',
+                    coat=key.coat,
+                    step=step.id,
+                    most=step.coats,
+                ),
+            )
             return step
     raise Refused("step", unknown("step", key.step, [step.id for step in model.steps]))
 
@@ -101,7 +110,11 @@ def written(book: Book, project: str, fact: Logged) -> Book:
     demand(
         known is None or known.end is None,
         "log",
-        f'"{fact.step}" coat {fact.coat} is done already; correct its entry, or take it back',
+        say(
+            '"{step}" coat {coat} is done already; correct its entry, or take it back',
+            step=fact.step,
+            coat=fact.coat,
+        ),
     )
     return _logged(book, project, known, fact)
 
@@ -137,7 +150,7 @@ def without(book: Book, key: PassKey) -> Book:
 
 
 def _nothing(step: str, coat: int) -> str:
-    return f'nothing is logged of "{step}" coat {coat}'
+    return say('nothing is logged of "{step}" coat {coat}', step=step, coat=coat)
 
 
 def _logged(book: Book, project: str, known: Logged | None, fact: Logged) -> Book:

@@ -13,6 +13,7 @@ from planner.values.coating import Mark, State, Window
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.refusal import demand
+from planner.values.said import say, within
 from planner.values.step import Gate, Minutes, Stage, Step, Tool
 
 
@@ -90,7 +91,7 @@ def done_on(book: Book, key: PassKey, places: Iterable[str]) -> Done:
         for place in part.places
         if f"{part.name}/{place.name}" in wanted
     )
-    demand(bool(steps), "step", "nothing was done there yet; there is nothing to mend")
+    demand(bool(steps), "step", say("nothing was done there yet; there is nothing to mend"))
     return Done(book, key, model, steps, open_to)
 
 
@@ -145,7 +146,7 @@ def copy_of(done: Done, step: Step, places: Iterable[str], *, coats: int | None 
     return replace(
         narrow,
         id=fresh(done.model, f"{step.id}-again"),
-        title=f"{step.title or step.id}, once more"[:200],
+        title=within(200, say("{step}, once more", step=step.title or step.id)),
         minutes=share_of(step.minutes, share),
         gates=(),
         after=(),

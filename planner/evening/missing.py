@@ -17,6 +17,7 @@ from planner.values.book import Book
 from planner.values.coating import Coating, Mark, Preparation, Window
 from planner.values.plan import PassKey
 from planner.values.refusal import demand
+from planner.values.said import row, say, within
 from planner.values.step import Bound, Gate, Minutes, Stage, Step
 
 SCUFF_MINUTES = 10  # common practice, no source [min]
@@ -33,10 +34,10 @@ class Remedy(StrEnum):
 
 
 LATE_WORDS = {
-    Stage.WIPE: "lift what has dried with a swab and the wash's own thinner",
-    Stage.PRESS: "wet again with setting fluid, let it soften, press down",
-    Stage.CHIP_RUB: "wet longer and rub with a stiffer brush; stop where the coat below shows",
-    Stage.UNMASK: "warm the tape a little, take it off slowly and flat, cut the edge first",
+    Stage.WIPE: say("lift what has dried with a swab and the wash's own thinner"),
+    Stage.PRESS: say("wet again with setting fluid, let it soften, press down"),
+    Stage.CHIP_RUB: say("wet longer and rub with a stiffer brush; stop where the coat below shows"),
+    Stage.UNMASK: say("warm the tape a little, take it off slowly and flat, cut the edge first"),
 }
 
 
@@ -126,7 +127,11 @@ def remedied(book: Book, one: Missed, choice: Remedy) -> Book:
     Refused
         If the remedy is not among those of ``one``.
     """
-    demand(choice in one.remedies, "remedy", f"must be one of {', '.join(one.remedies)}")
+    demand(
+        choice in one.remedies,
+        "remedy",
+        say("must be one of {remedies}", remedies=row(one.remedies)),
+    )
     if choice is Remedy.WAIT:
         return book
     if choice is Remedy.SKIP:
@@ -150,7 +155,7 @@ def _late(step: Step, earlier: str) -> Step:
         per_change=step.minutes.per_change,
     )
     words = LATE_WORDS.get(step.stage, "")
-    title = "; ".join(word for word in (step.title or step.id, words) if word)[:200]
+    title = within(200, row((word for word in (step.title or step.id, words) if word), "; "))
     return replace(step, gates=tuple(gates), minutes=minutes, title=title)
 
 

@@ -17,6 +17,7 @@ from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Pin, Project
 from planner.values.refusal import Refused, demand, unknown
+from planner.values.said import say, within
 from planner.values.step import Application, Gate, Minutes, Stage, Step
 
 LONGEST_ID = 60
@@ -70,13 +71,15 @@ def parted(book: Book, key: PassKey, done: Collection[str]) -> Parted:
     """
     model, step = model_of(book, key), step_of(book, key)
     demand(
-        step.stage not in WHOLE_UNIT, "places", f"a {step.stage} is done in one go, or not at all"
+        step.stage not in WHOLE_UNIT,
+        "places",
+        say("a {stage} is done in one go, or not at all", stage=step.stage),
     )
     every = places_of(model, step, key.coat)
     finished = _named(model, done, every)
-    demand(bool(finished), "places", "none of it is done; nothing is parted")
+    demand(bool(finished), "places", say("none of it is done; nothing is parted"))
     left = _left(model, step, key.coat, finished)
-    demand(left is not None, "places", "all of it is done; say that it is done")
+    demand(left is not None, "places", say("all of it is done; say that it is done"))
     assert left is not None
     ours = _done(model, step, key.coat, finished)
     rest = replace(left, id=fresh(model, f"{step.id}-rest"), title=_titled(step))
@@ -99,7 +102,11 @@ def _named(model: Model, done: Collection[str], every: tuple[str, ...]) -> froze
         except KeyError:
             raise Refused(f"places[{index}]", unknown("place", reference, every)) from None
         inside = [name for name in names if name in every]
-        demand(bool(inside), f"places[{index}]", f'"{reference}" gets nothing from this coat')
+        demand(
+            bool(inside),
+            f"places[{index}]",
+            say('"{reference}" gets nothing from this coat', reference=reference),
+        )
         found.update(inside)
     return frozenset(found)
 
@@ -159,7 +166,7 @@ def _narrowed(
 
 
 def _titled(step: Step) -> str:
-    return f"{step.title} (rest)"[:200] if step.title else ""
+    return within(200, say("{step} (rest)", step=step.title)) if step.title else ""
 
 
 def share_of(minutes: Minutes, share: float) -> Minutes:

@@ -32,6 +32,7 @@ from planner.values.book import Book
 from planner.values.coating import Coating, Family, Finish, State
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused, demand
+from planner.values.said import say, within
 from planner.values.step import Application, Minutes, Role, Stage, Step, Tool
 
 COLOUR_STAGES = frozenset(
@@ -62,13 +63,13 @@ class Repair(StrEnum):
 
 
 TOLD = {
-    Repair.AGAIN: "lay it once more",
-    Repair.TOUCH_UP: "touch up",
-    Repair.SAND: "sand and respray",
-    Repair.STRIP: "strip and start over",
-    Repair.FROSTING: "fix frosting",
-    Repair.SILVERING: "fix silvering",
-    Repair.TIDE_MARK: "lift a tide mark",
+    Repair.AGAIN: say("lay it once more"),
+    Repair.TOUCH_UP: say("touch up"),
+    Repair.SAND: say("sand and respray"),
+    Repair.STRIP: say("strip and start over"),
+    Repair.FROSTING: say("fix frosting"),
+    Repair.SILVERING: say("fix silvering"),
+    Repair.TIDE_MARK: say("lift a tide mark"),
 }
 
 
@@ -92,7 +93,7 @@ def repaired(book: Book, key: PassKey, kind: Repair, places: Collection[str] = (
     if kind is not Repair.STRIP:
         covered = masked(done)
         bare = tuple(place for place in done.places if place not in covered)
-        demand(bool(bare), "places", "all of it lies under a mask; take the mask off first")
+        demand(bool(bare), "places", say("all of it lies under a mask; take the mask off first"))
         done = done_on(book, key, bare)
     return _MAKERS[kind](done)
 
@@ -134,7 +135,10 @@ def _named(book: Book, key: PassKey, places: Collection[str]) -> tuple[str, ...]
         try:
             found.update(dict.fromkeys(model.places(reference)))
         except KeyError:
-            raise Refused(f"places[{index}]", f'no place is called "{reference}"') from None
+            raise Refused(
+                f"places[{index}]",
+                say('no place is called "{reference}"', reference=reference),
+            ) from None
     return tuple(found)
 
 
@@ -163,10 +167,10 @@ def _clear_over(done: Done, step: Step) -> dict[str, Step]:
 def _again(done: Done) -> Book:
     step = next((one for one in done.steps if one.id == done.key.step), None)
     if step is None or step.stage not in AGAIN_STAGES or not step.applications:
-        raise Refused("repair", "only a coat can be laid once more; choose another repair")
+        raise Refused("repair", say("only a coat can be laid once more; choose another repair"))
     made = copy_of(done, step, done.places)
     if made is None:
-        raise Refused("places", f'"{step.id}" lays nothing there')
+        raise Refused("places", say('"{step}" lays nothing there', step=step.id))
     return _put_in_anew(done, [], {step.id: made, **_clear_over(done, step)})
 
 
@@ -179,7 +183,7 @@ def _put_in_anew(done: Done, first: list[Step], anew: dict[str, Step]) -> Book:
 def _touch_up(done: Done) -> Book:
     colour = _top(done, COLOUR_STAGES)
     if colour is None:
-        raise Refused("repair", "no colour lies there that could be touched up")
+        raise Refused("repair", say("no colour lies there that could be touched up"))
     made = copy_of(done, colour, done.places)
     assert made is not None
     spots = tuple(
@@ -189,7 +193,7 @@ def _touch_up(done: Done) -> Book:
     brushed = Step(
         id=fresh_id(done.model, f"touch-up-{colour.id}"[:50].rstrip("-")),
         stage=Stage.DETAIL,
-        title=f"touch up by brush: {colour.title or colour.id}"[:200],
+        title=within(200, say("touch up by brush: {colour}", colour=colour.title or colour.id)),
         applications=spots,
         tool=Tool.BRUSH,
         minutes=Minutes(fixed=3, per_part=2),
@@ -203,13 +207,13 @@ def _touch_up(done: Done) -> Book:
 def _sand(done: Done) -> Book:
     colour = _top(done, COLOUR_STAGES)
     if colour is None:
-        raise Refused("repair", "no colour lies there that could be sanded and sprayed anew")
+        raise Refused("repair", say("no colour lies there that could be sanded and sprayed anew"))
     over = copy_of(done, colour, done.places)
     assert over is not None
     sanded = by_hand(
         done,
         f"sand-{colour.id}"[:50].rstrip("-"),
-        "sand the fault smooth, wet and fine; rinse, let dry, prime bare spots with a brush",
+        say("sand the fault smooth, wet and fine; rinse, let dry, prime bare spots with a brush"),
         done.places,
         Minutes(fixed=5, per_part=5),
         gates=tuple(once(step, State.DRY_THROUGH) for step in done.tops()),
@@ -222,7 +226,7 @@ def _frosting(done: Done) -> Book:
     frosted = _top(done, CLEAR_STAGES)
     tops = {step.id for step in done.tops()}
     if frosted is None or frosted.id not in tops:
-        raise Refused("repair", "no clear coat lies on top that could be frosted")
+        raise Refused("repair", say("no clear coat lies on top that could be frosted"))
     name = next(iter(dict.fromkeys(one.coating for one in frosted.applications)))
     own = _coating(done, name)
     book = done.book
@@ -234,7 +238,9 @@ def _frosting(done: Done) -> Book:
     wet = Step(
         id=fresh_id(done.model, f"gloss-over-{frosted.id}"[:50].rstrip("-")),
         stage=Stage.VARNISH,
-        title="a wet coat of gloss over the frosting, in dry air; no more matte on it before"[:200],
+        title=say("a wet coat of gloss over the frosting, in dry air; no more matte on it before")[
+            :200
+        ],
         applications=(Application(places=here, coating=gloss),),
         tool=frosted.tool,
         minutes=frosted.minutes,
@@ -266,13 +272,13 @@ def _silvering(done: Done) -> Book:
         and any(_coating(done, name).family is Family.DECAL for name in _names(step))
     ]
     if not decals:
-        raise Refused("repair", "no decals lie there that could shine silvery")
+        raise Refused("repair", say("no decals lie there that could shine silvery"))
     here = done.on(decals[-1])
     sealed = _clear_over(done, decals[-1])
     pricked = by_hand(
         done,
         f"soften-{decals[-1].id}"[:50].rstrip("-"),
-        "prick the silvery spots, let setting fluid creep under, press down; repeat when dry",
+        say("prick the silvery spots, let setting fluid creep under, press down; repeat when dry"),
         here,
         Minutes(fixed=3, per_part=5),
         stage=Stage.CLEAN if sealed else Stage.PRESS,
@@ -297,16 +303,20 @@ def _tide_mark(done: Done) -> Book:
         and any(_coating(done, name).family in OIL_BORNE for name in _names(step))
     ]
     if not washes:
-        raise Refused("repair", "no wash of oil or enamel lies on top; touch it up instead")
+        raise Refused("repair", say("no wash of oil or enamel lies on top; touch it up instead"))
     here = tuple(dict.fromkeys(place for step in washes for place in done.on(step)))
     logged = {step.id for step in done.steps}
     coming = [step for step in done.model.steps if step.id not in logged]
     soon = [one.id for one in coming for step in washes if must_follow(done.model, one, step)]
-    demand(not soon, "repair", f'do "{next(iter(soon), "")}" first; it is time for that')
+    demand(
+        not soon, "repair", say('do "{next}" first; it is time for that', next=next(iter(soon), ""))
+    )
     lifted = by_hand(
         done,
         f"lift-{washes[-1].id}"[:50].rstrip("-"),
-        "lift the tide mark with a brush just damp with the wash's own thinner, towards an edge",
+        say(
+            "lift the tide mark with a brush just damp with the wash's own thinner, towards an edge"
+        ),
         here,
         Minutes(fixed=3, per_part=3),
         tool=Tool.BRUSH,

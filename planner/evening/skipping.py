@@ -13,6 +13,7 @@ from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.refusal import demand
+from planner.values.said import say
 from planner.values.step import LAYS_NO_FILM, Gate, Stage, Step
 
 SERVANTS = {
@@ -51,10 +52,13 @@ def skipped(book: Book, key: PassKey) -> Skipped:
     demand(
         all(entry.end is not None for entry in entries),
         "step",
-        f'"{step.id}" is under way; say what is done of it, or take its beginning back',
+        say(
+            '"{step}" is under way; say what is done of it, or take its beginning back',
+            step=step.id,
+        ),
     )
     last = max((entry.coat for entry in entries), default=0)
-    demand(last < step.coats, "step", f'"{step.id}" is done already')
+    demand(last < step.coats, "step", say('"{step}" is done already', step=step.id))
     if last:
         return Skipped(_shortened(book, key, step, last), ())
     logged = {entry.step for entry in project_of(book, key.project).log if entry.model == key.model}

@@ -27,6 +27,7 @@ from planner.values.model import Model, Side
 from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.refusal import demand
+from planner.values.said import say
 from planner.values.step import Minutes, Stage, Step, Tool
 
 SOAK = 120  # "two hours to a few": common practice, no source [min]
@@ -46,7 +47,7 @@ def stripped(done: Done) -> Book:
     """
     done = done_on(done.book, done.key, _whole_units(done))
     laying = [step for step in done.steps if step.applications and step.stage is not Stage.JOIN]
-    demand(bool(laying), "repair", "nothing was laid there that could be stripped")
+    demand(bool(laying), "repair", say("nothing was laid there that could be stripped"))
     copies = _copies(done)
     off = _off(done)
     first = _first_wait(done, copies, off[-1])
@@ -142,7 +143,7 @@ def _off(done: Done) -> list[Step]:
             by_hand(
                 done,
                 "tape-off",
-                "take the tape off before stripping",
+                say("take the tape off before stripping"),
                 tape,
                 Minutes(fixed=2, per_part=2),
                 stage=Stage.UNMASK,
@@ -152,7 +153,7 @@ def _off(done: Done) -> list[Step]:
         by_hand(
             done,
             "soak",
-            "soak in a stripper that spares the material, closed; try on scrap, label first",
+            say("soak in a stripper that spares the material, closed; try on scrap, label first"),
             here,
             Minutes(fixed=5, per_part=1),
         )
@@ -161,7 +162,7 @@ def _off(done: Done) -> list[Step]:
         by_hand(
             done,
             "brush-off",
-            "brush the softened paint off, wash, rinse; gloves, goggles, fresh air",
+            say("brush the softened paint off, wash, rinse; gloves, goggles, fresh air"),
             here,
             Minutes(fixed=5, per_part=10),
             gates=(later(steps[-1].id, SOAK),),
@@ -173,7 +174,7 @@ def _off(done: Done) -> list[Step]:
             by_hand(
                 done,
                 "turn-back",
-                "turn it back",
+                say("turn it back"),
                 parts,
                 Minutes(fixed=1),
                 stage=Stage.TURN,
@@ -231,7 +232,7 @@ def _service_of_nothing(done: Done, step: Step) -> Step:
 
 def _by_hand(step: Step, touched: tuple[str, ...]) -> Step:
     """Return a step that laid what is gone: there is no coat, decal or wash any more to judge."""
-    title = f"{step.title or step.id} (stripped since)"[:LONGEST_TITLE]
+    title = say("{step} (stripped since)", step=step.title or step.id)[:LONGEST_TITLE]
     return replace(
         step,
         stage=Stage.CLEAN,

@@ -11,6 +11,7 @@ from functools import lru_cache
 
 from planner.values.model import Measure, Model, Place, Shape
 from planner.values.refusal import Refused
+from planner.values.said import say
 from planner.values.same import Same
 
 BOX_M = (6.0, 2.5, 2.5)  # what the hint for a missing area goes by [m]
@@ -52,16 +53,27 @@ class Area:
     @property
     def sentence(self) -> str:
         """How it was found, or how to mend that it was not, in one line."""
-        detail = f", times {self.detail:g} for detail" if self.detail != 1 else ""
+        detail = (
+            say(", times {detail:g} for detail", detail=self.detail) if self.detail != 1 else ""
+        )
         if self.found is Found.TYPED:
-            return f"{self.cm2:.3g} cm², typed"
+            return say("{cm2:.3g} cm², typed", cm2=self.cm2)
         if self.found is Found.MEASURED:
-            return f"{self.cm2:.3g} cm²: measures of {self.plain_cm2:.3g} cm²{detail}"
+            return say(
+                "{cm2:.3g} cm²: measures of {plain_cm2:.3g} cm²{detail}",
+                cm2=self.cm2,
+                plain_cm2=self.plain_cm2,
+                detail=detail,
+            )
         if self.found is Found.REAL_SIZE:
-            shared = f", shared by {self.among} places" if self.among > 1 else ""
-            return (
-                f"{self.cm2:.3g} cm²: a box of its real size is {self.all_round_cm2:.3g} cm² "
-                f"all round{shared}{detail}"
+            shared = say(", shared by {among} places", among=self.among) if self.among > 1 else ""
+            return say(
+                "{cm2:.3g} cm²: a box of its real size is {all_round_cm2:.3g} cm² all"
+                " round{shared}{detail}",
+                cm2=self.cm2,
+                all_round_cm2=self.all_round_cm2,
+                shared=shared,
+                detail=detail,
             )
         return self.mend
 
@@ -83,7 +95,7 @@ def read_scale(text: str) -> float:
     """
     scale = scale_of(text)
     if scale is None:
-        raise Refused("scale", f'"{text[:20]}" is no scale; write it as 1:72')
+        raise Refused("scale", say('"{text}" is no scale; write it as 1:72', text=text[:20]))
     return scale
 
 
@@ -156,14 +168,17 @@ def _share(model: Model, place: Place, taken_cm2: float, among: int) -> Area:
     if real is None:
         return Area(0.0, Found.MISSING, mend=_unmeasured(scale, model.scale))
     if scale is None:
-        mend = 'no area given, and the model has no scale such as "1:72"; give one, or area_cm2'
+        mend = say(
+            'no area given, and the model has no scale such as "1:72"; give one, or area_cm2'
+        )
         return Area(0.0, Found.MISSING, mend=mend)
     whole = scaled_cm2(box_m2(real.length_m, real.width_m, real.height_m), scale)
     plain = (whole - taken_cm2) / among
     if plain <= 0:
-        mend = (
-            f"no area given, and the other places take all {whole:.3g} cm² of the real size; "
-            "measure it and give area_cm2"
+        mend = say(
+            "no area given, and the other places take all {whole:.3g} cm² of the "
+            "real size; measure it and give area_cm2",
+            whole=whole,
         )
         return Area(0.0, Found.MISSING, all_round_cm2=whole, among=among, mend=mend)
     return Area(plain * place.detail, Found.REAL_SIZE, plain, place.detail, whole, among)
@@ -171,9 +186,15 @@ def _share(model: Model, place: Place, taken_cm2: float, among: int) -> Area:
 
 def _unmeasured(scale: float | None, written: str) -> str:
     """Say what to give, with a size to go by at the model's scale."""
-    text = "no area given; measure it and give area_cm2"
+    text = say("no area given; measure it and give area_cm2")
     if scale is None:
         return text
     size = " × ".join(f"{side:g}" for side in BOX_M)
     area = scaled_cm2(box_m2(*BOX_M), scale)
-    return f"{text} (all round, a box of {size} m is {area:.0f} cm² at {written.strip()})"
+    return say(
+        "{text} (all round, a box of {size} m is {area:.0f} cm² at {written})",
+        text=text,
+        size=size,
+        area=area,
+        written=written.strip(),
+    )

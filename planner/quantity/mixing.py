@@ -14,6 +14,7 @@ from functools import lru_cache
 from planner.values.book import Book
 from planner.values.coating import THINNERS, Coating, Family, Mix, Portion
 from planner.values.refusal import Refused, demand, number_in
+from planner.values.said import say
 
 THIN_LIQUIDS = frozenset({Family.ALCOHOL_THINNER, Family.WHITE_SPIRIT, Family.LACQUER_THINNER})
 _SHARE = re.compile(r"(\d+(?:[.,]\d+)?)\s*(%?)")
@@ -39,17 +40,23 @@ def read_parts(text: str) -> tuple[float, ...]:
     shares = [_SHARE.fullmatch(piece.strip()) for piece in re.split("[:+]", text)]
     found = [share for share in shares if share is not None]
     if len(found) != len(shares) or len(found) < 2:
-        raise Refused("parts", f'"{text[:40]}" is no mix; write it as 2 : 3 or as 40 % : 60 %')
+        raise Refused(
+            "parts", say('"{text}" is no mix; write it as 2 : 3 or as 40 % : 60 %', text=text[:40])
+        )
     numbers = tuple(float(share[1].replace(",", ".")) for share in found)
     for number in numbers:
         number_in(number, 0.01, 1000, "parts")
     signs = {share[2] for share in found}
-    demand(len(signs) == 1, "parts", "has parts and percentages; write all of them alike")
+    demand(len(signs) == 1, "parts", say("has parts and percentages; write all of them alike"))
     if signs == {"%"}:
         demand(
             abs(sum(numbers) - WHOLE_PCT) <= NEARLY_PCT,
             "parts",
-            f"add up to {sum(numbers):g} %; percentages of a mix make {WHOLE_PCT} %",
+            say(
+                "add up to {sum:g} %; percentages of a mix make {whole} %",
+                sum=sum(numbers),
+                whole=WHOLE_PCT,
+            ),
         )
     return numbers
 

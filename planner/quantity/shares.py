@@ -11,16 +11,17 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from planner.values.model import Model
+from planner.values.said import say
 from planner.values.same import Same
 from planner.values.step import Stage, Step
 
 _USUAL = {
-    Stage.HIGHLIGHT: (0.4, "a highlight sits on what faces the light"),
-    Stage.DRY_BRUSH: (0.15, "dry-brushing catches raised edges"),
-    Stage.WASH: (0.3, "a wash sits in the recesses"),
-    Stage.OIL_WASH: (0.3, "a wash sits in the recesses"),
-    Stage.CHIP: (0.05, "chips sit on edges"),
-    Stage.WEATHER: (0.3, "weathering is laid here and there"),
+    Stage.HIGHLIGHT: (0.4, say("a highlight sits on what faces the light")),
+    Stage.DRY_BRUSH: (0.15, say("dry-brushing catches raised edges")),
+    Stage.WASH: (0.3, say("a wash sits in the recesses")),
+    Stage.OIL_WASH: (0.3, say("a wash sits in the recesses")),
+    Stage.CHIP: (0.05, say("chips sit on edges")),
+    Stage.WEATHER: (0.3, say("weathering is laid here and there")),
 }
 """Usual share by stage, and why; all assumed."""
 
@@ -44,11 +45,11 @@ def share_of(model: Model, step: Step, place: str) -> Share:
         if application.share is not None and any(
             place in model.places(reference) for reference in application.places
         ):
-            return Share(application.share, True, "given by the step")
+            return Share(application.share, True, say("given by the step"))
     if step.stage is Stage.CAMO:
         colours = 1 + _camouflage(Same(model)).get(place, 0)
-        return Share(1 / colours, False, f"one of {colours} colours that share the place")
-    fraction, why = _USUAL.get(step.stage, (1.0, "all of the place"))
+        return Share(1 / colours, False, say("one of {n} colours that share the place", n=colours))
+    fraction, why = _USUAL.get(step.stage, (1.0, say("all of the place")))
     return Share(fraction, False, why)
 
 

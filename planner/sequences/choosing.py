@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from planner.values.refusal import Refused, demand_known
+from planner.values.said import say
 from planner.values.sequence import Option, Sequence, SequenceStep
 from planner.values.step import Tool
 
@@ -37,8 +38,14 @@ def complete(sequence: Sequence, chosen: Iterable[str] | None = None) -> tuple[s
     for choice, options in choices_of(sequence).items():
         taken = [option.name for option in options if option.name in named]
         if len(taken) > 1:
-            both = " and ".join(f'"{name}"' for name in taken)
-            raise Refused("options", f"{both} exclude each other ({choice}); choose one")
+            quoted = [f'"{name}"' for name in taken]
+            mend = say(
+                "{some} and {last} exclude each other ({choice}); choose one",
+                some=" and ".join(quoted[:-1]),
+                last=quoted[-1],
+                choice=choice,
+            )
+            raise Refused("options", mend)
         if not taken:
             named.add(next((one for one in options if one.usual), options[0]).name)
     return tuple(name for name in known if name in named)

@@ -14,6 +14,7 @@ from planner.values.book import Book
 from planner.values.model import Made, Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
+from planner.values.said import say
 from planner.values.sequence import Sequence
 from planner.values.step import Step
 
@@ -85,7 +86,10 @@ def taken_over(book: Book, sequence: Sequence, spots: Iterable[tuple[str, str]])
     for project, name in spots:
         made = book.project(project).model(name).made
         if made is None or made.sequence != sequence.name:
-            raise Refused(f"{project}/{name}", f'does not come from "{sequence.name}"')
+            raise Refused(
+                f"{project}/{name}",
+                say('does not come from "{sequence}"', sequence=sequence.name),
+            )
         options, colours = still(sequence, made)
         book = give(book, project, (name,), sequence, options, colours)
     return book

@@ -13,6 +13,7 @@ from planner.values.book import Book
 from planner.values.model import Chosen, Made, Model
 from planner.values.project import Pin, Project
 from planner.values.refusal import Refused, unknown
+from planner.values.said import say
 from planner.values.sequence import Sequence
 from planner.values.step import Step
 
@@ -76,8 +77,13 @@ def give(
             steps = ", ".join(given.lost)
             raise Refused(
                 f"{project}/{name}",
-                f'{steps} of "{name}" is in the logbook, and "{sequence.name}" has no such step; '
-                "take it out of the logbook first, or leave this model",
+                say(
+                    '{steps} of "{name}" is in the logbook, and "{sequence}" has no such '
+                    "step; take it out of the logbook first, or leave this model",
+                    steps=steps,
+                    name=name,
+                    sequence=sequence.name,
+                ),
             )
         home = _with_model(home, given.model)
     projects = tuple(home if one.name == project else one for one in book.projects)

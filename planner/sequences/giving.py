@@ -13,6 +13,7 @@ from planner.sequences.references import meant, written
 from planner.sequences.sections import in_sections
 from planner.values.model import Model
 from planner.values.refusal import Refused, demand_known
+from planner.values.said import say
 from planner.values.same import Same
 from planner.values.sequence import EVERY, Colour, Sequence
 from planner.values.step import Gate, Stage, Step
@@ -55,7 +56,14 @@ def steps_for(
     named = _coatings(sequence, fitted, colours)
     larger = growth(area_cm2, sequence.made_for_cm2)
     if not fitted:
-        raise Refused("", f'nothing of "{sequence.name}" fits "{model.name}"; choose another')
+        raise Refused(
+            "",
+            say(
+                'nothing of "{sequence}" fits "{model}"; choose another',
+                sequence=sequence.name,
+                model=model.name,
+            ),
+        )
     sized = (
         replace(
             step,
@@ -93,7 +101,9 @@ def _coatings(
     for colour in sequence.colours:
         coating = colours.get(colour.name) or colour.usual
         if colour.name in laid and not coating:
-            raise Refused("colours", f'"{colour.name}" has no coating yet; choose one')
+            raise Refused(
+                "colours", say('"{colour}" has no coating yet; choose one', colour=colour.name)
+            )
         named[colour.name] = coating
     return named
 

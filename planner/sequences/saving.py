@@ -10,6 +10,7 @@ from planner.sequences.minutes import factor_of, paced
 from planner.sequences.references import covered, generalised
 from planner.values.model import Model
 from planner.values.refusal import Refused
+from planner.values.said import say
 from planner.values.sequence import Colour, Sequence, SequenceStep
 from planner.values.step import Step
 from planner.values.wishes import Pace
@@ -42,7 +43,9 @@ def sequence_from(
         If the model has no steps, or one waits for a later one.
     """
     if not model.steps:
-        raise Refused("steps", f'"{model.name}" has no steps yet that could be saved')
+        raise Refused(
+            "steps", say('"{model}" has no steps yet that could be saved', model=model.name)
+        )
     laid = dict.fromkeys(one.coating for step in model.steps for one in step.applications)
     return Sequence(
         name=name,

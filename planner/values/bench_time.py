@@ -11,6 +11,7 @@ from dateutil.rrule import rrulestr
 
 from planner.values.moment import Interval, aware, clock, in_years, minute_of, zone_named
 from planner.values.refusal import Refused, all_different, demand, number_in
+from planner.values.said import say
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -37,7 +38,10 @@ class Recurring:
         demand(
             self.rule.startswith("FREQ=") and len(self.rule.split()) == 1 and len(self.rule) <= 300,
             "rule",
-            f'"{self.rule[:60]}" is not a recurrence rule; write it as FREQ=WEEKLY;BYDAY=TU,TH',
+            say(
+                '"{rule}" is not a recurrence rule; write it as FREQ=WEEKLY;BYDAY=TU,TH',
+                rule=self.rule[:60],
+            ),
         )
         fields = dict(field.partition("=")[::2] for field in self.rule.upper().split(";"))
         demand(
@@ -47,7 +51,9 @@ class Recurring:
         )
         for field in ("BYHOUR", "BYMINUTE", "BYSECOND"):
             demand(
-                field not in fields, "rule", f"must not hold {field}; start and end say the hours"
+                field not in fields,
+                "rule",
+                say("must not hold {field}; start and end say the hours", field=field),
             )
         _counts_sensibly(fields)
         try:
@@ -55,9 +61,12 @@ class Recurring:
             named = _names_a_day(fields, self.since)
         except (ValueError, KeyError, TypeError, AttributeError) as problem:
             raise Refused(
-                "rule", f'"{self.rule}" is not a recurrence rule ({problem})'
+                "rule",
+                say(
+                    '"{rule}" is not a recurrence rule ({problem})', rule=self.rule, problem=problem
+                ),
             ) from problem
-        demand(named, "rule", f'"{self.rule}" never names a day')
+        demand(named, "rule", say('"{rule}" never names a day', rule=self.rule))
 
     def dates(self) -> Iterator[date]:
         """Yield the local dates of the rule in order, from ``since`` on."""
@@ -85,7 +94,11 @@ def _counts_sensibly(fields: dict[str, str]) -> None:
         demand(
             re.fullmatch("[1-9][0-9]{0,3}", value) is not None,
             "rule",
-            f'{field} is "{value}", but must be a number from 1 to 9999',
+            say(
+                '{field} is "{value}", but must be a number from 1 to 9999',
+                field=field,
+                value=value,
+            ),
         )
     demand(not {"COUNT", "UNTIL"} <= fields.keys(), "rule", "must not hold both COUNT and UNTIL")
     most = {"MONTHLY": 5, "YEARLY": 53}.get(fields["FREQ"], 0)
@@ -94,7 +107,7 @@ def _counts_sensibly(fields: dict[str, str]) -> None:
         demand(
             not which or (which.isdecimal() and 1 <= int(which[:4]) <= most),
             "rule",
-            f'BYDAY "{day}" names a day that does not come',
+            say('BYDAY "{day}" names a day that does not come', day=day),
         )
 
 

@@ -12,6 +12,7 @@ from planner.values.model import Model
 from planner.values.project import Logged, Observed, Pin, Project
 from planner.values.refusal import Refused, all_different, demand, demand_known, unknown
 from planner.values.room import Room
+from planner.values.said import say
 from planner.values.sequence import Sequence
 from planner.values.step import Stage, Step, Tool
 from planner.values.supplies import Supplies
@@ -90,7 +91,9 @@ class Book:
         for index, mix in enumerate(self.mixes):
             place = f"mixes[{index}]"
             demand(
-                mix.name not in bottled, f"{place}.name", f'"{mix.name}" is a coating; rename one'
+                mix.name not in bottled,
+                f"{place}.name",
+                say('"{mix}" is a coating; rename one', mix=mix.name),
             )
             for at, portion in enumerate(mix.portions):
                 here = f"{place}.portions[{at}].coating"
@@ -141,8 +144,12 @@ class Book:
                     demand(
                         name not in covered,
                         f"{spot}.places[{number}]",
-                        f'"{name}" gets a coat from applications[{covered.get(name)}] as well; '
-                        "make a step of each",
+                        say(
+                            '"{name}" gets a coat from applications[{get}] as well; make a step '
+                            "of each",
+                            name=name,
+                            get=covered.get(name),
+                        ),
                     )
                     covered[name] = at
 
@@ -154,8 +161,13 @@ class Book:
         demand(
             life is None or takes <= life,
             f"{here}.minutes",
-            f'takes {takes} min, but "{coating}" can be used for {life} min; '
-            "make two steps of it, or mix less at a time",
+            say(
+                'takes {takes} min, but "{coating}" can be used for {life} min; make '
+                "two steps of it, or mix less at a time",
+                takes=takes,
+                coating=coating,
+                life=life,
+            ),
         )
 
 
@@ -216,8 +228,11 @@ def _check_order(model: Model, step: Step, here: str) -> None:
                 demand(
                     not asks_film or bool(earlier.applications),
                     f"{spot}.windows[{number}].{end}.state",
-                    f'step "{gate.after}" lays no film that could be {mark and mark.state}; '
-                    "give minutes",
+                    say(
+                        'step "{after}" lays no film that could be {mark}; give minutes',
+                        after=gate.after,
+                        mark=mark and mark.state,
+                    ),
                 )
     if step.stage is Stage.JOIN:
         parts = {name.partition("/")[0] for name in step.references()}
@@ -240,7 +255,7 @@ def _check_facts(project: Project, place: str) -> None:
         demand(
             fact.coat is None or fact.coat <= most,
             f"{here}.coat",
-            f'is {fact.coat}, but "{fact.step}" has {most}',
+            say('is {coat}, but "{step}" has {most}', coat=fact.coat, step=fact.step, most=most),
         )
         if isinstance(fact, Pin) and fact.beside is not None:
             names = ["/".join(known) for known in coats]

@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from planner.values.moment import aware, in_years
 from planner.values.refusal import all_different, demand, number_in, plain_name
+from planner.values.said import say
 
 
 class Family(StrEnum):
@@ -233,7 +234,7 @@ class Coating:
         demand(
             re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is not None,
             "swatch",
-            f'"{self.swatch}" is not a colour; write it as #c8b482',
+            say('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch),
         )
         demand(0 < self.solids <= 1, "solids", "is a fraction of the volume; give 0.01 to 1")
         number_in(self.dry_film_um, 0.1, 2000, "dry_film_um", "µm")
@@ -293,5 +294,5 @@ class Mix:
             demand(
                 re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is not None,
                 "swatch",
-                f'"{self.swatch}" is not a colour; write it as #c8b482',
+                say('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch),
             )

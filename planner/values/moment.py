@@ -8,6 +8,7 @@ from datetime import UTC, date, datetime, time
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from planner.values.refusal import Refused, demand
+from planner.values.said import say
 
 
 def minute_of(moment: datetime, *, up: bool = True) -> int:
@@ -36,7 +37,10 @@ def zone_named(name: str, place: str = "zone") -> ZoneInfo:
         return ZoneInfo(name)
     except (ZoneInfoNotFoundError, ValueError, OSError) as problem:
         raise Refused(
-            place, f'no time zone is called "{name}"; use an IANA name such as Europe/Warsaw'
+            place,
+            say(
+                'no time zone is called "{name}"; use an IANA name such as Europe/Warsaw', name=name
+            ),
         ) from problem
 
 
@@ -45,11 +49,13 @@ def clock(text: str, place: str) -> time:
     try:
         read = time.fromisoformat(text)
     except ValueError as problem:
-        raise Refused(place, f'"{text}" is not a time; write it as 19:30') from problem
+        raise Refused(
+            place, say('"{text}" is not a time; write it as 19:30', text=text)
+        ) from problem
     demand(
         len(text) == 5 and text[2] == ":",
         place,
-        f'"{text}" is not a whole local minute; write it as 19:30',
+        say('"{text}" is not a whole local minute; write it as 19:30', text=text),
     )
     return read
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.values.refusal import Refused, all_different, demand, demand_known, plain_name
+from planner.values.said import say
 from planner.values.step import Step
 
 EVERY = "*"
@@ -88,4 +89,7 @@ class Sequence:
                     demand_known(name, options, "option", f"{here}.{field}")
             for name in (*one.step.after, *(gate.after for gate in one.step.gates)):
                 if name not in ids[:at]:
-                    raise Refused(f"{here}.step", f'"{name}" is no earlier step of the sequence')
+                    raise Refused(
+                        f"{here}.step",
+                        say('"{name}" is no earlier step of the sequence', name=name),
+                    )

@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from planner.values.coating import Window, ordered_windows
 from planner.values.refusal import all_different, demand, number_in
+from planner.values.said import say
 
 
 class Stage(StrEnum):
@@ -220,7 +221,7 @@ class Step:
         demand(
             re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", self.id) is not None and len(self.id) <= 60,
             "id",
-            f'"{self.id}" is not a step id; use lower-case letters, digits and "-"',
+            say('"{id}" is not a step id; use lower-case letters, digits and "-"', id=self.id),
         )
         demand(len(self.title) <= 200, "title", "is longer than 200 characters; shorten it")
         demand(
@@ -231,7 +232,7 @@ class Step:
         demand(
             not (self.applications and self.stage in LAYS_NO_FILM),
             "applications",
-            f"{self.stage} lays no film; move its places to touches",
+            say("{stage} lays no film; move its places to touches", stage=self.stage),
         )
         if self.tool is Tool.AIRBRUSH:
             coatings = {application.coating for application in self.applications}

@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from planner.values.moment import aware
 from planner.values.refusal import all_different, demand, number_in
+from planner.values.said import row, say
 from planner.values.step import Stage, Tool
 
 
@@ -34,7 +35,7 @@ class Preferences:
         demand(
             sorted(self.order) == sorted(USUAL_ORDER),
             "order",
-            f"must hold each of {', '.join(USUAL_ORDER)} once",
+            say("must hold each of {levels} once", levels=row(USUAL_ORDER)),
         )
 
 
