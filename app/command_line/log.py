@@ -6,27 +6,31 @@ import argparse
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any
-from zoneinfo import ZoneInfo
 
-from app.command_line.output import FINE, NOT_SOUND, answer, document, iso, note, progress
+from app.command_line.log_told import (
+    brake_remarks,
+    closing_remarks,
+    log_document,
+    next_lines,
+    remarks_of,
+    shifts,
+)
+from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
 from app.command_line.source import add_book, add_json
-from app.service import happenings, logbook, paper, planning, words
+from app.service import happenings, logbook, planning, words
 from app.service.books import open_book
 from app.service.clock import current_minute, read_moment
 from app.service.edits import Edit
-from app.service.moves import moved
 from app.service.step_names import Coat, step_named
 from planner.bench import calendar_of
 from planner.evening import facts
-from planner.evening.advice import rest, silvering
-from planner.evening.missing import Missed
+from planner.evening.advice import rest
 from planner.evening.repairs import Repair
 from planner.layers.findings import Finding
-from planner.tonight import RunSheet, WorkRow, run_sheet
+from planner.tonight import run_sheet
 from planner.values.book import Book
 from planner.values.moment import zone_named
-from planner.values.plan import PassKey, Plan
+from planner.values.plan import PassKey
 from planner.values.project import Event, Used
 from planner.values.refusal import Refused, demand, demand_known
 from storage import photos
@@ -37,13 +41,17 @@ EXAMPLES = """\
   tackfree log done "Winch Truck Gannet/prime" --minutes 14 --used "grey primer=3.5"
   tackfree log done "Winch Truck Gannet/base#2" --only hull --only wheels
   tackfree log tacky "Winch Truck Gannet/base" --at 2031-03-05T21:40
+  tackfree log seen "Winch Truck Gannet/wipe" --note "no tide marks"
   tackfree log skip "Winch Truck Gannet/filter" --note "dark enough"
   tackfree log redo "Winch Truck Gannet/base" --by sand --note "runs on the door"
   tackfree log empty "Winch Truck Gannet/base" --only hull
   tackfree log stop
 """
 
-DEEDS = ("start", "done", "tacky", "skip", "redo", "empty", "stop", "longer", "note", "back")
+DEEDS = (
+    *("start", "done", "tacky", "seen", "skip", "redo", "empty"),
+    *("stop", "longer", "note", "back"),
+)
 NAMELESS = ("stop", "longer", "back")
 HOUR = 60
 ONLY_WITH = {
@@ -56,7 +64,7 @@ ONLY_WITH = {
     "photo": ("done", "note"),
     "temperature": ("done",),
     "humidity": ("done",),
-    "note": ("done", "skip", "redo", "note"),
+    "note": ("done", "seen", "skip", "redo", "note"),
 }
 
 
@@ -127,15 +135,26 @@ def run(args: argparse.Namespace) -> int:
         plan = planning.plan(after, now, last=last, quick=True).plan
     sheet = run_sheet(after, plan, now)
     late = happenings.missed(after, now)
-    remarks = [*made.remarks, *_shifts(after, last, plan), *_remarks(after, now, late, zone)]
+    if args.deed == "stop":
+        made.remarks += closing_remarks(after, now, _began(book, now), plan)
+    remarks = [*made.remarks, *shifts(after, last, plan), *remarks_of(after, now, late, zone)]
     if args.json:
-        document(_document(made, remarks, late, sheet, zone))
+        names = [edit.name for edit in made.edits]
+        document(log_document(names, made.findings, remarks, late, sheet, zone))
     else:
-        answer("\n".join([*(edit.name for edit in made.edits), *remarks, *_next(sheet, after)]))
+        answer(
+            "\n".join([*(edit.name for edit in made.edits), *remarks, *next_lines(sheet, after)])
+        )
     for finding in made.findings:
         mend = f"; mend: {finding.mend.title}" if finding.mend else ""
         note(f"{finding.verdict}: {finding.message}{mend}")
     return NOT_SOUND if made.findings else FINE
+
+
+def _began(book: Book, now: int) -> int:
+    """Return when the stretch around ``now`` began."""
+    stretch = calendar_of(book.bench_time).stretch_at(now)
+    return stretch.interval.start if stretch else now
 
 
 def _fits(args: argparse.Namespace) -> None:
@@ -155,6 +174,7 @@ def _start(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     book = bench.book()
     key = step_named(book, args.step, Coat.TO_BEGIN)
     made = Logged([logbook.begin(book, key, now, logbook.planned_minutes(book, None, key))])
+    made.remarks += brake_remarks(book, key, now)
     _tell_order(made, book, key)
     resting = rest(book, key, now)
     if resting is not None:
@@ -203,6 +223,12 @@ def _tell_order(made: Logged, before: Book, key: PassKey) -> None:
 def _tacky(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     book = bench.book()
     return Logged([happenings.tacky(book, step_named(book, args.step, Coat.LAST), now)])
+
+
+def _seen(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    key = step_named(book, args.step, Coat.LAST)
+    return Logged([happenings.seen(book, key, now, args.note or "")])
 
 
 def _skip(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
@@ -265,6 +291,7 @@ _DEEDS: dict[str, Callable[[argparse.Namespace, BenchBook, int], Logged]] = {
     "start": _start,
     "done": _done,
     "tacky": _tacky,
+    "seen": _seen,
     "skip": _skip,
     "redo": _redo,
     "empty": _empty,
@@ -289,86 +316,3 @@ def _used(book: Book, texts: list[str]) -> tuple[Used, ...]:
         demand_known(coating.strip(), known, "coating", "--used")
         found.append(Used(coating=coating.strip(), ml=ml))
     return tuple(found)
-
-
-def _remarks(book: Book, now: int, late: tuple[Missed, ...], zone: ZoneInfo) -> list[str]:
-    lines = []
-    for one in late:
-        what = f"{words.pass_name(one.key)}: window closed {words.moment(one.closed, zone)}"
-        if one.reopens is not None:
-            lines.append(f"{what}, open again {words.moment(one.reopens, zone)}")
-        else:
-            lines.append(f"{what}; now: {' or '.join(remedy.value for remedy in one.remedies)}")
-    lines += [f"look for silvering: {words.pass_name(one.key)}" for one in silvering(book, now)]
-    return lines
-
-
-def _shifts(book: Book, last: Plan, plan: Plan) -> list[str]:
-    """Return what the plan does differently: passes that changed their evening, and finishes."""
-    calendar = calendar_of(book.bench_time)
-    moves = [one for one in moved(last, plan) if one.to_other_stretch(calendar)]
-    lines = []
-    if moves:
-        what = words.count(len(moves), "pass", "passes")
-        names = ", ".join(words.pass_name(one.key) for one in moves[:3])
-        more = ", ..." if len(moves) > 3 else ""
-        lines.append(f"{what} in another stretch than before: {names}{more}")
-    was = dict(last.finishes)
-    for name, end in plan.finishes:
-        by = end - was.get(name, end)
-        if abs(by) >= HOUR:
-            way = "later" if by > 0 else "sooner"
-            when = words.moment(end, calendar.zone)
-            lines.append(f"{name}: done {when}, {words.span(abs(by))} {way}")
-    lines += [f"no place for {words.pass_name(one.key)}: {one.why}" for one in plan.unplaced]
-    return lines
-
-
-def _next(sheet: RunSheet, book: Book) -> list[str]:
-    work = [row for row in sheet.rows if isinstance(row, WorkRow) and not row.logged]
-    zone = zone_named(book.bench_time.zone)
-    if not work:
-        return ["next: nothing more in this stretch"]
-    row = work[0]
-    return [f"next: {words.moment(row.start, zone)} {paper.work_title(row)} ({row.minutes} min)"]
-
-
-def _document(
-    made: Logged, remarks: list[str], late: tuple[Missed, ...], sheet: RunSheet, zone: ZoneInfo
-) -> dict[str, Any]:
-    work = [row for row in sheet.rows if isinstance(row, WorkRow) and not row.logged]
-    return {
-        "logged": [edit.name for edit in made.edits],
-        "remarks": remarks,
-        "findings": [
-            {
-                "verdict": one.verdict.value,
-                "where": one.path,
-                "message": one.message,
-                "mend": one.mend.title if one.mend else None,
-            }
-            for one in made.findings
-        ],
-        "missed": [
-            {
-                **_key(one.key),
-                "closed": iso(one.closed, zone),
-                "reopens": iso(one.reopens, zone),
-                "remedies": [remedy.value for remedy in one.remedies],
-            }
-            for one in late
-        ],
-        "next": [
-            {
-                **_key(row.key),
-                "start": iso(row.start, zone),
-                "end": iso(row.end, zone),
-                "minutes": row.minutes,
-            }
-            for row in work
-        ],
-    }
-
-
-def _key(key: PassKey) -> dict[str, Any]:
-    return {"project": key.project, "model": key.model, "step": key.step, "coat": key.coat}

@@ -6,10 +6,13 @@ import argparse
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from app.command_line.beside import beside_document, key_fields
 from app.command_line.output import FINE, answer, document, iso, note, progress
 from app.command_line.source import add_json, add_now, add_source, book_of, now_of
 from app.service import edits, paper, planning, words
+from app.service.beside_text import beside_text
 from app.service.shopping import load_document
+from planner.evening.beside import beside
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow, run_sheet
 from planner.values.coating import Portion
 from planner.values.moment import Interval, zone_named
@@ -39,12 +42,14 @@ def run(args: argparse.Namespace) -> int:
     with progress("planning"):
         planned = planning.plan(book, now)
     sheet = run_sheet(book, planned.plan, now, args.minutes)
+    found = beside(book, planned.plan, sheet)
+    zone = zone_named(book.bench_time.zone)
     for flag in planned.verdict.flags:
         note(flag)
     if args.json:
-        document(sheet_document(sheet, zone_named(book.bench_time.zone)))
+        document({**sheet_document(sheet, zone), **beside_document(found, zone)})
     else:
-        answer(paper.run_sheet_text(sheet, book))
+        answer(f"{paper.run_sheet_text(sheet, book)}\n\n{beside_text(found, sheet, zone)}".rstrip())
     return FINE
 
 
@@ -83,7 +88,7 @@ def _row(row: Row, zone: ZoneInfo) -> dict[str, Any]:
 
 def _work(row: WorkRow, zone: ZoneInfo) -> dict[str, Any]:
     return {
-        **_key_fields(row.key),
+        **key_fields(row.key),
         "stage": row.stage.value,
         "title": row.title,
         "parts": list(row.parts),
@@ -94,6 +99,8 @@ def _work(row: WorkRow, zone: ZoneInfo) -> dict[str, Any]:
         "piece": row.piece,
         "pieces": row.pieces,
         "logged": row.logged,
+        "marks": [trait.value for trait in row.traits],
+        "look_in": row.look_in,
         "reason": words.reasons_text(row.reason, zone),
         "cautions": [{"text": one.text, "source": one.source} for one in row.cautions],
     }
@@ -115,7 +122,7 @@ def _mix(portions: tuple[Portion, ...]) -> list[dict[str, Any]]:
 
 def _drying(film: Drying, zone: ZoneInfo) -> dict[str, Any]:
     return {
-        **_key_fields(film.key),
+        **key_fields(film.key),
         "coating": film.coating,
         "places": list(film.places),
         "state": film.state.value if film.state else None,
@@ -127,7 +134,7 @@ def _drying(film: Drying, zone: ZoneInfo) -> dict[str, Any]:
 
 def _closing(one: Closing, zone: ZoneInfo) -> dict[str, Any]:
     return {
-        **_key_fields(one.waiting),
+        **key_fields(one.waiting),
         "must": one.bound.value,
         "closes": iso(one.closes, zone),
         "planned": iso(one.planned, zone),
@@ -141,9 +148,5 @@ def _interval(interval: Interval, zone: ZoneInfo) -> dict[str, Any]:
     return {"start": iso(interval.start, zone), "end": iso(interval.end, zone)}
 
 
-def _key_fields(key: PassKey) -> dict[str, Any]:
-    return {"project": key.project, "model": key.model, "step": key.step, "coat": key.coat}
-
-
 def _key(key: PassKey | None) -> dict[str, Any] | None:
-    return _key_fields(key) if key else None
+    return key_fields(key) if key else None

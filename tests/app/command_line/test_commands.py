@@ -193,6 +193,19 @@ def test_tonight_as_json(tackfree: Run, file: Path) -> None:
     assert {"drying", "closing", "next"} <= set(sheet)
 
 
+def test_tonight_says_what_is_beside_the_run_sheet(tackfree: Run, file: Path) -> None:
+    """The stretch ends at 21:30; ten minutes to put away are common practice."""
+    said = tackfree("tonight", file, "--now", NOW).out
+    assert "Before you go, from 21:20\n" in said
+    assert "[ ] fine brush is clean; it held " in said
+    assert "19:30  grey primer: nothing else in any project" in said
+    sheet = tackfree("tonight", file, "--now", NOW, "--json").document
+    assert sheet["before_you_go"]["from"] == "2031-03-06T21:20:00+01:00"
+    assert {"check": "loose", "of": "", "things": []} in sheet["before_you_go"]["checks"]
+    assert sheet["same_colour"][0]["others"] == []
+    assert (sheet["rows"][1]["marks"], sheet["rows"][1]["look_in"]) == ([], None)
+
+
 def test_tonight_with_few_minutes_asks_for_no_more(tackfree: Run, file: Path) -> None:
     sheet = tackfree("tonight", file, "--now", NOW, "--minutes", 19, "--json").document
     assert sheet["end"] == "2031-03-06T19:49:00+01:00"

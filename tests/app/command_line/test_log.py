@@ -14,6 +14,7 @@ from small_book import CART, PROJECT, small_book
 from app.command_line import main
 from planner.values.book import Book
 from planner.values.project import Event, Logged
+from planner.values.step import Role, Step
 from storage import photos
 from storage.bench_book import BenchBook
 
@@ -44,6 +45,19 @@ class Desk:
     def book(self) -> Book:
         with BenchBook.open(self.path) as bench:
             return bench.book()
+
+    def put(self, *steps: Step) -> None:
+        """Give the cart other steps."""
+        project = self.book.project(PROJECT)
+        model = replace(project.model(CART), steps=steps)
+        with BenchBook.open(self.path) as bench:
+            bench.apply(
+                "steps", replace(bench.book(), projects=(replace(project, models=(model,)),))
+            )
+
+    @property
+    def steps(self) -> tuple[Step, ...]:
+        return self.book.project(PROJECT).model(CART).steps
 
     @property
     def entries(self) -> tuple[Logged, ...]:
@@ -135,6 +149,39 @@ def test_an_empty_bottle_leaves_the_rest_and_says_what_may_help(desk: Desk) -> N
     assert sand.in_stock_ml == 0
     steps = [step.id for step in desk.book.project(PROJECT).model(CART).steps]
     assert "sand-rest" in steps
+
+
+def test_the_evening_ends_with_the_closing_check(desk: Desk) -> None:
+    desk.log("done", "cart/prime", "--at", "2031-03-06T19:45", "--minutes", "10")
+    said = desk.log("stop", "--at", "2031-03-06T19:46")
+    lines = said.out.splitlines()
+    at = lines.index("before you go:")
+    assert lines[at + 1] == "  [ ] wet, safe under a cover: cart (tub)"
+    assert any("loose parts" in line for line in lines[at:])
+    assert "before you go:" not in desk.log("note", "--note", "lamp", "--at", EVENING).out
+
+
+def test_a_look_is_asked_for_until_it_was_taken(desk: Desk) -> None:
+    prime, *rest = desk.steps
+    desk.put(replace(prime, look_in=20), *rest)
+    said = desk.log("done", "cart/prime", "--at", "2031-03-06T19:45")
+    assert "look 20:05: cart/prime, has it come out well?" in said.out
+    said = desk.log("seen", "cart/prime", "--at", "2031-03-06T20:06", "--note", "a hair on the bed")
+    assert "look " not in said.out
+    assert desk.book.project(PROJECT).diary[-1].text == "a hair on the bed"
+
+
+def test_a_last_coat_brakes_on_the_command_line(desk: Desk) -> None:
+    prime, sand, gloss, *_ = desk.steps
+    desk.put(prime, sand, replace(gloss, role=Role.FINAL))
+    for step, day in (("prime", "06"), ("sand", "13")):
+        desk.log("done", f"cart/{step}", "--at", f"2031-03-{day}T19:50")
+    said = desk.log("start", "cart/gloss", "--at", "2031-03-13T19:55")
+    assert "not ready  tub: thin sand (sand) is wet, dry-through " in said.out
+    later = desk.log("back", "--at", "2031-03-13T19:56")
+    assert later.status == 0
+    said = desk.log("start", "cart/gloss", "--at", "2031-03-27T19:55")
+    assert "ready      tub: thin sand (sand) is dry-through" in said.out
 
 
 def test_what_moved_is_told(desk: Desk) -> None:

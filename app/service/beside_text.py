@@ -1,0 +1,147 @@
+"""What is beside a run sheet as plain text: looks, brakes, offers, the closing check."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from zoneinfo import ZoneInfo
+
+from app.service import words
+from planner.evening.beside import Beside, Filling
+from planner.evening.braking import HARD, Below, Brake
+from planner.evening.closing import Check, CheckKind
+from planner.evening.instead import Other, Taker
+from planner.evening.looks import Look, LookFor
+from planner.tonight import RunSheet
+from planner.values.step import Trait
+
+MOST = 8  # of one kind
+
+
+def beside_text(found: Beside, sheet: RunSheet, zone: ZoneInfo) -> str:
+    """Return everything beside a run sheet under its headings, "" for nothing."""
+    now = sheet.now
+    tidy = f"Before you go, from {words.clock_time(found.tidy_from, zone)}"
+    sections = [
+        ("Have a look", look_lines(found.looks, now, zone)),
+        ("Before the last coats", brake_lines(found.brakes, zone)),
+        ("Of this work", trait_lines(sheet, found.quiet_from, zone)),
+        ("While hands are free", _meanwhile(found, zone)),
+        ("What else takes the colour", _fillings(found.fillings, now, zone)),
+        ("If something is not ready", other_lines(found.others, now, zone)),
+        (tidy, check_lines(found.checks) if sheet.rows else ()),
+    ]
+    lines: list[str] = []
+    for title, body in sections:
+        told = [f"  {line}" for line in body]
+        lines += ["", title, *told] if told else []
+    return "\n".join(lines[1:])
+
+
+def look_lines(looks: Iterable[Look], now: int, zone: ZoneInfo) -> Iterator[str]:
+    """Yield when to look at what, and for what."""
+    for look in looks:
+        when = "now" if look.at <= now else words.opening(look.at, now, zone)
+        yield f"{when:<18}{words.pass_name(look.key)} ({_parts(look.places)}): {look_word(look)}"
+
+
+def look_word(look: Look) -> str:
+    """Return what a look is for."""
+    return "silvery shine" if look.what is LookFor.SILVERING else "has it come out well?"
+
+
+def brake_lines(brakes: Iterable[Brake], zone: ZoneInfo) -> Iterator[str]:
+    """Yield for each last coat what will be ready below it, and what only dry to the touch."""
+    for brake in brakes:
+        at = words.clock_time(brake.at, zone)
+        yield f"{at}  {words.pass_name(brake.key)}"
+        yield from (f"         {below_text(one, brake.at, zone)}" for one in brake.below)
+
+
+def below_text(one: Below, at: int, zone: ZoneInfo) -> str:
+    """Return how far a film below a last coat has come at ``at``."""
+    told = f"{_parts(one.places)}: {one.coating} ({one.step})"
+    if one.hard is not None and one.hard <= at:
+        return f"ready      {told} is {HARD}"
+    state = f"only {one.state}" if one.state else "wet"
+    return f"not ready  {told} is {state}, {HARD} {words.opening(one.hard, at, zone)}"
+
+
+def trait_lines(sheet: RunSheet, quiet_from: int | None, zone: ZoneInfo) -> Iterator[str]:
+    """Yield what smells, is noisy or needs daylight among the rows ahead."""
+    by = "" if quiet_from is None else f" by {words.clock_time(quiet_from, zone)}"
+    told = {
+        Trait.SMELLS: f"smells: air the room, and let it be gone before others go to bed{by}",
+        Trait.NOISY: f"noisy: not in the quiet hours{by and ', be done' + by}",
+        Trait.DAYLIGHT: "needs daylight: do it first",
+        Trait.HANDS_FREE: "goes on alone: hands are free",
+    }
+    for trait, text in told.items():
+        keys = [row.key for row in sheet.work if trait in row.traits and not row.logged]
+        if keys:
+            names = [words.pass_name(key) for key in dict.fromkeys(keys)]
+            yield f"{text} ({', '.join(names)})"
+
+
+def _meanwhile(found: Beside, zone: ZoneInfo) -> Iterator[str]:
+    for key, others in found.meanwhile:
+        yield f"{words.pass_name(key)} goes on alone; meanwhile:"
+        yield from (f"  {line}" for line in other_lines(others, others[0].start, zone))
+
+
+def _fillings(fillings: Iterable[Filling], now: int, zone: ZoneInfo) -> Iterator[str]:
+    for one in fillings:
+        at = words.clock_time(one.row.start, zone)
+        yield f"{at}  {one.row.coating}: {'; '.join(taker_words(one.takers, now, zone))}"
+        if one.first is not None:
+            judge = words.clock_time(one.first.judge_at, zone)
+            yield (
+                f"       {one.first.reasons[0].reason} Spray {one.first.first.model} alone, "
+                f"judge it at {judge}, then the others."
+            )
+
+
+def taker_words(takers: tuple[Taker, ...], now: int, zone: ZoneInfo) -> list[str]:
+    """Return what else takes a colour, and when."""
+    if not takers:
+        return ["nothing else in any project"]
+    told = []
+    for one in takers[:MOST]:
+        if one.opens is not None:
+            when = "now" if one.ready(now) else words.opening(one.opens, now, zone)
+        else:
+            when = f"after {one.waits_for}" if one.waits_for else "no place yet"
+        told.append(f"{when}: {words.pass_name(one.key)} ({_parts(one.places)})")
+    left = len(takers) - MOST
+    return [*told, f"{left} more"] if left > 0 else told
+
+
+def other_lines(others: tuple[Other, ...], now: int, zone: ZoneInfo) -> Iterator[str]:
+    """Yield what could be done instead, and how long it takes."""
+    for one in others[:MOST]:
+        at = words.clock_time(max(now, one.start), zone)
+        late = "; smells, with no time left to air" if one.smells_late else ""
+        minutes = one.end - one.start
+        yield f"{at}  {minutes:3} min  {words.pass_name(one.key)} ({', '.join(one.parts)}){late}"
+
+
+def check_lines(found: Iterable[Check]) -> Iterator[str]:
+    """Yield the closing check, with a box to tick."""
+    for one in found:
+        yield f"[ ] {check_word(one)}"
+
+
+def check_word(one: Check) -> str:
+    """Return what is to be looked at."""
+    things = ", ".join(one.things)
+    told = {
+        CheckKind.WET: f"wet, safe under a cover: {one.of} ({things})",
+        CheckKind.LOOSE: "loose parts are back in their box",
+        CheckKind.CLEAN: f"{one.of} is clean; it held {things}",
+        CheckKind.LIDS: "bottles are closed, brushes rinsed",
+        CheckKind.RAGS: "oily rags lie flat outdoors, or under water in a closed metal can",
+    }
+    return told[one.kind]
+
+
+def _parts(places: Iterable[str]) -> str:
+    return ", ".join(dict.fromkeys(place.partition("/")[0] for place in places))
