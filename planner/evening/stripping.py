@@ -27,7 +27,7 @@ from planner.values.model import Model, Side
 from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.refusal import demand
-from planner.values.said import say
+from planner.values.said import say, within
 from planner.values.step import Minutes, Stage, Step, Tool
 
 SOAK = 120  # "two hours to a few": common practice, no source [min]
@@ -232,7 +232,7 @@ def _service_of_nothing(done: Done, step: Step) -> Step:
 
 def _by_hand(step: Step, touched: tuple[str, ...]) -> Step:
     """Return a step that laid what is gone: there is no coat, decal or wash any more to judge."""
-    title = say("{step} (stripped since)", step=step.title or step.id)[:LONGEST_TITLE]
+    title = within(LONGEST_TITLE, say("{step} (stripped since)", step=step.title or step.id))
     return replace(
         step,
         stage=Stage.CLEAN,

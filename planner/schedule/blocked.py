@@ -8,6 +8,7 @@ from planner.passes import Pass
 from planner.values.book import Book
 from planner.values.model import Model, Side
 from planner.values.plan import PassKey
+from planner.values.said import say
 from planner.values.step import Stage
 
 
@@ -37,7 +38,7 @@ def _sides(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
             wanted = one.side is Side.UNDER
             if one.side and any(under_up.get(part, False) is not wanted for part in unit.parts):
                 name = " + ".join(unit.parts)
-                yield one.key, f"{name} lies with the other side up; turn it first"
+                yield one.key, say("{name} lies with the other side up; turn it first", name=name)
 
 
 def _masked(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
@@ -50,7 +51,7 @@ def _masked(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
         else:
             hidden = sorted(place for place, _ in one.films if place in covered)
             if hidden:
-                yield one.key, f"{hidden[0]} is still masked; unmask it first"
+                yield one.key, say("{place} is still masked; unmask it first", place=hidden[0])
 
 
 def _faces(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
@@ -59,7 +60,13 @@ def _faces(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
         if one.step.stage is Stage.JOIN and not one.step.scraped:
             hidden = sorted(place for place, _ in one.films if place in painted)
             if hidden:
-                yield one.key, f"{hidden[0]} is painted; scrape it, for glue needs a bare face"
+                yield (
+                    one.key,
+                    say(
+                        "{place} is painted; scrape it, for glue needs a bare face",
+                        place=hidden[0],
+                    ),
+                )
         painted.update(place for place, _ in one.films)
 
 
@@ -74,5 +81,10 @@ def _room(book: Book, passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]
         if needed > location.drying_places:
             yield (
                 one.key,
-                f"needs {needed} drying places, but {location.name} has {location.drying_places}",
+                say(
+                    "needs {needed} drying places, but {location} has {drying_places}",
+                    needed=needed,
+                    location=location.name,
+                    drying_places=location.drying_places,
+                ),
             )

@@ -24,6 +24,7 @@ from planner.schedule.where import StepKey, choices, settled, told
 from planner.values.book import Book
 from planner.values.moment import Interval, minute_of, zone_named
 from planner.values.plan import Cost, Placement, Plan, Unplaced
+from planner.values.said import say
 
 SOON = 36 * 60  # closings nearer than this are guarded exactly [min]
 LONGEST_CHAIN = 12
@@ -189,7 +190,11 @@ class Search:
             for before in self.problem.activities[index].before
             if before not in self.table.end
         ]
-        return f"waits for {names[0]}, which has no place" if names else "has no place"
+        return (
+            say("waits for {step}, which has no place", step=names[0])
+            if names
+            else say("has no place")
+        )
 
     def take_facts(self) -> None:
         """Lay what was logged; work under way is finished first (definitions 22, 23)."""
@@ -237,20 +242,28 @@ class Search:
         if activity.blocked:
             return activity.blocked
         if self.problem.calendar.next_stretch(self.table.time) is None:
-            return "there is no more bench time; add an evening"
+            return say("there is no more bench time; add an evening")
         for number in activity.gates:
             openings = self.table.windows(number)
             gate = self.problem.gates[number]
             if not openings or openings[-1].opens >= FOREVER:
-                return f"what {gate.before.step} laid never gets there in this air: {gate.why}"
+                return say(
+                    "what {step} laid never gets there in this air: {why}",
+                    step=gate.before.step,
+                    why=gate.why,
+                )
             if openings[-1].closes <= self.table.time + activity.one.minutes:
                 self.missed.add(index)
-                return f"the window after {gate.before.step} closes before it can be done"
+                return say(
+                    "the window after {step} closes before it can be done", step=gate.before.step
+                )
         if activity.allowed is not None:
-            return "its pin leaves no room; move or remove the pin"
+            return say("its pin leaves no room; move or remove the pin")
         if activity.one.step.helper:
-            return "needs two people, and no stretch of bench time has a helper"
-        return f"no stretch of bench time takes its {activity.one.minutes} minutes"
+            return say("needs two people, and no stretch of bench time has a helper")
+        return say(
+            "no stretch of bench time takes its {minutes} minutes", minutes=activity.one.minutes
+        )
 
     def _choose(self) -> Fit | None:
         """Return the next piece of work; None after moving on or giving something up."""

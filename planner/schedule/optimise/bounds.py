@@ -16,6 +16,7 @@ from planner.schedule.state import FOREVER
 from planner.values.coating import State
 from planner.values.moment import moment_of
 from planner.values.plan import Bound
+from planner.values.said import say
 
 HOUR = 60
 
@@ -34,7 +35,7 @@ class Least:
 
 def path(board: Board) -> Least:
     """Return the bound of the longest chain of waits through the calendar."""
-    best = Least(board.facts.time, -1, "nothing is left to do")
+    best = Least(board.facts.time, -1, say("nothing is left to do"))
     for index in board.free:
         head = board.head[index]
         if head >= NEVER:
@@ -86,8 +87,13 @@ def drying_places(board: Board) -> Least:
             continue
         finish = board.starts[0] + energy // location.drying_places if board.starts else 0
         if finish > best.finish:
-            text = f"wet films take {energy} place-minutes of {location.drying_places} places"
-            best = Least(finish, board.number_at(finish), f"{text} in {location.name}")
+            text = say(
+                "wet films take {energy} place-minutes of {places} places in {location}",
+                energy=energy,
+                places=location.drying_places,
+                location=location.name,
+            )
+            best = Least(finish, board.number_at(finish), text)
     return best
 
 
@@ -109,8 +115,8 @@ def stated(board: Board, least: Least, late: int, placed: bool) -> tuple[Bound, 
         return ()
     finish = max(0, least.finish - board.problem.now)
     return (
-        Bound("unplaced", 0, "no plan places more than all"),
-        Bound("late", late, "no project can finish earlier than its waits allow"),
+        Bound("unplaced", 0, say("no plan places more than all")),
+        Bound("late", late, say("no project can finish earlier than its waits allow")),
         Bound("finish", finish, least.proof),
     )
 
@@ -160,9 +166,14 @@ def _load(board: Board, first: int, *, sprayed_only: bool) -> Least:
         here = hours[number]
         if left <= here:
             finish = board.starts[number] + left
-            what = "sprayed minutes" if sprayed_only else "minutes of work and set-up"
+            what = say("sprayed minutes") if sprayed_only else say("minutes of work and set-up")
             at = moment_of(board.starts[first], problem.calendar.zone)
-            text = f"{total + setups} {what} from {at:%a %d %b} on fill the bench time"
+            text = say(
+                "{total} {what} from {at:%a %d %b} on fill the bench time",
+                total=total + setups,
+                what=what,
+                at=at,
+            )
             return Least(finish, number, text)
         left -= here
     return Least(board.ends[-1] if board.ends else 0, len(board.ends) - 1, "")
@@ -254,12 +265,18 @@ def _chain(board: Board, index: int) -> str:
         at = before
     last = problem.activities[index].one.key
     if longest is None:
-        return f"{last.model}: {last.step} cannot be earlier"
+        return say("{model}: {step} cannot be earlier", model=last.model, step=last.step)
     held = problem.activities[longest[1]].one.key
     hours, minutes = divmod(longest[0], HOUR)
-    return (
-        f"{last.model}: {last.step} ends a chain of {steps} passes; its longest wait is "
-        f"{hours} h {minutes:02d} min after {held.step}"
+    return say(
+        "{model}: {step} ends a chain of {steps} passes; its longest wait is "
+        "{hours} h {minutes:02d} min after {earlier}",
+        model=last.model,
+        step=last.step,
+        steps=steps,
+        hours=hours,
+        minutes=minutes,
+        earlier=held.step,
     )
 
 

@@ -17,6 +17,7 @@ from planner.schedule.optimise.demands import Demand, demands, only
 from planner.schedule.problem import Problem
 from planner.values.book import Book
 from planner.values.plan import Bound, Clash, Plan, Status
+from planner.values.said import row, say
 
 
 def explain(book: Book, now: int, cure: Cure) -> tuple[Clash, ...]:
@@ -28,7 +29,7 @@ def infeasible(plan: Plan, clashes: tuple[Clash, ...]) -> Plan:
     """Return a plan with passes left over that says why no plan can do without."""
     if not clashes or not plan.unplaced:
         return plan
-    proof = "cannot hold together: " + "; ".join(one.what for one in clashes)
+    proof = say("cannot hold together: {what}", what=row((one.what for one in clashes), "; "))
     bounds = (Bound("unplaced", 1, proof),)
     return replace(plan, status=Status.INFEASIBLE, bounds=bounds, conflict=clashes)
 
@@ -58,8 +59,10 @@ def _structural(book: Book) -> Iterator[Demand]:
     for activity in problem.activities:
         if activity.blocked:
             key = activity.one.key
-            text = f"{key.model}: {key.step}: {activity.blocked}"
-            yield Demand(Clash(text, "change the order of the steps"), lambda old: old)
+            text = say(
+                "{model}: {step}: {why}", model=key.model, step=key.step, why=activity.blocked
+            )
+            yield Demand(Clash(text, say("change the order of the steps")), lambda old: old)
 
 
 def _no_cure(book: Book) -> Cure:

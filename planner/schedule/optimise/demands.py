@@ -13,6 +13,7 @@ from planner.values.model import Model
 from planner.values.moment import moment_of
 from planner.values.plan import Clash
 from planner.values.project import Pin, Project
+from planner.values.said import row, say
 from planner.values.step import Gate, Step
 
 ALWAYS_FROM = date(2020, 1, 1)  # at the latest; whoever is always at the bench is there by now
@@ -53,15 +54,19 @@ def _demands(book: Book) -> Iterator[Demand]:
         for pin in project.pins:
             yield _of_pin(project, pin)
         if project.pilot:
-            text = f"{project.pilot} goes first in {project.name}"
+            text = say("{pilot} goes first in {project}", pilot=project.pilot, project=project.name)
             yield Demand(
-                Clash(text, "let the other models begin before it is finished"),
+                Clash(text, say("let the other models begin before it is finished")),
                 _changed(project.name, lambda old: replace(old, pilot="")),
             )
         if project.begins is not None:
-            text = f"{project.name} does not begin before {project.begins}"
+            text = say(
+                "{project} does not begin before {begins}",
+                project=project.name,
+                begins=project.begins,
+            )
             yield Demand(
-                Clash(text, "let it begin earlier"),
+                Clash(text, say("let it begin earlier")),
                 _changed(project.name, lambda old: replace(old, begins=None)),
             )
         for model in project.models:
@@ -71,39 +76,67 @@ def _demands(book: Book) -> Iterator[Demand]:
 
 
 def _of_pin(project: Project, pin: Pin) -> Demand:
-    what = f"{pin.model}: {pin.step}" + (f" (coat {pin.coat})" if pin.coat else "")
+    what = say("{model}: {step}", model=pin.model, step=pin.step)
+    if pin.coat:
+        what = say("{model}: {step} (coat {coat})", model=pin.model, step=pin.step, coat=pin.coat)
     if pin.on is not None:
-        text = f"{what} is wished for {pin.on}"
+        text = say("{what} is wished for {on}", what=what, on=pin.on)
     elif pin.not_before is not None:
-        text = f"{what} is wished no earlier than {pin.not_before:%Y-%m-%d %H:%M}"
+        text = say(
+            "{what} is wished no earlier than {not_before:%Y-%m-%d %H:%M}",
+            what=what,
+            not_before=pin.not_before,
+        )
     elif pin.beside is not None:
-        text = f"{what} is wished in one stretch with {pin.beside.replace('/', ': ')}"
+        text = say(
+            "{what} is wished in one stretch with {beside}",
+            what=what,
+            beside=pin.beside.replace("/", ": "),
+        )
     else:
-        text = f"{what} is wished for {pin.start:%Y-%m-%d %H:%M} to {pin.end:%H:%M}"
+        text = say(
+            "{what} is wished for {start:%Y-%m-%d %H:%M} to {end:%H:%M}",
+            what=what,
+            start=pin.start,
+            end=pin.end,
+        )
 
     def without(old: Project) -> Project:
         return replace(old, pins=tuple(one for one in old.pins if one != pin))
 
-    return Demand(Clash(text, "move or drop this wish"), _changed(project.name, without))
+    return Demand(Clash(text, say("move or drop this wish")), _changed(project.name, without))
 
 
 def _of_step(project: Project, model: Model, step: Step) -> Iterator[Demand]:
     for at, gate in enumerate(step.gates):
         if gate.windows[-1].closes is not None:
-            text = f"{model.name}: {step.id} within the window after {gate.after}"
+            text = say(
+                "{model}: {step} within the window after {after}",
+                model=model.name,
+                step=step.id,
+                after=gate.after,
+            )
             yield Demand(
-                Clash(text, "widen the window, or do less before it"),
+                Clash(text, say("widen the window, or do less before it")),
                 _with_step(project.name, model.name, step.id, _Open(at)),
             )
     if step.traits:
-        words = ", ".join(step.traits)
+        words = row(step.traits)
         yield Demand(
-            Clash(f"{model.name}: {step.id} is marked {words}", "take the mark off"),
+            Clash(
+                say(
+                    "{model}: {step} is marked {words}", model=model.name, step=step.id, words=words
+                ),
+                say("take the mark off"),
+            ),
             _with_step(project.name, model.name, step.id, lambda old: replace(old, traits=())),
         )
     if step.helper:
         yield Demand(
-            Clash(f"{model.name}: {step.id} needs two people", "do it alone, or ask a helper in"),
+            Clash(
+                say("{model}: {step} needs two people", model=model.name, step=step.id),
+                say("do it alone, or ask a helper in"),
+            ),
             _with_step(project.name, model.name, step.id, lambda old: replace(old, helper=False)),
         )
 
@@ -126,22 +159,24 @@ def _of_bench_time(book: Book) -> Iterator[Demand]:
     bench = book.bench_time
     if bench.quiet:
         yield Demand(
-            Clash("quiet hours", "spray earlier, or allow noise for once"),
+            Clash(say("quiet hours"), say("spray earlier, or allow noise for once")),
             lambda old: replace(old, bench_time=replace(old.bench_time, quiet=())),
         )
     if bench.daylight:
         yield Demand(
-            Clash("daylight hours", "work by lamp, or on another day"),
+            Clash(say("daylight hours"), say("work by lamp, or on another day")),
             lambda old: replace(old, bench_time=replace(old.bench_time, daylight=())),
         )
     if bench.skipped:
         days = ", ".join(str(day) for day in bench.skipped[:3])
         yield Demand(
-            Clash(f"no bench time on {days}", "find an hour on one of these days"),
+            Clash(
+                say("no bench time on {days}", days=days), say("find an hour on one of these days")
+            ),
             lambda old: replace(old, bench_time=replace(old.bench_time, skipped=())),
         )
     yield Demand(
-        Clash("the bench time there is", "add a stretch, or make one longer"),
+        Clash(say("the bench time there is"), say("add a stretch, or make one longer")),
         _always,
     )
 

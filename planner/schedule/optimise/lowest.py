@@ -12,6 +12,7 @@ from planner.schedule.optimise.bounds import Least
 from planner.schedule.optimise.master import Cut, Master, Work, solver_of
 from planner.schedule.optimise.reach import Reach
 from planner.schedule.optimise.stretch_check import impossible
+from planner.values.said import say
 
 
 class Lowest:
@@ -74,7 +75,7 @@ class Lowest:
     def _raise(self, stretch: int) -> None:
         shortest = min(self.board.least(index) for index in self.board.free)
         finish = max(self.least.finish, self.board.starts[stretch] + shortest)
-        proof = "no way to share the passes out over fewer stretches of bench time"
+        proof = say("no way to share the passes out over fewer stretches of bench time")
         self.least = Least(finish, stretch, proof)
 
 

@@ -27,6 +27,7 @@ from planner.schedule.state import Table
 from planner.schedule.where import chosen_in, settled, told
 from planner.values.book import Book
 from planner.values.plan import Bound, Cost, Plan, Status, Unplaced
+from planner.values.said import say
 from planner.values.wishes import USUAL_ORDER, Level
 
 LOOKS = (
@@ -245,5 +246,5 @@ class _Improving:
         for level, least in rest:
             if least is None or getattr(cost, level) != least:
                 break
-            stated.append(Bound(level, least, "no way to share the passes out does with less"))
+            stated.append(Bound(level, least, say("no way to share the passes out does with less")))
         return tuple(stated)
