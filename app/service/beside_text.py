@@ -10,7 +10,7 @@ from planner.evening.beside import Beside, Filling
 from planner.evening.braking import HARD, Below, Brake
 from planner.evening.closing import Check, CheckKind
 from planner.evening.instead import Other, Taker
-from planner.evening.looks import Look, LookFor
+from planner.evening.looks import Look
 from planner.tonight import RunSheet
 from planner.values.step import Trait
 
@@ -41,12 +41,7 @@ def look_lines(looks: Iterable[Look], now: int, zone: ZoneInfo) -> Iterator[str]
     """Yield when to look at what, and for what."""
     for look in looks:
         when = "now" if look.at <= now else words.opening(look.at, now, zone)
-        yield f"{when:<18}{words.pass_name(look.key)} ({_parts(look.places)}): {look_word(look)}"
-
-
-def look_word(look: Look) -> str:
-    """Return what a look is for."""
-    return "silvery shine" if look.what is LookFor.SILVERING else "has it come out well?"
+        yield f"{when:<18}{words.pass_name(look.key)} ({_parts(look.places)}): {look.what}"
 
 
 def brake_lines(brakes: Iterable[Brake], zone: ZoneInfo) -> Iterator[str]:

@@ -21,10 +21,31 @@ LAPSES = 1440  # a look that nobody took by then is of no use any more: assumed 
 
 
 class LookFor(StrEnum):
-    """What a look is for."""
+    """What a look is for: what goes wrong at a stage while nobody looks (common practice)."""
 
-    WORK = "how it has come out"  # tide marks, runs, dust, decals that lift
+    WORK = "how it has come out"
+    DULL = "dull enough to be wiped back"
+    TIDE_MARKS = "tide marks"
+    FROSTING = "frosting, dust and runs"
+    LIFTING = "bubbles and lifted edges"
     SILVERING = "silvery shine under decals"
+
+
+_LOOK_FOR = {
+    Stage.OIL_WASH: LookFor.DULL,
+    Stage.WASH: LookFor.TIDE_MARKS,
+    Stage.WIPE: LookFor.TIDE_MARKS,
+    Stage.FILTER: LookFor.TIDE_MARKS,
+    Stage.VARNISH: LookFor.FROSTING,
+    Stage.MATTE: LookFor.FROSTING,
+    Stage.DECAL: LookFor.LIFTING,
+    Stage.PRESS: LookFor.LIFTING,
+}
+
+
+def look_for(stage: Stage) -> LookFor:
+    """Return what a look after work of a stage is for."""
+    return _LOOK_FOR.get(stage, LookFor.WORK)
 
 
 @dataclass(frozen=True)
@@ -70,7 +91,15 @@ def looks(book: Book, now: int) -> tuple[Look, ...]:
 def looks_to_come(rows: Iterable[object]) -> tuple[Look, ...]:
     """Return the looks that planned rows of a run sheet will ask for."""
     found = [
-        Look(row.key, row.stage, row.places, row.end + row.look_in, row.end, LookFor.WORK, False)
+        Look(
+            key=row.key,
+            stage=row.stage,
+            places=row.places,
+            at=row.end + row.look_in,
+            since=row.end,
+            what=look_for(row.stage),
+            logged=False,
+        )
         for row in rows
         if isinstance(row, WorkRow)
         if row.look_in is not None and not row.logged and row.piece == row.pieces
@@ -92,7 +121,8 @@ def _after_work(book: Book) -> Iterator[Look]:
                 key, at = key_of(project.name, entry), end + step.look_in
                 places = places_of(model, step, entry.coat)
                 if not _taken(project, key, at) and not _covered(project, model, entry, places):
-                    yield Look(key, step.stage, places, at, end, LookFor.WORK, True)
+                    what = look_for(step.stage)
+                    yield Look(key, step.stage, places, at, end, what, True)
 
 
 def _silvery(book: Book, now: int) -> Iterator[Look]:

@@ -165,7 +165,7 @@ def test_a_look_is_asked_for_until_it_was_taken(desk: Desk) -> None:
     prime, *rest = desk.steps
     desk.put(replace(prime, look_in=20), *rest)
     said = desk.log("done", "cart/prime", "--at", "2031-03-06T19:45")
-    assert "look 20:05: cart/prime, has it come out well?" in said.out
+    assert "look 20:05: cart/prime: how it has come out" in said.out
     said = desk.log("seen", "cart/prime", "--at", "2031-03-06T20:06", "--note", "a hair on the bed")
     assert "look " not in said.out
     assert desk.book.project(PROJECT).diary[-1].text == "a hair on the bed"

@@ -65,7 +65,7 @@ def test_a_look_is_due_so_many_minutes_after_the_end_and_lapses_after_a_day() ->
     for now in (end, end + 30, end + 30 + LAPSES - 1):
         (look,) = looks(book, now)
         assert (look.key, look.at, look.since) == (key("wipe"), end + 30, end)
-        assert (look.places, look.what, look.logged) == (("tub/bed",), LookFor.WORK, True)
+        assert (look.places, look.what, look.logged) == (("tub/bed",), LookFor.TIDE_MARKS, True)
     assert looks(book, end + 30 + LAPSES) == ()
 
 
