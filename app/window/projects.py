@@ -145,6 +145,7 @@ class ProjectPanel(QWidget):
             self.tr("How much a day late of this project weighs against a day of another")
         )
         self.message = Message()
+        self.none = text(self.tr("None yet"), size=0.95)
         self.form = QWidget()
         form = QFormLayout(self.form)
         form.setContentsMargins(0, 0, 0, 0)
@@ -159,6 +160,7 @@ class ProjectPanel(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(text(self.tr("Projects"), bold=True))
+        column.addWidget(self.none)
         column.addWidget(self.view, 1)
         column.addWidget(self.form)
 
@@ -175,6 +177,8 @@ class ProjectPanel(QWidget):
             if not project.active:
                 lines[project.name] = self.tr("set aside")
         self.model.show_projects(projects, lines)
+        self.none.setVisible(not projects)
+        self.form.setVisible(bool(projects))
         if projects and not self.view.currentIndex().isValid():
             self.view.setCurrentIndex(self.model.index(0))
         self._show_chosen()

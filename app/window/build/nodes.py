@@ -202,3 +202,8 @@ def steps_below(node: Node) -> Iterator[Key]:
             yield one.key
         else:
             yield from steps_below(one)
+
+
+def words_of(node: Node) -> str:
+    """Return all that a line and those below it say, in small letters, to be searched."""
+    return " ".join([node.name, node.with_, *map(words_of, node.below)]).casefold()

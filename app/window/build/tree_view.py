@@ -11,6 +11,7 @@ from PySide6.QtCore import (
     Qt,
     Signal,
 )
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -22,10 +23,11 @@ from PySide6.QtWidgets import (
 )
 
 from app.window.build.model import BuildModel
-from app.window.build.nodes import Key, Kind
+from app.window.build.nodes import Key, Kind, words_of
 
 WIDTHS = (214, 176, 92, 140)
 Flag = QItemSelectionModel.SelectionFlag
+MOST_NAME, FLOAT_ROOM = 460, 100  # pixels: the widest names, the column that tells what can wait
 OPEN_AT_ONCE = 4  # models of which the steps are seen when a book is first shown
 
 
@@ -79,9 +81,40 @@ class BuildTree(QTreeView):
         header.setStretchLastSection(True)
         for column, width in enumerate(WIDTHS):
             self.setColumnWidth(column, width)
+        self._own_widths = self._fitting = False
+        header.sectionResized.connect(self._resized)
         self.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self._fresh = True
         self.selectionModel().selectionChanged.connect(self._chosen)
+
+    def show_only(self, wanted: str) -> None:
+        """Show the models that hold every word of ``wanted``, in name, coating or step."""
+        parts = wanted.casefold().split()
+        for row in range(self._model.rowCount()):
+            top = self._model.index(row, 0)
+            for at in range(self._model.rowCount(top)):
+                node = self._model.node_at(self._model.index(at, 0, top))
+                said = words_of(node) if node is not None and parts else ""
+                self.setRowHidden(at, top, not all(part in said for part in parts))
+        here = self.currentIndex()
+        above = here.parent()
+        while above.parent().isValid():
+            here, above = above, above.parent()
+        if above.isValid() and self.isRowHidden(here.row(), above):
+            self.setCurrentIndex(above)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Give names what the other columns leave, until a person has set a width."""
+        super().resizeEvent(event)
+        if not self._own_widths:
+            room = self.viewport().width() - sum(WIDTHS[1:]) - FLOAT_ROOM
+            self._fitting = True
+            self.setColumnWidth(0, min(MOST_NAME, max(WIDTHS[0], room)))
+            self._fitting = False
+
+    def _resized(self, column: int, _old: int, _new: int) -> None:
+        if column == 0 and not self._fitting:
+            self._own_widths = True
 
     def current(self) -> Key | None:
         """Return what the line with the keys speaks of."""

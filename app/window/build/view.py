@@ -7,8 +7,11 @@ from functools import cached_property, partial
 from typing import TypeVar
 
 from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QFrame,
+    QHBoxLayout,
+    QLineEdit,
     QMenu,
     QScrollArea,
     QSplitter,
@@ -33,7 +36,7 @@ from app.window.build.project_form import ProjectForm
 from app.window.build.step_form import StepForm
 from app.window.build.tree_view import BuildTree
 from app.window.flow import FlowLayout
-from app.window.labels import Message, text
+from app.window.labels import Message, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
 from app.window.session import Session
@@ -42,7 +45,8 @@ from planner.layers.finding import Finding
 from planner.values.book import Book
 from planner.values.refusal import Refused
 
-ASIDE = 348
+ASIDE = 330
+FEW = 6  # models that need no words to narrow them
 F = TypeVar("F", bound=Form)
 
 
@@ -69,6 +73,7 @@ class BuildView(QWidget):
                 "short questions on the page “Tonight” (Ctrl+1)."
             )
         )
+        self.only = QLineEdit()
         self.acts = Acts(self)
         self._later = QTimer(self)
         self._later.setSingleShot(True)
@@ -147,7 +152,7 @@ class BuildView(QWidget):
         aside.setChildrenCollapsible(False)
         self.aside = aside
         self.across = QSplitter(Qt.Orientation.Horizontal)
-        self.across.addWidget(self.tree)
+        self.across.addWidget(self._left())
         self.across.addWidget(aside)
         self.across.setStretchFactor(0, 1)
         self.across.setSizes([700, ASIDE])
@@ -161,8 +166,33 @@ class BuildView(QWidget):
         column.setContentsMargins(0, 14, 0, 0)
         column.setSpacing(8)
         column.addLayout(head)
-        column.addWidget(self.down, 1)
+        column.addWidget(self.down, 100)
+        column.addStretch(1)  # holds what is above at the top while nothing stands on the table
         self.setFocusProxy(self.tree)
+
+    def _left(self) -> QWidget:
+        """Return the tree, and above it the words that narrow it."""
+        self.only.setClearButtonEnabled(True)
+        self.only.setPlaceholderText(self.tr("models with these words, also of a step"))
+        self.only.setToolTip(self.only.placeholderText())
+        self.only.setAccessibleName(self.tr("Show only"))
+        self.only.textChanged.connect(self.tree.show_only)
+        find = QShortcut(QKeySequence(QKeySequence.StandardKey.Find), self)
+        find.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        find.activated.connect(self.only.setFocus)
+        line = QHBoxLayout()
+        line.setContentsMargins(24, 0, 6, 0)
+        line.addWidget(field_label(self.tr("Show &only"), self.only))
+        line.addWidget(self.only, 1)
+        self.narrow = QWidget()
+        self.narrow.setLayout(line)
+        holder = QWidget()
+        column = QVBoxLayout(holder)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addWidget(self.narrow)
+        column.addWidget(self.tree, 1)
+        return holder
 
     def _tools(self) -> FlowLayout:
         row = FlowLayout(across=4, down=4)
@@ -201,9 +231,14 @@ class BuildView(QWidget):
         if book is None:
             return
         self.invitation.setVisible(not book.projects)
+        self.down.setVisible(bool(book.projects))
+        self.narrow.setVisible(
+            bool(self.only.text()) or sum(len(one.models) for one in book.projects) > FEW
+        )
         kept = self.tree.keep()
         if self.model.show_nodes(nodes_of(book), self._waits):
             self.tree.restore(kept)
+            self.tree.show_only(self.only.text())
         self._show_chosen()
 
     def show_picture(self, picture: Picture) -> None:

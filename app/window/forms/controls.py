@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
+from app.window.labels import NarrowCombo
 
 HOURS = "HH:mm"
 UNSET = QDate(2000, 1, 1)  # a date that nobody has chosen yet
@@ -187,7 +188,7 @@ class Maybe(QWidget):
 
 def choice(entries: Iterable[tuple[str, object]], chosen: object = None) -> QComboBox:
     """Return a control for one of several; each is what it says and what it stands for."""
-    box = QComboBox()
+    box = NarrowCombo(16)
     for said, value in entries:
         box.addItem(said, value)
         if value == chosen:

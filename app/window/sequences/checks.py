@@ -22,10 +22,18 @@ class Checks(QListWidget):
 
     ticked = Signal()
 
-    def __init__(self, entries: Iterable[tuple[str, object]], chosen: Collection[object]) -> None:
+    def __init__(
+        self,
+        entries: Iterable[tuple[str, object]],
+        chosen: Collection[object],
+        lines: int = MOST_LINES,
+    ) -> None:
         super().__init__()
+        self.setTextElideMode(Qt.TextElideMode.ElideRight)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         for said, value in entries:
             item = QListWidgetItem(said)
+            item.setToolTip(said)
             item.setData(Qt.ItemDataRole.UserRole, value)
             item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable)
             item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
@@ -37,7 +45,7 @@ class Checks(QListWidget):
             self.setCurrentRow(0)
         self._frame_boxes()
         line = self.fontMetrics().height() + 8
-        self.setMinimumHeight(line * min(MOST_LINES, max(2, self.count())) + 6)
+        self.setMinimumHeight(line * min(lines, max(2, self.count())) + 6)
         self.itemChanged.connect(lambda _item: self.ticked.emit())
 
     def _frame_boxes(self) -> None:
@@ -55,6 +63,20 @@ class Checks(QListWidget):
             for item in items
             if item.checkState() is Qt.CheckState.Checked
         )
+
+    def show_only(self, wanted: str) -> None:
+        """Show what holds every word of ``wanted``; what is hidden keeps its tick."""
+        parts = wanted.casefold().split()
+        for row in range(self.count()):
+            said = self.item(row).text().casefold()
+            self.item(row).setHidden(not all(part in said for part in parts))
+
+    def tick_shown(self, on: bool) -> None:
+        """Tick every box that is shown, or none of these."""
+        state = Qt.CheckState.Checked if on else Qt.CheckState.Unchecked
+        for row in range(self.count()):
+            if not self.item(row).isHidden():
+                self.item(row).setCheckState(state)
 
     def tick(self, value: object, on: bool = True) -> None:
         """Tick a box, or take its tick away."""

@@ -7,7 +7,10 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDialogButtonBox,
     QFormLayout,
+    QHBoxLayout,
     QLabel,
+    QLineEdit,
+    QPushButton,
     QVBoxLayout,
     QWidget,
 )
@@ -17,7 +20,7 @@ from app.service.starter_stock import COATINGS, MIXES
 from app.window import words
 from app.window.forms.controls import choice
 from app.window.forms.form import FormDialog, keep
-from app.window.labels import text
+from app.window.labels import field_label, text
 from app.window.sequences.checks import Checks
 from app.window.session import Session
 from planner.sequences.choosing import choices_of
@@ -32,6 +35,8 @@ from planner.values.sequence import Option, Sequence
 from planner.values.step import Step
 
 Spot = tuple[str, str]
+LINES = 14  # of models in sight
+FEW = 6  # models that need no help to be told apart
 MOST_AT_ONCE = 5  # common practice, no source: vehicles are painted three to five at a time
 
 
@@ -128,7 +133,10 @@ class GiveDialog(FormDialog):
             first = self._model(follows[0]).made
             assert first is not None
             options, colours = still(sequence, first)
-        self.models = Checks([(self._named(one), one) for one in spots], bare)
+        several = len({project for project, _ in spots}) > 1
+        self.models = Checks([(self._named(one, several), one) for one in spots], bare, LINES)
+        self.only, self.all = QLineEdit(), QPushButton(self.tr("&All shown"))
+        self.no_more = QPushButton(self.tr("&None shown"))
         self.options = OptionsField(sequence, options)
         self.colours = ColoursField(book, sequence, colours)
         self.outcome = QLabel()
@@ -141,6 +149,7 @@ class GiveDialog(FormDialog):
         tr = self.tr
         form = self.page(tr("Models"))
         form.add("models", tr("&Models that get it"), self.models)
+        form.put(self._many())
         form.put(
             text(
                 tr(
@@ -168,6 +177,26 @@ class GiveDialog(FormDialog):
             box.currentIndexChanged.connect(lambda _at: self._tell())
         self.fit(540, 620)
         self.models.setFocus()
+
+    def _many(self) -> QWidget:
+        """Return what helps where many models are on the table; hidden where they are few."""
+        self.only.setClearButtonEnabled(True)
+        self.only.setPlaceholderText(self.tr("part of a name"))
+        self.only.setAccessibleName(self.tr("Show only"))
+        self.only.textChanged.connect(self.models.show_only)
+        self.all.clicked.connect(lambda _on=False: self.models.tick_shown(True))
+        self.no_more.clicked.connect(lambda _on=False: self.models.tick_shown(False))
+        line = QHBoxLayout()
+        line.setContentsMargins(0, 0, 0, 0)
+        line.addWidget(field_label(self.tr("&Show only"), self.only))
+        line.addWidget(self.only, 1)
+        for button in (self.all, self.no_more):
+            button.setAutoDefault(False)
+            line.addWidget(button)
+        holder = QWidget()
+        holder.setLayout(line)
+        holder.setVisible(self.models.count() > FEW)
+        return holder
 
     def spots(self) -> list[Spot]:
         """Return the models chosen."""
@@ -213,9 +242,10 @@ class GiveDialog(FormDialog):
             )
         return told.format(steps=counted, minutes=words.span(total)) + more
 
-    def _named(self, spot: Spot) -> str:
-        model = self._model(spot)
-        told = self.tr("{model} — {project}").format(model=spot[1], project=spot[0])
+    def _named(self, spot: Spot, several: bool) -> str:
+        model, told = self._model(spot), spot[1]
+        if several:
+            told = self.tr("{model} — {project}").format(model=spot[1], project=spot[0])
         if not model.steps:
             return self.tr("{model}, no steps yet").format(model=told)
         steps = words.count(len(model.steps), self.tr("1 step"), self.tr("{n} steps"))

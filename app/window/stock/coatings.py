@@ -31,7 +31,7 @@ from app.window.session import Session
 from app.window.stock.coating_dialog import CoatingDialog
 from app.window.stock.facts import CureLine, FamilyRows, StockRow, cure_lines, told_place
 from app.window.stock.supply_dialogs import AmountDialog
-from app.window.stock.tree import NAME, OPENED, StockFilter, StockModel, cell, ml
+from app.window.stock.tree import LEFT, NAME, NEEDED, OPENED, StockFilter, StockModel, cell, ml
 from planner.values.coating import Coating
 from planner.values.moment import moment_of
 
@@ -80,7 +80,10 @@ class CoatingsPage(QWidget):
         tree.setAlternatingRowColors(True)
         tree.setAllColumnsShowFocus(True)
         tree.setFrameShape(QTreeView.Shape.NoFrame)
-        tree.header().setStretchLastSection(True)
+        header = tree.header()
+        header.setStretchLastSection(True)
+        for at, column in enumerate((LEFT, NEEDED), start=1):  # in sight in a small window, too
+            header.moveSection(header.visualIndex(column), at)
         tree.activated.connect(lambda _index: self._change())
         shortcut = QShortcut(QKeySequence(QKeySequence.StandardKey.Delete), tree)
         shortcut.setContext(Qt.ShortcutContext.WidgetShortcut)

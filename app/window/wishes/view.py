@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import pins, wishes
-from app.window.labels import Message, field_label, text
+from app.window.labels import Message, NarrowCombo, text
 from app.window.palette import Colours
 from app.window.picture import Picture
 from app.window.session import Session
@@ -139,6 +139,7 @@ class WishesView(QScrollArea):
         column.addStretch(1)
         self.setWidget(holder)
         self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setAccessibleName(self.tr("Wishes"))
         self.setFocusProxy(self.table)
@@ -179,18 +180,22 @@ class WishesView(QScrollArea):
             if widget is not None:
                 widget.deleteLater()
         for row, project in enumerate(one for one in book.projects if one.active):
-            box = QComboBox()
+            box = NarrowCombo(12)
             box.setAccessibleName(self.tr("First of {project}").format(project=project.name))
             box.addItem(self.tr("All together"), "")
             for model in project.models:
                 box.addItem(model.name, model.name)
             box.setCurrentIndex(max(0, box.findData(project.pilot)))
             box.activated.connect(partial(self._set_pilot, project.name, box))
-            self.pilots.addWidget(field_label(project.name.replace("&", "&&"), box), row, 0)
+            name = text(project.name)  # it may be long, and has no key of its own
+            name.setMaximumWidth(max(160, name.fontMetrics().horizontalAdvance(project.name) + 4))
+            self.pilots.addWidget(name, row, 0)
             self.pilots.addWidget(box, row, 1)
             if box.accessibleName() == kept:
                 box.setFocus()
-        self.pilots.setColumnStretch(2, 1)
+        self.pilots.setColumnStretch(0, 3)
+        self.pilots.setColumnStretch(1, 2)
+        self.pilots.setColumnStretch(2, 2)
 
     def _set_pilot(self, project: str, box: QComboBox, _row: int) -> None:
         model = str(box.currentData())
