@@ -523,6 +523,18 @@
    <translation>Bauplan</translation>
   </message>
   <message>
+   <source>models with these words, also of a step</source>
+   <translation>Modelle mit diesen Wörtern, auch in einem Schritt</translation>
+  </message>
+  <message>
+   <source>Show only</source>
+   <translation>Nur zeigen</translation>
+  </message>
+  <message>
+   <source>Show &amp;only</source>
+   <translation>Nu&amp;r zeigen</translation>
+  </message>
+  <message>
    <source>More</source>
    <translation>Mehr</translation>
   </message>
@@ -2035,6 +2047,14 @@
  <context>
   <name>GiveDialog</name>
   <message>
+   <source>&amp;All shown</source>
+   <translation>&amp;Alle gezeigten</translation>
+  </message>
+  <message>
+   <source>&amp;None shown</source>
+   <translation>&amp;Keine gezeigten</translation>
+  </message>
+  <message>
    <source>What comes of it</source>
    <translation>Was dabei herauskommt</translation>
   </message>
@@ -2069,6 +2089,18 @@
   <message>
    <source>&amp;Give</source>
    <translation>&amp;Geben</translation>
+  </message>
+  <message>
+   <source>part of a name</source>
+   <translation>Teil eines Namens</translation>
+  </message>
+  <message>
+   <source>Show only</source>
+   <translation>Nur zeigen</translation>
+  </message>
+  <message>
+   <source>&amp;Show only</source>
+   <translation>Nur &amp;zeigen</translation>
   </message>
   <message>
    <source>No model is chosen yet.</source>
@@ -3281,6 +3313,10 @@ in {length}</translation>
   <message>
    <source>How much a day late of this project weighs against a day of another</source>
    <translation>Wie viel ein Tag Verspätung dieses Projekts gegen einen Tag eines anderen zählt</translation>
+  </message>
+  <message>
+   <source>None yet</source>
+   <translation>Noch keine</translation>
   </message>
   <message>
    <source>&amp;Weight</source>
@@ -5998,6 +6034,1913 @@ Quelle: {source}</translation>
   <message>
    <source>final</source>
    <translation>Schlusslack</translation>
+  </message>
+ </context>
+ <context>
+  <name>said</name>
+  <message>
+   <source>common practice, no source</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>°C</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{coldest:g} °C is below the {least_c:g} °C of the label</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>label</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{hottest:g} °C is above the {most_c:g} °C of the label</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{humidity_pct:g} % RH is above the {most:g} % of the label</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the surface is only {margin:.1f} K above the dew point; it asks 3 K, else moisture settles under the coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ISO 8502-4:2017; 5 °F in UFC 3-190-06 par. 9.6.6</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>marginal: the surface is {margin:.2f} K above the dew point; 3 K are asked, 5 °F (2.8 K) in US texts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ISO 8502-4:2017; UFC 3-190-06 par. 9.6.6</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>at {coldest:g} °C a waterborne film does not flow together (taken as below {least:g} °C; the data sheet has its own)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ISO 2115 (least film-forming temperature); the figure is assumed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>below 10 °C films stay tacky for hours and catch dust</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>TM 43-0139 par. 5-31</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>below 15 °C paint sprays and flows badly; warm the room first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>above 32 °C the coat dries before it has flowed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>TM 55-1500-345-23 (10 to 32 °C)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{damp:g} % RH: a fast solvent cools the film until moisture condenses in it; it blushes or frosts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>UFC 3-190-06 par. 7.4.2 (mechanism); 60 and 70 % are common practice, no source</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{damp:g} % RH: what makes the film flow together may leave before the water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>UFC 3-190-06 par. 7.4.2; 85 % is common practice, no source</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no spray can may ever be warmer than 50 °C: it can burst; the can's own text rules</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>75/324/EEC (aerosol dispensers), from memory</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a can below 16 °C spits and leaves a grainy coat; keep it indoors</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a can below 21 °C sprays coarsely; stand it in hand-warm tap water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>0 % RH has no dew point; give more than 0</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>µm</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must lie after start</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>give at least 2</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>project</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>model</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is {coat}, but "{step}" has {most}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>step</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{step}" coat {coat} is done already; correct its entry, or take it back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing is logged of "{step}" coat {coat}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing was done there yet; there is nothing to mend</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{step}, once more</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lift what has dried with a swab and the wash's own thinner</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wet again with setting fluid, let it soften, press down</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wet longer and rub with a stiffer brush; stop where the coat below shows</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>warm the tape a little, take it off slowly and flat, cut the edge first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must be one of {remedies}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a {stage} is done in one go, or not at all</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>none of it is done; nothing is parted</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>all of it is done; say that it is done</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{reference}" gets nothing from this coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{step} (rest)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lay it once more</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>touch up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>sand and respray</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>strip and start over</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>fix frosting</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>fix silvering</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lift a tide mark</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>all of it lies under a mask; take the mask off first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no place is called "{reference}"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>only a coat can be laid once more; choose another repair</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{step}" lays nothing there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no colour lies there that could be touched up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>touch up by brush: {colour}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no colour lies there that could be sanded and sprayed anew</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>sand the fault smooth, wet and fine; rinse, let dry, prime bare spots with a brush</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no clear coat lies on top that could be frosted</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a wet coat of gloss over the frosting, in dry air; no more matte on it before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no decals lie there that could shine silvery</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>prick the silvery spots, let setting fluid creep under, press down; repeat when dry</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no wash of oil or enamel lies on top; touch it up instead</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>do "{next}" first; it is time for that</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lift the tide mark with a brush just damp with the wash's own thinner, towards an edge</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{step}" is under way; say what is done of it, or take its beginning back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{step}" is done already</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing was laid there that could be stripped</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>take the tape off before stripping</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>soak in a stripper that spares the material, closed; try on scrap, label first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>brush the softened paint off, wash, rinse; gloves, goggles, fresh air</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>turn it back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{step} (stripped since)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the same places come first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the mask goes on first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the edge must not run</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tape creeps and lifts when left for long</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>written by the person</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>after {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>written on the step, after {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>recoat window of {coating}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>an oil wash can be wiped back for about an hour</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the coat over the chipping fluid soon turns too hard to rub</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{cycle}; remove this or reorder the steps</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{step} waits for itself</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{step} waits for {other}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>chip rub without chipping fluid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no chipping fluid lies under the coat, so wet rubbing would not lift it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>chipping fluid below {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lay chipping fluid before {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>leave these places out of it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>chipping fluid never overcoated</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no colour goes over the fluid, so there is nothing to chip and water takes it off</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>move it below {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{next} over {below}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>rub the chips and seal them before taping</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lay the fluid only before {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>common practice, no source; practitioners disagree</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wash before or after the decals?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wash after the decals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>dirt lies on the markings too, as on the real thing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wash before the decals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>panel lines are cleaned off bare paint more easily</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>painted chips before or after the wash?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>chips before the wash</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the wash then tones the chips down with all the rest</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>chips after the wash</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>they stay crisp and can be corrected</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gloss or flat below the wash?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gloss or satin below it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the wash runs along edges and wipes off clean</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>flat below it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a wash meant as grime or a filter grips the rough surface</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>pigments fixed, or left as they are?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>pigments fixed or coated</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>handling does not rub them off</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>pigments left unsealed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>fixer and sprays stain them and make them fade</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a clear coat between two oil layers?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a clear coat between</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the second wash cannot take up the first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no clear coat between</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>fewer films, less thickness and dust</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>turn it over</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{names} and {n} more</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{step} on {names}: {message}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the matte coat scatters light and hides decal film; what follows spoils its look</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gloss wash over the matte coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a gloss wash leaves shiny patches on the matte coat; {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>matte coat not last</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{names} would go over it; {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>move the matte coat behind {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gloss clear (seal) over {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>decals not sealed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing seals the decals; handling and any later wash would lift their edges</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>seal the decals with a gloss clear</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>pressing without decals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no decal lies on top that could be pressed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wipe back without a wash</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no wash lies on top that could be wiped back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>move it behind {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>move it ahead of {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>pale over dark</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{coating} is pale and {below} below it dark: one thin coat will not hide it, about {needed} will; {saving}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{coating} is pale and {below} below it dark: {coats} thin coats will not hide it, about {needed} will; {saving}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a grey or white primer would save coats</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>over {primer} {coats} would do</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lay {needed} coats of {coating}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>both sides in one step</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>without a holder it cannot lie on both sides at once; wet paint would touch the bench</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>split it by side, with a turn between</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>topside reached without a turn</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>underside reached without a turn</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>it has no holder and lies with the topside up; turn it first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>it has no holder and lies with the underside up; turn it first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>turn it over before and back behind</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>turn {over} back before the join</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>joined while lying on different sides</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{over} was joined with the underside up, the rest with the topside up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>solvent cement welds bare plastic only</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>glue holds on paint no better than the paint holds on the part</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>painted faces glued</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{why}; scrape the faces, or mask them before painting</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>scrape the faces as part of the join</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>take off {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>mask never taken off</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no step takes the mask off; tape creeps, and its glue hardens on the film</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>take the mask off behind the coats beside it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>unmask without a mask</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no mask lies there; either a mask step is missing ahead of it, or it is idle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>coat on a masked place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a mask covers it, so no coat reaches it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>leave the masked places out of it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>enamel or spray can on soft polymer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>enamel and sprays from a can stay tacky on soft polymer for weeks, or for ever</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hard coat on soft polymer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>soft polymer bends, and a hard film on it cracks and flakes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>strong solvent on stressed styrene</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>strong solvent cracks bare styrene that is snapped together under stress</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>TM 43-0139 par. 2-26 (enamel thinner and lacquer thinner are not exchanged)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>enamel thinner makes lacquer curdle and stay soft</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lacquer thinner is not for enamel; it lifts the coat below</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>water makes lacquer curdle and blush</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>water and enamel do not mix</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>water and oil do not mix</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>water reacts with the hardener of a two-pack</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>white spirit makes waterborne paint curdle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>white spirit does not mix with alcohol ink</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>alcohol makes enamel curdle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>alcohol does not thin oil paint</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lacquer thinner in an oil wash attacks the coat below</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>alcohol uses up the hardener of a two-pack</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>white spirit throws a two-pack out of solution</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>paints of unlike chemistry curdle, or dry unevenly, in one cup</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{what} in {base}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>mix "{mix}" holds {other} ({family}): {reason}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>use {wanted} in it instead</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{next} would go over {below}; {reason}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>scuff the film of {steps} before it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gloss clear ({role}) before {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lay a gloss clear as {role} before it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>prime before {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>prime the bare places before it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>use {family} instead of {names}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>fingers hold it firmly</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>another coat goes over it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a wash pools in recesses, where the gloss is thickest and softest</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>UFC 3-190-06 par. 11.4.2.4 (solvent trapped between coats blisters)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>UFC 3-190-06 par. 2.4.2 (strong solvent enters the undercoat)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>UFC 3-190-06 par. 2.4.4 (water-borne over smooth cured alkyd bonds badly)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>UFC 3-190-06 par. 2.4, 4.2.4 (solvent-soluble film under strong solvent)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>UFC 3-190-06 par. 4.2.4 (same generic type over itself)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>US Army TB 43-0242 (1991) par. 5-2 (urethane over lacquer)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>UFC 3-190-06 par. 2.2.3 (a cured thermoset gives no bite)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>TM 43-0139 par. 5-20 (a coat over too soft an undercoat, or one not dry, splits up)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ISO 9117-6 print-free; the use for masking is common practice</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>, times {detail:g} for detail</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{cm2:.3g} cm², typed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{cm2:.3g} cm²: measures of {plain_cm2:.3g} cm²{detail}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>, shared by {among} places</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{cm2:.3g} cm²: a box of its real size is {all_round_cm2:.3g} cm² all round{shared}{detail}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{text}" is no scale; write it as 1:72</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no area given, and the model has no scale such as "1:72"; give one, or area_cm2</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no area given, and the other places take all {whole:.3g} cm² of the real size; measure it and give area_cm2</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no area given; measure it and give area_cm2</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{text} (all round, a box of {size} m is {area:.0f} cm² at {written})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{text}" is no mix; write it as 2 : 3 or as 40 % : 60 %</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>has parts and percentages; write all of them alike</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add up to {sum:g} %; percentages of a mix make {whole} %</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a highlight sits on what faces the light</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>dry-brushing catches raised edges</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a wash sits in the recesses</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>chips sit on edges</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>weathering is laid here and there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>given by the step</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>one of {n} colours that share the place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>all of the place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>harden a little of it on scrap before you trust it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>try whether it still grips on scrap</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>soak one that you can spare first; old film breaks up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>stir it to the bottom, strain it, and try it on scrap first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>opened 1 year ago: {look}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>opened {years} years ago: {look}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>little is lost in a brush</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what is wiped or dabbed off is lost</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>small targets catch 20 to 50 %, R. Joseph 2009</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>air-atomised spray, 40 CFR 60.313; span assumed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>given for this airbrush</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must be as many as the durations</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must not be negative</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>needs one per resource</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>option</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{some} and {last} exclude each other ({choice}); choose one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>does not come from "{sequence}"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>sequence</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{steps} of "{name}" is in the logbook, and "{sequence}" has no such step; take it out of the logbook first, or leave this model</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing of "{sequence}" fits "{model}"; choose another</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>colour</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{colour}" has no coating yet; choose one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{model}" has no steps yet that could be saved</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{rule}" is not a recurrence rule; write it as FREQ=WEEKLY;BYDAY=TU,TH</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must repeat by DAILY, WEEKLY, MONTHLY or YEARLY</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must not hold {field}; start and end say the hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{rule}" is not a recurrence rule ({problem})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{rule}" never names a day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{field} is "{value}", but must be a number from 1 to 9999</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must not hold both COUNT and UNTIL</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>BYDAY "{day}" names a day that does not come</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>min of bench time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{mix}" is a coating; rename one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>coating</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is a thinner; put the coating that forms the film first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>location</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is an airbrush, but gear.airbrushes is empty; add one or use a brush</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is a thinner and forms no film; name a coating or a mix</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{name}" gets a coat from applications[{get}] as well; make a step of each</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>takes {takes} min, but "{coating}" can be used for {life} min; make two steps of it, or mix less at a time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>step "{after}" lays no film that could be {mark}; give minutes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a join needs at least two parts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>give either "state" or "minutes", not both and not neither</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>goes with "minutes" only</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>goes with a preparation other than none, and such a preparation takes minutes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a coat cannot melt into a film that was prepared; use two windows</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must lie after opens</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>only the last may stay open</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>only the first may open at once</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lies before the window ahead of it has closed; order them</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; write where it stands, as "label"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{swatch}" is not a colour; write it as #c8b482</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is a fraction of the volume; give 0.01 to 1</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>%</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ml</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; name a coating</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; name at least one coating</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>mm</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cm²</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; give at least one, such as "all over"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>m</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; give at least one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is longer than 20 characters; write it as 1:72</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>has no time zone; write an offset such as +01:00</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no time zone is called "{name}"; use an IANA name such as Europe/Warsaw</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{text}" is not a time; write it as 19:30</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{text}" is not a whole local minute; write it as 19:30</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is not a whole minute; drop seconds</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lies outside the years 1971 to 2199</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>give one of "on", "start" and "end", "not_before", "beside"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>names another step of the project, as "model/step"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>give both "start" and "end"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>% RH</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is longer than 10000 characters; shorten it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is longer than 2000 characters; shorten it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; put at least one on the table</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{value:g} is outside {low:g} to {high:g}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{value:g} {unit} is outside {low:g} to {high:g} {unit}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; give it a name</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>starts or ends with a blank; remove it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is longer than {most} characters; shorten it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must not contain "/"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>contains a control character; remove it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{name}" occurs twice; rename one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no {kind} is called "{name}"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no {kind} is called "{name}"; did you mean "{near}"?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>has a hole; give at least one point</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is not in order of time; sort its points</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; describe the bench at least</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>m³</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must be more than 0 cm²</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{name}" is no earlier step of the sequence</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; name what gets the coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; name a coating or mix</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no work takes 0 minutes; give fixed or per_part</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; name an earlier step</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{id}" is not a step id; use lower-case letters, digits and "-"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is longer than 200 characters; shorten it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>touches nothing; give applications or touches</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{stage} lays no film; move its places to touches</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>an airbrush holds one coating at a time; make a step of each</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>names the location of dries_in again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>goes with applications</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>belongs to varnish and matte steps</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a sprayed coat is laid in one go; it cannot be split</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a step with a closing gate cannot be split (definition 17)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>belongs to join steps</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>only a step of one coat can have to end by a closing; make a step of each coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; name what is in it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; say what is in it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must hold each of {levels} once</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is there already; open it, or choose another name</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be made: its folder is not there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is there already; choose another name for the backup</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is not there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is a folder, not a bench book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is not a bench book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is damaged: it is cut short; restore a backup of it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is another program's database, not a bench book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is damaged; restore a backup of it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is damaged: it does not say its version; restore a backup</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must be an object {"tackfree": 1, ...}; this is no exchange file</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is larger than 100 MB; make it smaller</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is no image; give a JPEG, PNG, WebP, HEIC, TIFF, GIF or BMP</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must begin at start</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must finish at end</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>must be an object {"now": ..., "placements": [...]}; this is no plan</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; it must hold a JSON object</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is nested too deeply; it must be flatter</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is given twice; remove one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is not a finite number of sensible size</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>field</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>holds half a character or a zero byte; remove it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>names no day; choose at least one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lies before the first day; swap the two</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>these hours are not there any more; look again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>there is no bench book yet; name an exchange file, or start tackfree</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>part</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>choose some of the step's places, not all and not none</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is too large for a calendar of evenings; choose another</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is no calendar that can be read; choose another name</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is a calendar of another program; choose another name</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>demo</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>name at least one vehicle; the rest has an answer already</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>choose at least one day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>airbrush</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lies before the film was laid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is no bench time; there is nothing to stop</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is empty; write something</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>an entry stays with its coat; take it back and log the other</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing is certain enough yet; the logbook needs more entries</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is the only place; films must dry somewhere</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>choose at least one model to give it to</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing was bought</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>changes nothing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>paint grips bare plastic badly and tape lifts it; prime first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>like over like</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>water leaves lacquer alone</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the cured film is too smooth and hard to grip; scuff it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the wash is greasy and must have dried for days</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the water under the decals must be gone</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the coat that will be chipped</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wet paint darkens and floats loose pigment</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>it may craze bare plastic; prime, then mist coats</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>its solvent bites into the coat below; spray thin passes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>it dissolves and bonds to itself</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>strong solvent swells and wrinkles a half-hardened oil film</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>first passes as mist, or the decals wrinkle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the spray darkens loose pigment</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>white spirit is a weak solvent</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>inside the family's own window</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the brush takes up a wash that is not dry</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>white spirit creeps under decal edges</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>white spirit that floods bare plastic cracks it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>brushing and wiping with white spirit lifts pigment from an unsealed coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>white spirit may stay on lacquer for a short time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>white spirit is brushed and wiped over it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>white spirit takes young enamel off again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>try the thinner on a hidden place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the wash below must be dry, or it comes off again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cured two-pack stands white spirit</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>white spirit and wiping lift and stain bare decals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the coat must go over the fluid first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the wash carries loose pigment away</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>two-pack blisters over lacquer, even with an enamel between</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>inside its recoat window, or scuffed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>it is too hard to be chipped</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing soft lies there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hard enough to carry a hard film</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a hard film cracks over one that is still soft, even with a barrier between</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>chips would show, and lift to, bare plastic</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wet rubbing would lift a colour that is not thoroughly dry</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the clear coat guards the colour below</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the fluid beads on enamel and grips badly</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the fluid beads on a greasy wash</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cured two-pack stands wet rubbing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wet rubbing would tear the decals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a second layer of the same</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>loose pigment floats up in the fluid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>decals hold badly on bare plastic and silver on it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>air stays in the rough surface under the film and shines silvery</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>softening fluid attacks young enamel</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>decals slide off a greasy wash; seal it first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a decal over a decal that has dried</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the water dissolves the fluid below</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>decals do not hold on loose pigment</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>there is nothing yet that it could protect</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the last coat would seal in what has not left the films below</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a spray over loose pigment makes it fade</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing lies there that it could lift</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tape lies on it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tape lifts a wash, and what lies on it, off again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tape tears decals that no clear coat holds</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tape pulls the coat off chipping fluid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tape lifts loose pigment and does not stick</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a waterborne coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a lacquer coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>an enamel or oil coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>an oil or white-spirit wash</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a two-pack coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a hard coat (lacquer clear, two-pack)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>chipping fluid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>decals and their softening fluid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the last coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>masking tape</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>bare plastic</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a clear coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>enamel younger than two weeks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>enamel older than two weeks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cured two-pack</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>decals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>loose pigment or graphite</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
