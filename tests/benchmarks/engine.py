@@ -1,35 +1,48 @@
-"""The engine on families of batches and on the demos, beside two frozen baselines.
+"""The engine on families of batches and on the demos, beside two baselines and a library.
 
-Run ``python tests/benchmarks/engine.py [sizes [seeds [seconds]]]``, for
-example ``engine.py 1,4 0-9 10``.  It prints one row a size with medians over
-the seeds, and one row a demo.  Evenings are counted from 0; "behind the
-bound" is how many evenings the plan ends after what is proven.  The plain
-rule and the direct model are never changed (``frozen_*.py``).
+    python tests/benchmarks/engine.py [SIZES [SEEDS [SECONDS]]]
+    python tests/benchmarks/engine.py 4,12 0-4 60 --out FILE --only engine,direct
+    python tests/benchmarks/engine.py --table FILE...
+
+Sizes are numbers of vehicles, or ``demos``.  With ``--out`` each run is
+written as soon as it is done, and those that the file holds are not run
+again, so a long measurement may be cut anywhere and go on.
+
+Evenings are counted from 0; the gap is how many evenings after the bound that
+the engine has proven a plan ends.  "Of plain" is the share of the plain rule's
+minutes, seed by seed.  Every schedule is checked against the bare problem
+(``plain_check``), the engine's as well, which shows that the others are given
+nothing harder.  Theirs is easier: drying places and the airbrush's idle limit
+are left out, and `library` says what else the library cannot state.
+``instant`` is the plan of the rules alone.
 """
 
 from __future__ import annotations
 
+import argparse
+import csv
 import statistics
 import sys
 import time
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
 sys.path[:0] = [str(HERE.parents[1]), str(HERE)]
 
+import contenders  # noqa: E402
+from contenders import MARKS, Outcome  # noqa: E402
 from families import NOW, SIZES, batch  # noqa: E402
-from frozen_direct import direct  # noqa: E402
-from frozen_greedy import plain_greedy  # noqa: E402
-from plain_tasks import batch_of  # noqa: E402
+from library import LEAVES_OUT, MISSING, installed  # noqa: E402
+from medians import FIELDS, Line, read, table  # noqa: E402
+from plain_check import broken  # noqa: E402
 
 from app.service import demos  # noqa: E402
-from app.service.improving import Task, improvements  # noqa: E402
 from planner.bench import calendar_of  # noqa: E402
 from planner.cure import Cure  # noqa: E402
 from planner.schedule.greedy import attempt, plan_book  # noqa: E402
-from planner.schedule.judge import judge  # noqa: E402
 from planner.schedule.problem import Problem  # noqa: E402
 from planner.schedule.rules import RULES  # noqa: E402
 from planner.values.book import Book  # noqa: E402
@@ -37,85 +50,109 @@ from planner.values.moment import moment_of, zone_named  # noqa: E402
 from planner.values.plan import Plan  # noqa: E402
 from planner.values.project import Logged  # noqa: E402
 
-SECONDS = {1: 3.0, 4: 60.0, 12: 60.0, 30: 60.0}
-WORKERS = 2
+CONTENDERS = ("plain", "engine", "direct", "library")
+SECONDS = {1: 5.0, 4: 60.0, 12: 60.0, 30: 60.0}
+DEMO_SECONDS = 20.0
+REPEATS = 5
 
 
-@dataclass
-class Run:
-    """What one book gave: evenings, minutes and seconds."""
+def lines_of(
+    name: str, seed: str, book: Book, now: int, seconds: float, wanted: list[str]
+) -> Iterator[Line]:
+    """Run the wanted contenders on one book, and yield a line for each."""
+    steps = sum(len(model.steps) for one in book.projects for model in one.models)
+    head = {"batch": name, "steps": str(steps), "seed": seed, "seconds": f"{seconds:g}"}
+    first = contenders.first_plan(book, now)
+    last = contenders.last_evening(book, first, now)
+    batches = contenders.bare(book, now, last) if seed else None
+    if "engine" in wanted:
+        first_ms, replan_ms = _milliseconds(book, now, first)
+        yield _line(head, contenders.instant(book, now, first), first_ms, replan_ms)
+        found, best = contenders.engine(book, now, seconds, first)
+        if batches is not None:
+            for plan in (first, best):
+                wrong = broken(batches[0], contenders.starts_of(book, plan))
+                assert not wrong, f"not a schedule of the bare problem: {wrong[0]}"
+        yield _line(head, found, first_ms, replan_ms)
+    if batches is None:
+        return
+    others: dict[str, Callable[[], Outcome]] = {
+        "plain": lambda: contenders.plain(batches[0], now),
+        "direct": lambda: contenders.direct(batches[1], now, seconds),
+        "library": lambda: contenders.library(batches[1], now, seconds),
+    }
+    for contender, run in others.items():
+        if contender in wanted:
+            yield _line(head, run())
 
-    first_ms: float
-    again_ms: float
-    plain: int
-    plain_setup: int
-    instant: int
-    direct: int | None
-    at: dict[int, int]
-    bound: dict[int, int]
-    setup: int
-    proven: float | None
+
+def _line(
+    head: Line, found: Outcome, first_ms: float | None = None, replan_ms: float | None = None
+) -> Line:
+    finish = min((one[2] for one in found.course), default=None)
+    marks = {
+        f"at_{mark}": found.at(mark)
+        for mark in MARKS
+        if mark <= float(head["seconds"]) and found.contender in ("engine", "direct")
+    }
+    values = {
+        "contender": found.contender,
+        "first_ms": first_ms,
+        "replan_ms": replan_ms,
+        "last": found.at(float("inf")),
+        "bound": found.bound,
+        "finish_days": None if finish is None else finish / 1440,
+        "evenings": found.evenings if found.course else None,
+        "setup": found.setup if found.course else None,
+        "first_s": found.course[0][0] if found.course else None,
+        "close_s": found.close,
+        "proof_s": found.proof,
+        "optimal_s": found.optimal,
+        "note": found.note,
+        **marks,
+    }
+    told = {
+        key: f"{value:.3f}" if isinstance(value, float) else str(value)
+        for key, value in values.items()
+        if value is not None
+    }
+    return {**dict.fromkeys(FIELDS, ""), **head, **told}
 
 
-def measured(book: Book, now: int, seconds: float, *, baselines: bool) -> Run:
-    """Run the engine, and the baselines, on one book."""
-    zone = zone_named(book.bench_time.zone)
-    cure, calendar = Cure(book.room, zone), calendar_of(book.bench_time)
+def _milliseconds(book: Book, now: int, first: Plan) -> tuple[float, float]:
+    """Return the medians until a first plan, and until one after a logged event, with warm tables.
+
+    As in the window, where the tables of rates have been made before.
+    """
+    cure = Cure(book.room, zone_named(book.bench_time.zone))
+    calendar = calendar_of(book.bench_time)
     problem = Problem(book, now, cure=cure, calendar=calendar)
-    attempt(problem, RULES[0], 0)  # tables of rates are warm in a window, too
-    first_ms = _least_ms(lambda: attempt(problem, RULES[0], 0))
-    first = plan_book(book, now, cure=cure, calendar=calendar)
-    assert judge(book, first).accepted
-    again_ms = _replanned(book, first, cure)
-    greedy_last = _last(first, calendar, now)
-    at, bound, proven, best = {}, {}, None, first
-    began = time.monotonic()
-    marks = [mark for mark in (1, 3, 10, 20, 30, 60) if mark <= seconds]
-    for one in improvements(Task(book, first), seconds):
-        spent = time.monotonic() - began
-        best = one.plan
-        last, least = _last(best, calendar, now), _proven(best, calendar, now)
-        if proven is None and last <= least:
-            proven = spent
-        for mark in marks:
-            if spent <= mark:
-                at[mark], bound[mark] = last, least
-    for mark in marks:
-        at.setdefault(mark, greedy_last)
-        bound.setdefault(mark, _proven(first, calendar, now))
-    plain, other = None, None
-    if baselines:
-        bare = batch_of(book, now, greedy_last + 30)
-        plain = plain_greedy(bare)
-        other = direct(replace(bare, evenings=bare.evenings[: greedy_last + 6]), 30, WORKERS)
-    return Run(
-        first_ms,
-        again_ms,
-        plain.last if plain else 0,
-        plain.setup if plain else 0,
-        greedy_last,
-        other.last if other else None,
-        at,
-        bound,
-        best.cost.setup_minutes,
-        proven,
-    )
+    logged, later = _after_an_event(book, first)
+
+    def again() -> None:
+        fresh = calendar_of(logged.bench_time)
+        plan_book(logged, later, cure=cure, calendar=fresh, rules=RULES[:1], last=first)
+
+    def anew() -> None:
+        attempt(problem, RULES[0], 0)
+
+    anew()
+    return _median_ms(anew), _median_ms(again)
 
 
-def _least_ms(act: object) -> float:
+def _median_ms(act: Callable[[], None]) -> float:
     times = []
-    for _ in range(5):
+    for _ in range(REPEATS):
         began = time.perf_counter()
-        act()  # type: ignore[operator]
+        act()
         times.append(time.perf_counter() - began)
     return 1000 * statistics.median(times)
 
 
-def _replanned(book: Book, plan: Plan, cure: Cure) -> float:
-    """Return the milliseconds from one logged event to the first answer."""
-    placed = plan.placements[0]
-    zone = zone_named(book.bench_time.zone)
-    start = moment_of(placed.start, zone)
+def _after_an_event(book: Book, plan: Plan) -> tuple[Book, int]:
+    """Return the book once its first pass is done, four minutes late, and the minute after."""
+    placed = next(one for one in plan.placements if not one.logged)
+    start = moment_of(placed.start, zone_named(book.bench_time.zone))
     fact = Logged(
         model=placed.key.model,
         step=placed.key.step,
@@ -123,86 +160,79 @@ def _replanned(book: Book, plan: Plan, cure: Cure) -> float:
         start=start,
         end=start + timedelta(minutes=placed.end - placed.start + 4),
     )
-    projects = [
+    projects = tuple(
         replace(one, log=(*one.log, fact)) if one.name == placed.key.project else one
         for one in book.projects
-    ]
-    logged = replace(book, projects=tuple(projects))
-    began = time.perf_counter()
-    plan_book(
-        logged,
-        placed.end + 5,
-        cure=cure,
-        calendar=calendar_of(book.bench_time),
-        rules=RULES[:1],
-        last=plan,
     )
-    return 1000 * (time.perf_counter() - began)
+    return replace(book, projects=projects), placed.end + 5
 
 
-def _last(plan: Plan, calendar: object, now: int) -> int:
-    end = max(placed.end for placed in plan.placements)
-    return len(calendar.stretches(now, end)) - 1  # type: ignore[attr-defined]
+# -- what is run ------------------------------------------------------------------------------
 
 
-def _proven(plan: Plan, calendar: object, now: int) -> int:
-    finish = next((one.value for one in plan.bounds if one.level == "finish"), 0)
-    return max(0, len(calendar.stretches(now, now + max(1, finish))) - 1)  # type: ignore[attr-defined]
+def runs(sizes: list[str], seeds: str) -> Iterator[tuple[str, str, Callable[[], Book], int, float]]:
+    """Yield (name, seed, book, now, usual seconds) of every book."""
+    low, _, high = seeds.partition("-")
+    for size in sizes:
+        if size == "demos":
+            for name in demos.names():
+                book = demos.read(name).book
+                now = demos.first_evening(book)
+                yield name, "", lambda book=book: book, now, DEMO_SECONDS
+            continue
+        count = int(size)
+        for seed in range(int(low), int(high or low) + 1):
+            name = f"{count} vehicle{'s' if count > 1 else ''}, {20 * count} steps"
+            make = lambda count=count, seed=seed: batch(count, seed)  # noqa: E731
+            yield name, str(seed), make, NOW, SECONDS.get(count, 60.0)
 
 
-def _row(name: str, runs: list[Run]) -> str:
-    def middle(values: list[float]) -> str:
-        return f"{statistics.median(values):.0f}" if values else "-"
-
-    cells = [
-        name,
-        middle([run.first_ms for run in runs]),
-        middle([run.again_ms for run in runs]),
-        middle([run.plain for run in runs]),
-        middle([run.instant for run in runs]),
-        middle([run.direct for run in runs if run.direct is not None])
-        + f" ({sum(run.direct is None for run in runs)} none)",
-    ]
-    for mark in (10, 20, 60):
-        known = [run for run in runs if mark in run.at]
-        behind = [run.at[mark] - run.bound[max(run.bound)] for run in known]
-        cells.append(f"{middle([r.at[mark] for r in known])} (+{middle(behind)})" if known else "-")
-    on = sum(run.at[max(run.at)] <= run.bound[max(run.bound)] for run in runs if run.at)
-    ahead = [
-        run.direct - run.at.get(30, run.at[max(run.at)]) for run in runs if run.direct is not None
-    ]
-    shares = [run.setup / run.plain_setup for run in runs if run.plain_setup]
-    cells += [
-        f"{on}/{len(runs)}",
-        f"{middle([run.proven for run in runs if run.proven is not None])} s"
-        f" ({sum(run.proven is not None and run.proven <= 10 for run in runs)} in 10 s)",
-        f"{min(ahead, default=0)}..{max(ahead, default=0)}",
-        f"{100 * statistics.median(shares):.0f} %" if shares else "-",
-    ]
-    return " | ".join(cells)
+def measure(options: argparse.Namespace) -> list[Line]:
+    """Run what is asked and not yet known; write each line at once; return all."""
+    wanted = options.only.split(",")
+    if "library" in wanted and not installed():
+        print(MISSING, file=sys.stderr)
+        wanted.remove("library")
+    known = read([options.out]) if options.out and Path(options.out).exists() else []
+    done = {(line["batch"], line["seed"], line["contender"]) for line in known}
+    for name, seed, make, now, usual in runs(options.sizes.split(","), options.seeds):
+        left = [
+            one for one in wanted if (name, seed, one) not in done and (seed or one == "engine")
+        ]
+        if not left:
+            continue
+        for line in lines_of(name, seed, make(), now, options.seconds or usual, left):
+            known.append(line)
+            told = f"last evening {line['last'] or 'none'}, proven {line['bound'] or '-'}"
+            print(f"{name}, seed {seed or '-'}: {line['contender']}: {told}", file=sys.stderr)
+            if options.out:
+                _write(Path(options.out), line)
+    return known
 
 
-HEAD = (
-    "batch | first plan ms | re-plan ms | plain rule | instant | direct 30 s | at 10 s (behind) | "
-    "at 20 s | at 60 s | on its bound | proven | ahead of direct | set-up of plain rule's"
-)
+def _write(path: Path, line: Line) -> None:
+    fresh = not path.exists()
+    with path.open("a", encoding="utf-8", newline="") as file:
+        writer = csv.DictWriter(file, FIELDS)
+        if fresh:
+            writer.writeheader()
+        writer.writerow(line)
 
 
 def main() -> None:
-    """Print the table."""
-    sizes = [int(n) for n in sys.argv[1].split(",")] if len(sys.argv) > 1 else list(SIZES)
-    low, _, high = (sys.argv[2] if len(sys.argv) > 2 else "0-9").partition("-")
-    seeds = range(int(low), int(high or low) + 1)
-    print(HEAD)
-    for size in sizes:
-        seconds = float(sys.argv[3]) if len(sys.argv) > 3 else SECONDS[size]
-        runs = [measured(batch(size, seed), NOW, seconds, baselines=True) for seed in seeds]
-        print(_row(f"{size} vehicles, {20 * size} steps", runs), flush=True)
-    if len(sys.argv) <= 1:
-        for name in demos.names():
-            book = demos.read(name).book
-            run = measured(book, demos.first_evening(book), 20, baselines=False)
-            print(_row(name, [run]), flush=True)
+    """Measure and print the table, or print that of files."""
+    usual = [*map(str, SIZES), "demos"]
+    parser = argparse.ArgumentParser(description="The engine beside baselines and a library.")
+    parser.add_argument("sizes", nargs="?", default=",".join(usual), help="1,4,12,30,demos")
+    parser.add_argument("seeds", nargs="?", default="0-9", help="0-9, or one number")
+    parser.add_argument("seconds", nargs="?", type=float, help="for each contender and book")
+    parser.add_argument("--out", help="file of CSV lines to write and to go on from")
+    parser.add_argument("--only", default=",".join(CONTENDERS), help=",".join(CONTENDERS))
+    parser.add_argument("--table", nargs="+", metavar="FILE", help="print the table of files")
+    options = parser.parse_args()
+    lines = read(options.table) if options.table else measure(options)
+    print(table(lines))
+    print(f"library: leaves out: {LEAVES_OUT}")
 
 
 if __name__ == "__main__":

@@ -47,7 +47,11 @@ def direct(batch: Batch, seconds: float, workers: int) -> Found | None:
     if solver.solve(model) not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
         return None
     ends = [evening[1] for evening in batch.evenings]
-    return Found(bisect_right(ends, solver.value(makespan) - 1), 0)
+    return Found(
+        bisect_right(ends, solver.value(makespan) - 1),
+        0,
+        {spot: solver.value(start) for spot, start in starts.items()},
+    )
 
 
 def _wait(

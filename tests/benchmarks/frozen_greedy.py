@@ -1,4 +1,4 @@
-"""Baseline, never to be changed: the plain greedy rule.
+"""Baseline, its choices never to be changed: the plain greedy rule.
 
 Time runs forward; of the tasks that can begin now the one with the longest
 chain behind it goes next, whatever colour is in the cup.  Wiping is done as
@@ -8,17 +8,21 @@ Drying places are not counted, which only helps it.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from plain_tasks import Batch, Task
 
 
 @dataclass(frozen=True)
 class Found:
-    """Number of the last evening used, and minutes of set-up."""
+    """Number of the last evening used, minutes of set-up, and each task's start [min].
+
+    A start stands under (vehicle, number in its chain).
+    """
 
     last: int
     setup: int
+    starts: dict[tuple[int, int], int] = field(default_factory=dict)
 
 
 def plain_greedy(batch: Batch) -> Found:
@@ -28,6 +32,7 @@ def plain_greedy(batch: Batch) -> Found:
     started = [0] * len(batch.chains)
     ended = [0] * len(batch.chains)
     setup, last = 0, 0
+    starts: dict[tuple[int, int], int] = {}
     for number, (begin, end) in enumerate(batch.evenings):
         time, cup = begin, ("", "")
         while True:
@@ -54,14 +59,15 @@ def plain_greedy(batch: Batch) -> Found:
             if task.colour:
                 setup += _change(batch, cup, task)
                 cup = task.colour, task.family
+            starts[vehicle, done[vehicle]] = start
             started[vehicle], ended[vehicle] = start, start + task.minutes
             done[vehicle] += 1
             time, last = start + task.minutes, number
         if cup[0]:
             setup += batch.clean
         if all(count == len(chain) for count, chain in zip(done, batch.chains, strict=True)):
-            return Found(last, setup)
-    return Found(len(batch.evenings), setup)
+            return Found(last, setup, starts)
+    return Found(len(batch.evenings), setup, starts)
 
 
 def _start(task: Task, time: int, started: int, ended: int) -> int:
