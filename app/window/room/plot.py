@@ -136,16 +136,29 @@ class _Drawing:
         painter.setPen(self.colours.colour("soft"))
         offset = _local_offset(course.laid, self.zone)
         first = -(-(course.laid + offset) // step) * step - offset
+        dates, hours = [], []
         for minute in range(first, course.end + 1, step):
             x = self.x(minute)
             painter.setPen(QPen(self.colours.colour("rule"), 1))
             painter.drawLine(QPointF(x, self.area.top()), QPointF(x, self.area.bottom()))
-            painter.setPen(self.colours.colour("soft"))
             name = words.clock(minute, self.zone)
             if name == "00:00":
-                name = words.day_of(minute, self.zone)
-            rect = QRectF(x - 40, self.area.bottom() + 4, 80, 20)
-            painter.drawText(rect, Qt.AlignmentFlag.AlignCenter, name)
+                dates.append((x, words.day_of(minute, self.zone)))
+            else:
+                hours.append((x, name))
+        self.below([*dates, *hours])
+
+    def below(self, names: list[tuple[float, str]]) -> None:
+        """Write names below the plot, the first ones first, where they meet no other."""
+        taken: list[QRectF] = []
+        metrics = QFontMetricsF(self.painter.font())
+        self.painter.setPen(self.colours.colour("soft"))
+        for x, name in names:
+            wide = metrics.horizontalAdvance(name) + 8
+            rect = QRectF(x - wide / 2, self.area.bottom() + 4, wide, 20)
+            if not any(rect.intersects(other) for other in taken):
+                self.painter.drawText(rect, Qt.AlignmentFlag.AlignCenter, name)
+                taken.append(rect)
 
     def curve(self) -> None:
         points = [QPointF(self.x(one.minute), self.y(one.progress)) for one in self.course.path]

@@ -59,7 +59,9 @@ def _date(painter: QPainter, scene: Scene, span: Span, left: float, right: float
     if column.people > 1:
         name = words.tr("{date} · two people").format(date=name)
     shown_left = min(max(left, scene.left) + 8, max(left + 8, right - 90))
-    painter.drawText(QRectF(shown_left, text * 0.25, right - shown_left, text * 1.5), LEFT, name)
+    room = right - shown_left
+    shown = QFontMetricsF(painter.font()).elidedText(name, Qt.TextElideMode.ElideRight, room)
+    painter.drawText(QRectF(shown_left, text * 0.25, room, text * 1.5), LEFT, shown)
     painter.setFont(scene.small)
     painter.setPen(colours.colour("soft"))
     for minute in scene.at.scale.ticks(span):
