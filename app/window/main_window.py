@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QByteArray, QEvent, QSettings, Qt, QTimer
 from PySide6.QtGui import QCloseEvent
@@ -23,31 +23,33 @@ from app.service import logbook
 from app.service.edits import Edit
 from app.window import palette, words
 from app.window.air_panel import AirPanel
-from app.window.bench_mode.view import BenchMode
 from app.window.commands import Commands
 from app.window.drying.notifier import Notifier
-from app.window.drying.view import DryingView
-from app.window.empty_state import EmptyState
 from app.window.evening_acts import EveningActs
 from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
 from app.window.improving import Improving
 from app.window.moved_panel import MovedPanel
 from app.window.navigation import Navigation
-from app.window.pages import make_pages
+from app.window.pages import Page
 from app.window.palette import Look
 from app.window.picture import Change
 from app.window.projects import ProjectPanel
-from app.window.room.view import RoomView
 from app.window.session import Session
-from app.window.stack.view import StackView
-from app.window.timeline_page import TimelinePage
-from app.window.tonight_view import TonightView
+from app.window.tab_order import move_between
+from app.window.views import Views
 from planner.layers.finding import Finding
 from planner.values.plan import PassKey
 
+if TYPE_CHECKING:
+    from app.window.bench_mode.view import BenchMode
+    from app.window.empty_state import EmptyState
+    from app.window.timeline_page import TimelinePage
+    from app.window.tonight_view import TonightView
+
 TICK_MS = 5_000  # how often the clock is looked at
 FIRST_SIZE = (1280, 800)
+LEAST_PAGE = (541, 418)  # what the largest view needs: the window must not grow as views are made
 
 
 class MainWindow(QMainWindow):
@@ -58,17 +60,9 @@ class MainWindow(QMainWindow):
         self.session = session
         self.settings = settings
         self.setWindowTitle(self.tr("Tackfree"))
-        self.pages = make_pages(session)
-        self.tonight: TonightView = self.view("tonight")
-        self.timeline: TimelinePage = self.view("timeline")
-        self.room: RoomView = self.view("room")
-        self.coats: StackView = self.view("stack")
-        self.drying: DryingView = self.view("drying")
-        self.empty = EmptyState(session)
+        self.views = Views(self)
         self.stack = QStackedWidget()
-        for page in self.pages:
-            self.stack.addWidget(page.widget)
-        self.stack.addWidget(self.empty)
+        self.stack.setMinimumSize(*LEAST_PAGE)
         self.files = Files(session, self)
         self.acts = EveningActs(session)
         self.commands = Commands(self)
@@ -84,9 +78,7 @@ class MainWindow(QMainWindow):
         self.air = AirPanel(session)
         self.evenings = EveningsPanel(session)
         self.moved = MovedPanel()
-        self.bench = BenchMode(session, settings, self)
         self.notifier = Notifier(session, settings)
-        self.drying.tell_by(self.notifier)
         self.dock = self._make_dock()
         self.improving = Improving(session, self)
         self._make_foot()
@@ -142,25 +134,47 @@ class MainWindow(QMainWindow):
         session.planning.connect(self._planning)
         self.improving.changed.connect(self._improved)
         session.troubled.connect(self.say)
-        self.tonight.ticked.connect(session.tick)
-        self.tonight.done.connect(session.log_done)
-        self.tonight.taken_back.connect(self._take_back)
-        self.tonight.bench_wanted.connect(self.go_to_bench)
-        self.bench.left.connect(self._back_from_bench)
         self.notifier.said.connect(self._tell)
-        self.drying.looked.connect(self.acts.looked)
-        self.coats.mend_wanted.connect(self._mend)
-        self.view("wishes").show_wanted.connect(self._show_piece)
-        self.empty.demo_wanted.connect(self.files.open_demo)
-        self.empty.import_wanted.connect(self.files.import_project)
-        self.empty.begun.connect(lambda: self.show_page("tonight"))
         QApplication.instance().styleHints().colorSchemeChanged.connect(  # type: ignore[union-attr]
             lambda _scheme: self.set_look(self.look)
         )
 
+    @property
+    def pages(self) -> tuple[Page, ...]:
+        """Every page, in the order of the navigation."""
+        return self.views.pages
+
+    @property
+    def tonight(self) -> TonightView:
+        """What to do tonight."""
+        view: TonightView = self.view("tonight")
+        return view
+
+    @property
+    def timeline(self) -> TimelinePage:
+        """The plan as a strip and as a list."""
+        view: TimelinePage = self.view("timeline")
+        return view
+
+    @property
+    def empty(self) -> EmptyState:
+        """What is shown while there is nothing to plan."""
+        view: EmptyState = self.views.way_in.get()
+        return view
+
+    @property
+    def bench(self) -> BenchMode:
+        """One piece of work at a time, full screen."""
+        view: BenchMode = self.views.bench.get()
+        return view
+
+    def page(self, name: str) -> Page:
+        """Return a page by its name."""
+        return next(page for page in self.pages if page.name == name)
+
     def view(self, name: str) -> Any:
         """Return the view of a page by its name."""
-        return next(page.view for page in self.pages if page.name == name)
+        return self.page(name).view
 
     def show_page(self, name: str) -> None:
         """Go to the view of this name."""
@@ -180,7 +194,8 @@ class MainWindow(QMainWindow):
         """Show one piece of work at a time, over everything else."""
         self.bench.enter()
 
-    def _back_from_bench(self) -> None:
+    def back_from_bench(self) -> None:
+        """Show the view from which the bench mode was entered."""
         if self.session.book is not None:  # the window itself may be closing
             self.show_view(self._view)
 
@@ -191,8 +206,8 @@ class MainWindow(QMainWindow):
         assert isinstance(app, QApplication)
         colours = palette.wanted(look, app)
         palette.dress(app, colours)
-        for part in (*(page.view for page in self.pages), self.empty, self.navigation, self.bench):
-            part.set_colours(colours)
+        self.views.set_colours(colours)
+        self.navigation.set_colours(colours)
         self._fit_dock()
         self.commands.looks[look].setChecked(True)
         self.settings.setValue("look", look.value)
@@ -218,7 +233,7 @@ class MainWindow(QMainWindow):
         self._say.setText(message)
         self._say.setToolTip(message)
 
-    def _take_back(self, key: PassKey) -> None:
+    def take_back(self, key: PassKey) -> None:
         """Take an entry of the logbook back."""
         refused = self.session.attempt(lambda book: logbook.take_back(book, key))
         if refused is not None:
@@ -228,7 +243,8 @@ class MainWindow(QMainWindow):
         """Tell what opens or closes, wherever the person looks."""
         line = " ".join(message.splitlines())
         self.say(line)
-        self.bench.say(line)
+        if self.views.bench.made is not None:
+            self.bench.say(line)
 
     def clock_moved(self) -> None:
         """Let the shade follow the clock; plan anew where the plan has run out of date."""
@@ -236,24 +252,30 @@ class MainWindow(QMainWindow):
         if now == self._now:
             return
         self._now = now
-        self.tonight.set_now(now)
-        self.timeline.set_now(now)
+        self.views.set_now(now)
         picture = self.session.picture
         if picture is not None and any(
             placed.start < now and not placed.logged for placed in picture.plan.placements
         ):
             self.session.replan()
 
-    def _show_piece(self, key: PassKey) -> None:
+    def show_piece(self, key: PassKey) -> None:
+        """Go to a piece of work on the timeline."""
         self.show_page("timeline")
         self.timeline.strip.choose(key)
 
-    def _mend(self, finding: Finding) -> None:
+    def mend(self, finding: Finding) -> None:
+        """Make the edit that a finding offers."""
         mend = finding.mend
         if mend is not None:
             refused = self.session.attempt(lambda book: Edit(mend.title, mend.apply(book)))
             if refused is not None:
                 self.say(str(refused))
+
+    def focusNextPrevChild(self, onwards: bool) -> bool:  # noqa: N802
+        """Go from the navigation to the view and on to the dock, whenever the view was made."""
+        areas = (self.navigation, self.stack, self.dock)
+        return move_between(areas, onwards=onwards) or super().focusNextPrevChild(onwards)
 
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802
         """Look whether somebody else has changed the book, whenever one comes back here."""
@@ -266,11 +288,12 @@ class MainWindow(QMainWindow):
         self.settings.setValue("geometry", self.saveGeometry())
         self.settings.setValue("state", self.saveState())
         self.settings.setValue("splitter", self.splitter.saveState())
-        self.settings.setValue("timeline", self.timeline.splitter.saveState())
+        self.views.remember()
         self.settings.setValue("view", self.pages[self._view].name)
         self.settings.sync()
         self._clock.stop()
-        self.bench.close()
+        if self.views.bench.made is not None:
+            self.bench.close()
         self.notifier.stop()
         self.session.close()
         super().closeEvent(event)
@@ -281,7 +304,6 @@ class MainWindow(QMainWindow):
             ("geometry", self.restoreGeometry),
             ("state", self.restoreState),
             ("splitter", self.splitter.restoreState),
-            ("timeline", self.timeline.splitter.restoreState),
         ):
             saved = self.settings.value(name)
             if isinstance(saved, QByteArray):

@@ -2,35 +2,27 @@
 
 A view is a widget with ``set_colours(colours)`` and ``show_picture(picture)``;
 one that is there without any plan has ``show_book()`` as well, called after
-every edit while it is on screen and whenever it comes on screen.  ``prepare``
-is the part of a picture that it shows, read in the background.
+every edit while it is on screen and whenever it comes on screen, and one
+whose shade follows the clock has ``set_now(now)``.  ``prepare`` is the part of
+a picture that it shows, read in the background.
+
+A view is imported and made when it is first looked at, so that a start waits
+for the first one only.
 """
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
+from importlib import import_module
 from typing import Any, Protocol
 
 from PySide6.QtWidgets import QWidget
 
 from app.window import words
-from app.window.bench_time.view import BenchTimeView
-from app.window.build.view import BuildView
-from app.window.drying.view import DryingView
-from app.window.gear.view import GearView
-from app.window.logbook.view import LogbookView
 from app.window.palette import Colours
 from app.window.picture import Part, Picture
-from app.window.room.view import RoomView
-from app.window.sequences.view import SequencesView
 from app.window.session import Session
-from app.window.shopping.view import ShoppingView
-from app.window.stack.view import StackView
-from app.window.stock.view import StockView
-from app.window.timeline_page import TimelinePage
-from app.window.tonight_view import TonightView
-from app.window.what_if.view import WhatIfView
-from app.window.wishes.view import WishesView
 
 
 class View(Protocol):
@@ -43,6 +35,36 @@ class View(Protocol):
         """Show a plan."""
 
 
+class Late:
+    """A widget of the window that is imported and made when it is first asked for.
+
+    Parameters
+    ----------
+    where
+        Its module below `app.window` and its class, with a colon between.
+    given
+        What it is made of.
+    """
+
+    def __init__(self, where: str, *given: Any) -> None:
+        self._where, self._given = where, given
+        self._made: Any = None
+        self.then: Callable[[Any], None] = lambda _made: None
+
+    @property
+    def made(self) -> Any:
+        """The widget if it is there, else None."""
+        return self._made
+
+    def get(self) -> Any:
+        """Return the widget, made and handed to ``then`` the first time."""
+        if self._made is None:
+            module, _, name = self._where.partition(":")
+            self._made = getattr(import_module(f"app.window.{module}"), name)(*self._given)
+            self.then(self._made)
+        return self._made
+
+
 @dataclass(frozen=True)
 class Page:
     """One view, its name with "&" before its key, and what of a picture it shows.
@@ -52,8 +74,13 @@ class Page:
 
     name: str
     title: str
-    view: Any  # a widget that is a View, too
+    late: Late
     prepare: Part | None = None
+
+    @property
+    def view(self) -> Any:
+        """The widget, which is a View, too."""
+        return self.late.get()
 
     @property
     def widget(self) -> QWidget:
@@ -70,19 +97,26 @@ class Page:
 def make_pages(session: Session) -> tuple[Page, ...]:
     """Return every view of the window."""
     tr = words.tr
+
+    def of_plan(where: str) -> Late:
+        return Late(where)
+
+    def of_book(where: str) -> Late:
+        return Late(where, session)
+
     return (
-        Page("tonight", tr("&Tonight"), TonightView(), Part.SHEET),
-        Page("timeline", tr("T&imeline"), TimelinePage(session), Part.STRIP),
-        Page("room", tr("&Room"), RoomView(), Part.CURE),
-        Page("stack", tr("&Coat stack"), StackView(), Part.FINDINGS),
-        Page("build", tr("B&uild"), BuildView(session), Part.BUILD),
-        Page("sequences", tr("Se&quences"), SequencesView(session)),
-        Page("what if", tr("&What if"), WhatIfView(session)),
-        Page("wishes", tr("W&ishes"), WishesView(session)),
-        Page("drying", tr("&Drying now"), DryingView(session), Part.LAID),
-        Page("logbook", tr("&Logbook"), LogbookView(session)),
-        Page("stock", tr("&Stock"), StockView(session), Part.SHOPPING),
-        Page("shopping", tr("S&hopping"), ShoppingView(session), Part.SHOPPING),
-        Page("bench time", tr("&Bench time"), BenchTimeView(session)),
-        Page("gear", tr("&Gear"), GearView(session)),
+        Page("tonight", tr("&Tonight"), of_plan("tonight_view:TonightView"), Part.SHEET),
+        Page("timeline", tr("T&imeline"), of_book("timeline_page:TimelinePage"), Part.STRIP),
+        Page("room", tr("&Room"), of_plan("room.view:RoomView"), Part.CURE),
+        Page("stack", tr("&Coat stack"), of_plan("stack.view:StackView"), Part.FINDINGS),
+        Page("build", tr("B&uild"), of_book("build.view:BuildView"), Part.BUILD),
+        Page("sequences", tr("Se&quences"), of_book("sequences.view:SequencesView")),
+        Page("what if", tr("&What if"), of_book("what_if.view:WhatIfView")),
+        Page("wishes", tr("W&ishes"), of_book("wishes.view:WishesView")),
+        Page("drying", tr("&Drying now"), of_book("drying.view:DryingView"), Part.LAID),
+        Page("logbook", tr("&Logbook"), of_book("logbook.view:LogbookView")),
+        Page("stock", tr("&Stock"), of_book("stock.view:StockView"), Part.SHOPPING),
+        Page("shopping", tr("S&hopping"), of_book("shopping.view:ShoppingView"), Part.SHOPPING),
+        Page("bench time", tr("&Bench time"), of_book("bench_time.view:BenchTimeView")),
+        Page("gear", tr("&Gear"), of_book("gear.view:GearView")),
     )

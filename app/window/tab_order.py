@@ -5,7 +5,7 @@ Qt goes by the order in which they were made, which lines added later upset.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLayout, QScrollArea, QWidget
@@ -36,6 +36,23 @@ def move_focus(holder: QWidget, *, onwards: bool) -> bool:
     return True
 
 
+def move_between(areas: Sequence[QWidget], *, onwards: bool) -> bool:
+    """Give the keys to the next field of a window, area by area as they lie on it.
+
+    Within an area Qt's own order holds; what lies in none comes last.  False
+    where no field of the window has the keys.
+    """
+    here = QApplication.focusWidget()
+    ring = sorted(_ring(areas[0].window()), key=lambda one: _area_of(one, areas))
+    holders = [one for one in ring if one is here or _owns(one, here)]
+    if not holders:
+        return False
+    at = ring.index(here if here in holders else holders[-1])
+    reason = Qt.FocusReason.TabFocusReason if onwards else Qt.FocusReason.BacktabFocusReason
+    ring[(at + (1 if onwards else -1)) % len(ring)].setFocus(reason)
+    return True
+
+
 def bring_into_sight(field: QWidget) -> None:
     """Scroll so that a field can be seen, with a little of what is around it."""
     above = field.parentWidget()
@@ -57,11 +74,27 @@ def _in(layout: QLayout) -> Iterator[QWidget]:
             yield from _in(inner)
 
 
+def _ring(window: QWidget) -> Iterator[QWidget]:
+    """Yield every field of a window at which Tab can stop now, in Qt's order."""
+    one = window.nextInFocusChain()
+    while one is not None and one is not window:
+        if _takes_tab(one) and one.isVisible() and one.isEnabled() and one.focusProxy() is None:
+            yield one
+        one = one.nextInFocusChain()
+
+
+def _area_of(widget: QWidget, areas: Sequence[QWidget]) -> int:
+    return next((n for n, area in enumerate(areas) if area.isAncestorOf(widget)), len(areas))
+
+
+def _takes_tab(widget: QWidget) -> bool:
+    return bool(widget.focusPolicy().value & Qt.FocusPolicy.TabFocus.value)
+
+
 def _of(widget: QWidget) -> Iterator[QWidget]:
     if widget.isHidden() or not widget.isEnabled():
         return
-    tab = Qt.FocusPolicy.TabFocus.value
-    if widget.focusPolicy().value & tab:
+    if _takes_tab(widget):
         yield widget
     else:
         yield from stops(widget)

@@ -213,7 +213,7 @@ def test_the_desktop_and_the_sound_can_be_turned_off(
 def test_the_table_names_each_film_once_and_takes_what_was_seen(qtbot, make_window) -> None:
     window = make_window(after(PRIMED), NOW + 13)
     window.show_page("drying")
-    view = window.drying
+    view = window.view("drying")
     tester = QAbstractItemModelTester(
         view.model, QAbstractItemModelTester.FailureReportingMode.Fatal
     )

@@ -289,14 +289,14 @@ def test_a_mend_is_applied_from_the_coat_stack(qtbot, make_window: MakeWindow) -
     book = replace(book, projects=(replace(book.projects[0], models=(bare,)),))
     window = make_window(book, NOW)
     window.show_view(3)
-    stack = window.coats.shown()
+    stack = window.view("stack").shown()
     assert stack is not None
     assert stack.worst.rank > 2  # an oil wash over bare paint wants a barrier
-    buttons = window.coats.findings.buttons
+    buttons = window.view("stack").findings.buttons
     assert buttons
     replan(qtbot, window, buttons[0].click)
     assert window.session.book != book
-    assert len(window.coats.findings.buttons) < len(buttons)
+    assert len(window.view("stack").findings.buttons) < len(buttons)
     replan(qtbot, window, window.commands.undo.trigger)
     assert window.session.book == book
 
@@ -304,7 +304,7 @@ def test_a_mend_is_applied_from_the_coat_stack(qtbot, make_window: MakeWindow) -
 def test_the_room_shows_each_coating_and_one_course(make_window: MakeWindow) -> None:
     window = make_window(small_book(), NOW)
     window.show_view(2)
-    room = window.room
+    room = window.view("room")
     assert room.model.rowCount() == 4  # the thinner forms no film
     room.table.selectRow(3)
     assert room.plot.sentence().startswith("dark oil")

@@ -1,0 +1,106 @@
+"""The views of a window as they come to be: taken into it, dressed and heard."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from functools import partial
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QByteArray
+
+from app.window.pages import Late, make_pages
+from app.window.palette import LIGHT, Colours
+
+if TYPE_CHECKING:
+    from app.window.bench_mode.view import BenchMode
+    from app.window.drying.view import DryingView
+    from app.window.empty_state import EmptyState
+    from app.window.main_window import MainWindow
+    from app.window.stack.view import StackView
+    from app.window.timeline_page import TimelinePage
+    from app.window.tonight_view import TonightView
+    from app.window.wishes.view import WishesView
+
+
+class Views:
+    """Every page, the way in of an empty book, and the bench mode; each made when needed."""
+
+    def __init__(self, window: MainWindow) -> None:
+        self._window = window
+        self._colours = LIGHT
+        session = window.session
+        self.pages = make_pages(session)
+        self.way_in = Late("empty_state:EmptyState", session)
+        self.bench = Late("bench_mode.view:BenchMode", session, window.settings, window)
+        hearing: dict[str, Callable[[Any], None]] = {
+            "tonight": self._hear_tonight,
+            "timeline": self._hear_timeline,
+            "stack": self._hear_stack,
+            "wishes": self._hear_wishes,
+            "drying": self._hear_drying,
+        }
+        for page in self.pages:
+            page.late.then = partial(self._take_in, hear=hearing.get(page.name))
+        self.way_in.then = partial(self._take_in, hear=self._hear_way_in)
+        self.bench.then = self._hear_bench
+
+    def set_colours(self, colours: Colours) -> None:
+        """Paint in other colours, now and what is made later."""
+        self._colours = colours
+        for view in self.made():
+            view.set_colours(colours)
+
+    def set_now(self, now: int) -> None:
+        """Let what follows the clock follow it."""
+        for page in self.pages:
+            if hasattr(page.late.made, "set_now"):
+                page.view.set_now(now)
+
+    def made(self) -> Iterator[Any]:
+        """Yield every view that is there."""
+        for late in (*(page.late for page in self.pages), self.way_in, self.bench):
+            if late.made is not None:
+                yield late.made
+
+    def remember(self) -> None:
+        """Write down how the views were set."""
+        timeline = self._window.page("timeline").late.made
+        if timeline is not None:
+            self._window.settings.setValue("timeline", timeline.splitter.saveState())
+
+    def _take_in(self, view: Any, hear: Callable[[Any], None] | None) -> None:
+        view.set_colours(self._colours)
+        self._window.stack.addWidget(view)
+        if hear is not None:
+            hear(view)
+
+    def _hear_tonight(self, tonight: TonightView) -> None:
+        window = self._window
+        tonight.ticked.connect(window.session.tick)
+        tonight.done.connect(window.session.log_done)
+        tonight.taken_back.connect(window.take_back)
+        tonight.bench_wanted.connect(window.go_to_bench)
+
+    def _hear_timeline(self, timeline: TimelinePage) -> None:
+        saved = self._window.settings.value("timeline")
+        if isinstance(saved, QByteArray):
+            timeline.splitter.restoreState(saved)
+
+    def _hear_stack(self, coats: StackView) -> None:
+        coats.mend_wanted.connect(self._window.mend)
+
+    def _hear_wishes(self, wishes: WishesView) -> None:
+        wishes.show_wanted.connect(self._window.show_piece)
+
+    def _hear_drying(self, drying: DryingView) -> None:
+        drying.tell_by(self._window.notifier)
+        drying.looked.connect(self._window.acts.looked)
+
+    def _hear_way_in(self, empty: EmptyState) -> None:
+        empty.demo_wanted.connect(self._window.files.open_demo)
+        empty.import_wanted.connect(self._window.files.import_project)
+        empty.begun.connect(lambda: self._window.show_page("tonight"))
+
+    def _hear_bench(self, bench: BenchMode) -> None:
+        bench.set_colours(self._colours)
+        bench.left.connect(self._window.back_from_bench)
