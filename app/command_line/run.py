@@ -12,34 +12,21 @@ import io
 import os
 import sys
 from collections.abc import Callable, Sequence
+from importlib import import_module
 from importlib.metadata import PackageNotFoundError, version
+from keyword import iskeyword
 from pathlib import Path
 from types import ModuleType
 from typing import NoReturn
 
-from app.command_line import (
-    check,
-    cure,
-    demo,
-    export,
-    import_,
-    log,
-    pace,
-    plan,
-    shop,
-    tonight,
-    verify,
-)
 from app.command_line.output import BAD_INPUT, NOT_SOUND, note
 from app.command_line.source import add_book
 from app.service.planning import Unsound
 from planner.values.refusal import Refused
 
 OpenWindow = Callable[[Path | None, int | None], int]
-COMMANDS: tuple[ModuleType, ...] = (
-    *(demo, plan, tonight, log, pace, check, verify, cure, shop),
-    *(export, import_),
-)
+COMMANDS = ("demo", "plan", "tonight", "log", "pace", "check", "verify", "cure", "shop")
+COMMANDS += ("export", "import")  # each a module, imported when it is asked for
 INTERRUPTED = 130
 
 DESCRIPTION = """\
@@ -67,8 +54,14 @@ class Parser(argparse.ArgumentParser):
         raise SystemExit(BAD_INPUT)
 
 
-def parser() -> argparse.ArgumentParser:
-    """Return the parser of all commands."""
+def module_of(command: str) -> ModuleType:
+    """Return the module of a command."""
+    name = f"{command}_" if iskeyword(command) else command
+    return import_module(f"app.command_line.{name}")
+
+
+def parser(names: Sequence[str] = COMMANDS) -> argparse.ArgumentParser:
+    """Return the parser of some commands, at first all."""
     whole = Parser(
         prog="tackfree",
         description=DESCRIPTION,
@@ -80,8 +73,8 @@ def parser() -> argparse.ArgumentParser:
     commands = whole.add_subparsers(
         dest="command", metavar="COMMAND", title="commands", parser_class=Parser
     )
-    for module in COMMANDS:
-        name = module.__name__.rpartition(".")[2].rstrip("_")
+    for name in names:
+        module = module_of(name)
         words = (module.__doc__ or "").strip()
         one = commands.add_parser(
             name,
@@ -109,7 +102,8 @@ def main(argv: Sequence[str] | None = None, *, open_window: OpenWindow | None = 
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")
     try:
-        args = parser().parse_args(argv)
+        given = sys.argv[1:] if argv is None else list(argv)
+        args = parser(_needed(given)).parse_args(given)
         args.open_window = open_window
         status = _window(args) if args.command is None else args.run(args)
         sys.stdout.flush()
@@ -127,6 +121,17 @@ def main(argv: Sequence[str] | None = None, *, open_window: OpenWindow | None = 
     except KeyboardInterrupt:
         status = INTERRUPTED
     return int(status)
+
+
+def _needed(given: Sequence[str]) -> tuple[str, ...]:
+    """Return the commands that must be known to read what was typed: one, or none for the window.
+
+    What names no command first may ask for help or be wrong: that needs all of them.
+    """
+    rest = given[2:] if given[:1] == ["--book"] else given
+    if not rest:
+        return ()
+    return (rest[0],) if rest[0] in COMMANDS else COMMANDS
 
 
 def _window(args: argparse.Namespace) -> int:
