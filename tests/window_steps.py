@@ -4,11 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import QEvent
 from PySide6.QtWidgets import QApplication
 
+from app.window import language
 from app.window.main_window import MainWindow
 
 MakeWindow = Callable[..., MainWindow]
+LANGUAGES = [language.Language.ENGLISH, language.Language.GERMAN]
+
+
+def settle(app: QApplication) -> None:
+    """Let layouts follow and what was taken away go."""
+    for _ in range(3):
+        app.processEvents()
+        app.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 def replan(qtbot, window: MainWindow, act: Callable[[], object]) -> None:

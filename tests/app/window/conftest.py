@@ -6,11 +6,12 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QEvent, QSettings, QThreadPool
+from PySide6.QtCore import QEvent, QLocale, QSettings, QThreadPool
 from PySide6.QtWidgets import QApplication
 from window_steps import MakeWindow, replan
 
 from app.service import demos
+from app.window import language
 from app.window.main_window import MainWindow
 from app.window.palette import Look
 from app.window.session import Session
@@ -43,6 +44,19 @@ def lamplighter() -> tuple[Book, int]:
     """Return the smallest demonstration, and the start of its first evening."""
     book = demos.read("lone_lamplighter").book
     return book, demos.first_evening(book)
+
+
+@pytest.fixture
+def spoken(request: pytest.FixtureRequest, qapp: QApplication, tmp_path: Path) -> Iterator[str]:
+    """Let all that is made speak a language."""
+    settings = QSettings(str(tmp_path / "language.ini"), QSettings.Format.IniFormat)
+    settings.setValue(language.KEY, request.param.value)
+    before = QLocale()
+    translators = language.install(qapp, settings)
+    yield request.param.value
+    for one in translators:
+        qapp.removeTranslator(one)
+    QLocale.setDefault(before)
 
 
 @pytest.fixture

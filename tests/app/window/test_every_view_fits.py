@@ -4,41 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from pathlib import Path
 
 import pytest
 from fits import faults
-from PySide6.QtCore import QEvent, QLocale, QRect, QSettings
+from painted import painted_faults
+from PySide6.QtCore import QRect
 from PySide6.QtWidgets import QApplication, QCheckBox, QComboBox, QLabel, QPushButton, QWidget
-from window_steps import MakeWindow
+from window_steps import LANGUAGES, MakeWindow, settle
 
 from app.service.edits import Edit
-from app.window import language
 from app.window.main_window import MainWindow
 from planner.values.book import Book
 
+DRAWN = {"timeline", "room", "stack", "build", "bench time"}  # pages with words in a drawing
 LEAST = (1000, 650)  # what a window must shrink to, and so show everything on 1280 by 720
-LANGUAGES = [language.Language.ENGLISH, language.Language.GERMAN]
-
-
-@pytest.fixture
-def spoken(request: pytest.FixtureRequest, qapp: QApplication, tmp_path: Path) -> Iterator[str]:
-    """Let all that is made speak a language."""
-    settings = QSettings(str(tmp_path / "language.ini"), QSettings.Format.IniFormat)
-    settings.setValue(language.KEY, request.param.value)
-    before = QLocale()
-    translators = language.install(qapp, settings)
-    yield request.param.value
-    for one in translators:
-        qapp.removeTranslator(one)
-    QLocale.setDefault(before)
-
-
-def settle(app: QApplication) -> None:
-    """Let layouts follow and what was taken away go."""
-    for _ in range(3):
-        app.processEvents()
-        app.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 def found_on_all_pages(app: QApplication, window: MainWindow) -> list[str]:
@@ -46,6 +25,9 @@ def found_on_all_pages(app: QApplication, window: MainWindow) -> list[str]:
     found = []
     for page in window.pages:
         window.show_page(page.name)
+        if page.name == "build":  # what waits for what is drawn for a model
+            tree, table = page.view.tree, page.view.model
+            tree.setCurrentIndex(table.index(0, 0, table.index(0, 0)))
         for size in ((1280, 800), (1, 1)):
             window.resize(*size)
             settle(app)
@@ -53,7 +35,10 @@ def found_on_all_pages(app: QApplication, window: MainWindow) -> list[str]:
             if size == (1, 1):
                 assert wide <= LEAST[0], page.name
                 assert tall <= LEAST[1], page.name
-            found += [f"{page.name} at {wide} x {tall}: {line}" for line in faults(window)]
+            where = f"{page.name} at {wide} x {tall}"
+            found += [f"{where}: {line}" for line in faults(window)]
+            if page.name in DRAWN:
+                found += [f"{where}: {line}" for line in painted_faults(page.widget)]
     return found
 
 

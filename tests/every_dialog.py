@@ -1,0 +1,162 @@
+"""Every dialog of the window, each on a window that shows a planned book."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import date
+
+from PySide6.QtWidgets import QDialog
+
+from app.service import demos
+from app.service.bench_time_edits import Hours
+from app.service.build_edits.spots import StepAt
+from app.window import help_pages
+from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
+from app.window.build.split_dialog import SplitDialog
+from app.window.forms.controls import number
+from app.window.gear.airbrush_dialog import AirbrushDialog
+from app.window.gear.location_dialog import LocationDialog
+from app.window.import_dialog import ImportDialog
+from app.window.last_edits import show_edits
+from app.window.main_window import MainWindow
+from app.window.palette import LIGHT
+from app.window.sequences.dialogs import (
+    ColourDialog,
+    NameDialog,
+    NoteDialog,
+    OptionDialog,
+    SaveDialog,
+)
+from app.window.sequences.give_dialog import GiveDialog
+from app.window.sequences.step_dialog import SequenceStepDialog
+from app.window.stock.coating_dialog import CoatingDialog
+from app.window.stock.supply_dialogs import (
+    AmountDialog,
+    CardDialog,
+    ConsumableDialog,
+    LeftoverDialog,
+    MixDialog,
+)
+from app.window.wishes.choose import Choose
+from planner.sequences.given import every_sequence
+from planner.values.book import Book
+from storage.exchange import Exchange
+
+Opener = Callable[[], QDialog]
+
+
+def every_dialog(window: MainWindow) -> dict[str, Opener]:
+    """Return how to make each dialog, by a short name; none is shown yet but the help's."""
+    session, book = window.session, window.session.book
+    assert book is not None
+    return {
+        **_of_the_window(window, book),
+        **_of_time_and_gear(window, book),
+        **_of_stock(window, book),
+        **_of_sequences(window),
+        "edits": lambda: show_edits(session, window),
+    }
+
+
+def _of_the_window(window: MainWindow, book: Book) -> dict[str, Opener]:
+    project = book.projects[0]
+    model = project.models[0]
+    fullest = max(model.steps, key=lambda one: len(one.references()))
+    spot = StepAt(project.name, model.name, fullest.id)
+    names = [(f"{one.name}, {step.id}", step) for one in project.models for step in one.steps]
+    return {
+        "keys": lambda: help_pages.keys(window),
+        "about": lambda: help_pages.about(window),
+        "split": lambda: SplitDialog(book, spot, window),
+        "choose": lambda: Choose("Together with", "Which one?", names, window),
+        "import": lambda: ImportDialog(book, Exchange(book=_else(book)), "other.json", window),
+        "import new": lambda: ImportDialog(
+            book, Exchange(book=_other(book), note="An invented project."), "new.json", window
+        ),
+    }
+
+
+def _else(book: Book) -> Book:
+    """Return a book that describes the same things differently."""
+    coatings = tuple(replace(one, finish=None, swatch="#123456") for one in book.coatings)
+    projects = tuple(replace(one, note="another note", weight=7) for one in book.projects)
+    return replace(book, coatings=coatings, projects=projects)
+
+
+def _other(book: Book) -> Book:
+    names = {one.name for one in book.projects}
+    demo = next(
+        one
+        for one in map(demos.read, demos.names())
+        if not names & {project.name for project in one.book.projects}
+    )
+    return demo.book
+
+
+def _of_time_and_gear(window: MainWindow, book: Book) -> dict[str, Opener]:
+    session, today = window.session, date(2026, 3, 5)
+    bench = book.bench_time
+    old = bench.stretches[0] if bench.stretches else None
+    return {
+        **{
+            f"hours {each.name}": lambda each=each: RuleDialog(session, each, None, today, window)
+            for each in Hours
+        },
+        "hours old": lambda: RuleDialog(session, Hours.BENCH, old, today, window),
+        "away": lambda: AwayDialog(session, today, window),
+        "extra": lambda: ExtraDialog(session, None, today, window),
+        "airbrush": lambda: AirbrushDialog(session, None, window),
+        "location": lambda: LocationDialog(session, None, LIGHT, window),
+        "location old": lambda: LocationDialog(session, book.room.locations[0], LIGHT, window),
+    }
+
+
+def _of_stock(window: MainWindow, book: Book) -> dict[str, Opener]:
+    session = window.session
+    mix = book.mixes[0] if book.mixes else None
+    return {
+        "coating": lambda: CoatingDialog(session, None, window),
+        "coating old": lambda: CoatingDialog(session, book.coatings[-1], window),
+        "count": lambda: AmountDialog(
+            session,
+            "Count a bottle",
+            "&There are",
+            "The book thinks that 5 ml are left.",
+            number(5, 0, 100),
+            lambda _book: None,  # type: ignore[arg-type, return-value]
+            window,
+        ),
+        "mix": lambda: MixDialog(session, mix, window),
+        "mix new": lambda: MixDialog(session, None, window),
+        "consumable": lambda: ConsumableDialog(session, None, window),
+        "leftover": lambda: LeftoverDialog(session, None, window, of=mix),
+        "card": lambda: CardDialog(session, None, window),
+    }
+
+
+def _of_sequences(window: MainWindow) -> dict[str, Opener]:
+    session, book = window.session, window.session.book
+    assert book is not None
+    some = max(every_sequence(book), key=lambda one: len(one.steps))
+    longest = max(some.steps, key=lambda one: len(one.step.gates))
+
+    def kept(_name: str) -> None:
+        return None
+
+    return {
+        "give": lambda: GiveDialog(session, some, window),
+        "sequence step": lambda: SequenceStepDialog(session, some, longest, window),
+        "save": lambda: SaveDialog(session, kept, window),
+        "option": lambda: OptionDialog(session, some, some.options[0], window),
+        "colour": lambda: ColourDialog(session, some, some.colours[0], window),
+        "note": lambda: NoteDialog(session, some, window),
+        "name": lambda: NameDialog(
+            session,
+            "Rename a sequence",
+            some.name,
+            lambda book, new: None,  # type: ignore[arg-type, return-value]
+            kept,
+            window,
+        ),
+    }
