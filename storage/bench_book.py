@@ -19,6 +19,7 @@ from sqlalchemy import Connection, Engine
 
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
+from planner.values.said import Said, say
 from storage import journal
 from storage.aggregates import Pieces, changes, split
 from storage.database import copy_to, create_engine_at, open_engine, transaction
@@ -284,7 +285,7 @@ class BenchBook:
         return self._book if self._book is not None else self.book()
 
     def _take_fact_back(self, fact: Entry) -> str:
-        trouble = f'cannot take back "{fact.name}"'
+        trouble = say('cannot take back "{edit}"', edit=fact.name)
         old = split(self._known())
         with self._editing() as connection:
             with read_as_sound(self.path):
@@ -311,14 +312,13 @@ class BenchBook:
             for edit, wanted in turning:
                 before, name = after, edit.name
                 back = kind is Kind.UNDO
-                after = turned(
-                    before, back_to(wanted) if back else wanted, f'cannot {kind} "{name}"'
-                )
+                trouble = _cannot(kind, name)
+                after = turned(before, back_to(wanted) if back else wanted, trouble)
                 changed = changes(before, after)
                 revision = journal.append(connection, name, kind, changed, edit.id)
             if name is None:
                 return None
-            new = joined(after, f'cannot {kind} "{name}"')
+            new = joined(after, _cannot(kind, name))
             write_pieces(connection, changes(old, after), after)
         self._adopt(new, revision)
         return name
@@ -384,6 +384,12 @@ def _fill(path: Path, book: Book) -> None:
             journal.append(connection, "new book", Kind.CREATED, {})
     finally:
         engine.dispose()
+
+
+def _cannot(kind: Kind, name: str) -> Said:
+    if kind is Kind.UNDO:
+        return say('cannot undo "{edit}"', edit=name)
+    return say('cannot redo "{edit}"', edit=name)
 
 
 def rescue(path: Path, backup: Path) -> Path:

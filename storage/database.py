@@ -12,6 +12,7 @@ from typing import Any, Final
 from sqlalchemy import URL, Connection, Engine, create_engine, event
 from sqlalchemy.pool import StaticPool
 
+from planner.values.said import say
 from storage import journal
 from storage.journal import Kind
 from storage.trouble import BookTrouble, read_as_sound, told_plainly
@@ -149,7 +150,9 @@ def copy_to(engine: Engine, path: Path, target: Path) -> None:
                 copy.execute("PRAGMA journal_mode = DELETE").close()  # one file, easy to carry
             half.rename(target)
         except sqlite3.Error as problem:
-            raise BookTrouble(str(target), f"cannot be written ({problem})") from problem
+            raise BookTrouble(
+                str(target), say("cannot be written ({problem})", problem=problem)
+            ) from problem
         finally:
             half.unlink(missing_ok=True)
 
@@ -200,8 +203,12 @@ def _upgrade(engine: Engine, path: Path, version: str) -> None:
     if version > NEWEST:
         raise BookTrouble(
             str(path),
-            f"was written by a newer Tackfree (version {version}; this one knows {NEWEST}); "
-            "update the program first",
+            say(
+                "was written by a newer Tackfree (version {version}; this one knows "
+                "{newest}); update the program first",
+                version=version,
+                newest=NEWEST,
+            ),
         )
     aside = path.with_name(f"{path.name}.before-{NEWEST}")
     if not aside.exists():

@@ -18,6 +18,7 @@ import msgspec
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand
+from planner.values.said import say
 from storage.plain import plain, pretty
 from storage.plan_file import dump_plan, load_plan
 from storage.strict import build, read_json
@@ -105,17 +106,25 @@ def _split(raw: dict[str, object]) -> tuple[_Header, dict[str, object]]:
     demand(
         "tackfree" in raw,
         "tackfree",
-        f'is missing; an exchange file begins with {{"tackfree": {VERSION}}}',
+        say('is missing; an exchange file begins with {{"tackfree": {newest}}}', newest=VERSION),
     )
     names = ("tackfree", "note")
     header = build({name: raw[name] for name in names if name in raw}, _Header)
     demand(
         header.tackfree <= VERSION,
         "tackfree",
-        f"is version {header.tackfree}, made by a newer Tackfree; this one reads up to "
-        f"version {VERSION}, so update it first",
+        say(
+            "is version {tackfree}, made by a newer Tackfree; this one reads up "
+            "to version {newest}, so update it first",
+            tackfree=header.tackfree,
+            newest=VERSION,
+        ),
     )
-    demand(header.tackfree == VERSION, "tackfree", f"is no version there has been; use {VERSION}")
+    demand(
+        header.tackfree == VERSION,
+        "tackfree",
+        say("is no version there has been; use {newest}", newest=VERSION),
+    )
     return header, {key: value for key, value in raw.items() if key not in names}
 
 

@@ -15,6 +15,7 @@ from pathlib import Path
 
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand
+from planner.values.said import say
 
 MOST_BYTES = 100_000_000  # of one photo
 NAME = re.compile(r"[0-9a-f]{64}\.(jpg|png|gif|webp|tif|bmp|heic)")
@@ -53,7 +54,9 @@ def keep(book: Path, source: Path) -> str:
             data = file.read(MOST_BYTES + 1)
     except (OSError, ValueError) as problem:
         why = getattr(problem, "strerror", None) or type(problem).__name__
-        raise Refused(str(source), f"cannot be read ({why}); check the path") from problem
+        raise Refused(
+            str(source), say("cannot be read ({why}); check the path", why=why)
+        ) from problem
     demand(len(data) <= MOST_BYTES, str(source), "is larger than 100 MB; make it smaller")
     kind = kind_of(data)
     if kind is None:
@@ -73,7 +76,9 @@ def path_of(book: Path, name: str) -> Path:
     Refused
         If that is no name of a kept photo; it could point anywhere.
     """
-    demand(NAME.fullmatch(name) is not None, "photos", f'"{name[:80]}" is no kept photo')
+    demand(
+        NAME.fullmatch(name) is not None, "photos", say('"{name}" is no kept photo', name=name[:80])
+    )
     return folder_of(book) / name
 
 
@@ -114,4 +119,6 @@ def _write_whole(target: Path, data: bytes) -> None:
             raise
     except OSError as problem:
         why = problem.strerror or type(problem).__name__
-        raise Refused(str(target.parent), f"the photo cannot be kept there ({why})") from problem
+        raise Refused(
+            str(target.parent), say("the photo cannot be kept there ({why})", why=why)
+        ) from problem

@@ -22,6 +22,7 @@ import msgspec
 from msgspec import inspect as types
 
 from planner.values.refusal import Refused, demand, unknown
+from planner.values.said import row, say
 
 MOST_BYTES: Final = 20_000_000
 MOST_ENTRIES: Final = 5_000  # of one list
@@ -44,8 +45,8 @@ _UNITS: Final = {
     "m3": "m³",
 }
 _BROKEN: Final = re.compile("[\ud800-\udfff\0]")
-_DATE: Final = "a date such as 2031-05-31"
-_TIME: Final = "a time with its zone, such as 2031-05-31T19:30:00+02:00"
+_DATE: Final = say("a date such as 2031-05-31")
+_TIME: Final = say("a time with its zone, such as 2031-05-31T19:30:00+02:00")
 
 
 @dataclass(frozen=True)
@@ -66,18 +67,23 @@ def read_json(data: bytes) -> object:
     demand(
         len(data) <= MOST_BYTES,
         "",
-        f"is larger than {MOST_BYTES // 1_000_000} MB; split it into several projects",
+        say(
+            "is larger than {most} MB; split it into several projects",
+            most=MOST_BYTES // 1000000,
+        ),
     )
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as problem:
-        raise Refused("", f"is not UTF-8 text (byte {problem.start}); save it as UTF-8") from None
+        raise Refused(
+            "", say("is not UTF-8 text (byte {start}); save it as UTF-8", start=problem.start)
+        ) from None
     demand(bool(text.strip()), "", "is empty; it must hold a JSON object")
     try:
         return json.loads(text, object_pairs_hook=_object, parse_int=_integer)
     except json.JSONDecodeError as problem:
         where = f"line {problem.lineno}, column {problem.colno}"
-        raise Refused(where, f"is not JSON ({problem.msg})") from None
+        raise Refused(where, say("is not JSON ({msg})", msg=problem.msg)) from None
     except RecursionError:
         raise Refused("", "is nested too deeply; it must be flatter") from None
 
@@ -145,13 +151,20 @@ def _check(raw: object, kind: types.Type, place: str, field: str = "") -> None:
             "is not a finite number of sensible size",
         )
     if not _fits(raw, kind):
-        raise Refused(place, f"is {_found(raw)}, but must be {_wanted(kind, field)}")
+        raise Refused(
+            place,
+            say("is {found}, but must be {wanted}", found=_found(raw), wanted=_wanted(kind, field)),
+        )
     if isinstance(raw, str):
         _check_text(raw, kind, place)
     elif isinstance(kind, types.DataclassType) and isinstance(raw, dict):
         _check_object(raw, kind, place)
     elif isinstance(kind, types.VarTupleType) and isinstance(raw, list):
-        demand(len(raw) <= MOST_ENTRIES, place, f"has more than {MOST_ENTRIES} entries")
+        demand(
+            len(raw) <= MOST_ENTRIES,
+            place,
+            say("has more than {most} entries", most=MOST_ENTRIES),
+        )
         for index, entry in enumerate(raw):
             _check(entry, kind.item_type, f"{place}[{index}]")
 
@@ -164,12 +177,16 @@ def _check_object(raw: dict[str, object], kind: types.DataclassType, place: str)
         _check(value, fields[key].type, beneath(place, key), key)
     for name, field in fields.items():
         if field.required and name not in raw:
-            missing = f"is missing; it must be {_wanted(field.type, name)}"
+            missing = say("is missing; it must be {wanted}", wanted=_wanted(field.type, name))
             raise Refused(beneath(place, name), missing)
 
 
 def _check_text(raw: str, kind: types.Type, place: str) -> None:
-    demand(len(raw) <= MOST_CHARACTERS, place, f"is longer than {MOST_CHARACTERS} characters")
+    demand(
+        len(raw) <= MOST_CHARACTERS,
+        place,
+        say("is longer than {most} characters", most=MOST_CHARACTERS),
+    )
     demand(not _BROKEN.search(raw), place, "holds half a character or a zero byte; remove it")
     if isinstance(kind, types.EnumType):
         if raw not in kind.cls._value2member_map_:
@@ -184,7 +201,7 @@ def _demand_converts(raw: str, wanted: type, place: str, words: str) -> None:
     try:
         msgspec.convert(raw, wanted)
     except msgspec.ValidationError:
-        raise Refused(place, f'"{shown(raw)}" is not {words}') from None
+        raise Refused(place, say('"{raw}" is not {words}', raw=shown(raw), words=words)) from None
 
 
 def _no_such_word(words_of: type[Enum], raw: str) -> str:
@@ -192,7 +209,7 @@ def _no_such_word(words_of: type[Enum], raw: str) -> str:
     sentence = unknown(words_of.__name__.lower(), shown(raw), words)
     if "did you mean" in sentence:
         return sentence
-    return f"{sentence}; use one of: {', '.join(words)}"
+    return say("{sentence}; use one of: {words}", sentence=sentence, words=row(words))
 
 
 def _fits(raw: object, kind: types.Type) -> bool:
@@ -219,10 +236,10 @@ def _found(raw: object) -> str:
     if isinstance(raw, bool):
         return str(raw).lower()
     if isinstance(raw, str):
-        return "text"
+        return say("text")
     if isinstance(raw, int | float):
-        return f"the number {raw}"
-    return "a list" if isinstance(raw, list) else "an object"
+        return say("the number {number}", number=str(raw))
+    return say("a list") if isinstance(raw, list) else say("an object")
 
 
 def _wanted(kind: types.Type, field: str = "") -> str:
@@ -230,17 +247,22 @@ def _wanted(kind: types.Type, field: str = "") -> str:
     if isinstance(kind, types.UnionType):
         kind = next(one for one in kind.types if not isinstance(one, types.NoneType))
     unit = _UNITS.get(field.rpartition("_")[2], "")
-    of_unit = f" of {unit}" if unit else ""
+    whole, any_ = say("a whole number"), say("a number")
+    if unit:
+        whole, any_ = (
+            say("a whole number of {unit}", unit=unit),
+            say("a number of {unit}", unit=unit),
+        )
     named: dict[type[Any], str] = {
-        types.IntType: f"a whole number{of_unit}",
-        types.FloatType: f"a number{of_unit}",
-        types.BoolType: "true or false",
+        types.IntType: whole,
+        types.FloatType: any_,
+        types.BoolType: say("true or false"),
         types.DateType: _DATE,
         types.DateTimeType: _TIME,
-        types.DataclassType: "an object {...}",
-        types.VarTupleType: "a list [...]",
+        types.DataclassType: say("an object {...}"),
+        types.VarTupleType: say("a list [...]"),
     }
-    return named.get(type(kind), "text")
+    return named.get(type(kind), say("text"))
 
 
 def _refusal(problem: msgspec.ValidationError, place: str) -> Refused:

@@ -11,6 +11,7 @@ from typing import Final
 from sqlalchemy.exc import DBAPIError
 
 from planner.values.refusal import Refused
+from planner.values.said import say
 
 
 class BookTrouble(Refused):
@@ -25,15 +26,15 @@ class BookChanged(BookTrouble):
 
 
 _WORDS: Final = {
-    "SQLITE_FULL": "cannot be written: the disk is full; nothing was changed",
-    "SQLITE_READONLY": "cannot be written: the file or its folder is read-only",
-    "SQLITE_BUSY": "is being written by another program; try again",
-    "SQLITE_LOCKED": "is being written by another program; try again",
-    "SQLITE_CORRUPT": "is damaged; restore a backup of it",
-    "SQLITE_NOTADB": "is not a bench book",
-    "SQLITE_IOERR": "cannot be read or written: the disk reports an error",
-    "SQLITE_CANTOPEN": "cannot be opened: look whether its folder is there and may be written",
-    "SQLITE_PERM": "cannot be opened: no permission",
+    "SQLITE_FULL": say("cannot be written: the disk is full; nothing was changed"),
+    "SQLITE_READONLY": say("cannot be written: the file or its folder is read-only"),
+    "SQLITE_BUSY": say("is being written by another program; try again"),
+    "SQLITE_LOCKED": say("is being written by another program; try again"),
+    "SQLITE_CORRUPT": say("is damaged; restore a backup of it"),
+    "SQLITE_NOTADB": say("is not a bench book"),
+    "SQLITE_IOERR": say("cannot be read or written: the disk reports an error"),
+    "SQLITE_CANTOPEN": say("cannot be opened: look whether its folder is there and may be written"),
+    "SQLITE_PERM": say("cannot be opened: no permission"),
     "SQLITE_AUTH": "cannot be opened: no permission",
 }
 
@@ -54,7 +55,7 @@ def told_plainly(path: Path) -> Iterator[None]:
         raise
     except OSError as problem:
         reason = problem.strerror or type(problem).__name__
-        raise BookTrouble(str(path), f"cannot be used ({reason})") from problem
+        raise BookTrouble(str(path), say("cannot be used ({reason})", reason=reason)) from problem
 
 
 @contextmanager
@@ -67,4 +68,6 @@ def read_as_sound(path: Path) -> Iterator[None]:
         raise
     except (DBAPIError, ValueError, TypeError, LookupError, zlib.error) as problem:
         words = " ".join(str(problem).split())[:200]
-        raise BookTrouble(str(path), f"is damaged ({words}); restore a backup of it") from problem
+        raise BookTrouble(
+            str(path), say("is damaged ({words}); restore a backup of it", words=words)
+        ) from problem

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand
+from planner.values.said import say
 from storage.aggregates import Pieces, join
 from storage.journal import Change
 
@@ -32,7 +33,10 @@ def turned(old: Pieces, wanted: Mapping[str, Change], trouble: str) -> Pieces:
         demand(
             not key.startswith("log/") or old.get(key) == change.before,
             "",
-            f"{trouble}: work of its project was logged since; take those facts back first",
+            say(
+                "{trouble}: work of its project was logged since; take those facts back first",
+                trouble=trouble,
+            ),
         )
         if change.after is None:
             after.pop(key, None)
@@ -52,7 +56,14 @@ def joined(pieces: Pieces, trouble: str) -> Book:
     try:
         return join(pieces)
     except Refused as problem:
-        raise Refused("", f"{trouble}: {problem}; take back what was logged since") from problem
+        raise Refused(
+            "",
+            say(
+                "{trouble}: {problem}; take back what was logged since",
+                trouble=trouble,
+                problem=problem.line,
+            ),
+        ) from problem
 
 
 @dataclass(frozen=True)

@@ -11,6 +11,7 @@ from app.service.edits import WEEKDAYS, Edit
 from planner.values.bench_time import Extra, Recurring
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand
+from planner.values.said import Said, called, say
 
 LONGEST_HOLIDAY = 366  # days
 
@@ -23,10 +24,20 @@ class Hours(StrEnum):
     DAYLIGHT = "daylight"
 
 
-NAMES = {
-    Hours.BENCH: "bench time",
-    Hours.QUIET: "quiet hours",
-    Hours.DAYLIGHT: "daylight hours",
+ADD = {
+    Hours.BENCH: called("add bench time"),
+    Hours.QUIET: called("add quiet hours"),
+    Hours.DAYLIGHT: called("add daylight hours"),
+}
+CHANGE = {
+    Hours.BENCH: called("change bench time"),
+    Hours.QUIET: called("change quiet hours"),
+    Hours.DAYLIGHT: called("change daylight hours"),
+}
+REMOVE = {
+    Hours.BENCH: called("remove bench time"),
+    Hours.QUIET: called("remove quiet hours"),
+    Hours.DAYLIGHT: called("remove daylight hours"),
 }
 
 
@@ -61,7 +72,7 @@ def weekly_days(rule: Recurring) -> frozenset[int] | None:
 
 def add_rule(book: Book, hours: Hours, rule: Recurring) -> Edit:
     """Add recurring hours."""
-    return _with_rules(book, hours, (*rules(book, hours), rule), "add")
+    return _with_rules(book, hours, (*rules(book, hours), rule), ADD)
 
 
 def change_rule(book: Book, hours: Hours, old: Recurring, new: Recurring) -> Edit:
@@ -75,14 +86,14 @@ def change_rule(book: Book, hours: Hours, old: Recurring, new: Recurring) -> Edi
     at = _index(book, hours, old)
     changed = list(rules(book, hours))
     changed[at] = new
-    return _with_rules(book, hours, changed, "change")
+    return _with_rules(book, hours, changed, CHANGE)
 
 
 def remove_rule(book: Book, hours: Hours, old: Recurring) -> Edit:
     """Take recurring hours away; `Refused` if they are not there any more."""
     at = _index(book, hours, old)
     left = [one for index, one in enumerate(rules(book, hours)) if index != at]
-    return _with_rules(book, hours, left, "remove")
+    return _with_rules(book, hours, left, REMOVE)
 
 
 def skip_dates(book: Book, first: date, last: date) -> Edit:
@@ -95,21 +106,35 @@ def skip_dates(book: Book, first: date, last: date) -> Edit:
     """
     days = _days(first, last)
     skipped = tuple(sorted({*book.bench_time.skipped, *days}))
-    return _with_skipped(book, f"away {_span(first, last)}", skipped)
+    return _with_skipped(
+        book,
+        called("away on {day}", day=first)
+        if first == last
+        else called("away {first} to {last}", first=first, last=last),
+        skipped,
+    )
 
 
 def unskip_dates(book: Book, first: date, last: date) -> Edit:
     """Be back on every date of a span; `Refused` as for `skip_dates`."""
     days = set(_days(first, last))
     left = tuple(day for day in book.bench_time.skipped if day not in days)
-    return _with_skipped(book, f"back {_span(first, last)}", left)
+    return _with_skipped(
+        book,
+        called("back on {day}", day=first)
+        if first == last
+        else called("back {first} to {last}", first=first, last=last),
+        left,
+    )
 
 
 def put_extra(book: Book, was: Extra | None, extra: Extra) -> Edit:
     """Put one stretch beside the rules in place of ``was``, or beside the others if None."""
     others = [one for one in book.bench_time.extra if one not in (was, extra)]
     everything = tuple(sorted([*others, extra], key=lambda one: (one.start, one.end)))
-    name = f"extra bench time {extra.start:%Y-%m-%d %H:%M}–{extra.end:%H:%M}"
+    name = called(
+        "extra bench time {start:%Y-%m-%d %H:%M}–{end:%H:%M}", start=extra.start, end=extra.end
+    )
     return Edit(name, replace(book, bench_time=replace(book.bench_time, extra=everything)))
 
 
@@ -124,17 +149,13 @@ def spans(days: Iterable[date]) -> tuple[tuple[date, date], ...]:
     return tuple(found)
 
 
-def _span(first: date, last: date) -> str:
-    return f"on {first}" if first == last else f"{first} to {last}"
-
-
 def _days(first: date, last: date) -> list[date]:
     demand(first <= last, "last", "lies before the first day; swap the two")
     count = (last - first).days + 1
     demand(
         count <= LONGEST_HOLIDAY,
         "last",
-        f"makes {count} days; {LONGEST_HOLIDAY} at a time are the most",
+        say("makes {count} days; {most} at a time are the most", count=count, most=LONGEST_HOLIDAY),
     )
     return [first + timedelta(days=after) for after in range(count)]
 
@@ -147,9 +168,11 @@ def _index(book: Book, hours: Hours, rule: Recurring) -> int:
         raise Refused(place, "these hours are not there any more; look again") from None
 
 
-def _with_rules(book: Book, hours: Hours, new: Iterable[Recurring], how: str) -> Edit:
+def _with_rules(
+    book: Book, hours: Hours, new: Iterable[Recurring], names: dict[Hours, Said]
+) -> Edit:
     changed = replace(book.bench_time, **{hours.value: tuple(new)})  # type: ignore[arg-type]
-    return Edit(f"{how} {NAMES[hours]}", replace(book, bench_time=changed))
+    return Edit(names[hours], replace(book, bench_time=changed))
 
 
 def _with_skipped(book: Book, name: str, skipped: tuple[date, ...]) -> Edit:

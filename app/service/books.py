@@ -15,6 +15,7 @@ from planner.values.book import Book
 from planner.values.gear import Airbrush, Gear
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location, Room
+from planner.values.said import say
 from storage.bench_book import BenchBook
 
 BOOK_NAME = "bench.tackfree"
@@ -81,4 +82,6 @@ def write_whole(path: Path, data: bytes) -> None:
             Path(name).unlink(missing_ok=True)
             raise
     except OSError as problem:
-        raise Refused(str(path), f"cannot be written ({problem.strerror})") from problem
+        raise Refused(
+            str(path), say("cannot be written ({strerror})", strerror=problem.strerror)
+        ) from problem

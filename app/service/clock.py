@@ -11,6 +11,7 @@ from zoneinfo import ZoneInfo
 
 from planner.values.moment import aware, minute_of, zone_named
 from planner.values.refusal import Refused
+from planner.values.said import say
 
 LOCALTIME = Path("/etc/localtime")
 
@@ -28,7 +29,7 @@ def read_moment(text: str, zone: ZoneInfo, place: str = "--now") -> int:
     Refused
         If it is no time, or lies outside the years that are planned.
     """
-    mend = f'"{text[:60]}" is not a time; write it as 2031-05-31T19:30+02:00'
+    mend = say('"{text}" is not a time; write it as 2031-05-31T19:30+02:00', text=text[:60])
     if re.match(r"\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2}", text) is None:
         raise Refused(place, mend)
     try:

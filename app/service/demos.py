@@ -10,6 +10,7 @@ from planner.bench import BenchCalendar
 from planner.values.book import Book
 from planner.values.moment import minute_of
 from planner.values.refusal import Refused, unknown
+from planner.values.said import say
 from storage.exchange import Exchange, load
 
 FOLDER = "demo_projects"
@@ -33,7 +34,14 @@ def data(name: str) -> bytes:
     key = name.removesuffix(".json").replace("-", "_").replace(" ", "_")
     if key not in files:
         known = ", ".join(sorted(files))
-        raise Refused("demo", f"{unknown('demo', name[:60], files)}; there are {known}")
+        raise Refused(
+            "demo",
+            say(
+                "{what}; there are {known}",
+                what=unknown("demo", name[:60], files),
+                known=known,
+            ),
+        )
     return files[key].read_bytes()
 
 
@@ -63,7 +71,9 @@ def _files() -> dict[str, Traversable]:
     try:
         folder = resources.files(FOLDER)
     except ModuleNotFoundError:
-        raise Refused("demo", f"the folder {FOLDER} is missing; install Tackfree again") from None
+        raise Refused(
+            "demo", say("the folder {folder} is missing; install Tackfree again", folder=FOLDER)
+        ) from None
     return {
         entry.name.removesuffix(".json"): entry
         for entry in folder.iterdir()

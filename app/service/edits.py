@@ -17,6 +17,7 @@ from planner.values.moment import Interval, moment_of
 from planner.values.project import Project
 from planner.values.refusal import Refused, number_in, unknown
 from planner.values.room import AirPoint, Location, Reading
+from planner.values.said import called
 
 WEEKDAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
 
@@ -43,48 +44,59 @@ def set_air(book: Book, location: str, temperature_c: float, humidity_pct: float
 
     changed = _with_location(book, location, still)
     where = book.room.location(location).name
-    name = f"air of {where}: {temperature_c:g} °C, {humidity_pct:g} %"
+    name = called(
+        "air of {where}: {temperature_c:g} °C, {humidity_pct:g} %",
+        where=where,
+        temperature_c=temperature_c,
+        humidity_pct=humidity_pct,
+    )
     return Edit(name, changed, f"air/{where}")
 
 
 def add_reading(book: Book, reading: Reading) -> Edit:
     """Note what a gauge shows; it corrects that day's air."""
     room = replace(book.room, readings=(*book.room.readings, reading))
-    name = f"reading: {reading.temperature_c:g} °C, {reading.humidity_pct:g} %"
+    name = called(
+        "reading: {temperature_c:g} °C, {humidity_pct:g} %",
+        temperature_c=reading.temperature_c,
+        humidity_pct=reading.humidity_pct,
+    )
     return Edit(name, replace(book, room=room))
 
 
 def set_stretches(book: Book, stretches: Iterable[Recurring]) -> Edit:
     """Replace the recurring stretches of bench time."""
-    return _bench_time(book, "bench time", stretches=tuple(stretches))
+    return _bench_time(book, called("bench time"), stretches=tuple(stretches))
 
 
 def skip_date(book: Book, day: date) -> Edit:
     """Be away on a date: no recurring stretch begins then."""
     if day in book.bench_time.skipped:
-        return Edit(f"away on {day}", book)
+        return Edit(called("away on {day}", day=day), book)
     skipped = tuple(sorted({*book.bench_time.skipped, day}))
-    return _bench_time(book, f"away on {day}", skipped=skipped)
+    return _bench_time(book, called("away on {day}", day=day), skipped=skipped)
 
 
 def unskip_date(book: Book, day: date) -> Edit:
     """Be back on a date that was skipped."""
     skipped = tuple(other for other in book.bench_time.skipped if other != day)
-    return _bench_time(book, f"back on {day}", skipped=skipped)
+    return _bench_time(book, called("back on {day}", day=day), skipped=skipped)
 
 
 def add_stretch(book: Book, start: datetime, end: datetime, people: int = 1) -> Edit:
     """Add one stretch beside the rules."""
     extra = Extra(start=start, end=end, people=people)
     everything = tuple(sorted({*book.bench_time.extra, extra}, key=lambda one: one.start))
-    name = f"extra bench time {start:%Y-%m-%d %H:%M}–{end:%H:%M}"
+    name = called("extra bench time {start:%Y-%m-%d %H:%M}–{end:%H:%M}", start=start, end=end)
     return _bench_time(book, name, extra=everything)
 
 
 def remove_stretch(book: Book, extra: Extra) -> Edit:
     """Take an added stretch away."""
     left = tuple(one for one in book.bench_time.extra if one != extra)
-    return _bench_time(book, f"no bench time {extra.start:%Y-%m-%d %H:%M}", extra=left)
+    return _bench_time(
+        book, called("no bench time {start:%Y-%m-%d %H:%M}", start=extra.start), extra=left
+    )
 
 
 def only_minutes(book: Book, now: int, minutes: int) -> Edit:
@@ -112,7 +124,7 @@ def only_minutes(book: Book, now: int, minutes: int) -> Edit:
     people = max((stretch.people for stretch in touched), default=1)
     kept.add(_extra(wanted, people, calendar))
     everything = tuple(sorted(kept, key=lambda one: (one.start, one.end)))
-    name = f"{minutes} min from now"
+    name = called("{minutes} min from now", minutes=minutes)
     return _bench_time(book, name, skipped=tuple(sorted(skipped)), extra=everything)
 
 
@@ -133,7 +145,10 @@ def _extra(interval: Interval, people: int, calendar: BenchCalendar) -> Extra:
 
 def set_target(book: Book, project: str, target: date | None) -> Edit:
     """Set or remove the date of a project."""
-    name = f"{project}: " + (f"finish by {target}" if target else "no date")
+    if target:
+        name = called("{project}: finish by {target}", project=project, target=target)
+    else:
+        name = called("{project}: no date", project=project)
     changed = _with_project(book, project, lambda old: replace(old, target=target))
     return Edit(name, changed, f"target/{project}")
 
@@ -141,20 +156,29 @@ def set_target(book: Book, project: str, target: date | None) -> Edit:
 def set_weight(book: Book, project: str, weight: int) -> Edit:
     """Set how much a project's lateness weighs."""
     changed = _with_project(book, project, lambda old: replace(old, weight=weight))
-    return Edit(f"{project}: weight {weight}", changed, f"weight/{project}")
+    return Edit(
+        called("{project}: weight {weight}", project=project, weight=weight),
+        changed,
+        f"weight/{project}",
+    )
 
 
 def activate(book: Book, project: str, active: bool) -> Edit:
     """Plan a project, or keep it aside."""
     changed = _with_project(book, project, lambda old: replace(old, active=active))
-    return Edit(f"{project}: {'active' if active else 'set aside'}", changed)
+    return Edit(
+        called("{project}: active", project=project)
+        if active
+        else called("{project}: set aside", project=project),
+        changed,
+    )
 
 
 def remove_project(book: Book, project: str) -> Edit:
     """Take a project out of the book."""
     _project_at(book, project)
     left = tuple(one for one in book.projects if one.name != project)
-    return Edit(f"remove {project}", replace(book, projects=left))
+    return Edit(called("remove {project}", project=project), replace(book, projects=left))
 
 
 def _bench_time(book: Book, name: str, **changes: object) -> Edit:

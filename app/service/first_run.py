@@ -23,6 +23,7 @@ from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location
+from planner.values.said import called, say
 
 HANDLE = "handle"
 WARM_BOX = Location(  # a warm box of the trade: common practice, no source
@@ -89,7 +90,7 @@ def begin(book: Book, answers: Answers, today: date) -> Edit:
             book = _given(book, answers, vehicle)
     except Refused as refused:
         raise refused.under("vehicles") from refused
-    return Edit(f"begin {answers.project}", book)
+    return Edit(called("begin {project}", project=answers.project), book)
 
 
 def options_for(book: Book, vehicle: Vehicle, *, airbrush: bool) -> tuple[str, ...]:
@@ -111,7 +112,7 @@ def read_hours(text: str) -> tuple[str, str]:
     found = re.fullmatch(
         r"\s*(\d{1,2})(?:[:.h](\d{2}))?\s*[-–—]\s*(\d{1,2})(?:[:.h](\d{2}))?\s*", text
     )
-    mend = f'"{text.strip()}" are no hours; write them as 19:30-21:30 or 20-22'
+    mend = say('"{text}" are no hours; write them as 19:30-21:30 or 20-22', text=text.strip())
     if found is None:
         raise Refused("hours", mend)
     numbers = [int(part or 0) for part in found.groups()]

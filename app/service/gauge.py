@@ -8,6 +8,7 @@ from planner.values.book import Book
 from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.refusal import Refused
 from planner.values.room import Reading
+from planner.values.said import say
 
 
 def last_read(book: Book, now: int) -> tuple[float, float] | None:
@@ -39,7 +40,9 @@ def read_typed(text: str) -> tuple[float, float]:
     try:
         temperature, humidity = (float(word) for word in plain.split())
     except ValueError:
-        mend = f'"{text[:60]}" is not two numbers; type temperature and humidity, as 21.5 48'
+        mend = say(
+            '"{text}" is not two numbers; type temperature and humidity, as 21.5 48', text=text[:60]
+        )
         raise Refused("gauge", mend) from None
     return temperature, humidity
 

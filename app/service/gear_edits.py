@@ -8,6 +8,7 @@ from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.gear import Airbrush
 from planner.values.refusal import Refused, unknown
+from planner.values.said import called
 
 
 def put_airbrush(book: Book, was: str, airbrush: Airbrush) -> Edit:
@@ -23,7 +24,11 @@ def put_airbrush(book: Book, was: str, airbrush: Airbrush) -> Edit:
         owned[_index(book, was)] = airbrush
     else:
         owned.append(airbrush)
-    name = f"airbrush {airbrush.name}" if was else f"add airbrush {airbrush.name}"
+    name = (
+        called("airbrush {airbrush}", airbrush=airbrush.name)
+        if was
+        else called("add airbrush {airbrush}", airbrush=airbrush.name)
+    )
     return _with_airbrushes(book, name, tuple(owned))
 
 
@@ -37,7 +42,7 @@ def remove_airbrush(book: Book, name: str) -> Edit:
     """
     at = _index(book, name)
     left = (*book.gear.airbrushes[:at], *book.gear.airbrushes[at + 1 :])
-    return _with_airbrushes(book, f"remove airbrush {name}", left)
+    return _with_airbrushes(book, called("remove airbrush {name}", name=name), left)
 
 
 def _index(book: Book, name: str) -> int:

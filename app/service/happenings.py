@@ -21,6 +21,7 @@ from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey
 from planner.values.project import Event, Happened, Observed, Project
 from planner.values.refusal import Refused, demand, unknown
+from planner.values.said import called, row, say, told
 
 __all__ = [
     "Missed",
@@ -46,7 +47,9 @@ def skip(book: Book, key: PassKey, now: int, reason: str) -> Edit:
     others = [name for name in made.gone if name != key.step]
     also = f" (with {', '.join(others)})" if others else ""
     text = f"{reason.strip() or 'left out'}{also}"
-    return _told(made.book, key, now, Event.SKIPPED, text, f"skipped: {_name(key)}")
+    return _told(
+        made.book, key, now, Event.SKIPPED, text, called("skipped: {work}", work=_name(key))
+    )
 
 
 def looked(book: Book, key: PassKey, now: int, state: State, *, reached: bool) -> Edit:
@@ -62,7 +65,7 @@ def looked(book: Book, key: PassKey, now: int, state: State, *, reached: bool) -
     demand(
         entry is not None and entry.end is not None and bool(step.applications),
         "step",
-        f'"{key.step}" coat {key.coat} has laid no film yet',
+        say('"{step}" coat {coat} has laid no film yet', step=key.step, coat=key.coat),
     )
     assert entry is not None
     demand(minute_of(entry.start) <= now, "at", "lies before the film was laid")
@@ -79,8 +82,10 @@ def looked(book: Book, key: PassKey, now: int, state: State, *, reached: bool) -
         return replace(old, observed=(*old.observed, seen))
 
     changed = facts.with_project(book, key.project, with_look)
-    word = f"{state}" if reached else f"not {state} yet"
-    return Edit(f"{word}: {_name(key)}", changed)
+    work = _name(key)
+    if reached:
+        return Edit(called("{state}: {work}", state=state, work=work), changed)
+    return Edit(called("not {state} yet: {work}", state=state, work=work), changed)
 
 
 def tacky(book: Book, key: PassKey, now: int, state: State = State.TACK_FREE) -> Edit:
@@ -114,14 +119,16 @@ def repair(
         If nothing was done there, or the repair does not fit what lies there.
     """
     allowed = (Event.DROPPED, Event.DISLIKED)
-    demand(event in allowed, "event", f"must be one of {', '.join(allowed)}")
+    demand(event in allowed, "event", say("must be one of {remedies}", remedies=row(allowed)))
     entry = facts.entry_of(book, key)
     if entry is not None and entry.end is None:
         book = logbook.finish(book, key, now).book
     after = repaired(book, key, kind, places)
     where = f" ({', '.join(places)})" if places else ""
     said = "; ".join(word for word in (text.strip(), f"{kind.told}{where}") if word)
-    return _told(after, key, now, event, said, f"{kind.told}: {_name(key)}")
+    return _told(
+        after, key, now, event, said, called("{word}: {work}", word=kind.told, work=_name(key))
+    )
 
 
 def redo(book: Book, key: PassKey, now: int, text: str = "") -> Edit:
@@ -138,7 +145,7 @@ def remedy(book: Book, one: Missed, choice: Remedy, now: int) -> Edit:
         If that is none of its remedies.
     """
     after = remedied(book, one, choice)
-    name = f"{choice}: {_name(one.key)}"
+    name = called("{word}: {work}", word=told(choice.value), work=_name(one.key))
     return _told(after, one.key, now, Event.MISSED, choice.value, name)
 
 
@@ -169,7 +176,7 @@ def ran_out(
         for one in after.coatings
     )
     after = replace(after, coatings=stock)
-    return _told(after, key, now, Event.RAN_OUT, bottle, f"ran out: {bottle}")
+    return _told(after, key, now, Event.RAN_OUT, bottle, called("ran out: {bottle}", bottle=bottle))
 
 
 def ran_out_advice(book: Book, coating: str, now: int) -> tuple[str, ...]:
@@ -177,12 +184,24 @@ def ran_out_advice(book: Book, coating: str, now: int) -> tuple[str, ...]:
     bottle = book.coating(coating)
     at = _moment(book, now)
     found = [
-        f"leftover mix {one.name}: {one.ml:g} ml, made {one.made:%Y-%m-%d}"
+        called(
+            "leftover mix {name}: {ml:g} ml, made {made:%Y-%m-%d}",
+            name=one.name,
+            ml=one.ml,
+            made=one.made,
+        )
         for one in book.supplies.leftovers
         if any(portion.coating == bottle.name for portion in one.portions)
         and at <= one.made + timedelta(days=one.keeps_days)
     ]
-    return (*found, f"buy {bottle.name} ({bottle.bottle_ml:g} ml a bottle)")
+    return (
+        *found,
+        called(
+            "buy {bottle} ({bottle_ml:g} ml a bottle)",
+            bottle=bottle.name,
+            bottle_ml=bottle.bottle_ml,
+        ),
+    )
 
 
 def stop(book: Book, now: int) -> Edit:
@@ -199,7 +218,9 @@ def stop(book: Book, now: int) -> Edit:
         "is no bench time; there is nothing to stop",
     )
     ended = _ended(book, now)
-    return _told_all(ended, now, Event.STOPPED, "stopped for tonight", "stopped for tonight")
+    return _told_all(
+        ended, now, Event.STOPPED, called("stopped for tonight"), called("stopped for tonight")
+    )
 
 
 def longer(book: Book, now: int, minutes: int) -> Edit:
@@ -213,7 +234,7 @@ def longer(book: Book, now: int, minutes: int) -> Edit:
     stretch = calendar_of(book.bench_time).stretch_at(now)
     left = stretch.interval.end - now if stretch else 0
     made = edits.only_minutes(book, now, left + minutes)
-    return Edit(f"{minutes} min more at the bench", made.book)
+    return Edit(called("{minutes} min more at the bench", minutes=minutes), made.book)
 
 
 def lost(book: Book, on: date) -> Edit:
@@ -222,7 +243,7 @@ def lost(book: Book, on: date) -> Edit:
     away = edits.skip_date(book, on)
     extra = tuple(one for one in book.bench_time.extra if one.start.astimezone(zone).date() != on)
     bench_time = replace(away.book.bench_time, extra=extra)
-    return Edit(f"evening lost: {on}", replace(away.book, bench_time=bench_time))
+    return Edit(called("evening lost: {on}", on=on), replace(away.book, bench_time=bench_time))
 
 
 def note(book: Book, now: int, text: str, key: PassKey | None = None) -> Edit:
@@ -237,14 +258,14 @@ def note(book: Book, now: int, text: str, key: PassKey | None = None) -> Edit:
     if key is None:
         return _told_all(book, now, Event.NOTE, text.strip(), "note")
     facts.step_of(book, key)
-    return _told(book, key, now, Event.NOTE, text.strip(), f"note: {_name(key)}")
+    return _told(book, key, now, Event.NOTE, text.strip(), called("note: {work}", work=_name(key)))
 
 
 def seen(book: Book, key: PassKey, now: int, text: str = "") -> Edit:
     """Note that somebody had the look that a step asks for, and what was to be seen."""
     facts.step_of(book, key)
     told = text.strip() or "looked at, as it should be"
-    return _told(book, key, now, Event.NOTE, told, f"looked at: {_name(key)}")
+    return _told(book, key, now, Event.NOTE, told, called("looked at: {work}", work=_name(key)))
 
 
 def _ended(book: Book, now: int) -> Book:
@@ -264,8 +285,9 @@ def _moment(book: Book, now: int) -> datetime:
 
 
 def _name(key: PassKey) -> str:
-    coat = f" coat {key.coat}" if key.coat > 1 else ""
-    return f"{key.step}{coat}, {key.model}"
+    if key.coat > 1:
+        return called("{step} coat {coat}, {model}", step=key.step, coat=key.coat, model=key.model)
+    return f"{key.step}, {key.model}"
 
 
 def _told(book: Book, key: PassKey, now: int, event: Event, text: str, name: str) -> Edit:

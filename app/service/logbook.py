@@ -20,6 +20,7 @@ from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey, Plan
 from planner.values.project import Logged, Used
 from planner.values.refusal import Refused, demand
+from planner.values.said import called, say, told
 
 __all__ = ["entry_of"]
 
@@ -77,10 +78,22 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
     demand(
         fact.coat == before + 1,
         "coat",
-        f'is {fact.coat}, but coat {before + 1} of "{fact.step}" is not begun; log that first',
+        say(
+            'is {coat}, but coat {before} of "{step}" is not begun; log that first',
+            coat=fact.coat,
+            before=before + 1,
+            step=fact.step,
+        ),
     )
-    word = "begun" if fact.end is None else "done"
-    name = f"{word}: {project}/{fact.model}/{fact.step}#{fact.coat}"
+    word = told("begun" if fact.end is None else "done")
+    name = called(
+        "{word}: {project}/{model}/{step}#{coat}",
+        word=word,
+        project=project,
+        model=fact.model,
+        step=fact.step,
+        coat=fact.coat,
+    )
     noted = facts.written(book, project, fact)
     return Edit(name, as_done(noted, facts.key_of(project, fact)))
 
@@ -95,7 +108,11 @@ def begin(book: Book, key: PassKey, now: int, planned: int | None = None) -> Edi
     """
     facts.step_of(book, key)
     known = entry_of(book, key)
-    demand(known is None, "log", f'"{key.step}" coat {key.coat} stands in the logbook already')
+    demand(
+        known is None,
+        "log",
+        say('"{step}" coat {coat} stands in the logbook already', step=key.step, coat=key.coat),
+    )
     return write(book, key.project, _begun(book, key, now, planned))
 
 
@@ -163,8 +180,17 @@ def tick(
     known = entry_of(book, key) or _begun(book, key, now, planned)
     others = tuple(one for one in known.ticked if one != place)
     made = write(book, key.project, replace(known, ticked=(*others, place) if on else others))
-    word = "ticked" if on else "not ticked"
-    return Edit(f"{word}: {key.model}/{key.step}, {place}", made.book)
+    word = told("ticked" if on else "not ticked")
+    return Edit(
+        called(
+            "{word}: {model}/{step}, {place}",
+            word=word,
+            model=key.model,
+            step=key.step,
+            place=place,
+        ),
+        made.book,
+    )
 
 
 def correct(book: Book, key: PassKey, fact: Logged) -> Edit:
@@ -177,7 +203,9 @@ def correct(book: Book, key: PassKey, fact: Logged) -> Edit:
     """
     same = facts.key_of(key.project, fact) == key
     demand(same, "log", "an entry stays with its coat; take it back and log the other")
-    name = f"logbook corrected: {key.model}/{key.step}#{key.coat}"
+    name = called(
+        "logbook corrected: {model}/{step}#{coat}", model=key.model, step=key.step, coat=key.coat
+    )
     return Edit(name, facts.corrected(book, key.project, fact))
 
 
@@ -193,11 +221,16 @@ def annotate(
     """
     known = entry_of(book, key)
     if known is None:
-        raise Refused("log", f'nothing is logged of "{key.step}" coat {key.coat}')
+        raise Refused(
+            "log", say('nothing is logged of "{step}" coat {coat}', step=key.step, coat=key.coat)
+        )
     photos = dict.fromkeys((*known.photos, *([photo] if photo else [])))
     fact = replace(known, note=_longer(known.note, note or ""), photos=tuple(photos))
-    word = "photo" if photo else "note"
-    return Edit(f"{word}: {key.model}/{key.step}", correct(book, key, fact).book)
+    word = told("photo" if photo else "note")
+    return Edit(
+        called("{word}: {model}/{step}", word=word, model=key.model, step=key.step),
+        correct(book, key, fact).book,
+    )
 
 
 def take_back(book: Book, key: PassKey) -> Edit:
@@ -208,7 +241,13 @@ def take_back(book: Book, key: PassKey) -> Edit:
     Refused
         If nothing is logged of that coat.
     """
-    name = f"taken back: {key.project}/{key.model}/{key.step}#{key.coat}"
+    name = called(
+        "taken back: {project}/{model}/{step}#{coat}",
+        project=key.project,
+        model=key.model,
+        step=key.step,
+        coat=key.coat,
+    )
     return Edit(name, facts.without(book, key))
 
 
@@ -235,7 +274,9 @@ def split(
         If nothing of it is done, or all of it.
     """
     known = entry_of(book, key)
-    demand(known is None or known.end is None, "log", f'"{key.step}" is done already')
+    demand(
+        known is None or known.end is None, "log", say('"{step}" is done already', step=key.step)
+    )
     made = parted(book, key, done_places)
     here = places_of(facts.model_of(made.book, key), facts.step_of(made.book, key), key.coat)
     if known is not None:
@@ -245,7 +286,7 @@ def split(
     share = planned_minutes(made.book, None, key) if planned is None else planned
     takes = usual_use(made.book, key) if used is None else used
     done = finish(made.book, key, now, minutes, share, used=takes, air=air, note=note)
-    return Edit(f"partly done: {key.model}/{key.step}", done.book)
+    return Edit(called("partly done: {model}/{step}", model=key.model, step=key.step), done.book)
 
 
 def usual_use(book: Book, key: PassKey, plan: Plan | None = None) -> tuple[Used, ...]:

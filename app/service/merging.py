@@ -13,6 +13,7 @@ from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import demand
+from planner.values.said import say
 from planner.values.sequence import Sequence
 
 LONGEST_NAME = 120
@@ -136,7 +137,7 @@ def beside(
             demand(
                 new[name] not in taken or _there(book, kind, its, new[name]),
                 f"{kind} {name}",
-                f'"{new[name]}" is taken as well; choose another name',
+                say('"{new}" is taken as well; choose another name', new=new[name]),
             )
         if new:
             other = _with_names(other, kind, new)

@@ -11,6 +11,7 @@ from planner.pace.minutes import PaceLine, Work, learned_minutes, rescaled
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
 from planner.values.refusal import Refused, demand
+from planner.values.said import called, say
 from planner.values.step import Stage, Tool
 from planner.values.wishes import Learned, Pace
 
@@ -51,7 +52,10 @@ def apply_minutes(book: Book, stage: Stage, tool: Tool, now: int) -> Edit:
     work = Work(stage, tool)
     line = next((one for one in learned_minutes(book) if one.work == work), None)
     if line is None:
-        raise Refused("stage", f'the logbook has no minutes of "{stage}" by {tool} yet')
+        raise Refused(
+            "stage",
+            say('the logbook has no minutes of "{stage}" by {tool} yet', stage=stage, tool=tool),
+        )
     return _with_minutes(book, line, now)
 
 
@@ -62,7 +66,12 @@ def _with_minutes(book: Book, line: PaceLine, now: int) -> Edit:
     whole = round(min(10.0, max(0.1, line.agreed * factor)), 3)
     fresh = Learned(stage=work.stage, tool=work.tool, factor=whole, since=since)
     others = tuple(one for one in book.pace.learned if Work(one.stage, one.tool) != work)
-    name = f"minutes of {work.stage} by {work.tool}: × {factor:g}"
+    name = called(
+        "minutes of {stage} by {tool}: × {factor:g}",
+        stage=work.stage,
+        tool=work.tool,
+        factor=factor,
+    )
     return Edit(name, replace(changed, pace=Pace(learned=(*others, fresh))))
 
 
@@ -76,7 +85,7 @@ def apply_drying(book: Book, coating: str, now: int) -> Edit:
     """
     line = next((one for one in learned_drying(book, now) if one.coating == coating), None)
     if line is None:
-        raise Refused("coating", f'no film of "{coating}" was looked at yet')
+        raise Refused("coating", say('no film of "{coating}" was looked at yet', coating=coating))
     return _with_drying(book, line)
 
 
@@ -86,7 +95,10 @@ def _with_drying(book: Book, line: DryingLine) -> Edit:
     coatings = tuple(
         replace(one, slowness=factor) if one.name == coating else one for one in book.coatings
     )
-    return Edit(f"drying of {coating}: × {factor:g}", replace(book, coatings=coatings))
+    return Edit(
+        called("drying of {coating}: × {factor:g}", coating=coating, factor=factor),
+        replace(book, coatings=coatings),
+    )
 
 
 def apply_all(book: Book, now: int) -> Edit:
@@ -104,4 +116,4 @@ def apply_all(book: Book, now: int) -> Edit:
         book = _with_minutes(book, line, now).book
     for one in lesson.sure_drying:
         book = _with_drying(book, one).book
-    return Edit(f"pace: {len(sure)} lessons applied", book)
+    return Edit(called("pace: {n} lessons applied", n=len(sure)), book)

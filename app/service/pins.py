@@ -17,6 +17,7 @@ from planner.values.book import Book
 from planner.values.moment import minute_of, moment_of
 from planner.values.plan import PassKey, Plan
 from planner.values.project import Pin, Project
+from planner.values.said import called
 
 DAY = 1440
 
@@ -39,31 +40,45 @@ def pin_to(book: Book, key: PassKey, stretch: Stretch) -> Edit:
         pin = _pin(book, key, on=stretch.on)
     else:
         pin = _pin(book, key, start=start, end=end)
-    return _wish(book, key, pin, f"pin {_name(key)} to {start:%a %Y-%m-%d %H:%M}")
+    return _wish(
+        book,
+        key,
+        pin,
+        called("pin {name} to {start:%a %Y-%m-%d %H:%M}", name=_name(key), start=start),
+    )
 
 
 def not_before(book: Book, key: PassKey, minute: int) -> Edit:
     """Wish that a pass does not begin before a minute."""
     at = moment_of(minute, calendar_of(book.bench_time).zone)
     pin = _pin(book, key, not_before=at)
-    return _wish(book, key, pin, f"{_name(key)} not before {at:%a %Y-%m-%d %H:%M}")
+    return _wish(
+        book, key, pin, called("{name} not before {at:%a %Y-%m-%d %H:%M}", name=_name(key), at=at)
+    )
 
 
 def beside(book: Book, key: PassKey, other: PassKey) -> Edit:
     """Wish that a pass begins in the same stretch as a step of the same project."""
     pin = _pin(book, key, beside=f"{other.model}/{other.step}")
-    return _wish(book, key, pin, f"{_name(key)} together with {_name(other)}")
+    return _wish(
+        book,
+        key,
+        pin,
+        called("{work} together with {other}", work=_name(key), other=_name(other)),
+    )
 
 
 def unpin(book: Book, key: PassKey) -> Edit:
     """Take back every wish about a pass."""
     gone = wishes_of(book, key)
-    return _with_pins(book, key.project, f"unpin {_name(key)}", lambda pin: pin not in gone)
+    return _with_pins(
+        book, key.project, called("unpin {name}", name=_name(key)), lambda pin: pin not in gone
+    )
 
 
 def remove(book: Book, project: str, gone: Pin) -> Edit:
     """Take back one wish."""
-    name = f"take back a wish: {gone.step}, {gone.model}"
+    name = called("take back a wish: {step}, {model}", step=gone.step, model=gone.model)
     return _with_pins(book, project, name, lambda pin: pin != gone)
 
 

@@ -10,6 +10,7 @@ from planner.values.book import Book
 from planner.values.project import Project
 from planner.values.refusal import Refused, demand, unknown
 from planner.values.room import Location
+from planner.values.said import called, say
 from planner.values.sequence import Sequence
 from planner.values.step import Step
 
@@ -27,7 +28,7 @@ def put_location(book: Book, was: str, location: Location) -> Edit:
     places = list(book.room.locations)
     if not was:
         room = replace(book.room, locations=(*places, location))
-        return Edit(f"add {location.name}", replace(book, room=room))
+        return Edit(called("add {location}", location=location.name), replace(book, room=room))
     places[_index(book, was)] = location
     readings = tuple(
         replace(one, location=location.name) if one.location == was else one
@@ -35,10 +36,10 @@ def put_location(book: Book, was: str, location: Location) -> Edit:
     )
     room = replace(book.room, locations=tuple(places), readings=readings)
     if location.name == was:
-        return Edit(f"change {was}", replace(book, room=room))
+        return Edit(called("change {was}", was=was), replace(book, room=room))
     projects, sequences = _with_steps(book, lambda step: _renamed(step, was, location.name))
     return Edit(
-        f"rename {was} to {location.name}",
+        called("rename {was} to {location}", was=was, location=location.name),
         replace(book, room=room, projects=projects, sequences=sequences),
     )
 
@@ -56,12 +57,12 @@ def remove_location(book: Book, name: str) -> Edit:
     demand(len(book.room.locations) > 1, place, "is the only place; films must dry somewhere")
     user = next(_users(book, name, usual=at == 0), None)
     if user is not None:
-        raise Refused(place, f"{user} dries there; let it dry elsewhere first")
+        raise Refused(place, say("{user} dries there; let it dry elsewhere first", user=user))
     left = (*book.room.locations[:at], *book.room.locations[at + 1 :])
     gone = {name, ""} if at == 0 else {name}
     readings = tuple(one for one in book.room.readings if one.location not in gone)
     room = replace(book.room, locations=left, readings=readings)
-    return Edit(f"remove {name}", replace(book, room=room))
+    return Edit(called("remove {name}", name=name), replace(book, room=room))
 
 
 def make_usual(book: Book, name: str) -> Edit:
@@ -76,15 +77,17 @@ def make_usual(book: Book, name: str) -> Edit:
         one if one.location else replace(one, location=old) for one in book.room.readings
     )
     if name == old:
-        return Edit(f"usual place: {name}", book)
+        return Edit(called("usual place: {name}", name=name), book)
     room = replace(book.room, locations=tuple(places), readings=readings)
-    return Edit(f"usual place: {name}", replace(book, room=room))
+    return Edit(called("usual place: {name}", name=name), replace(book, room=room))
 
 
 def set_volume(book: Book, volume_m3: float) -> Edit:
     """Say how large the room is [m³]; it serves the estimate of solvent vapour."""
     room = replace(book.room, volume_m3=volume_m3)
-    return Edit(f"room of {volume_m3:g} m³", replace(book, room=room), "volume")
+    return Edit(
+        called("room of {volume_m3:g} m³", volume_m3=volume_m3), replace(book, room=room), "volume"
+    )
 
 
 def _users(book: Book, name: str, *, usual: bool) -> Iterator[str]:

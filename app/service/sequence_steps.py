@@ -10,6 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from planner.values.refusal import Refused, unknown
+from planner.values.said import say
 from planner.values.sequence import Colour, Option, Sequence, SequenceStep
 from planner.values.step import Step
 
@@ -50,7 +51,9 @@ def move_step(sequence: Sequence, id_: str, by: int) -> Sequence:
     try:
         return replace(sequence, steps=tuple(steps))
     except Refused as refused:
-        raise Refused("steps", f'"{id_}" cannot stand there: {refused.mend}') from refused
+        raise Refused(
+            "steps", say('"{id}" cannot stand there: {refused}', id=id_, refused=refused.mend)
+        ) from refused
 
 
 def remove_step(sequence: Sequence, id_: str) -> Sequence:

@@ -14,6 +14,7 @@ from planner.sequences.saving import sequence_from
 from planner.values.book import Book
 from planner.values.model import Chosen, Made, Model
 from planner.values.refusal import Refused, unknown
+from planner.values.said import called, say
 from planner.values.sequence import Sequence
 
 Spots = Iterable[tuple[str, str]]
@@ -53,8 +54,8 @@ def give_sequence(
     except Refused as refused:
         raise _about_colours(stocked, sequence, named, refused) from refused
     changed = _only_needed(book, changed)
-    whom = chosen[0] if len(chosen) == 1 else f"{len(chosen)} models"
-    return Edit(f"give {name} to {whom}", changed)
+    whom = chosen[0] if len(chosen) == 1 else called("{n} models", n=len(chosen))
+    return Edit(called("give {name} to {whom}", name=name, whom=whom), changed)
 
 
 def give_to(
@@ -77,8 +78,8 @@ def give_to(
     for project, names in chosen.items():
         changed = give_sequence(changed, project, names, name, taken, colours).book
     every = [one for names in chosen.values() for one in names]
-    whom = every[0] if len(every) == 1 else f"{len(every)} models"
-    return Edit(f"give {name} to {whom}", changed)
+    whom = every[0] if len(every) == 1 else called("{n} models", n=len(every))
+    return Edit(called("give {name} to {whom}", name=name, whom=whom), changed)
 
 
 def save_sequence(book: Book, project: str, model: str, name: str, note: str = "") -> Edit:
@@ -94,7 +95,9 @@ def save_sequence(book: Book, project: str, model: str, name: str, note: str = "
     sequence = sequence_from(home, name, note=note, pace=book.pace)
     colours = tuple(Chosen(colour=one.name, coating=one.usual) for one in sequence.colours)
     follows = replace(home, made=Made(sequence=name, colours=colours))
-    return Edit(f"save {name}", _added(_with_model(book, project, follows), sequence))
+    return Edit(
+        called("save {name}", name=name), _added(_with_model(book, project, follows), sequence)
+    )
 
 
 def save_project(book: Book, project: str, name: str, note: str = "") -> Edit:
@@ -122,7 +125,7 @@ def duplicate(book: Book, name: str, new: str) -> Edit:
     """
     _free(book, new)
     copy = replace(sequence_named(book, name), name=new)
-    return Edit(f"duplicate {name}", _added(book, copy))
+    return Edit(called("duplicate {name}", name=name), _added(book, copy))
 
 
 def rename(book: Book, old: str, new: str) -> Edit:
@@ -135,10 +138,10 @@ def rename(book: Book, old: str, new: str) -> Edit:
     """
     own = _own(book, old)
     if new == old:
-        return Edit(f"{old} is now {new}", book)
+        return Edit(called("{old} is now {new}", old=old, new=new), book)
     _free(book, new)
     renamed = _replaced(book, old, replace(own, name=new))
-    return Edit(f"{old} is now {new}", _following(renamed, old, new))
+    return Edit(called("{old} is now {new}", old=old, new=new), _following(renamed, old, new))
 
 
 def remove(book: Book, name: str) -> Edit:
@@ -155,7 +158,10 @@ def remove(book: Book, name: str) -> Edit:
     kept = tuple(one for one in book.sequences if one.name != name)
     without = replace(book, sequences=kept)
     known = {one.name for one in every_sequence(without)}
-    return Edit(f"remove {name}", without if name in known else _following(without, name, None))
+    return Edit(
+        called("remove {name}", name=name),
+        without if name in known else _following(without, name, None),
+    )
 
 
 def change(book: Book, name: str, sequence: Sequence) -> Edit:
@@ -175,7 +181,11 @@ def change(book: Book, name: str, sequence: Sequence) -> Edit:
         changed = _following(_replaced(book, name, sequence), name, sequence.name)
     else:
         changed = _added(book, sequence)
-    return Edit(f"change {sequence.name}", changed, merge=f"sequence {name}")
+    return Edit(
+        called("change {sequence}", sequence=sequence.name),
+        changed,
+        merge=f"sequence {name}",
+    )
 
 
 def take_over(book: Book, name: str, spots: Spots) -> Edit:
@@ -189,14 +199,17 @@ def take_over(book: Book, name: str, spots: Spots) -> Edit:
     sequence, chosen = sequence_named(book, name), tuple(spots)
     stocked = _stocked(book, sequence, {})
     changed = _only_needed(book, taken_over(stocked, sequence, chosen))
-    return Edit(f"take over {name} for {_count(chosen)}", changed)
+    return Edit(called("take over {name} for {count}", name=name, count=_count(chosen)), changed)
 
 
 def leave(book: Book, spots: Spots) -> Edit:
     """Let models keep their steps as they are and follow no sequence any more."""
     chosen = tuple(spots)
-    own = "goes its own way" if len(chosen) == 1 else "go their own way"
-    return Edit(f"{_count(chosen)} {own}", left(book, chosen))
+    if len(chosen) == 1:
+        name = called("{model} goes its own way", model=chosen[0][1])
+    else:
+        name = called("{n} models go their own way", n=len(chosen))
+    return Edit(name, left(book, chosen))
 
 
 def offers(book: Book) -> dict[str, int]:
@@ -236,7 +249,11 @@ def _about_colours(
     for colour in sequence.colours:
         coating = colours.get(colour.name) or colour.usual
         if coating and coating not in known and f'"{coating}"' in refused.mend:
-            mend = f'the stock has no "{coating}" for "{colour.name}"; choose another'
+            mend = say(
+                'the stock has no "{coating}" for "{colour}"; choose another',
+                coating=coating,
+                colour=colour.name,
+            )
             return Refused("colours", mend)
     return refused
 
@@ -267,7 +284,7 @@ def _with_model(book: Book, project: str, model: Model) -> Book:
 
 def _free(book: Book, name: str) -> None:
     if name in {one.name for one in every_sequence(book)}:
-        raise Refused("name", f'"{name}" is taken; give it another name')
+        raise Refused("name", say('"{name}" is taken; give it another name', name=name))
 
 
 def _own(book: Book, name: str) -> Sequence:
@@ -275,7 +292,10 @@ def _own(book: Book, name: str) -> Sequence:
         if one.name == name:
             return one
     sequence_named(book, name)
-    raise Refused("sequence", f'"{name}" comes with the program; duplicate it and change the copy')
+    raise Refused(
+        "sequence",
+        say('"{name}" comes with the program; duplicate it and change the copy', name=name),
+    )
 
 
 def _added(book: Book, sequence: Sequence) -> Book:
@@ -307,4 +327,4 @@ def _following(book: Book, old: str, new: str | None) -> Book:
 
 
 def _count(spots: tuple[tuple[str, str], ...]) -> str:
-    return spots[0][1] if len(spots) == 1 else f"{len(spots)} models"
+    return spots[0][1] if len(spots) == 1 else called("{n} models", n=len(spots))

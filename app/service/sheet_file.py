@@ -17,6 +17,7 @@ from pathlib import Path
 from planner.values.book import Book
 from planner.values.plan import Plan
 from planner.values.refusal import Refused
+from planner.values.said import say
 from storage.exchange import Exchange, dump, dump_plan
 
 DRAWN = "drawn"  # the last word of the process that has done its work
@@ -63,12 +64,16 @@ def _run(command: list[str]) -> subprocess.CompletedProcess[str]:
             check=False,
         )
     except (OSError, subprocess.TimeoutExpired) as problem:
-        raise Refused("bench sheet", f"was not drawn in {SECONDS} s; try again") from problem
+        raise Refused(
+            "bench sheet", say("was not drawn in {seconds} s; try again", seconds=SECONDS)
+        ) from problem
 
 
 def _why(said: subprocess.CompletedProcess[str]) -> str:
     lines = [line.strip() for line in said.stderr.splitlines() if line.strip()]
     if "Traceback" in said.stderr and not lines[-1].startswith("ImportError"):
         raise RuntimeError(f"the bench sheet was not drawn: {said.stderr[-2000:]}")
-    last = (lines[-1] if lines else f"it ended with status {said.returncode}")[:200]
-    return f"cannot be drawn: {last}; the README names the libraries that Qt needs"
+    last = (
+        lines[-1][:200] if lines else say("it ended with status {number}", number=said.returncode)
+    )
+    return say("cannot be drawn: {last}; the README names the libraries that Qt needs", last=last)

@@ -10,6 +10,7 @@ from app.service.stock import buy_bottles, buy_consumable
 from planner.quantity import ConsumableLine, Line, Shopping
 from planner.values.book import Book
 from planner.values.refusal import demand
+from planner.values.said import called
 
 CRUMB = 1e-6  # amounts below are nothing
 
@@ -63,5 +64,5 @@ def buy(book: Book, bought: tuple[Bought, ...]) -> Edit:
             edit = buy_consumable(edit.book, one.name, one.amount)
         else:
             edit = buy_bottles(edit.book, one.name, round(one.amount))
-    name = edit.name if len(bought) == 1 else f"buy {len(bought)} things on the list"
+    name = edit.name if len(bought) == 1 else called("buy {n} things on the list", n=len(bought))
     return Edit(name, edit.book)

@@ -10,6 +10,7 @@ from planner.evening import facts
 from planner.values.book import Book
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused, demand, unknown
+from planner.values.said import say
 
 
 class Coat(Enum):
@@ -35,10 +36,14 @@ def step_named(book: Book, text: str, coat: Coat) -> PassKey:
     demand(
         not number or re.fullmatch("[1-9][0-9]?", number) is not None,
         "STEP",
-        f'"#{number[:20]}" is no coat; write model/step#2',
+        say('"#{number}" is no coat; write model/step#2', number=number[:20]),
     )
     wanted = [word.strip().casefold() for word in name.split("/")]
-    demand(len(wanted) in (2, 3), "STEP", f'"{text[:80]}" names no step; write it as model/step')
+    demand(
+        len(wanted) in (2, 3),
+        "STEP",
+        say('"{text}" names no step; write it as model/step', text=text[:80]),
+    )
     known = list(_steps(book))
     found = [
         key for key in known if [word.casefold() for word in key[:3]][-len(wanted) :] == wanted
@@ -48,7 +53,7 @@ def step_named(book: Book, text: str, coat: Coat) -> PassKey:
         raise Refused("STEP", unknown("step", name.strip(), dict.fromkeys(names)))
     if len(found) > 1:
         several = " or ".join(f'"{"/".join(key[:3])}"' for key in found[:3])
-        raise Refused("STEP", f"several steps are called so; say {several}")
+        raise Refused("STEP", say("several steps are called so; say {several}", several=several))
     key = found[0]
     chosen = key._replace(coat=int(number) if number else _coat(book, key, coat))
     facts.step_of(book, chosen)  # refuses a coat that is not there

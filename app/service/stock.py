@@ -13,6 +13,7 @@ from planner.quantity import consumables_now, stock_now
 from planner.values.book import Book
 from planner.values.coating import Coating, Mix
 from planner.values.refusal import Refused, number_in, unknown
+from planner.values.said import called, say
 from planner.values.supplies import Card, Consumable, Leftover, Supplies
 
 MOST_BOTTLES = 1000
@@ -22,7 +23,11 @@ def count_bottle(book: Book, name: str, ml: float, at: datetime) -> Edit:
     """Note what is left of a coating [ml]; only what is used from ``at`` on comes off it."""
     old = book.coatings[_at(book.coatings, name, "coating", "coatings")]
     counted = replace(old, in_stock_ml=ml, counted=at)
-    return Edit(f"count {name}: {ml:g} ml", _with_coating(book, name, counted), f"count/{name}")
+    return Edit(
+        called("count {name}: {ml:g} ml", name=name, ml=ml),
+        _with_coating(book, name, counted),
+        f"count/{name}",
+    )
 
 
 def buy_bottles(book: Book, name: str, bottles: int) -> Edit:
@@ -34,14 +39,22 @@ def buy_bottles(book: Book, name: str, bottles: int) -> Edit:
     # Whoever has used more than was counted had more: what was used is made up first.
     there = max(old.in_stock_ml, stock.used_ml)
     more = replace(old, in_stock_ml=there + bottles * old.bottle_ml)
-    word = "bottle" if bottles == 1 else "bottles"
-    return Edit(f"buy {bottles} {word} of {name}", _with_coating(book, name, more))
+    return Edit(
+        called("buy 1 bottle of {name}", name=name)
+        if bottles == 1
+        else called("buy {bottles} bottles of {name}", bottles=bottles, name=name),
+        _with_coating(book, name, more),
+    )
 
 
 def set_margin(book: Book, percent: float) -> Edit:
     """Set what is bought on top of what is needed [%]."""
     supplies = replace(book.supplies, margin_pct=percent)
-    return Edit(f"spare margin {percent:g} %", replace(book, supplies=supplies), "margin")
+    return Edit(
+        called("spare margin {percent:g} %", percent=percent),
+        replace(book, supplies=supplies),
+        "margin",
+    )
 
 
 def put_coating(book: Book, was: str, coating: Coating) -> Edit:
@@ -57,11 +70,11 @@ def put_coating(book: Book, was: str, coating: Coating) -> Edit:
     """
     if not was:
         changed = replace(book, coatings=(*book.coatings, coating))
-        return Edit(f"add {coating.name}", changed)
+        return Edit(called("add {coating}", coating=coating.name), changed)
     at = _at(book.coatings, was, "coating", "coatings")
     _demand_free(book, was, coating.name, f"coatings[{at}].name")
     changed = renamed(book, was, coating.name, coatings=_put(book.coatings, at, coating))
-    return Edit(f"coating {coating.name}", changed)
+    return Edit(called("coating {coating}", coating=coating.name), changed)
 
 
 def remove_coating(book: Book, name: str) -> Edit:
@@ -75,7 +88,9 @@ def remove_coating(book: Book, name: str) -> Edit:
     """
     at = _at(book.coatings, name, "coating", "coatings")
     _demand_unused(book, name)
-    return Edit(f"remove {name}", replace(book, coatings=_without(book.coatings, at)))
+    return Edit(
+        called("remove {name}", name=name), replace(book, coatings=_without(book.coatings, at))
+    )
 
 
 def put_mix(book: Book, was: str, mix: Mix) -> Edit:
@@ -87,18 +102,20 @@ def put_mix(book: Book, was: str, mix: Mix) -> Edit:
         As for `put_coating`.
     """
     if not was:
-        return Edit(f"add mix {mix.name}", replace(book, mixes=(*book.mixes, mix)))
+        return Edit(called("add mix {mix}", mix=mix.name), replace(book, mixes=(*book.mixes, mix)))
     at = _at(book.mixes, was, "mix", "mixes")
     _demand_free(book, was, mix.name, f"mixes[{at}].name")
     changed = renamed(book, was, mix.name, mixes=_put(book.mixes, at, mix))
-    return Edit(f"mix {mix.name}", changed)
+    return Edit(called("mix {mix}", mix=mix.name), changed)
 
 
 def remove_mix(book: Book, name: str) -> Edit:
     """Take a mix out of the book; refused as in `remove_coating`."""
     at = _at(book.mixes, name, "mix", "mixes")
     _demand_unused(book, name)
-    return Edit(f"remove mix {name}", replace(book, mixes=_without(book.mixes, at)))
+    return Edit(
+        called("remove mix {name}", name=name), replace(book, mixes=_without(book.mixes, at))
+    )
 
 
 def put_consumable(book: Book, was: str, consumable: Consumable) -> Edit:
@@ -112,7 +129,9 @@ def put_consumable(book: Book, was: str, consumable: Consumable) -> Edit:
 def remove_consumable(book: Book, name: str) -> Edit:
     """Take a consumable out of the book."""
     kept = _remove_named(book.supplies.consumables, name, "consumable", "consumables")
-    return _supplies(book, f"remove {name}", lambda old: replace(old, consumables=kept))
+    return _supplies(
+        book, called("remove {name}", name=name), lambda old: replace(old, consumables=kept)
+    )
 
 
 def count_consumable(book: Book, name: str, amount: float, at: datetime) -> Edit:
@@ -121,7 +140,7 @@ def count_consumable(book: Book, name: str, amount: float, at: datetime) -> Edit
     number = _at(every, name, "consumable", "supplies.consumables")
     counted = replace(every[number], in_stock=amount, counted=at)
     kept = _put(every, number, counted)
-    title = f"count {name}: {amount:g} {counted.unit}"
+    title = called("count {name}: {amount:g} {unit}", name=name, amount=amount, unit=counted.unit)
     return _supplies(book, title, lambda old: replace(old, consumables=kept), f"count/{name}")
 
 
@@ -133,7 +152,9 @@ def buy_consumable(book: Book, name: str, amount: float) -> Edit:
     used = next(one.used for one in consumables_now(book) if one.consumable.name == name)
     there = max(every[number].in_stock, used)
     kept = _put(every, number, replace(every[number], in_stock=there + amount))
-    title = f"buy {amount:g} {every[number].unit} of {name}"
+    title = called(
+        "buy {amount:g} {unit} of {name}", amount=amount, unit=every[number].unit, name=name
+    )
     return _supplies(book, title, lambda old: replace(old, consumables=kept))
 
 
@@ -153,7 +174,9 @@ def put_leftover(book: Book, was: str, leftover: Leftover) -> Edit:
 def remove_leftover(book: Book, name: str) -> Edit:
     """Throw a leftover away."""
     kept = _remove_named(book.supplies.leftovers, name, "leftover", "leftovers")
-    return _supplies(book, f"throw away {name}", lambda old: replace(old, leftovers=kept))
+    return _supplies(
+        book, called("throw away {name}", name=name), lambda old: replace(old, leftovers=kept)
+    )
 
 
 def put_card(book: Book, was: str, card: Card) -> Edit:
@@ -172,7 +195,7 @@ def put_card(book: Book, was: str, card: Card) -> Edit:
 def remove_card(book: Book, name: str) -> Edit:
     """Take a sample card out of the book."""
     kept = _remove_named(book.supplies.cards, name, "sample card", "cards")
-    return _supplies(book, f"remove {name}", lambda old: replace(old, cards=kept))
+    return _supplies(book, called("remove {name}", name=name), lambda old: replace(old, cards=kept))
 
 
 class _Named(Protocol):
@@ -209,7 +232,7 @@ def _remove_named(every: tuple[T, ...], name: str, kind: str, field: str) -> tup
 
 
 def _put_word(was: str, name: str) -> str:
-    return name if was else f"add {name}"
+    return name if was else called("add {name}", name=name)
 
 
 def _with_coating(book: Book, name: str, coating: Coating) -> Book:
@@ -221,14 +244,20 @@ def _demand_free(book: Book, was: str, name: str, place: str) -> None:
     """Refuse a new name that another coating or mix bears, before anything is renamed."""
     names = [one.name for one in book.coatings] + [one.name for one in book.mixes]
     if name != was and name in names:
-        raise Refused(place, f'"{name}" is taken; choose another name')
+        raise Refused(place, say('"{name}" is taken; choose another name', name=name))
 
 
 def _demand_unused(book: Book, name: str) -> None:
     uses = uses_of(book, name)
     if uses:
-        more = f" and in {len(uses) - 1} more places" if len(uses) > 1 else ""
-        raise Refused(uses[0], f'"{name}" is used here{more}; replace it there first')
+        if len(uses) == 1:
+            raise Refused(uses[0], say('"{name}" is used here; replace it there first', name=name))
+        mend = say(
+            '"{name}" is used here and in {n} more places; replace it there first',
+            name=name,
+            n=len(uses) - 1,
+        )
+        raise Refused(uses[0], mend)
 
 
 def _demand_coatings(book: Book, names: Sequence[str], field: str) -> None:

@@ -25,6 +25,7 @@ from planner.values.plan import Plan
 from planner.values.project import Project
 from planner.values.refusal import Refused, demand, plain_name, unknown
 from planner.values.room import AirPoint, Location
+from planner.values.said import say
 from planner.values.step import LAYS_NO_FILM, Stage, Step
 
 
@@ -84,7 +85,11 @@ class LeaveOut:
                 before = book
                 book = Remove(spot, step).apply(book)
                 gone += book is not before
-        demand(gone > 0, "stage", f'nothing with the stage "{self.stage}" is left to do there')
+        demand(
+            gone > 0,
+            "stage",
+            say('nothing with the stage "{stage}" is left to do there', stage=self.stage),
+        )
         return book
 
 
@@ -112,7 +117,11 @@ class Elsewhere:
             steps = tuple(self._moved(step) for step in model.steps)
             found += steps != model.steps
             book = Spot(self.project, model.name).steps(book, steps)
-        demand(found > 0, "stage", f'nothing with the stage "{self.stage}" would dry elsewhere')
+        demand(
+            found > 0,
+            "stage",
+            say('nothing with the stage "{stage}" would dry elsewhere', stage=self.stage),
+        )
         return book
 
     def _moved(self, step: Step) -> Step:
@@ -128,7 +137,11 @@ class Elsewhere:
                 raise Refused("location", unknown("location", self.location, known))
             return book
         plain_name(self.location, "location")
-        demand(self.location not in known, "location", f'"{self.location}" is there already')
+        demand(
+            self.location not in known,
+            "location",
+            say('"{location}" is there already', location=self.location),
+        )
         air = AirPoint(at="00:00", temperature_c=self.temperature_c, humidity_pct=self.humidity_pct)
         new = Location(name=self.location, drying_places=self.drying_places, workdays=(air,))
         room = replace(book.room, locations=(*book.room.locations, new))
@@ -190,7 +203,7 @@ class Scenario:
         after = book
         for change in self.changes:
             after = change.apply(after)
-        demand(after != book, "", "changes nothing")
+        demand(after != book, "", say("changes nothing"))
         return Edit(self.name, after)
 
 

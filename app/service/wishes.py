@@ -7,6 +7,7 @@ from dataclasses import replace
 from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.refusal import Refused, unknown
+from planner.values.said import called, told
 from planner.values.wishes import USUAL_ORDER, Level, Preferences
 
 
@@ -21,7 +22,11 @@ def set_pilot(book: Book, project: str, model: str) -> Edit:
     known = [one.name for one in book.projects]
     if project not in known:
         raise Refused("projects", unknown("project", project, known))
-    name = f"{project}: {model} first" if model else f"{project}: all models together"
+    name = (
+        called("{project}: {model} first", project=project, model=model)
+        if model
+        else called("{project}: all models together", project=project)
+    )
     projects = tuple(
         replace(one, pilot=model) if one.name == project else one for one in book.projects
     )
@@ -45,7 +50,7 @@ def usual_order(book: Book) -> Edit:
 def _ordered(book: Book, order: tuple[Level, ...]) -> Edit:
     preferences: Preferences = replace(book.preferences, order=order)
     return Edit(
-        f"what counts: {order[0].value} first",
+        called("what counts: {word} first", word=told(order[0].value)),
         replace(book, preferences=preferences),
         "what counts",
     )

@@ -6,7 +6,7 @@ import difflib
 import math
 from collections.abc import Collection, Iterable, Sequence
 
-from planner.values.said import Said, say, told
+from planner.values.said import Said, row, say, told
 
 
 class Refused(ValueError):  # noqa: N818 - it is an answer to a person, not a fault of ours
@@ -18,13 +18,15 @@ class Refused(ValueError):  # noqa: N818 - it is an answer to a person, not a fa
         Dotted path to the offending value, relative to the value that was
         being built (``"coats"``, ``"steps[4].applications[0].coating"``).
     mend
-        One line that says what is wrong and what would be right.
+        One line that says what is wrong and what would be right.  With the
+        place before it, it is the ``line`` that is told where no field shows it.
     """
 
     def __init__(self, place: str, mend: str) -> None:
-        super().__init__(f"{place}: {mend}" if place else mend)
         self.place = place
         self.mend: Said = told(mend)
+        self.line = row((place, self.mend), ": ") if place else self.mend
+        super().__init__(self.line)
 
     def under(self, prefix: str) -> Refused:
         """Return the same refusal seen from the value that holds this one."""

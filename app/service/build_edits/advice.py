@@ -15,6 +15,7 @@ from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.project import Project
+from planner.values.said import called
 from planner.values.step import Minutes, Stage, Step, Tool
 
 MOST_AT_ONCE = 5  # models in one batch before it gets dull: common practice, no source
@@ -83,4 +84,4 @@ def add_dry_fit(book: Book, at: ModelAt) -> Edit:
         minutes=TRYING,
     )
     changed = with_model(book, at, lambda one: replace(one, steps=(step, *one.steps)))
-    return Edit(f"{at.model}: try the parts together first", changed)
+    return Edit(called("{model}: try the parts together first", model=at.model), changed)

@@ -10,6 +10,7 @@ from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.refusal import Refused
+from planner.values.said import called
 from planner.values.step import Step, Tool, Trait
 
 
@@ -101,7 +102,9 @@ def change_steps(book: Book, spots: Iterable[StepAt], change: StepChange) -> Edi
     for at, ids in chosen.items():
         book = with_model(book, at, lambda model, ids=ids: _changed(model, ids, change))  # type: ignore[misc]
     count = sum(len(ids) for ids in chosen.values())
-    return Edit(f"change {count} step{'s' if count != 1 else ''}", book)
+    return Edit(
+        called("change 1 step") if count == 1 else called("change {count} steps", count=count), book
+    )
 
 
 def _changed(model: Model, ids: set[str], change: StepChange) -> Model:

@@ -20,6 +20,7 @@ from planner.values.book import Book
 from planner.values.model import Model, Part, Place, RealSize
 from planner.values.project import Project
 from planner.values.refusal import Refused
+from planner.values.said import called, say
 
 ALL_OVER = "all over"
 
@@ -33,7 +34,9 @@ def bare_model(name: str, scale: str = "") -> Model:
 def add_project(book: Book, name: str, models: Iterable[Model]) -> Edit:
     """Begin a project with some models."""
     project = Project(name=name, models=tuple(models))
-    return Edit(f"begin {name}", replace(book, projects=(*book.projects, project)))
+    return Edit(
+        called("begin {name}", name=name), replace(book, projects=(*book.projects, project))
+    )
 
 
 def add_model(book: Book, project: str, model: Model) -> Edit:
@@ -42,7 +45,10 @@ def add_model(book: Book, project: str, model: Model) -> Edit:
     def change(old: Project) -> Project:
         return replace(old, models=(*old.models, model))
 
-    return Edit(f"{project}: add {model.name}", with_project(book, project, change))
+    return Edit(
+        called("{project}: add {model}", project=project, model=model.name),
+        with_project(book, project, change),
+    )
 
 
 def same_again(book: Book, at: ModelAt, names: Iterable[str]) -> Edit:
@@ -59,8 +65,11 @@ def same_again(book: Book, at: ModelAt, names: Iterable[str]) -> Edit:
             models += [one, *new] if one is model else [one]
         return replace(old, models=tuple(models))
 
-    word = ", ".join(one.name for one in new)
-    return Edit(f"{at.model} again as {word}", with_project(book, at.project, change))
+    names_ = ", ".join(one.name for one in new)
+    return Edit(
+        called("{model} again as {names}", model=at.model, names=names_),
+        with_project(book, at.project, change),
+    )
 
 
 def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
@@ -76,11 +85,17 @@ def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
         model_of(book, ModelAt(project, name))
         if logged(old, name):
             raise Refused(
-                "", f"{name} stands in the logbook; it stays, or the project goes as well"
+                "",
+                say(
+                    "{name} stands in the logbook; it stays, or the project goes as well", name=name
+                ),
             )
     left = tuple(one for one in old.models if one.name not in names)
     if not left:
-        raise Refused("", f"{project} would have no model left; remove the project instead")
+        raise Refused(
+            "",
+            say("{project} would have no model left; remove the project instead", project=project),
+        )
 
     def change(one: Project) -> Project:
         for name in names:
@@ -88,38 +103,47 @@ def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
         pilot = "" if one.pilot in names else one.pilot
         return replace(one, models=left, pilot=pilot)
 
-    word = ", ".join(name for name in names)
-    return Edit(f"{project}: remove {word}", with_project(book, project, change))
+    return Edit(
+        called("{project}: remove {names}", project=project, names=", ".join(names)),
+        with_project(book, project, change),
+    )
 
 
 def set_scale(book: Book, at: ModelAt, scale: str) -> Edit:
     """Set what scale a model is of."""
     changed = with_model(book, at, lambda model: replace(model, scale=scale))
-    return Edit(f"{at.model}: scale {scale}", changed)
+    return Edit(called("{model}: scale {scale}", model=at.model, scale=scale), changed)
 
 
 def set_real_size(book: Book, at: ModelAt, size: RealSize | None) -> Edit:
     """Set the size of the full-sized thing, from which areas follow."""
     changed = with_model(book, at, lambda model: replace(model, real_size=size))
-    return Edit(f"{at.model}: real size", changed)
+    return Edit(called("{model}: real size", model=at.model), changed)
 
 
 def set_pilot(book: Book, project: str, pilot: str) -> Edit:
     """Have one model finished before any other is begun; "" for none."""
-    word = f"{pilot} first" if pilot else "no vehicle first"
+    if pilot:
+        name = called("{project}: {pilot} first", project=project, pilot=pilot)
+    else:
+        name = called("{project}: no vehicle first", project=project)
     changed = with_project(book, project, lambda old: replace(old, pilot=pilot))
-    return Edit(f"{project}: {word}", changed)
+    return Edit(name, changed)
 
 
 def set_note(book: Book, project: str, note: str) -> Edit:
     """Write a note on a project."""
     return Edit(
-        f"{project}: note", with_project(book, project, lambda old: replace(old, note=note))
+        called("{project}: note", project=project),
+        with_project(book, project, lambda old: replace(old, note=note)),
     )
 
 
 def set_begins(book: Book, project: str, begins: date | None) -> Edit:
     """Let nothing of a project be done before a date."""
-    word = f"not before {begins}" if begins else "begins at once"
+    if begins:
+        name = called("{project}: not before {begins}", project=project, begins=begins)
+    else:
+        name = called("{project}: begins at once", project=project)
     changed = with_project(book, project, lambda old: replace(old, begins=begins))
-    return Edit(f"{project}: {word}", changed)
+    return Edit(name, changed)

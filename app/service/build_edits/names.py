@@ -23,6 +23,7 @@ from planner.values.book import Book
 from planner.values.model import Model, Part
 from planner.values.project import Happened, Logged, Observed, Pin, Project
 from planner.values.refusal import Refused, unknown
+from planner.values.said import called
 
 Fact = TypeVar("Fact", Logged, Observed, Happened)
 Where = Callable[[str, str], tuple[str, str]]
@@ -33,7 +34,7 @@ def rename_project(book: Book, old: str, new: str) -> Edit:
     before = project_of(book, old)
     renamed = replace(before, name=new)
     projects = tuple(renamed if one is before else one for one in book.projects)
-    return Edit(f"{old} is now {new}", replace(book, projects=projects))
+    return Edit(called("{old} is now {new}", old=old, new=new), replace(book, projects=projects))
 
 
 def rename_model(book: Book, at: ModelAt, new: str) -> Edit:
@@ -48,7 +49,7 @@ def rename_model(book: Book, at: ModelAt, new: str) -> Edit:
         lambda model: replace(model, name=new),
         lambda project: _facts(project, where),
     )
-    return Edit(f"{at.model} is now {new}", changed)
+    return Edit(called("{model} is now {new}", model=at.model, new=new), changed)
 
 
 def rename_step(book: Book, at: StepAt, new: str) -> Edit:
@@ -64,7 +65,9 @@ def rename_step(book: Book, at: StepAt, new: str) -> Edit:
         return replace(model, steps=tuple(moved))
 
     changed = with_model(book, at.home, change, lambda project: _facts(project, where))
-    return Edit(f"{at.model}: {at.step} is now {new}", changed)
+    return Edit(
+        called("{model}: {step} is now {new}", model=at.model, step=at.step, new=new), changed
+    )
 
 
 def rename_part(book: Book, at: ModelAt, old: str, new: str) -> Edit:
@@ -78,7 +81,10 @@ def rename_part(book: Book, at: ModelAt, old: str, new: str) -> Edit:
     def part(one: Part) -> Part:
         return replace(one, name=new) if one.name == old else one
 
-    return Edit(f"{at.model}: {old} is now {new}", _with_places(book, at, part, follow))
+    return Edit(
+        called("{model}: {old} is now {new}", model=at.model, old=old, new=new),
+        _with_places(book, at, part, follow),
+    )
 
 
 def rename_place(book: Book, at: ModelAt, part: str, old: str, new: str) -> Edit:
@@ -97,7 +103,10 @@ def rename_place(book: Book, at: ModelAt, part: str, old: str, new: str) -> Edit
         return replace(one, places=tuple(places))
 
     return Edit(
-        f"{at.model}: {part}/{old} is now {part}/{new}", _with_places(book, at, changed, follow)
+        called(
+            "{model}: {part}/{old} is now {part}/{new}", model=at.model, part=part, old=old, new=new
+        ),
+        _with_places(book, at, changed, follow),
     )
 
 

@@ -25,6 +25,7 @@ from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
+from planner.values.said import called, say
 from planner.values.step import Stage, Step
 
 FOLLOWERS = frozenset({Stage.WIPE, Stage.PRESS, Stage.CHIP_RUB, Stage.UNMASK})
@@ -44,7 +45,9 @@ def move_steps(book: Book, at: ModelAt, ids: Collection[str], to: int) -> Edit:
     ahead = tuple(step for step in model.steps[:to] if step.id not in ids)
     behind = tuple(step for step in model.steps[to:] if step.id not in ids)
     steps = (*ahead, *moved, *behind)
-    name = f"{at.model}: move {', '.join(step.id for step in moved)}"
+    name = called(
+        "{model}: move {moved}", model=at.model, moved=", ".join(step.id for step in moved)
+    )
     if steps == model.steps:
         return Edit(name, book)
     project = project_of(book, at.project)
@@ -70,8 +73,11 @@ def move_models(book: Book, project: str, names: Collection[str], to: int) -> Ed
         behind = [one for one in old.models[to:] if one.name not in names]
         return replace(old, models=(*ahead, *moved, *behind))
 
-    word = ", ".join(one.name for one in project_of(book, project).models if one.name in names)
-    return Edit(f"{project}: move {word}", with_project(book, project, change))
+    moved = ", ".join(one.name for one in project_of(book, project).models if one.name in names)
+    return Edit(
+        called("{project}: move {moved}", project=project, moved=moved),
+        with_project(book, project, change),
+    )
 
 
 def demand_gates(book: Book, changed: Book, project: Project, model: Model) -> None:
@@ -90,7 +96,10 @@ def demand_gates(book: Book, changed: Book, project: Project, model: Model) -> N
         crossed = was[first] < was[then] and now[first] > now[then]
         if crossed and _binds(gate, steps):
             why = _why(gate, steps[then])
-            raise Refused("", f"“{then}” must stay behind “{first}”: {why}")
+            raise Refused(
+                "",
+                say("“{then}” must stay behind “{first}”: {why}", then=then, first=first, why=why),
+            )
     _demand_done_first(changed, project, other, now, was)
     check_acyclic(changed)
     _demand_placeable(book, changed, project, model, other)
@@ -113,8 +122,8 @@ def _binds(gate: PassGate, steps: dict[str, Step]) -> bool:
 
 def _why(gate: PassGate, then: Step) -> str:
     if gate.before.step in [one.after for one in then.gates]:
-        return "its gate counts from there"
-    return "it waits for that" if gate.before.step in then.after else gate.why
+        return say("its gate counts from there")
+    return say("it waits for that") if gate.before.step in then.after else gate.why
 
 
 def _demand_done_first(
@@ -125,7 +134,10 @@ def _demand_done_first(
         if was[first] < was[then] or not logged(project, other.name, then):
             continue
         if now[first] < now[then] and not logged(project, other.name, first):
-            raise Refused("", f"“{then}” has been done on these places; nothing goes under it now")
+            raise Refused(
+                "",
+                say("“{then}” has been done on these places; nothing goes under it now", then=then),
+            )
 
 
 def _demand_placeable(
@@ -135,7 +147,9 @@ def _demand_placeable(
     known = {key.step for key in before}
     for key, why in blocked(changed, other, expand_model(project.name, other)).items():
         if key.step not in known:
-            raise Refused("", f"“{key.step}” could not be done there: {why}")
+            raise Refused(
+                "", say("“{step}” could not be done there: {why}", step=key.step, why=why)
+            )
     never = {one.key for one in _never(book, project.name, model)}
     for finding in _never(changed, project.name, other):
         if finding.key not in never:

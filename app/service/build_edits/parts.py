@@ -28,6 +28,7 @@ from planner.layers.edits import kept
 from planner.values.book import Book
 from planner.values.model import Model, Part, Place
 from planner.values.refusal import Refused
+from planner.values.said import called, say
 from planner.values.step import Minutes, Stage, Step, Tool
 
 GLUING = Minutes(fixed=5)  # assumed; the person says better
@@ -36,7 +37,7 @@ GLUING = Minutes(fixed=5)  # assumed; the person says better
 def add_part(book: Book, at: ModelAt, part: Part) -> Edit:
     """Add a part to a model."""
     changed = with_model(book, at, lambda model: replace(model, parts=(*model.parts, part)))
-    return Edit(f"{at.model}: add {part.name}", changed)
+    return Edit(called("{model}: add {part}", model=at.model, part=part.name), changed)
 
 
 def set_part(book: Book, at: ModelAt, name: str, part: Part) -> Edit:
@@ -49,13 +50,18 @@ def set_part(book: Book, at: ModelAt, name: str, part: Part) -> Edit:
         parts = (part if one.name == part.name else one for one in model.parts)
         return replace(model, parts=tuple(parts))
 
-    return Edit(f"{at.model}: change {part.name}", with_model(book, at, change))
+    return Edit(
+        called("{model}: change {part}", model=at.model, part=part.name),
+        with_model(book, at, change),
+    )
 
 
 def add_place(book: Book, at: ModelAt, part: str, place: Place) -> Edit:
     """Add a place to a part; steps on the whole part reach it at once."""
     changed = _with_part(book, at, part, lambda one: replace(one, places=(*one.places, place)))
-    return Edit(f"{at.model}: add {part}/{place.name}", changed)
+    return Edit(
+        called("{model}: add {part}/{place}", model=at.model, part=part, place=place.name), changed
+    )
 
 
 def set_place(book: Book, at: ModelAt, part: str, name: str, place: Place) -> Edit:
@@ -68,7 +74,10 @@ def set_place(book: Book, at: ModelAt, part: str, name: str, place: Place) -> Ed
         places = (place if each.name == place.name else each for each in one.places)
         return replace(one, places=tuple(places))
 
-    return Edit(f"{at.model}: change {part}/{place.name}", _with_part(book, at, part, change))
+    return Edit(
+        called("{model}: change {part}/{place}", model=at.model, part=part, place=place.name),
+        _with_part(book, at, part, change),
+    )
 
 
 def remove_places(book: Book, at: ModelAt, names: Collection[str]) -> Edit:
@@ -90,12 +99,17 @@ def remove_places(book: Book, at: ModelAt, names: Collection[str]) -> Edit:
         if left:
             parts.append(part if left == part.places else replace(part, places=left))
     if not parts:
-        raise Refused("parts", f"{at.model} would have no part left; remove the model instead")
+        raise Refused(
+            "parts",
+            say("{model} would have no part left; remove the model instead", model=at.model),
+        )
     steps = [step for one in model.steps if (step := _left(model, one, gone))]
     lost = {step.id for step in model.steps} - {step.id for step in steps}
     for name in lost:
         if logged(project_of(book, at.project), at.model, name):
-            raise Refused("", f"“{name}” worked on nothing else and stands in the logbook")
+            raise Refused(
+                "", say("“{name}” worked on nothing else and stands in the logbook", name=name)
+            )
     untied = tuple(waits(step, lambda name: () if name in lost else (name,)) for step in steps)
     changed = with_model(
         book,
@@ -103,7 +117,7 @@ def remove_places(book: Book, at: ModelAt, names: Collection[str]) -> Edit:
         lambda one: replace(one, parts=tuple(parts), steps=untied),
         lambda project: without_pins(project, at.model, lost),
     )
-    return Edit(f"{at.model}: remove {', '.join(names)}", changed)
+    return Edit(called("{model}: remove {names}", model=at.model, names=", ".join(names)), changed)
 
 
 def paint_apart(book: Book, at: ModelAt, part: str, place: str) -> Edit:
@@ -115,7 +129,12 @@ def paint_apart(book: Book, at: ModelAt, part: str, place: str) -> Edit:
     old = part_of(model, part)
     taken = next((one for one in old.places if one.name == place), None)
     if taken is None or len(old.places) < 2:
-        raise Refused("places", f"{part} has no place beside others that is called “{place}”")
+        raise Refused(
+            "places",
+            say(
+                "{part} has no place beside others that is called “{place}”", part=part, place=place
+            ),
+        )
     name = fresh_name(place, [one.name for one in model.parts])
     new = replace(old, name=name, places=(taken,))
     rest = replace(old, places=tuple(one for one in old.places if one is not taken))
@@ -140,7 +159,7 @@ def paint_apart(book: Book, at: ModelAt, part: str, place: str) -> Edit:
         change,
         lambda project: follow_ticks(project, at.model, lambda tick: follow(tick)[-1]),
     )
-    return Edit(f"{at.model}: paint {name} apart", changed)
+    return Edit(called("{model}: paint {name} apart", model=at.model, name=name), changed)
 
 
 def glue_first(book: Book, at: ModelAt, first: str, second: str) -> Edit:
@@ -196,7 +215,9 @@ def _united(
     left, gone = steps
     for name in gone:
         if logged(project_of(book, at.project), at.model, name):
-            raise Refused("", f"“{name}” stands in the logbook; they were joined as parts")
+            raise Refused(
+                "", say("“{name}” stands in the logbook; they were joined as parts", name=name)
+            )
     untied = tuple(waits(step, lambda name: () if name in gone else (name,)) for step in left)
 
     def change(model: Model) -> Model:
@@ -213,7 +234,15 @@ def _united(
         change,
         lambda project: follow_ticks(without_pins(project, at.model, gone), at.model, follow),
     )
-    return Edit(f"{at.model}: glue {second} to {united.name} first", changed)
+    return Edit(
+        called(
+            "{model}: glue {second} to {united} first",
+            model=at.model,
+            second=second,
+            united=united.name,
+        ),
+        changed,
+    )
 
 
 def join_parts(book: Book, at: ModelAt, parts: Collection[str], to: int | None = None) -> Edit:
@@ -225,7 +254,9 @@ def join_parts(book: Book, at: ModelAt, parts: Collection[str], to: int | None =
         where = len(one.steps) if to is None else to
         return replace(one, steps=(*one.steps[:where], step, *one.steps[where:]))
 
-    return Edit(f"{at.model}: {step.id}", with_model(book, at, change))
+    return Edit(
+        called("{model}: {step}", model=at.model, step=step.id), with_model(book, at, change)
+    )
 
 
 def _joining(model: Model, parts: tuple[str, ...]) -> Step:
@@ -243,7 +274,9 @@ def _places(model: Model, name: str) -> tuple[str, ...]:
     try:
         return model.places(name)
     except KeyError:
-        raise Refused("places", f"{model.name} has no place called “{name}”") from None
+        raise Refused(
+            "places", say("{model} has no place called “{name}”", model=model.name, name=name)
+        ) from None
 
 
 def _left(model: Model, step: Step, gone: set[str]) -> Step | None:

@@ -24,6 +24,7 @@ from planner.values.coating import GLUES, THINNERS
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
+from planner.values.said import called, row, say
 from planner.values.step import LAYS_NO_FILM, Application, Minutes, Stage, Step, Tool
 
 A_QUARTER = Minutes(fixed=5, per_part=5)  # assumed; the person says better
@@ -56,7 +57,9 @@ def add_step(book: Book, at: ModelAt, step: Step, to: int | None = None) -> Edit
         where = len(model.steps) if to is None else to
         return replace(model, steps=(*model.steps[:where], step, *model.steps[where:]))
 
-    return Edit(f"{at.model}: add {step.id}", with_model(book, at, change))
+    return Edit(
+        called("{model}: add {step}", model=at.model, step=step.id), with_model(book, at, change)
+    )
 
 
 def set_step(book: Book, at: StepAt, step: Step) -> Edit:
@@ -70,7 +73,10 @@ def set_step(book: Book, at: StepAt, step: Step) -> Edit:
             model, steps=tuple(step if one.id == step.id else one for one in model.steps)
         )
 
-    return Edit(f"{at.model}: change {step.id}", with_model(book, at.home, change))
+    return Edit(
+        called("{model}: change {step}", model=at.model, step=step.id),
+        with_model(book, at.home, change),
+    )
 
 
 def set_title(book: Book, at: StepAt, title: str) -> Edit:
@@ -95,9 +101,16 @@ def remove_steps(book: Book, spots: Iterable[StepAt]) -> Edit:
         for name in ids:
             step_of(model, name)
             if logged(project, at.model, name):
-                raise Refused("", f"“{name}” of {at.model} stands in the logbook, so it stays")
+                raise Refused(
+                    "",
+                    say(
+                        "“{name}” of {model} stands in the logbook, so it stays",
+                        name=name,
+                        model=at.model,
+                    ),
+                )
         book = _without(book, at, ids)
-    return Edit(f"remove {_listed(gone)}", book)
+    return Edit(called("remove {listed}", listed=_listed(gone)), book)
 
 
 def _without(book: Book, at: ModelAt, ids: Collection[str]) -> Book:
@@ -123,7 +136,9 @@ def split_places(book: Book, at: StepAt, places: Collection[str]) -> Edit:
     project, model = project_of(book, at.project), model_of(book, at.home)
     step = step_of(model, at.step)
     if logged(project, at.model, at.step):
-        raise Refused("", f"“{at.step}” stands in the logbook; it can no longer be split")
+        raise Refused(
+            "", say("“{step}” stands in the logbook; it can no longer be split", step=at.step)
+        )
     one = kept(model, step, lambda place: place not in places)
     two = kept(model, step, lambda place: place in places)
     if one is None or two is None:
@@ -150,7 +165,10 @@ def split_places(book: Book, at: StepAt, places: Collection[str]) -> Edit:
         left = (pin for pin in old.pins if _fits(pin, at, one))
         return replace(old, pins=(*left, *more))
 
-    return Edit(f"{at.model}: split {at.step}", with_model(book, at.home, change, pinned))
+    return Edit(
+        called("{model}: split {step}", model=at.model, step=at.step),
+        with_model(book, at.home, change, pinned),
+    )
 
 
 def _fits(pin: object, at: StepAt, step: Step) -> bool:
@@ -216,7 +234,14 @@ def copy_steps(book: Book, copied: Copied, targets: Iterable[ModelAt]) -> Edit:
             ),
         )
         names.append(at.model)
-    return Edit(f"copy {', '.join(step.id for step in steps)} to {', '.join(names)}", book)
+    return Edit(
+        called(
+            "copy {steps} to {names}",
+            steps=", ".join(step.id for step in steps),
+            names=", ".join(names),
+        ),
+        book,
+    )
 
 
 def _behind(source: Model, target: Model, first: str) -> int:
@@ -244,8 +269,13 @@ def _fitted(steps: list[Step], target: Model) -> list[Step]:
             if gate.after not in known:
                 raise Refused(
                     "",
-                    f"“{step.id}” has a gate that counts from “{gate.after}”, "
-                    f"which {target.name} lacks; copy both",
+                    say(
+                        "“{step}” has a gate that counts from “{after}”, which {target} "
+                        "lacks; copy both",
+                        step=step.id,
+                        after=gate.after,
+                        target=target.name,
+                    ),
                 )
         new = waits(step, lambda name: (known[name],) if name in known else ())
         fitted.append(replace(_placed(new, target), id=ids[step.id]))
@@ -268,9 +298,23 @@ def _placed(step: Step, target: Model) -> Step:
     touches = tuple(name for name in step.touches if there(name))
     if bool(step.applications) != bool(applications) or not (applications or touches):
         wanted = ", ".join(step.references())
-        raise Refused("", f"{target.name} has none of the places of “{step.id}” ({wanted})")
+        raise Refused(
+            "",
+            say(
+                "{target} has none of the places of “{step}” ({wanted})",
+                target=target.name,
+                step=step.id,
+                wanted=wanted,
+            ),
+        )
     return replace(step, applications=applications, touches=touches)
 
 
 def _listed(gone: dict[ModelAt, set[str]]) -> str:
-    return "; ".join(f"{', '.join(sorted(ids))} of {at.model}" for at, ids in gone.items())
+    return row(
+        (
+            called("{ids} of {model}", ids=", ".join(sorted(ids)), model=at.model)
+            for at, ids in gone.items()
+        ),
+        "; ",
+    )
