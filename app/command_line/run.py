@@ -25,8 +25,10 @@ from app.service.planning import Unsound
 from planner.values.refusal import Refused
 
 OpenWindow = Callable[[Path | None, int | None], int]
-COMMANDS = ("demo", "plan", "tonight", "log", "pace", "check", "verify", "cure", "shop")
-COMMANDS += ("export", "import")  # each a module, imported when it is asked for
+COMMANDS = (  # each a module, imported when it is asked for
+    *("demo", "plan", "tonight", "log", "pace", "check", "verify", "cure", "shop"),
+    *("export", "import"),
+)
 INTERRUPTED = 130
 
 DESCRIPTION = """\

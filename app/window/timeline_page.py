@@ -72,6 +72,8 @@ class TimelinePage(QWidget):
         self._list_later.setInterval(0)
         self._list_later.timeout.connect(self._show_list)
         self._connect()
+        if session.last_change is not None:  # before this page was made
+            self._changed(session.last_change)
 
     def _make_tree(self) -> QTreeView:
         tree = QTreeView()

@@ -11,7 +11,7 @@ from small_book import NOW, PROJECT, small_book
 
 from app.service import edits
 from app.service.planning import Stopped, Unsound
-from app.window import session as module
+from app.window import replanning as module
 from app.window.picture import Change, Picture, picture_of
 from app.window.session import Session
 from planner.schedule.judge.verdict import Verdict, Violation
