@@ -14,6 +14,7 @@ from datetime import date
 from app.service.build_edits.models import bare_model
 from app.service.edits import WEEKDAYS, Edit
 from app.service.sequences import give_sequence
+from app.service.warm_box import WARM_BOX, offered
 from planner.sequences.choosing import complete, without_airbrush
 from planner.sequences.given import sequence_named
 from planner.values.bench_time import Recurring
@@ -22,15 +23,10 @@ from planner.values.gear import Airbrush, Gear
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
-from planner.values.room import AirPoint, Location
+from planner.values.room import AirPoint
 from planner.values.said import called, say
 
 HANDLE = "handle"
-WARM_BOX = Location(  # a warm box of the trade: common practice, no source
-    name="warm box",
-    drying_places=2,
-    workdays=(AirPoint(at="00:00", temperature_c=35, humidity_pct=30),),
-)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -88,6 +84,8 @@ def begin(book: Book, answers: Answers, today: date) -> Edit:
         book = replace(book, projects=(*book.projects, project))
         for vehicle in _alike(answers.vehicles):
             book = _given(book, answers, vehicle)
+        if answers.warm_box:
+            book = offered(book, answers.project)
     except Refused as refused:
         raise refused.under("vehicles") from refused
     return Edit(called("begin {project}", project=answers.project), book)

@@ -65,7 +65,10 @@ class FirstRun(QWidget):
         self.humidity.setSuffix(tr(" % RH"))
         self.airbrush.setChecked(True)
         self.warm_box.setToolTip(
-            tr("It becomes a place where films dry; Build says which do so, What if tries it")
+            tr(
+                "Oil, enamel and clear coats may dry in it, where the plan gains by it; "
+                "at most 40 °C, and try a scrap of the same plastic first"
+            )
         )
         self.airbrush.setToolTip(tr("Without one, sequences take brush or spray can instead"))
         self.plan.setToolTip(tr("Ctrl+Enter, from anywhere here"))

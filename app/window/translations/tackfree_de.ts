@@ -255,6 +255,14 @@
    <translation>Danach, {time}: {job}</translation>
   </message>
   <message>
+   <source>{length} until then: A shows what else is ready</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{length} left to put away: the closing check is C</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>1–{n}</source>
    <translation>1–{n}</translation>
   </message>
@@ -1781,8 +1789,8 @@
    <translation> % r. F.</translation>
   </message>
   <message>
-   <source>It becomes a place where films dry; Build says which do so, What if tries it</source>
-   <translation>Sie wird ein Ort, an dem Filme trocknen; unter „Bauplan“ steht, welche es tun, unter „Was wäre, wenn“ lässt es sich ausprobieren</translation>
+   <source>Oil, enamel and clear coats may dry in it, where the plan gains by it; at most 40 °C, and try a scrap of the same plastic first</source>
+   <translation>Öl, Email und Klarlacke dürfen darin trocknen, wo der Plan dadurch gewinnt; höchstens 40 °C, und zuerst einen Rest desselben Kunststoffs versuchen</translation>
   </message>
   <message>
    <source>Without one, sequences take brush or spray can instead</source>
@@ -7051,6 +7059,202 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{name} lies with the other side up; turn it first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{place} is still masked; unmask it first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{place} is painted; scrape it, for glue needs a bare face</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>needs {needed} drying places, but {location} has {drying_places}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>waits for {step}, which has no place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>has no place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>there is no more bench time; add an evening</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what {step} laid never gets there in this air: {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the window after {step} closes before it can be done</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>its pin leaves no room; move or remove the pin</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>needs two people, and no stretch of bench time has a helper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no stretch of bench time takes its {minutes} minutes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing is left to do</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wet films take {energy} place-minutes of {places} places in {location}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no plan places more than all</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no project can finish earlier than its waits allow</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>sprayed minutes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>minutes of work and set-up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{total} {what} from {at:%a %d %b} on fill the bench time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {step} cannot be earlier</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {step} ends a chain of {steps} passes; its longest wait is {hours} h {minutes:02d} min after {earlier}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot hold together: {what}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {step}: {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>change the order of the steps</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{pilot} goes first in {project}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>let the other models begin before it is finished</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project} does not begin before {begins}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>let it begin earlier</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {step} (coat {coat})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{what} is wished for {on}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{what} is wished no earlier than {not_before:%Y-%m-%d %H:%M}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{what} is wished in one stretch with {beside}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{what} is wished for {start:%Y-%m-%d %H:%M} to {end:%H:%M}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>move or drop this wish</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {step} within the window after {after}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>widen the window, or do less before it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {step} is marked {words}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>take the mark off</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {step} needs two people</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>do it alone, or ask a helper in</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>quiet hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>spray earlier, or allow noise for once</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>daylight hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>work by lamp, or on another day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no bench time on {days}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>find an hour on one of these days</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the bench time there is</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add a stretch, or make one longer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>must be as many as the durations</source>
    <translation type="unfinished" />
   </message>
@@ -7060,6 +7264,14 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>needs one per resource</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no way to share the passes out over fewer stretches of bench time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no way to share the passes out does with less</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7463,7 +7675,23 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>cannot take back "{edit}"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot undo "{edit}"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot redo "{edit}"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>is there already; choose another name for the backup</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be written ({problem})</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7499,7 +7727,27 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>was written by a newer Tackfree (version {version}; this one knows {newest}); update the program first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>must be an object {"tackfree": 1, ...}; this is no exchange file</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is missing; an exchange file begins with {{"tackfree": {newest}}}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is version {tackfree}, made by a newer Tackfree; this one reads up to version {newest}, so update it first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is no version there has been; use {newest}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be read ({why}); check the path</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7508,6 +7756,14 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>is no image; give a JPEG, PNG, WebP, HEIC, TIFF, GIF or BMP</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{name}" is no kept photo</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the photo cannot be kept there ({why})</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7523,7 +7779,27 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>a date such as 2031-05-31</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a time with its zone, such as 2031-05-31T19:30:00+02:00</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is larger than {most} MB; split it into several projects</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is not UTF-8 text (byte {start}); save it as UTF-8</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>is empty; it must hold a JSON object</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is not JSON ({msg})</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7539,7 +7815,23 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>is {found}, but must be {wanted}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>has more than {most} entries</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>field</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is missing; it must be {wanted}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is longer than {most} characters</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7547,11 +7839,163 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>"{raw}" is not {words}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{sentence}; use one of: {words}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>text</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the number {number}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a list</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>an object</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a whole number</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a number</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a whole number of {unit}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a number of {unit}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>true or false</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>an object {...}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a list [...]</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be written: the disk is full; nothing was changed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be written: the file or its folder is read-only</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is being written by another program; try again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be read or written: the disk reports an error</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be opened: look whether its folder is there and may be written</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be opened: no permission</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be used ({reason})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is damaged ({words}); restore a backup of it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{trouble}: work of its project was logged since; take those facts back first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{trouble}: {problem}; take back what was logged since</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add bench time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add quiet hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add daylight hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>change bench time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>change quiet hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>change daylight hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>remove bench time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>remove quiet hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>remove daylight hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>names no day; choose at least one</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>away on {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>away {first} to {last}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>back on {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>back {first} to {last}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>extra bench time {start:%Y-%m-%d %H:%M}–{end:%H:%M}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>lies before the first day; swap the two</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>makes {count} days; {most} at a time are the most</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7563,11 +8007,215 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>cannot be written ({strerror})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: try the parts together first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>change 1 step</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>change {count} steps</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>begin {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: add {model}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model} again as {names}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} stands in the logbook; it stays, or the project goes as well</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project} would have no model left; remove the project instead</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: remove {names}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: scale {scale}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: real size</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: {pilot} first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: no vehicle first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: note</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: not before {begins}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: begins at once</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{old} is now {new}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model} is now {new}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {step} is now {new}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {old} is now {new}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: {part}/{old} is now {part}/{new}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>part</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{model}: move {moved}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: move {moved}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>“{then}” must stay behind “{first}”: {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>its gate counts from there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>it waits for that</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>“{then}” has been done on these places; nothing goes under it now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>“{step}” could not be done there: {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: add {part}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: change {part}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: add {part}/{place}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: change {part}/{place}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model} would have no part left; remove the model instead</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>“{name}” worked on nothing else and stands in the logbook</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: remove {names}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{part} has no place beside others that is called “{place}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: paint {name} apart</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>“{name}” stands in the logbook; they were joined as parts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: glue {second} to {united} first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model} has no place called “{name}”</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: add {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: change {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>“{name}” of {model} stands in the logbook, so it stays</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>remove {listed}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>“{step}” stands in the logbook; it can no longer be split</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>choose some of the step's places, not all and not none</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}: split {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>copy {steps} to {names}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>“{step}” has a gate that counts from “{after}”, which {target} lacks; copy both</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{target} has none of the places of “{step}” ({wanted})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{ids} of {model}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7583,7 +8231,63 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>"{text}" is not a time; write it as 2031-05-31T19:30+02:00</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{what}; there are {known}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>demo</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the folder {folder} is missing; install Tackfree again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>air of {where}: {temperature_c:g} °C, {humidity_pct:g} %</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>reading: {temperature_c:g} °C, {humidity_pct:g} %</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>bench time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no bench time {start:%Y-%m-%d %H:%M}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{minutes} min from now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: finish by {target}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: no date</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: weight {weight}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: active</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: set aside</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>remove {project}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7595,7 +8299,39 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>begin {project}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{text}" are no hours; write them as 19:30-21:30 or 20-22</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{text}" is not two numbers; type temperature and humidity, as 21.5 48</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>airbrush {airbrush}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add airbrush {airbrush}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>remove airbrush {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>airbrush</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>skipped: {work}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{step}" coat {coat} has laid no film yet</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7603,7 +8339,43 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{state}: {work}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>not {state} yet: {work}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{word}: {work}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ran out: {bottle}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>leftover mix {name}: {ml:g} ml, made {made:%Y-%m-%d}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>buy {bottle} ({bottle_ml:g} ml a bottle)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>is no bench time; there is nothing to stop</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>stopped for tonight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{minutes} min more at the bench</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>evening lost: {on}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7611,7 +8383,95 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>note: {work}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>looked at: {work}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{step} coat {coat}, {model}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is {coat}, but coat {before} of "{step}" is not begun; log that first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>begun</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>done</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{word}: {project}/{model}/{step}#{coat}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{step}" coat {coat} stands in the logbook already</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ticked</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>not ticked</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{word}: {model}/{step}, {place}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>an entry stays with its coat; take it back and log the other</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>logbook corrected: {model}/{step}#{coat}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>photo</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>note</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{word}: {model}/{step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>taken back: {project}/{model}/{step}#{coat}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>partly done: {model}/{step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{new}" is taken as well; choose another name</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the logbook has no minutes of "{stage}" by {tool} yet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>minutes of {stage} by {tool}: × {factor:g}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no film of "{coating}" was looked at yet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>drying of {coating}: × {factor:g}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7619,7 +8479,63 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>pace: {n} lessons applied</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>pin {name} to {start:%a %Y-%m-%d %H:%M}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} not before {at:%a %Y-%m-%d %H:%M}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{work} together with {other}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>unpin {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>take back a wish: {step}, {model}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add {location}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>change {was}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>rename {was} to {location}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>is the only place; films must dry somewhere</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{user} dries there; let it dry elsewhere first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>remove {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>usual place: {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>room of {volume_m3:g} m³</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{id}" cannot stand there: {refused}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -7627,11 +8543,171 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{n} models</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>give {name} to {whom}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>save {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>duplicate {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>change {sequence}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>take over {name} for {count}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model} goes its own way</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{n} models go their own way</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the stock has no "{coating}" for "{colour}"; choose another</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{name}" is taken; give it another name</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{name}" comes with the program; duplicate it and change the copy</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>was not drawn in {seconds} s; try again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>it ended with status {number}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be drawn: {last}; the README names the libraries that Qt needs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>nothing was bought</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>buy {n} things on the list</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"#{number}" is no coat; write model/step#2</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{text}" names no step; write it as model/step</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>several steps are called so; say {several}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>count {name}: {ml:g} ml</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>buy 1 bottle of {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>buy {bottles} bottles of {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>spare margin {percent:g} %</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add {coating}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>coating {coating}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add mix {mix}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>mix {mix}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>remove mix {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>count {name}: {amount:g} {unit}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>buy {amount:g} {unit} of {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>throw away {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{name}" is taken; choose another name</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{name}" is used here; replace it there first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{name}" is used here and in {n} more places; replace it there first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing with the stage "{stage}" is left to do there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nothing with the stage "{stage}" would dry elsewhere</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>"{location}" is there already</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>changes nothing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: {model} first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: all models together</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what counts: {word} first</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -8773,26 +9849,6 @@ Quelle: {source}</translation>
    <translation>fertig {time}, {length} Reserve bis zum Ende von {date}</translation>
   </message>
   <message>
-   <source>Wet, safe under a cover: {parts}</source>
-   <translation>Nass, unter einer Abdeckung sicher: {parts}</translation>
-  </message>
-  <message>
-   <source>Loose parts are back in their box</source>
-   <translation>Lose Teile sind wieder in ihrer Schachtel</translation>
-  </message>
-  <message>
-   <source>{airbrush} is clean; it held {coating}</source>
-   <translation>{airbrush} ist sauber; darin war {coating}</translation>
-  </message>
-  <message>
-   <source>Bottles are closed, brushes rinsed</source>
-   <translation>Flaschen sind zu, Pinsel ausgewaschen</translation>
-  </message>
-  <message>
-   <source>Oily rags lie flat outdoors, or under water in a closed metal can</source>
-   <translation>Ölige Lappen liegen ausgebreitet im Freien oder unter Wasser in einer geschlossenen Blechdose</translation>
-  </message>
-  <message>
    <source>{work} closes {time}, before the next bench time</source>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
   </message>
@@ -8809,36 +9865,12 @@ Quelle: {source}</translation>
    <translation>{work} trocknet bis {time}</translation>
   </message>
   <message>
-   <source>Look for silvering: {work}</source>
-   <translation>Auf Silbern prüfen: {work}</translation>
-  </message>
-  <message>
    <source>the book was changed elsewhere since; use the logbook or undo</source>
    <translation>das Buch wurde seither anderswo geändert; nehmen Sie das Logbuch oder „Rückgängig“</translation>
   </message>
   <message>
    <source>“{deed}” could not be taken back</source>
    <translation>„{deed}“ ließ sich nicht zurücknehmen</translation>
-  </message>
-  <message>
-   <source>wet</source>
-   <translation>nass</translation>
-  </message>
-  <message>
-   <source>✓ {places}: {coating} is {state}</source>
-   <translation>✓ {places}: {coating} ist {state}</translation>
-  </message>
-  <message>
-   <source>○ {places}: {coating} is only {state}</source>
-   <translation>○ {places}: {coating} ist erst {state}</translation>
-  </message>
-  <message>
-   <source>, dry-through never in this air</source>
-   <translation>, durchgetrocknet nie in dieser Luft</translation>
-  </message>
-  <message>
-   <source>, dry-through {time}</source>
-   <translation>, durchgetrocknet {time}</translation>
   </message>
   <message>
    <source>Ready for {work}?</source>
@@ -8859,10 +9891,6 @@ Quelle: {source}</translation>
   <message>
    <source>closing check</source>
    <translation>Schlusskontrolle</translation>
-  </message>
-  <message>
-   <source>{parts} · from {time}, {length}</source>
-   <translation>{parts} · ab {time}, {length}</translation>
   </message>
   <message>
    <source>Nothing else is ready in this stretch.</source>
@@ -9037,6 +10065,10 @@ Quelle: {source}</translation>
    <translation>Fenster verpasst</translation>
   </message>
   <message>
+   <source>had a look</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>another job</source>
    <translation>andere Arbeit</translation>
   </message>
@@ -9077,6 +10109,34 @@ Quelle: {source}</translation>
    <translation>Leertaste</translation>
   </message>
   <message>
+   <source>As it should be</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Something is wrong</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>choose how to mend it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Type what is to be seen</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Have a look</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>What is to be seen?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>type, then Enter</source>
+   <translation>tippen, dann Enter</translation>
+  </message>
+  <message>
    <source>it looks good without</source>
    <translation>es sieht ohne gut aus</translation>
   </message>
@@ -9111,10 +10171,6 @@ Quelle: {source}</translation>
   <message>
    <source>Why leave it out?</source>
    <translation>Warum weglassen?</translation>
-  </message>
-  <message>
-   <source>type, then Enter</source>
-   <translation>tippen, dann Enter</translation>
   </message>
   <message>
    <source>{film}, {model}</source>
@@ -9359,6 +10415,122 @@ Quelle: {source}</translation>
   <message>
    <source>two people</source>
    <translation>zwei Personen</translation>
+  </message>
+  <message>
+   <source>how it has come out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>dull enough to be wiped back?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tide marks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>frosting, dust, runs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>bubbles and lifted edges</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>silvery shine under the decals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{work} ({parts}): {sign}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Have a look now: {what}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Have a look {time}: {what}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It smells: air the room, well before others go to bed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It is noisy: quiet hours begin at {time}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It is noisy: think of who sleeps.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It needs daylight.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>All its coats belong into this evening.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It goes on alone; nothing else fits meanwhile.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{work}, {length}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It goes on alone; meanwhile: {others}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{parts} · from {time}, {length}</source>
+   <translation>{parts} · ab {time}, {length}</translation>
+  </message>
+  <message>
+   <source>{told} · smells, with no time left to air</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wet</source>
+   <translation>nass</translation>
+  </message>
+  <message>
+   <source>✓ {places}: {coating} is {state}</source>
+   <translation>✓ {places}: {coating} ist {state}</translation>
+  </message>
+  <message>
+   <source>○ {places}: {coating} is only {state}</source>
+   <translation>○ {places}: {coating} ist erst {state}</translation>
+  </message>
+  <message>
+   <source>{told}, dry-through never in this air</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{told}, dry-through {time}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Wet, safe under a cover: {parts}</source>
+   <translation>Nass, unter einer Abdeckung sicher: {parts}</translation>
+  </message>
+  <message>
+   <source>{airbrush} is clean; it held {coating}</source>
+   <translation>{airbrush} ist sauber; darin war {coating}</translation>
+  </message>
+  <message>
+   <source>Loose parts are back in their box</source>
+   <translation>Lose Teile sind wieder in ihrer Schachtel</translation>
+  </message>
+  <message>
+   <source>Bottles are closed, brushes rinsed</source>
+   <translation>Flaschen sind zu, Pinsel ausgewaschen</translation>
+  </message>
+  <message>
+   <source>Oily rags lie flat outdoors, or under water in a closed metal can</source>
+   <translation>Ölige Lappen liegen ausgebreitet im Freien oder unter Wasser in einer geschlossenen Blechdose</translation>
   </message>
   <message>
    <source>part</source>
@@ -10069,6 +11241,10 @@ Quelle: {source}</translation>
    <translation>A&amp;usrüstung</translation>
   </message>
   <message>
+   <source>planning failed; the program's log says where</source>
+   <translation>Die Planung ist gescheitert; das Protokoll des Programms sagt, wo</translation>
+  </message>
+  <message>
    <source>{state} {time}</source>
    <translation>{state} {time}</translation>
   </message>
@@ -10339,10 +11515,6 @@ Quelle: {source}</translation>
   <message>
    <source>no</source>
    <translation>nein</translation>
-  </message>
-  <message>
-   <source>planning failed; the program's log says where</source>
-   <translation>Die Planung ist gescheitert; das Protokoll des Programms sagt, wo</translation>
   </message>
   <message>
    <source>enough</source>

@@ -1,0 +1,77 @@
+"""The warm box of a first plan: which coats may dry in it.
+
+Alkyd enamel, oil and two-pack films take days, and a clear coat keeps tape,
+decals and washes waiting; these may go into the box, each only where the plan
+gains by it.  What dries within minutes stays on the bench.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from planner.values.book import Book
+from planner.values.coating import Family
+from planner.values.model import Material, Model
+from planner.values.project import Project
+from planner.values.room import AirPoint, Location
+from planner.values.step import Stage, Step
+
+WARM_BOX = Location(  # a warm box of the trade: common practice, no source
+    name="warm box",
+    drying_places=2,
+    workdays=(AirPoint(at="00:00", temperature_c=35, humidity_pct=30),),
+)
+HOTTEST_C = 40.0  # hard styrene keeps its shape; common practice, no source
+GAIN_C = 3.0  # a box that is hardly warmer than the room is of no use; assumed
+SLOW = frozenset({Family.ALKYD_ENAMEL, Family.ARTISTS_OIL, Family.TWO_PACK})
+
+
+def sane(book: Book, box: Location) -> bool:
+    """Tell whether a box is warmer than the bench, and never so warm that styrene may bend."""
+    most = max(point.temperature_c for point in _points(box))
+    bench = max(point.temperature_c for point in _points(book.room.locations[0]))
+    return bench + GAIN_C <= most <= HOTTEST_C
+
+
+def offered(book: Book, project: str) -> Book:
+    """Return the book with the box as another place for the slow coats of a project.
+
+    Without a box, or with one that is not `sane`, it is the same book.
+    """
+    box = next((one for one in book.room.locations if one.name == WARM_BOX.name), None)
+    if box is None or not sane(book, box):
+        return book
+    families = _families(book)
+
+    def changed(home: Project) -> Project:
+        if home.name != project:
+            return home
+        return replace(home, models=tuple(_model(one, box.name, families) for one in home.models))
+
+    return replace(book, projects=tuple(map(changed, book.projects)))
+
+
+def _model(model: Model, box: str, families: dict[str, Family]) -> Model:
+    if any(part.material is not Material.STYRENE for part in model.parts):
+        return model  # others soften earlier, and nobody was asked
+    return replace(model, steps=tuple(_step(one, box, families) for one in model.steps))
+
+
+def _step(step: Step, box: str, families: dict[str, Family]) -> Step:
+    slow = any(families.get(one.coating) in SLOW for one in step.applications)
+    clear = step.stage is Stage.VARNISH and bool(step.applications)
+    if not (slow or clear) or box in (step.dries_in, *step.or_in):
+        return step
+    return replace(step, or_in=(*step.or_in, box))
+
+
+def _families(book: Book) -> dict[str, Family]:
+    """Return the family of every coating, and of every mix by its first portion."""
+    found = {one.name: one.family for one in book.coatings}
+    for mix in book.mixes:
+        found[mix.name] = found[mix.portions[0].coating]
+    return found
+
+
+def _points(location: Location) -> tuple[AirPoint, ...]:
+    return (*location.workdays, *location.weekends)
