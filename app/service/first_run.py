@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import date
 
+from app.service.bench_time_edits import weekly_days
 from app.service.build_edits.models import bare_model
 from app.service.edits import WEEKDAYS, Edit
 from app.service.sequences import give_sequence
@@ -99,6 +100,26 @@ def options_for(book: Book, vehicle: Vehicle, *, airbrush: bool) -> tuple[str, .
     return without_airbrush(sequence, vehicle.options)
 
 
+def told_hours(book: Book) -> tuple[Hours, ...]:
+    """Return the bench time of a book as one would tell it; rules that are not weekly are left out.
+
+    Answers with these very hours leave its bench time as it is.
+    """
+    told = ((weekly_days(one), one) for one in book.bench_time.stretches)
+    return tuple(Hours(days=days, start=one.start, end=one.end) for days, one in told if days)
+
+
+def told_air(book: Book) -> tuple[float, float]:
+    """Return the air at the bench in two numbers [°C, % RH]: the mean of its workdays' points.
+
+    Answers with these very numbers leave its room as it is.
+    """
+    points = book.room.locations[0].workdays
+    warm = sum(point.temperature_c for point in points) / len(points)
+    damp = sum(point.humidity_pct for point in points) / len(points)
+    return round(warm, 1), float(round(damp))
+
+
 def read_hours(text: str) -> tuple[str, str]:
     """Read "19:30-21:30", "20-22" or "19.30 – 21" as two times of the clock.
 
@@ -121,7 +142,9 @@ def read_hours(text: str) -> tuple[str, str]:
     return f"{numbers[0]:02d}:{numbers[1]:02d}", f"{numbers[2]:02d}:{numbers[3]:02d}"
 
 
-def _timed(book: Book, hours: Iterable[Hours], today: date) -> Book:
+def _timed(book: Book, hours: tuple[Hours, ...], today: date) -> Book:
+    if hours == told_hours(book):
+        return book
     try:
         stretches = tuple(
             Recurring(
@@ -146,7 +169,9 @@ def _equipped(book: Book, answers: Answers) -> Book:
             humidity_pct=answers.humidity_pct,
         )
         first, *others = book.room.locations
-        locations = [replace(first, workdays=(air,), weekends=()), *others]
+        if (answers.temperature_c, answers.humidity_pct) != told_air(book):
+            first = replace(first, workdays=(air,), weekends=())
+        locations = [first, *others]
         if answers.warm_box and WARM_BOX.name not in [one.name for one in locations]:
             locations.append(WARM_BOX)
         room = replace(book.room, locations=tuple(locations))

@@ -108,6 +108,19 @@ class HoursField(QWidget):
         """Take the keys."""
         self.lines[0].days.setFocus()
 
+    def show_hours(self, hours: Iterable[Hours]) -> None:
+        """Begin with hours that are known already; with none there stay the usual ones."""
+        known = tuple(hours)
+        if not known:
+            return
+        for line in self.lines:
+            self._holder.removeWidget(line)
+            line.hide()
+            line.deleteLater()
+        self.lines = []
+        for one in known:
+            self._add(sorted(one.days)).hours.setText(f"{one.start}-{one.end}")
+
     def value(self) -> tuple[Hours, ...]:
         """Return every line with a day; `Refused` if hours cannot be read."""
         told = [line.value() for line in self.lines]

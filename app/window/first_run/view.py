@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from app.service.build_edits.advice import MOST_AT_ONCE
 from app.service.build_edits.names import fresh_name
-from app.service.first_run import Answers, Hours, begin
+from app.service.first_run import Answers, Hours, begin, told_air, told_hours
 from app.window import words
 from app.window.first_run.hours import HoursField
 from app.window.first_run.vehicles import VehiclesField
@@ -43,6 +43,7 @@ class FirstRun(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
+        self._known: object = None
         self.vehicles, self.hours = VehiclesField(), HoursField()
         self.temperature, self.humidity = QDoubleSpinBox(), QSpinBox()
         self.warm_box = QCheckBox(self.tr("I have a &warm box"))
@@ -127,8 +128,18 @@ class FirstRun(QWidget):
     def show_book(self) -> None:
         """Offer the sequences of the open book."""
         book = self._session.book
-        if book is not None:
-            self.vehicles.show_orders(every_sequence(book))
+        if book is None:
+            return
+        self.vehicles.show_orders(every_sequence(book))
+        known = (told_hours(book), told_air(book), bool(book.gear.airbrushes))
+        if known != self._known:  # what was typed stays until the book says something new
+            self._known = known
+            hours, (warm, damp), airbrush = known
+            self.hours.show_hours(hours)
+            self.temperature.setValue(warm)
+            self.humidity.setValue(round(damp))
+            self.airbrush.setChecked(airbrush)
+            self._say()
 
     def begin(self) -> None:
         """Take the keys where the first answer is typed."""

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
 
 from app.service.books import starter_book
-from app.service.first_run import Answers, Hours, Vehicle, begin, read_hours
+from app.service.first_run import Answers, Hours, Vehicle, begin, read_hours, told_air, told_hours
 from planner.values.refusal import Refused
+from planner.values.room import AirPoint
 
 TODAY = date(2031, 3, 3)
 
@@ -72,3 +74,21 @@ def test_what_was_there_stays() -> None:
     assert after.projects[0] is book.projects[0]
     assert after.gear == book.gear  # a project sprays with it
     assert [one.name for one in after.projects] == ["On the table", "More"]
+
+
+def test_hours_and_air_that_are_told_as_they_stand_leave_bench_time_and_room_as_they_are() -> None:
+    book = starter_book("UTC", TODAY)
+    course = (
+        AirPoint(at="06:00", temperature_c=16, humidity_pct=60),
+        AirPoint(at="18:00", temperature_c=22, humidity_pct=40),
+    )
+    bench = replace(book.room.locations[0], workdays=course, weekends=course[:1])
+    book = replace(book, room=replace(book.room, locations=(bench,)))
+    assert told_air(book) == (19.0, 50.0)  # by hand: the means of 16 and 22, of 60 and 40
+    assert told_hours(book) == (Hours(days=frozenset({1, 3}), start="19:30", end="21:30"),)
+    told = _answers(hours=told_hours(book), temperature_c=19.0, humidity_pct=50.0)
+    after = begin(book, told, date(2031, 5, 1)).book
+    assert after.room == book.room
+    assert after.bench_time == book.bench_time
+    warmer = begin(book, replace(told, temperature_c=25.0), TODAY).book
+    assert [one.temperature_c for one in warmer.room.locations[0].workdays] == [25.0]
