@@ -6,6 +6,7 @@ import os
 import tempfile
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import platformdirs
 
@@ -16,7 +17,9 @@ from planner.values.gear import Airbrush, Gear
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location, Room
 from planner.values.said import say
-from storage.bench_book import BenchBook
+
+if TYPE_CHECKING:
+    from storage.bench_book import BenchBook
 
 BOOK_NAME = "bench.tackfree"
 
@@ -39,6 +42,9 @@ def open_book(path: Path | None = None, *, create: bool = False) -> BenchBook:
     Refused
         If there is none, or the file is no bench book.
     """
+    # The database's library takes a good part of a start: not before there is a book to open.
+    from storage.bench_book import BenchBook  # noqa: PLC0415
+
     chosen = path or usual_path()
     if chosen.exists():
         return BenchBook.open(chosen)

@@ -1,4 +1,7 @@
-"""What the menu "Export" writes: asked for a name, done in the background, told when done."""
+"""What the menu "Export" writes: asked for a name, done in the background, told when done.
+
+What makes a file is imported when one is made: a start need not wait for it.
+"""
 
 from __future__ import annotations
 
@@ -10,20 +13,13 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
-from app.service import table
 from app.service.books import write_whole
-from app.service.calendar_file import calendar_bytes
-from app.service.document_html import html_of
-from app.service.document_markdown import markdown_of
-from app.service.exporting import export, export_sequence
-from app.service.record import build_record
 from app.service.sheet_file import Paper, sheet_bytes
 from app.window import words
 from app.window.picture import Picture
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
-from storage import photos
 
 log = logging.getLogger(__name__)
 
@@ -127,6 +123,8 @@ class Exports(QObject):
         """Write the evenings ahead; written over itself, a calendar is brought up to date."""
 
         def make(picture: Picture, origin: Path, path: Path) -> tuple[bytes, str]:
+            from app.service.calendar_file import calendar_bytes  # noqa: PLC0415
+
             last = path.read_bytes() if path.exists() else b""
             made = calendar_bytes(picture.book, picture.plan, picture.now, origin, last)
             return made.data, made.told()
@@ -148,18 +146,28 @@ class Exports(QObject):
         """Write the plan as comma-separated values."""
 
         def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
+            from app.service import table  # noqa: PLC0415
+
             return table.csv_bytes(picture.plan, picture.book), ""
 
         self._write_plan(self.tr("Table"), "plan.csv", make)
 
     def log_table(self) -> None:
         """Write the logbook as comma-separated values."""
-        self._write_book(self.tr("Table"), "logbook.csv", lambda book, _path: table.log_bytes(book))
+
+        def make(book: Book, _path: Path) -> bytes:
+            from app.service import table  # noqa: PLC0415
+
+            return table.log_bytes(book)
+
+        self._write_book(self.tr("Table"), "logbook.csv", make)
 
     def shopping_table(self) -> None:
         """Write what is needed and to be bought as comma-separated values."""
 
         def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
+            from app.service import table  # noqa: PLC0415
+
             return table.shopping_bytes(picture.book, picture.plan, picture.now), ""
 
         self._write_plan(self.tr("Table"), "shopping.csv", make)
@@ -169,6 +177,11 @@ class Exports(QObject):
         now, origin = self._session.now, self._session.path or Path()
 
         def make(book: Book, path: Path) -> bytes:
+            from app.service.document_html import html_of  # noqa: PLC0415
+            from app.service.document_markdown import markdown_of  # noqa: PLC0415
+            from app.service.record import build_record  # noqa: PLC0415
+            from storage import photos  # noqa: PLC0415
+
             record = build_record(book, now, photos.folder_of(origin), only=project)
             return markdown_of(record) if path.suffix.lower() == ".md" else html_of(record)
 
@@ -177,19 +190,23 @@ class Exports(QObject):
 
     def project(self, name: str) -> None:
         """Write one project as an exchange file."""
-        self._write_book(
-            self.tr("Project file"),
-            f"{_file_name(name)}.json",
-            lambda book, _path: export(book, (name,)),
-        )
+
+        def make(book: Book, _path: Path) -> bytes:
+            from app.service.exporting import export  # noqa: PLC0415
+
+            return export(book, (name,))
+
+        self._write_book(self.tr("Project file"), f"{_file_name(name)}.json", make)
 
     def sequence(self, name: str) -> None:
         """Write one sequence as an exchange file."""
-        self._write_book(
-            self.tr("Sequence file"),
-            f"{_file_name(name)}.json",
-            lambda book, _path: export_sequence(book, name),
-        )
+
+        def make(book: Book, _path: Path) -> bytes:
+            from app.service.exporting import export_sequence  # noqa: PLC0415
+
+            return export_sequence(book, name)
+
+        self._write_book(self.tr("Sequence file"), f"{_file_name(name)}.json", make)
 
     def _write_plan(
         self,

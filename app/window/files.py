@@ -1,25 +1,29 @@
-"""What the File menu does: new, open, import, export."""
+"""What the File menu does: new, open, import, export.
+
+What reads and writes files is imported when one is chosen: a start need not wait for it.
+"""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog, QWidget
 
-from app.service import books, demos
+from app.service import books
 from app.service.edits import Edit
-from app.service.exporting import export
-from app.service.importing import Household, import_file
 from app.window.dropping import Dropping
 from app.window.exports import Exports
-from app.window.import_dialog import ImportDialog
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
-from storage.exchange import Exchange, load
+
+if TYPE_CHECKING:
+    from app.window.import_dialog import ImportDialog
+    from storage.exchange import Exchange
 
 BOOKS = "*.tackfree"
 EXCHANGE = "*.json"
@@ -80,6 +84,9 @@ class Files(QObject):
 
     def import_path(self, path: Path) -> None:
         """Take an exchange file into the open book, asking what is unclear."""
+        from app.window.import_dialog import ImportDialog  # noqa: PLC0415
+        from storage.exchange import load  # noqa: PLC0415
+
         try:
             exchange = load(path.read_bytes())
         except OSError as problem:
@@ -98,6 +105,8 @@ class Files(QObject):
         dialog.open()
 
     def _take(self, exchange: Exchange, name: str, dialog: ImportDialog) -> None:
+        from app.service.importing import import_file  # noqa: PLC0415
+
         theirs, choices, names = dialog.choices()
 
         def taken(book: Book) -> Edit:
@@ -124,6 +133,8 @@ class Files(QObject):
 
     def export_to(self, path: Path) -> None:
         """Write the active projects, and what they need, as an exchange file."""
+        from app.service.exporting import export  # noqa: PLC0415
+
         book = self._session.book
         if book is None:
             return
@@ -137,6 +148,9 @@ class Files(QObject):
 
     def open_demo(self, name: str) -> None:
         """Take a demonstration project into the open book."""
+        from app.service import demos  # noqa: PLC0415
+        from app.service.importing import Household, import_file  # noqa: PLC0415
+
         now = self._session.now
 
         def taken(book: Book) -> Edit:
@@ -159,6 +173,8 @@ def brought_up(exchange: Exchange, now: int) -> Exchange:
 
     Whole weeks are added, so that weekdays stay what they were.
     """
+    from app.service import demos  # noqa: PLC0415
+
     book = exchange.book
     begins = demos.first_evening(book)
     weeks = -(-(now - begins) // (7 * 1440))

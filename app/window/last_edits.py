@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime
+from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import Qt
@@ -19,7 +20,9 @@ from PySide6.QtWidgets import (
 from app.window import words
 from app.window.labels import Message, text
 from app.window.session import Session
-from storage.bench_book import Entry
+
+if TYPE_CHECKING:
+    from storage.bench_book import Entry
 
 EDIT = Qt.ItemDataRole.UserRole
 MOST = 500  # edits that are listed; undo itself reaches further back
@@ -65,6 +68,9 @@ class LastEdits(QDialog):
         stacks = self._session.stacks()
         self.message.say("")
         self.list.clear()
+        if stacks is None:
+            self._mark()
+            return
         for entry in stacks.redo[-MOST:]:
             self._add(entry, undone=True)
         here = self.list.count()

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
@@ -18,7 +19,9 @@ from app.window.replanning import Replanning
 from planner.values.book import Book
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused
-from storage.bench_book import BenchBook, BookChanged, Stacks
+
+if TYPE_CHECKING:
+    from storage.bench_book import BenchBook, Stacks
 
 
 class Session(Replanning):
@@ -129,9 +132,9 @@ class Session(Replanning):
             store = self._store
             self._change(name, lambda: store.turn_to(edit))
 
-    def stacks(self) -> Stacks:
+    def stacks(self) -> Stacks | None:
         """Return the edits that can be undone and redone, the next one last."""
-        return self._store.stacks() if self._store else Stacks((), ())
+        return self._store.stacks() if self._store else None
 
     def latest_name(self) -> str:
         """Return the name of what `take_back` would take back, "" for nothing."""
@@ -203,6 +206,8 @@ class Session(Replanning):
         return logbook.planned_minutes(self._book, self._picture.plan, key)
 
     def _change(self, name: str, write: Callable[[], object], tried: Picture | None = None) -> bool:
+        from storage.bench_book import BookChanged  # noqa: PLC0415 - as of `books.open_book`
+
         store = self._store
         assert store is not None
         try:
