@@ -148,8 +148,9 @@ def plain(batch: Batch, now: int) -> Outcome:
     began = time.perf_counter()
     found = plain_greedy(batch)
     spent = time.perf_counter() - began
-    assert set_up_minutes(batch, found.starts) == found.setup
-    return _told("plain", batch, found.starts, now, [(spent, finish_of(batch, found.starts))])
+    assert not broken(batch, found.starts)
+    finish = finish_of(batch, found.starts)
+    return replace(_told("plain", batch, found.starts, now, [(spent, finish)]), setup=found.setup)
 
 
 class _Course(cp_model.CpSolverSolutionCallback):

@@ -90,6 +90,7 @@ def _line(
     head: Line, found: Outcome, first_ms: float | None = None, replan_ms: float | None = None
 ) -> Line:
     finish = min((one[2] for one in found.course), default=None)
+    timed = found.course and found.contender != "library"  # of which only the end is known
     marks = {
         f"at_{mark}": found.at(mark)
         for mark in MARKS
@@ -104,8 +105,8 @@ def _line(
         "finish_days": None if finish is None else finish / 1440,
         "evenings": found.evenings if found.course else None,
         "setup": found.setup if found.course else None,
-        "first_s": found.course[0][0] if found.course else None,
-        "close_s": found.close,
+        "first_s": found.course[0][0] if timed else None,
+        "close_s": found.close if timed else None,
         "proof_s": found.proof,
         "optimal_s": found.optimal,
         "note": found.note,

@@ -35,11 +35,12 @@ def read(paths: Iterable[str]) -> list[Line]:
 
 def table(lines: list[Line]) -> str:
     """Return the table as Markdown, and below it how some figures grow with size."""
-    groups: dict[tuple[int, str], dict[str, list[Line]]] = defaultdict(lambda: defaultdict(list))
+    groups: dict[tuple[bool, int, str], dict[str, list[Line]]]
+    groups = defaultdict(lambda: defaultdict(list))
     for line in lines:
-        groups[int(line["steps"]), line["batch"]][line["contender"]].append(line)
+        groups[not line["seed"], int(line["steps"]), line["batch"]][line["contender"]].append(line)
     rows = [HEAD, ("---",) * len(HEAD)]
-    for (_, batch), named in sorted(groups.items()):
+    for (_, _, batch), named in sorted(groups.items()):
         base = {line["seed"]: line for line in named.get("plain", [])}
         proven = {one["seed"]: one["bound"] for one in named.get("engine", [])}
         rows += [
