@@ -1,6 +1,7 @@
 """Everything the views show of one plan, computed together and then never changed.
 
-No Qt: a background thread makes it.
+No Qt: a background thread makes it.  What reads a part off a plan is imported
+when that part is first read: the window is painted before.
 """
 
 from __future__ import annotations
@@ -9,28 +10,30 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
+from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
-from app.service.moves import Move
-from app.service.planning import plan
-from app.window.timeline.content import Laid, Strip, strip_of
-from planner.air import dew_point_c
-from planner.bench import BenchCalendar
-from planner.cure import Cure
-from planner.graph.slack import Slack, slack
-from planner.layers.choices import Choice, choices
-from planner.layers.findings import Finding, find
-from planner.quantity import Shopping, shopping
-from planner.schedule.judge import Verdict
-from planner.tonight import RunSheet, run_sheet
-from planner.values.book import Book
-from planner.values.plan import Plan
+if TYPE_CHECKING:
+    from app.service.moves import Move
+    from app.window.timeline.content import Strip
+    from app.window.timeline.laid import Laid
+    from planner.bench import BenchCalendar
+    from planner.cure import Cure
+    from planner.evening.beside import Beside
+    from planner.graph.slack import Slack
+    from planner.layers.choices import Choice
+    from planner.layers.findings import Finding
+    from planner.quantity import Shopping
+    from planner.schedule.judge import Verdict
+    from planner.tonight import RunSheet
+    from planner.values.book import Book
+    from planner.values.plan import Plan
 
 
 class Part(StrEnum):
     """What of a picture a view shows."""
 
-    SHEET = "sheet"
+    SHEET = "tonight"
     LAID = "laid"
     STRIP = "strip"
     CURE = "cure"
@@ -73,17 +76,35 @@ class Picture:
     @cached_property
     def laid(self) -> Laid:
         """The plan laid out on a table."""
+        from app.window.timeline.laid import Laid  # noqa: PLC0415
+
         return Laid(self.book, self.plan, self.now, self.calendar, self.cure)
 
     @cached_property
     def strip(self) -> Strip:
         """What the timeline draws."""
+        from app.window.timeline.reading import strip_of  # noqa: PLC0415
+
         return strip_of(self.laid)
 
     @cached_property
     def sheet(self) -> RunSheet:
         """What Tonight shows."""
+        from planner.tonight import run_sheet  # noqa: PLC0415
+
         return run_sheet(self.book, self.plan, self.now)
+
+    @cached_property
+    def beside(self) -> Beside:
+        """What is to be known beside the run sheet."""
+        from planner.evening.beside import beside  # noqa: PLC0415
+
+        return beside(self.book, self.plan, self.sheet, self.cure)
+
+    @property
+    def tonight(self) -> tuple[RunSheet, Beside]:
+        """The run sheet and what is beside it."""
+        return self.sheet, self.beside
 
     @cached_property
     def air(self) -> RoomAir:
@@ -93,21 +114,29 @@ class Picture:
     @cached_property
     def findings(self) -> tuple[Finding, ...]:
         """What is unsound in the order of coats."""
+        from planner.layers.findings import find  # noqa: PLC0415
+
         return find(self.book)
 
     @cached_property
     def shopping(self) -> Shopping:
         """What the work left takes, against the stock."""
+        from planner.quantity import shopping  # noqa: PLC0415
+
         return shopping(self.book, self.plan, self.now)
 
     @cached_property
     def choices(self) -> tuple[Choice, ...]:
         """Edges of the working order on which practice is divided."""
+        from planner.layers.choices import choices  # noqa: PLC0415
+
         return choices(self.book)
 
     @cached_property
     def slacks(self) -> dict[str, Slack]:
         """How early each active project can be done, and what can wait, however much bench time."""
+        from planner.graph.slack import slack  # noqa: PLC0415
+
         return {
             project.name: slack(self.book, project, self.now, self.cure)
             for project in self.book.projects
@@ -151,11 +180,15 @@ def picture_of(
     Stopped
         If ``stop`` says so.
     """
+    from app.service.planning import plan  # noqa: PLC0415
+
     planned = plan(book, now, last=last, quick=quick, stop=stop)
     return Picture(planned.book, now, planned.plan, planned.verdict, planned.cure, planned.calendar)
 
 
 def _air(picture: Picture) -> RoomAir:
+    from planner.air import dew_point_c  # noqa: PLC0415
+
     usual = picture.book.room.locations[0]
     air = picture.cure.air(usual.name).at(picture.now)
     dew = dew_point_c(air.temperature_c, air.humidity_pct) if air.humidity_pct > 0 else None

@@ -8,7 +8,8 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import QCoreApplication
 
 from app.window import words
-from app.window.timeline.content import Laid, Piece
+from app.window.timeline.content import Piece
+from app.window.timeline.laid import Laid
 from planner.schedule.state import FOREVER
 from planner.values.plan import Cause, PassKey, Reason
 from planner.values.step import Bound

@@ -12,7 +12,9 @@ from app.service.sheet_file import Paper
 from app.window.sheet.entries import Fonts, entry_bands, heading_bands, section_bands
 from app.window.sheet.flow import SOFT, Flow, text_bands
 from app.window.sheet.strip_picture import of_evenings, picture_blocks
-from app.window.timeline.content import Laid, Strip, strip_of
+from app.window.timeline.content import Strip
+from app.window.timeline.laid import Laid
+from app.window.timeline.reading import strip_of
 from planner.bench import BenchCalendar
 from planner.cure import Cure
 from planner.values.book import Book

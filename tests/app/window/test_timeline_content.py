@@ -10,8 +10,9 @@ from small_book import BRUSH, NOW, at, key, small_book, small_plan
 
 from app.service import demos
 from app.service.planning import plan
-from app.window.timeline.content import Laid, strip_of
+from app.window.timeline.laid import Laid
 from app.window.timeline.outline import outline
+from app.window.timeline.reading import strip_of
 from planner.bench import BenchCalendar
 from planner.cure import Cure, Film
 from planner.values.book import Book
