@@ -12,19 +12,24 @@ from app.service import gauge, happenings, logbook
 from app.service.edits import Edit
 from app.window import reasons, words
 from app.window.bench_mode.asked import Asked, Line
-from app.window.bench_mode.closing import closing_before_next, looks
+from app.window.bench_mode.closing import closing_before_next
 from app.window.bench_mode.deeds import Deeds
 from app.window.bench_mode.face import one_line
 from app.window.bench_mode.jobs import Job, jobs_of
 from app.window.bench_mode.keys import Deed
+from app.window.bench_mode.looking import Looking
 from app.window.bench_mode.memory import Memory
 from app.window.bench_mode.questions import Questions
-from app.window.bench_mode.ready import braked
+from app.window.beside_words import below_words, check_words, other_words
 from app.window.picture import Picture
 from app.window.session import Session
+from planner.evening.braking import Below, braked
+from planner.evening.closing import CheckKind, checks
 from planner.evening.instead import instead
+from planner.evening.looks import Look
 from planner.tonight import BenchRow, WorkRow
 from planner.values.book import Book
+from planner.values.moment import Interval
 from planner.values.plan import BenchKind, PassKey
 from planner.values.refusal import Refused
 from planner.values.step import Tool
@@ -60,6 +65,12 @@ class Evening(QObject):
         self._braked: PassKey | None = None
         self._missed = False
         self._questions = Questions(self._do_it, self.asks.emit, lambda: session.now)
+        self._looking = Looking(
+            self._make,
+            self.asks.emit,
+            lambda key: self._questions.how(self._shown, key),
+            lambda: session.now,
+        )
         self.memory = Memory(settings, None)
         self.deeds_done = Deeds(session, self.memory)
         session.opened.connect(self._opened)
@@ -138,6 +149,9 @@ class Evening(QObject):
             always.append(Deed.BACK)
         if self._missed:
             always.append(Deed.MISSED)
+        book = self._session.book
+        if book is not None and self._looking.due(book) is not None:
+            always.append(Deed.SEEN)
         if len(self.jobs) > 1:
             always.append(Deed.LOOK)
         if job is None:
@@ -166,6 +180,7 @@ class Evening(QObject):
                 lambda job: self._questions.not_now(self._shown, job)
             ),
             Deed.GAUGE: self._questions.gauge,
+            Deed.SEEN: self._seen,
             Deed.NOTE: lambda: self._with_job(self._questions.note),
             Deed.BACK: self._take_back,
         }
@@ -188,7 +203,7 @@ class Evening(QObject):
         picture = self.picture
         if row is None or picture is None:
             return
-        below = braked(picture, row)
+        below = self._below(row, picture)
         if below and self._braked != row.key:
             self._braked = row.key
             self.asks.emit(self._brake(row, picture))
@@ -202,25 +217,13 @@ class Evening(QObject):
         if row.tool is Tool.AIRBRUSH and row.airbrush:
             self.memory.fill(row.airbrush, row.coats[0].coating, self._stretch)
 
+    def _below(self, row: WorkRow, picture: Picture) -> tuple[Below, ...]:
+        """Return what lies below a last coat; nothing for any other work."""
+        return braked(picture.book, row.key, self._session.now, picture.cure)
+
     def _brake(self, row: WorkRow, picture: Picture) -> Asked:
-        about = []
-        for one in braked(picture, row):
-            state = words.tr("wet") if one.state is None else words.state_word(one.state.value)
-            ready = one.hard is not None and one.hard <= picture.now
-            form = (
-                words.tr("✓ {places}: {coating} is {state}")
-                if ready
-                else words.tr("○ {places}: {coating} is only {state}")
-            )
-            told = form.format(
-                places=words.listed(_parts(one.places)), coating=one.coating, state=state
-            )
-            if one.hard is None:
-                told += words.tr(", dry-through never in this air")
-            elif one.hard > picture.now:
-                hard = words.opening(one.hard, picture.zone, picture.now)
-                told += words.tr(", dry-through {time}").format(time=hard)
-            about.append(told)
+        now = self._session.now
+        about = [below_words(one, picture.zone, now) for one in self._below(row, picture)]
         name = words.stage_word(row.stage)
         return Asked(
             words.tr("Ready for {work}?").format(work=name),
@@ -284,6 +287,20 @@ class Evening(QObject):
                 )
             )
 
+    @property
+    def next_look(self) -> Look | None:
+        """The look that is due, or comes next in this stretch."""
+        book, picture = self._session.book, self.picture
+        if book is None or picture is None:
+            return None
+        return self._looking.following(book, picture.sheet.interval.end)
+
+    def _seen(self) -> None:
+        book = self._session.book
+        look = self._looking.due(book) if book else None
+        if look is not None:
+            self._looking.ask(look)
+
     # --- the evening --------------------------------------------------------------------
 
     def _hour(self) -> None:
@@ -299,9 +316,16 @@ class Evening(QObject):
             return
         now, stretch = self._session.now, self._stretch
         ticked = self.memory.checked(stretch)
+        start = min(picture.sheet.interval.start, now)
+        cups = self.memory.cups(stretch)
         lines = tuple(
-            Line(look.told, look.of, partial(self._look_at, look.name), on=look.name in ticked)
-            for look in looks(picture, now, self.memory.cups(stretch))
+            Line(
+                check_words(one),
+                one.of if one.kind is CheckKind.WET else "",
+                partial(self._look_at, one.name),
+                on=one.name in ticked,
+            )
+            for one in checks(picture.book, Interval(start, now + 1), cups, cure=picture.cure)
         )
         about = tuple(closing_before_next(picture, now))
         self.asks.emit(Asked(words.tr("Before you go"), lines, about, stays=True))
@@ -333,11 +357,7 @@ class Evening(QObject):
         lines = tuple(
             Line(
                 words.capital(reasons.key_name(other.key)),
-                words.tr("{parts} · from {time}, {length}").format(
-                    parts=words.listed(other.parts),
-                    time=words.clock(max(now, other.start), zone),
-                    length=words.span(other.end - other.start),
-                ),
+                other_words(other, zone, now),
                 partial(self._take_instead, other.key),
             )
             for other in found
@@ -386,7 +406,3 @@ class Evening(QObject):
             self.says.emit(str(refused))
         self.changed.emit()  # the jobs themselves follow with the new plan
         return refused
-
-
-def _parts(places: tuple[str, ...]) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(place.partition("/")[0] for place in places))

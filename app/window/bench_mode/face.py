@@ -11,6 +11,7 @@ from app.window import reasons, words
 from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
 from app.window.bench_mode.letters import LARGE, PLAIN, SMALL, PlaceLine, Swatch, Warn, big
 from app.window.bench_mode.loads import others, served
+from app.window.beside_words import meanwhile_words, trait_words
 from app.window.palette import Colours
 from app.window.picture import Picture
 from planner.cautions import LAST_WORD, Caution
@@ -19,7 +20,7 @@ from planner.evening.instead import Taker
 from planner.quantity import Load, fill
 from planner.tonight import BenchRow, Coat, WorkRow
 from planner.values.plan import BenchKind, Cause
-from planner.values.step import Stage, Tool
+from planner.values.step import Stage, Tool, Trait
 
 OTHERS_SHOWN = 4
 CAUTIONS_SHOWN = 3
@@ -114,10 +115,21 @@ def _work(
             time=words.clock(row.start, picture.zone), why=why
         )
         column.addWidget(look.label(words.capital(at), SMALL, colour="drying_word"))
+    for told in _marks(picture, row):
+        column.addWidget(look.label(told, SMALL, colour="drying_word", bold=True))
     for caution in row.cautions[:CAUTIONS_SHOWN]:
         column.addWidget(_caution(caution, look))
     if row.cautions:
         column.addWidget(look.label(words.tr(LAST_WORD), SMALL, colour="soft"))
+
+
+def _marks(picture: Picture, row: WorkRow) -> list[str]:
+    """Return what the marks of a step mean tonight, and what fits while it goes on alone."""
+    told = trait_words(row.traits, picture.beside.quiet_from, picture.zone)
+    if Trait.HANDS_FREE in row.traits:
+        others = dict(picture.beside.meanwhile).get(row.key, ())
+        told.append(meanwhile_words(others))
+    return told
 
 
 def _with(picture: Picture, row: WorkRow, begun: int | None) -> str:
@@ -156,8 +168,8 @@ def recipe_lines(mixed: Load | None, *, stirred: bool) -> list[str]:
     if mixed is None:
         return []
     lines = [
-        words.tr("{parts:g} × {coating}: {drops} drops").format(
-            parts=one.parts, coating=one.coating, drops=max(1, one.drops)
+        words.tr("{parts:g} × {coating}: {drops}").format(
+            parts=one.parts, coating=one.coating, drops=_drops(one.drops)
         )
         for one in mixed.measures
         if stirred
@@ -169,9 +181,13 @@ def recipe_lines(mixed: Load | None, *, stirred: bool) -> list[str]:
         whole = words.tr("{ml:.1f} ml: less does not spray")
     told = whole.format(ml=mixed.ml)
     if not stirred:
-        drops = max(1, mixed.measures[0].drops)
-        told = words.tr("{drops} drops, {whole}").format(drops=drops, whole=told)
+        drops = _drops(mixed.measures[0].drops)
+        told = words.tr("{drops}, {whole}").format(drops=drops, whole=told)
     return [*lines, told]
+
+
+def _drops(number: int) -> str:
+    return words.count(max(1, number), words.tr("{n} drop"), words.tr("{n} drops"))
 
 
 def _set_up(column: QVBoxLayout, picture: Picture, row: BenchRow, look: Look, now: int) -> None:

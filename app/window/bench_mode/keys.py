@@ -26,6 +26,7 @@ class Deed(StrEnum):
     WRONG = "wrong"
     NOT_NOW = "not now"
     MISSED = "missed"
+    SEEN = "seen"
     INSTEAD = "instead"
     NOTE = "note"
     GAUGE = "gauge"
@@ -54,6 +55,7 @@ BINDINGS = (
     Binding(Deed.WRONG, (Key.Key_R,), "R"),
     Binding(Deed.NOT_NOW, (Key.Key_N,), "N"),
     Binding(Deed.MISSED, (Key.Key_W,), "W"),
+    Binding(Deed.SEEN, (Key.Key_L,), "L"),
     Binding(Deed.INSTEAD, (Key.Key_A,), "A"),
     Binding(Deed.NOTE, (Key.Key_M,), "M"),
     Binding(Deed.GAUGE, (Key.Key_G,), "G"),
@@ -77,6 +79,7 @@ def deed_word(deed: Deed) -> str:
         Deed.WRONG: words.tr("wrong"),
         Deed.NOT_NOW: words.tr("not this one"),
         Deed.MISSED: words.tr("window missed"),
+        Deed.SEEN: words.tr("had a look"),
         Deed.INSTEAD: words.tr("another job"),
         Deed.NOTE: words.tr("note"),
         Deed.GAUGE: words.tr("gauge"),

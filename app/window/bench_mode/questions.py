@@ -116,7 +116,7 @@ class Questions:
             told = words.tr("{work}, under way").format(
                 work=words.capital(reasons.key_name(row.key))
             )
-            lines.append(Line(told, "", partial(self._how, picture, row.key)))
+            lines.append(Line(told, "", partial(self.how, picture, row.key)))
         keys = _lately(picture)[: FILMS_ASKED - len(lines)]
         zone, now = picture.zone, self._now()
         for key, ended in keys:
@@ -125,13 +125,14 @@ class Questions:
                 Line(
                     words.capital(reasons.key_name(key)),
                     words.tr("done {time}").format(time=at),
-                    partial(self._how, picture, key),
+                    partial(self.how, picture, key),
                 )
             )
         about = () if lines else (words.tr("Nothing has been done yet."),)
         self._ask(Asked(words.tr("What went wrong?"), tuple(lines), about))
 
-    def _how(self, picture: Picture, key: PassKey) -> None:
+    def how(self, picture: Picture, key: PassKey) -> None:
+        """Ask how a pass went wrong."""
         name = words.capital(reasons.key_name(key))
         lines = (
             Line(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QSettings, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from app.window import reasons, words
 from app.window.bench_mode.asked import Asked, asked_face
@@ -14,14 +14,21 @@ from app.window.bench_mode.face import Look, face, heading, one_line
 from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
 from app.window.bench_mode.keys import BY_KEY, Deed, caps, of_deeds
 from app.window.bench_mode.letters import CLOCK, HEADING, LARGE, PLAIN, SMALL, scale_of
+from app.window.bench_mode.rooms import height_of, scrolling
 from app.window.bench_mode.strip import StretchStrip
+from app.window.beside_words import look_line
 from app.window.moved_panel import cause_words
 from app.window.palette import LIGHT, Colours
 from app.window.picture import Change, Part
 from app.window.session import Session
+from planner.evening.closing import tidy_from
+from planner.evening.looks import LookFor
 
 TICK_MS = 1000
 MOVES_TOLD = 2
+DUE = 26  # letters of what has come [pixels]
+SHARES = (1.0, 0.94, 0.88, 0.82, 0.76)  # letters shrink rather than leave words out
+WAIT_TOLD = 5  # a shorter wait is no time for other work [min]
 DIGITS = range(Qt.Key.Key_0.value, Qt.Key.Key_9.value + 1)
 
 
@@ -218,9 +225,12 @@ class BenchMode(QWidget):
         column = QVBoxLayout(body)
         column.setContentsMargins(0, 0, 0, look.pixels(12))
         column.setSpacing(look.pixels(8))
-        self._head(column, look)
-        column.addWidget(_scrolling(self._middle(look)), 1)
-        self._foot(column, look)
+        head, foot = self._head(look), self._foot(look)
+        used = sum(height_of(each, self.width()) for each in (head, foot))
+        column.addWidget(head)
+        room = self.height() - used - look.pixels(12) - 2 * column.spacing()
+        column.addWidget(scrolling(self._fitting(look, room)), 1)
+        column.addWidget(foot)
         self.layout().addWidget(body)  # type: ignore[union-attr]
         body.show()
         self.setAccessibleName(self.sentence())
@@ -237,10 +247,22 @@ class BenchMode(QWidget):
         name = one_line(job) if job else self.tr("Nothing is left to do")
         return f"{name}. {self.said}".strip()
 
-    def _head(self, column: QVBoxLayout, look: Look) -> None:
+    def _fitting(self, look: Look, room: int) -> QWidget:
+        """Return the middle in letters as large as there is room for."""
+        for share in SHARES:
+            middle = self._middle(Look(look.colours, look.scale * share))
+            if height_of(middle, self.width()) <= room:
+                break
+        return middle
+
+    def _head(self, look: Look) -> QWidget:
+        head = QWidget()
+        column = QVBoxLayout(head)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(look.pixels(8))
         picture, now = self.evening.picture, self._session.now
         if picture is None:
-            return
+            return head
         sheet, zone = picture.sheet, picture.zone
         column.addWidget(StretchStrip(look.colours, look.scale, sheet, now))
         line = QHBoxLayout()
@@ -252,6 +274,7 @@ class BenchMode(QWidget):
         line.addWidget(clock, 0, Qt.AlignmentFlag.AlignRight)
         line.addLayout(self._left(look))
         column.addLayout(line)
+        return head
 
     def _title(self) -> str:
         if self.asked is not None:
@@ -273,7 +296,7 @@ class BenchMode(QWidget):
         column.setSpacing(0)
         for told, size, colour in ((first, PLAIN, "ink"), (second, SMALL, "soft")):
             label = look.label(told, size, colour=colour)
-            label.setMinimumWidth(look.pixels(205))
+            label.setMinimumWidth(look.pixels(232))
             column.addWidget(label)
         return column
 
@@ -298,17 +321,21 @@ class BenchMode(QWidget):
             column.addStretch(1)
         return holder
 
-    def _foot(self, column: QVBoxLayout, look: Look) -> None:
-        inner = QVBoxLayout()
+    def _foot(self, look: Look) -> QWidget:
+        foot = QWidget()
+        inner = QVBoxLayout(foot)
         inner.setContentsMargins(look.pixels(28), 0, look.pixels(28), 0)
         inner.setSpacing(look.pixels(8))
         following = self._following()
         if following:
             inner.addWidget(look.label(following, PLAIN))
+        for told, due in self._reminders():
+            colour = "drying_word" if due else "soft"
+            inner.addWidget(look.label(told, DUE if due else SMALL, colour=colour, bold=due))
         if self.said:
             inner.addWidget(look.label(self.said, SMALL, colour="drying_word", bold=True))
         inner.addWidget(caps(self._caps(), look.colours, look.scale))
-        column.addLayout(inner)
+        return foot
 
     def _following(self) -> str:
         picture, job = self.evening.picture, self.evening.following
@@ -317,6 +344,27 @@ class BenchMode(QWidget):
         return self.tr("Then, {time}: {job}").format(
             time=words.clock(job.row.start, picture.zone), job=one_line(job)
         )
+
+    def _reminders(self) -> list[tuple[str, bool]]:
+        """Return the next look and the time to put away, and whether it has come."""
+        picture, now = self.evening.picture, self._session.now
+        if picture is None or self.asked is not None:
+            return []
+        told = []
+        job = self.job
+        wait = job.row.start - now if job and job.begun is None else 0
+        if wait >= WAIT_TOLD and picture.beside.others:
+            text = self.tr("{length} until then: A shows what else is ready")
+            told.append((text.format(length=words.span(wait)), False))
+        look = self.evening.next_look
+        if look is not None:
+            urgent = look.at <= now and look.what is not LookFor.SILVERING
+            told.append((look_line(look, picture.zone, now), urgent))
+        end = picture.sheet.interval.end
+        if tidy_from(picture.sheet) <= now < end:
+            text = self.tr("{length} left to put away: the closing check is C")
+            told.append((text.format(length=words.span(end - now)), True))
+        return told
 
     def _caps(self) -> list[tuple[str, str]]:
         asked = self.asked
@@ -346,15 +394,3 @@ def _told(change: Change) -> str:
     if len(moved) > MOVES_TOLD:
         told += " " + words.tr("{n} more moved.").format(n=len(moved) - MOVES_TOLD)
     return told
-
-
-def _scrolling(inner: QWidget) -> QScrollArea:
-    area = QScrollArea()
-    area.setWidgetResizable(True)
-    area.setFrameShape(QFrame.Shape.NoFrame)
-    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    area.setWidget(inner)
-    for each in (area.viewport(), inner):  # both would paint the window's own ground
-        each.setAutoFillBackground(False)
-    return area

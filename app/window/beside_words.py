@@ -1,0 +1,143 @@
+"""What is beside a run sheet in words: looks, brakes, marks, offers, the closing check."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from zoneinfo import ZoneInfo
+
+from app.window import reasons, words
+from planner.evening.braking import Below
+from planner.evening.closing import Check, CheckKind
+from planner.evening.instead import Other
+from planner.evening.looks import Look, LookFor
+from planner.values.step import Trait
+
+
+def parts_of(places: Iterable[str]) -> tuple[str, ...]:
+    """Return the parts of "part/place" names, each once."""
+    return tuple(dict.fromkeys(place.partition("/")[0] for place in places))
+
+
+def sign_words(what: LookFor) -> str:
+    """Return what a look is for."""
+    told = {
+        LookFor.WORK: words.tr("how it has come out"),
+        LookFor.DULL: words.tr("dull enough to be wiped back?"),
+        LookFor.TIDE_MARKS: words.tr("tide marks"),
+        LookFor.FROSTING: words.tr("frosting, dust, runs"),
+        LookFor.LIFTING: words.tr("bubbles and lifted edges"),
+        LookFor.SILVERING: words.tr("silvery shine under the decals"),
+    }
+    return told[what]
+
+
+def look_at_words(look: Look) -> str:
+    """Return what to look at: "gloss, Cart (hull): frosting, dust, runs"."""
+    return words.tr("{work} ({parts}): {sign}").format(
+        work=reasons.key_name(look.key),
+        parts=words.listed(parts_of(look.places)),
+        sign=sign_words(look.what),
+    )
+
+
+def look_sentence(look: Look, zone: ZoneInfo, now: int) -> str:
+    """Return when to look at what, and for what."""
+    if look.at <= now:
+        return words.tr("Have a look now: {what}").format(what=look_at_words(look))
+    return words.tr("Have a look {time}: {what}").format(
+        time=words.opening(look.at, zone, now), what=look_at_words(look)
+    )
+
+
+def look_line(look: Look, zone: ZoneInfo, now: int) -> str:
+    """Return the same in one short line for the bench."""
+    form = words.tr("Look now (L): {work}: {sign}")
+    if look.at > now:
+        form = words.tr("Look {time}: {work}: {sign}")
+    return form.format(
+        time=words.opening(look.at, zone, now),
+        work=reasons.key_name(look.key),
+        sign=sign_words(look.what),
+    )
+
+
+def trait_words(traits: Iterable[Trait], quiet_from: int | None, zone: ZoneInfo) -> list[str]:
+    """Return what the marks of a step mean for who works on it, in short sentences."""
+    told = []
+    for trait in traits:
+        if trait is Trait.SMELLS:
+            told.append(words.tr("It smells: air the room, well before others go to bed."))
+        elif trait is Trait.NOISY and quiet_from is not None:
+            told.append(
+                words.tr("It is noisy: quiet hours begin at {time}.").format(
+                    time=words.clock(quiet_from, zone)
+                )
+            )
+        elif trait is Trait.NOISY:
+            told.append(words.tr("It is noisy: think of who sleeps."))
+        elif trait is Trait.DAYLIGHT:
+            told.append(words.tr("It needs daylight."))
+        elif trait is Trait.ONE_STRETCH:
+            told.append(words.tr("All its coats belong into this evening."))
+    return told
+
+
+def meanwhile_words(others: tuple[Other, ...]) -> str:
+    """Return what fits while a step goes on alone."""
+    if not others:
+        return words.tr("It goes on alone; nothing else fits meanwhile.")
+    names = [
+        words.tr("{work}, {length}").format(
+            work=reasons.key_name(one.key), length=words.span(one.end - one.start)
+        )
+        for one in others[:2]
+    ]
+    return words.tr("It goes on alone; meanwhile: {others}").format(others="; ".join(names))
+
+
+def other_words(one: Other, zone: ZoneInfo, now: int) -> str:
+    """Return when an alternative could begin and how long it takes, with its set-up."""
+    told = words.tr("{parts} · from {time}, {length}").format(
+        parts=words.listed(one.parts),
+        time=words.clock(max(now, one.start), zone),
+        length=words.span(one.end - one.start),
+    )
+    if one.smells_late:
+        told = words.tr("{told} · smells, with no time left to air").format(told=told)
+    return told
+
+
+def below_words(one: Below, zone: ZoneInfo, at: int) -> str:
+    """Return how far a film below a last coat has come at ``at``: ready, or only touch-dry."""
+    state = words.tr("wet") if one.state is None else words.state_word(one.state.value)
+    ready = one.hard is not None and one.hard <= at
+    form = (
+        words.tr("✓ {places}: {coating} is {state}")
+        if ready
+        else words.tr("○ {places}: {coating} is only {state}")
+    )
+    told = form.format(places=words.listed(parts_of(one.places)), coating=one.coating, state=state)
+    if one.hard is None:
+        return words.tr("{told}, dry-through never in this air").format(told=told)
+    if not ready:
+        hard = words.opening(one.hard, zone, at)
+        return words.tr("{told}, dry-through {time}").format(told=told, time=hard)
+    return told
+
+
+def check_words(one: Check) -> str:
+    """Return what is to be looked at before the table is left."""
+    if one.kind is CheckKind.WET:
+        told = words.tr("Wet, safe under a cover: {parts}")
+        return told.format(parts=words.listed(one.things))
+    if one.kind is CheckKind.CLEAN:
+        told = words.tr("{airbrush} is clean; it held {coating}")
+        return told.format(airbrush=words.capital(one.of), coating=words.listed(one.things))
+    plain = {
+        CheckKind.LOOSE: words.tr("Loose parts are back in their box"),
+        CheckKind.LIDS: words.tr("Bottles are closed, brushes rinsed"),
+        CheckKind.RAGS: words.tr(
+            "Oily rags lie flat outdoors, or under water in a closed metal can"
+        ),
+    }
+    return plain[one.kind]
