@@ -6,16 +6,20 @@ Qt's ``pyside6-lrelease``.  The exit status is 1 while anything is unfinished.
 
 from __future__ import annotations
 
+import json
 import subprocess
 import sys
 from pathlib import Path
 
 from app.window.translations.catalogue import HERE, all_texts, read, write
+from app.window.translations.spoken import edit_names
 
 
 def main() -> int:
     """Update and compile every file of this folder."""
     texts = all_texts()
+    names = json.dumps(edit_names(), ensure_ascii=False, indent=0)
+    (HERE / "edits.json").write_text(names + "\n", encoding="utf-8")
     unfinished = 0
     for path in sorted(HERE.glob("*.ts")):
         write(path, texts, read(path), path.stem.rpartition("_")[2])

@@ -6048,2975 +6048,2975 @@ Quelle: {source}</translation>
   <name>said</name>
   <message>
    <source>common practice, no source</source>
-   <translation type="unfinished" />
+   <translation>gängige Praxis, ohne Quelle</translation>
   </message>
   <message>
    <source>°C</source>
-   <translation type="unfinished" />
+   <translation>°C</translation>
   </message>
   <message>
    <source>{coldest:g} °C is below the {least_c:g} °C of the label</source>
-   <translation type="unfinished" />
+   <translation>{coldest:g} °C liegt unter den {least_c:g} °C des Etiketts</translation>
   </message>
   <message>
    <source>label</source>
-   <translation type="unfinished" />
+   <translation>Etikett</translation>
   </message>
   <message>
    <source>{hottest:g} °C is above the {most_c:g} °C of the label</source>
-   <translation type="unfinished" />
+   <translation>{hottest:g} °C liegt über den {most_c:g} °C des Etiketts</translation>
   </message>
   <message>
    <source>{humidity_pct:g} % RH is above the {most:g} % of the label</source>
-   <translation type="unfinished" />
+   <translation>{humidity_pct:g} % r. F. liegt über den {most:g} % des Etiketts</translation>
   </message>
   <message>
    <source>the surface is only {margin:.1f} K above the dew point; it asks 3 K, else moisture settles under the coat</source>
-   <translation type="unfinished" />
+   <translation>die Oberfläche liegt nur {margin:.1f} K über dem Taupunkt; 3 K sind nötig, sonst schlägt sich Feuchte unter der Schicht nieder</translation>
   </message>
   <message>
    <source>ISO 8502-4:2017; 5 °F in UFC 3-190-06 par. 9.6.6</source>
-   <translation type="unfinished" />
+   <translation>ISO 8502-4:2017; 5 °F in UFC 3-190-06 Abs. 9.6.6</translation>
   </message>
   <message>
    <source>marginal: the surface is {margin:.2f} K above the dew point; 3 K are asked, 5 °F (2.8 K) in US texts</source>
-   <translation type="unfinished" />
+   <translation>knapp: Die Oberfläche liegt {margin:.2f} K über dem Taupunkt; 3 K sind nötig, in US-Texten 5 °F (2,8 K)</translation>
   </message>
   <message>
    <source>ISO 8502-4:2017; UFC 3-190-06 par. 9.6.6</source>
-   <translation type="unfinished" />
+   <translation>ISO 8502-4:2017; UFC 3-190-06 Abs. 9.6.6</translation>
   </message>
   <message>
    <source>at {coldest:g} °C a waterborne film does not flow together (taken as below {least:g} °C; the data sheet has its own)</source>
-   <translation type="unfinished" />
+   <translation>bei {coldest:g} °C verfließt ein wasserverdünnbarer Film nicht (angenommen unter {least:g} °C; das Datenblatt nennt den eigenen Wert)</translation>
   </message>
   <message>
    <source>ISO 2115 (least film-forming temperature); the figure is assumed</source>
-   <translation type="unfinished" />
+   <translation>ISO 2115 (Mindestfilmbildetemperatur); der Wert ist angenommen</translation>
   </message>
   <message>
    <source>below 10 °C films stay tacky for hours and catch dust</source>
-   <translation type="unfinished" />
+   <translation>unter 10 °C bleiben Filme stundenlang klebrig und fangen Staub</translation>
   </message>
   <message>
    <source>TM 43-0139 par. 5-31</source>
-   <translation type="unfinished" />
+   <translation>TM 43-0139 Abs. 5-31</translation>
   </message>
   <message>
    <source>below 15 °C paint sprays and flows badly; warm the room first</source>
-   <translation type="unfinished" />
+   <translation>unter 15 °C spritzt und verläuft Farbe schlecht; erst den Raum wärmen</translation>
   </message>
   <message>
    <source>above 32 °C the coat dries before it has flowed</source>
-   <translation type="unfinished" />
+   <translation>über 32 °C trocknet die Schicht, bevor sie verlaufen ist</translation>
   </message>
   <message>
    <source>TM 55-1500-345-23 (10 to 32 °C)</source>
-   <translation type="unfinished" />
+   <translation>TM 55-1500-345-23 (10 bis 32 °C)</translation>
   </message>
   <message>
    <source>{damp:g} % RH: a fast solvent cools the film until moisture condenses in it; it blushes or frosts</source>
-   <translation type="unfinished" />
+   <translation>{damp:g} % r. F.: Ein schnelles Lösemittel kühlt den Film, bis Feuchte darin kondensiert; er läuft weiß an oder wird raureifig</translation>
   </message>
   <message>
    <source>UFC 3-190-06 par. 7.4.2 (mechanism); 60 and 70 % are common practice, no source</source>
-   <translation type="unfinished" />
+   <translation>UFC 3-190-06 Abs. 7.4.2 (Mechanismus); 60 und 70 % sind gängige Praxis, ohne Quelle</translation>
   </message>
   <message>
    <source>{damp:g} % RH: what makes the film flow together may leave before the water</source>
-   <translation type="unfinished" />
+   <translation>{damp:g} % r. F.: Was den Film verfließen lässt, kann vor dem Wasser entweichen</translation>
   </message>
   <message>
    <source>UFC 3-190-06 par. 7.4.2; 85 % is common practice, no source</source>
-   <translation type="unfinished" />
+   <translation>UFC 3-190-06 Abs. 7.4.2; 85 % sind gängige Praxis, ohne Quelle</translation>
   </message>
   <message>
    <source>no spray can may ever be warmer than 50 °C: it can burst; the can's own text rules</source>
-   <translation type="unfinished" />
+   <translation>keine Sprühdose darf je wärmer als 50 °C werden: Sie kann platzen; es gilt, was auf der Dose steht</translation>
   </message>
   <message>
    <source>75/324/EEC (aerosol dispensers), from memory</source>
-   <translation type="unfinished" />
+   <translation>75/324/EWG (Aerosolpackungen), aus dem Gedächtnis</translation>
   </message>
   <message>
    <source>a can below 16 °C spits and leaves a grainy coat; keep it indoors</source>
-   <translation type="unfinished" />
+   <translation>eine Dose unter 16 °C spuckt und hinterlässt eine körnige Schicht; drinnen aufbewahren</translation>
   </message>
   <message>
    <source>a can below 21 °C sprays coarsely; stand it in hand-warm tap water</source>
-   <translation type="unfinished" />
+   <translation>eine Dose unter 21 °C sprüht grob; in handwarmes Leitungswasser stellen</translation>
   </message>
   <message>
    <source>0 % RH has no dew point; give more than 0</source>
-   <translation type="unfinished" />
+   <translation>bei 0 % r. F. gibt es keinen Taupunkt; mehr als 0 angeben</translation>
   </message>
   <message>
    <source>µm</source>
-   <translation type="unfinished" />
+   <translation>µm</translation>
   </message>
   <message>
    <source>must lie after start</source>
-   <translation type="unfinished" />
+   <translation>muss nach dem Anfang liegen</translation>
   </message>
   <message>
    <source>give at least 2</source>
-   <translation type="unfinished" />
+   <translation>mindestens 2 angeben</translation>
   </message>
   <message>
    <source>project</source>
-   <translation type="unfinished" />
+   <translation>Projekt</translation>
   </message>
   <message>
    <source>model</source>
-   <translation type="unfinished" />
+   <translation>Modell</translation>
   </message>
   <message>
    <source>is {coat}, but "{step}" has {most}</source>
-   <translation type="unfinished" />
+   <translation>ist {coat}, aber „{step}“ hat {most}</translation>
   </message>
   <message>
    <source>step</source>
-   <translation type="unfinished" />
+   <translation>Schritt</translation>
   </message>
   <message>
    <source>"{step}" coat {coat} is done already; correct its entry, or take it back</source>
-   <translation type="unfinished" />
+   <translation>„{step}“, Schicht {coat}, ist schon getan; den Eintrag berichtigen oder zurücknehmen</translation>
   </message>
   <message>
    <source>nothing is logged of "{step}" coat {coat}</source>
-   <translation type="unfinished" />
+   <translation>von „{step}“, Schicht {coat}, steht nichts im Logbuch</translation>
   </message>
   <message>
    <source>nothing was done there yet; there is nothing to mend</source>
-   <translation type="unfinished" />
+   <translation>dort ist noch nichts getan; es gibt nichts auszubessern</translation>
   </message>
   <message>
    <source>{step}, once more</source>
-   <translation type="unfinished" />
+   <translation>{step}, noch einmal</translation>
   </message>
   <message>
    <source>lift what has dried with a swab and the wash's own thinner</source>
-   <translation type="unfinished" />
+   <translation>Angetrocknetes mit Wattestäbchen und der Verdünnung des Washings lösen</translation>
   </message>
   <message>
    <source>wet again with setting fluid, let it soften, press down</source>
-   <translation type="unfinished" />
+   <translation>nochmals mit Weichmacher benetzen, weich werden lassen, andrücken</translation>
   </message>
   <message>
    <source>wet longer and rub with a stiffer brush; stop where the coat below shows</source>
-   <translation type="unfinished" />
+   <translation>länger nässen und mit steiferem Pinsel reiben; aufhören, wo die Schicht darunter erscheint</translation>
   </message>
   <message>
    <source>warm the tape a little, take it off slowly and flat, cut the edge first</source>
-   <translation type="unfinished" />
+   <translation>das Band leicht erwärmen, langsam und flach abziehen, zuerst die Kante einschneiden</translation>
   </message>
   <message>
    <source>must be one of {remedies}</source>
-   <translation type="unfinished" />
+   <translation>muss eines davon sein: {remedies}</translation>
   </message>
   <message>
    <source>a {stage} is done in one go, or not at all</source>
-   <translation type="unfinished" />
+   <translation>{stage}: in einem Zug oder gar nicht</translation>
   </message>
   <message>
    <source>none of it is done; nothing is parted</source>
-   <translation type="unfinished" />
+   <translation>nichts davon ist getan; es gibt nichts zu teilen</translation>
   </message>
   <message>
    <source>all of it is done; say that it is done</source>
-   <translation type="unfinished" />
+   <translation>alles davon ist getan; als fertig melden</translation>
   </message>
   <message>
    <source>place</source>
-   <translation type="unfinished" />
+   <translation>Stelle</translation>
   </message>
   <message>
    <source>"{reference}" gets nothing from this coat</source>
-   <translation type="unfinished" />
+   <translation>„{reference}“ bekommt von dieser Schicht nichts</translation>
   </message>
   <message>
    <source>{step} (rest)</source>
-   <translation type="unfinished" />
+   <translation>{step} (Rest)</translation>
   </message>
   <message>
    <source>lay it once more</source>
-   <translation type="unfinished" />
+   <translation>noch einmal auftragen</translation>
   </message>
   <message>
    <source>touch up</source>
-   <translation type="unfinished" />
+   <translation>ausbessern</translation>
   </message>
   <message>
    <source>sand and respray</source>
-   <translation type="unfinished" />
+   <translation>schleifen und neu spritzen</translation>
   </message>
   <message>
    <source>strip and start over</source>
-   <translation type="unfinished" />
+   <translation>entlacken und neu beginnen</translation>
   </message>
   <message>
    <source>fix frosting</source>
-   <translation type="unfinished" />
+   <translation>Raureif beheben</translation>
   </message>
   <message>
    <source>fix silvering</source>
-   <translation type="unfinished" />
+   <translation>Silberglanz beheben</translation>
   </message>
   <message>
    <source>lift a tide mark</source>
-   <translation type="unfinished" />
+   <translation>Wasserrand lösen</translation>
   </message>
   <message>
    <source>all of it lies under a mask; take the mask off first</source>
-   <translation type="unfinished" />
+   <translation>alles liegt unter einer Maskierung; sie zuerst abnehmen</translation>
   </message>
   <message>
    <source>no place is called "{reference}"</source>
-   <translation type="unfinished" />
+   <translation>keine Stelle heißt „{reference}“</translation>
   </message>
   <message>
    <source>only a coat can be laid once more; choose another repair</source>
-   <translation type="unfinished" />
+   <translation>nur eine Schicht lässt sich noch einmal auftragen; eine andere Ausbesserung wählen</translation>
   </message>
   <message>
    <source>"{step}" lays nothing there</source>
-   <translation type="unfinished" />
+   <translation>„{step}“ trägt dort nichts auf</translation>
   </message>
   <message>
    <source>no colour lies there that could be touched up</source>
-   <translation type="unfinished" />
+   <translation>dort liegt keine Farbe, die sich ausbessern ließe</translation>
   </message>
   <message>
    <source>touch up by brush: {colour}</source>
-   <translation type="unfinished" />
+   <translation>mit dem Pinsel ausbessern: {colour}</translation>
   </message>
   <message>
    <source>no colour lies there that could be sanded and sprayed anew</source>
-   <translation type="unfinished" />
+   <translation>dort liegt keine Farbe, die sich schleifen und neu spritzen ließe</translation>
   </message>
   <message>
    <source>sand the fault smooth, wet and fine; rinse, let dry, prime bare spots with a brush</source>
-   <translation type="unfinished" />
+   <translation>den Fehler nass und fein glatt schleifen; abspülen, trocknen lassen, blanke Stellen mit dem Pinsel grundieren</translation>
   </message>
   <message>
    <source>no clear coat lies on top that could be frosted</source>
-   <translation type="unfinished" />
+   <translation>obenauf liegt kein Klarlack, der Raureif haben könnte</translation>
   </message>
   <message>
    <source>a wet coat of gloss over the frosting, in dry air; no more matte on it before</source>
-   <translation type="unfinished" />
+   <translation>eine nasse Schicht Glanzlack über den Raureif, bei trockener Luft; vorher keinen Mattlack mehr darauf</translation>
   </message>
   <message>
    <source>no decals lie there that could shine silvery</source>
-   <translation type="unfinished" />
+   <translation>dort liegen keine Abziehbilder, die silbrig glänzen könnten</translation>
   </message>
   <message>
    <source>prick the silvery spots, let setting fluid creep under, press down; repeat when dry</source>
-   <translation type="unfinished" />
+   <translation>die silbrigen Stellen anstechen, Weichmacher darunterkriechen lassen, andrücken; nach dem Trocknen wiederholen</translation>
   </message>
   <message>
    <source>no wash of oil or enamel lies on top; touch it up instead</source>
-   <translation type="unfinished" />
+   <translation>obenauf liegt kein Washing aus Öl oder Enamel; stattdessen ausbessern</translation>
   </message>
   <message>
    <source>do "{next}" first; it is time for that</source>
-   <translation type="unfinished" />
+   <translation>zuerst „{next}“; dafür ist es Zeit</translation>
   </message>
   <message>
    <source>lift the tide mark with a brush just damp with the wash's own thinner, towards an edge</source>
-   <translation type="unfinished" />
+   <translation>den Wasserrand mit einem Pinsel lösen, kaum feucht von der Verdünnung des Washings, zu einer Kante hin</translation>
   </message>
   <message>
    <source>"{step}" is under way; say what is done of it, or take its beginning back</source>
-   <translation type="unfinished" />
+   <translation>„{step}“ ist im Gang; melden, was davon getan ist, oder den Beginn zurücknehmen</translation>
   </message>
   <message>
    <source>"{step}" is done already</source>
-   <translation type="unfinished" />
+   <translation>„{step}“ ist schon getan</translation>
   </message>
   <message>
    <source>nothing was laid there that could be stripped</source>
-   <translation type="unfinished" />
+   <translation>dort wurde nichts aufgetragen, was sich entlacken ließe</translation>
   </message>
   <message>
    <source>take the tape off before stripping</source>
-   <translation type="unfinished" />
+   <translation>das Band vor dem Entlacken abnehmen</translation>
   </message>
   <message>
    <source>soak in a stripper that spares the material, closed; try on scrap, label first</source>
-   <translation type="unfinished" />
+   <translation>in einem Entlacker einlegen, der den Werkstoff schont, abgedeckt; an Abfall probieren, das Etikett geht vor</translation>
   </message>
   <message>
    <source>brush the softened paint off, wash, rinse; gloves, goggles, fresh air</source>
-   <translation type="unfinished" />
+   <translation>die erweichte Farbe abbürsten, waschen, spülen; Handschuhe, Schutzbrille, frische Luft</translation>
   </message>
   <message>
    <source>turn it back</source>
-   <translation type="unfinished" />
+   <translation>zurückwenden</translation>
   </message>
   <message>
    <source>{step} (stripped since)</source>
-   <translation type="unfinished" />
+   <translation>{step} (seither entlackt)</translation>
   </message>
   <message>
    <source>the same places come first</source>
-   <translation type="unfinished" />
+   <translation>dieselben Stellen kommen zuerst dran</translation>
   </message>
   <message>
    <source>the mask goes on first</source>
-   <translation type="unfinished" />
+   <translation>zuerst kommt die Maskierung</translation>
   </message>
   <message>
    <source>the edge must not run</source>
-   <translation type="unfinished" />
+   <translation>die Kante darf nicht verlaufen</translation>
   </message>
   <message>
    <source>tape creeps and lifts when left for long</source>
-   <translation type="unfinished" />
+   <translation>Band kriecht und hebt sich, wenn es lange bleibt</translation>
   </message>
   <message>
    <source>written by the person</source>
-   <translation type="unfinished" />
+   <translation>selbst geschrieben</translation>
   </message>
   <message>
    <source>after {step}</source>
-   <translation type="unfinished" />
+   <translation>nach {step}</translation>
   </message>
   <message>
    <source>written on the step, after {step}</source>
-   <translation type="unfinished" />
+   <translation>am Schritt geschrieben, nach {step}</translation>
   </message>
   <message>
    <source>recoat window of {coating}</source>
-   <translation type="unfinished" />
+   <translation>Überlackierfenster von {coating}</translation>
   </message>
   <message>
    <source>an oil wash can be wiped back for about an hour</source>
-   <translation type="unfinished" />
+   <translation>ein Ölwashing lässt sich etwa eine Stunde lang zurückwischen</translation>
   </message>
   <message>
    <source>the coat over the chipping fluid soon turns too hard to rub</source>
-   <translation type="unfinished" />
+   <translation>die Schicht über der Chipping-Flüssigkeit wird bald zu hart zum Reiben</translation>
   </message>
   <message>
    <source>{cycle}; remove this or reorder the steps</source>
-   <translation type="unfinished" />
+   <translation>{cycle}; dies entfernen oder die Schritte umordnen</translation>
   </message>
   <message>
    <source>{step} waits for itself</source>
-   <translation type="unfinished" />
+   <translation>{step} wartet auf sich selbst</translation>
   </message>
   <message>
    <source>{step} waits for {other}</source>
-   <translation type="unfinished" />
+   <translation>{step} wartet auf {other}</translation>
   </message>
   <message>
    <source>chip rub without chipping fluid</source>
-   <translation type="unfinished" />
+   <translation>Abplatzer reiben ohne Chipping-Flüssigkeit</translation>
   </message>
   <message>
    <source>no chipping fluid lies under the coat, so wet rubbing would not lift it</source>
-   <translation type="unfinished" />
+   <translation>unter der Schicht liegt keine Chipping-Flüssigkeit, nasses Reiben würde sie nicht lösen</translation>
   </message>
   <message>
    <source>chipping fluid below {step}</source>
-   <translation type="unfinished" />
+   <translation>Chipping-Flüssigkeit unter {step}</translation>
   </message>
   <message>
    <source>lay chipping fluid before {name}</source>
-   <translation type="unfinished" />
+   <translation>Chipping-Flüssigkeit vor {name} auftragen</translation>
   </message>
   <message>
    <source>leave these places out of it</source>
-   <translation type="unfinished" />
+   <translation>diese Stellen davon ausnehmen</translation>
   </message>
   <message>
    <source>chipping fluid never overcoated</source>
-   <translation type="unfinished" />
+   <translation>Chipping-Flüssigkeit nie überlackiert</translation>
   </message>
   <message>
    <source>no colour goes over the fluid, so there is nothing to chip and water takes it off</source>
-   <translation type="unfinished" />
+   <translation>keine Farbe kommt über die Flüssigkeit; so platzt nichts ab, und Wasser nimmt sie weg</translation>
   </message>
   <message>
    <source>move it below {step}</source>
-   <translation type="unfinished" />
+   <translation>unter {step} verschieben</translation>
   </message>
   <message>
    <source>{next} over {below}</source>
-   <translation type="unfinished" />
+   <translation>{next} auf: {below}</translation>
   </message>
   <message>
    <source>rub the chips and seal them before taping</source>
-   <translation type="unfinished" />
+   <translation>vor dem Abkleben die Abplatzer reiben und versiegeln</translation>
   </message>
   <message>
    <source>lay the fluid only before {step}</source>
-   <translation type="unfinished" />
+   <translation>die Flüssigkeit erst vor {step} auftragen</translation>
   </message>
   <message>
    <source>common practice, no source; practitioners disagree</source>
-   <translation type="unfinished" />
+   <translation>gängige Praxis, ohne Quelle; die Fachleute sind uneins</translation>
   </message>
   <message>
    <source>wash before or after the decals?</source>
-   <translation type="unfinished" />
+   <translation>Washing vor oder nach den Abziehbildern?</translation>
   </message>
   <message>
    <source>wash after the decals</source>
-   <translation type="unfinished" />
+   <translation>Washing nach den Abziehbildern</translation>
   </message>
   <message>
    <source>dirt lies on the markings too, as on the real thing</source>
-   <translation type="unfinished" />
+   <translation>Schmutz liegt auch auf den Markierungen, wie beim Vorbild</translation>
   </message>
   <message>
    <source>wash before the decals</source>
-   <translation type="unfinished" />
+   <translation>Washing vor den Abziehbildern</translation>
   </message>
   <message>
    <source>panel lines are cleaned off bare paint more easily</source>
-   <translation type="unfinished" />
+   <translation>Blechstöße lassen sich auf blanker Farbe leichter säubern</translation>
   </message>
   <message>
    <source>painted chips before or after the wash?</source>
-   <translation type="unfinished" />
+   <translation>gemalte Abplatzer vor oder nach dem Washing?</translation>
   </message>
   <message>
    <source>chips before the wash</source>
-   <translation type="unfinished" />
+   <translation>Abplatzer vor dem Washing</translation>
   </message>
   <message>
    <source>the wash then tones the chips down with all the rest</source>
-   <translation type="unfinished" />
+   <translation>das Washing dämpft dann die Abplatzer mit allem Übrigen</translation>
   </message>
   <message>
    <source>chips after the wash</source>
-   <translation type="unfinished" />
+   <translation>Abplatzer nach dem Washing</translation>
   </message>
   <message>
    <source>they stay crisp and can be corrected</source>
-   <translation type="unfinished" />
+   <translation>sie bleiben scharf und lassen sich berichtigen</translation>
   </message>
   <message>
    <source>gloss or flat below the wash?</source>
-   <translation type="unfinished" />
+   <translation>Glanz oder Matt unter dem Washing?</translation>
   </message>
   <message>
    <source>gloss or satin below it</source>
-   <translation type="unfinished" />
+   <translation>Glanz oder Seidenglanz darunter</translation>
   </message>
   <message>
    <source>the wash runs along edges and wipes off clean</source>
-   <translation type="unfinished" />
+   <translation>das Washing läuft an Kanten entlang und lässt sich sauber abwischen</translation>
   </message>
   <message>
    <source>flat below it</source>
-   <translation type="unfinished" />
+   <translation>Matt darunter</translation>
   </message>
   <message>
    <source>a wash meant as grime or a filter grips the rough surface</source>
-   <translation type="unfinished" />
+   <translation>ein Washing als Schmutz oder ein Filter hält auf der rauen Oberfläche</translation>
   </message>
   <message>
    <source>pigments fixed, or left as they are?</source>
-   <translation type="unfinished" />
+   <translation>Pigmente fixiert oder belassen?</translation>
   </message>
   <message>
    <source>pigments fixed or coated</source>
-   <translation type="unfinished" />
+   <translation>Pigmente fixiert oder überlackiert</translation>
   </message>
   <message>
    <source>handling does not rub them off</source>
-   <translation type="unfinished" />
+   <translation>Anfassen reibt sie nicht ab</translation>
   </message>
   <message>
    <source>pigments left unsealed</source>
-   <translation type="unfinished" />
+   <translation>Pigmente unversiegelt</translation>
   </message>
   <message>
    <source>fixer and sprays stain them and make them fade</source>
-   <translation type="unfinished" />
+   <translation>Fixierer und Sprühnebel machen sie fleckig und blass</translation>
   </message>
   <message>
    <source>a clear coat between two oil layers?</source>
-   <translation type="unfinished" />
+   <translation>ein Klarlack zwischen zwei Ölschichten?</translation>
   </message>
   <message>
    <source>a clear coat between</source>
-   <translation type="unfinished" />
+   <translation>ein Klarlack dazwischen</translation>
   </message>
   <message>
    <source>the second wash cannot take up the first</source>
-   <translation type="unfinished" />
+   <translation>das zweite Washing kann das erste nicht anlösen</translation>
   </message>
   <message>
    <source>no clear coat between</source>
-   <translation type="unfinished" />
+   <translation>kein Klarlack dazwischen</translation>
   </message>
   <message>
    <source>fewer films, less thickness and dust</source>
-   <translation type="unfinished" />
+   <translation>weniger Filme, weniger Dicke und Staub</translation>
   </message>
   <message>
    <source>turn it over</source>
-   <translation type="unfinished" />
+   <translation>wenden</translation>
   </message>
   <message>
    <source>{names} and {n} more</source>
-   <translation type="unfinished" />
+   <translation>{names} und {n} weitere</translation>
   </message>
   <message>
    <source>{step} on {names}: {message}</source>
-   <translation type="unfinished" />
+   <translation>{step} auf {names}: {message}</translation>
   </message>
   <message>
    <source>the matte coat scatters light and hides decal film; what follows spoils its look</source>
-   <translation type="unfinished" />
+   <translation>der Mattlack streut Licht und verbirgt den Trägerfilm der Abziehbilder; was folgt, verdirbt sein Aussehen</translation>
   </message>
   <message>
    <source>gloss wash over the matte coat</source>
-   <translation type="unfinished" />
+   <translation>glänzendes Washing über dem Mattlack</translation>
   </message>
   <message>
    <source>a gloss wash leaves shiny patches on the matte coat; {why}</source>
-   <translation type="unfinished" />
+   <translation>ein glänzendes Washing hinterlässt Glanzstellen auf dem Mattlack; {why}</translation>
   </message>
   <message>
    <source>matte coat not last</source>
-   <translation type="unfinished" />
+   <translation>Mattlack nicht zuletzt</translation>
   </message>
   <message>
    <source>{names} would go over it; {why}</source>
-   <translation type="unfinished" />
+   <translation>darüber käme: {names}; {why}</translation>
   </message>
   <message>
    <source>move the matte coat behind {step}</source>
-   <translation type="unfinished" />
+   <translation>den Mattlack hinter {step} verschieben</translation>
   </message>
   <message>
    <source>gloss clear (seal) over {step}</source>
-   <translation type="unfinished" />
+   <translation>Glanzlack (Versiegelung) über {step}</translation>
   </message>
   <message>
    <source>decals not sealed</source>
-   <translation type="unfinished" />
+   <translation>Abziehbilder nicht versiegelt</translation>
   </message>
   <message>
    <source>nothing seals the decals; handling and any later wash would lift their edges</source>
-   <translation type="unfinished" />
+   <translation>nichts versiegelt die Abziehbilder; Anfassen und jedes spätere Washing würden ihre Ränder heben</translation>
   </message>
   <message>
    <source>seal the decals with a gloss clear</source>
-   <translation type="unfinished" />
+   <translation>die Abziehbilder mit Glanzlack versiegeln</translation>
   </message>
   <message>
    <source>pressing without decals</source>
-   <translation type="unfinished" />
+   <translation>Andrücken ohne Abziehbilder</translation>
   </message>
   <message>
    <source>no decal lies on top that could be pressed</source>
-   <translation type="unfinished" />
+   <translation>obenauf liegt kein Abziehbild, das sich andrücken ließe</translation>
   </message>
   <message>
    <source>wipe back without a wash</source>
-   <translation type="unfinished" />
+   <translation>Zurückwischen ohne Washing</translation>
   </message>
   <message>
    <source>no wash lies on top that could be wiped back</source>
-   <translation type="unfinished" />
+   <translation>obenauf liegt kein Washing, das sich zurückwischen ließe</translation>
   </message>
   <message>
    <source>move it behind {step}</source>
-   <translation type="unfinished" />
+   <translation>hinter {step} verschieben</translation>
   </message>
   <message>
    <source>move it ahead of {step}</source>
-   <translation type="unfinished" />
+   <translation>vor {step} verschieben</translation>
   </message>
   <message>
    <source>pale over dark</source>
-   <translation type="unfinished" />
+   <translation>Hell über Dunkel</translation>
   </message>
   <message>
    <source>{coating} is pale and {below} below it dark: one thin coat will not hide it, about {needed} will; {saving}</source>
-   <translation type="unfinished" />
+   <translation>{coating} ist hell und {below} darunter dunkel: Eine dünne Schicht deckt nicht, etwa {needed} decken; {saving}</translation>
   </message>
   <message>
    <source>{coating} is pale and {below} below it dark: {coats} thin coats will not hide it, about {needed} will; {saving}</source>
-   <translation type="unfinished" />
+   <translation>{coating} ist hell und {below} darunter dunkel: {coats} dünne Schichten decken nicht, etwa {needed} decken; {saving}</translation>
   </message>
   <message>
    <source>a grey or white primer would save coats</source>
-   <translation type="unfinished" />
+   <translation>eine graue oder weiße Grundierung würde Schichten sparen</translation>
   </message>
   <message>
    <source>over {primer} {coats} would do</source>
-   <translation type="unfinished" />
+   <translation>über {primer} würden {coats} reichen</translation>
   </message>
   <message>
    <source>lay {needed} coats of {coating}</source>
-   <translation type="unfinished" />
+   <translation>{needed} Schichten {coating} auftragen</translation>
   </message>
   <message>
    <source>both sides in one step</source>
-   <translation type="unfinished" />
+   <translation>beide Seiten in einem Schritt</translation>
   </message>
   <message>
    <source>without a holder it cannot lie on both sides at once; wet paint would touch the bench</source>
-   <translation type="unfinished" />
+   <translation>ohne Halter kann es nicht auf beiden Seiten zugleich liegen; nasse Farbe würde den Tisch berühren</translation>
   </message>
   <message>
    <source>split it by side, with a turn between</source>
-   <translation type="unfinished" />
+   <translation>nach Seiten teilen, mit Wenden dazwischen</translation>
   </message>
   <message>
    <source>topside reached without a turn</source>
-   <translation type="unfinished" />
+   <translation>Oberseite ohne Wenden erreicht</translation>
   </message>
   <message>
    <source>underside reached without a turn</source>
-   <translation type="unfinished" />
+   <translation>Unterseite ohne Wenden erreicht</translation>
   </message>
   <message>
    <source>it has no holder and lies with the topside up; turn it first</source>
-   <translation type="unfinished" />
+   <translation>es hat keinen Halter und liegt mit der Oberseite nach oben; zuerst wenden</translation>
   </message>
   <message>
    <source>it has no holder and lies with the underside up; turn it first</source>
-   <translation type="unfinished" />
+   <translation>es hat keinen Halter und liegt mit der Unterseite nach oben; zuerst wenden</translation>
   </message>
   <message>
    <source>turn it over before and back behind</source>
-   <translation type="unfinished" />
+   <translation>davor wenden und danach zurückwenden</translation>
   </message>
   <message>
    <source>turn {over} back before the join</source>
-   <translation type="unfinished" />
+   <translation>{over} vor dem Zusammenkleben zurückwenden</translation>
   </message>
   <message>
    <source>joined while lying on different sides</source>
-   <translation type="unfinished" />
+   <translation>zusammengeklebt, während sie auf verschiedenen Seiten liegen</translation>
   </message>
   <message>
    <source>{over} was joined with the underside up, the rest with the topside up</source>
-   <translation type="unfinished" />
+   <translation>{over} wurde mit der Unterseite nach oben angeklebt, der Rest mit der Oberseite nach oben</translation>
   </message>
   <message>
    <source>solvent cement welds bare plastic only</source>
-   <translation type="unfinished" />
+   <translation>Lösemittelkleber verschweißt nur blanken Kunststoff</translation>
   </message>
   <message>
    <source>glue holds on paint no better than the paint holds on the part</source>
-   <translation type="unfinished" />
+   <translation>Kleber hält auf Farbe nicht besser als die Farbe auf dem Teil</translation>
   </message>
   <message>
    <source>painted faces glued</source>
-   <translation type="unfinished" />
+   <translation>bemalte Flächen geklebt</translation>
   </message>
   <message>
    <source>{why}; scrape the faces, or mask them before painting</source>
-   <translation type="unfinished" />
+   <translation>{why}; die Flächen blank schaben oder vor dem Bemalen maskieren</translation>
   </message>
   <message>
    <source>scrape the faces as part of the join</source>
-   <translation type="unfinished" />
+   <translation>die Flächen beim Zusammenkleben blank schaben</translation>
   </message>
   <message>
    <source>take off {step}</source>
-   <translation type="unfinished" />
+   <translation>{step} abnehmen</translation>
   </message>
   <message>
    <source>mask never taken off</source>
-   <translation type="unfinished" />
+   <translation>Maskierung nie abgenommen</translation>
   </message>
   <message>
    <source>no step takes the mask off; tape creeps, and its glue hardens on the film</source>
-   <translation type="unfinished" />
+   <translation>kein Schritt nimmt die Maskierung ab; Band kriecht, und sein Kleber härtet auf dem Film</translation>
   </message>
   <message>
    <source>take the mask off behind the coats beside it</source>
-   <translation type="unfinished" />
+   <translation>die Maskierung nach den Schichten daneben abnehmen</translation>
   </message>
   <message>
    <source>unmask without a mask</source>
-   <translation type="unfinished" />
+   <translation>Abnehmen ohne Maskierung</translation>
   </message>
   <message>
    <source>no mask lies there; either a mask step is missing ahead of it, or it is idle</source>
-   <translation type="unfinished" />
+   <translation>dort liegt keine Maskierung; entweder fehlt davor ein Maskierschritt, oder er ist überflüssig</translation>
   </message>
   <message>
    <source>coat on a masked place</source>
-   <translation type="unfinished" />
+   <translation>Schicht auf maskierter Stelle</translation>
   </message>
   <message>
    <source>a mask covers it, so no coat reaches it</source>
-   <translation type="unfinished" />
+   <translation>eine Maskierung deckt sie ab, keine Schicht erreicht sie</translation>
   </message>
   <message>
    <source>leave the masked places out of it</source>
-   <translation type="unfinished" />
+   <translation>die maskierten Stellen davon ausnehmen</translation>
   </message>
   <message>
    <source>enamel or spray can on soft polymer</source>
-   <translation type="unfinished" />
+   <translation>Enamel oder Sprühdose auf Weichkunststoff</translation>
   </message>
   <message>
    <source>enamel and sprays from a can stay tacky on soft polymer for weeks, or for ever</source>
-   <translation type="unfinished" />
+   <translation>Enamel und Lack aus der Dose bleiben auf Weichkunststoff wochenlang klebrig oder für immer</translation>
   </message>
   <message>
    <source>hard coat on soft polymer</source>
-   <translation type="unfinished" />
+   <translation>harte Schicht auf Weichkunststoff</translation>
   </message>
   <message>
    <source>soft polymer bends, and a hard film on it cracks and flakes</source>
-   <translation type="unfinished" />
+   <translation>Weichkunststoff biegt sich, und ein harter Film darauf reißt und blättert ab</translation>
   </message>
   <message>
    <source>strong solvent on stressed styrene</source>
-   <translation type="unfinished" />
+   <translation>starkes Lösemittel auf gespanntem Polystyrol</translation>
   </message>
   <message>
    <source>strong solvent cracks bare styrene that is snapped together under stress</source>
-   <translation type="unfinished" />
+   <translation>starkes Lösemittel lässt blankes Polystyrol reißen, das unter Spannung zusammengesteckt ist</translation>
   </message>
   <message>
    <source>TM 43-0139 par. 2-26 (enamel thinner and lacquer thinner are not exchanged)</source>
-   <translation type="unfinished" />
+   <translation>TM 43-0139 Abs. 2-26 (Enamel- und Lackverdünnung werden nicht vertauscht)</translation>
   </message>
   <message>
    <source>enamel thinner makes lacquer curdle and stay soft</source>
-   <translation type="unfinished" />
+   <translation>Enamelverdünnung lässt Lack gerinnen und weich bleiben</translation>
   </message>
   <message>
    <source>lacquer thinner is not for enamel; it lifts the coat below</source>
-   <translation type="unfinished" />
+   <translation>Lackverdünnung ist nichts für Enamel; sie hebt die Schicht darunter</translation>
   </message>
   <message>
    <source>water makes lacquer curdle and blush</source>
-   <translation type="unfinished" />
+   <translation>Wasser lässt Lack gerinnen und weiß anlaufen</translation>
   </message>
   <message>
    <source>water and enamel do not mix</source>
-   <translation type="unfinished" />
+   <translation>Wasser und Enamel mischen sich nicht</translation>
   </message>
   <message>
    <source>water and oil do not mix</source>
-   <translation type="unfinished" />
+   <translation>Wasser und Öl mischen sich nicht</translation>
   </message>
   <message>
    <source>water reacts with the hardener of a two-pack</source>
-   <translation type="unfinished" />
+   <translation>Wasser reagiert mit dem Härter eines Zweikomponentenlacks</translation>
   </message>
   <message>
    <source>white spirit makes waterborne paint curdle</source>
-   <translation type="unfinished" />
+   <translation>Testbenzin lässt wasserverdünnbare Farbe gerinnen</translation>
   </message>
   <message>
    <source>white spirit does not mix with alcohol ink</source>
-   <translation type="unfinished" />
+   <translation>Testbenzin mischt sich nicht mit Alkoholtinte</translation>
   </message>
   <message>
    <source>alcohol makes enamel curdle</source>
-   <translation type="unfinished" />
+   <translation>Alkohol lässt Enamel gerinnen</translation>
   </message>
   <message>
    <source>alcohol does not thin oil paint</source>
-   <translation type="unfinished" />
+   <translation>Alkohol verdünnt Ölfarbe nicht</translation>
   </message>
   <message>
    <source>lacquer thinner in an oil wash attacks the coat below</source>
-   <translation type="unfinished" />
+   <translation>Lackverdünnung in einem Ölwashing greift die Schicht darunter an</translation>
   </message>
   <message>
    <source>alcohol uses up the hardener of a two-pack</source>
-   <translation type="unfinished" />
+   <translation>Alkohol verbraucht den Härter eines Zweikomponentenlacks</translation>
   </message>
   <message>
    <source>white spirit throws a two-pack out of solution</source>
-   <translation type="unfinished" />
+   <translation>Testbenzin lässt einen Zweikomponentenlack ausfallen</translation>
   </message>
   <message>
    <source>paints of unlike chemistry curdle, or dry unevenly, in one cup</source>
-   <translation type="unfinished" />
+   <translation>Farben ungleicher Chemie gerinnen in einem Becher oder trocknen ungleich</translation>
   </message>
   <message>
    <source>{what} in {base}</source>
-   <translation type="unfinished" />
+   <translation>{what} in {base}</translation>
   </message>
   <message>
    <source>mix "{mix}" holds {other} ({family}): {reason}</source>
-   <translation type="unfinished" />
+   <translation>Mischung „{mix}“ enthält {other} ({family}): {reason}</translation>
   </message>
   <message>
    <source>use {wanted} in it instead</source>
-   <translation type="unfinished" />
+   <translation>stattdessen {wanted} darin verwenden</translation>
   </message>
   <message>
    <source>{next} would go over {below}; {reason}</source>
-   <translation type="unfinished" />
+   <translation>{next} käme auf: {below}; {reason}</translation>
   </message>
   <message>
    <source>scuff the film of {steps} before it</source>
-   <translation type="unfinished" />
+   <translation>den Film von {steps} davor anschleifen</translation>
   </message>
   <message>
    <source>gloss clear ({role}) before {step}</source>
-   <translation type="unfinished" />
+   <translation>Glanzlack ({role}) vor {step}</translation>
   </message>
   <message>
    <source>lay a gloss clear as {role} before it</source>
-   <translation type="unfinished" />
+   <translation>davor einen Glanzlack auftragen: {role}</translation>
   </message>
   <message>
    <source>prime before {step}</source>
-   <translation type="unfinished" />
+   <translation>grundieren vor {step}</translation>
   </message>
   <message>
    <source>prime the bare places before it</source>
-   <translation type="unfinished" />
+   <translation>die blanken Stellen davor grundieren</translation>
   </message>
   <message>
    <source>use {family} instead of {names}</source>
-   <translation type="unfinished" />
+   <translation>{family} statt {names} verwenden</translation>
   </message>
   <message>
    <source>fingers hold it firmly</source>
-   <translation type="unfinished" />
+   <translation>Finger halten es fest</translation>
   </message>
   <message>
    <source>another coat goes over it</source>
-   <translation type="unfinished" />
+   <translation>eine weitere Schicht kommt darüber</translation>
   </message>
   <message>
    <source>a wash pools in recesses, where the gloss is thickest and softest</source>
-   <translation type="unfinished" />
+   <translation>ein Washing sammelt sich in Vertiefungen, wo der Glanzlack am dicksten und weichsten ist</translation>
   </message>
   <message>
    <source>UFC 3-190-06 par. 11.4.2.4 (solvent trapped between coats blisters)</source>
-   <translation type="unfinished" />
+   <translation>UFC 3-190-06 Abs. 11.4.2.4 (zwischen Schichten eingeschlossenes Lösemittel wirft Blasen)</translation>
   </message>
   <message>
    <source>UFC 3-190-06 par. 2.4.2 (strong solvent enters the undercoat)</source>
-   <translation type="unfinished" />
+   <translation>UFC 3-190-06 Abs. 2.4.2 (starkes Lösemittel dringt in den Untergrund)</translation>
   </message>
   <message>
    <source>UFC 3-190-06 par. 2.4.4 (water-borne over smooth cured alkyd bonds badly)</source>
-   <translation type="unfinished" />
+   <translation>UFC 3-190-06 Abs. 2.4.4 (Wasserverdünnbares haftet schlecht auf glattem, gehärtetem Alkyd)</translation>
   </message>
   <message>
    <source>UFC 3-190-06 par. 2.4, 4.2.4 (solvent-soluble film under strong solvent)</source>
-   <translation type="unfinished" />
+   <translation>UFC 3-190-06 Abs. 2.4, 4.2.4 (lösemittellöslicher Film unter starkem Lösemittel)</translation>
   </message>
   <message>
    <source>UFC 3-190-06 par. 4.2.4 (same generic type over itself)</source>
-   <translation type="unfinished" />
+   <translation>UFC 3-190-06 Abs. 4.2.4 (gleiche Art über sich selbst)</translation>
   </message>
   <message>
    <source>US Army TB 43-0242 (1991) par. 5-2 (urethane over lacquer)</source>
-   <translation type="unfinished" />
+   <translation>US Army TB 43-0242 (1991) Abs. 5-2 (Urethan über Lack)</translation>
   </message>
   <message>
    <source>UFC 3-190-06 par. 2.2.3 (a cured thermoset gives no bite)</source>
-   <translation type="unfinished" />
+   <translation>UFC 3-190-06 Abs. 2.2.3 (ein gehärteter Duroplast gibt keinen Halt)</translation>
   </message>
   <message>
    <source>TM 43-0139 par. 5-20 (a coat over too soft an undercoat, or one not dry, splits up)</source>
-   <translation type="unfinished" />
+   <translation>TM 43-0139 Abs. 5-20 (eine Schicht auf zu weichem oder nicht trockenem Untergrund reißt auf)</translation>
   </message>
   <message>
    <source>ISO 9117-6 print-free; the use for masking is common practice</source>
-   <translation type="unfinished" />
+   <translation>ISO 9117-6 abdruckfrei; die Anwendung aufs Abkleben ist gängige Praxis</translation>
   </message>
   <message>
    <source>, times {detail:g} for detail</source>
-   <translation type="unfinished" />
+   <translation>, mal {detail:g} für Details</translation>
   </message>
   <message>
    <source>{cm2:.3g} cm², typed</source>
-   <translation type="unfinished" />
+   <translation>{cm2:.3g} cm², eingetippt</translation>
   </message>
   <message>
    <source>{cm2:.3g} cm²: measures of {plain_cm2:.3g} cm²{detail}</source>
-   <translation type="unfinished" />
+   <translation>{cm2:.3g} cm²: Maße von {plain_cm2:.3g} cm²{detail}</translation>
   </message>
   <message>
    <source>, shared by {among} places</source>
-   <translation type="unfinished" />
+   <translation>, auf {among} Stellen verteilt</translation>
   </message>
   <message>
    <source>{cm2:.3g} cm²: a box of its real size is {all_round_cm2:.3g} cm² all round{shared}{detail}</source>
-   <translation type="unfinished" />
+   <translation>{cm2:.3g} cm²: Ein Kasten seiner wirklichen Größe hat rundum {all_round_cm2:.3g} cm²{shared}{detail}</translation>
   </message>
   <message>
    <source>"{text}" is no scale; write it as 1:72</source>
-   <translation type="unfinished" />
+   <translation>„{text}“ ist kein Maßstab; als 1:72 schreiben</translation>
   </message>
   <message>
    <source>no area given, and the model has no scale such as "1:72"; give one, or area_cm2</source>
-   <translation type="unfinished" />
+   <translation>keine Fläche angegeben, und das Modell hat keinen Maßstab wie „1:72“; ihn oder die Fläche angeben</translation>
   </message>
   <message>
    <source>no area given, and the other places take all {whole:.3g} cm² of the real size; measure it and give area_cm2</source>
-   <translation type="unfinished" />
+   <translation>keine Fläche angegeben, und die anderen Stellen nehmen alle {whole:.3g} cm² der wirklichen Größe; messen und die Fläche angeben</translation>
   </message>
   <message>
    <source>no area given; measure it and give area_cm2</source>
-   <translation type="unfinished" />
+   <translation>keine Fläche angegeben; messen und die Fläche angeben</translation>
   </message>
   <message>
    <source>{text} (all round, a box of {size} m is {area:.0f} cm² at {written})</source>
-   <translation type="unfinished" />
+   <translation>{text} (rundum hat ein Kasten von {size} m {area:.0f} cm² in {written})</translation>
   </message>
   <message>
    <source>"{text}" is no mix; write it as 2 : 3 or as 40 % : 60 %</source>
-   <translation type="unfinished" />
+   <translation>„{text}“ ist keine Mischung; als 2 : 3 oder als 40 % : 60 % schreiben</translation>
   </message>
   <message>
    <source>has parts and percentages; write all of them alike</source>
-   <translation type="unfinished" />
+   <translation>hat Teile und Prozente; alle gleich schreiben</translation>
   </message>
   <message>
    <source>add up to {sum:g} %; percentages of a mix make {whole} %</source>
-   <translation type="unfinished" />
+   <translation>ergeben {sum:g} %; Prozente einer Mischung machen {whole} %</translation>
   </message>
   <message>
    <source>a highlight sits on what faces the light</source>
-   <translation type="unfinished" />
+   <translation>eine Aufhellung sitzt auf dem, was dem Licht zugewandt ist</translation>
   </message>
   <message>
    <source>dry-brushing catches raised edges</source>
-   <translation type="unfinished" />
+   <translation>Trockenmalen trifft erhabene Kanten</translation>
   </message>
   <message>
    <source>a wash sits in the recesses</source>
-   <translation type="unfinished" />
+   <translation>ein Washing sitzt in den Vertiefungen</translation>
   </message>
   <message>
    <source>chips sit on edges</source>
-   <translation type="unfinished" />
+   <translation>Abplatzer sitzen an Kanten</translation>
   </message>
   <message>
    <source>weathering is laid here and there</source>
-   <translation type="unfinished" />
+   <translation>Alterung kommt hier und da hin</translation>
   </message>
   <message>
    <source>given by the step</source>
-   <translation type="unfinished" />
+   <translation>vom Schritt angegeben</translation>
   </message>
   <message>
    <source>one of {n} colours that share the place</source>
-   <translation type="unfinished" />
+   <translation>eine von {n} Farben, die sich die Stelle teilen</translation>
   </message>
   <message>
    <source>all of the place</source>
-   <translation type="unfinished" />
+   <translation>die ganze Stelle</translation>
   </message>
   <message>
    <source>harden a little of it on scrap before you trust it</source>
-   <translation type="unfinished" />
+   <translation>erst ein wenig davon auf Abfall härten lassen</translation>
   </message>
   <message>
    <source>try whether it still grips on scrap</source>
-   <translation type="unfinished" />
+   <translation>auf Abfall probieren, ob er noch hält</translation>
   </message>
   <message>
    <source>soak one that you can spare first; old film breaks up</source>
-   <translation type="unfinished" />
+   <translation>zuerst eines einweichen, das entbehrlich ist; alter Trägerfilm zerfällt</translation>
   </message>
   <message>
    <source>stir it to the bottom, strain it, and try it on scrap first</source>
-   <translation type="unfinished" />
+   <translation>bis zum Grund aufrühren, sieben und zuerst auf Abfall probieren</translation>
   </message>
   <message>
    <source>opened 1 year ago: {look}</source>
-   <translation type="unfinished" />
+   <translation>vor 1 Jahr geöffnet: {look}</translation>
   </message>
   <message>
    <source>opened {years} years ago: {look}</source>
-   <translation type="unfinished" />
+   <translation>vor {years} Jahren geöffnet: {look}</translation>
   </message>
   <message>
    <source>little is lost in a brush</source>
-   <translation type="unfinished" />
+   <translation>im Pinsel geht wenig verloren</translation>
   </message>
   <message>
    <source>what is wiped or dabbed off is lost</source>
-   <translation type="unfinished" />
+   <translation>was abgewischt oder abgetupft wird, ist verloren</translation>
   </message>
   <message>
    <source>small targets catch 20 to 50 %, R. Joseph 2009</source>
-   <translation type="unfinished" />
+   <translation>kleine Ziele fangen 20 bis 50 %, R. Joseph 2009</translation>
   </message>
   <message>
    <source>air-atomised spray, 40 CFR 60.313; span assumed</source>
-   <translation type="unfinished" />
+   <translation>luftzerstäubtes Spritzen, 40 CFR 60.313; Spanne angenommen</translation>
   </message>
   <message>
    <source>given for this airbrush</source>
-   <translation type="unfinished" />
+   <translation>für diese Airbrush angegeben</translation>
   </message>
   <message>
    <source>{name} lies with the other side up; turn it first</source>
-   <translation type="unfinished" />
+   <translation>{name} liegt mit der anderen Seite nach oben; zuerst wenden</translation>
   </message>
   <message>
    <source>{place} is still masked; unmask it first</source>
-   <translation type="unfinished" />
+   <translation>{place} ist noch maskiert; zuerst die Maskierung abnehmen</translation>
   </message>
   <message>
    <source>{place} is painted; scrape it, for glue needs a bare face</source>
-   <translation type="unfinished" />
+   <translation>{place} ist bemalt; blank schaben, denn Kleber braucht eine blanke Fläche</translation>
   </message>
   <message>
    <source>needs {needed} drying places, but {location} has {drying_places}</source>
-   <translation type="unfinished" />
+   <translation>braucht {needed} Trockenplätze, aber {location} hat {drying_places}</translation>
   </message>
   <message>
    <source>waits for {step}, which has no place</source>
-   <translation type="unfinished" />
+   <translation>wartet auf {step}, und das hat keinen Platz</translation>
   </message>
   <message>
    <source>has no place</source>
-   <translation type="unfinished" />
+   <translation>hat keinen Platz</translation>
   </message>
   <message>
    <source>there is no more bench time; add an evening</source>
-   <translation type="unfinished" />
+   <translation>es gibt keine Bastelzeit mehr; einen Abend hinzufügen</translation>
   </message>
   <message>
    <source>what {step} laid never gets there in this air: {why}</source>
-   <translation type="unfinished" />
+   <translation>was {step} aufgetragen hat, kommt bei dieser Luft nie so weit: {why}</translation>
   </message>
   <message>
    <source>the window after {step} closes before it can be done</source>
-   <translation type="unfinished" />
+   <translation>das Fenster nach {step} schließt, bevor es getan werden kann</translation>
   </message>
   <message>
    <source>its pin leaves no room; move or remove the pin</source>
-   <translation type="unfinished" />
+   <translation>wo es angeheftet ist, lässt keinen Platz; versetzen oder lösen</translation>
   </message>
   <message>
    <source>needs two people, and no stretch of bench time has a helper</source>
-   <translation type="unfinished" />
+   <translation>braucht zwei Leute, und in keinem Zeitblock ist jemand zum Helfen da</translation>
   </message>
   <message>
    <source>no stretch of bench time takes its {minutes} minutes</source>
-   <translation type="unfinished" />
+   <translation>kein Zeitblock fasst seine {minutes} Minuten</translation>
   </message>
   <message>
    <source>nothing is left to do</source>
-   <translation type="unfinished" />
+   <translation>nichts ist mehr zu tun</translation>
   </message>
   <message>
    <source>wet films take {energy} place-minutes of {places} places in {location}</source>
-   <translation type="unfinished" />
+   <translation>nasse Filme brauchen {energy} Platzminuten von {places} Plätzen in {location}</translation>
   </message>
   <message>
    <source>no plan places more than all</source>
-   <translation type="unfinished" />
+   <translation>kein Plan bringt mehr als alles unter</translation>
   </message>
   <message>
    <source>no project can finish earlier than its waits allow</source>
-   <translation type="unfinished" />
+   <translation>kein Projekt wird früher fertig, als seine Wartezeiten erlauben</translation>
   </message>
   <message>
    <source>sprayed minutes</source>
-   <translation type="unfinished" />
+   <translation>gespritzte Minuten</translation>
   </message>
   <message>
    <source>minutes of work and set-up</source>
-   <translation type="unfinished" />
+   <translation>Minuten Arbeit und Rüsten</translation>
   </message>
   <message>
    <source>{total} {what} from {at:%a %d %b} on fill the bench time</source>
-   <translation type="unfinished" />
+   <translation>{total} {what} füllen ab {at:%a %d %b} die Bastelzeit</translation>
   </message>
   <message>
    <source>{model}: {step} cannot be earlier</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step} kann nicht früher sein</translation>
   </message>
   <message>
    <source>{model}: {step} ends a chain of {steps} passes; its longest wait is {hours} h {minutes:02d} min after {earlier}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step} endet eine Kette von {steps} Schichten; ihre längste Wartezeit ist {hours} h {minutes:02d} min nach {earlier}</translation>
   </message>
   <message>
    <source>cannot hold together: {what}</source>
-   <translation type="unfinished" />
+   <translation>können nicht zusammen gelten: {what}</translation>
   </message>
   <message>
    <source>{model}: {step}: {why}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step}: {why}</translation>
   </message>
   <message>
    <source>change the order of the steps</source>
-   <translation type="unfinished" />
+   <translation>die Reihenfolge der Schritte ändern</translation>
   </message>
   <message>
    <source>{pilot} goes first in {project}</source>
-   <translation type="unfinished" />
+   <translation>{pilot} kommt in {project} zuerst</translation>
   </message>
   <message>
    <source>let the other models begin before it is finished</source>
-   <translation type="unfinished" />
+   <translation>die anderen Modelle beginnen lassen, bevor es fertig ist</translation>
   </message>
   <message>
    <source>{project} does not begin before {begins}</source>
-   <translation type="unfinished" />
+   <translation>{project} beginnt nicht vor {begins}</translation>
   </message>
   <message>
    <source>let it begin earlier</source>
-   <translation type="unfinished" />
+   <translation>es früher beginnen lassen</translation>
   </message>
   <message>
    <source>{model}: {step}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step}</translation>
   </message>
   <message>
    <source>{model}: {step} (coat {coat})</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step} (Schicht {coat})</translation>
   </message>
   <message>
    <source>{what} is wished for {on}</source>
-   <translation type="unfinished" />
+   <translation>{what} ist für {on} gewünscht</translation>
   </message>
   <message>
    <source>{what} is wished no earlier than {not_before:%Y-%m-%d %H:%M}</source>
-   <translation type="unfinished" />
+   <translation>{what} ist nicht vor {not_before:%Y-%m-%d %H:%M} gewünscht</translation>
   </message>
   <message>
    <source>{what} is wished in one stretch with {beside}</source>
-   <translation type="unfinished" />
+   <translation>{what} ist in einem Zeitblock mit {beside} gewünscht</translation>
   </message>
   <message>
    <source>{what} is wished for {start:%Y-%m-%d %H:%M} to {end:%H:%M}</source>
-   <translation type="unfinished" />
+   <translation>{what} ist für {start:%Y-%m-%d %H:%M} bis {end:%H:%M} gewünscht</translation>
   </message>
   <message>
    <source>move or drop this wish</source>
-   <translation type="unfinished" />
+   <translation>diesen Wunsch verschieben oder fallen lassen</translation>
   </message>
   <message>
    <source>{model}: {step} within the window after {after}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step} innerhalb des Fensters nach {after}</translation>
   </message>
   <message>
    <source>widen the window, or do less before it</source>
-   <translation type="unfinished" />
+   <translation>das Fenster weiten oder davor weniger tun</translation>
   </message>
   <message>
    <source>{model}: {step} is marked {words}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step} ist gekennzeichnet: {words}</translation>
   </message>
   <message>
    <source>take the mark off</source>
-   <translation type="unfinished" />
+   <translation>das Kennzeichen wegnehmen</translation>
   </message>
   <message>
    <source>{model}: {step} needs two people</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step} braucht zwei Leute</translation>
   </message>
   <message>
    <source>do it alone, or ask a helper in</source>
-   <translation type="unfinished" />
+   <translation>es allein tun oder jemanden zum Helfen holen</translation>
   </message>
   <message>
    <source>quiet hours</source>
-   <translation type="unfinished" />
+   <translation>Ruhezeiten</translation>
   </message>
   <message>
    <source>spray earlier, or allow noise for once</source>
-   <translation type="unfinished" />
+   <translation>früher spritzen oder ausnahmsweise Lärm erlauben</translation>
   </message>
   <message>
    <source>daylight hours</source>
-   <translation type="unfinished" />
+   <translation>Tageslichtstunden</translation>
   </message>
   <message>
    <source>work by lamp, or on another day</source>
-   <translation type="unfinished" />
+   <translation>bei Lampenlicht arbeiten oder an einem anderen Tag</translation>
   </message>
   <message>
    <source>no bench time on {days}</source>
-   <translation type="unfinished" />
+   <translation>keine Bastelzeit am {days}</translation>
   </message>
   <message>
    <source>find an hour on one of these days</source>
-   <translation type="unfinished" />
+   <translation>an einem dieser Tage eine Stunde finden</translation>
   </message>
   <message>
    <source>the bench time there is</source>
-   <translation type="unfinished" />
+   <translation>die Bastelzeit, die es gibt</translation>
   </message>
   <message>
    <source>add a stretch, or make one longer</source>
-   <translation type="unfinished" />
+   <translation>einen Zeitblock hinzufügen oder einen verlängern</translation>
   </message>
   <message>
    <source>must be as many as the durations</source>
-   <translation type="unfinished" />
+   <translation>müssen so viele wie die Dauern sein</translation>
   </message>
   <message>
    <source>must not be negative</source>
-   <translation type="unfinished" />
+   <translation>darf nicht negativ sein</translation>
   </message>
   <message>
    <source>needs one per resource</source>
-   <translation type="unfinished" />
+   <translation>braucht einen je Mittel</translation>
   </message>
   <message>
    <source>no way to share the passes out over fewer stretches of bench time</source>
-   <translation type="unfinished" />
+   <translation>die Schichten lassen sich nicht auf weniger Zeitblöcke verteilen</translation>
   </message>
   <message>
    <source>no way to share the passes out does with less</source>
-   <translation type="unfinished" />
+   <translation>keine Verteilung der Schichten kommt mit weniger aus</translation>
   </message>
   <message>
    <source>option</source>
-   <translation type="unfinished" />
+   <translation>Option</translation>
   </message>
   <message>
    <source>{some} and {last} exclude each other ({choice}); choose one</source>
-   <translation type="unfinished" />
+   <translation>{some} und {last} schließen einander aus ({choice}); eines wählen</translation>
   </message>
   <message>
    <source>does not come from "{sequence}"</source>
-   <translation type="unfinished" />
+   <translation>stammt nicht aus „{sequence}“</translation>
   </message>
   <message>
    <source>sequence</source>
-   <translation type="unfinished" />
+   <translation>Ablauf</translation>
   </message>
   <message>
    <source>{steps} of "{name}" is in the logbook, and "{sequence}" has no such step; take it out of the logbook first, or leave this model</source>
-   <translation type="unfinished" />
+   <translation>{steps} von „{name}“ steht im Logbuch, und „{sequence}“ hat keinen solchen Schritt; zuerst aus dem Logbuch nehmen oder dieses Modell belassen</translation>
   </message>
   <message>
    <source>nothing of "{sequence}" fits "{model}"; choose another</source>
-   <translation type="unfinished" />
+   <translation>nichts von „{sequence}“ passt zu „{model}“; einen anderen wählen</translation>
   </message>
   <message>
    <source>colour</source>
-   <translation type="unfinished" />
+   <translation>Farbe</translation>
   </message>
   <message>
    <source>"{colour}" has no coating yet; choose one</source>
-   <translation type="unfinished" />
+   <translation>„{colour}“ hat noch kein Mittel; eines wählen</translation>
   </message>
   <message>
    <source>"{model}" has no steps yet that could be saved</source>
-   <translation type="unfinished" />
+   <translation>„{model}“ hat noch keine Schritte, die sich speichern ließen</translation>
   </message>
   <message>
    <source>min</source>
-   <translation type="unfinished" />
+   <translation>min</translation>
   </message>
   <message>
    <source>"{rule}" is not a recurrence rule; write it as FREQ=WEEKLY;BYDAY=TU,TH</source>
-   <translation type="unfinished" />
+   <translation>„{rule}“ ist keine Wiederholungsregel; als FREQ=WEEKLY;BYDAY=TU,TH schreiben</translation>
   </message>
   <message>
    <source>must repeat by DAILY, WEEKLY, MONTHLY or YEARLY</source>
-   <translation type="unfinished" />
+   <translation>muss sich nach DAILY, WEEKLY, MONTHLY oder YEARLY wiederholen</translation>
   </message>
   <message>
    <source>must not hold {field}; start and end say the hours</source>
-   <translation type="unfinished" />
+   <translation>darf {field} nicht enthalten; Anfang und Ende nennen die Stunden</translation>
   </message>
   <message>
    <source>"{rule}" is not a recurrence rule ({problem})</source>
-   <translation type="unfinished" />
+   <translation>„{rule}“ ist keine Wiederholungsregel ({problem})</translation>
   </message>
   <message>
    <source>"{rule}" never names a day</source>
-   <translation type="unfinished" />
+   <translation>„{rule}“ nennt nie einen Tag</translation>
   </message>
   <message>
    <source>{field} is "{value}", but must be a number from 1 to 9999</source>
-   <translation type="unfinished" />
+   <translation>{field} ist „{value}“, muss aber eine Zahl von 1 bis 9999 sein</translation>
   </message>
   <message>
    <source>must not hold both COUNT and UNTIL</source>
-   <translation type="unfinished" />
+   <translation>darf nicht COUNT und UNTIL zugleich enthalten</translation>
   </message>
   <message>
    <source>BYDAY "{day}" names a day that does not come</source>
-   <translation type="unfinished" />
+   <translation>BYDAY „{day}“ nennt einen Tag, der nicht kommt</translation>
   </message>
   <message>
    <source>min of bench time</source>
-   <translation type="unfinished" />
+   <translation>min Bastelzeit</translation>
   </message>
   <message>
    <source>"{mix}" is a coating; rename one</source>
-   <translation type="unfinished" />
+   <translation>„{mix}“ ist ein Mittel; eines umbenennen</translation>
   </message>
   <message>
    <source>coating</source>
-   <translation type="unfinished" />
+   <translation>Mittel</translation>
   </message>
   <message>
    <source>is a thinner; put the coating that forms the film first</source>
-   <translation type="unfinished" />
+   <translation>ist eine Verdünnung; das filmbildende Mittel zuerst nennen</translation>
   </message>
   <message>
    <source>location</source>
-   <translation type="unfinished" />
+   <translation>Ort</translation>
   </message>
   <message>
    <source>is an airbrush, but gear.airbrushes is empty; add one or use a brush</source>
-   <translation type="unfinished" />
+   <translation>ist eine Airbrush, aber keine ist da; eine hinzufügen oder den Pinsel nehmen</translation>
   </message>
   <message>
    <source>is a thinner and forms no film; name a coating or a mix</source>
-   <translation type="unfinished" />
+   <translation>ist eine Verdünnung und bildet keinen Film; ein Mittel oder eine Mischung nennen</translation>
   </message>
   <message>
    <source>"{name}" gets a coat from applications[{get}] as well; make a step of each</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ bekommt auch von applications[{get}] eine Schicht; aus jedem einen Schritt machen</translation>
   </message>
   <message>
    <source>takes {takes} min, but "{coating}" can be used for {life} min; make two steps of it, or mix less at a time</source>
-   <translation type="unfinished" />
+   <translation>dauert {takes} min, aber „{coating}“ ist {life} min brauchbar; zwei Schritte daraus machen oder weniger auf einmal mischen</translation>
   </message>
   <message>
    <source>step "{after}" lays no film that could be {mark}; give minutes</source>
-   <translation type="unfinished" />
+   <translation>Schritt „{after}“ trägt keinen Film auf, der {mark} sein könnte; Minuten angeben</translation>
   </message>
   <message>
    <source>a join needs at least two parts</source>
-   <translation type="unfinished" />
+   <translation>zum Zusammenkleben gehören mindestens zwei Teile</translation>
   </message>
   <message>
    <source>give either "state" or "minutes", not both and not neither</source>
-   <translation type="unfinished" />
+   <translation>entweder einen Zustand oder Minuten angeben, nicht beides und nicht keines</translation>
   </message>
   <message>
    <source>goes with "minutes" only</source>
-   <translation type="unfinished" />
+   <translation>geht nur mit Minuten</translation>
   </message>
   <message>
    <source>goes with a preparation other than none, and such a preparation takes minutes</source>
-   <translation type="unfinished" />
+   <translation>gehört zu einer Vorbereitung, und eine Vorbereitung braucht Minuten</translation>
   </message>
   <message>
    <source>a coat cannot melt into a film that was prepared; use two windows</source>
-   <translation type="unfinished" />
+   <translation>eine Schicht kann nicht in einen vorbereiteten Film schmelzen; zwei Fenster nehmen</translation>
   </message>
   <message>
    <source>must lie after opens</source>
-   <translation type="unfinished" />
+   <translation>muss nach dem Öffnen liegen</translation>
   </message>
   <message>
    <source>only the last may stay open</source>
-   <translation type="unfinished" />
+   <translation>nur das letzte darf offen bleiben</translation>
   </message>
   <message>
    <source>only the first may open at once</source>
-   <translation type="unfinished" />
+   <translation>nur das erste darf sofort öffnen</translation>
   </message>
   <message>
    <source>lies before the window ahead of it has closed; order them</source>
-   <translation type="unfinished" />
+   <translation>liegt vor dem Schließen des Fensters davor; sie ordnen</translation>
   </message>
   <message>
    <source>is empty; write where it stands, as "label"</source>
-   <translation type="unfinished" />
+   <translation>ist leer; schreiben, wo es steht, etwa „Etikett“</translation>
   </message>
   <message>
    <source>"{swatch}" is not a colour; write it as #c8b482</source>
-   <translation type="unfinished" />
+   <translation>„{swatch}“ ist keine Farbe; als #c8b482 schreiben</translation>
   </message>
   <message>
    <source>is a fraction of the volume; give 0.01 to 1</source>
-   <translation type="unfinished" />
+   <translation>ist ein Anteil am Volumen; 0,01 bis 1 angeben</translation>
   </message>
   <message>
    <source>%</source>
-   <translation type="unfinished" />
+   <translation>%</translation>
   </message>
   <message>
    <source>ml</source>
-   <translation type="unfinished" />
+   <translation>ml</translation>
   </message>
   <message>
    <source>is empty; name a coating</source>
-   <translation type="unfinished" />
+   <translation>ist leer; ein Mittel nennen</translation>
   </message>
   <message>
    <source>is empty; name at least one coating</source>
-   <translation type="unfinished" />
+   <translation>ist leer; mindestens ein Mittel nennen</translation>
   </message>
   <message>
    <source>mm</source>
-   <translation type="unfinished" />
+   <translation>mm</translation>
   </message>
   <message>
    <source>cm²</source>
-   <translation type="unfinished" />
+   <translation>cm²</translation>
   </message>
   <message>
    <source>is empty; give at least one, such as "all over"</source>
-   <translation type="unfinished" />
+   <translation>ist leer; mindestens eine angeben, etwa „rundum“</translation>
   </message>
   <message>
    <source>m</source>
-   <translation type="unfinished" />
+   <translation>m</translation>
   </message>
   <message>
    <source>is empty; give at least one</source>
-   <translation type="unfinished" />
+   <translation>ist leer; mindestens eines angeben</translation>
   </message>
   <message>
    <source>is longer than 20 characters; write it as 1:72</source>
-   <translation type="unfinished" />
+   <translation>ist länger als 20 Zeichen; als 1:72 schreiben</translation>
   </message>
   <message>
    <source>has no time zone; write an offset such as +01:00</source>
-   <translation type="unfinished" />
+   <translation>hat keine Zeitzone; einen Versatz wie +01:00 schreiben</translation>
   </message>
   <message>
    <source>no time zone is called "{name}"; use an IANA name such as Europe/Warsaw</source>
-   <translation type="unfinished" />
+   <translation>keine Zeitzone heißt „{name}“; einen IANA-Namen wie Europe/Warsaw nehmen</translation>
   </message>
   <message>
    <source>"{text}" is not a time; write it as 19:30</source>
-   <translation type="unfinished" />
+   <translation>„{text}“ ist keine Uhrzeit; als 19:30 schreiben</translation>
   </message>
   <message>
    <source>"{text}" is not a whole local minute; write it as 19:30</source>
-   <translation type="unfinished" />
+   <translation>„{text}“ ist keine ganze örtliche Minute; als 19:30 schreiben</translation>
   </message>
   <message>
    <source>is not a whole minute; drop seconds</source>
-   <translation type="unfinished" />
+   <translation>ist keine ganze Minute; Sekunden weglassen</translation>
   </message>
   <message>
    <source>lies outside the years 1971 to 2199</source>
-   <translation type="unfinished" />
+   <translation>liegt außerhalb der Jahre 1971 bis 2199</translation>
   </message>
   <message>
    <source>give one of "on", "start" and "end", "not_before", "beside"</source>
-   <translation type="unfinished" />
+   <translation>eines davon angeben: „on“, „start“ und „end“, „not_before“, „beside“</translation>
   </message>
   <message>
    <source>names another step of the project, as "model/step"</source>
-   <translation type="unfinished" />
+   <translation>nennt einen anderen Schritt des Projekts als „Modell/Schritt“</translation>
   </message>
   <message>
    <source>give both "start" and "end"</source>
-   <translation type="unfinished" />
+   <translation>„start“ und „end“ angeben</translation>
   </message>
   <message>
    <source>% RH</source>
-   <translation type="unfinished" />
+   <translation>% r. F.</translation>
   </message>
   <message>
    <source>is longer than 10000 characters; shorten it</source>
-   <translation type="unfinished" />
+   <translation>ist länger als 10000 Zeichen; kürzen</translation>
   </message>
   <message>
    <source>is longer than 2000 characters; shorten it</source>
-   <translation type="unfinished" />
+   <translation>ist länger als 2000 Zeichen; kürzen</translation>
   </message>
   <message>
    <source>is empty; put at least one on the table</source>
-   <translation type="unfinished" />
+   <translation>ist leer; mindestens eines auf den Tisch stellen</translation>
   </message>
   <message>
    <source>{value:g} is outside {low:g} to {high:g}</source>
-   <translation type="unfinished" />
+   <translation>{value:g} liegt nicht zwischen {low:g} und {high:g}</translation>
   </message>
   <message>
    <source>{value:g} {unit} is outside {low:g} to {high:g} {unit}</source>
-   <translation type="unfinished" />
+   <translation>{value:g} {unit} liegt nicht zwischen {low:g} und {high:g} {unit}</translation>
   </message>
   <message>
    <source>is empty; give it a name</source>
-   <translation type="unfinished" />
+   <translation>ist leer; einen Namen geben</translation>
   </message>
   <message>
    <source>starts or ends with a blank; remove it</source>
-   <translation type="unfinished" />
+   <translation>beginnt oder endet mit einem Leerzeichen; entfernen</translation>
   </message>
   <message>
    <source>is longer than {most} characters; shorten it</source>
-   <translation type="unfinished" />
+   <translation>ist länger als {most} Zeichen; kürzen</translation>
   </message>
   <message>
    <source>must not contain "/"</source>
-   <translation type="unfinished" />
+   <translation>darf kein „/“ enthalten</translation>
   </message>
   <message>
    <source>contains a control character; remove it</source>
-   <translation type="unfinished" />
+   <translation>enthält ein Steuerzeichen; entfernen</translation>
   </message>
   <message>
    <source>"{name}" occurs twice; rename one</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ kommt zweimal vor; eines umbenennen</translation>
   </message>
   <message>
    <source>no {kind} is called "{name}"</source>
-   <translation type="unfinished" />
+   <translation>unbekannt: {kind} „{name}“</translation>
   </message>
   <message>
    <source>no {kind} is called "{name}"; did you mean "{near}"?</source>
-   <translation type="unfinished" />
+   <translation>unbekannt: {kind} „{name}“; ist „{near}“ gemeint?</translation>
   </message>
   <message>
    <source>has a hole; give at least one point</source>
-   <translation type="unfinished" />
+   <translation>hat eine Lücke; mindestens einen Punkt angeben</translation>
   </message>
   <message>
    <source>is not in order of time; sort its points</source>
-   <translation type="unfinished" />
+   <translation>ist nicht nach der Zeit geordnet; die Punkte sortieren</translation>
   </message>
   <message>
    <source>is empty; describe the bench at least</source>
-   <translation type="unfinished" />
+   <translation>ist leer; wenigstens den Basteltisch beschreiben</translation>
   </message>
   <message>
    <source>m³</source>
-   <translation type="unfinished" />
+   <translation>m³</translation>
   </message>
   <message>
    <source>must be more than 0 cm²</source>
-   <translation type="unfinished" />
+   <translation>muss mehr als 0 cm² sein</translation>
   </message>
   <message>
    <source>"{name}" is no earlier step of the sequence</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ ist kein früherer Schritt des Ablaufs</translation>
   </message>
   <message>
    <source>is empty; name what gets the coat</source>
-   <translation type="unfinished" />
+   <translation>ist leer; nennen, was die Schicht bekommt</translation>
   </message>
   <message>
    <source>is empty; name a coating or mix</source>
-   <translation type="unfinished" />
+   <translation>ist leer; ein Mittel oder eine Mischung nennen</translation>
   </message>
   <message>
    <source>no work takes 0 minutes; give fixed or per_part</source>
-   <translation type="unfinished" />
+   <translation>keine Arbeit dauert 0 Minuten; feste Minuten oder Minuten je Teil angeben</translation>
   </message>
   <message>
    <source>is empty; name an earlier step</source>
-   <translation type="unfinished" />
+   <translation>ist leer; einen früheren Schritt nennen</translation>
   </message>
   <message>
    <source>"{id}" is not a step id; use lower-case letters, digits and "-"</source>
-   <translation type="unfinished" />
+   <translation>„{id}“ ist kein Kurzname eines Schritts; Kleinbuchstaben, Ziffern und „-“ verwenden</translation>
   </message>
   <message>
    <source>is longer than 200 characters; shorten it</source>
-   <translation type="unfinished" />
+   <translation>ist länger als 200 Zeichen; kürzen</translation>
   </message>
   <message>
    <source>touches nothing; give applications or touches</source>
-   <translation type="unfinished" />
+   <translation>berührt nichts; Aufträge oder berührte Stellen angeben</translation>
   </message>
   <message>
    <source>{stage} lays no film; move its places to touches</source>
-   <translation type="unfinished" />
+   <translation>{stage} trägt keinen Film auf; die Stellen nur als berührt angeben</translation>
   </message>
   <message>
    <source>an airbrush holds one coating at a time; make a step of each</source>
-   <translation type="unfinished" />
+   <translation>eine Airbrush fasst ein Mittel auf einmal; aus jedem einen Schritt machen</translation>
   </message>
   <message>
    <source>names the location of dries_in again</source>
-   <translation type="unfinished" />
+   <translation>nennt den Trockenort noch einmal</translation>
   </message>
   <message>
    <source>goes with applications</source>
-   <translation type="unfinished" />
+   <translation>gehört zu Aufträgen</translation>
   </message>
   <message>
    <source>belongs to varnish and matte steps</source>
-   <translation type="unfinished" />
+   <translation>gehört zu Klarlack- und Mattlackschritten</translation>
   </message>
   <message>
    <source>a sprayed coat is laid in one go; it cannot be split</source>
-   <translation type="unfinished" />
+   <translation>eine gespritzte Schicht wird in einem Zug aufgetragen; sie lässt sich nicht teilen</translation>
   </message>
   <message>
    <source>a step with a closing gate cannot be split (definition 17)</source>
-   <translation type="unfinished" />
+   <translation>ein Schritt mit einer schließenden Bedingung lässt sich nicht teilen</translation>
   </message>
   <message>
    <source>belongs to join steps</source>
-   <translation type="unfinished" />
+   <translation>gehört zu Klebeschritten</translation>
   </message>
   <message>
    <source>only a step of one coat can have to end by a closing; make a step of each coat</source>
-   <translation type="unfinished" />
+   <translation>nur ein Schritt mit einer Schicht kann bis zum Schließen enden müssen; aus jeder Schicht einen Schritt machen</translation>
   </message>
   <message>
    <source>is empty; name what is in it</source>
-   <translation type="unfinished" />
+   <translation>ist leer; nennen, was darin ist</translation>
   </message>
   <message>
    <source>is empty; say what is in it</source>
-   <translation type="unfinished" />
+   <translation>ist leer; sagen, was darin ist</translation>
   </message>
   <message>
    <source>must hold each of {levels} once</source>
-   <translation type="unfinished" />
+   <translation>muss jedes davon einmal enthalten: {levels}</translation>
   </message>
   <message>
    <source>is there already; open it, or choose another name</source>
-   <translation type="unfinished" />
+   <translation>ist schon da; öffnen oder einen anderen Namen wählen</translation>
   </message>
   <message>
    <source>cannot be made: its folder is not there</source>
-   <translation type="unfinished" />
+   <translation>lässt sich nicht anlegen: Der Ordner fehlt</translation>
   </message>
   <message>
    <source>cannot take back "{edit}"</source>
-   <translation type="unfinished" />
+   <translation>„{edit}“ lässt sich nicht zurücknehmen</translation>
   </message>
   <message>
    <source>cannot undo "{edit}"</source>
-   <translation type="unfinished" />
+   <translation>„{edit}“ lässt sich nicht rückgängig machen</translation>
   </message>
   <message>
    <source>cannot redo "{edit}"</source>
-   <translation type="unfinished" />
+   <translation>„{edit}“ lässt sich nicht wiederholen</translation>
   </message>
   <message>
    <source>is there already; choose another name for the backup</source>
-   <translation type="unfinished" />
+   <translation>ist schon da; einen anderen Namen für die Sicherung wählen</translation>
   </message>
   <message>
    <source>cannot be written ({problem})</source>
-   <translation type="unfinished" />
+   <translation>lässt sich nicht schreiben ({problem})</translation>
   </message>
   <message>
    <source>is not there</source>
-   <translation type="unfinished" />
+   <translation>ist nicht da</translation>
   </message>
   <message>
    <source>is a folder, not a bench book</source>
-   <translation type="unfinished" />
+   <translation>ist ein Ordner, kein Werkbuch</translation>
   </message>
   <message>
    <source>is not a bench book</source>
-   <translation type="unfinished" />
+   <translation>ist kein Werkbuch</translation>
   </message>
   <message>
    <source>is empty</source>
-   <translation type="unfinished" />
+   <translation>ist leer</translation>
   </message>
   <message>
    <source>is damaged: it is cut short; restore a backup of it</source>
-   <translation type="unfinished" />
+   <translation>ist beschädigt: Das Ende fehlt; eine Sicherung zurückspielen</translation>
   </message>
   <message>
    <source>is another program's database, not a bench book</source>
-   <translation type="unfinished" />
+   <translation>ist die Datenbank eines anderen Programms, kein Werkbuch</translation>
   </message>
   <message>
    <source>is damaged; restore a backup of it</source>
-   <translation type="unfinished" />
+   <translation>ist beschädigt; eine Sicherung zurückspielen</translation>
   </message>
   <message>
    <source>is damaged: it does not say its version; restore a backup</source>
-   <translation type="unfinished" />
+   <translation>ist beschädigt: Die Version fehlt; eine Sicherung zurückspielen</translation>
   </message>
   <message>
    <source>was written by a newer Tackfree (version {version}; this one knows {newest}); update the program first</source>
-   <translation type="unfinished" />
+   <translation>wurde von einem neueren Tackfree geschrieben (Version {version}; dieses kennt {newest}); zuerst das Programm aktualisieren</translation>
   </message>
   <message>
    <source>must be an object {"tackfree": 1, ...}; this is no exchange file</source>
-   <translation type="unfinished" />
+   <translation>muss ein Objekt {"tackfree": 1, ...} sein; dies ist keine Austauschdatei</translation>
   </message>
   <message>
    <source>is missing; an exchange file begins with {{"tackfree": {newest}}}</source>
-   <translation type="unfinished" />
+   <translation>fehlt; eine Austauschdatei beginnt mit {{"tackfree": {newest}}}</translation>
   </message>
   <message>
    <source>is version {tackfree}, made by a newer Tackfree; this one reads up to version {newest}, so update it first</source>
-   <translation type="unfinished" />
+   <translation>ist Version {tackfree} eines neueren Tackfree; dieses liest bis Version {newest}, also zuerst aktualisieren</translation>
   </message>
   <message>
    <source>is no version there has been; use {newest}</source>
-   <translation type="unfinished" />
+   <translation>ist keine Version, die es gab; {newest} nehmen</translation>
   </message>
   <message>
    <source>cannot be read ({why}); check the path</source>
-   <translation type="unfinished" />
+   <translation>lässt sich nicht lesen ({why}); den Pfad prüfen</translation>
   </message>
   <message>
    <source>is larger than 100 MB; make it smaller</source>
-   <translation type="unfinished" />
+   <translation>ist größer als 100 MB; verkleinern</translation>
   </message>
   <message>
    <source>is no image; give a JPEG, PNG, WebP, HEIC, TIFF, GIF or BMP</source>
-   <translation type="unfinished" />
+   <translation>ist kein Bild; JPEG, PNG, WebP, HEIC, TIFF, GIF oder BMP nehmen</translation>
   </message>
   <message>
    <source>"{name}" is no kept photo</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ ist kein aufgehobenes Foto</translation>
   </message>
   <message>
    <source>the photo cannot be kept there ({why})</source>
-   <translation type="unfinished" />
+   <translation>das Foto lässt sich dort nicht ablegen ({why})</translation>
   </message>
   <message>
    <source>must begin at start</source>
-   <translation type="unfinished" />
+   <translation>muss am Anfang beginnen</translation>
   </message>
   <message>
    <source>must finish at end</source>
-   <translation type="unfinished" />
+   <translation>muss am Ende aufhören</translation>
   </message>
   <message>
    <source>must be an object {"now": ..., "placements": [...]}; this is no plan</source>
-   <translation type="unfinished" />
+   <translation>muss ein Objekt {"now": ..., "placements": [...]} sein; dies ist kein Plan</translation>
   </message>
   <message>
    <source>a date such as 2031-05-31</source>
-   <translation type="unfinished" />
+   <translation>ein Datum wie 2031-05-31</translation>
   </message>
   <message>
    <source>a time with its zone, such as 2031-05-31T19:30:00+02:00</source>
-   <translation type="unfinished" />
+   <translation>eine Zeit mit Zone, etwa 2031-05-31T19:30:00+02:00</translation>
   </message>
   <message>
    <source>is larger than {most} MB; split it into several projects</source>
-   <translation type="unfinished" />
+   <translation>ist größer als {most} MB; in mehrere Projekte teilen</translation>
   </message>
   <message>
    <source>is not UTF-8 text (byte {start}); save it as UTF-8</source>
-   <translation type="unfinished" />
+   <translation>ist kein UTF-8-Text (Byte {start}); als UTF-8 speichern</translation>
   </message>
   <message>
    <source>is empty; it must hold a JSON object</source>
-   <translation type="unfinished" />
+   <translation>ist leer; es muss ein JSON-Objekt enthalten</translation>
   </message>
   <message>
    <source>is not JSON ({msg})</source>
-   <translation type="unfinished" />
+   <translation>ist kein JSON ({msg})</translation>
   </message>
   <message>
    <source>is nested too deeply; it must be flatter</source>
-   <translation type="unfinished" />
+   <translation>ist zu tief verschachtelt; es muss flacher sein</translation>
   </message>
   <message>
    <source>is given twice; remove one</source>
-   <translation type="unfinished" />
+   <translation>ist zweimal angegeben; eines entfernen</translation>
   </message>
   <message>
    <source>is not a finite number of sensible size</source>
-   <translation type="unfinished" />
+   <translation>ist keine endliche Zahl sinnvoller Größe</translation>
   </message>
   <message>
    <source>is {found}, but must be {wanted}</source>
-   <translation type="unfinished" />
+   <translation>ist {found}, muss aber {wanted} sein</translation>
   </message>
   <message>
    <source>has more than {most} entries</source>
-   <translation type="unfinished" />
+   <translation>hat mehr als {most} Einträge</translation>
   </message>
   <message>
    <source>field</source>
-   <translation type="unfinished" />
+   <translation>Feld</translation>
   </message>
   <message>
    <source>is missing; it must be {wanted}</source>
-   <translation type="unfinished" />
+   <translation>fehlt; es muss {wanted} sein</translation>
   </message>
   <message>
    <source>is longer than {most} characters</source>
-   <translation type="unfinished" />
+   <translation>ist länger als {most} Zeichen</translation>
   </message>
   <message>
    <source>holds half a character or a zero byte; remove it</source>
-   <translation type="unfinished" />
+   <translation>enthält ein halbes Zeichen oder ein Nullbyte; entfernen</translation>
   </message>
   <message>
    <source>"{raw}" is not {words}</source>
-   <translation type="unfinished" />
+   <translation>„{raw}“ ist nicht {words}</translation>
   </message>
   <message>
    <source>{sentence}; use one of: {words}</source>
-   <translation type="unfinished" />
+   <translation>{sentence}; eines davon nehmen: {words}</translation>
   </message>
   <message>
    <source>text</source>
-   <translation type="unfinished" />
+   <translation>Text</translation>
   </message>
   <message>
    <source>the number {number}</source>
-   <translation type="unfinished" />
+   <translation>die Zahl {number}</translation>
   </message>
   <message>
    <source>a list</source>
-   <translation type="unfinished" />
+   <translation>eine Liste</translation>
   </message>
   <message>
    <source>an object</source>
-   <translation type="unfinished" />
+   <translation>ein Objekt</translation>
   </message>
   <message>
    <source>a whole number</source>
-   <translation type="unfinished" />
+   <translation>eine ganze Zahl</translation>
   </message>
   <message>
    <source>a number</source>
-   <translation type="unfinished" />
+   <translation>eine Zahl</translation>
   </message>
   <message>
    <source>a whole number of {unit}</source>
-   <translation type="unfinished" />
+   <translation>eine ganze Zahl in {unit}</translation>
   </message>
   <message>
    <source>a number of {unit}</source>
-   <translation type="unfinished" />
+   <translation>eine Zahl in {unit}</translation>
   </message>
   <message>
    <source>true or false</source>
-   <translation type="unfinished" />
+   <translation>true oder false</translation>
   </message>
   <message>
    <source>an object {...}</source>
-   <translation type="unfinished" />
+   <translation>ein Objekt {...}</translation>
   </message>
   <message>
    <source>a list [...]</source>
-   <translation type="unfinished" />
+   <translation>eine Liste [...]</translation>
   </message>
   <message>
    <source>cannot be written: the disk is full; nothing was changed</source>
-   <translation type="unfinished" />
+   <translation>lässt sich nicht schreiben: Der Datenträger ist voll; nichts wurde geändert</translation>
   </message>
   <message>
    <source>cannot be written: the file or its folder is read-only</source>
-   <translation type="unfinished" />
+   <translation>lässt sich nicht schreiben: Die Datei oder ihr Ordner ist schreibgeschützt</translation>
   </message>
   <message>
    <source>is being written by another program; try again</source>
-   <translation type="unfinished" />
+   <translation>wird gerade von einem anderen Programm geschrieben; noch einmal versuchen</translation>
   </message>
   <message>
    <source>cannot be read or written: the disk reports an error</source>
-   <translation type="unfinished" />
+   <translation>lässt sich weder lesen noch schreiben: Der Datenträger meldet einen Fehler</translation>
   </message>
   <message>
    <source>cannot be opened: look whether its folder is there and may be written</source>
-   <translation type="unfinished" />
+   <translation>lässt sich nicht öffnen: nachsehen, ob der Ordner da und beschreibbar ist</translation>
   </message>
   <message>
    <source>cannot be opened: no permission</source>
-   <translation type="unfinished" />
+   <translation>lässt sich nicht öffnen: keine Berechtigung</translation>
   </message>
   <message>
    <source>cannot be used ({reason})</source>
-   <translation type="unfinished" />
+   <translation>lässt sich nicht verwenden ({reason})</translation>
   </message>
   <message>
    <source>is damaged ({words}); restore a backup of it</source>
-   <translation type="unfinished" />
+   <translation>ist beschädigt ({words}); eine Sicherung zurückspielen</translation>
   </message>
   <message>
    <source>{trouble}: work of its project was logged since; take those facts back first</source>
-   <translation type="unfinished" />
+   <translation>{trouble}: Arbeit dieses Projekts steht seither im Logbuch; diese Einträge zuerst zurücknehmen</translation>
   </message>
   <message>
    <source>{trouble}: {problem}; take back what was logged since</source>
-   <translation type="unfinished" />
+   <translation>{trouble}: {problem}; zurücknehmen, was seither im Logbuch steht</translation>
   </message>
   <message>
    <source>add bench time</source>
-   <translation type="unfinished" />
+   <translation>Bastelzeit hinzufügen</translation>
   </message>
   <message>
    <source>add quiet hours</source>
-   <translation type="unfinished" />
+   <translation>Ruhezeiten hinzufügen</translation>
   </message>
   <message>
    <source>add daylight hours</source>
-   <translation type="unfinished" />
+   <translation>Tageslichtstunden hinzufügen</translation>
   </message>
   <message>
    <source>change bench time</source>
-   <translation type="unfinished" />
+   <translation>Bastelzeit ändern</translation>
   </message>
   <message>
    <source>change quiet hours</source>
-   <translation type="unfinished" />
+   <translation>Ruhezeiten ändern</translation>
   </message>
   <message>
    <source>change daylight hours</source>
-   <translation type="unfinished" />
+   <translation>Tageslichtstunden ändern</translation>
   </message>
   <message>
    <source>remove bench time</source>
-   <translation type="unfinished" />
+   <translation>Bastelzeit entfernen</translation>
   </message>
   <message>
    <source>remove quiet hours</source>
-   <translation type="unfinished" />
+   <translation>Ruhezeiten entfernen</translation>
   </message>
   <message>
    <source>remove daylight hours</source>
-   <translation type="unfinished" />
+   <translation>Tageslichtstunden entfernen</translation>
   </message>
   <message>
    <source>names no day; choose at least one</source>
-   <translation type="unfinished" />
+   <translation>nennt keinen Tag; mindestens einen wählen</translation>
   </message>
   <message>
    <source>away on {day}</source>
-   <translation type="unfinished" />
+   <translation>fort am {day}</translation>
   </message>
   <message>
    <source>away {first} to {last}</source>
-   <translation type="unfinished" />
+   <translation>fort {first} bis {last}</translation>
   </message>
   <message>
    <source>back on {day}</source>
-   <translation type="unfinished" />
+   <translation>wieder da am {day}</translation>
   </message>
   <message>
    <source>back {first} to {last}</source>
-   <translation type="unfinished" />
+   <translation>wieder da {first} bis {last}</translation>
   </message>
   <message>
    <source>extra bench time {start:%Y-%m-%d %H:%M}–{end:%H:%M}</source>
-   <translation type="unfinished" />
+   <translation>zusätzliche Bastelzeit {start:%Y-%m-%d %H:%M}–{end:%H:%M}</translation>
   </message>
   <message>
    <source>lies before the first day; swap the two</source>
-   <translation type="unfinished" />
+   <translation>liegt vor dem ersten Tag; beide tauschen</translation>
   </message>
   <message>
    <source>makes {count} days; {most} at a time are the most</source>
-   <translation type="unfinished" />
+   <translation>sind {count} Tage; höchstens {most} auf einmal</translation>
   </message>
   <message>
    <source>these hours are not there any more; look again</source>
-   <translation type="unfinished" />
+   <translation>diese Stunden gibt es nicht mehr; noch einmal hinsehen</translation>
   </message>
   <message>
    <source>there is no bench book yet; name an exchange file, or start tackfree</source>
-   <translation type="unfinished" />
+   <translation>es gibt noch kein Werkbuch; eine Austauschdatei nennen oder tackfree starten</translation>
   </message>
   <message>
    <source>cannot be written ({strerror})</source>
-   <translation type="unfinished" />
+   <translation>lässt sich nicht schreiben ({strerror})</translation>
   </message>
   <message>
    <source>{model}: try the parts together first</source>
-   <translation type="unfinished" />
+   <translation>{model}: die Teile zuerst trocken anpassen</translation>
   </message>
   <message>
    <source>change 1 step</source>
-   <translation type="unfinished" />
+   <translation>1 Schritt ändern</translation>
   </message>
   <message>
    <source>change {count} steps</source>
-   <translation type="unfinished" />
+   <translation>{count} Schritte ändern</translation>
   </message>
   <message>
    <source>begin {name}</source>
-   <translation type="unfinished" />
+   <translation>{name} beginnen</translation>
   </message>
   <message>
    <source>{project}: add {model}</source>
-   <translation type="unfinished" />
+   <translation>{project}: {model} hinzufügen</translation>
   </message>
   <message>
    <source>{model} again as {names}</source>
-   <translation type="unfinished" />
+   <translation>{model} noch einmal als {names}</translation>
   </message>
   <message>
    <source>{name} stands in the logbook; it stays, or the project goes as well</source>
-   <translation type="unfinished" />
+   <translation>{name} steht im Logbuch; es bleibt, oder das Projekt geht mit</translation>
   </message>
   <message>
    <source>{project} would have no model left; remove the project instead</source>
-   <translation type="unfinished" />
+   <translation>{project} hätte kein Modell mehr; stattdessen das Projekt entfernen</translation>
   </message>
   <message>
    <source>{project}: remove {names}</source>
-   <translation type="unfinished" />
+   <translation>{project}: {names} entfernen</translation>
   </message>
   <message>
    <source>{model}: scale {scale}</source>
-   <translation type="unfinished" />
+   <translation>{model}: Maßstab {scale}</translation>
   </message>
   <message>
    <source>{model}: real size</source>
-   <translation type="unfinished" />
+   <translation>{model}: wirkliche Größe</translation>
   </message>
   <message>
    <source>{project}: {pilot} first</source>
-   <translation type="unfinished" />
+   <translation>{project}: {pilot} zuerst</translation>
   </message>
   <message>
    <source>{project}: no vehicle first</source>
-   <translation type="unfinished" />
+   <translation>{project}: kein Fahrzeug zuerst</translation>
   </message>
   <message>
    <source>{project}: note</source>
-   <translation type="unfinished" />
+   <translation>{project}: Notiz</translation>
   </message>
   <message>
    <source>{project}: not before {begins}</source>
-   <translation type="unfinished" />
+   <translation>{project}: nicht vor {begins}</translation>
   </message>
   <message>
    <source>{project}: begins at once</source>
-   <translation type="unfinished" />
+   <translation>{project}: beginnt sofort</translation>
   </message>
   <message>
    <source>{old} is now {new}</source>
-   <translation type="unfinished" />
+   <translation>{old} heißt jetzt {new}</translation>
   </message>
   <message>
    <source>{model} is now {new}</source>
-   <translation type="unfinished" />
+   <translation>{model} heißt jetzt {new}</translation>
   </message>
   <message>
    <source>{model}: {step} is now {new}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step} heißt jetzt {new}</translation>
   </message>
   <message>
    <source>{model}: {old} is now {new}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {old} heißt jetzt {new}</translation>
   </message>
   <message>
    <source>{model}: {part}/{old} is now {part}/{new}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {part}/{old} heißt jetzt {part}/{new}</translation>
   </message>
   <message>
    <source>part</source>
-   <translation type="unfinished" />
+   <translation>Teil</translation>
   </message>
   <message>
    <source>{model}: move {moved}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {moved} verschieben</translation>
   </message>
   <message>
    <source>{project}: move {moved}</source>
-   <translation type="unfinished" />
+   <translation>{project}: {moved} verschieben</translation>
   </message>
   <message>
    <source>“{then}” must stay behind “{first}”: {why}</source>
-   <translation type="unfinished" />
+   <translation>„{then}“ muss hinter „{first}“ bleiben: {why}</translation>
   </message>
   <message>
    <source>its gate counts from there</source>
-   <translation type="unfinished" />
+   <translation>seine Bedingung zählt von dort</translation>
   </message>
   <message>
    <source>it waits for that</source>
-   <translation type="unfinished" />
+   <translation>es wartet darauf</translation>
   </message>
   <message>
    <source>“{then}” has been done on these places; nothing goes under it now</source>
-   <translation type="unfinished" />
+   <translation>„{then}“ ist auf diesen Stellen getan; darunter kommt nichts mehr</translation>
   </message>
   <message>
    <source>“{step}” could not be done there: {why}</source>
-   <translation type="unfinished" />
+   <translation>„{step}“ ginge dort nicht: {why}</translation>
   </message>
   <message>
    <source>{model}: add {part}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {part} hinzufügen</translation>
   </message>
   <message>
    <source>{model}: change {part}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {part} ändern</translation>
   </message>
   <message>
    <source>{model}: add {part}/{place}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {part}/{place} hinzufügen</translation>
   </message>
   <message>
    <source>{model}: change {part}/{place}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {part}/{place} ändern</translation>
   </message>
   <message>
    <source>{model} would have no part left; remove the model instead</source>
-   <translation type="unfinished" />
+   <translation>{model} hätte kein Teil mehr; stattdessen das Modell entfernen</translation>
   </message>
   <message>
    <source>“{name}” worked on nothing else and stands in the logbook</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ galt nur diesem und steht im Logbuch</translation>
   </message>
   <message>
    <source>{model}: remove {names}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {names} entfernen</translation>
   </message>
   <message>
    <source>{part} has no place beside others that is called “{place}”</source>
-   <translation type="unfinished" />
+   <translation>{part} hat neben anderen keine Stelle namens „{place}“</translation>
   </message>
   <message>
    <source>{model}: paint {name} apart</source>
-   <translation type="unfinished" />
+   <translation>{model}: {name} getrennt bemalen</translation>
   </message>
   <message>
    <source>“{name}” stands in the logbook; they were joined as parts</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ steht im Logbuch; sie wurden als Teile zusammengeklebt</translation>
   </message>
   <message>
    <source>{model}: glue {second} to {united} first</source>
-   <translation type="unfinished" />
+   <translation>{model}: zuerst {second} an {united} kleben</translation>
   </message>
   <message>
    <source>{model} has no place called “{name}”</source>
-   <translation type="unfinished" />
+   <translation>{model} hat keine Stelle namens „{name}“</translation>
   </message>
   <message>
    <source>{model}: add {step}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step} hinzufügen</translation>
   </message>
   <message>
    <source>{model}: change {step}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step} ändern</translation>
   </message>
   <message>
    <source>“{name}” of {model} stands in the logbook, so it stays</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ von {model} steht im Logbuch und bleibt</translation>
   </message>
   <message>
    <source>remove {listed}</source>
-   <translation type="unfinished" />
+   <translation>{listed} entfernen</translation>
   </message>
   <message>
    <source>“{step}” stands in the logbook; it can no longer be split</source>
-   <translation type="unfinished" />
+   <translation>„{step}“ steht im Logbuch; er lässt sich nicht mehr teilen</translation>
   </message>
   <message>
    <source>choose some of the step's places, not all and not none</source>
-   <translation type="unfinished" />
+   <translation>einige Stellen des Schritts wählen, nicht alle und nicht keine</translation>
   </message>
   <message>
    <source>{model}: split {step}</source>
-   <translation type="unfinished" />
+   <translation>{model}: {step} teilen</translation>
   </message>
   <message>
    <source>copy {steps} to {names}</source>
-   <translation type="unfinished" />
+   <translation>{steps} nach {names} kopieren</translation>
   </message>
   <message>
    <source>“{step}” has a gate that counts from “{after}”, which {target} lacks; copy both</source>
-   <translation type="unfinished" />
+   <translation>„{step}“ hat eine Bedingung, die von „{after}“ zählt, und das fehlt {target}; beide kopieren</translation>
   </message>
   <message>
    <source>{target} has none of the places of “{step}” ({wanted})</source>
-   <translation type="unfinished" />
+   <translation>{target} hat keine der Stellen von „{step}“ ({wanted})</translation>
   </message>
   <message>
    <source>{ids} of {model}</source>
-   <translation type="unfinished" />
+   <translation>{ids} von {model}</translation>
   </message>
   <message>
    <source>is too large for a calendar of evenings; choose another</source>
-   <translation type="unfinished" />
+   <translation>ist zu groß für einen Kalender der Abende; eine andere Datei wählen</translation>
   </message>
   <message>
    <source>is no calendar that can be read; choose another name</source>
-   <translation type="unfinished" />
+   <translation>ist kein lesbarer Kalender; einen anderen Namen wählen</translation>
   </message>
   <message>
    <source>is a calendar of another program; choose another name</source>
-   <translation type="unfinished" />
+   <translation>ist der Kalender eines anderen Programms; einen anderen Namen wählen</translation>
   </message>
   <message>
    <source>"{text}" is not a time; write it as 2031-05-31T19:30+02:00</source>
-   <translation type="unfinished" />
+   <translation>„{text}“ ist keine Zeit; als 2031-05-31T19:30+02:00 schreiben</translation>
   </message>
   <message>
    <source>{what}; there are {known}</source>
-   <translation type="unfinished" />
+   <translation>{what}; es gibt {known}</translation>
   </message>
   <message>
    <source>demo</source>
-   <translation type="unfinished" />
+   <translation>Beispiel</translation>
   </message>
   <message>
    <source>the folder {folder} is missing; install Tackfree again</source>
-   <translation type="unfinished" />
+   <translation>der Ordner {folder} fehlt; Tackfree neu installieren</translation>
   </message>
   <message>
    <source>air of {where}: {temperature_c:g} °C, {humidity_pct:g} %</source>
-   <translation type="unfinished" />
+   <translation>Luft in {where}: {temperature_c:g} °C, {humidity_pct:g} %</translation>
   </message>
   <message>
    <source>reading: {temperature_c:g} °C, {humidity_pct:g} %</source>
-   <translation type="unfinished" />
+   <translation>Messung: {temperature_c:g} °C, {humidity_pct:g} %</translation>
   </message>
   <message>
    <source>bench time</source>
-   <translation type="unfinished" />
+   <translation>Bastelzeit</translation>
   </message>
   <message>
    <source>no bench time {start:%Y-%m-%d %H:%M}</source>
-   <translation type="unfinished" />
+   <translation>keine Bastelzeit {start:%Y-%m-%d %H:%M}</translation>
   </message>
   <message>
    <source>{minutes} min from now</source>
-   <translation type="unfinished" />
+   <translation>{minutes} min ab jetzt</translation>
   </message>
   <message>
    <source>{project}: finish by {target}</source>
-   <translation type="unfinished" />
+   <translation>{project}: fertig bis {target}</translation>
   </message>
   <message>
    <source>{project}: no date</source>
-   <translation type="unfinished" />
+   <translation>{project}: kein Termin</translation>
   </message>
   <message>
    <source>{project}: weight {weight}</source>
-   <translation type="unfinished" />
+   <translation>{project}: Gewicht {weight}</translation>
   </message>
   <message>
    <source>{project}: active</source>
-   <translation type="unfinished" />
+   <translation>{project}: aktiv</translation>
   </message>
   <message>
    <source>{project}: set aside</source>
-   <translation type="unfinished" />
+   <translation>{project}: beiseitegelegt</translation>
   </message>
   <message>
    <source>remove {project}</source>
-   <translation type="unfinished" />
+   <translation>{project} entfernen</translation>
   </message>
   <message>
    <source>name at least one vehicle; the rest has an answer already</source>
-   <translation type="unfinished" />
+   <translation>mindestens ein Fahrzeug nennen; alles andere hat schon eine Antwort</translation>
   </message>
   <message>
    <source>choose at least one day</source>
-   <translation type="unfinished" />
+   <translation>mindestens einen Tag wählen</translation>
   </message>
   <message>
    <source>begin {project}</source>
-   <translation type="unfinished" />
+   <translation>{project} beginnen</translation>
   </message>
   <message>
    <source>"{text}" are no hours; write them as 19:30-21:30 or 20-22</source>
-   <translation type="unfinished" />
+   <translation>„{text}“ sind keine Stunden; als 19:30-21:30 oder 20-22 schreiben</translation>
   </message>
   <message>
    <source>"{text}" is not two numbers; type temperature and humidity, as 21.5 48</source>
-   <translation type="unfinished" />
+   <translation>„{text}“ sind nicht zwei Zahlen; Temperatur und Feuchte eintippen, etwa 21.5 48</translation>
   </message>
   <message>
    <source>airbrush {airbrush}</source>
-   <translation type="unfinished" />
+   <translation>Airbrush {airbrush}</translation>
   </message>
   <message>
    <source>add airbrush {airbrush}</source>
-   <translation type="unfinished" />
+   <translation>Airbrush {airbrush} hinzufügen</translation>
   </message>
   <message>
    <source>remove airbrush {name}</source>
-   <translation type="unfinished" />
+   <translation>Airbrush {name} entfernen</translation>
   </message>
   <message>
    <source>airbrush</source>
-   <translation type="unfinished" />
+   <translation>Airbrush</translation>
   </message>
   <message>
    <source>skipped: {work}</source>
-   <translation type="unfinished" />
+   <translation>ausgelassen: {work}</translation>
   </message>
   <message>
    <source>"{step}" coat {coat} has laid no film yet</source>
-   <translation type="unfinished" />
+   <translation>„{step}“, Schicht {coat}, hat noch keinen Film hinterlassen</translation>
   </message>
   <message>
    <source>lies before the film was laid</source>
-   <translation type="unfinished" />
+   <translation>liegt vor dem Auftrag des Films</translation>
   </message>
   <message>
    <source>{state}: {work}</source>
-   <translation type="unfinished" />
+   <translation>{state}: {work}</translation>
   </message>
   <message>
    <source>not {state} yet: {work}</source>
-   <translation type="unfinished" />
+   <translation>noch nicht {state}: {work}</translation>
   </message>
   <message>
    <source>{word}: {work}</source>
-   <translation type="unfinished" />
+   <translation>{word}: {work}</translation>
   </message>
   <message>
    <source>ran out: {bottle}</source>
-   <translation type="unfinished" />
+   <translation>leer: {bottle}</translation>
   </message>
   <message>
    <source>leftover mix {name}: {ml:g} ml, made {made:%Y-%m-%d}</source>
-   <translation type="unfinished" />
+   <translation>Mischungsrest {name}: {ml:g} ml, gemischt {made:%Y-%m-%d}</translation>
   </message>
   <message>
    <source>buy {bottle} ({bottle_ml:g} ml a bottle)</source>
-   <translation type="unfinished" />
+   <translation>{bottle} kaufen ({bottle_ml:g} ml je Flasche)</translation>
   </message>
   <message>
    <source>is no bench time; there is nothing to stop</source>
-   <translation type="unfinished" />
+   <translation>ist keine Bastelzeit; es gibt nichts abzubrechen</translation>
   </message>
   <message>
    <source>stopped for tonight</source>
-   <translation type="unfinished" />
+   <translation>für heute aufgehört</translation>
   </message>
   <message>
    <source>{minutes} min more at the bench</source>
-   <translation type="unfinished" />
+   <translation>{minutes} min länger am Basteltisch</translation>
   </message>
   <message>
    <source>evening lost: {on}</source>
-   <translation type="unfinished" />
+   <translation>Abend verloren: {on}</translation>
   </message>
   <message>
    <source>is empty; write something</source>
-   <translation type="unfinished" />
+   <translation>ist leer; etwas schreiben</translation>
   </message>
   <message>
    <source>note: {work}</source>
-   <translation type="unfinished" />
+   <translation>Notiz: {work}</translation>
   </message>
   <message>
    <source>looked at: {work}</source>
-   <translation type="unfinished" />
+   <translation>angesehen: {work}</translation>
   </message>
   <message>
    <source>{step} coat {coat}, {model}</source>
-   <translation type="unfinished" />
+   <translation>{step} Schicht {coat}, {model}</translation>
   </message>
   <message>
    <source>is {coat}, but coat {before} of "{step}" is not begun; log that first</source>
-   <translation type="unfinished" />
+   <translation>ist {coat}, aber Schicht {before} von „{step}“ ist nicht begonnen; zuerst diese eintragen</translation>
   </message>
   <message>
    <source>begun</source>
-   <translation type="unfinished" />
+   <translation>begonnen</translation>
   </message>
   <message>
    <source>done</source>
-   <translation type="unfinished" />
+   <translation>getan</translation>
   </message>
   <message>
    <source>{word}: {project}/{model}/{step}#{coat}</source>
-   <translation type="unfinished" />
+   <translation>{word}: {project}/{model}/{step}#{coat}</translation>
   </message>
   <message>
    <source>"{step}" coat {coat} stands in the logbook already</source>
-   <translation type="unfinished" />
+   <translation>„{step}“, Schicht {coat}, steht schon im Logbuch</translation>
   </message>
   <message>
    <source>ticked</source>
-   <translation type="unfinished" />
+   <translation>abgehakt</translation>
   </message>
   <message>
    <source>not ticked</source>
-   <translation type="unfinished" />
+   <translation>nicht abgehakt</translation>
   </message>
   <message>
    <source>{word}: {model}/{step}, {place}</source>
-   <translation type="unfinished" />
+   <translation>{word}: {model}/{step}, {place}</translation>
   </message>
   <message>
    <source>an entry stays with its coat; take it back and log the other</source>
-   <translation type="unfinished" />
+   <translation>ein Eintrag bleibt bei seiner Schicht; zurücknehmen und die andere eintragen</translation>
   </message>
   <message>
    <source>logbook corrected: {model}/{step}#{coat}</source>
-   <translation type="unfinished" />
+   <translation>Logbuch berichtigt: {model}/{step}#{coat}</translation>
   </message>
   <message>
    <source>photo</source>
-   <translation type="unfinished" />
+   <translation>Foto</translation>
   </message>
   <message>
    <source>note</source>
-   <translation type="unfinished" />
+   <translation>Notiz</translation>
   </message>
   <message>
    <source>{word}: {model}/{step}</source>
-   <translation type="unfinished" />
+   <translation>{word}: {model}/{step}</translation>
   </message>
   <message>
    <source>taken back: {project}/{model}/{step}#{coat}</source>
-   <translation type="unfinished" />
+   <translation>zurückgenommen: {project}/{model}/{step}#{coat}</translation>
   </message>
   <message>
    <source>partly done: {model}/{step}</source>
-   <translation type="unfinished" />
+   <translation>zum Teil getan: {model}/{step}</translation>
   </message>
   <message>
    <source>"{new}" is taken as well; choose another name</source>
-   <translation type="unfinished" />
+   <translation>auch „{new}“ ist vergeben; einen anderen Namen wählen</translation>
   </message>
   <message>
    <source>the logbook has no minutes of "{stage}" by {tool} yet</source>
-   <translation type="unfinished" />
+   <translation>das Logbuch hat noch keine Minuten von „{stage}“ mit: {tool}</translation>
   </message>
   <message>
    <source>minutes of {stage} by {tool}: × {factor:g}</source>
-   <translation type="unfinished" />
+   <translation>Minuten {stage}, {tool}: × {factor:g}</translation>
   </message>
   <message>
    <source>no film of "{coating}" was looked at yet</source>
-   <translation type="unfinished" />
+   <translation>noch kein Film von „{coating}“ wurde angesehen</translation>
   </message>
   <message>
    <source>drying of {coating}: × {factor:g}</source>
-   <translation type="unfinished" />
+   <translation>Trocknung von {coating}: × {factor:g}</translation>
   </message>
   <message>
    <source>nothing is certain enough yet; the logbook needs more entries</source>
-   <translation type="unfinished" />
+   <translation>noch ist nichts sicher genug; das Logbuch braucht mehr Einträge</translation>
   </message>
   <message>
    <source>pace: {n} lessons applied</source>
-   <translation type="unfinished" />
+   <translation>Tempo: {n} Erfahrungen übernommen</translation>
   </message>
   <message>
    <source>pin {name} to {start:%a %Y-%m-%d %H:%M}</source>
-   <translation type="unfinished" />
+   <translation>{name} an {start:%a %Y-%m-%d %H:%M} heften</translation>
   </message>
   <message>
    <source>{name} not before {at:%a %Y-%m-%d %H:%M}</source>
-   <translation type="unfinished" />
+   <translation>{name} nicht vor {at:%a %Y-%m-%d %H:%M}</translation>
   </message>
   <message>
    <source>{work} together with {other}</source>
-   <translation type="unfinished" />
+   <translation>{work} zusammen mit {other}</translation>
   </message>
   <message>
    <source>unpin {name}</source>
-   <translation type="unfinished" />
+   <translation>{name} lösen</translation>
   </message>
   <message>
    <source>take back a wish: {step}, {model}</source>
-   <translation type="unfinished" />
+   <translation>Wunsch zurücknehmen: {step}, {model}</translation>
   </message>
   <message>
    <source>add {location}</source>
-   <translation type="unfinished" />
+   <translation>{location} hinzufügen</translation>
   </message>
   <message>
    <source>change {was}</source>
-   <translation type="unfinished" />
+   <translation>{was} ändern</translation>
   </message>
   <message>
    <source>rename {was} to {location}</source>
-   <translation type="unfinished" />
+   <translation>{was} in {location} umbenennen</translation>
   </message>
   <message>
    <source>is the only place; films must dry somewhere</source>
-   <translation type="unfinished" />
+   <translation>ist der einzige Ort; irgendwo müssen Filme trocknen</translation>
   </message>
   <message>
    <source>{user} dries there; let it dry elsewhere first</source>
-   <translation type="unfinished" />
+   <translation>{user} trocknet dort; zuerst anderswo trocknen lassen</translation>
   </message>
   <message>
    <source>remove {name}</source>
-   <translation type="unfinished" />
+   <translation>{name} entfernen</translation>
   </message>
   <message>
    <source>usual place: {name}</source>
-   <translation type="unfinished" />
+   <translation>üblicher Ort: {name}</translation>
   </message>
   <message>
    <source>room of {volume_m3:g} m³</source>
-   <translation type="unfinished" />
+   <translation>Raum von {volume_m3:g} m³</translation>
   </message>
   <message>
    <source>"{id}" cannot stand there: {refused}</source>
-   <translation type="unfinished" />
+   <translation>„{id}“ kann dort nicht stehen: {refused}</translation>
   </message>
   <message>
    <source>choose at least one model to give it to</source>
-   <translation type="unfinished" />
+   <translation>mindestens ein Modell wählen, das ihn bekommt</translation>
   </message>
   <message>
    <source>{n} models</source>
-   <translation type="unfinished" />
+   <translation>{n} Modelle</translation>
   </message>
   <message>
    <source>give {name} to {whom}</source>
-   <translation type="unfinished" />
+   <translation>{name} geben: {whom}</translation>
   </message>
   <message>
    <source>save {name}</source>
-   <translation type="unfinished" />
+   <translation>{name} speichern</translation>
   </message>
   <message>
    <source>duplicate {name}</source>
-   <translation type="unfinished" />
+   <translation>{name} verdoppeln</translation>
   </message>
   <message>
    <source>change {sequence}</source>
-   <translation type="unfinished" />
+   <translation>{sequence} ändern</translation>
   </message>
   <message>
    <source>take over {name} for {count}</source>
-   <translation type="unfinished" />
+   <translation>{name} übernehmen: {count}</translation>
   </message>
   <message>
    <source>{model} goes its own way</source>
-   <translation type="unfinished" />
+   <translation>{model} geht eigene Wege</translation>
   </message>
   <message>
    <source>{n} models go their own way</source>
-   <translation type="unfinished" />
+   <translation>{n} Modelle gehen eigene Wege</translation>
   </message>
   <message>
    <source>the stock has no "{coating}" for "{colour}"; choose another</source>
-   <translation type="unfinished" />
+   <translation>der Vorrat hat kein „{coating}“ für „{colour}“; ein anderes wählen</translation>
   </message>
   <message>
    <source>"{name}" is taken; give it another name</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ ist vergeben; einen anderen Namen geben</translation>
   </message>
   <message>
    <source>"{name}" comes with the program; duplicate it and change the copy</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ gehört zum Programm; verdoppeln und die Kopie ändern</translation>
   </message>
   <message>
    <source>was not drawn in {seconds} s; try again</source>
-   <translation type="unfinished" />
+   <translation>wurde in {seconds} s nicht gezeichnet; noch einmal versuchen</translation>
   </message>
   <message>
    <source>it ended with status {number}</source>
-   <translation type="unfinished" />
+   <translation>es endete mit Status {number}</translation>
   </message>
   <message>
    <source>cannot be drawn: {last}; the README names the libraries that Qt needs</source>
-   <translation type="unfinished" />
+   <translation>lässt sich nicht zeichnen: {last}; die README nennt die Bibliotheken, die Qt braucht</translation>
   </message>
   <message>
    <source>nothing was bought</source>
-   <translation type="unfinished" />
+   <translation>nichts wurde gekauft</translation>
   </message>
   <message>
    <source>buy {n} things on the list</source>
-   <translation type="unfinished" />
+   <translation>{n} Dinge von der Liste kaufen</translation>
   </message>
   <message>
    <source>"#{number}" is no coat; write model/step#2</source>
-   <translation type="unfinished" />
+   <translation>„#{number}“ ist keine Schicht; Modell/Schritt#2 schreiben</translation>
   </message>
   <message>
    <source>"{text}" names no step; write it as model/step</source>
-   <translation type="unfinished" />
+   <translation>„{text}“ nennt keinen Schritt; als Modell/Schritt schreiben</translation>
   </message>
   <message>
    <source>several steps are called so; say {several}</source>
-   <translation type="unfinished" />
+   <translation>mehrere Schritte heißen so; genauer: {several}</translation>
   </message>
   <message>
    <source>count {name}: {ml:g} ml</source>
-   <translation type="unfinished" />
+   <translation>{name} zählen: {ml:g} ml</translation>
   </message>
   <message>
    <source>buy 1 bottle of {name}</source>
-   <translation type="unfinished" />
+   <translation>1 Flasche {name} kaufen</translation>
   </message>
   <message>
    <source>buy {bottles} bottles of {name}</source>
-   <translation type="unfinished" />
+   <translation>{bottles} Flaschen {name} kaufen</translation>
   </message>
   <message>
    <source>spare margin {percent:g} %</source>
-   <translation type="unfinished" />
+   <translation>Reserve {percent:g} %</translation>
   </message>
   <message>
    <source>add {coating}</source>
-   <translation type="unfinished" />
+   <translation>{coating} hinzufügen</translation>
   </message>
   <message>
    <source>coating {coating}</source>
-   <translation type="unfinished" />
+   <translation>Mittel {coating}</translation>
   </message>
   <message>
    <source>add mix {mix}</source>
-   <translation type="unfinished" />
+   <translation>Mischung {mix} hinzufügen</translation>
   </message>
   <message>
    <source>mix {mix}</source>
-   <translation type="unfinished" />
+   <translation>Mischung {mix}</translation>
   </message>
   <message>
    <source>remove mix {name}</source>
-   <translation type="unfinished" />
+   <translation>Mischung {name} entfernen</translation>
   </message>
   <message>
    <source>count {name}: {amount:g} {unit}</source>
-   <translation type="unfinished" />
+   <translation>{name} zählen: {amount:g} {unit}</translation>
   </message>
   <message>
    <source>buy {amount:g} {unit} of {name}</source>
-   <translation type="unfinished" />
+   <translation>{amount:g} {unit} {name} kaufen</translation>
   </message>
   <message>
    <source>throw away {name}</source>
-   <translation type="unfinished" />
+   <translation>{name} wegwerfen</translation>
   </message>
   <message>
    <source>add {name}</source>
-   <translation type="unfinished" />
+   <translation>{name} hinzufügen</translation>
   </message>
   <message>
    <source>"{name}" is taken; choose another name</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ ist vergeben; einen anderen Namen wählen</translation>
   </message>
   <message>
    <source>"{name}" is used here; replace it there first</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ wird hier verwendet; dort zuerst ersetzen</translation>
   </message>
   <message>
    <source>"{name}" is used here and in {n} more places; replace it there first</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ wird hier und an {n} weiteren Stellen verwendet; dort zuerst ersetzen</translation>
   </message>
   <message>
    <source>nothing with the stage "{stage}" is left to do there</source>
-   <translation type="unfinished" />
+   <translation>dort ist nichts mit der Stufe „{stage}“ mehr zu tun</translation>
   </message>
   <message>
    <source>nothing with the stage "{stage}" would dry elsewhere</source>
-   <translation type="unfinished" />
+   <translation>nichts mit der Stufe „{stage}“ würde anderswo trocknen</translation>
   </message>
   <message>
    <source>"{location}" is there already</source>
-   <translation type="unfinished" />
+   <translation>„{location}“ ist schon da</translation>
   </message>
   <message>
    <source>changes nothing</source>
-   <translation type="unfinished" />
+   <translation>ändert nichts</translation>
   </message>
   <message>
    <source>{project}: {model} first</source>
-   <translation type="unfinished" />
+   <translation>{project}: {model} zuerst</translation>
   </message>
   <message>
    <source>{project}: all models together</source>
-   <translation type="unfinished" />
+   <translation>{project}: alle Modelle zusammen</translation>
   </message>
   <message>
    <source>what counts: {word} first</source>
-   <translation type="unfinished" />
+   <translation>was zählt: {word} zuerst</translation>
   </message>
   <message>
    <source>paint grips bare plastic badly and tape lifts it; prime first</source>
-   <translation type="unfinished" />
+   <translation>Farbe haftet schlecht auf blankem Kunststoff, und Band hebt sie ab; zuerst grundieren</translation>
   </message>
   <message>
    <source>like over like</source>
-   <translation type="unfinished" />
+   <translation>Gleiches auf Gleichem</translation>
   </message>
   <message>
    <source>water leaves lacquer alone</source>
-   <translation type="unfinished" />
+   <translation>Wasser lässt Lack in Ruhe</translation>
   </message>
   <message>
    <source>the cured film is too smooth and hard to grip; scuff it</source>
-   <translation type="unfinished" />
+   <translation>der gehärtete Film ist zu glatt und hart zum Haften; anschleifen</translation>
   </message>
   <message>
    <source>the wash is greasy and must have dried for days</source>
-   <translation type="unfinished" />
+   <translation>das Washing ist fettig und muss Tage getrocknet sein</translation>
   </message>
   <message>
    <source>the water under the decals must be gone</source>
-   <translation type="unfinished" />
+   <translation>das Wasser unter den Abziehbildern muss fort sein</translation>
   </message>
   <message>
    <source>the coat that will be chipped</source>
-   <translation type="unfinished" />
+   <translation>die Schicht, die abplatzen soll</translation>
   </message>
   <message>
    <source>wet paint darkens and floats loose pigment</source>
-   <translation type="unfinished" />
+   <translation>nasse Farbe dunkelt lose Pigmente und schwemmt sie auf</translation>
   </message>
   <message>
    <source>it may craze bare plastic; prime, then mist coats</source>
-   <translation type="unfinished" />
+   <translation>es kann blanken Kunststoff anlösen; grundieren, dann Nebelschichten</translation>
   </message>
   <message>
    <source>its solvent bites into the coat below; spray thin passes</source>
-   <translation type="unfinished" />
+   <translation>sein Lösemittel beißt in die Schicht darunter; dünn spritzen</translation>
   </message>
   <message>
    <source>it dissolves and bonds to itself</source>
-   <translation type="unfinished" />
+   <translation>er löst sich selbst an und verbindet sich</translation>
   </message>
   <message>
    <source>strong solvent swells and wrinkles a half-hardened oil film</source>
-   <translation type="unfinished" />
+   <translation>starkes Lösemittel quillt einen halb gehärteten Ölfilm, und er runzelt</translation>
   </message>
   <message>
    <source>first passes as mist, or the decals wrinkle</source>
-   <translation type="unfinished" />
+   <translation>erst nur nebeln, sonst runzeln die Abziehbilder</translation>
   </message>
   <message>
    <source>the spray darkens loose pigment</source>
-   <translation type="unfinished" />
+   <translation>der Sprühnebel dunkelt lose Pigmente</translation>
   </message>
   <message>
    <source>white spirit is a weak solvent</source>
-   <translation type="unfinished" />
+   <translation>Testbenzin ist ein schwaches Lösemittel</translation>
   </message>
   <message>
    <source>inside the family's own window</source>
-   <translation type="unfinished" />
+   <translation>innerhalb des Fensters der Familie</translation>
   </message>
   <message>
    <source>the brush takes up a wash that is not dry</source>
-   <translation type="unfinished" />
+   <translation>der Pinsel nimmt ein nicht trockenes Washing auf</translation>
   </message>
   <message>
    <source>white spirit creeps under decal edges</source>
-   <translation type="unfinished" />
+   <translation>Testbenzin kriecht unter die Ränder der Abziehbilder</translation>
   </message>
   <message>
    <source>white spirit that floods bare plastic cracks it</source>
-   <translation type="unfinished" />
+   <translation>Testbenzin, das blanken Kunststoff flutet, lässt ihn reißen</translation>
   </message>
   <message>
    <source>brushing and wiping with white spirit lifts pigment from an unsealed coat</source>
-   <translation type="unfinished" />
+   <translation>Streichen und Wischen mit Testbenzin löst Pigment aus einer unversiegelten Schicht</translation>
   </message>
   <message>
    <source>white spirit may stay on lacquer for a short time</source>
-   <translation type="unfinished" />
+   <translation>Testbenzin darf kurze Zeit auf Lack stehen</translation>
   </message>
   <message>
    <source>white spirit is brushed and wiped over it</source>
-   <translation type="unfinished" />
+   <translation>Testbenzin wird darüber gestrichen und gewischt</translation>
   </message>
   <message>
    <source>white spirit takes young enamel off again</source>
-   <translation type="unfinished" />
+   <translation>Testbenzin nimmt junges Enamel wieder ab</translation>
   </message>
   <message>
    <source>try the thinner on a hidden place</source>
-   <translation type="unfinished" />
+   <translation>die Verdünnung an verdeckter Stelle probieren</translation>
   </message>
   <message>
    <source>the wash below must be dry, or it comes off again</source>
-   <translation type="unfinished" />
+   <translation>das Washing darunter muss trocken sein, sonst löst es sich wieder</translation>
   </message>
   <message>
    <source>cured two-pack stands white spirit</source>
-   <translation type="unfinished" />
+   <translation>gehärteter Zweikomponentenlack verträgt Testbenzin</translation>
   </message>
   <message>
    <source>white spirit and wiping lift and stain bare decals</source>
-   <translation type="unfinished" />
+   <translation>Testbenzin und Wischen heben blanke Abziehbilder und verfärben sie</translation>
   </message>
   <message>
    <source>the coat must go over the fluid first</source>
-   <translation type="unfinished" />
+   <translation>zuerst muss die Schicht über die Flüssigkeit</translation>
   </message>
   <message>
    <source>the wash carries loose pigment away</source>
-   <translation type="unfinished" />
+   <translation>das Washing schwemmt lose Pigmente fort</translation>
   </message>
   <message>
    <source>two-pack blisters over lacquer, even with an enamel between</source>
-   <translation type="unfinished" />
+   <translation>Zweikomponentenlack wirft über Lack Blasen, auch mit Enamel dazwischen</translation>
   </message>
   <message>
    <source>inside its recoat window, or scuffed</source>
-   <translation type="unfinished" />
+   <translation>innerhalb seines Überlackierfensters oder angeschliffen</translation>
   </message>
   <message>
    <source>it is too hard to be chipped</source>
-   <translation type="unfinished" />
+   <translation>er ist zu hart zum Abplatzen</translation>
   </message>
   <message>
    <source>nothing soft lies there</source>
-   <translation type="unfinished" />
+   <translation>dort liegt nichts Weiches</translation>
   </message>
   <message>
    <source>hard enough to carry a hard film</source>
-   <translation type="unfinished" />
+   <translation>hart genug für einen harten Film</translation>
   </message>
   <message>
    <source>a hard film cracks over one that is still soft, even with a barrier between</source>
-   <translation type="unfinished" />
+   <translation>ein harter Film reißt über einem noch weichen, auch mit Sperrschicht dazwischen</translation>
   </message>
   <message>
    <source>chips would show, and lift to, bare plastic</source>
-   <translation type="unfinished" />
+   <translation>Abplatzer würden bis auf den blanken Kunststoff gehen</translation>
   </message>
   <message>
    <source>wet rubbing would lift a colour that is not thoroughly dry</source>
-   <translation type="unfinished" />
+   <translation>nasses Reiben würde eine Farbe lösen, die nicht durchgetrocknet ist</translation>
   </message>
   <message>
    <source>the clear coat guards the colour below</source>
-   <translation type="unfinished" />
+   <translation>der Klarlack schützt die Farbe darunter</translation>
   </message>
   <message>
    <source>the fluid beads on enamel and grips badly</source>
-   <translation type="unfinished" />
+   <translation>die Flüssigkeit perlt auf Enamel und haftet schlecht</translation>
   </message>
   <message>
    <source>the fluid beads on a greasy wash</source>
-   <translation type="unfinished" />
+   <translation>die Flüssigkeit perlt auf einem fettigen Washing</translation>
   </message>
   <message>
    <source>cured two-pack stands wet rubbing</source>
-   <translation type="unfinished" />
+   <translation>gehärteter Zweikomponentenlack verträgt nasses Reiben</translation>
   </message>
   <message>
    <source>wet rubbing would tear the decals</source>
-   <translation type="unfinished" />
+   <translation>nasses Reiben würde die Abziehbilder zerreißen</translation>
   </message>
   <message>
    <source>a second layer of the same</source>
-   <translation type="unfinished" />
+   <translation>eine zweite Lage davon</translation>
   </message>
   <message>
    <source>loose pigment floats up in the fluid</source>
-   <translation type="unfinished" />
+   <translation>lose Pigmente schwimmen in der Flüssigkeit auf</translation>
   </message>
   <message>
    <source>decals hold badly on bare plastic and silver on it</source>
-   <translation type="unfinished" />
+   <translation>Abziehbilder halten schlecht auf blankem Kunststoff und glänzen darauf silbrig</translation>
   </message>
   <message>
    <source>air stays in the rough surface under the film and shines silvery</source>
-   <translation type="unfinished" />
+   <translation>in der rauen Oberfläche bleibt Luft unter dem Trägerfilm und glänzt silbrig</translation>
   </message>
   <message>
    <source>softening fluid attacks young enamel</source>
-   <translation type="unfinished" />
+   <translation>Weichmacher greift junges Enamel an</translation>
   </message>
   <message>
    <source>decals slide off a greasy wash; seal it first</source>
-   <translation type="unfinished" />
+   <translation>Abziehbilder rutschen von einem fettigen Washing; es zuerst versiegeln</translation>
   </message>
   <message>
    <source>a decal over a decal that has dried</source>
-   <translation type="unfinished" />
+   <translation>ein Abziehbild über einem getrockneten</translation>
   </message>
   <message>
    <source>the water dissolves the fluid below</source>
-   <translation type="unfinished" />
+   <translation>das Wasser löst die Flüssigkeit darunter</translation>
   </message>
   <message>
    <source>decals do not hold on loose pigment</source>
-   <translation type="unfinished" />
+   <translation>Abziehbilder halten nicht auf losen Pigmenten</translation>
   </message>
   <message>
    <source>there is nothing yet that it could protect</source>
-   <translation type="unfinished" />
+   <translation>noch ist nichts da, was er schützen könnte</translation>
   </message>
   <message>
    <source>the last coat would seal in what has not left the films below</source>
-   <translation type="unfinished" />
+   <translation>die letzte Schicht würde einschließen, was aus den Filmen darunter noch nicht entwichen ist</translation>
   </message>
   <message>
    <source>a spray over loose pigment makes it fade</source>
-   <translation type="unfinished" />
+   <translation>Sprühen über lose Pigmente lässt sie verblassen</translation>
   </message>
   <message>
    <source>nothing lies there that it could lift</source>
-   <translation type="unfinished" />
+   <translation>dort liegt nichts, was es abheben könnte</translation>
   </message>
   <message>
    <source>tape lies on it</source>
-   <translation type="unfinished" />
+   <translation>Band liegt darauf</translation>
   </message>
   <message>
    <source>tape lifts a wash, and what lies on it, off again</source>
-   <translation type="unfinished" />
+   <translation>Band hebt ein Washing und was darauf liegt wieder ab</translation>
   </message>
   <message>
    <source>tape tears decals that no clear coat holds</source>
-   <translation type="unfinished" />
+   <translation>Band reißt Abziehbilder ab, die kein Klarlack hält</translation>
   </message>
   <message>
    <source>tape pulls the coat off chipping fluid</source>
-   <translation type="unfinished" />
+   <translation>Band zieht die Schicht von der Chipping-Flüssigkeit</translation>
   </message>
   <message>
    <source>tape lifts loose pigment and does not stick</source>
-   <translation type="unfinished" />
+   <translation>Band hebt lose Pigmente ab und klebt nicht</translation>
   </message>
   <message>
    <source>a waterborne coat</source>
-   <translation type="unfinished" />
+   <translation>eine wasserverdünnbare Schicht</translation>
   </message>
   <message>
    <source>a lacquer coat</source>
-   <translation type="unfinished" />
+   <translation>eine Lackschicht</translation>
   </message>
   <message>
    <source>an enamel or oil coat</source>
-   <translation type="unfinished" />
+   <translation>eine Enamel- oder Ölschicht</translation>
   </message>
   <message>
    <source>an oil or white-spirit wash</source>
-   <translation type="unfinished" />
+   <translation>ein Washing aus Öl oder mit Testbenzin</translation>
   </message>
   <message>
    <source>a two-pack coat</source>
-   <translation type="unfinished" />
+   <translation>eine Zweikomponentenschicht</translation>
   </message>
   <message>
    <source>a hard coat (lacquer clear, two-pack)</source>
-   <translation type="unfinished" />
+   <translation>eine harte Schicht (Lack-Klarlack, Zweikomponenten)</translation>
   </message>
   <message>
    <source>chipping fluid</source>
-   <translation type="unfinished" />
+   <translation>Chipping-Flüssigkeit</translation>
   </message>
   <message>
    <source>decals and their softening fluid</source>
-   <translation type="unfinished" />
+   <translation>Abziehbilder und ihr Weichmacher</translation>
   </message>
   <message>
    <source>the last coat</source>
-   <translation type="unfinished" />
+   <translation>die letzte Schicht</translation>
   </message>
   <message>
    <source>masking tape</source>
-   <translation type="unfinished" />
+   <translation>Maskierband</translation>
   </message>
   <message>
    <source>bare plastic</source>
-   <translation type="unfinished" />
+   <translation>blanker Kunststoff</translation>
   </message>
   <message>
    <source>a clear coat</source>
-   <translation type="unfinished" />
+   <translation>eine Klarlackschicht</translation>
   </message>
   <message>
    <source>enamel younger than two weeks</source>
-   <translation type="unfinished" />
+   <translation>Enamel, jünger als zwei Wochen</translation>
   </message>
   <message>
    <source>enamel older than two weeks</source>
-   <translation type="unfinished" />
+   <translation>Enamel, älter als zwei Wochen</translation>
   </message>
   <message>
    <source>cured two-pack</source>
-   <translation type="unfinished" />
+   <translation>gehärteter Zweikomponentenlack</translation>
   </message>
   <message>
    <source>decals</source>
-   <translation type="unfinished" />
+   <translation>Abziehbilder</translation>
   </message>
   <message>
    <source>loose pigment or graphite</source>
-   <translation type="unfinished" />
+   <translation>lose Pigmente oder Graphit</translation>
   </message>
  </context>
  <context>
@@ -10453,6 +10453,14 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Look now (L): {work}: {sign}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Look {time}: {work}: {sign}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>It smells: air the room, well before others go to bed.</source>
    <translation type="unfinished" />
   </message>
@@ -11287,6 +11295,14 @@ Quelle: {source}</translation>
   <message>
    <source>{option} – {note}</source>
    <translation>{option} – {note}</translation>
+  </message>
+  <message>
+   <source>your own edit</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>taking over undoes it: {change}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>does not fit</source>

@@ -7,31 +7,12 @@ A text in the source of the window is found there; what is shown by
 from __future__ import annotations
 
 from collections.abc import Iterable
-from enum import StrEnum
 
+from app.window.translations.enumerations import ENUMERATIONS
+from app.window.translations.spoken import texts_said
 from planner.cautions import LAST_WORD, WRITTEN
-from planner.cure.family_times import Status
-from planner.layers.table import Verdict
+from planner.layers.table import TABLE, Below, Next
 from planner.sequences.built_in import ALL
-from planner.values.coating import Family, Finish, Preparation, State
-from planner.values.model import Material, Shape, Side
-from planner.values.step import Role, Stage, Tool, Trait
-
-ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
-    "stage": (Stage, Role),  # a varnish is told by its role
-    "role": (Role,),
-    "tool": (Tool,),
-    "trait": (Trait,),
-    "family": (Family,),
-    "finish": (Finish,),
-    "state": (State,),
-    "preparation": (Preparation,),
-    "status": (Status,),
-    "verdict": (Verdict,),
-    "side": (Side,),
-    "material": (Material,),
-    "shape": (Shape,),
-}
 
 
 def values_shown() -> dict[str, list[str]]:
@@ -48,10 +29,18 @@ def values_shown() -> dict[str, list[str]]:
         text for one in ALL for each in one.colours for text in (each.name, each.note)
     ]
     found["step"] = [each.step.title for one in ALL for each in one.steps]
+    found["said"] = [*texts_said(), *_tables()]
     found["caution"] = [one.text for one in WRITTEN]
     # The last word on cautions stands in two views.
     found["TonightView"] = found["words"] = [LAST_WORD]
     return {context: _once(texts) for context, texts in found.items()}
+
+
+def _tables() -> Iterable[str]:
+    """Yield what stands in tables of the planner, written there as plain text."""
+    for line in TABLE:
+        yield from (line.reason, line.source)
+    yield from (one.value for kind in (Next, Below) for one in kind)
 
 
 def _once(texts: Iterable[str]) -> list[str]:

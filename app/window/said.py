@@ -1,0 +1,163 @@
+"""What planner, storage and service say, in the language of the window.
+
+They speak English and keep how each sentence was made (`planner.values.said`).  Here its
+template is translated, then what belongs into it, each by itself; a person's own text
+passes through.
+"""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Sequence
+from datetime import date, datetime
+from enum import StrEnum
+from functools import lru_cache
+from pathlib import Path
+from string import Formatter
+from typing import Any
+
+from PySide6.QtCore import QCoreApplication, QLocale
+
+from app.window import words
+from app.window.translations.enumerations import ENUMERATIONS
+from planner.values.said import Said
+
+CONTEXT = "said"
+EDITS = Path(__file__).with_name("translations") / "edits.json"
+LETTERS = 5  # that a template must have to be sought inside what another was filled with
+
+_CONTEXTS = {kind: context for context, kinds in ENUMERATIONS.items() for kind in kinds}
+_DATE = re.compile(r"(?:[A-Z][a-z]{2} )?(\d{4}-\d{2}-\d{2})( \d{2}:\d{2}(?:–\d{2}:\d{2})?)?")
+_DECIMAL = re.compile(r"-?\d+\.\d+")
+_FIELD = re.compile(r"\{(\w+)[^}]*\}")
+
+
+def said(text: str) -> str:
+    """Return what the program says in the window's language; other text as it is."""
+    if not isinstance(text, Said):
+        return text
+    template = QCoreApplication.translate(CONTEXT, text.template)
+    if not text.arguments:
+        return template
+    arguments = {name: _told(name, value) for name, value in text.arguments.items()}
+    return (_LOCAL if _foreign() else _ENGLISH).vformat(template, (), arguments)
+
+
+def edit_name(text: str) -> str:
+    """Return what the journal calls an edit, in the window's language."""
+    if isinstance(text, Said) or not _foreign():
+        return said(text)
+    return _recognised(text, inside=False)
+
+
+class _Local(Formatter):
+    """Puts numbers and dates in as the locale writes them."""
+
+    def format_field(self, value: Any, format_spec: str) -> str:
+        """Return one value in the form that is asked."""
+        if isinstance(value, date):
+            return _date_text(value, format_spec)
+        told = str(format(value, format_spec))
+        return _decimal(told) if isinstance(value, float) else told
+
+
+_LOCAL, _ENGLISH = _Local(), Formatter()
+
+
+def _foreign() -> bool:
+    return QLocale().language() not in (QLocale.Language.English, QLocale.Language.C)
+
+
+def _told(name: str, value: object) -> object:
+    if name == "edit":  # as the journal calls it
+        return edit_name(str(value))
+    if isinstance(value, Said):
+        return said(value)
+    if isinstance(value, StrEnum):
+        return QCoreApplication.translate(_CONTEXTS.get(type(value), CONTEXT), value.value)
+    return value
+
+
+def _decimal(number: str) -> str:
+    return number.replace(".", QLocale().decimalPoint())
+
+
+def _date_text(value: date, form: str) -> str:
+    if not form:
+        clock = f" {value:%H:%M}" if isinstance(value, datetime) else ""
+        return words.day(value) + clock
+    names = {
+        "%a": QLocale().dayName(value.isoweekday(), QLocale.FormatType.ShortFormat),
+        "%A": QLocale().dayName(value.isoweekday(), QLocale.FormatType.LongFormat),
+        "%b": QLocale().monthName(value.month, QLocale.FormatType.ShortFormat),
+        "%B": QLocale().monthName(value.month, QLocale.FormatType.LongFormat),
+    }
+    form = form.replace("%a %Y-%m-%d", "%Y-%m-%d").replace("%Y-%m-%d", words.day(value))
+    for mark, name in names.items():
+        form = form.replace(mark, name)
+    return format(value, form)
+
+
+def _recognised(text: str, *, inside: bool) -> str:
+    found = _found(text, inside)
+    if found is None:
+        return _own(text)
+    template, arguments = found
+    told = {name: _filled(name, value) for name, value in arguments}
+    # The journal keeps text alone: what was a number has its form already.
+    plain = _FIELD.sub(r"{\1}", QCoreApplication.translate(CONTEXT, template))
+    return plain.format(**told) if told else QCoreApplication.translate(CONTEXT, template)
+
+
+def _filled(name: str, value: str) -> str:
+    """Return what a name was filled with: a word of the program by the name of its field."""
+    context = CONTEXT if name == "word" else name
+    if name == "word" or name in ENUMERATIONS:
+        return QCoreApplication.translate(context, value)
+    return _recognised(value, inside=True)
+
+
+def _own(text: str) -> str:
+    """Return dates and decimals as the locale writes them, and all else as it stands."""
+    if _DECIMAL.fullmatch(text):
+        return _decimal(text)
+    when = _DATE.fullmatch(text)
+    if when is None:
+        return text
+    return words.day(date.fromisoformat(when[1])) + (when[2] or "")
+
+
+@lru_cache(maxsize=2048)
+def _found(text: str, inside: bool) -> tuple[str, Sequence[tuple[str, str]]] | None:
+    """Return the template that a name of an edit was made of, and what was put in."""
+    for template, pattern, letters in _patterns():
+        if inside and (letters < LETTERS or not pattern.groups):
+            continue
+        match = pattern.fullmatch(text)
+        if match is not None:
+            return template, tuple(match.groupdict().items())
+    return None
+
+
+@lru_cache(maxsize=1)
+def _patterns() -> list[tuple[str, re.Pattern[str], int]]:
+    """Return every template of a name of an edit, the ones with the most letters first."""
+    templates = json.loads(EDITS.read_text(encoding="utf-8"))
+    made = [
+        (one, pattern_of(one), len(re.findall("[A-Za-z]", _FIELD.sub("", one))))
+        for one in templates
+    ]
+    return sorted((one for one in made if one[2]), key=lambda one: (-one[2], one[0]))
+
+
+def pattern_of(template: str) -> re.Pattern[str]:
+    """Return what a text looks like that was made of a template."""
+    seen: set[str] = set()
+    form, end = "", 0
+    for field in _FIELD.finditer(template):
+        form += re.escape(template[end : field.start()])
+        form += f"(?P={field[1]})" if field[1] in seen else f"(?P<{field[1]}>.+?)"
+        seen.add(field[1])
+        end = field.end()
+    return re.compile(form + re.escape(template[end:]), re.DOTALL)

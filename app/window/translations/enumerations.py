@@ -1,0 +1,27 @@
+"""Enumerations whose values are shown as words, by the context of their translation."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+
+from planner.cure.family_times import Status
+from planner.layers.table import Verdict
+from planner.values.coating import Family, Finish, Preparation, State
+from planner.values.model import Material, Shape, Side
+from planner.values.step import Role, Stage, Tool, Trait
+
+ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
+    "stage": (Stage, Role),  # a varnish is told by its role
+    "role": (Role,),
+    "tool": (Tool,),
+    "trait": (Trait,),
+    "family": (Family,),
+    "finish": (Finish,),
+    "state": (State,),
+    "preparation": (Preparation,),
+    "status": (Status,),
+    "verdict": (Verdict,),
+    "side": (Side,),
+    "material": (Material,),
+    "shape": (Shape,),
+}
