@@ -10,21 +10,21 @@ import logging
 from collections.abc import Callable
 from dataclasses import dataclass
 from threading import Event
+from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 
-from app.service.moves import moved
-from app.service.planning import Stopped, Unsound
 from app.window import words
 from app.window.picture import Change, Part, Picture, picture_of
-from planner.schedule.judge import Verdict
-from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plan import PassKey, Plan
 from planner.values.refusal import Refused
 from planner.values.wishes import Level
+
+if TYPE_CHECKING:
+    from planner.schedule.judge import Verdict
 
 log = logging.getLogger(__name__)
 
@@ -62,6 +62,9 @@ class _Planning(QRunnable):
 
     def run(self) -> None:
         """Plan, and send what came of it."""
+        # What plans is imported when there is something to plan: the window is painted before.
+        from app.service.planning import Stopped, Unsound  # noqa: PLC0415
+
         asked = self._asked
         last = asked.old.plan if asked.old and not asked.quick else None
         try:
@@ -236,12 +239,14 @@ class Replanning(QObject):
 
     def take_plan(self, plan: Plan, verdict: Verdict, cause: str) -> None:
         """Show another plan of the book as it stands, one that the judge has accepted."""
+        from planner.schedule.where import chosen_in, settled  # noqa: PLC0415
+
         old = self._picture
         if self._book is None or old is None:
             return
         there = settled(self._book, chosen_in(self._book, plan))
         self._picture = Picture(there, old.now, plan, verdict, old.cure, old.calendar)
-        self._tell(Change(old, self._picture, moved(old.plan, plan), cause))
+        self._tell(old, self._picture, cause)
         self._prepare()
 
     def leaves_tonight(self, plan: Plan) -> bool:
@@ -268,8 +273,7 @@ class Replanning(QObject):
         if quick or shown is None or shown is self._before or not _no_better(picture, shown):
             old = self._before
             self._picture = picture
-            moves = moved(old.plan, picture.plan) if old else ()
-            self._tell(Change(old, picture, moves, self._cause))
+            self._tell(old, picture, self._cause)
         if quick:
             # Only once what moved was painted: two threads would share one interpreter.
             self._soon.start()
@@ -277,7 +281,10 @@ class Replanning(QObject):
             self._show(serial)
             self._rest()
 
-    def _tell(self, change: Change) -> None:
+    def _tell(self, old: Picture | None, new: Picture, cause: str) -> None:
+        from app.service.moves import moved  # noqa: PLC0415
+
+        change = Change(old, new, moved(old.plan, new.plan) if old else (), cause)
         if change.cause:
             self._last_change = change
         self.pictured.emit(change)

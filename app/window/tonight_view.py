@@ -18,13 +18,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.service.logbook import entry_of
 from app.window import aside, words
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from app.window.picture import Picture
 from app.window.tonight_rows import NoteLine, Row, SetUpLine, WorkLine
 from planner.cautions import LAST_WORD, Caution
+from planner.evening.facts import entry_of
 from planner.tonight import RunSheet, WorkRow
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey
