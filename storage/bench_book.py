@@ -14,6 +14,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from types import TracebackType
+from typing import Any
 
 from sqlalchemy import Connection, Engine
 
@@ -259,6 +260,26 @@ class BenchBook:
         """Return every entry, the oldest first."""
         with self._reading() as connection:
             return journal.entries(connection)
+
+    def after_edits(self, begins: tuple[str, ...], kind: str) -> dict[str, Any]:
+        """Return pieces as they were after the newest edit that stands and is named so.
+
+        Parameters
+        ----------
+        begins
+            How the name of the edit begins.
+        kind
+            How the key of the piece begins, as "model/".
+        """
+        found: dict[str, Any] = {}
+        with self._reading() as connection:
+            for entry in journal.done(journal.entries(connection)):
+                if entry.kind is Kind.EDIT and entry.name.startswith(begins):
+                    changed = journal.changes_of(connection, entry.id)
+                    found |= {
+                        key: one.after for key, one in changed.items() if key[: len(kind)] == kind
+                    }
+        return found
 
     def backup(self, target: Path) -> None:
         """Write a sound copy to ``target``, even while the book is in use.

@@ -8,7 +8,7 @@ from dataclasses import replace
 from app.service.edits import Edit
 from app.service.starter_stock import with_coatings
 from planner.sequences.choosing import complete, without_airbrush
-from planner.sequences.difference import difference, left, taken_over
+from planner.sequences.difference import Given, Spot, difference, left, taken_over
 from planner.sequences.given import every_sequence, give, sequence_named
 from planner.sequences.saving import sequence_from
 from planner.values.book import Book
@@ -16,7 +16,10 @@ from planner.values.model import Chosen, Made, Model
 from planner.values.refusal import Refused, unknown
 from planner.values.said import called, say
 from planner.values.sequence import Sequence
+from storage.bench_book import BenchBook
 
+GIVING = ("give ", "take over ", "save ", "begin ")
+"""How the names of edits begin after which a model is as its sequence makes it."""
 Spots = Iterable[tuple[str, str]]
 """Models by (project, model)."""
 
@@ -212,10 +215,30 @@ def leave(book: Book, spots: Spots) -> Edit:
     return Edit(name, left(book, chosen))
 
 
-def offers(book: Book) -> dict[str, int]:
-    """Return how many models each sequence has something to offer, by its name."""
-    found = {one.name: len(difference(book, one)) for one in every_sequence(book)}
+def offers(book: Book, given: Mapping[Spot, Given] | None = None) -> dict[str, int]:
+    """Return how many models each sequence has something new for, by its name.
+
+    ``given`` tells what is a person's own edit and nothing new (`given_steps`).
+    """
+    found = {
+        one.name: sum(offer.news for offer in difference(book, one, given))
+        for one in every_sequence(book)
+    }
     return {name: count for name, count in found.items() if count}
+
+
+def given_steps(store: BenchBook) -> dict[Spot, Given]:
+    """Return the steps that each model had when it was last given a sequence.
+
+    The journal knows; of a model that came from a file, or that has another
+    name since, nothing is known.
+    """
+    found: dict[Spot, Given] = {}
+    for key, model in store.after_edits(GIVING, "model/").items():
+        _, project, name = key.split("/")
+        if model is not None:
+            found[project, name] = model.steps
+    return found
 
 
 def _stocked(book: Book, sequence: Sequence, colours: Mapping[str, str]) -> Book:

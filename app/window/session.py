@@ -11,11 +11,12 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
-from app.service import books, gauge, logbook
+from app.service import books, gauge, logbook, sequences
 from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.window.picture import Picture
 from app.window.replanning import Replanning
+from planner.sequences.difference import Given, Spot
 from planner.values.book import Book
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused
@@ -135,6 +136,10 @@ class Session(Replanning):
     def stacks(self) -> Stacks | None:
         """Return the edits that can be undone and redone, the next one last."""
         return self._store.stacks() if self._store else None
+
+    def given_steps(self) -> dict[Spot, Given]:
+        """Return the steps that each model was last given by a sequence, as far as is known."""
+        return sequences.given_steps(self._store) if self._store else {}
 
     def latest_name(self) -> str:
         """Return the name of what `take_back` would take back, "" for nothing."""

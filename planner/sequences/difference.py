@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, fields, replace
 from difflib import SequenceMatcher
 from functools import cached_property, lru_cache
@@ -17,6 +17,10 @@ from planner.values.refusal import Refused
 from planner.values.said import say
 from planner.values.sequence import Sequence
 from planner.values.step import Step
+
+Spot = tuple[str, str]
+Given = tuple[Step, ...]
+Steps = dict[str, Step]
 
 
 @dataclass(frozen=True)
@@ -38,6 +42,9 @@ class Offer:
         Steps that would stand elsewhere among those that stay.
     lost
         Steps of the logbook that would be gone; the model must stay as it is.
+    own
+        Steps that differ by the person's own edits alone, where it is known
+        what the model was given; the sequence has not changed there.
     refused
         Why the sequence no longer fits the model, or "".
     """
@@ -50,6 +57,14 @@ class Offer:
     moved: tuple[str, ...] = ()
     lost: tuple[str, ...] = ()
     refused: str = ""
+    own: frozenset[str] = frozenset()
+
+    @property
+    def news(self) -> bool:
+        """Tell whether the sequence itself has something new for the model, or to say."""
+        differ = {one.id for one in (*self.added, *self.removed)} | set(self.moved)
+        differ |= {one.was.id for one in self.changed}
+        return bool(self.refused or differ - self.own)
 
     @property
     def open(self) -> bool:
@@ -62,10 +77,20 @@ class Offer:
         return not self.lost and not self.refused
 
 
-def difference(book: Book, sequence: Sequence) -> tuple[Offer, ...]:
-    """Return what a sequence would change, for each model from it that differs from it now."""
+def difference(
+    book: Book, sequence: Sequence, given: Mapping[Spot, Given] | None = None
+) -> tuple[Offer, ...]:
+    """Return what a sequence would change, for each model from it that differs from it now.
+
+    Parameters
+    ----------
+    given
+        The steps that models were given, as far as anybody knows; they tell
+        the person's own edits from what has changed in the sequence.
+    """
+    known = given or {}
     offers = (
-        _offer(_Asked(book, project, model, sequence))
+        _offer(_Asked(book, project, model, sequence, known.get((project.name, model.name))))
         for project in book.projects
         for model in project.models
         if model.made is not None and model.made.sequence == sequence.name
@@ -137,11 +162,12 @@ class _Asked:
     project: Project
     model: Model
     sequence: Sequence
+    given: Given | None
 
     @cached_property
     def _key(self) -> tuple[object, ...]:
         project, book = self.project, self.book
-        kept = (self.model, self.sequence, project.log, project.observed, book.pace)
+        kept = (self.model, self.sequence, project.log, project.observed, book.pace, self.given)
         return (project.name, *map(id, kept), *(one.name for one in book.room.locations))
 
     def __eq__(self, other: object) -> bool:
@@ -165,8 +191,10 @@ def _offer(asked: _Asked) -> Offer:
     begun = in_logbook(project, model.name)  # these are written as the model writes them
     new = {step.id: normal(model, step) if step.id in begun else step for step in given.model.steps}
     both = [(old[name], new[name]) for name in new if name in old]
+    there = {} if asked.given is None else {one.id: normal(model, one) for one in asked.given}
     return replace(
         spot,
+        own=_own(there, old, new) if asked.given is not None else frozenset(),
         added=tuple(step for name, step in new.items() if name not in old),
         removed=tuple(step for name, step in old.items() if name not in new),
         changed=tuple(
@@ -177,6 +205,17 @@ def _offer(asked: _Asked) -> Offer:
         moved=_moved([name for name in old if name in new], [name for name in new if name in old]),
         lost=given.lost,
     )
+
+
+def _own(given: Steps, old: Steps, new: Steps) -> frozenset[str]:
+    """Return the steps that a person has changed, and the sequence has not since it was given."""
+    same = {name for name in new if name in given and not _unlike(given[name], new[name])}
+    kept = [name for name in given if name in new]
+    stirred = set(_moved(kept, [name for name in new if name in given]))
+    edited = {name for name in same - stirred if name not in old or _unlike(old[name], new[name])}
+    edited |= {name for name in old if name not in given and name not in new}
+    shifted = _moved([name for name in old if name in new], [name for name in new if name in old])
+    return frozenset(edited | (set(shifted) & same - stirred))
 
 
 def _unlike(was: Step, becomes: Step) -> tuple[str, ...]:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from app.window import words
 from app.window.sequences.telling import changes_text, minutes_text, titles_of, where, work_text
-from planner.sequences.difference import Offer, difference
+from planner.sequences.difference import Given, Offer, Spot, difference
 from planner.values.book import Book
 from planner.values.sequence import Sequence
 from planner.values.step import Step
@@ -23,6 +23,7 @@ class Line:
     kind: str
     step: str
     what: str
+    own: bool = False
 
     @property
     def spot(self) -> tuple[str, str]:
@@ -30,10 +31,14 @@ class Line:
         return (self.project, self.model)
 
 
-def lines_of(book: Book, sequence: Sequence) -> tuple[Line, ...]:
-    """Return every line of what a sequence offers."""
+def lines_of(
+    book: Book, sequence: Sequence, given: Mapping[Spot, Given] | None = None
+) -> tuple[Line, ...]:
+    """Return every line of what a sequence offers, a person's own edits last in each model."""
     return tuple(
-        line for offer in difference(book, sequence) for line in _of(offer, book, sequence)
+        line
+        for offer in difference(book, sequence, given)
+        for line in sorted(_of(offer, book, sequence), key=lambda one: one.own)
     )
 
 
@@ -43,7 +48,11 @@ def _of(offer: Offer, book: Book, sequence: Sequence) -> Iterator[Line]:
     titles = titles_of((*model.steps, *(one.step for one in sequence.steps)))
 
     def line(sign: str, kind: str, step: str, what: str) -> Line:
-        return Line(offer.project, offer.model, sign, kind, titles.get(step, step), what)
+        own = step in offer.own and step not in offer.lost
+        if own:
+            kind = tr("your own edit")
+            what = tr("taking over undoes it: {change}").format(change=what)
+        return Line(offer.project, offer.model, sign, kind, titles.get(step, step), what, own)
 
     if offer.refused:
         yield line("×", tr("does not fit"), "", offer.refused)

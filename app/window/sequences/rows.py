@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from app.service import sequences
+from planner.sequences.difference import Given, Spot
 from planner.sequences.given import every_sequence
 from planner.values.book import Book
 from planner.values.sequence import Sequence
@@ -20,10 +22,10 @@ class Row:
     differ: int
 
 
-def rows_of(book: Book) -> tuple[Row, ...]:
+def rows_of(book: Book, given: Mapping[Spot, Given]) -> tuple[Row, ...]:
     """Return a line for every sequence, a person's own first."""
     own = {one.name for one in book.sequences}
-    offered = sequences.offers(book)
+    offered = sequences.offers(book, given)
     return tuple(
         Row(one, one.name in own, _followers(book, one.name), offered.get(one.name, 0))
         for one in every_sequence(book)

@@ -38,6 +38,7 @@ from app.window.sequences.telling import (
 )
 from app.window.session import Session
 from planner.sequences.choosing import holds
+from planner.sequences.difference import Given, Spot
 from planner.values.book import Book
 from planner.values.sequence import Colour, Option, Sequence, SequenceStep
 
@@ -49,6 +50,7 @@ class SequencesView(QWidget):
         super().__init__(parent)
         self._session = session
         self._told: Book | None = None
+        self._given: dict[Spot, Given] = {}
         self.list = self._make_list()
         self.steps = self._make_steps()
         self.usual = QCheckBox(self.tr("With the &usual options only"))
@@ -242,7 +244,8 @@ class SequencesView(QWidget):
             return
         self._told = book
         chosen = self.sequence()
-        self.list.show_rows(rows_of(book))
+        self._given = self._session.given_steps()
+        self.list.show_rows(rows_of(book, self._given))
         if chosen is not None:
             self.choose(chosen.name)
         self._inside()
@@ -251,12 +254,12 @@ class SequencesView(QWidget):
         one, book = self.sequence(), self._session.book
         if one is None or book is None:
             return
-        lines = lines_of(book, one)
+        lines = lines_of(book, one, self._given)
         self._show_steps()
         self.options.show_rows(one.options)
         self.colours.show_rows(one.colours)
         self.offers.show_rows(lines)
-        models = len({line.spot for line in lines})
+        models = len({line.spot for line in lines if not line.own})
         told = self.tr("Changes offered ({n})").format(n=models)
         self.tabs.setTabText(3, told if models else self.tr("Changes offered"))
         for listing in (self.steps, self.options, self.colours, self.offers):

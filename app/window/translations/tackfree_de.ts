@@ -9953,8 +9953,8 @@ Quelle: {source}</translation>
    <translation>{told} · begonnen {time}</translation>
   </message>
   <message>
-   <source>{parts:g} × {coating}: {drops} drops</source>
-   <translation>{parts:g} × {coating}: {drops} Tropfen</translation>
+   <source>{parts:g} × {coating}: {drops}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>about {ml:.1f} ml in all</source>
@@ -9969,8 +9969,16 @@ Quelle: {source}</translation>
    <translation>{ml:.1f} ml: Weniger lässt sich nicht sprühen</translation>
   </message>
   <message>
-   <source>{drops} drops, {whole}</source>
-   <translation>{drops} Tropfen, {whole}</translation>
+   <source>{drops}, {whole}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{n} drop</source>
+   <translation>{n} Tropfen</translation>
+  </message>
+  <message>
+   <source>{n} drops</source>
+   <translation>{n} Tropfen</translation>
   </message>
   <message>
    <source>{airbrush} · {length}</source>
@@ -10705,14 +10713,6 @@ Quelle: {source}</translation>
    <translation>{told}; es hält {life} und wird {span} gebraucht: Mischen Sie weniger, zweimal</translation>
   </message>
   <message>
-   <source>{n} drop</source>
-   <translation>{n} Tropfen</translation>
-  </message>
-  <message>
-   <source>{n} drops</source>
-   <translation>{n} Tropfen</translation>
-  </message>
-  <message>
    <source>no book is open</source>
    <translation>kein Buch ist geöffnet</translation>
   </message>
@@ -11298,11 +11298,11 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>your own edit</source>
-   <translation type="unfinished" />
+   <translation>eigene Änderung</translation>
   </message>
   <message>
    <source>taking over undoes it: {change}</source>
-   <translation type="unfinished" />
+   <translation>Übernehmen macht sie rückgängig: {change}</translation>
   </message>
   <message>
    <source>does not fit</source>
