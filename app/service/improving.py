@@ -15,16 +15,19 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from multiprocessing.connection import Connection
 from threading import Thread
+from typing import TYPE_CHECKING
 
-from app.service.planning import Planned
-from planner.bench import BenchCalendar, calendar_of
-from planner.cure import Cure
-from planner.schedule.judge import Premises, Verdict, judge
 from planner.schedule.optimise.effort import Effort
-from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plan import Plan
+
+# Solver and judge take a good part of a start to import: only where they are needed.
+if TYPE_CHECKING:
+    from app.service.planning import Planned
+    from planner.bench import BenchCalendar
+    from planner.cure import Cure
+    from planner.schedule.judge import Verdict
 
 POLL_SECONDS = 0.05
 
@@ -124,10 +127,7 @@ def explained(planned: Planned, book: Book) -> Planned:
     """Return a plan that leaves passes over with what clashes, where that is proven."""
     if not planned.plan.unplaced:
         return planned
-    from planner.schedule.optimise.conflict import (  # noqa: PLC0415 - see _work
-        explain,
-        infeasible,
-    )
+    from planner.schedule.optimise.conflict import explain, infeasible  # noqa: PLC0415
 
     clashes = explain(book, planned.plan.now, planned.cure)
     return _planned(book, infeasible(planned.plan, clashes), planned.cure, planned.calendar)
@@ -147,13 +147,19 @@ def improvements(task: Task, seconds: float) -> Iterator[Improved]:
 
 
 def _planned(book: Book, plan: Plan, cure: Cure, calendar: BenchCalendar) -> Planned:
+    from app.service.planning import Planned  # noqa: PLC0415
+    from planner.schedule.judge import Premises, judge  # noqa: PLC0415
+    from planner.schedule.where import chosen_in, settled  # noqa: PLC0415
+
     verdict = judge(book, plan, premises=Premises(book, cure, calendar))
     return Planned(plan, verdict, cure, calendar, settled(book, chosen_in(book, plan)))
 
 
 def _work(task: Task, theirs: Connection) -> None:
     """Improve, in the process; what the judge refuses is never sent."""
-    # The solver takes a good part of a second to import: only here, never at a start.
+    from planner.bench import calendar_of  # noqa: PLC0415
+    from planner.cure import Cure  # noqa: PLC0415
+    from planner.schedule.judge import Premises, judge  # noqa: PLC0415
     from planner.schedule.optimise.conflict import explain, infeasible  # noqa: PLC0415
     from planner.schedule.optimise.search import improve  # noqa: PLC0415
 

@@ -18,7 +18,6 @@ from planner.values.book import Book
 from planner.values.plan import Plan
 from planner.values.refusal import Refused
 from planner.values.said import say
-from storage.exchange import Exchange, dump, dump_plan
 
 DRAWN = "drawn"  # the last word of the process that has done its work
 SECONDS = 300
@@ -40,6 +39,9 @@ def sheet_bytes(book: Book, plan: Plan, paper: Paper = Paper.A4, *, tonight: boo
     Refused
         If it cannot be drawn here, with what Qt says.
     """
+    # Not at a start: the menu asks this module for the sizes of paper.
+    from storage.exchange import Exchange, dump, dump_plan  # noqa: PLC0415
+
     with tempfile.TemporaryDirectory(prefix="tackfree-sheet-") as name:
         folder = Path(name)
         (folder / BOOK).write_bytes(dump(Exchange(book)))
