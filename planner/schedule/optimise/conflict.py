@@ -17,7 +17,10 @@ from planner.schedule.optimise.demands import Demand, demands, only
 from planner.schedule.problem import Problem
 from planner.values.book import Book
 from planner.values.plan import Bound, Clash, Plan, Status
+from planner.values.room import AirPoint
 from planner.values.said import row, say
+
+USUAL_AIR = AirPoint(at="00:00", temperature_c=23, humidity_pct=50)  # ISO 3270
 
 
 def explain(book: Book, now: int, cure: Cure) -> tuple[Clash, ...]:
@@ -38,7 +41,7 @@ def least_conflict(book: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
     """Return the demands of a least conflict, in the order of the book.
 
     What contradicts even with every demand given up (an order of steps that
-    cannot be) comes as demands of its own, which only an edit can mend.
+    cannot be, air in which a film never dries) comes as a demand of its own.
     """
     if not contradicts(book, now, cure):
         return ()
@@ -50,7 +53,36 @@ def least_conflict(book: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
         fewer = [other for other in kept if other is not one]
         if contradicts(only(book, fewer), now, cure):
             kept = fewer
-    return tuple(kept)
+    return tuple(kept) or _air(only(book, ()), now, cure)
+
+
+def _air(bare: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
+    """Return the film that never gets there, if it does in usual air and all else is given up."""
+    mended = _in_usual_air(bare)
+    if contradicts(mended, now, Cure(mended.room, cure.zone)):
+        return ()
+    problem = Problem(bare, now, cure=cure, calendar=calendar_of(bare.bench_time))
+    for number, gate in enumerate(problem.gates):
+        opens = gate.windows[-1].opens
+        if not gate.watches_film or opens is None:
+            continue
+        if cure.opens_at(problem.film_of(number, now), opens) is None:
+            text = say(
+                "{model}: what {step} lays never gets there in this air",
+                model=gate.before.model,
+                step=gate.before.step,
+            )
+            relax = say("warm or dry the air, or let it dry elsewhere")
+            return (Demand(Clash(text, relax), _in_usual_air),)
+    return ()
+
+
+def _in_usual_air(book: Book) -> Book:
+    """Return the book with the air of a label in every location."""
+    locations = tuple(
+        replace(one, workdays=(USUAL_AIR,), weekends=()) for one in book.room.locations
+    )
+    return replace(book, room=replace(book.room, locations=locations, readings=()))
 
 
 def _structural(book: Book) -> Iterator[Demand]:
