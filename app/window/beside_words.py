@@ -6,11 +6,16 @@ from collections.abc import Iterable
 from zoneinfo import ZoneInfo
 
 from app.window import reasons, words
+from planner.evening.advice import OneFirst
+from planner.evening.beside import Beside, Filling
 from planner.evening.braking import Below
 from planner.evening.closing import Check, CheckKind
-from planner.evening.instead import Other
-from planner.evening.looks import Look, LookFor
+from planner.evening.instead import Other, Taker
+from planner.evening.looks import Look, LookFor, look_for
+from planner.tonight import WorkRow
 from planner.values.step import Trait
+
+TAKERS_TOLD = 3
 
 
 def parts_of(places: Iterable[str]) -> tuple[str, ...]:
@@ -80,6 +85,62 @@ def trait_words(traits: Iterable[Trait], quiet_from: int | None, zone: ZoneInfo)
         elif trait is Trait.ONE_STRETCH:
             told.append(words.tr("All its coats belong into this evening."))
     return told
+
+
+def marks_of(row: WorkRow, beside: Beside, zone: ZoneInfo) -> list[str]:
+    """Return what the marks of a row mean, what fits meanwhile, and its look."""
+    if row.logged:
+        return []
+    told = trait_words(row.traits, beside.quiet_from, zone)
+    if Trait.HANDS_FREE in row.traits:
+        told.append(meanwhile_words(dict(beside.meanwhile).get(row.key, ())))
+    if row.look_in is not None and row.piece == row.pieces:
+        form = words.tr("Have a look {length} later: {sign}")
+        sign = sign_words(look_for(row.stage))
+        told.append(form.format(length=words.span(row.look_in), sign=sign))
+    return told
+
+
+def filling_words(one: Filling, zone: ZoneInfo, now: int) -> list[str]:
+    """Return what else takes the colour of a load, and whether one vehicle goes first."""
+    told = []
+    if one.takers:
+        names = [
+            words.tr("{when}: {work} ({parts})").format(
+                when=taker_when(taker, zone, max(now, one.row.start)),
+                work=reasons.key_name(taker.key),
+                parts=words.listed(parts_of(taker.places)),
+            )
+            for taker in one.takers[:TAKERS_TOLD]
+        ]
+        left = len(one.takers) - TAKERS_TOLD
+        if left > 0:
+            names.append(words.tr("and {n} more").format(n=left))
+        told.append(words.tr("Also takes this colour: {others}").format(others="; ".join(names)))
+    if one.first is not None:
+        told.append(one_first_words(one.first, zone, now))
+    return told
+
+
+def one_first_words(first: OneFirst, zone: ZoneInfo, now: int) -> str:
+    """Return why one vehicle goes first, and when it is judged."""
+    form = words.tr("{why} Spray {model} alone, judge it {time}, then the others.")
+    return form.format(
+        why=first.reasons[0].reason,
+        model=first.first.model,
+        time=words.when(first.judge_at, zone, now),
+    )
+
+
+def taker_when(one: Taker, zone: ZoneInfo, now: int) -> str:
+    """Return when what takes a colour could be done."""
+    if one.ready(now):
+        return words.tr("now")
+    if one.opens is not None:
+        return words.opening(one.opens, zone, now)
+    if one.waits_for:
+        return words.tr("after {step}").format(step=one.waits_for.replace("-", " "))
+    return words.tr("no place yet")
 
 
 def meanwhile_words(others: tuple[Other, ...]) -> str:

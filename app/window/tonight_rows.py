@@ -107,9 +107,11 @@ class WorkLine(Row):
         entry: Logged | None,
         loggable: bool,
         told: frozenset[Caution] = frozenset(),
+        marks: tuple[str, ...] = (),
     ) -> None:
         super().__init__(colours, row.start, row.end, now, ruled=True)
         self.row = row
+        self._marks = marks
         self._entry = entry
         self._zone = zone
         self._told = told
@@ -194,6 +196,8 @@ class WorkLine(Row):
         box.addWidget(self._places(frozenset(entry.ticked if entry else ())))
         why = reasons.reason_sentence(self.row.reason, self._zone, self.now)
         box.addWidget(text(why, colour=self.colours.soft, size=0.92))
+        for mark in self._marks:
+            box.addWidget(text(mark, colour=self.colours.drying_word, size=0.92))
         for caution in self.row.cautions:
             box.addWidget(self._caution(caution))
         return content
@@ -265,7 +269,9 @@ class WorkLine(Row):
 class SetUpLine(Row):
     """Loading, changing, cleaning or preparing between the pieces of work."""
 
-    def __init__(self, colours: Colours, row: BenchRow, *, zone: ZoneInfo, now: int) -> None:
+    def __init__(
+        self, colours: Colours, row: BenchRow, *, zone: ZoneInfo, now: int, more: tuple[str, ...]
+    ) -> None:
         super().__init__(colours, row.start, row.end, now)
         name = words.capital(words.setup_word(row.kind, row.coating))
         sentence = self.tr("{name} · {length}").format(name=name, length=words.span(row.minutes))
@@ -281,6 +287,9 @@ class SetUpLine(Row):
         if row.load:
             told = words.capital(fill_words(row.load))
             box.addWidget(text(told))
+            sentence = self.tr("{sentence} · {fill}").format(sentence=sentence, fill=told)
+        for told in more:
+            box.addWidget(text(told, size=0.92))
             sentence = self.tr("{sentence} · {fill}").format(sentence=sentence, fill=told)
         self.build(times, DropMark(colours, row.swatch), content)
         self.setAccessibleName(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Callable, Hashable
 from functools import partial
 from zoneinfo import ZoneInfo
@@ -19,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import aside, words
+from app.window.beside_words import check_words, filling_words, look_sentence, marks_of
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from app.window.picture import Picture
@@ -171,7 +173,17 @@ class TonightView(QWidget):
                 partial(NoteLine, self._colours, start, end, words_, zone=zone, now=now),
             )
 
+        extras = deque(self._extras(picture))
+
+        def tell(until: int) -> None:
+            while extras and extras[0][0] < until:
+                start, said = extras.popleft()
+                note(start, start + 1, said)
+
+        beside = picture.beside
+        fillings = {(one.row.airbrush, one.row.start): one for one in beside.fillings}
         for row in sheet.rows:
+            tell(row.start)
             if row.start - at >= GAP_SHOWN:
                 pause = words.span(row.start - at)
                 note(
@@ -183,15 +195,35 @@ class TonightView(QWidget):
                 loggable = running and row.piece == row.pieces
                 before = frozenset(told)
                 entry = entry_of(picture.book, row.key)
-                said = (row, entry, loggable, before & set(row.cautions), today)
-                add(said, partial(self._work_line, row, entry, zone, now, loggable, before))
+                marks = tuple(marks_of(row, beside, zone))
+                said = (row, entry, loggable, before & set(row.cautions), marks, today)
+                add(said, partial(self._work_line, row, entry, zone, now, loggable, before, marks))
                 told.update(() if row.logged else row.cautions)
             else:
-                add((row, today), partial(SetUpLine, self._colours, row, zone=zone, now=now))
+                filling = fillings.get((row.airbrush, row.start))
+                more = tuple(filling_words(filling, zone, now)) if filling else ()
+                line = partial(SetUpLine, self._colours, row, zone=zone, now=now, more=more)
+                add((row, more, today), line)
             at = max(at, row.end)
+        tell(interval.end)
         note(at, max(at + 1, interval.end), _ending(sheet, at, words.clock(interval.end, zone)))
         self.rows = rows
         return rows
+
+    def _extras(self, picture: Picture) -> list[tuple[int, str]]:
+        """Return the looks that fall into the stretch, and when to put away, in order."""
+        sheet, zone, now = picture.sheet, picture.zone, picture.now
+        begin = max(sheet.interval.start, now)
+        found = [
+            (max(begin, look.at), look_sentence(look, zone, now))
+            for look in picture.beside.looks
+            if look.at < sheet.interval.end
+        ]
+        if sheet.rows and picture.beside.tidy_from >= begin:
+            told = words.listed([check_words(one) for one in picture.beside.checks])
+            text_ = self.tr("Time to put away: {checks}").format(checks=told)
+            found.append((picture.beside.tidy_from, text_))
+        return sorted(found)
 
     def _heading(self, picture: Picture) -> QWidget:
         """Return title, hours and air, and the way to the bench."""
@@ -213,6 +245,7 @@ class TonightView(QWidget):
         now: int,
         loggable: bool,
         told: frozenset[Caution],
+        marks: tuple[str, ...],
     ) -> WorkLine:
         line = WorkLine(
             self._colours,
@@ -222,6 +255,7 @@ class TonightView(QWidget):
             entry=entry,
             loggable=loggable,
             told=told,
+            marks=marks,
         )
         line.ticked.connect(self.ticked)
         line.done.connect(self.done)

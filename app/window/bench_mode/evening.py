@@ -22,6 +22,7 @@ from app.window.bench_mode.memory import Memory
 from app.window.bench_mode.questions import Questions
 from app.window.beside_words import below_words, check_words, other_words
 from app.window.picture import Picture
+from app.window.said import said
 from app.window.session import Session
 from planner.evening.braking import Below, braked
 from planner.evening.closing import CheckKind, checks
@@ -378,7 +379,7 @@ class Evening(QObject):
         if self.picture is not None:
             self.follow(self.picture)
         self.says.emit(
-            str(refused) if refused else words.tr("Taken back: {deed}.").format(deed=name)
+            said(str(refused)) if refused else words.tr("Taken back: {deed}.").format(deed=name)
         )
         self.changed.emit()
 
@@ -403,6 +404,6 @@ class Evening(QObject):
     def _make(self, make: Make, remember: Callable[[], None] | None = None) -> Refused | None:
         refused = self.deeds_done.do(make, remember)
         if refused is not None:
-            self.says.emit(str(refused))
+            self.says.emit(said(str(refused)))
         self.changed.emit()  # the jobs themselves follow with the new plan
         return refused

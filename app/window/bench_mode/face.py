@@ -11,16 +11,15 @@ from app.window import reasons, words
 from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
 from app.window.bench_mode.letters import LARGE, PLAIN, SMALL, PlaceLine, Swatch, Warn, big
 from app.window.bench_mode.loads import others, served
-from app.window.beside_words import meanwhile_words, trait_words
+from app.window.beside_words import marks_of, one_first_words, taker_when
 from app.window.palette import Colours
 from app.window.picture import Picture
 from planner.cautions import LAST_WORD, Caution
 from planner.evening.advice import one_first
-from planner.evening.instead import Taker
 from planner.quantity import Load, fill
 from planner.tonight import BenchRow, Coat, WorkRow
 from planner.values.plan import BenchKind, Cause
-from planner.values.step import Stage, Tool, Trait
+from planner.values.step import Stage, Tool
 
 OTHERS_SHOWN = 4
 CAUTIONS_SHOWN = 3
@@ -115,21 +114,12 @@ def _work(
             time=words.clock(row.start, picture.zone), why=why
         )
         column.addWidget(look.label(words.capital(at), SMALL, colour="drying_word"))
-    for told in _marks(picture, row):
+    for told in marks_of(row, picture.beside, picture.zone):
         column.addWidget(look.label(told, SMALL, colour="drying_word", bold=True))
     for caution in row.cautions[:CAUTIONS_SHOWN]:
         column.addWidget(_caution(caution, look))
     if row.cautions:
         column.addWidget(look.label(words.tr(LAST_WORD), SMALL, colour="soft"))
-
-
-def _marks(picture: Picture, row: WorkRow) -> list[str]:
-    """Return what the marks of a step mean tonight, and what fits while it goes on alone."""
-    told = trait_words(row.traits, picture.beside.quiet_from, picture.zone)
-    if Trait.HANDS_FREE in row.traits:
-        others = dict(picture.beside.meanwhile).get(row.key, ())
-        told.append(meanwhile_words(others))
-    return told
 
 
 def _with(picture: Picture, row: WorkRow, begun: int | None) -> str:
@@ -220,11 +210,7 @@ def _set_up(column: QVBoxLayout, picture: Picture, row: BenchRow, look: Look, no
         column.addWidget(look.label(told, SMALL))
     first = one_first(picture.book, keys, now, cure=picture.cure)
     if first is not None:
-        told = words.tr("{why} Spray {model} alone, judge it {time}, then the others.").format(
-            why=first.reasons[0].reason,
-            model=first.first.model,
-            time=words.when(first.judge_at, picture.zone, now),
-        )
+        told = one_first_words(first, picture.zone, now)
         column.addWidget(_warned(told, look))
 
 
@@ -245,7 +231,9 @@ def _takers(picture: Picture, job: Job, look: Look) -> QWidget | None:
     for one in found[:OTHERS_SHOWN]:
         parts = tuple(dict.fromkeys(place.partition("/")[0] for place in one.places))
         told = words.tr("{when}: {work} ({parts})").format(
-            when=_when(one, picture), work=reasons.key_name(one.key), parts=words.listed(parts)
+            when=taker_when(one, picture.zone, picture.now),
+            work=reasons.key_name(one.key),
+            parts=words.listed(parts),
         )
         column.addWidget(look.label(told, SMALL + 3))
     if len(found) > OTHERS_SHOWN:
@@ -253,16 +241,6 @@ def _takers(picture: Picture, job: Job, look: Look) -> QWidget | None:
         column.addWidget(look.label(rest, SMALL + 3))
     column.addStretch(1)
     return holder
-
-
-def _when(one: Taker, picture: Picture) -> str:
-    if one.ready(picture.now):
-        return words.tr("now")
-    if one.opens is not None:
-        return words.opening(one.opens, picture.zone, picture.now)
-    if one.waits_for:
-        return words.tr("after {step}").format(step=one.waits_for.replace("-", " "))
-    return words.tr("no place yet")
 
 
 def _places(job: Job, look: Look, page: int) -> QWidget:

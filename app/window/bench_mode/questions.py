@@ -13,6 +13,7 @@ from app.window.bench_mode.jobs import Job
 from app.window.drying.moments import Kind, moments
 from app.window.drying.wording import at_words, film_words
 from app.window.picture import Picture
+from app.window.said import said
 from planner.evening.advice import rest
 from planner.evening.missing import Missed, Remedy
 from planner.evening.repairs import Repair, repairs_for
@@ -229,12 +230,14 @@ class Questions:
                 steps=words.listed([step.replace("-", " ") for step in found.before])
             )
         ]
-        about += [finding.message for finding in found.findings[:2]]
+        about += [said(finding.message) for finding in found.findings[:2]]
         lines = []
         for finding in found.findings[:3]:
             mend = finding.mend
             if mend is not None:
-                lines.append(Line(mend.title, finding.message, partial(self._apply, mend)))
+                lines.append(
+                    Line(said(mend.title), said(finding.message), partial(self._apply, mend))
+                )
         return Asked(words.tr("Out of order"), tuple(lines), tuple(about))
 
     def _apply(self, mend: Mend) -> None:
