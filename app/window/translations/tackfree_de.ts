@@ -7147,6 +7147,14 @@ Quelle: {source}</translation>
    <translation>können nicht zusammen gelten: {what}</translation>
   </message>
   <message>
+   <source>{model}: what {step} lays never gets there in this air</source>
+   <translation>{model}: Was {step} aufträgt, kommt in dieser Luft nie so weit</translation>
+  </message>
+  <message>
+   <source>warm or dry the air, or let it dry elsewhere</source>
+   <translation>die Luft erwärmen oder trocknen, oder es anderswo trocknen lassen</translation>
+  </message>
+  <message>
    <source>{model}: {step}: {why}</source>
    <translation>{model}: {step}: {why}</translation>
   </message>
