@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import importlib
 import sys
 from collections.abc import Sequence
 from pathlib import Path
 
 from app.command_line import main as command_line
-from app.service.display import no_display
+from app.service.display import Probe
 from planner.values.refusal import Refused
 
 
@@ -19,10 +20,18 @@ def open_window(book: Path | None, now: int | None) -> int:
     Refused
         If no window can be shown here.
     """
-    why = no_display()
+    probe = Probe()
+    missing = ""
+    if not probe.hopeless:
+        # Only who opens a window loads Qt, and does so while the probe tries the display.
+        try:
+            importlib.import_module("app.window.start")
+        except ImportError as problem:  # one of Qt's libraries, as a rule
+            missing = str(problem)
+    why = probe.why() or missing
     if why:
         raise Refused("", f"no window can be opened ({why}); try tackfree --help")
-    from app.window import run  # noqa: PLC0415 - only who opens a window loads Qt
+    from app.window import run  # noqa: PLC0415
 
     return run(book, now)
 

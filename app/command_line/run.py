@@ -21,7 +21,7 @@ from typing import NoReturn
 
 from app.command_line.output import BAD_INPUT, NOT_SOUND, note
 from app.command_line.source import add_book
-from app.service.planning import Unsound
+from app.service.unplanned import Unsound
 from planner.values.refusal import Refused
 
 OpenWindow = Callable[[Path | None, int | None], int]

@@ -10,8 +10,6 @@ from app.service.clock import current_minute, read_moment
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.refusal import Refused
-from storage.exchange import load
-from storage.strict import MOST_BYTES
 
 BOOK_MAGIC = b"SQLite format 3\x00"
 
@@ -63,6 +61,8 @@ def book_of(args: argparse.Namespace) -> Book:
             return bench_book.book()
     if chosen is not None:
         raise Refused("--book", "goes without FILE; give one of the two")
+    from storage.exchange import load  # noqa: PLC0415 - not for the window's own start
+
     data = read_file(args.file)
     if data.startswith(BOOK_MAGIC):
         raise Refused(str(args.file), "is a bench book, not an exchange file; put --book before it")
@@ -87,6 +87,8 @@ def read_file(path: Path) -> bytes:
     Refused
         If it cannot be read.
     """
+    from storage.strict import MOST_BYTES  # noqa: PLC0415
+
     try:
         with path.open("rb") as file:
             return file.read(MOST_BYTES + 1)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
+from app.service.unplanned import Stopped, Unsound
 from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cure import Cure
 from planner.schedule.greedy import plan_book
@@ -14,21 +15,6 @@ from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.plan import Plan
 from storage.exchange import digest
-
-
-class Unsound(RuntimeError):  # noqa: N818 - named after what the plan is
-    """A plan of ours that the judge refuses: a fault of the program, told in one line."""
-
-    def __init__(self, verdict: Verdict) -> None:
-        first = verdict.violations[0]
-        more = len(verdict.violations) - 1
-        also = f" (and {more} more)" if more else ""
-        super().__init__(f"the plan made is not sound, so it is not shown: {first}{also}")
-        self.verdict = verdict
-
-
-class Stopped(Exception):  # noqa: N818 - nothing went wrong
-    """Nobody waits for this plan any more."""
 
 
 class _Watched(BenchCalendar):

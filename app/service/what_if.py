@@ -14,7 +14,8 @@ from typing import Protocol
 
 from app.service import edits, wishes
 from app.service.edits import WEEKDAYS, Edit
-from app.service.planning import Stopped, plan
+from app.service.planning import plan
+from app.service.unplanned import Stopped
 from planner.evening.skipping import SERVANTS
 from planner.layers.edits import Remove, Spot
 from planner.layers.findings import find

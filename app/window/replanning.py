@@ -15,8 +15,10 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 
+from app.service.unplanned import Stopped, Unsound
 from app.window import words
 from app.window.picture import Change, Part, Picture, picture_of
+from app.window.said import said
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plan import PassKey, Plan
@@ -62,9 +64,6 @@ class _Planning(QRunnable):
 
     def run(self) -> None:
         """Plan, and send what came of it."""
-        # What plans is imported when there is something to plan: the window is painted before.
-        from app.service.planning import Stopped, Unsound  # noqa: PLC0415
-
         asked = self._asked
         last = asked.old.plan if asked.old and not asked.quick else None
         try:
@@ -76,7 +75,7 @@ class _Planning(QRunnable):
         except Stopped:
             pass  # something newer is being planned
         except (Refused, Unsound) as problem:
-            self._answers.failed.emit(asked.serial, str(problem), asked.quick)
+            self._answers.failed.emit(asked.serial, said(str(problem)), asked.quick)
         except Exception:
             # A fault of the program must neither hang the window nor end it.
             log.exception("planning failed")

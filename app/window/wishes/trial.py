@@ -10,9 +10,10 @@ from threading import Event
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
 
 from app.service.edits import Edit
-from app.service.planning import Stopped, Unsound
+from app.service.unplanned import Stopped, Unsound
 from app.window import words
 from app.window.picture import Picture, picture_of
+from app.window.said import said
 from app.window.session import Session
 from app.window.wishes import forbidding
 from planner.values.book import Book
@@ -57,7 +58,7 @@ class _Trying(QRunnable):
         except Stopped:
             return
         except (Refused, Unsound) as problem:
-            why = str(problem)
+            why = said(str(problem))
         except Exception:
             # A fault of the program must neither hang the window nor end it.
             log.exception("trying a wish failed")
@@ -110,7 +111,7 @@ class Trial(QObject):
         try:
             edit = asked.make(book)
         except Refused as problem:
-            self.refused.emit(str(problem))
+            self.refused.emit(said(str(problem)))
             return
         if edit.book == book:
             return

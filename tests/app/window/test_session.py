@@ -10,7 +10,7 @@ import pytest
 from small_book import NOW, PROJECT, small_book
 
 from app.service import edits
-from app.service.planning import Stopped, Unsound
+from app.service.unplanned import Stopped, Unsound
 from app.window import replanning as module
 from app.window.picture import Change, Picture, picture_of
 from app.window.session import Session
