@@ -11,6 +11,7 @@ from app.window.labels import text
 from app.window.marks import BracketMark, WedgeMark
 from app.window.palette import Colours
 from app.window.picture import Picture
+from app.window.said import said
 from planner.tonight import Closing, Drying, RunSheet
 from planner.values.plan import Plan
 from planner.values.step import Bound
@@ -108,7 +109,7 @@ def _window(one: Closing, now: int, zone: ZoneInfo, colours: Colours) -> QWidget
     box.addLayout(first)
     planned = words.tr("not planned") if one.planned is None else words.when(one.planned, zone, now)
     why = words.tr("{model}: planned {time}; {why}").format(
-        model=one.waiting.model, time=planned, why=one.why
+        model=one.waiting.model, time=planned, why=said(one.why)
     )
     box.addWidget(text(why, colour=colours.soft, size=0.92))
     line.addLayout(box, 1)
@@ -143,7 +144,7 @@ def _finish(column: QVBoxLayout, picture: Picture, zone: ZoneInfo, colours: Colo
         column.addWidget(text(line, colour=colours.soft, size=0.92))
     for unplaced in picture.plan.unplaced[:4]:
         sentence = words.tr("{work} has no place: {why}").format(
-            work=reasons.key_name(unplaced.key), why=unplaced.why
+            work=reasons.key_name(unplaced.key), why=said(unplaced.why)
         )
         column.addWidget(text(sentence, colour=colours.closing_word, size=0.92))
 

@@ -14,6 +14,7 @@ from app.window import help_pages, language
 from app.window.language import Language
 from app.window.last_edits import show_edits
 from app.window.palette import Look
+from app.window.said import edit_name
 
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow
@@ -146,5 +147,9 @@ class Commands(QObject):
         """Name what undo and redo would do, and disable them where there is nothing."""
         self.undo.setEnabled(bool(undo))
         self.redo.setEnabled(bool(redo))
-        self.undo.setText(self.tr("&Undo {edit}").format(edit=undo) if undo else self.tr("&Undo"))
-        self.redo.setText(self.tr("&Redo {edit}").format(edit=redo) if redo else self.tr("&Redo"))
+        self.undo.setText(
+            self.tr("&Undo {edit}").format(edit=edit_name(undo)) if undo else self.tr("&Undo")
+        )
+        self.redo.setText(
+            self.tr("&Redo {edit}").format(edit=edit_name(redo)) if redo else self.tr("&Redo")
+        )

@@ -11,6 +11,7 @@ from app.window.labels import text
 from app.window.marks import BracketMark, Mark, PinMark, RingMark
 from app.window.palette import LIGHT, Colours
 from app.window.picture import Picture
+from app.window.said import said
 from app.window.timeline.content import Piece
 from app.window.wishes.forbidding import slack_of
 from app.window.wishes.telling import wish_line
@@ -110,7 +111,7 @@ class Details(QScrollArea):
         return lines
 
     def _missing(self, picture: Picture, key: PassKey) -> str:
-        why = next((one.why for one in picture.plan.unplaced if one.key == key), "")
+        why = next((said(one.why) for one in picture.plan.unplaced if one.key == key), "")
         if why:
             told = self.tr("{work} has no place in the plan: {why}.")
             return told.format(work=words.capital(reasons.key_name(key)), why=why)

@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject
 
 from app.service import happenings
 from app.service.edits import Edit
+from app.window.said import said
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.coating import State
@@ -56,4 +57,4 @@ class EveningActs(QObject):
     def _make(self, make: Callable[[Book], Edit]) -> None:
         refused = self._session.attempt(make)
         if refused is not None:
-            self._session.troubled.emit(str(refused))
+            self._session.troubled.emit(said(str(refused)))

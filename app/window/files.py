@@ -17,6 +17,7 @@ from app.service import books
 from app.service.edits import Edit
 from app.window.dropping import Dropping
 from app.window.exports import Exports
+from app.window.said import said
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
@@ -142,7 +143,7 @@ class Files(QObject):
             active = tuple(project.name for project in book.projects if project.active)
             books.write_whole(path, export(book, active))
         except Refused as problem:
-            self._session.troubled.emit(str(problem))
+            self._session.troubled.emit(said(str(problem)))
         else:
             self._session.troubled.emit(self.tr("Exported to {path}").format(path=path))
 
@@ -161,7 +162,7 @@ class Files(QObject):
 
         refused = self._session.attempt(taken)
         if refused is not None:
-            self._session.troubled.emit(str(refused))
+            self._session.troubled.emit(said(str(refused)))
 
     def _folder(self) -> Path:
         path = self._session.path

@@ -1,4 +1,4 @@
-"""About and Keys."""
+"""Help on a page, the keys, the words of the trade, and About."""
 
 from __future__ import annotations
 
@@ -16,76 +16,49 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
+from app.window.glossary import our_words, role_meaning, stage_meaning, state_meaning
 from app.window.labels import text
+from app.window.page_help import PAGES_WITH_KEYS, about_page, general_keys, page_keys
+from planner.values.coating import State
+from planner.values.step import Role, Stage
 
-KEYS_HIGH = 560  # pixels: fits the least window; the rest scrolls
+HIGH, WIDE = 560, 420  # pixels: fits the least window; the rest scrolls
+Lines = list[tuple[str, str]]
 
 
-def key_lines() -> list[tuple[str, str]]:
-    """Return every key with what it does."""
-    tr = words.tr
-    return [
-        ("Ctrl+1, Ctrl+2 …", tr("go to a view")),
-        ("F4", tr("show or hide air and evenings")),
-        ("F6", tr("take the better plan that was found")),
-        (tr("F11, B in Tonight"), tr("bench mode: one piece of work at a time, in large letters")),
-        ("Ctrl+H", tr("an hour more at the bench")),
-        ("Ctrl+Shift+E, Ctrl+Shift+L", tr("stop for tonight; this evening is lost")),
-        (tr("Ctrl+Backspace"), tr("take back the last, also from the logbook")),
-        ("Ctrl+Z, Ctrl+Shift+Z", tr("undo, redo")),
-        ("Ctrl+I, Ctrl+E", tr("import, export a project file")),
-        ("Tab", tr("go to the next control")),
-        (tr("Space"), tr("tick off a place; press a button")),
-        (tr("← →"), tr("timeline: piece before and after in the lane")),
-        (tr("↑ ↓"), tr("timeline: nearest piece in the lane above and below")),
-        (tr("Home, End"), tr("timeline: first and last piece")),
-        (tr("Enter"), tr("timeline: go to the reason and the gates")),
-        ("+, −, 0", tr("timeline: larger, smaller, fit the whole plan")),
-        ("P, S", tr("timeline: pin the piece where it stands, or to a stretch")),
-        ("[ ]", tr("timeline: pin the piece a stretch sooner, later")),
-        ("N, T", tr("timeline: not before a stretch, together with another piece")),
-        ("Shift+P", tr("timeline: take the wishes of the piece back")),
-        ("F", tr("timeline: finish this vehicle first")),
-        (tr("drag a piece"), tr("timeline: pin it to another stretch")),
-        ("Alt+↑, Alt+↓", tr("wishes: what is chosen counts more, less")),
-        ("Ctrl+T, Ctrl+Shift+T", tr("what if: try a change, alone or with the chosen one")),
-        (tr("Ctrl+Enter, Del"), tr("what if: keep, drop what is chosen")),
-        ("Ctrl+L", tr("the last edits, and back to any of them")),
-        ("Alt+1, Alt+2, Alt+3", tr("first questions: to the table, the days, the room")),
-        (tr("Enter, Ctrl+Enter"), tr("first questions: another line, plan it")),
-        (tr("Ins, Shift+Ins, Del, F2"), tr("build: add a step, a model; remove, rename")),
-        ("Alt+↑, Alt+↓", tr("build: what is chosen up, down, as gates allow")),
-        ("Ctrl+C, Ctrl+V", tr("build: copy steps, put them into the models chosen")),
-        ("Ctrl+D", tr("build: same again, other markings")),
-        (tr("Ctrl + wheel"), tr("timeline: zoom")),
-        (tr("Shift + wheel, drag"), tr("timeline: move along")),
-        (tr("Enter, Del"), tr("lists of stock, gear, hours: change, remove what is chosen")),
-        (tr("Ctrl+F"), tr("stock: show only what has these words")),
-        (tr("← → ↑ ↓, Page Up, Page Down"), tr("bench time: to another day, to other weeks")),
-    ]
+def key_lines() -> Lines:
+    """Return every key with what it does, each once."""
+    every = [*general_keys(), *(line for name in PAGES_WITH_KEYS for line in page_keys(name))]
+    return list(dict.fromkeys(every))
 
 
 def keys(parent: QWidget) -> QDialog:
     """Show the keys."""
-    body = QWidget()
-    rows = QGridLayout(body)
-    rows.setContentsMargins(0, 0, 12, 0)
-    rows.setHorizontalSpacing(24)
-    rows.setColumnStretch(1, 1)
-    for at, (key, what) in enumerate(key_lines()):
-        rows.addWidget(text(key, bold=True, wrap=False), at, 0)
-        rows.addWidget(text(what, wrap=False), at, 1)
-    area = QScrollArea()
-    area.setWidget(body)
-    area.setWidgetResizable(True)
-    area.setFrameShape(QFrame.Shape.NoFrame)
-    area.setAccessibleName(words.tr("Keys"))
-    area.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # the arrow keys move it
-    dialog = _show(parent, words.tr("Keys"), [area])
-    bar = area.verticalScrollBar().sizeHint().width()
-    dialog.resize(body.sizeHint().width() + 44 + bar + 4, KEYS_HIGH)
-    area.setFocus()
-    return dialog
+    return _table(parent, words.tr("Keys"), key_lines())
+
+
+def page(parent: QWidget, name: str, title: str) -> QDialog:
+    """Say what a page is for, and its own keys.
+
+    Parameters
+    ----------
+    name, title
+        What the settings call the page, and what stands above it.
+    """
+    body: list[QWidget] = [text(about_page(name))]
+    lines = page_keys(name)
+    if lines:
+        body.append(_rows(lines, wrap=True))
+    body.append(text(words.tr("Shift+F1 shows every key."), size=0.95))
+    return _show(parent, title, body)
+
+
+def trade_words(parent: QWidget) -> QDialog:
+    """Say what stages, drying states and varnishes mean, and words of our own."""
+    lines: Lines = [(words.stage_word(one), stage_meaning(one)) for one in Stage]
+    lines += [(words.state_word(one.value), state_meaning(one)) for one in State]
+    lines += [(words.role_word(one), role_meaning(one)) for one in Role]
+    return _table(parent, words.tr("Words"), [*lines, *our_words()])
 
 
 def about(parent: QWidget) -> QDialog:
@@ -108,11 +81,38 @@ def about(parent: QWidget) -> QDialog:
     return _show(parent, tr("About Tackfree"), [text(line) for line in lines])
 
 
+def _rows(lines: Lines, *, wrap: bool = False) -> QWidget:
+    body = QWidget()
+    rows = QGridLayout(body)
+    rows.setContentsMargins(0, 0, 12, 0)
+    rows.setHorizontalSpacing(24)
+    rows.setColumnStretch(1, 1)
+    for at, (key, what) in enumerate(lines):
+        rows.addWidget(text(key, bold=True, wrap=False), at, 0, Qt.AlignmentFlag.AlignTop)
+        rows.addWidget(text(what, wrap=wrap), at, 1)
+    return body
+
+
+def _table(parent: QWidget, title: str, lines: Lines) -> QDialog:
+    body = _rows(lines)
+    area = QScrollArea()
+    area.setWidget(body)
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setAccessibleName(title)
+    area.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # the arrow keys move it
+    dialog = _show(parent, title, [area])
+    bar = area.verticalScrollBar().sizeHint().width()
+    dialog.resize(body.sizeHint().width() + 44 + bar + 4, HIGH)
+    area.setFocus()
+    return dialog
+
+
 def _show(parent: QWidget, title: str, body: list[QWidget]) -> QDialog:
     dialog = QDialog(parent)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.setWindowTitle(title)
-    dialog.setMinimumWidth(420)
+    dialog.setMinimumWidth(WIDE)
     column = QVBoxLayout(dialog)
     column.setContentsMargins(22, 18, 22, 16)
     column.setSpacing(12)
@@ -122,6 +122,7 @@ def _show(parent: QWidget, title: str, body: list[QWidget]) -> QDialog:
     buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
     buttons.rejected.connect(dialog.reject)
     column.addWidget(buttons)
-    dialog.resize(420, column.heightForWidth(420))
+    wide = max(WIDE, column.minimumSize().width())
+    dialog.resize(wide, column.heightForWidth(wide))
     dialog.show()
     return dialog

@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.service.improving import Improved, Improver, Task
 from app.window import words
+from app.window.said import said
 from app.window.session import Session
 from planner.values.plan import Plan, Status
 
@@ -78,7 +79,7 @@ class Improving(QObject):
         if self.known is None:
             return ""
         if self.known.conflict:
-            clashes = "; ".join(one.what for one in self.known.conflict)
+            clashes = "; ".join(said(one.what) for one in self.known.conflict)
             return self.tr("No plan can place everything: {clashes}").format(clashes=clashes)
         if self.known.status is Status.OPTIMAL:
             return self.tr("No plan can finish earlier: proven")
@@ -93,9 +94,9 @@ class Improving(QObject):
     def proof(self) -> str:
         """Return what proves the bound on the finish, "" for nothing."""
         if self.known is not None and self.known.conflict:
-            return "\n".join(f"{one.what}: {one.relax}" for one in self.known.conflict)
+            return "\n".join(f"{said(one.what)}: {said(one.relax)}" for one in self.known.conflict)
         bounds = self.known.bounds if self.known else ()
-        return next((one.proof for one in bounds if one.level == "finish"), "")
+        return next((said(one.proof) for one in bounds if one.level == "finish"), "")
 
     def _planning(self, busy: bool) -> None:
         self.stop()

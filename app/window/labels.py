@@ -6,12 +6,14 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont, QPaintEvent
 from PySide6.QtWidgets import QComboBox, QLabel, QWidget
 
+from app.window.said import said
+
 
 def text(
     words_: str, *, colour: str = "", size: float = 1.0, bold: bool = False, wrap: bool = True
 ) -> QLabel:
     """Return a label; an empty ``colour`` is that of the palette."""
-    label = QLabel(words_)
+    label = QLabel(said(words_))
     label.setTextFormat(Qt.TextFormat.PlainText)
     font = QFont(label.font())
     font.setPointSizeF(font.pointSizeF() * size)
@@ -64,5 +66,5 @@ class Message(QLabel):
 
     def say(self, message: str) -> None:
         """Show a message, "" for none."""
-        self.setText(message)
+        self.setText(said(message))
         self.setVisible(bool(message))

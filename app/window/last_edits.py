@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from app.window import words
 from app.window.labels import Message, text
+from app.window.said import edit_name
 from app.window.session import Session
 
 if TYPE_CHECKING:
@@ -98,7 +99,7 @@ class LastEdits(QDialog):
     def _add(self, entry: Entry, *, undone: bool = False) -> None:
         sentence = self.tr("{time}  {edit}  (undone)") if undone else self.tr("{time}  {edit}")
         item = QListWidgetItem(
-            sentence.format(time=_time(entry.at, self._session.zone), edit=entry.name)
+            sentence.format(time=_time(entry.at, self._session.zone), edit=edit_name(entry.name))
         )
         item.setData(EDIT, entry.id)
         self.list.addItem(item)

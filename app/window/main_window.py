@@ -35,6 +35,7 @@ from app.window.pages import Page
 from app.window.palette import Look
 from app.window.picture import Change
 from app.window.projects import ProjectPanel
+from app.window.said import said
 from app.window.session import Session
 from app.window.tab_order import move_between
 from app.window.views import Views
@@ -230,8 +231,9 @@ class MainWindow(QMainWindow):
 
     def say(self, message: str) -> None:
         """Tell something at the foot of the window, where it stays until the next."""
-        self._say.setText(message)
-        self._say.setToolTip(message)
+        told = said(message)
+        self._say.setText(told)
+        self._say.setToolTip(told)
 
     def take_back(self, key: PassKey) -> None:
         """Take an entry of the logbook back."""

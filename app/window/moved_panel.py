@@ -11,6 +11,7 @@ from app.service.moves import Move
 from app.window import reasons, words
 from app.window.labels import text
 from app.window.picture import Change, Picture
+from app.window.said import said
 
 
 class MovedPanel(QWidget):
@@ -104,4 +105,4 @@ def _why(move: Move, picture: Picture, zone: ZoneInfo, now: int) -> str:
     if placed is not None:
         return reasons.reason_sentence(placed.reason, zone, now)
     found = next((one.why for one in picture.plan.unplaced if one.key == move.key), "")
-    return words.capital(found)
+    return words.capital(said(found))

@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import QCoreApplication
 
 from app.window import words
+from app.window.said import said
 from app.window.timeline.content import Piece
 from app.window.timeline.laid import Laid
 from planner.schedule.state import FOREVER
@@ -80,7 +81,9 @@ def reason_sentence(reason: Reason, zone: ZoneInfo, now: int) -> str:
         Cause.CLOSING: tr("Waits, so that what must follow soon can follow in time."),
         Cause.HELPER: tr("Needs two people; they are there from {at}."),
     }
-    sentence = sentences[reason.cause].format(about=about, at=at, state=reason.detail)
+    sentence = sentences[reason.cause].format(
+        about=about, at=at, state=words.state_word(reason.detail)
+    )
     return words.capital(sentence)
 
 
@@ -133,7 +136,10 @@ def gate_times(laid: Laid, key: PassKey) -> list[tuple[int, GateLine]]:
         name = key_name(gate.before)
         if window is None:
             line = GateLine(
-                "opens", tr("{before} must come first").format(before=name), gate.why, gate.source
+                "opens",
+                tr("{before} must come first").format(before=name),
+                said(gate.why),
+                said(gate.source),
             )
             found.setdefault((line.kind, line.text), (FOREVER, line))
             continue
@@ -146,7 +152,7 @@ def gate_times(laid: Laid, key: PassKey) -> list[tuple[int, GateLine]]:
                 if state
                 else tr("{at}: the waiting time after {before} is over")
             ).format(at=at, before=name, state=words.state_word(state.value) if state else "")
-            line = GateLine("opens", text, gate.why, gate.source)
+            line = GateLine("opens", text, said(gate.why), said(gate.source))
             found.setdefault((line.kind, line.text), (-opens, line))
         if window.closes < FOREVER:
             at = words.when(window.closes, zone, now)
@@ -155,7 +161,7 @@ def gate_times(laid: Laid, key: PassKey) -> list[tuple[int, GateLine]]:
                 if gate.closing is Bound.END
                 else tr("{at}: must have begun by then, counted from {before}")
             ).format(at=at, before=name)
-            line = GateLine("closes", text, gate.why, gate.source)
+            line = GateLine("closes", text, said(gate.why), said(gate.source))
             found.setdefault((line.kind, line.text), (window.closes, line))
     ordered = sorted(found.values(), key=lambda pair: (pair[1].kind != "opens", pair[0]))
     return [(abs(at), line) for at, line in ordered]

@@ -16,6 +16,7 @@ from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.window.picture import Picture
 from app.window.replanning import Replanning
+from app.window.said import said
 from planner.sequences.difference import Given, Spot
 from planner.values.book import Book
 from planner.values.plan import PassKey
@@ -61,7 +62,7 @@ class Session(Replanning):
             store = books.open_book(path, create=create)
             book = store.book()
         except Refused as problem:
-            self.troubled.emit(str(problem))
+            self.troubled.emit(said(str(problem)))
             return False
         self.adopt(store, book)
         if store.other_user:
@@ -163,7 +164,7 @@ class Session(Replanning):
         try:
             book = self._store.book()
         except Refused as problem:
-            self.troubled.emit(str(problem))
+            self.troubled.emit(said(str(problem)))
             return
         if book != self._book:
             self._book = book
@@ -178,7 +179,7 @@ class Session(Replanning):
             lambda book: logbook.tick(book, key, place, self.now, on=on, planned=planned)
         )
         if refused is not None:
-            self.troubled.emit(str(refused))
+            self.troubled.emit(said(str(refused)))
 
     def log_done(self, key: PassKey) -> None:
         """Note in the logbook that a pass was done, ending now."""
@@ -203,7 +204,7 @@ class Session(Replanning):
             )
         )
         if refused is not None:
-            self.troubled.emit(str(refused))
+            self.troubled.emit(said(str(refused)))
 
     def _planned(self, key: PassKey) -> int | None:
         if self._book is None or self._picture is None:
@@ -222,7 +223,7 @@ class Session(Replanning):
             self.look_again(cause.format(name=name))
             return False
         except Refused as problem:
-            self.troubled.emit(str(problem))
+            self.troubled.emit(said(str(problem)))
             return False
         self._book = store.book()
         self._cause = name

@@ -32,6 +32,9 @@ class Said(str):
         made.arguments = dict(arguments or {})
         return made
 
+    def __str__(self) -> str:
+        return self  # so that an exception, too, hands it on whole
+
     def __reduce__(self) -> tuple[type[Said], tuple[str, dict[str, object]]]:
         return Said, (self.template, self.arguments)
 

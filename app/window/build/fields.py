@@ -33,6 +33,7 @@ from planner.values.refusal import Refused
 
 Make = Callable[[Book], Edit]
 E = TypeVar("E", bound=StrEnum)
+TIP = Qt.ItemDataRole.ToolTipRole
 CHECKED, UNCHECKED = Qt.CheckState.Checked, Qt.CheckState.Unchecked
 
 
@@ -211,14 +212,29 @@ def choice(changed: Callable[[], object]) -> QComboBox:
     return field
 
 
-def enum_choice(kinds: type[E], context: str, changed: Callable[[], object]) -> QComboBox:
-    """Return a list of an enumeration's words."""
+def enum_choice(
+    kinds: type[E],
+    context: str,
+    changed: Callable[[], object],
+    meaning: Callable[[E], str] | None = None,
+) -> QComboBox:
+    """Return a list of an enumeration's words; tooltips say what each means."""
     field = choice(changed)
     blocked = QSignalBlocker(field)
     for one in kinds:
         field.addItem(QCoreApplication.translate(context, one.value), one.value)
+        if meaning is not None:
+            field.setItemData(field.count() - 1, meaning(one), TIP)
     blocked.unblock()
+    field.currentIndexChanged.connect(lambda _at: explain(field))
     return field
+
+
+def explain(field: QComboBox) -> None:
+    """Let a list's own tooltip, and what a screen reader says, be that of what is chosen."""
+    told = field.currentData(TIP) or ""
+    field.setToolTip(told)
+    field.setAccessibleDescription(told)
 
 
 def fill(field: QComboBox, entries: Iterable[tuple[str, Any]], chosen: Any) -> None:

@@ -5,16 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, Qt
 
 from app.service.build_edits import steps as edits
 from app.service.build_edits.spots import StepAt, model_of, step_of
 from app.service.edits import Edit
+from app.window.glossary import role_meaning, stage_meaning
 from app.window.build.coats import CoatsField
 from app.window.build.fields import (
     CheckList,
     Form,
     choice,
+    explain,
     enum_choice,
     fill,
     line,
@@ -63,7 +65,7 @@ class StepForm(Form):
         self.name = line(self._apply)
         self.id = line(self._apply, most=60)
         self.id.setToolTip(tr("What the logbook and gates call it; they follow when it changes"))
-        self.stage = enum_choice(Stage, "stage", self._stage_chosen)
+        self.stage = enum_choice(Stage, "stage", self._stage_chosen, stage_meaning)
         self.tool = enum_choice(Tool, "tool", self._apply)
         self.role = choice(self._apply)
         self.row(tr("What"), self.name, "title")
@@ -152,9 +154,13 @@ class StepForm(Form):
         put(self.name, step.title)
         put(self.id, step.id)
         pick(self.stage, step.stage.value)
+        explain(self.stage)
         pick(self.tool, step.tool.value)
         roles = [(QCoreApplication.translate("role", one.value), one.value) for one in Role]
         fill(self.role, [("–", ""), *roles], step.role.value if step.role else "")
+        for at, each in enumerate(Role, start=1):
+            self.role.setItemData(at, role_meaning(each), Qt.ItemDataRole.ToolTipRole)
+        explain(self.role)
         self.show_row(self.role, step.stage in VARNISHES)
         self.coats.show_step(book, model, step)
         put(self.fixed, step.minutes.fixed)

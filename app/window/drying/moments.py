@@ -1,4 +1,4 @@
-"""Every opening that something waits for and every window that closes.  No Qt.
+"""Every opening that something waits for, every window that closes, every look.  No Qt.
 
 Only facts count: what a film of the plan will do is no news yet.
 """
@@ -10,6 +10,8 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from app.window.picture import Picture
+from app.window.said import said
+from planner.evening.looks import LookFor, looks
 from planner.schedule.state import FOREVER
 from planner.values.coating import State
 from planner.values.plan import PassKey
@@ -21,11 +23,12 @@ class Kind(StrEnum):
 
     OPENS = "opens"
     CLOSES = "closes"
+    LOOK = "look"
 
 
 @dataclass(frozen=True)
 class Moment:
-    """A film opens for a pass, or the window for a pass closes.
+    """A film opens for a pass, the window for a pass closes, or a look is due.
 
     Attributes
     ----------
@@ -47,6 +50,8 @@ class Moment:
         When the waiting pass is planned, None where it has no place.
     looks
         How often the film was found not to be there yet.
+    sign
+        What a look is for.
     """
 
     kind: Kind
@@ -62,11 +67,13 @@ class Moment:
     planned: int | None = None
     looks: int = 0
     why: str = ""
+    sign: LookFor | None = None
 
     @property
     def name(self) -> str:
         """What it is told by only once; a film laid anew is another one."""
-        return f"{self.kind} {self.film}>{self.waiting or ''}@{self.since}~{self.looks}"
+        told = f"{self.kind} {self.film}>{self.waiting or ''}@{self.since}~{self.looks}"
+        return f"{told} {self.sign}" if self.sign else told
 
     @property
     def last_begin(self) -> int | None:
@@ -77,12 +84,12 @@ class Moment:
 
 
 def moments(picture: Picture) -> tuple[Moment, ...]:
-    """Return every opening and closing after facts, the next one first, never at the end.
+    """Return every opening, closing and look after facts, the next one first, never at the end.
 
     A pass that waits for several films has one opening, that of the last.
     One that waits for other work as well has none: nothing could be begun.
     """
-    found = [*_openings(picture), *_last_coats(picture), *_closings(picture)]
+    found = [*_openings(picture), *_last_coats(picture), *_closings(picture), *_looks(picture)]
     return tuple(sorted(found, key=lambda one: (one.at is None, one.at or 0, one.kind, one.film)))
 
 
@@ -90,7 +97,9 @@ def grouped(found: tuple[Moment, ...]) -> tuple[tuple[Moment, ...], ...]:
     """Return moments with those of one film, kind and minute together, in the same order."""
     groups: dict[tuple[object, ...], list[Moment]] = {}
     for one in found:
-        groups.setdefault((one.kind, one.film, one.coating, one.at, one.bound), []).append(one)
+        groups.setdefault(
+            (one.kind, one.film, one.coating, one.at, one.bound, one.sign), []
+        ).append(one)
     return tuple(tuple(group) for group in groups.values())
 
 
@@ -112,7 +121,7 @@ def _openings(picture: Picture) -> Iterator[Moment]:
         known = best.get(gate.after)
         if known is None or _later(at, known.at):
             state = window.window.opens.state
-            best[gate.after] = replace(one, state=state, why=gate.why)
+            best[gate.after] = replace(one, state=state, why=said(gate.why))
     yield from (one for key, one in best.items() if key not in held)
 
 
@@ -146,8 +155,25 @@ def _closings(picture: Picture) -> Iterator[Moment]:
         if known is None or window.closes < (known.at or 0):
             place = gate.place or laid.of(gate.before).places[0]
             one = _moment(picture, Kind.CLOSES, gate.before, gate.after, window.closes, place)
-            best[gate.after] = replace(one, bound=gate.closing, why=gate.why)
+            best[gate.after] = replace(one, bound=gate.closing, why=said(gate.why))
     yield from best.values()
+
+
+def _looks(picture: Picture) -> Iterator[Moment]:
+    """Yield the looks that done work asks for and nobody has taken."""
+    for look in looks(picture.book, picture.now):
+        if look.key in picture.laid.problem.index:
+            coating = dict(picture.laid.of(look.key).films).get(look.places[0], "")
+            yield Moment(
+                kind=Kind.LOOK,
+                film=look.key,
+                waiting=None,
+                places=look.places,
+                coating=coating,
+                at=look.at,
+                since=look.since,
+                sign=look.what,
+            )
 
 
 def _facts(picture: Picture) -> dict[PassKey, int | None]:

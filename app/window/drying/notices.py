@@ -1,4 +1,4 @@
-"""What is to be made known, and when: each opening and closing once.  No Qt.
+"""What is to be made known, and when: each opening, closing and look once.  No Qt.
 
 Correct after a restart and a sleeping computer: what was told is
 remembered by name, so that whatever has come meanwhile is told once.
@@ -33,10 +33,10 @@ class Due:
 def told_at(moment: Moment) -> int | None:
     """Return the minute at which a moment is to be told; None for never.
 
-    An opening when it is there; a closing a while before the last minute at
+    An opening or a look when it is there; a closing a while before the last minute at
     which the work can begin: the longer the window, the sooner.
     """
-    if moment.kind is Kind.OPENS:
+    if moment.kind is not Kind.CLOSES:
         return moment.at
     begin = moment.last_begin
     if begin is None or moment.at is None:

@@ -129,6 +129,8 @@ class MomentsModel(QAbstractTableModel):
             return told
         if row.kind is Kind.CLOSES:
             form = self.tr("closed {time}") if row.at <= self.now else self.tr("closes {time}")
+        elif row.kind is Kind.LOOK:
+            form = self.tr("due since {time}") if row.at <= self.now else self.tr("look {time}")
         elif row.at <= self.now:
             form = self.tr("open since {time}")
         else:
@@ -142,7 +144,7 @@ class MomentsModel(QAbstractTableModel):
 
 
 class CourseDelegate(QStyledItemDelegate):
-    """Paints the wedge of a film, or the bracket of a window; what is past is shaded."""
+    """Paints the wedge of a film, the bracket of a window, the ring of a look; past is shaded."""
 
     def __init__(self, model: MomentsModel, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -168,7 +170,12 @@ class CourseDelegate(QStyledItemDelegate):
         if row.at is not None and row.at > row.since:
             share = min(1.0, max(0.0, (now - row.since) / (row.at - row.since)))
         past = QRectF(rect.left(), rect.top(), (right - rect.left()) * share, rect.height())
-        if row.kind is Kind.OPENS:
+        if row.kind is Kind.LOOK:
+            painter.setPen(colours.colour("soft"))
+            painter.drawLine(int(rect.left()), int(middle), int(right), int(middle))
+            strokes.paint_past(painter, past, colours)
+            strokes.paint_ring(painter, right, middle, colours, 4)
+        elif row.kind is Kind.OPENS:
             end = right if row.at is not None else rect.left() + rect.width() * 8
             corners = wedge_outline(rect.left(), end, middle, rect.height() * 0.7, min(end, right))
             strokes.paint_wedge(painter, corners, colours, strong=True)

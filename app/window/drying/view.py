@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.service import happenings
 from app.window import words
 from app.window.drying.moments import Kind, Moment, moments
 from app.window.drying.notifier import Notifier
@@ -21,6 +22,7 @@ from app.window.drying.wording import film_words, state_words
 from app.window.labels import text
 from app.window.palette import Colours
 from app.window.picture import Picture
+from app.window.said import said
 from app.window.session import Session
 from planner.tonight import swatch_of
 from planner.values.coating import State
@@ -50,6 +52,10 @@ class DryingView(QWidget):
         self.summary = text("")
         self.tacky = QPushButton(self.tr("Still &wet"))
         self.dry = QPushButton(self.tr("&Dry already"))
+        self.seen = QPushButton(self.tr("&Looked at it"))
+        self.seen.setToolTip(
+            self.tr("Note that somebody had a look; a note in the logbook says it")
+        )
         self.about = text("", wrap=True)
         self.desktop = QCheckBox(self.tr("Tell me on the desk&top, too"))
         self.sound = QCheckBox(self.tr("With a quiet &sound, at the bench only"))
@@ -62,7 +68,7 @@ class DryingView(QWidget):
         column.addWidget(self.table, 1)
         column.addWidget(self.about)
         line = QHBoxLayout()
-        for each in (self.tacky, self.dry):
+        for each in (self.tacky, self.dry, self.seen):
             line.addWidget(each)
         line.addStretch(1)
         boxes = QVBoxLayout()
@@ -72,6 +78,7 @@ class DryingView(QWidget):
         column.addLayout(line)
         self.tacky.clicked.connect(lambda: self._look(reached=False))
         self.dry.clicked.connect(lambda: self._look(reached=True))
+        self.seen.clicked.connect(self._seen)
         self.table.selectionModel().currentRowChanged.connect(self._chosen)
         self._clock = QTimer(self)
         self._clock.setInterval(TICK_MS)
@@ -128,6 +135,7 @@ class DryingView(QWidget):
         if self.isVisible() and self._picture is not None:
             self.model.set_now(self._session.now)
             self._say()
+            self._chosen()
 
     def _moment(self) -> Moment | None:
         return self.model.moment_at(self.table.currentIndex())
@@ -144,12 +152,14 @@ class DryingView(QWidget):
             1 for row in rows if row and row.kind is Kind.OPENS and row.at and row.at <= now
         )
         closing = sum(1 for row in rows if row and row.kind is Kind.CLOSES)
+        looks = sum(1 for row in rows if row and row.kind is Kind.LOOK)
         if not rows:
             self.summary.setText(self.tr("Nothing dries: no film of the logbook is waited for."))
             return
         told = [
             words.count(wet, self.tr("{n} film dries"), self.tr("{n} films dry")),
             words.count(open_, self.tr("{n} is open"), self.tr("{n} are open")),
+            words.count(looks, self.tr("{n} look comes"), self.tr("{n} looks come")),
             words.count(closing, self.tr("{n} window runs"), self.tr("{n} windows run")),
         ]
         self.summary.setText(", ".join(told) + ".")
@@ -159,6 +169,8 @@ class DryingView(QWidget):
         film = row is not None and row.kind is Kind.OPENS
         self.tacky.setEnabled(film)
         self.dry.setEnabled(film)
+        due = row is not None and row.kind is Kind.LOOK and (row.at or 0) <= self._session.now
+        self.seen.setEnabled(due)
         if row is None:
             self.about.setText("")
             return
@@ -175,3 +187,12 @@ class DryingView(QWidget):
         if row is not None:
             state = row.state or State.DRY_TO_RECOAT
             self.looked.emit(row.film, state, reached)
+
+    def _seen(self) -> None:
+        """Note that the look was taken."""
+        row = self._moment()
+        if row is not None and row.kind is Kind.LOOK:
+            now = self._session.now
+            refused = self._session.attempt(lambda book: happenings.seen(book, row.film, now))
+            if refused is not None:
+                self._session.troubled.emit(said(str(refused)))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from zoneinfo import ZoneInfo
 
 from app.window import reasons, words
+from app.window.beside_words import parts_of, sign_words
 from app.window.drying.moments import Kind, Moment
 from app.window.drying.notices import Due
 from planner.values.step import Bound
@@ -18,11 +19,15 @@ def at_words(moment: Moment, zone: ZoneInfo, now: int) -> str:
         return words.tr("never in this air")
     if moment.kind is Kind.CLOSES:
         return words.closing(moment.at, zone, now)
+    if moment.kind is Kind.LOOK:
+        return words.when(moment.at, zone, now)
     return words.opening(moment.at, zone, now)
 
 
 def what(moment: Moment, *others: Moment) -> str:
     """Return what a moment means for the work that waits; ``others`` wait with it."""
+    if moment.sign is not None:
+        return words.tr("Have a look: {work}").format(work=reasons.key_name(moment.film))
     if moment.waiting is None:
         return words.tr("{model} may be handled").format(model=moment.film.model)
     work = reasons.key_name(moment.waiting)
@@ -40,7 +45,7 @@ def what(moment: Moment, *others: Moment) -> str:
 
 def film_words(moment: Moment) -> str:
     """Return the film and where it lies: "gloss on hull and wheels"."""
-    parts = tuple(dict.fromkeys(place.partition("/")[0] for place in moment.places))
+    parts = parts_of(moment.places)
     return words.tr("{step} on {parts}").format(
         step=moment.film.step.replace("-", " "), parts=words.listed(parts)
     )
@@ -48,6 +53,8 @@ def film_words(moment: Moment) -> str:
 
 def state_words(moment: Moment) -> str:
     """Return what it must have reached."""
+    if moment.sign is not None:
+        return sign_words(moment.sign)
     if moment.state is not None:
         return words.state_word(moment.state.value)
     return words.tr("window closes") if moment.kind is Kind.CLOSES else words.tr("waited out")
@@ -62,6 +69,12 @@ def sentence(moment: Moment, zone: ZoneInfo, now: int) -> str:
             )
         return words.tr("{what} by {time}.").format(
             what=what(moment), time=at_words(moment, zone, now)
+        )
+    if moment.sign is not None:
+        return words.tr("{what} ({parts}): {sign}.").format(
+            what=what(moment),
+            parts=words.listed(parts_of(moment.places)),
+            sign=sign_words(moment.sign),
         )
     return words.tr("{what}: {film} is {state}.").format(
         what=what(moment), film=film_words(moment), state=state_words(moment)

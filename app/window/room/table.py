@@ -15,8 +15,10 @@ from PySide6.QtCore import (
 )
 from PySide6.QtGui import QIcon
 
+from app.window.glossary import state_meaning
 from app.window import words
 from app.window.room.facts import CoatingTimes
+from app.window.said import said
 from app.window.timeline.tree import swatch_icon
 from planner.air import Fitness, fitness
 from planner.cure import shown_minutes
@@ -89,6 +91,9 @@ class TimesModel(QAbstractTableModel):
             if section == 0:
                 return self.tr("Coating")
             return _broken(words.state_word(STATES[section - 1].value))
+        if role == Qt.ItemDataRole.ToolTipRole and section:
+            state = STATES[section - 1]
+            return f"{words.state_word(state.value)}: {state_meaning(state)}"
         return None
 
     def _name(self, row: CoatingTimes, role: int) -> Any:
@@ -99,7 +104,7 @@ class TimesModel(QAbstractTableModel):
             sign = self.tr("not now") if worst is Fitness.NO_GO else self.tr("with care")
             return self.tr("⚠ {name} ({sign})").format(name=row.coating.name, sign=sign)
         if role == Qt.ItemDataRole.ToolTipRole:
-            told = [f"{one.reason} ({one.source})" for one in row.advice]
+            told = [f"{said(one.reason)} ({said(one.source)})" for one in row.advice]
             family = QCoreApplication.translate("family", row.coating.family.value)
             return "\n".join([row.coating.name, family, *told])
         if role == Qt.ItemDataRole.DecorationRole:
@@ -125,7 +130,7 @@ class TimesModel(QAbstractTableModel):
             late=words.when(one.late, self._zone, self._laid),
             minutes=one.figure.minutes,
             status=QCoreApplication.translate("status", one.figure.status.value),
-            source=one.figure.source,
+            source=said(one.figure.source),
         )
 
 

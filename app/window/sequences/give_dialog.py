@@ -21,6 +21,7 @@ from app.window import words
 from app.window.forms.controls import choice
 from app.window.forms.form import FormDialog, keep
 from app.window.labels import field_label, text
+from app.window.said import said
 from app.window.sequences.checks import Checks
 from app.window.session import Session
 from planner.sequences.choosing import choices_of
@@ -231,7 +232,7 @@ class GiveDialog(FormDialog):
                 steps = max(steps, len(made))
                 total += sum(step.coats * _length(step) for step in made)
         except Refused as refused:
-            return refused.mend
+            return said(refused.mend)
         told = self.tr("{steps} each, {minutes} of work in all, beside loading and cleaning.")
         counted = words.count(steps, self.tr("1 step"), self.tr("{n} steps"))
         more = ""

@@ -15,6 +15,7 @@ from app.window.forms.rows import Column
 from app.window.labels import Message, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
+from app.window.said import said
 from app.window.session import Session
 from app.window.shopping.facts import ShopRow, current, rows_of
 from app.window.stock.supply_dialogs import AmountDialog
@@ -145,7 +146,7 @@ class ShoppingView(QWidget):
             (
                 Column(tr("Model"), lambda one: one.model),
                 Column(tr("Place"), lambda one: one.place),
-                Column(tr("What to do"), lambda one: one.mend),
+                Column(tr("What to do"), lambda one: said(one.mend)),
             ),
         )
 

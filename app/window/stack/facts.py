@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from app.window.picture import Picture
+from app.window.said import said
 from planner.layers.finding import Finding
 from planner.layers.stack import Layer, stack_of
 from planner.layers.table import Verdict
@@ -125,7 +126,7 @@ def _waits(
         if window is None or window.window.opens is None:
             continue
         if best is None or window.opens > best[0]:
-            best = (window.opens, gate.why, window.window.opens.state)
+            best = (window.opens, said(gate.why), window.window.opens.state)
     if best is None:
         return None
     return best[1], best[2], None if best[0] >= FOREVER else best[0]

@@ -11,6 +11,7 @@ from app.window import words
 from app.window.labels import text
 from app.window.marks import Mark, RingMark, WarningMark
 from app.window.palette import LIGHT, Colours
+from app.window.said import said
 from app.window.stack.model import verdict_word
 from planner.layers.choices import Choice
 from planner.layers.finding import Finding
@@ -71,16 +72,16 @@ class FindingsPanel(QScrollArea):
     def _finding(self, finding: Finding) -> QWidget:
         lines = [
             self.tr("{verdict}: {message}").format(
-                verdict=words.capital(verdict_word(finding.verdict)), message=finding.message
+                verdict=words.capital(verdict_word(finding.verdict)), message=said(finding.message)
             ),
-            self.tr("Source: {source}").format(source=finding.source),
+            self.tr("Source: {source}").format(source=said(finding.source)),
         ]
         holder, box = self._line(WarningMark(self._colours), lines)
         if finding.mend is not None:
-            box.addWidget(text(self.tr("Mend: {mend}").format(mend=finding.mend.title)))
+            box.addWidget(text(self.tr("Mend: {mend}").format(mend=said(finding.mend.title))))
             button = QPushButton(self.tr("Apply"))
             button.setToolTip(self.tr("Apply this mend; it can be undone"))
-            button.setAccessibleName(self.tr("Apply: {mend}").format(mend=finding.mend.title))
+            button.setAccessibleName(self.tr("Apply: {mend}").format(mend=said(finding.mend.title)))
             button.clicked.connect(partial(self.mend_wanted.emit, finding))
             self.buttons.append(button)
             row = QHBoxLayout()
@@ -90,10 +91,10 @@ class FindingsPanel(QScrollArea):
         return holder
 
     def _choice(self, choice: Choice) -> QWidget:
-        lines = [choice.question]
+        lines = [said(choice.question)]
         for way, reason in choice.sides:
             form = self.tr("yours – {way}: {why}") if way == choice.chosen else "{way}: {why}"
-            lines.append(form.format(way=way, why=reason))
+            lines.append(form.format(way=said(way), why=said(reason)))
         return self._line(RingMark(self._colours), lines)[0]
 
     def _line(self, mark: Mark, lines: list[str]) -> tuple[QWidget, QVBoxLayout]:

@@ -21,12 +21,14 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import stock
+from app.window.glossary import state_meaning
 from app.window import words
 from app.window.flow import FlowLayout
 from app.window.forms.controls import number, whole
 from app.window.forms.listing import Roomy, plain_table
 from app.window.forms.rows import Column, RowsModel
 from app.window.labels import Message, field_label, text
+from app.window.said import said
 from app.window.session import Session
 from app.window.stock.coating_dialog import CoatingDialog
 from app.window.stock.facts import CureLine, FamilyRows, StockRow, cure_lines, told_place
@@ -93,7 +95,11 @@ class CoatingsPage(QWidget):
     def _columns(self) -> tuple[Column[CureLine], ...]:
         tr = self.tr
         return (
-            Column(tr("State"), lambda one: words.state_word(one.state.value)),
+            Column(
+                tr("State"),
+                lambda one: words.state_word(one.state.value),
+                tip=lambda one: state_meaning(one.state),
+            ),
             Column(tr("As stated"), lambda one: words.span(round(one.minutes)), True),
             Column(
                 tr("As learned"),
@@ -290,7 +296,7 @@ class CoatingsPage(QWidget):
         if refused is None:
             self.message.say("")
             return
-        self.message.say(f"{told_place(book, refused.place)}: {refused.mend}")
+        self.message.say(f"{told_place(book, refused.place)}: {said(refused.mend)}")
 
 
 def cure_source(one: CureLine) -> str:

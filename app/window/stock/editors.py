@@ -17,9 +17,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window.glossary import state_meaning
 from app.window import words
 from app.window.forms.controls import choice, tool, whole
 from app.window.labels import field_label, text
+from app.window.said import said
 from app.window.stock.facts import cure_lines
 from planner.values.coating import Clock, Coating, Mark, Preparation, State, StateTime, Window
 from planner.values.refusal import Refused
@@ -48,6 +50,7 @@ class TimesEditor(QWidget):
         grid.setColumnStretch(2, 1)
         for row, state in enumerate(State):
             box = QCheckBox(words.state_word(state.value))
+            box.setToolTip(state_meaning(state))
             time = given.get(state)
             minutes = whole(time.minutes if time else usual.get(state, 0), 0, MOST_MINUTES)
             minutes.setSuffix(self.tr(" min"))
@@ -75,7 +78,7 @@ class TimesEditor(QWidget):
                         source=self.sources[state].text().strip(),
                     )
                 except Refused as problem:
-                    raise Refused("times", f"{box.text()}: {problem.mend}") from None
+                    raise Refused("times", f"{box.text()}: {said(problem.mend)}") from None
                 found.append(time)
         return tuple(found)
 
@@ -224,7 +227,7 @@ class WindowsEditor(QWidget):
                 found.append(row.filled())
             except Refused as problem:
                 name = self.tr("Window {n}").format(n=number + 1)
-                raise Refused("recoat", f"{name}: {problem.place} {problem.mend}") from None
+                raise Refused("recoat", f"{name}: {problem.place} {said(problem.mend)}") from None
         return tuple(found)
 
 

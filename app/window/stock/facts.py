@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 
+from app.window.said import said
 from planner.cure.family_times import Status
 from planner.cure.reference import reference_minutes
 from planner.quantity import Line, Shopping, Stock, old_bottle, stock_now
@@ -85,7 +86,7 @@ def cure_lines(coating: Coating) -> tuple[CureLine, ...]:
     for state in State:
         figure = reference_minutes(coating, state)
         learned = None if coating.slowness == 1 else figure.minutes * coating.slowness
-        found.append(CureLine(state, figure.minutes, learned, figure.status, figure.source))
+        found.append(CureLine(state, figure.minutes, learned, figure.status, said(figure.source)))
     return tuple(found)
 
 

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QDateTimeEdit, QPlainTextEdit, QWidget
 
 from app.service import stock
 from app.service.edits import Edit
+from app.window.glossary import stage_meaning
 from app.window import words
 from app.window.flow import FlowLayout
 from app.window.forms.controls import (
@@ -124,6 +125,7 @@ class ConsumableDialog(FormDialog):
         flow = FlowLayout(holder, across=10, down=2)
         for stage in Stage:
             box = QCheckBox(words.stage_word(stage))
+            box.setToolTip(stage_meaning(stage))
             box.setChecked(stage in one.stages)
             self.stages[stage] = box
             flow.addWidget(box)

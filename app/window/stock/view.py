@@ -16,6 +16,7 @@ from app.window.forms.rows import Column
 from app.window.labels import text
 from app.window.palette import Colours
 from app.window.picture import Picture
+from app.window.said import said
 from app.window.session import Session
 from app.window.stock.coatings import CoatingsPage
 from app.window.stock.facts import families, told_place
@@ -187,7 +188,7 @@ class StockView(QWidget):
         if refused is None or book is None:
             listing.say(None)
             return
-        listing.message.say(f"{told_place(book, refused.place)}: {refused.mend}")
+        listing.message.say(f"{told_place(book, refused.place)}: {said(refused.mend)}")
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours; the controls follow their palette."""

@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from app.window import reasons, words
 from app.window.picture import Picture
+from app.window.said import said
 from planner.graph.slack import Slack, slack
 from planner.schedule.state import FOREVER
 from planner.values.moment import Interval
@@ -93,7 +94,7 @@ def _others(lost: list[Unplaced]) -> str:
 
 
 def _why(one: Unplaced) -> str:
-    return tr("has no place ({why})").format(why=one.why)
+    return tr("has no place ({why})").format(why=said(one.why))
 
 
 def _gate(picture: Picture, key: PassKey, where: Interval) -> reasons.GateLine | None:
