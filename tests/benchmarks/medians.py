@@ -116,7 +116,8 @@ def _number(values: list[float], places: int = 0) -> str:
 
 def _growth(lines: list[Line]) -> Iterable[str]:
     """Yield with which power of the number of steps some seconds grow."""
-    for field, what in (("first_ms", "first plan"), ("replan_ms", "re-plan")):
+    whats = {"first_ms": "first plan [ms]", "replan_ms": "re-plan [ms]", "close_s": "to 1 % [s]"}
+    for field, what in whats.items():
         sizes: dict[int, list[float]] = defaultdict(list)
         for line in lines:
             if line["contender"] == "engine" and line[field] and line["seed"]:
@@ -125,9 +126,11 @@ def _growth(lines: list[Line]) -> Iterable[str]:
             continue
         (small, few), *_, (large, many) = sorted(sizes.items())
         low, high = statistics.median(few), statistics.median(many)
+        if not low or not high:
+            continue
         power = math.log(high / low) / math.log(large / small)
         yield (
-            f"{what}: {low:.0f} to {high:.0f} ms from {small} to {large} steps,"
+            f"{what}: {low:.3g} to {high:.3g} from {small} to {large} steps,"
             f" as their number to the power {power:.1f}"
         )
 

@@ -6,7 +6,9 @@ import os
 import subprocess
 import sys
 from collections import defaultdict
+from contextlib import redirect_stdout
 from dataclasses import replace
+from io import StringIO
 from pathlib import Path
 
 import pytest
@@ -80,7 +82,7 @@ def accepted(of: Book, plan: Plan) -> bool:
     return solver.solve(master.model) in SOLVED
 
 
-@settings(max_examples=25)
+@settings(max_examples=15)
 @given(kinds=st.tuples(st.booleans(), st.booleans(), st.booleans()), data=st.data())
 def test_every_plan_that_holds_is_one_of_the_master(kinds, data):
     """So its optimum is a bound: it takes away nothing that the judge would accept."""
@@ -152,7 +154,7 @@ def tiny_books(draw: st.DrawFn) -> Book:
     return carts(*(tuple(one) for one in (steps[:cut], steps[cut:]) if one))
 
 
-@settings(max_examples=25)
+@settings(max_examples=15)
 @given(of=tiny_books())
 def test_the_search_ends_on_the_best_of_all_tries(of):
     """Where nothing closes, trying all earliest starts finds the least finish there is."""
@@ -205,7 +207,7 @@ def test_an_evening_more_makes_no_proven_optimum_worse(orders, here, there):
 # -- the same each time -----------------------------------------------------------------------
 
 AGAIN = """
-import sys
+from dataclasses import replace
 from app.service import demos
 from planner.bench import calendar_of
 from planner.cure import Cure
@@ -214,11 +216,13 @@ from planner.schedule.optimise.search import Effort, improve
 from planner.values.moment import zone_named
 
 book = demos.read("harbour_tenders").book
+project = replace(book.projects[0], models=book.projects[0].models[:2])
+book = replace(book, projects=(project,))
 now = demos.first_evening(book)
 cure = Cure(book.room, zone_named(book.bench_time.zone))
 first = plan_book(book, now, cure=cure)
 calendar = calendar_of(book.bench_time)
-effort = Effort(rolls=3, proofs=0)
+effort = Effort(rolls=2, proofs=0)
 for one in improve(book, first, cure=cure, calendar=calendar, seed=0, effort=effort):
     print(one.improved, one.plan.status, one.plan.cost, one.plan.placements, one.plan.bounds)
 """
@@ -226,20 +230,20 @@ for one in improve(book, first, cure=cure, calendar=calendar, seed=0, effort=eff
 
 def test_another_process_finds_the_same_plans():
     """Sets are walked in another order there: no plan may depend on it."""
-    runs = [
-        subprocess.Popen(
-            [sys.executable, "-c", AGAIN],
-            cwd=ROOT,
-            env={**os.environ, "PYTHONHASHSEED": seed},
-            stdout=subprocess.PIPE,
-            text=True,
-        )
-        for seed in ("1", "2")
-    ]
-    one, other = (run.communicate(timeout=120)[0] for run in runs)
-    assert all(run.returncode == 0 for run in runs)
-    assert one.count("\n") >= 2
-    assert one == other
+    other = subprocess.run(
+        [sys.executable, "-c", AGAIN],
+        cwd=ROOT,
+        env={**os.environ, "PYTHONHASHSEED": "7"},
+        capture_output=True,
+        text=True,
+        timeout=120,
+        check=True,
+    ).stdout
+    here = StringIO()
+    with redirect_stdout(here):
+        exec(AGAIN, {})
+    assert here.getvalue().count("\n") >= 2
+    assert here.getvalue() == other
 
 
 # -- what is told of a plan -------------------------------------------------------------------

@@ -42,7 +42,7 @@ def told(of: Book, now: int) -> tuple[Plan, Plan]:
 @st.composite
 def hard_books(draw: st.DrawFn) -> Book:
     """Draw books of which some wishes can hold and some cannot."""
-    of = draw(books(logged=draw(st.booleans()), pinned=True, wished=True, most_models=2))
+    of = draw(books(logged=draw(st.booleans()), pinned=True, wished=True, most_models=1))
     project = of.projects[0]
     model = draw(st.sampled_from(project.models))
     step = draw(st.sampled_from(model.steps))
