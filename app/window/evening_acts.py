@@ -1,4 +1,7 @@
-"""What can be done to this evening as a whole, each by one command of the menu."""
+"""What can be done to this evening as a whole, each by one command of the menu.
+
+What does it is imported with the first: a start need not wait for it.
+"""
 
 from __future__ import annotations
 
@@ -6,7 +9,6 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject
 
-from app.service import happenings
 from app.service.edits import Edit
 from app.window.said import said
 from app.window.session import Session
@@ -27,14 +29,20 @@ class EveningActs(QObject):
 
     def hour(self) -> None:
         """Make the stretch that runs an hour longer, or begin one now."""
+        from app.service import happenings  # noqa: PLC0415
+
         self._make(lambda book: happenings.longer(book, self._session.now, HOUR))
 
     def stop(self) -> None:
         """End the stretch that runs."""
+        from app.service import happenings  # noqa: PLC0415
+
         self._make(lambda book: happenings.stop(book, self._session.now))
 
     def lost(self) -> None:
         """Be away in the next stretch after all."""
+        from app.service import happenings  # noqa: PLC0415
+
         picture = self._session.picture
         if picture is None:
             return
@@ -48,6 +56,8 @@ class EveningActs(QObject):
 
     def looked(self, key: PassKey, state: State, reached: bool) -> None:
         """Note that a film was looked at."""
+        from app.service import happenings  # noqa: PLC0415
+
         now = self._session.now
         if reached:
             self._make(lambda book: happenings.looked(book, key, now, state, reached=True))

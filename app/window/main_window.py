@@ -19,7 +19,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.service import logbook
 from app.service.edits import Edit
 from app.window import palette, words
 from app.window.air_panel import AirPanel
@@ -50,7 +49,7 @@ if TYPE_CHECKING:
 
 TICK_MS = 5_000  # how often the clock is looked at
 FIRST_SIZE = (1280, 800)
-LEAST_PAGE = (541, 418)  # what the largest view needs: the window must not grow as views are made
+LEAST_PAGE = (541, 418)  # as much as most views need: the window hardly grows as they are made
 
 
 class MainWindow(QMainWindow):
@@ -237,6 +236,8 @@ class MainWindow(QMainWindow):
 
     def take_back(self, key: PassKey) -> None:
         """Take an entry of the logbook back."""
+        from app.service import logbook  # noqa: PLC0415
+
         refused = self.session.attempt(lambda book: logbook.take_back(book, key))
         if refused is not None:
             self.say(str(refused))

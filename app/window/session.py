@@ -1,6 +1,8 @@
 """The open bench book and its plan, as the window works with them.
 
 Every edit goes to the book first; then it is planned anew in the background.
+The database and the logbook's rules are imported when they are first needed:
+the window is painted before.
 """
 
 from __future__ import annotations
@@ -11,18 +13,18 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
-from app.service import books, gauge, logbook, sequences
+from app.service import books
 from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.window.picture import Picture
 from app.window.replanning import Replanning
 from app.window.said import said
-from planner.sequences.difference import Given, Spot
 from planner.values.book import Book
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
+    from planner.sequences.difference import Given, Spot
     from storage.bench_book import BenchBook, Stacks
 
 
@@ -140,6 +142,8 @@ class Session(Replanning):
 
     def given_steps(self) -> dict[Spot, Given]:
         """Return the steps that each model was last given by a sequence, as far as is known."""
+        from app.service import sequences  # noqa: PLC0415
+
         return sequences.given_steps(self._store) if self._store else {}
 
     def latest_name(self) -> str:
@@ -174,6 +178,8 @@ class Session(Replanning):
 
     def tick(self, key: PassKey, place: str, on: bool) -> None:
         """Note that a place is done, or not after all; the first begins the work."""
+        from app.service import logbook  # noqa: PLC0415
+
         planned = self._planned(key)
         refused = self.attempt(
             lambda book: logbook.tick(book, key, place, self.now, on=on, planned=planned)
@@ -183,6 +189,8 @@ class Session(Replanning):
 
     def log_done(self, key: PassKey) -> None:
         """Note in the logbook that a pass was done, ending now."""
+        from app.service import gauge, logbook  # noqa: PLC0415
+
         if self._book is None or self._picture is None:
             return
         planned = self._planned(key)
@@ -207,6 +215,8 @@ class Session(Replanning):
             self.troubled.emit(said(str(refused)))
 
     def _planned(self, key: PassKey) -> int | None:
+        from app.service import logbook  # noqa: PLC0415
+
         if self._book is None or self._picture is None:
             return None
         return logbook.planned_minutes(self._book, self._picture.plan, key)

@@ -1,0 +1,74 @@
+"""A start waits for one view only: the others are made when looked at, with nothing lost."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+
+import pytest
+from PySide6.QtWidgets import QApplication, QWidget
+from small_book import NOW, small_book
+from window_steps import MakeWindow, replan
+
+from app.service import edits
+from app.window.main_window import MainWindow
+from app.window.palette import DARK, Look
+
+HEAVY = ("sqlalchemy", "alembic", "icalendar", "ortools", "networkx", "msgspec", "asyncio")
+
+
+def made(window: MainWindow) -> list[str]:
+    return [page.name for page in window.pages if page.late.made is not None]
+
+
+def test_the_window_is_painted_before_the_database_is_loaded() -> None:
+    asked = "import sys, app.window.start, app.window.tonight_view; print(*sys.modules)"
+    said = subprocess.check_output([sys.executable, "-c", asked], text=True)
+    loaded = {name.partition(".")[0] for name in said.split()}
+    assert "PySide6" in loaded
+    assert loaded.isdisjoint(HEAVY)
+    assert "planner.schedule.greedy" not in said.split()
+
+
+def test_a_view_is_made_when_it_is_looked_at_and_dressed_as_the_window(
+    make_window: MakeWindow,
+) -> None:
+    window = make_window(small_book(), NOW)
+    assert made(window) == ["tonight"]
+    window.set_look(Look.DARK)
+    window.show_page("timeline")
+    assert made(window) == ["tonight", "timeline"]
+    assert window.timeline.strip.scene().colours is DARK
+    assert window.timeline.strip.arrangement.boxes  # the plan that was there before it
+
+
+def test_a_timeline_made_late_knows_what_moved_before(qtbot, make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    replan(qtbot, window, lambda: window.session.attempt(lambda b: edits.set_air(b, "", 12, 50)))
+    change = window.session.last_change
+    assert change is not None
+    moved = {move.key for move in change.moves if move.before is not None}
+    assert moved
+    window.show_page("timeline")
+    window.timeline.filter.compared.setChecked(True)
+    assert window.timeline.strip.arrangement.ghosts
+
+
+@pytest.mark.parametrize("onwards", [True, False])
+def test_tab_goes_from_navigation_to_view_to_dock(make_window: MakeWindow, onwards: bool) -> None:
+    window = make_window(small_book(), NOW)
+    areas: list[QWidget] = [window.navigation, window.stack, window.dock]
+    for name in ("tonight", "timeline"):
+        window.show_page(name)
+        window.activateWindow()
+        window.navigation.buttons[[page.name for page in window.pages].index(name)].setFocus()
+        seen: list[int] = []
+        fields: list[QWidget] = []
+        while (here := QApplication.focusWidget()) not in fields:
+            assert here is not None
+            fields.append(here)
+            seen.append(next(n for n, area in enumerate(areas) if area.isAncestorOf(here)))
+            assert window.focusNextPrevChild(onwards)
+        blocks = [one for one, before in zip(seen, [None, *seen], strict=False) if one != before]
+        assert blocks in ([0, 1, 2], [0, 2, 1, 0])
+        assert (blocks == [0, 1, 2]) is onwards
