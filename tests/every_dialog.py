@@ -67,6 +67,8 @@ def _of_the_window(window: MainWindow, book: Book) -> dict[str, Opener]:
     names = [(f"{one.name}, {step.id}", step) for one in project.models for step in one.steps]
     return {
         "keys": lambda: help_pages.keys(window),
+        "words": lambda: help_pages.trade_words(window),
+        **{f"help {page.name}": _help(window, page.name) for page in window.pages},
         "about": lambda: help_pages.about(window),
         "split": lambda: SplitDialog(book, spot, window),
         "choose": lambda: Choose("Together with", "Which one?", names, window),
@@ -75,6 +77,10 @@ def _of_the_window(window: MainWindow, book: Book) -> dict[str, Opener]:
             book, Exchange(book=_other(book), note="An invented project."), "new.json", window
         ),
     }
+
+
+def _help(window: MainWindow, name: str) -> Opener:
+    return lambda: help_pages.page(window, name, name.capitalize())
 
 
 def _else(book: Book) -> Book:

@@ -42,9 +42,9 @@ class Commands(QObject):
             self.tr("&Last edits…"), partial(show_edits, session, window), "Ctrl+L"
         )
         self.about = self._action(self.tr("&About Tackfree"), lambda: help_pages.about(window))
-        self.keys = self._action(
-            self.tr("&Keys"), lambda: help_pages.keys(window), Keys.HelpContents
-        )
+        self.keys = self._action(self.tr("&Keys"), lambda: help_pages.keys(window), "Shift+F1")
+        self.page = self._action(self.tr("This &page"), self._help, Keys.HelpContents)
+        self.words = self._action(self.tr("&Words"), lambda: help_pages.trade_words(window))
         self.better = self._action(self.tr("Take the &better plan"), self._take, "F6")
         self.better.setEnabled(False)
         acts = window.acts
@@ -56,6 +56,12 @@ class Commands(QObject):
         self.views = self._views()
         self.looks = self._looks()
         self.languages = self._languages()
+
+    def _help(self) -> None:
+        """Say what the page on screen is for."""
+        at = next(at for at, view in enumerate(self.views) if view.isChecked())
+        title = self.views[at].text().replace("&", "")
+        help_pages.page(self._window, self._window.pages[at].name, title)
 
     def _take(self) -> None:
         self._window.improving.take()
@@ -141,7 +147,7 @@ class Commands(QObject):
         evening.addSeparator()
         evening.addAction(self.back)
         help_ = bar.addMenu(self.tr("&Help"))
-        help_.addActions([self.keys, self.about])
+        help_.addActions([self.page, self.keys, self.words, self.about])
 
     def name_edits(self, undo: str, redo: str) -> None:
         """Name what undo and redo would do, and disable them where there is nothing."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from importlib import metadata
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
@@ -22,7 +22,7 @@ from app.window.page_help import PAGES_WITH_KEYS, about_page, general_keys, page
 from planner.values.coating import State
 from planner.values.step import Role, Stage
 
-HIGH, WIDE = 560, 420  # pixels: fits the least window; the rest scrolls
+HIGH, WIDE, PAGE_WIDE = 560, 420, 540  # pixels: fits the least window; the rest scrolls
 Lines = list[tuple[str, str]]
 
 
@@ -46,18 +46,18 @@ def page(parent: QWidget, name: str, title: str) -> QDialog:
         What the settings call the page, and what stands above it.
     """
     body: list[QWidget] = [text(about_page(name))]
-    lines = page_keys(name)
-    if lines:
+    lines = [(key, what.partition(": ")[2] or what) for key, what in page_keys(name)]
+    if lines:  # the list of all keys says the page before the colon
         body.append(_rows(lines, wrap=True))
     body.append(text(words.tr("Shift+F1 shows every key."), size=0.95))
-    return _show(parent, title, body)
+    return _show(parent, title, body, PAGE_WIDE if lines else WIDE)
 
 
 def trade_words(parent: QWidget) -> QDialog:
     """Say what stages, drying states and varnishes mean, and words of our own."""
     lines: Lines = [(words.stage_word(one), stage_meaning(one)) for one in Stage]
     lines += [(words.state_word(one.value), state_meaning(one)) for one in State]
-    lines += [(words.role_word(one), role_meaning(one)) for one in Role]
+    lines += [(QCoreApplication.translate("role", one.value), role_meaning(one)) for one in Role]
     return _table(parent, words.tr("Words"), [*lines, *our_words()])
 
 
@@ -108,7 +108,7 @@ def _table(parent: QWidget, title: str, lines: Lines) -> QDialog:
     return dialog
 
 
-def _show(parent: QWidget, title: str, body: list[QWidget]) -> QDialog:
+def _show(parent: QWidget, title: str, body: list[QWidget], wide: int = WIDE) -> QDialog:
     dialog = QDialog(parent)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.setWindowTitle(title)
@@ -122,7 +122,7 @@ def _show(parent: QWidget, title: str, body: list[QWidget]) -> QDialog:
     buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
     buttons.rejected.connect(dialog.reject)
     column.addWidget(buttons)
-    wide = max(WIDE, column.minimumSize().width())
+    wide = max(wide, column.minimumSize().width())
     dialog.resize(wide, column.heightForWidth(wide))
     dialog.show()
     return dialog

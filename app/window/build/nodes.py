@@ -147,7 +147,7 @@ def _model(coatings: Same, mixes: Same, same: Same[Model], project: str) -> Node
 
 def _part(project: str, model: Model, part: Part) -> Node:
     key = Key(Kind.PART, project, model.name, part=part.name)
-    told = [words.tr("on a {holder}").format(holder=part.holder)] if part.holder else []
+    told = [words.tr("held by: {holder}").format(holder=part.holder)] if part.holder else []
     told += [words.tr("snaps in under stress")] if part.stressed else []
     below = tuple(_place(key, place) for place in part.places)
     return Node(key, part.name, ", ".join(told), below=below)

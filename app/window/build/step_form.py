@@ -10,14 +10,13 @@ from PySide6.QtCore import QCoreApplication, Qt
 from app.service.build_edits import steps as edits
 from app.service.build_edits.spots import StepAt, model_of, step_of
 from app.service.edits import Edit
-from app.window.glossary import role_meaning, stage_meaning
 from app.window.build.coats import CoatsField
 from app.window.build.fields import (
     CheckList,
     Form,
     choice,
-    explain,
     enum_choice,
+    explain,
     fill,
     line,
     number,
@@ -27,6 +26,7 @@ from app.window.build.fields import (
 )
 from app.window.build.gates import GatesField
 from app.window.build.nodes import title_of
+from app.window.glossary import role_meaning, stage_meaning
 from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.step import (

@@ -15,8 +15,8 @@ from PySide6.QtCore import (
 )
 from PySide6.QtGui import QIcon
 
-from app.window.glossary import state_meaning
 from app.window import words
+from app.window.glossary import state_meaning
 from app.window.room.facts import CoatingTimes
 from app.window.said import said
 from app.window.timeline.tree import swatch_icon

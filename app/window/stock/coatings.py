@@ -21,12 +21,12 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import stock
-from app.window.glossary import state_meaning
 from app.window import words
 from app.window.flow import FlowLayout
 from app.window.forms.controls import number, whole
 from app.window.forms.listing import Roomy, plain_table
 from app.window.forms.rows import Column, RowsModel
+from app.window.glossary import state_meaning
 from app.window.labels import Message, field_label, text
 from app.window.said import said
 from app.window.session import Session

@@ -17,9 +17,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.window.glossary import state_meaning
 from app.window import words
 from app.window.forms.controls import choice, tool, whole
+from app.window.glossary import state_meaning
 from app.window.labels import field_label, text
 from app.window.said import said
 from app.window.stock.facts import cure_lines

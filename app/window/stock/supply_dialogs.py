@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QCheckBox, QDateTimeEdit, QPlainTextEdit, QWidget
 
 from app.service import stock
 from app.service.edits import Edit
-from app.window.glossary import stage_meaning
 from app.window import words
 from app.window.flow import FlowLayout
 from app.window.forms.controls import (
@@ -24,6 +23,7 @@ from app.window.forms.controls import (
 )
 from app.window.forms.form import FormDialog, keep
 from app.window.forms.portions import PortionsEditor
+from app.window.glossary import stage_meaning
 from app.window.labels import text
 from app.window.session import Session
 from app.window.stock.coating_dialog import SwatchField

@@ -992,6 +992,14 @@
    <translation>&amp;Tasten</translation>
   </message>
   <message>
+   <source>This &amp;page</source>
+   <translation>Diese &amp;Seite</translation>
+  </message>
+  <message>
+   <source>&amp;Words</source>
+   <translation>&amp;Wörter</translation>
+  </message>
+  <message>
    <source>Take the &amp;better plan</source>
    <translation>Den &amp;besseren Plan nehmen</translation>
   </message>
@@ -1209,6 +1217,14 @@
    <translation>Schon &amp;trocken</translation>
   </message>
   <message>
+   <source>&amp;Looked at it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Note that somebody had a look; a note in the logbook says it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Tell me on the desk&amp;top, too</source>
    <translation>Auch auf der Arbeits&amp;fläche melden</translation>
   </message>
@@ -1243,6 +1259,14 @@
   <message>
    <source>{n} are open</source>
    <translation>{n} sind offen</translation>
+  </message>
+  <message>
+   <source>{n} look comes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{n} looks come</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{n} window runs</source>
@@ -2851,6 +2875,14 @@
   <message>
    <source>closes {time}</source>
    <translation>schließt {time}</translation>
+  </message>
+  <message>
+   <source>due since {time}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>look {time}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>open since {time}</source>
@@ -4722,6 +4754,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{length} free: nothing is ready sooner</source>
    <translation>{length} frei: Früher ist nichts bereit</translation>
+  </message>
+  <message>
+   <source>Time to put away: {checks}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>At the bench (B)</source>
@@ -10013,10 +10049,6 @@ Quelle: {source}</translation>
    <translation>Für {work}</translation>
   </message>
   <message>
-   <source>{why} Spray {model} alone, judge it {time}, then the others.</source>
-   <translation>{why} Sprühen Sie erst nur {model}, beurteilen Sie es {time}, dann die anderen.</translation>
-  </message>
-  <message>
    <source>What else takes this colour?</source>
    <translation>Was bekommt diese Farbe noch?</translation>
   </message>
@@ -10031,18 +10063,6 @@ Quelle: {source}</translation>
   <message>
    <source>and {n} more</source>
    <translation>und {n} weitere</translation>
-  </message>
-  <message>
-   <source>now</source>
-   <translation>jetzt</translation>
-  </message>
-  <message>
-   <source>after {step}</source>
-   <translation>nach {step}</translation>
-  </message>
-  <message>
-   <source>no place yet</source>
-   <translation>noch ohne Platz</translation>
   </message>
   <message>
    <source>{done} of {count} places</source>
@@ -10497,6 +10517,30 @@ Quelle: {source}</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Have a look {length} later: {sign}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Also takes this colour: {others}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{why} Spray {model} alone, judge it {time}, then the others.</source>
+   <translation>{why} Sprühen Sie erst nur {model}, beurteilen Sie es {time}, dann die anderen.</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <translation>jetzt</translation>
+  </message>
+  <message>
+   <source>after {step}</source>
+   <translation>nach {step}</translation>
+  </message>
+  <message>
+   <source>no place yet</source>
+   <translation>noch ohne Platz</translation>
+  </message>
+  <message>
    <source>It goes on alone; nothing else fits meanwhile.</source>
    <translation type="unfinished" />
   </message>
@@ -10609,8 +10653,8 @@ Quelle: {source}</translation>
    <translation>{n} Schritte</translation>
   </message>
   <message>
-   <source>on a {holder}</source>
-   <translation>an: {holder}</translation>
+   <source>held by: {holder}</source>
+   <translation>gehalten von: {holder}</translation>
   </message>
   <message>
    <source>snaps in under stress</source>
@@ -10631,6 +10675,10 @@ Quelle: {source}</translation>
   <message>
    <source>Tackfree</source>
    <translation>Tackfree</translation>
+  </message>
+  <message>
+   <source>Have a look: {work}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{model} may be handled</source>
@@ -10667,6 +10715,10 @@ Quelle: {source}</translation>
   <message>
    <source>{what} by {time}.</source>
    <translation>{what} bis {time}.</translation>
+  </message>
+  <message>
+   <source>{what} ({parts}): {sign}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{what}: {film} is {state}.</source>
@@ -10793,216 +10845,220 @@ Quelle: {source}</translation>
    <translation>{amount:.1f} ml</translation>
   </message>
   <message>
-   <source>go to a view</source>
-   <translation>zu einer Ansicht gehen</translation>
+   <source>A first thin coat that grips the bare part and gives colours a ground.</source>
+   <translation>Eine erste dünne Schicht, die auf dem blanken Teil haftet und den Farben einen Grund gibt.</translation>
   </message>
   <message>
-   <source>show or hide air and evenings</source>
-   <translation>Luft und Abende zeigen oder verbergen</translation>
+   <source>The main colour, wherever it shows.</source>
+   <translation>Die Hauptfarbe, wo immer sie zu sehen ist.</translation>
   </message>
   <message>
-   <source>take the better plan that was found</source>
-   <translation>den besseren Plan nehmen, der gefunden wurde</translation>
+   <source>Further colours of a scheme, over the base.</source>
+   <translation>Weitere Farben eines Anstrichs, über der Grundfarbe.</translation>
   </message>
   <message>
-   <source>F11, B in Tonight</source>
-   <translation>F11, B in „Heute Abend“</translation>
+   <source>A lighter shade on what faces the light.</source>
+   <translation>Ein hellerer Ton auf dem, was zum Licht zeigt.</translation>
   </message>
   <message>
-   <source>bench mode: one piece of work at a time, in large letters</source>
-   <translation>Basteltisch-Ansicht: eine Arbeit nach der anderen, in großer Schrift</translation>
+   <source>Small parts in colours of their own, mostly by brush.</source>
+   <translation>Kleine Teile in eigenen Farben, meist mit dem Pinsel.</translation>
   </message>
   <message>
-   <source>an hour more at the bench</source>
-   <translation>eine Stunde mehr am Basteltisch</translation>
+   <source>A brush with hardly any paint is drawn over edges, which take it.</source>
+   <translation>Ein fast trockener Pinsel streift über Kanten, die die Farbe annehmen.</translation>
   </message>
   <message>
-   <source>stop for tonight; this evening is lost</source>
-   <translation>Schluss für heute Abend; dieser Abend fällt aus</translation>
+   <source>Thin dark paint that runs into recesses and shows them.</source>
+   <translation>Dünne dunkle Farbe, die in Vertiefungen läuft und sie zeigt.</translation>
   </message>
   <message>
-   <source>Ctrl+Backspace</source>
-   <translation>Ctrl+Rücktaste</translation>
+   <source>A wash of oil or enamel paint; it stays open and is wiped back.</source>
+   <translation>Ein Washing aus Öl- oder Emailfarbe; es bleibt offen und wird abgewischt.</translation>
   </message>
   <message>
-   <source>take back the last, also from the logbook</source>
-   <translation>das Letzte zurücknehmen, auch aus dem Logbuch</translation>
+   <source>Taking a wash off the raised faces while it can still be wiped.</source>
+   <translation>Ein Washing von den erhabenen Flächen nehmen, solange es sich wischen lässt.</translation>
   </message>
   <message>
-   <source>undo, redo</source>
-   <translation>rückgängig, wiederholen</translation>
+   <source>A very thin tint over all, which draws the colours together.</source>
+   <translation>Eine sehr dünne Tönung über allem, die die Farben zusammenzieht.</translation>
   </message>
   <message>
-   <source>import, export a project file</source>
-   <translation>eine Projektdatei importieren, exportieren</translation>
+   <source>A clear coat: a bed for decals, a seal, a barrier, or the last coat.</source>
+   <translation>Ein Klarlack: Bett für Abziehbilder, Versiegelung, Sperrschicht oder letzte Schicht.</translation>
   </message>
   <message>
-   <source>go to the next control</source>
-   <translation>zum nächsten Bedienelement</translation>
+   <source>Markings that are soaked off their paper and slid into place.</source>
+   <translation>Markierungen, die vom Papier gelöst und an ihren Platz geschoben werden.</translation>
   </message>
   <message>
-   <source>tick off a place; press a button</source>
-   <translation>eine Stelle abhaken; einen Knopf drücken</translation>
+   <source>Pressing decals down while the setting fluid softens them.</source>
+   <translation>Abziehbilder andrücken, während der Weichmacher sie erweicht.</translation>
   </message>
   <message>
-   <source>← →</source>
-   <translation>← →</translation>
+   <source>Painted chips, dabbed on by sponge or fine brush.</source>
+   <translation>Gemalte Abplatzer, mit Schwamm oder feinem Pinsel getupft.</translation>
   </message>
   <message>
-   <source>timeline: piece before and after in the lane</source>
-   <translation>Zeitstrahl: Arbeit davor und danach in der Bahn</translation>
+   <source>A film that water dissolves, below the colour that is to be chipped.</source>
+   <translation>Ein Film, den Wasser löst, unter der Farbe, die abplatzen soll.</translation>
   </message>
   <message>
-   <source>↑ ↓</source>
-   <translation>↑ ↓</translation>
+   <source>Rubbing the colour over the fluid off with water, soon after.</source>
+   <translation>Die Farbe über dem Film bald danach mit Wasser abreiben.</translation>
   </message>
   <message>
-   <source>timeline: nearest piece in the lane above and below</source>
-   <translation>Zeitstrahl: nächstgelegene Arbeit in der Bahn darüber und darunter</translation>
+   <source>Dry powder for dust, rust and mud; it lies loose unless it is fixed.</source>
+   <translation>Trockenes Pulver für Staub, Rost und Schlamm; es liegt lose, wenn es nicht fixiert wird.</translation>
   </message>
   <message>
-   <source>Home, End</source>
-   <translation>Pos1, Ende</translation>
+   <source>Traces of use and weather: streaks, dust, mud.</source>
+   <translation>Spuren von Gebrauch und Wetter: Schlieren, Staub, Schlamm.</translation>
   </message>
   <message>
-   <source>timeline: first and last piece</source>
-   <translation>Zeitstrahl: erste und letzte Arbeit</translation>
+   <source>Covering places with tape or fluid, so that a colour ends at an edge.</source>
+   <translation>Stellen mit Band oder Flüssigkeit abdecken, damit eine Farbe an einer Kante endet.</translation>
   </message>
   <message>
-   <source>Enter</source>
-   <translation>Enter</translation>
+   <source>Taking the mask off, early enough to leave a clean edge.</source>
+   <translation>Die Maske abnehmen, früh genug für eine saubere Kante.</translation>
   </message>
   <message>
-   <source>timeline: go to the reason and the gates</source>
-   <translation>Zeitstrahl: zur Begründung und zu den Bedingungen</translation>
+   <source>Turning a part over, to reach its other side.</source>
+   <translation>Ein Teil umdrehen, um an die andere Seite zu kommen.</translation>
   </message>
   <message>
-   <source>timeline: larger, smaller, fit the whole plan</source>
-   <translation>Zeitstrahl: größer, kleiner, ganzen Plan einpassen</translation>
+   <source>Gluing together what was painted apart.</source>
+   <translation>Zusammenkleben, was getrennt bemalt wurde.</translation>
   </message>
   <message>
-   <source>timeline: pin the piece where it stands, or to a stretch</source>
-   <translation>Zeitstrahl: die Arbeit hier oder an einen Zeitblock anheften</translation>
+   <source>Washing, dusting, sanding, trying for fit: work that lays no film.</source>
+   <translation>Waschen, abstauben, schleifen, anpassen: Arbeit, die keinen Film hinterlässt.</translation>
   </message>
   <message>
-   <source>timeline: pin the piece a stretch sooner, later</source>
-   <translation>Zeitstrahl: die Arbeit einen Zeitblock früher, später anheften</translation>
+   <source>The last clear coat, which takes the shine off.</source>
+   <translation>Der letzte Klarlack, der den Glanz nimmt.</translation>
   </message>
   <message>
-   <source>timeline: not before a stretch, together with another piece</source>
-   <translation>Zeitstrahl: nicht vor einem Zeitblock, zusammen mit einer anderen Arbeit</translation>
+   <source>Sticky still, but nothing comes off on the finger.</source>
+   <translation>Noch klebrig, aber am Finger bleibt nichts.</translation>
   </message>
   <message>
-   <source>timeline: take the wishes of the piece back</source>
-   <translation>Zeitstrahl: die Wünsche zur Arbeit zurücknehmen</translation>
+   <source>Dust that settles can be blown off.</source>
+   <translation>Staub, der sich legt, lässt sich abblasen.</translation>
   </message>
   <message>
-   <source>timeline: finish this vehicle first</source>
-   <translation>Zeitstrahl: dieses Fahrzeug zuerst fertigstellen</translation>
+   <source>It does not feel sticky any more.</source>
+   <translation>Es fühlt sich nicht mehr klebrig an.</translation>
   </message>
   <message>
-   <source>drag a piece</source>
-   <translation>eine Arbeit ziehen</translation>
+   <source>It can be held without leaving a mark.</source>
+   <translation>Man kann es anfassen, ohne eine Spur zu hinterlassen.</translation>
   </message>
   <message>
-   <source>timeline: pin it to another stretch</source>
-   <translation>Zeitstrahl: sie an einen anderen Zeitblock anheften</translation>
+   <source>The next coat may follow.</source>
+   <translation>Die nächste Schicht darf folgen.</translation>
   </message>
   <message>
-   <source>wishes: what is chosen counts more, less</source>
-   <translation>Wünsche: Gewähltes zählt mehr, weniger</translation>
+   <source>What lies on it leaves no print: tape may.</source>
+   <translation>Was darauf liegt, hinterlässt keinen Abdruck: Klebeband darf.</translation>
   </message>
   <message>
-   <source>what if: try a change, alone or with the chosen one</source>
-   <translation>Was wäre, wenn: eine Änderung ausprobieren, allein oder mit der gewählten</translation>
+   <source>White spirit may be brushed and wiped over it.</source>
+   <translation>Terpentinersatz darf darüber gestrichen und gewischt werden.</translation>
   </message>
   <message>
-   <source>Ctrl+Enter, Del</source>
-   <translation>Ctrl+Enter, Entf</translation>
+   <source>Firm to the ground: a thumb that presses and turns moves nothing.</source>
+   <translation>Fest bis zum Grund: Ein Daumen, der drückt und dreht, bewegt nichts.</translation>
   </message>
   <message>
-   <source>what if: keep, drop what is chosen</source>
-   <translation>Was wäre, wenn: Gewähltes behalten, verwerfen</translation>
+   <source>Smooth gloss, on which decals lie without trapped air.</source>
+   <translation>Glatter Glanz, auf dem Abziehbilder ohne Luft darunter liegen.</translation>
   </message>
   <message>
-   <source>the last edits, and back to any of them</source>
-   <translation>die letzten Änderungen, und zurück zu jeder davon</translation>
+   <source>Keeps decals or paint from what comes next.</source>
+   <translation>Schützt Abziehbilder oder Farbe vor dem, was folgt.</translation>
   </message>
   <message>
-   <source>first questions: to the table, the days, the room</source>
-   <translation>erste Fragen: zum Tisch, zu den Tagen, zum Raum</translation>
+   <source>Parts two layers of which the upper would attack the lower.</source>
+   <translation>Trennt zwei Schichten, deren obere die untere angreifen würde.</translation>
   </message>
   <message>
-   <source>Enter, Ctrl+Enter</source>
-   <translation>Enter, Ctrl+Enter</translation>
+   <source>The last coat, which gives everything one sheen.</source>
+   <translation>Die letzte Schicht, die allem einen Glanz gibt.</translation>
   </message>
   <message>
-   <source>first questions: another line, plan it</source>
-   <translation>erste Fragen: noch eine Zeile, planen</translation>
+   <source>bench book</source>
+   <translation>Werkbuch</translation>
   </message>
   <message>
-   <source>Ins, Shift+Ins, Del, F2</source>
-   <translation>Einfg, Umschalt+Einfg, Entf, F2</translation>
+   <source>All that you have and do, in one file.</source>
+   <translation>Alles, was Sie haben und tun, in einer Datei.</translation>
   </message>
   <message>
-   <source>build: add a step, a model; remove, rename</source>
-   <translation>Bauplan: Schritt, Modell hinzufügen; entfernen, umbenennen</translation>
+   <source>An area of a part with a stack of coats of its own.</source>
+   <translation>Eine Fläche eines Teils mit eigenem Schichtaufbau.</translation>
   </message>
   <message>
-   <source>build: what is chosen up, down, as gates allow</source>
-   <translation>Bauplan: Gewähltes nach oben, unten, soweit Bedingungen es erlauben</translation>
+   <source>gate</source>
+   <translation>Bedingung</translation>
   </message>
   <message>
-   <source>build: copy steps, put them into the models chosen</source>
-   <translation>Bauplan: Schritte kopieren, in die gewählten Modelle einsetzen</translation>
+   <source>What must hold between two pieces of work: a wait, or a time limit.</source>
+   <translation>Was zwischen zwei Arbeiten gelten muss: eine Wartezeit oder eine Frist.</translation>
   </message>
   <message>
-   <source>build: same again, other markings</source>
-   <translation>Bauplan: noch eins, andere Markierungen</translation>
+   <source>stretch</source>
+   <translation>Zeitblock</translation>
   </message>
   <message>
-   <source>Ctrl + wheel</source>
-   <translation>Ctrl + Mausrad</translation>
+   <source>One unbroken time at the bench.</source>
+   <translation>Eine ununterbrochene Zeit am Basteltisch.</translation>
   </message>
   <message>
-   <source>timeline: zoom</source>
-   <translation>Zeitstrahl: vergrößern</translation>
+   <source>load</source>
+   <translation>Füllung</translation>
   </message>
   <message>
-   <source>Shift + wheel, drag</source>
-   <translation>Umschalt + Mausrad, ziehen</translation>
+   <source>One filling of an airbrush.</source>
+   <translation>Eine Füllung einer Airbrush.</translation>
   </message>
   <message>
-   <source>timeline: move along</source>
-   <translation>Zeitstrahl: entlangfahren</translation>
+   <source>wish</source>
+   <translation>Wunsch</translation>
   </message>
   <message>
-   <source>Enter, Del</source>
-   <translation>Enter, Entf</translation>
+   <source>Where you want a piece of work to be; the plan keeps to it.</source>
+   <translation>Wo Sie eine Arbeit haben wollen; der Plan hält sich daran.</translation>
   </message>
   <message>
-   <source>lists of stock, gear, hours: change, remove what is chosen</source>
-   <translation>Listen von Vorrat, Ausrüstung, Stunden: Gewähltes ändern, entfernen</translation>
+   <source>sequence</source>
+   <translation>Ablauf</translation>
   </message>
   <message>
-   <source>Ctrl+F</source>
-   <translation>Ctrl+F</translation>
+   <source>A finishing order with options, to be given to any model.</source>
+   <translation>Eine Reihenfolge der Schritte mit Optionen, für jedes Modell zu haben.</translation>
   </message>
   <message>
-   <source>stock: show only what has these words</source>
-   <translation>Vorrat: nur zeigen, was diese Wörter hat</translation>
+   <source>can wait</source>
+   <translation>kann warten</translation>
   </message>
   <message>
-   <source>← → ↑ ↓, Page Up, Page Down</source>
-   <translation>← → ↑ ↓, Bild auf, Bild ab</translation>
-  </message>
-  <message>
-   <source>bench time: to another day, to other weeks</source>
-   <translation>Bastelzeit: zu einem anderen Tag, zu anderen Wochen</translation>
+   <source>How long a step may be put off without a later end.</source>
+   <translation>Wie lange ein Schritt aufgeschoben werden kann, ohne dass das Ende später wird.</translation>
   </message>
   <message>
    <source>Keys</source>
    <translation>Tasten</translation>
+  </message>
+  <message>
+   <source>Shift+F1 shows every key.</source>
+   <translation>Umschalt+F1 zeigt alle Tasten.</translation>
+  </message>
+  <message>
+   <source>Words</source>
+   <translation>Wörter</translation>
   </message>
   <message>
    <source>not installed</source>
@@ -11161,10 +11217,6 @@ Quelle: {source}</translation>
    <translation>Mischung</translation>
   </message>
   <message>
-   <source>sequence</source>
-   <translation>Ablauf</translation>
-  </message>
-  <message>
    <source>keep yours</source>
    <translation>Ihres behalten</translation>
   </message>
@@ -11199,6 +11251,274 @@ Quelle: {source}</translation>
   <message>
    <source>{work}: {before} → {after}. {why}</source>
    <translation>{work}: {before} → {after}. {why}</translation>
+  </message>
+  <message>
+   <source>What to do in this evening's stretch, in order, with mixes and places to tick. Below stands what dries meanwhile and what closes soon.</source>
+   <translation>Was im Zeitblock dieses Abends zu tun ist, der Reihe nach, mit Mischungen und Stellen zum Abhaken. Darunter steht, was indessen trocknet und was bald abläuft.</translation>
+  </message>
+  <message>
+   <source>The whole plan: stretches at the bench are wide, the hours between narrow. Choose a piece to see why it stands there; drag it to wish it elsewhere.</source>
+   <translation>Der ganze Plan: Zeitblöcke am Basteltisch sind breit, die Stunden dazwischen schmal. Wählen Sie eine Arbeit, um zu sehen, warum sie dort steht; ziehen Sie sie, um sie woanders zu wünschen.</translation>
+  </message>
+  <message>
+   <source>How long each coating takes in the air of a place, and how its film comes on. Set the air at the right; a reading counts for the rest of the day.</source>
+   <translation>Wie lange jedes Mittel in der Luft eines Ortes braucht und wie sein Film vorankommt. Stellen Sie rechts die Luft ein; eine Messung gilt für den Rest des Tages.</translation>
+  </message>
+  <message>
+   <source>Every film on one place, from the bare part up, and what is thought of each on the one below. A finding says how it can be mended.</source>
+   <translation>Jeder Film auf einer Stelle, vom blanken Teil aufwärts, und was von jedem auf dem darunter zu halten ist. Ein Befund sagt, wie er zu beheben ist.</translation>
+  </message>
+  <message>
+   <source>Models, parts, places and steps. Choose one line to change it, several steps to change them at once; drag or move them as far as gates allow. “Copy to” puts steps into other models, “Same again” makes another model alike.</source>
+   <translation>Modelle, Teile, Stellen und Schritte. Wählen Sie eine Zeile, um sie zu ändern, mehrere Schritte, um sie auf einmal zu ändern; ziehen oder schieben Sie sie, soweit Bedingungen es erlauben. „Kopieren zu“ setzt Schritte in andere Modelle, „Noch eins“ macht ein gleiches Modell.</translation>
+  </message>
+  <message>
+   <source>Finishing orders with options. Give one to any number of models; change it, and the change is offered to the models that came from it. Your own edits are told apart.</source>
+   <translation>Reihenfolgen der Schritte mit Optionen. Geben Sie eine beliebig vielen Modellen; ändern Sie sie, und die Änderung wird den Modellen angeboten, die daraus kamen. Ihre eigenen Änderungen werden davon unterschieden.</translation>
+  </message>
+  <message>
+   <source>Try a change beside the plan: an evening more, a step left out, a warm box. Compare the ends, then keep it or drop it.</source>
+   <translation>Probieren Sie eine Änderung neben dem Plan: einen Abend mehr, einen Schritt weniger, eine Wärmebox. Vergleichen Sie das Ende, dann behalten oder verwerfen Sie sie.</translation>
+  </message>
+  <message>
+   <source>What you want of the plan: pieces pinned to a time, one vehicle ahead of the others, and what counts most where two plans differ.</source>
+   <translation>Was Sie vom Plan wollen: Arbeiten, die an eine Zeit geheftet sind, ein Fahrzeug vor den anderen, und was am meisten zählt, wo zwei Pläne sich unterscheiden.</translation>
+  </message>
+  <message>
+   <source>Films that dry at this hour, and when each opens or closes. Say what you see, and the times follow.</source>
+   <translation>Filme, die zu dieser Stunde trocknen, und wann jeder frei wird oder abläuft. Sagen Sie, was Sie sehen, und die Zeiten folgen.</translation>
+  </message>
+  <message>
+   <source>What was really done. From it the program learns how long your work takes, and how fast your films dry.</source>
+   <translation>Was wirklich getan wurde. Daraus lernt das Programm, wie lange Ihre Arbeit dauert und wie schnell Ihre Filme trocknen.</translation>
+  </message>
+  <message>
+   <source>Coatings by family, mixes, consumables, leftovers and sample cards: what there is, what the plan needs, and where each drying time comes from.</source>
+   <translation>Mittel nach Familie, Mischungen, Verbrauchsmaterial, Reste und Musterkarten: was da ist, was der Plan braucht und woher jede Trockenzeit stammt.</translation>
+  </message>
+  <message>
+   <source>What runs out along the plan, when, and what to buy. Where an area is missing, the amount is a guess and says so.</source>
+   <translation>Was im Lauf des Plans ausgeht, wann, und was zu kaufen ist. Wo eine Fläche fehlt, ist die Menge geschätzt und sagt es.</translation>
+  </message>
+  <message>
+   <source>When you are at the bench: every week, once, or not at all; with quiet hours and daylight. Each day shows how much of it is planned.</source>
+   <translation>Wann Sie am Basteltisch sind: jede Woche, einmal oder gar nicht; mit Ruhezeiten und Tageslicht. Jeder Tag zeigt, wie viel davon verplant ist.</translation>
+  </message>
+  <message>
+   <source>Airbrushes with the minutes that loading and cleaning take, and the places where films dry, a warm box among them. Warm air bends thin plastic: stay below 40 °C.</source>
+   <translation>Airbrushes mit den Minuten fürs Füllen und Reinigen, und die Orte, an denen Filme trocknen, darunter eine Wärmebox. Warme Luft verzieht dünnen Kunststoff: unter 40 °C bleiben.</translation>
+  </message>
+  <message>
+   <source>bench mode: one piece of work at a time, in large letters</source>
+   <translation>Basteltisch-Ansicht: eine Arbeit nach der anderen, in großer Schrift</translation>
+  </message>
+  <message>
+   <source>first questions: to the table, the days, the room</source>
+   <translation>erste Fragen: zum Tisch, zu den Tagen, zum Raum</translation>
+  </message>
+  <message>
+   <source>Enter, Ctrl+Enter</source>
+   <translation>Enter, Ctrl+Enter</translation>
+  </message>
+  <message>
+   <source>first questions: another line, plan it</source>
+   <translation>erste Fragen: noch eine Zeile, planen</translation>
+  </message>
+  <message>
+   <source>← →</source>
+   <translation>← →</translation>
+  </message>
+  <message>
+   <source>timeline: piece before and after in the lane</source>
+   <translation>Zeitstrahl: Arbeit davor und danach in der Bahn</translation>
+  </message>
+  <message>
+   <source>↑ ↓</source>
+   <translation>↑ ↓</translation>
+  </message>
+  <message>
+   <source>timeline: nearest piece in the lane above and below</source>
+   <translation>Zeitstrahl: nächstgelegene Arbeit in der Bahn darüber und darunter</translation>
+  </message>
+  <message>
+   <source>Home, End</source>
+   <translation>Pos1, Ende</translation>
+  </message>
+  <message>
+   <source>timeline: first and last piece</source>
+   <translation>Zeitstrahl: erste und letzte Arbeit</translation>
+  </message>
+  <message>
+   <source>Enter</source>
+   <translation>Enter</translation>
+  </message>
+  <message>
+   <source>timeline: go to the reason and the gates</source>
+   <translation>Zeitstrahl: zur Begründung und zu den Bedingungen</translation>
+  </message>
+  <message>
+   <source>timeline: larger, smaller, fit the whole plan</source>
+   <translation>Zeitstrahl: größer, kleiner, ganzen Plan einpassen</translation>
+  </message>
+  <message>
+   <source>timeline: pin the piece where it stands, or to a stretch</source>
+   <translation>Zeitstrahl: die Arbeit hier oder an einen Zeitblock anheften</translation>
+  </message>
+  <message>
+   <source>timeline: pin the piece a stretch sooner, later</source>
+   <translation>Zeitstrahl: die Arbeit einen Zeitblock früher, später anheften</translation>
+  </message>
+  <message>
+   <source>timeline: not before a stretch, together with another piece</source>
+   <translation>Zeitstrahl: nicht vor einem Zeitblock, zusammen mit einer anderen Arbeit</translation>
+  </message>
+  <message>
+   <source>timeline: take the wishes of the piece back</source>
+   <translation>Zeitstrahl: die Wünsche zur Arbeit zurücknehmen</translation>
+  </message>
+  <message>
+   <source>timeline: finish this vehicle first</source>
+   <translation>Zeitstrahl: dieses Fahrzeug zuerst fertigstellen</translation>
+  </message>
+  <message>
+   <source>drag a piece</source>
+   <translation>eine Arbeit ziehen</translation>
+  </message>
+  <message>
+   <source>timeline: pin it to another stretch</source>
+   <translation>Zeitstrahl: sie an einen anderen Zeitblock anheften</translation>
+  </message>
+  <message>
+   <source>Ctrl + wheel</source>
+   <translation>Ctrl + Mausrad</translation>
+  </message>
+  <message>
+   <source>timeline: zoom</source>
+   <translation>Zeitstrahl: vergrößern</translation>
+  </message>
+  <message>
+   <source>Shift + wheel, drag</source>
+   <translation>Umschalt + Mausrad, ziehen</translation>
+  </message>
+  <message>
+   <source>timeline: move along</source>
+   <translation>Zeitstrahl: entlangfahren</translation>
+  </message>
+  <message>
+   <source>Ins, Shift+Ins, Del, F2</source>
+   <translation>Einfg, Umschalt+Einfg, Entf, F2</translation>
+  </message>
+  <message>
+   <source>build: add a step, a model; remove, rename</source>
+   <translation>Bauplan: Schritt, Modell hinzufügen; entfernen, umbenennen</translation>
+  </message>
+  <message>
+   <source>build: what is chosen up, down, as gates allow</source>
+   <translation>Bauplan: Gewähltes nach oben, unten, soweit Bedingungen es erlauben</translation>
+  </message>
+  <message>
+   <source>build: copy steps, put them into the models chosen</source>
+   <translation>Bauplan: Schritte kopieren, in die gewählten Modelle einsetzen</translation>
+  </message>
+  <message>
+   <source>build: same again, other markings</source>
+   <translation>Bauplan: noch eins, andere Markierungen</translation>
+  </message>
+  <message>
+   <source>Ctrl+F</source>
+   <translation>Ctrl+F</translation>
+  </message>
+  <message>
+   <source>build: show only models with these words</source>
+   <translation>Bauplan: nur Modelle mit diesen Wörtern zeigen</translation>
+  </message>
+  <message>
+   <source>what if: try a change, alone or with the chosen one</source>
+   <translation>Was wäre, wenn: eine Änderung ausprobieren, allein oder mit der gewählten</translation>
+  </message>
+  <message>
+   <source>Ctrl+Enter, Del</source>
+   <translation>Ctrl+Enter, Entf</translation>
+  </message>
+  <message>
+   <source>what if: keep, drop what is chosen</source>
+   <translation>Was wäre, wenn: Gewähltes behalten, verwerfen</translation>
+  </message>
+  <message>
+   <source>wishes: what is chosen counts more, less</source>
+   <translation>Wünsche: Gewähltes zählt mehr, weniger</translation>
+  </message>
+  <message>
+   <source>Enter, Del</source>
+   <translation>Enter, Entf</translation>
+  </message>
+  <message>
+   <source>lists of stock, gear, hours: change, remove what is chosen</source>
+   <translation>Listen von Vorrat, Ausrüstung, Stunden: Gewähltes ändern, entfernen</translation>
+  </message>
+  <message>
+   <source>stock: show only what has these words</source>
+   <translation>Vorrat: nur zeigen, was diese Wörter hat</translation>
+  </message>
+  <message>
+   <source>← → ↑ ↓, Page Up, Page Down</source>
+   <translation>← → ↑ ↓, Bild auf, Bild ab</translation>
+  </message>
+  <message>
+   <source>bench time: to another day, to other weeks</source>
+   <translation>Bastelzeit: zu einem anderen Tag, zu anderen Wochen</translation>
+  </message>
+  <message>
+   <source>what this page is for; every key</source>
+   <translation>wozu diese Seite da ist; alle Tasten</translation>
+  </message>
+  <message>
+   <source>go to a view</source>
+   <translation>zu einer Ansicht gehen</translation>
+  </message>
+  <message>
+   <source>show or hide air and evenings</source>
+   <translation>Luft und Abende zeigen oder verbergen</translation>
+  </message>
+  <message>
+   <source>take the better plan that was found</source>
+   <translation>den besseren Plan nehmen, der gefunden wurde</translation>
+  </message>
+  <message>
+   <source>an hour more at the bench</source>
+   <translation>eine Stunde mehr am Basteltisch</translation>
+  </message>
+  <message>
+   <source>stop for tonight; this evening is lost</source>
+   <translation>Schluss für heute Abend; dieser Abend fällt aus</translation>
+  </message>
+  <message>
+   <source>Ctrl+Backspace</source>
+   <translation>Ctrl+Rücktaste</translation>
+  </message>
+  <message>
+   <source>take back the last, also from the logbook</source>
+   <translation>das Letzte zurücknehmen, auch aus dem Logbuch</translation>
+  </message>
+  <message>
+   <source>undo, redo</source>
+   <translation>rückgängig, wiederholen</translation>
+  </message>
+  <message>
+   <source>the last edits, and back to any of them</source>
+   <translation>die letzten Änderungen, und zurück zu jeder davon</translation>
+  </message>
+  <message>
+   <source>import, export a project file</source>
+   <translation>eine Projektdatei importieren, exportieren</translation>
+  </message>
+  <message>
+   <source>go to the next control</source>
+   <translation>zum nächsten Bedienelement</translation>
+  </message>
+  <message>
+   <source>tick off a place; press a button</source>
+   <translation>eine Stelle abhaken; einen Knopf drücken</translation>
   </message>
   <message>
    <source>&amp;Tonight</source>
