@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from app.command_line.beside import key_fields
 from app.command_line.output import iso
 from app.service import paper, words
-from app.service.beside_text import below_text, check_lines
+from app.service.beside_text import below_text, check_lines, look_when
 from app.service.moves import moved
 from planner.bench import calendar_of
 from planner.evening.braking import braked
@@ -33,9 +33,10 @@ def remarks_of(book: Book, now: int, late: tuple[Missed, ...], zone: ZoneInfo) -
             lines.append(f"{what}, open again {words.moment(one.reopens, zone)}")
         else:
             lines.append(f"{what}; now: {' or '.join(remedy.value for remedy in one.remedies)}")
-    for look in looks(book, now):
-        when = "now" if look.at <= now else words.opening(look.at, now, zone)
-        lines.append(f"look {when}: {words.pass_name(look.key)}: {look.what}")
+    lines += [
+        f"look {look_when(look, now, zone)}: {words.pass_name(look.key)}: {look.what}"
+        for look in looks(book, now)
+    ]
     return lines
 
 

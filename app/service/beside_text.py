@@ -40,8 +40,17 @@ def beside_text(found: Beside, sheet: RunSheet, zone: ZoneInfo) -> str:
 def look_lines(looks: Iterable[Look], now: int, zone: ZoneInfo) -> Iterator[str]:
     """Yield when to look at what, and for what."""
     for look in looks:
-        when = "now" if look.at <= now else words.opening(look.at, now, zone)
+        when = look_when(look, now, zone)
         yield f"{when:<18}{words.pass_name(look.key)} ({_parts(look.places)}): {look.what}"
+
+
+def look_when(look: Look, now: int, zone: ZoneInfo) -> str:
+    """Return when a look is due, to the minute."""
+    if look.at <= now:
+        return "now"
+    if look.at - now < 1440:
+        return words.clock_time(look.at, zone)
+    return words.moment(look.at, zone)
 
 
 def brake_lines(brakes: Iterable[Brake], zone: ZoneInfo) -> Iterator[str]:

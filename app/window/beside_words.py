@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from zoneinfo import ZoneInfo
 
 from app.window import reasons, words
+from app.window.said import said
 from planner.evening.advice import OneFirst
 from planner.evening.beside import Beside, Filling
 from planner.evening.braking import Below
@@ -50,7 +51,7 @@ def look_sentence(look: Look, zone: ZoneInfo, now: int) -> str:
     if look.at <= now:
         return words.tr("Have a look now: {what}").format(what=look_at_words(look))
     return words.tr("Have a look {time}: {what}").format(
-        time=words.opening(look.at, zone, now), what=look_at_words(look)
+        time=words.when(look.at, zone, now), what=look_at_words(look)
     )
 
 
@@ -60,7 +61,7 @@ def look_line(look: Look, zone: ZoneInfo, now: int) -> str:
     if look.at > now:
         form = words.tr("Look {time}: {work}: {sign}")
     return form.format(
-        time=words.opening(look.at, zone, now),
+        time=words.when(look.at, zone, now),
         work=reasons.key_name(look.key),
         sign=sign_words(look.what),
     )
@@ -126,7 +127,7 @@ def one_first_words(first: OneFirst, zone: ZoneInfo, now: int) -> str:
     """Return why one vehicle goes first, and when it is judged."""
     form = words.tr("{why} Spray {model} alone, judge it {time}, then the others.")
     return form.format(
-        why=first.reasons[0].reason,
+        why=said(first.reasons[0].reason),
         model=first.first.model,
         time=words.when(first.judge_at, zone, now),
     )

@@ -183,7 +183,7 @@ class TonightView(QWidget):
         beside = picture.beside
         fillings = {(one.row.airbrush, one.row.start): one for one in beside.fillings}
         for row in sheet.rows:
-            tell(row.start)
+            tell(at)
             if row.start - at >= GAP_SHOWN:
                 pause = words.span(row.start - at)
                 note(
@@ -191,6 +191,7 @@ class TonightView(QWidget):
                     row.start,
                     self.tr("{length} free: nothing is ready sooner").format(length=pause),
                 )
+            tell(row.start)
             if isinstance(row, WorkRow):
                 loggable = running and row.piece == row.pieces
                 before = frozenset(told)
@@ -205,8 +206,9 @@ class TonightView(QWidget):
                 line = partial(SetUpLine, self._colours, row, zone=zone, now=now, more=more)
                 add((row, more, today), line)
             at = max(at, row.end)
-        tell(interval.end)
+        tell(at)
         note(at, max(at + 1, interval.end), _ending(sheet, at, words.clock(interval.end, zone)))
+        tell(interval.end + 1)
         self.rows = rows
         return rows
 

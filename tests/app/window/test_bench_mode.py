@@ -2,21 +2,28 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
+from dataclasses import replace
 
 import pytest
 from bench_steps import AtTheBench
 from PySide6.QtCore import Qt
-from small_book import BRUSH, NOW, at, key, small_book
+from PySide6.QtGui import QFont, QFontMetricsF
+from PySide6.QtWidgets import QLabel, QWidget
+from small_book import BRUSH, CART, NOW, PROJECT, at, key, small_book
 from window_steps import MakeWindow, replan
 
 from app.window.bench_mode.jobs import jobs_of
 from app.window.bench_mode.keys import BINDINGS, Deed
+from app.window.bench_mode.letters import CLOCK, HEADING, LARGE, PLAIN, font_of
 from app.window.bench_mode.view import BenchMode
 from app.window.moved_panel import cause_words
 from app.window.palette import DARK, LIGHT, contrast
+from planner.values.book import Book
 from planner.values.plan import BenchKind
 from planner.values.project import Event
+from planner.values.step import Trait
 
 Key = Qt.Key
 
@@ -166,6 +173,83 @@ def test_the_closing_check_names_wet_parts_and_the_airbrush(bench: Bench) -> Non
     assert any("grey primer" in line for line in told)
     here.choose("grey primer")  # it is clean now
     assert here.bench.evening.memory.cups(NOW) == {}
+
+
+# --- looks, marks, the time to put away -------------------------------------------------------
+
+
+def marked(*traits: Trait, look_in: int | None = None) -> Book:
+    """Return the small book with marks on its primer."""
+    book = small_book()
+    project = book.project(PROJECT)
+    model = project.model(CART)
+    prime, *rest = model.steps
+    model = replace(model, steps=(replace(prime, traits=traits, look_in=look_in), *rest))
+    return replace(book, projects=(replace(project, models=(model,)),))
+
+
+def told_by(widget: QWidget) -> str:
+    """Return all that is written in labels."""
+    return "\n".join(label.text() for label in widget.findChildren(QLabel))
+
+
+def test_a_look_is_shown_with_its_time_and_taken_by_l(qtbot, make_window: MakeWindow) -> None:
+    here = AtTheBench(qtbot, make_window(marked(look_in=20), NOW), NOW)
+    here.press(Key.Key_Space)
+    here.now += 3
+    here.press(Key.Key_S)
+    here.now += 10
+    here.press(Key.Key_Space)
+    assert Deed.SEEN not in here.bench.evening.deeds()
+    assert "Look 20:03: prime, cart: how it has come out" in told_by(here.bench)
+    here.now = NOW + 33
+    here.bench.clock_moved()
+    assert "Look now (L): prime, cart: how it has come out" in told_by(here.bench)
+    here.press(Key.Key_L)
+    here.choose("type what")
+    here.type("a hair on the bed")
+    assert here.project.diary[-1].text == "a hair on the bed"
+    assert "Look now" not in told_by(here.bench)
+    here.press(Key.Key_Backspace)
+    assert "Look now" in told_by(here.bench)
+    here.press(Key.Key_L)
+    here.choose("something is wrong")
+    here.choose("dropped")
+    assert here.bench.asked is not None  # the usual list of repairs
+
+
+def test_marks_are_told_in_tonight_and_at_the_bench(qtbot, make_window: MakeWindow) -> None:
+    book = marked(Trait.SMELLS, Trait.DAYLIGHT, look_in=20)
+    here = AtTheBench(qtbot, make_window(book, NOW), NOW)
+    here.press(Key.Key_Space)
+    for told in (told_by(here.bench), told_by(here.window.tonight)):
+        assert "It smells: air the room" in told
+        assert "It needs daylight." in told
+        assert "Have a look 20 min later: how it has come out" in told
+    assert "Have a look 20:03: prime, cart (tub)" in told_by(here.window.tonight)
+
+
+def test_tonight_says_when_to_put_away_and_the_bench_reminds(bench: Bench) -> None:
+    """Ten minutes before the end at 21:30: common practice."""
+    here = bench()
+    assert "Time to put away: " in told_by(here.window.tonight)
+    here.now = at("2031-03-06 21:19")
+    here.bench.clock_moved()
+    assert "left to put away" not in told_by(here.bench)
+    here.now += 1
+    here.bench.clock_moved()
+    assert "10 min left to put away: the closing check is C" in told_by(here.bench)
+
+
+def test_letters_are_read_from_a_metre_and_a_half() -> None:
+    """A small letter as high as 1/214 of the distance is 16 minutes of arc (ISO 9241-303).
+
+    On a screen of 24 inches (16:9) a window of 720 pixels is 298.9 mm high.
+    """
+    pixel_mm = 298.9 / 720
+    for size in (PLAIN, LARGE, HEADING, CLOCK):
+        x_height = QFontMetricsF(font_of(QFont(), size)).xHeight() * pixel_mm
+        assert x_height >= 1500 * math.tan(math.radians(16 / 60)) - 0.05
 
 
 def test_what_is_dropped_or_disliked_has_its_repairs_by_number(bench: Bench) -> None:

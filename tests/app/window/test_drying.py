@@ -132,6 +132,66 @@ def test_names_of_moments_that_are_no_more_are_forgotten() -> None:
     assert due_of((), {"opens a>b@1~0"}, 10).told == frozenset()
 
 
+# --- looks ------------------------------------------------------------------------------------
+
+
+def looked_after(book: Book, minutes: int = 20) -> Book:
+    """Return a book in which the primer asks for a look."""
+    project = book.project(PROJECT)
+    model = project.model(CART)
+    prime, *rest = model.steps
+    model = replace(model, steps=(replace(prime, look_in=minutes), *rest))
+    return replace(book, projects=(replace(project, models=(model,)),))
+
+
+def test_a_look_is_told_once_when_it_is_due_and_after_a_sleep() -> None:
+    picture = picture_of(looked_after(after(PRIMED)), NOW + 13)
+    (one,) = [one for one in moments(picture) if one.kind is Kind.LOOK]
+    assert (one.film, one.at, one.places) == (key("prime"), NOW + 33, ("tub/bed", "tub/sides"))
+    assert one not in due(picture, (), NOW + 32).fresh
+    found = due(picture, (), NOW + 33)
+    assert one in found.fresh
+    assert "Have a look: prime, cart (tub): how it has come out." in told(found, ZONE, NOW + 33)
+    assert one not in due(picture, found.told, NOW + 34).fresh
+    woken = due(picture, (), NOW + 600)
+    assert one in woken.meanwhile
+    assert one not in due(picture, woken.told, NOW + 601).meanwhile
+
+
+def test_the_desktop_tells_a_look_once_even_after_a_restart(qtbot, make_window, tmp_path) -> None:
+    window = make_window(looked_after(after(PRIMED)), NOW + 13)
+    settings = QSettings(str(tmp_path / "looks.ini"), QSettings.Format.IniFormat)
+    heard: list[str] = []
+
+    def look(minute: int) -> None:
+        window.session.set_clock(lambda: minute)
+        notifier = Notifier(window.session, settings)  # a new one each time, as after a restart
+        notifier.desktop = notifier.sound = False
+        notifier.said.connect(heard.append)
+        notifier.look()
+        notifier.stop()
+        notifier.deleteLater()
+
+    for minute in (NOW + 13, NOW + 33, NOW + 34, NOW + 40):
+        look(minute)
+    assert [line for line in heard if line.startswith("Have a look")] == heard
+    assert len(heard) == 1
+
+
+def test_a_look_is_taken_in_drying_now(qtbot, make_window) -> None:
+    window = make_window(looked_after(after(PRIMED)), NOW + 40)
+    window.show_page("drying")
+    view = window.view("drying")
+    rows = [view.model.moment_at(view.model.index(at, 0)) for at in range(view.model.rowCount())]
+    line = next(at for at, row in enumerate(rows) if row.kind is Kind.LOOK)
+    assert str(view.model.data(view.model.index(line, WHEN))).startswith("due since 20:03")
+    view.table.selectRow(line)
+    assert (view.seen.isEnabled(), view.tacky.isEnabled()) == (True, False)
+    replan(qtbot, window, view.seen.click)
+    assert [line.step for line in window.session.book.project(PROJECT).diary] == ["prime"]
+    assert Kind.LOOK not in [one.kind for one in moments(window.session.picture)]
+
+
 @pytest.mark.parametrize(("length", "before"), [(60, 10), (180, 10), (1440, 120), (10_080, 1440)])
 def test_longer_windows_are_told_sooner(length: int, before: int) -> None:
     one = Moment(Kind.CLOSES, key("wash"), key("wipe"), (), "", at=length, since=0)
