@@ -1,7 +1,7 @@
 """A film through its drying states in changing air."""
 
 from planner.cure.family_times import StateFigure, Status
-from planner.cure.film import Cure, Film
+from planner.cure.film import Cure, Film, Wait
 from planner.cure.kinetics import Band
 from planner.cure.observed import observed_film
 from planner.cure.path import PathPoint, StateTimes, film_path, state_times
@@ -16,6 +16,7 @@ __all__ = [
     "StateFigure",
     "StateTimes",
     "Status",
+    "Wait",
     "film_path",
     "observed_film",
     "reference_minutes",

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
+from typing import NamedTuple
 from zoneinfo import ZoneInfo
 
 from planner.air import AirCourse, air_course, readings_of
@@ -12,7 +14,7 @@ from planner.cure.kinetics import STAGES, Band
 from planner.cure.reference import LABEL_SPREAD, SPREAD, reference_minutes, thickness_exponent
 from planner.values.coating import Clock, Coating, Family, Mark, State
 from planner.values.refusal import number_in
-from planner.values.room import Room
+from planner.values.room import Location, Reading, Room
 
 _Need = tuple[tuple[Course, int], ...]
 
@@ -45,7 +47,22 @@ class Film:
     slowness: float = 1.0
 
     def __post_init__(self) -> None:
-        number_in(self.thickness_um, 0.1, 1e5, "thickness_um", "µm")
+        if not 0.1 <= self.thickness_um <= 1e5:
+            number_in(self.thickness_um, 0.1, 1e5, "thickness_um", "µm")
+
+
+class Wait(NamedTuple):
+    """What a mark asks of a film, whenever that was laid: minutes of the clock, or of drying."""
+
+    minutes: int
+    need: _Need = ()
+
+    def after(self, start: int, *, up: bool) -> int | None:
+        """Return the whole minute by which it is over, counted from ``start``; None is never.
+
+        It is rounded up for what opens and down for what closes (definition 1).
+        """
+        return _reach(self.need, start + self.minutes, up=up)
 
 
 class Cure:
@@ -76,7 +93,7 @@ class Cure:
         found = self._air.get(location)
         if found is None:
             place = self.room.location(location)
-            found = air_course(place, readings_of(self.room, place), self.zone)
+            found = _air_course(place, tuple(readings_of(self.room, place)), self.zone)
             self._air[location] = found
         return found
 
@@ -96,12 +113,7 @@ class Cure:
 
     def opens_at(self, film: Film, mark: Mark, band: Band = Band.LATE) -> int | None:
         """Return the first minute at or after ``mark``; None is never (definition 4)."""
-        if mark.state is not None:
-            return self.ready_at(film, mark.state, band)
-        assert mark.minutes is not None
-        if mark.clock is Clock.ELAPSED:
-            return film.laid + mark.minutes
-        return _reach(self._minutes_need(film, mark.minutes, band), film.laid, up=True)
+        return self.wait(film, mark, band).after(film.laid, up=True)
 
     def closes_at(self, film: Film, mark: Mark, start: int, band: Band = Band.EARLY) -> int | None:
         """Return the minute at which ``mark`` closes; None is never.
@@ -109,12 +121,16 @@ class Cure:
         It counts from ``start``, the start of the pass that laid the film,
         and rounds down (definitions 1 and 4).
         """
+        return self.wait(film, mark, band).after(start, up=False)
+
+    def wait(self, film: Film, mark: Mark, band: Band) -> Wait:
+        """Return what ``mark`` asks of such a film, whenever it is laid."""
         if mark.state is not None:
-            return _reach(self._state_need(film, mark.state, band), start, up=False)
+            return Wait(0, self._state_need(film, mark.state, band))
         assert mark.minutes is not None
         if mark.clock is Clock.ELAPSED:
-            return start + mark.minutes
-        return _reach(self._minutes_need(film, mark.minutes, band), start, up=False)
+            return Wait(mark.minutes)
+        return Wait(0, self._minutes_need(film, mark.minutes, band))
 
     def age(self, film: Film, minute: int, band: Band = Band.NOMINAL) -> float:
         """Return how far a film has come by ``minute`` [equivalent min at 23 °C, 50 % RH].
@@ -188,6 +204,12 @@ class Cure:
     def _water_minutes(self, film: Film) -> float:
         """Return the part of a waterborne film's age that evaporation takes [min]."""
         return self.target(film, State.TACK_FREE)
+
+
+@lru_cache(maxsize=32)
+def _air_course(place: Location, readings: tuple[Reading, ...], zone: ZoneInfo) -> AirCourse:
+    """Return the course of one air; kept, for an edit seldom changes it."""
+    return air_course(place, readings, zone)
 
 
 def _reach(need: _Need, start: int, *, up: bool) -> int | None:

@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.bench import Stretch
-from planner.passes import WHOLE_UNIT
 from planner.schedule.problem import Activity
-from planner.schedule.state import FOREVER, Cup, Table
+from planner.schedule.state import EMPTY, FOREVER, Cup, Table
 from planner.values.gear import Airbrush
 from planner.values.plan import BenchKind
 from planner.values.step import Bound, Tool
@@ -16,7 +15,7 @@ DRY_RUNS = 12  # openings and closings settle in two or three rounds
 STRETCHES_TRIED = 120  # what does not fit in so many evenings will not fit at all
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)  # not frozen: that would cost as much as finding it
 class Fit:
     """The next possible place of (a piece of) a pass.
 
@@ -83,12 +82,14 @@ def fit_in(table: Table, index: int, stretch: Stretch, time: int) -> Fit | None:
         return None
     begin = max(time, stretch.interval.start)
     if activity.one.step.tool is Tool.AIRBRUSH:
-        fits = [
-            fit
-            for airbrush in table.problem.book.gear.airbrushes
-            if (fit := _spray(table, activity, stretch, begin, airbrush)) is not None
-        ]
-        return min(fits, key=lambda fit: (fit.start, fit.setup_minutes), default=None)
+        best = None
+        for airbrush in table.problem.book.gear.airbrushes:
+            fit = _spray(table, activity, stretch, begin, airbrush)
+            if fit is not None and (
+                best is None or (fit.start, fit.setup_minutes) < (best.start, best.setup_minutes)
+            ):
+                best = fit
+        return best
     return _by_hand(table, activity, stretch, begin)
 
 
@@ -100,20 +101,24 @@ def _settle(
     Hands are free from ``time`` on; between preparation and start lie
     ``lead`` minutes of set-up.
     """
-    if activity.index in table.left:
+    index, choosing = activity.index, activity.choosing
+    if index in table.left:
         return time + lead, 0
-    fingers, floor = table.fingers_from(activity.index), table.floor(activity.index)
-    if activity.one.step.stage in WHOLE_UNIT:
+    floor = table.floor(index)
+    fingers = table.fingers_from(index) if activity.fingers else 0
+    if activity.whole:
         fingers = max(fingers, floor)  # its own films must bear fingers, too
     start = max(time + lead, fingers, floor)
     if activity.leaving:
-        start = max(start, table.stays_until(activity.index))
+        start = max(start, table.stays_until(index))
     if start >= FOREVER:
         return None
+    if not choosing and activity.allowed is None:
+        return start, 0
     prepare = 0
     for _ in range(DRY_RUNS):
         before = start
-        for number in activity.choosing:
+        for number in choosing:
             found = _through(table, number, start, minutes, lead, time)
             if found is None:
                 return None
@@ -160,26 +165,16 @@ def _by_hand(table: Table, activity: Activity, stretch: Stretch, begin: int) -> 
     """Fit work without an airbrush; a loaded cup is cleaned first where it must be."""
     loaded = _loaded(table)
     for cleans in (False, True) if loaded else (False,):
-        opens = begin + (_cleaning(table, loaded) if cleans else 0)
-        found = _handwork(table, activity, stretch, opens)
+        found = _handwork(
+            table, activity, stretch, begin + _cleaning(table, loaded) if cleans else begin
+        )
         if found is None:
             continue
         start, end, prepare, last = found
-        if not cleans and not all(_keeps(table, name, stretch, end) for name in loaded):
+        if loaded and not cleans and not _all_keep(table, loaded, loaded, stretch, end):
             continue
-        return Fit(
-            index=activity.index,
-            stretch=stretch,
-            hands=begin if cleans else start - prepare,
-            start=start,
-            end=end,
-            prepare=prepare,
-            airbrush="",
-            setup=None,
-            setup_minutes=0,
-            cleans=cleans,
-            last=last,
-        )
+        hands = begin if cleans else start - prepare
+        return Fit(activity.index, stretch, hands, start, end, prepare, "", None, 0, cleans, last)
     return None
 
 
@@ -217,13 +212,14 @@ def _spray(
     table: Table, activity: Activity, stretch: Stretch, begin: int, airbrush: Airbrush
 ) -> Fit | None:
     """Fit a sprayed coat with one airbrush, its set-up before and its cleaning after."""
-    others = [name for name in _loaded(table) if name != airbrush.name]
-    cup = table.cups.get(airbrush.name, Cup())
+    loaded = _loaded(table)
+    others = [name for name in loaded if name != airbrush.name]
+    cup = table.cups.get(airbrush.name, EMPTY)
+    after = airbrush.clean_minutes + _cleaning(table, others)
     for cleans in _ways(table, airbrush, cup, activity.one.load):
         opens = begin + (airbrush.clean_minutes if cleans else 0)
-        held = Cup() if cleans else cup
+        held = EMPTY if cleans else cup
         kind, minutes = setup_for(table, airbrush, held, activity.one.load)
-        after = airbrush.clean_minutes + _cleaning(table, others)
         found = _clear_start(table, activity, stretch, opens, minutes, after)
         if found is None:
             continue
@@ -234,22 +230,13 @@ def _spray(
             end + after > stretch.interval.end
             or (activity.life is not None and end - mixed > activity.life)
             or (held.coating and start - minutes - held.used > airbrush.idle_limit_minutes)
-            or not all(_keeps(table, name, stretch, end) for name in others)
+            or (others and not _all_keep(table, others, loaded, stretch, end))
         ):
             continue
         hands = begin if cleans else start - minutes - prepare
+        name = airbrush.name
         return Fit(
-            index=activity.index,
-            stretch=stretch,
-            hands=hands,
-            start=start,
-            end=end,
-            prepare=prepare,
-            airbrush=airbrush.name,
-            setup=kind,
-            setup_minutes=minutes,
-            cleans=cleans,
-            last=True,
+            activity.index, stretch, hands, start, end, prepare, name, kind, minutes, cleans, True
         )
     return None
 
@@ -326,18 +313,22 @@ def _loaded(table: Table) -> list[str]:
 
 
 def _cleaning(table: Table, names: list[str]) -> int:
-    return sum(table.problem.airbrushes[name].clean_minutes for name in names)
+    return sum([table.problem.airbrushes[name].clean_minutes for name in names]) if names else 0
 
 
-def _keeps(table: Table, name: str, stretch: Stretch, end: int) -> bool:
-    """Tell whether a loaded cup can stand until ``end`` and be cleaned afterwards.
+def _all_keep(
+    table: Table, names: list[str], loaded: list[str], stretch: Stretch, end: int
+) -> bool:
+    """Tell whether these loaded cups can stand until ``end`` and be cleaned afterwards.
 
-    With several loaded cups each is taken to be cleaned last.
+    Of all that are loaded each is taken to be cleaned last.
     """
-    cleaned = end + _cleaning(table, _loaded(table))
-    idle = cleaned - table.problem.airbrushes[name].clean_minutes - table.cups[name].used
-    return (
-        idle <= table.problem.airbrushes[name].idle_limit_minutes
-        and cleaned <= stretch.interval.end
-        and not table.problem.calendar.quiet(end, cleaned)
+    cleaned = end + _cleaning(table, loaded)
+    if cleaned > stretch.interval.end or table.problem.calendar.quiet(end, cleaned):
+        return False
+    airbrushes = table.problem.airbrushes
+    return all(
+        cleaned - airbrushes[name].clean_minutes - table.cups[name].used
+        <= airbrushes[name].idle_limit_minutes
+        for name in names
     )

@@ -7,17 +7,19 @@ from dataclasses import dataclass, replace
 from datetime import timedelta
 from functools import cached_property, lru_cache
 from graphlib import TopologicalSorter
+from typing import NamedTuple
 
 from planner.bench import BenchCalendar, calendar_of
 from planner.graph.gates import PassGate, gates_of
-from planner.passes import Pass, Unit, expand
+from planner.passes import WHOLE_UNIT, Pass, Unit, expand
 from planner.schedule.blocked import blocked
+from planner.schedule.together import Groups
 from planner.values.book import Book
-from planner.values.coating import Coating, Mark
+from planner.values.coating import Coating, Window
 from planner.values.model import Model
 from planner.values.moment import Interval, minute_of
 from planner.values.plan import PassKey
-from planner.values.project import Logged, Observed, Project
+from planner.values.project import Project
 from planner.values.step import Tool, Trait
 
 LAST_MINUTE = 230 * 366 * 1440  # beyond the last year that values allow
@@ -34,7 +36,8 @@ class Activity:
     stands) of the units that its films keep on a drying place, ``held``
     the numbers of all units that it handles.  ``opening`` are those of its
     gates that open once and for ever, ``choosing`` the others, ``closing``
-    those that close for good.  ``leaving`` are gates of other passes on
+    those that close for good; ``whole`` says that it handles whole units as
+    it works on them (turn, join).  ``leaving`` are gates of other passes on
     films that dry elsewhere, and that it would carry off (definition 10).
     ``loud`` keeps it out of quiet hours, ``light`` in daylight (definition
     14); ``together`` are those that must begin in the same stretch.
@@ -56,6 +59,7 @@ class Activity:
     choosing: tuple[int, ...]
     closing: tuple[int, ...]
     leaving: tuple[int, ...]
+    whole: bool
     loud: bool
     light: bool
     together: tuple[int, ...]
@@ -80,18 +84,11 @@ class Frame:
         self.gates: list[PassGate] = []
         self.activities: list[Activity] = []
         self.index: dict[PassKey, int] = {}
-        self.logged: dict[PassKey, Logged] = {}
-        self.observed: dict[PassKey, list[Observed]] = defaultdict(list)
         self.coatings = self._coatings()
+        self.lives = {name: book.life_of(name) for name in self.coatings}
         self.units: dict[tuple[str, Unit], int] = {}
         for number, project in enumerate(book.projects):
             if project.active:
-                for entry in project.log:
-                    key = PassKey(project.name, entry.model, entry.step, entry.coat)
-                    self.logged[key] = entry
-                for look in project.observed:
-                    key = PassKey(project.name, look.model, look.step, look.coat)
-                    self.observed[key].append(look)
                 first = len(self.activities)
                 for model in project.models:
                     self._compile(number, project, model)
@@ -148,6 +145,7 @@ class Frame:
                     opening=tuple(n for n in felt if _opens_once(self.gates[n])),
                     choosing=tuple(n for n in felt if not _opens_once(self.gates[n])),
                     closing=tuple(n for n in numbers if self.gates[n].windows[-1].closes),
+                    whole=one.step.stage in WHOLE_UNIT,
                     loud=one.step.tool is Tool.AIRBRUSH or Trait.NOISY in one.step.traits,
                     light=one.step.tool is Tool.CAN or Trait.DAYLIGHT in one.step.traits,
                     together=(),
@@ -172,11 +170,11 @@ class Frame:
         last = tuple(index for index in pilots if index not in ended)
         for one in own:
             waits = last if (project.log or not one.before) and one.index not in pilots else ()
-            self.activities[one.index] = replace(
-                one,
-                together=tuple(i for i in groups.of(one.index) if i != one.index),
-                before=(*one.before, *waits),
-            )
+            together = tuple(i for i in groups.of(one.index) if i != one.index)
+            if together or waits:
+                self.activities[one.index] = replace(
+                    one, together=together, before=(*one.before, *waits)
+                )
 
     def _location(self, one: Pass) -> str:
         return self.book.room.location(one.step.dries_in).name
@@ -215,7 +213,7 @@ class Frame:
         return tuple((self._unit(project, unit), unit.stands) for unit in units)
 
     def _life(self, one: Pass) -> int | None:
-        lives = (self.book.life_of(name) for _, name in one.films)
+        lives = [self.lives[name] for _, name in one.films]
         return min((life for life in lives if life is not None), default=None)
 
     def _allowed(self, project: Project, one: Pass) -> tuple[Interval, ...] | None:
@@ -244,65 +242,94 @@ class Frame:
         return allowed
 
     @cached_property
+    def asks(self) -> list[tuple[int, str]]:
+        """Of each activity, the least minutes from its start to free hands, and its load or "".
+
+        It may be begun with its shortest piece; cleaning follows what is sprayed.
+        """
+        cleaning = min((one.clean_minutes for one in self.book.gear.airbrushes), default=0)
+        return [
+            (
+                min(one.minutes, one.step.split_least or one.minutes) + bool(one.load) * cleaning,
+                one.load,
+            )
+            for one in (activity.one for activity in self.activities)
+        ]
+
+    @cached_property
+    def loads(self) -> frozenset[str]:
+        """Every load that some activity asks, "" included where one asks none."""
+        return frozenset(load for _, load in self.asks)
+
+    @cached_property
+    def longest_preparation(self) -> int:
+        """The most minutes that any window of a gate asks for preparation."""
+        return max(
+            (window.preparation_minutes for gate in self.gates for window in gate.windows),
+            default=0,
+        )
+
+    @cached_property
     def backwards(self) -> tuple[int, ...]:
         """The activities, each after all that wait for it."""
         order = TopologicalSorter({one.index: one.before for one in self.activities})
         return tuple(reversed(tuple(order.static_order())))
 
     @cached_property
-    def lags(self) -> list[Lag]:
-        """Of each gate, what its first opening waits for."""
-        return [self._lag(number) for number in range(len(self.gates))]
+    def kinds(self) -> tuple[tuple[GateKind, ...], list[int]]:
+        """The few different things that gates wait for, and of each gate the number of its own."""
+        numbers: dict[GateKind, int] = {}
+        own = [numbers.setdefault(self._kind(i), len(numbers)) for i in range(len(self.gates))]
+        return tuple(numbers), own
 
-    def _lag(self, number: int) -> Lag:
+    def _kind(self, number: int) -> GateKind:
         gate = self.gates[number]
-        opens = gate.windows[0].opens
-        if opens is None or not gate.place:
-            return Lag(minutes=(opens.minutes or 0) if opens else 0)
+        if not gate.place:
+            return GateKind(gate.windows)
         earlier = self.activities[self.ends[number][0]]
-        coating = dict(earlier.one.films)[gate.place]
-        return Lag(0, coating, earlier.location, opens, gate.pooled)
+        coating = next(name for place, name in earlier.one.films if place == gate.place)
+        return GateKind(gate.windows, coating, earlier.location, gate.pooled)
+
+    @cached_property
+    def waits(self) -> list[list[tuple[int, int | None]]]:
+        """Of each activity, pairs of one that waits for it and the kind of gate between.
+
+        The kind is None where it waits for no more than its end.
+        """
+        waits: list[dict[tuple[int, int | None], None]] = [
+            dict.fromkeys((after, None) for after in self.after[i])
+            for i in range(len(self.activities))
+        ]
+        for (before, after), kind in zip(self.ends, self.kinds[1], strict=True):
+            waits[before][after, kind] = None
+        return [list(some) for some in waits]
 
 
-class Groups:
-    """Activities bound together, each in one group at most."""
+class GateKind(NamedTuple):
+    """What a gate waits for, whatever passes it lies between.
 
-    def __init__(self) -> None:
-        self._of: dict[int, list[int]] = {}
-
-    def bind(self, indices: list[int]) -> None:
-        """Put all of these, and what they are bound to, into one group."""
-        joined = sorted({other for index in indices for other in self.of(index)})
-        for index in joined:
-            self._of[index] = joined
-
-    def of(self, index: int) -> list[int]:
-        """Return the group of an activity, itself included."""
-        return self._of.get(index, [index])
-
-
-@dataclass(frozen=True)
-class Lag:
-    """Minutes, or the film of a coating at a location that must come to ``opens``.
-
-    The film counts ``pooled`` times its thickness.
+    ``coating`` is that of the film it watches, "" where it watches time
+    alone; the film dries at ``location`` and counts ``pooled`` times its
+    thickness.
     """
 
-    minutes: int
+    windows: tuple[Window, ...]
     coating: str = ""
     location: str = ""
-    opens: Mark | None = None
     pooled: float = 1.0
 
 
 def frame_of(book: Book) -> Frame:
-    """Return the frame of a book; that of a book in other air is the same one."""
-    return _framed(_AllButAir(book))
+    """Return the frame of a book.
+
+    That of a book in other air, or with more in its logbook, is the same one.
+    """
+    return _framed(_Work(book))
 
 
 @dataclass(frozen=True, eq=False)
-class _AllButAir:
-    """A book that equals another with the very same work in other air.
+class _Work:
+    """A book that equals another with the very same work in other air, or further on.
 
     It keeps the book alive, so that an identity is never given out twice.
     """
@@ -312,20 +339,27 @@ class _AllButAir:
     @cached_property
     def _key(self) -> tuple[object, ...]:
         book = self.book
-        kept = (book.projects, book.coatings, book.mixes, book.bench_time, book.gear)
+        kept = (book.coatings, book.mixes, book.bench_time, book.gear)
         rooms = ((one.name, one.drying_places) for one in book.room.locations)
-        return (*map(id, kept), *rooms)
+        return (*map(id, kept), *rooms, *map(_work_of, book.projects))
 
     def __eq__(self, other: object) -> bool:
-        return isinstance(other, _AllButAir) and self._key == other._key
+        return isinstance(other, _Work) and self._key == other._key
 
     def __hash__(self) -> int:
         return hash(self._key)
 
 
 @lru_cache(maxsize=16)
-def _framed(apart: _AllButAir) -> Frame:
-    return Frame(apart.book)
+def _framed(work: _Work) -> Frame:
+    return Frame(work.book)
+
+
+def _work_of(project: Project) -> tuple[object, ...]:
+    """Return all of a project that its activities follow from."""
+    begun = bool(project.pilot and project.log)
+    named = (project.name, project.active, project.begins, project.pilot, begun)
+    return (*named, id(project.models), id(project.pins))
 
 
 def _opens_once(gate: PassGate) -> bool:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from planner.schedule.problem import Problem
 from planner.schedule.reasons import reasons_of
 from planner.schedule.state import FOREVER, Table
@@ -75,7 +73,8 @@ def plan_of(problem: Problem, table: Table, unplaced: list[Unplaced], cost: Cost
     """Return the plan that a table of this ``cost`` holds, a reason on every placement."""
     reasons = reasons_of(problem, table)
     placements: list[Placement] = [
-        replace(placed, reason=reasons[placed.key]) for placed in table.placements
+        Placement(one.key, one.pieces, one.airbrush, reasons[one.key], one.logged, one.location)
+        for one in table.placements
     ]
     placements.sort(key=_by_time)
     return Plan(

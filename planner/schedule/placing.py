@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from planner.schedule.fit import Fit
-from planner.schedule.state import Cup, Table
+from planner.schedule.state import EMPTY, Cup, Table
 from planner.values.moment import Interval
 from planner.values.plan import BenchKind, BenchWork, Placement
 
@@ -18,7 +18,7 @@ def put_away(table: Table) -> None:
 def _clean(table: Table, name: str, start: int) -> None:
     end = start + table.problem.airbrushes[name].clean_minutes
     table.bench.append(BenchWork(BenchKind.CLEAN, Interval(start, end), name))
-    table.cups[name] = Cup()
+    table.cups[name] = EMPTY
     table.time = end
 
 
@@ -38,17 +38,16 @@ def place(table: Table, fit: Fit) -> None:
         interval = Interval(fit.start - fit.setup_minutes, fit.start)
         table.bench.append(BenchWork(fit.setup, interval, fit.airbrush, activity.one.load, key))
     if fit.airbrush:
-        cup = table.cups.setdefault(fit.airbrush, Cup())
-        if fit.setup is not None:
-            cup.coating, cup.mixed = activity.one.load, fit.start - fit.setup_minutes
-        cup.used = fit.end
-    pieces = table.pieces.setdefault(fit.index, [])
-    pieces.append(Interval(fit.start, fit.end))
+        held = table.cups.get(fit.airbrush, EMPTY)
+        mixed = held.mixed if fit.setup is None else fit.start - fit.setup_minutes
+        table.cups[fit.airbrush] = Cup(activity.one.load, mixed, fit.end)
+    pieces = (*table.pieces.get(fit.index, ()), Interval(fit.start, fit.end))
+    table.pieces[fit.index] = pieces
     table.time = fit.end
     if not fit.last:
         left = table.left.get(fit.index, activity.one.minutes)
         table.left[fit.index] = left - (fit.end - fit.start)
         return
     table.left.pop(fit.index, None)
-    table.placements.append(Placement(key, tuple(pieces), fit.airbrush))
+    table.placements.append(Placement(key, pieces, fit.airbrush))
     table.lay(fit.index, pieces[0].start, fit.end)

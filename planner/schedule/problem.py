@@ -4,18 +4,34 @@ from __future__ import annotations
 
 from collections import defaultdict
 from functools import cached_property
+from typing import NamedTuple
 
 from planner.bench import BenchCalendar
-from planner.cure import Band, Cure, Film
-from planner.schedule.frame import Activity, Lag, frame_of
+from planner.cure import Band, Cure, Film, Wait
+from planner.schedule.frame import Activity, GateKind, frame_of
 from planner.values.book import Book
-from planner.values.coating import State
+from planner.values.coating import Mark, State, Window
 from planner.values.gear import Airbrush
+from planner.values.plan import PassKey
+from planner.values.project import Logged, Observed, Project
 from planner.values.room import Location
 
 __all__ = ["Activity", "Problem"]
 
 NEVER_TAIL = 10**7
+
+
+class Timed(NamedTuple):
+    """A window by what it waits for: the late opening and the early closing, then both nominal.
+
+    None is no wait at all, and no closing.
+    """
+
+    window: Window
+    opens: Wait | None
+    closes: Wait | None
+    nominal_opens: Wait | None
+    nominal_closes: Wait | None
 
 
 class Problem:
@@ -30,12 +46,26 @@ class Problem:
         self.gates = self.frame.gates
         self.activities = self.frame.activities
         self.index = self.frame.index
-        self.logged = self.frame.logged
+        self.logged: dict[PassKey, Logged] = {}
+        self.observed: dict[PassKey, list[Observed]] = defaultdict(list)
         self.coatings = self.frame.coatings
         self.ends = self.frame.ends
         self.after = self.frame.after
         self.closing_from = self.frame.closing_from
         self.gates_from = self.frame.gates_from
+        self._timed: dict[tuple[int, float, float], tuple[Timed, ...]] = {}
+        for project in book.projects:
+            if project.active:
+                self._read(project)
+
+    def _read(self, project: Project) -> None:
+        """Take what a project's logbook says of its passes."""
+        for entry in project.log:
+            key = PassKey(project.name, entry.model, entry.step, entry.coat)
+            self.logged[key] = entry
+        for look in project.observed:
+            key = PassKey(project.name, look.model, look.step, look.coat)
+            self.observed[key].append(look)
 
     @cached_property
     def airbrushes(self) -> dict[str, Airbrush]:
@@ -53,23 +83,58 @@ class Problem:
 
         Lags are those of films laid at ``now``; an estimate for ranking only.
         """
-        known = {lag: self._minutes(lag) for lag in set(self.frame.lags)}
-        lags: dict[tuple[int, int], int] = defaultdict(int)
-        for edge, lag in zip(self.ends, self.frame.lags, strict=True):
-            lags[edge] = max(lags[edge], known[lag])
+        minutes = [self._minutes(kind) for kind in self.frame.kinds[0]]
         tails = [0] * len(self.activities)
         for node in self.frame.backwards:
-            rest = max((tails[after] + lags[node, after] for after in self.after[node]), default=0)
+            rest = 0
+            for after, kind in self.frame.waits[node]:
+                rest = max(rest, tails[after] + (0 if kind is None else minutes[kind]))
             tails[node] = min(NEVER_TAIL, self.activities[node].one.minutes + rest)
         return tails
 
-    def _minutes(self, lag: Lag) -> int:
-        if lag.opens is None:
-            return lag.minutes
-        coating = self.coatings[lag.coating]
-        film = Film(coating, coating.dry_film_um * lag.pooled, lag.location, self.now)
-        opens = self.cure.opens_at(film, lag.opens, Band.LATE)
-        return NEVER_TAIL if opens is None else opens - self.now
+    def _minutes(self, kind: GateKind) -> int:
+        """Return how long the first opening of such a gate keeps waiting, from ``now`` [min]."""
+        opens = kind.windows[0].opens
+        if opens is None:
+            return 0
+        if not kind.coating:
+            return opens.minutes or 0
+        film = self._film(kind, self.coatings[kind.coating].dry_film_um)
+        at = self.cure.opens_at(film, opens, Band.LATE)
+        return NEVER_TAIL if at is None else at - self.now
+
+    def _film(self, kind: GateKind, thickness_um: float, slowness: float = 1.0) -> Film:
+        coating = self.coatings[kind.coating]
+        return Film(coating, thickness_um * kind.pooled, kind.location, self.now, slowness)
+
+    def timed(
+        self, gate: int, thickness_um: float = 0.0, slowness: float = 1.0
+    ) -> tuple[Timed, ...]:
+        """Return the windows of a gate, by what they wait for.
+
+        The film that it watches, if any, is ``thickness_um`` thick and dries
+        ``slowness`` times as long as its coating says.
+        """
+        number = self.frame.kinds[1][gate]
+        known = self._timed.get((number, thickness_um, slowness))
+        if known is None:
+            kind = self.frame.kinds[0][number]
+            film = self._film(kind, thickness_um, slowness) if kind.coating else None
+            known = tuple(self._timed_window(one, film) for one in kind.windows)
+            self._timed[number, thickness_um, slowness] = known
+        return known
+
+    def _timed_window(self, window: Window, film: Film | None) -> Timed:
+        def wait(mark: Mark | None, band: Band) -> Wait | None:
+            if mark is None:
+                return None
+            return self.cure.wait(film, mark, band) if film else Wait(mark.minutes or 0)
+
+        opens, closes = window.opens, window.closes
+        late, early = wait(opens, Band.LATE), wait(closes, Band.EARLY)
+        if closes is None:
+            return Timed(window, late, early, late, early)
+        return Timed(window, late, early, wait(opens, Band.NOMINAL), wait(closes, Band.NOMINAL))
 
     def film_of(self, gate: int, laid: int) -> Film:
         """Return the film that a gate watches, laid by the minute ``laid``, melted into none."""

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections import defaultdict
+from operator import itemgetter
+from typing import NamedTuple
 
 from planner.bench import Stretch
 from planner.schedule.problem import Problem
@@ -55,15 +57,25 @@ def reasons_of(problem: Problem, table: Table) -> dict[PassKey, Reason]:
     }
 
 
-def _binding(placed: Placement, bounds: list[Reason]) -> Reason:
-    known = [bound for bound in bounds if bound.until is not None and bound.until <= placed.start]
-    if not known:
-        return Reason(Cause.AT_ONCE)
+class _Bound(NamedTuple):
+    """Something that let go at ``until``; it becomes words only if it is the binding one."""
+
+    until: int
+    cause: Cause
+    about: object = ""
+    detail: str = ""
+
+
+def _binding(placed: Placement, bounds: list[_Bound]) -> Reason:
+    start = placed.start
     # Of equal bounds the first named wins: drying explains more than busy hands.
-    return max(known, key=lambda bound: bound.until or 0)
+    latest = max((bound for bound in bounds if bound[0] <= start), key=itemgetter(0), default=None)
+    if latest is None:
+        return Reason(Cause.AT_ONCE)
+    return Reason(latest.cause, latest.until, str(latest.about), latest.detail)
 
 
-def _bounds(read: _Read, placed: Placement) -> list[Reason]:
+def _bounds(read: _Read, placed: Placement) -> list[_Bound]:
     problem = read.problem
     index = problem.index[placed.key]
     begin = read.lead_in(placed)
@@ -77,12 +89,12 @@ def _bounds(read: _Read, placed: Placement) -> list[Reason]:
     stretch = problem.calendar.stretch_at(begin)
     if stretch is not None:
         bounds += _before(read, placed, begin, stretch)
-        bounds.append(Reason(Cause.BENCH_TIME, stretch.interval.start + lead))
-    bounds.append(Reason(Cause.AT_ONCE, problem.now + lead))
+        bounds.append(_Bound(stretch.interval.start + lead, Cause.BENCH_TIME))
+    bounds.append(_Bound(problem.now + lead, Cause.AT_ONCE))
     return bounds
 
 
-def _gates(problem: Problem, table: Table, index: int) -> list[Reason]:
+def _gates(problem: Problem, table: Table, index: int) -> list[_Bound]:
     start = table.start[index]
     found = []
     for number in problem.activities[index].gates:
@@ -95,34 +107,34 @@ def _gates(problem: Problem, table: Table, index: int) -> list[Reason]:
                 cause = Cause.DRYING if gate.place else Cause.WINDOW
                 if mark is None:
                     cause = Cause.ORDER
-                found.append(Reason(cause, opens, str(gate.before), state))
+                found.append(_Bound(opens, cause, gate.before, state))
                 break
     fingers = table.fingers_from(index)
     if fingers and fingers <= start:
-        found.append(Reason(Cause.DRYING, fingers, detail="dry-to-handle"))
+        found.append(_Bound(fingers, Cause.DRYING, detail="dry-to-handle"))
     last = max(problem.activities[index].before, key=table.end.__getitem__, default=None)
     if last is not None:
         key = problem.activities[last].one.key
-        found.append(Reason(Cause.ORDER, table.end[last], str(key)))
+        found.append(_Bound(table.end[last], Cause.ORDER, key))
     return found
 
 
-def _pin(problem: Problem, index: int, placed: Placement) -> list[Reason]:
+def _pin(problem: Problem, index: int, placed: Placement) -> list[_Bound]:
     allowed = problem.activities[index].allowed or ()
     return [
-        Reason(Cause.PIN, interval.start)
+        _Bound(interval.start, Cause.PIN)
         for interval in allowed
         if interval.start <= placed.start < interval.end
     ]
 
 
-def _places(read: _Read, index: int, placed: Placement) -> list[Reason]:
+def _places(read: _Read, index: int, placed: Placement) -> list[_Bound]:
     """Return when a drying place came free at this very start, if one did."""
     activity = read.problem.activities[index]
     frees = read.freed.get(activity.location, [])
     at = bisect_right(frees, placed.start)
     if activity.wet and at and frees[at - 1] == placed.start:
-        return [Reason(Cause.DRYING_PLACE, placed.start, activity.location)]
+        return [_Bound(placed.start, Cause.DRYING_PLACE, activity.location)]
     return []
 
 
@@ -132,20 +144,20 @@ def _wet_until(problem: Problem, table: Table, index: int) -> int:
     return max((table.wet.get(spot, 0) for spot in spots), default=0)
 
 
-def _noise(problem: Problem, placed: Placement, lead: int) -> list[Reason]:
+def _noise(problem: Problem, placed: Placement, lead: int) -> list[_Bound]:
     calendar = problem.calendar
     activity = problem.activities[problem.index[placed.key]]
     found = []
     if activity.loud:
         quiet = calendar.quiet(placed.start - lead - 1440, placed.start)
-        found += [Reason(Cause.QUIET, interval.end + lead) for interval in quiet]
+        found += [_Bound(interval.end + lead, Cause.QUIET) for interval in quiet]
     if activity.light:
         light = calendar.daylight(placed.start, placed.end) or ()
-        found += [Reason(Cause.DAYLIGHT, interval.start) for interval in light]
+        found += [_Bound(interval.start, Cause.DAYLIGHT) for interval in light]
     return found
 
 
-def _before(read: _Read, placed: Placement, begin: int, stretch: Stretch) -> list[Reason]:
+def _before(read: _Read, placed: Placement, begin: int, stretch: Stretch) -> list[_Bound]:
     """Return what hands or the airbrush were busy with right before."""
     at = bisect_right(read.busy, (begin, "\U0010ffff"))
     if not at or read.busy[at - 1][0] <= stretch.interval.start:
@@ -154,5 +166,5 @@ def _before(read: _Read, placed: Placement, begin: int, stretch: Stretch) -> lis
     until = end + placed.start - begin
     changes = [w for w in read.serving.get(placed.key, ()) if w.kind is BenchKind.CHANGE]
     if changes:
-        return [Reason(Cause.AIRBRUSH, until, changes[0].airbrush, changes[0].coating)]
-    return [Reason(Cause.HANDS, until, what)]
+        return [_Bound(until, Cause.AIRBRUSH, changes[0].airbrush, changes[0].coating)]
+    return [_Bound(until, Cause.HANDS, what)]

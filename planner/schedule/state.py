@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
+from typing import NamedTuple
 
 from planner.bench import Stretch
-from planner.cure import Band, Film, observed_film
+from planner.cure import Band, Film, Wait, observed_film
 from planner.schedule.problem import Problem
-from planner.values.coating import Mark, State, Window
+from planner.values.coating import State, Window
 from planner.values.moment import Interval
 from planner.values.plan import BenchWork, Placement
 
@@ -15,8 +16,7 @@ FOREVER = 10**12
 FEW = 12  # units on drying places before those long dry are forgotten
 
 
-@dataclass
-class Cup:
+class Cup(NamedTuple):
     """What an airbrush holds: a coating since ``mixed``, last used at ``used``."""
 
     coating: str = ""
@@ -24,8 +24,10 @@ class Cup:
     used: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class Opening:
+EMPTY = Cup()
+
+
+class Opening(NamedTuple):
     """One window of a gate in minutes: start in [opens, closes), or end by ``closes``."""
 
     opens: int
@@ -48,7 +50,7 @@ class Table:
     start: dict[int, int] = field(default_factory=dict)
     end: dict[int, int] = field(default_factory=dict)
     left: dict[int, int] = field(default_factory=dict)
-    pieces: dict[int, list[Interval]] = field(default_factory=dict)
+    pieces: dict[int, tuple[Interval, ...]] = field(default_factory=dict)
     films: dict[tuple[int, str], Film] = field(default_factory=dict)
     melted: dict[tuple[int, str], tuple[int, str]] = field(default_factory=dict)
     top: dict[tuple[str, str, str], tuple[int, str]] = field(default_factory=dict)
@@ -68,13 +70,13 @@ class Table:
             start=dict(self.start),
             end=dict(self.end),
             left=dict(self.left),
-            pieces={index: list(some) for index, some in self.pieces.items()},
+            pieces=dict(self.pieces),
             films=dict(self.films),
             melted=dict(self.melted),
             top=dict(self.top),
             wet=dict(self.wet),
             drying=dict(self.drying),
-            cups={name: replace(cup) for name, cup in self.cups.items()},
+            cups=dict(self.cups),
             placements=list(self.placements),
             bench=list(self.bench),
             openings=dict(self.openings),
@@ -97,39 +99,26 @@ class Table:
         return known
 
     def _windows(self, number: int) -> tuple[Opening, ...]:
-        gate = self.problem.gates[number]
-        before = self.problem.ends[number][0]
-        start, end = self.start[before], self.end[before]
-        film = self.film(before, gate.place) if gate.place else None
-        if film is not None and gate.pooled != 1.0:
-            film = replace(film, thickness_um=film.thickness_um * gate.pooled)
+        problem = self.problem
+        before = problem.ends[number][0]
+        place = problem.gates[number].place
+        start = self.start[before]
+        end = laid = self.end[before]
+        if place:
+            film = self.film(before, place)
+            laid = film.laid
+            timed = problem.timed(number, film.thickness_um, film.slowness)
+        else:
+            timed = problem.timed(number)
         found = []
-        for window in gate.windows:
-            opens = self._opens(window.opens, film, end, Band.LATE)
-            closes = self._closes(window.closes, film, start, Band.EARLY)
-            if window.closes is not None and opens >= closes:
+        for window, late, early, nominal_opens, nominal_closes in timed:
+            opens, closes = _opens(late, laid, end), _closes(early, start)
+            if early is not None and opens >= closes:
                 # Empty between the bands: judged at nominal values (definition 9).
-                opens = self._opens(window.opens, film, end, Band.NOMINAL)
-                closes = self._closes(window.closes, film, start, Band.NOMINAL)
+                opens, closes = _opens(nominal_opens, laid, end), _closes(nominal_closes, start)
             if opens < closes:
                 found.append(Opening(max(opens, end), closes, window))
         return tuple(found)
-
-    def _opens(self, mark: Mark | None, film: Film | None, end: int, band: Band) -> int:
-        if mark is None:
-            return end
-        if film is None:
-            return end + (mark.minutes or 0)
-        at = self.problem.cure.opens_at(film, mark, band)
-        return FOREVER if at is None else at
-
-    def _closes(self, mark: Mark | None, film: Film | None, start: int, band: Band) -> int:
-        if mark is None:
-            return FOREVER
-        if film is None:
-            return start + (mark.minutes or 0)
-        at = self.problem.cure.closes_at(film, mark, start, band)
-        return FOREVER if at is None else at
 
     def lay(self, index: int, start: int, end: int) -> None:
         """Record that an activity was done over [start, end) and what it left behind."""
@@ -142,7 +131,8 @@ class Table:
             after = problem.ends[number][1]
             if after not in self.end:
                 self.awaited.add(after)
-        self.awaited.update(other for other in activity.together if other not in self.end)
+        if activity.together:
+            self.awaited.update(other for other in activity.together if other not in self.end)
         project, model = one.key.project, one.key.model
         handle = 0
         for place, name in one.films:
@@ -153,7 +143,7 @@ class Table:
             if below is not None:
                 thickness += self._melt(below, (index, place), start)
             film = Film(coating, thickness, activity.location, end)
-            if looks := problem.frame.observed.get(one.key):
+            if looks := problem.observed.get(one.key):
                 film = observed_film(problem.cure, film, looks)
             self.films[index, place] = film
             self.top[spot] = (index, place)
@@ -171,8 +161,13 @@ class Table:
             if not window.merges:
                 continue
             film = self.film(*below)
-            opens = self._opens(window.opens, film, self.end[before], Band.LATE)
-            closes = self._closes(window.closes, film, self.start[before], Band.EARLY)
+            marks = window.opens, window.closes
+            late, early = (
+                None if mark is None else self.problem.cure.wait(film, mark, band)
+                for mark, band in zip(marks, (Band.LATE, Band.EARLY), strict=True)
+            )
+            opens = _opens(late, film.laid, self.end[before])
+            closes = _closes(early, self.start[before])
             if opens <= start < closes:
                 self.melted[below] = upper
                 for number in self.problem.gates_from[before]:
@@ -199,15 +194,18 @@ class Table:
         activity = self.problem.activities[index]
         if not activity.wet:
             return time
-        own = activity.held
-        room = self.problem.places[activity.location].drying_places
-        room -= sum(stands for _, stands in activity.wet)
+        here, own = activity.location, activity.held
+        room = self.problem.places[here].drying_places
+        for _, stands in activity.wet:
+            room -= stands
         others = [
             (until, stands)
             for unit, (until, stands, location) in self.drying.items()
-            if until > time and location == activity.location and unit not in own
+            if until > time and location == here and unit not in own
         ]
-        used = sum(stands for _, stands in others)
+        used = 0
+        for _, stands in others:
+            used += stands
         if used <= room:
             return time
         for until, stands in sorted(others):
@@ -221,8 +219,10 @@ class Table:
         """Return the latest opening of an activity's gates that open once and for ever."""
         known = self.floors.get(index)
         if known is None:
-            opens = (self.windows(number) for number in self.problem.activities[index].opening)
-            known = max((one[0].opens if one else FOREVER for one in opens), default=0)
+            known = 0
+            for number in self.problem.activities[index].opening:
+                openings = self.windows(number)
+                known = max(known, openings[0].opens if openings else FOREVER)
             self.floors[index] = known
         return known
 
@@ -274,3 +274,16 @@ class Table:
         """Return when fingers may hold an activity's units (definition 5)."""
         spots = self.problem.activities[index].fingers
         return max((self.wet.get(spot, 0) for spot in spots), default=0)
+
+
+def _opens(wait: Wait | None, laid: int, end: int) -> int:
+    """Return when a wait for a film laid at ``laid`` is over; no wait ends with the pass."""
+    if wait is None:
+        return end
+    at = wait.after(laid, up=True)
+    return FOREVER if at is None else at
+
+
+def _closes(wait: Wait | None, start: int) -> int:
+    at = None if wait is None else wait.after(start, up=False)
+    return FOREVER if at is None else at

@@ -65,6 +65,8 @@ def chosen_in(book: Book, plan: Plan) -> dict[StepKey, str]:
 
 def told(plan: Plan, chosen: Mapping[StepKey, str]) -> Plan:
     """Return the plan with the chosen locations written on its placements."""
+    if not chosen:
+        return plan
     placements = tuple(
         replace(placed, location=chosen[StepKey(*placed.key[:3])])
         if StepKey(*placed.key[:3]) in chosen and not placed.logged

@@ -1,0 +1,312 @@
+"""One run of one rule: a constructive schedule generation scheme.
+
+Time runs forward through the bench time.  At each moment the passes whose
+forerunners are placed are fitted; the rule's favourite goes next, unless it
+would leave a window that closes (wiping back, unmasking) unmet.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from heapq import heapify, heappop
+from random import Random
+from typing import NamedTuple
+
+from planner.bench import Stretch
+from planner.schedule.ahead import SOON, keeps_windows
+from planner.schedule.fit import Fit, earliest_fit, fit_in, gates_open, setup_for
+from planner.schedule.frame import LAST_MINUTE
+from planner.schedule.placing import place, put_away
+from planner.schedule.problem import Problem
+from planner.schedule.rules import Rule
+from planner.schedule.state import EMPTY, FOREVER, Table
+from planner.values.moment import Interval, minute_of
+from planner.values.plan import Placement, Unplaced
+from planner.values.said import say
+
+PATIENT_STRETCHES = 3  # stretches left unused before a closing is risked
+LEAST_LEFT = 5  # definition 23 [min]
+
+
+class _Setups(NamedTuple):
+    """By load, the least minutes that must go before a pass, and what the rule gives for them."""
+
+    lead: dict[str, int]
+    worth: dict[str, float]
+
+
+class Search:
+    """One run of one rule over a problem."""
+
+    def __init__(self, problem: Problem, rule: Rule, seed: int, guarded: frozenset[int]) -> None:
+        self.problem = problem
+        self.rule = rule
+        self.random = Random(seed)  # noqa: S311 - a seeded search, not a secret
+        self.guarded = guarded
+        self.table = Table(problem, problem.now)
+        self.unplaced: list[Unplaced] = []
+        self.missed: set[int] = set()
+        self.waits = [len(activity.before) for activity in problem.activities]
+        self.ready: set[int] = set()
+        self.dead: set[int] = set()
+        self.floor: dict[int, int] = {}
+        self.idle_stretches = 0
+        self._stretch: Stretch | None = None
+        self._doomed: list[int] = []
+        self._by_cups: dict[tuple[tuple[str, str], ...], _Setups] = {}
+        self._plain: dict[int, float] = {}
+        own = problem.book.gear.airbrushes
+        self._anew = min((one.clean_minutes + one.load_minutes for one in own), default=0)
+        self._longest_lead = problem.frame.longest_preparation + max(
+            (
+                max(one.load_minutes, one.change_same_family, one.change_other_family)
+                for one in problem.book.gear.airbrushes
+            ),
+            default=0,
+        )
+
+    def run(self) -> None:
+        """Place all that can be placed."""
+        self.take_facts()
+        for activity in self.problem.activities:
+            if activity.index not in self.table.end and self.waits[activity.index] == 0:
+                self._make_ready(activity.index)
+        while self.ready:
+            fit = self._choose()
+            if fit is None:
+                continue
+            if fit.stretch.interval.start > self.table.time:
+                put_away(self.table)
+            place(self.table, fit)
+            self.idle_stretches = 0
+            if fit.last:
+                self._release(fit.index)
+            else:
+                self._plain.pop(fit.index, None)
+        put_away(self.table)
+        for activity in self.problem.activities:
+            if activity.index not in self.table.end and activity.index not in self.dead:
+                why = activity.blocked or self._waits_for(activity.index)
+                self.unplaced.append(Unplaced(activity.one.key, why))
+        self.unplaced.sort(key=lambda lost: self.problem.index[lost.key])
+
+    def _waits_for(self, index: int) -> str:
+        names = [
+            self.problem.activities[before].one.key.step
+            for before in self.problem.activities[index].before
+            if before not in self.table.end
+        ]
+        return (
+            say("waits for {step}, which has no place", step=names[0])
+            if names
+            else say("has no place")
+        )
+
+    def take_facts(self) -> None:
+        """Lay what was logged; work under way is finished first (definitions 22, 23)."""
+        problem, table = self.problem, self.table
+        for key, entry in sorted(problem.logged.items(), key=lambda item: item[1].start):
+            if key not in problem.index:
+                continue
+            index = problem.index[key]
+            start = minute_of(entry.start, up=False)
+            if entry.end is not None:
+                end = max(start + 1, minute_of(entry.end))
+            else:
+                minutes = problem.activities[index].one.minutes
+                end = problem.now + max(minutes - (problem.now - start), LEAST_LEFT)
+                table.time = max(table.time, end)
+            table.pieces[index] = (Interval(start, end),)
+            table.placements.append(Placement(key, (Interval(start, end),), logged=True))
+            table.lay(index, start, end)
+        for index in table.end:
+            for after in problem.after[index]:
+                self.waits[after] -= 1
+
+    def _release(self, index: int) -> None:
+        self.ready.discard(index)
+        for after in self.problem.after[index]:
+            self.waits[after] -= 1
+            if self.waits[after] == 0 and after not in self.table.end:
+                self._make_ready(after)
+
+    def _make_ready(self, index: int) -> None:
+        """Offer a pass whose forerunners are placed; no start before its floor is possible."""
+        self.ready.add(index)
+        if self.problem.activities[index].blocked:
+            self._doomed.append(index)
+        opens = gates_open(self.table, index, 0)
+        self.floor[index] = 0 if opens is None else opens
+
+    def _bury(self, index: int) -> None:
+        """Give up a pass that fits nowhere any more, saying why."""
+        activity = self.problem.activities[index]
+        self.ready.discard(index)
+        self.dead.add(index)
+        self.unplaced.append(Unplaced(activity.one.key, self._why(index)))
+
+    def _why(self, index: int) -> str:
+        activity = self.problem.activities[index]
+        if activity.blocked:
+            return activity.blocked
+        if self.problem.calendar.next_stretch(self.table.time) is None:
+            return say("there is no more bench time; add an evening")
+        for number in activity.gates:
+            openings = self.table.windows(number)
+            gate = self.problem.gates[number]
+            if not openings or openings[-1].opens >= FOREVER:
+                return say(
+                    "what {step} laid never gets there in this air: {why}",
+                    step=gate.before.step,
+                    why=gate.why,
+                )
+            if openings[-1].closes <= self.table.time + activity.one.minutes:
+                self.missed.add(index)
+                return say(
+                    "the window after {step} closes before it can be done", step=gate.before.step
+                )
+        if activity.allowed is not None:
+            return say("its pin leaves no room; move or remove the pin")
+        if activity.one.step.helper:
+            return say("needs two people, and no stretch of bench time has a helper")
+        return say(
+            "no stretch of bench time takes its {minutes} minutes", minutes=activity.one.minutes
+        )
+
+    def _choose(self) -> Fit | None:
+        """Return the next piece of work; None after moving on or giving something up."""
+        table = self.table
+        for index in self._doomed:
+            self._bury(index)
+        self._doomed.clear()
+        stretch = self._stretch
+        if stretch is None or stretch.interval.end <= table.time:
+            stretch = self._stretch = self.problem.calendar.next_stretch(table.time)
+        if stretch is None:
+            for index in sorted(self.ready):
+                self._bury(index)
+            return None
+        late = max(table.time, stretch.interval.start) + self.rule.patience
+        waiting: list[Fit] = []
+        refused: list[Fit] = []
+        for index in self._in_turn(stretch, late + self._longest_lead):
+            fit = fit_in(table, index, stretch, table.time)
+            if fit is None:
+                continue
+            if fit.work > late:
+                waiting.append(fit)
+            elif self._keeps_windows(fit):
+                return fit
+            else:
+                refused.append(fit)
+        for fit in sorted(waiting, key=lambda fit: fit.work):
+            if self._keeps_windows(fit):
+                return fit
+            refused.append(fit)
+        self.idle_stretches += 1
+        if refused and self.idle_stretches > PATIENT_STRETCHES:
+            # Nothing keeps every window: the most urgent closing decides.
+            return min(refused, key=lambda fit: (table.deadline(fit.index), fit.work))
+        self._move_on(stretch)
+        return None
+
+    def _in_turn(self, stretch: Stretch, soon: int) -> Iterator[int]:
+        """Yield the passes for which a stretch may have room, the rule's favourite first.
+
+        What cannot begin by ``soon`` comes last: it is fitted only if nothing
+        else can be done.
+        """
+        setups = self._setups()
+        worth, asks, plain = setups.worth, self.problem.frame.asks, self._plain
+        drawn = {i: self._rank(i, worth) for i in self.ready} if self.rule.noise else {}
+        roomy = self._roomy(stretch, setups.lead)
+        for now in (True, False):
+            some = [i for i in roomy if (self.floor[i] <= soon) is now]
+            turns: list[tuple[float, ...]] = [
+                (True, 0, True, plain[i] - worth[asks[i][1]], i) for i in some if i in plain
+            ]
+            turns += [(*(drawn.get(i) or self._rank(i, worth)), i) for i in some if i not in plain]
+            heapify(turns)  # the first few are all that is mostly asked for
+            while turns:
+                yield int(heappop(turns)[-1])
+
+    def _roomy(self, stretch: Stretch, lead: dict[str, int]) -> list[int]:
+        """Return the ready passes that a stretch is long enough for, set-up and cleaning included.
+
+        Most are sorted out here, at a fraction of the cost of fitting them.
+        """
+        table, floor, asks = self.table, self.floor, self.problem.frame.asks
+        begin, end = max(table.time, stretch.interval.start), stretch.interval.end
+        found = []
+        for index in self.ready:
+            least, load = asks[index]
+            start = begin + lead[load]
+            start = max(start, floor[index])
+            if start + least <= end:
+                found.append(index)
+        if table.left:
+            found = [i for i in found if not table.held_up(i)]
+            found += [i for i in table.left if i not in found]
+        return found
+
+    def _setups(self) -> _Setups:
+        """Return the set-up for each load as the cups are at this moment."""
+        held = tuple([(name, cup.coating) for name, cup in self.table.cups.items()])
+        known = self._by_cups.get(held)
+        if known is None:
+            known = self._by_cups[held] = _Setups({"": 0}, {"": 0.0})
+            for load in self.problem.frame.loads:
+                if load:
+                    known.lead[load], known.worth[load] = self._setup(load)
+        return known
+
+    def _setup(self, load: str) -> tuple[int, float]:
+        table, own = self.table, self.problem.book.gear.airbrushes
+        minutes = min(
+            [setup_for(table, one, table.cups.get(one.name, EMPTY), load)[1] for one in own]
+        )
+        worth = -self.rule.setup * minutes if minutes else self.rule.same_load
+        return min(minutes, self._anew), worth
+
+    def _move_on(self, stretch: Stretch) -> None:
+        """Leave a stretch in which nothing more can be done, for the next that helps."""
+        put_away(self.table)
+        later = stretch.interval.end
+        following = self.problem.calendar.next_stretch(later)
+        starts = []
+        for index in sorted(self.ready, key=lambda one: (self.floor[one], one)):
+            if self.table.held_up(index):
+                continue
+            fit = earliest_fit(self.table, index, later)
+            if fit is None:
+                self._bury(index)
+            else:
+                starts.append(fit.stretch.interval.start)
+                if fit.stretch == following:
+                    break  # sooner it cannot be
+        self.table.time = max(min(starts, default=later), later)
+
+    def _rank(self, index: int, worth: dict[str, float]) -> tuple[float, ...]:
+        """Return a sort key: smaller goes first."""
+        problem, rule, table = self.problem, self.rule, self.table
+        activity = problem.activities[index]
+        tail = problem.tails[index]
+        value = float(tail)
+        target = problem.targets[activity.project]
+        if target is not None:
+            weight = problem.book.projects[activity.project].weight
+            value += rule.due * max(-20_000, table.time + tail - target) * min(weight, 10)
+        value += worth[activity.one.load]
+        if rule.noise:
+            value += self.random.gauss(0, rule.noise)
+        bound = activity.closing or activity.together
+        deadline = table.deadline(index) if bound else FOREVER
+        urgent = index in table.left or deadline < table.time + SOON
+        allowed = activity.allowed
+        pinned = allowed is not None and not any(one.end >= LAST_MINUTE for one in allowed)
+        if not (bound or rule.noise or target is not None or pinned or urgent):
+            self._plain[index] = -float(tail)  # from now on only the cups change it
+        return not urgent, deadline if urgent else 0, not pinned, -value
+
+    def _keeps_windows(self, fit: Fit) -> bool:
+        return keeps_windows(self.table, fit, self.dead, self.guarded)
