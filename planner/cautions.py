@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from planner.layers.stack import walk
 from planner.values.book import Book
 from planner.values.coating import Family
+from planner.values.said import Said, say, told
 from planner.values.step import Stage, Step, Tool
 
 LAST_WORD = "The label, the safety data sheet and local rules have the last word."
@@ -23,6 +24,10 @@ class Caution:
 
     text: str
     source: str
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "text", told(self.text))
+        object.__setattr__(self, "source", told(self.source))
 
 
 _MIST = Caution(
@@ -87,13 +92,22 @@ class Solvent:
     source: str
 
 
-_IN_AIR = "ideal gas at 25 °C; limit: "
+def _in_air(limit: str) -> Said:
+    return say("ideal gas at 25 °C; limit: {limit}", limit=limit)
+
+
 WHITE_SPIRIT = Solvent(
-    "white spirit", 0.78, 140.0, 61.0, _IN_AIR + "NIOSH REL 350 mg/m³ for Stoddard solvent"
+    told("white spirit"),
+    0.78,
+    140.0,
+    61.0,
+    _in_air(told("NIOSH REL 350 mg/m³ for Stoddard solvent")),
 )
-ISOPROPANOL = Solvent("2-propanol", 0.785, 60.10, 400.0, _IN_AIR + "29 CFR 1910.1000 Table Z-1")
+ISOPROPANOL = Solvent(
+    told("2-propanol"), 0.785, 60.10, 400.0, _in_air(told("29 CFR 1910.1000 Table Z-1"))
+)
 BUTYL_ACETATE = Solvent(
-    "n-butyl acetate", 0.88, 116.16, 150.0, _IN_AIR + "29 CFR 1910.1000 Table Z-1"
+    told("n-butyl acetate"), 0.88, 116.16, 150.0, _in_air(told("29 CFR 1910.1000 Table Z-1"))
 )
 _EVAPORATES: dict[Family, Solvent] = {
     Family.ALKYD_ENAMEL: WHITE_SPIRIT,
@@ -140,9 +154,14 @@ def estimate(families: Iterable[Family], room_m3: float) -> Caution | None:
         return None
     ppm = {one: vapour_ppm(ESTIMATE_ML, one.density, one.molar_mass, room_m3) for one in solvents}
     worst = max(ppm, key=lambda one: ppm[one] / one.limit_ppm)
-    text = (
-        f"Estimate: {ESTIMATE_ML:.0f} ml of {worst.name} make about {ppm[worst]:.0f} ppm in "
-        f"{room_m3:g} m³ without airing; a limit over a working day is {worst.limit_ppm:.0f} ppm."
+    text = say(
+        "Estimate: {ml:.0f} ml of {solvent} make about {ppm:.0f} ppm in {room:g} m³ without "
+        "airing; a limit over a working day is {limit:.0f} ppm.",
+        ml=ESTIMATE_ML,
+        solvent=worst.name,
+        ppm=ppm[worst],
+        room=room_m3,
+        limit=worst.limit_ppm,
     )
     return Caution(text, worst.source)
 

@@ -24,6 +24,7 @@ from app.window.flow import FlowLayout
 from app.window.labels import text
 from app.window.marks import DropMark, GapMark, Mark, StrokeMark, WarningMark
 from app.window.palette import Colours
+from app.window.said import said
 from planner.cautions import Caution
 from planner.tonight import BenchRow, WorkRow
 from planner.values.coating import Portion
@@ -255,11 +256,13 @@ class WorkLine(Row):
         line.setSpacing(6)
         line.addWidget(WarningMark(self.colours), 0, Qt.AlignmentFlag.AlignTop)
         told = caution in self._told
-        whole = words.caution_text(caution.text)
+        whole = said(caution.text)
         shown = whole.partition(":")[0] if told else whole
         label = text(shown, size=0.92)
         label.setToolTip(
-            self.tr("{caution}\nSource: {source}").format(caution=whole, source=caution.source)
+            self.tr("{caution}\nSource: {source}").format(
+                caution=whole, source=said(caution.source)
+            )
         )
         label.setAccessibleName(whole)
         line.addWidget(label, 1)

@@ -155,11 +155,6 @@ def title_word(text: str) -> str:
     return QCoreApplication.translate("step", text)
 
 
-def caution_text(text: str) -> str:
-    """Return a caution, a short word before its colon first; an estimate stays English."""
-    return QCoreApplication.translate("caution", text)
-
-
 def setup_word(kind: BenchKind, coating: str) -> str:
     """Return what is done at the sink: "load sand", "clean the airbrush"."""
     if kind is BenchKind.LOAD:

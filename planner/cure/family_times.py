@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from planner.values.coating import Family, Finish, State
+from planner.values.said import told
 
 
 class Status(StrEnum):
@@ -32,6 +33,9 @@ class StateFigure:
     minutes: float
     status: Status
     source: str
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "source", told(self.source))
 
 
 S = State

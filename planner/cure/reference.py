@@ -8,6 +8,7 @@ from functools import lru_cache
 from planner.cure.family_times import StateFigure, Status, family_figure
 from planner.cure.kinetics import Band
 from planner.values.coating import Coating, Family, State
+from planner.values.said import say
 from planner.values.same import Same
 
 USUAL_COAT_UM = (10.0, 30.0)
@@ -64,10 +65,12 @@ def _figure(same: Same[Coating], state: State) -> StateFigure:
     if below:
         least = reference_minutes(coating, below)
         if least.minutes > figure.minutes:
-            figure = replace(least, source=f"not before {below}: {least.source}")
+            figure = replace(
+                least, source=say("not before {below}: {source}", below=below, source=least.source)
+            )
     for above in _after(state):
         if above in label and label[above].minutes < figure.minutes:
-            source = f"not after {above}: {label[above].source}"
+            source = say("not after {above}: {source}", above=above, source=label[above].source)
             figure = StateFigure(label[above].minutes, Status.LABEL, source)
     return figure
 
@@ -83,7 +86,12 @@ def _at_own_thickness(coating: Coating, state: State) -> StateFigure:
     return replace(
         figure,
         minutes=figure.minutes * factor,
-        source=f"{figure.source}; × {factor:.2g} for a film of {coating.dry_film_um:g} µm",
+        source=say(
+            "{source}; × {factor:.2g} for a film of {dry_film_um:g} µm",
+            source=figure.source,
+            factor=factor,
+            dry_film_um=coating.dry_film_um,
+        ),
     )
 
 

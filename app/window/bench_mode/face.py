@@ -14,6 +14,7 @@ from app.window.bench_mode.loads import others, served
 from app.window.beside_words import marks_of, one_first_words, taker_when
 from app.window.palette import Colours
 from app.window.picture import Picture
+from app.window.said import said
 from planner.cautions import LAST_WORD, Caution
 from planner.evening.advice import one_first
 from planner.quantity import Load, fill
@@ -269,7 +270,7 @@ def _places(job: Job, look: Look, page: int) -> QWidget:
 
 
 def _caution(caution: Caution, look: Look) -> QWidget:
-    return _warned(words.caution_text(caution.text), look)
+    return _warned(said(caution.text), look)
 
 
 def _warned(told: str, look: Look) -> QWidget:

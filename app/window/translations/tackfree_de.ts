@@ -5192,37 +5192,6 @@ Quelle: {source}</translation>
   </message>
  </context>
  <context>
-  <name>caution</name>
-  <message>
-   <source>Spray mist: extract it, and wear a mask that stops particles and vapour; a dust mask stops no vapour.</source>
-   <translation>Sprühnebel: Absaugen und eine Maske tragen, die Partikel und Dampf zurückhält; eine Staubmaske hält keinen Dampf zurück.</translation>
-  </message>
-  <message>
-   <source>Solvent vapour: air the room well; no flame, spark or unsealed motor near it.</source>
-   <translation>Lösemitteldampf: Den Raum gut lüften; keine Flamme, keine Funken, kein ungekapselter Motor in der Nähe.</translation>
-  </message>
-  <message>
-   <source>A two-pack with isocyanate must not be sprayed in a hobby room: it can cause asthma, filters give no warning by smell. Read which hardener it has.</source>
-   <translation>Ein Zweikomponentenlack mit Isocyanat darf nicht im Bastelzimmer gesprüht werden: Er kann Asthma auslösen, und Filter warnen nicht durch Geruch. Lesen Sie nach, welchen Härter er hat.</translation>
-  </message>
-  <message>
-   <source>Rags with drying oil heat themselves and can catch fire: spread them flat outdoors, or keep them under water in a closed metal can.</source>
-   <translation>Lappen mit trocknendem Öl erwärmen sich von selbst und können sich entzünden: Im Freien flach ausbreiten oder unter Wasser in einer geschlossenen Blechdose aufbewahren.</translation>
-  </message>
-  <message>
-   <source>Cyanoacrylate bonds skin at once and its vapour stings (limit 0.2 ppm): gloves, fresh air, eyes away.</source>
-   <translation>Sekundenkleber (Cyanacrylat) klebt Haut sofort zusammen, und sein Dampf reizt (Grenzwert 0,2 ppm): Handschuhe, frische Luft, Augen fernhalten.</translation>
-  </message>
-  <message>
-   <source>Blade: cut away from the fingers, and change it before it needs force.</source>
-   <translation>Klinge: Von den Fingern weg schneiden und wechseln, bevor sie Kraft braucht.</translation>
-  </message>
-  <message>
-   <source>Pigment dust: do not blow it about, and do not breathe it.</source>
-   <translation>Pigmentstaub: Nicht aufwirbeln und nicht einatmen.</translation>
-  </message>
- </context>
- <context>
   <name>colour</name>
   <message>
    <source>primer</source>
@@ -6187,6 +6156,34 @@ Quelle: {source}</translation>
    <translation>bei 0 % r. F. gibt es keinen Taupunkt; mehr als 0 angeben</translation>
   </message>
   <message>
+   <source>ideal gas at 25 °C; limit: {limit}</source>
+   <translation>ideales Gas bei 25 °C; Grenzwert: {limit}</translation>
+  </message>
+  <message>
+   <source>white spirit</source>
+   <translation>Testbenzin</translation>
+  </message>
+  <message>
+   <source>NIOSH REL 350 mg/m³ for Stoddard solvent</source>
+   <translation>NIOSH REL 350 mg/m³ für Testbenzin (Stoddard solvent)</translation>
+  </message>
+  <message>
+   <source>2-propanol</source>
+   <translation>2-Propanol</translation>
+  </message>
+  <message>
+   <source>29 CFR 1910.1000 Table Z-1</source>
+   <translation>29 CFR 1910.1000 Tabelle Z-1</translation>
+  </message>
+  <message>
+   <source>n-butyl acetate</source>
+   <translation>n-Butylacetat</translation>
+  </message>
+  <message>
+   <source>Estimate: {ml:.0f} ml of {solvent} make about {ppm:.0f} ppm in {room:g} m³ without airing; a limit over a working day is {limit:.0f} ppm.</source>
+   <translation>Schätzung: {ml:.0f} ml {solvent} ergeben in {room:g} m³ ohne Lüften etwa {ppm:.0f} ppm; ein Grenzwert über einen Arbeitstag ist {limit:.0f} ppm.</translation>
+  </message>
+  <message>
    <source>µm</source>
    <translation>µm</translation>
   </message>
@@ -6197,6 +6194,18 @@ Quelle: {source}</translation>
   <message>
    <source>give at least 2</source>
    <translation>mindestens 2 angeben</translation>
+  </message>
+  <message>
+   <source>not before {below}: {source}</source>
+   <translation>nicht vor {below}: {source}</translation>
+  </message>
+  <message>
+   <source>not after {above}: {source}</source>
+   <translation>nicht nach {above}: {source}</translation>
+  </message>
+  <message>
+   <source>{source}; × {factor:.2g} for a film of {dry_film_um:g} µm</source>
+   <translation>{source}; × {factor:.2g} für einen Film von {dry_film_um:g} µm</translation>
   </message>
   <message>
    <source>project</source>
@@ -9061,6 +9070,198 @@ Quelle: {source}</translation>
   <message>
    <source>loose pigment or graphite</source>
    <translation>lose Pigmente oder Graphit</translation>
+  </message>
+  <message>
+   <source>Spray mist: extract it, and wear a mask that stops particles and vapour; a dust mask stops no vapour.</source>
+   <translation>Sprühnebel: Absaugen und eine Maske tragen, die Partikel und Dampf zurückhält; eine Staubmaske hält keinen Dampf zurück.</translation>
+  </message>
+  <message>
+   <source>29 CFR 1910.134 (choice of respirators); EN 14387 (combined filters)</source>
+   <translation>29 CFR 1910.134 (Wahl von Atemschutz); EN 14387 (Kombinationsfilter)</translation>
+  </message>
+  <message>
+   <source>Solvent vapour: air the room well; no flame, spark or unsealed motor near it.</source>
+   <translation>Lösemitteldampf: Den Raum gut lüften; keine Flamme, keine Funken, kein ungekapselter Motor in der Nähe.</translation>
+  </message>
+  <message>
+   <source>29 CFR 1910.94(c)(6) (vapour at most a quarter of the lower explosive limit)</source>
+   <translation>29 CFR 1910.94(c)(6) (Dampf höchstens ein Viertel der unteren Explosionsgrenze)</translation>
+  </message>
+  <message>
+   <source>A two-pack with isocyanate must not be sprayed in a hobby room: it can cause asthma, filters give no warning by smell. Read which hardener it has.</source>
+   <translation>Ein Zweikomponentenlack mit Isocyanat darf nicht im Bastelzimmer gesprüht werden: Er kann Asthma auslösen, und Filter warnen nicht durch Geruch. Lesen Sie nach, welchen Härter er hat.</translation>
+  </message>
+  <message>
+   <source>NIOSH Alert 96-111; HSE INDG388</source>
+   <translation>NIOSH Alert 96-111; HSE INDG388</translation>
+  </message>
+  <message>
+   <source>Rags with drying oil heat themselves and can catch fire: spread them flat outdoors, or keep them under water in a closed metal can.</source>
+   <translation>Lappen mit trocknendem Öl erwärmen sich von selbst und können sich entzünden: Im Freien flach ausbreiten oder unter Wasser in einer geschlossenen Blechdose aufbewahren.</translation>
+  </message>
+  <message>
+   <source>Juita et al. 2012, Fire Science Reviews 1:3 (mechanism); TB 43-0209 (cloths soaked with oil)</source>
+   <translation>Juita et al. 2012, Fire Science Reviews 1:3 (Mechanismus); TB 43-0209 (ölgetränkte Lappen)</translation>
+  </message>
+  <message>
+   <source>Cyanoacrylate bonds skin at once and its vapour stings (limit 0.2 ppm): gloves, fresh air, eyes away.</source>
+   <translation>Sekundenkleber (Cyanacrylat) klebt Haut sofort zusammen, und sein Dampf reizt (Grenzwert 0,2 ppm): Handschuhe, frische Luft, Augen fernhalten.</translation>
+  </message>
+  <message>
+   <source>workplace limit of ethyl cyanoacrylate, as the chemicals library 1.5.2 holds it</source>
+   <translation>Arbeitsplatzgrenzwert von Ethylcyanacrylat nach der Bibliothek chemicals 1.5.2</translation>
+  </message>
+  <message>
+   <source>Blade: cut away from the fingers, and change it before it needs force.</source>
+   <translation>Klinge: Von den Fingern weg schneiden und wechseln, bevor sie Kraft braucht.</translation>
+  </message>
+  <message>
+   <source>Pigment dust: do not blow it about, and do not breathe it.</source>
+   <translation>Pigmentstaub: Nicht aufwirbeln und nicht einatmen.</translation>
+  </message>
+  <message>
+   <source>fits between its neighbours in order</source>
+   <translation>passt der Reihe nach zwischen seine Nachbarn</translation>
+  </message>
+  <message>
+   <source>gloss stays soft longer</source>
+   <translation>Glanz bleibt länger weich</translation>
+  </message>
+  <message>
+   <source>tape on gloss paint: marks at 24 h, so over 48 h</source>
+   <translation>Band auf Glanzfarbe: Abdrücke nach 24 h, also über 48 h</translation>
+  </message>
+  <message>
+   <source>gloss clear to decals or white-spirit wash: 24 h, in recesses longer</source>
+   <translation>Glanzlack bis Abziehbild oder Testbenzin-Washing: 24 h, in Vertiefungen länger</translation>
+  </message>
+  <message>
+   <source>thin airbrushed coats are handled after about an hour, recoated within it</source>
+   <translation>dünne Airbrushschichten fasst man nach etwa einer Stunde an, überlackiert wird innerhalb dieser</translation>
+  </message>
+  <message>
+   <source>between matte and gloss</source>
+   <translation>zwischen Matt und Glanz</translation>
+  </message>
+  <message>
+   <source>one night or 24 h lies between unlike layers</source>
+   <translation>zwischen ungleichen Schichten liegen eine Nacht oder 24 h</translation>
+  </message>
+  <message>
+   <source>tape on matte paint: at 2 h faint marks, usual 24 h</source>
+   <translation>Band auf Mattfarbe: nach 2 h schwache Abdrücke, üblich 24 h</translation>
+  </message>
+  <message>
+   <source>airbrushed lacquer: next coat or tape in 1 to 2 h</source>
+   <translation>Lack aus der Airbrush: nächste Schicht oder Band nach 1 bis 2 h</translation>
+  </message>
+  <message>
+   <source>lacquer clear is touch-dry in 30 min, yet hardens for up to 24 h</source>
+   <translation>Lack-Klarlack ist in 30 min berührtrocken, härtet aber bis zu 24 h</translation>
+  </message>
+  <message>
+   <source>TT-P-645C Table III: touch-dry in 2 h at most (alkyd primer)</source>
+   <translation>TT-P-645C Tabelle III: in höchstens 2 h berührtrocken (Alkydgrundierung)</translation>
+  </message>
+  <message>
+   <source>enamel overnight to handle, 24 to 48 h to the next coat</source>
+   <translation>Enamel über Nacht griffest, 24 bis 48 h bis zur nächsten Schicht</translation>
+  </message>
+  <message>
+   <source>enamel to thinner washes or varnish: 7 to 14 days</source>
+   <translation>Enamel bis zu Verdünnungswashings oder Klarlack: 7 bis 14 Tage</translation>
+  </message>
+  <message>
+   <source>thin oil colour is touch-dry in 1 to 7 days, by pigment</source>
+   <translation>dünne Ölfarbe ist je nach Pigment in 1 bis 7 Tagen berührtrocken</translation>
+  </message>
+  <message>
+   <source>chosen so that a wash of 3 µm takes its usual 24 to 48 h, several days under solvent</source>
+   <translation>so gewählt, dass ein Washing von 3 µm die üblichen 24 bis 48 h braucht, mehrere Tage unter Lösemittel</translation>
+  </message>
+  <message>
+   <source>alcohol-borne colour: next coat or tape in 1 to 2 h</source>
+   <translation>alkoholverdünnte Farbe: nächste Schicht oder Band nach 1 bis 2 h</translation>
+  </message>
+  <message>
+   <source>as lacquer</source>
+   <translation>wie Lack</translation>
+  </message>
+  <message>
+   <source>USAF TO 1-1-8 par. 5.6.2: epoxy primer to topcoat 5 h at 24 °C</source>
+   <translation>USAF TO 1-1-8 Abs. 5.6.2: Epoxidgrundierung bis Decklack 5 h bei 24 °C</translation>
+  </message>
+  <message>
+   <source>marine urethane data: tape after 12 to 24 h, limited service after 72 h, at 25 °C</source>
+   <translation>Angaben zu Bootsurethan: Band nach 12 bis 24 h, begrenzt belastbar nach 72 h, bei 25 °C</translation>
+  </message>
+  <message>
+   <source>as print-free</source>
+   <translation>wie abdruckfrei</translation>
+  </message>
+  <message>
+   <source>its carrier leaves; laid dry, sooner</source>
+   <translation>sein Träger entweicht; trocken aufgetragen früher</translation>
+  </message>
+  <message>
+   <source>no figure known; its solvent leaves</source>
+   <translation>kein Wert bekannt; sein Lösemittel entweicht</translation>
+  </message>
+  <message>
+   <source>decals to seal coat: overnight, 12 to 24 h until the water is gone</source>
+   <translation>Abziehbilder bis zur Versiegelung: über Nacht, 12 bis 24 h, bis das Wasser fort ist</translation>
+  </message>
+  <message>
+   <source>a little more</source>
+   <translation>etwas mehr</translation>
+  </message>
+  <message>
+   <source>10 to 15 min between its coats</source>
+   <translation>10 bis 15 min zwischen seinen Schichten</translation>
+  </message>
+  <message>
+   <source>thin and water-soluble</source>
+   <translation>dünn und wasserlöslich</translation>
+  </message>
+  <message>
+   <source>cement joints to paint: a few hours, usually overnight</source>
+   <translation>Klebestellen bis zur Farbe: einige Stunden, meist über Nacht</translation>
+  </message>
+  <message>
+   <source>holds in 5 to 60 s at 40 to 60 % RH</source>
+   <translation>hält in 5 bis 60 s bei 40 bis 60 % r. F.</translation>
+  </message>
+  <message>
+   <source>the white bloom of its vapour is over</source>
+   <translation>der weiße Schleier seines Dampfes ist vorüber</translation>
+  </message>
+  <message>
+   <source>full strength in 24 h</source>
+   <translation>volle Festigkeit in 24 h</translation>
+  </message>
+  <message>
+   <source>sets in 20 to 60 min clamped</source>
+   <translation>bindet eingespannt in 20 bis 60 min ab</translation>
+  </message>
+  <message>
+   <source>half of full strength</source>
+   <translation>halbe Festigkeit</translation>
+  </message>
+  <message>
+   <source>turns clear in about half an hour</source>
+   <translation>wird in etwa einer halben Stunde klar</translation>
+  </message>
+  <message>
+   <source>rubbed on dry; nothing has to dry</source>
+   <translation>trocken eingerieben; nichts muss trocknen</translation>
+  </message>
+  <message>
+   <source>leaves no film; until the water is gone</source>
+   <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
+  </message>
+  <message>
+   <source>leaves no film; until it is gone</source>
+   <translation>hinterlässt keinen Film; bis er fort ist</translation>
   </message>
  </context>
  <context>

@@ -7,12 +7,15 @@ A text in the source of the window is found there; what is shown by
 from __future__ import annotations
 
 from collections.abc import Iterable
+from itertools import product
 
 from app.window.translations.enumerations import ENUMERATIONS
 from app.window.translations.spoken import texts_said
 from planner.cautions import LAST_WORD, WRITTEN
+from planner.cure.family_times import family_figure
 from planner.layers.table import TABLE, Below, Next
 from planner.sequences.built_in import ALL
+from planner.values.coating import Family, Finish, State
 
 
 def values_shown() -> dict[str, list[str]]:
@@ -30,7 +33,6 @@ def values_shown() -> dict[str, list[str]]:
     ]
     found["step"] = [each.step.title for one in ALL for each in one.steps]
     found["said"] = [*texts_said(), *_tables()]
-    found["caution"] = [one.text for one in WRITTEN]
     # The last word on cautions stands in two views.
     found["TonightView"] = found["words"] = [LAST_WORD]
     return {context: _once(texts) for context, texts in found.items()}
@@ -41,6 +43,10 @@ def _tables() -> Iterable[str]:
     for line in TABLE:
         yield from (line.reason, line.source)
     yield from (one.value for kind in (Next, Below) for one in kind)
+    for caution in WRITTEN:
+        yield from (caution.text, caution.source)
+    for family, finish, state in product(Family, Finish, State):
+        yield family_figure(family, finish, state).source
 
 
 def _once(texts: Iterable[str]) -> list[str]:
