@@ -16,6 +16,8 @@ from planner.values.book import Book
 from planner.values.coating import Portion
 from planner.values.moment import zone_named
 from planner.values.plan import BenchKind, PassKey, Plan, Status
+from planner.values.said import Said, say, told
+from planner.values.said import row as row_of
 from planner.values.step import Bound
 
 CELL = 5  # minutes that one character of the timeline stands for, at the least
@@ -69,19 +71,26 @@ def timeline_text(plan: Plan, book: Book) -> str:
 
 def finish_text(plan: Plan, book: Book) -> str:
     """Return when each project is done, against its date."""
+    return "\n".join(finish_lines(plan, book))
+
+
+def finish_lines(plan: Plan, book: Book) -> Iterator[Said]:
+    """Yield when each project is done, against its date, and what has no place."""
     zone = zone_named(book.bench_time.zone)
     calendar = BenchCalendar(book.bench_time)
-    lines = []
     for name, end in plan.finishes:
         target = book.project(name).target
-        line = f"{name}: done {words.moment(end, zone)}"
-        if target is not None:
-            over = end - calendar.day_end(target)
-            kept = "in time for" if over <= 0 else f"{words.span(over)} after"
-            line += f", {kept} {target}"
-        lines.append(line)
-    lines += [f"no place found for {words.pass_name(one.key)}: {one.why}" for one in plan.unplaced]
-    return "\n".join(lines)
+        done = say("{project}: done {time}", project=name, time=words.moment(end, zone))
+        if target is None:
+            yield done
+        elif (over := end - calendar.day_end(target)) <= 0:
+            yield say("{done}, in time for {target}", done=done, target=target)
+        else:
+            span = words.span(over)
+            yield say("{done}, {span} after {target}", done=done, span=span, target=target)
+    for one in plan.unplaced:
+        work = words.pass_name(one.key)
+        yield say("no place found for {work}: {why}", work=work, why=one.why)
 
 
 def bounds_text(plan: Plan, zone: ZoneInfo) -> list[str]:
@@ -104,7 +113,8 @@ def mix_text(portions: Iterable[Portion]) -> str:
     if not every:
         return ""
     parts = " : ".join(f"{portion.parts:g}" for portion in every)
-    return f"{parts} of {' : '.join(portion.coating for portion in every)}"
+    coatings = " : ".join(portion.coating for portion in every)
+    return say("{parts} of {coatings}", parts=parts, coatings=coatings)
 
 
 def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
@@ -129,22 +139,23 @@ def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
 
 def work_title(row: WorkRow) -> str:
     """Return what is worked on, the kind of work, its title, coat and piece."""
-    title = f"{row.key.model}, {row.stage}"
+    work = say("{model}, {stage}", model=row.key.model, stage=row.stage)
     if row.title:
-        title += f": {row.title}"
+        work = say("{work}: {title}", work=work, title=row.title)
     if row.key.coat > 1:
-        title += f", coat {row.key.coat}"
+        work = say("{work}, coat {coat}", work=work, coat=row.key.coat)
     if row.pieces > 1:
-        title += f" (piece {row.piece} of {row.pieces})"
-    return title + (" (logged)" if row.logged else "")
+        work = say(
+            "{work} (piece {piece} of {pieces})", work=work, piece=row.piece, pieces=row.pieces
+        )
+    return say("{work} (logged)", work=work) if row.logged else work
 
 
 def coat_text(coat: Coat, row: WorkRow) -> str:
     """Return what is laid and with what, and its mix where no load has told it."""
-    tool = row.airbrush or row.tool.value
-    text = f"{coat.coating}, {tool}"
+    laid = row_of((coat.coating, row.airbrush or row.tool))
     mixed = mix_text(coat.portions)
-    return f"{text}; mix {mixed}" if mixed and not row.airbrush else text
+    return say("{laid}; mix {mix}", laid=laid, mix=mixed) if mixed and not row.airbrush else laid
 
 
 def by_part(places: Iterable[str]) -> dict[str, list[str]]:
@@ -164,12 +175,12 @@ def _ticks(places: Iterable[str]) -> Iterator[str]:
 def bench_text(row: BenchRow) -> str:
     """Return what is done to the airbrush, or for which pass a film is prepared."""
     if row.kind is BenchKind.LOAD:
-        return f"load {row.airbrush} with {row.coating}"
+        return say("load {airbrush} with {coating}", airbrush=row.airbrush, coating=row.coating)
     if row.kind is BenchKind.CHANGE:
-        return f"change {row.airbrush} to {row.coating}"
+        return say("change {airbrush} to {coating}", airbrush=row.airbrush, coating=row.coating)
     if row.kind is BenchKind.CLEAN:
-        return f"clean {row.airbrush}"
-    return f"prepare {words.pass_name(row.serves)}" if row.serves else "prepare"
+        return say("clean {airbrush}", airbrush=row.airbrush)
+    return say("prepare {work}", work=words.pass_name(row.serves)) if row.serves else say("prepare")
 
 
 def _section(title: str, lines: Iterable[str]) -> list[str]:
@@ -182,17 +193,29 @@ def drying_lines(films: Iterable[Drying], now: int, zone: ZoneInfo) -> Iterator[
     for film in films:
         when = words.opening(film.opens, now, zone)
         parts = ", ".join(dict.fromkeys(place.partition("/")[0] for place in film.places))
-        purpose = f"for {film.waiting.step}" if film.waiting else "then it is done"
+        purpose = (
+            say("for {step}", step=film.waiting.step) if film.waiting else say("then it is done")
+        )
         state = words.state(film.state)
-        yield f"{when:<18}{state:<15}{film.coating} on {film.key.model} ({parts}), {purpose}"
+        yield say(
+            "{when:<18}{ready:<15}{coating} on {model} ({parts}), {purpose}",
+            when=when,
+            ready=state,
+            coating=film.coating,
+            model=film.key.model,
+            parts=parts,
+            purpose=purpose,
+        )
 
 
 def closing_lines(windows: Iterable[Closing], now: int, zone: ZoneInfo) -> Iterator[str]:
     """Yield when each window closes, what must be done before, and why."""
     for one in windows:
-        verb = "end" if one.bound is Bound.END else "start"
-        by = words.closing(one.closes, now, zone)
-        yield f"{by:<18}{verb} {words.pass_name(one.waiting)} before: {one.why}"
+        by, work = words.closing(one.closes, now, zone), words.pass_name(one.waiting)
+        if one.bound is Bound.END:
+            yield say("{by:<18}end {work} before: {why}", by=by, work=work, why=one.why)
+        else:
+            yield say("{by:<18}start {work} before: {why}", by=by, work=work, why=one.why)
 
 
 def next_lines(rows: Iterable[WorkRow]) -> Iterator[str]:
@@ -210,7 +233,7 @@ def next_lines(rows: Iterable[WorkRow]) -> Iterator[str]:
 def caution_lines(sheet: RunSheet) -> list[str]:
     """Return each caution of a run sheet once, and who has the last word."""
     texts = dict.fromkeys(one.text for row in sheet.work for one in row.cautions)
-    return [*texts, LAST_WORD] if texts else []
+    return [*texts, told(LAST_WORD)] if texts else []
 
 
 def _stretches(plan: Plan, calendar: BenchCalendar) -> list[Stretch]:

@@ -21,6 +21,7 @@ from planner.quantity import (
 )
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
+from planner.values.said import row, say
 
 ORDINALS = (
     *("first", "second", "third", "fourth", "fifth", "sixth"),
@@ -34,27 +35,41 @@ REPLACE = (
 
 def millilitres(amount: float) -> str:
     """Return an amount, rounded up to a tenth: "2.5 ml"."""
-    return f"{math.ceil(amount * 10 - 1e-6) / 10:.1f} ml"
+    return say("{ml:.1f} ml", ml=math.ceil(amount * 10 - 1e-6) / 10)
 
 
 def measures_text(measures: Iterable[Measure]) -> str:
     """Return "51 drops sand, 77 drops thinner"."""
-    return ", ".join(f"{words.count(one.drops, 'drop')} {one.coating}" for one in measures)
+    return row(
+        say("1 drop {coating}", coating=one.coating)
+        if one.drops == 1
+        else say("{n} drops {coating}", n=one.drops, coating=one.coating)
+        for one in measures
+    )
 
 
 def load_text(load: Load) -> str:
     """Return "mix 6.4 ml: 51 drops sand, 77 drops thinner", with a word where it falls short."""
-    verb = "mix" if load.mixed else "fill in" if load.airbrush else "put out"
-    least = "" if load.complete else "at least "
-    text = f"{verb} {least}{millilitres(load.ml)}: {measures_text(load.measures)}"
-    if load.least_fill:
-        text += " (least that the cup must hold)"
+    amount: str = millilitres(load.ml)
     if not load.complete:
-        text += "; a place without an area takes more"
+        amount = say("at least {amount}", amount=amount)
+    parts = measures_text(load.measures)
+    if load.mixed:
+        text = say("mix {amount}: {parts}", amount=amount, parts=parts)
+    elif load.airbrush:
+        text = say("fill in {amount}: {parts}", amount=amount, parts=parts)
+    else:
+        text = say("put out {amount}: {parts}", amount=amount, parts=parts)
+    if load.least_fill:
+        text = say("{load} (least that the cup must hold)", load=text)
+    if not load.complete:
+        text = say("{load}; a place without an area takes more", load=text)
     if not load.suffices:
-        text += (
-            f"; can be used for {load.life_minutes} min, but is needed for "
-            f"{load.end - load.start}: mix less, twice"
+        text = say(
+            "{load}; can be used for {life} min, but is needed for {needed}: mix less, twice",
+            load=text,
+            life=load.life_minutes,
+            needed=load.end - load.start,
         )
     return text
 

@@ -13,10 +13,11 @@ from planner.schedule.wording import sentence
 from planner.values.coating import State
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey, Reason
+from planner.values.said import row, say
 
 NEAR_MINUTES = 120
 FINE, COARSE = 5, 15
-NEVER = "never in this air"
+NEVER = say("never in this air")
 
 
 def reasons_text(reason: Reason, zone: ZoneInfo) -> str:
@@ -32,19 +33,19 @@ def clock_time(minute: int, zone: ZoneInfo) -> str:
 def day(minute: int, zone: ZoneInfo) -> str:
     """Return "Thu 5 Mar 2026"."""
     local = moment_of(minute, zone)
-    return f"{local:%a} {local.day} {local:%b %Y}"
+    return say("{at:%a} {at.day} {at:%b %Y}", at=local)
 
 
 def moment(minute: int, zone: ZoneInfo) -> str:
     """Return "Thu 5 Mar 19:30"."""
     local = moment_of(minute, zone)
-    return f"{local:%a} {local.day} {local:%b} {local:%H:%M}"
+    return say("{at:%a} {at.day} {at:%b} {at:%H:%M}", at=local)
 
 
 def stretch(interval: Interval, zone: ZoneInfo) -> str:
     """Return "Thu 5 Mar 2026 19:30–21:30"."""
     hours = f"{clock_time(interval.start, zone)}–{clock_time(interval.end, zone)}"
-    return f"{day(interval.start, zone)} {hours}"
+    return row((day(interval.start, zone), hours), " ")
 
 
 def opening(minute: int | None, now: int, zone: ZoneInfo) -> str:
@@ -66,21 +67,30 @@ def span(minutes: int) -> str:
     days, rest = divmod(whole, 1440)
     hours, left = divmod(rest, 60)
     if days:
-        return f"{days} d {hours} h" if hours else f"{days} d"
+        return (
+            say("{days} d {hours} h", days=days, hours=hours)
+            if hours
+            else say("{days} d", days=days)
+        )
     if hours:
-        return f"{hours} h {left} min" if left else f"{hours} h"
-    return f"{left} min"
+        return (
+            say("{hours} h {minutes} min", hours=hours, minutes=left)
+            if left
+            else say("{hours} h", hours=hours)
+        )
+    return say("{minutes} min", minutes=left)
 
 
 def state(awaited: State | None) -> str:
     """Return what a film is ready for once it has come so far."""
-    return awaited.value if awaited else "its time"
+    return awaited if awaited else say("its time")
 
 
 def pass_name(key: PassKey) -> str:
     """Return "tender 1/base-coat", with the coat where it is not the first."""
-    coat = f" coat {key.coat}" if key.coat > 1 else ""
-    return f"{key.model}/{key.step}{coat}"
+    if key.coat > 1:
+        return say("{model}/{step} coat {coat}", model=key.model, step=key.step, coat=key.coat)
+    return f"{key.model}/{key.step}"
 
 
 def count(number: int, one: str, many: str = "") -> str:
