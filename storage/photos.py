@@ -83,10 +83,11 @@ def path_of(book: Path, name: str) -> Path:
 
 
 def missing(path: Path, book: Book) -> tuple[str, ...]:
-    """Return the photos that entries of a book name and its folder lacks."""
+    """Return the photos that entries and sample cards of a book name and its folder lacks."""
     named = dict.fromkeys(
         name for project in book.projects for entry in project.log for name in entry.photos
     )
+    named.update((card.photo, None) for card in book.supplies.cards if card.photo)
     return tuple(
         name
         for name in named

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import argparse
 
-from app.command_line.output import FINE, NOT_SOUND, answer, document
+from app.command_line.output import FINE, NOT_SOUND, answer, document, note
 from app.command_line.source import add_json, add_source, book_of
 from app.service import findings, words
+from app.service.books import open_book
+from planner.values.book import Book
+from storage import photos
 
 EXAMPLES = """\
   tackfree check harbour.json        findings with reason, source and mend
@@ -24,6 +27,8 @@ def run(args: argparse.Namespace) -> int:
     """Print the findings; status 1 if some make the order unsound."""
     book = book_of(args)
     found = findings.find(book)
+    if args.file is None:
+        _tell_lost_photos(args, book)
     sound = not any(one.grave for one in found)
     if args.json:
         document({"sound": sound, "findings": [one.document() for one in found]})
@@ -37,3 +42,12 @@ def run(args: argparse.Namespace) -> int:
             answer(f"    source: {one.source}")
     answer(("sound" if sound else "not sound") + f": {words.count(len(found), 'finding')}")
     return FINE if sound else NOT_SOUND
+
+
+def _tell_lost_photos(args: argparse.Namespace, book: Book) -> None:
+    """Say which photos of the logbook and of sample cards the book's folder lacks."""
+    with open_book(getattr(args, "book", None)) as bench:
+        lost = photos.missing(bench.path, book)
+        folder = photos.folder_of(bench.path)
+    if lost:
+        note(f"{words.count(len(lost), 'photo')} missing from {folder}: {', '.join(lost[:3])}")

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
 from app.service import paper, words
+from app.service.beside_text import look_lines, trait_lines
 from app.service.shopping import load_text
 from app.service.tame import tame
+from planner.evening.looks import looks_to_come
 from planner.quantity import Load
 from planner.tonight import BenchRow, Row, RunSheet, WorkRow, run_sheet, run_sheets
 from planner.values.book import Book
@@ -92,6 +94,8 @@ def _evening(sheet: RunSheet, book: Book, zone: ZoneInfo) -> Evening:
         ("Drying now", paper.drying_lines(sheet.drying_now, sheet.now, zone)),
         ("Left to dry", left),
         ("Closing", paper.closing_lines(sheet.closing, sheet.now, zone)),
+        ("Have a look", look_lines(looks_to_come(sheet.rows), sheet.now, zone)),
+        ("Marks", trait_lines(sheet, None, zone)),
         ("Take care", paper.caution_lines(sheet)),
     )
     return Evening(

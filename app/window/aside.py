@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.window import reasons, words
+from app.window.beside_words import below_words, other_words
 from app.window.labels import text
 from app.window.marks import BracketMark, WedgeMark
 from app.window.palette import Colours
@@ -15,6 +16,9 @@ from app.window.said import said
 from planner.tonight import Closing, Drying, RunSheet
 from planner.values.plan import Plan
 from planner.values.step import Bound
+
+BRAKES_TOLD = 3
+OTHERS_TOLD = 4
 
 
 def panel(picture: Picture, colours: Colours) -> QWidget:
@@ -27,6 +31,8 @@ def panel(picture: Picture, colours: Colours) -> QWidget:
     _drying(column, words.tr("Drying now"), sheet.drying_now, sheet, zone, colours)
     _closing(column, sheet, zone, colours)
     _drying(column, words.tr("Will dry after this"), sheet.drying_after, sheet, zone, colours)
+    _brakes(column, picture, colours)
+    _others(column, picture, colours)
     _next(column, sheet, zone, colours)
     _finish(column, picture, zone, colours)
     column.addStretch(1)
@@ -115,6 +121,34 @@ def _window(one: Closing, now: int, zone: ZoneInfo, colours: Colours) -> QWidget
     line.addLayout(box, 1)
     holder.setAccessibleName(f"{name}, {by.format(time=at)}. {why}")
     return holder
+
+
+def _brakes(column: QVBoxLayout, picture: Picture, colours: Colours) -> None:
+    """Add what will lie below the last coats of this stretch, ready or only touch-dry."""
+    brakes = picture.beside.brakes
+    if not brakes:
+        return
+    _title(column, words.tr("Before the last coat"))
+    for brake in brakes[:BRAKES_TOLD]:
+        name = words.tr("{time}, {work}").format(
+            time=words.clock(brake.at, picture.zone), work=reasons.key_name(brake.key)
+        )
+        column.addWidget(text(name))
+        for one in brake.below:
+            told = below_words(one, picture.zone, brake.at)
+            column.addWidget(text(told, colour=colours.soft, size=0.92))
+
+
+def _others(column: QVBoxLayout, picture: Picture, colours: Colours) -> None:
+    """Add what could be done tonight instead."""
+    others = picture.beside.others
+    if not others:
+        return
+    _title(column, words.tr("If something is not ready"))
+    for one in others[:OTHERS_TOLD]:
+        column.addWidget(text(words.capital(reasons.key_name(one.key))))
+        told = other_words(one, picture.zone, max(picture.now, picture.sheet.interval.start))
+        column.addWidget(text(told, colour=colours.soft, size=0.92))
 
 
 def _next(column: QVBoxLayout, sheet: RunSheet, zone: ZoneInfo, colours: Colours) -> None:

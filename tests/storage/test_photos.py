@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from dataclasses import replace
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from pathlib import Path
 
 import pytest
@@ -12,6 +12,7 @@ import pytest
 from planner.values.book import Book
 from planner.values.project import Logged
 from planner.values.refusal import Refused
+from planner.values.supplies import Card, Drops
 from storage import photos
 
 # First bytes by the formats' own specifications; see the sources in the module.
@@ -81,3 +82,16 @@ def test_missing_photos_are_named(demo_book: Book, tmp_path: Path) -> None:
     )
     with_log = replace(demo_book, projects=(replace(project, log=(entry,)),))
     assert photos.missing(book, with_log) == (lost,)
+
+
+def test_a_missing_photo_of_a_sample_card_is_named(demo_book: Book, tmp_path: Path) -> None:
+    book = tmp_path / "bench.tackfree"
+    (tmp_path / "a.png").write_bytes(HEADS["png"])
+    kept, lost = photos.keep(book, tmp_path / "a.png"), "e" * 64 + ".png"
+    drops = (Drops(coating=demo_book.coatings[0].name, drops=3),)
+    cards = tuple(
+        Card(name=name, on=date(2031, 3, 1), drops=drops, photo=photo)
+        for name, photo in (("first", kept), ("second", lost), ("third", ""))
+    )
+    with_cards = replace(demo_book, supplies=replace(demo_book.supplies, cards=cards))
+    assert photos.missing(book, with_cards) == (lost,)

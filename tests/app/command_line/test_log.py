@@ -207,6 +207,19 @@ def test_photos_are_kept_with_the_book(desk: Desk, tmp_path: Path) -> None:
     assert desk.entries[0].note == "runs"
 
 
+def test_check_names_photos_that_were_lost(
+    desk: Desk, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "p.png").write_bytes(PNG)
+    desk.log("done", "cart/prime", "--at", EVENING, "--photo", tmp_path / "p.png")
+    assert main(["check", "--book", str(desk.path)]) == 0
+    assert "missing" not in capsys.readouterr().err
+    (name,) = desk.entries[0].photos
+    photos.path_of(desk.path, name).unlink()
+    assert main(["check", "--book", str(desk.path)]) == 0
+    assert f"1 photo missing from {photos.folder_of(desk.path)}: {name}" in capsys.readouterr().err
+
+
 def test_one_document_with_json(desk: Desk) -> None:
     said = desk.log("done", "cart/prime", "--at", EVENING, "--json")
     told: Any = json.loads(said.out)
