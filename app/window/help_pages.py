@@ -23,6 +23,7 @@ from planner.values.coating import State
 from planner.values.step import Role, Stage
 
 HIGH, WIDE, PAGE_WIDE = 560, 420, 540  # pixels: fits the least window; the rest scrolls
+FIRST_PAGE = "tonight"  # which has keys of bench mode and of the first questions
 Lines = list[tuple[str, str]]
 
 
@@ -46,8 +47,10 @@ def page(parent: QWidget, name: str, title: str) -> QDialog:
         What the settings call the page, and what stands above it.
     """
     body: list[QWidget] = [text(about_page(name))]
-    lines = [(key, what.partition(": ")[2] or what) for key, what in page_keys(name)]
-    if lines:  # the list of all keys says the page before the colon
+    lines = page_keys(name)
+    if name != FIRST_PAGE:  # the list of all keys says the page before the colon
+        lines = [(key, what.partition(": ")[2] or what) for key, what in lines]
+    if lines:
         body.append(_rows(lines, wrap=True))
     body.append(text(words.tr("Shift+F1 shows every key."), size=0.95))
     return _show(parent, title, body, PAGE_WIDE if lines else WIDE)

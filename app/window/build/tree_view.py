@@ -168,7 +168,9 @@ class BuildTree(QTreeView):
             home = self._model.index_of(Key(Kind.MODEL, lost.project, lost.model))
             if home.isValid():
                 return home
-        return self._model.index(0, 0)
+        top = self._model.index(0, 0)
+        first = self._model.index(0, 0, top)
+        return first if lost is None and first.isValid() else top
 
     def _first(self) -> set[Key]:
         opened: set[Key] = set()
