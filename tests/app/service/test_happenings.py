@@ -21,10 +21,10 @@ from planner.evening import facts
 from planner.evening.repairs import Repair
 from planner.values.book import Book
 from planner.values.coating import Portion, State
-from planner.values.moment import minute_of, moment_of
+from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey
 from planner.values.project import Event, Logged, Observed, Used
-from planner.values.refusal import Refused
+from planner.values.refusal import Refused, demand
 from planner.values.supplies import Leftover
 from storage.bench_book import BenchBook
 
@@ -253,6 +253,8 @@ def _events(draw: st.DrawFn, book: Book, now: int) -> Edit | None:
     places = [place for ref in step.references() for place in model.places(ref)]
     some = draw(st.lists(st.sampled_from(places), min_size=1, unique=True))
     kind = draw(st.sampled_from(Repair))
+    coating = draw(st.sampled_from(book.coatings)).name
+    zone = zone_named(book.bench_time.zone)
     makers: dict[str, Callable[[], Edit]] = {
         "begin": lambda: logbook.begin(book, this, now),
         "finish": lambda: logbook.finish(book, this, now, 7),
@@ -266,11 +268,34 @@ def _events(draw: st.DrawFn, book: Book, now: int) -> Edit | None:
         "stop": lambda: happenings.stop(book, now),
         "longer": lambda: happenings.longer(book, now, 60),
         "note": lambda: happenings.note(book, now, "so it went", this),
+        "seen": lambda: happenings.seen(book, this, now),
+        "looked": lambda: happenings.looked(book, this, now, State.DRY_TO_RECOAT, reached=True),
+        "lost": lambda: happenings.lost(book, moment_of(now, zone).date()),
+        "ran out": lambda: happenings.ran_out(book, this, now, coating, some),
+        "remedy": lambda: _remedy(draw, book, now),
+        "correct": lambda: _corrected(draw, book, this),
     }
     try:
         return makers[draw(st.sampled_from(sorted(makers)))]()
     except Refused:
         return None
+
+
+def _remedy(draw: st.DrawFn, book: Book, now: int) -> Edit:
+    """Do what must be done about a window that was missed, if one was."""
+    late = happenings.missed(book, now)
+    demand(bool(late), "missed", "is nothing")
+    one = draw(st.sampled_from(late))
+    return happenings.remedy(book, one, draw(st.sampled_from(one.remedies)), now)
+
+
+def _corrected(draw: st.DrawFn, book: Book, this: PassKey) -> Edit:
+    """Correct an entry afterwards."""
+    entry = logbook.entry_of(book, this)
+    if entry is None:
+        raise Refused("log", "is empty")
+    air = draw(st.floats(min_value=10, max_value=30))
+    return logbook.correct(book, this, replace(entry, temperature_c=air, humidity_pct=50.0))
 
 
 @pytest.fixture(scope="module")
