@@ -9,11 +9,14 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.coating import Family
 from planner.values.model import Material, Model
 from planner.values.project import Project
+from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location
+from planner.values.said import called, say
 from planner.values.step import Stage, Step
 
 WARM_BOX = Location(  # a warm box of the trade: common practice, no source
@@ -41,12 +44,42 @@ def offered(book: Book, project: str) -> Book:
     box = next((one for one in book.room.locations if one.name == WARM_BOX.name), None)
     if box is None or not sane(book, box):
         return book
+    return _with_box(book, box.name, {project})
+
+
+def offer(book: Book, location: str) -> Edit:
+    """Let the slow coats of every active project dry in a location, too.
+
+    Raises
+    ------
+    Refused
+        If it is no warmer than the usual place, or so warm that styrene may
+        bend; or if no step would dry there that does not already.
+    """
+    box = next(one for one in book.room.locations if one.name == location)
+    if not sane(book, box):
+        raise Refused(
+            "location",
+            say(
+                '"{place}" must be {gain:g} °C warmer than the usual place, {most:g} °C at most',
+                place=location,
+                gain=GAIN_C,
+                most=HOTTEST_C,
+            ),
+        )
+    changed = _with_box(book, location, {one.name for one in book.projects if one.active})
+    if changed == book:
+        raise Refused("location", say("no slow coat is left that could dry there as well"))
+    return Edit(called("slow coats may dry in {place}", place=location), changed)
+
+
+def _with_box(book: Book, box: str, projects: set[str]) -> Book:
     families = _families(book)
 
     def changed(home: Project) -> Project:
-        if home.name != project:
+        if home.name not in projects:
             return home
-        return replace(home, models=tuple(_model(one, box.name, families) for one in home.models))
+        return replace(home, models=tuple(_model(one, box, families) for one in home.models))
 
     return replace(book, projects=tuple(map(changed, book.projects)))
 

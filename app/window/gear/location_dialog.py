@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from app.service import room_edits
+from app.service.warm_box import HOTTEST_C, WARM_BOX
 from app.window import words
 from app.window.forms.controls import line, whole
 from app.window.forms.form import FormDialog, keep
 from app.window.gear.points import PointsEditor
+from app.window.labels import text
 from app.window.palette import Colours
 from app.window.session import Session
 from planner.values.refusal import Refused
-from planner.values.room import AirPoint, Location
-
-# A warm box of the trade, common practice, no source: a few degrees above 30 °C, dry.
-BOX_AIR = AirPoint(at="00:00", temperature_c=35, humidity_pct=30)
+from planner.values.room import Location
 
 
 class LocationDialog(FormDialog):
@@ -27,7 +28,7 @@ class LocationDialog(FormDialog):
         title = words.tr("Where films dry") if old else words.tr("Another place where films dry")
         super().__init__(title, parent, self._try)
         self._session, self._old = session, old
-        one = old or Location(name=self.tr("warm box"), drying_places=2, workdays=(BOX_AIR,))
+        one = old or replace(WARM_BOX, name=self.tr("warm box"))
         self.name = line(one.name)
         self.places = whole(one.drying_places, 0, 99_999)
         self.workdays = PointsEditor(one.workdays, colours)
@@ -44,6 +45,15 @@ class LocationDialog(FormDialog):
         )
         form = self.page(self.tr("Air on workdays"))
         form.add("workdays", self.tr("&Points of the day"), self.workdays)
+        form.put(
+            text(
+                self.tr(
+                    "Warm air bends thin plastic: no more than {most:g} °C for hard styrene, and "
+                    "none for soft polymer (common practice, no source)."
+                ).format(most=HOTTEST_C),
+                size=0.92,
+            )
+        )
         form = self.page(self.tr("Air on weekends"))
         form.put(self.same)
         form.add("weekends", self.tr("&Points of the day"), self.weekends)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QSignalBlocker, Qt
 from PySide6.QtWidgets import QHBoxLayout, QSplitter, QVBoxLayout, QWidget
 
-from app.service import gear_edits, room_edits
+from app.service import gear_edits, room_edits, warm_box
 from app.window import words
 from app.window.forms.controls import number
 from app.window.forms.listing import Listing
@@ -124,6 +124,15 @@ class GearView(QWidget):
                 self._session.attempt(lambda book: room_edits.remove_location(book, one.name))
             ),
             delete=True,
+        )
+        slow = listing.row_button(
+            tr("Slow coats may dry here"),
+            lambda one: listing.say(
+                self._session.attempt(lambda book: warm_box.offer(book, one.name))
+            ),
+        )
+        slow.setToolTip(
+            tr("Oil, enamel and clear coats of every project get it as another place; see Build")
         )
         return listing
 

@@ -2064,6 +2064,14 @@
    <translation>Wo Filme trocknen, wenn ein Schritt nichts anderes sagt</translation>
   </message>
   <message>
+   <source>Slow coats may dry here</source>
+   <translation>Langsame Schichten dürfen hier trocknen</translation>
+  </message>
+  <message>
+   <source>Oil, enamel and clear coats of every project get it as another place; see Build</source>
+   <translation>Öl, Email und Klarlacke aller Projekte bekommen ihn als weiteren Ort; siehe Bauplan</translation>
+  </message>
+  <message>
    <source>{name} (the usual)</source>
    <translation>{name} (üblich)</translation>
   </message>
@@ -2440,6 +2448,10 @@
   <message>
    <source>&amp;Points of the day</source>
    <translation>&amp;Punkte des Tages</translation>
+  </message>
+  <message>
+   <source>Warm air bends thin plastic: no more than {most:g} °C for hard styrene, and none for soft polymer (common practice, no source).</source>
+   <translation>Warme Luft verzieht dünnen Kunststoff: höchstens {most:g} °C für Polystyrol, keine für weiches Polymer (gängige Praxis, ohne Quelle).</translation>
   </message>
   <message>
    <source>Air on weekends</source>
@@ -7328,6 +7340,106 @@ Quelle: {source}</translation>
    <translation>keine Verteilung der Schichten kommt mit weniger aus</translation>
   </message>
   <message>
+   <source>nothing holds it back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>drying: the model is {state}{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>its window after what goes before opens{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no bench time before{when}, set-up included</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hands are busy until{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the airbrush is ready not before{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>quiet hours until{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>daylight for the spray can begins{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no drying place is free on the bench until{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>pinned, not before{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>follows what goes before, done{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>done, as logged</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>waits{when}, so that what must follow soon can follow in time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>needs two people, who are there{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>drying: {about} is {state}{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>its window after {about} opens{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hands are busy with {about} until{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no drying place is free on {about} until{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>follows {about}, done{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the airbrush</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{airbrush} is ready with {coating} not before{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{airbrush} is ready not before{when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ready</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{step}, coat {coat},</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source> {at:%a %H:%M}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>option</source>
    <translation>Option</translation>
   </message>
@@ -8272,6 +8384,26 @@ Quelle: {source}</translation>
    <translation>{ids} von {model}</translation>
   </message>
   <message>
+   <source>{n} new</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{n} changed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{n} as before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{n} cancelled</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no evenings</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>is too large for a calendar of evenings; choose another</source>
    <translation>ist zu groß für einen Kalender der Abende; eine andere Datei wählen</translation>
   </message>
@@ -8282,6 +8414,34 @@ Quelle: {source}</translation>
   <message>
    <source>is a calendar of another program; choose another name</source>
    <translation>ist der Kalender eines anderen Programms; einen anderen Namen wählen</translation>
+  </message>
+  <message>
+   <source>Bench evenings</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cleaning</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Bench: {work}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Bench: {work} ({models})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>At the bench at {time}: {work}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>End {work} before {by}: {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Start {work} before {by}: {why}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>"{text}" is not a time; write it as 2031-05-31T19:30+02:00</source>
@@ -8536,6 +8696,126 @@ Quelle: {source}</translation>
    <translation>Tempo: {n} Erfahrungen übernommen</translation>
   </message>
   <message>
+   <source>Nothing to do at the bench here.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Drying now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Left to dry</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Closing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>If all goes well, next: {stretch}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Take care</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{stretch}  ({minutes} min)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{project}: done {time}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{done}, in time for {target}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{done}, {span} after {target}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no place found for {work}: {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{parts} of {coatings}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>mix {mix}</source>
+   <translation>Mischung {mix}</translation>
+  </message>
+  <message>
+   <source>why: {reason}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}, {stage}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{work}: {title}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{work}, coat {coat}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{work} (piece {piece} of {pieces})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{work} (logged)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{laid}; mix {mix}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>load {airbrush} with {coating}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>change {airbrush} to {coating}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>clean {airbrush}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>prepare {work}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>prepare</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>for {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>then it is done</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{when:&lt;18}{ready:&lt;15}{coating} on {model} ({parts}), {purpose}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{by:&lt;18}end {work} before: {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{by:&lt;18}start {work} before: {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>pin {name} to {start:%a %Y-%m-%d %H:%M}</source>
    <translation>{name} an {start:%a %Y-%m-%d %H:%M} heften</translation>
   </message>
@@ -8554,6 +8834,254 @@ Quelle: {source}</translation>
   <message>
    <source>take back a wish: {step}, {model}</source>
    <translation>Wunsch zurücknehmen: {step}, {model}</translation>
+  </message>
+  <message>
+   <source>time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>work</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>laid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>minutes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>air</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>used</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Build record as of {day} {time}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing has been logged yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Build record</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The project</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>how it was</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>What was done</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>What to do differently</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing was noted.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>models</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>last work</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>date to keep</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{hours} on 1 day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{hours} on {n} days</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>of it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>reckoned</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>1 entry from start to end</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{n} entries from start to end</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>1 coat or piece of work, {left} not logged</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{n} coats and pieces of work, {left} not logged</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{day}, {hours} of work</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Work of {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}, {work}: {photo}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>under way</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{minutes} (planned {planned})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{c:g} °C</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{rh:g} % RH</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{ml:g} ml {coating}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{ml:g} ml</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>coating or mix</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what it is</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>coats</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Coats and mixes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>As they were used</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>yes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>not yet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Looks at films</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>when</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>film</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>state</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>reached</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>How far films had come</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Diary</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>about</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>in words</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>What happened</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}, {work} took {minutes} min where {planned} were planned</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Photo {photo} is missing from {folder}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Photo {photo} is of a kind that a page cannot show.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Photo {photo} {problem}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{stage}: {title}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{coating} on {places}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{minutes} min</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{hours} h</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{hours} h {minutes} min</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>add {location}</source>
@@ -8652,6 +9180,46 @@ Quelle: {source}</translation>
    <translation>lässt sich nicht zeichnen: {last}; die README nennt die Bibliotheken, die Qt braucht</translation>
   </message>
   <message>
+   <source>{ml:.1f} ml</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>1 drop {coating}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{n} drops {coating}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>at least {amount}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>mix {amount}: {parts}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>fill in {amount}: {parts}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>put out {amount}: {parts}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{load} (least that the cup must hold)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{load}; a place without an area takes more</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{load}; can be used for {life} min, but is needed for {needed}: mix less, twice</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>nothing was bought</source>
    <translation>nichts wurde gekauft</translation>
   </message>
@@ -8700,10 +9268,6 @@ Quelle: {source}</translation>
    <translation>Mischung {mix} hinzufügen</translation>
   </message>
   <message>
-   <source>mix {mix}</source>
-   <translation>Mischung {mix}</translation>
-  </message>
-  <message>
    <source>remove mix {name}</source>
    <translation>Mischung {name} entfernen</translation>
   </message>
@@ -8736,6 +9300,18 @@ Quelle: {source}</translation>
    <translation>„{name}“ wird hier und an {n} weiteren Stellen verwendet; dort zuerst ersetzen</translation>
   </message>
   <message>
+   <source>"{place}" must be {gain:g} °C warmer than the usual place, {most:g} °C at most</source>
+   <translation>„{place}“ muss {gain:g} °C wärmer sein als der übliche Ort, höchstens {most:g} °C</translation>
+  </message>
+  <message>
+   <source>no slow coat is left that could dry there as well</source>
+   <translation>keine langsame Schicht ist übrig, die auch dort trocknen könnte</translation>
+  </message>
+  <message>
+   <source>slow coats may dry in {place}</source>
+   <translation>langsame Schichten dürfen trocknen in {place}</translation>
+  </message>
+  <message>
    <source>nothing with the stage "{stage}" is left to do there</source>
    <translation>dort ist nichts mit der Stufe „{stage}“ mehr zu tun</translation>
   </message>
@@ -8762,6 +9338,34 @@ Quelle: {source}</translation>
   <message>
    <source>what counts: {word} first</source>
    <translation>was zählt: {word} zuerst</translation>
+  </message>
+  <message>
+   <source>never in this air</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{at:%a} {at.day} {at:%b %Y}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{at:%a} {at.day} {at:%b} {at:%H:%M}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{days} d {hours} h</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{days} d</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>its time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{model}/{step} coat {coat}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>paint grips bare plastic badly and tape lifts it; prime first</source>
@@ -10060,6 +10664,18 @@ Quelle: {source}</translation>
   <message>
    <source>{model}: planned {time}; {why}</source>
    <translation>{model}: geplant {time}; {why}</translation>
+  </message>
+  <message>
+   <source>Before the last coat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{time}, {work}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>If something is not ready</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>If all goes well</source>

@@ -9,12 +9,13 @@ import pytest
 
 from app.service.books import starter_book
 from app.service.first_run import Answers, Hours, Vehicle, begin
-from app.service.warm_box import HOTTEST_C, WARM_BOX, offered
+from app.service.warm_box import HOTTEST_C, WARM_BOX, offer, offered
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import judge
 from planner.values.book import Book
 from planner.values.model import Material
 from planner.values.moment import minute_of
+from planner.values.refusal import Refused
 from planner.values.room import AirPoint
 from planner.values.step import Stage, Step
 
@@ -61,7 +62,9 @@ def test_in_a_cold_room_the_plan_uses_it_gains_by_it_and_the_judge_accepts_it() 
     verdict = judge(with_box, plan)
     assert verdict.accepted, verdict
     finish, usual = dict(plan.finishes)[TABLE], dict(plain.finishes)[TABLE]
-    assert finish is not None and usual is not None and finish < usual
+    assert finish is not None
+    assert usual is not None
+    assert finish < usual
     assert {one.location for one in plan.placements} == {"", "warm box"}  # "": its usual place
 
 
@@ -88,3 +91,15 @@ def test_soft_material_stays_out_of_it() -> None:
     room = replace(book.room, locations=(*book.room.locations, WARM_BOX))
     book = offered(replace(book, projects=(home,), room=room), TABLE)
     assert all(one.or_in == () for one in steps(book))
+
+
+def test_a_box_bought_later_is_offered_to_what_stands_on_the_table() -> None:
+    book = begun(warm_box=False)
+    book = replace(book, room=replace(book.room, locations=(*book.room.locations, WARM_BOX)))
+    edit = offer(book, WARM_BOX.name)
+    assert edit.name == "slow coats may dry in warm box"
+    assert steps(edit.book) == steps(begun(warm_box=True))
+    with pytest.raises(Refused, match="no slow coat is left"):
+        offer(edit.book, WARM_BOX.name)
+    with pytest.raises(Refused, match="must be 3 °C warmer"):
+        offer(book, "bench")

@@ -206,3 +206,11 @@ def test_what_was_typed_stays_when_another_program_changed_the_book(opened: Open
     assert not form.isVisible()
     assert [one.name for one in session.book.gear.airbrushes] == [BRUSH, "wide one"]
     assert session.book.room.volume_m3 == 44
+
+
+def test_slow_coats_are_let_into_a_box_or_it_is_said_why_not(opened: Opened) -> None:
+    view, session = opened
+    view.locations.choose(0)
+    view.locations.buttons[-1].click()
+    assert "warmer than the usual place" in view.locations.message.text()
+    assert session.book == small_book()
