@@ -18,6 +18,7 @@ from icalendar import Alarm, Calendar, Event
 
 from app.service import paper, words
 from app.service.calendar_zone import timezone_of
+from app.service.paper import Translate
 from app.service.tame import tame
 from planner.bench import DAY, BenchCalendar
 from planner.tonight import BenchRow, Closing, RunSheet, run_sheets
@@ -25,6 +26,8 @@ from planner.values.book import Book
 from planner.values.moment import moment_of
 from planner.values.plan import Plan
 from planner.values.refusal import Refused, demand
+from planner.values.said import row as row_of
+from planner.values.said import say
 from planner.values.step import Bound
 
 PRODUCT = "-//Tackfree//Bench evenings//EN"
@@ -47,16 +50,25 @@ class Written:
 
     def told(self) -> str:
         """Return what became of the evenings: "2 new, 1 changed"."""
-        counts = {
-            "new": self.new,
-            "changed": self.changed,
-            "as before": self.kept,
-            "cancelled": self.cancelled,
-        }
-        return ", ".join(f"{n} {name}" for name, n in counts.items() if n) or "no evenings"
+        counts = (
+            (self.new, say("{n} new", n=self.new)),
+            (self.changed, say("{n} changed", n=self.changed)),
+            (self.kept, say("{n} as before", n=self.kept)),
+            (self.cancelled, say("{n} cancelled", n=self.cancelled)),
+        )
+        told = [text for n, text in counts if n]
+        return row_of(told) if told else say("no evenings")
 
 
-def calendar_bytes(book: Book, plan: Plan, now: int, origin: Path, last: bytes = b"") -> Written:
+def calendar_bytes(
+    book: Book,
+    plan: Plan,
+    now: int,
+    origin: Path,
+    last: bytes = b"",
+    *,
+    translate: Translate = str,
+) -> Written:
     """Return the evenings from ``now`` on as an iCalendar file.
 
     Parameters
@@ -66,6 +78,8 @@ def calendar_bytes(book: Book, plan: Plan, now: int, origin: Path, last: bytes =
     last
         What the calendar file held before, empty for a new one.  Its events
         keep their names; those of the past stay as they are.
+    translate
+        To the language of what the events say.
 
     Raises
     ------
@@ -76,14 +90,14 @@ def calendar_bytes(book: Book, plan: Plan, now: int, origin: Path, last: bytes =
     name = str(old["UID"]) if old and "UID" in old else _calendar_name(origin)
     stamp = moment_of(now, BenchCalendar(book.bench_time).zone).astimezone(UTC)
     known = {str(event["UID"]): event for event in old.events} if old else {}
-    fresh = {str(event["UID"]): event for event in _events(book, plan, now, name)}
+    fresh = {str(event["UID"]): event for event in _events(book, plan, now, name, translate)}
     counts = {"new": 0, "changed": 0, "kept": 0, "cancelled": 0}
     events: list[Event] = []
     for uid in known | fresh:
         event, what = _renewed(known.get(uid), fresh.get(uid), stamp)
         events.append(event)
         counts[what] += 1
-    whole = _calendar(name, book, stamp, events)
+    whole = _calendar(name, book, stamp, events, translate)
     return Written(whole.to_ical(), **counts)
 
 
@@ -144,12 +158,14 @@ def _read(data: bytes) -> Calendar:
     return read
 
 
-def _calendar(name: str, book: Book, stamp: datetime, events: list[Event]) -> Calendar:
+def _calendar(
+    name: str, book: Book, stamp: datetime, events: list[Event], translate: Translate
+) -> Calendar:
     whole = Calendar()
     whole.add("prodid", PRODUCT)
     whole.add("version", "2.0")
     whole.add("uid", name)  # RFC 7986
-    whole.add("name", "Bench evenings")
+    whole.add("name", translate(say("Bench evenings")))
     ends = [end for event in events for end in _ends(event)] or [stamp]
     zone = BenchCalendar(book.bench_time).zone
     whole.add_component(timezone_of(zone, min(ends) - MARGIN, max(ends) + MARGIN))
@@ -170,28 +186,28 @@ def _calendar_name(origin: Path) -> str:
     return f"{hashlib.sha256(str(origin.resolve()).encode()).hexdigest()[:24]}@tackfree"
 
 
-def _events(book: Book, plan: Plan, now: int, name: str) -> Iterator[Event]:
+def _events(book: Book, plan: Plan, now: int, name: str, translate: Translate) -> Iterator[Event]:
     calendar = BenchCalendar(book.bench_time)
     for number, sheet in enumerate(run_sheets(book, plan, now)):
         event = Event()
         event.add("uid", f"{sheet.on:%Y%m%d}-{_place_in_day(calendar, sheet)}-{name}")
         event.add("dtstart", _written(sheet.interval.start, calendar))
         event.add("dtend", _written(sheet.interval.end, calendar))
-        event.add("summary", tame(_summary(sheet), lines=False))
-        event.add("description", tame(_description(sheet, book)))
+        event.add("summary", tame(translate(_summary(sheet)), lines=False))
+        event.add("description", tame(_description(sheet, book, translate)))
         event.add("status", "CONFIRMED")
         event.add("transp", "OPAQUE")
-        event.add_component(_alarm(_call(sheet, calendar), -BEFORE_EVENING))
+        event.add_component(_alarm(translate(_call(sheet, calendar)), -BEFORE_EVENING))
         for closing in sheet.closing:
             # What closes later is called from the evening that laid the film.
             if number == 0 or sheet.interval.start <= closing.since:
-                event.add_component(_closing_alarm(closing, calendar))
+                event.add_component(_closing_alarm(closing, calendar, translate))
         yield event
 
 
-def _description(sheet: RunSheet, book: Book) -> str:
+def _description(sheet: RunSheet, book: Book, translate: Translate) -> str:
     """Return the run sheet for a narrow field in letters of any width."""
-    lines = paper.run_sheet_text(sheet, book).split("\n")
+    lines = paper.run_sheet_text(sheet, book, translate).split("\n")
     return "\n".join(("  " if line[:1] == " " else "") + " ".join(line.split()) for line in lines)
 
 
@@ -215,17 +231,20 @@ def _written(minute: int, calendar: BenchCalendar) -> datetime:
 
 
 def _summary(sheet: RunSheet) -> str:
-    stages = dict.fromkeys(row.stage.value for row in sheet.work)
+    stages = dict.fromkeys(row.stage for row in sheet.work)
     models = dict.fromkeys(row.key.model for row in sheet.work)
-    said = ", ".join(stages) or "cleaning"
-    return f"Bench: {said}" + (f" ({', '.join(models)})" if len(models) < 4 else "")
+    work = row_of(stages) if stages else say("cleaning")
+    if len(models) >= 4:
+        return say("Bench: {work}", work=work)
+    return say("Bench: {work} ({models})", work=work, models=", ".join(models))
 
 
 def _call(sheet: RunSheet, calendar: BenchCalendar) -> str:
     """Return what is said before an evening: when it begins, and with what."""
     first = sheet.rows[0]
     what = paper.bench_text(first) if isinstance(first, BenchRow) else paper.work_title(first)
-    return f"At the bench at {words.clock_time(first.start, calendar.zone)}: {what}"
+    at = words.clock_time(first.start, calendar.zone)
+    return say("At the bench at {time}: {work}", time=at, work=what)
 
 
 def _alarm(text: str, trigger: timedelta | datetime) -> Alarm:
@@ -238,11 +257,14 @@ def _alarm(text: str, trigger: timedelta | datetime) -> Alarm:
     return alarm
 
 
-def _closing_alarm(closing: Closing, calendar: BenchCalendar) -> Alarm:
+def _closing_alarm(closing: Closing, calendar: BenchCalendar, translate: Translate) -> Alarm:
     """Return the call before a window closes: a sixth of its length ahead, within reason."""
     ahead = (closing.closes - closing.since) // 6
     minute = closing.closes - min(MOST_WARNING, max(LEAST_WARNING, ahead))
-    verb = "End" if closing.bound is Bound.END else "Start"
     by = words.closing(closing.closes, closing.since, calendar.zone)
-    text = f"{verb} {words.pass_name(closing.waiting)} before {by}: {closing.why}"
-    return _alarm(text, moment_of(minute, calendar.zone).astimezone(UTC))
+    work = words.pass_name(closing.waiting)
+    if closing.bound is Bound.END:
+        text = say("End {work} before {by}: {why}", work=work, by=by, why=closing.why)
+    else:
+        text = say("Start {work} before {by}: {why}", work=work, by=by, why=closing.why)
+    return _alarm(translate(text), moment_of(minute, calendar.zone).astimezone(UTC))

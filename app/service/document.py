@@ -5,7 +5,8 @@ All text in it is plain; whoever writes it out escapes it.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 
 
 @dataclass(frozen=True)
@@ -57,3 +58,23 @@ class Document:
 
     title: str
     blocks: tuple[Block, ...]
+
+
+def translated(document: Document, translate: Callable[[str], str]) -> Document:
+    """Return a document all of whose texts have been put through ``translate``."""
+    blocks = tuple(_translated(block, translate) for block in document.blocks)
+    return Document(translate(document.title), blocks)
+
+
+def _translated(block: Block, translate: Callable[[str], str]) -> Block:
+    if isinstance(block, Heading | Paragraph):
+        return replace(block, text=translate(block.text))
+    if isinstance(block, Items):
+        return Items(tuple(map(translate, block.texts)))
+    if isinstance(block, Figure):
+        return replace(block, caption=translate(block.caption))
+    return Table(
+        caption=translate(block.caption),
+        head=tuple(map(translate, block.head)),
+        rows=tuple(tuple(map(translate, row)) for row in block.rows),
+    )

@@ -28,12 +28,12 @@ figure { margin: 1rem 0; } img { max-width: 100%; height: auto; }
 """
 
 
-def html_of(document: Document) -> bytes:
-    """Return the page, in UTF-8."""
+def html_of(document: Document, language: str = "en") -> bytes:
+    """Return the page, in UTF-8; ``language`` is that of the document's text (BCP 47)."""
     title = _text(document.title)
     body = "\n".join(_block(block) for block in document.blocks)
     page = (
-        '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
+        f'<!DOCTYPE html>\n<html lang="{escape(language)}">\n<head>\n<meta charset="utf-8">\n'
         f'<meta http-equiv="Content-Security-Policy" content="{escape(POLICY)}">\n'
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
         '<meta name="generator" content="Tackfree">\n'

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from itertools import pairwise
 from zoneinfo import ZoneInfo
 
@@ -14,7 +14,7 @@ from planner.cautions import LAST_WORD
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow
 from planner.values.book import Book
 from planner.values.coating import Portion
-from planner.values.moment import zone_named
+from planner.values.moment import Interval, zone_named
 from planner.values.plan import BenchKind, PassKey, Plan, Status
 from planner.values.said import Said, say, told
 from planner.values.said import row as row_of
@@ -24,25 +24,43 @@ CELL = 5  # minutes that one character of the timeline stands for, at the least
 WIDEST = 96  # characters of a chart
 WORK, SETUP, FREE = "#", "=", "."
 INDENT = " " * 16
+NOTHING = say("Nothing to do at the bench here.")
+
+Translate = Callable[[str], str]  # from what is said to a language; `str` leaves it English
 
 
-def run_sheet_text(sheet: RunSheet, book: Book) -> str:
-    """Return the run sheet as text, one line per thing to do."""
+def run_sheet_text(sheet: RunSheet, book: Book, translate: Translate = str) -> str:
+    """Return the run sheet as text, one line per thing to do, in the language given."""
+    return "\n".join(translate(line) for line in _run_sheet_lines(sheet, book))
+
+
+def _run_sheet_lines(sheet: RunSheet, book: Book) -> list[str]:
     zone = zone_named(book.bench_time.zone)
-    minutes = sheet.interval.minutes
-    lines = [f"{words.stretch(sheet.interval, zone)}  ({minutes} min)"]
+    lines: list[str] = [stretch_title(sheet.interval, zone)]
     if not sheet.rows:
-        lines += ["", "Nothing to do at the bench here."]
+        lines += ["", NOTHING]
     for row in sheet.rows:
         lines += ["", *_row(row, zone)] if isinstance(row, WorkRow) else _row(row, zone)
-    lines += _section("Drying now", drying_lines(sheet.drying_now, sheet.now, zone))
-    lines += _section("Left to dry", drying_lines(sheet.drying_after, sheet.interval.end, zone))
-    lines += _section("Closing", closing_lines(sheet.closing, sheet.now, zone))
+    lines += _section(say("Drying now"), drying_lines(sheet.drying_now, sheet.now, zone))
+    lines += _section(
+        say("Left to dry"), drying_lines(sheet.drying_after, sheet.interval.end, zone)
+    )
+    lines += _section(say("Closing"), closing_lines(sheet.closing, sheet.now, zone))
     if sheet.next_interval:
-        title = f"If all goes well, next: {words.stretch(sheet.next_interval, zone)}"
+        then = words.stretch(sheet.next_interval, zone)
+        title = say("If all goes well, next: {stretch}", stretch=then)
         lines += _section(title, next_lines(sheet.next_opens))
-    lines += _section("Take care", caution_lines(sheet))
-    return "\n".join(lines)
+    lines += _section(say("Take care"), caution_lines(sheet))
+    return lines
+
+
+def stretch_title(interval: Interval, zone: ZoneInfo) -> Said:
+    """Return when a stretch is and how long it lasts."""
+    return say(
+        "{stretch}  ({minutes} min)",
+        stretch=words.stretch(interval, zone),
+        minutes=interval.minutes,
+    )
 
 
 def timeline_text(plan: Plan, book: Book) -> str:
@@ -120,21 +138,26 @@ def mix_text(portions: Iterable[Portion]) -> str:
 def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
     head = f"{words.clock_time(row.start, zone)}  {row.minutes:3} min  "
     if isinstance(row, BenchRow):
-        yield f"{head}({bench_text(row)})"
+        yield _whole(head, "(", bench_text(row), ")")
         if row.portions:
-            yield f"{INDENT}mix {mix_text(row.portions)}"
+            yield _whole(INDENT, say("mix {mix}", mix=mix_text(row.portions)))
         if row.load:
-            yield f"{INDENT}{load_text(row.load)}"
+            yield _whole(INDENT, load_text(row.load))
         return
-    yield f"{head}{work_title(row)}"
+    yield _whole(head, work_title(row))
     for coat in row.coats:
-        yield f"{INDENT}{coat_text(coat, row)}"
+        yield _whole(INDENT, coat_text(coat, row))
         if coat.load and row.piece == 1:
-            yield f"{INDENT}{load_text(coat.load)}"
+            yield _whole(INDENT, load_text(coat.load))
         yield from _ticks(coat.places)
     coated = {place for coat in row.coats for place in coat.places}
     yield from _ticks(place for place in row.places if place not in coated)
-    yield f"{INDENT}why: {words.reasons_text(row.reason, zone)}"
+    yield _whole(INDENT, say("why: {reason}", reason=words.reasons_text(row.reason, zone)))
+
+
+def _whole(*pieces: str) -> Said:
+    """Return pieces as one line, each still to be translated by itself."""
+    return row_of(pieces, "")
 
 
 def work_title(row: WorkRow) -> str:
@@ -184,7 +207,7 @@ def bench_text(row: BenchRow) -> str:
 
 
 def _section(title: str, lines: Iterable[str]) -> list[str]:
-    body = [f"  {line}" for line in lines]
+    body = [_whole("  ", line) for line in lines]
     return ["", title, *body] if body else []
 
 
@@ -220,14 +243,14 @@ def closing_lines(windows: Iterable[Closing], now: int, zone: ZoneInfo) -> Itera
 
 def next_lines(rows: Iterable[WorkRow]) -> Iterator[str]:
     """Yield each kind of work with the models that it is done on."""
-    models: dict[tuple[str, str], list[str]] = defaultdict(list)
+    models: dict[tuple[str, Said], list[str]] = defaultdict(list)
     for row in sorted(rows, key=lambda row: row.start):
-        name = f"{row.stage}: {row.title}" if row.title else row.stage.value
+        name = row_of((row.stage, row.title), ": ") if row.title else row_of((row.stage,))
         known = models[row.stage.value, name]
         if row.key.model not in known:
             known.append(row.key.model)
     for (_, name), names in models.items():
-        yield f"{name} ({', '.join(names)})"
+        yield _whole(name, f" ({', '.join(names)})")
 
 
 def caution_lines(sheet: RunSheet) -> list[str]:

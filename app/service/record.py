@@ -19,6 +19,8 @@ from planner.values.book import Book
 from planner.values.moment import minute_of, zone_named
 from planner.values.project import Event, Happened, Logged, Project
 from planner.values.refusal import Refused, unknown
+from planner.values.said import row, say, told
+from planner.values.step import Stage
 from storage.photos import kind_of
 
 # Media types of the kinds that browsers show (RFC 2046; IANA's list for the rest).
@@ -31,6 +33,10 @@ MEDIA = {
 }
 LESSONS = frozenset(Event) - {Event.NOTE, Event.SKIPPED}
 LONGER, LEAST_LONGER = 1.5, 10  # times what was planned, and minutes more, that are worth telling
+WORK_HEAD = (
+    *(say("time"), say("model"), say("work"), say("laid")),
+    *(say("minutes"), say("air"), say("used"), say("note")),
+)
 MOST_TOLD = 20  # of pieces of work that took longer
 
 
@@ -75,16 +81,22 @@ def build_record(book: Book, now: int, photos: Path, *, only: str = "") -> Docum
     ]
     zone = zone_named(book.bench_time.zone)
     blocks: list[Block] = [
-        Paragraph(f"Build record as of {words.day(now, zone)} {words.clock_time(now, zone)}.")
+        Paragraph(
+            say(
+                "Build record as of {day} {time}.",
+                day=words.day(now, zone),
+                time=words.clock_time(now, zone),
+            )
+        )
     ]
     if not chosen:
-        blocks.append(Paragraph("Nothing has been logged yet."))
+        blocks.append(Paragraph(say("Nothing has been logged yet.")))
     for project in chosen:
         if len(chosen) > 1:
             blocks.append(Heading(2, project.name))
         level = 2 if len(chosen) == 1 else 3
         blocks += _Record(book, project, zone, photos, level).blocks()
-    title = chosen[0].name if len(chosen) == 1 else "Build record"
+    title = chosen[0].name if len(chosen) == 1 else say("Build record")
     return Document(title, tuple(blocks))
 
 
@@ -108,75 +120,111 @@ class _Record:
         """Yield everything that is told of the project."""
         if self.project.note.strip():
             yield Paragraph(self.project.note)
-        yield Table("The project", ("what", "how it was"), tuple(self._facts()))
+        yield Table(say("The project"), (say("what"), say("how it was")), tuple(self._facts()))
         if self.entries:
-            yield Heading(self.level, "What was done")
+            yield Heading(self.level, say("What was done"))
             for on, group in groupby(self.entries, lambda entry: self._on(entry.fact.start)):
                 yield from self._day(on, list(group))
             yield from self._materials()
         yield from self._seen()
         yield from self._diary()
-        yield Heading(self.level, "What to do differently")
+        yield Heading(self.level, say("What to do differently"))
         lessons = tuple(self._lessons())
-        yield Items(lessons) if lessons else Paragraph("Nothing was noted.")
+        yield Items(lessons) if lessons else Paragraph(say("Nothing was noted."))
 
     def _facts(self) -> Iterator[tuple[str, str]]:
         models = [
             f"{model.name} ({model.scale})" if model.scale else model.name
             for model in self.project.models
         ]
-        yield "models", "; ".join(models)
+        yield say("models"), "; ".join(models)
         if self.entries:
-            yield "begun", self._moment(self.entries[0].fact.start)
+            yield say("begun"), self._moment(self.entries[0].fact.start)
             ends = [entry.fact.end for entry in self.entries if entry.fact.end]
             if ends:
-                yield "last work", self._moment(max(ends))
+                yield say("last work"), self._moment(max(ends))
         if self.project.target:
-            yield "date to keep", self.project.target.isoformat()
+            yield say("date to keep"), say("{day}", day=self.project.target)
         whole = sum(entry.minutes or 0 for entry in self.entries)
         evenings = len({self._on(entry.fact.start) for entry in self.entries})
-        yield "work", f"{_hours(whole)} on {words.count(evenings, 'day')}"
-        by_stage: Counter[str] = Counter()
+        if evenings == 1:
+            yield say("work"), say("{hours} on 1 day", hours=_hours(whole))
+        else:
+            yield say("work"), say("{hours} on {n} days", hours=_hours(whole), n=evenings)
+        by_stage: Counter[Stage] = Counter()
         for entry in self.entries:
-            by_stage[entry.one.step.stage.value] += entry.minutes or 0
+            by_stage[entry.one.step.stage] += entry.minutes or 0
         if by_stage:
-            stages = [f"{stage} {_hours(minutes)}" for stage, minutes in by_stage.most_common()]
-            yield "of it", "; ".join(stages)
+            stages = [
+                row((stage, _hours(minutes)), " ") for stage, minutes in by_stage.most_common()
+            ]
+            yield say("of it"), row(stages, "; ")
         reckoned = sum(entry.fact.minutes is None for entry in self.entries)
         if reckoned:
-            yield "reckoned", f"{words.count(reckoned, 'entry', 'entries')} from start to end"
-        done = words.count(len(self.entries), "coat or piece of work", "coats and pieces of work")
-        yield "done", f"{done}, {self.left} not logged"
+            yield (
+                say("reckoned"),
+                say("1 entry from start to end")
+                if reckoned == 1
+                else say("{n} entries from start to end", n=reckoned),
+            )
+        if len(self.entries) == 1:
+            done = say("1 coat or piece of work, {left} not logged", left=self.left)
+        else:
+            done = say(
+                "{n} coats and pieces of work, {left} not logged",
+                n=len(self.entries),
+                left=self.left,
+            )
+        yield say("done"), done
 
     def _day(self, on: date, entries: list[Entry]) -> Iterator[Block]:
         minutes = sum(entry.minutes or 0 for entry in entries)
         day = words.day(minute_of(entries[0].fact.start), self.zone)
-        yield Heading(self.level + 1, f"{day}, {_hours(minutes)} of work")
+        yield Heading(self.level + 1, say("{day}, {hours} of work", day=day, hours=_hours(minutes)))
         yield Table(
-            f"Work of {on.isoformat()}",
-            ("time", "model", "work", "laid", "minutes", "air", "used", "note"),
+            say("Work of {day}", day=on),
+            WORK_HEAD,
             tuple(self._row(entry) for entry in entries),
         )
         for entry in entries:
             for name in entry.fact.photos:
-                yield self._photo(name, f"{entry.fact.model}, {_work(entry)}: {name}")
+                yield self._photo(
+                    name,
+                    say(
+                        "{model}, {work}: {photo}",
+                        model=entry.fact.model,
+                        work=_work(entry),
+                        photo=name,
+                    ),
+                )
 
     def _row(self, entry: Entry) -> tuple[str, ...]:
         fact = entry.fact
-        planned = f" (planned {fact.planned})" if fact.planned is not None else ""
-        minutes = "under way" if entry.minutes is None else f"{entry.minutes}{planned}"
+        minutes: str = str(entry.minutes)
+        if entry.minutes is None:
+            minutes = say("under way")
+        elif fact.planned is not None:
+            minutes = say(
+                "{minutes} (planned {planned})", minutes=entry.minutes, planned=fact.planned
+            )
         air = [
-            f"{fact.temperature_c:g} °C" if fact.temperature_c is not None else "",
-            f"{fact.humidity_pct:g} % RH" if fact.humidity_pct is not None else "",
+            say("{c:g} °C", c=fact.temperature_c) if fact.temperature_c is not None else "",
+            say("{rh:g} % RH", rh=fact.humidity_pct) if fact.humidity_pct is not None else "",
         ]
         return (
             words.clock_time(minute_of(fact.start), self.zone),
             fact.model,
-            f"{_work(entry)}, {entry.one.step.tool.value}",
-            "; ".join(_laid(entry.one)),
+            row((_work(entry), entry.one.step.tool)),
+            row(_laid(entry.one), "; "),
             minutes,
-            ", ".join(filter(None, air)),
-            "; ".join(f"{round(used.ml, 2):g} ml {used.coating}" for used in fact.used),
+            row(filter(None, air)),
+            row(
+                (
+                    say("{ml:g} ml {coating}", ml=round(used.ml, 2), coating=used.coating)
+                    for used in fact.used
+                ),
+                "; ",
+            ),
             fact.note,
         )
 
@@ -193,44 +241,46 @@ class _Record:
         for name in dict.fromkeys([*coats, *used]):
             mix = self.book.mix(name)
             known = mix is not None or any(one.name == name for one in self.book.coatings)
-            family = self.book.coating(name).family.value if known else ""
-            mixed = f"mix {mix_text(mix.portions)}" if mix else ""
-            said = "; ".join(filter(None, [family, mixed]))
-            amount = f"{round(used[name], 2):g} ml" if name in used else ""
+            family: str = self.book.coating(name).family if known else ""
+            mixed = say("mix {mix}", mix=mix_text(mix.portions)) if mix else ""
+            said = row(filter(None, [family, mixed]), "; ")
+            amount = say("{ml:g} ml", ml=round(used[name], 2)) if name in used else ""
             rows.append((name, said, str(coats[name] or ""), amount))
         if rows:
-            head = ("coating or mix", "what it is", "coats", "used")
-            yield Heading(self.level, "Coats and mixes")
-            yield Table("As they were used", head, tuple(rows))
+            head = (say("coating or mix"), say("what it is"), say("coats"), say("used"))
+            yield Heading(self.level, say("Coats and mixes"))
+            yield Table(say("As they were used"), head, tuple(rows))
 
     def _seen(self) -> Iterator[Block]:
         rows = tuple(
             (
                 self._moment(seen.at),
                 f"{seen.model}/{seen.step}",
-                seen.state.value,
-                "yes" if seen.reached else "not yet",
+                row((seen.state,)),
+                say("yes") if seen.reached else say("not yet"),
             )
             for seen in sorted(self.project.observed, key=lambda seen: seen.at)
         )
         if rows:
-            yield Heading(self.level, "Looks at films")
-            yield Table("How far films had come", ("when", "film", "state", "reached"), rows)
+            yield Heading(self.level, say("Looks at films"))
+            head = (say("when"), say("film"), say("state"), say("reached"))
+            yield Table(say("How far films had come"), head, rows)
 
     def _diary(self) -> Iterator[Block]:
         rows = tuple(
-            (self._moment(one.at), one.event.value, _about(one), one.text)
+            (self._moment(one.at), row((one.event,)), _about(one), one.text)
             for one in sorted(self.project.diary, key=lambda one: one.at)
         )
         if rows:
-            yield Heading(self.level, "Diary")
-            yield Table("What happened", ("when", "what", "about", "in words"), rows)
+            yield Heading(self.level, say("Diary"))
+            head = (say("when"), say("what"), say("about"), say("in words"))
+            yield Table(say("What happened"), head, rows)
 
     def _lessons(self) -> Iterator[str]:
         for one in sorted(self.project.diary, key=lambda one: one.at):
             if one.event in LESSONS:
                 about = _about(one)
-                yield ": ".join(filter(None, [one.event.value, about, one.text]))
+                yield row(filter(None, [one.event, about, one.text]), ": ")
         longer = [
             (entry.fact.minutes - entry.fact.planned, entry)
             for entry in self.entries
@@ -240,34 +290,47 @@ class _Record:
             and entry.fact.minutes - entry.fact.planned >= LEAST_LONGER
         ]
         for _, entry in sorted(longer, key=lambda one: -one[0])[:MOST_TOLD]:
-            work = f"{entry.fact.model}, {_work(entry)}"
-            yield f"{work} took {entry.fact.minutes} min where {entry.fact.planned} were planned"
+            yield say(
+                "{model}, {work} took {minutes} min where {planned} were planned",
+                model=entry.fact.model,
+                work=_work(entry),
+                minutes=entry.fact.minutes,
+                planned=entry.fact.planned,
+            )
 
     def _photo(self, name: str, caption: str) -> Block:
         try:
             data = (self.photos / Path(name).name).read_bytes()
         except OSError:
-            return Paragraph(f"Photo {name} is missing from {self.photos.name}.")
+            return Paragraph(
+                say("Photo {photo} is missing from {folder}.", photo=name, folder=self.photos.name)
+            )
         suffix = kind_of(data) or ""
         if suffix not in MEDIA:
-            return Paragraph(f"Photo {name} is of a kind that a page cannot show.")
+            return Paragraph(say("Photo {photo} is of a kind that a page cannot show.", photo=name))
         try:
             return Figure(bare(data, suffix), MEDIA[suffix], caption)
         except Damaged as problem:
-            return Paragraph(f"Photo {name} {problem}.")
+            return Paragraph(
+                say("Photo {photo} {problem}.", photo=name, problem=told(str(problem)))
+            )
 
     def _on(self, moment: datetime) -> date:
         return moment.astimezone(self.zone).date()
 
     def _moment(self, moment: datetime) -> str:
         minute = minute_of(moment)
-        return f"{words.day(minute, self.zone)} {words.clock_time(minute, self.zone)}"
+        return row((words.day(minute, self.zone), words.clock_time(minute, self.zone)), " ")
 
 
 def _work(entry: Entry) -> str:
     step = entry.one.step
-    title = f"{step.stage.value}: {step.title}" if step.title else step.stage.value
-    return f"{title}, coat {entry.fact.coat}" if step.coats > 1 else title
+    title = row((step.stage,))
+    if step.title:
+        title = say("{stage}: {title}", stage=step.stage, title=step.title)
+    if step.coats > 1:
+        return say("{work}, coat {coat}", work=title, coat=entry.fact.coat)
+    return title
 
 
 def _laid(one: Pass) -> Iterator[str]:
@@ -275,7 +338,7 @@ def _laid(one: Pass) -> Iterator[str]:
     for place, coating in one.films:
         by_coating[coating].append(place)
     for coating, places in by_coating.items():
-        yield f"{coating} on {', '.join(places)}"
+        yield say("{coating} on {places}", coating=coating, places=", ".join(places))
 
 
 def _about(one: Happened) -> str:
@@ -286,5 +349,7 @@ def _hours(minutes: int) -> str:
     """Return worked time to the minute: "1 h 25 min"."""
     hours, rest = divmod(minutes, 60)
     if not hours:
-        return f"{rest} min"
-    return f"{hours} h {rest} min" if rest else f"{hours} h"
+        return say("{minutes} min", minutes=rest)
+    if not rest:
+        return say("{hours} h", hours=hours)
+    return say("{hours} h {minutes} min", hours=hours, minutes=rest)
