@@ -4,19 +4,23 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date
+from pathlib import Path
 
 from bench_steps import AtTheBench
 from PySide6.QtCore import QSettings, Qt
-from small_book import NOW, small_book, steps
+from small_book import NOW, ZONE, small_book, steps
 
+from app.service.document import Table
+from app.service.record import WORK_HEAD, build_record
 from app.window.main_window import MainWindow
 from app.window.session import Session
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Finish
-from planner.values.moment import minute_of
+from planner.values.moment import minute_of, moment_of
 from planner.values.project import Event
 from planner.values.step import Application, Minutes, Role, Stage, Step, Tool
+from storage import photos
 from storage.bench_book import BenchBook
 
 Key = Qt.Key
@@ -131,6 +135,15 @@ def restart(qtbot, here: Evenings, settings: QSettings) -> None:
     here.sit_down(window)
 
 
+def recorded(book: Book, now: int, path: Path) -> list[tuple[str, int]]:
+    """Return time and minutes of each piece of work that the build record tells."""
+    record = build_record(book, now, photos.folder_of(path))
+    tables = [one for one in record.blocks if isinstance(one, Table) and one.head == WORK_HEAD]
+    at, minutes = WORK_HEAD.index("time"), WORK_HEAD.index("minutes")
+    rows = [row for table in tables for row in table.rows]
+    return sorted((row[at], int(row[minutes].split()[0])) for row in rows)
+
+
 def test_seven_evenings(qtbot, tmp_path) -> None:
     path = tmp_path / "bench.tackfree"
     BenchBook.create(path, evenings_book()).close()
@@ -216,6 +229,10 @@ def test_seven_evenings(qtbot, tmp_path) -> None:
         if entry.end is not None
     }
     assert log == here.typed
+    assert recorded(here.book, here.now, path) == sorted(
+        (moment_of(begun, ZONE).strftime("%H:%M"), ended - begun)
+        for begun, ended in here.typed.values()
+    )
     told = [line.event for line in here.project.diary]
     assert told == [
         Event.TACKY,
