@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, fields
 from enum import StrEnum
+from functools import lru_cache
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QPalette
@@ -77,9 +78,7 @@ class Colours:
 
     def colour(self, name: str, alpha: float = 1.0) -> QColor:
         """Return a colour by its field's name, with an opacity."""
-        made = QColor(getattr(self, name))
-        made.setAlphaF(alpha)
-        return made
+        return QColor(_made(getattr(self, name), alpha))
 
 
 LIGHT = Colours(
@@ -123,6 +122,14 @@ DARK = Colours(
 )
 
 
+@lru_cache(maxsize=1024)
+def _made(colour: str, alpha: float) -> QColor:
+    """Return a colour that was read from its name once; drawings ask for it again and again."""
+    made = QColor(colour)
+    made.setAlphaF(alpha)
+    return made
+
+
 def luminance(colour: str) -> float:
     """Return the relative luminance of WCAG 2.1, definition "relative luminance"."""
     channels = (int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5))
@@ -133,6 +140,7 @@ def luminance(colour: str) -> float:
     return 0.2126 * red + 0.7152 * green + 0.0722 * blue
 
 
+@lru_cache(maxsize=1024)
 def contrast(one: str, other: str) -> float:
     """Return the contrast ratio of WCAG 2.1, definition "contrast ratio"."""
     lighter, darker = sorted((luminance(one), luminance(other)), reverse=True)

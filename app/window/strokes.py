@@ -9,16 +9,29 @@ from __future__ import annotations
 
 import math
 import zlib
+from functools import lru_cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QImage,
+    QPaintEngine,
+    QPainter,
+    QPainterPath,
+    QPen,
+    QPolygonF,
+)
 
 from app.window.palette import Colours, contrast
 from planner.values.step import Stage, Tool
 
 SPRAYED = frozenset({Tool.AIRBRUSH, Tool.CAN})
+NARROW = 8.0  # narrower pieces have room for the shape of a stroke's ends, not for more [px]
+WIDE = 64.0  # the slope of longer wedges is so gentle that only their edge need be smooth [px]
 
 
+@lru_cache(maxsize=8192)
 def phase_of(name: str) -> float:
     """Return an angle that is always the same for a name, so that strokes keep their shape."""
     return zlib.crc32(name.encode()) % 6283 / 1000
@@ -111,15 +124,19 @@ def paint_work(
     stage: Stage,
     name: str,
     faded: bool = False,
-) -> QPainterPath:
-    """Paint a piece of work and return its outline."""
-    path = work_path(rect, tool, stage, lays=bool(swatch), phase=phase_of(name))
+) -> None:
+    """Paint a piece of work."""
     fill = QColor(swatch) if swatch else colours.colour("sheet")
     if faded:
         fill.setAlphaF(0.55)
     pen = QPen(edge_on(swatch or colours.sheet, colours), 1.0)
     painter.setPen(pen)
     painter.setBrush(fill)
+    if rect.width() < NARROW and stage not in (Stage.MASK, Stage.UNMASK):
+        round_ = rect.width() / 2 if tool in SPRAYED else 0.0
+        painter.drawRoundedRect(rect, round_, round_)
+        return
+    path = work_path(rect, tool, stage, lays=bool(swatch), phase=phase_of(name))
     painter.drawPath(path)
     if stage in (Stage.MASK, Stage.UNMASK):
         _hatch(painter, path, colours, forward=stage is Stage.MASK)
@@ -127,7 +144,6 @@ def paint_work(
         paint_mist(painter, rect, colours)
     elif not swatch:
         _hatch(painter, path, colours, forward=True)
-    return path
 
 
 def edge_on(swatch: str, colours: Colours) -> QColor:
@@ -136,17 +152,48 @@ def edge_on(swatch: str, colours: Colours) -> QColor:
     return colours.colour("soft", 0.45 if plain else 0.9)
 
 
+def on_screen(painter: QPainter) -> bool:
+    """Tell whether pixels are painted, where pictures will do; paper is drawn in lines."""
+    return painter.paintEngine().type() == QPaintEngine.Type.Raster
+
+
 def paint_mist(painter: QPainter, rect: QRectF, colours: Colours) -> None:
     """Speckle the right end of a sprayed stroke."""
+    reach, tall = round(min(rect.width() * 0.5, rect.height())), round(rect.height())
+    spot = QPointF(rect.right() - reach, rect.top())
+    if on_screen(painter):
+        ratio = painter.device().devicePixelRatio()
+        painter.drawImage(spot, _stamp(reach, tall, colours.paper, ratio))
+    else:
+        painter.save()
+        painter.translate(spot)
+        _speckle(painter, reach, tall, colours.paper)
+        painter.restore()
+
+
+@lru_cache(maxsize=256)
+def _stamp(reach: int, tall: int, paper: str, ratio: float) -> QImage:
+    """Return the specks as a picture: a screen full of them is laid much sooner than painted."""
+    wide, high = max(1, round(reach * ratio)), max(1, round(tall * ratio))
+    image = QImage(wide, high, QImage.Format.Format_ARGB32_Premultiplied)
+    image.setDevicePixelRatio(ratio)
+    image.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(image)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    _speckle(painter, reach, tall, paper)
+    painter.end()
+    return image
+
+
+def _speckle(painter: QPainter, reach: float, tall: float, paper: str) -> None:
     painter.setPen(Qt.PenStyle.NoPen)
-    speck = QColor(colours.paper)
+    speck = QColor(paper)
     speck.setAlphaF(0.85)
     painter.setBrush(speck)
-    reach = min(rect.width() * 0.5, rect.height())
     for at in range(11):
         share = (0.5 + at * 0.754878) % 1  # low-discrepancy points of the plane
-        x = rect.right() - reach * (0.06 + 0.9 * share)
-        y = rect.top() + rect.height() * (0.14 + 0.72 * ((0.5 + at * 0.569840) % 1))
+        x = reach * (1 - 0.06 - 0.9 * share)
+        y = tall * (0.14 + 0.72 * ((0.5 + at * 0.569840) % 1))
         size = 0.5 + 0.8 * (1 - share)
         painter.drawEllipse(QPointF(x, y), size, size)
 
@@ -163,8 +210,17 @@ def paint_wedge(
 ) -> None:
     """Paint a drying wedge from its corners."""
     shape = QPolygonF([QPointF(x, y) for x, y in corners])
-    painter.setPen(QPen(colours.colour("drying", 0.9 if strong else 0.5), 1.0))
-    painter.setBrush(colours.colour("drying", 0.42 if strong else 0.28))
+    pen = QPen(colours.colour("drying", 0.9 if strong else 0.5), 1.0)
+    fill = colours.colour("drying", 0.42 if strong else 0.28)
+    wide = corners[1][0] - corners[0][0] > WIDE
+    if wide:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(fill)
+        painter.drawPolygon(shape)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(pen)
+    painter.setBrush(Qt.BrushStyle.NoBrush if wide else fill)
     painter.drawPolygon(shape)
 
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from functools import lru_cache
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
@@ -55,6 +55,10 @@ class StripCanvas(QAbstractScrollArea):
         self._before: dict[PassKey, int] = {}
         self._zone = ZoneInfo("UTC")
         self._tiles = Tiles()
+        self._idle = QTimer(self)
+        self._idle.setSingleShot(True)
+        self._idle.setInterval(0)
+        self._idle.timeout.connect(self._paint_ahead)
         self._at = self._arranged()
 
     def show_strip(self, strip: Strip) -> None:
@@ -154,7 +158,13 @@ class StripCanvas(QAbstractScrollArea):
         if self._carried is not None and self._carried.far:
             paint_carried(painter, scene, self._carried)
         painter.end()
+        self._idle.start()
         event.accept()
+
+    def _paint_ahead(self) -> None:
+        """Paint what will be wanted next, a square at a time, while nobody waits."""
+        if self.isVisible() and self._tiles.paint_ahead(self.scene(), self.devicePixelRatio()):
+            self._idle.start()
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
         """Fit the scroll bars."""

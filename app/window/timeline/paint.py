@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from functools import cached_property
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen
+from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
+from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen, QPixmap
 
 from app.window import strokes
 from app.window.palette import Colours
@@ -19,6 +19,7 @@ from app.window.timeline.index import Items
 from planner.values.plan import PassKey
 
 BEYOND = 6.0  # what is cut off is cut so far out of sight [px]
+REPEATED = 8  # lines of the ground that are painted; the others are the same [px]
 DOT, DOT_SIZE = 5.4, 1.6  # from one dot to the next, and across one [px]
 
 
@@ -145,17 +146,19 @@ def _grounds(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
     # Whole pixels, not smoothed at their edges: that would take three times as long.
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     colours = scene.colours
-    top, tall = round(lanes.top()), round(lanes.height())
-    for span, left, right in scene.spans():
-        if span.column is None:
-            continue
-        low, high = max(round(left), round(lanes.left())), min(round(right), round(lanes.right()))
-        painter.fillRect(low, top, high - low, tall, colours.colour("sheet"))
-        line = colours.colour("rule", 0.55)
-        for minute in scene.at.scale.ticks(span):
-            x = round(scene.x(minute))
-            if scene.sees(x, x + 1):
-                painter.fillRect(x, top, 1, tall, line)
+    if strokes.on_screen(painter):
+        # Columns look the same all the way down: a few lines of them are laid again and again.
+        ratio = painter.device().devicePixelRatio()
+        pixmap = QPixmap(math.ceil(lanes.width() * ratio), math.ceil(REPEATED * ratio))
+        pixmap.setDevicePixelRatio(ratio)
+        pixmap.fill(colours.colour("gutter"))
+        own = QPainter(pixmap)
+        own.translate(-lanes.topLeft())
+        _columns(own, scene, QRectF(lanes.topLeft(), QSizeF(lanes.width(), REPEATED)))
+        own.end()
+        painter.drawTiledPixmap(lanes, pixmap)
+    else:
+        _columns(painter, scene, lanes)
     wide, edge = round(lanes.width()), round(lanes.left())
     for row in scene.at.rows:
         above, below = scene.top + row.top - scene.down, scene.top + row.bottom - scene.down
@@ -165,6 +168,21 @@ def _grounds(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
             band = round(below - above)
             painter.fillRect(edge, round(above), wide, band, colours.colour("gutter"))
         painter.fillRect(edge, round(below) - 1, wide, 1, colours.colour("rule"))
+
+
+def _columns(painter: QPainter, scene: Scene, area: QRectF) -> None:
+    """Paint the grounds of the columns, with a line at each minute that has a label."""
+    top, tall = round(area.top()), round(area.height())
+    for span, left, right in scene.spans():
+        if span.column is None:
+            continue
+        low, high = max(round(left), round(area.left())), min(round(right), round(area.right()))
+        painter.fillRect(low, top, high - low, tall, scene.colours.colour("sheet"))
+        line = scene.colours.colour("rule", 0.55)
+        for minute in scene.at.scale.ticks(span):
+            x = round(scene.x(minute))
+            if scene.sees(x, x + 1):
+                painter.fillRect(x, top, 1, tall, line)
 
 
 def _past(painter: QPainter, scene: Scene, lanes: QRectF) -> None:

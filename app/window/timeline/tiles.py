@@ -1,30 +1,34 @@
 """The strip in painted squares, kept until something about them changes.
 
-Scrolling, choosing and pointing then only lay squares side by side; new
-ones are painted as they come into sight.
+Scrolling, choosing and pointing then only lay squares side by side.  What is
+in sight and not kept is painted at once, all of it together and nothing
+beyond; its squares, and those next to them, are painted when nobody waits.
 """
 
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Callable
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
+from itertools import chain
 
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QPainter, QPixmap
+from PySide6.QtGui import QPainter, QPixmap, QRegion
 
 from app.window.timeline import edges, paint
-from app.window.timeline.index import SIDE, Items, along, together
+from app.window.timeline.index import SIDE, along, together
 from app.window.timeline.paint import Scene
 
-MOST = 96  # squares that are kept, some four screens full
+MOST = 128  # squares that are kept, some five screens full
+
+Place = tuple[int, int | None]  # column and row of a square; None for the airbrushes' band
 
 
 class Tiles:
     """Painted squares of one strip at one zoom, in one set of colours."""
 
     def __init__(self) -> None:
-        self._kept: OrderedDict[tuple[int, int | None], QPixmap] = OrderedDict()
+        self._kept: OrderedDict[Place, QPixmap] = OrderedDict()
 
     def forget(self) -> None:
         """Paint everything anew from now on."""
@@ -33,86 +37,135 @@ class Tiles:
     def paint(self, painter: QPainter, scene: Scene) -> None:
         """Paint the whole viewport."""
         painter.fillRect(scene.area, scene.colours.colour("gutter"))
-        lanes = scene.lanes_area
-        columns = along(scene.across, scene.across + lanes.width())
-        rows = along(scene.down, scene.down + lanes.height())
-        seen = [scene.at.index.at(column, row) for column in columns for row in rows]
+        columns, rows = _in_sight(scene)
         painter.save()
-        painter.setClipRect(lanes)
-        for column in columns:
-            for row in rows:
-                spot = QPointF(
-                    scene.left + column * SIDE - scene.across,
-                    scene.top + row * SIDE - scene.down,
-                )
-                painter.drawPixmap(spot, self._square(painter, scene, column, row))
-        paint.paint_pointed(painter, scene, together(seen))
+        painter.setClipRect(scene.lanes_area)
+        missing = self._lay(painter, scene, ((x, y) for x in columns for y in rows))
+        if missing:
+            items = together(scene.at.index.at(x, y or 0) for x, y in missing)
+            _clip_to(painter, scene, missing)
+            # Hatches run on from square to square.
+            painter.setBrushOrigin(QPointF(scene.left - scene.across, scene.top - scene.down))
+            paint.paint_square(painter, scene, items)
+            painter.setClipRect(scene.lanes_area)
+        seen = together(scene.at.index.at(x, y) for x in columns for y in rows)
+        paint.paint_pointed(painter, scene, seen)
         painter.restore()
-        self._paint_band(painter, scene, columns)
+        if scene.at.strip.airbrushes:
+            self._paint_band(painter, scene, columns)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         edges.paint_head(painter, scene)
         edges.paint_names(painter, scene)
 
+    def paint_ahead(self, scene: Scene, ratio: float) -> bool:
+        """Paint one square that is in sight or next to it; tell whether more are to be painted.
+
+        ``ratio`` is how many pixels of the screen a pixel takes.
+        """
+        wanted = (place for place in _ahead(scene) if place not in self._kept)
+        place = next(wanted, None)
+        if place is not None:
+            self._keep(place, _painted(scene, place, ratio))
+        return next(wanted, None) is not None
+
     def _paint_band(self, painter: QPainter, scene: Scene, columns: range) -> None:
-        if not scene.at.strip.airbrushes:
-            return
         painter.save()
         top = scene.at.sizes.head
         painter.setClipRect(
             QRectF(scene.left, top, scene.area.right() - scene.left, scene.top - top)
         )
-        for column in columns:
-            spot = QPointF(scene.left + column * SIDE - scene.across, top)
-            painter.drawPixmap(spot, self._piece_of_band(painter, scene, column))
+        missing = self._lay(painter, scene, ((x, None) for x in columns))
+        if missing:
+            painter.save()
+            _clip_to(painter, scene, missing)
+            painter.setBrushOrigin(QPointF(scene.left - scene.across, top))
+            edges.paint_band(
+                painter, scene, together(scene.at.index.of_band(x) for x, _ in missing)
+            )
+            painter.restore()
         seen = together(scene.at.index.of_band(column) for column in columns)
         edges.paint_loads(painter, scene, seen)
         painter.restore()
 
-    def _square(self, painter: QPainter, scene: Scene, column: int, row: int) -> QPixmap:
-        inside = replace(
-            scene,
-            area=QRectF(0, 0, scene.left + SIDE, scene.top + SIDE),
-            across=column * SIDE,
-            down=row * SIDE,
-        )
-        items = scene.at.index.at(column, row)
-        return self._made(
-            painter, (column, row), inside, items, paint.paint_square, (scene.top, SIDE)
-        )
+    def _lay(self, painter: QPainter, scene: Scene, places: Iterable[Place]) -> list[Place]:
+        """Lay what is kept of these; return the others."""
+        missing = []
+        for place in places:
+            known = self._kept.get(place)
+            if known is None:
+                missing.append(place)
+            else:
+                self._kept.move_to_end(place)
+                painter.drawPixmap(_rect(scene, place).topLeft(), known)
+        return missing
 
-    def _piece_of_band(self, painter: QPainter, scene: Scene, column: int) -> QPixmap:
-        top = scene.at.sizes.head
-        inside = replace(
-            scene, area=QRectF(0, 0, scene.left + SIDE, scene.top), across=column * SIDE
-        )
-        items = scene.at.index.of_band(column)
-        place = (top, scene.top - top)
-        return self._made(painter, (column, None), inside, items, edges.paint_band, place)
-
-    def _made(
-        self,
-        painter: QPainter,
-        key: tuple[int, int | None],
-        inside: Scene,
-        items: Items,
-        fill: Callable[[QPainter, Scene, Items], None],
-        place: tuple[float, float],
-    ) -> QPixmap:
-        """Return a kept square, or paint it; ``place`` is its top and its height."""
-        known = self._kept.get(key)
-        if known is not None:
-            self._kept.move_to_end(key)
-            return known
-        top, height = place
-        ratio = painter.device().devicePixelRatio()
-        pixmap = QPixmap(round(SIDE * ratio), max(1, round(height * ratio)))
-        pixmap.setDevicePixelRatio(ratio)
-        pixmap.fill(inside.colours.colour("gutter"))
-        own = QPainter(pixmap)
-        own.translate(-inside.left, -top)
-        fill(own, inside, items)
-        own.end()
-        self._kept[key] = pixmap
+    def _keep(self, place: Place, pixmap: QPixmap) -> None:
+        self._kept[place] = pixmap
         while len(self._kept) > MOST:
             self._kept.popitem(last=False)
-        return pixmap
+
+
+def _in_sight(scene: Scene) -> tuple[range, range]:
+    lanes = scene.lanes_area
+    columns = along(scene.across, scene.across + lanes.width())
+    return columns, along(scene.down, scene.down + lanes.height())
+
+
+def _ahead(scene: Scene) -> Iterator[Place]:
+    """Yield every square that is in sight, then a page on, a page back, and one up and down."""
+    columns, rows = _in_sight(scene)
+    band = scene.at.strip.airbrushes
+    last, lowest = int(scene.at.scale.width // SIDE), int(scene.at.height // SIDE)
+    on = range(columns.stop, min(columns.stop + len(columns), last + 1))
+    back = range(max(0, columns.start - len(columns)), columns.start)
+    for column in chain(columns, on, back):
+        if band:
+            yield column, None
+        for row in rows:
+            yield column, row
+    for row in (rows.stop, rows.start - 1):
+        if 0 <= row <= lowest:
+            for column in columns:
+                yield column, row
+
+
+def _rect(scene: Scene, place: Place) -> QRectF:
+    """Return where a square lies in the viewport."""
+    column, row = place
+    left = scene.left + column * SIDE - scene.across
+    if row is None:
+        return QRectF(left, scene.at.sizes.head, SIDE, scene.top - scene.at.sizes.head)
+    return QRectF(left, scene.top + row * SIDE - scene.down, SIDE, SIDE)
+
+
+def _clip_to(painter: QPainter, scene: Scene, places: Iterable[Place]) -> None:
+    """Let only these squares be painted, as far as they are in sight."""
+    region = QRegion()
+    for place in places:
+        region = region.united(_rect(scene, place).toAlignedRect())
+    seen = painter.clipBoundingRect().toAlignedRect()
+    painter.setClipRegion(region.intersected(seen))
+
+
+def _painted(scene: Scene, place: Place, ratio: float) -> QPixmap:
+    """Paint one square."""
+    column, row = place
+    tall = scene.top if row is None else scene.top + SIDE
+    inside = replace(
+        scene,
+        area=QRectF(0, 0, scene.left + SIDE, tall),
+        across=column * SIDE,
+        down=0 if row is None else row * SIDE,
+    )
+    rect = _rect(inside, place)
+    pixmap = QPixmap(round(SIDE * ratio), max(1, round(rect.height() * ratio)))
+    pixmap.setDevicePixelRatio(ratio)
+    pixmap.fill(inside.colours.colour("gutter"))
+    painter = QPainter(pixmap)
+    painter.translate(-rect.left(), -rect.top())
+    if row is None:
+        edges.paint_band(painter, inside, scene.at.index.of_band(column))
+    else:
+        paint.paint_square(painter, inside, scene.at.index.at(column, row))
+    painter.end()
+    return pixmap
