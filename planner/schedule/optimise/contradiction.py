@@ -1,6 +1,7 @@
 """Proof that a book has no full plan: nothing here adds a constraint that a plan might break.
 
-What does not come within `LONG` is taken as never.
+No planner looks further for a stretch than `LONG`; what does not come within
+that of when it could begin is taken as never.
 """
 
 from __future__ import annotations
@@ -10,6 +11,7 @@ from functools import cache
 
 from planner.bench import BenchCalendar, calendar_of
 from planner.cure import Cure
+from planner.schedule.frame import LAST_MINUTE
 from planner.schedule.greedy import Search
 from planner.schedule.optimise.anywhere import anywhere
 from planner.schedule.optimise.board import NEVER, Board
@@ -19,10 +21,12 @@ from planner.schedule.optimise.stretch_check import possible
 from planner.schedule.optimise.together import apart
 from planner.schedule.problem import Problem
 from planner.schedule.rules import RULES
+from planner.schedule.state import FOREVER, Table
 from planner.values.book import Book
 
 BEYOND = 45 * 1440  # how far past every head and wish the stretches are looked at [min]
 LONG = 3 * 366 * 1440
+FARTHEST = 10 * LONG  # no further than that from now [min]
 
 
 def contradicts(book: Book, now: int, cure: Cure) -> bool:
@@ -37,11 +41,11 @@ def contradicts(book: Book, now: int, cure: Cure) -> bool:
     if len(table.end) == len(problem.activities):
         return False
     board = Board(problem, table, _horizon(problem))
-    far = cache(lambda: Board(problem, table, now + LONG))
+    far = cache(lambda: _far(problem, table))
     if not board.stretches or any(board.head[index] >= NEVER for index in board.free):
-        board = far()
-        if any(board.head[index] >= NEVER for index in board.free):
-            return True
+        board = whole = far()
+        if (never := _never(whole)) is not None:
+            return _until(whole, never) <= whole.last
     domains = _domains(board, problem.calendar)
     links = reaches(board)
     if not _consistent(board, links, domains):
@@ -60,6 +64,64 @@ def _horizon(problem: Problem) -> int:
         if tail < LONG:
             latest = max(latest, problem.now + 2 * tail)
     return latest + BEYOND
+
+
+class _Far(Board):
+    """A board that knows up to which minute it was looked for stretches."""
+
+    def __init__(self, problem: Problem, facts: Table, last: int) -> None:
+        super().__init__(problem, facts, last)
+        self.last = last
+
+
+def _far(problem: Problem, table: Table) -> _Far:
+    """Return the board of all that is looked at: `LONG` after whatever could begin."""
+    wished = [
+        minute
+        for activity in problem.activities
+        for interval in activity.allowed or ()
+        for minute in (interval.start, interval.end)
+        if minute < LAST_MINUTE
+    ]
+    farthest = problem.now + FARTHEST
+    until = max([problem.now, *wished]) + LONG
+    while True:
+        board = _Far(problem, table, min(until, farthest))
+        never = _never(board)
+        if never is None or board.last == farthest or _until(board, never) <= board.last:
+            return board
+        until = _until(board, never)
+
+
+def _never(board: Board) -> int | None:
+    """Return the first pass that has no start on a board, or None; all before it have one."""
+    return next((index for index in board.free if board.head[index] >= NEVER), None)
+
+
+def _until(board: Board, index: int) -> int:
+    """Return up to which minute a pass without a start must be looked for, to have none ever."""
+    release = _release(board, index)
+    allowed = board.problem.activities[index].allowed
+    if release >= FOREVER or allowed == ():
+        return board.problem.now
+    if allowed and max(one.end for one in allowed) < LAST_MINUTE:
+        return max(one.end for one in allowed)
+    begins = min(one.start for one in allowed) if allowed else 0
+    return max(release, begins) + LONG
+
+
+def _release(board: Board, index: int) -> int:
+    """Return the least start of a pass by what goes before it, FOREVER if that never lets it."""
+    activity, facts = board.problem.activities[index], board.facts
+    release = facts.time
+    for gate in activity.gates:
+        before = board.problem.ends[gate][0]
+        if before in facts.end:
+            windows = facts.windows(gate)
+            release = max(release, windows[0].opens if windows else FOREVER)
+        else:
+            release = max(release, board.earliest_after(gate, board.end_of(before)))
+    return max([release, *(board.end_of(before) for before in activity.before)])
 
 
 def _domains(board: Board, calendar: BenchCalendar) -> dict[int, int]:
