@@ -12,6 +12,7 @@ from planner.evening.closing import Check, CheckKind
 from planner.evening.instead import Other, Taker
 from planner.evening.looks import Look
 from planner.tonight import RunSheet
+from planner.values.said import row, say
 from planner.values.step import Trait
 
 MOST = 8  # of one kind
@@ -41,13 +42,19 @@ def look_lines(looks: Iterable[Look], now: int, zone: ZoneInfo) -> Iterator[str]
     """Yield when to look at what, and for what."""
     for look in looks:
         when = look_when(look, now, zone)
-        yield f"{when:<18}{words.pass_name(look.key)} ({_parts(look.places)}): {look.what}"
+        yield say(
+            "{when:<18}{work} ({parts}): {what}",
+            when=when,
+            work=words.pass_name(look.key),
+            parts=_parts(look.places),
+            what=look.what,
+        )
 
 
 def look_when(look: Look, now: int, zone: ZoneInfo) -> str:
     """Return when a look is due, to the minute."""
     if look.at <= now:
-        return "now"
+        return say("now")
     if look.at - now < 1440:
         return words.clock_time(look.at, zone)
     return words.moment(look.at, zone)
@@ -72,18 +79,21 @@ def below_text(one: Below, at: int, zone: ZoneInfo) -> str:
 
 def trait_lines(sheet: RunSheet, quiet_from: int | None, zone: ZoneInfo) -> Iterator[str]:
     """Yield what smells, is noisy or needs daylight among the rows ahead."""
-    by = "" if quiet_from is None else f" by {words.clock_time(quiet_from, zone)}"
     told = {
-        Trait.SMELLS: f"smells: air the room, and let it be gone before others go to bed{by}",
-        Trait.NOISY: f"noisy: not in the quiet hours{by and ', be done' + by}",
-        Trait.DAYLIGHT: "needs daylight: do it first",
-        Trait.HANDS_FREE: "goes on alone: hands are free",
+        Trait.SMELLS: say("smells: air the room, and let it be gone before others go to bed"),
+        Trait.NOISY: say("noisy: not in the quiet hours"),
+        Trait.DAYLIGHT: say("needs daylight: do it first"),
+        Trait.HANDS_FREE: say("goes on alone: hands are free"),
     }
+    if quiet_from is not None:
+        by = words.clock_time(quiet_from, zone)
+        told[Trait.SMELLS] = say("{trait} by {time}", trait=told[Trait.SMELLS], time=by)
+        told[Trait.NOISY] = say("{trait}, be done by {time}", trait=told[Trait.NOISY], time=by)
     for trait, text in told.items():
-        keys = [row.key for row in sheet.work if trait in row.traits and not row.logged]
+        keys = [one.key for one in sheet.work if trait in one.traits and not one.logged]
         if keys:
             names = [words.pass_name(key) for key in dict.fromkeys(keys)]
-            yield f"{text} ({', '.join(names)})"
+            yield say("{trait} ({work})", trait=text, work=row(names))
 
 
 def _meanwhile(found: Beside, zone: ZoneInfo) -> Iterator[str]:

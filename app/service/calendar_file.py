@@ -18,7 +18,6 @@ from icalendar import Alarm, Calendar, Event
 
 from app.service import paper, words
 from app.service.calendar_zone import timezone_of
-from app.service.paper import Translate
 from app.service.tame import tame
 from planner.bench import DAY, BenchCalendar
 from planner.tonight import BenchRow, Closing, RunSheet, run_sheets
@@ -26,8 +25,8 @@ from planner.values.book import Book
 from planner.values.moment import moment_of
 from planner.values.plan import Plan
 from planner.values.refusal import Refused, demand
+from planner.values.said import Translate, say
 from planner.values.said import row as row_of
-from planner.values.said import say
 from planner.values.step import Bound
 
 PRODUCT = "-//Tackfree//Bench evenings//EN"

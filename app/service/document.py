@@ -5,8 +5,9 @@ All text in it is plain; whoever writes it out escapes it.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
+
+from planner.values.said import Translate
 
 
 @dataclass(frozen=True)
@@ -60,13 +61,13 @@ class Document:
     blocks: tuple[Block, ...]
 
 
-def translated(document: Document, translate: Callable[[str], str]) -> Document:
+def translated(document: Document, translate: Translate) -> Document:
     """Return a document all of whose texts have been put through ``translate``."""
     blocks = tuple(_translated(block, translate) for block in document.blocks)
     return Document(translate(document.title), blocks)
 
 
-def _translated(block: Block, translate: Callable[[str], str]) -> Block:
+def _translated(block: Block, translate: Translate) -> Block:
     if isinstance(block, Heading | Paragraph):
         return replace(block, text=translate(block.text))
     if isinstance(block, Items):

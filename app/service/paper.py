@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Iterable, Iterator
 from itertools import pairwise
 from zoneinfo import ZoneInfo
 
@@ -16,7 +16,7 @@ from planner.values.book import Book
 from planner.values.coating import Portion
 from planner.values.moment import Interval, zone_named
 from planner.values.plan import BenchKind, PassKey, Plan, Status
-from planner.values.said import Said, say, told
+from planner.values.said import Said, Translate, say, told
 from planner.values.said import row as row_of
 from planner.values.step import Bound
 
@@ -25,8 +25,6 @@ WIDEST = 96  # characters of a chart
 WORK, SETUP, FREE = "#", "=", "."
 INDENT = " " * 16
 NOTHING = say("Nothing to do at the bench here.")
-
-Translate = Callable[[str], str]  # from what is said to a language; `str` leaves it English
 
 
 def run_sheet_text(sheet: RunSheet, book: Book, translate: Translate = str) -> str:

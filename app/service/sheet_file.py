@@ -11,13 +11,14 @@ import os
 import subprocess
 import sys
 import tempfile
+from dataclasses import replace
 from enum import StrEnum
 from pathlib import Path
 
 from planner.values.book import Book
 from planner.values.plan import Plan
 from planner.values.refusal import Refused
-from planner.values.said import say
+from planner.values.said import Translate, say
 
 DRAWN = "drawn"  # the last word of the process that has done its work
 SECONDS = 300
@@ -31,8 +32,23 @@ class Paper(StrEnum):
     LETTER = "Letter"
 
 
-def sheet_bytes(book: Book, plan: Plan, paper: Paper = Paper.A4, *, tonight: bool = False) -> bytes:
+def sheet_bytes(
+    book: Book,
+    plan: Plan,
+    paper: Paper = Paper.A4,
+    *,
+    tonight: bool = False,
+    language: str = "en",
+    translate: Translate = str,
+) -> bytes:
     """Return the bench sheet of a plan as a PDF file.
+
+    Parameters
+    ----------
+    language
+        What the sheet speaks (BCP 47).
+    translate
+        To that language, for what the plan says: a file of it keeps no more than text.
 
     Raises
     ------
@@ -45,14 +61,21 @@ def sheet_bytes(book: Book, plan: Plan, paper: Paper = Paper.A4, *, tonight: boo
     with tempfile.TemporaryDirectory(prefix="tackfree-sheet-") as name:
         folder = Path(name)
         (folder / BOOK).write_bytes(dump(Exchange(book)))
-        (folder / PLAN).write_text(json.dumps(dump_plan(plan, book)), encoding="utf-8")
+        (folder / PLAN).write_text(
+            json.dumps(dump_plan(_spoken(plan, translate), book)), encoding="utf-8"
+        )
         # -P: a folder called "app" where one happens to stand is not ours.
-        words = [sys.executable, "-P", "-m", "app.window.sheet", str(folder), paper.value]
+        words = [sys.executable, "-P", "-m", "app.window.sheet", str(folder), paper.value, language]
         said = _run([*words, "tonight"] if tonight else words)
         drawn = folder / SHEET
         if not said.stdout.strip().endswith(DRAWN) or not drawn.is_file():
             raise Refused("bench sheet", _why(said))
         return drawn.read_bytes()
+
+
+def _spoken(plan: Plan, translate: Translate) -> Plan:
+    unplaced = (replace(one, why=translate(one.why)) for one in plan.unplaced)
+    return replace(plan, unplaced=tuple(unplaced))
 
 
 def _run(command: list[str]) -> subprocess.CompletedProcess[str]:

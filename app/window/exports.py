@@ -17,6 +17,7 @@ from app.service.books import write_whole
 from app.service.sheet_file import Paper, sheet_bytes
 from app.window import words
 from app.window.picture import Picture
+from app.window.said import said
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
@@ -126,8 +127,10 @@ class Exports(QObject):
             from app.service.calendar_file import calendar_bytes  # noqa: PLC0415
 
             last = path.read_bytes() if path.exists() else b""
-            made = calendar_bytes(picture.book, picture.plan, picture.now, origin, last)
-            return made.data, made.told()
+            made = calendar_bytes(
+                picture.book, picture.plan, picture.now, origin, last, translate=said
+            )
+            return made.data, said(made.told())
 
         self._write_plan(self.tr("Calendar"), "evenings.ics", make, over=True)
 
@@ -138,7 +141,14 @@ class Exports(QObject):
         """Draw the bench sheet of the evening, or of all."""
 
         def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
-            return sheet_bytes(picture.book, picture.plan, paper, tonight=tonight), ""
+            return sheet_bytes(
+                picture.book,
+                picture.plan,
+                paper,
+                tonight=tonight,
+                language=words.language_code(),
+                translate=said,
+            ), ""
 
         self._write_plan(self.tr("Bench sheet"), "bench sheet.pdf", make)
 
@@ -177,13 +187,17 @@ class Exports(QObject):
         now, origin = self._session.now, self._session.path or Path()
 
         def make(book: Book, path: Path) -> bytes:
+            from app.service.document import translated  # noqa: PLC0415
             from app.service.document_html import html_of  # noqa: PLC0415
             from app.service.document_markdown import markdown_of  # noqa: PLC0415
             from app.service.record import build_record  # noqa: PLC0415
             from storage import photos  # noqa: PLC0415
 
-            record = build_record(book, now, photos.folder_of(origin), only=project)
-            return markdown_of(record) if path.suffix.lower() == ".md" else html_of(record)
+            plain = build_record(book, now, photos.folder_of(origin), only=project)
+            record = translated(plain, said)
+            if path.suffix.lower() == ".md":
+                return markdown_of(record)
+            return html_of(record, words.language_code())
 
         title = self.tr("Build record, as HTML or, named *.md, as Markdown")
         self._write_book(title, f"{_file_name(project or 'record')}.html", make, also="*.md")

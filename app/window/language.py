@@ -47,7 +47,11 @@ def install(app: QCoreApplication, settings: QSettings) -> list[QTranslator]:
     Where there is no file of ours for a language, Qt's own texts, as on the buttons of its
     dialogs, stay English as well.
     """
-    locale = locale_of(chosen(settings))
+    return speak(app, locale_of(chosen(settings)))
+
+
+def speak(app: QCoreApplication, locale: QLocale) -> list[QTranslator]:
+    """Let all that is made from now on speak the language of a locale."""
     QLocale.setDefault(locale)
     if locale.language() == QLocale.Language.English:
         return []

@@ -36,6 +36,11 @@ def day(on: date | datetime, *, long: bool = False) -> str:
     return QLocale().toString(QDate(on.year, on.month, on.day), form)
 
 
+def language_code() -> str:
+    """Return the code of the language that is spoken (BCP 47): a translation names its own."""
+    return tr("en")
+
+
 def date_form() -> str:
     """Return how fields show a date, "5 Mar 2026"."""
     return tr("d MMM yyyy")

@@ -8,7 +8,9 @@ are never translated.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
+
+Translate = Callable[[str], str]  # from what is said to a language; `str` leaves it English
 
 
 class Said(str):

@@ -1,4 +1,4 @@
-"""Draws a bench sheet: ``python -m app.window.sheet FOLDER PAPER [tonight]``.
+"""Draws a bench sheet: ``python -m app.window.sheet FOLDER PAPER LANGUAGE [tonight]``.
 
 The folder holds the book and its plan; see `app.service.sheet_file`.
 """
@@ -11,16 +11,19 @@ from pathlib import Path
 from app.service.sheet_file import BOOK, DRAWN, PLAN, SHEET, Paper
 
 
-def main(folder: Path, paper: Paper, *, tonight: bool) -> None:
+def main(folder: Path, paper: Paper, spoken: str, *, tonight: bool) -> None:
     """Draw the sheet beside the book."""
+    from PySide6.QtCore import QLocale  # noqa: PLC0415
     from PySide6.QtGui import QFontDatabase, QGuiApplication  # noqa: PLC0415
 
+    from app.window import language  # noqa: PLC0415
     from app.window.sheet.draw import draw_sheet  # noqa: PLC0415
     from storage.exchange import load, load_plan  # noqa: PLC0415
 
     app = QGuiApplication([])
     if not QFontDatabase.families():
         sys.exit("there is no font to write with")
+    language.speak(app, QLocale(spoken))
     book = load((folder / BOOK).read_bytes()).book
     plan = load_plan((folder / PLAN).read_bytes())
     draw_sheet(folder / SHEET, book, plan, plan.now, paper, tonight=tonight)
@@ -29,4 +32,4 @@ def main(folder: Path, paper: Paper, *, tonight: bool) -> None:
 
 
 if __name__ == "__main__":
-    main(Path(sys.argv[1]), Paper(sys.argv[2]), tonight="tonight" in sys.argv[3:])
+    main(Path(sys.argv[1]), Paper(sys.argv[2]), sys.argv[3], tonight="tonight" in sys.argv[4:])

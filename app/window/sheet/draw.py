@@ -9,6 +9,8 @@ from PySide6.QtGui import QFont, QFontMetricsF, QGuiApplication, QPageSize, QPai
 
 from app.service.bench_sheet import BenchSheet, bench_sheet
 from app.service.sheet_file import Paper
+from app.window import words
+from app.window.said import said
 from app.window.sheet.entries import Fonts, entry_bands, heading_bands, section_bands
 from app.window.sheet.flow import SOFT, Flow, text_bands
 from app.window.sheet.strip_picture import of_evenings, picture_blocks
@@ -22,10 +24,6 @@ from planner.values.plan import Plan
 from planner.values.refusal import Refused
 
 MARGIN_MM = 14.0
-LEGEND = (
-    "A wedge thins while a film dries, and ends in a ring where it is ready. "
-    "A bracket marks a window that closes."
-)
 SIZES = {Paper.A4: QPageSize.PageSizeId.A4, Paper.LETTER: QPageSize.PageSizeId.Letter}
 
 
@@ -37,7 +35,7 @@ def draw_sheet(path: Path, book: Book, plan: Plan, now: int, paper: Paper, *, to
     Refused
         If the file cannot be written.
     """
-    sheet = bench_sheet(book, plan, now, tonight=tonight)
+    sheet = bench_sheet(book, plan, now, tonight=tonight, translate=said)
     calendar = BenchCalendar(book.bench_time)
     strip = strip_of(Laid(book, plan, now, calendar, Cure(book.room, calendar.zone)))
     writer = QPdfWriter(str(path))
@@ -70,7 +68,7 @@ def _laid_out(sheet: BenchSheet, strip: Strip, fonts: Fonts, width: float, heigh
     for picture in picture_blocks(shown, fonts.body, width, height, flow.left):
         flow.place(picture)
     if shown.pieces:
-        flow.place(text_bands(LEGEND, fonts.body, 0, width, SOFT))
+        flow.place(text_bands(_legend(), fonts.body, 0, width, SOFT))
     for evening in sheet.evenings:
         flow.skip(fonts.line * 0.8)
         heading = heading_bands(evening, fonts, width)
@@ -82,6 +80,13 @@ def _laid_out(sheet: BenchSheet, strip: Strip, fonts: Fonts, width: float, heigh
             heading = []
         flow.place(heading)
     return flow
+
+
+def _legend() -> str:
+    return words.tr(
+        "A wedge thins while a film dries, and ends in a ring where it is ready. "
+        "A bracket marks a window that closes."
+    )
 
 
 def _paint(
