@@ -13,6 +13,7 @@ from app.service.moves import moved
 from planner.bench import calendar_of
 from planner.evening.braking import braked
 from planner.evening.closing import checks, cups_used
+from planner.evening.instead import leaves_time
 from planner.evening.looks import looks
 from planner.evening.missing import Missed
 from planner.layers.finding import Finding
@@ -41,9 +42,12 @@ def remarks_of(book: Book, now: int, late: tuple[Missed, ...], zone: ZoneInfo) -
 
 
 def brake_remarks(book: Book, key: PassKey, now: int) -> list[str]:
-    """Return what lies below a last coat that is begun, ready or not; nothing for other work."""
+    """Return what speaks against beginning: films below a last coat, no time left to wipe back."""
     zone = zone_named(book.bench_time.zone)
-    return [below_text(one, now, zone) for one in braked(book, key, now)]
+    told = [below_text(one, now, zone) for one in braked(book, key, now)]
+    if not leaves_time(book, key, now):
+        told.append("what must follow it soon has no time left; better leave it today")
+    return told
 
 
 def closing_remarks(book: Book, now: int, since: int, plan: Plan) -> list[str]:

@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 
 from app.window import reasons, words
 from app.window.said import said
-from planner.evening.advice import OneFirst
+from planner.evening.advice import OneFirst, Rest
 from planner.evening.beside import Beside, Filling
 from planner.evening.braking import Below
 from planner.evening.closing import Check, CheckKind
@@ -131,6 +131,12 @@ def one_first_words(first: OneFirst, zone: ZoneInfo, now: int) -> str:
         model=first.first.model,
         time=words.when(first.judge_at, zone, now),
     )
+
+
+def rest_words(pause: Rest, zone: ZoneInfo, now: int) -> str:
+    """Return until when places should be left alone."""
+    told = words.tr("{n} tries have failed here; leave it alone until {time}.")
+    return told.format(n=pause.tries, time=words.when(pause.until, zone, now))
 
 
 def taker_when(one: Taker, zone: ZoneInfo, now: int) -> str:

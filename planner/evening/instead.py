@@ -80,6 +80,24 @@ def instead(
     )
 
 
+def leaves_time(book: Book, key: PassKey, now: int, *, cure: Cure | None = None) -> bool:
+    """Tell whether what a pass opens a window for can still be done in time if it begins now.
+
+    A wash begun too late in the evening cannot be wiped back before it sets.
+    """
+    table = laid(book, now, cure)
+    index = table.problem.index.get(key)
+    if index is None or index not in table.problem.closing_from:
+        return True
+    stretch = table.problem.calendar.next_stretch(now)
+    if stretch is None:
+        return False
+    if any(before not in table.end for before in table.problem.activities[index].before):
+        return True  # it is out of order, which is told by itself
+    fit = fit_in(table, index, stretch, now)
+    return fit is not None and keeps_windows(table, fit, stretch)
+
+
 def smells_late(traits: Collection[Trait], end: int, calendar: BenchCalendar) -> bool:
     """Tell whether work smells and ends too late to air the room before the quiet hours."""
     return Trait.SMELLS in traits and bool(calendar.quiet(end, end + AIRED))

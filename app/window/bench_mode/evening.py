@@ -20,13 +20,14 @@ from app.window.bench_mode.keys import Deed
 from app.window.bench_mode.looking import Looking
 from app.window.bench_mode.memory import Memory
 from app.window.bench_mode.questions import Questions
-from app.window.beside_words import below_words, check_words, other_words
+from app.window.beside_words import below_words, check_words, other_words, rest_words
 from app.window.picture import Picture
 from app.window.said import said
 from app.window.session import Session
-from planner.evening.braking import Below, braked
+from planner.evening.advice import rest
+from planner.evening.braking import braked
 from planner.evening.closing import CheckKind, checks
-from planner.evening.instead import instead
+from planner.evening.instead import instead, leaves_time
 from planner.evening.looks import Look
 from planner.tonight import BenchRow, WorkRow
 from planner.values.book import Book
@@ -204,10 +205,10 @@ class Evening(QObject):
         picture = self.picture
         if row is None or picture is None:
             return
-        below = self._below(row, picture)
-        if below and self._braked != row.key:
+        against = self._against(row, picture)
+        if against is not None and self._braked != row.key:
             self._braked = row.key
-            self.asks.emit(self._brake(row, picture))
+            self.asks.emit(against)
             return
         self._make(
             lambda book: logbook.begin(book, row.key, self._session.now, row.minutes),
@@ -218,20 +219,25 @@ class Evening(QObject):
         if row.tool is Tool.AIRBRUSH and row.airbrush:
             self.memory.fill(row.airbrush, row.coats[0].coating, self._stretch)
 
-    def _below(self, row: WorkRow, picture: Picture) -> tuple[Below, ...]:
-        """Return what lies below a last coat; nothing for any other work."""
-        return braked(picture.book, row.key, self._session.now, picture.cure)
-
-    def _brake(self, row: WorkRow, picture: Picture) -> Asked:
-        now = self._session.now
-        about = [below_words(one, picture.zone, now) for one in self._below(row, picture)]
+    def _against(self, row: WorkRow, picture: Picture) -> Asked | None:
+        """Return what is to be thought of before work begins, as a question; None for nothing."""
+        now, zone, book = self._session.now, picture.zone, picture.book
+        about = []
         name = words.stage_word(row.stage)
-        return Asked(
-            words.tr("Ready for {work}?").format(work=name),
-            about=tuple(about),
-            space=self._begin,
-            space_word=words.tr("it is ready: begin"),
-        )
+        title = words.tr("Ready for {work}?").format(work=name)
+        if not leaves_time(book, row.key, now, cure=picture.cure):
+            about.append(words.tr("What must follow it soon has no time left: leave it today."))
+            title = words.tr("Begin all the same?")
+        resting = rest(book, row.key, now)
+        if resting is not None:
+            about.append(rest_words(resting, zone, now))
+            title = words.tr("Begin all the same?")
+        below = braked(book, row.key, now, picture.cure)
+        about += [below_words(one, zone, now) for one in below]
+        if not about:
+            return None
+        space = words.tr("it is ready: begin")
+        return Asked(title, about=tuple(about), space=self._begin, space_word=space)
 
     def _done(self) -> None:
         job = self.job

@@ -10,6 +10,7 @@ from app.service.edits import Edit
 from app.window import reasons, words
 from app.window.bench_mode.asked import LINES, Asked, Line
 from app.window.bench_mode.jobs import Job
+from app.window.beside_words import rest_words
 from app.window.drying.moments import Kind, moments
 from app.window.drying.wording import at_words, film_words
 from app.window.picture import Picture
@@ -172,9 +173,7 @@ class Questions:
         about = [words.capital(reasons.key_name(key))]
         pause = rest(picture.book, key, self._now())
         if pause is not None:
-            at = words.when(pause.until, picture.zone, self._now())
-            told = words.tr("{n} tries have failed here; leave it alone until {time}.")
-            about.append(told.format(n=pause.tries, time=at))
+            about.append(rest_words(pause, picture.zone, self._now()))
         self._ask(Asked(words.tr("What is done about it?"), tuple(lines), tuple(about)))
 
     def _mend(self, key: PassKey, kind: Repair, event: Event) -> None:

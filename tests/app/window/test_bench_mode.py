@@ -11,9 +11,10 @@ from bench_steps import AtTheBench
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont, QFontMetricsF
 from PySide6.QtWidgets import QLabel, QWidget
-from small_book import BRUSH, CART, NOW, PROJECT, at, key, small_book
+from small_book import BRUSH, CART, NOW, PROJECT, ZONE, at, key, small_book
 from window_steps import MakeWindow, replan
 
+from app.service import happenings, logbook
 from app.window.bench_mode.jobs import jobs_of
 from app.window.bench_mode.keys import BINDINGS, Deed
 from app.window.bench_mode.letters import CLOCK, HEADING, LARGE, PLAIN, font_of
@@ -21,8 +22,9 @@ from app.window.bench_mode.view import BenchMode
 from app.window.moved_panel import cause_words
 from app.window.palette import DARK, LIGHT, contrast
 from planner.values.book import Book
+from planner.values.moment import moment_of
 from planner.values.plan import BenchKind
-from planner.values.project import Event
+from planner.values.project import Event, Happened
 from planner.values.step import Trait
 
 Key = Qt.Key
@@ -239,6 +241,45 @@ def test_tonight_says_when_to_put_away_and_the_bench_reminds(bench: Bench) -> No
     here.now += 1
     here.bench.clock_moved()
     assert "10 min left to put away: the closing check is C" in told_by(here.bench)
+
+
+def test_a_wash_without_its_wiping_time_brakes(qtbot, make_window: MakeWindow) -> None:
+    """Wash 15 min, workable 10 min after it, wiped in 10: 20 min before the end are too few."""
+    book = small_book()
+    for week, step in enumerate(("prime", "sand", "gloss")):
+        book = logbook.finish(book, key(step), NOW + week * 7 * 1440 + 30, 12).book
+    begin = at("2031-03-27 19:30")
+    here = AtTheBench(qtbot, make_window(book, begin), begin)
+    assert here.doing == str(key("wash"))
+    here.now = at("2031-03-27 21:10")  # nobody planned anew meanwhile
+    here.press(Key.Key_S)
+    assert here.bench.asked is not None
+    assert here.bench.asked.title == "Begin all the same?"
+    assert here.project.log[-1].step == "gloss"
+    here.press(Key.Key_Escape)
+    here.now = at("2031-03-27 20:50")
+    here.press(Key.Key_Right, Key.Key_Left)
+    here.press(Key.Key_S)
+    assert here.bench.asked is None
+    assert here.project.log[-1].step == "wash"
+
+
+def test_after_two_failed_tries_beginning_brakes(qtbot, make_window: MakeWindow) -> None:
+    book = small_book()
+    for minutes in (20, 40):
+        book = happenings.note(book, NOW, "x", key("sand")).book
+        project = book.project(PROJECT)
+        line = Happened(
+            at=moment_of(NOW - minutes, ZONE), event=Event.DISLIKED, model=CART, step="sand"
+        )
+        project = replace(project, diary=(*project.diary[:-1], line))
+        book = replace(book, projects=(project,))
+    here = AtTheBench(qtbot, make_window(book, NOW), NOW)
+    here.press(Key.Key_Space, Key.Key_S)
+    assert here.bench.asked is not None
+    assert "2 tries have failed here" in here.bench.asked.about[0]
+    here.press(Key.Key_Space)
+    assert here.project.log[-1].step == "prime"
 
 
 def test_letters_are_read_from_a_metre_and_a_half() -> None:

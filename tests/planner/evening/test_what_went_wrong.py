@@ -12,7 +12,7 @@ from small_book import CART, PROJECT, ZONE, at, key, small_book
 from app.service import edits, planning
 from planner.evening import facts
 from planner.evening.advice import one_first, rest, silvering
-from planner.evening.instead import instead, takers
+from planner.evening.instead import instead, leaves_time, takers
 from planner.evening.missing import Remedy, missed, remedied
 from planner.evening.order import out_of_order
 from planner.layers.table import Verdict
@@ -162,6 +162,8 @@ def test_a_wash_is_offered_only_with_its_wiping_time() -> None:
     for left, offered in ((35, True), (34, False), (20, False)):
         names = [one.key.step for one in instead(book, end - left)]
         assert ("wash" in names) is offered
+        assert leaves_time(book, key("wash"), end - left) is offered
+    assert leaves_time(book, key("gloss"), end - 5)
     weekly = (
         *book.bench_time.stretches,
         replace(book.bench_time.stretches[0], start="21:40", end="22:10"),
