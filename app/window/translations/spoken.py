@@ -20,6 +20,7 @@ TAKES = {
     "unknown": 0,
     "Refused": 1,
     "BookTrouble": 1,
+    "Damaged": 0,
     "demand": 2,
     "demand_known": 2,
     "number_in": 4,

@@ -7341,103 +7341,103 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>nothing holds it back</source>
-   <translation type="unfinished" />
+   <translation>nichts hält es auf</translation>
   </message>
   <message>
    <source>drying: the model is {state}{when}</source>
-   <translation type="unfinished" />
+   <translation>trocknet: Das Modell ist{when} {state}</translation>
   </message>
   <message>
    <source>its window after what goes before opens{when}</source>
-   <translation type="unfinished" />
+   <translation>sein Fenster nach dem Vorigen öffnet{when}</translation>
   </message>
   <message>
    <source>no bench time before{when}, set-up included</source>
-   <translation type="unfinished" />
+   <translation>keine Bastelzeit vor{when}, Rüsten eingerechnet</translation>
   </message>
   <message>
    <source>hands are busy until{when}</source>
-   <translation type="unfinished" />
+   <translation>Hände sind beschäftigt bis{when}</translation>
   </message>
   <message>
    <source>the airbrush is ready not before{when}</source>
-   <translation type="unfinished" />
+   <translation>die Airbrush ist nicht vor{when} bereit</translation>
   </message>
   <message>
    <source>quiet hours until{when}</source>
-   <translation type="unfinished" />
+   <translation>Ruhezeit bis{when}</translation>
   </message>
   <message>
    <source>daylight for the spray can begins{when}</source>
-   <translation type="unfinished" />
+   <translation>Tageslicht für die Sprühdose beginnt{when}</translation>
   </message>
   <message>
    <source>no drying place is free on the bench until{when}</source>
-   <translation type="unfinished" />
+   <translation>auf dem Tisch ist kein Trockenplatz frei bis{when}</translation>
   </message>
   <message>
    <source>pinned, not before{when}</source>
-   <translation type="unfinished" />
+   <translation>angeheftet, nicht vor{when}</translation>
   </message>
   <message>
    <source>follows what goes before, done{when}</source>
-   <translation type="unfinished" />
+   <translation>folgt dem Vorigen, getan{when}</translation>
   </message>
   <message>
    <source>done, as logged</source>
-   <translation type="unfinished" />
+   <translation>getan, wie eingetragen</translation>
   </message>
   <message>
    <source>waits{when}, so that what must follow soon can follow in time</source>
-   <translation type="unfinished" />
+   <translation>wartet{when}, damit rechtzeitig folgt, was bald folgen muss</translation>
   </message>
   <message>
    <source>needs two people, who are there{when}</source>
-   <translation type="unfinished" />
+   <translation>braucht zwei Leute; sie sind da ab{when}</translation>
   </message>
   <message>
    <source>drying: {about} is {state}{when}</source>
-   <translation type="unfinished" />
+   <translation>trocknet: {about} ist{when} {state}</translation>
   </message>
   <message>
    <source>its window after {about} opens{when}</source>
-   <translation type="unfinished" />
+   <translation>sein Fenster nach {about} öffnet{when}</translation>
   </message>
   <message>
    <source>hands are busy with {about} until{when}</source>
-   <translation type="unfinished" />
+   <translation>Hände sind mit {about} beschäftigt bis{when}</translation>
   </message>
   <message>
    <source>no drying place is free on {about} until{when}</source>
-   <translation type="unfinished" />
+   <translation>kein Trockenplatz frei: {about}, bis{when}</translation>
   </message>
   <message>
    <source>follows {about}, done{when}</source>
-   <translation type="unfinished" />
+   <translation>folgt {about}, getan{when}</translation>
   </message>
   <message>
    <source>the airbrush</source>
-   <translation type="unfinished" />
+   <translation>die Airbrush</translation>
   </message>
   <message>
    <source>{airbrush} is ready with {coating} not before{when}</source>
-   <translation type="unfinished" />
+   <translation>{airbrush} ist mit {coating} nicht vor{when} bereit</translation>
   </message>
   <message>
    <source>{airbrush} is ready not before{when}</source>
-   <translation type="unfinished" />
+   <translation>{airbrush} ist nicht vor{when} bereit</translation>
   </message>
   <message>
    <source>ready</source>
-   <translation type="unfinished" />
+   <translation>bereit</translation>
   </message>
   <message>
    <source>{step}, coat {coat},</source>
-   <translation type="unfinished" />
+   <translation>{step}, Schicht {coat},</translation>
   </message>
   <message>
    <source> {at:%a %H:%M}</source>
-   <translation type="unfinished" />
+   <translation> {at:%a %H:%M}</translation>
   </message>
   <message>
    <source>option</source>
@@ -8096,6 +8096,42 @@ Quelle: {source}</translation>
    <translation>{trouble}: {problem}; zurücknehmen, was seither im Logbuch steht</translation>
   </message>
   <message>
+   <source>Planned {day} at {time}</source>
+   <translation>Geplant {day} um {time}</translation>
+  </message>
+  <message>
+   <source>Bench sheet</source>
+   <translation>Arbeitsblatt</translation>
+  </message>
+  <message>
+   <source>Drying now</source>
+   <translation>Trocknet jetzt</translation>
+  </message>
+  <message>
+   <source>Left to dry</source>
+   <translation>Bleibt zum Trocknen</translation>
+  </message>
+  <message>
+   <source>Closing</source>
+   <translation>Schließt</translation>
+  </message>
+  <message>
+   <source>Have a look</source>
+   <translation>Nachsehen</translation>
+  </message>
+  <message>
+   <source>Marks</source>
+   <translation>Kennzeichen</translation>
+  </message>
+  <message>
+   <source>Take care</source>
+   <translation>Vorsicht</translation>
+  </message>
+  <message>
+   <source>parts {mix}</source>
+   <translation>Teile {mix}</translation>
+  </message>
+  <message>
    <source>add bench time</source>
    <translation>Bastelzeit hinzufügen</translation>
   </message>
@@ -8166,6 +8202,42 @@ Quelle: {source}</translation>
   <message>
    <source>these hours are not there any more; look again</source>
    <translation>diese Stunden gibt es nicht mehr; noch einmal hinsehen</translation>
+  </message>
+  <message>
+   <source>{when:&lt;18}{work} ({parts}): {what}</source>
+   <translation>{when:&lt;18}{work} ({parts}): {what}</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <translation>jetzt</translation>
+  </message>
+  <message>
+   <source>smells: air the room, and let it be gone before others go to bed</source>
+   <translation>riecht: lüften, und es sei fort, bevor andere schlafen gehen</translation>
+  </message>
+  <message>
+   <source>noisy: not in the quiet hours</source>
+   <translation>laut: nicht in den Ruhezeiten</translation>
+  </message>
+  <message>
+   <source>needs daylight: do it first</source>
+   <translation>braucht Tageslicht: zuerst tun</translation>
+  </message>
+  <message>
+   <source>goes on alone: hands are free</source>
+   <translation>geht von allein weiter: Hände sind frei</translation>
+  </message>
+  <message>
+   <source>{trait} by {time}</source>
+   <translation>{trait}, bis {time}</translation>
+  </message>
+  <message>
+   <source>{trait}, be done by {time}</source>
+   <translation>{trait}, bis {time} fertig sein</translation>
+  </message>
+  <message>
+   <source>{trait} ({work})</source>
+   <translation>{trait} ({work})</translation>
   </message>
   <message>
    <source>there is no bench book yet; name an exchange file, or start tackfree</source>
@@ -8385,23 +8457,23 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>{n} new</source>
-   <translation type="unfinished" />
+   <translation>{n} neu</translation>
   </message>
   <message>
    <source>{n} changed</source>
-   <translation type="unfinished" />
+   <translation>{n} geändert</translation>
   </message>
   <message>
    <source>{n} as before</source>
-   <translation type="unfinished" />
+   <translation>{n} wie bisher</translation>
   </message>
   <message>
    <source>{n} cancelled</source>
-   <translation type="unfinished" />
+   <translation>{n} abgesagt</translation>
   </message>
   <message>
    <source>no evenings</source>
-   <translation type="unfinished" />
+   <translation>keine Abende</translation>
   </message>
   <message>
    <source>is too large for a calendar of evenings; choose another</source>
@@ -8417,31 +8489,31 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>Bench evenings</source>
-   <translation type="unfinished" />
+   <translation>Bastelabende</translation>
   </message>
   <message>
    <source>cleaning</source>
-   <translation type="unfinished" />
+   <translation>Reinigen</translation>
   </message>
   <message>
    <source>Bench: {work}</source>
-   <translation type="unfinished" />
+   <translation>Basteln: {work}</translation>
   </message>
   <message>
    <source>Bench: {work} ({models})</source>
-   <translation type="unfinished" />
+   <translation>Basteln: {work} ({models})</translation>
   </message>
   <message>
    <source>At the bench at {time}: {work}</source>
-   <translation type="unfinished" />
+   <translation>Am Basteltisch um {time}: {work}</translation>
   </message>
   <message>
    <source>End {work} before {by}: {why}</source>
-   <translation type="unfinished" />
+   <translation>{work} vor {by} beenden: {why}</translation>
   </message>
   <message>
    <source>Start {work} before {by}: {why}</source>
-   <translation type="unfinished" />
+   <translation>{work} vor {by} beginnen: {why}</translation>
   </message>
   <message>
    <source>"{text}" is not a time; write it as 2031-05-31T19:30+02:00</source>
@@ -8697,51 +8769,35 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>Nothing to do at the bench here.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>Drying now</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>Left to dry</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>Closing</source>
-   <translation type="unfinished" />
+   <translation>Hier ist am Basteltisch nichts zu tun.</translation>
   </message>
   <message>
    <source>If all goes well, next: {stretch}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>Take care</source>
-   <translation type="unfinished" />
+   <translation>Wenn alles gut geht, danach: {stretch}</translation>
   </message>
   <message>
    <source>{stretch}  ({minutes} min)</source>
-   <translation type="unfinished" />
+   <translation>{stretch}  ({minutes} min)</translation>
   </message>
   <message>
    <source>{project}: done {time}</source>
-   <translation type="unfinished" />
+   <translation>{project}: fertig {time}</translation>
   </message>
   <message>
    <source>{done}, in time for {target}</source>
-   <translation type="unfinished" />
+   <translation>{done}, rechtzeitig für {target}</translation>
   </message>
   <message>
    <source>{done}, {span} after {target}</source>
-   <translation type="unfinished" />
+   <translation>{done}, {span} nach {target}</translation>
   </message>
   <message>
    <source>no place found for {work}: {why}</source>
-   <translation type="unfinished" />
+   <translation>kein Platz gefunden für {work}: {why}</translation>
   </message>
   <message>
    <source>{parts} of {coatings}</source>
-   <translation type="unfinished" />
+   <translation>{parts} von {coatings}</translation>
   </message>
   <message>
    <source>mix {mix}</source>
@@ -8749,71 +8805,83 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>why: {reason}</source>
-   <translation type="unfinished" />
+   <translation>warum: {reason}</translation>
   </message>
   <message>
    <source>{model}, {stage}</source>
-   <translation type="unfinished" />
+   <translation>{model}, {stage}</translation>
   </message>
   <message>
    <source>{work}: {title}</source>
-   <translation type="unfinished" />
+   <translation>{work}: {title}</translation>
   </message>
   <message>
    <source>{work}, coat {coat}</source>
-   <translation type="unfinished" />
+   <translation>{work}, Schicht {coat}</translation>
   </message>
   <message>
    <source>{work} (piece {piece} of {pieces})</source>
-   <translation type="unfinished" />
+   <translation>{work} (Stück {piece} von {pieces})</translation>
   </message>
   <message>
    <source>{work} (logged)</source>
-   <translation type="unfinished" />
+   <translation>{work} (eingetragen)</translation>
   </message>
   <message>
    <source>{laid}; mix {mix}</source>
-   <translation type="unfinished" />
+   <translation>{laid}; mischen {mix}</translation>
   </message>
   <message>
    <source>load {airbrush} with {coating}</source>
-   <translation type="unfinished" />
+   <translation>{airbrush} mit {coating} füllen</translation>
   </message>
   <message>
    <source>change {airbrush} to {coating}</source>
-   <translation type="unfinished" />
+   <translation>{airbrush} auf {coating} wechseln</translation>
   </message>
   <message>
    <source>clean {airbrush}</source>
-   <translation type="unfinished" />
+   <translation>{airbrush} reinigen</translation>
   </message>
   <message>
    <source>prepare {work}</source>
-   <translation type="unfinished" />
+   <translation>vorbereiten: {work}</translation>
   </message>
   <message>
    <source>prepare</source>
-   <translation type="unfinished" />
+   <translation>vorbereiten</translation>
   </message>
   <message>
    <source>for {step}</source>
-   <translation type="unfinished" />
+   <translation>für {step}</translation>
   </message>
   <message>
    <source>then it is done</source>
-   <translation type="unfinished" />
+   <translation>dann ist es fertig</translation>
   </message>
   <message>
    <source>{when:&lt;18}{ready:&lt;15}{coating} on {model} ({parts}), {purpose}</source>
-   <translation type="unfinished" />
+   <translation>{when:&lt;18}{ready:&lt;15}{coating} auf {model} ({parts}), {purpose}</translation>
   </message>
   <message>
    <source>{by:&lt;18}end {work} before: {why}</source>
-   <translation type="unfinished" />
+   <translation>{by:&lt;18}vorher beenden: {work}; {why}</translation>
   </message>
   <message>
    <source>{by:&lt;18}start {work} before: {why}</source>
-   <translation type="unfinished" />
+   <translation>{by:&lt;18}vorher beginnen: {work}; {why}</translation>
+  </message>
+  <message>
+   <source>is cut short</source>
+   <translation>ist abgeschnitten</translation>
+  </message>
+  <message>
+   <source>has no segment where one should be</source>
+   <translation>hat keinen Abschnitt, wo einer sein müsste</translation>
+  </message>
+  <message>
+   <source>has no end</source>
+   <translation>hat kein Ende</translation>
   </message>
   <message>
    <source>pin {name} to {start:%a %Y-%m-%d %H:%M}</source>
@@ -8837,251 +8905,251 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>time</source>
-   <translation type="unfinished" />
+   <translation>Zeit</translation>
   </message>
   <message>
    <source>work</source>
-   <translation type="unfinished" />
+   <translation>Arbeit</translation>
   </message>
   <message>
    <source>laid</source>
-   <translation type="unfinished" />
+   <translation>aufgetragen</translation>
   </message>
   <message>
    <source>minutes</source>
-   <translation type="unfinished" />
+   <translation>Minuten</translation>
   </message>
   <message>
    <source>air</source>
-   <translation type="unfinished" />
+   <translation>Luft</translation>
   </message>
   <message>
    <source>used</source>
-   <translation type="unfinished" />
+   <translation>verbraucht</translation>
   </message>
   <message>
    <source>Build record as of {day} {time}.</source>
-   <translation type="unfinished" />
+   <translation>Baubericht, Stand {day} {time}.</translation>
   </message>
   <message>
    <source>Nothing has been logged yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch steht nichts im Logbuch.</translation>
   </message>
   <message>
    <source>Build record</source>
-   <translation type="unfinished" />
+   <translation>Baubericht</translation>
   </message>
   <message>
    <source>The project</source>
-   <translation type="unfinished" />
+   <translation>Das Projekt</translation>
   </message>
   <message>
    <source>what</source>
-   <translation type="unfinished" />
+   <translation>was</translation>
   </message>
   <message>
    <source>how it was</source>
-   <translation type="unfinished" />
+   <translation>wie es war</translation>
   </message>
   <message>
    <source>What was done</source>
-   <translation type="unfinished" />
+   <translation>Was getan wurde</translation>
   </message>
   <message>
    <source>What to do differently</source>
-   <translation type="unfinished" />
+   <translation>Was anders zu machen ist</translation>
   </message>
   <message>
    <source>Nothing was noted.</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde notiert.</translation>
   </message>
   <message>
    <source>models</source>
-   <translation type="unfinished" />
+   <translation>Modelle</translation>
   </message>
   <message>
    <source>last work</source>
-   <translation type="unfinished" />
+   <translation>letzte Arbeit</translation>
   </message>
   <message>
    <source>date to keep</source>
-   <translation type="unfinished" />
+   <translation>Termin</translation>
   </message>
   <message>
    <source>{day}</source>
-   <translation type="unfinished" />
+   <translation>{day}</translation>
   </message>
   <message>
    <source>{hours} on 1 day</source>
-   <translation type="unfinished" />
+   <translation>{hours} an 1 Tag</translation>
   </message>
   <message>
    <source>{hours} on {n} days</source>
-   <translation type="unfinished" />
+   <translation>{hours} an {n} Tagen</translation>
   </message>
   <message>
    <source>of it</source>
-   <translation type="unfinished" />
+   <translation>davon</translation>
   </message>
   <message>
    <source>reckoned</source>
-   <translation type="unfinished" />
+   <translation>gerechnet</translation>
   </message>
   <message>
    <source>1 entry from start to end</source>
-   <translation type="unfinished" />
+   <translation>1 Eintrag von Anfang bis Ende</translation>
   </message>
   <message>
    <source>{n} entries from start to end</source>
-   <translation type="unfinished" />
+   <translation>{n} Einträge von Anfang bis Ende</translation>
   </message>
   <message>
    <source>1 coat or piece of work, {left} not logged</source>
-   <translation type="unfinished" />
+   <translation>1 Schicht oder Arbeit, {left} nicht eingetragen</translation>
   </message>
   <message>
    <source>{n} coats and pieces of work, {left} not logged</source>
-   <translation type="unfinished" />
+   <translation>{n} Schichten und Arbeiten, {left} nicht eingetragen</translation>
   </message>
   <message>
    <source>{day}, {hours} of work</source>
-   <translation type="unfinished" />
+   <translation>{day}, {hours} Arbeit</translation>
   </message>
   <message>
    <source>Work of {day}</source>
-   <translation type="unfinished" />
+   <translation>Arbeit vom {day}</translation>
   </message>
   <message>
    <source>{model}, {work}: {photo}</source>
-   <translation type="unfinished" />
+   <translation>{model}, {work}: {photo}</translation>
   </message>
   <message>
    <source>under way</source>
-   <translation type="unfinished" />
+   <translation>im Gang</translation>
   </message>
   <message>
    <source>{minutes} (planned {planned})</source>
-   <translation type="unfinished" />
+   <translation>{minutes} (geplant {planned})</translation>
   </message>
   <message>
    <source>{c:g} °C</source>
-   <translation type="unfinished" />
+   <translation>{c:g} °C</translation>
   </message>
   <message>
    <source>{rh:g} % RH</source>
-   <translation type="unfinished" />
+   <translation>{rh:g} % r. F.</translation>
   </message>
   <message>
    <source>{ml:g} ml {coating}</source>
-   <translation type="unfinished" />
+   <translation>{ml:g} ml {coating}</translation>
   </message>
   <message>
    <source>{ml:g} ml</source>
-   <translation type="unfinished" />
+   <translation>{ml:g} ml</translation>
   </message>
   <message>
    <source>coating or mix</source>
-   <translation type="unfinished" />
+   <translation>Mittel oder Mischung</translation>
   </message>
   <message>
    <source>what it is</source>
-   <translation type="unfinished" />
+   <translation>was es ist</translation>
   </message>
   <message>
    <source>coats</source>
-   <translation type="unfinished" />
+   <translation>Schichten</translation>
   </message>
   <message>
    <source>Coats and mixes</source>
-   <translation type="unfinished" />
+   <translation>Schichten und Mischungen</translation>
   </message>
   <message>
    <source>As they were used</source>
-   <translation type="unfinished" />
+   <translation>Wie sie verwendet wurden</translation>
   </message>
   <message>
    <source>yes</source>
-   <translation type="unfinished" />
+   <translation>ja</translation>
   </message>
   <message>
    <source>not yet</source>
-   <translation type="unfinished" />
+   <translation>noch nicht</translation>
   </message>
   <message>
    <source>Looks at films</source>
-   <translation type="unfinished" />
+   <translation>Blicke auf Filme</translation>
   </message>
   <message>
    <source>when</source>
-   <translation type="unfinished" />
+   <translation>wann</translation>
   </message>
   <message>
    <source>film</source>
-   <translation type="unfinished" />
+   <translation>Film</translation>
   </message>
   <message>
    <source>state</source>
-   <translation type="unfinished" />
+   <translation>Zustand</translation>
   </message>
   <message>
    <source>reached</source>
-   <translation type="unfinished" />
+   <translation>erreicht</translation>
   </message>
   <message>
    <source>How far films had come</source>
-   <translation type="unfinished" />
+   <translation>Wie weit Filme waren</translation>
   </message>
   <message>
    <source>Diary</source>
-   <translation type="unfinished" />
+   <translation>Tagebuch</translation>
   </message>
   <message>
    <source>about</source>
-   <translation type="unfinished" />
+   <translation>worüber</translation>
   </message>
   <message>
    <source>in words</source>
-   <translation type="unfinished" />
+   <translation>in Worten</translation>
   </message>
   <message>
    <source>What happened</source>
-   <translation type="unfinished" />
+   <translation>Was geschah</translation>
   </message>
   <message>
    <source>{model}, {work} took {minutes} min where {planned} were planned</source>
-   <translation type="unfinished" />
+   <translation>{model}, {work}: {minutes} min statt geplanter {planned}</translation>
   </message>
   <message>
    <source>Photo {photo} is missing from {folder}.</source>
-   <translation type="unfinished" />
+   <translation>Foto {photo} fehlt in {folder}.</translation>
   </message>
   <message>
    <source>Photo {photo} is of a kind that a page cannot show.</source>
-   <translation type="unfinished" />
+   <translation>Foto {photo} ist von einer Art, die eine Seite nicht zeigen kann.</translation>
   </message>
   <message>
    <source>Photo {photo} {problem}.</source>
-   <translation type="unfinished" />
+   <translation>Foto {photo} {problem}.</translation>
   </message>
   <message>
    <source>{stage}: {title}</source>
-   <translation type="unfinished" />
+   <translation>{stage}: {title}</translation>
   </message>
   <message>
    <source>{coating} on {places}</source>
-   <translation type="unfinished" />
+   <translation>{coating} auf {places}</translation>
   </message>
   <message>
    <source>{minutes} min</source>
-   <translation type="unfinished" />
+   <translation>{minutes} min</translation>
   </message>
   <message>
    <source>{hours} h</source>
-   <translation type="unfinished" />
+   <translation>{hours} h</translation>
   </message>
   <message>
    <source>{hours} h {minutes} min</source>
-   <translation type="unfinished" />
+   <translation>{hours} h {minutes} min</translation>
   </message>
   <message>
    <source>add {location}</source>
@@ -9181,43 +9249,43 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>{ml:.1f} ml</source>
-   <translation type="unfinished" />
+   <translation>{ml:.1f} ml</translation>
   </message>
   <message>
    <source>1 drop {coating}</source>
-   <translation type="unfinished" />
+   <translation>1 Tropfen {coating}</translation>
   </message>
   <message>
    <source>{n} drops {coating}</source>
-   <translation type="unfinished" />
+   <translation>{n} Tropfen {coating}</translation>
   </message>
   <message>
    <source>at least {amount}</source>
-   <translation type="unfinished" />
+   <translation>mindestens {amount}</translation>
   </message>
   <message>
    <source>mix {amount}: {parts}</source>
-   <translation type="unfinished" />
+   <translation>{amount} mischen: {parts}</translation>
   </message>
   <message>
    <source>fill in {amount}: {parts}</source>
-   <translation type="unfinished" />
+   <translation>{amount} einfüllen: {parts}</translation>
   </message>
   <message>
    <source>put out {amount}: {parts}</source>
-   <translation type="unfinished" />
+   <translation>{amount} bereitstellen: {parts}</translation>
   </message>
   <message>
    <source>{load} (least that the cup must hold)</source>
-   <translation type="unfinished" />
+   <translation>{load} (das Wenigste, was im Becher sein muss)</translation>
   </message>
   <message>
    <source>{load}; a place without an area takes more</source>
-   <translation type="unfinished" />
+   <translation>{load}; eine Stelle ohne Fläche braucht mehr</translation>
   </message>
   <message>
    <source>{load}; can be used for {life} min, but is needed for {needed}: mix less, twice</source>
-   <translation type="unfinished" />
+   <translation>{load}; {life} min brauchbar, aber {needed} nötig: weniger mischen, zweimal</translation>
   </message>
   <message>
    <source>nothing was bought</source>
@@ -9341,31 +9409,31 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>never in this air</source>
-   <translation type="unfinished" />
+   <translation>nie bei dieser Luft</translation>
   </message>
   <message>
    <source>{at:%a} {at.day} {at:%b %Y}</source>
-   <translation type="unfinished" />
+   <translation>{at:%a} {at.day}. {at:%b %Y}</translation>
   </message>
   <message>
    <source>{at:%a} {at.day} {at:%b} {at:%H:%M}</source>
-   <translation type="unfinished" />
+   <translation>{at:%a} {at.day}. {at:%b} {at:%H:%M}</translation>
   </message>
   <message>
    <source>{days} d {hours} h</source>
-   <translation type="unfinished" />
+   <translation>{days} d {hours} h</translation>
   </message>
   <message>
    <source>{days} d</source>
-   <translation type="unfinished" />
+   <translation>{days} d</translation>
   </message>
   <message>
    <source>its time</source>
-   <translation type="unfinished" />
+   <translation>seine Zeit</translation>
   </message>
   <message>
    <source>{model}/{step} coat {coat}</source>
-   <translation type="unfinished" />
+   <translation>{model}/{step} Schicht {coat}</translation>
   </message>
   <message>
    <source>paint grips bare plastic badly and tape lifts it; prime first</source>
@@ -9674,6 +9742,78 @@ Quelle: {source}</translation>
   <message>
    <source>loose pigment or graphite</source>
    <translation>lose Pigmente oder Graphit</translation>
+  </message>
+  <message>
+   <source>skipped</source>
+   <translation>ausgelassen</translation>
+  </message>
+  <message>
+   <source>dropped</source>
+   <translation>heruntergefallen</translation>
+  </message>
+  <message>
+   <source>disliked</source>
+   <translation>gefällt nicht</translation>
+  </message>
+  <message>
+   <source>still tacky</source>
+   <translation>klebt noch</translation>
+  </message>
+  <message>
+   <source>window missed</source>
+   <translation>Fenster verpasst</translation>
+  </message>
+  <message>
+   <source>ran out</source>
+   <translation>ausgegangen</translation>
+  </message>
+  <message>
+   <source>stopped early</source>
+   <translation>früher aufgehört</translation>
+  </message>
+  <message>
+   <source>late</source>
+   <translation>Verspätung</translation>
+  </message>
+  <message>
+   <source>finish</source>
+   <translation>Ende</translation>
+  </message>
+  <message>
+   <source>stretches</source>
+   <translation>Zeitblöcke</translation>
+  </message>
+  <message>
+   <source>setup_minutes</source>
+   <translation>Rüstminuten</translation>
+  </message>
+  <message>
+   <source>moved</source>
+   <translation>Verschobenes</translation>
+  </message>
+  <message>
+   <source>how it has come out</source>
+   <translation>wie es geworden ist</translation>
+  </message>
+  <message>
+   <source>dull enough to be wiped back</source>
+   <translation>matt genug zum Zurückwischen</translation>
+  </message>
+  <message>
+   <source>tide marks</source>
+   <translation>Wasserränder</translation>
+  </message>
+  <message>
+   <source>frosting, dust and runs</source>
+   <translation>Raureif, Staub und Läufer</translation>
+  </message>
+  <message>
+   <source>bubbles and lifted edges</source>
+   <translation>Blasen und gehobene Ränder</translation>
+  </message>
+  <message>
+   <source>silvery shine under decals</source>
+   <translation>Silberglanz unter Abziehbildern</translation>
   </message>
   <message>
    <source>Spray mist: extract it, and wear a mask that stops particles and vapour; a dust mask stops no vapour.</source>
@@ -10738,6 +10878,14 @@ Quelle: {source}</translation>
    <translation>Bereit für {work}?</translation>
   </message>
   <message>
+   <source>What must follow it soon has no time left: leave it today.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Begin all the same?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>it is ready: begin</source>
    <translation>es ist bereit: beginnen</translation>
   </message>
@@ -11086,10 +11234,6 @@ Quelle: {source}</translation>
    <translation>nur im Logbuch notiert</translation>
   </message>
   <message>
-   <source>{n} tries have failed here; leave it alone until {time}.</source>
-   <translation>{n} Versuche sind hier misslungen; lassen Sie es bis {time} in Ruhe.</translation>
-  </message>
-  <message>
    <source>What is done about it?</source>
    <translation>Was wird dagegen getan?</translation>
   </message>
@@ -11344,6 +11488,10 @@ Quelle: {source}</translation>
   <message>
    <source>{why} Spray {model} alone, judge it {time}, then the others.</source>
    <translation>{why} Sprühen Sie erst nur {model}, beurteilen Sie es {time}, dann die anderen.</translation>
+  </message>
+  <message>
+   <source>{n} tries have failed here; leave it alone until {time}.</source>
+   <translation>{n} Versuche sind hier misslungen; lassen Sie es bis {time} in Ruhe.</translation>
   </message>
   <message>
    <source>now</source>
@@ -12678,6 +12826,10 @@ Quelle: {source}</translation>
    <translation>nein</translation>
   </message>
   <message>
+   <source>A wedge thins while a film dries, and ends in a ring where it is ready. A bracket marks a window that closes.</source>
+   <translation>Ein Keil wird schmaler, während ein Film trocknet, und endet in einem Ring, wo er bereit ist. Eine Klammer zeigt ein Fenster, das schließt.</translation>
+  </message>
+  <message>
    <source>enough</source>
    <translation>genug</translation>
   </message>
@@ -12928,6 +13080,10 @@ Quelle: {source}</translation>
   <message>
    <source>ddd d MMM</source>
    <translation>ddd d. MMM</translation>
+  </message>
+  <message>
+   <source>en</source>
+   <translation>de</translation>
   </message>
   <message>
    <source>d MMM yyyy</source>

@@ -13,9 +13,12 @@ from app.window.translations.enumerations import ENUMERATIONS
 from app.window.translations.spoken import texts_said
 from planner.cautions import LAST_WORD, WRITTEN
 from planner.cure.family_times import family_figure
+from planner.evening.looks import LookFor
 from planner.layers.table import TABLE, Below, Next
 from planner.sequences.built_in import ALL
 from planner.values.coating import Family, Finish, State
+from planner.values.project import Event
+from planner.values.wishes import Level
 
 
 def values_shown() -> dict[str, list[str]]:
@@ -42,7 +45,7 @@ def _tables() -> Iterable[str]:
     """Yield what stands in tables of the planner, written there as plain text."""
     for line in TABLE:
         yield from (line.reason, line.source)
-    yield from (one.value for kind in (Next, Below) for one in kind)
+    yield from (one.value for kind in (Next, Below, Event, Level, LookFor) for one in kind)
     for caution in WRITTEN:
         yield from (caution.text, caution.source)
     for family, finish, state in product(Family, Finish, State):
