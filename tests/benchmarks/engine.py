@@ -17,13 +17,15 @@ are left out, and `library` says what else the library cannot state.
 ``instant`` is the plan of the rules alone.
 
 Milliseconds are the processor's, seconds the clock's: leave the machine idle,
-or the engine, whose process makes way for others, is at a disadvantage.
+or the engine, whose process makes way for others, is at a disadvantage.  With
+``--lowest`` all make way alike, which is fair, and slow, on a busy machine.
 """
 
 from __future__ import annotations
 
 import argparse
 import csv
+import os
 import statistics
 import sys
 import time
@@ -233,7 +235,10 @@ def main() -> None:
     parser.add_argument("--out", help="file of CSV lines to write and to go on from")
     parser.add_argument("--only", default=",".join(CONTENDERS), help=",".join(CONTENDERS))
     parser.add_argument("--table", nargs="+", metavar="FILE", help="print the table of files")
+    parser.add_argument("--lowest", action="store_true", help="run all at the lowest priority")
     options = parser.parse_args()
+    if options.lowest:
+        os.nice(19)
     lines = read(options.table) if options.table else measure(options)
     print(table(lines))
     print(f"library: leaves out: {LEAVES_OUT}")
