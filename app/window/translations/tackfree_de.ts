@@ -256,11 +256,11 @@
   </message>
   <message>
    <source>{length} until then: A shows what else is ready</source>
-   <translation type="unfinished" />
+   <translation>{length} bis dahin: A zeigt, was sonst bereit ist</translation>
   </message>
   <message>
    <source>{length} left to put away: the closing check is C</source>
-   <translation type="unfinished" />
+   <translation>Noch {length} zum Aufräumen: C ist der Blick zum Schluss</translation>
   </message>
   <message>
    <source>1–{n}</source>
@@ -1218,11 +1218,11 @@
   </message>
   <message>
    <source>&amp;Looked at it</source>
-   <translation type="unfinished" />
+   <translation>N&amp;achgesehen</translation>
   </message>
   <message>
    <source>Note that somebody had a look; a note in the logbook says it</source>
-   <translation type="unfinished" />
+   <translation>Festhalten, dass jemand nachgesehen hat; eine Notiz im Logbuch sagt es</translation>
   </message>
   <message>
    <source>Tell me on the desk&amp;top, too</source>
@@ -1262,11 +1262,11 @@
   </message>
   <message>
    <source>{n} look comes</source>
-   <translation type="unfinished" />
+   <translation>{n} Blick steht an</translation>
   </message>
   <message>
    <source>{n} looks come</source>
-   <translation type="unfinished" />
+   <translation>{n} Blicke stehen an</translation>
   </message>
   <message>
    <source>{n} window runs</source>
@@ -2632,7 +2632,7 @@
   </message>
   <message>
    <source>Hands free</source>
-   <translation type="unfinished" />
+   <translation>Hände frei</translation>
   </message>
   <message>
    <source>Needs two people</source>
@@ -2890,11 +2890,11 @@
   </message>
   <message>
    <source>due since {time}</source>
-   <translation type="unfinished" />
+   <translation>fällig seit {time}</translation>
   </message>
   <message>
    <source>look {time}</source>
-   <translation type="unfinished" />
+   <translation>nachsehen {time}</translation>
   </message>
   <message>
    <source>open since {time}</source>
@@ -4312,11 +4312,11 @@ in {length}</translation>
   </message>
   <message>
    <source>Hands free: it goes on alone</source>
-   <translation type="unfinished" />
+   <translation>Hände frei: es geht von allein weiter</translation>
   </message>
   <message>
    <source>Planned as if you stayed with it; Tonight offers what fits meanwhile</source>
-   <translation type="unfinished" />
+   <translation>Geplant, als bliebe man dabei; die Ansicht „Heute“ bietet an, was inzwischen passt</translation>
   </message>
   <message>
    <source>Needs two people</source>
@@ -4769,7 +4769,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   </message>
   <message>
    <source>Time to put away: {checks}</source>
-   <translation type="unfinished" />
+   <translation>Zeit zum Aufräumen: {checks}</translation>
   </message>
   <message>
    <source>At the bench (B)</source>
@@ -10599,7 +10599,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>hands free</source>
-   <translation type="unfinished" />
+   <translation>Hände frei</translation>
   </message>
  </context>
  <context>
@@ -10807,15 +10807,15 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>Before the last coat</source>
-   <translation type="unfinished" />
+   <translation>Vor der letzten Schicht</translation>
   </message>
   <message>
    <source>{time}, {work}</source>
-   <translation type="unfinished" />
+   <translation>{time}, {work}</translation>
   </message>
   <message>
    <source>If something is not ready</source>
-   <translation type="unfinished" />
+   <translation>Wenn etwas noch nicht so weit ist</translation>
   </message>
   <message>
    <source>If all goes well</source>
@@ -10879,11 +10879,11 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>What must follow it soon has no time left: leave it today.</source>
-   <translation type="unfinished" />
+   <translation>Was bald darauf folgen muss, hat keine Zeit mehr: heute lassen.</translation>
   </message>
   <message>
    <source>Begin all the same?</source>
-   <translation type="unfinished" />
+   <translation>Trotzdem beginnen?</translation>
   </message>
   <message>
    <source>it is ready: begin</source>
@@ -10963,7 +10963,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>{parts:g} × {coating}: {drops}</source>
-   <translation type="unfinished" />
+   <translation>{parts:g} × {coating}: {drops}</translation>
   </message>
   <message>
    <source>about {ml:.1f} ml in all</source>
@@ -10979,7 +10979,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>{drops}, {whole}</source>
-   <translation type="unfinished" />
+   <translation>{drops}, {whole}</translation>
   </message>
   <message>
    <source>{n} drop</source>
@@ -11067,7 +11067,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>had a look</source>
-   <translation type="unfinished" />
+   <translation>nachgesehen</translation>
   </message>
   <message>
    <source>another job</source>
@@ -11111,27 +11111,27 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>As it should be</source>
-   <translation type="unfinished" />
+   <translation>Wie es sein soll</translation>
   </message>
   <message>
    <source>Something is wrong</source>
-   <translation type="unfinished" />
+   <translation>Etwas stimmt nicht</translation>
   </message>
   <message>
    <source>choose how to mend it</source>
-   <translation type="unfinished" />
+   <translation>wählen, wie es behoben wird</translation>
   </message>
   <message>
    <source>Type what is to be seen</source>
-   <translation type="unfinished" />
+   <translation>Eintippen, was zu sehen ist</translation>
   </message>
   <message>
    <source>Have a look</source>
-   <translation type="unfinished" />
+   <translation>Nachsehen</translation>
   </message>
   <message>
    <source>What is to be seen?</source>
-   <translation type="unfinished" />
+   <translation>Was ist zu sehen?</translation>
   </message>
   <message>
    <source>type, then Enter</source>
@@ -11415,75 +11415,75 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>how it has come out</source>
-   <translation type="unfinished" />
+   <translation>wie es geworden ist</translation>
   </message>
   <message>
    <source>dull enough to be wiped back?</source>
-   <translation type="unfinished" />
+   <translation>matt genug zum Abwischen?</translation>
   </message>
   <message>
    <source>tide marks</source>
-   <translation type="unfinished" />
+   <translation>Wasserränder</translation>
   </message>
   <message>
    <source>frosting, dust, runs</source>
-   <translation type="unfinished" />
+   <translation>Raureif, Staub, Läufer</translation>
   </message>
   <message>
    <source>bubbles and lifted edges</source>
-   <translation type="unfinished" />
+   <translation>Blasen und abstehende Ränder</translation>
   </message>
   <message>
    <source>silvery shine under the decals</source>
-   <translation type="unfinished" />
+   <translation>Silberglanz unter den Decals</translation>
   </message>
   <message>
    <source>{work} ({parts}): {sign}</source>
-   <translation type="unfinished" />
+   <translation>{work} ({parts}): {sign}</translation>
   </message>
   <message>
    <source>Have a look now: {what}</source>
-   <translation type="unfinished" />
+   <translation>Jetzt nachsehen: {what}</translation>
   </message>
   <message>
    <source>Have a look {time}: {what}</source>
-   <translation type="unfinished" />
+   <translation>Nachsehen {time}: {what}</translation>
   </message>
   <message>
    <source>Look now (L): {work}: {sign}</source>
-   <translation type="unfinished" />
+   <translation>Jetzt nachsehen (L): {work}: {sign}</translation>
   </message>
   <message>
    <source>Look {time}: {work}: {sign}</source>
-   <translation type="unfinished" />
+   <translation>Nachsehen {time}: {work}: {sign}</translation>
   </message>
   <message>
    <source>It smells: air the room, well before others go to bed.</source>
-   <translation type="unfinished" />
+   <translation>Es riecht: lüften, lange bevor andere schlafen gehen.</translation>
   </message>
   <message>
    <source>It is noisy: quiet hours begin at {time}.</source>
-   <translation type="unfinished" />
+   <translation>Es ist laut: Die Ruhezeit beginnt um {time}.</translation>
   </message>
   <message>
    <source>It is noisy: think of who sleeps.</source>
-   <translation type="unfinished" />
+   <translation>Es ist laut: an die denken, die schlafen.</translation>
   </message>
   <message>
    <source>It needs daylight.</source>
-   <translation type="unfinished" />
+   <translation>Es braucht Tageslicht.</translation>
   </message>
   <message>
    <source>All its coats belong into this evening.</source>
-   <translation type="unfinished" />
+   <translation>Alle seine Schichten gehören in diesen Abend.</translation>
   </message>
   <message>
    <source>Have a look {length} later: {sign}</source>
-   <translation type="unfinished" />
+   <translation>{length} später nachsehen: {sign}</translation>
   </message>
   <message>
    <source>Also takes this colour: {others}</source>
-   <translation type="unfinished" />
+   <translation>Bekommt diese Farbe auch: {others}</translation>
   </message>
   <message>
    <source>{why} Spray {model} alone, judge it {time}, then the others.</source>
@@ -11507,15 +11507,15 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>It goes on alone; nothing else fits meanwhile.</source>
-   <translation type="unfinished" />
+   <translation>Es geht von allein weiter; inzwischen passt nichts anderes.</translation>
   </message>
   <message>
    <source>{work}, {length}</source>
-   <translation type="unfinished" />
+   <translation>{work}, {length}</translation>
   </message>
   <message>
    <source>It goes on alone; meanwhile: {others}</source>
-   <translation type="unfinished" />
+   <translation>Es geht von allein weiter; inzwischen: {others}</translation>
   </message>
   <message>
    <source>{parts} · from {time}, {length}</source>
@@ -11523,7 +11523,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>{told} · smells, with no time left to air</source>
-   <translation type="unfinished" />
+   <translation>{told} · riecht, und zum Lüften bleibt keine Zeit</translation>
   </message>
   <message>
    <source>wet</source>
@@ -11539,11 +11539,11 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>{told}, dry-through never in this air</source>
-   <translation type="unfinished" />
+   <translation>{told}, durchgetrocknet nie in dieser Luft</translation>
   </message>
   <message>
    <source>{told}, dry-through {time}</source>
-   <translation type="unfinished" />
+   <translation>{told}, durchgetrocknet {time}</translation>
   </message>
   <message>
    <source>Wet, safe under a cover: {parts}</source>
@@ -11643,7 +11643,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>Have a look: {work}</source>
-   <translation type="unfinished" />
+   <translation>Nachsehen: {work}</translation>
   </message>
   <message>
    <source>{model} may be handled</source>
@@ -11683,7 +11683,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>{what} ({parts}): {sign}.</source>
-   <translation type="unfinished" />
+   <translation>{what} ({parts}): {sign}.</translation>
   </message>
   <message>
    <source>{what}: {film} is {state}.</source>
