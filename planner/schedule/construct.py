@@ -28,11 +28,19 @@ PATIENT_STRETCHES = 3  # stretches left unused before a closing is risked
 LEAST_LEFT = 5  # definition 23 [min]
 
 
+_Turn = tuple[tuple[float, ...], int]  # a sort key, smaller first, and the activity
+
+
 class _Setups(NamedTuple):
-    """By load, the least minutes that must go before a pass, and what the rule gives for them."""
+    """What follows from what is in the cups.
+
+    By load, the least minutes that must go before a pass, and what the rule
+    gives for them; by activity, its turn if nothing else changes that.
+    """
 
     lead: dict[str, int]
     worth: dict[str, float]
+    turns: dict[int, _Turn]
 
 
 class Search:
@@ -54,7 +62,6 @@ class Search:
         self._stretch: Stretch | None = None
         self._doomed: list[int] = []
         self._by_cups: dict[tuple[tuple[str, str], ...], _Setups] = {}
-        self._plain: dict[int, float] = {}
         own = problem.book.gear.airbrushes
         self._anew = min((one.clean_minutes + one.load_minutes for one in own), default=0)
         self._longest_lead = problem.frame.longest_preparation + max(
@@ -82,7 +89,8 @@ class Search:
             if fit.last:
                 self._release(fit.index)
             else:
-                self._plain.pop(fit.index, None)
+                for setups in self._by_cups.values():
+                    setups.turns.pop(fit.index, None)
         put_away(self.table)
         for activity in self.problem.activities:
             if activity.index not in self.table.end and activity.index not in self.dead:
@@ -217,44 +225,43 @@ class Search:
         else can be done.
         """
         setups = self._setups()
-        worth, asks, plain = setups.worth, self.problem.frame.asks, self._plain
-        drawn = {i: self._rank(i, worth) for i in self.ready} if self.rule.noise else {}
-        roomy = self._roomy(stretch, setups.lead)
-        for now in (True, False):
-            some = [i for i in roomy if (self.floor[i] <= soon) is now]
-            turns: list[tuple[float, ...]] = [
-                (True, 0, True, plain[i] - worth[asks[i][1]], i) for i in some if i in plain
-            ]
-            turns += [(*(drawn.get(i) or self._rank(i, worth)), i) for i in some if i not in plain]
+        drawn = {i: self._turn(i, setups) for i in self.ready} if self.rule.noise else setups.turns
+        for some in self._roomy(stretch, setups.lead, soon):
+            turns = [drawn.get(i) or self._turn(i, setups) for i in some]
             heapify(turns)  # the first few are all that is mostly asked for
             while turns:
-                yield int(heappop(turns)[-1])
+                yield heappop(turns)[1]
 
-    def _roomy(self, stretch: Stretch, lead: dict[str, int]) -> list[int]:
-        """Return the ready passes that a stretch is long enough for, set-up and cleaning included.
+    def _roomy(
+        self, stretch: Stretch, lead: dict[str, int], soon: int
+    ) -> tuple[list[int], list[int]]:
+        """Return the ready passes that a stretch is long enough for, by ``soon`` and later.
 
-        Most are sorted out here, at a fraction of the cost of fitting them.
+        Set-up and cleaning are counted in.  Most passes are sorted out here,
+        at a fraction of the cost of fitting them.
         """
         table, floor, asks = self.table, self.floor, self.problem.frame.asks
         begin, end = max(table.time, stretch.interval.start), stretch.interval.end
-        found = []
+        now: list[int] = []
+        later: list[int] = []
         for index in self.ready:
             least, load = asks[index]
-            start = begin + lead[load]
-            start = max(start, floor[index])
-            if start + least <= end:
-                found.append(index)
+            start, opens = begin + lead[load], floor[index]
+            if opens > start:  # noqa: PLR1730 - max() costs thrice as much
+                start = opens
+            if start + least <= end and index not in table.left:
+                (now if opens <= soon else later).append(index)
         if table.left:
-            found = [i for i in found if not table.held_up(i)]
-            found += [i for i in table.left if i not in found]
-        return found
+            now = [*table.left, *(i for i in now if not table.held_up(i))]
+            later = [i for i in later if not table.held_up(i)]
+        return now, later
 
     def _setups(self) -> _Setups:
         """Return the set-up for each load as the cups are at this moment."""
         held = tuple([(name, cup.coating) for name, cup in self.table.cups.items()])
         known = self._by_cups.get(held)
         if known is None:
-            known = self._by_cups[held] = _Setups({"": 0}, {"": 0.0})
+            known = self._by_cups[held] = _Setups({"": 0}, {"": 0.0}, {})
             for load in self.problem.frame.loads:
                 if load:
                     known.lead[load], known.worth[load] = self._setup(load)
@@ -286,8 +293,8 @@ class Search:
                     break  # sooner it cannot be
         self.table.time = max(min(starts, default=later), later)
 
-    def _rank(self, index: int, worth: dict[str, float]) -> tuple[float, ...]:
-        """Return a sort key: smaller goes first."""
+    def _turn(self, index: int, setups: _Setups) -> _Turn:
+        """Return when an activity is to be tried, among those that are ready."""
         problem, rule, table = self.problem, self.rule, self.table
         activity = problem.activities[index]
         tail = problem.tails[index]
@@ -296,7 +303,7 @@ class Search:
         if target is not None:
             weight = problem.book.projects[activity.project].weight
             value += rule.due * max(-20_000, table.time + tail - target) * min(weight, 10)
-        value += worth[activity.one.load]
+        value += setups.worth[activity.one.load]
         if rule.noise:
             value += self.random.gauss(0, rule.noise)
         bound = activity.closing or activity.together
@@ -304,9 +311,10 @@ class Search:
         urgent = index in table.left or deadline < table.time + SOON
         allowed = activity.allowed
         pinned = allowed is not None and not any(one.end >= LAST_MINUTE for one in allowed)
-        if not (bound or rule.noise or target is not None or pinned or urgent):
-            self._plain[index] = -float(tail)  # from now on only the cups change it
-        return not urgent, deadline if urgent else 0, not pinned, -value
+        turn = (not urgent, deadline if urgent else 0, not pinned, -value), index
+        if not (bound or rule.noise or target is not None or urgent):
+            setups.turns[index] = turn  # the same whenever the cups are
+        return turn
 
     def _keeps_windows(self, fit: Fit) -> bool:
         return keeps_windows(self.table, fit, self.dead, self.guarded)

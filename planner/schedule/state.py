@@ -155,9 +155,7 @@ class Table:
     def _melt(self, below: tuple[int, str], upper: tuple[int, str], start: int) -> float:
         """Return the thickness that melts into a coat begun at ``start`` [µm]."""
         before = below[0]
-        lower = self.problem.activities[before].one
-        name = dict(lower.films)[below[1]]
-        for window in self.problem.coatings[name].recoat:
+        for window in self.films[below].coating.recoat:
             if not window.merges:
                 continue
             film = self.film(*below)
