@@ -225,6 +225,7 @@ class MainWindow(QMainWindow):
         self._stale = {page.name for page in self.pages}
         self.projects.show_book(change.new)
         self.moved.show_change(change)
+        self._fit_dock()  # there may be more evenings and days off in it than before
         if change.cause and change.old is not None:
             self.say(self.moved.summary.text())
 

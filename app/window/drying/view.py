@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import (
     QCheckBox,
-    QHBoxLayout,
     QHeaderView,
     QPushButton,
     QTableView,
@@ -19,6 +18,7 @@ from app.window.drying.moments import Kind, Moment, moments
 from app.window.drying.notifier import Notifier
 from app.window.drying.table import COURSE, WHAT, CourseDelegate, MomentsModel
 from app.window.drying.wording import film_words, state_words
+from app.window.flow import FlowLayout
 from app.window.labels import text
 from app.window.palette import Colours
 from app.window.picture import Picture
@@ -67,14 +67,9 @@ class DryingView(QWidget):
         column.addWidget(self.summary)
         column.addWidget(self.table, 1)
         column.addWidget(self.about)
-        line = QHBoxLayout()
-        for each in (self.tacky, self.dry, self.seen):
+        line = FlowLayout(across=10, down=6)
+        for each in (self.tacky, self.dry, self.seen, self.desktop, self.sound):
             line.addWidget(each)
-        line.addStretch(1)
-        boxes = QVBoxLayout()
-        boxes.addWidget(self.desktop)
-        boxes.addWidget(self.sound)
-        line.addLayout(boxes)
         column.addLayout(line)
         self.tacky.clicked.connect(lambda: self._look(reached=False))
         self.dry.clicked.connect(lambda: self._look(reached=True))

@@ -103,6 +103,7 @@ class _Drawing:
     ) -> None:
         self.painter, self.course, self.colours = painter, course, colours
         self.zone, self.area = zone, area
+        self.taken: list[QRectF] = []  # by words inside the plot
 
     def x(self, minute: int) -> float:
         course, area = self.course, self.area
@@ -196,7 +197,7 @@ class _Drawing:
             left = min(max(point.x() - width / 2, self.area.left() + 4), self.area.right() - width)
             below = value == low and high > low
             top = point.y() + 4 if below else point.y() - 20
-            rect = QRectF(left, top, width + 4, 16)
+            rect = self.free(QRectF(left, top, width + 4, 16))
             self.painter.fillRect(rect, self.colours.colour("gutter", 0.8))
             self.painter.drawText(rect, VCENTRE, text)
 
@@ -244,7 +245,15 @@ class _Drawing:
             )
             width = QFontMetricsF(self.painter.font()).horizontalAdvance(name)
             left = min(x + 4, self.area.right() - width - 2)
-            self.painter.drawText(QRectF(left, self.area.top() + 1, width + 4, 16), VCENTRE, name)
+            rect = self.free(QRectF(left, self.area.top() + 1, width + 4, 16))
+            self.painter.drawText(rect, VCENTRE, name)
+
+    def free(self, rect: QRectF) -> QRectF:
+        """Return room for words, moved down as far as others stand there already."""
+        while any(rect.intersects(other) for other in self.taken):
+            rect = rect.translated(0, rect.height() / 2)
+        self.taken.append(rect)
+        return rect
 
 
 def _local_offset(minute: int, zone: ZoneInfo) -> int:
