@@ -113,7 +113,7 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page("sequences", tr("Se&quences"), of_book("sequences.view:SequencesView")),
         Page("what if", tr("&What if"), of_book("what_if.view:WhatIfView")),
         Page("wishes", tr("W&ishes"), of_book("wishes.view:WishesView")),
-        Page("drying", tr("&Drying now"), of_book("drying.view:DryingView"), Part.LAID),
+        Page("drying", tr("&Drying now"), of_book("drying.view:DryingView"), Part.MOMENTS),
         Page("logbook", tr("&Logbook"), of_book("logbook.view:LogbookView")),
         Page("stock", tr("&Stock"), of_book("stock.view:StockView"), Part.SHOPPING),
         Page("shopping", tr("S&hopping"), of_book("shopping.view:ShoppingView"), Part.SHOPPING),

@@ -15,6 +15,7 @@ from zoneinfo import ZoneInfo
 
 if TYPE_CHECKING:
     from app.service.moves import Move
+    from app.window.drying.moments import Moment
     from app.window.timeline.content import Strip
     from app.window.timeline.laid import Laid
     from planner.bench import BenchCalendar
@@ -34,7 +35,7 @@ class Part(StrEnum):
     """What of a picture a view shows."""
 
     SHEET = "tonight"
-    LAID = "laid"
+    MOMENTS = "moments"
     STRIP = "strip"
     CURE = "cure"
     FINDINGS = "findings"
@@ -79,6 +80,13 @@ class Picture:
         from app.window.timeline.laid import Laid  # noqa: PLC0415
 
         return Laid(self.book, self.plan, self.now, self.calendar, self.cure)
+
+    @cached_property
+    def moments(self) -> tuple[Moment, ...]:
+        """What opens and what closes after facts."""
+        from app.window.drying.moments import moments  # noqa: PLC0415
+
+        return moments(self)
 
     @cached_property
     def strip(self) -> Strip:
@@ -147,6 +155,10 @@ class Picture:
     def build(self) -> tuple[tuple[Finding, ...], dict[str, Slack]]:
         """What the Build view says of the steps: findings and slack."""
         return self.findings, self.slacks
+
+    def has(self, part: Part) -> bool:
+        """Tell whether a part has been read."""
+        return part.value in self.__dict__
 
     def prepare(self, part: Part) -> None:
         """Read a part now, so that whoever shows it need not wait."""

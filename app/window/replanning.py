@@ -40,6 +40,7 @@ class _Answers(QObject):
     came = Signal(int, object, bool)
     failed = Signal(int, str, bool)
     prepared = Signal(int)
+    foreseen = Signal(int)
 
 
 @dataclass(frozen=True)
@@ -83,6 +84,9 @@ class _Planning(QRunnable):
             self._answers.failed.emit(asked.serial, message, asked.quick)
         else:
             self._answers.came.emit(asked.serial, picture, asked.quick)
+            if not asked.quick:
+                picture.prepare(Part.MOMENTS)
+                self._answers.foreseen.emit(asked.serial)
 
 
 class _Preparing(QRunnable):
@@ -97,6 +101,8 @@ class _Preparing(QRunnable):
         """Read it, and say so."""
         self._picture.prepare(self._part)
         self._answers.prepared.emit(self._serial)
+        self._picture.prepare(Part.MOMENTS)
+        self._answers.foreseen.emit(self._serial)
 
 
 def _no_better(full: Picture, quick: Picture) -> bool:
@@ -123,6 +129,8 @@ class Replanning(QObject):
         A new plan is there.
     prepared()
         What the view on screen shows of it has been read, too.
+    foreseen()
+        What opens and closes by it has been read, last of all.
     planning(bool)
         Planning began, or ended.
     troubled(str)
@@ -131,6 +139,7 @@ class Replanning(QObject):
 
     pictured = Signal(object)
     prepared = Signal()
+    foreseen = Signal()
     planning = Signal(bool)
     troubled = Signal(str)
 
@@ -160,6 +169,7 @@ class Replanning(QObject):
         self._answers.came.connect(self._take)
         self._answers.failed.connect(self._fail)
         self._answers.prepared.connect(self._show)
+        self._answers.foreseen.connect(self._foresee)
 
     @property
     def now(self) -> int:
@@ -299,6 +309,10 @@ class Replanning(QObject):
         self.prepared.emit()
         if self._tried != serial:
             self._later.start()
+
+    def _foresee(self, serial: int) -> None:
+        if serial == self._serial:
+            self.foreseen.emit()
 
     def _fail(self, serial: int, message: str, quick: bool) -> None:
         if serial != self._serial:

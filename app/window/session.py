@@ -39,7 +39,7 @@ class Session(Replanning):
         The book has changed; undo and redo may have other names.
     closed()
         The book is let go of.
-    pictured, prepared, planning, troubled
+    pictured, prepared, foreseen, planning, troubled
         As of `Replanning`.
     """
 

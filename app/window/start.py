@@ -16,6 +16,8 @@ from app.window import language
 from app.window.main_window import MainWindow
 from app.window.session import Session
 
+SWITCH_SECONDS = 0.001
+
 
 def run_window(book: Path | None = None, now: int | None = None) -> int:
     """Open the window on a book (None: the person's own) and run it to its end."""
@@ -36,6 +38,9 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     pulse = QTimer()
     pulse.timeout.connect(lambda: None)
     pulse.start(500)
+    # Threads that plan and read hold the interpreter; no event shall wait 5 ms for it again and
+    # again.
+    sys.setswitchinterval(SWITCH_SECONDS)
     # What is loaded by now stays to the end; collecting it again and again stops the
     # window for a fifth of a second.
     gc.freeze()

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import time
+from collections.abc import Callable, Iterator
+
 from PySide6.QtCore import QModelIndex, QPoint, QSize, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -22,7 +25,7 @@ from app.window.palette import LIGHT, Colours
 from app.window.picture import Change, Picture
 from app.window.session import Session
 from app.window.timeline.filter_bar import FilterBar
-from app.window.timeline.outline import outline
+from app.window.timeline.outline import Node, stretch_by_stretch
 from app.window.timeline.sheet_of_strip import save_strip
 from app.window.timeline.sieve import sift
 from app.window.timeline.tree import OutlineModel
@@ -30,6 +33,8 @@ from app.window.timeline.view import TimelineView
 from app.window.wishes.actions import WishActions
 from app.window.wishes.forbidding import floor_of
 from planner.values.plan import PassKey
+
+LIST_SECONDS = 0.02  # how long the window may be kept from other things by its list
 
 
 class TimelinePage(QWidget):
@@ -67,13 +72,20 @@ class TimelinePage(QWidget):
         self.splitter.setCollapsible(0, False)
         self.setFocusProxy(self.strip)
         self._lay_out()
-        self._list_later = QTimer(self)
-        self._list_later.setSingleShot(True)
-        self._list_later.setInterval(0)
-        self._list_later.timeout.connect(self._show_list)
+        self._lines: Iterator[Node] = iter(())
+        self._made: list[Node] = []
+        self._list_later = self._soon(self._begin_list)
+        self._list_on = self._soon(self._go_on_with_list)
         self._connect()
         if session.last_change is not None:  # before this page was made
             self._changed(session.last_change)
+
+    def _soon(self, act: Callable[[], None]) -> QTimer:
+        timer = QTimer(self)
+        timer.setSingleShot(True)
+        timer.setInterval(0)
+        timer.timeout.connect(act)
+        return timer
 
     def _make_tree(self) -> QTreeView:
         tree = QTreeView()
@@ -194,7 +206,8 @@ class TimelinePage(QWidget):
             self._before = {
                 move.key: move.before for move in change.moves if move.before is not None
             }
-            self._compare()
+            if self.filter.compared.isChecked():
+                self._compare()
 
     def _follow(self, _name: str) -> None:
         """Go where the chosen piece stands now, as soon as that is shown."""
@@ -216,16 +229,31 @@ class TimelinePage(QWidget):
             self.strip.choose(self._last)  # it may have come back into sight
         self._list_later.start()
 
-    def _show_list(self) -> None:
-        """Show the plan as a list; the strip was painted first, for it is looked at first."""
+    def _begin_list(self) -> None:
+        """Begin to show the plan as a list; the strip was painted first: it is looked at first."""
         picture = self._picture
-        if picture is None:
-            return
+        if picture is not None:
+            before = self._before if self.filter.compared.isChecked() else {}
+            self._lines = stretch_by_stretch(sift(picture.strip, self.filter.sieve), before)
+            self._made = []
+            self._list_on.stop()
+            self._go_on_with_list()
+
+    def _go_on_with_list(self) -> None:
+        """Put more of the list into words, a little at a time, and show it when it is whole."""
+        until = time.monotonic() + LIST_SECONDS
+        for node in self._lines:
+            self._made.append(node)
+            if time.monotonic() > until:
+                self._list_on.start()
+                return
+        self._show_list(tuple(self._made))
+
+    def _show_list(self, nodes: tuple[Node, ...]) -> None:
         first = self.model.rowCount() == 0
         key = self.strip.chosen_key
         opened = self._opened()
-        before = self._before if self.filter.compared.isChecked() else {}
-        self.model.show_nodes(outline(sift(picture.strip, self.filter.sieve), before))
+        self.model.show_nodes(nodes)
         for row in range(self.model.rowCount()):
             index = self.model.index(row, 0)
             if first or self.model.data(index) in opened:

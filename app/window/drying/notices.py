@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
-from app.window.drying.moments import Kind, Moment, moments
+from app.window.drying.moments import Kind, Moment
 from app.window.picture import Picture
 
 LATE = 5  # told later than this, it has happened meanwhile [min]
@@ -48,7 +48,7 @@ def told_at(moment: Moment) -> int | None:
 
 def due(picture: Picture, told: Collection[str], now: int) -> Due:
     """Return what is to be told at ``now``, given the names of what was told."""
-    return due_of(moments(picture), told, now)
+    return due_of(picture.moments, told, now)
 
 
 def due_of(found: Iterable[Moment], told: Collection[str], now: int) -> Due:

@@ -12,7 +12,7 @@ from app.window import strokes, words
 from app.window.drying.notices import due
 from app.window.drying.wording import told
 from app.window.palette import LIGHT
-from app.window.picture import Change, Picture
+from app.window.picture import Part, Picture
 from app.window.session import Session
 from app.window.timeline.geometry import wedge_outline
 
@@ -34,10 +34,10 @@ class Notifier(QObject):
         super().__init__()
         self._session, self._settings = session, settings
         self._tray: QSystemTrayIcon | None = None
-        session.pictured.connect(self._pictured)
+        session.foreseen.connect(self.look)
         self._clock = QTimer(self)
         self._clock.setInterval(LOOK_MS)
-        self._clock.timeout.connect(self.look)
+        self._clock.timeout.connect(self._clock_moved)
         self._clock.start()
 
     @property
@@ -83,8 +83,10 @@ class Notifier(QObject):
             self._tray.hide()
             self._tray = None
 
-    def _pictured(self, _change: Change) -> None:
-        self.look()
+    def _clock_moved(self) -> None:
+        picture = self._session.picture
+        if picture is not None and picture.has(Part.MOMENTS):  # else they are being read
+            self.look()
 
     def _tell(self, message: str, picture: Picture, now: int) -> None:
         self.said.emit(message)

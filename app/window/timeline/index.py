@@ -54,13 +54,6 @@ class Index:
         return self.band.get(column, NOTHING)
 
 
-def squares(left: float, right: float, top: float, bottom: float) -> Iterator[Square]:
-    """Yield the squares that a rectangle of the strip touches."""
-    for column in along(left, right):
-        for row in along(top, bottom):
-            yield column, row
-
-
 def along(low: float, high: float) -> range:
     """Return the numbers of the squares that [low, high] touches on one axis."""
     return range(int(max(0.0, low - ROUND) // SIDE), int(max(0.0, high + ROUND) // SIDE) + 1)
@@ -69,9 +62,11 @@ def along(low: float, high: float) -> range:
 def index_of(at: Arrangement) -> Index:
     """Return where everything lies."""
     lanes: dict[Square, Items] = defaultdict(Items)
-    for name, number, rect in _rects(at):
-        for square in squares(*rect):
-            getattr(lanes[square], name).append(number)
+    for name, number, (left, right, top, bottom) in _rects(at):
+        columns, rows = along(left, right), along(top, bottom)
+        for row in rows:
+            for column in columns:
+                getattr(lanes[column, row], name).append(number)
     band: dict[int, Items] = defaultdict(Items)
     for name, number, left, right in _on_airbrushes(at):
         for column in along(left, right):

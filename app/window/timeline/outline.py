@@ -5,8 +5,9 @@ Plain values; `tree` shows them.
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from zoneinfo import ZoneInfo
 
@@ -44,6 +45,11 @@ def outline(strip: Strip, before: Mapping[PassKey, int] | None = None) -> tuple[
 
     ``before`` are starts in the plan that it is compared with.
     """
+    return tuple(stretch_by_stretch(strip, before))
+
+
+def stretch_by_stretch(strip: Strip, before: Mapping[PassKey, int] | None = None) -> Iterator[Node]:
+    """Yield what `outline` returns, one stretch after the other, so that one can pause between."""
     zone = ZoneInfo(strip.zone)
     wedges: dict[PassKey, list[Wedge]] = defaultdict(list)
     for wedge in strip.wedges:
@@ -51,24 +57,24 @@ def outline(strip: Strip, before: Mapping[PassKey, int] | None = None) -> tuple[
     brackets: dict[PassKey, list[Bracket]] = defaultdict(list)
     for bracket in strip.brackets:
         brackets[bracket.waiting].append(bracket)
-    nodes = []
+    pieces = sorted(strip.pieces, key=lambda piece: piece.interval.start)
+    starts = [piece.interval.start for piece in pieces]
     for column in strip.columns:
         lines: list[tuple[int, int, Node]] = []
-        for piece in strip.pieces:
-            if column.interval.start <= piece.interval.start < column.interval.end:
-                node = _piece(strip, piece, wedges[piece.key], brackets[piece.key], zone)
-                was = (before or {}).get(piece.key)
-                if was is not None and piece.number == 1:
-                    node = replace(node, below=(_was(was, piece.key, zone, strip.now), *node.below))
-                lines.append((piece.interval.start, 1, node))
+        first = bisect_left(starts, column.interval.start)
+        for piece in pieces[first : bisect_left(starts, column.interval.end)]:
+            node = _piece(strip, piece, wedges[piece.key], brackets[piece.key], zone)
+            was = (before or {}).get(piece.key)
+            if was is not None and piece.number == 1:
+                node = replace(node, below=(_was(was, piece.key, zone, strip.now), *node.below))
+            lines.append((piece.interval.start, 1, node))
         lines += [
             (work.interval.start, 0, _set_up(strip, work, zone))
             for work in strip.set_ups
             if column.interval.start <= work.interval.start < column.interval.end
         ]
         lines.sort(key=lambda line: line[:2])
-        nodes.append(_column(strip, column, tuple(node for *_, node in lines), zone))
-    return tuple(nodes)
+        yield _column(strip, column, tuple(node for *_, node in lines), zone)
 
 
 def _column(strip: Strip, column: Column, below: tuple[Node, ...], zone: ZoneInfo) -> Node:
