@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import QCoreApplication
 
 from app.window import words
-from app.window.said import said
+from app.window.said import said, title
 from app.window.timeline.content import Piece
 from app.window.timeline.laid import Laid
 from planner.schedule.state import FOREVER
@@ -52,7 +52,7 @@ def piece_lines(piece: Piece, zone: ZoneInfo, now: int) -> list[str]:
         ),
     ]
     if piece.title:
-        lines.insert(1, piece.title)
+        lines.insert(1, title(piece.title))
     if piece.coating:
         lines.append(
             tr("{coating}, {tool}").format(coating=piece.coating, tool=words.tool_word(piece.tool))

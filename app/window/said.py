@@ -24,7 +24,8 @@ from app.window.translations.enumerations import ENUMERATIONS
 from planner.values.said import Said
 
 CONTEXT = "said"
-EDITS = Path(__file__).with_name("translations") / "edits.json"
+KEPT = Path(__file__).with_name("translations") / "kept_as_text.json"
+TITLES = ("title", "step", "colour", "earlier")  # fields that a step's title may fill
 LETTERS = 5  # that a template must have to be sought inside what another was filled with
 
 _CONTEXTS = {kind: context for context, kinds in ENUMERATIONS.items() for kind in kinds}
@@ -48,7 +49,15 @@ def edit_name(text: str) -> str:
     """Return what the journal calls an edit, in the window's language."""
     if isinstance(text, Said) or not _foreign():
         return said(text)
-    return _recognised(text, inside=False)
+    return _recognised(text, "called", inside=False)
+
+
+def title(text: str) -> str:
+    """Return what the program called a step, in the window's language; a person's as it is."""
+    if isinstance(text, Said) or not _foreign():
+        return said(text)
+    built_in = words.title_word(text)
+    return built_in if built_in != text else _recognised(text, "titled", inside=False)
 
 
 class _Local(Formatter):
@@ -70,12 +79,17 @@ def _foreign() -> bool:
 
 
 def _told(name: str, value: object) -> object:
-    if name == "edit":  # as the journal calls it
-        return edit_name(str(value))
     if isinstance(value, Said):
         return said(value)
     if isinstance(value, StrEnum):
         return QCoreApplication.translate(_CONTEXTS.get(type(value), CONTEXT), value.value)
+    if isinstance(value, str) and value:
+        if name == "edit":  # as the journal calls it
+            return edit_name(value)
+        if name in TITLES:
+            return title(value)
+        if name in ENUMERATIONS:
+            return QCoreApplication.translate(name, value)
     return value
 
 
@@ -99,23 +113,25 @@ def _date_text(value: date, form: str) -> str:
     return format(value, form)
 
 
-def _recognised(text: str, *, inside: bool) -> str:
-    found = _found(text, inside)
+def _recognised(text: str, kind: str, *, inside: bool) -> str:
+    found = _found(text, kind, inside)
     if found is None:
         return _own(text)
     template, arguments = found
-    told = {name: _filled(name, value) for name, value in arguments}
+    told = {name: _filled(name, value, kind) for name, value in arguments}
     # The journal keeps text alone: what was a number has its form already.
     plain = _FIELD.sub(r"{\1}", QCoreApplication.translate(CONTEXT, template))
     return plain.format(**told) if told else QCoreApplication.translate(CONTEXT, template)
 
 
-def _filled(name: str, value: str) -> str:
+def _filled(name: str, value: str, kind: str) -> str:
     """Return what a name was filled with: a word of the program by the name of its field."""
     context = CONTEXT if name == "word" else name
     if name == "word" or name in ENUMERATIONS:
         return QCoreApplication.translate(context, value)
-    return _recognised(value, inside=True)
+    if name in TITLES:
+        return title(value)
+    return _recognised(value, kind, inside=True)
 
 
 def _own(text: str) -> str:
@@ -129,9 +145,9 @@ def _own(text: str) -> str:
 
 
 @lru_cache(maxsize=2048)
-def _found(text: str, inside: bool) -> tuple[str, Sequence[tuple[str, str]]] | None:
-    """Return the template that a name of an edit was made of, and what was put in."""
-    for template, pattern, letters in _patterns():
+def _found(text: str, kind: str, inside: bool) -> tuple[str, Sequence[tuple[str, str]]] | None:
+    """Return the template that a kept text was made of, and what was put in."""
+    for template, pattern, letters in _patterns(kind):
         if inside and (letters < LETTERS or not pattern.groups):
             continue
         match = pattern.fullmatch(text)
@@ -140,10 +156,10 @@ def _found(text: str, inside: bool) -> tuple[str, Sequence[tuple[str, str]]] | N
     return None
 
 
-@lru_cache(maxsize=1)
-def _patterns() -> list[tuple[str, re.Pattern[str], int]]:
-    """Return every template of a name of an edit, the ones with the most letters first."""
-    templates = json.loads(EDITS.read_text(encoding="utf-8"))
+@lru_cache(maxsize=2)
+def _patterns(kind: str) -> list[tuple[str, re.Pattern[str], int]]:
+    """Return every template of a kind, the ones with the most letters first."""
+    templates = json.loads(KEPT.read_text(encoding="utf-8"))[kind]
     made = [
         (one, pattern_of(one), len(re.findall("[A-Za-z]", _FIELD.sub("", one))))
         for one in templates

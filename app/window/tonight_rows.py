@@ -24,7 +24,7 @@ from app.window.flow import FlowLayout
 from app.window.labels import text
 from app.window.marks import DropMark, GapMark, Mark, StrokeMark, WarningMark
 from app.window.palette import Colours
-from app.window.said import said
+from app.window.said import said, title
 from planner.cautions import Caution
 from planner.tonight import BenchRow, WorkRow
 from planner.values.coating import Portion
@@ -161,7 +161,7 @@ class WorkLine(Row):
             start=words.clock(row.start, self._zone),
             length=words.span(row.minutes),
             heading=self.heading(),
-            coats="; ".join(coat.coating for coat in row.coats) or row.title,
+            coats="; ".join(coat.coating for coat in row.coats) or title(row.title),
             why=reasons.reason_sentence(row.reason, self._zone, self.now),
         )
 
@@ -187,7 +187,7 @@ class WorkLine(Row):
             head.addWidget(self._back_button(), 0, Qt.AlignmentFlag.AlignTop)
         box.addLayout(head)
         if self.row.title:
-            box.addWidget(text(self.row.title))
+            box.addWidget(text(title(self.row.title)))
         if self.over:
             return content  # what is done needs no more words
         for coat in self.row.coats:

@@ -13,7 +13,7 @@ from planner.values.coating import Mark, State, Window
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.refusal import demand
-from planner.values.said import say, within
+from planner.values.said import say, titled, within
 from planner.values.step import Gate, Minutes, Stage, Step, Tool
 
 
@@ -146,7 +146,7 @@ def copy_of(done: Done, step: Step, places: Iterable[str], *, coats: int | None 
     return replace(
         narrow,
         id=fresh(done.model, f"{step.id}-again"),
-        title=within(200, say("{step}, once more", step=step.title or step.id)),
+        title=within(200, titled("{step}, once more", step=step.title or step.id)),
         minutes=share_of(step.minutes, share),
         gates=(),
         after=(),

@@ -17,7 +17,7 @@ from planner.values.book import Book
 from planner.values.coating import Coating, Mark, Preparation, Window
 from planner.values.plan import PassKey
 from planner.values.refusal import demand
-from planner.values.said import row, say, within
+from planner.values.said import row, say, titled, within
 from planner.values.step import Bound, Gate, Minutes, Stage, Step
 
 SCUFF_MINUTES = 10  # common practice, no source [min]
@@ -34,10 +34,12 @@ class Remedy(StrEnum):
 
 
 LATE_WORDS = {
-    Stage.WIPE: say("lift what has dried with a swab and the wash's own thinner"),
-    Stage.PRESS: say("wet again with setting fluid, let it soften, press down"),
-    Stage.CHIP_RUB: say("wet longer and rub with a stiffer brush; stop where the coat below shows"),
-    Stage.UNMASK: say("warm the tape a little, take it off slowly and flat, cut the edge first"),
+    Stage.WIPE: titled("lift what has dried with a swab and the wash's own thinner"),
+    Stage.PRESS: titled("wet again with setting fluid, let it soften, press down"),
+    Stage.CHIP_RUB: titled(
+        "wet longer and rub with a stiffer brush; stop where the coat below shows"
+    ),
+    Stage.UNMASK: titled("warm the tape a little, take it off slowly and flat, cut the edge first"),
 }
 
 

@@ -17,7 +17,7 @@ from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Pin, Project
 from planner.values.refusal import Refused, demand, unknown
-from planner.values.said import say, within
+from planner.values.said import say, titled, within
 from planner.values.step import Application, Gate, Minutes, Stage, Step
 
 LONGEST_ID = 60
@@ -166,7 +166,7 @@ def _narrowed(
 
 
 def _titled(step: Step) -> str:
-    return within(200, say("{step} (rest)", step=step.title)) if step.title else ""
+    return within(200, titled("{step} (rest)", step=step.title)) if step.title else ""
 
 
 def share_of(minutes: Minutes, share: float) -> Minutes:

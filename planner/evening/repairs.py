@@ -32,7 +32,7 @@ from planner.values.book import Book
 from planner.values.coating import Coating, Family, Finish, State
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused, demand
-from planner.values.said import say, within
+from planner.values.said import say, titled, within
 from planner.values.step import Application, Minutes, Role, Stage, Step, Tool
 
 COLOUR_STAGES = frozenset(
@@ -193,7 +193,7 @@ def _touch_up(done: Done) -> Book:
     brushed = Step(
         id=fresh_id(done.model, f"touch-up-{colour.id}"[:50].rstrip("-")),
         stage=Stage.DETAIL,
-        title=within(200, say("touch up by brush: {colour}", colour=colour.title or colour.id)),
+        title=within(200, titled("touch up by brush: {colour}", colour=colour.title or colour.id)),
         applications=spots,
         tool=Tool.BRUSH,
         minutes=Minutes(fixed=3, per_part=2),
@@ -213,7 +213,9 @@ def _sand(done: Done) -> Book:
     sanded = by_hand(
         done,
         f"sand-{colour.id}"[:50].rstrip("-"),
-        say("sand the fault smooth, wet and fine; rinse, let dry, prime bare spots with a brush"),
+        titled(
+            "sand the fault smooth, wet and fine; rinse, let dry, prime bare spots with a brush"
+        ),
         done.places,
         Minutes(fixed=5, per_part=5),
         gates=tuple(once(step, State.DRY_THROUGH) for step in done.tops()),
@@ -238,9 +240,9 @@ def _frosting(done: Done) -> Book:
     wet = Step(
         id=fresh_id(done.model, f"gloss-over-{frosted.id}"[:50].rstrip("-")),
         stage=Stage.VARNISH,
-        title=say("a wet coat of gloss over the frosting, in dry air; no more matte on it before")[
-            :200
-        ],
+        title=titled(
+            "a wet coat of gloss over the frosting, in dry air; no more matte on it before"
+        ),
         applications=(Application(places=here, coating=gloss),),
         tool=frosted.tool,
         minutes=frosted.minutes,
@@ -278,7 +280,9 @@ def _silvering(done: Done) -> Book:
     pricked = by_hand(
         done,
         f"soften-{decals[-1].id}"[:50].rstrip("-"),
-        say("prick the silvery spots, let setting fluid creep under, press down; repeat when dry"),
+        titled(
+            "prick the silvery spots, let setting fluid creep under, press down; repeat when dry"
+        ),
         here,
         Minutes(fixed=3, per_part=5),
         stage=Stage.CLEAN if sealed else Stage.PRESS,
@@ -314,7 +318,7 @@ def _tide_mark(done: Done) -> Book:
     lifted = by_hand(
         done,
         f"lift-{washes[-1].id}"[:50].rstrip("-"),
-        say(
+        titled(
             "lift the tide mark with a brush just damp with the wash's own thinner, towards an edge"
         ),
         here,

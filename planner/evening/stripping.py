@@ -27,7 +27,7 @@ from planner.values.model import Model, Side
 from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.refusal import demand
-from planner.values.said import say, within
+from planner.values.said import say, titled, within
 from planner.values.step import Minutes, Stage, Step, Tool
 
 SOAK = 120  # "two hours to a few": common practice, no source [min]
@@ -143,7 +143,7 @@ def _off(done: Done) -> list[Step]:
             by_hand(
                 done,
                 "tape-off",
-                say("take the tape off before stripping"),
+                titled("take the tape off before stripping"),
                 tape,
                 Minutes(fixed=2, per_part=2),
                 stage=Stage.UNMASK,
@@ -153,7 +153,9 @@ def _off(done: Done) -> list[Step]:
         by_hand(
             done,
             "soak",
-            say("soak in a stripper that spares the material, closed; try on scrap, label first"),
+            titled(
+                "soak in a stripper that spares the material, closed; try on scrap, label first"
+            ),
             here,
             Minutes(fixed=5, per_part=1),
         )
@@ -162,7 +164,7 @@ def _off(done: Done) -> list[Step]:
         by_hand(
             done,
             "brush-off",
-            say("brush the softened paint off, wash, rinse; gloves, goggles, fresh air"),
+            titled("brush the softened paint off, wash, rinse; gloves, goggles, fresh air"),
             here,
             Minutes(fixed=5, per_part=10),
             gates=(later(steps[-1].id, SOAK),),
@@ -174,7 +176,7 @@ def _off(done: Done) -> list[Step]:
             by_hand(
                 done,
                 "turn-back",
-                say("turn it back"),
+                titled("turn it back"),
                 parts,
                 Minutes(fixed=1),
                 stage=Stage.TURN,
@@ -232,7 +234,7 @@ def _service_of_nothing(done: Done, step: Step) -> Step:
 
 def _by_hand(step: Step, touched: tuple[str, ...]) -> Step:
     """Return a step that laid what is gone: there is no coat, decal or wash any more to judge."""
-    title = within(LONGEST_TITLE, say("{step} (stripped since)", step=step.title or step.id))
+    title = within(LONGEST_TITLE, titled("{step} (stripped since)", step=step.title or step.id))
     return replace(
         step,
         stage=Stage.CLEAN,

@@ -11,7 +11,7 @@ from planner.layers.stack import Layer, Moment
 from planner.layers.stock import CHIPPING_FLUID
 from planner.layers.table import Below, Next, Verdict, row
 from planner.values.coating import Family
-from planner.values.said import say, within
+from planner.values.said import say, titled, within
 from planner.values.step import Role, Stage
 
 COLOUR_STAGES = frozenset(
@@ -73,7 +73,9 @@ def _fluid_below(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend:
                 places=places,
                 title=within(
                     200,
-                    say("chipping fluid below {step}", step=earlier.step.title or earlier.step.id),
+                    titled(
+                        "chipping fluid below {step}", step=earlier.step.title or earlier.step.id
+                    ),
                 ),
                 wanted=CHIPPING_FLUID,
             )

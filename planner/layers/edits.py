@@ -14,7 +14,7 @@ from planner.layers.stock import Wanted, provide
 from planner.values.book import Book
 from planner.values.model import Model, Side
 from planner.values.project import Project
-from planner.values.said import say
+from planner.values.said import titled
 from planner.values.step import Application, Minutes, Role, Stage, Step, Tool
 
 A_COAT = Minutes(fixed=3, per_part=3)
@@ -290,8 +290,8 @@ class SplitSides:
                 minutes=Minutes(fixed=1),
             )
             for word, title in (
-                ("within", say("turn it over")),
-                ("behind", say("turn it back")),
+                ("within", titled("turn it over")),
+                ("behind", titled("turn it back")),
             )
         ]
         new = (now, turns[0], then, turns[1])

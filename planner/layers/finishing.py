@@ -11,7 +11,7 @@ from planner.layers.stack import Moment
 from planner.layers.stock import GLOSS_CLEAR
 from planner.layers.table import Verdict
 from planner.values.coating import GLUES, Coating, Family, Finish
-from planner.values.said import say, within
+from planner.values.said import say, titled, within
 from planner.values.step import Role, Stage, Step
 
 MATTE_LAST = say("the matte coat scatters light and hides decal film; what follows spoils its look")
@@ -137,7 +137,7 @@ def decals_sealed(scene: Scene) -> Iterator[Finding]:
             places=tuple(bare),
             title=within(
                 200,
-                say("gloss clear (seal) over {step}", step=moment.step.title or moment.step.id),
+                titled("gloss clear (seal) over {step}", step=moment.step.title or moment.step.id),
             ),
             wanted=GLOSS_CLEAR,
             role=Role.SEAL,

@@ -12,7 +12,7 @@ from planner.layers.table import Verdict
 from planner.passes import WHOLE_UNIT, Unit
 from planner.values.coating import Family
 from planner.values.model import Side
-from planner.values.said import say
+from planner.values.said import say, titled
 from planner.values.step import Minutes, Stage
 
 UP = {0: "topside", 1: "underside"}
@@ -80,8 +80,8 @@ def _turns(scene: Scene, moment: Moment, unit: Unit) -> tuple[Insert, Insert]:
             break
         last = later
     return (
-        _turn(scene, moment, unit.parts, before=True, title=say("turn it over")),
-        _turn(scene, last, unit.parts, before=False, title=say("turn it back")),
+        _turn(scene, moment, unit.parts, before=True, title=titled("turn it over")),
+        _turn(scene, last, unit.parts, before=False, title=titled("turn it back")),
     )
 
 
@@ -117,7 +117,7 @@ def _unlike(
     ]
     mend = None
     if joins:
-        turn = _turn(scene, joins[-1], over, before=True, title=say("turn it back"))
+        turn = _turn(scene, joins[-1], over, before=True, title=titled("turn it back"))
         mend = Mend(say("turn {over} back before the join", over=", ".join(over)), (turn,))
     return scene.found(
         say("joined while lying on different sides"),

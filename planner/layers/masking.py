@@ -8,7 +8,7 @@ from planner.layers.edits import Insert, Leave
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.stack import Moment
 from planner.layers.table import Verdict
-from planner.values.said import say, within
+from planner.values.said import say, titled, within
 from planner.values.step import Minutes, Stage
 
 
@@ -42,7 +42,7 @@ def _never_off(scene: Scene, moment: Moment) -> Iterator[Finding]:
         name=f"unmask-{moment.step.id}"[:50].rstrip("-"),
         stage=Stage.UNMASK,
         places=tuple(left),
-        title=within(200, say("take off {step}", step=moment.step.title or moment.step.id)),
+        title=within(200, titled("take off {step}", step=moment.step.title or moment.step.id)),
         minutes=Minutes(per_part=4),
     )
     yield scene.found(

@@ -15,7 +15,7 @@ from planner.layers.strength import ETHER, strength_of
 from planner.layers.table import Below, Next, Row, Verdict, row, verdict_over
 from planner.values.coating import Family, Finish, Preparation
 from planner.values.model import Material
-from planner.values.said import say, within
+from planner.values.said import say, titled, within
 from planner.values.step import Role, Stage, Step
 
 _Groups = dict[tuple[Verdict, Row], list[tuple[str, Layer | None]]]
@@ -208,7 +208,7 @@ def clear_before(scene: Scene, moment: Moment, places: tuple[str, ...], role: Ro
         places=places,
         title=within(
             200,
-            say(
+            titled(
                 "gloss clear ({role}) before {step}",
                 role=role,
                 step=moment.step.title or moment.step.id,
@@ -229,7 +229,7 @@ def primer_before(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend
         name=f"prime-for-{moment.step.id}"[:50].rstrip("-"),
         stage=Stage.PRIME,
         places=places,
-        title=within(200, say("prime before {step}", step=moment.step.title or moment.step.id)),
+        title=within(200, titled("prime before {step}", step=moment.step.title or moment.step.id)),
         wanted=PRIMER,
     )
     return Mend(say("prime the bare places before it"), (insert,))

@@ -55,6 +55,14 @@ def called(template: str, /, **arguments: object) -> Said:
     return Said(template, arguments)
 
 
+def titled(template: str, /, **arguments: object) -> Said:
+    """Return what the program calls a step that it adds to a book, which keeps the bare text.
+
+    Found again as for `called`.
+    """
+    return Said(template, arguments)
+
+
 def told(text: str) -> Said:
     """Return a literal of the program that was handed over as plain text; what is said stays."""
     return text if isinstance(text, Said) else Said(str(text))

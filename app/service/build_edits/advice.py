@@ -15,7 +15,7 @@ from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.project import Project
-from planner.values.said import called
+from planner.values.said import called, titled
 from planner.values.step import Minutes, Stage, Step, Tool
 
 MOST_AT_ONCE = 5  # models in one batch before it gets dull: common practice, no source
@@ -78,7 +78,7 @@ def add_dry_fit(book: Book, at: ModelAt) -> Edit:
     step = Step(
         id=step_id(DRY_FIT, {one.id for one in model.steps}),
         stage=Stage.CLEAN,
-        title="Try the parts together, dry",
+        title=titled("Try the parts together, dry"),
         touches=late_joined(model),
         tool=Tool.HAND,
         minutes=TRYING,

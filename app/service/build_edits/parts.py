@@ -28,7 +28,7 @@ from planner.layers.edits import kept
 from planner.values.book import Book
 from planner.values.model import Model, Part, Place
 from planner.values.refusal import Refused
-from planner.values.said import called, say
+from planner.values.said import called, say, titled
 from planner.values.step import Minutes, Stage, Step, Tool
 
 GLUING = Minutes(fixed=5)  # assumed; the person says better
@@ -263,7 +263,7 @@ def _joining(model: Model, parts: tuple[str, ...]) -> Step:
     return Step(
         id=step_id(f"join {parts[-1]}", {step.id for step in model.steps}),
         stage=Stage.JOIN,
-        title=f"Join {parts[-1]}",
+        title=titled("Join {part}", part=parts[-1]),
         touches=parts,
         tool=Tool.HAND,
         minutes=GLUING,

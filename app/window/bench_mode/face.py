@@ -14,7 +14,7 @@ from app.window.bench_mode.loads import others, served
 from app.window.beside_words import marks_of, one_first_words, taker_when
 from app.window.palette import Colours
 from app.window.picture import Picture
-from app.window.said import said
+from app.window.said import said, title
 from planner.cautions import LAST_WORD, Caution
 from planner.evening.advice import one_first
 from planner.quantity import Load, fill
@@ -105,7 +105,7 @@ def _work(
     begun = job.begun
     column.addWidget(look.label(row.key.model, LARGE, bold=True))
     if row.title:
-        column.addWidget(look.label(row.title, PLAIN))
+        column.addWidget(look.label(title(row.title), PLAIN))
     column.addWidget(look.label(_with(picture, row, begun), PLAIN, colour="soft"))
     for coat in row.coats:
         _coat(column, picture, row, coat, look)

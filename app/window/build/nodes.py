@@ -12,6 +12,7 @@ from functools import cached_property, lru_cache
 
 from app.service.build_edits.spots import ModelAt, StepAt
 from app.window import words
+from app.window.said import title
 from planner.graph.slack import Slack
 from planner.layers.finding import Finding
 from planner.values.book import Book
@@ -191,7 +192,7 @@ def step_name(model: Model, step: str) -> str:
 def title_of(step: Step) -> str:
     """Return a step's title in the person's language, or else its stage."""
     if step.title:
-        return words.title_word(step.title)
+        return title(step.title)
     return words.capital(words.stage_word(step.stage))
 
 

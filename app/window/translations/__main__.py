@@ -11,15 +11,16 @@ import subprocess
 import sys
 from pathlib import Path
 
+from app.window.said import KEPT
 from app.window.translations.catalogue import HERE, all_texts, read, write
-from app.window.translations.spoken import edit_names
+from app.window.translations.spoken import kept_as_text
 
 
 def main() -> int:
     """Update and compile every file of this folder."""
     texts = all_texts()
-    names = json.dumps(edit_names(), ensure_ascii=False, indent=0)
-    (HERE / "edits.json").write_text(names + "\n", encoding="utf-8")
+    kept = json.dumps(kept_as_text(), ensure_ascii=False, indent=0)
+    KEPT.write_text(kept + "\n", encoding="utf-8")
     unfinished = 0
     for path in sorted(HERE.glob("*.ts")):
         write(path, texts, read(path), path.stem.rpartition("_")[2])

@@ -16,6 +16,7 @@ ASIDE = "migrations"  # of the bench book: they are told to nobody
 TAKES = {
     "say": 0,
     "called": 0,
+    "titled": 0,
     "told": 0,
     "unknown": 0,
     "Refused": 1,
@@ -25,7 +26,7 @@ TAKES = {
     "demand_known": 2,
     "number_in": 4,
 }
-ALWAYS = ("say", "called")  # with nothing but a literal
+ALWAYS = ("say", "called", "titled")  # with nothing but a literal
 
 
 def texts_said() -> list[str]:
@@ -39,9 +40,13 @@ def texts_said() -> list[str]:
     return _once(text for _, text in _all())
 
 
-def edit_names() -> list[str]:
-    """Return all texts that edits are called by, and the parts of these, sorted."""
-    return sorted({text for name, text in _all() if name == "called"})
+def kept_as_text() -> dict[str, list[str]]:
+    """Return what a book keeps as bare text: names of edits with their parts, titles of steps."""
+    every = list(_all())
+    return {
+        kind: sorted({text for name, text in every if name == kind})
+        for kind in ("called", "titled")
+    }
 
 
 def texts_of(source: str, name: str) -> list[tuple[str, str]]:

@@ -8248,6 +8248,10 @@ Quelle: {source}</translation>
    <translation>lässt sich nicht schreiben ({strerror})</translation>
   </message>
   <message>
+   <source>Try the parts together, dry</source>
+   <translation>Die Teile trocken anpassen</translation>
+  </message>
+  <message>
    <source>{model}: try the parts together first</source>
    <translation>{model}: die Teile zuerst trocken anpassen</translation>
   </message>
@@ -8406,6 +8410,10 @@ Quelle: {source}</translation>
   <message>
    <source>{model}: glue {second} to {united} first</source>
    <translation>{model}: zuerst {second} an {united} kleben</translation>
+  </message>
+  <message>
+   <source>Join {part}</source>
+   <translation>{part} ankleben</translation>
   </message>
   <message>
    <source>{model} has no place called “{name}”</source>
