@@ -25,11 +25,13 @@ from app.service.step_names import Coat, step_named
 from planner.bench import calendar_of
 from planner.evening import facts
 from planner.evening.advice import rest
+from planner.evening.missing import Remedy
 from planner.evening.repairs import Repair
 from planner.layers.findings import Finding
 from planner.tonight import run_sheet
 from planner.values.book import Book
-from planner.values.moment import zone_named
+from planner.values.coating import State
+from planner.values.moment import moment_of, zone_named
 from planner.values.plan import PassKey
 from planner.values.project import Event, Used
 from planner.values.refusal import Refused, demand, demand_known
@@ -44,15 +46,16 @@ EXAMPLES = """\
   tackfree log seen "Winch Truck Gannet/wipe" --note "no tide marks"
   tackfree log skip "Winch Truck Gannet/filter" --note "dark enough"
   tackfree log redo "Winch Truck Gannet/base" --by sand --note "runs on the door"
+  tackfree log missed "Winch Truck Gannet/wipe" --remedy late
   tackfree log empty "Winch Truck Gannet/base" --only hull
   tackfree log stop
 """
 
 DEEDS = (
-    *("start", "done", "tacky", "seen", "skip", "redo", "empty"),
-    *("stop", "longer", "note", "back"),
+    *("start", "done", "tacky", "dry", "seen", "skip", "redo", "missed", "empty"),
+    *("stop", "longer", "lost", "note", "back"),
 )
-NAMELESS = ("stop", "longer", "back")
+NAMELESS = ("stop", "longer", "lost", "back")
 HOUR = 60
 ONLY_WITH = {
     "minutes": ("done", "longer"),
@@ -60,6 +63,7 @@ ONLY_WITH = {
     "only": ("done", "redo", "empty"),
     "coating": ("empty",),
     "by": ("redo",),
+    "remedy": ("missed",),
     "dropped": ("redo",),
     "photo": ("done", "note"),
     "temperature": ("done",),
@@ -99,6 +103,11 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--by", choices=[kind.value for kind in Repair], help="how to mend; without it, again"
+    )
+    parser.add_argument(
+        "--remedy",
+        choices=[kind.name.lower() for kind in Remedy],
+        help="what is done about a missed window; without it, the first that was told",
     )
     parser.add_argument(
         "--dropped", action="store_true", default=None, help="it fell; without it, it is disliked"
@@ -225,6 +234,29 @@ def _tacky(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     return Logged([happenings.tacky(book, step_named(book, args.step, Coat.LAST), now)])
 
 
+def _dry(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    key = step_named(book, args.step, Coat.LAST)
+    return Logged([happenings.looked(book, key, now, State.DRY_TO_RECOAT, reached=True)])
+
+
+def _missed(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    key = step_named(book, args.step, Coat.TO_BEGIN)
+    late = next((one for one in happenings.missed(book, now) if one.key == key), None)
+    if late is None:
+        raise Refused("STEP", f"{words.pass_name(key)} has missed no window")
+    choice = Remedy[args.remedy.upper()] if args.remedy else late.remedies[0]
+    return Logged([happenings.remedy(book, late, choice, now)])
+
+
+def _lost(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    stretch = calendar_of(book.bench_time).next_stretch(now)
+    today = moment_of(now, zone_named(book.bench_time.zone)).date()
+    return Logged([happenings.lost(book, stretch.on if stretch else today)])
+
+
 def _seen(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     book = bench.book()
     key = step_named(book, args.step, Coat.LAST)
@@ -291,6 +323,9 @@ _DEEDS: dict[str, Callable[[argparse.Namespace, BenchBook, int], Logged]] = {
     "start": _start,
     "done": _done,
     "tacky": _tacky,
+    "dry": _dry,
+    "missed": _missed,
+    "lost": _lost,
     "seen": _seen,
     "skip": _skip,
     "redo": _redo,

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -182,6 +183,37 @@ def test_a_last_coat_brakes_on_the_command_line(desk: Desk) -> None:
     assert later.status == 0
     said = desk.log("start", "cart/gloss", "--at", "2031-03-27T19:55")
     assert "ready      tub: thin sand (sand) is dry-through" in said.out
+
+
+def test_an_evening_lost_moves_what_was_planned_for_it(desk: Desk) -> None:
+    said = desk.log("lost", "--at", EVENING)
+    assert said.out.startswith("evening lost: 2031-03-06")
+    assert "next: Thu 13 Mar" in said.out  # evenings are on Thursdays
+
+
+def test_a_missed_window_is_mended_as_it_was_told(desk: Desk) -> None:
+    """Wiping must end within the hour; at 20:50 it is too late for a wash begun at 19:30."""
+    for week, step in enumerate(("prime", "sand", "gloss")):
+        day = date(2031, 3, 6) + timedelta(weeks=week)
+        desk.log("done", f"cart/{step}", "--at", f"{day}T19:50")
+    said = desk.log("missed", "cart/wash", "--at", "2031-03-27T19:30")
+    assert (said.status, "has missed no window" in said.err) == (2, True)
+    desk.log("start", "cart/wash", "--at", "2031-03-27T19:30")
+    desk.log("done", "cart/wash", "--at", "2031-03-27T19:45")
+    said = desk.log("note", "--note", "a call", "--at", "2031-03-27T20:50")
+    assert "cart/wipe: window closed" in said.out
+    assert "do it late or leave it out" in said.out
+    said = desk.log("missed", "cart/wipe", "--remedy", "late", "--at", "2031-03-27T20:51")
+    assert said.status == 0
+    assert desk.book.project(PROJECT).diary[-1].event is Event.MISSED
+    assert "window closed" not in said.out
+
+
+def test_a_film_found_dry_is_noted(desk: Desk) -> None:
+    desk.log("done", "cart/prime", "--at", EVENING)
+    assert desk.log("dry", "cart/prime", "--at", "2031-03-06T20:10").status == 0
+    (seen,) = desk.book.project(PROJECT).observed
+    assert (seen.step, seen.reached) == ("prime", True)
 
 
 def test_what_moved_is_told(desk: Desk) -> None:
