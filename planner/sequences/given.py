@@ -103,7 +103,8 @@ def fresh(
     area = painted_cm2(model) or None
     made = steps_for(sequence, model, chosen, colours, area_cm2=area, pace=book.pace)
     known = {location.name for location in book.room.locations}
-    steps = _as_begun(project, model, tuple(_indoors(step, known) for step in made))
+    placed = _where_they_dry(model, tuple(_indoors(step, known) for step in made))
+    steps = _as_begun(project, model, placed)
     there = {step.id for step in steps}
     begun = in_logbook(project, model.name)
     lost = tuple(step.id for step in model.steps if step.id in begun - there)
@@ -116,6 +117,22 @@ def fresh(
         colours=tuple(Chosen(colour=name, coating=kept[name]) for name in sorted(kept)),
     )
     return Given(replace(model, steps=steps, made=took), lost)
+
+
+def _where_they_dry(model: Model, steps: tuple[Step, ...]) -> tuple[Step, ...]:
+    """Return the steps with the drying places of the model's own, where the sequence names none.
+
+    Places belong to a room, and seldom to a finishing order.
+    """
+    own = {one.id: (one.dries_in, one.or_in) for one in model.steps if one.applications}
+
+    def kept(step: Step) -> Step:
+        if step.dries_in or step.or_in or not step.applications or step.id not in own:
+            return step
+        dries_in, or_in = own[step.id]
+        return replace(step, dries_in=dries_in, or_in=or_in)
+
+    return tuple(map(kept, steps))
 
 
 def _as_begun(project: Project, model: Model, steps: tuple[Step, ...]) -> tuple[Step, ...]:

@@ -7,6 +7,7 @@ from datetime import UTC, date, datetime
 
 import pytest
 
+from app.service import sequences
 from app.service.books import starter_book
 from app.service.first_run import Answers, Hours, Vehicle, begin
 from app.service.warm_box import HOTTEST_C, WARM_BOX, offer, offered
@@ -103,3 +104,14 @@ def test_a_box_bought_later_is_offered_to_what_stands_on_the_table() -> None:
         offer(edit.book, WARM_BOX.name)
     with pytest.raises(Refused, match="must be 3 °C warmer"):
         offer(book, "bench")
+
+
+def test_the_box_is_no_difference_from_the_sequence_and_stays_when_it_is_given_anew() -> None:
+    book = begun(warm_box=True)
+    assert sequences.offers(book) == {}
+    (model,) = book.project(TABLE).models
+    assert model.made is not None
+    anew = sequences.give_sequence(
+        book, TABLE, [model.name], model.made.sequence, model.made.options
+    )
+    assert steps(anew.book) == steps(book)
