@@ -90,8 +90,6 @@ def trait_words(traits: Iterable[Trait], quiet_from: int | None, zone: ZoneInfo)
 
 def marks_of(row: WorkRow, beside: Beside, zone: ZoneInfo) -> list[str]:
     """Return what the marks of a row mean, what fits meanwhile, and its look."""
-    if row.logged:
-        return []
     told = trait_words(row.traits, beside.quiet_from, zone)
     if Trait.HANDS_FREE in row.traits:
         told.append(meanwhile_words(dict(beside.meanwhile).get(row.key, ())))

@@ -196,7 +196,8 @@ class TonightView(QWidget):
                 loggable = running and row.piece == row.pieces
                 before = frozenset(told)
                 entry = entry_of(picture.book, row.key)
-                marks = tuple(marks_of(row, beside, zone))
+                over = row.logged and (entry is None or entry.end is not None)
+                marks = () if over else tuple(marks_of(row, beside, zone))
                 said = (row, entry, loggable, before & set(row.cautions), marks, today)
                 add(said, partial(self._work_line, row, entry, zone, now, loggable, before, marks))
                 told.update(() if row.logged else row.cautions)

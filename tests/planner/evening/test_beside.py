@@ -238,6 +238,22 @@ def test_what_ends_while_a_bath_goes_on_alone_is_offered(minutes: int, offered: 
     assert meanwhile(book, plan, replace(row, traits=()), row.start) == ()
 
 
+def test_what_fits_is_offered_still_while_the_bath_goes_on() -> None:
+    book, now = soaking(40)
+    begun = Logged(model=CART, step="bath", start=START)
+    book = facts.written(book, PROJECT, begun)
+    plan = planning.plan(book, now + 5, quick=True).plan
+    sheet = run_sheet(book, plan, now + 5)
+    ((key_, others),) = beside(book, plan, sheet).meanwhile
+    assert key_ == key("bath")
+    assert [one.key.model for one in others] == ["second"]
+    assert all(now + 5 <= one.start and one.end <= now + 40 for one in others)
+    ended = replace(begun, end=START + timedelta(minutes=5))
+    book = facts.written(book, PROJECT, ended)
+    plan = planning.plan(book, now + 5, quick=True).plan
+    assert beside(book, plan, run_sheet(book, plan, now + 5)).meanwhile == ()
+
+
 # --- smell ------------------------------------------------------------------------------------
 
 
