@@ -38,15 +38,19 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     pulse = QTimer()
     pulse.timeout.connect(lambda: None)
     pulse.start(500)
-    # Threads that plan and read hold the interpreter; no event shall wait 5 ms for it again and
-    # again.
+    share_the_interpreter()
+    status = app.exec()
+    session.close()
+    return status
+
+
+def share_the_interpreter() -> None:
+    """Let no event of the window wait long for other threads, nor for a great clearing up."""
+    # Threads that plan and read hold the interpreter for 5 ms at a time otherwise.
     sys.setswitchinterval(SWITCH_SECONDS)
     # What is loaded by now stays to the end; collecting it again and again stops the
     # window for a fifth of a second.
     gc.freeze()
-    status = app.exec()
-    session.close()
-    return status
 
 
 def running_from(now: int) -> Callable[[], int]:

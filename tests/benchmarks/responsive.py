@@ -121,7 +121,6 @@ def main() -> None:
     from storage.bench_book import BenchBook
 
     improving.START_MS = 0
-    sys.setswitchinterval(start.SWITCH_SECONDS)
     app = QApplication([])
     watch = Watch()
     with tempfile.TemporaryDirectory() as folder:
@@ -161,6 +160,7 @@ def main() -> None:
         print(f"{'ms':28}{'median':>9}{'99 %':>9}{'most':>9}")
         watch.begin()
         session.open(path)
+        start.share_the_interpreter()
         run(lambda: window.improving.running)
         line("opening, planning: wall", watch.wall)
         line("opening, planning: own", watch.own)
