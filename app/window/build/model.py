@@ -19,6 +19,7 @@ from PySide6.QtGui import QFont, QIcon
 
 from app.window import words
 from app.window.build.nodes import Key, Kind, Known, Node
+from app.window.said import said
 from app.window.stack.model import SIGNS
 from app.window.timeline.tree import swatch_icon
 from planner.layers.table import Verdict
@@ -257,7 +258,7 @@ class BuildModel(QAbstractItemModel):
     def _tip(self, node: Node, column: int) -> str:
         found = self._known.of(node.key) if column == 0 else ()
         if found and node.key.kind is Kind.STEP:
-            return "\n".join(one.message for one in found)
+            return "\n".join(said(one.message) for one in found)
         return self._cell(node, column)
 
     def _bold(self, key: Key, column: int) -> bool:

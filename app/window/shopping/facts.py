@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from app.service.shopping_edits import Bought, lines_of, wanted
 from app.window import words
 from app.window.picture import Picture
+from app.window.said import said
 from app.window.stock.tree import ml
 from planner.quantity import ConsumableLine, Line, RunsOut, Shopping, shopping
 from planner.values.book import Book
@@ -77,7 +78,7 @@ class ShopRow:
         if self.line.replace:
             told.append(words.tr("under half a bottle left"))
         if self.line.old:
-            told.append(self.line.old)
+            told.append(said(self.line.old))
         if not self.complete:
             told.append(words.tr("some places have no area"))
         return "; ".join(told)

@@ -243,7 +243,7 @@ class ShoppingView(QWidget):
         if isinstance(row.line, Line) and row.line.replace:
             told.append(self.tr("Less than half a bottle is left; have the next before it ends."))
         if isinstance(row.line, Line) and row.line.old:
-            told.append(words.capital(row.line.old) + ".")
+            told.append(words.capital(said(row.line.old)) + ".")
         if not row.complete:
             told.append(self.tr("Some places that get it have no area, so it takes more."))
         return " ".join(told)

@@ -90,7 +90,7 @@ def _coat(
     worst = max(against, key=lambda one: one.verdict.rank, default=None)
     verdict, why, state, opens = Verdict.SOUND, "", None, None
     if worst is not None and layer.coat == 1:
-        verdict, why = worst.verdict, worst.message
+        verdict, why = worst.verdict, said(worst.message)
     elif (waits := _waits(picture, key, layer.place)) is not None:
         verdict, (why, state, opens) = Verdict.WAIT, waits
     return Coat(
