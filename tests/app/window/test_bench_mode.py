@@ -25,7 +25,7 @@ from planner.values.book import Book
 from planner.values.moment import moment_of
 from planner.values.plan import BenchKind
 from planner.values.project import Event, Happened
-from planner.values.step import Trait
+from planner.values.step import Application, Minutes, Role, Stage, Step, Tool, Trait
 
 Key = Qt.Key
 
@@ -229,6 +229,52 @@ def test_marks_are_told_in_tonight_and_at_the_bench(qtbot, make_window: MakeWind
         assert "It needs daylight." in told
         assert "Have a look 20 min later: how it has come out" in told
     assert "Have a look 20:03: prime, cart (tub)" in told_by(here.window.tonight)
+
+
+def test_what_fits_meanwhile_is_shown_while_hands_are_free(qtbot, make_window: MakeWindow) -> None:
+    book = small_book()
+    project = book.project(PROJECT)
+    cart = project.model(CART)
+    bath = Step(
+        id="bath",
+        stage=Stage.CLEAN,
+        touches=("tub",),
+        tool=Tool.HAND,
+        minutes=Minutes(fixed=40),
+        traits=(Trait.HANDS_FREE,),
+    )
+    stain = Step(
+        id="stain",
+        stage=Stage.WASH,
+        applications=(Application(places=("tub",), coating="sand"),),
+        minutes=Minutes(fixed=15),
+    )
+    models = (replace(cart, steps=(bath,)), replace(cart, name="second", steps=(stain,)))
+    book = replace(book, projects=(replace(project, models=models),))
+    here = AtTheBench(qtbot, make_window(book, NOW), NOW)
+    here.press(Key.Key_S)
+    assert "It goes on alone; meanwhile: stain, second, 15 min" in told_by(here.bench)
+    here.press(Key.Key_A)
+    here.choose("stain, second")
+    assert {entry.step: entry.end for entry in here.book.projects[0].log} == {
+        "bath": None,
+        "stain": None,
+    }
+
+
+def test_tonight_shows_beside_it_what_will_brake(make_window) -> None:
+    book = marked()
+    project = book.project(PROJECT)
+    cart = project.model(CART)
+    final = replace(cart.steps[2], role=Role.FINAL)
+    cart = replace(cart, steps=(*cart.steps[:2], final))
+    book = replace(book, projects=(replace(project, models=(cart,)),))
+    evening = at("2031-03-13 19:30")
+    book = logbook.finish(book, key("prime"), NOW + 30, 12).book
+    book = logbook.finish(book, key("sand"), evening - 1, 12).book
+    told = told_by(make_window(book, evening).tonight)
+    assert "Before the last coat" in told
+    assert "○ tub: thin sand is only " in told  # two hours are too few to be dry through
 
 
 def test_tonight_says_when_to_put_away_and_the_bench_reminds(bench: Bench) -> None:
