@@ -39,7 +39,7 @@ def cost_of(problem: Problem, table: Table, unplaced: int, last: Plan | None) ->
         *(work.interval.start for work in table.bench),
     ]
     stretches = {
-        stretch.interval
+        stretch.interval.start
         for start in hands
         if (stretch := problem.calendar.stretch_at(start)) is not None
     }
@@ -62,7 +62,7 @@ def _moved(problem: Problem, table: Table, last: Plan | None) -> int:
     moved: set[tuple[str, str, str]] = set()
     for placed in table.placements:
         was = before.get(placed.key)
-        if was is None or placed.logged:
+        if was is None or was == placed.start or placed.logged:
             continue
         if problem.calendar.stretch_at(was) != problem.calendar.stretch_at(placed.start):
             moved.add((placed.key.project, placed.key.model, placed.key.step))

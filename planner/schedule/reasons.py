@@ -9,7 +9,6 @@ from __future__ import annotations
 from bisect import bisect_right
 from collections import defaultdict
 from operator import itemgetter
-from typing import NamedTuple
 
 from planner.bench import Stretch
 from planner.schedule.problem import Problem
@@ -57,22 +56,19 @@ def reasons_of(problem: Problem, table: Table) -> dict[PassKey, Reason]:
     }
 
 
-class _Bound(NamedTuple):
-    """Something that let go at ``until``; it becomes words only if it is the binding one."""
-
-    until: int
-    cause: Cause
-    about: object = ""
-    detail: str = ""
+# Something that let go: when, the cause, about what, which state or coating.  A plain
+# tuple, for there are many, and only the binding one is put into words.
+_Bound = tuple[int, Cause, object, str]
 
 
 def _binding(placed: Placement, bounds: list[_Bound]) -> Reason:
     start = placed.start
     # Of equal bounds the first named wins: drying explains more than busy hands.
-    latest = max((bound for bound in bounds if bound[0] <= start), key=itemgetter(0), default=None)
-    if latest is None:
+    known = [bound for bound in bounds if bound[0] <= start]
+    if not known:
         return Reason(Cause.AT_ONCE)
-    return Reason(latest.cause, latest.until, str(latest.about), latest.detail)
+    until, cause, about, detail = max(known, key=itemgetter(0))
+    return Reason(cause, until, str(about), detail)
 
 
 def _bounds(read: _Read, placed: Placement) -> list[_Bound]:
@@ -89,14 +85,14 @@ def _bounds(read: _Read, placed: Placement) -> list[_Bound]:
     stretch = problem.calendar.stretch_at(begin)
     if stretch is not None:
         bounds += _before(read, placed, begin, stretch)
-        bounds.append(_Bound(stretch.interval.start + lead, Cause.BENCH_TIME))
-    bounds.append(_Bound(problem.now + lead, Cause.AT_ONCE))
+        bounds.append((stretch.interval.start + lead, Cause.BENCH_TIME, "", ""))
+    bounds.append((problem.now + lead, Cause.AT_ONCE, "", ""))
     return bounds
 
 
 def _gates(problem: Problem, table: Table, index: int) -> list[_Bound]:
     start = table.start[index]
-    found = []
+    found: list[_Bound] = []
     for number in problem.activities[index].gates:
         gate = problem.gates[number]
         for opening in table.windows(number):
@@ -107,22 +103,22 @@ def _gates(problem: Problem, table: Table, index: int) -> list[_Bound]:
                 cause = Cause.DRYING if gate.place else Cause.WINDOW
                 if mark is None:
                     cause = Cause.ORDER
-                found.append(_Bound(opens, cause, gate.before, state))
+                found.append((opens, cause, gate.before, state))
                 break
     fingers = table.fingers_from(index)
     if fingers and fingers <= start:
-        found.append(_Bound(fingers, Cause.DRYING, detail="dry-to-handle"))
+        found.append((fingers, Cause.DRYING, "", "dry-to-handle"))
     last = max(problem.activities[index].before, key=table.end.__getitem__, default=None)
     if last is not None:
         key = problem.activities[last].one.key
-        found.append(_Bound(table.end[last], Cause.ORDER, key))
+        found.append((table.end[last], Cause.ORDER, key, ""))
     return found
 
 
 def _pin(problem: Problem, index: int, placed: Placement) -> list[_Bound]:
     allowed = problem.activities[index].allowed or ()
     return [
-        _Bound(interval.start, Cause.PIN)
+        (interval.start, Cause.PIN, "", "")
         for interval in allowed
         if interval.start <= placed.start < interval.end
     ]
@@ -134,7 +130,7 @@ def _places(read: _Read, index: int, placed: Placement) -> list[_Bound]:
     frees = read.freed.get(activity.location, [])
     at = bisect_right(frees, placed.start)
     if activity.wet and at and frees[at - 1] == placed.start:
-        return [_Bound(placed.start, Cause.DRYING_PLACE, activity.location)]
+        return [(placed.start, Cause.DRYING_PLACE, activity.location, "")]
     return []
 
 
@@ -147,13 +143,13 @@ def _wet_until(problem: Problem, table: Table, index: int) -> int:
 def _noise(problem: Problem, placed: Placement, lead: int) -> list[_Bound]:
     calendar = problem.calendar
     activity = problem.activities[problem.index[placed.key]]
-    found = []
+    found: list[_Bound] = []
     if activity.loud:
         quiet = calendar.quiet(placed.start - lead - 1440, placed.start)
-        found += [_Bound(interval.end + lead, Cause.QUIET) for interval in quiet]
+        found += [(interval.end + lead, Cause.QUIET, "", "") for interval in quiet]
     if activity.light:
         light = calendar.daylight(placed.start, placed.end) or ()
-        found += [_Bound(interval.start, Cause.DAYLIGHT) for interval in light]
+        found += [(interval.start, Cause.DAYLIGHT, "", "") for interval in light]
     return found
 
 
@@ -166,5 +162,5 @@ def _before(read: _Read, placed: Placement, begin: int, stretch: Stretch) -> lis
     until = end + placed.start - begin
     changes = [w for w in read.serving.get(placed.key, ()) if w.kind is BenchKind.CHANGE]
     if changes:
-        return [_Bound(until, Cause.AIRBRUSH, changes[0].airbrush, changes[0].coating)]
-    return [_Bound(until, Cause.HANDS, what)]
+        return [(until, Cause.AIRBRUSH, changes[0].airbrush, changes[0].coating)]
+    return [(until, Cause.HANDS, what, "")]
