@@ -67,7 +67,9 @@ class Improver:
         self._mine, self._theirs = context.Pipe(duplex=False)
         self._process = context.Process(target=_work, args=(task, self._theirs), daemon=True)
         self._stopped = False
-        self._starting = Thread(target=self._start, daemon=True)
+        # No daemon: whoever ends the program while the process wakes up waits until it has,
+        # and it is ended at once.
+        self._starting = Thread(target=self._start)
         self._starting.start()
 
     def news(self) -> list[Improved]:

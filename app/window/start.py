@@ -8,7 +8,7 @@ import sys
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QSettings, QTimer
+from PySide6.QtCore import QEvent, QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
 from app.service.clock import current_minute
@@ -41,6 +41,10 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     share_the_interpreter()
     status = app.exec()
     session.close()
+    pulse.stop()
+    # The widgets go before the application does: the other way round Qt may end the process.
+    window.deleteLater()
+    app.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     return status
 
 
