@@ -271,10 +271,10 @@ def test_tonight_shows_beside_it_what_will_brake(make_window) -> None:
     book = replace(book, projects=(replace(project, models=(cart,)),))
     evening = at("2031-03-13 19:30")
     book = logbook.finish(book, key("prime"), NOW + 30, 12).book
-    book = logbook.finish(book, key("sand"), evening - 1, 12).book
+    book = logbook.finish(book, key("sand"), evening - 1440, 12).book
     told = told_by(make_window(book, evening).tonight)
     assert "Before the last coat" in told
-    assert "○ tub: thin sand is only " in told  # two hours are too few to be dry through
+    assert "✓ tub: thin sand is dry-through" in told  # a last coat asks for that
 
 
 def test_tonight_says_when_to_put_away_and_the_bench_reminds(bench: Bench) -> None:
