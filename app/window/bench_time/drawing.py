@@ -23,9 +23,10 @@ from app.window.palette import LIGHT, Colours
 from planner.values.moment import Interval
 
 HEAD = 36  # names of the days, and the hours that the strips run over
-LEAST_ROW = 50
+LEAST_ROW = 43
 TROUGH = 17
 LEAST_WIDE = 5.0
+SUN = 6  # the line of daylight, and what keeps it off the words below it
 
 
 class WeeksDrawing(QWidget):
@@ -57,7 +58,8 @@ class WeeksDrawing(QWidget):
 
     def minimumSizeHint(self) -> QSize:  # noqa: N802
         """Return the least size in which every week can be read."""
-        return QSize(360, HEAD + max(1, self._weeks.rows) * LEAST_ROW)
+        row = LEAST_ROW + self._sun_room()
+        return QSize(360, HEAD + max(1, self._weeks.rows) * row)
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
@@ -200,9 +202,14 @@ class WeeksDrawing(QWidget):
 
     def _strip(self, rect: QRectF) -> QRectF:
         letters = QFontMetricsF(self._small()).height()
-        middle = rect.top() + 2 + letters + (rect.height() - 4 - 2 * letters) / 2
-        tall = max(8.0, min(TROUGH, rect.height() - 2 * letters - 8))
+        room = rect.height() - 4 - 2 * letters - self._sun_room()
+        middle = rect.top() + 2 + letters + room / 2
+        tall = max(8.0, min(TROUGH, room - 4))
         return QRectF(rect.left() + 5, middle - tall / 2, rect.width() - 10, tall)
+
+    def _sun_room(self) -> int:
+        """Return the height that the line of daylight takes below the troughs, if there is any."""
+        return SUN if any(day.daylight for day in self._weeks.days) else 0
 
     def _x(self, strip: QRectF, minute: int) -> float:
         first, last = self._weeks.scale

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from app.service import bench_time_edits, edits
@@ -72,7 +73,7 @@ class BenchTimeView(QWidget):
         self.drawing.moved.connect(self.go)
 
     def _lay_out(self) -> None:
-        upper = QWidget()
+        self.upper = upper = QWidget()
         column = QVBoxLayout(upper)
         column.setContentsMargins(0, 0, 0, 4)
         column.setSpacing(6)
@@ -90,6 +91,16 @@ class BenchTimeView(QWidget):
         outer.addWidget(text(self.tr("Bench time"), size=1.9, bold=True))
         outer.addWidget(self.summary)
         outer.addWidget(self.splitter, 1)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Keep room for the weeks where legend and buttons take two lines."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        layout = self.upper.layout()
+        if layout is not None:
+            self.upper.setMinimumHeight(layout.minimumHeightForWidth(self.splitter.width()))
 
     def _buttons(self) -> FlowLayout:
         line = FlowLayout(across=6, down=4)
@@ -248,6 +259,7 @@ class BenchTimeView(QWidget):
         self._told = (bench_time, id(plan), self._monday, self._session.now)
         self._weeks = weeks_of(bench_time, plan, self._monday, ROWS)
         self.drawing.show_weeks(self._weeks, self._session.now)
+        self._fit()
         lines = [
             Line(at, day, bar)
             for at, day in enumerate(self._weeks.days)
