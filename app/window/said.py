@@ -26,6 +26,7 @@ from planner.values.said import Said
 CONTEXT = "said"
 KEPT = Path(__file__).with_name("translations") / "kept_as_text.json"
 TITLES = ("title", "step", "colour", "earlier")  # fields that a step's title may fill
+SOME = 3  # letters that a template must have to be known by them
 LETTERS = 5  # that a template must have to be sought inside what another was filled with
 
 _CONTEXTS = {kind: context for context, kinds in ENUMERATIONS.items() for kind in kinds}
@@ -114,7 +115,7 @@ def _date_text(value: date, form: str) -> str:
 
 
 def _recognised(text: str, kind: str, *, inside: bool) -> str:
-    found = _found(text, kind, inside)
+    found = _found(text, kind, inside, words.language_code())
     if found is None:
         return _own(text)
     template, arguments = found
@@ -122,6 +123,15 @@ def _recognised(text: str, kind: str, *, inside: bool) -> str:
     # The journal keeps text alone: what was a number has its form already.
     plain = _FIELD.sub(r"{\1}", QCoreApplication.translate(CONTEXT, template))
     return plain.format(**told) if told else QCoreApplication.translate(CONTEXT, template)
+
+
+def _told_by_a_word(arguments: dict[str, str]) -> bool:
+    """Tell whether a word of the program is among what a name without letters was filled with."""
+    return any(
+        QCoreApplication.translate(CONTEXT if name == "word" else name, value) != value
+        for name, value in arguments.items()
+        if name == "word" or name in ENUMERATIONS
+    )
 
 
 def _filled(name: str, value: str, kind: str) -> str:
@@ -145,13 +155,15 @@ def _own(text: str) -> str:
 
 
 @lru_cache(maxsize=2048)
-def _found(text: str, kind: str, inside: bool) -> tuple[str, Sequence[tuple[str, str]]] | None:
+def _found(
+    text: str, kind: str, inside: bool, _language: str
+) -> tuple[str, Sequence[tuple[str, str]]] | None:
     """Return the template that a kept text was made of, and what was put in."""
     for template, pattern, letters in _patterns(kind):
         if inside and (letters < LETTERS or not pattern.groups):
             continue
         match = pattern.fullmatch(text)
-        if match is not None:
+        if match is not None and (letters >= SOME or _told_by_a_word(match.groupdict())):
             return template, tuple(match.groupdict().items())
     return None
 
@@ -164,7 +176,7 @@ def _patterns(kind: str) -> list[tuple[str, re.Pattern[str], int]]:
         (one, pattern_of(one), len(re.findall("[A-Za-z]", _FIELD.sub("", one))))
         for one in templates
     ]
-    return sorted((one for one in made if one[2]), key=lambda one: (-one[2], one[0]))
+    return sorted(made, key=lambda one: (-one[2], one[0]))
 
 
 def pattern_of(template: str) -> re.Pattern[str]:

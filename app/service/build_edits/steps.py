@@ -110,7 +110,7 @@ def remove_steps(book: Book, spots: Iterable[StepAt]) -> Edit:
                     ),
                 )
         book = _without(book, at, ids)
-    return Edit(called("remove {listed}", listed=_listed(gone)), book)
+    return Edit(_removed(gone), book)
 
 
 def _without(book: Book, at: ModelAt, ids: Collection[str]) -> Book:
@@ -308,6 +308,13 @@ def _placed(step: Step, target: Model) -> Step:
             ),
         )
     return replace(step, applications=applications, touches=touches)
+
+
+def _removed(gone: dict[ModelAt, set[str]]) -> str:
+    if len(gone) > 1:
+        return called("remove {listed}", listed=_listed(gone))
+    ((at, ids),) = gone.items()
+    return called("remove {ids} of {model}", ids=", ".join(sorted(ids)), model=at.model)
 
 
 def _listed(gone: dict[ModelAt, set[str]]) -> str:

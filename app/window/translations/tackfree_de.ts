@@ -8432,10 +8432,6 @@ Quelle: {source}</translation>
    <translation>„{name}“ von {model} steht im Logbuch und bleibt</translation>
   </message>
   <message>
-   <source>remove {listed}</source>
-   <translation>{listed} entfernen</translation>
-  </message>
-  <message>
    <source>“{step}” stands in the logbook; it can no longer be split</source>
    <translation>„{step}“ steht im Logbuch; er lässt sich nicht mehr teilen</translation>
   </message>
@@ -8458,6 +8454,14 @@ Quelle: {source}</translation>
   <message>
    <source>{target} has none of the places of “{step}” ({wanted})</source>
    <translation>{target} hat keine der Stellen von „{step}“ ({wanted})</translation>
+  </message>
+  <message>
+   <source>remove {listed}</source>
+   <translation>{listed} entfernen</translation>
+  </message>
+  <message>
+   <source>remove {ids} of {model}</source>
+   <translation>{ids} von {model} entfernen</translation>
   </message>
   <message>
    <source>{ids} of {model}</source>
