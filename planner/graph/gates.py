@@ -144,7 +144,7 @@ def _gates_on(bench: _Bench, one: Pass) -> Iterable[PassGate]:
     written = list(_written(bench, one))
     yield from written
     yield from _stack(bench, one)
-    yield from _masks(bench, one, written)
+    yield from _masks(bench, one)
     if not written:
         yield from _customary(bench, one)
     held = {bench.last[place] for place in one.places if place in bench.last}
@@ -241,11 +241,11 @@ def _asked(
     )
 
 
-def _masks(bench: _Bench, one: Pass, written: list[PassGate]) -> Iterable[PassGate]:
+def _masks(bench: _Bench, one: Pass) -> Iterable[PassGate]:
     """Yield what masks ask: coats follow the mask, unmasking follows the coats."""
     if one.step.stage is Stage.UNMASK:
         for mask in sorted({bench.masks[place] for place in one.places if place in bench.masks}):
-            if not any(gate.before == mask for gate in written):
+            if not any(gate.after == mask.step for gate in one.step.gates):
                 window = Window(closes=Mark(minutes=LONGEST_MASK_MINUTES))
                 yield PassGate(mask, one.key, "", (window,), why=CREEPS)
             seen: set[tuple[object, ...]] = set()

@@ -187,6 +187,20 @@ def test_what_cannot_be_placed_says_why(steps: tuple[Step, ...], word: str) -> N
     assert word in plan.unplaced[0].why
 
 
+def test_that_unmasking_comes_after_the_mask_is_no_leave_to_let_the_tape_creep() -> None:
+    # Definition 21: without a gate of its own on the mask, unmasking starts within seven days.
+    # "After the mask" is an order and no gate.  The coat between is pinned to the tenth evening.
+    mask, off = (
+        work(name, stage, "hull/deck")
+        for name, stage in (("mask", Stage.MASK), ("off", Stage.UNMASK))
+    )
+    steps = mask, paint("base", "hull/side"), replace(off, after=("mask",))
+    pin = Pin(model="cart", step="base", on=MONDAY + timedelta(9))
+    plan = planned(book(*steps, pins=(pin,)))
+    lost = {one.key.step for one in plan.unplaced}
+    assert "off" in lost or start(plan, "off") < start(plan, "mask") + 7 * 1440
+
+
 def test_painted_faces_are_not_glued_unless_scraped() -> None:
     glue = paint("join", "hull/side", "tracks/links", coat="cement", stage=Stage.JOIN)
     painted = book(paint("base", "hull"), glue)
