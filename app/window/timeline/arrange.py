@@ -10,7 +10,7 @@ from functools import cached_property
 
 from app.window.timeline.content import Piece, Strip, Wedge
 from app.window.timeline.geometry import Label, Row, Scale, room_for_labels, rows_of
-from app.window.timeline.index import SIDE, Index, index_of
+from app.window.timeline.index import SIDE, Index
 from planner.values.plan import PassKey
 
 LEAST_BOX = 7.0  # narrower work could not be seen or hit [px]
@@ -114,7 +114,7 @@ class Arrangement:
     @cached_property
     def index(self) -> Index:
         """What lies where."""
-        return index_of(self)
+        return Index(self)
 
     @property
     def height(self) -> float:

@@ -6,8 +6,9 @@ Pure functions on numbers; no Qt.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -38,20 +39,52 @@ class Items:
 NOTHING = Items()
 
 
-@dataclass(frozen=True)
 class Index:
-    """What lies where: in squares of the lanes, and in pieces of the airbrushes' band."""
+    """What lies where: in squares of the lanes, and in pieces of the airbrushes' band.
 
-    lanes: Mapping[Square, Items]
-    band: Mapping[int, Items]
+    A row of squares is looked through when one of them is asked for: the rows
+    out of sight can wait.
+    """
+
+    def __init__(self, at: Arrangement) -> None:
+        self._at = at
+        self._of_row: dict[int, list[Reach]] = defaultdict(list)
+        for kind, number, top, bottom in _heights(at):
+            for row in along(top, bottom):
+                self._of_row[row].append((kind, number))
+        self._rows: dict[int, dict[int, Items]] = {}
+
+    @property
+    def squares(self) -> list[Square]:
+        """Every square of the lanes in which something lies."""
+        return [(column, row) for row in sorted(self._of_row) for column in self._row(row)]
 
     def at(self, column: int, row: int) -> Items:
         """Return what lies in a square of the lanes."""
-        return self.lanes.get((column, row), NOTHING)
+        return self._row(row).get(column, NOTHING)
 
     def of_band(self, column: int) -> Items:
         """Return what lies in a piece of the airbrushes' band."""
-        return self.band.get(column, NOTHING)
+        return self._band.get(column, NOTHING)
+
+    def _row(self, row: int) -> dict[int, Items]:
+        known = self._rows.get(row)
+        if known is None:
+            known = defaultdict(Items)
+            for kind, number in self._of_row.get(row, ()):
+                left, right = _WIDTHS[kind](self._at, number)
+                for column in along(left, right):
+                    getattr(known[column], kind).append(number)
+            known = self._rows[row] = dict(known)
+        return known
+
+    @cached_property
+    def _band(self) -> dict[int, Items]:
+        band: dict[int, Items] = defaultdict(Items)
+        for kind, number, left, right in _on_airbrushes(self._at):
+            for column in along(left, right):
+                getattr(band[column], kind).append(number)
+        return dict(band)
 
 
 def along(low: float, high: float) -> range:
@@ -59,50 +92,76 @@ def along(low: float, high: float) -> range:
     return range(int(max(0.0, low - ROUND) // SIDE), int(max(0.0, high + ROUND) // SIDE) + 1)
 
 
-def index_of(at: Arrangement) -> Index:
-    """Return where everything lies."""
-    lanes: dict[Square, Items] = defaultdict(Items)
-    for name, number, (left, right, top, bottom) in _rects(at):
-        columns, rows = along(left, right), along(top, bottom)
-        for row in rows:
-            for column in columns:
-                getattr(lanes[column, row], name).append(number)
-    band: dict[int, Items] = defaultdict(Items)
-    for name, number, left, right in _on_airbrushes(at):
-        for column in along(left, right):
-            getattr(band[column], name).append(number)
-    return Index(dict(lanes), dict(band))
+Reach = tuple[str, int]  # kind and number of what is painted
 
 
-Rect = tuple[float, float, float, float]
-
-
-def _rects(at: Arrangement) -> Iterator[tuple[str, int, Rect]]:
-    """Yield (kind, number, left, right, top, bottom) of all that is painted in the lanes."""
-    scale, half = at.scale, at.sizes.stroke
+def _heights(at: Arrangement) -> Iterator[tuple[str, int, float, float]]:
+    """Yield (kind, number, top, bottom) of all that is painted in the lanes."""
+    half = at.sizes.stroke
+    middles = [at.middle(lane.index) for lane in at.strip.lanes]
     for number, box in enumerate(at.boxes):
-        yield "boxes", number, (box.left, box.right, box.middle - half, box.middle + half)
+        yield "boxes", number, box.middle - half, box.middle + half
     for number, wedge in enumerate(at.strip.wedges):
-        right = scale.width if wedge.opens is None else scale.x(wedge.opens)
-        until = right if wedge.until is None else scale.x(wedge.until)
-        middle = at.middle(wedge.lane)
-        reach = (scale.x(wedge.start), max(right, until), middle - half, middle + half)
-        yield "wedges", number, reach
+        yield "wedges", number, middles[wedge.lane] - half, middles[wedge.lane] + half
     for number, bracket in enumerate(at.strip.brackets):
-        x, middle = scale.x(bracket.at), at.middle(bracket.lane)
-        yield "brackets", number, (x, x, middle - half, middle + half)
+        yield "brackets", number, middles[bracket.lane] - half, middles[bracket.lane] + half
     for number, piece in enumerate(at.strip.pieces):
         if len(piece.lanes) > 1:
-            x = scale.x(piece.interval.start)
-            ends = at.middle(piece.lanes[0]), at.middle(piece.lanes[-1])
-            yield "ties", number, (x, x, *ends)
+            yield "ties", number, middles[piece.lanes[0]], middles[piece.lanes[-1]]
     for kind, texts in (("names", at.names), ("openings", at.openings)):
         for number, text in enumerate(texts):
-            reach = (text.left, text.left + text.width, text.middle - 10, text.middle + 10)
-            yield kind, number, reach
+            yield kind, number, text.middle - 10, text.middle + 10
     for number, ghost in enumerate(at.ghosts):
-        reach = (ghost.left, ghost.right, ghost.middle - half, ghost.middle + half)
-        yield "ghosts", number, reach
+        yield "ghosts", number, ghost.middle - half, ghost.middle + half
+
+
+Width = tuple[float, float]  # from left to right
+
+
+def _box(at: Arrangement, number: int) -> Width:
+    return at.boxes[number].left, at.boxes[number].right
+
+
+def _wedge(at: Arrangement, number: int) -> Width:
+    wedge, scale = at.strip.wedges[number], at.scale
+    right = scale.width if wedge.opens is None else scale.x(wedge.opens)
+    until = right if wedge.until is None else scale.x(wedge.until)
+    return scale.x(wedge.start), max(right, until)
+
+
+def _bracket(at: Arrangement, number: int) -> Width:
+    x = at.scale.x(at.strip.brackets[number].at)
+    return x, x
+
+
+def _tie(at: Arrangement, number: int) -> Width:
+    x = at.scale.x(at.strip.pieces[number].interval.start)
+    return x, x
+
+
+def _name(at: Arrangement, number: int) -> Width:
+    text = at.names[number]
+    return text.left, text.left + text.width
+
+
+def _opening(at: Arrangement, number: int) -> Width:
+    text = at.openings[number]
+    return text.left, text.left + text.width
+
+
+def _ghost(at: Arrangement, number: int) -> Width:
+    return at.ghosts[number].left, at.ghosts[number].right
+
+
+_WIDTHS = {
+    "boxes": _box,
+    "wedges": _wedge,
+    "brackets": _bracket,
+    "ties": _tie,
+    "names": _name,
+    "openings": _opening,
+    "ghosts": _ghost,
+}
 
 
 def _on_airbrushes(at: Arrangement) -> Iterator[tuple[str, int, float, float]]:

@@ -14,7 +14,7 @@ from small_book import NOW, PROJECT, at, key, small_book
 from app.window.picture import Picture, picture_of
 from app.window.timeline.filter_bar import FilterBar
 from app.window.timeline.geometry import Scale
-from app.window.timeline.index import SIDE, index_of, together
+from app.window.timeline.index import SIDE, Index, together
 from app.window.timeline.outline import outline
 from app.window.timeline.sheet_of_strip import paint_strip, write_strip
 from app.window.timeline.sieve import Sieve, sift
@@ -125,14 +125,14 @@ def test_each_thing_lies_in_the_squares_that_it_touches(qtbot, picture: Picture)
     qtbot.addWidget(view)
     view.show_strip(picture.strip)
     arrangement = view.arrangement
-    index = index_of(arrangement)
+    index = Index(arrangement)
     for number, box in enumerate(arrangement.boxes):
         spot = (int(box.left // SIDE), int(box.middle // SIDE))
         assert number in index.at(*spot).boxes
-    seen = together(index.at(*spot) for spot in index.lanes)
+    seen = together(index.at(*spot) for spot in index.squares)
     assert seen.boxes == list(range(len(arrangement.boxes)))
     assert seen.names == list(range(len(arrangement.names)))
-    total = {number for items in index.lanes.values() for number in items.boxes}
+    total = {number for spot in index.squares for number in index.at(*spot).boxes}
     assert total == set(range(len(arrangement.boxes)))
 
 
