@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import edits
-from app.window.labels import Message, field_label, text
+from app.window.labels import Message, NarrowCombo, field_label, text
 from app.window.session import Session
 from planner.cure import Cure
 from planner.values.book import Book
@@ -33,7 +33,7 @@ class AirPanel(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        self.location = QComboBox()
+        self.location = NarrowCombo(10)
         self.temperature = QDoubleSpinBox()
         self.temperature.setRange(COLDEST_C, HOTTEST_C)
         self.temperature.setDecimals(1)
@@ -41,7 +41,7 @@ class AirPanel(QWidget):
         self.humidity = QSpinBox()
         self.humidity.setRange(0, 100)
         self.humidity.setSuffix(self.tr(" % RH"))
-        self.scope = QComboBox()
+        self.scope = NarrowCombo(10)
         self.scope.addItem(self.tr("today, from now on"), "reading")
         self.scope.addItem(self.tr("every day, all day"), "always")
         for combo in (self.location, self.scope):
