@@ -194,8 +194,7 @@ def below_words(one: Below, zone: ZoneInfo, at: int) -> str:
 def check_words(one: Check) -> str:
     """Return what is to be looked at before the table is left."""
     if one.kind is CheckKind.WET:
-        told = words.tr("Wet, safe under a cover: {parts}")
-        return told.format(parts=words.listed(one.things))
+        return words.tr("Wet, safe under a cover: {model}").format(model=one.of)
     if one.kind is CheckKind.CLEAN:
         told = words.tr("{airbrush} is clean; it held {coating}")
         return told.format(airbrush=words.capital(one.of), coating=words.listed(one.things))

@@ -328,7 +328,7 @@ class Evening(QObject):
         lines = tuple(
             Line(
                 check_words(one),
-                one.of if one.kind is CheckKind.WET else "",
+                ", ".join(one.things) if one.kind is CheckKind.WET else "",
                 partial(self._look_at, one.name),
                 on=one.name in ticked,
             )

@@ -296,7 +296,7 @@ class BenchMode(QWidget):
         column.setSpacing(0)
         for told, size, colour in ((first, PLAIN, "ink"), (second, SMALL, "soft")):
             label = look.label(told, size, colour=colour)
-            label.setMinimumWidth(look.pixels(232))
+            label.setMinimumWidth(look.pixels(276))
             column.addWidget(label)
         return column
 

@@ -11558,8 +11558,8 @@ Quelle: {source}</translation>
    <translation>{told}, durchgetrocknet {time}</translation>
   </message>
   <message>
-   <source>Wet, safe under a cover: {parts}</source>
-   <translation>Nass, unter einer Abdeckung sicher: {parts}</translation>
+   <source>Wet, safe under a cover: {model}</source>
+   <translation>Nass, sicher abgedeckt: {model}</translation>
   </message>
   <message>
    <source>{airbrush} is clean; it held {coating}</source>
