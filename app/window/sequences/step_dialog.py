@@ -12,6 +12,7 @@ from app.service.edits import Edit
 from app.window import words
 from app.window.forms.controls import Maybe, choice, line, whole
 from app.window.forms.form import FormDialog, keep
+from app.window.labels import text
 from app.window.sequences.checks import Checks
 from app.window.session import Session
 from planner.sequences.references import BUT
@@ -70,6 +71,7 @@ class SequenceStepDialog(FormDialog):
                 "any, “* but wheels; tracks” all but those"
             )
             form.add("places", tr("&Places"), self.places, hint)
+            form.put(text(hint, size=0.92))
         form = self.page(tr("Minutes"))
         form.add("fixed", tr("&Minutes at all events"), self.fixed)
         form.add("per_part", tr("and for each &part"), self.per_part)

@@ -179,7 +179,7 @@ def _applications(applications: tuple[Application, ...]) -> str:
             colour=one.coating, places=places_text(one.places), n=one.coats
         )
         if one.share is not None:
-            text = tr("{text}, {share:.3g} % of it").format(text=text, share=100 * one.share)
+            text = words.fill(tr("{text}, {share:.3g} % of it"), text=text, share=100 * one.share)
         told.append(text)
     return "; ".join(told) or NOTHING
 
