@@ -35,7 +35,11 @@ def main() -> int:
 def compile_(path: Path, to: Path) -> None:
     """Compile the file of a language with the tool beside this Python."""
     tool = Path(sys.executable).with_name("pyside6-lrelease")
-    subprocess.run([tool, "-silent", path, "-qm", to], check=True)  # noqa: S603
+    half = to.with_suffix(".part")
+    subprocess.run([tool, "-silent", path, "-qm", half], check=True)  # noqa: S603
+    # A window that runs has the file mapped into its memory: writing into it would end that
+    # window, while another file of the same name does it no harm.
+    half.replace(to)
 
 
 if __name__ == "__main__":
