@@ -23,7 +23,7 @@ def fill_words(load: Load) -> str:
         if not load.airbrush:
             told = words.tr("put out {ml:.1f} ml, {drops}")
         drops = _drops(load.measures[0].drops)
-    told = told.format(ml=load.ml, drops=drops)
+    told = words.fill(told, ml=load.ml, drops=drops)
     if load.least_fill:
         told = words.tr("{told} (less does not spray)").format(told=told)
     if not load.complete:

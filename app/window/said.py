@@ -43,40 +43,36 @@ def said(text: str) -> str:
     if not text.arguments:
         return template
     arguments = {name: _told(name, value) for name, value in text.arguments.items()}
-    return (_LOCAL if _foreign() else _ENGLISH).vformat(template, (), arguments)
+    return (_LOCAL if words.is_foreign() else _ENGLISH).vformat(template, (), arguments)
 
 
 def edit_name(text: str) -> str:
     """Return what the journal calls an edit, in the window's language."""
-    if isinstance(text, Said) or not _foreign():
+    if isinstance(text, Said) or not words.is_foreign():
         return said(text)
     return _recognised(text, "called", inside=False)
 
 
 def title(text: str) -> str:
     """Return what the program called a step, in the window's language; a person's as it is."""
-    if isinstance(text, Said) or not _foreign():
+    if isinstance(text, Said) or not words.is_foreign():
         return said(text)
     built_in = words.title_word(text)
     return built_in if built_in != text else _recognised(text, "titled", inside=False)
 
 
 class _Local(Formatter):
-    """Puts numbers and dates in as the locale writes them."""
+    """Puts fractions and dates in as the locale writes them."""
 
     def format_field(self, value: Any, format_spec: str) -> str:
         """Return one value in the form that is asked."""
         if isinstance(value, date):
             return _date_text(value, format_spec)
         told = str(format(value, format_spec))
-        return _decimal(told) if isinstance(value, float) else told
+        return words.decimal(told) if isinstance(value, float) else told
 
 
 _LOCAL, _ENGLISH = _Local(), Formatter()
-
-
-def _foreign() -> bool:
-    return QLocale().language() not in (QLocale.Language.English, QLocale.Language.C)
 
 
 def _told(name: str, value: object) -> object:
@@ -92,10 +88,6 @@ def _told(name: str, value: object) -> object:
         if name in ENUMERATIONS:
             return QCoreApplication.translate(name, value)
     return value
-
-
-def _decimal(number: str) -> str:
-    return number.replace(".", QLocale().decimalPoint())
 
 
 def _date_text(value: date, form: str) -> str:
@@ -147,7 +139,7 @@ def _filled(name: str, value: str, kind: str) -> str:
 def _own(text: str) -> str:
     """Return dates and decimals as the locale writes them, and all else as it stands."""
     if _DECIMAL.fullmatch(text):
-        return _decimal(text)
+        return words.decimal(text)
     when = _DATE.fullmatch(text)
     if when is None:
         return text

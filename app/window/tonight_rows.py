@@ -326,4 +326,6 @@ def _cup(coating: str, portions: tuple[Portion, ...], tool: str) -> str:
 
 
 def _portions(portions: tuple[Portion, ...]) -> str:
-    return " + ".join(f"{portion.parts:g} {portion.coating}" for portion in portions)
+    return " + ".join(
+        f"{words.decimal(f'{portion.parts:g}')} {portion.coating}" for portion in portions
+    )

@@ -347,8 +347,10 @@ def _air_line(picture: Picture) -> str:
     )
     if air.margin_k is None:
         return line
-    return words.tr("{line}; surfaces are {margin:.1f} K above the dew point").format(
-        line=line, margin=air.margin_k
+    return words.fill(
+        words.tr("{line}; surfaces are {margin:.1f} K above the dew point"),
+        line=line,
+        margin=air.margin_k,
     )
 
 

@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from datetime import date, datetime
 from functools import lru_cache
+from string import Formatter
+from typing import Any
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
@@ -88,9 +90,34 @@ def short_span(minutes: int) -> str:
     return span(minutes)
 
 
+def is_foreign() -> bool:
+    """Tell whether numbers and dates are written in another way than the program does."""
+    return QLocale().language() not in (QLocale.Language.English, QLocale.Language.C)
+
+
+def decimal(number: str) -> str:
+    """Return a number that is written with a point as the locale writes it."""
+    return number.replace(".", QLocale().decimalPoint()) if is_foreign() else number
+
+
+class _Local(Formatter):
+    """Puts fractions in as the locale writes them."""
+
+    def format_field(self, value: Any, format_spec: str) -> str:
+        """Return one value in the form that is asked."""
+        told = str(format(value, format_spec))
+        return decimal(told) if isinstance(value, float) else told
+
+
+def fill(text: str, /, **values: object) -> str:
+    """Put values into a translated text, fractions as the locale writes them."""
+    return _Local().vformat(text, (), values)
+
+
 def degrees(temperature_c: float) -> str:
     """Return a temperature, "21 °C" or "9.4 °C"."""
-    return tr("{temperature} °C").format(temperature=f"{temperature_c:.1f}".removesuffix(".0"))
+    shown = f"{temperature_c:.1f}".removesuffix(".0")
+    return tr("{temperature} °C").format(temperature=decimal(shown))
 
 
 def opening(minute: int, zone: ZoneInfo, now: int) -> str:

@@ -159,8 +159,11 @@ def recipe_lines(mixed: Load | None, *, stirred: bool) -> list[str]:
     if mixed is None:
         return []
     lines = [
-        words.tr("{parts:g} × {coating}: {drops}").format(
-            parts=one.parts, coating=one.coating, drops=_drops(one.drops)
+        words.fill(
+            words.tr("{parts:g} × {coating}: {drops}"),
+            parts=one.parts,
+            coating=one.coating,
+            drops=_drops(one.drops),
         )
         for one in mixed.measures
         if stirred
@@ -170,7 +173,7 @@ def recipe_lines(mixed: Load | None, *, stirred: bool) -> list[str]:
         whole = words.tr("at least {ml:.1f} ml: some places have no area")
     elif mixed.least_fill:
         whole = words.tr("{ml:.1f} ml: less does not spray")
-    told = whole.format(ml=mixed.ml)
+    told = words.fill(whole, ml=mixed.ml)
     if not stirred:
         drops = _drops(mixed.measures[0].drops)
         told = words.tr("{drops}, {whole}").format(drops=drops, whole=told)

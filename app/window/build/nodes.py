@@ -158,7 +158,7 @@ def _place(part: Key, place: Place) -> Node:
     key = Key(Kind.PLACE, part.project, part.model, part=part.part, place=place.name)
     told = [words.tr("underside")] if place.side is Side.UNDER else []
     if place.area_cm2:
-        told.append(words.tr("{area:g} cm²").format(area=place.area_cm2))
+        told.append(words.fill(words.tr("{area:g} cm²"), area=place.area_cm2))
     return Node(key, place.name, ", ".join(told))
 
 

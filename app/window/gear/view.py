@@ -191,11 +191,11 @@ def air_line(points: tuple[AirPoint, ...]) -> str:
 
 def _range(values: list[float]) -> str:
     low, high = min(values), max(values)
-    return f"{low:g}" if low == high else f"{low:g}–{high:g}"
+    return words.decimal(f"{low:g}" if low == high else f"{low:g}–{high:g}")
 
 
 def _ml(amount: float) -> str:
-    return words.tr("{amount:.1f} ml").format(amount=amount)
+    return words.fill(words.tr("{amount:.1f} ml"), amount=amount)
 
 
 def _titled(title: str, inner: QWidget) -> QWidget:

@@ -162,7 +162,8 @@ def used_words(line: Line) -> str:
     """Return what was taken from which bottle."""
     used = line.fact.used if line.fact else ()
     return ", ".join(
-        words.tr("{coating} {ml:.1f} ml").format(coating=one.coating, ml=one.ml) for one in used
+        words.fill(words.tr("{coating} {ml:.1f} ml"), coating=one.coating, ml=one.ml)
+        for one in used
     )
 
 

@@ -189,4 +189,4 @@ class RoomView(QWidget):
                 "at least 3 K is asked."
             )
         )
-        self.margin_line.setText(sentence.format(margin=margin))
+        self.margin_line.setText(words.fill(sentence, margin=margin))

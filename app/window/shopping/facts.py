@@ -49,7 +49,7 @@ class ShopRow:
                 if number == 1
                 else words.tr("{n} bottles of {size:g} ml")
             )
-            return told.format(n=number, size=self.line.coating.bottle_ml)
+            return words.fill(told, n=number, size=self.line.coating.bottle_ml)
         return measure(self.bought.amount, self.line.unit)
 
     def takes(self) -> str:
@@ -119,4 +119,6 @@ def _urgency(row: ShopRow) -> tuple[bool, int, str]:
 
 def measure(amount: float, unit: str) -> str:
     """Return an amount of a consumable, "12 pieces"."""
-    return words.tr("{amount} {unit}").format(amount=f"{round(amount, 2):g}", unit=unit)
+    return words.tr("{amount} {unit}").format(
+        amount=words.decimal(f"{round(amount, 2):g}"), unit=unit
+    )

@@ -224,18 +224,20 @@ class CoatingsPage(QWidget):
             told.append(self.tr("A thinner leaves no film."))
         if row is not None and lines:
             told.append(
-                self.tr("To each state at 23 °C and 50 % RH, {film:g} µm dry.").format(
-                    film=row.coating.dry_film_um
+                words.fill(
+                    self.tr("To each state at 23 °C and 50 % RH, {film:g} µm dry."),
+                    film=row.coating.dry_film_um,
                 )
             )
         if row is not None and row.coating.slowness != 1:
             told.append(
-                self.tr("Learned: takes {factor:.2f} times as long as stated.").format(
-                    factor=row.coating.slowness
+                words.fill(
+                    self.tr("Learned: takes {factor:.2f} times as long as stated."),
+                    factor=row.coating.slowness,
                 )
             )
         if row is not None and row.old:
-            told.append(row.old)
+            told.append(said(row.old))
         self.learned.setText(" ".join(told))
 
     def _ask(self, old: Coating | None) -> None:
@@ -282,7 +284,7 @@ class CoatingsPage(QWidget):
             self._session,
             self.tr("Bought"),
             self.tr("&Bottles"),
-            about.format(name=name, amount=row.coating.bottle_ml),
+            words.fill(about, name=name, amount=row.coating.bottle_ml),
             box,
             lambda book: stock.buy_bottles(book, name, box.value()),
             self,

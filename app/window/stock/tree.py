@@ -207,7 +207,7 @@ def ml(amount: float) -> str:
     """Return an amount as it is told, "6.4 ml"."""
     if 0 < amount < LEAST_ML:
         return words.tr("under 0.1 ml")
-    return words.tr("{amount:.1f} ml").format(amount=amount)
+    return words.fill(words.tr("{amount:.1f} ml"), amount=amount)
 
 
 def cell(row: StockRow, column: int) -> str:
@@ -225,7 +225,7 @@ def cell(row: StockRow, column: int) -> str:
     if column == NEEDED:
         return needed(row)
     if column == BOTTLE:
-        return words.tr("{amount:g} ml").format(amount=one.bottle_ml)
+        return words.fill(words.tr("{amount:g} ml"), amount=one.bottle_ml)
     opened = words.day(one.opened) + f" {one.opened.year}" if one.opened else ""
     return f"△ {opened}" if row.old else opened
 

@@ -272,7 +272,9 @@ class StockView(QWidget):
 
 def amount(number_: float, unit: str) -> str:
     """Return an amount of a consumable, "12 pieces"."""
-    return words.tr("{amount} {unit}").format(amount=f"{round(number_, 2):g}", unit=unit)
+    return words.tr("{amount} {unit}").format(
+        amount=words.decimal(f"{round(number_, 2):g}"), unit=unit
+    )
 
 
 def contents(portions: tuple[Portion, ...]) -> str:
