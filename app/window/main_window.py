@@ -218,7 +218,13 @@ class MainWindow(QMainWindow):
         inner = area.widget() if isinstance(area, QScrollArea) else None
         if area is not None and inner is not None:
             inner.ensurePolished()
-            area.setMinimumWidth(inner.minimumSizeHint().width() + 16)
+            wide = inner.minimumSizeHint().width() + 16
+            if wide != area.minimumWidth():
+                area.setMinimumWidth(wide)
+                for one in (self.dock.layout(), self.layout()):
+                    if one is not None:  # at once: no frame shall show the dock cut off
+                        one.invalidate()
+                        one.activate()
 
     def show_change(self, change: Change) -> None:
         """Show what moved; the views follow when the one on screen has been read."""
