@@ -99,13 +99,15 @@ def test_dialogs_hold_a_crowded_table(
 
 @pytest.mark.parametrize("spoken", LANGUAGES, indirect=True, ids=str)
 def test_nothing_is_cut_in_the_first_questions(
-    spoken: str, qapp: QApplication, make_window: MakeWindow, lamplighter: tuple[Book, int]
+    qtbot, spoken: str, qapp: QApplication, make_window: MakeWindow, lamplighter: tuple[Book, int]
 ) -> None:
     _, now = lamplighter
     window = make_window(
         starter_book("Europe/Vienna", moment_of(now, zone_named("UTC")).date()), now
     )
     asked = window.empty.first_run
+    qtbot.waitUntil(lambda: bool(asked.vehicles.lines) and asked.isVisible())
+    settle(qapp)
     stages = [
         asked.begin,
         lambda: asked.vehicles.lines[0].name.setText(LONG),
@@ -122,7 +124,8 @@ def test_nothing_is_cut_in_the_first_questions(
             window.resize(*size)
             settle(qapp)
             found += [f"stage {number}, {size}: {line}" for line in faults(window)]
-    assert asked.hours.lines[0].message.text()  # the last stage was refused, by its field
+    shown = (asked.hours.lines[0].hours.text(), asked.hours.lines[0].message.text())
+    assert all(shown), shown  # the last stage was refused, by its field
     assert found == []
 
 
