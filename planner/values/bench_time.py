@@ -35,14 +35,16 @@ class Recurring:
         clock(self.end, "end")
         in_years(self.since, "since")
         number_in(self.people, 1, 2, "people")
-        demand(
-            self.rule.startswith("FREQ=") and len(self.rule.split()) == 1 and len(self.rule) <= 300,
-            "rule",
-            say(
-                '"{rule}" is not a recurrence rule; write it as FREQ=WEEKLY;BYDAY=TU,TH',
-                rule=self.rule[:60],
-            ),
-        )
+        if not (
+            self.rule.startswith("FREQ=") and len(self.rule.split()) == 1 and len(self.rule) <= 300
+        ):
+            raise Refused(
+                "rule",
+                say(
+                    '"{rule}" is not a recurrence rule; write it as FREQ=WEEKLY;BYDAY=TU,TH',
+                    rule=self.rule[:60],
+                ),
+            )
         fields = dict(field.partition("=")[::2] for field in self.rule.upper().split(";"))
         demand(
             fields.get("FREQ") in ("DAILY", "WEEKLY", "MONTHLY", "YEARLY"),
@@ -50,11 +52,10 @@ class Recurring:
             "must repeat by DAILY, WEEKLY, MONTHLY or YEARLY",
         )
         for field in ("BYHOUR", "BYMINUTE", "BYSECOND"):
-            demand(
-                field not in fields,
-                "rule",
-                say("must not hold {field}; start and end say the hours", field=field),
-            )
+            if field in fields:
+                raise Refused(
+                    "rule", say("must not hold {field}; start and end say the hours", field=field)
+                )
         _counts_sensibly(fields)
         try:
             rrulestr(self.rule, dtstart=datetime.combine(self.since, time()))
@@ -66,7 +67,8 @@ class Recurring:
                     '"{rule}" is not a recurrence rule ({problem})', rule=self.rule, problem=problem
                 ),
             ) from problem
-        demand(named, "rule", say('"{rule}" never names a day', rule=self.rule))
+        if not named:
+            raise Refused("rule", say('"{rule}" never names a day', rule=self.rule))
 
     def dates(self) -> Iterator[date]:
         """Yield the local dates of the rule in order, from ``since`` on."""
@@ -91,24 +93,21 @@ def _counts_sensibly(fields: dict[str, str]) -> None:
     """Demand numbers that RFC 5545 allows; dateutil would loop or stumble over others later."""
     for field in ("INTERVAL", "COUNT"):
         value = fields.get(field, "1")
-        demand(
-            re.fullmatch("[1-9][0-9]{0,3}", value) is not None,
-            "rule",
-            say(
-                '{field} is "{value}", but must be a number from 1 to 9999',
-                field=field,
-                value=value,
-            ),
-        )
+        if re.fullmatch("[1-9][0-9]{0,3}", value) is None:
+            raise Refused(
+                "rule",
+                say(
+                    '{field} is "{value}", but must be a number from 1 to 9999',
+                    field=field,
+                    value=value,
+                ),
+            )
     demand(not {"COUNT", "UNTIL"} <= fields.keys(), "rule", "must not hold both COUNT and UNTIL")
     most = {"MONTHLY": 5, "YEARLY": 53}.get(fields["FREQ"], 0)
     for day in fields.get("BYDAY", "").split(","):
         which = day.lstrip("+-")[:-2]
-        demand(
-            not which or (which.isdecimal() and 1 <= int(which[:4]) <= most),
-            "rule",
-            say('BYDAY "{day}" names a day that does not come', day=day),
-        )
+        if not (not which or (which.isdecimal() and 1 <= int(which[:4]) <= most)):
+            raise Refused("rule", say('BYDAY "{day}" names a day that does not come', day=day))
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -90,11 +90,10 @@ class Book:
         bottled = {coating.name: coating for coating in self.coatings}
         for index, mix in enumerate(self.mixes):
             place = f"mixes[{index}]"
-            demand(
-                mix.name not in bottled,
-                f"{place}.name",
-                say('"{mix}" is a coating; rename one', mix=mix.name),
-            )
+            if mix.name in bottled:
+                raise Refused(
+                    f"{place}.name", say('"{mix}" is a coating; rename one', mix=mix.name)
+                )
             for at, portion in enumerate(mix.portions):
                 here = f"{place}.portions[{at}].coating"
                 demand_known(portion.coating, bottled, "coating", here)
@@ -141,16 +140,16 @@ class Book:
             for number, reference in enumerate(application.places):
                 _check_reference(model, reference, f"{spot}.places[{number}]")
                 for name in model.places(reference):
-                    demand(
-                        name not in covered,
-                        f"{spot}.places[{number}]",
-                        say(
-                            '"{name}" gets a coat from applications[{get}] as well; make a step '
-                            "of each",
-                            name=name,
-                            get=covered.get(name),
-                        ),
-                    )
+                    if name in covered:
+                        raise Refused(
+                            f"{spot}.places[{number}]",
+                            say(
+                                '"{name}" gets a coat from applications[{get}] as well; '
+                                "make a step of each",
+                                name=name,
+                                get=covered.get(name),
+                            ),
+                        )
                     covered[name] = at
 
     def _check_life(self, model: Model, step: Step, coating: str, here: str) -> None:
@@ -158,17 +157,17 @@ class Book:
         parts = {ref.partition("/")[0] for ref in step.references()}
         colours = {application.coating for application in step.applications}
         takes = step.split_least or step.minutes.of(len(parts), len(colours))
-        demand(
-            life is None or takes <= life,
-            f"{here}.minutes",
-            say(
-                'takes {takes} min, but "{coating}" can be used for {life} min; make '
-                "two steps of it, or mix less at a time",
-                takes=takes,
-                coating=coating,
-                life=life,
-            ),
-        )
+        if not (life is None or takes <= life):
+            raise Refused(
+                f"{here}.minutes",
+                say(
+                    'takes {takes} min, but "{coating}" can be used for {life} min; make '
+                    "two steps of it, or mix less at a time",
+                    takes=takes,
+                    coating=coating,
+                    life=life,
+                ),
+            )
 
 
 @dataclass(frozen=True, eq=False)
@@ -225,15 +224,15 @@ def _check_order(model: Model, step: Step, here: str) -> None:
             for end in ("opens", "closes"):
                 mark = getattr(window, end)
                 asks_film = mark is not None and isinstance(mark.state, State)
-                demand(
-                    not asks_film or bool(earlier.applications),
-                    f"{spot}.windows[{number}].{end}.state",
-                    say(
-                        'step "{after}" lays no film that could be {mark}; give minutes',
-                        after=gate.after,
-                        mark=mark and mark.state,
-                    ),
-                )
+                if asks_film and not earlier.applications:
+                    raise Refused(
+                        f"{spot}.windows[{number}].{end}.state",
+                        say(
+                            'step "{after}" lays no film that could be {mark}; give minutes',
+                            after=gate.after,
+                            mark=mark and mark.state,
+                        ),
+                    )
     if step.stage is Stage.JOIN:
         parts = {name.partition("/")[0] for name in step.references()}
         demand(len(parts) >= 2, f"{here}.touches", "a join needs at least two parts")
@@ -252,11 +251,13 @@ def _check_facts(project: Project, place: str) -> None:
         known = [step for model, step in coats if model == fact.model]
         demand_known(fact.step, known, "step", f"{here}.step")
         most = coats[fact.model, fact.step]
-        demand(
-            fact.coat is None or fact.coat <= most,
-            f"{here}.coat",
-            say('is {coat}, but "{step}" has {most}', coat=fact.coat, step=fact.step, most=most),
-        )
+        if not (fact.coat is None or fact.coat <= most):
+            raise Refused(
+                f"{here}.coat",
+                say(
+                    'is {coat}, but "{step}" has {most}', coat=fact.coat, step=fact.step, most=most
+                ),
+            )
         if isinstance(fact, Pin) and fact.beside is not None:
             names = ["/".join(known) for known in coats]
             demand_known(fact.beside, names, "step", f"{here}.beside")

@@ -9,7 +9,7 @@ from enum import StrEnum
 from itertools import pairwise
 
 from planner.values.moment import aware, in_years
-from planner.values.refusal import all_different, demand, number_in, plain_name
+from planner.values.refusal import Refused, all_different, demand, number_in, plain_name
 from planner.values.said import say
 
 
@@ -231,11 +231,10 @@ class Coating:
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
-        demand(
-            re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is not None,
-            "swatch",
-            say('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch),
-        )
+        if re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is None:
+            raise Refused(
+                "swatch", say('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch)
+            )
         demand(0 < self.solids <= 1, "solids", "is a fraction of the volume; give 0.01 to 1")
         number_in(self.dry_film_um, 0.1, 2000, "dry_film_um", "µm")
         all_different([time.state for time in self.times], "times", "state")
@@ -290,9 +289,8 @@ class Mix:
         demand(len(self.portions) >= 1, "portions", "is empty; name at least one coating")
         all_different([portion.coating for portion in self.portions], "portions", "coating")
         number_in(self.life_minutes, 1, 43_200, "life_minutes", "min")
-        if self.swatch is not None:
-            demand(
-                re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is not None,
+        if self.swatch is not None and not re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch):
+            raise Refused(
                 "swatch",
                 say('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch),
             )

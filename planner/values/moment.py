@@ -52,11 +52,10 @@ def clock(text: str, place: str) -> time:
         raise Refused(
             place, say('"{text}" is not a time; write it as 19:30', text=text)
         ) from problem
-    demand(
-        len(text) == 5 and text[2] == ":",
-        place,
-        say('"{text}" is not a whole local minute; write it as 19:30', text=text),
-    )
+    if not (len(text) == 5 and text[2] == ":"):
+        raise Refused(
+            place, say('"{text}" is not a whole local minute; write it as 19:30', text=text)
+        )
     return read
 
 

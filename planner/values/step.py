@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from planner.values.coating import Window, ordered_windows
-from planner.values.refusal import all_different, demand, number_in
+from planner.values.refusal import Refused, all_different, demand, number_in
 from planner.values.said import say
 
 
@@ -218,22 +218,24 @@ class Step:
     look_in: int | None = None
 
     def __post_init__(self) -> None:
-        demand(
-            re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", self.id) is not None and len(self.id) <= 60,
-            "id",
-            say('"{id}" is not a step id; use lower-case letters, digits and "-"', id=self.id),
-        )
+        if not (
+            re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", self.id) is not None and len(self.id) <= 60
+        ):
+            raise Refused(
+                "id",
+                say('"{id}" is not a step id; use lower-case letters, digits and "-"', id=self.id),
+            )
         demand(len(self.title) <= 200, "title", "is longer than 200 characters; shorten it")
         demand(
             bool(self.applications or self.touches),
             "applications",
             "touches nothing; give applications or touches",
         )
-        demand(
-            not (self.applications and self.stage in LAYS_NO_FILM),
-            "applications",
-            say("{stage} lays no film; move its places to touches", stage=self.stage),
-        )
+        if self.applications and self.stage in LAYS_NO_FILM:
+            raise Refused(
+                "applications",
+                say("{stage} lays no film; move its places to touches", stage=self.stage),
+            )
         if self.tool is Tool.AIRBRUSH:
             coatings = {application.coating for application in self.applications}
             demand(
