@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Collection
 from dataclasses import dataclass
 
@@ -83,6 +84,32 @@ def fill(table: Table, stretch: Stretch, candidates: list[int], tails: list[int]
     return table
 
 
+def closed(table: Table, stretch: Stretch) -> bool:
+    """Tell whether no closing runs out before the stretch after this one."""
+    after = table.problem.calendar.next_stretch(stretch.interval.end)
+    begin = after.interval.start if after else 0
+    return all(table.deadline(one) > begin for one in table.awaited)
+
+
+def what_fits(here: Table, stretch: Stretch, urgency: list[int], free: Collection[int]) -> Table:
+    """Take passes one by one, each with what must follow it soon, while the stretch works.
+
+    ``free`` are the passes that may be taken at all.
+    """
+    problem = here.problem
+    kept: list[int] = []
+    done = here
+    for index in urgency:
+        if index in kept:
+            continue
+        soon = [problem.ends[number][1] for number in problem.closing_from.get(index, ())]
+        trial = [*kept, index, *(one for one in soon if one in free)]
+        found = sequence(here, stretch, trial, problem.tails)
+        if found is not None and closed(found, stretch):
+            kept, done = trial, found
+    return done
+
+
 def _try(
     table: Table, stretch: Stretch, wanted: Collection[int], tails: list[int], order: Order
 ) -> Table | None:
@@ -127,19 +154,26 @@ def _rank(table: Table, fit: Fit, order: Order, tails: list[int]) -> tuple[float
 
 
 def top_up(
-    here: Table, stretch: Stretch, done: Table, candidates: list[int], tails: list[int]
+    here: Table,
+    stretch: Stretch,
+    done: Table,
+    candidates: list[int],
+    tails: list[int],
+    *,
+    same_loads: bool = False,
 ) -> Table:
     """Return ``done`` with passes swapped for longer ones that use what is left of the stretch.
 
     ``here`` is the table before the stretch.  Only passes that nothing else
-    in it waits for are swapped, and only for those that are ready.
+    in it waits for are swapped, and only for those that are ready; with
+    ``same_loads`` only where no load is won or lost.
     """
     order = _placed_since(here, done)
     while True:
         left = stretch.interval.end - _used_until(done)
         if left < LEAST_LEFT_OVER:
             return done
-        better = _swap(here, stretch, order, left, candidates, tails)
+        better = _swap(here, stretch, order, left, candidates, tails, same_loads=same_loads)
         if better is None:
             return done
         order, done = better
@@ -160,6 +194,11 @@ def _used_until(done: Table) -> int:
     )
 
 
+def _same_loads(loads: Counter[str], old: str, new: str) -> bool:
+    """Tell whether a swap needs no other colours: else what it gains is lost in set-ups later."""
+    return old == new or ((not old or loads[old] > 1) and (not new or loads[new] > 0))
+
+
 def _swap(
     here: Table,
     stretch: Stretch,
@@ -167,6 +206,8 @@ def _swap(
     left: int,
     candidates: list[int],
     tails: list[int],
+    *,
+    same_loads: bool,
 ) -> tuple[list[int], Table] | None:
     problem = here.problem
     awaited = {before for index in order for before in problem.activities[index].before}
@@ -180,11 +221,15 @@ def _swap(
         and not problem.activities[index].together
     ]
     swaps = []
+    loads = Counter(problem.activities[index].one.load for index in order)
     for at, old in enumerate(order):
         activity = problem.activities[old]
         if old in awaited or activity.closing or problem.closing_from.get(old):
             continue
         for new in ready:
+            other = problem.activities[new].one.load
+            if same_loads and not _same_loads(loads, activity.one.load, other):
+                continue
             gain = problem.activities[new].one.minutes - activity.one.minutes
             if 0 < gain <= left:
                 swaps.append((-gain, at, new))

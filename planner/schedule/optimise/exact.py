@@ -12,14 +12,14 @@ from typing import Any
 
 from ortools.sat.python import cp_model
 
-from planner.schedule.optimise.board import Slot
-from planner.schedule.optimise.master import Master
+from planner.schedule.optimise.board import Board, Slot
+from planner.schedule.optimise.master import setup_costs
 from planner.schedule.state import FOREVER, Table
 from planner.values.step import Bound
 
 
 class Exact:
-    """Minutes of the first stretch of a master's board.
+    """Minutes of the first stretch of a board: of the passes whose literal says they are in it.
 
     Attributes
     ----------
@@ -27,14 +27,16 @@ class Exact:
         Start variable of each pass that may be done in it.
     """
 
-    def __init__(self, master: Master, here: Table) -> None:
-        self.master, self.here = master, here
-        self.model, self.board = master.model, master.board
+    def __init__(
+        self, model: cp_model.CpModel, board: Board, candidates: dict[int, Any], here: Table
+    ) -> None:
+        self.model, self.board, self.here = model, board, here
+        self.costs = setup_costs(board)
         self.starts: dict[int, Any] = {}
         self.present: dict[int, Any] = {}
         self.hands: list[Any] = []
         self.begin, self.end = self.board.starts[0], self.board.ends[0]
-        self._passes()
+        self._passes(candidates)
         self._gates()
         self._loads()
         self._stands()
@@ -45,12 +47,9 @@ class Exact:
         chosen = [i for i, literal in self.present.items() if solver.boolean_value(literal)]
         return sorted(chosen, key=lambda index: solver.value(self.starts[index]))
 
-    def _passes(self) -> None:
-        master, board, here = self.master, self.board, self.here
-        for index in master.passes:
-            if master.first[index] > 0:
-                continue
-            literal = master.by[index, 0]
+    def _passes(self, candidates: dict[int, Any]) -> None:
+        board, here = self.board, self.here
+        for index, literal in candidates.items():
             least = board.problem.activities[index].one.minutes
             if all(before in here.end for before in board.problem.activities[index].before):
                 release = max(here.fingers_from(index), here.floor(index))
@@ -120,7 +119,7 @@ class Exact:
         families: dict[str, list[str]] = defaultdict(list)
         for load in by_colour:
             families[problem.coatings[load].family.value].append(load)
-        model, costs = self.model, self.master.costs
+        model, costs = self.model, self.costs
         airbrush = min(problem.book.gear.airbrushes, key=lambda one: one.load_minutes)
         clean = model.new_int_var(self.begin, self.end - airbrush.clean_minutes, "")
         any_load = model.new_bool_var("")
@@ -128,6 +127,8 @@ class Exact:
             clean, airbrush.clean_minutes, any_load, ""
         )
         self.hands.append(cleaning)
+        opening = model.new_int_var(self.begin, self.end, "")
+        self._keep_out(opening, clean + airbrush.clean_minutes, any_load)
         blocks, family_blocks, firsts = [], [], []
         for loads in families.values():
             family_used = model.new_bool_var("")
@@ -149,7 +150,7 @@ class Exact:
                 model.add(setup == max(1, costs.same)).only_enforce_if(leads.negated())
                 begins = model.new_int_var(self.begin - 240, self.end, "")
                 self.hands.append(model.new_optional_interval_var(begins, setup, low, used, ""))
-                model.add(begins >= self.begin).only_enforce_if(used)
+                model.add(begins >= opening).only_enforce_if(used)
                 span = model.new_int_var(0, self.end - self.begin + 240, "")
                 blocks.append(model.new_optional_interval_var(begins, span, high, used, ""))
                 spans.append((used, begins, high))
@@ -159,6 +160,19 @@ class Exact:
         model.add_no_overlap(blocks)
         if len(family_blocks) > 1:
             model.add_no_overlap(family_blocks)
+
+    def _keep_out(self, opening: Any, closed: Any, any_load: Any) -> None:
+        """Hand work that outlasts the idle limit goes before the first load or after cleaning."""
+        problem = self.board.problem
+        idle = min(airbrush.idle_limit_minutes for airbrush in problem.book.gear.airbrushes)
+        for index, start in self.starts.items():
+            activity = problem.activities[index]
+            if activity.one.load or activity.one.minutes <= idle:
+                continue
+            both, before = [self.present[index], any_load], self.model.new_bool_var("")
+            end = start + activity.one.minutes
+            self.model.add(end <= opening).only_enforce_if([*both, before])
+            self.model.add(start >= closed).only_enforce_if([*both, before.negated()])
 
     def _block(self, indices: list[int]) -> tuple[Any, Any, Any]:
         """Return (used, start of the first coat, end of the last) of one colour."""

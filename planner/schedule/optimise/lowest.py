@@ -24,6 +24,9 @@ class Lowest:
         The best bound so far.
     closed
         Nothing more can be proven this way.
+    numbers
+        Then perhaps a share-out over the stretches of the bound: none that is
+        known to fail.
     """
 
     def __init__(self, board: Board, links: list[Reach], least: Least) -> None:
@@ -31,6 +34,7 @@ class Lowest:
         self.least = least
         self.closed = least.stretch >= len(board.stretches) - 1
         self.cuts: list[Cut] = []
+        self.numbers: dict[int, int] = {}
 
     def prove(self, work: Work) -> Least:
         """Work on the bound; return the best so far."""
@@ -44,7 +48,7 @@ class Lowest:
             elif numbers is None:
                 break
             elif not self._cut(numbers, work):
-                self.closed = True
+                self.closed, self.numbers = True, numbers
         return self.least
 
     def _ask(self, work: Work) -> tuple[Any, dict[int, int] | None]:

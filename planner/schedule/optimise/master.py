@@ -293,8 +293,11 @@ def setup_costs(board: Board) -> SetupCosts:
     return SetupCosts(first, min(same, first), max(min(other, first), min(same, first)))
 
 
-def solver_of(work: Work) -> cp_model.CpSolver:
-    """Return a solver that gives the same answer on every machine."""
+def solver_of(work: Work, *, linear: bool = True) -> cp_model.CpSolver:
+    """Return a solver that gives the same answer on every machine.
+
+    Small models of clauses are solved twice as fast without ``linear`` relaxation.
+    """
     solver = cp_model.CpSolver()
     parameters = solver.parameters
     parameters.num_workers = work.workers
@@ -302,6 +305,8 @@ def solver_of(work: Work) -> cp_model.CpSolver:
     parameters.max_deterministic_time = work.amount
     parameters.symmetry_level = 0
     parameters.cp_model_probing_level = 0
+    if not linear:
+        parameters.linearization_level = 0
     if work.workers > 1:
         parameters.interleave_search = True
     return solver

@@ -6,9 +6,16 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from random import Random
 
-from planner.bench import Stretch
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.evening import enter, fill, in_order, sequence, top_up
+from planner.schedule.optimise.evening import (
+    closed,
+    enter,
+    fill,
+    in_order,
+    sequence,
+    top_up,
+    what_fits,
+)
 from planner.schedule.optimise.exact import Exact
 from planner.schedule.optimise.master import Master, Work, solver_of
 from planner.schedule.placing import put_away
@@ -121,7 +128,8 @@ def _evening(here: Table, board: Board, latest: dict[int, int], base: int, look:
     _value(master, latest, base, look)
     _deadlines(master, here)
     urgency = sorted(master.passes, key=lambda i: (latest.get(i, 0), -tails[i]))
-    exact = Exact(master, here)
+    soon = {i: master.by[i, 0] for i in master.passes if master.first[i] == 0}
+    exact = Exact(master.model, board, soon, here)
     for _ in range(TRIES):
         solver = solver_of(Work(look.work, seed=look.seed))
         solver.solve(master.model)
@@ -129,35 +137,12 @@ def _evening(here: Table, board: Board, latest: dict[int, int], base: int, look:
             break
         wanted = exact.order(solver)
         done = in_order(here, stretch, wanted) or sequence(here, stretch, wanted, tails)
-        if done is not None and _closed(done, stretch):
+        if done is not None and closed(done, stretch):
             done = fill(done, stretch, urgency, tails)
             return top_up(here, stretch, done, urgency, tails)
         chosen = [exact.present[index] for index in wanted]
         master.model.add_bool_or([literal.negated() for literal in chosen])
-    return _what_fits(here, board, urgency, tails)
-
-
-def _what_fits(here: Table, board: Board, urgency: list[int], tails: list[int]) -> Table:
-    """Take passes one by one, each with what must follow it soon, while the evening works."""
-    problem, stretch = here.problem, board.stretches[0]
-    kept: list[int] = []
-    done = here
-    for index in urgency:
-        if index in kept:
-            continue
-        soon = [problem.ends[number][1] for number in problem.closing_from.get(index, ())]
-        trial = [*kept, index, *(one for one in soon if one in board.head)]
-        found = sequence(here, stretch, trial, tails)
-        if found is not None and _closed(found, stretch):
-            kept, done = trial, found
-    return done
-
-
-def _closed(table: Table, stretch: Stretch) -> bool:
-    """Tell whether no closing runs out before the stretch after this one."""
-    after = table.problem.calendar.next_stretch(stretch.interval.end)
-    begin = after.interval.start if after else 0
-    return all(table.deadline(one) > begin for one in table.awaited)
+    return what_fits(here, stretch, urgency, set(board.head))
 
 
 def _deadlines(master: Master, here: Table) -> None:

@@ -6,8 +6,10 @@ order; a clock only ever ends the search early.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, replace
+from functools import partial
 
 from planner.bench import BenchCalendar
 from planner.cure import Cure
@@ -20,12 +22,15 @@ from planner.schedule.optimise.master import Work
 from planner.schedule.optimise.reach import Reach, latest, reaches
 from planner.schedule.optimise.rest import Rest, as_shared_out, least_rest
 from planner.schedule.optimise.roll import Look, roll
+from planner.schedule.optimise.shares import Shares, Weights
+from planner.schedule.optimise.sweep import Sweep
 from planner.schedule.outcome import cost_of, plan_of
 from planner.schedule.problem import Problem
 from planner.schedule.rules import RULES, drawn_rules
 from planner.schedule.state import Table
 from planner.schedule.where import chosen_in, settled, told
 from planner.values.book import Book
+from planner.values.moment import Interval
 from planner.values.plan import Bound, Cost, Plan, Status, Unplaced
 from planner.values.said import say
 from planner.values.wishes import USUAL_ORDER, Level
@@ -37,12 +42,32 @@ LOOKS = (
     Look(ahead=4, work=0.1, discount=0.8, setup=1.0),
     Look(ahead=3, work=0.05, discount=0.7, setup=0.5, slack=40),
 )
+
+
+@dataclass(frozen=True)
+class Way:
+    """How a sweep goes; with ``still`` what ends the plan stays as it is."""
+
+    weights: Weights
+    top: bool = False
+    still: bool = False
+
+
+WAYS = (
+    Way(Weights(setup=3, later=(0, 1, 2, 10)), top=True),
+    Way(Weights(setup=2)),
+    Way(Weights(setup=6)),
+    Way(Weights(setup=10, used=300, later=(0,)), still=True),
+)
 PROVABLE = 130
 """More passes than this are not given to the whole master."""
 FEW = 40  # passes for which the levels after the finish are proven as well
 REST_WORK = 1.0  # deterministic seconds for each of them
 NOTHING = Rest(None, None, {})
+Pieces = Mapping[int, Sequence[Interval]]
 NOISE_RULES = 6  # rules drawn at random before each roll
+WALKS = 2  # sweeps that go on side by side
+ASTRAY = 2  # stretches behind the best plan after which a walk begins anew from that
 
 
 @dataclass(frozen=True)
@@ -112,6 +137,10 @@ class _Improving:
         self.least = bounds.least_finish(self.board)
         self.late = bounds.least_late(self.board)
         self.rest = NOTHING
+        keys = {activity.one.key: at for at, activity in enumerate(self.problem.activities)}
+        pieces = {keys[one.key]: one.pieces for one in first.placements if one.key in keys}
+        self.pieces: Pieces = pieces
+        self.walks: list[Pieces] = [pieces] * WALKS
         self.lowest = Lowest(self.board, self.links, self.least)
 
     def run(self) -> Iterator[News]:
@@ -125,7 +154,7 @@ class _Improving:
         for number in range(self.effort.rolls):
             if self.stopped() or self._finished():
                 return
-            if self._roll(number):
+            if self._round(number):
                 yield self._news(improved=True)
             if self.stopped() or self._finished():
                 return
@@ -172,11 +201,12 @@ class _Improving:
         table = as_shared_out(self.facts, self.board, self.rest.numbers)
         return table is not None and self._take(table, [])
 
-    def _roll(self, number: int) -> bool:
-        """Look for a better plan in one way of looking; tell whether one was found."""
-        look = LOOKS[number % len(LOOKS)]
-        if number >= len(LOOKS):
-            look = replace(look, seed=self.seed + number)
+    def _round(self, number: int) -> bool:
+        """Look for better plans in several ways at once; tell whether one was found.
+
+        Each way does the same however the others go, and they are taken in
+        order: so the same work gives the same plans.
+        """
         found = False
         if number >= 1:
             for rule in drawn_rules(NOISE_RULES, self.seed + NOISE_RULES * number):
@@ -184,15 +214,63 @@ class _Improving:
                 found = self._take(search.table, search.unplaced) or found
                 if self.stopped():
                     return found
-        goal = max(self.least.stretch, self._last_stretch() - 1)
-        due = self._goals(goal)
-        target = latest(self.board, self.links, due)
-        table = roll(self.problem, self.facts, target, self.board.number_at, look, self.stopped)
-        return (table is not None and self._take(table, list(self.best.unplaced))) or found
+        target = latest(self.board, self.links, self._goals())
+        acts = self._acts(number, target)
+        with ThreadPoolExecutor(max_workers=len(acts)) as pool:
+            tables = list(pool.map(lambda act: act(), acts))
+        unplaced = list(self.best.unplaced)
+        for at, table in enumerate(tables):
+            found = (table is not None and self._take(table, unplaced)) or found
+            self._walk_on(at, table)
+        return found
 
-    def _goals(self, goal: int) -> Callable[[int], int]:
+    def _acts(self, number: int, target: dict[int, int]) -> list[Callable[[], Table | None]]:
+        """Return what is tried in a round: sweeps, and rolls where those may find more."""
+        seed = self.seed + number
+        look = LOOKS[(number // 2) % len(LOOKS)]
+        if number >= 2 * len(LOOKS):
+            look = replace(look, seed=seed)
+        acts: list[Callable[[], Table | None]] = []
+        shared = self.lowest.numbers if self.lowest.closed else {}
+        for at in range(WALKS):
+            way = WAYS[(number + 2 * at) % len(WAYS)]
+            numbers = shared if at == 0 and self._last_stretch() > self.least.stretch else {}
+            acts.append(partial(self._sweep, self.walks[at], way, target, seed, numbers))
+        if number % 2 == 0:
+            acts[-1] = partial(
+                roll,
+                self.problem,
+                self.facts,
+                target,
+                self.board.number_at,
+                look,
+                self.stopped,
+            )
+        return acts
+
+    def _sweep(
+        self, pieces: Pieces, way: Way, target: dict[int, int], seed: int, numbers: dict[int, int]
+    ) -> Table | None:
+        shares = Shares(self.board, self.links, pieces)
+        shares.take(numbers)
+        if way.still:
+            shares.keep_last()
+        sweep = Sweep(shares, target, way.weights, seed=seed, top=way.top, stopped=self.stopped)
+        return sweep.run(self.facts)
+
+    def _walk_on(self, at: int, table: Table | None) -> None:
+        """Go on from what a walk has found, unless it went astray."""
+        best = self._last_stretch()
+        if table is not None:
+            end = max((table.end[i] for i in self.board.free if i in table.end), default=0)
+            if self.board.number_at(end - 1) < best + ASTRAY:
+                self.walks[at] = dict(table.pieces)
+                return
+        self.walks[at] = self.pieces
+
+    def _goals(self) -> Callable[[int], int]:
         """Return, by activity, the stretch by which its project should end."""
-        board = self.board
+        board, goal = self.board, max(self.least.stretch, self._last_stretch() - 1)
         ends: dict[int, int] = {}
         for number, target in enumerate(self.problem.targets):
             ends[number] = goal if target is None else min(goal, board.number_at(target) - 1)
@@ -218,6 +296,7 @@ class _Improving:
         if cost.unplaced != len(unplaced):
             return False
         plan = plan_of(self.problem, table, unplaced, cost)
+        self.pieces = dict(table.pieces)
         self.best = replace(told(plan, self.chosen), digest=self.best.digest)
         return True
 
