@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import MISSING, dataclass, fields, is_dataclass, replace
+from datetime import date
 from enum import StrEnum
 from typing import Any
 
@@ -13,7 +14,7 @@ from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import demand
-from planner.values.said import say
+from planner.values.said import Said, row, say
 from planner.values.sequence import Sequence
 
 LONGEST_NAME = 120
@@ -214,7 +215,7 @@ def _apart(name: str, ours: Piece | None, theirs: Piece | None) -> Iterator[Side
         return
     for field in ours:
         if ours[field] != theirs[field]:
-            label = f"{name}: {field_word(field)}"
+            label = row((name, field_word(field)), ": ")
             yield Side(label, told(ours[field]), told(theirs[field]))
 
 
@@ -238,37 +239,48 @@ def _fields(value: Any, *but: str) -> Piece:
     }
 
 
-def field_word(name: str) -> str:
+def field_word(name: str) -> Said:
     """Return a field's name as people read it: "dry film [µm]"."""
     for end, unit in UNITS.items():
         if name.endswith(end):
-            return f"{name.removesuffix(end).replace('_', ' ')} [{unit}]"
-    return name.replace("_", " ")
+            return row((_spaced(name.removesuffix(end)), f" [{unit}]"), "")
+    return _spaced(name)
+
+
+def _spaced(name: str) -> Said:
+    return Said(name.replace("_", " "))
 
 
 def told(value: Any) -> str:
     """Return a value as a person reads it, cut where it is very long; "–" for none."""
-    text = tame(_told(value), lines=False)
-    return text if len(text) <= LONGEST_TEXT else text[: LONGEST_TEXT - 1] + "…"
+    whole = _told(value)
+    text = tame(whole, lines=False)
+    if len(text) > LONGEST_TEXT:
+        return text[: LONGEST_TEXT - 1] + "…"
+    return whole if text == whole else text
 
 
 def _told(value: Any) -> str:
     if value is None or value in ((), ""):
         return "–"
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return say("yes") if value else say("no")
     if isinstance(value, float):
-        return f"{value:g}"
+        return say("{number:g}", number=value)
+    if isinstance(value, date):
+        return say("{day}", day=value)
+    if isinstance(value, StrEnum):
+        return row((value,))
     if isinstance(value, tuple):
-        return "; ".join(_told(one) for one in value)
+        return row((_told(one) for one in value), "; ")
     if isinstance(value, dict):
         said = [(name, one) for name, one in value.items() if one not in (None, (), "", False)]
-        return ", ".join(f"{name.replace('_', ' ')} {_told(one)}" for name, one in said) or "–"
+        return row(row((_spaced(name), _told(one)), " ") for name, one in said) if said else "–"
     if is_dataclass(value):
-        return ", ".join(
+        return row(
             _told(getattr(value, field.name))
             if field.name in ("name", "id", "coating")
-            else f"{field.name.replace('_', ' ')} {_told(getattr(value, field.name))}"
+            else row((_spaced(field.name), _told(getattr(value, field.name))), " ")
             for field in fields(value)
             if not _is_default(field, getattr(value, field.name))
         )

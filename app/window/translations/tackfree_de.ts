@@ -8756,6 +8756,22 @@ Quelle: {source}</translation>
    <translation>auch „{new}“ ist vergeben; einen anderen Namen wählen</translation>
   </message>
   <message>
+   <source>yes</source>
+   <translation>ja</translation>
+  </message>
+  <message>
+   <source>no</source>
+   <translation>nein</translation>
+  </message>
+  <message>
+   <source>{number:g}</source>
+   <translation>{number:g}</translation>
+  </message>
+  <message>
+   <source>{day}</source>
+   <translation>{day}</translation>
+  </message>
+  <message>
    <source>the logbook has no minutes of "{stage}" by {tool} yet</source>
    <translation>das Logbuch hat noch keine Minuten von „{stage}“ mit: {tool}</translation>
   </message>
@@ -8988,10 +9004,6 @@ Quelle: {source}</translation>
    <translation>Termin</translation>
   </message>
   <message>
-   <source>{day}</source>
-   <translation>{day}</translation>
-  </message>
-  <message>
    <source>{hours} on 1 day</source>
    <translation>{hours} an 1 Tag</translation>
   </message>
@@ -9078,10 +9090,6 @@ Quelle: {source}</translation>
   <message>
    <source>As they were used</source>
    <translation>Wie sie verwendet wurden</translation>
-  </message>
-  <message>
-   <source>yes</source>
-   <translation>ja</translation>
   </message>
   <message>
    <source>not yet</source>
@@ -9393,11 +9401,11 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>nothing with the stage "{stage}" is left to do there</source>
-   <translation>dort ist nichts mit der Stufe „{stage}“ mehr zu tun</translation>
+   <translation>dort ist nichts mit dem Arbeitsschritt „{stage}“ mehr zu tun</translation>
   </message>
   <message>
    <source>nothing with the stage "{stage}" would dry elsewhere</source>
-   <translation>nichts mit der Stufe „{stage}“ würde anderswo trocknen</translation>
+   <translation>nichts mit dem Arbeitsschritt „{stage}“ würde anderswo trocknen</translation>
   </message>
   <message>
    <source>"{location}" is there already</source>
@@ -9688,6 +9696,398 @@ Quelle: {source}</translation>
    <translation>Band hebt lose Pigmente ab und klebt nicht</translation>
   </message>
   <message>
+   <source>name</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <source>family</source>
+   <translation>Familie</translation>
+  </message>
+  <message>
+   <source>finish</source>
+   <translation>Ende</translation>
+  </message>
+  <message>
+   <source>swatch</source>
+   <translation>Farbton</translation>
+  </message>
+  <message>
+   <source>solids</source>
+   <translation>Festkörper</translation>
+  </message>
+  <message>
+   <source>dry film</source>
+   <translation>Trockenfilm</translation>
+  </message>
+  <message>
+   <source>times</source>
+   <translation>Zeiten</translation>
+  </message>
+  <message>
+   <source>source</source>
+   <translation>Quelle</translation>
+  </message>
+  <message>
+   <source>recoat</source>
+   <translation>Überlackieren</translation>
+  </message>
+  <message>
+   <source>opens</source>
+   <translation>öffnet</translation>
+  </message>
+  <message>
+   <source>clock</source>
+   <translation>Uhr</translation>
+  </message>
+  <message>
+   <source>closes</source>
+   <translation>schließt</translation>
+  </message>
+  <message>
+   <source>preparation</source>
+   <translation>Vorbereitung</translation>
+  </message>
+  <message>
+   <source>merges</source>
+   <translation>verschmilzt</translation>
+  </message>
+  <message>
+   <source>pot life</source>
+   <translation>Topfzeit</translation>
+  </message>
+  <message>
+   <source>least</source>
+   <translation>mindestens</translation>
+  </message>
+  <message>
+   <source>most</source>
+   <translation>höchstens</translation>
+  </message>
+  <message>
+   <source>most humidity</source>
+   <translation>höchste Feuchte</translation>
+  </message>
+  <message>
+   <source>in stock</source>
+   <translation>Vorrat</translation>
+  </message>
+  <message>
+   <source>counted</source>
+   <translation>gezählt</translation>
+  </message>
+  <message>
+   <source>bottle</source>
+   <translation>Flasche</translation>
+  </message>
+  <message>
+   <source>drops per</source>
+   <translation>Tropfen je</translation>
+  </message>
+  <message>
+   <source>opened</source>
+   <translation>geöffnet</translation>
+  </message>
+  <message>
+   <source>slowness</source>
+   <translation>Langsamkeit</translation>
+  </message>
+  <message>
+   <source>portions</source>
+   <translation>Anteile</translation>
+  </message>
+  <message>
+   <source>parts</source>
+   <translation>Teile</translation>
+  </message>
+  <message>
+   <source>life</source>
+   <translation>Haltbarkeit</translation>
+  </message>
+  <message>
+   <source>places</source>
+   <translation>Stellen</translation>
+  </message>
+  <message>
+   <source>side</source>
+   <translation>Seite</translation>
+  </message>
+  <message>
+   <source>area</source>
+   <translation>Fläche</translation>
+  </message>
+  <message>
+   <source>measures</source>
+   <translation>Maße</translation>
+  </message>
+  <message>
+   <source>shape</source>
+   <translation>Form</translation>
+  </message>
+  <message>
+   <source>length mm</source>
+   <translation>Länge mm</translation>
+  </message>
+  <message>
+   <source>width mm</source>
+   <translation>Breite mm</translation>
+  </message>
+  <message>
+   <source>height mm</source>
+   <translation>Höhe mm</translation>
+  </message>
+  <message>
+   <source>count</source>
+   <translation>Anzahl</translation>
+  </message>
+  <message>
+   <source>detail</source>
+   <translation>Details</translation>
+  </message>
+  <message>
+   <source>holder</source>
+   <translation>Halter</translation>
+  </message>
+  <message>
+   <source>stands</source>
+   <translation>Trockenplätze</translation>
+  </message>
+  <message>
+   <source>material</source>
+   <translation>Werkstoff</translation>
+  </message>
+  <message>
+   <source>stressed</source>
+   <translation>gespannt</translation>
+  </message>
+  <message>
+   <source>steps</source>
+   <translation>Schritte</translation>
+  </message>
+  <message>
+   <source>id</source>
+   <translation>Kurzname</translation>
+  </message>
+  <message>
+   <source>stage</source>
+   <translation>Arbeitsschritt</translation>
+  </message>
+  <message>
+   <source>title</source>
+   <translation>Titel</translation>
+  </message>
+  <message>
+   <source>applications</source>
+   <translation>Aufträge</translation>
+  </message>
+  <message>
+   <source>share</source>
+   <translation>Anteil</translation>
+  </message>
+  <message>
+   <source>touches</source>
+   <translation>berührt</translation>
+  </message>
+  <message>
+   <source>tool</source>
+   <translation>Werkzeug</translation>
+  </message>
+  <message>
+   <source>fixed</source>
+   <translation>fest</translation>
+  </message>
+  <message>
+   <source>per part</source>
+   <translation>je Teil</translation>
+  </message>
+  <message>
+   <source>per change</source>
+   <translation>je Wechsel</translation>
+  </message>
+  <message>
+   <source>gates</source>
+   <translation>Bedingungen</translation>
+  </message>
+  <message>
+   <source>after</source>
+   <translation>nach</translation>
+  </message>
+  <message>
+   <source>windows</source>
+   <translation>Fenster</translation>
+  </message>
+  <message>
+   <source>closing</source>
+   <translation>Schließen</translation>
+  </message>
+  <message>
+   <source>role</source>
+   <translation>Rolle</translation>
+  </message>
+  <message>
+   <source>split least</source>
+   <translation>kleinstes Stück</translation>
+  </message>
+  <message>
+   <source>helper</source>
+   <translation>Hilfe</translation>
+  </message>
+  <message>
+   <source>dries in</source>
+   <translation>trocknet in</translation>
+  </message>
+  <message>
+   <source>scraped</source>
+   <translation>blank geschabt</translation>
+  </message>
+  <message>
+   <source>or in</source>
+   <translation>oder in</translation>
+  </message>
+  <message>
+   <source>traits</source>
+   <translation>Kennzeichen</translation>
+  </message>
+  <message>
+   <source>look in</source>
+   <translation>nachsehen nach</translation>
+  </message>
+  <message>
+   <source>scale</source>
+   <translation>Maßstab</translation>
+  </message>
+  <message>
+   <source>real size</source>
+   <translation>Größe des Originals</translation>
+  </message>
+  <message>
+   <source>length m</source>
+   <translation>Länge m</translation>
+  </message>
+  <message>
+   <source>width m</source>
+   <translation>Breite m</translation>
+  </message>
+  <message>
+   <source>height m</source>
+   <translation>Höhe m</translation>
+  </message>
+  <message>
+   <source>made</source>
+   <translation>entstanden aus</translation>
+  </message>
+  <message>
+   <source>options</source>
+   <translation>Optionen</translation>
+  </message>
+  <message>
+   <source>colours</source>
+   <translation>Farben</translation>
+  </message>
+  <message>
+   <source>target</source>
+   <translation>Termin</translation>
+  </message>
+  <message>
+   <source>weight</source>
+   <translation>Gewicht</translation>
+  </message>
+  <message>
+   <source>active</source>
+   <translation>aktiv</translation>
+  </message>
+  <message>
+   <source>pins</source>
+   <translation>Wünsche</translation>
+  </message>
+  <message>
+   <source>coat</source>
+   <translation>Schicht</translation>
+  </message>
+  <message>
+   <source>on</source>
+   <translation>am</translation>
+  </message>
+  <message>
+   <source>start</source>
+   <translation>Anfang</translation>
+  </message>
+  <message>
+   <source>end</source>
+   <translation>Ende</translation>
+  </message>
+  <message>
+   <source>not before</source>
+   <translation>nicht vor</translation>
+  </message>
+  <message>
+   <source>beside</source>
+   <translation>zusammen mit</translation>
+  </message>
+  <message>
+   <source>log</source>
+   <translation>Logbuch</translation>
+  </message>
+  <message>
+   <source>planned</source>
+   <translation>geplant</translation>
+  </message>
+  <message>
+   <source>temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <source>humidity</source>
+   <translation>Feuchte</translation>
+  </message>
+  <message>
+   <source>photos</source>
+   <translation>Fotos</translation>
+  </message>
+  <message>
+   <source>pilot</source>
+   <translation>zuerst</translation>
+  </message>
+  <message>
+   <source>observed</source>
+   <translation>Blicke</translation>
+  </message>
+  <message>
+   <source>at</source>
+   <translation>um</translation>
+  </message>
+  <message>
+   <source>diary</source>
+   <translation>Tagebuch</translation>
+  </message>
+  <message>
+   <source>event</source>
+   <translation>Ereignis</translation>
+  </message>
+  <message>
+   <source>begins</source>
+   <translation>beginnt</translation>
+  </message>
+  <message>
+   <source>usual</source>
+   <translation>üblich</translation>
+  </message>
+  <message>
+   <source>choice</source>
+   <translation>Wahl</translation>
+  </message>
+  <message>
+   <source>needs</source>
+   <translation>braucht</translation>
+  </message>
+  <message>
+   <source>unless</source>
+   <translation>außer bei</translation>
+  </message>
+  <message>
+   <source>made for</source>
+   <translation>gedacht für</translation>
+  </message>
+  <message>
    <source>a waterborne coat</source>
    <translation>eine wasserverdünnbare Schicht</translation>
   </message>
@@ -9786,10 +10186,6 @@ Quelle: {source}</translation>
   <message>
    <source>late</source>
    <translation>Verspätung</translation>
-  </message>
-  <message>
-   <source>finish</source>
-   <translation>Ende</translation>
   </message>
   <message>
    <source>stretches</source>

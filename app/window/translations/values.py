@@ -7,8 +7,11 @@ A text in the source of the window is found there; what is shown by
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import is_dataclass
 from itertools import product
+from typing import get_args, get_type_hints
 
+from app.service.merging import field_word
 from app.window.translations.enumerations import ENUMERATIONS
 from app.window.translations.spoken import texts_said
 from planner.cautions import LAST_WORD, WRITTEN
@@ -16,8 +19,9 @@ from planner.cure.family_times import family_figure
 from planner.evening.looks import LookFor
 from planner.layers.table import TABLE, Below, Next
 from planner.sequences.built_in import ALL
-from planner.values.coating import Family, Finish, State
-from planner.values.project import Event
+from planner.values.coating import Coating, Family, Finish, Mix, State
+from planner.values.project import Event, Project
+from planner.values.sequence import Sequence
 from planner.values.wishes import Level
 
 
@@ -45,11 +49,28 @@ def _tables() -> Iterable[str]:
     """Yield what stands in tables of the planner, written there as plain text."""
     for line in TABLE:
         yield from (line.reason, line.source)
+    for compared in (Coating, Mix, Project, Sequence):
+        yield from (word for word in _field_words(compared, set()) if "[" not in word)
     yield from (one.value for kind in (Next, Below, Event, Level, LookFor) for one in kind)
     for caution in WRITTEN:
         yield from (caution.text, caution.source)
     for family, finish, state in product(Family, Finish, State):
         yield family_figure(family, finish, state).source
+
+
+def _field_words(kind: type, seen: set[type]) -> Iterable[str]:
+    """Yield what the fields of a value are called where two books are compared."""
+    seen.add(kind)
+    for name, hint in get_type_hints(kind).items():
+        for word in field_word(name).arguments.values() or [field_word(name)]:
+            yield str(word)
+        for inner in (
+            hint,
+            *get_args(hint),
+            *(one for each in get_args(hint) for one in get_args(each)),
+        ):
+            if isinstance(inner, type) and is_dataclass(inner) and inner not in seen:
+                yield from _field_words(inner, seen)
 
 
 def _once(texts: Iterable[str]) -> list[str]:

@@ -6,6 +6,7 @@ import ast
 import json
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date, datetime
 from pathlib import Path
 
@@ -23,6 +24,7 @@ from app.service.calendar_file import calendar_bytes
 from app.service.document import translated
 from app.service.document_html import html_of
 from app.service.edits import set_target, skip_date
+from app.service.merging import differences
 from app.service.record import build_record
 from app.service.starter_stock import COATINGS, MIXES
 from app.window import words
@@ -253,6 +255,21 @@ def test_no_text_of_any_page_stays_english(
         }
     left |= {("", where, text) for where, text in texts_in(window) if ear.unmarked(text)}
     assert "\n".join(map(str, sorted(left))) == ""
+
+
+@pytest.mark.usefixtures("marker")
+def test_no_text_of_what_differs_between_two_books_stays_english() -> None:
+    book = small_book()
+    other = replace(
+        book,
+        coatings=tuple(replace(one, solids=0.5, in_stock_ml=2.5) for one in book.coatings),
+        projects=tuple(replace(one, weight=3, note="gone") for one in book.projects),
+    )
+    ear = Ear(own_words(book) | {"gone", "g", "ml"})
+    sides = [side for found in differences(book, other) for side in found.sides]
+    told = [said(text) for side in sides for text in (side.field, side.ours, side.theirs)]
+    assert len(told) > 20
+    assert [text for text in told if ear.unmarked(text)] == []
 
 
 @pytest.mark.usefixtures("marker")
