@@ -45,8 +45,9 @@ def skip(book: Book, key: PassKey, now: int, reason: str) -> Edit:
     """
     made = skipped(book, key)
     others = [name for name in made.gone if name != key.step]
-    also = f" (with {', '.join(others)})" if others else ""
-    text = f"{reason.strip() or 'left out'}{also}"
+    text = reason.strip() or called("left out")
+    if others:
+        text = called("{reason} (with {others})", reason=text, others=", ".join(others))
     return _told(
         made.book, key, now, Event.SKIPPED, text, called("skipped: {work}", work=_name(key))
     )
@@ -97,7 +98,9 @@ def tacky(book: Book, key: PassKey, now: int, state: State = State.TACK_FREE) ->
         If nothing was laid by that pass yet.
     """
     seen = looked(book, key, now, state, reached=False)
-    return _told(seen.book, key, now, Event.TACKY, f"not {state} yet", seen.name)
+    return _told(
+        seen.book, key, now, Event.TACKY, called("not {state} yet", state=state), seen.name
+    )
 
 
 def repair(
@@ -124,8 +127,10 @@ def repair(
     if entry is not None and entry.end is None:
         book = logbook.finish(book, key, now).book
     after = repaired(book, key, kind, places)
-    where = f" ({', '.join(places)})" if places else ""
-    said = "; ".join(word for word in (text.strip(), f"{kind.told}{where}") if word)
+    done: str = kind.told
+    if places:
+        done = called("{word} ({places})", word=kind.told, places=", ".join(places))
+    said = row((word for word in (text.strip(), done) if word), "; ")
     return _told(
         after, key, now, event, said, called("{word}: {work}", word=kind.told, work=_name(key))
     )
@@ -264,7 +269,7 @@ def note(book: Book, now: int, text: str, key: PassKey | None = None) -> Edit:
 def seen(book: Book, key: PassKey, now: int, text: str = "") -> Edit:
     """Note that somebody had the look that a step asks for, and what was to be seen."""
     facts.step_of(book, key)
-    told = text.strip() or "looked at, as it should be"
+    told = text.strip() or called("looked at, as it should be")
     return _told(book, key, now, Event.NOTE, told, called("looked at: {work}", work=_name(key)))
 
 

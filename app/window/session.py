@@ -18,7 +18,7 @@ from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.window.picture import Picture
 from app.window.replanning import Replanning
-from app.window.said import said
+from app.window.said import edit_name, said
 from planner.values.book import Book
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused
@@ -117,17 +117,21 @@ class Session(Replanning):
     def undo(self) -> None:
         """Take back the last edit."""
         if self._store is not None:
-            self._change(self.tr("undo {name}").format(name=self.undo_name()), self._store.undo)
+            self._change(
+                self.tr("undo {name}").format(name=edit_name(self.undo_name())), self._store.undo
+            )
 
     def redo(self) -> None:
         """Make the last undone edit again."""
         if self._store is not None:
-            self._change(self.tr("redo {name}").format(name=self.redo_name()), self._store.redo)
+            self._change(
+                self.tr("redo {name}").format(name=edit_name(self.redo_name())), self._store.redo
+            )
 
     def take_back(self) -> None:
         """Take back what was done last of all, be it an edit or a fact of the logbook."""
         if self._store is not None:
-            name = self.tr("taken back: {name}").format(name=self.latest_name())
+            name = self.tr("taken back: {name}").format(name=edit_name(self.latest_name()))
             self._change(name, self._store.take_back)
 
     def turn_to(self, edit: int, name: str) -> None:
@@ -230,7 +234,7 @@ class Session(Replanning):
             write()
         except BookChanged:
             cause = self.tr("another program changed the book, so “{name}” was not done")
-            self.look_again(cause.format(name=name))
+            self.look_again(cause.format(name=edit_name(name)))
             return False
         except Refused as problem:
             self.troubled.emit(said(str(problem)))

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from app.service.edits import Edit
 from app.window import words
 from app.window.bench_mode.memory import Memory
+from app.window.said import edit_name
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
@@ -70,12 +71,12 @@ class Deeds:
     @property
     def last(self) -> str:
         """What would be taken back, "" for nothing."""
-        return self._done[-1].name if self._done else ""
+        return edit_name(self._done[-1].name) if self._done else ""
 
     @property
     def from_before(self) -> str:
         """What could be taken back of what was done before the bench mode was there."""
-        return "" if self._done else self._session.latest_name()
+        return "" if self._done else edit_name(self._session.latest_name())
 
     def take_back(self) -> Refused | None:
         """Take back the last deed; refused where the book has been changed since."""
@@ -90,7 +91,9 @@ class Deeds:
         if done.before != done.after:
             self._session.take_back()
             if self._session.book != done.before:
-                mend = words.tr("“{deed}” could not be taken back").format(deed=done.name)
+                mend = words.tr("“{deed}” could not be taken back").format(
+                    deed=edit_name(done.name)
+                )
                 return Refused("", mend)
         self._done.pop()
         self.memory.text = done.memory

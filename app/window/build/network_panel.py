@@ -12,6 +12,7 @@ from app.window.build.layers import Layouts
 from app.window.build.nodes import Key, Kind, Known, Node, step_name
 from app.window.labels import text
 from app.window.palette import Colours
+from app.window.said import said
 from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.refusal import Refused
@@ -63,7 +64,7 @@ class NetworkPanel(QWidget):
             model = model_of(book, key.home)
             layout = self._layouts.of(book, project_of(book, key.project), model)
         except Refused as refused:
-            self._tell(refused.mend)
+            self._tell(said(refused.mend))
             self.drawing.show_layout(EMPTY, {})
             return
         shown = _shown(model, known, home)
@@ -85,9 +86,9 @@ class NetworkPanel(QWidget):
             said = ""
         self._tell(said)
 
-    def _tell(self, said: str) -> None:
-        self.legend.setText(said)
-        self.legend.setVisible(bool(said))
+    def _tell(self, told: str) -> None:
+        self.legend.setText(told)
+        self.legend.setVisible(bool(told))
 
 
 def _shown(model: Model, known: Known, home: Node) -> dict[str, Shown]:

@@ -9,6 +9,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 
 from app.window import words
 from app.window.logbook.lines import Line, Sort
+from app.window.said import edit_name
 from planner.values.moment import minute_of
 
 Index = QModelIndex | QPersistentModelIndex
@@ -168,5 +169,5 @@ def used_words(line: Line) -> str:
 
 
 def _note(line: Line) -> str:
-    note = line.fact.note if line.fact else line.event.text if line.event else ""
+    note = line.fact.note if line.fact else edit_name(line.event.text) if line.event else ""
     return " · ".join(part for part in note.splitlines() if part.strip())

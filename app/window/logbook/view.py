@@ -29,6 +29,7 @@ from app.window.logbook.photos_strip import PhotoStrip
 from app.window.logbook.table import LinesModel, what
 from app.window.palette import Colours
 from app.window.picture import Picture
+from app.window.said import edit_name
 from app.window.session import Session
 from planner.values.plan import PassKey
 from planner.values.project import Logged
@@ -226,7 +227,7 @@ class LogbookView(QWidget):
             self.photos.show_photos(path, line.fact.photos)
             return
         self.photos.hide()
-        note = line.event.text if line.event else ""
+        note = edit_name(line.event.text) if line.event else ""
         self.told.setText(f"{what(line)}\n{note}".strip())
         self.told.show()
 

@@ -8624,6 +8624,14 @@ Quelle: {source}</translation>
    <translation>Airbrush</translation>
   </message>
   <message>
+   <source>left out</source>
+   <translation>ausgelassen</translation>
+  </message>
+  <message>
+   <source>{reason} (with {others})</source>
+   <translation>{reason} (mit {others})</translation>
+  </message>
+  <message>
    <source>skipped: {work}</source>
    <translation>ausgelassen: {work}</translation>
   </message>
@@ -8642,6 +8650,14 @@ Quelle: {source}</translation>
   <message>
    <source>not {state} yet: {work}</source>
    <translation>noch nicht {state}: {work}</translation>
+  </message>
+  <message>
+   <source>not {state} yet</source>
+   <translation>noch nicht {state}</translation>
+  </message>
+  <message>
+   <source>{word} ({places})</source>
+   <translation>{word} ({places})</translation>
   </message>
   <message>
    <source>{word}: {work}</source>
@@ -8682,6 +8698,10 @@ Quelle: {source}</translation>
   <message>
    <source>note: {work}</source>
    <translation>Notiz: {work}</translation>
+  </message>
+  <message>
+   <source>looked at, as it should be</source>
+   <translation>angesehen, wie es sein soll</translation>
   </message>
   <message>
    <source>looked at: {work}</source>
