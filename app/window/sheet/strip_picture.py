@@ -15,10 +15,12 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
 from app.window import strokes, words
 from app.window.palette import LIGHT
+from app.window.said import said
 from app.window.sheet.flow import INK, SOFT, Band, Draw, gap_of, text_bands
 from app.window.timeline.content import Column, Lane, Strip
 from app.window.timeline.geometry import Label, Scale, fitting_scale, room_for_labels, wedge_outline
 from planner.values.moment import Interval
+from planner.values.said import row
 
 ON_PAPER = replace(LIGHT, paper="#FFFFFF", sheet="#FFFFFF", gutter="#EFEFEF")
 PER_MINUTE = 1.1  # least width of a minute [px]
@@ -274,7 +276,7 @@ def _airbrush(painter: QPainter, at: Picture, number: int, top: float, height: f
         painter.setPen(QPen(INK, 0.8))
         painter.setBrush(QColor(work.swatch) if work.swatch else ON_PAPER.colour("sheet"))
         painter.drawRect(QRectF(left, middle - stroke / 2, max(3.0, right - left), stroke))
-    _words(painter, at, [(work.interval, work.kind.value) for work in mine], top)
+    _words(painter, at, [(work.interval, said(row((work.kind,)))) for work in mine], top)
     painter.restore()
 
 

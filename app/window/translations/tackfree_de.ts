@@ -10244,6 +10244,18 @@ Quelle: {source}</translation>
    <translation>Silberglanz unter Abziehbildern</translation>
   </message>
   <message>
+   <source>load</source>
+   <translation>füllen</translation>
+  </message>
+  <message>
+   <source>change</source>
+   <translation>wechseln</translation>
+  </message>
+  <message>
+   <source>clean</source>
+   <translation>reinigen</translation>
+  </message>
+  <message>
    <source>Spray mist: extract it, and wear a mask that stops particles and vapour; a dust mask stops no vapour.</source>
    <translation>Sprühnebel: Absaugen und eine Maske tragen, die Partikel und Dampf zurückhält; eine Staubmaske hält keinen Dampf zurück.</translation>
   </message>

@@ -20,6 +20,7 @@ from planner.evening.looks import LookFor
 from planner.layers.table import TABLE, Below, Next
 from planner.sequences.built_in import ALL
 from planner.values.coating import Coating, Family, Finish, Mix, State
+from planner.values.plan import BenchKind
 from planner.values.project import Event, Project
 from planner.values.sequence import Sequence
 from planner.values.wishes import Level
@@ -51,7 +52,9 @@ def _tables() -> Iterable[str]:
         yield from (line.reason, line.source)
     for compared in (Coating, Mix, Project, Sequence):
         yield from (word for word in _field_words(compared, set()) if "[" not in word)
-    yield from (one.value for kind in (Next, Below, Event, Level, LookFor) for one in kind)
+    yield from (
+        one.value for kind in (Next, Below, Event, Level, LookFor, BenchKind) for one in kind
+    )
     for caution in WRITTEN:
         yield from (caution.text, caution.source)
     for family, finish, state in product(Family, Finish, State):

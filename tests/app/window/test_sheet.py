@@ -274,3 +274,11 @@ def test_the_command_draws_it_without_a_display(
     assert main([*map(str, words), "--now", "2031-03-06T19:30"]) == 0
     assert capsys.readouterr().out == f"{path} written\n"
     assert text_of(path.read_bytes()) == text_of(drawn("small", Paper.LETTER, True))
+
+
+def test_the_sheet_speaks_another_language() -> None:
+    made = planned("small")
+    text = text_of(sheet_bytes(made.book, made.plan, tonight=True, language="de"))
+    for word in ("GeplantDo.6.März2031", "BleibtzumTrocknen", "Vorsicht"):
+        assert word in text
+    assert "Planned" not in text
