@@ -14,6 +14,8 @@ from planner.schedule.optimise.reach import Reach
 from planner.schedule.optimise.stretch_check import impossible
 from planner.values.said import say
 
+CUT_ROUNDS = 12  # times that sets are cut off in search of one share-out
+
 
 class Lowest:
     """Raises the bound of the last stretch used, round by round.
@@ -25,8 +27,7 @@ class Lowest:
     closed
         Nothing more can be proven this way.
     numbers
-        Then perhaps a share-out over the stretches of the bound: none that is
-        known to fail.
+        Then the share-out that nothing spoke against.
     """
 
     def __init__(self, board: Board, links: list[Reach], least: Least) -> None:
@@ -41,7 +42,7 @@ class Lowest:
         if self.closed:
             return self.least
         while not self.closed and not work.stopped():
-            status, numbers = self._ask(work)
+            status, numbers = self._ask(self.least.stretch, work)
             if status == cp_model.INFEASIBLE:
                 self._raise(self.least.stretch + 1)
                 self.closed = self.least.stretch >= len(self.board.stretches) - 1
@@ -51,9 +52,18 @@ class Lowest:
                 self.closed, self.numbers = True, numbers
         return self.least
 
-    def _ask(self, work: Work) -> tuple[Any, dict[int, int] | None]:
-        """Ask whether all can be shared out over the stretches up to the bound, and how."""
-        goal = self.least.stretch
+    def share_out(self, goal: int, work: Work) -> dict[int, int]:
+        """Return a share-out over the stretches up to a goal that nothing speaks against, or {}."""
+        for _ in range(CUT_ROUNDS):
+            _, numbers = self._ask(goal, work)
+            if numbers is None or work.stopped():
+                break
+            if not self._cut(numbers, work):
+                return numbers
+        return {}
+
+    def _ask(self, goal: int, work: Work) -> tuple[Any, dict[int, int] | None]:
+        """Ask whether all can be shared out over the stretches up to a goal, and how."""
         board = Board(self.board.problem, self.board.facts, self.board.ends[goal] - 1)
         links = [link.up_to(goal) for link in self.links]
         master = Master(board, whole=True, links=links, goal=goal)

@@ -55,13 +55,14 @@ class Way:
 
 WAYS = (
     Way(Weights(setup=3, later=(0, 1, 2, 10)), top=True),
-    Way(Weights(setup=2)),
-    Way(Weights(setup=6)),
+    Way(Weights(setup=10)),
+    Way(Weights(setup=20)),
     Way(Weights(setup=10, used=300, later=(0,)), still=True),
 )
+SETTLED = (Way(Weights(setup=10, used=300, later=(0,))), Way(Weights(setup=6)))
 PROVABLE = 130
 """More passes than this are not given to the whole master."""
-FEW = 40  # passes for which the levels after the finish are proven as well
+SHARE_WORK = 1.0  # deterministic seconds for a share-out to begin from
 REST_WORK = 1.0  # deterministic seconds for each of them
 NOTHING = Rest(None, None, {})
 Pieces = Mapping[int, Sequence[Interval]]
@@ -137,6 +138,7 @@ class _Improving:
         self.least = bounds.least_finish(self.board)
         self.late = bounds.least_late(self.board)
         self.rest = NOTHING
+        self.settled: int | None = None
         keys = {activity.one.key: at for at, activity in enumerate(self.problem.activities)}
         pieces = {keys[one.key]: one.pieces for one in first.placements if one.key in keys}
         self.pieces: Pieces = pieces
@@ -147,11 +149,9 @@ class _Improving:
         """Alternate rolls and proofs until nothing is left to win."""
         yield self._news(improved=False)
         proofs = self._proofs()
-        if self.best.status is Status.OPTIMAL:
-            cheaper = self._prove_rest()
-            if cheaper or self.rest != NOTHING:
-                yield self._news(improved=cheaper)
         for number in range(self.effort.rolls):
+            if self._settle():
+                yield self._news(improved=True)
             if self.stopped() or self._finished():
                 return
             if self._round(number):
@@ -160,7 +160,7 @@ class _Improving:
                 return
             if next(proofs, False):
                 yield self._news(improved=False)
-        if self._prove_rest():
+        if self._settle():
             yield self._news(improved=True)
         for better in proofs:
             if better:
@@ -174,7 +174,7 @@ class _Improving:
 
     def _proofs(self) -> Iterator[bool]:
         """Yield, for each round of proof, whether a bound rose."""
-        if len(self.board.free) > PROVABLE or self.free_choice:
+        if not self._provable():
             return
         for work in PROOF_WORK[: self.effort.proofs]:
             before = self.lowest.least
@@ -184,22 +184,30 @@ class _Improving:
             if self.lowest.closed:
                 return
 
-    def _prove_rest(self) -> bool:
-        """Prove the levels after the finish, where few passes are left; tell if it found better."""
+    def _settle(self) -> bool:
+        """Go for the levels after the finish once that can hardly be better; tell if it is news.
+
+        What is proven of them holds for a plan that ends at the very minute
+        of the best one, so it is a bound only where that minute is proven.
+        """
+        goal, finish = self._last_stretch(), self.best.now + self.best.cost.finish
         usual = self.book.preferences.order == USUAL_ORDER
-        if self.rest != NOTHING or not usual or self.best.status is not Status.OPTIMAL:
-            return False
-        goal = self._last_stretch()
         # Where nothing but facts is left there may be no stretch at all.
-        if not self.board.free or goal >= len(self.board.ends):
+        if not self.board.free or goal >= len(self.board.ends) or len(self.board.free) > PROVABLE:
             return False
-        if len(self.board.free) > FEW or self.stopped():
+        if not usual or goal > self.least.stretch or finish == self.settled or self.stopped():
             return False
-        work = Work(REST_WORK, seed=self.seed)
-        finish = self.best.now + self.best.cost.finish
-        self.rest = least_rest(self.board, self.links, goal, finish, work)
-        table = as_shared_out(self.facts, self.board, self.rest.numbers)
-        return table is not None and self._take(table, [])
+        self.settled = finish
+        rest = least_rest(self.board, self.links, goal, finish, Work(REST_WORK, seed=self.seed))
+        self.rest = rest if self.best.status is Status.OPTIMAL else NOTHING
+        tables = [as_shared_out(self.facts, self.board, rest.numbers)]
+        if rest.numbers:
+            target = latest(self.board, self.links, self._goals())
+            tables += [
+                self._sweep(self.pieces, way, target, self.seed, rest.numbers) for way in SETTLED
+            ]
+        found = [table is not None and self._take(table, []) for table in tables]
+        return any(found) or self.rest != NOTHING
 
     def _round(self, number: int) -> bool:
         """Look for better plans in several ways at once; tell whether one was found.
@@ -231,10 +239,9 @@ class _Improving:
         if number >= 2 * len(LOOKS):
             look = replace(look, seed=seed)
         acts: list[Callable[[], Table | None]] = []
-        shared = self.lowest.numbers if self.lowest.closed else {}
         for at in range(WALKS):
             way = WAYS[(number + 2 * at) % len(WAYS)]
-            numbers = shared if at == 0 and self._last_stretch() > self.least.stretch else {}
+            numbers = self._shared_out(number) if at == 0 else {}
             acts.append(partial(self._sweep, self.walks[at], way, target, seed, numbers))
         if number % 2 == 0:
             acts[-1] = partial(
@@ -247,6 +254,21 @@ class _Improving:
                 self.stopped,
             )
         return acts
+
+    def _shared_out(self, number: int) -> dict[int, int]:
+        """Return a share-out over fewer stretches than the best plan's, or {} for that plan's."""
+        least, most = self.least.stretch, self._last_stretch() - 1
+        if number == 0 or most < least or not self._provable():
+            return {}
+        if self.lowest.numbers:  # the proof has found one already; it serves once
+            numbers, self.lowest.numbers = self.lowest.numbers, {}
+            return numbers
+        goal = least if number % 2 else most
+        work = Work(SHARE_WORK, seed=self.seed + number, stopped=self.stopped)
+        return self.lowest.share_out(goal, work)
+
+    def _provable(self) -> bool:
+        return len(self.board.free) <= PROVABLE and not self.free_choice
 
     def _sweep(
         self, pieces: Pieces, way: Way, target: dict[int, int], seed: int, numbers: dict[int, int]
