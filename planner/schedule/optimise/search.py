@@ -22,7 +22,7 @@ from planner.schedule.optimise.master import Work
 from planner.schedule.optimise.reach import Reach, latest, reaches
 from planner.schedule.optimise.rest import Rest, as_shared_out, least_rest
 from planner.schedule.optimise.roll import Look, roll
-from planner.schedule.optimise.shares import Shares, Weights
+from planner.schedule.optimise.shares import Shares, Ties, Weights
 from planner.schedule.optimise.sweep import Sweep
 from planner.schedule.outcome import cost_of, plan_of
 from planner.schedule.problem import Problem
@@ -57,7 +57,10 @@ WAYS = (
     Way(Weights(setup=3, later=(0, 1, 2, 10)), top=True),
     Way(Weights(setup=10)),
     Way(Weights(setup=20)),
-    Way(Weights(setup=10, used=300, later=(0,)), still=True),
+    Way(Weights(setup=10)),
+)
+STILL = tuple(
+    Way(Weights(setup=setup, used=30 * setup, later=(0,)), still=True) for setup in (10, 20)
 )
 SETTLED = (Way(Weights(setup=10, used=300, later=(0,))), Way(Weights(setup=6)))
 PROVABLE = 130
@@ -135,6 +138,7 @@ class _Improving:
         latest_end = max((placed.end for placed in first.placements), default=first.now)
         self.board = Board(self.problem, self.facts, max(latest_end, self.facts.time))
         self.links: list[Reach] = reaches(self.board)
+        self.ties = Ties(self.board, self.links)
         self.least = bounds.least_finish(self.board)
         self.late = bounds.least_late(self.board)
         self.rest = NOTHING
@@ -235,15 +239,16 @@ class _Improving:
     def _acts(self, number: int, target: dict[int, int]) -> list[Callable[[], Table | None]]:
         """Return what is tried in a round: sweeps, and rolls where those may find more."""
         seed = self.seed + number
-        look = LOOKS[(number // 2) % len(LOOKS)]
-        if number >= 2 * len(LOOKS):
+        look = LOOKS[(number // 4) % len(LOOKS)]
+        if number >= 4 * len(LOOKS):
             look = replace(look, seed=seed)
+        ways = WAYS if self._last_stretch() > self.least.stretch else STILL
         acts: list[Callable[[], Table | None]] = []
         for at in range(WALKS):
-            way = WAYS[(number + 2 * at) % len(WAYS)]
+            way = ways[(number + at) % len(ways)]
             numbers = self._shared_out(number) if at == 0 else {}
             acts.append(partial(self._sweep, self.walks[at], way, target, seed, numbers))
-        if number % 2 == 0:
+        if number % 4 == 1:
             acts[-1] = partial(
                 roll,
                 self.problem,
@@ -273,7 +278,7 @@ class _Improving:
     def _sweep(
         self, pieces: Pieces, way: Way, target: dict[int, int], seed: int, numbers: dict[int, int]
     ) -> Table | None:
-        shares = Shares(self.board, self.links, pieces)
+        shares = Shares(self.ties, pieces)
         shares.take(numbers)
         if way.still:
             shares.keep_last()

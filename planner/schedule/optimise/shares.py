@@ -44,13 +44,66 @@ class Weights:
     later: tuple[int, ...] = (0, 0, 0, 10)
 
 
+class Ties:
+    """What binds passes to each other over the stretches of a board.
+
+    Attributes
+    ----------
+    incoming, outgoing
+        Links by their later and by their earlier pass.
+    """
+
+    def __init__(self, board: Board, links: list[Reach]) -> None:
+        self.board = board
+        self.costs: SetupCosts = setup_costs(board)
+        self.incoming: dict[int, list[Reach]] = defaultdict(list)
+        self.outgoing: dict[int, list[Reach]] = defaultdict(list)
+        for link in links:
+            self.incoming[link.after].append(link)
+            self.outgoing[link.before].append(link)
+        self._far: dict[tuple[int, int], frozenset[int]] = {}
+
+    def too_far(self, index: int, number: int) -> frozenset[int]:
+        """Return the later passes that cannot be done in the same stretch as a pass.
+
+        Link by link they could; the whole chain of work and waits between is
+        too long.
+        """
+        found = self._far.get((index, number))
+        if found is None:
+            found = self._far[index, number] = frozenset(self._beyond(index, number))
+        return found
+
+    def _beyond(self, index: int, number: int) -> set[int]:
+        board, problem = self.board, self.board.problem
+        end = earliest_end(board, index, number)
+        ends = {index: end if end is not None else FOREVER}
+        beyond: set[int] = set()
+        queue = [index]
+        while queue:
+            one = queue.pop()
+            steps = [
+                (problem.ends[gate][1], board.earliest_after(gate, ends[one]))
+                for gate in problem.gates_from.get(one, ())
+            ]
+            steps += [(after, ends[one]) for after in problem.after.get(one, ())]
+            for after, opens in steps:
+                if after not in board.head:
+                    continue
+                found = board.first_start(after, opens)
+                if found is None or found[0] != number:
+                    beyond.add(after)
+                elif (least := found[1] + board.least(after)) > ends.get(after, 0):
+                    ends[after] = least
+                    queue.append(after)
+        return beyond
+
+
 class Shares:
     """The stretch of every pass of a plan that is not a fact.
 
     Parameters
     ----------
-    board, links
-        Over all stretches of the plan and perhaps more.
     pieces
         When each pass is worked on, by activity.
 
@@ -64,11 +117,9 @@ class Shares:
         Passes that stay in their stretch.
     """
 
-    def __init__(
-        self, board: Board, links: list[Reach], pieces: Mapping[int, Sequence[Interval]]
-    ) -> None:
-        self.board = board
-        self.costs: SetupCosts = setup_costs(board)
+    def __init__(self, ties: Ties, pieces: Mapping[int, Sequence[Interval]]) -> None:
+        self.ties = ties
+        self.board = board = ties.board
         activities = board.problem.activities
         self.order = [index for index in board.free if index in pieces]
         self.numbers = {i: board.number_at(pieces[i][-1].end - 1) for i in self.order}
@@ -76,13 +127,6 @@ class Shares:
         left = board.facts.left
         self.minutes = {i: left.get(i, activities[i].one.minutes) for i in self.order}
         self.fixed = {index for index in self.order if activities[index].together}
-        self.incoming: dict[int, list[Reach]] = defaultdict(list)
-        self.outgoing: dict[int, list[Reach]] = defaultdict(list)
-        for link in links:
-            if link.before in self.numbers and link.after in self.numbers:
-                self.incoming[link.after].append(link)
-                self.outgoing[link.before].append(link)
-        self._far: dict[tuple[int, int], frozenset[int]] = {}
 
     def take(self, numbers: dict[int, int]) -> None:
         """Put passes into other stretches."""
@@ -99,7 +143,7 @@ class Shares:
         numbers[index] = number
         moved = {index}
         for one in self.order[self.order.index(index) :]:
-            for link in self.incoming[one]:
+            for link in self.ties.incoming[one]:
                 if link.before not in moved:
                     continue
                 before, after = numbers[link.before], numbers[one]
@@ -130,48 +174,13 @@ class Shares:
                 continue
             if all(
                 link.before in free or allows(link, numbers[link.before], number)
-                for link in self.incoming[index]
+                for link in self.ties.incoming[index]
             ) and all(
                 link.after in free or allows(link, number, numbers[link.after])
-                for link in self.outgoing[index]
+                for link in self.ties.outgoing[index]
             ):
                 found.append(number)
         return found
-
-    def too_far(self, index: int, number: int) -> frozenset[int]:
-        """Return the later passes that cannot be done in the same stretch as a pass.
-
-        Link by link they could; the whole chain of work and waits between is
-        too long.
-        """
-        found = self._far.get((index, number))
-        if found is None:
-            found = self._far[index, number] = frozenset(self._beyond(index, number))
-        return found
-
-    def _beyond(self, index: int, number: int) -> set[int]:
-        board, problem = self.board, self.board.problem
-        end = earliest_end(board, index, number)
-        ends = {index: end if end is not None else FOREVER}
-        beyond: set[int] = set()
-        queue = [index]
-        while queue:
-            one = queue.pop()
-            steps = [
-                (problem.ends[gate][1], board.earliest_after(gate, ends[one]))
-                for gate in problem.gates_from.get(one, ())
-            ]
-            steps += [(after, ends[one]) for after in problem.after.get(one, ())]
-            for after, opens in steps:
-                if after not in self.minutes:
-                    continue
-                found = board.first_start(after, opens)
-                if found is None or found[0] != number:
-                    beyond.add(after)
-                elif (least := found[1] + board.least(after)) > ends.get(after, 0):
-                    ends[after] = least
-                    queue.append(after)
-        return beyond
 
 
 def allows(link: Reach, before: int, after: int) -> bool:
@@ -249,7 +258,7 @@ class Window:
     def _link(self) -> None:
         add, shares = self.model.add_bool_or, self.shares
         for after, places in self.places.items():
-            for link in shares.incoming[after]:
+            for link in shares.ties.incoming[after]:
                 for number, literal in self.places.get(link.before, {}).items():
                     good = [one for n, one in places.items() if allows(link, number, n)]
                     if len(good) < len(places):
@@ -257,7 +266,7 @@ class Window:
         for number in self.window:
             here = self.in_stretch(number)
             for index, literal in here.items():
-                for after in shares.too_far(index, number) & here.keys():
+                for after in shares.ties.too_far(index, number) & here.keys():
                     add([literal.negated(), here[after].negated()])
 
     def _fill(self, number: int, position: int, weights: Weights) -> None:
@@ -299,7 +308,7 @@ class Window:
             model.add_implication(literal, used[load])
         if not used:
             return 0
-        costs, kinds = self.shares.costs, sum(families.values())
+        costs, kinds = self.shares.ties.costs, sum(families.values())
         return (
             costs.first * any_load
             + costs.same * (sum(used.values()) - any_load)
