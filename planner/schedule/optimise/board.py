@@ -59,6 +59,8 @@ class Board:
         done = set(facts.end)
         self.free = [i for i in reversed(problem.frame.backwards) if i not in done]
         self._slots: dict[tuple[object, ...], list[list[Slot]]] = {}
+        self._slots_of: dict[int, list[list[Slot]]] = {}
+        self._least = {index: self._least_of(index) for index in self.free}
         self._opens: dict[tuple[int, int], int] = {}
         self.head: dict[int, int] = {}
         for index in self.free:
@@ -66,6 +68,12 @@ class Board:
 
     def slots(self, index: int) -> list[list[Slot]]:
         """Return, per stretch, the hours in which an activity may be worked on."""
+        found = self._slots_of.get(index)
+        if found is None:
+            found = self._slots_of[index] = self._slots_by_kind(index)
+        return found
+
+    def _slots_by_kind(self, index: int) -> list[list[Slot]]:
         activity = self.problem.activities[index]
         sprayed = bool(activity.one.load)
         key = (
@@ -113,7 +121,10 @@ class Board:
         return [Slot(start, end) for start, end in sorted(pieces) if start < end]
 
     def least(self, index: int) -> int:
-        """Return the least minutes that an activity needs in one go."""
+        """Return the least minutes that a free activity needs in one go."""
+        return self._least[index]
+
+    def _least_of(self, index: int) -> int:
         activity = self.problem.activities[index]
         split = activity.one.step.split_least
         left = self.facts.left.get(index, activity.one.minutes)
@@ -133,14 +144,13 @@ class Board:
 
     def last_start(self, index: int, number: int) -> int | None:
         """Return the latest start of an activity in a stretch, or None."""
-        least = self.least(index)
-        starts = [slot.end - least for slot in self.slots(index)[number]]
-        fits = [
-            start
-            for start, slot in zip(starts, self.slots(index)[number], strict=True)
-            if start >= slot.start
-        ]
-        return max(fits, default=None)
+        least = self._least[index]
+        best: int | None = None
+        for slot in self.slots(index)[number]:
+            start = slot.end - least
+            if start >= slot.start and (best is None or start > best):
+                best = start
+        return best
 
     def earliest_after(self, gate: int, end: int) -> int:
         """Return the first start that a gate may leave to its later pass, FOREVER if none.

@@ -88,12 +88,20 @@ def _reach(board: Board, gate: int, before: int, after: int) -> Reach:
         for window in board.problem.gates[gate].windows
         if not _empty(window, board.least(before), least if to_end else 0)
     ]
+    ever = all(window.closes is None for window in windows) or board.problem.may_melt(gate)
+    final = len(board.stretches) - 1
     for number in range(len(board.stretches)):
         end = earliest_end(board, before, number)
-        last = board.last_start(before, number)
-        if end is None or last is None:
+        if end is None:
             spans.append(None)
             continue
+        if ever:  # the window that opens first is the one that counts
+            soonest = min((board.opens(gate, w, end) for w in windows), default=FOREVER)
+            found = board.first_start(after, max(end, soonest))
+            spans.append(() if found is None else ((found[0], final),))
+            continue
+        last = board.last_start(before, number)
+        assert last is not None  # there is an earliest end
         runs: list[tuple[int, int]] = []
         for window in windows:
             opens = max(end, board.opens(gate, window, end))
@@ -101,14 +109,14 @@ def _reach(board: Board, gate: int, before: int, after: int) -> Reach:
             closes = board.closes(gate, window, last)
             if found is None or found[1] + (least if to_end else 0) > closes:
                 continue
-            final = len(board.stretches) - 1
+            until = final
             if closes < FOREVER:
                 # The pass must begin (or end) before the window closes.
-                final = min(final, board.number_at(closes - 1))
-                if final >= 0 and final < len(board.starts) and board.starts[final] >= closes:
-                    final -= 1
-            if found[0] <= final:
-                runs.append((found[0], final))
+                until = min(final, board.number_at(closes - 1))
+                if 0 <= until < len(board.starts) and board.starts[until] >= closes:
+                    until -= 1
+            if found[0] <= until:
+                runs.append((found[0], until))
         spans.append(tuple(runs))
     endless = bool(windows) and (windows[-1].closes is None or board.problem.may_melt(gate))
     return Reach(before, after, tuple(spans), endless)

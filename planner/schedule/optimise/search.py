@@ -154,8 +154,7 @@ class _Improving:
         yield self._news(improved=False)
         proofs = self._proofs()
         for number in range(self.effort.rolls):
-            if self._settle():
-                yield self._news(improved=True)
+            yield from self._settled()
             if self.stopped() or self._finished():
                 return
             if self._round(number):
@@ -164,8 +163,7 @@ class _Improving:
                 return
             if next(proofs, False):
                 yield self._news(improved=False)
-        if self._settle():
-            yield self._news(improved=True)
+        yield from self._settled()
         for better in proofs:
             if better:
                 yield self._news(improved=False)
@@ -188,8 +186,15 @@ class _Improving:
             if self.lowest.closed:
                 return
 
-    def _settle(self) -> bool:
-        """Go for the levels after the finish once that can hardly be better; tell if it is news.
+    def _settled(self) -> Iterator[News]:
+        better = self._settle()
+        if better is not None:
+            yield self._news(improved=better)
+
+    def _settle(self) -> bool | None:
+        """Go for the levels after the finish once that can hardly be better.
+
+        Tell whether a better plan was found; None where nothing is new.
 
         What is proven of them holds for a plan that ends at the very minute
         of the best one, so it is a bound only where that minute is proven.
@@ -198,9 +203,9 @@ class _Improving:
         usual = self.book.preferences.order == USUAL_ORDER
         # Where nothing but facts is left there may be no stretch at all.
         if not self.board.free or goal >= len(self.board.ends) or len(self.board.free) > PROVABLE:
-            return False
+            return None
         if not usual or goal > self.least.stretch or finish == self.settled or self.stopped():
-            return False
+            return None
         self.settled = finish
         rest = least_rest(self.board, self.links, goal, finish, Work(REST_WORK, seed=self.seed))
         self.rest = rest if self.best.status is Status.OPTIMAL else NOTHING
@@ -211,7 +216,7 @@ class _Improving:
                 self._sweep(self.pieces, way, target, self.seed, rest.numbers) for way in SETTLED
             ]
         found = [table is not None and self._take(table, []) for table in tables]
-        return any(found) or self.rest != NOTHING
+        return True if any(found) else False if self.rest != NOTHING else None
 
     def _round(self, number: int) -> bool:
         """Look for better plans in several ways at once; tell whether one was found.
@@ -262,7 +267,7 @@ class _Improving:
 
     def _shared_out(self, number: int) -> dict[int, int]:
         """Return a share-out over fewer stretches than the best plan's, or {} for that plan's."""
-        least, most = self.least.stretch, self._last_stretch() - 1
+        least, most = max(0, self.least.stretch), self._last_stretch() - 1
         if number == 0 or most < least or not self._provable():
             return {}
         if self.lowest.numbers:  # the proof has found one already; it serves once

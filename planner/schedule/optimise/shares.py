@@ -17,7 +17,6 @@ from ortools.sat.python import cp_model
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.master import Literal, SetupCosts, Work, setup_costs, solver_of
 from planner.schedule.optimise.reach import Reach, earliest_end
-from planner.schedule.state import FOREVER
 from planner.values.moment import Interval
 
 OVERFULL = 60  # what a minute too many in a stretch weighs
@@ -77,7 +76,9 @@ class Ties:
     def _beyond(self, index: int, number: int) -> set[int]:
         board, problem = self.board, self.board.problem
         end = earliest_end(board, index, number)
-        ends = {index: end if end is not None else FOREVER}
+        if end is None:
+            return set()
+        ends = {index: end}
         beyond: set[int] = set()
         queue = [index]
         while queue:
@@ -127,10 +128,11 @@ class Shares:
         left = board.facts.left
         self.minutes = {i: left.get(i, activities[i].one.minutes) for i in self.order}
         self.fixed = {index for index in self.order if activities[index].together}
+        self.left_over = set(board.free) - set(self.order)
 
     def take(self, numbers: dict[int, int]) -> None:
-        """Put passes into other stretches."""
-        self.numbers.update(numbers)
+        """Put passes into other stretches; what the plan has left over stays so."""
+        self.numbers.update((i, number) for i, number in numbers.items() if i in self.minutes)
 
     def keep_last(self) -> None:
         """Keep what is done in the last stretch used where it is."""
@@ -165,6 +167,7 @@ class Shares:
     def domain(self, index: int, window: Sequence[int], free: set[int]) -> list[int]:
         """Return the stretches of a window that passes outside it leave to a pass."""
         numbers, least = self.numbers, self.board.least(index)
+        loose = free | self.left_over
         found = []
         for number in window:
             if earliest_end(self.board, index, number) is None:
@@ -173,10 +176,10 @@ class Shares:
             if all(slot.end - slot.start < least for slot in slots):
                 continue
             if all(
-                link.before in free or allows(link, numbers[link.before], number)
+                link.before in loose or allows(link, numbers[link.before], number)
                 for link in self.ties.incoming[index]
             ) and all(
-                link.after in free or allows(link, number, numbers[link.after])
+                link.after in loose or allows(link, number, numbers[link.after])
                 for link in self.ties.outgoing[index]
             ):
                 found.append(number)
