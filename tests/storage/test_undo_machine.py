@@ -129,10 +129,14 @@ class Desk(RuleBasedStateMachine):
         fact = Logged(
             model=model.name, step=model.steps[0].id, start=START + timedelta(hours=self.count)
         )
-        kept = tuple(one for one in self.logs.get(project.name, ()) if one.model != fact.model)
+        known = self.logs.get(project.name, ())
         log_fact(self.bench, "fact", project.name, fact)
         self.typing = ""
-        self.logs[project.name] = (*kept, fact)
+        if any(one.model == fact.model for one in known):  # a correction keeps its place
+            known = tuple(fact if one.model == fact.model else one for one in known)
+            self.logs[project.name] = known
+        else:
+            self.logs[project.name] = (*known, fact)
 
     @rule(data=st.data())
     def unlog(self, data) -> None:
