@@ -41,7 +41,7 @@ def test_braces_stay_where_nothing_is_put_in() -> None:
 
 def test_it_goes_to_another_process_and_back_whole() -> None:
     text = row([say("{n} min", n=5), "cart"], "; ")
-    for again in (pickle.loads(pickle.dumps(text)), copy.deepcopy(text)):  # noqa: S301
+    for again in (pickle.loads(pickle.dumps(text)), copy.deepcopy(text)):
         assert type(again) is Said
         assert again == text == "5 min; cart"
         assert again.arguments["text0"].template == "{n} min"

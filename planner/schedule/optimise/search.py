@@ -55,9 +55,9 @@ class Way:
 
 WAYS = (
     Way(Weights(setup=3, later=(0, 1, 2, 10)), top=True),
+    Way(Weights(setup=6, later=(0, 1, 2, 10)), top=True),
     Way(Weights(setup=10)),
     Way(Weights(setup=20)),
-    Way(Weights(setup=10)),
 )
 STILL = tuple(
     Way(Weights(setup=setup, used=30 * setup, later=(0,)), still=True) for setup in (10, 20)
