@@ -17,6 +17,7 @@ from ortools.sat.python import cp_model
 
 from planner.schedule.optimise.board import NEVER, Board
 from planner.schedule.optimise.reach import Reach, latest, reaches
+from planner.schedule.problem import Problem
 
 Literal = Any  # cp_model.IntVar or its negation
 
@@ -214,30 +215,14 @@ class Master:
         """Return the least set-up minutes of a stretch; tie them to the colours used."""
         if not sprayed:
             return 0
-        costs = self.costs
-        model, problem = self.model, self.board.problem
-        used: dict[str, Any] = {}
-        families: dict[str, Any] = {}
-        any_load = model.new_bool_var("")
-        for index in sprayed:
-            load = problem.activities[index].one.load
-            if load not in used:
-                used[load] = model.new_bool_var("")
-                model.add_implication(used[load], any_load)
-                family = problem.coatings[load].family.value
-                if family not in families:
-                    families[family] = model.new_bool_var("")
-                model.add_implication(used[load], families[family])
+        activities = self.board.problem.activities
+        loads = [activities[index].one.load for index in sprayed]
+        setup, used = setup_minutes(self.model, self.board.problem, self.costs, loads)
+        for index, load in zip(sprayed, loads, strict=True):
             self._clause(
                 _no(self.done_by(index, number)), self.done_by(index, number - 1), used[load]
             )
-        colours = sum(used.values())
-        kinds = sum(families.values())
-        return (
-            costs.first * any_load
-            + costs.same * (colours - any_load)
-            + (costs.other - costs.same) * (kinds - any_load)
-        )
+        return setup
 
     @cached_property
     def costs(self) -> SetupCosts:
@@ -291,6 +276,28 @@ def setup_costs(board: Board) -> SetupCosts:
     if len(gear) > 1:  # another airbrush may hold the other colour
         other = min(other, same)
     return SetupCosts(first, min(same, first), max(min(other, first), min(same, first)))
+
+
+def setup_minutes(
+    model: cp_model.CpModel, problem: Problem, costs: SetupCosts, loads: Iterable[str]
+) -> tuple[Any, dict[str, Literal]]:
+    """Return the least set-up minutes of a stretch, and the literal of each colour used in it."""
+    used: dict[str, Literal] = {}
+    families: dict[str, Literal] = {}
+    any_load = model.new_bool_var("")
+    for load in dict.fromkeys(loads):
+        used[load] = model.new_bool_var("")
+        model.add_implication(used[load], any_load)
+        family = problem.coatings[load].family.value
+        if family not in families:
+            families[family] = model.new_bool_var("")
+        model.add_implication(used[load], families[family])
+    minutes = (
+        costs.first * any_load
+        + costs.same * (sum(used.values()) - any_load)
+        + (costs.other - costs.same) * (sum(families.values()) - any_load)
+    )
+    return minutes, used
 
 
 def solver_of(work: Work, *, linear: bool = True) -> cp_model.CpSolver:

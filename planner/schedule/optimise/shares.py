@@ -15,7 +15,14 @@ from typing import Any
 from ortools.sat.python import cp_model
 
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.master import Literal, SetupCosts, Work, setup_costs, solver_of
+from planner.schedule.optimise.master import (
+    Literal,
+    SetupCosts,
+    Work,
+    setup_costs,
+    setup_minutes,
+    solver_of,
+)
 from planner.schedule.optimise.reach import Reach, earliest_end
 from planner.values.moment import Interval
 
@@ -293,30 +300,14 @@ class Window:
 
     def _setup(self, here: dict[int, Literal]) -> Any:
         """Return the least set-up minutes of a stretch, tied to the colours used in it."""
-        problem, model = self.shares.board.problem, self.model
-        used: dict[str, Literal] = {}
-        families: dict[str, Literal] = {}
-        any_load = model.new_bool_var("")
-        for index, literal in here.items():
-            load = problem.activities[index].one.load
-            if not load:
-                continue
-            if load not in used:
-                used[load] = model.new_bool_var("")
-                model.add_implication(used[load], any_load)
-                family = problem.coatings[load].family.value
-                if family not in families:
-                    families[family] = model.new_bool_var("")
-                model.add_implication(used[load], families[family])
-            model.add_implication(literal, used[load])
-        if not used:
+        problem = self.shares.board.problem
+        sprayed = {i: load for i in here if (load := problem.activities[i].one.load)}
+        if not sprayed:
             return 0
-        costs, kinds = self.shares.ties.costs, sum(families.values())
-        return (
-            costs.first * any_load
-            + costs.same * (sum(used.values()) - any_load)
-            + (costs.other - costs.same) * (kinds - any_load)
-        )
+        setup, used = setup_minutes(self.model, problem, self.shares.ties.costs, sprayed.values())
+        for index, load in sprayed.items():
+            self.model.add_implication(here[index], used[load])
+        return setup
 
     def _hint(self) -> None:
         for index, places in self.places.items():
