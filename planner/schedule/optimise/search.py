@@ -142,7 +142,7 @@ class _Improving:
         self.least = bounds.least_finish(self.board)
         self.late = bounds.least_late(self.board)
         self.rest = NOTHING
-        self.settled: int | None = None
+        self.settled_at: int | None = None
         keys = {activity.one.key: at for at, activity in enumerate(self.problem.activities)}
         pieces = {keys[one.key]: one.pieces for one in first.placements if one.key in keys}
         self.pieces: Pieces = pieces
@@ -150,11 +150,11 @@ class _Improving:
         self.lowest = Lowest(self.board, self.links, self.least)
 
     def run(self) -> Iterator[News]:
-        """Alternate rolls and proofs until nothing is left to win."""
+        """Alternate rounds and proofs until nothing is left to win."""
         yield self._news(improved=False)
         proofs = self._proofs()
         for number in range(self.effort.rolls):
-            yield from self._settled()
+            yield from self._settling()
             if self.stopped() or self._finished():
                 return
             if self._round(number):
@@ -163,7 +163,7 @@ class _Improving:
                 return
             if next(proofs, False):
                 yield self._news(improved=False)
-        yield from self._settled()
+        yield from self._settling()
         for better in proofs:
             if better:
                 yield self._news(improved=False)
@@ -186,7 +186,7 @@ class _Improving:
             if self.lowest.closed:
                 return
 
-    def _settled(self) -> Iterator[News]:
+    def _settling(self) -> Iterator[News]:
         better = self._settle()
         if better is not None:
             yield self._news(improved=better)
@@ -204,9 +204,9 @@ class _Improving:
         # Where nothing but facts is left there may be no stretch at all.
         if not self.board.free or goal >= len(self.board.ends) or len(self.board.free) > PROVABLE:
             return None
-        if not usual or goal > self.least.stretch or finish == self.settled or self.stopped():
+        if not usual or goal > self.least.stretch or finish == self.settled_at or self.stopped():
             return None
-        self.settled = finish
+        self.settled_at = finish
         rest = least_rest(self.board, self.links, goal, finish, Work(REST_WORK, seed=self.seed))
         self.rest = rest if self.best.status is Status.OPTIMAL else NOTHING
         tables = [as_shared_out(self.facts, self.board, rest.numbers)]

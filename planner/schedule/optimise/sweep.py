@@ -95,11 +95,10 @@ class Sweep:
             solver = model.solve(Work(WORK, seed=self.seed))
             if solver is None:
                 break
+            shares.take(model.read(solver))
             done = minute.done(exact.order(solver))
             if done is not None:
-                shares.take(model.read(solver))
                 return done
-            shares.take(model.read(solver))
             cuts.append(minute.conflict(shares.within([number])))
             shares.take(before)
         given = shares.within([number])
