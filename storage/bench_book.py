@@ -20,15 +20,16 @@ from sqlalchemy import Connection, Engine
 
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
-from planner.values.said import Said, say
+from planner.values.said import say
 from storage import journal
-from storage.aggregates import Pieces, changes, split
-from storage.database import copy_to, create_engine_at, open_engine, transaction
-from storage.journal import Change, Entry, Kind, Stacks
+from storage.aggregates import changes, split
+from storage.database import copy_to, open_engine, transaction
+from storage.journal import Entry, Kind, Stacks
 from storage.presence import Presence
-from storage.store import read_book, write_pieces
+from storage.store import read_book
 from storage.trouble import BookChanged, BookTrouble, read_as_sound, told_plainly
 from storage.turning import Latest, back_to, joined, turned
+from storage.writing import Changed, edits_to_turn, fill, go_on, turn, write
 
 __all__ = ["BenchBook", "BookChanged", "BookTrouble", "Entry", "Kind", "Stacks", "rescue"]
 
@@ -81,7 +82,7 @@ class BenchBook:
             half = path.with_name(f".{path.name}.new")  # whole before it gets its name
             half.unlink(missing_ok=True)
             try:
-                _fill(half, book)
+                fill(half, book)
                 half.rename(path)
             finally:
                 half.unlink(missing_ok=True)
@@ -161,10 +162,11 @@ class BenchBook:
         kind = Kind.FACT if only_logs else Kind.EDIT
         goes_on = kind is Kind.EDIT and self._latest.continues(merge, self._revision)
         with self._editing() as connection:
+            made = Changed(changed, after)
             if goes_on:
-                revision = self._go_on(connection, name, changed, after)
+                revision = go_on(connection, self.path, name, made, self._revision)
             else:
-                revision = self._write(connection, name, kind, changed, after)
+                revision = write(connection, name, kind, made)
         self._adopt(new, revision)
         self._latest = Latest.now(merge, revision)
         return revision
@@ -313,67 +315,21 @@ class BenchBook:
                 made = journal.changes_of(connection, fact.id)
             after = turned(old, back_to(made), trouble)
             new = joined(after, trouble)
-            changed = changes(old, after)
-            revision = self._write(connection, fact.name, Kind.FACT, changed, after, fact.id)
+            made_back = Changed(changes(old, after), after)
+            revision = write(connection, fact.name, Kind.FACT, made_back, fact.id)
         self._adopt(new, revision)
         return fact.name
 
     def _turn(self, kind: Kind, times: int = 1) -> str | None:
         """Turn back, or make again, so many edits in one transaction; name the last of them."""
         old = split(self._known())
-        after, name, revision = old, None, self._revision
         with self._editing() as connection:
-            with read_as_sound(self.path):
-                stacks = journal.stacks(journal.entries(connection))
-                stack = stacks.undo if kind is Kind.UNDO else stacks.redo
-                turning = [
-                    (edit, journal.changes_of(connection, edit.id))
-                    for edit in reversed(stack[-times:] if times else ())
-                ]
-            for edit, wanted in turning:
-                before, name = after, edit.name
-                back = kind is Kind.UNDO
-                trouble = _cannot(kind, name)
-                after = turned(before, back_to(wanted) if back else wanted, trouble)
-                changed = changes(before, after)
-                revision = journal.append(connection, name, kind, changed, edit.id)
-            if name is None:
+            turning = edits_to_turn(connection, self.path, kind, times)
+            if not turning:
                 return None
-            new = joined(after, _cannot(kind, name))
-            write_pieces(connection, changes(old, after), after)
-        self._adopt(new, revision)
-        return name
-
-    def _go_on(
-        self,
-        connection: Connection,
-        name: str,
-        changed: dict[str, tuple[object, object]],
-        after: Pieces,
-    ) -> int:
-        """Write an edit that goes on with the last one, in its place."""
-        with read_as_sound(self.path):
-            undo = journal.stacks(journal.entries(connection)).undo
-            if not undo or undo[-1].id != self._revision:  # that one was taken back
-                return self._write(connection, name, Kind.EDIT, changed, after)
-            first = journal.changes_of(connection, undo[-1].id)
-        write_pieces(connection, changed, after)
-        both = journal.together(first, {key: Change(*pair) for key, pair in changed.items()})
-        if not both:  # back where they began
-            return journal.append(connection, undo[-1].name, Kind.UNDO, changed, undo[-1].id)
-        return journal.append(connection, name, Kind.EDIT, both, undo[-1].id)
-
-    def _write(
-        self,
-        connection: Connection,
-        name: str,
-        kind: Kind,
-        changed: dict[str, tuple[object, object]],
-        after: Pieces,
-        target: int | None = None,
-    ) -> int:
-        write_pieces(connection, changed, after)
-        return journal.append(connection, name, kind, changed, target)
+            turned_to = turn(connection, kind, turning, old)
+        self._adopt(turned_to.book, turned_to.revision)
+        return turned_to.name
 
     def _adopt(self, book: Book, revision: int) -> None:
         self._book, self._revision = book, revision
@@ -394,23 +350,6 @@ class BenchBook:
                     "read it again, then repeat the edit",
                 )
             yield connection
-
-
-def _fill(path: Path, book: Book) -> None:
-    engine = create_engine_at(path)
-    try:
-        with transaction(engine, path, writes=True) as connection:
-            pieces = split(book)
-            write_pieces(connection, pieces, pieces)
-            journal.append(connection, "new book", Kind.CREATED, {})
-    finally:
-        engine.dispose()
-
-
-def _cannot(kind: Kind, name: str) -> Said:
-    if kind is Kind.UNDO:
-        return say('cannot undo "{edit}"', edit=name)
-    return say('cannot redo "{edit}"', edit=name)
 
 
 def rescue(path: Path, backup: Path) -> Path:

@@ -10,8 +10,9 @@ from PySide6.QtCore import QObject, QSettings, Signal
 
 from app.service import gauge, happenings, logbook
 from app.service.edits import Edit
-from app.window import reasons, words
+from app.window import words
 from app.window.bench_mode.asked import Asked, Line
+from app.window.bench_mode.beginning import against_beginning, what_else
 from app.window.bench_mode.closing import closing_before_next
 from app.window.bench_mode.deeds import Deeds
 from app.window.bench_mode.face import one_line
@@ -20,14 +21,11 @@ from app.window.bench_mode.keys import Deed
 from app.window.bench_mode.looking import Looking
 from app.window.bench_mode.memory import Memory
 from app.window.bench_mode.questions import Questions
-from app.window.beside_words import below_words, check_words, other_words, rest_words
+from app.window.beside_words import check_words
 from app.window.picture import Picture
 from app.window.said import said
 from app.window.session import Session
-from planner.evening.advice import rest
-from planner.evening.braking import braked
 from planner.evening.closing import CheckKind, checks
-from planner.evening.instead import instead, leaves_time
 from planner.evening.looks import Look
 from planner.tonight import BenchRow, WorkRow
 from planner.values.book import Book
@@ -38,7 +36,6 @@ from planner.values.step import Tool
 
 Make = Callable[[Book], Edit]
 HOUR = 60
-OTHERS_SHOWN = 8
 
 
 class Evening(QObject):
@@ -205,7 +202,7 @@ class Evening(QObject):
         picture = self.picture
         if row is None or picture is None:
             return
-        against = self._against(row, picture)
+        against = against_beginning(row, picture, self._session.now, self._begin)
         if against is not None and self._braked != row.key:
             self._braked = row.key
             self.asks.emit(against)
@@ -218,26 +215,6 @@ class Evening(QObject):
     def _hold(self, row: WorkRow) -> None:
         if row.tool is Tool.AIRBRUSH and row.airbrush:
             self.memory.fill(row.airbrush, row.coats[0].coating, self._stretch)
-
-    def _against(self, row: WorkRow, picture: Picture) -> Asked | None:
-        """Return what is to be thought of before work begins, as a question; None for nothing."""
-        now, zone, book = self._session.now, picture.zone, picture.book
-        about = []
-        name = words.stage_word(row.stage)
-        title = words.tr("Ready for {work}?").format(work=name)
-        if not leaves_time(book, row.key, now, cure=picture.cure):
-            about.append(words.tr("What must follow it soon has no time left: leave it today."))
-            title = words.tr("Begin all the same?")
-        resting = rest(book, row.key, now)
-        if resting is not None:
-            about.append(rest_words(resting, zone, now))
-            title = words.tr("Begin all the same?")
-        below = braked(book, row.key, now, picture.cure)
-        about += [below_words(one, zone, now) for one in below]
-        if not about:
-            return None
-        space = words.tr("it is ready: begin")
-        return Asked(title, about=tuple(about), space=self._begin, space_word=space)
 
     def _done(self) -> None:
         job = self.job
@@ -354,23 +331,8 @@ class Evening(QObject):
         self._check()
 
     def _instead(self) -> None:
-        picture = self.picture
-        if picture is None:
-            return
-        job = self.job
-        without = [job.work.key] if job and job.work else []
-        now, zone = self._session.now, picture.zone
-        found = instead(picture.book, now, cure=picture.cure, without=without)[:OTHERS_SHOWN]
-        lines = tuple(
-            Line(
-                words.capital(reasons.key_name(other.key)),
-                other_words(other, zone, now),
-                partial(self._take_instead, other.key),
-            )
-            for other in found
-        )
-        about = () if lines else (words.tr("Nothing else is ready in this stretch."),)
-        self.asks.emit(Asked(words.tr("Something else for now"), lines, about))
+        if self.picture is not None:
+            self.asks.emit(what_else(self.picture, self.job, self._session.now, self._take_instead))
 
     def _take_instead(self, key: PassKey) -> None:
         self._make(lambda book: logbook.begin(book, key, self._session.now, None))
