@@ -17,7 +17,6 @@ if TYPE_CHECKING:
     from app.service.moves import Move
     from app.window.drying.moments import Moment
     from app.window.timeline.content import Strip
-    from app.window.timeline.laid import Laid
     from planner.bench import BenchCalendar
     from planner.cure import Cure
     from planner.evening.beside import Beside
@@ -27,6 +26,7 @@ if TYPE_CHECKING:
     from planner.quantity import Shopping
     from planner.schedule.judge import Verdict
     from planner.tonight import RunSheet
+    from planner.tonight.laid import LaidPlan
     from planner.values.book import Book
     from planner.values.plan import Plan
 
@@ -75,11 +75,11 @@ class Picture:
         return self.calendar.zone
 
     @cached_property
-    def laid(self) -> Laid:
+    def laid(self) -> LaidPlan:
         """The plan laid out on a table."""
-        from app.window.timeline.laid import Laid  # noqa: PLC0415
+        from planner.tonight.laid import LaidPlan  # noqa: PLC0415
 
-        return Laid(self.book, self.plan, self.now, self.calendar, self.cure)
+        return LaidPlan(self.book, self.plan, self.now, self.calendar, self.cure)
 
     @cached_property
     def moments(self) -> tuple[Moment, ...]:

@@ -10,8 +10,8 @@ from PySide6.QtCore import QCoreApplication
 from app.window import words
 from app.window.said import said, title
 from app.window.timeline.content import Piece
-from app.window.timeline.laid import Laid
 from planner.schedule.state import FOREVER
+from planner.tonight.laid import LaidPlan
 from planner.values.plan import Cause, PassKey, Reason
 from planner.values.step import Bound
 
@@ -116,12 +116,12 @@ class GateLine:
     source: str
 
 
-def gate_lines(laid: Laid, key: PassKey) -> list[GateLine]:
+def gate_lines(laid: LaidPlan, key: PassKey) -> list[GateLine]:
     """Return every gate that holds a pass, the latest opening first, closings after."""
     return [line for _, line in gate_times(laid, key)]
 
 
-def gate_times(laid: Laid, key: PassKey) -> list[tuple[int, GateLine]]:
+def gate_times(laid: LaidPlan, key: PassKey) -> list[tuple[int, GateLine]]:
     """Return the gates of `gate_lines`, each with the minute at which it opens or closes.
 
     A gate after a pass without a place opens never.

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.schedule.state import FOREVER, Opening
+from planner.schedule.state import FOREVER
 from planner.tonight.laid import LaidPlan
 from planner.tonight.rows import Closing, Drying
 from planner.tonight.work import swatch_of
 from planner.values.coating import State
 from planner.values.moment import Interval
-from planner.values.plan import PassKey, Placement
+from planner.values.plan import PassKey
 from planner.values.step import Bound
 
 
@@ -43,9 +43,10 @@ def _awaited(laid: LaidPlan) -> Iterator[Drying]:
         after = laid.placed.get(gate.after)
         if not gate.place or before is None or (after and after.start <= laid.now):
             continue
-        window, opens = _planned_window(laid, number, after)
+        window = laid.window(number)
         if window is None or window.window.opens is None:
             continue
+        opens = None if window.opens >= FOREVER else window.opens
         yield _film(
             laid, gate.before, gate.place, window.window.opens.state, opens, waiting=gate.after
         )
@@ -69,7 +70,7 @@ def _film(
     *,
     waiting: PassKey | None,
 ) -> Drying:
-    films = laid.pass_of(key).films
+    films = laid.of(key).films
     coating = dict(films)[place]
     return Drying(
         key=key,
@@ -83,18 +84,6 @@ def _film(
     )
 
 
-def _planned_window(
-    laid: LaidPlan, number: int, after: Placement | None
-) -> tuple[Opening | None, int | None]:
-    """Return the window that the plan uses, or the next one ahead, and its opening."""
-    windows = laid.table.windows(number)
-    moment = after.start if after else laid.now
-    for window in windows:
-        if moment < window.closes:
-            return window, None if window.opens >= FOREVER else window.opens
-    return None, None
-
-
 def closing_of(laid: LaidPlan, interval: Interval) -> list[Closing]:
     """Return the windows that run at ``now`` or begin to run in the stretch."""
     found: dict[tuple[PassKey, PassKey], Closing] = {}
@@ -104,7 +93,7 @@ def closing_of(laid: LaidPlan, interval: Interval) -> list[Closing]:
             continue
         if after and (after.end if gate.closing is Bound.END else after.start) <= laid.now:
             continue
-        window, _ = _planned_window(laid, number, after)
+        window = laid.window(number)
         if window is None or not laid.now < window.closes < FOREVER:
             continue
         known = found.get((gate.before, gate.after))

@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
+from functools import cached_property
+
 from planner.bench import BenchCalendar
 from planner.cure import Cure
 from planner.passes import Pass
 from planner.quantity import served
 from planner.schedule.problem import Problem
-from planner.schedule.state import Table
+from planner.schedule.state import Opening, Table
 from planner.values.book import Book
-from planner.values.plan import PassKey, Placement, Plan
+from planner.values.plan import BenchWork, PassKey, Placement, Plan
 
 
 class LaidPlan:
-    """The plan with its passes by key, what its loads serve, and the table after all of it."""
+    """The plan with its passes by key, what its loads serve, and the table after all of it.
+
+    ``now`` is the minute as of which windows are read off.
+    """
 
     def __init__(
         self, book: Book, plan: Plan, now: int, calendar: BenchCalendar, cure: Cure
@@ -21,9 +26,10 @@ class LaidPlan:
         self.book = book
         self.plan = plan
         self.now = now
+        self.calendar = calendar
+        self.cure = cure
         self.problem = Problem(book, now, cure=cure, calendar=calendar)
         self.table = Table(self.problem, now)
-        self.served = served(plan)
         self.placed: dict[PassKey, Placement] = {}
         for placed in sorted(plan.placements, key=lambda one: (one.start, one.end)):
             index = self.problem.index.get(placed.key)
@@ -31,6 +37,23 @@ class LaidPlan:
                 self.placed[placed.key] = placed
                 self.table.lay(index, placed.start, placed.end)
 
-    def pass_of(self, key: PassKey) -> Pass:
+    @cached_property
+    def served(self) -> dict[BenchWork, tuple[Placement, ...]]:
+        """What each filling of an airbrush serves."""
+        return served(self.plan)
+
+    def of(self, key: PassKey) -> Pass:
         """Return a pass by its key."""
         return self.problem.activities[self.problem.index[key]].one
+
+    def window(self, number: int) -> Opening | None:
+        """Return the window of a gate that the plan uses, or the next one ahead.
+
+        None where the film is not in the plan, or no window is left.
+        """
+        gate = self.problem.gates[number]
+        if gate.before not in self.placed:
+            return None
+        after = self.placed.get(gate.after)
+        moment = after.start if after else self.now
+        return next((one for one in self.table.windows(number) if moment < one.closes), None)

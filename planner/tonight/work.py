@@ -33,7 +33,7 @@ def work_of(laid: LaidPlan, interval: Interval) -> Iterator[WorkRow]:
 
 
 def _work(laid: LaidPlan, placed: Placement, number: int, piece: Interval) -> WorkRow:
-    one = laid.pass_of(placed.key)
+    one = laid.of(placed.key)
     names = tuple(dict.fromkeys(coating for _, coating in one.films))
     return WorkRow(
         key=placed.key,
@@ -113,7 +113,7 @@ def _filled(laid: LaidPlan, work: BenchWork) -> Load | None:
     sprayed = laid.served[work]
     return filled(
         laid.book,
-        {one.key: laid.pass_of(one.key) for one in sprayed if one.key in laid.placed},
+        {one.key: laid.of(one.key) for one in sprayed if one.key in laid.placed},
         work,
         sprayed,
     )

@@ -15,10 +15,10 @@ from app.window.sheet.entries import Fonts, entry_bands, heading_bands, section_
 from app.window.sheet.flow import SOFT, Flow, text_bands
 from app.window.sheet.strip_picture import of_evenings, picture_blocks
 from app.window.timeline.content import Strip
-from app.window.timeline.laid import Laid
 from app.window.timeline.reading import strip_of
 from planner.bench import BenchCalendar
 from planner.cure import Cure
+from planner.tonight.laid import LaidPlan
 from planner.values.book import Book
 from planner.values.plan import Plan
 from planner.values.refusal import Refused
@@ -37,7 +37,7 @@ def draw_sheet(path: Path, book: Book, plan: Plan, now: int, paper: Paper, *, to
     """
     sheet = bench_sheet(book, plan, now, tonight=tonight, translate=said)
     calendar = BenchCalendar(book.bench_time)
-    strip = strip_of(Laid(book, plan, now, calendar, Cure(book.room, calendar.zone)))
+    strip = strip_of(LaidPlan(book, plan, now, calendar, Cure(book.room, calendar.zone)))
     writer = QPdfWriter(str(path))
     # Letters are measured for the screen; a page of the same resolution has them as wide.
     screen = QGuiApplication.primaryScreen()
