@@ -6,28 +6,13 @@ import dataclasses
 import re
 from collections.abc import Iterator
 from datetime import date
-from typing import Any
 
 import pytest
-from PySide6.QtCore import QLocale, QObject, QSettings, Qt
-from PySide6.QtGui import QAction
-from PySide6.QtWidgets import (
-    QAbstractButton,
-    QApplication,
-    QComboBox,
-    QDoubleSpinBox,
-    QGroupBox,
-    QLabel,
-    QLineEdit,
-    QMenu,
-    QSpinBox,
-    QTableView,
-    QTabWidget,
-    QTreeView,
-    QWidget,
-)
+from PySide6.QtCore import QLocale, QSettings
+from PySide6.QtWidgets import QApplication, QLabel, QMenu
 from small_book import NOW, small_book
 from window_steps import MakeWindow
+from window_texts import own_words, texts_in
 
 from app.service import demos
 from app.window import language, words
@@ -73,44 +58,6 @@ def german(qapp: QApplication, tmp_path) -> Iterator[None]:
     words.when.cache_clear()
 
 
-def own_words(one: Any) -> set[str]:
-    """Return every string in a book: a person's own words, in whatever language."""
-    if isinstance(one, str):
-        return {one}
-    if dataclasses.is_dataclass(one):
-        return own_words([getattr(one, each.name) for each in dataclasses.fields(one)])
-    if isinstance(one, tuple | list):
-        return set().union(*map(own_words, one))
-    return set()
-
-
-def texts_in(top: QWidget) -> Iterator[str]:
-    """Yield what a window says in its widgets, menus, headers and for screen readers."""
-    for one in [top, *top.findChildren(QObject)]:
-        if isinstance(one, QWidget):
-            yield from (one.accessibleName(), one.toolTip(), one.accessibleDescription())
-        if isinstance(one, QLabel | QAbstractButton | QAction):
-            yield one.text()
-        elif isinstance(one, QLineEdit):
-            yield one.placeholderText()
-        elif isinstance(one, QMenu | QGroupBox):
-            yield one.title()
-        elif isinstance(one, QSpinBox | QDoubleSpinBox):
-            yield from (one.prefix(), one.suffix(), one.specialValueText())
-        elif isinstance(one, QComboBox):
-            yield from (one.itemText(at) for at in range(one.count()))
-        elif isinstance(one, QTabWidget):
-            yield from (one.tabText(at) for at in range(one.count()))
-        elif isinstance(one, QTableView | QTreeView) and one.model() is not None:
-            model = one.model()
-            yield from (
-                str(model.headerData(at, Qt.Orientation.Horizontal) or "")
-                for at in range(model.columnCount())
-            )
-            if isinstance(one, QTreeView):
-                yield from (str(model.index(at, 0).data() or "") for at in range(model.rowCount()))
-
-
 def whole(text: str) -> re.Pattern[str]:
     """Return what a text looks like once its placeholders are filled."""
     return re.compile(".+?".join(map(re.escape, FIELD.split(text))), re.DOTALL)
@@ -138,7 +85,7 @@ def all_pages(window: MainWindow) -> dict[str, set[str]]:
     for page in window.pages:
         window.show_page(page.name)
         QApplication.processEvents()
-        found[page.name] = {text for text in texts_in(window) if text.strip()}
+        found[page.name] = {text for _, text in texts_in(window) if text.strip()}
     return found
 
 

@@ -12,11 +12,12 @@ from pathlib import Path
 
 import pytest
 from logged_book import logged_book
-from pseudo_language import Ear, Marker, marked, own_words, texts_in
+from pseudo_language import Ear, Marker, marked
 from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
 from small_book import NOW, small_book, small_plan
 from window_steps import MakeWindow, settle
+from window_texts import own_words, texts_in
 
 from app.service import demos
 from app.service.bench_sheet import bench_sheet
