@@ -67,9 +67,7 @@ def _film(film: Drying, now: int, zone: ZoneInfo, colours: Colours) -> QWidget:
     box.setSpacing(1)
     line = QHBoxLayout()
     parts = tuple(dict.fromkeys(place.partition("/")[0] for place in film.places))
-    name = words.tr("{step}: {parts}").format(
-        step=words.capital(film.key.step.replace("-", " ")), parts=words.listed(parts)
-    )
+    name = words.capital(reasons.step_name(film.key))
     line.addWidget(text(name), 1)
     at = words.tr("never") if film.opens is None else words.opening(film.opens, zone, now)
     line.addWidget(text(at, colour=colours.drying_word, bold=True, wrap=False))
@@ -80,11 +78,16 @@ def _film(film: Drying, now: int, zone: ZoneInfo, colours: Colours) -> QWidget:
     box.addWidget(WedgeMark(colours, share, endless=film.opens is None))
     state = words.state_word(film.state.value) if film.state else words.tr("waited out")
     if film.waiting is not None:
-        why = words.tr("{model}: {state}, for {work}").format(
-            model=film.key.model, state=state, work=film.waiting.step.replace("-", " ")
+        why = words.tr("{model} ({parts}): {state}, for “{work}”").format(
+            model=film.key.model,
+            parts=words.listed(parts),
+            state=state,
+            work=reasons.step_name(film.waiting),
         )
     else:
-        why = words.tr("{model}: {state}").format(model=film.key.model, state=state)
+        why = words.tr("{model} ({parts}): {state}").format(
+            model=film.key.model, parts=words.listed(parts), state=state
+        )
     box.addWidget(text(why, colour=colours.soft, size=0.92))
     holder.setAccessibleName(f"{name}, {at}. {why}")
     return holder
@@ -109,7 +112,7 @@ def _window(one: Closing, now: int, zone: ZoneInfo, colours: Colours) -> QWidget
     at = words.closing(one.closes, zone, now)
     by = words.tr("end by {time}") if one.bound is Bound.END else words.tr("begin by {time}")
     first = QHBoxLayout()
-    name = words.capital(one.waiting.step.replace("-", " "))
+    name = words.capital(reasons.step_name(one.waiting))
     first.addWidget(text(name), 1)
     first.addWidget(text(by.format(time=at), colour=colours.closing_word, bold=True, wrap=False))
     box.addLayout(first)

@@ -144,7 +144,8 @@ def taker_when(one: Taker, zone: ZoneInfo, now: int) -> str:
     if one.opens is not None:
         return words.opening(one.opens, zone, now)
     if one.waits_for:
-        return words.tr("after {step}").format(step=one.waits_for.replace("-", " "))
+        before = reasons.step_name(one.key._replace(step=one.waits_for))
+        return words.tr("after “{step}”").format(step=before)
     return words.tr("no place yet")
 
 

@@ -136,7 +136,8 @@ class Details(QScrollArea):
         picture, key = self._picture, self._key
         if picture is not None and key is not None and self._known(picture, key):
             for pin in wishes_of(picture.book, key):
-                column.addWidget(self._marked(PinMark(self._colours), wish_line(pin, picture.zone)))
+                told = wish_line(pin, picture.zone, key.project)
+                column.addWidget(self._marked(PinMark(self._colours), told))
             for gate in reasons.gate_lines(picture.laid, key):
                 column.addWidget(self._gate(gate))
             waiting = self.waiting_lines()

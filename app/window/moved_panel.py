@@ -12,6 +12,7 @@ from app.window import reasons, words
 from app.window.labels import text
 from app.window.picture import Change, Picture
 from app.window.said import said
+from planner.values.plan import PassKey
 
 
 class MovedPanel(QWidget):
@@ -63,13 +64,13 @@ class MovedPanel(QWidget):
 
 
 def cause_words(cause: str) -> str:
-    """Return what was done, with a pass told as "prime, cart" rather than by its key."""
-    found = re.fullmatch(r"(.*): [^/]+/([^/]+)/([^/]+)#(\d+)", cause)
+    """Return what was done, with a pass told by its title rather than by its key."""
+    found = re.fullmatch(r"(.*): ([^/]+)/([^/]+)/([^/]+)#(\d+)", cause)
     if found is None:
         return words.capital(cause)
-    what, model, step, coat = found.groups()
-    name = words.tr("{what}: {step}, {model}").format(
-        what=words.capital(what), step=step.replace("-", " "), model=model
+    what, project, model, step, coat = found.groups()
+    name = words.tr("{what}: {work}").format(
+        what=words.capital(what), work=reasons.key_name(PassKey(project, model, step))
     )
     if coat == "1":
         return name

@@ -16,6 +16,7 @@ from PySide6.QtCore import QObject, Signal
 from app.service import books
 from app.service.clock import current_minute
 from app.service.edits import Edit
+from app.window import naming
 from app.window.picture import Picture
 from app.window.replanning import Replanning
 from app.window.said import edit_name, said
@@ -52,6 +53,7 @@ class Session(Replanning):
     ) -> None:
         super().__init__(clock, parent)
         self._store: BenchBook | None = None
+        self.edited.connect(self._know_names)  # before any view hears of it
 
     @property
     def path(self) -> Path | None:
@@ -88,6 +90,10 @@ class Session(Replanning):
         if self._store is not None:
             self._store.close()
         self._store = self._book = None
+        self._know_names()
+
+    def _know_names(self) -> None:
+        naming.know(self._book)
 
     def set_clock(self, clock: Callable[[], int]) -> None:
         """Go by another clock; a demonstration has a time of its own."""

@@ -7,7 +7,7 @@ from collections.abc import Callable, Hashable
 from functools import partial
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -123,9 +123,17 @@ class TonightView(QWidget):
             self._rows(picture),
             text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92),
         )
+        self._lay_out()
         self._aside_area.setWidget(aside.panel(picture, self._colours))
         self._focus(focused)
         self._to_now = self._to_now or fresh
+
+    def _lay_out(self) -> None:
+        """Give new rows their places now: painted before, they would be squeezed into the old."""
+        if self.isVisible():
+            for row in self.rows:
+                row.show()
+            QCoreApplication.sendPostedEvents(self._sheet, QEvent.Type.LayoutRequest)
 
     def _scroll_to_now(self) -> None:
         """Bring the first row that is not over near the top, once the rows have places."""

@@ -225,9 +225,7 @@ class Questions:
         if found is None:
             return None
         about = [
-            words.tr("Done before: {steps}.").format(
-                steps=words.listed([step.replace("-", " ") for step in found.before])
-            )
+            words.tr("Done before: {steps}.").format(steps=reasons.step_names(key, found.before))
         ]
         about += [said(finding.message) for finding in found.findings[:2]]
         lines = []

@@ -32,9 +32,9 @@ def what(moment: Moment, *others: Moment) -> str:
         return words.tr("{model} may be handled").format(model=moment.film.model)
     work = reasons.key_name(moment.waiting)
     if others:
-        steps = [one.waiting.step.replace("-", " ") for one in (moment, *others) if one.waiting]
-        work = words.tr("{steps}, {model},").format(
-            steps=words.listed(steps), model=moment.waiting.model
+        steps = [one.waiting.step for one in (moment, *others) if one.waiting]
+        work = words.tr("{steps} · {model}").format(
+            steps=reasons.step_names(moment.waiting, steps), model=moment.waiting.model
         )
     if moment.kind is Kind.OPENS:
         return words.tr("{work} may begin").format(work=words.capital(work))
@@ -44,10 +44,10 @@ def what(moment: Moment, *others: Moment) -> str:
 
 
 def film_words(moment: Moment) -> str:
-    """Return the film and where it lies: "gloss on hull and wheels"."""
+    """Return the film and where it lies: "Gloss clear over the decals (hull and wheels)"."""
     parts = parts_of(moment.places)
-    return words.tr("{step} on {parts}").format(
-        step=moment.film.step.replace("-", " "), parts=words.listed(parts)
+    return words.tr("{step} ({parts})").format(
+        step=reasons.step_name(moment.film), parts=words.listed(parts)
     )
 
 

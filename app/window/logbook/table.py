@@ -7,10 +7,11 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
-from app.window import words
+from app.window import reasons, words
 from app.window.logbook.lines import Line, Sort
 from app.window.said import edit_name
 from planner.values.moment import minute_of
+from planner.values.plan import PassKey
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
@@ -101,12 +102,13 @@ class LinesModel(QAbstractTableModel):
 
 def what(line: Line) -> str:
     """Return what a line is about."""
-    step = line.step_id.replace("-", " ")
+    key = PassKey(line.project, line.model, line.step_id)
+    step = reasons.step_name(key) if line.step_id else ""
     if line.sort is Sort.EVENT and line.event is not None:
-        about = ", ".join(one for one in (step, line.model) if one)
+        about = " · ".join(one for one in (step, line.model) if one)
         event = words.capital(event_word(line.event.event.value))
         return words.tr("{event}: {about}").format(event=event, about=about) if about else event
-    name = words.tr("{step}, {model}").format(step=words.capital(step), model=line.model)
+    name = words.capital(reasons.key_name(key))
     if line.look is not None:
         state = words.state_word(line.look.state.value)
         form = (

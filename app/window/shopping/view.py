@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QTabWidget, QVBoxLayout, Q
 from app.service import shopping_edits, stock
 from app.service.edits import Edit
 from app.service.shopping_edits import Bought
-from app.window import words
+from app.window import reasons, words
 from app.window.forms.controls import number, whole
 from app.window.forms.listing import Listing
 from app.window.forms.rows import Column
@@ -23,7 +23,6 @@ from app.window.stock.tree import ml
 from app.window.stock.view import contents
 from planner.quantity import ConsumableLine, Enough, Kept, Line, NoArea, RunsOut, Shopping
 from planner.values.book import Book
-from planner.values.plan import PassKey
 
 SETTLE_MS = 250  # several steps of the margin within this time are one edit
 
@@ -312,14 +311,12 @@ class ShoppingView(QWidget):
 def runs_out_line(out: RunsOut, when: str) -> str:
     """Return when something runs out and where, in one sentence."""
     if out.models < 2:
-        return words.tr("runs out {when}, at {work}").format(when=when, work=_work(out.key))
+        return words.tr("runs out {when}, at {work}").format(
+            when=when, work=reasons.key_name(out.key)
+        )
     return words.tr("runs out {when}, at {work}: model {number} of {models} that take it").format(
-        when=when, work=_work(out.key), number=out.model_number, models=out.models
+        when=when, work=reasons.key_name(out.key), number=out.model_number, models=out.models
     )
-
-
-def _work(key: PassKey) -> str:
-    return words.tr("{model}, {step}").format(model=key.model, step=key.step.replace("-", " "))
 
 
 def _answer(one: Enough) -> str:

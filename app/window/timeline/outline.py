@@ -94,7 +94,9 @@ def _piece(
     strip: Strip, piece: Piece, wedges: list[Wedge], brackets: list[Bracket], zone: ZoneInfo
 ) -> Node:
     below = [_bracket(one, zone, strip.now) for one in brackets]
-    below += [Node("", wish_line(pin, zone), "", key=piece.key) for pin in piece.wishes]
+    below += [
+        Node("", wish_line(pin, zone, piece.key.project), "", key=piece.key) for pin in piece.wishes
+    ]
     told = dict.fromkeys(_wedge(one, zone, strip.now) for one in wedges)
     return Node(
         time=words.clock(piece.interval.start, zone),

@@ -5930,8 +5930,8 @@ Quelle: {source}</translation>
  <context>
   <name>reasons</name>
   <message>
-   <source>{step}, {model}</source>
-   <translation>{step}, {model}</translation>
+   <source>{name} · {model}</source>
+   <translation>{name} · {model}</translation>
   </message>
   <message>
    <source>{stage} {coat}/{coats}</source>
@@ -5940,10 +5940,6 @@ Quelle: {source}</translation>
   <message>
    <source>{stage}, part {number}</source>
    <translation>{stage}, Teil {number}</translation>
-  </message>
-  <message>
-   <source>{name} · {model}</source>
-   <translation>{name} · {model}</translation>
   </message>
   <message>
    <source>{day} {start}–{end} · {length}</source>
@@ -5962,8 +5958,8 @@ Quelle: {source}</translation>
    <translation>Das Fenster nach {about} öffnet {at}.</translation>
   </message>
   <message>
-   <source>No bench time before {at}.</source>
-   <translation>Keine Bastelzeit vor {at}.</translation>
+   <source>No bench time before {at}, set-up included.</source>
+   <translation>Keine Bastelzeit vor {at}, Rüsten eingerechnet.</translation>
   </message>
   <message>
    <source>Hands are busy until {at}.</source>
@@ -7844,14 +7840,6 @@ Quelle: {source}</translation>
    <translation>„{edit}“ lässt sich nicht zurücknehmen</translation>
   </message>
   <message>
-   <source>cannot undo "{edit}"</source>
-   <translation>„{edit}“ lässt sich nicht rückgängig machen</translation>
-  </message>
-  <message>
-   <source>cannot redo "{edit}"</source>
-   <translation>„{edit}“ lässt sich nicht wiederholen</translation>
-  </message>
-  <message>
    <source>is there already; choose another name for the backup</source>
    <translation>ist schon da; einen anderen Namen für die Sicherung wählen</translation>
   </message>
@@ -8094,6 +8082,14 @@ Quelle: {source}</translation>
   <message>
    <source>{trouble}: {problem}; take back what was logged since</source>
    <translation>{trouble}: {problem}; zurücknehmen, was seither im Logbuch steht</translation>
+  </message>
+  <message>
+   <source>cannot undo "{edit}"</source>
+   <translation>„{edit}“ lässt sich nicht rückgängig machen</translation>
+  </message>
+  <message>
+   <source>cannot redo "{edit}"</source>
+   <translation>„{edit}“ lässt sich nicht wiederholen</translation>
   </message>
   <message>
    <source>Planned {day} at {time}</source>
@@ -11151,16 +11147,12 @@ Quelle: {source}</translation>
    <translation>nicht vor {day} {time}</translation>
   </message>
   <message>
-   <source>together with {step}, {model}</source>
-   <translation>zusammen mit {step}, {model}</translation>
+   <source>together with {work}</source>
+   <translation>zusammen mit {work}</translation>
   </message>
   <message>
-   <source>{step}, {model}</source>
-   <translation>{step}, {model}</translation>
-  </message>
-  <message>
-   <source>{step}, coat {coat}, {model}</source>
-   <translation>{step}, Schicht {coat}, {model}</translation>
+   <source>{work}, coat {n}</source>
+   <translation>{work}, Schicht {n}</translation>
   </message>
   <message>
    <source>nothing of it is in the plan</source>
@@ -11206,10 +11198,6 @@ Quelle: {source}</translation>
    <translation>Trocknet danach</translation>
   </message>
   <message>
-   <source>{step}: {parts}</source>
-   <translation>{step}: {parts}</translation>
-  </message>
-  <message>
    <source>never</source>
    <translation>nie</translation>
   </message>
@@ -11218,12 +11206,12 @@ Quelle: {source}</translation>
    <translation>abgewartet</translation>
   </message>
   <message>
-   <source>{model}: {state}, for {work}</source>
-   <translation>{model}: {state}, für {work}</translation>
+   <source>{model} ({parts}): {state}, for “{work}”</source>
+   <translation>{model} ({parts}): {state}, für „{work}“</translation>
   </message>
   <message>
-   <source>{model}: {state}</source>
-   <translation>{model}: {state}</translation>
+   <source>{model} ({parts}): {state}</source>
+   <translation>{model} ({parts}): {state}</translation>
   </message>
   <message>
    <source>Closing</source>
@@ -11290,6 +11278,30 @@ Quelle: {source}</translation>
    <translation>fertig {time}, {length} Reserve bis zum Ende von {date}</translation>
   </message>
   <message>
+   <source>Ready for {work}?</source>
+   <translation>Bereit für {work}?</translation>
+  </message>
+  <message>
+   <source>What must follow it soon has no time left: leave it today.</source>
+   <translation>Was bald darauf folgen muss, hat keine Zeit mehr: heute lassen.</translation>
+  </message>
+  <message>
+   <source>Begin all the same?</source>
+   <translation>Trotzdem beginnen?</translation>
+  </message>
+  <message>
+   <source>it is ready: begin</source>
+   <translation>es ist bereit: beginnen</translation>
+  </message>
+  <message>
+   <source>Nothing else is ready in this stretch.</source>
+   <translation>Nichts anderes ist in diesem Zeitblock bereit.</translation>
+  </message>
+  <message>
+   <source>Something else for now</source>
+   <translation>Jetzt etwas anderes</translation>
+  </message>
+  <message>
    <source>{work} closes {time}, before the next bench time</source>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
   </message>
@@ -11314,22 +11326,6 @@ Quelle: {source}</translation>
    <translation>„{deed}“ ließ sich nicht zurücknehmen</translation>
   </message>
   <message>
-   <source>Ready for {work}?</source>
-   <translation>Bereit für {work}?</translation>
-  </message>
-  <message>
-   <source>What must follow it soon has no time left: leave it today.</source>
-   <translation>Was bald darauf folgen muss, hat keine Zeit mehr: heute lassen.</translation>
-  </message>
-  <message>
-   <source>Begin all the same?</source>
-   <translation>Trotzdem beginnen?</translation>
-  </message>
-  <message>
-   <source>it is ready: begin</source>
-   <translation>es ist bereit: beginnen</translation>
-  </message>
-  <message>
    <source>{job}: done.</source>
    <translation>{job}: fertig.</translation>
   </message>
@@ -11340,14 +11336,6 @@ Quelle: {source}</translation>
   <message>
    <source>closing check</source>
    <translation>Schlusskontrolle</translation>
-  </message>
-  <message>
-   <source>Nothing else is ready in this stretch.</source>
-   <translation>Nichts anderes ist in diesem Zeitblock bereit.</translation>
-  </message>
-  <message>
-   <source>Something else for now</source>
-   <translation>Jetzt etwas anderes</translation>
   </message>
   <message>
    <source>Taken back: {deed}.</source>
@@ -11938,8 +11926,8 @@ Quelle: {source}</translation>
    <translation>jetzt</translation>
   </message>
   <message>
-   <source>after {step}</source>
-   <translation>nach {step}</translation>
+   <source>after “{step}”</source>
+   <translation>nach „{step}“</translation>
   </message>
   <message>
    <source>no place yet</source>
@@ -12090,8 +12078,8 @@ Quelle: {source}</translation>
    <translation>{model} darf angefasst werden</translation>
   </message>
   <message>
-   <source>{steps}, {model},</source>
-   <translation>{steps}, {model},</translation>
+   <source>{steps} · {model}</source>
+   <translation>{steps} · {model}</translation>
   </message>
   <message>
    <source>{work} may begin</source>
@@ -12106,8 +12094,8 @@ Quelle: {source}</translation>
    <translation>{work} muss begonnen sein</translation>
   </message>
   <message>
-   <source>{step} on {parts}</source>
-   <translation>{step} auf {parts}</translation>
+   <source>{step} ({parts})</source>
+   <translation>{step} ({parts})</translation>
   </message>
   <message>
    <source>window closes</source>
@@ -12562,10 +12550,6 @@ Quelle: {source}</translation>
    <translation>{event}: {about}</translation>
   </message>
   <message>
-   <source>{step}, {model}</source>
-   <translation>{step}, {model}</translation>
-  </message>
-  <message>
    <source>{work}: looked at, {state}</source>
    <translation>{work}: nachgesehen, {state}</translation>
   </message>
@@ -12638,8 +12622,8 @@ Quelle: {source}</translation>
    <translation>als „{name}“ danebenstellen</translation>
   </message>
   <message>
-   <source>{what}: {step}, {model}</source>
-   <translation>{what}: {step}, {model}</translation>
+   <source>{what}: {work}</source>
+   <translation>{what}: {work}</translation>
   </message>
   <message>
    <source>{project} is finished {time}.</source>
@@ -13308,10 +13292,6 @@ Quelle: {source}</translation>
   <message>
    <source>runs out {when}, at {work}: model {number} of {models} that take it</source>
    <translation>geht aus {when}, bei {work}: Modell {number} von {models}, die es brauchen</translation>
-  </message>
-  <message>
-   <source>{model}, {step}</source>
-   <translation>{model}, {step}</translation>
   </message>
   <message>
    <source>✓ for all {models}</source>

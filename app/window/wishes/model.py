@@ -47,8 +47,8 @@ class WishModel(QAbstractTableModel):
         if wish is None or role not in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return None
         told = (
-            words.capital(whose(wish.pin)),
-            wish_line(wish.pin, self._zone),
+            words.capital(whose(wish)),
+            wish_line(wish.pin, self._zone, wish.project),
             kept_word(wish),
         )
         return told[index.column()]

@@ -7,8 +7,9 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import QCoreApplication
 
 from app.service.pins import Wish
-from app.window import words
+from app.window import reasons, words
 from planner.values.moment import minute_of
+from planner.values.plan import PassKey
 from planner.values.project import Pin
 from planner.values.wishes import Level
 
@@ -18,7 +19,7 @@ def tr(text: str) -> str:
     return QCoreApplication.translate("wishes", text)
 
 
-def wish_line(pin: Pin, zone: ZoneInfo) -> str:
+def wish_line(pin: Pin, zone: ZoneInfo, project: str) -> str:
     """Return what is wished, without whose wish it is: "pinned to Thu 5 Mar"."""
     if pin.on is not None:
         return tr("pinned to {day}").format(day=words.day(pin.on))
@@ -35,15 +36,14 @@ def wish_line(pin: Pin, zone: ZoneInfo) -> str:
             day=words.day_of(at, zone), time=words.clock(at, zone)
         )
     model, _, step = (pin.beside or "").partition("/")
-    return tr("together with {step}, {model}").format(step=step.replace("-", " "), model=model)
+    return tr("together with {work}").format(work=reasons.key_name(PassKey(project, model, step)))
 
 
-def whose(pin: Pin) -> str:
+def whose(wish: Wish) -> str:
     """Return which piece of work a wish is about."""
-    step = pin.step.replace("-", " ")
-    if pin.coat is None:
-        return tr("{step}, {model}").format(step=step, model=pin.model)
-    return tr("{step}, coat {coat}, {model}").format(step=step, coat=pin.coat, model=pin.model)
+    pin = wish.pin
+    work = reasons.key_name(PassKey(wish.project, pin.model, pin.step))
+    return work if pin.coat is None else tr("{work}, coat {n}").format(work=work, n=pin.coat)
 
 
 def kept_word(wish: Wish) -> str:

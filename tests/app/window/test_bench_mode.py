@@ -203,10 +203,10 @@ def test_a_look_is_shown_with_its_time_and_taken_by_l(qtbot, make_window: MakeWi
     here.now += 10
     here.press(Key.Key_Space)
     assert Deed.SEEN not in here.bench.evening.deeds()
-    assert "Look 20:03: prime, cart: how it has come out" in told_by(here.bench)
+    assert "Look 20:03: prime · cart: how it has come out" in told_by(here.bench)
     here.now = NOW + 33
     here.bench.clock_moved()
-    assert "Look now (L): prime, cart: how it has come out" in told_by(here.bench)
+    assert "Look now (L): prime · cart: how it has come out" in told_by(here.bench)
     here.press(Key.Key_L)
     here.choose("type what")
     here.type("a hair on the bed")
@@ -228,7 +228,7 @@ def test_marks_are_told_in_tonight_and_at_the_bench(qtbot, make_window: MakeWind
         assert "It smells: air the room" in told
         assert "It needs daylight." in told
         assert "Have a look 20 min later: how it has come out" in told
-    assert "Have a look 20:03: prime, cart (tub)" in told_by(here.window.tonight)
+    assert "Have a look 20:03: prime · cart (tub)" in told_by(here.window.tonight)
 
 
 def test_what_fits_meanwhile_is_shown_while_hands_are_free(qtbot, make_window: MakeWindow) -> None:
@@ -253,9 +253,9 @@ def test_what_fits_meanwhile_is_shown_while_hands_are_free(qtbot, make_window: M
     book = replace(book, projects=(replace(project, models=models),))
     here = AtTheBench(qtbot, make_window(book, NOW), NOW)
     here.press(Key.Key_S)
-    assert "It goes on alone; meanwhile: stain, second, 15 min" in told_by(here.bench)
+    assert "It goes on alone; meanwhile: stain · second, 15 min" in told_by(here.bench)
     here.press(Key.Key_A)
-    here.choose("stain, second")
+    here.choose("stain · second")
     assert {entry.step: entry.end for entry in here.book.projects[0].log} == {
         "bath": None,
         "stain": None,
@@ -393,8 +393,8 @@ def test_the_evening_by_the_menu(qtbot, make_window: MakeWindow) -> None:
 
 
 def test_a_cause_names_the_pass_not_its_key() -> None:
-    assert cause_words("done: yard/cart/base-coat#1") == "Done: base coat, cart"
-    assert cause_words("begun: yard/cart/base#2") == "Begun: base, cart, coat 2"
+    assert cause_words("done: yard/cart/base-coat#1") == "Done: base coat · cart"
+    assert cause_words("begun: yard/cart/base#2") == "Begun: base · cart, coat 2"
     assert cause_words("air of bench: 14 °C, 50 %") == "Air of bench: 14 °C, 50 %"
 
 

@@ -151,7 +151,7 @@ def test_a_look_is_told_once_when_it_is_due_and_after_a_sleep() -> None:
     assert one not in due(picture, (), NOW + 32).fresh
     found = due(picture, (), NOW + 33)
     assert one in found.fresh
-    assert "Have a look: prime, cart (tub): how it has come out." in told(found, ZONE, NOW + 33)
+    assert "Have a look: prime · cart (tub): how it has come out." in told(found, ZONE, NOW + 33)
     assert one not in due(picture, found.told, NOW + 34).fresh
     woken = due(picture, (), NOW + 600)
     assert one in woken.meanwhile
@@ -281,8 +281,8 @@ def test_the_table_names_each_film_once_and_takes_what_was_seen(qtbot, make_wind
     assert view.model.rowCount() == len(grouped(moments(window.session.picture)))
     shown = [str(view.model.data(view.model.index(0, column))) for column in range(COURSE)]
     assert shown[WHEN].startswith("opens ")
-    assert "Sand, cart may begin" in shown[WHAT]
-    assert "prime on tub" in shown[WHAT]
+    assert "Sand · cart may begin" in shown[WHAT]
+    assert "prime (tub)" in shown[WHAT]
     replan(qtbot, window, view.tacky.click)
     (look,) = window.session.book.project(PROJECT).observed  # type: ignore[union-attr]
     assert (look.step, look.reached) == ("prime", False)

@@ -94,7 +94,7 @@ def test_the_table_model_is_sound() -> None:
 def test_what_was_done_stands_there_with_its_numbers(window: MainWindow) -> None:
     assert cells(window, TIME) == ["21:00, under way", "20:30", "19:50", "19:33–19:47"]
     assert cells(window, MINUTES)[-1] == "14 (10 planned)"
-    choose(window, "Prime, cart")
+    choose(window, "Prime · cart")
     form = view(window).form
     assert form.used["grey primer"].value() == 2.5
     assert form.note.toPlainText() == "ran at the edge"
@@ -106,12 +106,12 @@ def test_lines_are_found_by_words_and_by_sort(window: MainWindow) -> None:
     assert len(cells(window, WORK)) == 1
     here.search.setText("")
     here.kind.setCurrentIndex(here.kind.findData(Sort.EVENT))
-    assert cells(window, WORK) == ["Dropped: prime, cart"]
+    assert cells(window, WORK) == ["Dropped: prime · cart"]
     assert "a wheel" in here.told.text()
 
 
 def test_an_entry_is_corrected_and_taken_back(qtbot, window: MainWindow) -> None:
-    choose(window, "Prime, cart")
+    choose(window, "Prime · cart")
     form = view(window).form
     form.end.setDateTime(form.end.dateTime().addSecs(120))
     form.minutes.setValue(16)
@@ -132,7 +132,7 @@ def test_an_entry_is_corrected_and_taken_back(qtbot, window: MainWindow) -> None
         used=(Used(coating="grey primer", ml=3.25),),
         note="all fine",
     )
-    choose(window, "Sand, cart")
+    choose(window, "Sand · cart")
     replan(qtbot, window, view(window).form.back.click)
     book = window.session.book
     assert book is not None
@@ -140,7 +140,7 @@ def test_an_entry_is_corrected_and_taken_back(qtbot, window: MainWindow) -> None
 
 
 def test_an_end_before_the_beginning_is_told_and_nothing_is_lost(window: MainWindow) -> None:
-    choose(window, "Prime, cart")
+    choose(window, "Prime · cart")
     form = view(window).form
     form.note.setPlainText("still here")
     form.end.setDateTime(form.start.dateTime().addSecs(-60))
@@ -155,7 +155,7 @@ def test_a_photo_is_kept_with_the_book(qtbot, window: MainWindow, tmp_path: Path
     image = QImage(400, 300, QImage.Format.Format_RGB32)
     image.fill(Qt.GlobalColor.darkYellow)
     assert image.save(str(picture))
-    choose(window, "Prime, cart")
+    choose(window, "Prime · cart")
     replan(qtbot, window, lambda: view(window).add_photo(picture))
     picture.unlink()  # the original may go
     strip = view(window).photos

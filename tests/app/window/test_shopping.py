@@ -71,10 +71,10 @@ def test_an_unknown_area_makes_enough_uncertain() -> None:
 
 def test_running_out_is_told_with_model_and_step() -> None:
     assert runs_out_line(out(NOW), "Thu 19:30") == (
-        "runs out Thu 19:30, at cart, prime: model 2 of 3 that take it"
+        "runs out Thu 19:30, at prime · cart: model 2 of 3 that take it"
     )
     alone = RunsOut(NOW, key("prime"), 1, 1)
-    assert runs_out_line(alone, "19:30") == "runs out 19:30, at cart, prime"
+    assert runs_out_line(alone, "19:30") == "runs out 19:30, at prime · cart"
 
 
 def short_book() -> Book:

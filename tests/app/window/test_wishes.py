@@ -90,8 +90,8 @@ def test_too_early_is_refused_at_once_by_the_name_of_the_gate(qtbot, window) -> 
             key("wash"), slots(strip.arrangement.strip, strip.arrangement.scale)[0].interval
         ),
     )
-    assert "Wash, cart cannot stand on Thu 6 Mar" in why
-    assert "gloss, cart" in why  # the oil wash waits for the gloss coat to be hard
+    assert "Dark wash into the corners · cart cannot stand on Thu 6 Mar" in why
+    assert "gloss · cart" in why  # the oil wash waits for the gloss coat to be hard
 
 
 def test_wiping_back_next_week_is_refused_for_the_window_closes(qtbot, window) -> None:
@@ -102,7 +102,7 @@ def test_wiping_back_next_week_is_refused_for_the_window_closes(qtbot, window) -
     strip.choose(key("wipe"))
     assert start_of(window, "wipe") < week
     why = refused(qtbot, window, lambda: qtbot.keyClick(strip, "]"))
-    assert "must have ended by then, counted from wash, cart" in why
+    assert "must have ended by then, counted from dark wash into the corners · cart" in why
 
 
 def test_the_past_and_what_is_done_are_refused(qtbot, window) -> None:

@@ -45,8 +45,8 @@ def test_every_wish_is_listed_and_can_be_taken_back(qtbot, view) -> None:
     made, session = view
     QAbstractItemModelTester(made.model, FATAL, made.model)
     told = [[made.model.data(made.model.index(row, at)) for at in range(3)] for row in range(2)]
-    assert told[0] == ["Prime, cart", "pinned to Thu 6 Mar", "kept"]
-    assert told[1] == ["Gloss, cart", "not before Thu 6 Mar 20:00", "kept"]
+    assert told[0] == ["Prime · cart", "pinned to Thu 6 Mar", "kept"]
+    assert told[1] == ["Gloss · cart", "not before Thu 6 Mar 20:00", "kept"]
     assert made.model.rowCount(made.model.index(0, 0)) == 0
     shown_: list[object] = []
     made.show_wanted.connect(shown_.append)
