@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QCoreApplication
 
-from app.window import words
+from app.window import naming, words
 from app.window.said import said, title
 from app.window.timeline.content import Piece
 from planner.schedule.state import FOREVER
@@ -22,9 +23,18 @@ def tr(text: str) -> str:
 
 
 def key_name(key: PassKey) -> str:
-    """Return the name of a pass by its key: "base, Quay Tractor Heron"."""
-    step = key.step.replace("-", " ")
-    return tr("{step}, {model}").format(step=step, model=key.model)
+    """Return the name of a pass by its key: "Sand all over · Quay Tractor Heron"."""
+    return tr("{name} · {model}").format(name=title(naming.title_of(key)), model=key.model)
+
+
+def step_name(key: PassKey) -> str:
+    """Return what is done in a pass, where the model is told beside it: "Sand all over"."""
+    return title(naming.title_of(key))
+
+
+def step_names(key: PassKey, steps: Sequence[str]) -> str:
+    """Return what other steps of a pass's model are called, in a row."""
+    return words.listed([step_name(key._replace(step=step)) for step in steps])
 
 
 def piece_name(piece: Piece) -> str:
@@ -69,7 +79,7 @@ def reason_sentence(reason: Reason, zone: ZoneInfo, now: int) -> str:
         Cause.AT_ONCE: tr("Nothing holds it: it can be done at once."),
         Cause.DRYING: _drying(reason, about),
         Cause.WINDOW: tr("Its window after {about} opens {at}."),
-        Cause.BENCH_TIME: tr("No bench time before {at}."),
+        Cause.BENCH_TIME: tr("No bench time before {at}, set-up included."),
         Cause.HANDS: tr("Hands are busy until {at}."),
         Cause.AIRBRUSH: tr("The airbrush is being changed or holds another coating until {at}."),
         Cause.QUIET: tr("Quiet hours until {at}: no compressor."),
@@ -99,8 +109,8 @@ def _about(text: str) -> str:
     """Return a readable name for what a reason is about: keys come as "project/model/step#1"."""
     if "#" not in text:
         return text
-    *_, model, step = text.partition("#")[0].split("/")
-    return tr("{step}, {model}").format(step=step.replace("-", " "), model=model)
+    project, model, step = text.partition("#")[0].rsplit("/", 2)
+    return key_name(PassKey(project, model, step))
 
 
 @dataclass(frozen=True)
