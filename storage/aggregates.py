@@ -16,7 +16,7 @@ import msgspec
 from planner.values.bench_time import BenchTime
 from planner.values.book import Book
 from planner.values.coating import Coating, Mix
-from planner.values.gear import Gear
+from planner.values.gear import Cleaned, Gear
 from planner.values.model import Model
 from planner.values.project import Happened, Logged, Observed, Pin, Project
 from planner.values.room import Room
@@ -55,6 +55,7 @@ KINDS: Final[Mapping[str, Any]] = {
     "supplies": Supplies,
     "preferences": Preferences,
     "pace": Pace,
+    "cleaned": tuple[Cleaned, ...],
     "projects": tuple[str, ...],
     "project": Head,
     "model": Model,
@@ -62,8 +63,16 @@ KINDS: Final[Mapping[str, Any]] = {
 }
 
 
+FACTS: Final = ("log", "cleaned")
+"""Kinds of pieces that hold facts."""
+
 WHOLES: Final = tuple(field.name for field in fields(Book) if field.name != "projects")
 """Fields of a book that are a piece each."""
+
+
+def holds_facts(key: str) -> bool:
+    """Tell whether a piece holds what happened, which undoing an edit must leave alone."""
+    return key.partition("/")[0] in FACTS
 
 
 def split(book: Book) -> Pieces:

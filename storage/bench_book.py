@@ -22,7 +22,7 @@ from planner.graph.network import check_acyclic
 from planner.values.book import Book
 from planner.values.said import say
 from storage import journal
-from storage.aggregates import changes, split
+from storage.aggregates import changes, holds_facts, split
 from storage.database import copy_to, open_engine, transaction
 from storage.journal import Entry, Kind, Stacks
 from storage.presence import Presence
@@ -158,7 +158,7 @@ class BenchBook:
         changed = changes(old, after)
         if not changed:
             return self._revision
-        only_logs = all(key.startswith("log/") and key in old and key in after for key in changed)
+        only_logs = all(holds_facts(key) and key in old and key in after for key in changed)
         kind = Kind.FACT if only_logs else Kind.EDIT
         goes_on = kind is Kind.EDIT and self._latest.continues(merge, self._revision)
         with self._editing() as connection:

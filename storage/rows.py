@@ -86,6 +86,7 @@ BENCH_TIME = Shape(
     },
 )
 GEAR = Shape(t.GEAR, {"airbrushes": Shape(t.AIRBRUSH)})
+CLEANED = Shape(t.CLEANED)
 
 
 def _steps(tables: t.StepTables) -> Shape:

@@ -14,7 +14,12 @@ from storage.plain import plain
 from storage.rows import Tree, Writer
 from storage.strict import build
 
-_WHOLE = {"coatings": rows.COATING, "mixes": rows.MIX, "sequences": rows.SEQUENCE}
+_WHOLE = {
+    "coatings": rows.COATING,
+    "mixes": rows.MIX,
+    "sequences": rows.SEQUENCE,
+    "cleaned": rows.CLEANED,
+}
 _SINGLE = {
     "room": rows.ROOM,
     "bench_time": rows.BENCH_TIME,

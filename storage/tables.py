@@ -142,6 +142,7 @@ AIRBRUSH = _child(
     _number("lost_ml"),
     _number("transfer", optional=True),
 )
+CLEANED = _top("cleaned", _text("airbrush"), _text("at"))
 
 PROJECT = _top(
     "project",
@@ -178,6 +179,7 @@ PROJECT_LOG = _child(
     _number("temperature_c", optional=True),
     _number("humidity_pct", optional=True),
     _text("note"),
+    _text("airbrush"),
 )
 LOG_USED = _child("log_used", PROJECT_LOG, _text("coating"), _number("ml"))
 LOG_TICKED = _child("log_ticked", PROJECT_LOG, _text("value"))

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand
 from planner.values.said import say
-from storage.aggregates import Pieces, join
+from storage.aggregates import Pieces, holds_facts, join
 from storage.journal import Change
 
 MERGED_WITHIN = 8.0  # edits of the same thing closer than this are one [s]
@@ -31,7 +31,7 @@ def turned(old: Pieces, wanted: Mapping[str, Change], trouble: str) -> Pieces:
     after = dict(old)
     for key, change in wanted.items():
         demand(
-            not key.startswith("log/") or old.get(key) == change.before,
+            not holds_facts(key) or old.get(key) == change.before,
             "",
             say(
                 "{trouble}: work of its project was logged since; take those facts back first",

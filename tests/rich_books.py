@@ -23,6 +23,7 @@ from planner.values.coating import (
     StateTime,
     Window,
 )
+from planner.values.gear import Cleaned
 from planner.values.model import Chosen, Made, Measure, RealSize, Shape
 from planner.values.project import Event, Happened, Logged, Observed, Pin, Project, Used
 from planner.values.room import AirPoint, Location, Reading
@@ -225,6 +226,9 @@ def rich_books(draw: st.DrawFn) -> Book:
         supplies=draw(supplies()),
         preferences=Preferences(order=tuple(draw(st.permutations(USUAL_ORDER)))),
         pace=draw(paces()),
+        cleaned=tuple(
+            Cleaned(airbrush=draw(_words), at=draw(at)) for _ in range(draw(st.integers(0, 2)))
+        ),
     )
 
 
@@ -309,4 +313,5 @@ def _told(draw: st.DrawFn, entry: Logged) -> Logged:
         ticked=draw(st.sampled_from([(), ("hull/area 1", "hull/area 2")])),
         note=draw(_notes),
         photos=draw(st.sampled_from([(), ("ab12.jpg",)])),
+        airbrush=draw(st.just("") | _words),
     )

@@ -7,7 +7,7 @@ from functools import cached_property, lru_cache
 
 from planner.values.bench_time import BenchTime
 from planner.values.coating import THINNERS, Coating, Mix, State
-from planner.values.gear import Gear
+from planner.values.gear import Cleaned, Gear
 from planner.values.model import Model
 from planner.values.project import Logged, Observed, Pin, Project
 from planner.values.refusal import Refused, all_different, demand, demand_known, unknown
@@ -28,6 +28,8 @@ class Book:
     Refused
         If two things share a name, or something names a coating, place,
         step or location that is not there; the place is the full path.
+
+    ``cleaned`` are facts beside the projects' logs: airbrushes belong to none.
     """
 
     coatings: tuple[Coating, ...] = ()
@@ -40,6 +42,7 @@ class Book:
     supplies: Supplies = field(default_factory=Supplies)
     preferences: Preferences = field(default_factory=Preferences)
     pace: Pace = field(default_factory=Pace)
+    cleaned: tuple[Cleaned, ...] = ()
 
     def __post_init__(self) -> None:
         all_different([coating.name for coating in self.coatings], "coatings")

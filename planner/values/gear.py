@@ -1,9 +1,11 @@
-"""Tools that cost time to set up: airbrushes."""
+"""Tools that cost time to set up, and what was done to them: airbrushes."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 
+from planner.values.moment import aware
 from planner.values.refusal import all_different, number_in, plain_name
 
 
@@ -48,6 +50,18 @@ class Airbrush:
         number_in(self.lost_ml, 0, 100, "lost_ml", "ml")
         if self.transfer is not None:
             number_in(self.transfer, 0.01, 1, "transfer")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Cleaned:
+    """A fact: this airbrush was emptied and cleaned by then; it may have left the gear since."""
+
+    airbrush: str
+    at: datetime
+
+    def __post_init__(self) -> None:
+        plain_name(self.airbrush, "airbrush")
+        aware(self.at, "at")
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -97,6 +97,8 @@ class Logged:
         Places that are done so far, while it is under way.
     photos
         Names of files in the book's folder of photos.
+    airbrush
+        What it was sprayed with; "" where it was not, or nobody said.
     """
 
     model: str
@@ -112,6 +114,7 @@ class Logged:
     ticked: tuple[str, ...] = ()
     note: str = ""
     photos: tuple[str, ...] = ()
+    airbrush: str = ""
 
     def __post_init__(self) -> None:
         number_in(self.coat, 1, 20, "coat")
@@ -132,6 +135,8 @@ class Logged:
         all_different(self.photos, "photos", "")
         for index, photo in enumerate(self.photos):
             plain_name(photo, f"photos[{index}]")
+        if self.airbrush:
+            plain_name(self.airbrush, "airbrush")
 
 
 @dataclass(frozen=True, kw_only=True)
