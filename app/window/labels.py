@@ -4,9 +4,18 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont, QPaintEvent
-from PySide6.QtWidgets import QComboBox, QLabel, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QLabel,
+    QStyle,
+    QStyleOptionComboBox,
+    QStylePainter,
+    QWidget,
+)
 
 from app.window.said import said
+
+AROUND = 4  # what the style keeps free about the words of a list [pixels]
 
 
 def text(
@@ -52,7 +61,19 @@ class NarrowCombo(QComboBox):
         """Paint, and keep the tooltip true, however the words have come."""
         if self.toolTip() != self.currentText():
             self.setToolTip(self.currentText())
-        super().paintEvent(event)
+        painter = QStylePainter(self)
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        style = self.style()
+        whole, part = QStyle.ComplexControl.CC_ComboBox, QStyle.SubControl.SC_ComboBoxEditField
+        field = style.subControlRect(whole, option, part, self)
+        option.currentText = self.fontMetrics().elidedText(
+            option.currentText, Qt.TextElideMode.ElideRight, field.width() - AROUND
+        )
+        painter.drawComplexControl(whole, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+        painter.end()
+        event.accept()
 
 
 class Message(QLabel):

@@ -177,6 +177,7 @@ class ProjectPanel(QWidget):
             if not project.active:
                 lines[project.name] = self.tr("set aside")
         self.model.show_projects(projects, lines)
+        self.view.scheduleDelayedItemsLayout()  # another line may make an entry higher
         self.none.setVisible(not projects)
         self.form.setVisible(bool(projects))
         if projects and not self.view.currentIndex().isValid():

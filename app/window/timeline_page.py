@@ -132,14 +132,12 @@ class TimelinePage(QWidget):
         self._session.pictured.connect(self._changed)
         self._session.opened.connect(self._begin_anew)
 
-    def _head(self) -> QHBoxLayout:
+    def _head(self) -> QVBoxLayout:
+        head = QVBoxLayout()
+        head.setContentsMargins(24, 0, 18, 0)
+        head.setSpacing(2)
         line = QHBoxLayout()
-        line.setContentsMargins(24, 0, 18, 0)
-        words_ = QVBoxLayout()
-        words_.setSpacing(2)
-        words_.addWidget(self._title)
-        words_.addWidget(self._summary)
-        line.addLayout(words_, 1)
+        line.addWidget(self._title, 1)
         line.addWidget(self._menu_button(), 0, Qt.AlignmentFlag.AlignBottom)
         for sign, name, act in (
             ("−", self.tr("Smaller (−)"), self.strip.zoom_out),
@@ -156,7 +154,9 @@ class TimelinePage(QWidget):
             button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             button.clicked.connect(act)
             line.addWidget(button, 0, Qt.AlignmentFlag.AlignBottom)
-        return line
+        head.addLayout(line)
+        head.addWidget(self._summary)
+        return head
 
     def _menu_button(self) -> QToolButton:
         button = QToolButton()

@@ -67,6 +67,13 @@ def when(minute: int, zone: ZoneInfo, now: int) -> str:
     return f"{day(there)} {there:%H:%M}"
 
 
+def today_or_when(minute: int, zone: ZoneInfo, now: int) -> str:
+    """Return the same where a bare time would not say that it is today's."""
+    told = when(minute, zone, now)
+    same = moment_of(minute, zone).date() == moment_of(now, zone).date()
+    return tr("today {time}").format(time=told) if same else told
+
+
 def span(minutes: int) -> str:
     """Return a length of time, "45 min", "2 h 15 min", "3 d 4 h"."""
     if minutes < HOUR:
@@ -80,6 +87,16 @@ def span(minutes: int) -> str:
     if not hours:
         return tr("{days} days").format(days=days)
     return tr("{days} d {hours} h").format(days=days, hours=hours)
+
+
+def hours(minutes: int) -> str:
+    """Return a length of time at the bench, never in days: "45 min", "48 h", "50 h 15 min"."""
+    whole, rest = divmod(minutes, HOUR)
+    if not whole:
+        return tr("{minutes} min").format(minutes=rest)
+    if not rest:
+        return tr("{hours} h").format(hours=whole)
+    return tr("{hours} h {minutes} min").format(hours=whole, minutes=rest)
 
 
 def short_span(minutes: int) -> str:
@@ -133,9 +150,14 @@ def closing(minute: int, zone: ZoneInfo, now: int) -> str:
 
 
 def ring_time(minute: int, zone: ZoneInfo, laid: int) -> str:
-    """Return the wall-clock time of an opening, rounded up by how long it took."""
+    """Return when a film opens, rounded up by how long it took, with the day if it is another."""
     grain = _grain(minute, laid)
-    return clock(-(-minute // grain) * grain, zone)
+    opens = -(-minute // grain) * grain
+    there, days = moment_of(opens, zone), 0
+    days = (there.date() - moment_of(laid, zone).date()).days
+    if 0 < days < 6:
+        return when(opens, zone, laid)
+    return day(there) if days else clock(opens, zone)
 
 
 def _grain(minute: int, now: int) -> int:

@@ -29,7 +29,9 @@ def closing_before_next(picture: Picture, now: int) -> list[str]:
 def nothing_left(picture: Picture, now: int) -> list[str]:
     """Return what to say where no job is left: what dries, and what may be looked at again."""
     sheet, zone = picture.sheet, picture.zone
-    if sheet.interval.start > now:
+    if not any(project.active for project in picture.book.projects):
+        told = [words.tr("No project is planned: begin one on the page Tonight or Build.")]
+    elif sheet.interval.start > now:
         at = words.when(sheet.interval.start, zone, now)
         told = [words.tr("The next bench time begins {time}.").format(time=at)]
     else:

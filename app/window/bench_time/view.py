@@ -61,7 +61,7 @@ class BenchTimeView(QWidget):
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         self.tabs.setUsesScrollButtons(True)
-        self.tabs.addTab(self.stretches, self.tr("Stretch by stretch"))
+        self.tabs.addTab(self.stretches, self.tr("Stretches"))
         self.tabs.addTab(self.rules[Hours.BENCH], self.tr("Every week"))
         self.tabs.addTab(self.away, self.tr("Away"))
         self.tabs.addTab(self.extra, self.tr("Extra"))
@@ -282,8 +282,8 @@ class BenchTimeView(QWidget):
             first=words.day(first),
             last=words.day(last),
             count=words.count(len(bars), self.tr("1 stretch"), self.tr("{n} stretches")),
-            length=words.span(sum(bar.interval.minutes for bar in bars)),
-            planned=words.span(sum(bar.planned for bar in bars)),
+            length=words.hours(sum(bar.interval.minutes for bar in bars)),
+            planned=words.hours(sum(bar.planned for bar in bars)),
         )
 
     def _day(self) -> Day | None:

@@ -149,7 +149,12 @@ class DryingView(QWidget):
         closing = sum(1 for row in rows if row and row.kind is Kind.CLOSES)
         looks = sum(1 for row in rows if row and row.kind is Kind.LOOK)
         if not rows:
-            self.summary.setText(self.tr("Nothing dries: no film of the logbook is waited for."))
+            self.summary.setText(
+                self.tr(
+                    "Nothing dries. Coats stand here from when they are noted as done "
+                    "until all that waits for them is open."
+                )
+            )
             return
         told = [
             words.count(wet, self.tr("{n} film dries"), self.tr("{n} films dry")),

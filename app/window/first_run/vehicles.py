@@ -43,7 +43,7 @@ class VehicleLine(QWidget):
         self._orders = {one.name: one for one in orders}
         self.name, self.scale, self.sequence = QLineEdit(), QLineEdit(), QComboBox()
         self.name.setMaxLength(120)
-        self.name.setPlaceholderText(tr("name of a vehicle, then Enter for the next"))
+        self.name.setPlaceholderText(tr("a vehicle, then Enter"))
         self.name.setToolTip(self.name.placeholderText())  # longer than a narrow field
         self.name.setAccessibleName(tr("Vehicle {n}: name").format(n=number))
         self.scale.setMaxLength(20)

@@ -25,12 +25,11 @@ from PySide6.QtWidgets import (
 )
 
 from app.window.flow import FlowLayout
-from app.window.forms.rows import Column, RowsModel
+from app.window.forms.rows import EN_SPACE, Column, RowsModel
 from app.window.labels import Message, text
 from planner.values.refusal import Refused
 
 T = TypeVar("T")
-EN_SPACE = "\u2002"
 
 
 class Roomy(QStyledItemDelegate):

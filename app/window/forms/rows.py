@@ -13,6 +13,7 @@ from app.window.timeline.tree import swatch_icon
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
+EN_SPACE = "\u2002"
 RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 T = TypeVar("T")
 
@@ -92,7 +93,8 @@ class RowsModel(QAbstractTableModel, Generic[T]):
         if orientation is not Qt.Orientation.Horizontal:
             return None
         if role == Qt.ItemDataRole.DisplayRole:
-            return self._columns[section].name
+            column = self._columns[section]
+            return column.name + EN_SPACE if column.right else column.name
         if role == Qt.ItemDataRole.TextAlignmentRole and self._columns[section].right:
             return RIGHT
         return None

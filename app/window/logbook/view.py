@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from app.service import logbook, pace
 from app.window import words
+from app.window.flow import FlowLayout
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.logbook.form import EntryForm
 from app.window.logbook.lines import Line, Sort, lines
@@ -90,12 +91,9 @@ class LogbookView(QWidget):
         find = QHBoxLayout()
         find.addWidget(field_label(self.tr("&Find"), self.search))
         find.addWidget(self.search, 1)
-        head = QHBoxLayout()
-        head.addWidget(field_label(self.tr("Pro&ject"), self.project))
-        head.addWidget(self.project)
-        head.addWidget(field_label(self.tr("&Show"), self.kind))
-        head.addWidget(self.kind)
-        head.addStretch(1)
+        head = FlowLayout(across=12, down=6)
+        head.addWidget(_named(self.tr("Pro&ject"), self.project))
+        head.addWidget(_named(self.tr("&Show"), self.kind))
         left = QWidget()
         column = QVBoxLayout(left)
         column.setContentsMargins(24, 14, 8, 14)
@@ -276,3 +274,13 @@ def _place(line: Line) -> tuple[object, ...]:
     if line.key is not None:
         return (line.sort, line.key)
     return (line.sort, line.at, line.project, line.model, line.step_id)
+
+
+def _named(name: str, field: QWidget) -> QWidget:
+    """Return a field and its label as one thing."""
+    holder = QWidget()
+    line = QHBoxLayout(holder)
+    line.setContentsMargins(0, 0, 0, 0)
+    line.addWidget(field_label(name, field))
+    line.addWidget(field)
+    return holder

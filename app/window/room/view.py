@@ -8,7 +8,6 @@ from PySide6.QtCore import QDate, QDateTime, QSignalBlocker, Qt, QTime
 from PySide6.QtWidgets import (
     QDateTimeEdit,
     QHBoxLayout,
-    QHeaderView,
     QSplitter,
     QTableView,
     QVBoxLayout,
@@ -16,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
+from app.window.forms.breadth import Breadth
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
@@ -53,7 +53,7 @@ class RoomView(QWidget):
         self.table.setTabKeyNavigation(False)
         self.table.setFrameShape(QTableView.Shape.NoFrame)
         self.table.verticalHeader().hide()
-        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.breadth = Breadth(self.table)
         self.title = text("", bold=True)
         self.plot = CoursePlot()
         lower = QWidget()

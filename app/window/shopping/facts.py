@@ -8,7 +8,7 @@ from app.service.shopping_edits import Bought, lines_of, wanted
 from app.window import words
 from app.window.picture import Picture
 from app.window.said import said
-from app.window.stock.tree import ml
+from app.window.stock.tree import ml, needed_words
 from planner.quantity import ConsumableLine, Line, RunsOut, Shopping, shopping
 from planner.values.book import Book
 
@@ -41,7 +41,10 @@ class ShopRow:
     def buy(self) -> str:
         """Return what to buy, "2 bottles of 17 ml"."""
         if self.bought is None:
-            return words.tr("enough") if self.complete else words.tr("perhaps enough")
+            if self.complete:
+                return words.tr("enough")
+            there = isinstance(self.line, ConsumableLine) or self.line.stock_ml > 0
+            return words.tr("perhaps enough") if there else words.tr("some, amount not known")
         if isinstance(self.line, Line):
             number = round(self.bought.amount)
             told = (
@@ -56,8 +59,7 @@ class ShopRow:
         """Return how much the plan takes."""
         if isinstance(self.line, ConsumableLine):
             return measure(self.line.needed, self.line.unit)
-        told = ml(self.line.needed_ml)
-        return told if self.complete else words.tr("over {amount}").format(amount=told)
+        return needed_words(self.line)
 
     def there(self) -> str:
         """Return how much there is."""

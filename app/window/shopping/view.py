@@ -223,7 +223,7 @@ class ShoppingView(QWidget):
         )
 
     def _time(self, minute: int) -> str:
-        return words.when(minute, self._session.zone, self._session.now)
+        return words.today_or_when(minute, self._session.zone, self._session.now)
 
     def _when(self, row: ShopRow) -> str:
         out = row.runs_out

@@ -16,7 +16,7 @@ from app.window.stack.model import verdict_word
 from planner.layers.choices import Choice
 from planner.layers.finding import Finding
 
-WIDTH = (225, 300)  # the least and the most, px
+WIDTH = (204, 300)  # the least and the most, px
 
 
 class FindingsPanel(QScrollArea):

@@ -34,7 +34,7 @@ MARGIN, PLASTIC = 20.0, 54.0
 LEAST_FILM, MOST_FILM = 16.0, 58.0
 MOST_STRETCH = 1.7  # a few films are drawn higher, but not as high as the view
 VCENTRE = Qt.AlignmentFlag.AlignVCenter
-LEAST_WIDTH = 296
+LEAST_WIDTH = 320
 BETWEEN = 3.0  # between the words of two films
 
 
@@ -188,7 +188,7 @@ class CrossSection(QWidget):
         event.accept()
 
     def _right(self) -> float:
-        return max(96.0, self.width() * 0.36 if self.width() >= 420 else self.width() * 0.28)
+        return max(78.0, self.width() * 0.36 if self.width() >= 420 else self.width() * 0.28)
 
     def _bottom(self) -> float:
         return self.height() - MARGIN - PLASTIC

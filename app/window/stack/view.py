@@ -39,7 +39,7 @@ class StackView(QWidget):
         self._picture: Picture | None = None
         self._stacks: tuple[PlaceStack, ...] = ()
         self.which = NarrowCombo()
-        self.place = NarrowCombo()
+        self.place = NarrowCombo(18)
         self.hard = text("", size=0.92)
         self.section = CrossSection()
         self.model = CoatsModel(self)

@@ -16,14 +16,16 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QFont, QIcon
 
 from app.window import words
-from app.window.forms.rows import RIGHT
+from app.window.forms.rows import EN_SPACE, RIGHT
 from app.window.stock.facts import MOST_ROLES, FamilyRows, StockRow
 from app.window.timeline.tree import swatch_icon
+from planner.quantity import Line
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
 LEAST_ML = 0.05  # what would be told as nothing
 NAME, FINISH, ROLE, LEFT, NEEDED, BOTTLE, OPENED = range(7)
+NUMBERS = (LEFT, NEEDED, BOTTLE)
 
 
 class _Family:
@@ -141,7 +143,7 @@ class StockModel(QAbstractItemModel):
         if orientation is not Qt.Orientation.Horizontal:
             return None
         if role == Qt.ItemDataRole.DisplayRole:
-            return (
+            name = (
                 self.tr("Coating"),
                 self.tr("Finish"),
                 self.tr("For"),
@@ -150,7 +152,8 @@ class StockModel(QAbstractItemModel):
                 self.tr("Bottle"),
                 self.tr("Opened"),
             )[section]
-        if role == Qt.ItemDataRole.TextAlignmentRole and section in (LEFT, NEEDED, BOTTLE):
+            return name + EN_SPACE if section in NUMBERS else name
+        if role == Qt.ItemDataRole.TextAlignmentRole and section in NUMBERS:
             return RIGHT
         return None
 
@@ -230,13 +233,20 @@ def cell(row: StockRow, column: int) -> str:
     return f"△ {opened}" if row.old else opened
 
 
+def needed_words(line: Line) -> str:
+    """Return what the plan takes of a coating, as far as it is known."""
+    if line.complete:
+        return ml(line.needed_ml)
+    if line.needed_ml <= 0:
+        return words.tr("not known")
+    return words.tr("over {amount}").format(amount=ml(line.needed_ml))
+
+
 def needed(row: StockRow) -> str:
     """Return what the plan needs of a coating, with a sign where that is not there."""
     if row.line is None:
         return ""
-    told = ml(row.line.needed_ml)
-    if not row.line.complete:
-        told = words.tr("over {amount}").format(amount=told)
+    told = needed_words(row.line)
     return f"⚠ {told}" if row.short else told
 
 

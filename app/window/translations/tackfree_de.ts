@@ -298,8 +298,8 @@
    <translation>Wochen mit Bastelzeit</translation>
   </message>
   <message>
-   <source>Stretch by stretch</source>
-   <translation>Zeitblock für Zeitblock</translation>
+   <source>Stretches</source>
+   <translation>Zeitblöcke</translation>
   </message>
   <message>
    <source>Every week</source>
@@ -1241,8 +1241,8 @@
    <translation>Was sich öffnet und was sich schließt</translation>
   </message>
   <message>
-   <source>Nothing dries: no film of the logbook is waited for.</source>
-   <translation>Nichts trocknet: Auf keinen Film im Logbuch wird gewartet.</translation>
+   <source>Nothing dries. Coats stand here from when they are noted as done until all that waits for them is open.</source>
+   <translation>Nichts trocknet. Schichten stehen hier, sobald sie als fertig notiert sind, bis alles offen ist, was auf sie wartet.</translation>
   </message>
   <message>
    <source>{n} film dries</source>
@@ -4787,8 +4787,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
  <context>
   <name>VehicleLine</name>
   <message>
-   <source>name of a vehicle, then Enter for the next</source>
-   <translation>Name eines Fahrzeugs, dann Enter für das nächste</translation>
+   <source>a vehicle, then Enter</source>
+   <translation>ein Fahrzeug, dann Enter</translation>
   </message>
   <message>
    <source>Vehicle {n}: name</source>
@@ -7390,6 +7390,10 @@ Quelle: {source}</translation>
   <message>
    <source>needs two people, who are there{when}</source>
    <translation>braucht zwei Leute; sie sind da ab{when}</translation>
+  </message>
+  <message>
+   <source>quiet hours until{when}, and it smells</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>drying: {about} is {state}{when}</source>
@@ -11306,6 +11310,10 @@ Quelle: {source}</translation>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
   </message>
   <message>
+   <source>No project is planned: begin one on the page Tonight or Build.</source>
+   <translation>Kein Projekt ist geplant: Beginnen Sie eines auf der Seite Heute Abend oder Bauplan.</translation>
+  </message>
+  <message>
    <source>The next bench time begins {time}.</source>
    <translation>Die nächste Bastelzeit beginnt {time}.</translation>
   </message>
@@ -13262,16 +13270,16 @@ Quelle: {source}</translation>
    <translation>vielleicht genug</translation>
   </message>
   <message>
+   <source>some, amount not known</source>
+   <translation>etwas, Menge unbekannt</translation>
+  </message>
+  <message>
    <source>1 bottle of {size:g} ml</source>
    <translation>1 Flasche zu {size:g} ml</translation>
   </message>
   <message>
    <source>{n} bottles of {size:g} ml</source>
    <translation>{n} Flaschen zu {size:g} ml</translation>
-  </message>
-  <message>
-   <source>over {amount}</source>
-   <translation>über {amount}</translation>
   </message>
   <message>
    <source>under half a bottle left</source>
@@ -13380,6 +13388,14 @@ Quelle: {source}</translation>
   <message>
    <source>{amount:g} ml</source>
    <translation>{amount:g} ml</translation>
+  </message>
+  <message>
+   <source>not known</source>
+   <translation>unbekannt</translation>
+  </message>
+  <message>
+   <source>over {amount}</source>
+   <translation>über {amount}</translation>
   </message>
   <message>
    <source>about {drops} drops</source>
@@ -13508,6 +13524,10 @@ Quelle: {source}</translation>
   <message>
    <source>d MMM yyyy</source>
    <translation>d. MMM yyyy</translation>
+  </message>
+  <message>
+   <source>today {time}</source>
+   <translation>heute {time}</translation>
   </message>
   <message>
    <source>{hours} h</source>

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
     QHBoxLayout,
-    QHeaderView,
     QPushButton,
     QScrollArea,
     QStackedWidget,
@@ -22,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.service.what_if import Scenario
+from app.window.forms.breadth import Breadth
 from app.window.labels import Message, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
@@ -71,9 +71,7 @@ class WhatIfView(QScrollArea):
         table.setAccessibleName(self.tr("The plan as it is, and what else was tried"))
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         table.setMinimumHeight(190)
-        header = table.header()
-        header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-        header.setStretchLastSection(False)
+        self.breadth = Breadth(table)
         table.selectionModel().currentChanged.connect(lambda *_: self._mark())
         delete = QAction(self.tr("Drop it"), table)
         delete.setShortcut(QKeySequence(QKeySequence.StandardKey.Delete))
@@ -149,9 +147,7 @@ class WhatIfView(QScrollArea):
         if rows != known or row < 0:
             at = rows - 1 if rows > known else min(max(row, 0), rows - 1)
             self.table.setCurrentIndex(self.model.index(at, 0))
-        for column in range(self.model.columnCount()):
-            self.table.resizeColumnToContents(column)
-        self.table.setColumnWidth(0, min(240, self.table.columnWidth(0) + 12))
+        self.breadth.share()
         self._mark()
 
     def _chosen(self) -> Scenario | None:

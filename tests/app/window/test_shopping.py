@@ -114,7 +114,7 @@ def test_the_list_holds_what_is_short_and_when(opened: Opened) -> None:
     # The plan primes first, right after loading, on the evening that begins now.
     placed = session.picture.plan.placement(key("prime"))
     assert at("2031-03-06 19:30") <= placed.start < at("2031-03-06 21:30")
-    assert view.list.model.index(0, 2).data() == f"19:{placed.start - NOW + 30:02d}"
+    assert view.list.model.index(0, 2).data() == f"today 19:{placed.start - NOW + 30:02d}"
     assert "runs out" in view.list.detail.text()
     assert view.touch_ups.model.rows[0].colour == "thin sand"
     assert "cart" in view.touch_ups.detail.text()
