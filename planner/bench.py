@@ -27,6 +27,7 @@ DAY = 1440
 HORIZON = 3 * 366 * DAY  # how far ahead anything is looked for [min]
 LONGEST_DAYS = 7  # bench time without end is cut into weeks
 CHUNK = 90 * DAY  # how much is expanded at once [min]
+AIRED = 60  # minutes that a smell needs to be gone before others are asleep: assumed
 MARGIN = (LONGEST_DAYS + 2) * DAY  # what lies outside a chunk and may run into it [min]
 
 
@@ -69,8 +70,15 @@ class BenchCalendar:
         """Return the first stretch that ends after ``minute``; None if none within three years."""
         return self._bench.first_ending_after(minute)
 
-    def quiet(self, start: int, end: int) -> tuple[Interval, ...]:
-        """Return the quiet hours that share a minute with [start, end), not clipped."""
+    def quiet(self, start: int, end: int, early: int = 0) -> tuple[Interval, ...]:
+        """Return the quiet hours that share a minute with [start, end), not clipped.
+
+        With ``early`` each begins so many minutes sooner: for a smell that
+        must be aired by then, or work that goes on alone after hands.
+        """
+        if early:
+            found = self._quiet.overlapping(start, end + early)
+            return tuple(Interval(one.interval.start - early, one.interval.end) for one in found)
         return tuple(one.interval for one in self._quiet.overlapping(start, end))
 
     def daylight(self, start: int, end: int) -> tuple[Interval, ...] | None:

@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from planner.values.book import Book
 from planner.values.model import Model, Side
+from planner.values.moment import Interval
 from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.same import Same
@@ -58,7 +59,10 @@ class Pass:
         Which side of its units must be up; None for turn and join, and for
         work on no particular side.
     minutes
-        Attended minutes.
+        From its start to its end, where it is done in one go.
+    hands
+        Those of its minutes that need hands; if it goes on alone the first
+        few, else all.
     load
         Coating or mix that the airbrush must hold, or "".
     """
@@ -73,7 +77,19 @@ class Pass:
     unit_after: Unit | None
     side: Side | None
     minutes: int
+    hands: int
     load: str
+
+    @property
+    def alone(self) -> int:
+        """The minutes at its end in which it goes on alone (definition 13)."""
+        return self.minutes - self.hands
+
+    def attended(self, piece: Interval) -> Interval:
+        """Return the part of a piece, as planned or logged, that needs hands."""
+        if not self.alone:
+            return piece
+        return Interval(piece.start, min(piece.end, piece.start + self.hands))
 
 
 def units_of(model: Model) -> dict[str, Unit]:
@@ -121,6 +137,7 @@ def _expand(project: str, model: Model) -> Iterator[Pass]:
         for coat in range(1, step.coats + 1):
             films, places = _coat(model, step, coat)
             worked = tuple(dict.fromkeys(name.partition("/")[0] for name in places))
+            minutes = step.minutes.of(len(worked), len({coating for _, coating in films}))
             handled = tuple(dict.fromkeys(units[part] for part in worked))
             if step.stage in WHOLE_UNIT:
                 places = tuple(
@@ -139,7 +156,8 @@ def _expand(project: str, model: Model) -> Iterator[Pass]:
                 units=handled,
                 unit_after=joined,
                 side=_side(model, step, places),
-                minutes=step.minutes.of(len(worked), len({coating for _, coating in films})),
+                minutes=minutes,
+                hands=step.attended(minutes),
                 load=films[0][1] if step.tool is Tool.AIRBRUSH else "",
             )
             rank += 1

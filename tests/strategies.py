@@ -357,7 +357,7 @@ def books(
 
     ``logged`` lets the first passes of a model be facts from before `NOW`;
     ``pinned`` lets one step be wished for a date (which may be impossible).
-    ``wished`` adds marks of steps, a pilot, wishes for "not before" and
+    ``wished`` adds other marks of steps, a pilot, wishes for "not before" and
     "beside", a day to begin, a warm box to choose and another order of cost.
     """
     projects = []
@@ -378,6 +378,7 @@ def books(
             day = date(2031, 3, 6) + timedelta(days=draw(st.integers(0, 6)))
             pin = Pin(model=model.name, step=step, on=day)
             project = replace(project, pins=draw(st.sampled_from([(), (pin,)])))
+        project = draw(_marked(project))
         projects.append(draw(_wished(project)) if wished else project)
     room = draw(rooms())
     if wished:
@@ -396,6 +397,19 @@ def books(
         if wished
         else Preferences(),
     )
+
+
+@st.composite
+def _marked(draw: st.DrawFn, project: Project) -> Project:
+    """Draw steps that smell, or that go on alone once they are set going, for a project."""
+    models = []
+    for model in project.models:
+        steps = list(model.steps)
+        for at in draw(st.sets(st.integers(0, len(steps) - 1), max_size=3)):
+            traits = draw(st.sets(st.sampled_from([Trait.SMELLS, Trait.HANDS_FREE]), min_size=1))
+            steps[at] = replace(steps[at], traits=tuple(sorted(traits)))
+        models.append(replace(model, steps=tuple(steps)))
+    return replace(project, models=tuple(models))
 
 
 @st.composite

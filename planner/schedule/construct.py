@@ -121,9 +121,10 @@ class Search:
             if entry.end is not None:
                 end = max(start + 1, minute_of(entry.end))
             else:
-                minutes = problem.activities[index].one.minutes
-                end = problem.now + max(minutes - (problem.now - start), LEAST_LEFT)
-                table.time = max(table.time, end)
+                one = problem.activities[index].one
+                end = problem.now + max(one.minutes - (problem.now - start), LEAST_LEFT)
+                free = start + one.hands if one.alone else end
+                table.time = max(table.time, free)
             table.pieces[index] = (Interval(start, end),)
             table.placements.append(Placement(key, (Interval(start, end),), logged=True))
             table.lay(index, start, end)
@@ -178,7 +179,7 @@ class Search:
         if activity.one.step.helper:
             return say("needs two people, and no stretch of bench time has a helper")
         return say(
-            "no stretch of bench time takes its {minutes} minutes", minutes=activity.one.minutes
+            "no stretch of bench time takes its {minutes} minutes", minutes=activity.one.hands
         )
 
     def _choose(self) -> Fit | None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.bench import Stretch
+from planner.bench import AIRED, Stretch
 from planner.schedule.problem import Activity
 from planner.schedule.state import EMPTY, FOREVER, Cup, Table
 from planner.values.gear import Airbrush
@@ -19,9 +19,10 @@ STRETCHES_TRIED = 120  # what does not fit in so many evenings will not fit at a
 class Fit:
     """The next possible place of (a piece of) a pass.
 
-    ``hands`` is when hands are first needed for it, ``start`` and ``end``
-    bound the work itself.  ``cleans`` says that a cup is emptied at
-    ``hands``; preparation and ``setup`` come right before the work.
+    ``hands`` is when hands are first needed for it, and ``free`` when they
+    are free again; ``start`` and ``end`` bound the work itself.  ``cleans``
+    says that a cup is emptied at ``hands``; preparation and ``setup`` come
+    right before the work.
     """
 
     index: int
@@ -29,6 +30,7 @@ class Fit:
     hands: int
     start: int
     end: int
+    free: int
     prepare: int
     airbrush: str
     setup: BenchKind | None
@@ -102,10 +104,12 @@ def _settle(
     ``lead`` minutes of set-up.
     """
     index, choosing = activity.index, activity.choosing
+    alone = table.left_alone_until(index) if table.alone else 0
     if index in table.left:
-        return time + lead, 0
+        return max(time + lead, alone), 0
     floor = table.floor(index)
     fingers = table.fingers_from(index) if activity.fingers else 0
+    fingers = max(fingers, alone)
     if activity.whole:
         fingers = max(fingers, floor)  # its own films must bear fingers, too
     start = max(time + lead, fingers, floor)
@@ -126,7 +130,7 @@ def _settle(
             prepare = max(prepare, found[1])
         if prepare:  # preparing holds the unit as well
             start = max(start, max(time, fingers) + prepare + lead)
-        pinned = _pinned(activity, start, minutes)
+        pinned = _pinned(activity, start, minutes - activity.one.alone)
         if pinned is None:
             return None
         start = pinned
@@ -171,10 +175,13 @@ def _by_hand(table: Table, activity: Activity, stretch: Stretch, begin: int) -> 
         if found is None:
             continue
         start, end, prepare, last = found
-        if loaded and not cleans and not _all_keep(table, loaded, loaded, stretch, end):
+        free = end - activity.one.alone
+        if loaded and not cleans and not _all_keep(table, loaded, loaded, stretch, free):
             continue
         hands = begin if cleans else start - prepare
-        return Fit(activity.index, stretch, hands, start, end, prepare, "", None, 0, cleans, last)
+        return Fit(
+            activity.index, stretch, hands, start, end, free, prepare, "", None, 0, cleans, last
+        )
     return None
 
 
@@ -186,13 +193,15 @@ def _handwork(
     if settled is None:
         return None
     start, prepare = settled
-    left = table.left.get(activity.index, activity.one.minutes)
-    least = activity.one.step.split_least
+    left = table.left.get(activity.index, activity.one.hands)
+    least = activity.one.step.least_piece
     room = stretch.interval.end - start
     if activity.life is not None:
         room = min(room, activity.life)  # what was mixed for this piece
+    if least and activity.smells:
+        room = min(room, _unsmelt(table, start, left))
     if left <= room:
-        return start, start + left, prepare, True
+        return start, start + left + activity.one.alone, prepare, True
     if least and not _tied(table, activity):
         piece = min(room, left - least)
         if piece >= least:
@@ -236,7 +245,18 @@ def _spray(
         hands = begin if cleans else start - minutes - prepare
         name = airbrush.name
         return Fit(
-            activity.index, stretch, hands, start, end, prepare, name, kind, minutes, cleans, True
+            activity.index,
+            stretch,
+            hands,
+            start,
+            end,
+            end,
+            prepare,
+            name,
+            kind,
+            minutes,
+            cleans,
+            True,
         )
     return None
 
@@ -267,19 +287,31 @@ def _clear_start(
         if activity.wet:
             later = max(later, table.place_free_from(activity.index, start))
         if activity.light:
-            later = max(later, _daylight(table, start, minutes))
+            later = max(later, _daylight(table, start, minutes - activity.one.alone))
         if activity.loud:
             later = max(later, _silence(table, start - lead, start + minutes + after) + lead)
+        if activity.smells:
+            least = min(minutes, activity.one.step.least_piece or minutes)
+            later = max(later, _silence(table, start, start + least, AIRED))
         if later == start:
             return start, prepare
         time = later - lead - prepare
     return None
 
 
-def _silence(table: Table, start: int, end: int) -> int:
-    """Return the first minute ≥ ``start`` from which there may be noise until ``end``."""
-    quiet = table.problem.calendar.quiet(start, end)
+def _silence(table: Table, start: int, end: int, aired: int = 0) -> int:
+    """Return the first minute ≥ ``start`` from which there may be noise until ``end``.
+
+    A smell may be there until ``end`` where the room is ``aired`` after it [min].
+    """
+    quiet = table.problem.calendar.quiet(start, end, aired)
     return quiet[-1].end if quiet else start
+
+
+def _unsmelt(table: Table, start: int, minutes: int) -> int:
+    """Return how many of ``minutes`` from ``start`` may smell before the room must be aired."""
+    quiet = table.problem.calendar.quiet(start, start + minutes, AIRED)
+    return quiet[0].start - start if quiet else minutes
 
 
 def _daylight(table: Table, start: int, minutes: int) -> int:

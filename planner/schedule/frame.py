@@ -39,7 +39,8 @@ class Activity:
     those that close for good; ``whole`` says that it handles whole units as
     it works on them (turn, join).  ``leaving`` are gates of other passes on
     films that dry elsewhere, and that it would carry off (definition 10).
-    ``loud`` keeps it out of quiet hours, ``light`` in daylight (definition
+    ``loud`` keeps it out of quiet hours, ``smells`` out of those and of the
+    time in which a room is aired before, ``light`` in daylight (definition
     14); ``together`` are those that must begin in the same stretch.
     """
 
@@ -61,6 +62,7 @@ class Activity:
     leaving: tuple[int, ...]
     whole: bool
     loud: bool
+    smells: bool
     light: bool
     together: tuple[int, ...]
 
@@ -147,6 +149,7 @@ class Frame:
                     closing=tuple(n for n in numbers if self.gates[n].windows[-1].closes),
                     whole=one.step.stage in WHOLE_UNIT,
                     loud=one.step.tool is Tool.AIRBRUSH or Trait.NOISY in one.step.traits,
+                    smells=Trait.SMELLS in one.step.traits,
                     light=one.step.tool is Tool.CAN or Trait.DAYLIGHT in one.step.traits,
                     together=(),
                 )
@@ -250,7 +253,7 @@ class Frame:
         cleaning = min((one.clean_minutes for one in self.book.gear.airbrushes), default=0)
         return [
             (
-                min(one.minutes, one.step.split_least or one.minutes) + bool(one.load) * cleaning,
+                min(one.hands, one.step.least_piece or one.hands) + bool(one.load) * cleaning,
                 one.load,
             )
             for one in (activity.one for activity in self.activities)

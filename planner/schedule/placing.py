@@ -43,7 +43,7 @@ def place(table: Table, fit: Fit) -> None:
         table.cups[fit.airbrush] = Cup(activity.one.load, mixed, fit.end)
     pieces = (*table.pieces.get(fit.index, ()), Interval(fit.start, fit.end))
     table.pieces[fit.index] = pieces
-    table.time = fit.end
+    table.time = fit.free
     if not fit.last:
         left = table.left.get(fit.index, activity.one.minutes)
         table.left[fit.index] = left - (fit.end - fit.start)

@@ -14,6 +14,7 @@ from planner.bench import Stretch
 from planner.schedule.problem import Problem
 from planner.schedule.state import FOREVER, Table
 from planner.values.plan import BenchKind, BenchWork, Cause, PassKey, Placement, Reason
+from planner.values.step import Trait
 
 
 class _Read:
@@ -27,7 +28,7 @@ class _Read:
             if work.serves is not None:
                 self.serving[work.serves].append(work)
         self.busy = sorted(
-            [(piece.end, one.key.step) for one in table.placements for piece in one.pieces]
+            [(end, one.key.step) for one in table.placements for end in _freed(problem, one)]
             + [(work.interval.end, work.kind.value) for work in table.bench]
         )
         self.freed: dict[str, list[int]] = defaultdict(list)
@@ -43,6 +44,12 @@ class _Read:
         return min(
             [placed.start, *(work.interval.start for work in self.serving.get(placed.key, ()))]
         )
+
+
+def _freed(problem: Problem, placed: Placement) -> list[int]:
+    """Return when hands are free of each piece of a pass."""
+    one = problem.activities[problem.index[placed.key]].one
+    return [one.attended(piece).end for piece in placed.pieces]
 
 
 def reasons_of(problem: Problem, table: Table) -> dict[PassKey, Reason]:
@@ -147,6 +154,9 @@ def _noise(problem: Problem, placed: Placement, lead: int) -> list[_Bound]:
     if activity.loud:
         quiet = calendar.quiet(placed.start - lead - 1440, placed.start)
         found += [(interval.end + lead, Cause.QUIET, "", "") for interval in quiet]
+    if activity.smells:
+        quiet = calendar.quiet(placed.start - 1440, placed.start)
+        found += [(interval.end, Cause.QUIET, "", Trait.SMELLS.value) for interval in quiet]
     if activity.light:
         light = calendar.daylight(placed.start, placed.end) or ()
         found += [(interval.start, Cause.DAYLIGHT, "", "") for interval in light]

@@ -41,8 +41,9 @@ class Table:
 
     A film is kept under (activity, place); a film that melted into the
     next coat points to it (definition 11).  ``drying`` holds, by unit
-    number, (until, stands, location); ``awaited`` the unplaced passes that
-    a running window will close on.
+    number, (until, stands, location), ``alone`` until when work goes on
+    alone on it; ``awaited`` the unplaced passes that a running window will
+    close on.
     """
 
     problem: Problem
@@ -56,6 +57,7 @@ class Table:
     top: dict[tuple[str, str, str], tuple[int, str]] = field(default_factory=dict)
     wet: dict[tuple[str, str, str], int] = field(default_factory=dict)
     drying: dict[int, tuple[int, int, str]] = field(default_factory=dict)
+    alone: dict[int, int] = field(default_factory=dict)
     cups: dict[str, Cup] = field(default_factory=dict)
     placements: list[Placement] = field(default_factory=list)
     bench: list[BenchWork] = field(default_factory=list)
@@ -76,6 +78,7 @@ class Table:
             top=dict(self.top),
             wet=dict(self.wet),
             drying=dict(self.drying),
+            alone=dict(self.alone),
             cups=dict(self.cups),
             placements=list(self.placements),
             bench=list(self.bench),
@@ -127,6 +130,9 @@ class Table:
         one = activity.one
         self.start[index], self.end[index] = start, end
         self.awaited.discard(index)
+        if one.alone:
+            for unit in activity.held:
+                self.alone[unit] = max(self.alone.get(unit, 0), end)
         for number in problem.closing_from.get(index, ()):
             after = problem.ends[number][1]
             if after not in self.end:
@@ -267,6 +273,12 @@ class Table:
             if begun and begun[0].start >= self.problem.now:
                 return self.problem.calendar.stretch_at(begun[0].start)
         return None
+
+    def left_alone_until(self, index: int) -> int:
+        """Return when what goes on alone leaves an activity its units and forerunners."""
+        activity = self.problem.activities[index]
+        until = max((self.end.get(before, 0) for before in activity.before), default=0)
+        return max([until, *(self.alone.get(unit, 0) for unit in activity.held)])
 
     def fingers_from(self, index: int) -> int:
         """Return when fingers may hold an activity's units (definition 5)."""

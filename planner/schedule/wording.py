@@ -42,6 +42,8 @@ def _named(reason: Reason, when: str) -> Said | None:
     about, coating = _short(reason.about), reason.detail
     if reason.cause is Cause.AIRBRUSH:
         return _airbrush(about, coating, when)
+    if reason.cause is Cause.QUIET and reason.detail:
+        return say("quiet hours until{when}, and it smells", when=when)
     if not about:
         return None
     words = {

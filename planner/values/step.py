@@ -40,6 +40,8 @@ class Stage(StrEnum):
     MATTE = "matte"
 
 
+SET_GOING = 5  # minutes of hands that work needs before it goes on alone: assumed
+
 LAYS_NO_FILM = frozenset(
     {
         Stage.MASK,
@@ -78,9 +80,9 @@ class Trait(StrEnum):
 
     NOISY = "noisy"  # kept out of quiet hours, whatever its tool
     DAYLIGHT = "needs daylight"  # done in daylight hours only
-    SMELLS = "smells"  # said beforehand, so that the room can be aired
+    SMELLS = "smells"  # kept out of quiet hours, and the room is aired before they begin
     ONE_STRETCH = "all in one stretch"  # every coat of it in the same stretch
-    HANDS_FREE = "hands free"  # it goes on alone; planned as attended, filled with offers
+    HANDS_FREE = "hands free"  # once set going it goes on alone
 
 
 class Bound(StrEnum):
@@ -281,6 +283,20 @@ class Step:
     def coats(self) -> int:
         """Number of passes: the most coats of any application, at least one."""
         return max((application.coats for application in self.applications), default=1)
+
+    @property
+    def goes_alone(self) -> bool:
+        """Tell whether it goes on without hands once it is set going; no spraying does."""
+        return Trait.HANDS_FREE in self.traits and self.tool not in (Tool.AIRBRUSH, Tool.CAN)
+
+    @property
+    def least_piece(self) -> int | None:
+        """The least piece [min] if it may be split; what goes on alone has nothing to split."""
+        return None if self.goes_alone else self.split_least
+
+    def attended(self, minutes: int) -> int:
+        """Return how many of a pass's minutes need hands: its first ones, if it goes on alone."""
+        return min(minutes, SET_GOING) if self.goes_alone else minutes
 
     def references(self) -> tuple[str, ...]:
         """Return every place reference it names, applications first, each once."""

@@ -173,7 +173,7 @@ def lives(ruling: Ruling) -> Iterator[Violation]:
     for one, span in ruling.case.planned():
         if one.step.tool is Tool.AIRBRUSH:
             continue
-        longest = max(span.pieces, key=lambda piece: piece.minutes)
+        longest = max(ruling.case.attended(one, span), key=lambda piece: piece.minutes)
         for coating in sorted({coating for _, coating in one.films}):
             life = life_of(ruling, coating)
             if life is not None and longest.minutes > life:

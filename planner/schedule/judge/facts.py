@@ -58,9 +58,10 @@ def from_now_on(ruling: Ruling) -> Iterator[Violation]:
         if placed and placed.pieces and placed.start == span.start and placed.pieces != span.pieces:
             text = f"is under way and lasts to {at(span.end)}, but the plan says otherwise"
             yield Violation(23, str(key), text)
+        (busy,) = case.attended(ruling.premises.passes[key], span)
         for interval, about in hands:
-            if interval.overlaps(span.pieces[0]) and interval.start >= case.plan.now:
-                text = f"starts {at(interval.start)}, but {key} is under way to {at(span.end)}"
+            if interval.overlaps(busy) and interval.start >= case.plan.now:
+                text = f"starts {at(interval.start)}, but {key} is under way to {at(busy.end)}"
                 yield Violation(23, about, f"{text} and comes first")
 
 
@@ -145,7 +146,8 @@ def _pinned(ruling: Ruling, pin: Pin, one: Pass, span: Span) -> Iterator[Violati
         astray = [piece for piece in span.pieces if piece.start < first]
         wish = f"no earlier than {at(first)}"
     elif pin.interval:
-        astray = [piece for piece in span.pieces if not piece.within(pin.interval)]
+        hands = ruling.case.attended(one, span)
+        astray = [piece for piece in hands if not piece.within(pin.interval)]
         wish = f"{at(pin.interval.start)} to {at(pin.interval.end)}"
     else:
         astray = [piece for piece in span.pieces if not _begins_on(ruling, pin, piece)]
@@ -176,7 +178,8 @@ def _overtaken(ruling: Ruling, pin: Pin, one: Pass) -> bool:
     first, last = _pinned_minutes(ruling, pin)
     earliest = max([ruling.case.plan.now, first, *_after_facts(ruling, one.key)])
     shut = [minute for minute in _closed_by_facts(ruling, one.key) if minute <= first]
-    least = min(one.step.split_least or one.minutes, one.minutes)
+    hands = one.step.attended(one.minutes)
+    least = min(one.step.least_piece or hands, hands)
     return earliest + least > last or bool(shut)
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from planner.bench import AIRED
 from planner.schedule.judge.premises import named
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
@@ -45,12 +46,42 @@ def hands(ruling: Ruling) -> Iterator[Violation]:
             latest = (interval, about)
     for key, span in ruling.case.spans.items():
         if span.fact and not span.under_way:
+            (at_it,) = ruling.case.attended(ruling.premises.passes[key], span)
             for interval, about in busy:
-                if interval.overlaps(span.pieces[0]):
+                if interval.overlaps(at_it):
                     text = f"starts {at(interval.start)}, while {key} was done, as logged"
                     yield Violation(13, about, text)
     yield from _helpers(ruling)
     yield from _airbrushes(ruling)
+    yield from _left_alone(ruling)
+
+
+def _left_alone(ruling: Ruling) -> Iterator[Violation]:
+    """Let hands be at no unit on which another pass goes on alone."""
+    spans, passes = ruling.case.spans, ruling.premises.passes
+    for key, span in spans.items():
+        one = passes[key]
+        if not one.step.goes_alone:
+            continue
+        (first,) = [*ruling.case.attended(one, span)][:1]
+        parts = {part for unit in one.units for part in unit.parts}
+        for other in ruling.premises.models[key.project, key.model]:
+            theirs = spans.get(other.key)
+            if other.key == key or theirs is None or theirs.fact:
+                continue
+            if parts.isdisjoint(part for unit in other.units for part in unit.parts):
+                continue
+            taken = [
+                *ruling.case.attended(other, theirs),
+                *ruling.case.preparations.get(other.key, ()),
+            ]
+            for interval in sorted(taken):
+                if interval.start < span.end and first.end < interval.end:
+                    text = f"takes up at {ruling.case.at(interval.start)} what {key} is left alone"
+                    yield Violation(
+                        13, str(other.key), f"{text} with until {ruling.case.at(span.end)}"
+                    )
+                    break
 
 
 def _helpers(ruling: Ruling) -> Iterator[Violation]:
@@ -79,13 +110,16 @@ def _airbrushes(ruling: Ruling) -> Iterator[Violation]:
 
 
 def tool_hours(ruling: Ruling) -> Iterator[Violation]:
-    """Definition 14: no noise in quiet hours, no spray can nor fine work in the dark."""
+    """Definition 14: no noise nor smell in quiet hours, no can nor fine work in the dark."""
     for one, span in ruling.case.planned():
         for piece in span.pieces:
             if one.step.tool is Tool.AIRBRUSH or Trait.NOISY in one.step.traits:
                 yield from _quiet(ruling, piece, str(one.key))
+            if Trait.SMELLS in one.step.traits:
+                yield from _unaired(ruling, piece, str(one.key))
+        for interval in ruling.case.attended(one, span):
             if one.step.tool is Tool.CAN or Trait.DAYLIGHT in one.step.traits:
-                yield from _dark(ruling, piece, str(one.key))
+                yield from _dark(ruling, interval, str(one.key))
     for work in ruling.case.bench:
         if work.kind in AIRBRUSH_WORK:
             yield from _quiet(ruling, work.interval, named(work))
@@ -97,6 +131,16 @@ def _quiet(ruling: Ruling, interval: Interval, about: str) -> Iterator[Violation
             at = ruling.case.at
             text = f"{at(interval.start)} to {at(interval.end)} runs into the quiet hours"
             yield Violation(14, about, f"{text} of {at(quiet.start)} to {at(quiet.end)}")
+            return
+
+
+def _unaired(ruling: Ruling, interval: Interval, about: str) -> Iterator[Violation]:
+    """Let a smell be gone when others sleep: aired before each quiet time, and none in it."""
+    at = ruling.case.at
+    for quiet in ruling.premises.calendar.quiet(interval.start, interval.end + AIRED):
+        if interval.start < quiet.end and quiet.start - interval.end < AIRED:
+            text = f"smells until {at(interval.end)}, but quiet hours begin {at(quiet.start)}"
+            yield Violation(14, about, f"{text}, and the room is aired for {AIRED} min before")
             return
 
 

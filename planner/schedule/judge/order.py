@@ -117,7 +117,7 @@ def pieces(ruling: Ruling) -> Iterator[Violation]:
         if len(span.pieces) == 1:
             continue
         about = str(one.key)
-        least = one.step.split_least
+        least = one.step.least_piece
         if least is None:
             yield Violation(
                 17, about, f"is split into {len(span.pieces)} pieces, but is not marked"

@@ -176,11 +176,20 @@ class Case:
             if not span.fact:
                 yield self.premises.passes[key], span
 
+    def attended(self, one: Pass, span: Span) -> Iterator[Interval]:
+        """Yield when hands are at a pass: all of its pieces, or where it goes on alone the first.
+
+        Of work that goes on alone no more than its first minutes count.
+        """
+        for piece in span.pieces:
+            end = piece.start + one.step.attended(one.minutes)
+            yield Interval(piece.start, min(piece.end, end)) if one.step.goes_alone else piece
+
     def hands(self) -> Iterator[tuple[Interval, str]]:
         """Yield every planned interval of attended work and what it is."""
         for one, span in self.planned():
-            for piece in span.pieces:
-                yield piece, str(one.key)
+            for interval in self.attended(one, span):
+                yield interval, str(one.key)
         for work in self.bench:
             yield work.interval, named(work)
 

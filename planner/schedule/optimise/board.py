@@ -10,7 +10,7 @@ from bisect import bisect_right
 from collections import defaultdict
 from dataclasses import dataclass
 
-from planner.bench import Stretch
+from planner.bench import AIRED, Stretch
 from planner.cure import Band
 from planner.schedule.problem import Problem
 from planner.schedule.state import FOREVER, Table
@@ -79,10 +79,12 @@ class Board:
         key = (
             sprayed,
             activity.loud,
+            activity.smells,
             activity.light,
             activity.one.step.helper,
             activity.allowed,
-            activity.one.minutes if activity.light else 0,
+            activity.one.hands if activity.light else 0,
+            activity.one.alone if activity.loud or activity.smells else 0,
         )
         found = self._slots.get(key)
         if found is None:
@@ -96,14 +98,19 @@ class Board:
         if activity.one.step.helper and stretch.people < 2:
             return []
         pieces = [(self.starts[number], self.ends[number])]
+        alone = activity.one.alone  # after hands it is still to be heard and smelt
         if activity.loud:
-            for quiet in problem.calendar.quiet(*pieces[0]):
+            for quiet in problem.calendar.quiet(*pieces[0], alone):
                 pieces = _without(pieces, quiet)
         if activity.one.load:
             gear = problem.book.gear.airbrushes
             lead = min(airbrush.load_minutes for airbrush in gear)
             after = min(airbrush.clean_minutes for airbrush in gear)
             pieces = [(start + lead, end - after) for start, end in pieces]
+        if activity.smells:
+            whole = (self.starts[number], self.ends[number])
+            for quiet in problem.calendar.quiet(*whole, alone + AIRED):
+                pieces = _without(pieces, quiet)
         if activity.light:
             hours = problem.calendar.daylight(*pieces[0]) if pieces else ()
             if hours is not None:
@@ -121,13 +128,17 @@ class Board:
         return [Slot(start, end) for start, end in sorted(pieces) if start < end]
 
     def least(self, index: int) -> int:
-        """Return the least minutes that a free activity needs in one go."""
+        """Return the least minutes that a free activity needs hands in one go."""
         return self._least[index]
+
+    def lasts(self, index: int) -> int:
+        """Return the least minutes from the start of a free activity to its end."""
+        return self._least[index] + self.problem.activities[index].one.alone
 
     def _least_of(self, index: int) -> int:
         activity = self.problem.activities[index]
-        split = activity.one.step.split_least
-        left = self.facts.left.get(index, activity.one.minutes)
+        split = activity.one.step.least_piece
+        left = self.facts.left.get(index, activity.one.hands)
         return min(left, split) if split else left
 
     def first_start(self, index: int, minute: int) -> tuple[int, int] | None:
@@ -206,7 +217,7 @@ class Board:
         if index in self.facts.end:
             return self.facts.end[index]
         head = self.head[index]
-        return FOREVER if head >= NEVER else head + self.least(index)
+        return FOREVER if head >= NEVER else head + self.lasts(index)
 
     def _after(self, gate: int) -> int:
         before = self.problem.ends[gate][0]

@@ -40,10 +40,11 @@ def path(board: Board) -> Least:
         head = board.head[index]
         if head >= NEVER:
             continue
-        end = head + board.least(index)
+        end = head + board.lasts(index)
         dry = end + dry_after(board, index, end)
         if dry > best.finish:
-            best = Least(dry, board.number_at(end - 1), _chain(board, index))
+            number = board.number_at(head + board.least(index) - 1)
+            best = Least(dry, number, _chain(board, index))
     return best
 
 
@@ -80,7 +81,7 @@ def drying_places(board: Board) -> Least:
             activity = problem.activities[index]
             if activity.location == location.name and board.head[index] < NEVER:
                 for unit, stands in activity.wet:
-                    taken = stands * (board.least(index) + _least_wet(board, index))
+                    taken = stands * (board.lasts(index) + _least_wet(board, index))
                     longest[unit] = max(longest.get(unit, 0), taken)
         energy = sum(longest.values())
         if not energy:
@@ -132,7 +133,7 @@ def least_late(board: Board) -> int:
         ends = [0]
         for index in board.free:
             if problem.activities[index].project == number and board.head[index] < NEVER:
-                end = board.head[index] + board.least(index)
+                end = board.head[index] + board.lasts(index)
                 ends.append(end + dry_after(board, index, end))
         total += project.weight * max(0, max(ends) - target)
     return total
@@ -152,9 +153,9 @@ def _load(board: Board, first: int, *, sprayed_only: bool) -> Least:
         and board.number_at(board.head[index]) >= first
         and (not sprayed_only or problem.activities[index].one.load)
     ]
-    total = sum(problem.activities[index].one.minutes for index in chosen)
+    total = sum(problem.activities[index].one.hands for index in chosen)
     total -= sum(
-        problem.activities[i].one.minutes - board.facts.left[i]
+        problem.activities[i].one.hands - board.facts.left[i]
         for i in chosen
         if i in board.facts.left
     )

@@ -230,7 +230,7 @@ def _swap(
             other = problem.activities[new].one.load
             if same_loads and not _same_loads(loads, activity.one.load, other):
                 continue
-            gain = problem.activities[new].one.minutes - activity.one.minutes
+            gain = problem.activities[new].one.hands - activity.one.hands
             if 0 < gain <= left:
                 swaps.append((-gain, at, new))
     for _, at, new in sorted(swaps)[:MOST_SWAPS]:

@@ -50,7 +50,8 @@ class Exact:
     def _passes(self, candidates: dict[int, Any]) -> None:
         board, here = self.board, self.here
         for index, literal in candidates.items():
-            least = board.problem.activities[index].one.minutes
+            one = board.problem.activities[index].one
+            least = one.hands
             if all(before in here.end for before in board.problem.activities[index].before):
                 release = max(here.fingers_from(index), here.floor(index))
             else:
@@ -71,7 +72,7 @@ class Exact:
             self.hands.append(interval)
             if deadline < FOREVER:
                 ends = _ends_by(here, index)
-                room = deadline - least if ends else deadline - 1
+                room = deadline - one.minutes if ends else deadline - 1
                 self.model.add(start <= room).only_enforce_if(literal)
 
     def _gates(self) -> None:
@@ -167,10 +168,10 @@ class Exact:
         idle = min(airbrush.idle_limit_minutes for airbrush in problem.book.gear.airbrushes)
         for index, start in self.starts.items():
             activity = problem.activities[index]
-            if activity.one.load or activity.one.minutes <= idle:
+            if activity.one.load or activity.one.hands <= idle:
                 continue
             both, before = [self.present[index], any_load], self.model.new_bool_var("")
-            end = start + activity.one.minutes
+            end = start + activity.one.hands
             self.model.add(end <= opening).only_enforce_if([*both, before])
             self.model.add(start >= closed).only_enforce_if([*both, before.negated()])
 

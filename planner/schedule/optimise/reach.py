@@ -75,18 +75,18 @@ def earliest_end(board: Board, index: int, number: int) -> int | None:
     for slot in board.slots(index)[number]:
         start = max(slot.start, board.head[index])
         if start + least <= slot.end:
-            return start + least
+            return start + board.lasts(index)
     return None
 
 
 def _reach(board: Board, gate: int, before: int, after: int) -> Reach:
     spans: list[tuple[tuple[int, int], ...] | None] = []
     to_end = board.problem.gates[gate].closing is Bound.END
-    least = board.least(after)
+    lasts = board.lasts(after)
     windows = [
         window
         for window in board.problem.gates[gate].windows
-        if not _empty(window, board.least(before), least if to_end else 0)
+        if not _empty(window, board.lasts(before), lasts if to_end else 0)
     ]
     ever = all(window.closes is None for window in windows) or board.problem.may_melt(gate)
     final = len(board.stretches) - 1
@@ -107,7 +107,7 @@ def _reach(board: Board, gate: int, before: int, after: int) -> Reach:
             opens = max(end, board.opens(gate, window, end))
             found = board.first_start(after, opens)
             closes = board.closes(gate, window, last)
-            if found is None or found[1] + (least if to_end else 0) > closes:
+            if found is None or found[1] + (lasts if to_end else 0) > closes:
                 continue
             until = final
             if closes < FOREVER:

@@ -81,7 +81,7 @@ def latest_ends(board: Board, finish: int) -> dict[int, int]:
             for after in problem.after.get(index, ())
             if after in known
         ]
-        low = board.head[index] + board.least(index) - 1
+        low = board.head[index] + board.lasts(index) - 1
         found[index] = min(_last_true(low, finish, ready, limit) for ready, limit in limits)
     return found
 
@@ -107,10 +107,10 @@ def _last_true(low: int, high: int, ready: Callable[[int], int], limit: int) -> 
 
 def _last_start(board: Board, index: int, latest: int) -> int:
     """Return the last start of a pass that ends by ``latest`` within its hours."""
-    least, best = board.least(index), 0
+    least, lasts, best = board.least(index), board.lasts(index), 0
     for slots in board.slots(index):
         for slot in slots:
-            start = min(slot.end, latest) - least
+            start = min(slot.end - least, latest - lasts)
             if start >= slot.start:
                 best = max(best, start)
     return best
@@ -120,10 +120,10 @@ def _by_then(master: Master, index: int, latest: int) -> None:
     """Keep a pass out of stretches in which it would end after ``latest``."""
     if index not in master.first:
         return
-    board, least = master.board, master.board.least(index)
+    board, lasts = master.board, master.board.lasts(index)
     for number in range(master.first[index], master.count):
         starts = [max(slot.start, board.head[index]) for slot in board.slots(index)[number]]
-        if not any(start + least <= latest for start in starts):
+        if not any(start + lasts <= latest for start in starts):
             master.model.add(master.within(index, number) == 0)
 
 

@@ -294,8 +294,8 @@ class _Improving:
         """Go on from what a walk has found, unless it went astray."""
         best = self._last_stretch()
         if table is not None:
-            end = max((table.end[i] for i in self.board.free if i in table.end), default=0)
-            if self.board.number_at(end - 1) < best + ASTRAY:
+            begun = [table.pieces[i][-1].start for i in self.board.free if i in table.end]
+            if self.board.number_at(max(begun, default=0)) < best + ASTRAY:
                 self.walks[at] = dict(table.pieces)
                 return
         self.walks[at] = self.pieces
@@ -315,8 +315,8 @@ class _Improving:
         return lambda i: max(ends[activities[i].project], paths.get(activities[i].project, 0))
 
     def _last_stretch(self) -> int:
-        ends = [p.end for p in self.best.placements if not p.logged]
-        return self.board.number_at(max(ends) - 1) if ends else 0
+        begun = [p.pieces[-1].start for p in self.best.placements if not p.logged]
+        return self.board.number_at(max(begun)) if begun else 0
 
     def _take(self, table: Table, unplaced: list[Unplaced]) -> bool:
         cost = cost_of(

@@ -101,8 +101,8 @@ class Ties:
                 found = board.first_start(after, opens)
                 if found is None or found[0] != number:
                     beyond.add(after)
-                elif (least := found[1] + board.least(after)) > ends.get(after, 0):
-                    ends[after] = least
+                elif (end := found[1] + board.lasts(after)) > ends.get(after, 0):
+                    ends[after] = end
                     queue.append(after)
         return beyond
 
@@ -130,10 +130,10 @@ class Shares:
         self.board = board = ties.board
         activities = board.problem.activities
         self.order = [index for index in board.free if index in pieces]
-        self.numbers = {i: board.number_at(pieces[i][-1].end - 1) for i in self.order}
+        self.numbers = {i: board.number_at(pieces[i][-1].start) for i in self.order}
         self.started = {index: pieces[index][0].start for index in self.order}
         left = board.facts.left
-        self.minutes = {i: left.get(i, activities[i].one.minutes) for i in self.order}
+        self.minutes = {i: left.get(i, activities[i].one.hands) for i in self.order}
         self.fixed = {index for index in self.order if activities[index].together}
         self.left_over = set(board.free) - set(self.order)
 

@@ -74,7 +74,7 @@ def _lags(model: Any, board: Board, number: int, starts: dict[int, Any]) -> None
         if before not in starts or after not in starts:
             continue
         own = problem.gates[gate]
-        size = board.least(after) if own.closing is Bound.END else 1
+        size = board.lasts(after) if own.closing is Bound.END else 1
         gap = starts[after] - starts[before]
         options = []
         for window in own.windows:
@@ -90,14 +90,14 @@ def _lags(model: Any, board: Board, number: int, starts: dict[int, Any]) -> None
     for after, start in starts.items():
         for before in problem.activities[after].before:
             if before in starts:
-                model.add(start - starts[before] >= board.least(before))
+                model.add(start - starts[before] >= board.lasts(before))
 
 
 def _span(
     board: Board, gate: int, window: Window, number: int, before: int
 ) -> tuple[int, int | None]:
     """Return the least gap between two starts, and what the later must end or start before."""
-    minutes = board.least(before)
+    minutes = board.lasts(before)
     opens, closes = window.opens, window.closes
     least = minutes
     if opens is not None and not (opens.of_film and board.problem.gates[gate].place):

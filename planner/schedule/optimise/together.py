@@ -114,7 +114,7 @@ def _minutes(board: Board, group: Bound) -> int:
     """Return the least minutes that a group takes of a stretch, set-ups included."""
     problem = board.problem
     work = sum(
-        board.facts.left.get(index, problem.activities[index].one.minutes)
+        board.facts.left.get(index, problem.activities[index].one.hands)
         if index in group.whole
         else board.least(index)
         for index in group.passes
