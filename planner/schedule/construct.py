@@ -14,12 +14,13 @@ from typing import NamedTuple
 
 from planner.bench import Stretch
 from planner.schedule.ahead import SOON, keeps_windows
+from planner.schedule.cups import left_in_cups
 from planner.schedule.fit import Fit, earliest_fit, fit_in, gates_open, setup_for
 from planner.schedule.frame import LAST_MINUTE
 from planner.schedule.placing import place, put_away
 from planner.schedule.problem import Problem
 from planner.schedule.rules import Rule
-from planner.schedule.state import EMPTY, FOREVER, Table
+from planner.schedule.state import EMPTY, FOREVER, Cup, Table
 from planner.values.moment import Interval, minute_of
 from planner.values.plan import Placement, Unplaced
 from planner.values.said import say
@@ -126,8 +127,12 @@ class Search:
                 free = start + one.hands if one.alone else end
                 table.time = max(table.time, free)
             table.pieces[index] = (Interval(start, end),)
-            table.placements.append(Placement(key, (Interval(start, end),), logged=True))
+            done = Placement(key, (Interval(start, end),), entry.airbrush, logged=True)
+            table.placements.append(done)
             table.lay(index, start, end)
+        ends = {problem.activities[index].one.key: end for index, end in table.end.items()}
+        for name, held in left_in_cups(problem.book, problem.calendar, table.time, ends).items():
+            table.cups[name] = Cup(*held)
         for index in table.end:
             for after in problem.after[index]:
                 self.waits[after] -= 1

@@ -11,7 +11,6 @@ from judge_cases.making import (
     at,
     book,
     breaks,
-    change,
     clean,
     do,
     load,
@@ -23,7 +22,7 @@ from judge_cases.making import (
     work,
 )
 
-from planner.values.plan import BenchWork, Bound, Cost, Placement, Plan, Status
+from planner.values.plan import Bound, Cost, Placement, Plan, Status
 from planner.values.project import Logged, Pin
 from planner.values.step import Stage
 
@@ -70,32 +69,6 @@ def before_now() -> Case:
     of = book(BASE)
     sound = plan(of, do("base", "19:00-19:10"), now=at("19:00"))
     return Case(of, sound, plan(of, do("base", "18:59-19:09"), now=at("19:00")))
-
-
-@breaks(16)
-def a_logged_load_left_standing() -> Case:
-    """Sprayed until 18:13; the cup may hold the coating still, for the limit of 20 min."""
-    steps = spray("base", "hull/deck"), spray("links", "tracks")
-    of = book(*steps, log=(logged("18:03", "18:13"),))
-    done = fact(sprayed("base", "18:03-18:13"))
-
-    def gone_on(links: str, cleaning: str) -> Plan:
-        return plan(of, done, sprayed("links", links), bench=[clean(cleaning)], now=at("18:20"))
-
-    return Case(of, gone_on("18:33-18:43", "18:43-18:49"), gone_on("18:34-18:44", "18:44-18:50"))
-
-
-@breaks(15)
-def a_logged_load_of_another_coating() -> Case:
-    """What was sprayed last is in the cup, or nothing: another coating asks a change or a load."""
-    steps = spray("base", "hull/deck"), spray("links", "tracks", coat="lacquer")
-    of = book(*steps, log=(logged("18:03", "18:13"),))
-    done, links = fact(sprayed("base", "18:03-18:13")), sprayed("links", "18:30-18:40")
-
-    def sprayed_on(*bench: BenchWork) -> Plan:
-        return plan(of, done, links, bench=[*bench, clean("18:40-18:46")], now=at("18:20"))
-
-    return Case(of, sprayed_on(change("18:20-18:30", "lacquer")), sprayed_on())
 
 
 BEGUN = book(BASE, LINKS, log=(logged("18:00"),))

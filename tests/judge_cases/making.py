@@ -189,7 +189,7 @@ def do(step: str, *spans: str | Interval, coat: int = 1, airbrush: str = "") -> 
     return Placement(key(step, coat), pieces, airbrush=airbrush)
 
 
-def sprayed(step: str, *spans: str) -> Placement:
+def sprayed(step: str, *spans: str | Interval) -> Placement:
     """Place a pass of the airbrush."""
     return do(step, *spans, airbrush="fine")
 

@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
+from planner.schedule.judge.cups import CLEAN, Cup, left_by_the_log
 from planner.schedule.judge.hands import AIRBRUSH_WORK
 from planner.schedule.judge.premises import named
 from planner.schedule.judge.ruling import Ruling
@@ -14,8 +15,6 @@ from planner.values.gear import Airbrush
 from planner.values.moment import Interval
 from planner.values.plan import BenchKind, BenchWork
 from planner.values.step import Tool
-
-CLEAN = ""
 
 
 @dataclass(frozen=True, order=True)
@@ -26,70 +25,51 @@ class Event:
     about: str
     load: str
     work: BenchWork | None = field(default=None, compare=False)
-    fact: bool = field(default=False, compare=False)
-    under_way: bool = field(default=False, compare=False)
-
-
-@dataclass
-class Cup:
-    """What an airbrush may hold at one moment of the walk.
-
-    The logbook does not record loads.  After a sprayed fact the cup may
-    hold that coating or may have been cleaned since; under way, it holds
-    the coating for sure.
-    """
-
-    may_hold: frozenset[str] = frozenset({CLEAN})
-    since: int = 0  # end of the last event
-    filled: int = 0  # start of the load or change that filled it
-    known: bool = True
 
 
 def airbrushes(ruling: Ruling) -> Iterator[Violation]:
     """Walk each airbrush through each stretch; loads are definition 15, idling 16."""
+    here, left = left_by_the_log(ruling)
     for airbrush in ruling.case.book.gear.airbrushes:
         groups: dict[int, list[Event]] = defaultdict(list)
+        if airbrush.name in left:
+            groups[here] = []  # it is to be cleaned, whatever the plan has
         for event in sorted(_events(ruling, airbrush.name)):
             stretch = ruling.premises.calendar.stretch_at(event.interval.start)
-            if event.under_way:
-                stretch = ruling.premises.calendar.stretch_at(ruling.case.plan.now) or stretch
             groups[stretch.interval.start if stretch else event.interval.start].append(event)
-        for events in groups.values():
-            yield from _stretch(ruling, airbrush, events)
+        for start, events in groups.items():
+            cup = left.get(airbrush.name) if start == here else None
+            yield from _stretch(ruling, airbrush, events, cup or Cup())
 
 
 def _events(ruling: Ruling, airbrush: str) -> Iterator[Event]:
-    for key, span in ruling.case.spans.items():
-        one = ruling.premises.passes[key]
+    for one, span in ruling.case.planned():
         if one.step.tool is Tool.AIRBRUSH and span.airbrush == airbrush:
             for piece in span.pieces:
-                yield Event(piece, str(key), one.load, fact=span.fact, under_way=span.under_way)
+                yield Event(piece, str(one.key), one.load)
     for work in ruling.case.bench:
         if work.airbrush == airbrush and work.kind in AIRBRUSH_WORK:
             yield Event(work.interval, named(work), work.coating, work)
 
 
-def _stretch(ruling: Ruling, airbrush: Airbrush, events: list[Event]) -> Iterator[Violation]:
-    cup = Cup(since=events[0].interval.start)
+def _stretch(
+    ruling: Ruling, airbrush: Airbrush, events: list[Event], cup: Cup
+) -> Iterator[Violation]:
     for event in events:
-        if event.fact:
-            cup.may_hold = frozenset({event.load} if event.under_way else {event.load, CLEAN})
-            cup.filled, cup.known = event.interval.start, event.under_way
-        elif event.work is None:
+        if event.work is None:
             yield from _sprayed(ruling, airbrush, cup, event)
         else:
             yield from _served(ruling, airbrush, cup, event, event.work)
         cup.since = max(cup.since, event.interval.end)
-    if CLEAN not in cup.may_hold:
-        (held,) = cup.may_hold
-        text = f'is left with "{held}" in it at {ruling.case.at(cup.since)}'
+    if cup.holds != CLEAN:
+        text = f'is left with "{cup.holds}" in it at {ruling.case.at(cup.since)}'
         yield Violation(15, airbrush.name, f"{text}, and the stretch ends without a cleaning")
 
 
 def _sprayed(ruling: Ruling, airbrush: Airbrush, cup: Cup, event: Event) -> Iterator[Violation]:
     at = ruling.case.at
-    if event.load not in cup.may_hold:
-        held = " or ".join(f'"{load}"' if load else "nothing" for load in sorted(cup.may_hold))
+    if event.load != cup.holds:
+        held = f'"{cup.holds}"' if cup.holds else "nothing"
         text = f'needs "{event.load}" in {airbrush.name} at {at(event.interval.start)}'
         yield Violation(15, event.about, f"{text}, which holds {held}")
         cup.filled = event.interval.start
@@ -101,19 +81,19 @@ def _sprayed(ruling: Ruling, airbrush: Airbrush, cup: Cup, event: Event) -> Iter
             yield Violation(
                 16, event.about, f"{text} {at(cup.filled)} and can be used for {life} min"
             )
-    cup.may_hold, cup.known = frozenset({event.load}), True
+    cup.holds = event.load
 
 
 def _served(
     ruling: Ruling, airbrush: Airbrush, cup: Cup, event: Event, work: BenchWork
 ) -> Iterator[Violation]:
     at = ruling.case.at(event.interval.start)
-    if work.kind is BenchKind.LOAD and CLEAN not in cup.may_hold:
+    if work.kind is BenchKind.LOAD and cup.holds != CLEAN:
         yield Violation(15, event.about, f"at {at} fills a cup that was not cleaned")
     if work.kind is not BenchKind.LOAD:
-        if cup.may_hold == {CLEAN}:
+        if cup.holds == CLEAN:
             yield Violation(15, event.about, f"at {at}, but nothing is in it")
-        elif cup.known:
+        else:
             yield from _idle(ruling, airbrush, cup, event)
     if (work.kind is BenchKind.CLEAN) != (work.coating == CLEAN):
         yield Violation(15, event.about, f'at {at} leaves "{work.coating}" in the cup')
@@ -124,7 +104,7 @@ def _served(
         if work.interval.minutes < least:
             text = f"at {at} is given {work.interval.minutes} min, but takes {least}"
             yield Violation(15, event.about, text)
-    cup.may_hold, cup.known = frozenset({work.coating}), True
+    cup.holds = work.coating
     cup.filled = event.interval.start
 
 
@@ -135,8 +115,7 @@ def _least(ruling: Ruling, airbrush: Airbrush, cup: Cup, work: BenchWork) -> int
         return airbrush.clean_minutes
     coatings = ruling.premises.coatings
     family = coatings[work.coating].family
-    held = [coatings[load].family for load in cup.may_hold if load in coatings]
-    same = all(other is family for other in held)
+    same = cup.holds not in coatings or coatings[cup.holds].family is family
     return airbrush.change_same_family if same else airbrush.change_other_family
 
 

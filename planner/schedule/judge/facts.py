@@ -38,6 +38,8 @@ def logged(ruling: Ruling) -> Iterator[Violation]:
 
 
 def _altered(placed: Placement, span: Span) -> bool:
+    if placed.airbrush != span.airbrush:
+        return True
     if span.under_way:
         return placed.start != span.start
     return placed.pieces != span.pieces

@@ -146,13 +146,11 @@ class Case:
 
     def _fact(self, key: PassKey, entry: Logged) -> Span:
         start = minute_of(entry.start)
-        claimed = self.plan.placement(key)
-        airbrush = claimed.airbrush if claimed else ""
         if entry.end is not None:
-            return Span((Interval(start, minute_of(entry.end)),), airbrush, fact=True)
+            return Span((Interval(start, minute_of(entry.end)),), entry.airbrush, fact=True)
         now = max(self.plan.now, start) if self.sound_now else start
         end = now + max(self.premises.passes[key].minutes - (now - start), LEAST_LEFT)
-        return Span((Interval(start, end),), airbrush, fact=True, under_way=True)
+        return Span((Interval(start, end),), entry.airbrush, fact=True, under_way=True)
 
     def in_bounds(self, interval: Interval) -> bool:
         """Tell whether an interval is whole minutes within reach of ``now``."""

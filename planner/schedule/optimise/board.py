@@ -45,6 +45,9 @@ class Board:
         Activities to be placed, in an order that keeps precedence.
     head
         Least start of each free activity [min], NEVER where there is none.
+    held, washing
+        What cups hold when the first stretch begins or goes on, and the
+        minutes that cleaning them takes in it.
     """
 
     def __init__(self, problem: Problem, facts: Table, last: int) -> None:
@@ -56,6 +59,9 @@ class Board:
         )
         self.starts = [max(one.interval.start, facts.time) for one in self.stretches]
         self.ends = [one.interval.end for one in self.stretches]
+        loaded = {name: cup.coating for name, cup in facts.cups.items() if cup.coating}
+        self.held = frozenset(loaded.values())
+        self.washing = sum(problem.airbrushes[name].clean_minutes for name in loaded)
         done = set(facts.end)
         self.free = [i for i in reversed(problem.frame.backwards) if i not in done]
         self._slots: dict[tuple[object, ...], list[list[Slot]]] = {}
@@ -105,6 +111,8 @@ class Board:
         if activity.one.load:
             gear = problem.book.gear.airbrushes
             lead = min(airbrush.load_minutes for airbrush in gear)
+            if number == 0 and self.held:
+                lead = 0
             after = min(airbrush.clean_minutes for airbrush in gear)
             pieces = [(start + lead, end - after) for start, end in pieces]
         if activity.smells:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from planner.cure import Band, Film
 from planner.schedule.optimise.board import NEVER, Board
-from planner.schedule.optimise.master import setup_costs
+from planner.schedule.optimise.master import NOTHING_HELD, setup_costs
 from planner.schedule.state import FOREVER
 from planner.values.coating import State
 from planner.values.moment import moment_of
@@ -161,7 +161,8 @@ def _load(board: Board, first: int, *, sprayed_only: bool) -> Least:
     )
     spray = [index for index in chosen if problem.activities[index].one.load]
     hours = _hours(board, spray if sprayed_only else None)
-    setups = _least_setups(board, spray, hours[first:]) if not sprayed_only else 0
+    held = board.held if first == 0 else NOTHING_HELD
+    setups = _least_setups(board, spray, hours[first:], held) if not sprayed_only else 0
     left = total + setups
     for number in range(first, len(board.stretches)):
         here = hours[number]
@@ -191,14 +192,21 @@ def _hours(board: Board, sprayed: list[int] | None) -> list[int]:
     return hours
 
 
-def _least_setups(board: Board, sprayed: list[int], hours: list[int]) -> int:
-    """Return the least set-up minutes: the fewest stretches that hold all sprayed minutes."""
+def _least_setups(board: Board, sprayed: list[int], hours: list[int], held: frozenset[str]) -> int:
+    """Return the least set-up minutes: the fewest stretches that hold all sprayed minutes.
+
+    Where cups ``held`` something at first, the first of the ``hours`` are
+    taken to be sprayed full, with no load for that.
+    """
     if not sprayed:
         return 0
     costs = setup_costs(board)
     minutes = sum(board.least(index) for index in sprayed)
-    stretches = 0
-    for length in sorted(hours, reverse=True):
+    stretches, most = 0, max(hours, default=1) - costs.first
+    if held:
+        minutes -= hours[0]
+        most = max(most, hours[0])
+    for length in sorted(hours[1:] if held else hours, reverse=True):
         if minutes <= 0:
             break
         stretches += 1
@@ -207,8 +215,7 @@ def _least_setups(board: Board, sprayed: list[int], hours: list[int]) -> int:
     for index in sprayed:
         load = board.problem.activities[index].one.load
         loads[load] = loads.get(load, 0) + board.least(index)
-    longest = max(1, max(hours, default=1) - costs.first)
-    fillings = sum(-(-minutes_ // longest) for minutes_ in loads.values())
+    fillings = sum(-(-minutes_ // max(1, most)) for minutes_ in loads.values()) - len(held)
     return stretches * costs.first + max(0, fillings - stretches) * costs.same
 
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from planner.bench import Stretch
 from planner.schedule.fit import Fit, fit_in, setup_for
-from planner.schedule.placing import place
+from planner.schedule.placing import place, put_away
 from planner.schedule.state import FOREVER, Cup, Table
 
 LEAST_LEFT_OVER = 2  # minutes not worth a swap
@@ -35,6 +35,8 @@ ORDERS = (
 def enter(table: Table, stretch: Stretch) -> Table:
     """Return a copy of the table at the beginning of a stretch."""
     copy = table.clone()
+    if stretch.interval.start > copy.time:
+        put_away(copy)  # what the logbook left in a cup is cleaned in its own stretch
     copy.time = max(copy.time, stretch.interval.start)
     return copy
 

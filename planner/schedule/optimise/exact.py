@@ -115,7 +115,8 @@ class Exact:
         for index in self.starts:
             if load := problem.activities[index].one.load:
                 by_colour[load].append(index)
-        if not by_colour:
+        held = {cup.coating for cup in self.here.cups.values() if cup.coating}
+        if not by_colour and not held:
             return
         families: dict[str, list[str]] = defaultdict(list)
         for load in by_colour:
@@ -125,7 +126,7 @@ class Exact:
         clean = model.new_int_var(self.begin, self.end - airbrush.clean_minutes, "")
         any_load = model.new_bool_var("")
         cleaning = model.new_optional_fixed_size_interval_var(
-            clean, airbrush.clean_minutes, any_load, ""
+            clean, airbrush.clean_minutes, model.new_constant(1) if held else any_load, ""
         )
         self.hands.append(cleaning)
         opening = model.new_int_var(self.begin, self.end, "")
@@ -146,7 +147,10 @@ class Exact:
                 model.add_implication(first, leads)
                 model.add_implication(leads, used)
                 setup = model.new_int_var(0, 240, "")
-                model.add(setup == airbrush.load_minutes).only_enforce_if(first)
+                lead = airbrush.load_minutes
+                if held:  # washing the cup out comes on top, or it is changed
+                    lead = 0 if load in held else min(costs.other, lead + airbrush.clean_minutes)
+                model.add(setup == lead).only_enforce_if(first)
                 model.add(setup == max(1, costs.other)).only_enforce_if([leads, first.negated()])
                 model.add(setup == max(1, costs.same)).only_enforce_if(leads.negated())
                 begins = model.new_int_var(self.begin - 240, self.end, "")

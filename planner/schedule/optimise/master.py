@@ -19,6 +19,7 @@ from planner.schedule.optimise.board import NEVER, Board
 from planner.schedule.optimise.reach import Reach, latest, reaches
 from planner.schedule.problem import Problem
 
+NOTHING_HELD: frozenset[str] = frozenset()
 Literal = Any  # cp_model.IntVar or its negation
 
 
@@ -213,11 +214,15 @@ class Master:
 
     def _setup(self, number: int, sprayed: list[int]) -> Any:
         """Return the least set-up minutes of a stretch; tie them to the colours used."""
+        held = self.board.held if number == 0 else NOTHING_HELD
+        washing = self.board.washing if number == 0 else 0
         if not sprayed:
-            return 0
+            return washing
         activities = self.board.problem.activities
         loads = [activities[index].one.load for index in sprayed]
-        setup, used = setup_minutes(self.model, self.board.problem, self.costs, loads)
+        setup, used = setup_minutes(
+            self.model, self.board.problem, self.costs, loads, held, washing
+        )
         for index, load in zip(sprayed, loads, strict=True):
             self._clause(
                 _no(self.done_by(index, number)), self.done_by(index, number - 1), used[load]
@@ -279,9 +284,18 @@ def setup_costs(board: Board) -> SetupCosts:
 
 
 def setup_minutes(
-    model: cp_model.CpModel, problem: Problem, costs: SetupCosts, loads: Iterable[str]
+    model: cp_model.CpModel,
+    problem: Problem,
+    costs: SetupCosts,
+    loads: Iterable[str],
+    held: frozenset[str] = NOTHING_HELD,
+    washing: int = 0,
 ) -> tuple[Any, dict[str, Literal]]:
-    """Return the least set-up minutes of a stretch, and the literal of each colour used in it."""
+    """Return the least set-up minutes of a stretch, and the literal of each colour used in it.
+
+    What cups ``held`` at its beginning needs no load; their cleaning takes
+    ``washing`` minutes, whatever is sprayed.
+    """
     used: dict[str, Literal] = {}
     families: dict[str, Literal] = {}
     any_load = model.new_bool_var("")
@@ -292,6 +306,11 @@ def setup_minutes(
         if family not in families:
             families[family] = model.new_bool_var("")
         model.add_implication(used[load], families[family])
+    if held:
+        known = {problem.coatings[load].family.value for load in held}
+        new = sum(literal for load, literal in used.items() if load not in held)
+        kinds = sum(literal for family, literal in families.items() if family not in known)
+        return washing + costs.same * new + (costs.other - costs.same) * kinds, used
     minutes = (
         costs.first * any_load
         + costs.same * (sum(used.values()) - any_load)

@@ -53,6 +53,8 @@ def least_rest(board: Board, links: list[Reach], goal: int, finish: int, work: W
         for index in master.passes:
             if master.first[index] <= number:
                 model.add(master.within(index, number) <= literal)
+    if small.held and used:
+        model.add(used[0] == 1)  # a cup is cleaned in it, at least
     stretches = sum(used)
     model.minimize(stretches)
     least, numbers = _solve(master, board, work)

@@ -14,7 +14,7 @@ from ortools.sat.python import cp_model
 
 from planner.graph.gates import PassGate
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.master import Cut, Work, setup_costs, solver_of
+from planner.schedule.optimise.master import NOTHING_HELD, Cut, Work, setup_costs, solver_of
 from planner.values.coating import Window
 from planner.values.step import Bound
 
@@ -58,7 +58,8 @@ def possible(board: Board, number: int, passes: list[int], work: Work) -> bool |
         if not problem.activities[index].one.load:
             hands.append(model.new_fixed_size_interval_var(starts[index], least, ""))
     _lags(model, board, number, starts)
-    _sprays(model, board, starts, hands, begin, end)
+    held = board.held if number == 0 else NOTHING_HELD
+    _sprays(model, board, starts, hands, begin, end, held)
     model.add_no_overlap(hands)
     solver = solver_of(Work(CHECK_WORK, seed=work.seed))
     status = solver.solve(model)
@@ -115,7 +116,13 @@ def _span(
 
 
 def _sprays(
-    model: Any, board: Board, starts: dict[int, Any], hands: list[Any], begin: int, end: int
+    model: Any,
+    board: Board,
+    starts: dict[int, Any],
+    hands: list[Any],
+    begin: int,
+    end: int,
+    held: frozenset[str],
 ) -> None:
     """Put the sprayed passes into a circuit of set-ups, the cleaning after the last."""
     problem = board.problem
@@ -131,7 +138,8 @@ def _sprays(
     for at, index in enumerate(sprayed, 1):
         first, last = model.new_bool_var(""), model.new_bool_var("")
         arcs += [(0, at, first), (at, 0, last)]
-        setups[index].append(load * first)
+        own = min(load, costs.same) if held else load
+        setups[index].append((0 if problem.activities[index].one.load in held else own) * first)
         for other_at, other in enumerate(sprayed, 1):
             if other == index:
                 continue
@@ -180,6 +188,8 @@ def _alike(board: Board, passes: list[int], number: int, other: int) -> bool:
     """Tell whether a stretch leaves these passes no more than another does, hour by hour."""
     problem = board.problem
     if board.ends[other] - board.starts[other] > board.ends[number] - board.starts[number]:
+        return False
+    if other == 0 and board.held:
         return False
     inside = set(passes)
     for gate, (before, after) in enumerate(problem.ends):

@@ -103,14 +103,14 @@ def _some_holds(board: Board, group: Bound, numbers: list[int]) -> bool:
         if len(tried) == MOST_SHAPES or board.ends[number] - board.starts[number] > LONG_STRETCH:
             return True
         tried.add(shape)
-        if _minutes(board, group) > board.ends[number] - board.starts[number]:
+        if _minutes(board, group, number) > board.ends[number] - board.starts[number]:
             continue
         if possible(board, number, list(group.passes), Work(1.0)) is not False:
             return True
     return False
 
 
-def _minutes(board: Board, group: Bound) -> int:
+def _minutes(board: Board, group: Bound, number: int) -> int:
     """Return the least minutes that a group takes of a stretch, set-ups included."""
     problem = board.problem
     work = sum(
@@ -123,6 +123,8 @@ def _minutes(board: Board, group: Bound) -> int:
     if not loads:
         return work
     costs = setup_costs(board)
+    if number == 0 and board.held:
+        return work + board.washing + len(loads - board.held) * costs.same
     return work + costs.first + (len(loads) - 1) * costs.same
 
 
@@ -133,7 +135,8 @@ def _shape(board: Board, group: Bound, number: int) -> tuple[object, ...]:
         tuple((slot.start - start, slot.end - start) for slot in board.slots(index)[number])
         for index in group.passes
     )
-    return (board.ends[number] - start, hours, _waits(board, group, number))
+    held = board.held if number == 0 else None
+    return (board.ends[number] - start, hours, _waits(board, group, number), held)
 
 
 def _waits(board: Board, group: Bound, number: int) -> tuple[int, ...]:

@@ -9,6 +9,7 @@ own).
 from __future__ import annotations
 
 import judge_cases.bench
+import judge_cases.cups
 import judge_cases.facts
 import judge_cases.gates
 import judge_cases.units

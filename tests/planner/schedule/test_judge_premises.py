@@ -84,7 +84,7 @@ def test_work_under_way_takes_at_least_five_minutes_more():
 
 
 def test_an_airbrush_under_way_is_cleaned_without_a_load():
-    of = book(spray("base", "hull/deck"), log=(logged("18:00"),))
+    of = book(spray("base", "hull/deck"), log=(replace(logged("18:00"), airbrush="fine"),))
     under_way = fact(sprayed("base", "18:00-18:10"))
     now = at("18:05")
     assert judge(of, plan(of, under_way, bench=[clean("18:10-18:16")], now=now)).accepted
