@@ -68,7 +68,7 @@ def _of_the_window(window: MainWindow, book: Book) -> dict[str, Opener]:
     return {
         "keys": lambda: help_pages.keys(window),
         "words": lambda: help_pages.trade_words(window),
-        **{f"help {page.name}": _help(window, page.name) for page in window.pages},
+        **{f"help {page.name}": _help(window, at) for at, page in enumerate(window.pages)},
         "about": lambda: help_pages.about(window),
         "split": lambda: SplitDialog(book, spot, window),
         "choose": lambda: Choose("Together with", "Which one?", names, window),
@@ -79,8 +79,9 @@ def _of_the_window(window: MainWindow, book: Book) -> dict[str, Opener]:
     }
 
 
-def _help(window: MainWindow, name: str) -> Opener:
-    return lambda: help_pages.page(window, name, name.capitalize())
+def _help(window: MainWindow, at: int) -> Opener:
+    title = window.commands.views[at].text().replace("&", "")
+    return lambda: help_pages.page(window, window.pages[at].name, title)
 
 
 def _else(book: Book) -> Book:

@@ -12,8 +12,8 @@ from collections.abc import Iterable
 from PySide6.QtCore import QLocale, QTranslator
 
 FIELD = re.compile(r"(\{[^}]*\})")
-MARKED = re.compile(r"⟦[^⟦⟧]*(?:⟧|$)")  # to its end, or as far as it is shown
-KEYS = re.compile(r"\b(?:Ctrl|Alt|Shift)\+\w+")
+MARKED = re.compile(r"(?:⟦|^)[^⟦⟧]*⟧|⟦[^⟦⟧]*$")  # to its end, or as far as a part of it is shown
+KEYS = re.compile(r"\b(?:(?:Ctrl|Alt|Shift)\+(?:\w+|[↑↓])|Esc\b|Tab\b)")
 FORMS = (QLocale.FormatType.LongFormat, QLocale.FormatType.ShortFormat)
 
 

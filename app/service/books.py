@@ -16,12 +16,13 @@ from planner.values.book import Book
 from planner.values.gear import Airbrush, Gear
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location, Room
-from planner.values.said import say
+from planner.values.said import Translate, say
 
 if TYPE_CHECKING:
     from storage.bench_book import BenchBook
 
 BOOK_NAME = "bench.tackfree"
+BENCH, AIRBRUSH = "bench", "airbrush"  # what a new book calls them
 
 
 def usual_path() -> Path:
@@ -29,13 +30,17 @@ def usual_path() -> Path:
     return Path(platformdirs.user_data_dir("tackfree", appauthor=False)) / BOOK_NAME
 
 
-def open_book(path: Path | None = None, *, create: bool = False) -> BenchBook:
+def open_book(
+    path: Path | None = None, *, create: bool = False, translate: Translate = str
+) -> BenchBook:
     """Open a bench book, the person's own if no path is given.
 
     Parameters
     ----------
     create
         Begin a new book where there is none.
+    translate
+        Gives names to what a new book holds.
 
     Raises
     ------
@@ -53,17 +58,18 @@ def open_book(path: Path | None = None, *, create: bool = False) -> BenchBook:
             str(chosen), "there is no bench book yet; name an exchange file, or start tackfree"
         )
     chosen.parent.mkdir(parents=True, exist_ok=True)
-    return BenchBook.create(chosen, starter_book(local_zone(), date.today()))  # noqa: DTZ011
+    today = date.today()  # noqa: DTZ011
+    return BenchBook.create(chosen, starter_book(local_zone(), today, translate))
 
 
-def starter_book(zone: str, today: date) -> Book:
+def starter_book(zone: str, today: date, translate: Translate = str) -> Book:
     """Return what a new bench book holds: an ordinary room and two evenings a week."""
     air = (AirPoint(at="00:00", temperature_c=20, humidity_pct=50),)
     evenings = Recurring(rule="FREQ=WEEKLY;BYDAY=TU,TH", since=today, start="19:30", end="21:30")
     return Book(
-        room=Room(locations=(Location(name="bench", drying_places=12, workdays=air),)),
+        room=Room(locations=(Location(name=translate(BENCH), drying_places=12, workdays=air),)),
         bench_time=BenchTime(zone=zone, stretches=(evenings,)),
-        gear=Gear(airbrushes=(Airbrush(name="airbrush"),)),
+        gear=Gear(airbrushes=(Airbrush(name=translate(AIRBRUSH)),)),
     )
 
 

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from app.service.bench_time_edits import weekly_days
+from app.service.books import AIRBRUSH
 from app.service.build_edits.models import bare_model
 from app.service.edits import WEEKDAYS, Edit
 from app.service.sequences import give_sequence
@@ -25,7 +26,7 @@ from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
-from planner.values.said import called, say
+from planner.values.said import Translate, called, say
 
 HANDLE = "handle"
 
@@ -65,8 +66,10 @@ class Answers:
     airbrush: bool = True
 
 
-def begin(book: Book, answers: Answers, today: date) -> Edit:
+def begin(book: Book, answers: Answers, today: date, translate: Translate = str) -> Edit:
     """Return the book with the project, evenings, room and gear as they were told.
+
+    ``translate`` gives names to what comes into the book beside that.
 
     Raises
     ------
@@ -78,15 +81,15 @@ def begin(book: Book, answers: Answers, today: date) -> Edit:
         raise Refused("vehicles", "name at least one vehicle; the rest has an answer already")
     if not any(one.days for one in answers.hours):
         raise Refused("hours", "choose at least one day")
-    book = _equipped(_timed(book, answers.hours, today), answers)
+    book = _equipped(_timed(book, answers.hours, today), answers, translate)
     try:
-        models = tuple(_model(one) for one in answers.vehicles)
+        models = tuple(_model(one, translate) for one in answers.vehicles)
         project = Project(name=answers.project, models=models)
         book = replace(book, projects=(*book.projects, project))
         for vehicle in _alike(answers.vehicles):
-            book = _given(book, answers, vehicle)
+            book = _given(book, answers, vehicle, translate)
         if answers.warm_box:
-            book = offered(book, answers.project)
+            book = offered(book, answers.project, translate(WARM_BOX.name))
     except Refused as refused:
         raise refused.under("vehicles") from refused
     return Edit(called("begin {project}", project=answers.project), book)
@@ -161,7 +164,7 @@ def _timed(book: Book, hours: tuple[Hours, ...], today: date) -> Book:
         raise refused.under("hours") from refused
 
 
-def _equipped(book: Book, answers: Answers) -> Book:
+def _equipped(book: Book, answers: Answers, translate: Translate) -> Book:
     try:
         air = AirPoint(
             at="00:00",
@@ -172,22 +175,24 @@ def _equipped(book: Book, answers: Answers) -> Book:
         if (answers.temperature_c, answers.humidity_pct) != told_air(book):
             first = replace(first, workdays=(air,), weekends=())
         locations = [first, *others]
-        if answers.warm_box and WARM_BOX.name not in [one.name for one in locations]:
-            locations.append(WARM_BOX)
+        warm_box = replace(WARM_BOX, name=translate(WARM_BOX.name))
+        if answers.warm_box and warm_box.name not in [one.name for one in locations]:
+            locations.append(warm_box)
         room = replace(book.room, locations=tuple(locations))
     except Refused as refused:
         raise refused.under("room") from refused
     gear = book.gear
     if answers.airbrush and not gear.airbrushes:
-        gear = replace(gear, airbrushes=(Airbrush(name="airbrush"),))
+        gear = replace(gear, airbrushes=(Airbrush(name=translate(AIRBRUSH)),))
     elif not answers.airbrush and not book.projects:
         gear = Gear()
     return replace(book, room=room, gear=gear)
 
 
-def _model(vehicle: Vehicle) -> Model:
-    model = bare_model(vehicle.name, vehicle.scale)
-    return replace(model, parts=tuple(replace(part, holder=HANDLE) for part in model.parts))
+def _model(vehicle: Vehicle, translate: Translate) -> Model:
+    model = bare_model(vehicle.name, vehicle.scale, translate)
+    handle = translate(HANDLE)
+    return replace(model, parts=tuple(replace(part, holder=handle) for part in model.parts))
 
 
 def _alike(vehicles: Iterable[Vehicle]) -> dict[Vehicle, None]:
@@ -195,11 +200,13 @@ def _alike(vehicles: Iterable[Vehicle]) -> dict[Vehicle, None]:
     return dict.fromkeys(replace(one, name="any", scale="") for one in vehicles)
 
 
-def _given(book: Book, answers: Answers, kind: Vehicle) -> Book:
+def _given(book: Book, answers: Answers, kind: Vehicle, translate: Translate) -> Book:
     names = [
         one.name
         for one in answers.vehicles
         if (one.sequence, one.options) == (kind.sequence, kind.options)
     ]
     options = options_for(book, kind, airbrush=answers.airbrush)
-    return give_sequence(book, answers.project, names, kind.sequence, options).book
+    return give_sequence(
+        book, answers.project, names, kind.sequence, options, translate=translate
+    ).book

@@ -272,7 +272,7 @@ def _told(value: Any) -> str:
     if isinstance(value, StrEnum):
         return row((value,))
     if isinstance(value, tuple):
-        return row((_told(one) for one in value), "; ")
+        return _listed(_told(one) for one in value)
     if isinstance(value, dict):
         said = [(name, one) for name, one in value.items() if one not in (None, (), "", False)]
         return row(row((_spaced(name), _told(one)), " ") for name, one in said) if said else "–"
@@ -285,6 +285,19 @@ def _told(value: Any) -> str:
             if not _is_default(field, getattr(value, field.name))
         )
     return str(value)
+
+
+def _listed(texts: Iterable[str]) -> Said:
+    """Return texts in a row, the last ones left out where it is very long."""
+    shown: list[str] = []
+    room = LONGEST_TEXT - len("; …")
+    for text in texts:
+        room -= len(text) + len("; ")
+        if shown and room < 0:
+            shown.append("…")
+            break
+        shown.append(text)
+    return row(shown, "; ")
 
 
 def _is_default(field: Any, value: Any) -> bool:

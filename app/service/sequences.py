@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from app.service.edits import Edit
-from app.service.starter_stock import with_coatings
+from app.service.starter_stock import in_words_of, with_coatings
 from planner.sequences.choosing import complete, without_airbrush
 from planner.sequences.difference import Given, Spot, difference, left, taken_over
 from planner.sequences.given import every_sequence, give, sequence_named
@@ -14,7 +14,7 @@ from planner.sequences.saving import sequence_from
 from planner.values.book import Book
 from planner.values.model import Chosen, Made, Model
 from planner.values.refusal import Refused, unknown
-from planner.values.said import called, say
+from planner.values.said import Translate, called, say
 from planner.values.sequence import Sequence
 from storage.bench_book import BenchBook
 
@@ -36,22 +36,25 @@ def give_sequence(
     name: str,
     options: Iterable[str] | None = None,
     colours: Mapping[str, str] | None = None,
+    translate: Translate = str,
 ) -> Edit:
     """Give a sequence to models of a project; what the stock lacks comes from the starter stock.
 
-    ``options`` None means the usual ones (`usual_options`).
+    ``options`` None means the usual ones (`usual_options`); ``translate``
+    gives names to what comes.
 
     Raises
     ------
     Refused
         If something named is not there, or a step in the logbook would vanish.
     """
-    sequence, chosen = sequence_named(book, name), tuple(models)
+    sequence = in_words_of(book, sequence_named(book, name), translate)
+    chosen = tuple(models)
     if not chosen:
         raise Refused("models", "choose at least one model to give it to")
     taken = usual_options(book, sequence) if options is None else tuple(options)
     named = dict(colours or {})
-    stocked = _stocked(book, sequence, named)
+    stocked = _stocked(book, sequence, named, translate)
     try:
         changed = give(stocked, project, chosen, sequence, taken, named)
     except Refused as refused:
@@ -67,6 +70,7 @@ def give_to(
     name: str,
     options: Iterable[str] | None = None,
     colours: Mapping[str, str] | None = None,
+    translate: Translate = str,
 ) -> Edit:
     """Give a sequence to models of several projects, by project, in one edit.
 
@@ -79,7 +83,7 @@ def give_to(
     taken = None if options is None else tuple(options)
     changed = book
     for project, names in chosen.items():
-        changed = give_sequence(changed, project, names, name, taken, colours).book
+        changed = give_sequence(changed, project, names, name, taken, colours, translate).book
     every = [one for names in chosen.values() for one in names]
     whom = every[0] if len(every) == 1 else called("{n} models", n=len(every))
     return Edit(called("give {name} to {whom}", name=name, whom=whom), changed)
@@ -191,7 +195,7 @@ def change(book: Book, name: str, sequence: Sequence) -> Edit:
     )
 
 
-def take_over(book: Book, name: str, spots: Spots) -> Edit:
+def take_over(book: Book, name: str, spots: Spots, translate: Translate = str) -> Edit:
     """Give a changed sequence anew to models that came from it, with what each had chosen.
 
     Raises
@@ -199,8 +203,9 @@ def take_over(book: Book, name: str, spots: Spots) -> Edit:
     Refused
         If a step in the logbook would vanish, or a new colour has no coating.
     """
-    sequence, chosen = sequence_named(book, name), tuple(spots)
-    stocked = _stocked(book, sequence, {})
+    sequence = in_words_of(book, sequence_named(book, name), translate)
+    chosen = tuple(spots)
+    stocked = _stocked(book, sequence, {}, translate)
     changed = _only_needed(book, taken_over(stocked, sequence, chosen))
     return Edit(called("take over {name} for {count}", name=name, count=_count(chosen)), changed)
 
@@ -241,9 +246,11 @@ def given_steps(store: BenchBook) -> dict[Spot, Given]:
     return found
 
 
-def _stocked(book: Book, sequence: Sequence, colours: Mapping[str, str]) -> Book:
+def _stocked(
+    book: Book, sequence: Sequence, colours: Mapping[str, str], translate: Translate
+) -> Book:
     usual = (one.usual for one in sequence.colours if one.name not in colours)
-    return with_coatings(book, (*usual, *colours.values()))
+    return with_coatings(book, (*usual, *colours.values()), translate)
 
 
 def _only_needed(before: Book, after: Book) -> Book:

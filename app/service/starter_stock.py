@@ -1,17 +1,19 @@
 """A stock to begin with: coatings by kind, with their class's usual numbers.
 
-Names and swatches are invented.  None has times of its own: the family's
+Names and swatches are invented; a window that speaks another language gives
+the names in that one to a book.  None has times of its own: the family's
 default holds until a label, or the logbook, says better.  Nothing is in
 stock of any of them.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Finish, Mix, Portion
+from planner.values.said import Translate
 from planner.values.sequence import Sequence
 
 _W, _L = Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER
@@ -131,21 +133,51 @@ MIXES: tuple[Mix, ...] = (
     _mix("umber oil wash, 1 : 9", 480, "#7a543c", umber=1, spirit=9),
     _mix("ochre filter, 1 : 19", 480, "#c49a55", ochre=1, spirit=19),
 )
+NAMES = (*(one.name for one in MIXES), *(one.name for one in COATINGS))
 
 
-def with_coatings(book: Book, names: Iterable[str]) -> Book:
-    """Return the book with those of the starter stock that it lacks; a mix brings its portions.
+def bottle(book: Book, name: str, translate: Translate = str) -> str:
+    """Return what a coating of the starter stock is called in a book.
 
-    Names that the starter stock does not know stay out.
+    One that the book has keeps its name; another comes under the name that
+    ``translate`` gives it.  Names that the starter stock does not know stay.
     """
     there = {one.name for one in book.coatings} | {one.name for one in book.mixes}
-    wanted = set(names) - there
-    mixes = tuple(mix for mix in MIXES if mix.name in wanted)
+    return name if name in there or name not in NAMES else translate(name)
+
+
+def with_coatings(book: Book, names: Iterable[str], translate: Translate = str) -> Book:
+    """Return the book with those of the starter stock that it lacks; a mix brings its portions.
+
+    They are known by their names here or by those that ``translate`` gives
+    them; names that the starter stock does not know stay out.
+    """
+    there = {one.name for one in book.coatings} | {one.name for one in book.mixes}
+    called = {name: bottle(book, name, translate) for name in NAMES}
+    wanted = {called.get(name, name) for name in names} - there
+    mixes = tuple(_mixed(mix, called) for mix in MIXES if called[mix.name] in wanted)
     wanted |= {portion.coating for mix in mixes for portion in mix.portions}
-    coatings = tuple(one for one in COATINGS if one.name in wanted - there)
+    coatings = tuple(
+        replace(one, name=called[one.name])
+        for one in COATINGS
+        if called[one.name] in wanted - there
+    )
     if not coatings and not mixes:
         return book
     return replace(book, coatings=(*book.coatings, *coatings), mixes=(*book.mixes, *mixes))
+
+
+def _mixed(mix: Mix, called: Mapping[str, str]) -> Mix:
+    portions = tuple(replace(one, coating=called[one.coating]) for one in mix.portions)
+    return replace(mix, name=called[mix.name], portions=portions)
+
+
+def in_words_of(book: Book, sequence: Sequence, translate: Translate) -> Sequence:
+    """Return a sequence whose usual coatings are called as they are, or will be, in a book."""
+    colours = tuple(
+        replace(one, usual=bottle(book, one.usual, translate)) for one in sequence.colours
+    )
+    return sequence if colours == sequence.colours else replace(sequence, colours=colours)
 
 
 def usual_stock(book: Book, sequence: Sequence) -> Book:

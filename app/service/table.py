@@ -18,68 +18,71 @@ from planner.values.book import Book
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import BenchWork, PassKey, Placement, Plan
 from planner.values.project import Logged, Project
+from planner.values.said import Said, Translate, row, say
+from planner.values.step import Step
 
 COLUMNS = (
-    "start",
-    "end",
-    "minutes",
-    "evening",
-    "kind",
-    "project",
-    "model",
-    "step",
-    "coat",
-    "title",
-    "places",
-    "coating",
-    "tool",
-    "reason",
+    say("start"),
+    say("end"),
+    say("minutes"),
+    say("evening"),
+    say("kind"),
+    say("project"),
+    say("model"),
+    say("step"),
+    say("coat"),
+    say("title"),
+    say("places"),
+    say("coating"),
+    say("tool"),
+    say("reason"),
 )
 LOG_COLUMNS = (
-    "start",
-    "end",
-    "minutes",
-    "planned",
-    "project",
-    "model",
-    "step",
-    "coat",
-    "kind",
-    "title",
-    "temperature_c",
-    "humidity_pct",
-    "used",
-    "note",
-    "photos",
+    say("start"),
+    say("end"),
+    say("minutes"),
+    say("planned"),
+    say("project"),
+    say("model"),
+    say("step"),
+    say("coat"),
+    say("kind"),
+    say("title"),
+    say("temperature_c"),
+    say("humidity_pct"),
+    say("used"),
+    say("note"),
+    say("photos"),
 )
 SHOPPING_COLUMNS = (
-    "what",
-    "name",
-    "needed",
-    "in_stock",
-    "buy",
-    "unit",
-    "bottles",
-    "bottle_ml",
-    "runs_out",
-    "runs_out_at",
-    "note",
+    say("what"),
+    say("name"),
+    say("needed"),
+    say("in_stock"),
+    say("buy"),
+    say("unit"),
+    say("bottles"),
+    say("bottle_ml"),
+    say("runs_out"),
+    say("runs_out_at"),
+    say("note"),
 )
 # What makes a spreadsheet calculate a cell (OWASP, CSV Injection), full-width forms included.
 FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 Cell = str | int | float | None
 
 
-def csv_bytes(plan: Plan, book: Book) -> bytes:
+def csv_bytes(plan: Plan, book: Book, *, translate: Translate = str) -> bytes:
     """Return the plan as CSV (RFC 4180, UTF-8), one row for each piece of work.
 
     A cell that a spreadsheet would take for a formula gets an apostrophe.
+    Times (ISO 8601) and numbers are written alike in every language.
     """
     rows = [*_work(plan, book), *_bench(plan, book)]
-    return _written(COLUMNS, sorted(rows, key=lambda row: (row[0], row[1])))
+    return _written(COLUMNS, sorted(rows, key=lambda cells: (cells[0], cells[1])), translate)
 
 
-def log_bytes(book: Book, only: str = "") -> bytes:
+def log_bytes(book: Book, only: str = "", *, translate: Translate = str) -> bytes:
     """Return the logbook as CSV, the oldest entry first; ``only`` names a project."""
     rows = [
         _fact(project, fact)
@@ -91,13 +94,14 @@ def log_bytes(book: Book, only: str = "") -> bytes:
     return _written(
         LOG_COLUMNS,
         (
-            [*(_local(at, zone) for at in row[:2]), *row[2:]]
-            for row in sorted(rows, key=lambda row: (row[0], row[4:8]))
+            [*(_local(at, zone) for at in cells[:2]), *cells[2:]]
+            for cells in sorted(rows, key=lambda cells: (cells[0], cells[4:8]))
         ),
+        translate,
     )
 
 
-def shopping_bytes(book: Book, plan: Plan, now: int) -> bytes:
+def shopping_bytes(book: Book, plan: Plan, now: int, *, translate: Translate = str) -> bytes:
     """Return what the work ahead takes of coatings and consumables, and what to buy, as CSV."""
     zone = BenchCalendar(book.bench_time).zone
     found = shopping(book, plan, now)
@@ -106,14 +110,15 @@ def shopping_bytes(book: Book, plan: Plan, now: int) -> bytes:
         [
             *(_coating(line, zone) for line in found.lines),
             *(_consumable(line, zone) for line in found.consumables),
-            *(["at hand", name, *[None] * 9] for name in found.at_hand),
+            *([say("at hand"), name, *[None] * 9] for name in found.at_hand),
         ],
+        translate,
     )
 
 
 def _coating(line: Line, zone: ZoneInfo) -> list[Cell]:
     return [
-        "coating",
+        say("coating"),
         line.coating.name,
         round(line.needed_ml, 1),
         round(line.stock_ml, 1),
@@ -122,14 +127,14 @@ def _coating(line: Line, zone: ZoneInfo) -> list[Cell]:
         line.bottles,
         line.coating.bottle_ml,
         *_out(line.runs_out, zone),
-        "" if line.complete else "at least: a place has no area",
+        "" if line.complete else say("at least: a place has no area"),
     ]
 
 
 def _consumable(line: ConsumableLine, zone: ZoneInfo) -> list[Cell]:
     needed, stock, buy = (round(one, 2) for one in (line.needed, line.stock, line.buy))
     return [
-        *("consumable", line.name, needed, stock, buy, line.unit, None, None),
+        *(say("consumable"), line.name, needed, stock, buy, line.unit, None, None),
         *_out(line.runs_out, zone),
         "",
     ]
@@ -142,12 +147,13 @@ def _out(runs_out: RunsOut | None, zone: ZoneInfo) -> list[Cell]:
     return [at, words.pass_name(runs_out.key)]
 
 
-def _written(columns: Sequence[str], rows: Iterable[Sequence[Cell]]) -> bytes:
+def _written(columns: Sequence[str], rows: Iterable[Sequence[Cell]], translate: Translate) -> bytes:
     text = io.StringIO(newline="")
     writer = csv.writer(text)
-    writer.writerow(columns)
-    for row in rows:
-        writer.writerow([disarmed(cell) if isinstance(cell, str) else cell for cell in row])
+    for cells in (columns, *rows):
+        writer.writerow(
+            [disarmed(translate(one)) if isinstance(one, str) else one for one in cells]
+        )
     return text.getvalue().encode()
 
 
@@ -169,11 +175,17 @@ def _fact(project: Project, fact: Logged) -> list[Any]:
         fact.model,
         fact.step,
         fact.coat,
-        step.stage.value,
-        step.title,
+        row((step.stage,)),
+        _title(step),
         fact.temperature_c,
         fact.humidity_pct,
-        "; ".join(f"{round(one.ml, 2):g} ml {one.coating}" for one in fact.used),
+        row(
+            (
+                say("{ml:g} ml {coating}", ml=round(one.ml, 2), coating=one.coating)
+                for one in fact.used
+            ),
+            "; ",
+        ),
         fact.note,
         "; ".join(fact.photos),
     ]
@@ -196,20 +208,24 @@ def _work(plan: Plan, book: Book) -> Iterator[list[str]]:
 
 def _pass(one: Pass, placed: Placement, calendar: BenchCalendar) -> list[str]:
     return [
-        one.step.stage.value,
+        row((one.step.stage,)),
         *_key(one.key),
-        one.step.title,
+        _title(one.step),
         "; ".join(one.places),
         "; ".join(dict.fromkeys(coating for _, coating in one.films)),
-        placed.airbrush or one.step.tool.value,
-        "logged" if placed.logged else words.reasons_text(placed.reason, calendar.zone),
+        placed.airbrush or row((one.step.tool,)),
+        say("logged") if placed.logged else words.reasons_text(placed.reason, calendar.zone),
     ]
+
+
+def _title(step: Step) -> Said:
+    return Said("{title}", {"title": step.title})  # the program's own ones are translated
 
 
 def _bench(plan: Plan, book: Book) -> Iterator[list[str]]:
     calendar = BenchCalendar(book.bench_time)
     for work in plan.bench:
-        yield [*_times(work.interval, calendar), work.kind.value, *_set_up(work)]
+        yield [*_times(work.interval, calendar), row((work.kind,)), *_set_up(work)]
 
 
 def _set_up(work: BenchWork) -> list[str]:

@@ -36,12 +36,14 @@ def sane(book: Book, box: Location) -> bool:
     return bench + GAIN_C <= most <= HOTTEST_C
 
 
-def offered(book: Book, project: str) -> Book:
+def offered(book: Book, project: str, name: str = WARM_BOX.name) -> Book:
     """Return the book with the box as another place for the slow coats of a project.
+
+    ``name`` is what the book calls it.
 
     Without a box, or with one that is not `sane`, it is the same book.
     """
-    box = next((one for one in book.room.locations if one.name == WARM_BOX.name), None)
+    box = next((one for one in book.room.locations if one.name == name), None)
     if box is None or not sane(book, box):
         return book
     return _with_box(book, box.name, {project})

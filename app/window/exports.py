@@ -158,7 +158,7 @@ class Exports(QObject):
         def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
             from app.service import table  # noqa: PLC0415
 
-            return table.csv_bytes(picture.plan, picture.book), ""
+            return table.csv_bytes(picture.plan, picture.book, translate=said), ""
 
         self._write_plan(self.tr("Table"), "plan.csv", make)
 
@@ -168,7 +168,7 @@ class Exports(QObject):
         def make(book: Book, _path: Path) -> bytes:
             from app.service import table  # noqa: PLC0415
 
-            return table.log_bytes(book)
+            return table.log_bytes(book, translate=said)
 
         self._write_book(self.tr("Table"), "logbook.csv", make)
 
@@ -178,7 +178,8 @@ class Exports(QObject):
         def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
             from app.service import table  # noqa: PLC0415
 
-            return table.shopping_bytes(picture.book, picture.plan, picture.now), ""
+            book, plan, now = picture.book, picture.plan, picture.now
+            return table.shopping_bytes(book, plan, now, translate=said), ""
 
         self._write_plan(self.tr("Table"), "shopping.csv", make)
 

@@ -11,7 +11,7 @@ from app.service.moves import Move
 from app.window import reasons, words
 from app.window.labels import text
 from app.window.picture import Change, Picture
-from app.window.said import said
+from app.window.said import edit_name, said
 from planner.values.plan import PassKey
 
 
@@ -65,9 +65,10 @@ class MovedPanel(QWidget):
 
 def cause_words(cause: str) -> str:
     """Return what was done, with a pass told by its title rather than by its key."""
-    found = re.fullmatch(r"(.*): ([^/]+)/([^/]+)/([^/]+)#(\d+)", cause)
+    told = edit_name(cause)
+    found = re.fullmatch(r"(.*): ([^/]+)/([^/]+)/([^/]+)#(\d+)", told)
     if found is None:
-        return words.capital(cause)
+        return words.capital(told)
     what, project, model, step, coat = found.groups()
     name = words.tr("{what}: {work}").format(
         what=words.capital(what), work=reasons.key_name(PassKey(project, model, step))

@@ -16,7 +16,7 @@ from PySide6.QtCore import QObject, Signal
 from app.service import books
 from app.service.clock import current_minute
 from app.service.edits import Edit
-from app.window import naming
+from app.window import naming, words
 from app.window.picture import Picture
 from app.window.replanning import Replanning
 from app.window.said import edit_name, said
@@ -63,7 +63,7 @@ class Session(Replanning):
     def open(self, path: Path | None = None, *, create: bool = False) -> bool:
         """Open a book in place of the one that is open; tell whether it went well."""
         try:
-            store = books.open_book(path, create=create)
+            store = books.open_book(path, create=create, translate=words.given_name)
             book = store.book()
         except Refused as problem:
             self.troubled.emit(said(str(problem)))

@@ -199,6 +199,11 @@ def option_word(text: str) -> str:
     return QCoreApplication.translate("option", text)
 
 
+def given_name(text: str) -> str:
+    """Return what a thing that the program adds to a book is called there."""
+    return QCoreApplication.translate("given name", text)
+
+
 def colour_word(text: str) -> str:
     """Return the name or note of a colour of a built-in sequence."""
     return QCoreApplication.translate("colour", text)

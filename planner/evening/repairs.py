@@ -26,7 +26,7 @@ from planner.evening.stripping import stripped
 from planner.layers.edits import fresh_id
 from planner.layers.findings import find
 from planner.layers.kinds import CLEAR_STAGES, OIL_BORNE, WASH_STAGES
-from planner.layers.stock import GLOSS_CLEAR, provide
+from planner.layers.stock import CLEAR_WORDS, GLOSS_CLEAR, named_so, provide
 from planner.layers.table import Verdict
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Finish, State
@@ -261,7 +261,7 @@ def _gloss_of(book: Book, own: Coating) -> tuple[Book, str]:
     """Return a gloss clear of the same family if there is one, else the usual one."""
     for coating in book.coatings:
         alike = coating.family is own.family and coating.finish is Finish.GLOSS
-        if alike and "clear" in coating.name:
+        if alike and named_so(coating, CLEAR_WORDS):
             return book, coating.name
     return provide(book, GLOSS_CLEAR)
 

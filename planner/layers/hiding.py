@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.stack import Layer, Moment
 from planner.layers.step_edits import Coats
+from planner.layers.stock import PRIMER_WORDS, named_so
 from planner.layers.table import Verdict
 from planner.values.book import Book
 from planner.values.said import say
@@ -120,7 +121,7 @@ def _saving(book: Book, swatch: str) -> str:
     primers = [
         coating
         for coating in book.coatings
-        if (coating.name in used or "primer" in coating.name.casefold())
+        if (coating.name in used or named_so(coating, PRIMER_WORDS))
         and lightness(coating.swatch) > DARK
     ]
     if not primers:

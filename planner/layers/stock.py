@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from planner.values.book import Book
@@ -14,25 +14,28 @@ from planner.values.step import Stage, Step
 class Wanted:
     """A kind of coating: what it is called if new, and how to know it in the stock.
 
-    A coating of the same family and finish serves if its name holds
-    ``word`` or if the book uses it at one of ``stages``.
+    A coating of the same family and finish serves if its name holds one of
+    ``words`` or if the book uses it at one of ``stages``.
     """
 
     name: str
     family: Family
     finish: Finish
     swatch: str
-    word: str
+    words: tuple[str, ...]
     stages: frozenset[Stage] = frozenset()
 
 
+ANY = ("",)
+CLEAR_WORDS = ("clear", "klar")  # as people call them in the languages of the window
+PRIMER_WORDS = ("primer", "grundier")
 _CLEAR = frozenset({Stage.VARNISH, Stage.MATTE})
 GLOSS_CLEAR = Wanted(
     "waterborne acrylic, gloss clear",
     Family.WATERBORNE_ACRYLIC,
     Finish.GLOSS,
     "#f2f2ee",
-    "clear",
+    CLEAR_WORDS,
     _CLEAR,
 )
 PRIMER = Wanted(
@@ -40,23 +43,29 @@ PRIMER = Wanted(
     Family.WATERBORNE_ACRYLIC,
     Finish.MATTE,
     "#8c8c8a",
-    "primer",
+    PRIMER_WORDS,
     frozenset({Stage.PRIME}),
 )
 CHIPPING_FLUID = Wanted(
-    "chipping fluid", Family.CHIPPING_FLUID, Finish.SATIN, "#eeeeea", "", frozenset()
+    "chipping fluid", Family.CHIPPING_FLUID, Finish.SATIN, "#eeeeea", ANY, frozenset()
 )
+
+
+def named_so(coating: Coating, words: Iterable[str]) -> bool:
+    """Tell whether the name of a coating holds one of some words."""
+    name = coating.name.casefold()
+    return any(word in name for word in words)
 
 
 def counterpart(coating: Coating, family: Family) -> Wanted:
     """Return a coating of another family with the same colour and finish."""
     name = f"{family}, {coating.finish} {coating.swatch}"
-    return Wanted(name, family, coating.finish, coating.swatch, name)
+    return Wanted(name, family, coating.finish, coating.swatch, (name,))
 
 
 def thinner(family: Family) -> Wanted:
     """Return a thinner of one of the thinner families."""
-    return Wanted(str(family), family, Finish.MATTE, "#f2f2ee", "")
+    return Wanted(str(family), family, Finish.MATTE, "#f2f2ee", ANY)
 
 
 def provide(book: Book, wanted: Wanted) -> tuple[Book, str]:
@@ -72,7 +81,7 @@ def provide(book: Book, wanted: Wanted) -> tuple[Book, str]:
             continue
         if coating.finish is not wanted.finish and wanted.stages:
             continue
-        if wanted.word in coating.name.casefold() or coating.name in used:
+        if named_so(coating, wanted.words) or coating.name in used:
             return book, coating.name
     taken = {coating.name for coating in book.coatings} | {mix.name for mix in book.mixes}
     name, number = wanted.name, 1

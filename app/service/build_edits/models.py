@@ -20,14 +20,14 @@ from planner.values.book import Book
 from planner.values.model import Model, Part, Place, RealSize
 from planner.values.project import Project
 from planner.values.refusal import Refused
-from planner.values.said import called, say
+from planner.values.said import Translate, called, say
 
-ALL_OVER = "all over"
+BODY, ALL_OVER = "body", "all over"
 
 
-def bare_model(name: str, scale: str = "") -> Model:
-    """Return a model of one part with one place and no steps."""
-    part = Part(name="body", places=(Place(name=ALL_OVER),))
+def bare_model(name: str, scale: str = "", translate: Translate = str) -> Model:
+    """Return a model of one part with one place and no steps; ``translate`` names the two."""
+    part = Part(name=translate(BODY), places=(Place(name=translate(ALL_OVER)),))
     return Model(name=name, parts=(part,), scale=scale)
 
 

@@ -15,6 +15,7 @@ from app.service.build_edits import models, names, order, parts, steps
 from app.service.build_edits.names import fresh_name, part_of
 from app.service.build_edits.spots import ModelAt, model_of, project_of, step_of
 from app.service.edits import Edit
+from app.window import words
 from app.window.build.forms import new_part, new_place
 from app.window.build.nodes import Key, Kind
 from app.window.build.split_dialog import SplitDialog
@@ -127,7 +128,7 @@ class Acts(QObject):
         if key is None or book is None:
             return
         taken = [one.name for one in project_of(book, key.project).models]
-        model = models.bare_model(fresh_name(self.tr("model"), taken))
+        model = models.bare_model(fresh_name(self.tr("model"), taken), translate=words.given_name)
         new = Key(Kind.MODEL, key.project, model.name)
         self._do(lambda b: models.add_model(b, key.project, model), new, edit_name=True)
 
@@ -152,7 +153,7 @@ class Acts(QObject):
         if book is None:
             return
         name = fresh_name(self.tr("On the table"), [one.name for one in book.projects])
-        model = models.bare_model(self.tr("model"))
+        model = models.bare_model(self.tr("model"), translate=words.given_name)
         new = Key(Kind.PROJECT, name)
         self._do(lambda b: models.add_project(b, name, [model]), new, edit_name=True)
 

@@ -282,7 +282,7 @@ class PlaceForm(Form):
 def new_part(model: Model) -> Part:
     """Return a part to begin with."""
     name = fresh_name(words.tr("part"), [part.name for part in model.parts])
-    return Part(name=name, places=(Place(name=models.ALL_OVER),))
+    return Part(name=name, places=(Place(name=words.given_name(models.ALL_OVER)),))
 
 
 def new_place(part: Part) -> Place:

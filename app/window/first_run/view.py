@@ -159,7 +159,9 @@ class FirstRun(QWidget):
             self.hours.begin()
             return
         answers = self._answers(name, hours)
-        refused = self._session.attempt(lambda book: begin(book, answers, self._today()))
+        refused = self._session.attempt(
+            lambda book: begin(book, answers, self._today(), words.given_name)
+        )
         if refused is not None:
             self._refuse(refused)
             return

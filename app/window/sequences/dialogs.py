@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QPlainTextEdit, QWidget
 from app.service import sequence_steps, sequences
 from app.service.build_edits.names import fresh_name
 from app.service.edits import Edit
-from app.service.starter_stock import COATINGS, MIXES
+from app.service.starter_stock import COATINGS, MIXES, bottle
 from app.window import words
 from app.window.forms.controls import choice, line, number
 from app.window.forms.form import FormDialog, keep
@@ -176,8 +176,10 @@ class ColourDialog(FormDialog):
         bottles = (*book.coatings, *COATINGS)
         films = [one.name for one in bottles if one.family not in THINNERS]
         mixes = [one.name for one in (*book.mixes, *MIXES)]
-        names = dict.fromkeys([*([now] if now else []), *mixes, *films])
-        return [(self.tr("– asked each time –"), ""), *((name, name) for name in names)]
+        shown: dict[str, object] = {self.tr("– asked each time –"): ""}
+        for name in [*([now] if now else []), *mixes, *films]:
+            shown.setdefault(bottle(book, name, words.given_name), name)
+        return list(shown.items())
 
     def _try(self) -> Refused | None:
         def make(book: Book) -> Edit:

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import sequences
-from app.service.starter_stock import COATINGS, MIXES
+from app.service.starter_stock import COATINGS, NAMES, bottle
 from app.window import words
 from app.window.forms.controls import choice
 from app.window.forms.form import FormDialog, keep
@@ -84,16 +84,15 @@ class ColoursField(QWidget):
         named = [*(one.name for one in book.mixes), *(one.name for one in book.coatings)]
         bottles = (*book.coatings, *COATINGS)
         thin = {one.name for one in bottles if one.family in THINNERS}
-        starter = [*(one.name for one in MIXES), *(one.name for one in COATINGS)]
-        fresh = [name for name in starter if name not in named]
         entries = [(name, name) for name in named if name not in thin]
-        entries += [
-            (self.tr("{name} (starter stock)").format(name=name), name)
-            for name in fresh
-            if name not in thin
-        ]
+        for name in NAMES:
+            called = bottle(book, name, words.given_name)
+            if name not in thin and called not in named:
+                told = self.tr("{name} (starter stock)").format(name=called)
+                entries.append((told, called))
         for colour in sequence.colours:
-            taken = chosen.get(colour.name) or colour.usual
+            usual = bottle(book, colour.usual, words.given_name)
+            taken = chosen.get(colour.name) or usual
             box = choice([(self.tr("– choose –"), ""), *entries], taken)
             box.setAccessibleName(words.colour_word(colour.name))
             if colour.note:
@@ -264,7 +263,12 @@ class GiveDialog(FormDialog):
         return keep(
             self._session,
             lambda book: sequences.give_to(
-                book, chosen, self._sequence.name, self.options.chosen(), self.colours.chosen()
+                book,
+                chosen,
+                self._sequence.name,
+                self.options.chosen(),
+                self.colours.chosen(),
+                words.given_name,
             ),
         )
 

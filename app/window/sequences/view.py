@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QSplitter, QTabWidget, QVBoxLayout, QWi
 
 from app.service import sequence_steps, sequences
 from app.service.edits import Edit
-from app.service.starter_stock import swatch_of
+from app.service.starter_stock import bottle, swatch_of
 from app.window import words
 from app.window.forms.listing import Listing
 from app.window.forms.rows import Column
@@ -179,7 +179,7 @@ class SequencesView(QWidget):
                 Column(
                     tr("Colour"), lambda one: words.colour_word(one.name), swatch=self._usual_swatch
                 ),
-                Column(tr("Usually"), lambda one: one.usual or tr("asked each time")),
+                Column(tr("Usually"), self._usually),
                 Column(tr("Note"), lambda one: words.colour_word(one.note)),
             ),
         )
@@ -299,6 +299,12 @@ class SequencesView(QWidget):
         usual = [colour for colour in (chosen.colours if chosen else ()) if colour.name in laid]
         return self._usual_swatch(usual[0]) if usual else ""
 
+    def _usually(self, one: Colour) -> str:
+        book = self._session.book
+        if not one.usual or book is None:
+            return self.tr("asked each time")
+        return bottle(book, one.usual, words.given_name)
+
     def _usual_swatch(self, one: Colour) -> str:
         book = self._session.book
         return swatch_of(book, one.usual) if book and one.usual else ""
@@ -350,7 +356,7 @@ class SequencesView(QWidget):
         chosen = self.sequence()
         if chosen is not None:
             refused = self._session.attempt(
-                lambda book: sequences.take_over(book, chosen.name, sorted(spots))
+                lambda book: sequences.take_over(book, chosen.name, sorted(spots), words.given_name)
             )
             self.offers.say(refused)
 

@@ -32,8 +32,8 @@
    <translation>Nach unten</translation>
   </message>
   <message>
-   <source>Same again, other markings</source>
-   <translation>Noch eins, andere Markierungen</translation>
+   <source>Same again, other markings…</source>
+   <translation>Noch eins, andere Markierungen…</translation>
   </message>
   <message>
    <source>Copy steps</source>
@@ -78,6 +78,29 @@
   <message>
    <source>Choose lines of one kind to remove.</source>
    <translation>Zum Entfernen Zeilen einer einzigen Art wählen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>AgainDialog</name>
+  <message>
+   <source>Same again, other markings</source>
+   <translation>Noch eins, andere Markierungen</translation>
+  </message>
+  <message>
+   <source>&amp;How many more</source>
+   <translation>&amp;Wie viele noch</translation>
+  </message>
+  <message>
+   <source>They get the parts and steps of {model}; nothing of them is done or wished.</source>
+   <translation>Sie bekommen die Teile und Schritte von {model}; nichts davon ist erledigt oder gewünscht.</translation>
+  </message>
+  <message>
+   <source>It is called {name}.</source>
+   <translation>Es heißt {name}.</translation>
+  </message>
+  <message>
+   <source>They are called {first} to {last}.</source>
+   <translation>Sie heißen {first} bis {last}.</translation>
   </message>
  </context>
  <context>
@@ -1960,6 +1983,10 @@
    <translation>Wo Filme trocknen</translation>
   </message>
   <message>
+   <source>Holders</source>
+   <translation>Halter</translation>
+  </message>
+  <message>
    <source>Gear</source>
    <translation>Ausrüstung</translation>
   </message>
@@ -2177,6 +2204,53 @@
   <message>
    <source>choose at least one model</source>
    <translation>wählen Sie mindestens ein Modell</translation>
+  </message>
+ </context>
+ <context>
+  <name>HoldersPanel</name>
+  <message>
+   <source>Parts on holders</source>
+   <translation>Teile auf Haltern</translation>
+  </message>
+  <message>
+   <source>No part stands on a holder. What a part is held by is said in Build, on the part.</source>
+   <translation>Kein Teil steht auf einem Halter. Woran ein Teil gehalten wird, steht im Bauplan beim Teil.</translation>
+  </message>
+  <message>
+   <source>Holder</source>
+   <translation>Halter</translation>
+  </message>
+  <message>
+   <source>Part</source>
+   <translation>Teil</translation>
+  </message>
+  <message>
+   <source>Model</source>
+   <translation>Modell</translation>
+  </message>
+  <message>
+   <source>In use</source>
+   <translation>Benutzt</translation>
+  </message>
+  <message>
+   <source>Show the part</source>
+   <translation>Teil zeigen</translation>
+  </message>
+  <message>
+   <source>Most needed at once: {holders}</source>
+   <translation>Höchstens zugleich gebraucht: {holders}</translation>
+  </message>
+  <message>
+   <source>{count} × {holder}, from {time} on</source>
+   <translation>{count} × {holder}, ab {time}</translation>
+  </message>
+  <message>
+   <source>not planned</source>
+   <translation>nicht geplant</translation>
+  </message>
+  <message>
+   <source>{since} to {until}</source>
+   <translation>{since} bis {until}</translation>
   </message>
  </context>
  <context>
@@ -3807,10 +3881,6 @@ in {length}</translation>
    <translation>Üblich</translation>
   </message>
   <message>
-   <source>asked each time</source>
-   <translation>jedes Mal gefragt</translation>
-  </message>
-  <message>
    <source>Add colour…</source>
    <translation>Farbe hinzufügen …</translation>
   </message>
@@ -3857,6 +3927,10 @@ in {length}</translation>
   <message>
    <source>△ to {n} models</source>
    <translation>△ für {n} Modelle</translation>
+  </message>
+  <message>
+   <source>asked each time</source>
+   <translation>jedes Mal gefragt</translation>
   </message>
   <message>
    <source>Nothing is on the table yet; add a model first.</source>
@@ -5517,6 +5591,201 @@ Quelle: {source}</translation>
   <message>
    <source>{work} cannot stand on {stretch}. {gate}: {why} ({source}).</source>
    <translation>{work} kann nicht in {stretch} stehen. {gate}: {why} ({source}).</translation>
+  </message>
+ </context>
+ <context>
+  <name>given name</name>
+  <message>
+   <source>shading wash, 2 : 3</source>
+   <translation>Schattenlasur, 2 : 3</translation>
+  </message>
+  <message>
+   <source>umber oil wash, 1 : 9</source>
+   <translation>Öllasur Umbra, 1 : 9</translation>
+  </message>
+  <message>
+   <source>ochre filter, 1 : 19</source>
+   <translation>Filter Ocker, 1 : 19</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, grey primer</source>
+   <translation>wasserverdünnbares Acryl, Grundierung grau</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, white primer</source>
+   <translation>wasserverdünnbares Acryl, Grundierung weiß</translation>
+  </message>
+  <message>
+   <source>solvent lacquer, grey primer in a can</source>
+   <translation>Lösemittellack, Grundierung grau (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, sand</source>
+   <translation>wasserverdünnbares Acryl, Sand</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, pale sand</source>
+   <translation>wasserverdünnbares Acryl, heller Sand</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, olive green</source>
+   <translation>wasserverdünnbares Acryl, Olivgrün</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, red brown</source>
+   <translation>wasserverdünnbares Acryl, Rotbraun</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, brick red</source>
+   <translation>wasserverdünnbares Acryl, Ziegelrot</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, dark grey</source>
+   <translation>wasserverdünnbares Acryl, Dunkelgrau</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, stone grey</source>
+   <translation>wasserverdünnbares Acryl, Steingrau</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, pale grey</source>
+   <translation>wasserverdünnbares Acryl, Hellgrau</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, earth brown</source>
+   <translation>wasserverdünnbares Acryl, Erdbraun</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, leather brown</source>
+   <translation>wasserverdünnbares Acryl, Lederbraun</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, skin tone</source>
+   <translation>wasserverdünnbares Acryl, Hautton</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, olive drab cloth</source>
+   <translation>wasserverdünnbares Acryl, olivfarbenes Tuch</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, bright metal</source>
+   <translation>wasserverdünnbares Acryl, blankes Metall</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, moss green</source>
+   <translation>wasserverdünnbares Acryl, Moosgrün</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, light rust</source>
+   <translation>wasserverdünnbares Acryl, heller Rost</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, dark rust</source>
+   <translation>wasserverdünnbares Acryl, dunkler Rost</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, chalk white</source>
+   <translation>wasserverdünnbares Acryl, Kreideweiß</translation>
+  </message>
+  <message>
+   <source>waterborne wash, umber</source>
+   <translation>wasserverdünnbare Lasur, Umbra</translation>
+  </message>
+  <message>
+   <source>solvent lacquer, sand in a can</source>
+   <translation>Lösemittellack, Sand (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>solvent lacquer, olive green in a can</source>
+   <translation>Lösemittellack, Olivgrün (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>solvent lacquer, brick red in a can</source>
+   <translation>Lösemittellack, Ziegelrot (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>solvent lacquer, stone grey in a can</source>
+   <translation>Lösemittellack, Steingrau (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, gloss clear</source>
+   <translation>wasserverdünnbares Acryl, glänzender Klarlack</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, gloss clear in a can</source>
+   <translation>wasserverdünnbares Acryl, glänzender Klarlack (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, satin clear</source>
+   <translation>wasserverdünnbares Acryl, seidenmatter Klarlack</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, matte clear</source>
+   <translation>wasserverdünnbares Acryl, matter Klarlack</translation>
+  </message>
+  <message>
+   <source>waterborne acrylic, matte clear in a can</source>
+   <translation>wasserverdünnbares Acryl, matter Klarlack (Sprühdose)</translation>
+  </message>
+  <message>
+   <source>artist's oil, umber</source>
+   <translation>Künstlerölfarbe, Umbra</translation>
+  </message>
+  <message>
+   <source>artist's oil, ochre</source>
+   <translation>Künstlerölfarbe, Ocker</translation>
+  </message>
+  <message>
+   <source>water-slide decals</source>
+   <translation>Nassschiebebilder</translation>
+  </message>
+  <message>
+   <source>chipping fluid</source>
+   <translation>Chipping-Flüssigkeit</translation>
+  </message>
+  <message>
+   <source>pigment, dry earth</source>
+   <translation>Pigmente, trockene Erde</translation>
+  </message>
+  <message>
+   <source>pigment fixer</source>
+   <translation>Pigmentfixierer</translation>
+  </message>
+  <message>
+   <source>cyanoacrylate glue</source>
+   <translation>Sekundenkleber</translation>
+  </message>
+  <message>
+   <source>water</source>
+   <translation>Wasser</translation>
+  </message>
+  <message>
+   <source>white spirit</source>
+   <translation>Testbenzin</translation>
+  </message>
+  <message>
+   <source>bench</source>
+   <translation>Basteltisch</translation>
+  </message>
+  <message>
+   <source>airbrush</source>
+   <translation>Airbrush</translation>
+  </message>
+  <message>
+   <source>warm box</source>
+   <translation>Wärmebox</translation>
+  </message>
+  <message>
+   <source>handle</source>
+   <translation>Griff</translation>
+  </message>
+  <message>
+   <source>body</source>
+   <translation>Rumpf</translation>
+  </message>
+  <message>
+   <source>all over</source>
+   <translation>ringsum</translation>
   </message>
  </context>
  <context>
@@ -9408,6 +9677,110 @@ Quelle: {source}</translation>
    <translation>„{name}“ wird hier und an {n} weiteren Stellen verwendet; dort zuerst ersetzen</translation>
   </message>
   <message>
+   <source>start</source>
+   <translation>Anfang</translation>
+  </message>
+  <message>
+   <source>end</source>
+   <translation>Ende</translation>
+  </message>
+  <message>
+   <source>evening</source>
+   <translation>Abend</translation>
+  </message>
+  <message>
+   <source>kind</source>
+   <translation>Art</translation>
+  </message>
+  <message>
+   <source>coat</source>
+   <translation>Schicht</translation>
+  </message>
+  <message>
+   <source>title</source>
+   <translation>Titel</translation>
+  </message>
+  <message>
+   <source>places</source>
+   <translation>Stellen</translation>
+  </message>
+  <message>
+   <source>tool</source>
+   <translation>Werkzeug</translation>
+  </message>
+  <message>
+   <source>reason</source>
+   <translation>Grund</translation>
+  </message>
+  <message>
+   <source>planned</source>
+   <translation>geplant</translation>
+  </message>
+  <message>
+   <source>temperature_c</source>
+   <translation>Temperatur_c</translation>
+  </message>
+  <message>
+   <source>humidity_pct</source>
+   <translation>Luftfeuchte_pct</translation>
+  </message>
+  <message>
+   <source>photos</source>
+   <translation>Fotos</translation>
+  </message>
+  <message>
+   <source>name</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <source>needed</source>
+   <translation>gebraucht</translation>
+  </message>
+  <message>
+   <source>in_stock</source>
+   <translation>vorrätig</translation>
+  </message>
+  <message>
+   <source>buy</source>
+   <translation>zu kaufen</translation>
+  </message>
+  <message>
+   <source>unit</source>
+   <translation>Einheit</translation>
+  </message>
+  <message>
+   <source>bottles</source>
+   <translation>Flaschen</translation>
+  </message>
+  <message>
+   <source>bottle_ml</source>
+   <translation>Flasche_ml</translation>
+  </message>
+  <message>
+   <source>runs_out</source>
+   <translation>geht aus am</translation>
+  </message>
+  <message>
+   <source>runs_out_at</source>
+   <translation>geht aus bei</translation>
+  </message>
+  <message>
+   <source>at hand</source>
+   <translation>bereitzulegen</translation>
+  </message>
+  <message>
+   <source>at least: a place has no area</source>
+   <translation>mindestens: Eine Stelle hat keine Fläche</translation>
+  </message>
+  <message>
+   <source>consumable</source>
+   <translation>Verbrauchsmaterial</translation>
+  </message>
+  <message>
+   <source>logged</source>
+   <translation>eingetragen</translation>
+  </message>
+  <message>
    <source>"{place}" must be {gain:g} °C warmer than the usual place, {most:g} °C at most</source>
    <translation>„{place}“ muss {gain:g} °C wärmer sein als der übliche Ort, höchstens {most:g} °C</translation>
   </message>
@@ -9716,10 +10089,6 @@ Quelle: {source}</translation>
    <translation>Band hebt lose Pigmente ab und klebt nicht</translation>
   </message>
   <message>
-   <source>name</source>
-   <translation>Name</translation>
-  </message>
-  <message>
    <source>family</source>
    <translation>Familie</translation>
   </message>
@@ -9824,10 +10193,6 @@ Quelle: {source}</translation>
    <translation>Haltbarkeit</translation>
   </message>
   <message>
-   <source>places</source>
-   <translation>Stellen</translation>
-  </message>
-  <message>
    <source>side</source>
    <translation>Seite</translation>
   </message>
@@ -9892,10 +10257,6 @@ Quelle: {source}</translation>
    <translation>Arbeitsschritt</translation>
   </message>
   <message>
-   <source>title</source>
-   <translation>Titel</translation>
-  </message>
-  <message>
    <source>applications</source>
    <translation>Aufträge</translation>
   </message>
@@ -9906,10 +10267,6 @@ Quelle: {source}</translation>
   <message>
    <source>touches</source>
    <translation>berührt</translation>
-  </message>
-  <message>
-   <source>tool</source>
-   <translation>Werkzeug</translation>
   </message>
   <message>
    <source>fixed</source>
@@ -10020,20 +10377,8 @@ Quelle: {source}</translation>
    <translation>Wünsche</translation>
   </message>
   <message>
-   <source>coat</source>
-   <translation>Schicht</translation>
-  </message>
-  <message>
    <source>on</source>
    <translation>am</translation>
-  </message>
-  <message>
-   <source>start</source>
-   <translation>Anfang</translation>
-  </message>
-  <message>
-   <source>end</source>
-   <translation>Ende</translation>
   </message>
   <message>
    <source>not before</source>
@@ -10048,20 +10393,12 @@ Quelle: {source}</translation>
    <translation>Logbuch</translation>
   </message>
   <message>
-   <source>planned</source>
-   <translation>geplant</translation>
-  </message>
-  <message>
    <source>temperature</source>
    <translation>Temperatur</translation>
   </message>
   <message>
    <source>humidity</source>
    <translation>Feuchte</translation>
-  </message>
-  <message>
-   <source>photos</source>
-   <translation>Fotos</translation>
   </message>
   <message>
    <source>pilot</source>

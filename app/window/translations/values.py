@@ -11,7 +11,12 @@ from dataclasses import is_dataclass
 from itertools import product
 from typing import get_args, get_type_hints
 
+from app.service.books import AIRBRUSH, BENCH
+from app.service.build_edits.models import ALL_OVER, BODY
+from app.service.first_run import HANDLE
 from app.service.merging import field_word
+from app.service.starter_stock import NAMES
+from app.service.warm_box import WARM_BOX
 from app.window.translations.enumerations import ENUMERATIONS
 from app.window.translations.spoken import texts_said
 from planner.cautions import LAST_WORD, WRITTEN
@@ -39,6 +44,7 @@ def values_shown() -> dict[str, list[str]]:
     found["colour"] = [
         text for one in ALL for each in one.colours for text in (each.name, each.note)
     ]
+    found["given name"] = [*NAMES, BENCH, AIRBRUSH, WARM_BOX.name, HANDLE, BODY, ALL_OVER]
     found["step"] = [each.step.title for one in ALL for each in one.steps]
     found["said"] = [*texts_said(), *_tables()]
     # The last word on cautions stands in two views.

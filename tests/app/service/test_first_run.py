@@ -9,6 +9,9 @@ import pytest
 
 from app.service.books import starter_book
 from app.service.first_run import Answers, Hours, Vehicle, begin, read_hours, told_air, told_hours
+from planner.layers.findings import find
+from planner.sequences.built_in import ALL
+from planner.values.book import Book
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
 
@@ -92,3 +95,43 @@ def test_hours_and_air_that_are_told_as_they_stand_leave_bench_time_and_room_as_
     assert after.bench_time == book.bench_time
     warmer = begin(book, replace(told, temperature_c=25.0), TODAY).book
     assert [one.temperature_c for one in warmer.room.locations[0].workdays] == [25.0]
+
+
+def other_tongue(name: str) -> str:
+    """Return what a name is in a language where all are written backwards."""
+    return name[::-1]
+
+
+def laid(book: Book) -> list[str]:
+    """Return what every step lays, in order."""
+    models = [model for project in book.projects for model in project.models]
+    steps = [step for model in models for step in model.steps]
+    return [one.coating for step in steps for one in step.applications]
+
+
+@pytest.mark.parametrize("sequence", [one.name for one in ALL])
+def test_what_comes_into_a_book_is_named_in_the_language_of_the_window(sequence: str) -> None:
+    told = _answers(vehicles=(Vehicle(name="Ferry Pike", sequence=sequence),), warm_box=True)
+    plain = begin(starter_book("UTC", TODAY), told, TODAY).book
+    book = begin(starter_book("UTC", TODAY, other_tongue), told, TODAY, other_tongue).book
+    for one, other in (
+        (book.coatings, plain.coatings),
+        (book.mixes, plain.mixes),
+        (book.room.locations, plain.room.locations),
+        (book.gear.airbrushes, plain.gear.airbrushes),
+    ):
+        assert [each.name for each in one] == [other_tongue(each.name) for each in other]
+    assert find(book) == ()
+    assert laid(book) == [other_tongue(name) for name in laid(plain)]
+    second = replace(told, project="More")
+    again = begin(book, second, TODAY, other_tongue).book
+    assert (again.coatings, again.mixes) == (book.coatings, book.mixes)
+
+
+def test_what_a_book_has_keeps_its_name_in_another_language() -> None:
+    book = begin(starter_book("UTC", TODAY), _answers(), TODAY).book
+    again = begin(book, _answers(project="More"), TODAY, other_tongue).book
+    assert again.coatings == book.coatings
+    made = [project.models[0].made for project in again.projects]
+    assert made[0] is not None
+    assert made[0] == made[1]

@@ -6,12 +6,13 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from pseudo_language import Marker
 from PySide6.QtCore import QEvent, QLocale, QSettings, QThreadPool
 from PySide6.QtWidgets import QApplication
 from window_steps import MakeWindow, replan
 
 from app.service import demos
-from app.window import language
+from app.window import language, words
 from app.window.main_window import MainWindow
 from app.window.palette import Look
 from app.window.session import Session
@@ -57,6 +58,20 @@ def spoken(request: pytest.FixtureRequest, qapp: QApplication, tmp_path: Path) -
     for one in translators:
         qapp.removeTranslator(one)
     QLocale.setDefault(before)
+
+
+@pytest.fixture
+def marker(qapp: QApplication) -> Iterator[None]:
+    """Let the window speak the language whose every text is marked."""
+    before = QLocale()
+    QLocale.setDefault(QLocale(QLocale.Language.German))
+    translator = Marker(qapp)
+    qapp.installTranslator(translator)
+    words.when.cache_clear()
+    yield
+    qapp.removeTranslator(translator)
+    QLocale.setDefault(before)
+    words.when.cache_clear()
 
 
 @pytest.fixture

@@ -5,15 +5,13 @@ from __future__ import annotations
 import ast
 import json
 import re
-from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date, datetime
 from pathlib import Path
 
 import pytest
 from logged_book import logged_book
-from pseudo_language import Ear, Marker, marked
-from PySide6.QtCore import QLocale
+from pseudo_language import Ear, marked
 from PySide6.QtWidgets import QApplication
 from small_book import NOW, small_book, small_plan
 from window_steps import MakeWindow, settle
@@ -28,7 +26,6 @@ from app.service.edits import set_target, skip_date
 from app.service.merging import differences
 from app.service.record import build_record
 from app.service.starter_stock import COATINGS, MIXES
-from app.window import words
 from app.window.language import Language
 from app.window.said import KEPT, edit_name, pattern_of, said, title
 from app.window.translations import spoken
@@ -46,20 +43,6 @@ GERMAN = pytest.mark.parametrize("spoken", [Language.GERMAN], indirect=True)
 NAMES = {"English", "Deutsch", "Letter", "wheels", "tracks", "running gear", "glue faces"}
 STOCK = {one.name for one in (*COATINGS, *MIXES)}
 SWAPPED = {"lacquer thinner", "waterborne acrylic, matte #6b7a4a"}  # bottles that mends add
-
-
-@pytest.fixture
-def marker(qapp: QApplication) -> Iterator[None]:
-    """Let the window speak the language whose every text is marked."""
-    before = QLocale()
-    QLocale.setDefault(QLocale(QLocale.Language.German))
-    translator = Marker(qapp)
-    qapp.installTranslator(translator)
-    words.when.cache_clear()
-    yield
-    qapp.removeTranslator(translator)
-    QLocale.setDefault(before)
-    words.when.cache_clear()
 
 
 @pytest.fixture(scope="module")

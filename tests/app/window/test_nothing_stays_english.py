@@ -1,0 +1,108 @@
+"""In the made-up language nothing stays English: dialogs, first questions, bench mode, tables."""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+
+import pytest
+from bench_steps import AtTheBench
+from every_dialog import every_dialog
+from logged_book import logged_book
+from pseudo_language import Ear
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QWidget
+from small_book import NOW, small_book
+from window_steps import MakeWindow, settle
+from window_texts import own_words, texts_in
+
+from app.service import demos
+from app.service.books import starter_book
+from app.service.planning import plan
+from app.service.table import csv_bytes, log_bytes, shopping_bytes
+from app.window import words
+from app.window.bench_mode.keys import BINDINGS, Deed
+from app.window.said import said
+from planner.values.moment import moment_of, zone_named
+
+# Names that stay: of languages, of paper, of invented projects, and what `every_dialog` says.
+NAMES = {"English", "Deutsch", "Letter", "Europe/Vienna"}
+DEMOS = {name.replace("_", " ").capitalize() for name in demos.names()}
+ISO_TIME = re.compile(r"\d{4}-\d{2}-\d{2}T[\d:+]+")
+UNITS = {"[µm]", "[ml]", "µm", "ml"}
+SAID_BY_TESTS = {
+    *("Together with", "Which one?", "Count a bottle", "There are", "&There are"),
+    *("The book thinks that 5 ml are left.", "Rename a sequence", "another note"),
+    "An invented project.",
+}
+
+pytestmark = pytest.mark.usefixtures("marker")
+
+
+def left(name: str, top: QWidget, ear: Ear) -> list[str]:
+    """Return what is neither marked nor a person's own."""
+    return sorted(
+        {f"{name}: {where}: {text}" for where, text in texts_in(top) if ear.unmarked(text)}
+    )
+
+
+def test_no_dialog(qapp: QApplication, make_window: MakeWindow) -> None:
+    book = demos.read("winter_garage").book
+    window = make_window(book, demos.first_evening(book))
+    there = own_words([demos.read(name).book for name in demos.names()])
+    ear = Ear(there | DEMOS | SAID_BY_TESTS | UNITS)
+    found = []
+    for name, make in every_dialog(window).items():
+        dialog = make()
+        dialog.show()
+        settle(qapp)
+        found += left(name, dialog, ear)
+        dialog.close()
+        dialog.deleteLater()
+        settle(qapp)
+    assert "\n".join(found) == ""
+
+
+def test_no_first_question(qtbot, qapp: QApplication, make_window: MakeWindow) -> None:
+    today = moment_of(NOW, zone_named("UTC")).date()
+    book = starter_book("Europe/Vienna", today, words.given_name)
+    window = make_window(book, NOW)
+    asked = window.empty.first_run
+    qtbot.waitUntil(lambda: bool(asked.vehicles.lines) and asked.isVisible())
+    settle(qapp)
+    assert "\n".join(left("first", window, Ear(NAMES | DEMOS))) == ""
+
+
+def test_no_deed_at_the_bench(qtbot, qapp: QApplication, make_window: MakeWindow) -> None:
+    book = small_book()
+    here = AtTheBench(qtbot, make_window(book, NOW), NOW)
+    ear = Ear(own_words(book))
+    found = left("", here.bench, ear)
+    for binding in BINDINGS:
+        if binding.deed is Deed.LEAVE:
+            continue
+        here.press(binding.keys[0])
+        found += left(binding.deed, here.bench, ear)
+        if here.bench.asked is not None:
+            here.press(Qt.Key.Key_1)
+            found += left(f"{binding.deed} 1", here.bench, ear)
+        while here.bench.asked is not None:
+            here.press(Qt.Key.Key_Escape)
+    assert "\n".join(sorted(set(found))) == ""
+
+
+def test_no_table() -> None:
+    book, now = logged_book(), NOW + 30 * 1440
+    made = plan(book, now).plan
+    ear = Ear(own_words(book) | {"ml", "m"})
+    for data in (
+        csv_bytes(made, book, translate=said),
+        log_bytes(book, translate=said),
+        shopping_bytes(book, made, now, translate=said),
+    ):
+        rows = list(csv.reader(io.StringIO(data.decode(), newline="")))
+        assert len(rows) > 2
+        assert {cell for cell in rows[0] if not cell.startswith("⟦")} == set()
+        told = [part for cells in rows for cell in cells for part in re.split("; |/", cell)]
+        assert [one for one in told if ear.unmarked(one) and not ISO_TIME.fullmatch(one)] == []
