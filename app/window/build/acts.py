@@ -16,6 +16,7 @@ from app.service.build_edits.names import fresh_name, part_of
 from app.service.build_edits.spots import ModelAt, model_of, project_of, step_of
 from app.service.edits import Edit
 from app.window import words
+from app.window.build.again_dialog import AgainDialog
 from app.window.build.forms import new_part, new_place
 from app.window.build.nodes import Key, Kind
 from app.window.build.split_dialog import SplitDialog
@@ -44,7 +45,7 @@ class Acts(QObject):
         self.project = self._act(tr("Begin a project"), self._add_project)
         self.up = self._act(tr("Move up"), partial(self._shift, False), "Alt+Up")
         self.down = self._act(tr("Move down"), partial(self._shift, True), "Alt+Down")
-        self.again = self._act(tr("Same again, other markings"), self._again, "Ctrl+D")
+        self.again = self._act(tr("Same again, other markings…"), self._again, "Ctrl+D")
         self.copy = self._act(tr("Copy steps"), self._copy, QKeySequence.StandardKey.Copy)
         self.paste = self._act(tr("Put steps here"), self._paste, QKeySequence.StandardKey.Paste)
         self.split = self._act(tr("Split by places…"), self._split)
@@ -237,9 +238,16 @@ class Acts(QObject):
         if key is None or book is None or not key.model:
             return
         taken = [one.name for one in project_of(book, key.project).models]
-        name = fresh_name(key.model, taken)
-        new = Key(Kind.MODEL, key.project, name)
-        self._do(lambda b: models.same_again(b, key.home, [name]), new, edit_name=True)
+        dialog = AgainDialog(key.model, taken, self._view)
+
+        def take() -> None:
+            names_ = dialog.names()
+            new = [Key(Kind.MODEL, key.project, name) for name in names_]
+            alone = len(names_) == 1
+            self._do(lambda b: models.same_again(b, key.home, names_), *new, edit_name=alone)
+
+        dialog.accepted.connect(take)
+        dialog.open()
 
     # -- changing and taking away -----------------------------------------------------------
 
