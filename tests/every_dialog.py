@@ -13,6 +13,7 @@ from app.service.bench_time_edits import Hours
 from app.service.build_edits.spots import StepAt
 from app.window import help_pages
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
+from app.window.build.again_dialog import AgainDialog
 from app.window.build.split_dialog import SplitDialog
 from app.window.forms.controls import number
 from app.window.gear.airbrush_dialog import AirbrushDialog
@@ -71,6 +72,7 @@ def _of_the_window(window: MainWindow, book: Book) -> dict[str, Opener]:
         **{f"help {page.name}": _help(window, at) for at, page in enumerate(window.pages)},
         "about": lambda: help_pages.about(window),
         "split": lambda: SplitDialog(book, spot, window),
+        "again": lambda: AgainDialog(model.name, [one.name for one in project.models], window),
         "choose": lambda: Choose("Together with", "Which one?", names, window),
         "import": lambda: ImportDialog(book, Exchange(book=_else(book)), "other.json", window),
         "import new": lambda: ImportDialog(

@@ -12,9 +12,11 @@ from app.window.pages import Late, make_pages
 from app.window.palette import LIGHT, Colours
 
 if TYPE_CHECKING:
+    from app.service.holders import Held
     from app.window.bench_mode.view import BenchMode
     from app.window.drying.view import DryingView
     from app.window.empty_state import EmptyState
+    from app.window.gear.view import GearView
     from app.window.main_window import MainWindow
     from app.window.stack.view import StackView
     from app.window.timeline_page import TimelinePage
@@ -38,6 +40,7 @@ class Views:
             "stack": self._hear_stack,
             "wishes": self._hear_wishes,
             "drying": self._hear_drying,
+            "gear": self._hear_gear,
         }
         for page in self.pages:
             page.late.then = partial(self._take_in, hear=hearing.get(page.name))
@@ -95,6 +98,17 @@ class Views:
     def _hear_drying(self, drying: DryingView) -> None:
         drying.tell_by(self._window.notifier)
         drying.looked.connect(self._window.acts.looked)
+
+    def _hear_gear(self, gear: GearView) -> None:
+        gear.part_wanted.connect(self._show_part)
+
+    def _show_part(self, one: Held) -> None:
+        from app.window.build.nodes import Key, Kind  # noqa: PLC0415 - as late as Build itself
+
+        self._window.show_page("build")
+        build = self._window.page("build").view
+        build.tree.choose(Key(Kind.PART, one.project, one.model, part=one.part))
+        build.tree.setFocus()
 
     def _hear_way_in(self, empty: EmptyState) -> None:
         empty.demo_wanted.connect(self._window.files.open_demo)

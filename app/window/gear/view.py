@@ -1,8 +1,8 @@
-"""The Gear view: airbrushes, and the places where films dry."""
+"""The Gear view: airbrushes, the places where films dry, and holders."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSignalBlocker, Qt
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QSplitter, QVBoxLayout, QWidget
 
 from app.service import gear_edits, room_edits, warm_box
@@ -11,6 +11,7 @@ from app.window.forms.controls import number
 from app.window.forms.listing import Listing
 from app.window.forms.rows import Column
 from app.window.gear.airbrush_dialog import AirbrushDialog
+from app.window.gear.holders import HoldersPanel
 from app.window.gear.location_dialog import LocationDialog
 from app.window.labels import Message, field_label, text
 from app.window.palette import LIGHT, Colours
@@ -18,18 +19,30 @@ from app.window.picture import Picture
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.gear import Airbrush
+from planner.values.plan import Plan
 from planner.values.room import AirPoint, Location
 
 
 class GearView(QWidget):
-    """Airbrushes above, places where films dry below; each told in a line."""
+    """Airbrushes, places where films dry, and holders; each told in a line.
+
+    Signals
+    -------
+    part_wanted(Held)
+        A part that stands on a holder shall be shown.
+    """
+
+    part_wanted = Signal(object)
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
         self._colours = LIGHT
+        self._plan: Plan | None = None
         self.airbrushes = self._make_airbrushes()
         self.locations = self._make_locations()
+        self.holders = HoldersPanel(session)
+        self.holders.part_wanted.connect(self.part_wanted)
         self.volume = number(30, 0, 999_999, decimals=1, suffix=self.tr(" m³"))
         self.volume.setKeyboardTracking(False)
         self.volume.valueChanged.connect(self._set_volume)
@@ -39,7 +52,8 @@ class GearView(QWidget):
         lower = _titled(self.tr("Where films dry"), self.locations)
         self._add_volume(lower)
         self.splitter.addWidget(lower)
-        self.splitter.setSizes([230, 330])
+        self.splitter.addWidget(_titled(self.tr("Holders"), self.holders))
+        self.splitter.setSizes([190, 260, 200])
         self.splitter.setChildrenCollapsible(False)
         column = QVBoxLayout(self)
         column.setContentsMargins(24, 14, 18, 8)
@@ -141,7 +155,8 @@ class GearView(QWidget):
         self._colours = colours
 
     def show_picture(self, picture: Picture) -> None:
-        """Show the gear of a plan's book."""
+        """Show the gear of a plan's book, and when holders are in use."""
+        self._plan = picture.plan
         self._show(self._session.book or picture.book)
 
     def show_book(self) -> None:
@@ -153,6 +168,7 @@ class GearView(QWidget):
     def _show(self, book: Book) -> None:
         self.airbrushes.show_rows(book.gear.airbrushes)
         self.locations.show_rows(book.room.locations)
+        self.holders.show_holders(book, self._plan)
         blocked = QSignalBlocker(self.volume)
         self.volume.setValue(book.room.volume_m3)
         blocked.unblock()

@@ -38,6 +38,7 @@ from planner.values.refusal import Refused
 from storage import photos
 
 SUFFIXES = "*.jpg *.jpeg *.png *.gif *.webp *.tif *.tiff *.bmp"
+LEAST_WIDTH = 286  # of the lines, beside the entry [pixels]
 
 
 class LogbookView(QWidget):
@@ -95,6 +96,7 @@ class LogbookView(QWidget):
         head.addWidget(_named(self.tr("Pro&ject"), self.project))
         head.addWidget(_named(self.tr("&Show"), self.kind))
         left = QWidget()
+        left.setMinimumWidth(LEAST_WIDTH)
         column = QVBoxLayout(left)
         column.setContentsMargins(24, 14, 8, 14)
         column.addWidget(text(self.tr("Logbook"), size=1.9, bold=True))

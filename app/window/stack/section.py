@@ -34,7 +34,7 @@ MARGIN, PLASTIC = 20.0, 54.0
 LEAST_FILM, MOST_FILM = 16.0, 58.0
 MOST_STRETCH = 1.7  # a few films are drawn higher, but not as high as the view
 VCENTRE = Qt.AlignmentFlag.AlignVCenter
-LEAST_WIDTH = 320
+LEAST_WIDTH = 316
 BETWEEN = 3.0  # between the words of two films
 
 

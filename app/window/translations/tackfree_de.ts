@@ -4389,8 +4389,12 @@ in {length}</translation>
    <translation>Hände frei: es geht von allein weiter</translation>
   </message>
   <message>
-   <source>Planned as if you stayed with it; Tonight offers what fits meanwhile</source>
-   <translation>Geplant, als bliebe man dabei; die Ansicht „Heute“ bietet an, was inzwischen passt</translation>
+   <source>Hands are needed for its first minutes only; what is sprayed keeps them throughout</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Ends an hour before quiet hours begin</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Needs two people</source>
@@ -6145,6 +6149,10 @@ Quelle: {source}</translation>
    <translation>{n} Arbeiten</translation>
   </message>
   <message>
+   <source>goes on alone until then; hands are free from {time}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{work} · {model}: {parts}</source>
    <translation>{work} · {model}: {parts}</translation>
   </message>
@@ -6219,6 +6227,10 @@ Quelle: {source}</translation>
    <translation>{coating}, {tool}</translation>
   </message>
   <message>
+   <source>Hands for {length}, then it goes on alone until {time}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nothing holds it: it can be done at once.</source>
    <translation>Nichts hält es auf: Es kann sofort getan werden.</translation>
   </message>
@@ -6237,6 +6249,10 @@ Quelle: {source}</translation>
   <message>
    <source>The airbrush is being changed or holds another coating until {at}.</source>
    <translation>Die Airbrush wird bis {at} gewechselt oder enthält etwas anderes.</translation>
+  </message>
+  <message>
+   <source>Quiet hours until {at}, and it smells.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Quiet hours until {at}: no compressor.</source>
@@ -8493,10 +8509,6 @@ Quelle: {source}</translation>
    <translation>braucht Tageslicht: zuerst tun</translation>
   </message>
   <message>
-   <source>goes on alone: hands are free</source>
-   <translation>geht von allein weiter: Hände sind frei</translation>
-  </message>
-  <message>
    <source>{trait} by {time}</source>
    <translation>{trait}, bis {time}</translation>
   </message>
@@ -9123,6 +9135,10 @@ Quelle: {source}</translation>
   <message>
    <source>why: {reason}</source>
    <translation>warum: {reason}</translation>
+  </message>
+  <message>
+   <source>hands for {minutes} min, then it goes on alone until {time}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{model}, {stage}</source>
@@ -12279,24 +12295,8 @@ Quelle: {source}</translation>
    <translation>noch ohne Platz</translation>
   </message>
   <message>
-   <source>It goes on alone; nothing else fits meanwhile.</source>
-   <translation>Es geht von allein weiter; inzwischen passt nichts anderes.</translation>
-  </message>
-  <message>
-   <source>{work}, {length}</source>
-   <translation>{work}, {length}</translation>
-  </message>
-  <message>
-   <source>It goes on alone; meanwhile: {others}</source>
-   <translation>Es geht von allein weiter; inzwischen: {others}</translation>
-  </message>
-  <message>
    <source>{parts} · from {time}, {length}</source>
    <translation>{parts} · ab {time}, {length}</translation>
-  </message>
-  <message>
-   <source>{told} · smells, with no time left to air</source>
-   <translation>{told} · riecht, und zum Lüften bleibt keine Zeit</translation>
   </message>
   <message>
    <source>wet</source>

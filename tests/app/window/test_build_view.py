@@ -10,10 +10,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QAbstractItemModelTester, QTest
 from PySide6.QtWidgets import QApplication, QLineEdit
 from small_book import CART, NOW, PROJECT, small_book
+from view_steps import back_to, dialog_of
 from window_steps import MakeWindow, replan
 
 from app.service.build_edits import models
 from app.service.build_edits.spots import ModelAt
+from app.service.holders import Held
+from app.window.build.again_dialog import AgainDialog
 from app.window.build.coats import PlacesModel
 from app.window.build.layers import layout_of
 from app.window.build.model import BuildModel
@@ -173,6 +176,8 @@ def test_all_of_it_goes_by_keys(qtbot, build) -> None:  # type: ignore[no-untype
     assert ids(window) == ["prime", "sand", "wash", "wipe"]
     assert view.tree.current() == line("wash")
     press(view, Qt.Key.Key_D, CTRL)
+    QTest.keyClick(dialog_of(view, AgainDialog), Qt.Key.Key_Return)  # one, as it is offered
+    back_to(window)
     editor = view.tree.findChild(QLineEdit)
     assert editor is not None
     QTest.keyClicks(editor, "barrow")
@@ -320,3 +325,27 @@ def test_an_empty_book_invites(make_window: MakeWindow) -> None:
     assert book is not None
     assert len(book.projects) == 1
     assert view.invitation.isHidden()
+
+
+def test_a_number_of_models_alike_is_made_at_once(build) -> None:
+    window, view = build(small_book())
+    view.tree.choose(Key(Kind.MODEL, PROJECT, CART))
+    press(view, Qt.Key.Key_D, CTRL)
+    dialog = dialog_of(view, AgainDialog)
+    QTest.keyClicks(dialog.number, "3")
+    assert dialog.told.text() == "They are called cart 2 to cart 4."
+    QTest.keyClick(dialog.number, Qt.Key.Key_Return)
+    QApplication.processEvents()
+    names = [one.name for one in window.session.book.project(PROJECT).models]
+    assert names == [CART, "cart 2", "cart 3", "cart 4"]
+    assert ids(window, "cart 4") == ORDER
+    assert window.session.undo_name() == "cart again as cart 2, cart 3, cart 4"
+
+
+def test_a_part_on_a_holder_is_shown_where_it_can_be_changed(build) -> None:
+    window, view = build(small_book())
+    window.show_page("gear")
+    gear = window.view("gear")
+    gear.part_wanted.emit(Held(PROJECT, CART, "tub", "clip on a stick", None, None))
+    assert window.stack.currentWidget() is view
+    assert view.tree.current() == Key(Kind.PART, PROJECT, CART, part="tub")

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt, QTime
 from PySide6.QtTest import QAbstractItemModelTester, QTest
-from small_book import BRUSH, NOW, small_book
+from small_book import BRUSH, NOW, small_book, small_plan
 from view_steps import back_to, dialog_of, shown
 
 from app.service import gear_edits, room_edits
@@ -214,3 +214,19 @@ def test_slow_coats_are_let_into_a_box_or_it_is_said_why_not(opened: Opened) -> 
     view.locations.buttons[-1].click()
     assert "warmer than the usual place" in view.locations.message.text()
     assert session.book == small_book()
+
+
+def test_parts_on_holders_are_listed_with_what_is_needed_at_once(opened: Opened, qtbot) -> None:
+    view, session = opened
+    holders = view.holders
+    QAbstractItemModelTester(holders.listing.model)
+    row = [holders.listing.model.index(0, at).data() for at in range(4)]
+    assert row == ["clip on a stick", "tub", "cart", "not planned"]
+    assert not holders.most.isVisible()
+    holders.show_holders(session.book, small_plan())
+    assert holders.listing.model.index(0, 3).data() == "Thu 6 Mar to Thu 13 Mar"
+    # by hand: the plan begins with the primer, today at 19:33
+    assert holders.most.text() == "Most needed at once: 1 × clip on a stick, from today 19:33 on"
+    with qtbot.waitSignal(view.part_wanted) as heard:
+        QTest.keyClick(holders.listing.table, Qt.Key.Key_Return)
+    assert (heard.args[0].model, heard.args[0].part) == ("cart", "tub")

@@ -1,0 +1,75 @@
+"""The holders in use, on the Gear page: which part stands on each, and how many at once."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from app.service.holders import AtOnce, Held, held, most_at_once
+from app.window import words
+from app.window.forms.listing import Listing
+from app.window.forms.rows import Column
+from app.window.labels import text
+from app.window.session import Session
+from planner.values.book import Book
+from planner.values.plan import Plan
+
+
+class HoldersPanel(QWidget):
+    """A line for each part on a holder, and above them what the plan needs at once.
+
+    Signals
+    -------
+    part_wanted(Held)
+        A part shall be shown where it can be changed.
+    """
+
+    part_wanted = Signal(object)
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self._session = session
+        tr = self.tr
+        self.listing: Listing[Held] = Listing(
+            tr("Parts on holders"),
+            tr("No part stands on a holder. What a part is held by is said in Build, on the part."),
+            (
+                Column(tr("Holder"), lambda one: one.holder),
+                Column(tr("Part"), lambda one: one.part),
+                Column(tr("Model"), lambda one: one.model),
+                Column(tr("In use"), self._in_use),
+            ),
+        )
+        self.listing.row_button(tr("Show the part"), self.part_wanted.emit, enter=True)
+        self.most = text("")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(2)
+        column.addWidget(self.most)
+        column.addWidget(self.listing, 1)
+        self.setFocusProxy(self.listing)
+
+    def show_holders(self, book: Book, plan: Plan | None) -> None:
+        """Show what stands on holders in a book, and when by a plan."""
+        every = held(book, plan)
+        self.listing.show_rows(every)
+        told = [self._most(one) for one in most_at_once(every) if one.count]
+        self.most.setText(self.tr("Most needed at once: {holders}").format(holders="; ".join(told)))
+        self.most.setVisible(bool(told))
+
+    def _most(self, one: AtOnce) -> str:
+        assert one.at is not None
+        return self.tr("{count} × {holder}, from {time} on").format(
+            count=one.count,
+            holder=one.holder,
+            time=words.today_or_when(one.at, self._session.zone, self._session.now),
+        )
+
+    def _in_use(self, one: Held) -> str:
+        if one.since is None or one.until is None:
+            return self.tr("not planned")
+        zone = self._session.zone
+        since, until = words.day_of(one.since, zone), words.day_of(one.until, zone)
+        if since == until:
+            return since
+        return self.tr("{since} to {until}").format(since=since, until=until)
