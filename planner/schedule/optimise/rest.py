@@ -142,6 +142,7 @@ def as_shared_out(facts: Table, board: Board, numbers: dict[int, int]) -> Table 
             return None
         put_away(done)
         table = done
+    put_away(table)  # also where nothing was left to do but that
     return table
 
 

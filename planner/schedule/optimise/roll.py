@@ -90,6 +90,7 @@ def roll(
         table = done
         put_away(table)
         table.time = max(table.time, stretch.interval.end)
+    put_away(table)  # also where nothing was left to do but that
     return table
 
 
