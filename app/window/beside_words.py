@@ -107,7 +107,7 @@ def filling_words(one: Filling, zone: ZoneInfo, now: int) -> list[str]:
         names = [
             words.tr("{when}: {work} ({parts})").format(
                 when=taker_when(taker, zone, max(now, one.row.start)),
-                work=reasons.key_name(taker.key),
+                work=reasons.short_name(taker.key),
                 parts=words.listed(parts_of(taker.places)),
             )
             for taker in one.takers[:TAKERS_TOLD]
@@ -144,7 +144,7 @@ def taker_when(one: Taker, zone: ZoneInfo, now: int) -> str:
     if one.opens is not None:
         return words.opening(one.opens, zone, now)
     if one.waits_for:
-        before = reasons.step_name(one.key._replace(step=one.waits_for))
+        before = reasons.short_step(one.key._replace(step=one.waits_for))
         return words.tr("after “{step}”").format(step=before)
     return words.tr("no place yet")
 

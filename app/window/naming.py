@@ -9,24 +9,27 @@ from __future__ import annotations
 
 from planner.values.book import Book
 from planner.values.plan import PassKey
+from planner.values.step import Stage, Step
 
-_titles: dict[tuple[str, str, str], str] = {}
+_steps: dict[tuple[str, str, str], Step] = {}
 
 
 def know(book: Book | None) -> None:
-    """Go by the titles of a book from now on; None knows none."""
-    _titles.clear()
+    """Go by the steps of a book from now on; None knows none."""
+    _steps.clear()
     for project in book.projects if book else ():
         for model in project.models:
             for step in model.steps:
-                _titles[project.name, model.name, step.id] = step.title
+                _steps[project.name, model.name, step.id] = step
 
 
 def title_of(key: PassKey) -> str:
     """Return the title of a pass's step as it is kept; its short name where there is none."""
-    return step_title(key.project, key.model, key.step)
+    step = _steps.get((key.project, key.model, key.step))
+    return (step.title if step else "") or key.step.replace("-", " ")
 
 
-def step_title(project: str, model: str, step: str) -> str:
-    """Return the title of a step as it is kept; its short name where there is none."""
-    return _titles.get((project, model, step), "") or step.replace("-", " ")
+def stage_of(key: PassKey) -> Stage | None:
+    """Return the stage of a pass's step; None where the book does not hold it."""
+    step = _steps.get((key.project, key.model, key.step))
+    return step.stage if step else None

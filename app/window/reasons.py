@@ -27,6 +27,17 @@ def key_name(key: PassKey) -> str:
     return tr("{name} · {model}").format(name=title(naming.title_of(key)), model=key.model)
 
 
+def short_name(key: PassKey) -> str:
+    """Return the name of a pass by its stage, where parts tell the rest: "Base · Tractor"."""
+    return tr("{name} · {model}").format(name=short_step(key), model=key.model)
+
+
+def short_step(key: PassKey) -> str:
+    """Return the stage of a pass: "Base"."""
+    stage = naming.stage_of(key)
+    return words.capital(words.stage_word(stage)) if stage else step_name(key)
+
+
 def step_name(key: PassKey) -> str:
     """Return what is done in a pass, where the model is told beside it: "Sand all over"."""
     return title(naming.title_of(key))

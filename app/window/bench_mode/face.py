@@ -207,7 +207,7 @@ def _set_up(column: QVBoxLayout, picture: Picture, row: BenchRow, look: Look, no
     for told in recipe_lines(mixed, stirred=bool(row.portions)):
         column.addWidget(look.label(told, PLAIN))
     if keys:
-        names = [reasons.key_name(key) for key in keys[:OTHERS_SHOWN]]
+        names = [reasons.short_name(key) for key in keys[:OTHERS_SHOWN]]
         if len(keys) > OTHERS_SHOWN:
             names.append(words.tr("{n} more").format(n=len(keys) - OTHERS_SHOWN))
         told = words.tr("For {work}").format(work="; ".join(names))
@@ -236,7 +236,7 @@ def _takers(picture: Picture, job: Job, look: Look) -> QWidget | None:
         parts = tuple(dict.fromkeys(place.partition("/")[0] for place in one.places))
         told = words.tr("{when}: {work} ({parts})").format(
             when=taker_when(one, picture.zone, picture.now),
-            work=reasons.key_name(one.key),
+            work=reasons.short_name(one.key),
             parts=words.listed(parts),
         )
         column.addWidget(look.label(told, SMALL + 3))
