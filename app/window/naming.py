@@ -23,6 +23,20 @@ def know(book: Book | None) -> None:
                 _steps[project.name, model.name, step.id] = step
 
 
+def mentioned(text: str) -> list[tuple[str, PassKey]]:
+    """Return where a text names a step as "model/step", and which step that is."""
+    found = []
+    for project, model, step in _steps if "/" in text else ():
+        name = f"{model}/{step}"
+        at = text.find(name)
+        if at < 0 or text[at - 1 : at] == "/" or text[at + len(name) : at + len(name) + 1] == "#":
+            continue
+        after = text[at + len(name) : at + len(name) + 1]
+        if not (after.isalnum() or after in ("-", "_")) or not after:
+            found.append((name, PassKey(project, model, step)))
+    return found
+
+
 def title_of(key: PassKey) -> str:
     """Return the title of a pass's step as it is kept; its short name where there is none."""
     step = _steps.get((key.project, key.model, key.step))

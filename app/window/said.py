@@ -19,7 +19,7 @@ from typing import Any
 
 from PySide6.QtCore import QCoreApplication, QLocale
 
-from app.window import words
+from app.window import naming, words
 from app.window.translations.enumerations import ENUMERATIONS
 from planner.values.said import Said
 
@@ -48,9 +48,12 @@ def said(text: str) -> str:
 
 def edit_name(text: str) -> str:
     """Return what the journal calls an edit, in the window's language."""
-    if isinstance(text, Said) or not words.is_foreign():
-        return said(text)
-    return _recognised(text, "called", inside=False)
+    told = said(text)
+    if not isinstance(text, Said) and words.is_foreign():
+        told = _recognised(text, "called", inside=False)
+    for name, key in naming.mentioned(told):
+        told = told.replace(name, f"{title(naming.title_of(key))} · {key.model}")
+    return told
 
 
 def title(text: str) -> str:
