@@ -83,7 +83,7 @@ def deed_word(deed: Deed) -> str:
         Deed.INSTEAD: words.tr("another job"),
         Deed.NOTE: words.tr("note"),
         Deed.GAUGE: words.tr("gauge"),
-        Deed.LOOK: words.tr("look"),
+        Deed.LOOK: words.tr("browse"),
         Deed.HOUR: words.tr("hour more"),
         Deed.END: words.tr("stop"),
         Deed.CHECK: words.tr("check"),

@@ -6186,6 +6186,41 @@ Quelle: {source}</translation>
   </message>
  </context>
  <context>
+  <name>part</name>
+  <message>
+   <source>wheels</source>
+   <translation>Räder</translation>
+  </message>
+  <message>
+   <source>tracks</source>
+   <translation>Ketten</translation>
+  </message>
+  <message>
+   <source>running gear</source>
+   <translation>Laufwerk</translation>
+  </message>
+  <message>
+   <source>tools</source>
+   <translation>Werkzeug</translation>
+  </message>
+  <message>
+   <source>stowage</source>
+   <translation>Zuladung</translation>
+  </message>
+  <message>
+   <source>base</source>
+   <translation>Sockel</translation>
+  </message>
+  <message>
+   <source>glazing</source>
+   <translation>Verglasung</translation>
+  </message>
+  <message>
+   <source>glue faces</source>
+   <translation>Klebeflächen</translation>
+  </message>
+ </context>
+ <context>
   <name>preparation</name>
   <message>
    <source>none</source>
@@ -6551,6 +6586,10 @@ Quelle: {source}</translation>
   <message>
    <source>must be one of {remedies}</source>
    <translation>muss eines davon sein: {remedies}</translation>
+  </message>
+  <message>
+   <source>{step}; {word}</source>
+   <translation>{step}; {word}</translation>
   </message>
   <message>
    <source>a {stage} is done in one go, or not at all</source>
@@ -7759,6 +7798,10 @@ Quelle: {source}</translation>
   <message>
    <source>"{model}" has no steps yet that could be saved</source>
    <translation>„{model}“ hat noch keine Schritte, die sich speichern ließen</translation>
+  </message>
+  <message>
+   <source>{step}: {parts}</source>
+   <translation>{step}: {parts}</translation>
   </message>
   <message>
    <source>min</source>
@@ -9051,6 +9094,18 @@ Quelle: {source}</translation>
   <message>
    <source>partly done: {model}/{step}</source>
    <translation>zum Teil getan: {model}/{step}</translation>
+  </message>
+  <message>
+   <source>cleaned: {airbrush}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no such cleaning stands in the logbook</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>taken back: cleaning of {airbrush}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>"{new}" is taken as well; choose another name</source>
@@ -11848,19 +11903,19 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>not this one</source>
-   <translation>diese nicht</translation>
+   <translation>nicht diese</translation>
   </message>
   <message>
    <source>window missed</source>
-   <translation>Fenster verpasst</translation>
+   <translation>verpasst</translation>
   </message>
   <message>
    <source>had a look</source>
-   <translation>nachgesehen</translation>
+   <translation>gesehen</translation>
   </message>
   <message>
    <source>another job</source>
-   <translation>andere Arbeit</translation>
+   <translation>anderes</translation>
   </message>
   <message>
    <source>note</source>
@@ -11868,15 +11923,15 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>gauge</source>
-   <translation>Messgerät</translation>
+   <translation>messen</translation>
   </message>
   <message>
-   <source>look</source>
-   <translation>nachsehen</translation>
+   <source>browse</source>
+   <translation>blättern</translation>
   </message>
   <message>
    <source>hour more</source>
-   <translation>Stunde mehr</translation>
+   <translation>+ 1 Stunde</translation>
   </message>
   <message>
    <source>stop</source>
@@ -11884,11 +11939,11 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>check</source>
-   <translation>Kontrolle</translation>
+   <translation>prüfen</translation>
   </message>
   <message>
    <source>take back</source>
-   <translation>zurücknehmen</translation>
+   <translation>zurück</translation>
   </message>
   <message>
    <source>leave</source>
