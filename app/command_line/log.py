@@ -6,6 +6,7 @@ import argparse
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import Any
 
 from app.command_line.log_told import (
     brake_remarks,
@@ -35,6 +36,7 @@ from planner.values.moment import moment_of, zone_named
 from planner.values.plan import PassKey
 from planner.values.project import Event, Used
 from planner.values.refusal import Refused, demand, demand_known
+from planner.values.step import Tool
 from storage import photos
 from storage.bench_book import BenchBook
 
@@ -48,12 +50,13 @@ EXAMPLES = """\
   tackfree log redo "Winch Truck Gannet/base" --by sand --note "runs on the door"
   tackfree log missed "Winch Truck Gannet/wipe" --remedy late
   tackfree log empty "Winch Truck Gannet/base" --only hull
+  tackfree log cleaned
   tackfree log stop
 """
 
 DEEDS = (
     *("start", "done", "tacky", "dry", "seen", "skip", "redo", "missed", "empty"),
-    *("stop", "longer", "lost", "note", "back"),
+    *("cleaned", "stop", "longer", "lost", "note", "back"),
 )
 NAMELESS = ("stop", "longer", "lost", "back")
 HOUR = 60
@@ -69,6 +72,7 @@ ONLY_WITH = {
     "temperature": ("done",),
     "humidity": ("done",),
     "note": ("done", "seen", "skip", "redo", "note"),
+    "airbrush": ("start", "done"),
 }
 
 
@@ -85,7 +89,10 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Say what the command takes."""
     parser.add_argument("deed", choices=DEEDS, metavar="DEED", help=", ".join(DEEDS))
     parser.add_argument(
-        "step", nargs="?", metavar="STEP", help='"model/step", with "#2" for the second coat'
+        "step",
+        nargs="?",
+        metavar="STEP",
+        help='"model/step", with "#2" for the second coat; for cleaned, an airbrush',
     )
     parser.add_argument("--at", metavar="T", help="when it was; without it, now")
     parser.add_argument("--minutes", type=int, metavar="N", help="minutes of work; for longer, 60")
@@ -94,6 +101,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         action="append",
         metavar="COATING=ML",
         help="what was used; without it, what is reckoned for the step",
+    )
+    parser.add_argument(
+        "--airbrush", metavar="NAME", help="what it was sprayed with; without it, as planned"
     )
     parser.add_argument(
         "--only", action="append", metavar="PLACE", help="a part or part/place; the rest is left"
@@ -173,7 +183,7 @@ def _fits(args: argparse.Namespace) -> None:
         demand(not given or args.deed in deeds, f"--{option}", f"goes with {' or '.join(deeds)}")
     if args.deed in NAMELESS:
         demand(args.step is None, "STEP", f"{args.deed} names no step")
-    elif args.deed != "note":
+    elif args.deed not in ("note", "cleaned"):
         demand(args.step is not None, "STEP", f"say which step; {args.deed} needs one")
     both = (args.temperature is None) == (args.humidity is None)
     demand(both, "--humidity", "goes with --temperature; give both")
@@ -182,7 +192,8 @@ def _fits(args: argparse.Namespace) -> None:
 def _start(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     book = bench.book()
     key = step_named(book, args.step, Coat.TO_BEGIN)
-    made = Logged([logbook.begin(book, key, now, logbook.planned_minutes(book, None, key))])
+    planned, airbrush = logbook.planned_minutes(book, None, key), _airbrush(args, book, key, now)
+    made = Logged([logbook.begin(book, key, now, planned, airbrush=airbrush)])
     made.remarks += brake_remarks(book, key, now)
     _tell_order(made, book, key)
     resting = rest(book, key, now)
@@ -198,14 +209,13 @@ def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     air = None if args.temperature is None else (args.temperature, args.humidity)
     kept = [photos.keep(bench.path, source) for source in args.photo or ()]
     given = None if args.used is None else _used(book, args.used)
-    text = args.note or ""
+    more: dict[str, Any] = {"air": air, "note": args.note or ""}
+    more["airbrush"] = _airbrush(args, book, key, now)
     if args.only:
-        done = logbook.split(
-            book, key, args.only, now, minutes=args.minutes, used=given, air=air, note=text
-        )
+        done = logbook.split(book, key, args.only, now, minutes=args.minutes, used=given, **more)
     else:
         used = logbook.usual_use(book, key) if given is None else given
-        done = logbook.finish(book, key, now, args.minutes, used=used, air=air, note=text)
+        done = logbook.finish(book, key, now, args.minutes, used=used, **more)
     after = done.book
     for name in kept:
         after = logbook.annotate(after, key, photo=name).book
@@ -218,6 +228,21 @@ def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
         made.remarks.append(f"{word}: {amounts}")
     _tell_order(made, book, key)
     return made
+
+
+def _airbrush(args: argparse.Namespace, book: Book, key: PassKey, now: int) -> str | None:
+    """Return the airbrush named, the one that the plan has, or None for what is known without."""
+    own = [one.name for one in book.gear.airbrushes]
+    if args.airbrush is not None:
+        demand_known(args.airbrush, own, "airbrush", "--airbrush")
+        sprayed = facts.step_of(book, key).tool is Tool.AIRBRUSH
+        demand(sprayed, "--airbrush", f'"{key.step}" is not sprayed')
+        return str(args.airbrush)
+    known = logbook.entry_of(book, key)
+    if len(own) < 2 or (known is not None and known.airbrush):
+        return None
+    plan = planning.plan(book, now, quick=True).plan
+    return logbook.usual_airbrush(book, key, plan)
 
 
 def _tell_order(made: Logged, before: Book, key: PassKey) -> None:
@@ -293,6 +318,19 @@ def _empty(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     return made
 
 
+def _cleaned(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
+    book = bench.book()
+    own = [one.name for one in book.gear.airbrushes]
+    name = args.step
+    if name is None:
+        names = list(logbook.cups_now(book, now)) or own
+        demand(
+            len(names) == 1, "STEP", f"say which airbrush: {', '.join(names) or 'there is none'}"
+        )
+        name = names[0]
+    return Logged([logbook.cleaned(book, name, now)])
+
+
 def _stop(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
     return Logged([happenings.stop(bench.book(), now)])
 
@@ -330,6 +368,7 @@ _DEEDS: dict[str, Callable[[argparse.Namespace, BenchBook, int], Logged]] = {
     "skip": _skip,
     "redo": _redo,
     "empty": _empty,
+    "cleaned": _cleaned,
     "stop": _stop,
     "longer": _longer,
     "note": _note,

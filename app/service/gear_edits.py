@@ -6,7 +6,8 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from planner.values.book import Book
-from planner.values.gear import Airbrush
+from planner.values.gear import Airbrush, Cleaned
+from planner.values.project import Logged, Project
 from planner.values.refusal import Refused, unknown
 from planner.values.said import called
 
@@ -29,7 +30,8 @@ def put_airbrush(book: Book, was: str, airbrush: Airbrush) -> Edit:
         if was
         else called("add airbrush {airbrush}", airbrush=airbrush.name)
     )
-    return _with_airbrushes(book, name, tuple(owned))
+    renamed = _named_anew(book, was, airbrush.name) if was not in ("", airbrush.name) else book
+    return _with_airbrushes(renamed, name, tuple(owned))
 
 
 def remove_airbrush(book: Book, name: str) -> Edit:
@@ -43,6 +45,26 @@ def remove_airbrush(book: Book, name: str) -> Edit:
     at = _index(book, name)
     left = (*book.gear.airbrushes[:at], *book.gear.airbrushes[at + 1 :])
     return _with_airbrushes(book, called("remove airbrush {name}", name=name), left)
+
+
+def _named_anew(book: Book, was: str, name: str) -> Book:
+    """Return the book whose logbook calls an airbrush by its new name."""
+
+    def entry(old: Logged) -> Logged:
+        return replace(old, airbrush=name) if old.airbrush == was else old
+
+    def project(old: Project) -> Project:
+        log = tuple(entry(one) for one in old.log)
+        return old if log == old.log else replace(old, log=log)
+
+    def fact(old: Cleaned) -> Cleaned:
+        return replace(old, airbrush=name) if old.airbrush == was else old
+
+    return replace(
+        book,
+        projects=tuple(project(one) for one in book.projects),
+        cleaned=tuple(fact(one) for one in book.cleaned),
+    )
 
 
 def _index(book: Book, name: str) -> int:

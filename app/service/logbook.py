@@ -10,17 +10,21 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass, replace
 
 from app.service.edits import Edit
+from planner.bench import calendar_of
 from planner.evening import facts
 from planner.evening.facts import entry_of
 from planner.evening.order import as_done
 from planner.evening.parting import parted, places_of
 from planner.quantity import planned_use
+from planner.schedule.cups import Held, left_in_cups
 from planner.values.book import Book
+from planner.values.gear import Cleaned
 from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey, Plan
 from planner.values.project import Logged, Used
-from planner.values.refusal import Refused, demand
+from planner.values.refusal import Refused, demand, demand_known
 from planner.values.said import called, say, told
+from planner.values.step import Tool
 
 __all__ = ["entry_of"]
 
@@ -56,6 +60,17 @@ def planned_minutes(book: Book, plan: Plan | None, key: PassKey) -> int:
     here = places_of(model, step, key.coat)
     colours = {one.coating for one in step.applications if one.coats >= key.coat}
     return step.minutes.of(len({place.partition("/")[0] for place in here}), len(colours))
+
+
+def usual_airbrush(book: Book, key: PassKey, plan: Plan | None = None) -> str:
+    """Return with which airbrush a pass is sprayed: as planned, or the only one; "" if unknown."""
+    if facts.step_of(book, key).tool is not Tool.AIRBRUSH:
+        return ""
+    placed = plan.placement(key) if plan else None
+    if placed is not None and placed.airbrush:
+        return placed.airbrush
+    own = book.gear.airbrushes
+    return own[0].name if len(own) == 1 else ""
 
 
 def write(book: Book, project: str, fact: Logged) -> Edit:
@@ -98,8 +113,17 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
     return Edit(name, as_done(noted, facts.key_of(project, fact)))
 
 
-def begin(book: Book, key: PassKey, now: int, planned: int | None = None) -> Edit:
+def begin(
+    book: Book,
+    key: PassKey,
+    now: int,
+    planned: int | None = None,
+    *,
+    airbrush: str | None = None,
+) -> Edit:
     """Note that a pass is begun now.
+
+    Absent, ``airbrush`` is the only one there is, where it is sprayed.
 
     Raises
     ------
@@ -113,7 +137,7 @@ def begin(book: Book, key: PassKey, now: int, planned: int | None = None) -> Edi
         "log",
         say('"{step}" coat {coat} stands in the logbook already', step=key.step, coat=key.coat),
     )
-    return write(book, key.project, _begun(book, key, now, planned))
+    return write(book, key.project, _begun(book, key, now, planned, airbrush))
 
 
 def finish(
@@ -126,6 +150,7 @@ def finish(
     used: Iterable[Used] = (),
     air: tuple[float, float] | None = None,
     note: str = "",
+    airbrush: str | None = None,
 ) -> Edit:
     """Note that a pass is done now.
 
@@ -140,6 +165,8 @@ def finish(
         What was taken from which bottle.
     air
         What the gauge showed: temperature and humidity [°C], [% RH].
+    airbrush
+        What it was sprayed with; absent, as at its beginning, or the only one.
 
     Raises
     ------
@@ -150,7 +177,7 @@ def finish(
     known = entry_of(book, key)
     planned = planned or planned_minutes(book, None, key)
     if known is None:
-        known = _begun(book, key, now - (minutes or planned), planned)
+        known = _begun(book, key, now - (minutes or planned), planned, airbrush)
     end = max(now, minute_of(known.start, up=False) + 1)
     worked = minutes or end - minute_of(known.start, up=False)
     done = replace(
@@ -162,12 +189,20 @@ def finish(
         temperature_c=air[0] if air else known.temperature_c,
         humidity_pct=air[1] if air else known.humidity_pct,
         note=_longer(known.note, note),
+        airbrush=airbrush or known.airbrush,
     )
     return write(book, key.project, done)
 
 
 def tick(
-    book: Book, key: PassKey, place: str, now: int, *, on: bool, planned: int | None = None
+    book: Book,
+    key: PassKey,
+    place: str,
+    now: int,
+    *,
+    on: bool,
+    planned: int | None = None,
+    airbrush: str | None = None,
 ) -> Edit:
     """Tick a place off, or not after all; the first tick begins the pass.
 
@@ -177,7 +212,7 @@ def tick(
         If the pass is done already.
     """
     facts.step_of(book, key)
-    known = entry_of(book, key) or _begun(book, key, now, planned)
+    known = entry_of(book, key) or _begun(book, key, now, planned, airbrush)
     others = tuple(one for one in known.ticked if one != place)
     made = write(book, key.project, replace(known, ticked=(*others, place) if on else others))
     word = told("ticked" if on else "not ticked")
@@ -262,6 +297,7 @@ def split(
     used: Iterable[Used] | None = None,
     air: tuple[float, float] | None = None,
     note: str = "",
+    airbrush: str | None = None,
 ) -> Edit:
     """Note that a pass is done on some of its places; what is left becomes a step of its own.
 
@@ -285,7 +321,9 @@ def split(
         made = replace(made, book=facts.corrected(made.book, key.project, fewer))
     share = planned_minutes(made.book, None, key) if planned is None else planned
     takes = usual_use(made.book, key) if used is None else used
-    done = finish(made.book, key, now, minutes, share, used=takes, air=air, note=note)
+    done = finish(
+        made.book, key, now, minutes, share, used=takes, air=air, note=note, airbrush=airbrush
+    )
     return Edit(called("partly done: {model}/{step}", model=key.model, step=key.step), done.book)
 
 
@@ -299,9 +337,49 @@ def usual_use(book: Book, key: PassKey, plan: Plan | None = None) -> tuple[Used,
     return planned_use(book, plan, key)
 
 
-def _begun(book: Book, key: PassKey, now: int, planned: int | None) -> Logged:
-    start = moment_of(now, zone_named(book.bench_time.zone))
-    return Logged(model=key.model, step=key.step, coat=key.coat, start=start, planned=planned)
+def cleaned(book: Book, airbrush: str, now: int) -> Edit:
+    """Note that an airbrush was cleaned by now: its cup is empty.
+
+    Raises
+    ------
+    Refused
+        If there is none of that name.
+    """
+    demand_known(airbrush, [one.name for one in book.gear.airbrushes], "airbrush", "airbrush")
+    fact = Cleaned(airbrush=airbrush, at=moment_of(now, zone_named(book.bench_time.zone)))
+    name = called("cleaned: {airbrush}", airbrush=airbrush)
+    return Edit(name, replace(book, cleaned=(*book.cleaned, fact)))
+
+
+def not_cleaned(book: Book, fact: Cleaned) -> Edit:
+    """Take a cleaning back: it never happened.
+
+    Raises
+    ------
+    Refused
+        If it does not stand in the logbook.
+    """
+    known = list(book.cleaned)
+    demand(fact in known, "log", "no such cleaning stands in the logbook")
+    known.remove(fact)
+    name = called("taken back: cleaning of {airbrush}", airbrush=fact.airbrush)
+    return Edit(name, replace(book, cleaned=tuple(known)))
+
+
+def cups_now(book: Book, now: int) -> dict[str, Held]:
+    """Return what each airbrush holds by the logbook, as a plan made now takes it to be."""
+    return left_in_cups(book, calendar_of(book.bench_time), now)
+
+
+def _begun(book: Book, key: PassKey, now: int, planned: int | None, airbrush: str | None) -> Logged:
+    return Logged(
+        model=key.model,
+        step=key.step,
+        coat=key.coat,
+        start=moment_of(now, zone_named(book.bench_time.zone)),
+        planned=planned,
+        airbrush=usual_airbrush(book, key) if airbrush is None else airbrush,
+    )
 
 
 def _longer(note: str, more: str) -> str:

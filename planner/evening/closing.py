@@ -9,6 +9,7 @@ from enum import StrEnum
 from planner.cautions import oily
 from planner.cure import Cure
 from planner.evening.films import laid
+from planner.schedule.cups import cleaned_since
 from planner.tonight import Closing, RunSheet
 from planner.values.book import Book
 from planner.values.moment import Interval, minute_of
@@ -86,7 +87,10 @@ def tidy_from(sheet: RunSheet) -> int:
 
 
 def cups_used(planned: Iterable[Placement], book: Book, span: Interval) -> dict[str, str]:
-    """Return what each airbrush sprayed last in ``span``, by the facts and plans given."""
+    """Return what each airbrush sprayed last in ``span``, by the facts and plans given.
+
+    What was cleaned away since, by the logbook, is not in it any more.
+    """
     steps = {
         (project.name, model.name, step.id): step
         for project in book.projects
@@ -96,6 +100,8 @@ def cups_used(planned: Iterable[Placement], book: Book, span: Interval) -> dict[
     cups: dict[str, str] = {}
     for one in sorted(planned, key=lambda one: one.start):
         step = steps.get((one.key.project, one.key.model, one.key.step))
+        if one.logged and cleaned_since(book, one.airbrush, one.end):
+            continue
         if one.airbrush and step is not None and span.start <= one.start < span.end:
             cups[one.airbrush] = step.applications[0].coating
     return cups

@@ -73,7 +73,7 @@ def _sprayed(
             end = max(end, start + 1)
             if not stretch.interval.start < end <= stretch.interval.end:
                 continue
-            if _cleaned(book, entry.airbrush, end):
+            if cleaned_since(book, entry.airbrush, end):
                 continue
             if load := _load(book, project.name, entry):
                 yield entry.airbrush, Held(load, start, end)
@@ -86,7 +86,7 @@ def _load(book: Book, project: str, entry: Logged) -> str:
     return next((one.load for one in passes if (one.key.step, one.key.coat) == wanted), "")
 
 
-def _cleaned(book: Book, airbrush: str, end: int) -> bool:
+def cleaned_since(book: Book, airbrush: str, end: int) -> bool:
     """Tell whether a cleaning is logged after a pass, or in the last minute of it."""
     return any(one.airbrush == airbrush and minute_of(one.at) >= end - 1 for one in book.cleaned)
 
