@@ -123,17 +123,20 @@ def _recognised(text: str, kind: str, *, inside: bool) -> str:
 def _told_by_a_word(arguments: dict[str, str]) -> bool:
     """Tell whether a word of the program is among what a name without letters was filled with."""
     return any(
-        QCoreApplication.translate(CONTEXT if name == "word" else name, value) != value
+        (title(value) if name in TITLES else _word(name, value)) != value
         for name, value in arguments.items()
-        if name == "word" or name in ENUMERATIONS
+        if name == "word" or name in TITLES or name in ENUMERATIONS
     )
+
+
+def _word(name: str, value: str) -> str:
+    return QCoreApplication.translate(CONTEXT if name == "word" else name, value)
 
 
 def _filled(name: str, value: str, kind: str) -> str:
     """Return what a name was filled with: a word of the program by the name of its field."""
-    context = CONTEXT if name == "word" else name
     if name == "word" or name in ENUMERATIONS:
-        return QCoreApplication.translate(context, value)
+        return _word(name, value)
     if name in TITLES:
         return title(value)
     return _recognised(value, kind, inside=True)

@@ -204,6 +204,11 @@ def given_name(text: str) -> str:
     return QCoreApplication.translate("given name", text)
 
 
+def part_word(text: str) -> str:
+    """Return the name of a part or place as a built-in sequence uses it; another as it is."""
+    return QCoreApplication.translate("part", text)
+
+
 def colour_word(text: str) -> str:
     """Return the name or note of a colour of a built-in sequence."""
     return QCoreApplication.translate("colour", text)

@@ -157,8 +157,10 @@ def _late(step: Step, earlier: str) -> Step:
         per_change=step.minutes.per_change,
     )
     words = LATE_WORDS.get(step.stage, "")
-    title = within(200, row((word for word in (step.title or step.id, words) if word), "; "))
-    return replace(step, gates=tuple(gates), minutes=minutes, title=title)
+    title = step.title or step.id
+    if words:
+        title = titled("{step}; {word}", step=title, word=words)
+    return replace(step, gates=tuple(gates), minutes=minutes, title=within(200, title))
 
 
 def _scuffed(step: Step, earlier: str) -> Step:

@@ -6,8 +6,10 @@ Beside "part" and "part/place" a sequence may say
 - "*/roof": the place "roof" of every part that has one;
 - "* but wheels; tracks": every part but those, or "* but */roof".
 
-Names are compared without regard to capitals.  A place called `GLUE_FACES`
-stays bare until the join: it is meant only where it is named.
+Names are compared without regard to capitals; those that the built-in
+sequences use are known in the other languages of the window, too.  A place
+called `GLUE_FACES` stays bare until the join: it is meant only where it is
+named.
 """
 
 from __future__ import annotations
@@ -21,6 +23,18 @@ from planner.values.sequence import EVERY
 from planner.values.step import Step
 
 GLUE_FACES = "glue faces"
+ALSO_CALLED = {
+    "wheels": {"räder"},
+    "tracks": {"ketten"},
+    "running gear": {"laufwerk", "fahrwerk"},
+    "tools": {"werkzeug", "werkzeuge"},
+    "stowage": {"zuladung", "gepäck"},
+    "base": {"sockel"},
+    "glazing": {"verglasung", "scheiben"},
+    GLUE_FACES: {"klebeflächen"},
+}
+"""What people who speak another language of the window call parts and places that the built-in
+sequences name; without capitals."""
 BUT = f"{EVERY} but "
 
 
@@ -55,16 +69,21 @@ def _meant(model: Model, reference: str, *, whole: bool) -> Iterable[str]:
         if slash:
             wanted = _called(place, names)
         else:
-            wanted = {name for name in names if whole or name.casefold() != GLUE_FACES}
+            wanted = {name for name in names if whole or not _same(name, GLUE_FACES)}
         found += [f"{one.name}/{name}" for name in names if name in wanted]
     return found
 
 
 def _called(name: str, known: Collection[str]) -> set[str]:
-    """Return the known name itself, or those that differ in capitals alone."""
+    """Return the known name itself, or those that differ in capitals or language alone."""
     if name in known:
         return {name}
-    return {one for one in known if one.casefold() == name.casefold()}
+    return {one for one in known if _same(one, name)}
+
+
+def _same(one: str, name: str) -> bool:
+    plain = name.casefold()
+    return one.casefold() == plain or one.casefold() in ALSO_CALLED.get(plain, ())
 
 
 def _listed(text: str) -> list[str]:

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
+from planner.values.said import titled, within
 from planner.values.step import Gate, Stage, Step
 
 TOGETHER = {Stage.WIPE: (60, 45), Stage.CHIP_RUB: (90, 65)}
@@ -80,11 +81,11 @@ def _section(step: Step, parts: tuple[str, ...], number: int) -> Step:
     applications = tuple(
         replace(one, places=places) for one in step.applications if (places := mine(one.places))
     )
-    title = f"{step.title or step.id}: {', '.join(parts)}"[:200]
+    title = titled("{step}: {parts}", step=step.title or step.id, parts=", ".join(parts))
     return replace(
         step,
         id=_id(step, number),
-        title=title,
+        title=within(200, title),
         applications=applications,
         touches=mine(step.touches),
     )

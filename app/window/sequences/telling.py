@@ -36,7 +36,8 @@ def _place(reference: str) -> str:
         return tr("every part but {parts}").format(parts=places_text(left_out))
     part, slash, place = reference.partition("/")
     if part == EVERY and slash:
-        return tr("{place} wherever there is one").format(place=place)
+        return tr("{place} wherever there is one").format(place=words.part_word(place))
+    part, place = words.part_word(part), words.part_word(place)
     return tr("{place} of {part}").format(part=part, place=place) if slash else part
 
 

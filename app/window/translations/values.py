@@ -24,6 +24,7 @@ from planner.cure.family_times import family_figure
 from planner.evening.looks import LookFor
 from planner.layers.table import TABLE, Below, Next
 from planner.sequences.built_in import ALL
+from planner.sequences.references import ALSO_CALLED
 from planner.values.coating import Coating, Family, Finish, Mix, State
 from planner.values.plan import BenchKind
 from planner.values.project import Event, Project
@@ -45,6 +46,7 @@ def values_shown() -> dict[str, list[str]]:
         text for one in ALL for each in one.colours for text in (each.name, each.note)
     ]
     found["given name"] = [*NAMES, BENCH, AIRBRUSH, WARM_BOX.name, HANDLE, BODY, ALL_OVER]
+    found["part"] = list(ALSO_CALLED)
     found["step"] = [each.step.title for one in ALL for each in one.steps]
     found["said"] = [*texts_said(), *_tables()]
     # The last word on cautions stands in two views.

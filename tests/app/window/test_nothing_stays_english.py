@@ -24,6 +24,8 @@ from app.service.table import csv_bytes, log_bytes, shopping_bytes
 from app.window import words
 from app.window.bench_mode.keys import BINDINGS, Deed
 from app.window.said import said
+from app.window.sequences.give_dialog import GiveDialog
+from planner.sequences.built_in import ALL
 from planner.values.moment import moment_of, zone_named
 
 # Names that stay: of languages, of paper, of invented projects, and what `every_dialog` says.
@@ -72,6 +74,26 @@ def test_no_first_question(qtbot, qapp: QApplication, make_window: MakeWindow) -
     qtbot.waitUntil(lambda: bool(asked.vehicles.lines) and asked.isVisible())
     settle(qapp)
     assert "\n".join(left("first", window, Ear(NAMES | DEMOS))) == ""
+
+
+def test_no_sequence(qapp: QApplication, make_window: MakeWindow) -> None:
+    book = small_book()
+    window = make_window(book, NOW)
+    window.show_page("sequences")
+    page = next(one for one in window.pages if one.name == "sequences").widget
+    ear = Ear(own_words(book))
+    found = []
+    for sequence in ALL:
+        page.choose(sequence.name)
+        settle(qapp)
+        found += left(sequence.name, page, ear)
+        dialog = GiveDialog(window.session, sequence, window)
+        dialog.show()
+        settle(qapp)
+        found += left(f"give {sequence.name}", dialog, ear)
+        dialog.close()
+        dialog.deleteLater()
+    assert "\n".join(found) == ""
 
 
 def test_no_deed_at_the_bench(qtbot, qapp: QApplication, make_window: MakeWindow) -> None:

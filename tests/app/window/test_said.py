@@ -179,6 +179,10 @@ def test_titles_of_steps_that_the_program_added() -> None:
         title("gloss clear (seal) over Base colour") == "Glanzlack (Versiegelung) über Grundfarbe"
     )
     assert title("turn it over") == "wenden"
+    assert title("Base colour: hull, tracks") == "Grundfarbe: hull, tracks"
+    late = "lift what has dried with a swab and the wash's own thinner"
+    assert title(f"Base colour; {late}") == f"Grundfarbe; {title(late)}" != f"Grundfarbe; {late}"
+    assert title("My rust: hull") == "My rust: hull"
     assert title("My own way with rust") == "My own way with rust"
 
 

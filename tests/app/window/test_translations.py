@@ -14,6 +14,7 @@ from PySide6.QtCore import QTranslator
 from app.window.translations import __main__ as tool
 from app.window.translations import catalogue, extract, values
 from planner.sequences.built_in import ALL
+from planner.sequences.references import ALSO_CALLED
 from planner.values.coating import Family
 
 GERMAN = catalogue.HERE / "tackfree_de.ts"
@@ -131,6 +132,14 @@ def test_translations_keep_placeholders_spaces_and_lines(german: catalogue.Catal
         assert source.count("\n") == text.count("\n"), source
         assert source.count("&") == text.count("&"), source
         assert source.count(";;") == text.count(";;"), source  # between filters of files
+
+
+def test_a_built_in_sequence_finds_parts_by_the_name_that_it_shows(
+    german: catalogue.Catalogue,
+) -> None:
+    shown = {source: text for (context, source), text in german.items() if context == "part"}
+    assert shown.keys() == ALSO_CALLED.keys()
+    assert all(text.casefold() in ALSO_CALLED[source] for source, text in shown.items())
 
 
 def test_one_word_for_a_drying_state_and_another_for_each(german: catalogue.Catalogue) -> None:

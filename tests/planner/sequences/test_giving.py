@@ -138,6 +138,18 @@ def test_a_join_needs_two_parts_and_glues_faces_where_there_are_some() -> None:
     assert [step.id for step in made(sequence(lay("a"), join), cart())] == ["a"]
 
 
+def test_parts_are_known_by_their_names_in_german() -> None:
+    # Räder, Klebefläche: plain words of the hobby, from memory.
+    places = (Place(name="außen"), Place(name="Klebeflächen"))
+    wagon = Model(name="wagon", parts=(Part(name="Räder", places=places),))
+    (step,) = made(sequence(lay("a", "wheels")), wagon)
+    assert coated(step) == ("Räder/außen",)
+    step = made(sequence(lay("a"), lay("b", "*/glue faces")), wagon)[1]
+    assert coated(step) == ("Räder/Klebeflächen",)
+    with pytest.raises(Refused, match="nothing of"):
+        made(sequence(lay("a", "tracks")), wagon)
+
+
 def test_options_bring_steps_in_and_take_them_out() -> None:
     both = (Option(name="chips"), Option(name="dust", usual=True))
     one = sequence(
