@@ -131,8 +131,7 @@ class TonightView(QWidget):
     def _lay_out(self) -> None:
         """Give new rows their places now: painted before, they would be squeezed into the old."""
         if self.isVisible():
-            for row in self.rows:
-                row.show()
+            self._sheet.show_all()
             QCoreApplication.sendPostedEvents(self._sheet, QEvent.Type.LayoutRequest)
 
     def _scroll_to_now(self) -> None:
@@ -299,6 +298,13 @@ class Sheet(QWidget):
             last.setContentsMargins(10, 12, 10, 0)
             self._column.addWidget(last)
         self._column.addStretch(1)
+
+    def show_all(self) -> None:
+        """Show what has just come; a layout counts only what is shown."""
+        for at in range(self._column.count()):
+            widget = self._column.itemAt(at).widget()
+            if widget is not None:
+                widget.show()
 
 
 def _ending(sheet: RunSheet, at: int, end: str) -> str:
