@@ -27,7 +27,8 @@ from app.window.build.nodes import Key, Kind, words_of
 
 WIDTHS = (214, 176, 92, 140)
 Flag = QItemSelectionModel.SelectionFlag
-MOST_NAME, FLOAT_ROOM = 460, 100  # pixels: the widest names, the column that tells what can wait
+MOST_NAME, LEAST_NAME = 460, 160  # the widest and the narrowest names [pixels]
+FLOAT_ROOM = 100  # the column that tells what can wait [pixels]
 OPEN_AT_ONCE = 4  # models of which the steps are seen when a book is first shown
 
 
@@ -108,8 +109,11 @@ class BuildTree(QTreeView):
         super().resizeEvent(event)
         if not self._own_widths:
             room = self.viewport().width() - sum(WIDTHS[1:]) - FLOAT_ROOM
+            wide = min(MOST_NAME, max(WIDTHS[0], room))
+            if self.viewport().width() < WIDTHS[0]:  # better a short name than a cut one
+                wide = max(LEAST_NAME, self.viewport().width())
             self._fitting = True
-            self.setColumnWidth(0, min(MOST_NAME, max(WIDTHS[0], room)))
+            self.setColumnWidth(0, wide)
             self._fitting = False
 
     def _resized(self, column: int, _old: int, _new: int) -> None:

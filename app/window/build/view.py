@@ -67,12 +67,7 @@ class BuildView(QWidget):
         self.findings = FindingsPanel()
         self.network = NetworkPanel(self._layouts)
         self.message = Message()
-        self.invitation = text(
-            self.tr(
-                "Nothing stands on the table. Begin a project under “More”, or answer three "
-                "short questions on the page “Tonight” (Ctrl+1)."
-            )
-        )
+        self.invitation, self.tools = QWidget(), QWidget()
         self.only = QLineEdit()
         self.acts = Acts(self)
         self._later = QTimer(self)
@@ -142,7 +137,9 @@ class BuildView(QWidget):
         head = QVBoxLayout()
         head.setContentsMargins(24, 0, 18, 0)
         head.addWidget(text(self.tr("Build"), size=1.9, bold=True))
-        head.addLayout(self._tools())
+        self.tools.setLayout(self._tools())
+        self._invite()
+        head.addWidget(self.tools)
         head.addWidget(self.message)
         head.addWidget(self.invitation)
         aside = QSplitter(Qt.Orientation.Vertical)
@@ -170,6 +167,17 @@ class BuildView(QWidget):
         column.addStretch(1)  # holds what is above at the top while nothing stands on the table
         self.setFocusProxy(self.tree)
 
+    def _invite(self) -> None:
+        """Say how to begin, where nothing stands on the table."""
+        column = QVBoxLayout(self.invitation)
+        column.setContentsMargins(0, 0, 0, 0)
+        told = self.tr(
+            "Nothing stands on the table. Begin a project here, part by part, or answer three "
+            "short questions on the page “Tonight” (Ctrl+1)."
+        )
+        column.addWidget(text(told))
+        column.addWidget(_button(self.acts.project), 0, Qt.AlignmentFlag.AlignLeft)
+
     def _left(self) -> QWidget:
         """Return the tree, and above it the words that narrow it."""
         self.only.setClearButtonEnabled(True)
@@ -196,6 +204,7 @@ class BuildView(QWidget):
 
     def _tools(self) -> FlowLayout:
         row = FlowLayout(across=4, down=4)
+        row.setContentsMargins(0, 0, 0, 0)
         acts = self.acts
         self.tree.addActions(acts.every())
         for action in (
@@ -207,10 +216,7 @@ class BuildView(QWidget):
             acts.split,
             acts.remove,
         ):
-            button = QToolButton()
-            button.setDefaultAction(action)
-            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-            row.addWidget(button)
+            row.addWidget(_button(action))
         row.addWidget(_menu_button(acts.targets.title(), acts.targets))
         more = QMenu(self)
         more.addActions(acts.every())
@@ -232,6 +238,7 @@ class BuildView(QWidget):
             return
         self.invitation.setVisible(not book.projects)
         self.down.setVisible(bool(book.projects))
+        self.tools.setVisible(bool(book.projects))
         self.narrow.setVisible(
             bool(self.only.text()) or sum(len(one.models) for one in book.projects) > FEW
         )
@@ -374,6 +381,13 @@ class BuildView(QWidget):
         key = self.tree.current()
         if key is not None:
             self.tree.choose(Key(Kind.STEP, key.project, key.model, step=step))
+
+
+def _button(action: QAction) -> QToolButton:
+    button = QToolButton()
+    button.setDefaultAction(action)
+    button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    return button
 
 
 def _menu_button(name: str, menu: QMenu) -> QToolButton:
