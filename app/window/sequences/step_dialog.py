@@ -76,7 +76,7 @@ class SequenceStepDialog(FormDialog):
         form.add("fixed", tr("&Minutes at all events"), self.fixed)
         form.add("per_part", tr("and for each &part"), self.per_part)
         form.add("per_change", tr("and for each change of &colour within it"), self.per_change)
-        form.add("split_least", tr("Least p&iece"), self.splits)
+        form.add("split_least", tr("Shortest p&iece"), self.splits)
         form.add("look_in", tr("&Look after it"), self.looks)
         form = self.page(tr("Marks"))
         form.add("traits", tr("&Marks"), self.traits)

@@ -216,7 +216,7 @@ def _fields(titles: Titles) -> dict[str, tuple[str, Callable[..., str]]]:
         "gates": (tr("gates"), gates),
         "after": (tr("waits for"), names),
         "look_in": (tr("look after"), _minutes),
-        "split_least": (tr("least piece"), _minutes),
+        "split_least": (tr("shortest piece"), _minutes),
         "dries_in": (tr("dries in"), lambda value: value or tr("the usual place")),
         "or_in": (tr("or dries in"), lambda value: words.listed(list(value)) or NOTHING),
         "traits": (tr("marks"), lambda value: words.listed([str(one) for one in value]) or NOTHING),

@@ -106,7 +106,7 @@ class CoatingsPage(QWidget):
                 lambda one: "" if one.learned is None else words.span(round(one.learned)),
                 True,
             ),
-            Column(tr("Whence"), cure_source, tip=cure_source),
+            Column(tr("Source"), cure_source, tip=cure_source),
         )
 
     def _lay_out(self) -> None:

@@ -546,12 +546,12 @@
  <context>
   <name>BuildView</name>
   <message>
-   <source>Nothing stands on the table. Begin a project under “More”, or answer three short questions on the page “Tonight” (Ctrl+1).</source>
-   <translation>Auf dem Tisch steht nichts. Beginnen Sie unter „Mehr“ ein Projekt, oder beantworten Sie drei kurze Fragen auf der Seite „Heute Abend“ (Ctrl+1).</translation>
-  </message>
-  <message>
    <source>Build</source>
    <translation>Bauplan</translation>
+  </message>
+  <message>
+   <source>Nothing stands on the table. Begin a project here, part by part, or answer three short questions on the page “Tonight” (Ctrl+1).</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>models with these words, also of a step</source>
@@ -832,8 +832,8 @@
    <translation>Wie gelernt</translation>
   </message>
   <message>
-   <source>Whence</source>
-   <translation>Woher</translation>
+   <source>Source</source>
+   <translation>Quelle</translation>
   </message>
   <message>
    <source>Show &amp;only</source>
@@ -3678,8 +3678,8 @@ in {length}</translation>
    <translation>und je &amp;Farbwechsel darin</translation>
   </message>
   <message>
-   <source>Least p&amp;iece</source>
-   <translation>&amp;Kleinstes Stück</translation>
+   <source>Shortest p&amp;iece</source>
+   <translation>&amp;Kürzestes Stück</translation>
   </message>
   <message>
    <source>&amp;Look after it</source>
@@ -7612,8 +7612,8 @@ Quelle: {source}</translation>
    <translation>Ruhezeiten</translation>
   </message>
   <message>
-   <source>spray earlier, or allow noise for once</source>
-   <translation>früher spritzen oder ausnahmsweise Lärm erlauben</translation>
+   <source>do it earlier, or allow noise and smell for once</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>daylight hours</source>
@@ -13606,8 +13606,8 @@ Quelle: {source}</translation>
    <translation>nachsehen</translation>
   </message>
   <message>
-   <source>least piece</source>
-   <translation>kleinstes Stück</translation>
+   <source>shortest piece</source>
+   <translation>kürzestes Stück</translation>
   </message>
   <message>
    <source>dries in</source>
