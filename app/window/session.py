@@ -191,8 +191,17 @@ class Session(Replanning):
         from app.service import logbook  # noqa: PLC0415
 
         planned = self._planned(key)
+        plan = self._picture.plan if self._picture else None
         refused = self.attempt(
-            lambda book: logbook.tick(book, key, place, self.now, on=on, planned=planned)
+            lambda book: logbook.tick(
+                book,
+                key,
+                place,
+                self.now,
+                on=on,
+                planned=planned,
+                airbrush=logbook.usual_airbrush(book, key, plan),
+            )
         )
         if refused is not None:
             self.troubled.emit(said(str(refused)))
@@ -219,6 +228,7 @@ class Session(Replanning):
                 planned,
                 used=logbook.usual_use(book, key, plan),
                 air=gauge.last_read(book, self.now),
+                airbrush=logbook.usual_airbrush(book, key, plan),
             )
         )
         if refused is not None:

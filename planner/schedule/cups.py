@@ -91,6 +91,15 @@ def cleaned_since(book: Book, airbrush: str, end: int) -> bool:
     return any(one.airbrush == airbrush and minute_of(one.at) >= end - 1 for one in book.cleaned)
 
 
+def logged_since(book: Book, airbrush: str, at: int) -> bool:
+    """Tell whether something sprayed with an airbrush goes on or has ended at a minute or later."""
+    return any(
+        entry.airbrush == airbrush and (entry.end is None or minute_of(entry.end) >= at)
+        for project in book.projects
+        for entry in project.log
+    )
+
+
 def _in_time(
     book: Book, calendar: BenchCalendar, stretch: Stretch, at: int, held: dict[str, Held]
 ) -> dict[str, Held]:

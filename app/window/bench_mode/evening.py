@@ -14,9 +14,10 @@ from app.window import words
 from app.window.bench_mode.asked import Asked, Line
 from app.window.bench_mode.beginning import against_beginning, what_else
 from app.window.bench_mode.closing import closing_before_next
+from app.window.bench_mode.cups import cups_now, cups_to_check
 from app.window.bench_mode.deeds import Deeds
 from app.window.bench_mode.face import one_line
-from app.window.bench_mode.jobs import Job, jobs_of
+from app.window.bench_mode.jobs import Job, in_turn, jobs_of
 from app.window.bench_mode.keys import Deed
 from app.window.bench_mode.looking import Looking
 from app.window.bench_mode.memory import Memory
@@ -95,7 +96,8 @@ class Evening(QObject):
             replace(job, entry=logbook.entry_of(book, job.work.key)) if job.work else job
             for job in self._jobs
         ]
-        return tuple(job for job in fresh if job.entry is None or job.entry.end is None)
+        left = [job for job in fresh if job.entry is None or job.entry.end is None]
+        return in_turn(left, self._session.now)
 
     @property
     def job(self) -> Job | None:
@@ -127,8 +129,15 @@ class Evening(QObject):
         self.picture = picture
         stretch, now = self._stretch, self._session.now
         self._missed = bool(happenings.missed(picture.book, now))
-        cups, prepared = self.memory.cups(stretch), self.memory.prepared(stretch)
-        self._jobs = jobs_of(picture, cups, prepared, now)
+        self._jobs = jobs_of(picture, self.cups, self.memory.prepared(stretch), now)
+
+    @property
+    def cups(self) -> dict[str, str]:
+        """What each airbrush holds."""
+        book = self._session.book
+        if book is None:
+            return {}
+        return cups_now(book, self.memory, self._stretch, self._session.now)
 
     def look(self, by: int) -> None:
         """Look at the job before or after the one on screen."""
@@ -208,13 +217,16 @@ class Evening(QObject):
             self.asks.emit(against)
             return
         self._make(
-            lambda book: logbook.begin(book, row.key, self._session.now, row.minutes),
+            lambda book: logbook.begin(
+                book, row.key, self._session.now, row.minutes, airbrush=row.airbrush or None
+            ),
             lambda: self._hold(row),
         )
 
     def _hold(self, row: WorkRow) -> None:
         if row.tool is Tool.AIRBRUSH and row.airbrush:
-            self.memory.fill(row.airbrush, row.coats[0].coating, self._stretch)
+            now = self._session.now
+            self.memory.fill(row.airbrush, row.coats[0].coating, self._stretch, now)
 
     def _done(self) -> None:
         job = self.job
@@ -238,7 +250,16 @@ class Evening(QObject):
         def finished(book: Book) -> Edit:
             used = logbook.usual_use(book, row.key, plan)
             air = gauge.last_read(book, now)
-            return logbook.finish(book, row.key, now, minutes, row.minutes, used=used, air=air)
+            return logbook.finish(
+                book,
+                row.key,
+                now,
+                minutes,
+                row.minutes,
+                used=used,
+                air=air,
+                airbrush=(job.entry.airbrush if job.entry else "") or row.airbrush or None,
+            )
 
         refused = self._make(finished, lambda: self._hold(row))
         if refused is None and before is not None:
@@ -247,17 +268,32 @@ class Evening(QObject):
                 self.asks.emit(asked)
 
     def _set_up_done(self, row: BenchRow) -> None:
-        stretch = self._stretch
-        if row.kind is BenchKind.PREPARE:
+        stretch, now = self._stretch, self._session.now
+        if row.kind is BenchKind.CLEAN:
+            if self._clean(row.airbrush) is not None:
+                return
+        elif row.kind is BenchKind.PREPARE:
             change = partial(self.memory.prepare, str(row.serves), stretch)
+            self.deeds_done.remember(one_line(Job(row)), change)
         else:
-            change = partial(self.memory.fill, row.airbrush, row.coating, stretch)
-        self.deeds_done.remember(one_line(Job(row)), change)
+            change = partial(self.memory.fill, row.airbrush, row.coating, stretch, now)
+            self.deeds_done.remember(one_line(Job(row)), change)
         self._name = None
         if self.picture is not None:
             self.follow(self.picture)
         self.says.emit(words.tr("{job}: done.").format(job=one_line(Job(row))))
         self.changed.emit()
+
+    def _clean(self, airbrush: str, also: Callable[[], None] = lambda: None) -> Refused | None:
+        """Note in the logbook that an airbrush is clean, and do what goes with it."""
+        now, stretch = self._session.now, self._stretch
+
+        def remember() -> None:
+            if airbrush in self.memory.fills(stretch):
+                self.memory.fill(airbrush, "", stretch, now)
+            also()
+
+        return self._make(lambda book: logbook.cleaned(book, airbrush, now), remember)
 
     def tick(self, place: str) -> None:
         """Tick a place off, or not after all; the first begins the work."""
@@ -267,7 +303,13 @@ class Evening(QObject):
             on = place not in job.ticked
             self._make(
                 lambda book: logbook.tick(
-                    book, row.key, place, self._session.now, on=on, planned=row.minutes
+                    book,
+                    row.key,
+                    place,
+                    self._session.now,
+                    on=on,
+                    planned=row.minutes,
+                    airbrush=row.airbrush or None,
                 )
             )
 
@@ -301,7 +343,8 @@ class Evening(QObject):
         now, stretch = self._session.now, self._stretch
         ticked = self.memory.checked(stretch)
         start = min(picture.sheet.interval.start, now)
-        cups = self.memory.cups(stretch)
+        span, book = Interval(start, now + 1), self._session.book or picture.book
+        cups = cups_to_check(book, self.memory, stretch, span)
         lines = tuple(
             Line(
                 check_words(one),
@@ -309,7 +352,7 @@ class Evening(QObject):
                 partial(self._look_at, one.name),
                 on=one.name in ticked,
             )
-            for one in checks(picture.book, Interval(start, now + 1), cups, cure=picture.cure)
+            for one in checks(picture.book, span, cups, cure=picture.cure)
         )
         about = tuple(closing_before_next(picture, now))
         self.asks.emit(Asked(words.tr("Before you go"), lines, about, stays=True))
@@ -322,10 +365,11 @@ class Evening(QObject):
 
         def change() -> None:
             self.memory.check(ticked, stretch)
-            if airbrush:
-                self.memory.fill(airbrush, "", stretch)
 
-        self.deeds_done.remember(words.tr("closing check"), change)
+        if airbrush:
+            self._clean(airbrush, change)
+        else:
+            self.deeds_done.remember(words.tr("closing check"), change)
         if self.picture is not None:
             self.follow(self.picture)
         self._check()
@@ -335,7 +379,15 @@ class Evening(QObject):
             self.asks.emit(what_else(self.picture, self.job, self._session.now, self._take_instead))
 
     def _take_instead(self, key: PassKey) -> None:
-        self._make(lambda book: logbook.begin(book, key, self._session.now, None))
+        plan = self.picture.plan if self.picture else None
+        self._make(
+            lambda book: logbook.begin(
+                book,
+                key,
+                self._session.now,
+                airbrush=logbook.usual_airbrush(book, key, plan),
+            )
+        )
 
     def _take_back(self) -> None:
         name = self.deeds_done.last

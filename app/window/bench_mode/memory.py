@@ -1,7 +1,7 @@
-"""What the bench mode keeps over a restart that no logbook holds: what is in each cup.
+"""What the bench mode keeps over a restart that no logbook holds: what each cup was filled with.
 
-A plan begins each answer with clean airbrushes; the person at the bench
-knows better.  Kept in the settings, for each book on its own.
+The logbook says what was sprayed, and when a cup was cleaned; that it was
+filled meanwhile stands here.  Kept in the settings, for each book on its own.
 """
 
 from __future__ import annotations
@@ -24,18 +24,22 @@ class Memory:
         self._name = f"bench/{book}"
         self._facts = _read(settings.value(self._name))
 
-    def cups(self, evening: int) -> dict[str, str]:
-        """Return what each airbrush holds in the stretch that began at ``evening``.
+    def fills(self, evening: int) -> dict[str, tuple[str, int]]:
+        """Return what fills each airbrush in the stretch that began at ``evening``, and since when.
 
         A cup was cleaned when its stretch was over (definition 15).
         """
         mine = self._facts.get("cups", {})
-        return {name: held for name, (held, since) in mine.items() if since == evening}
+        return {
+            name: (held, at[0] if at else since)
+            for name, (held, since, *at) in mine.items()
+            if since == evening
+        }
 
-    def fill(self, airbrush: str, coating: str, evening: int) -> None:
-        """Remember that an airbrush holds a coating; "" once it is clean."""
+    def fill(self, airbrush: str, coating: str, evening: int, at: int) -> None:
+        """Remember that an airbrush holds a coating since a minute; "" once it is clean."""
         cups = dict(self._facts.get("cups", {}))
-        cups[airbrush] = (coating, evening)
+        cups[airbrush] = (coating, evening, at)
         if not coating:
             del cups[airbrush]
         self._write("cups", cups)

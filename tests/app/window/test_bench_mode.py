@@ -22,7 +22,7 @@ from app.window.bench_mode.view import BenchMode
 from app.window.moved_panel import cause_words
 from app.window.palette import DARK, LIGHT, contrast
 from planner.values.book import Book
-from planner.values.moment import moment_of
+from planner.values.moment import minute_of, moment_of
 from planner.values.plan import BenchKind
 from planner.values.project import Event, Happened
 from planner.values.step import Application, Minutes, Role, Stage, Step, Tool, Trait
@@ -65,6 +65,29 @@ def test_one_job_after_the_other(bench: Bench) -> None:
     assert not here.doing.startswith("clean")
 
 
+def test_the_airbrush_of_the_plan_and_its_cleaning_are_logged_by_the_same_keys(
+    bench: Bench,
+) -> None:
+    here = bench()
+    here.press(Key.Key_Space, Key.Key_S)
+    here.now += 10
+    here.press(Key.Key_Space)
+    (entry,) = here.project.log
+    assert entry.airbrush == BRUSH
+    assert here.doing == f"clean {BRUSH}"
+    assert here.bench.evening.cups == {BRUSH: "grey primer"}
+    here.now += 7
+    here.press(Key.Key_Space)
+    assert [(one.airbrush, minute_of(one.at)) for one in here.book.cleaned] == [(BRUSH, here.now)]
+    assert here.bench.evening.cups == {}
+    here.window.session.undo()  # facts are no edits
+    assert here.book.cleaned
+    here.press(Key.Key_Backspace)
+    assert here.book.cleaned == ()
+    assert here.bench.evening.cups == {BRUSH: "grey primer"}
+    assert here.doing == f"clean {BRUSH}"
+
+
 def test_places_are_ticked_in_the_logbook_and_stay(bench: Bench) -> None:
     here = bench()
     here.press(Key.Key_Space)
@@ -103,7 +126,7 @@ def test_what_is_in_the_cup_outlasts_the_program(qtbot, bench: Bench) -> None:
     job = again.job
     assert job is not None
     assert job.begun == NOW
-    assert again.evening.memory.cups(NOW) == {BRUSH: "grey primer"}
+    assert again.evening.cups == {BRUSH: "grey primer"}
     again.close()
     again.deleteLater()
 
@@ -174,7 +197,8 @@ def test_the_closing_check_names_wet_parts_and_the_airbrush(bench: Bench) -> Non
     assert any("Wet" in line and "tub" in line and "cart" in line for line in told)
     assert any("grey primer" in line for line in told)
     here.choose("grey primer")  # it is clean now
-    assert here.bench.evening.memory.cups(NOW) == {}
+    assert [one.airbrush for one in here.book.cleaned] == [BRUSH]
+    assert here.bench.evening.cups == {}
 
 
 # --- looks, marks, the time to put away -------------------------------------------------------
@@ -231,7 +255,7 @@ def test_marks_are_told_in_tonight_and_at_the_bench(qtbot, make_window: MakeWind
     assert "Have a look 20:03: prime · cart (tub)" in told_by(here.window.tonight)
 
 
-def test_what_fits_meanwhile_is_shown_while_hands_are_free(qtbot, make_window: MakeWindow) -> None:
+def test_the_next_work_is_shown_while_a_bath_goes_on_alone(qtbot, make_window: MakeWindow) -> None:
     book = small_book()
     project = book.project(PROJECT)
     cart = project.model(CART)
@@ -252,14 +276,18 @@ def test_what_fits_meanwhile_is_shown_while_hands_are_free(qtbot, make_window: M
     models = (replace(cart, steps=(bath,)), replace(cart, name="second", steps=(stain,)))
     book = replace(book, projects=(replace(project, models=models),))
     here = AtTheBench(qtbot, make_window(book, NOW), NOW)
+    assert "Hands for 5 min, then it goes on alone until 20:10" in told_by(here.bench)
     here.press(Key.Key_S)
-    assert "It goes on alone; meanwhile: stain · second, 15 min" in told_by(here.bench)
-    here.press(Key.Key_A)
-    here.choose("stain · second")
-    assert {entry.step: entry.end for entry in here.book.projects[0].log} == {
-        "bath": None,
-        "stain": None,
-    }
+    assert here.doing == str(key("bath"))
+    here.now = NOW + 5
+    here.bench.clock_moved()
+    assert "stain" in here.doing
+    here.press(Key.Key_S)
+    assert {entry.step: entry.end for entry in here.project.log} == {"bath": None, "stain": None}
+    here.now = NOW + 20
+    here.press(Key.Key_Space)
+    assert here.doing == str(key("bath"))  # nothing else is left, and it can be seen
+    assert "goes on alone until 20:10" in told_by(here.bench)
 
 
 def test_tonight_shows_beside_it_what_will_brake(make_window) -> None:

@@ -163,7 +163,7 @@ def test_seven_evenings(qtbot, tmp_path) -> None:
     restart(qtbot, here, settings)
     assert here.job.begun == begun
     assert here.job.ticked == {"tub/bed"}
-    assert here.bench.evening.memory.cups(NOW) == {"fine brush": "grey primer"}
+    assert here.bench.evening.cups == {"fine brush": "grey primer"}
     here.press(Key.Key_2)
     here.now += 6
     here.finish(begun)
