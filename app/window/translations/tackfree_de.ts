@@ -551,7 +551,7 @@
   </message>
   <message>
    <source>Nothing stands on the table. Begin a project here, part by part, or answer three short questions on the page “Tonight” (Ctrl+1).</source>
-   <translation type="unfinished" />
+   <translation>Auf dem Tisch steht nichts. Beginnen Sie hier ein Projekt, Teil für Teil, oder beantworten Sie drei kurze Fragen auf der Seite „Heute Abend“ (Strg+1).</translation>
   </message>
   <message>
    <source>models with these words, also of a step</source>
@@ -1437,16 +1437,20 @@
    <translation>&amp;Luft</translation>
   </message>
   <message>
+   <source>Airbr&amp;ush</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>&amp;Note</source>
    <translation>&amp;Notiz</translation>
   </message>
   <message>
-   <source> ml</source>
-   <translation> ml</translation>
-  </message>
-  <message>
    <source>not noted</source>
    <translation>nicht notiert</translation>
+  </message>
+  <message>
+   <source> ml</source>
+   <translation> ml</translation>
   </message>
   <message>
    <source>Used of {coating}</source>
@@ -2555,8 +2559,20 @@
    <translation>Blicke auf Filme</translation>
   </message>
   <message>
+   <source>cleaned airbrushes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Add &amp;photo…</source>
    <translation>&amp;Foto hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Ta&amp;ke back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It never happened: its cup holds what was sprayed last</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Lines of the logbook</source>
@@ -6536,14 +6552,6 @@ Quelle: {source}</translation>
    <translation>{source}; × {factor:.2g} für einen Film von {dry_film_um:g} µm</translation>
   </message>
   <message>
-   <source>project</source>
-   <translation>Projekt</translation>
-  </message>
-  <message>
-   <source>model</source>
-   <translation>Modell</translation>
-  </message>
-  <message>
    <source>is {coat}, but "{step}" has {most}</source>
    <translation>ist {coat}, aber „{step}“ hat {most}</translation>
   </message>
@@ -7884,6 +7892,10 @@ Quelle: {source}</translation>
    <translation>zum Zusammenkleben gehören mindestens zwei Teile</translation>
   </message>
   <message>
+   <source>model</source>
+   <translation>Modell</translation>
+  </message>
+  <message>
    <source>give either "state" or "minutes", not both and not neither</source>
    <translation>entweder einen Zustand oder Minuten angeben, nicht beides und nicht keines</translation>
   </message>
@@ -7942,6 +7954,10 @@ Quelle: {source}</translation>
   <message>
    <source>is empty; name at least one coating</source>
    <translation>ist leer; mindestens ein Mittel nennen</translation>
+  </message>
+  <message>
+   <source>project</source>
+   <translation>Projekt</translation>
   </message>
   <message>
    <source>mm</source>
@@ -9158,6 +9174,10 @@ Quelle: {source}</translation>
   <message>
    <source>If all goes well, next: {stretch}</source>
    <translation>Wenn alles gut geht, danach: {stretch}</translation>
+  </message>
+  <message>
+   <source>{airbrush} holds {coating} since {when}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{stretch}  ({minutes} min)</source>
@@ -12944,6 +12964,10 @@ Quelle: {source}</translation>
   <message>
    <source>{range}, not sure yet</source>
    <translation>{range}, noch nicht sicher</translation>
+  </message>
+  <message>
+   <source>{airbrush} cleaned</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{event}: {about}</source>
