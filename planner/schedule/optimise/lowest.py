@@ -36,12 +36,20 @@ class Lowest:
         self.closed = least.stretch >= len(board.stretches) - 1
         self.cuts: list[Cut] = []
         self.numbers: dict[int, int] = {}
+        self._stopped = False
+        self._solver: cp_model.CpSolver | None = None
+
+    def stop(self) -> None:
+        """End the proof under way, from another thread."""
+        self._stopped = True
+        if self._solver is not None:
+            self._solver.stop_search()
 
     def prove(self, work: Work) -> Least:
         """Work on the bound; return the best so far."""
         if self.closed:
             return self.least
-        while not self.closed and not work.stopped():
+        while not self.closed and not self._stopped and not work.stopped():
             status, numbers = self._ask(self.least.stretch, work)
             if status == cp_model.INFEASIBLE:
                 self._raise(self.least.stretch + 1)
@@ -68,7 +76,7 @@ class Lowest:
         links = [link.up_to(goal) for link in self.links]
         master = Master(board, whole=True, links=links, goal=goal)
         master.cut(self.cuts)
-        solver = solver_of(work)
+        self._solver = solver = solver_of(work)
         status = solver.solve(master.model, _Watch(work))
         answered = status in (cp_model.OPTIMAL, cp_model.FEASIBLE)
         return status, master.read(solver) if answered else None

@@ -6,31 +6,31 @@ order; a clock only ever ends the search early.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
-from concurrent.futures import ThreadPoolExecutor
+from collections.abc import Callable, Iterator
+from concurrent.futures import ThreadPoolExecutor, wait
 from dataclasses import dataclass, replace
 from functools import partial
+from queue import Empty, SimpleQueue
 
 from planner.bench import BenchCalendar
 from planner.cure import Cure
 from planner.schedule.greedy import Search, attempt
 from planner.schedule.optimise import bounds
-from planner.schedule.optimise.board import NEVER, Board
+from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.effort import PROOF_WORK, Effort
 from planner.schedule.optimise.lowest import Lowest
 from planner.schedule.optimise.master import Work
-from planner.schedule.optimise.reach import Reach, latest, reaches
+from planner.schedule.optimise.reach import Reach, reaches
 from planner.schedule.optimise.rest import Rest, as_shared_out, least_rest
 from planner.schedule.optimise.roll import Look, roll
-from planner.schedule.optimise.shares import Shares, Ties, Weights
-from planner.schedule.optimise.sweep import Sweep
+from planner.schedule.optimise.shares import Ties
+from planner.schedule.optimise.walks import ASTRAY, SETTLED, Pieces, Walker
 from planner.schedule.outcome import cost_of, plan_of
 from planner.schedule.problem import Problem
 from planner.schedule.rules import RULES, drawn_rules
 from planner.schedule.state import Table
 from planner.schedule.where import chosen_in, settled, told
 from planner.values.book import Book
-from planner.values.moment import Interval
 from planner.values.plan import Bound, Cost, Plan, Status, Unplaced
 from planner.values.said import say
 from planner.values.wishes import USUAL_ORDER, Level
@@ -42,36 +42,13 @@ LOOKS = (
     Look(ahead=4, work=0.1, discount=0.8, setup=1.0),
     Look(ahead=3, work=0.05, discount=0.7, setup=0.5, slack=40),
 )
-
-
-@dataclass(frozen=True)
-class Way:
-    """How a sweep goes; with ``still`` what ends the plan stays as it is."""
-
-    weights: Weights
-    top: bool = False
-    still: bool = False
-
-
-WAYS = (
-    Way(Weights(setup=3, later=(0, 1, 2, 10)), top=True),
-    Way(Weights(setup=6, later=(0, 1, 2, 10)), top=True),
-    Way(Weights(setup=10)),
-    Way(Weights(setup=20)),
-)
-STILL = tuple(
-    Way(Weights(setup=setup, used=30 * setup, later=(0,)), still=True) for setup in (10, 20)
-)
-SETTLED = (Way(Weights(setup=10, used=300, later=(0,))), Way(Weights(setup=6)))
-PROVABLE = 130
-"""More passes than this are not given to the whole master."""
 SHARE_WORK = 1.0  # deterministic seconds for a share-out to begin from
 REST_WORK = 1.0  # deterministic seconds for each of them
 NOTHING = Rest(None, None, {})
-Pieces = Mapping[int, Sequence[Interval]]
 NOISE_RULES = 6  # rules drawn at random before each roll
 WALKS = 2  # sweeps that go on side by side
-ASTRAY = 2  # stretches behind the best plan after which a walk begins anew from that
+PATIENCE = 0.1  # seconds after which a wait looks whether the search is stopped
+STEPS = (4, 12, 40, 100)  # sweeps of the walk beside each round of proof
 
 
 @dataclass(frozen=True)
@@ -138,7 +115,9 @@ class _Improving:
         latest_end = max((placed.end for placed in first.placements), default=first.now)
         self.board = Board(self.problem, self.facts, max(latest_end, self.facts.time))
         self.links: list[Reach] = reaches(self.board)
-        self.ties = Ties(self.board, self.links)
+        self.walker = Walker(
+            self.board, self.links, Ties(self.board, self.links), seed, self._halted
+        )
         self.least = bounds.least_finish(self.board)
         self.late = bounds.least_late(self.board)
         self.rest = NOTHING
@@ -148,43 +127,101 @@ class _Improving:
         self.pieces: Pieces = pieces
         self.walks: list[Pieces] = [pieces] * WALKS
         self.lowest = Lowest(self.board, self.links, self.least)
+        self.abandoned = False
 
     def run(self) -> Iterator[News]:
         """Alternate rounds and proofs until nothing is left to win."""
         yield self._news(improved=False)
-        proofs = self._proofs()
-        for number in range(self.effort.rolls):
+        for number in range(max(self.effort.rolls, len(self._proofs()))):
             yield from self._settling()
             if self.stopped() or self._finished():
                 return
-            if self._round(number):
+            if number < self.effort.rolls and self._round(number):
                 yield self._news(improved=True)
             if self.stopped() or self._finished():
                 return
-            if next(proofs, False):
-                yield self._news(improved=False)
+            if number < len(self._proofs()) and not self.lowest.closed:
+                yield from self._prove(number)
         yield from self._settling()
-        for better in proofs:
-            if better:
-                yield self._news(improved=False)
-            if self.stopped() or self._finished():
-                return
 
     def _finished(self) -> bool:
         """Tell whether every level is proven as far as this search can."""
         return self.best.status is Status.OPTIMAL and len(self.best.bounds) == 5
 
-    def _proofs(self) -> Iterator[bool]:
-        """Yield, for each round of proof, whether a bound rose."""
-        if not self._provable():
-            return
-        for work in PROOF_WORK[: self.effort.proofs]:
-            before = self.lowest.least
-            found = self.lowest.prove(Work(work, seed=self.seed, stopped=self.stopped))
-            self.least = found
-            yield found != before
-            if self.lowest.closed:
+    def _halted(self) -> bool:
+        return self.abandoned or self.stopped()
+
+    def _proofs(self) -> tuple[float, ...]:
+        """Return the deterministic seconds of each round of proof."""
+        return PROOF_WORK[: self.effort.proofs] if self._provable() else ()
+
+    def _prove(self, number: int) -> Iterator[News]:
+        """Raise the bound on one thread, while a walk goes on from the best plan on another."""
+        found: SimpleQueue[Table | None] = SimpleQueue()
+        steps = STEPS[number] if number < self.effort.rolls else 0
+        work = Work(PROOF_WORK[number], seed=self.seed, stopped=self._halted)
+        before = self.lowest.least
+        with ThreadPoolExecutor(max_workers=2) as pool:
+            proof = pool.submit(self.lowest.prove, work)
+            walk = pool.submit(self._walk, number, steps, found.put)
+            try:
+                for table in self._coming(found):
+                    if self._take(table, list(self.best.unplaced)):
+                        yield self._news(improved=True)
+            except GeneratorExit:
+                self.abandoned = True
+                self.lowest.stop()
+                raise
+            walk.result()
+            while not proof.done():
+                wait([proof], timeout=PATIENCE)
+                if self.stopped():
+                    self.lowest.stop()
+            self.least = proof.result()
+        self.walks[0] = self.pieces
+        if self.least != before:
+            yield self._news(improved=False)
+
+    def _coming(self, found: SimpleQueue[Table | None]) -> Iterator[Table]:
+        """Yield what a walk finds as it comes, to its end."""
+        while True:
+            try:
+                table = found.get(timeout=PATIENCE)
+            except Empty:
+                if self.stopped():
+                    self.lowest.stop()
+                continue
+            if table is None:
                 return
+            yield table
+
+    def _walk(self, number: int, steps: int, put: Callable[[Table | None], None]) -> None:
+        """Sweep from the best plan on, each time from what the last sweep found; None is the end.
+
+        What is better is worked out here as well, so that the walk does the
+        same however soon its finds are taken.
+        """
+        best, pieces, last = self._in_order(self.best.cost), self.pieces, self._last_stretch()
+        home, least = pieces, self.least.stretch
+        try:
+            for step in range(number, number + steps):
+                if self._halted():
+                    return
+                ways = self.walker.ways(last, least)
+                target = self.walker.target(max(least, last - 1))
+                way = ways[step % len(ways)]
+                table = self.walker.sweep(pieces, way, target, {}, step)
+                if table is None:
+                    pieces = home
+                    continue
+                put(table)
+                pieces, end = dict(table.pieces), self.walker.last_of(table)
+                if (cost := self._in_order(self._cost(table))) < best:
+                    best, home, last = cost, pieces, end
+                elif end >= last + ASTRAY:
+                    pieces = home
+        finally:
+            put(None)
 
     def _settling(self) -> Iterator[News]:
         better = self._settle()
@@ -202,7 +239,7 @@ class _Improving:
         goal, finish = self._last_stretch(), self.best.now + self.best.cost.finish
         usual = self.book.preferences.order == USUAL_ORDER
         # Where nothing but facts is left there may be no stretch at all.
-        if not self.board.free or goal >= len(self.board.ends) or len(self.board.free) > PROVABLE:
+        if not self.board.free or goal >= len(self.board.ends) or not self.walker.small:
             return None
         if not usual or goal > self.least.stretch or finish == self.settled_at or self.stopped():
             return None
@@ -211,10 +248,8 @@ class _Improving:
         self.rest = rest if self.best.status is Status.OPTIMAL else NOTHING
         tables = [as_shared_out(self.facts, self.board, rest.numbers)]
         if rest.numbers:
-            target = latest(self.board, self.links, self._goals())
-            tables += [
-                self._sweep(self.pieces, way, target, self.seed, rest.numbers) for way in SETTLED
-            ]
+            target = self._target()
+            tables += [self.walker.sweep(self.pieces, way, target, rest.numbers) for way in SETTLED]
         found = [table is not None and self._take(table, []) for table in tables]
         return True if any(found) else False if self.rest != NOTHING else None
 
@@ -231,7 +266,7 @@ class _Improving:
                 found = self._take(search.table, search.unplaced) or found
                 if self.stopped():
                     return found
-        target = latest(self.board, self.links, self._goals())
+        target = self._target()
         acts = self._acts(number, target)
         with ThreadPoolExecutor(max_workers=len(acts)) as pool:
             tables = list(pool.map(lambda act: act(), acts))
@@ -243,16 +278,15 @@ class _Improving:
 
     def _acts(self, number: int, target: dict[int, int]) -> list[Callable[[], Table | None]]:
         """Return what is tried in a round: sweeps, and rolls where those may find more."""
-        seed = self.seed + number
         look = LOOKS[(number // 4) % len(LOOKS)]
         if number >= 4 * len(LOOKS):
-            look = replace(look, seed=seed)
-        ways = WAYS if self._last_stretch() > self.least.stretch else STILL
+            look = replace(look, seed=self.seed + number)
+        ways = self.walker.ways(self._last_stretch(), self.least.stretch)
         acts: list[Callable[[], Table | None]] = []
         for at in range(WALKS):
             way = ways[(number + at) % len(ways)]
             numbers = self._shared_out(number) if at == 0 else {}
-            acts.append(partial(self._sweep, self.walks[at], way, target, seed, numbers))
+            acts.append(partial(self.walker.sweep, self.walks[at], way, target, numbers, number))
         if number % 4 == 1:
             acts[-1] = partial(
                 roll,
@@ -278,52 +312,27 @@ class _Improving:
         return self.lowest.share_out(goal, work)
 
     def _provable(self) -> bool:
-        return len(self.board.free) <= PROVABLE and not self.free_choice
-
-    def _sweep(
-        self, pieces: Pieces, way: Way, target: dict[int, int], seed: int, numbers: dict[int, int]
-    ) -> Table | None:
-        shares = Shares(self.ties, pieces)
-        shares.take(numbers)
-        if way.still:
-            shares.keep_last()
-        sweep = Sweep(shares, target, way.weights, seed=seed, top=way.top, stopped=self.stopped)
-        return sweep.run(self.facts)
+        return self.walker.small and not self.free_choice
 
     def _walk_on(self, at: int, table: Table | None) -> None:
         """Go on from what a walk has found, unless it went astray."""
         best = self._last_stretch()
-        if table is not None:
-            begun = [table.pieces[i][-1].start for i in self.board.free if i in table.end]
-            if self.board.number_at(max(begun, default=0)) < best + ASTRAY:
-                self.walks[at] = dict(table.pieces)
-                return
-        self.walks[at] = self.pieces
+        if table is not None and self.walker.last_of(table) < best + ASTRAY:
+            self.walks[at] = dict(table.pieces)
+        else:
+            self.walks[at] = self.pieces
 
-    def _goals(self) -> Callable[[int], int]:
-        """Return, by activity, the stretch by which its project should end."""
-        board, goal = self.board, max(self.least.stretch, self._last_stretch() - 1)
-        ends: dict[int, int] = {}
-        for number, target in enumerate(self.problem.targets):
-            ends[number] = goal if target is None else min(goal, board.number_at(target) - 1)
-        paths: dict[int, int] = {}
-        for index in board.free:
-            if board.head[index] < NEVER:
-                project = self.problem.activities[index].project
-                paths[project] = max(paths.get(project, 0), board.number_at(board.head[index]))
-        activities = self.problem.activities
-        return lambda i: max(ends[activities[i].project], paths.get(activities[i].project, 0))
+    def _target(self) -> dict[int, int]:
+        """Return the stretch by which each pass must be done to end one earlier than the best."""
+        return self.walker.target(max(self.least.stretch, self._last_stretch() - 1))
 
     def _last_stretch(self) -> int:
         begun = [p.pieces[-1].start for p in self.best.placements if not p.logged]
         return self.board.number_at(max(begun)) if begun else 0
 
     def _take(self, table: Table, unplaced: list[Unplaced]) -> bool:
-        cost = cost_of(
-            self.problem, table, len(self.problem.activities) - len(table.end), self.last
-        )
-        order = self.book.preferences.order
-        if cost.in_order(order) >= self.best.cost.in_order(order):
+        cost = self._cost(table)
+        if self._in_order(cost) >= self._in_order(self.best.cost):
             return False
         if cost.unplaced != len(unplaced):
             return False
@@ -331,6 +340,13 @@ class _Improving:
         self.pieces = dict(table.pieces)
         self.best = replace(told(plan, self.chosen), digest=self.best.digest)
         return True
+
+    def _cost(self, table: Table) -> Cost:
+        left = len(self.problem.activities) - len(table.end)
+        return cost_of(self.problem, table, left, self.last)
+
+    def _in_order(self, cost: Cost) -> tuple[int, ...]:
+        return cost.in_order(self.book.preferences.order)
 
     def _news(self, *, improved: bool) -> News:
         """Return the best plan with what is proven of it."""

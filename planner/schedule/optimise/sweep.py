@@ -25,7 +25,7 @@ from planner.schedule.optimise.shares import Shares, Weights, Window
 from planner.schedule.placing import put_away
 from planner.schedule.state import Table
 
-WORK = 0.05  # deterministic seconds for one window
+WORK = 0.05  # deterministic seconds, usual for one window
 TRIES = 4  # times that one stretch is shared out anew
 
 
@@ -39,6 +39,8 @@ class Sweep:
         Stretch by which each pass must be done to meet the goal.
     ahead
         Stretches that are shared out together.
+    work
+        Deterministic seconds for one window.
     top
         Swap passes for longer ones where minutes of a stretch are left.
     """
@@ -47,6 +49,7 @@ class Sweep:
     last: Mapping[int, int]
     weights: Weights
     ahead: int = 4
+    work: float = WORK
     seed: int = 0
     top: bool = False
     stopped: Callable[[], bool] = lambda: False
@@ -92,7 +95,7 @@ class Sweep:
         for _ in range(TRIES):
             model = Window(shares, window, self.weights, self.last, cuts)
             exact = Exact(model.model, minute.board, model.in_stretch(number), here)
-            solver = model.solve(Work(WORK, seed=self.seed))
+            solver = model.solve(Work(self.work, seed=self.seed))
             if solver is None:
                 break
             shares.take(model.read(solver))

@@ -1,0 +1,127 @@
+"""Walking on from a plan: one sweep after another, each from what the last one found."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from planner.schedule.optimise.board import NEVER, Board
+from planner.schedule.optimise.reach import Reach, latest
+from planner.schedule.optimise.shares import Shares, Ties, Weights
+from planner.schedule.optimise.sweep import WORK, Sweep
+from planner.schedule.state import Table
+from planner.values.moment import Interval
+
+Pieces = Mapping[int, Sequence[Interval]]
+PROVABLE = 130
+"""Up to so many passes a board is small: the whole master answers, and windows may be wide."""
+ASTRAY = 2  # stretches behind the best plan after which a walk begins anew from that
+
+
+@dataclass(frozen=True)
+class Way:
+    """How a sweep goes; with ``still`` what ends the plan stays as it is.
+
+    ``ahead`` stretches are shared out together, with ``work`` deterministic
+    seconds for each window.
+    """
+
+    weights: Weights
+    top: bool = False
+    still: bool = False
+    ahead: int = 4
+    work: float = WORK
+
+
+PULL = (0, 1, 2, 10)
+WAYS = (
+    Way(Weights(setup=3, later=PULL), top=True),
+    Way(Weights(setup=6, later=PULL), top=True),
+    Way(Weights(setup=10)),
+    Way(Weights(setup=20)),
+)
+# Narrow windows of a small board are soon as good as they can be, and walks go in a circle.
+WIDE = (
+    Way(Weights(setup=3, later=PULL), top=True),
+    Way(Weights(setup=6, later=PULL), top=True),
+    Way(Weights(setup=10), ahead=6, work=0.1),
+    Way(Weights(setup=6, later=PULL), top=True, ahead=8, work=0.2),
+    Way(Weights(setup=20, later=PULL)),
+    Way(Weights(setup=6, later=PULL), top=True, ahead=6, work=0.1),
+    Way(Weights(setup=10), ahead=8, work=0.2),
+)
+STILL = tuple(
+    Way(Weights(setup=setup, used=30 * setup, later=(0,)), still=True) for setup in (10, 20)
+)
+SETTLED = (Way(Weights(setup=10, used=300, later=(0,))), Way(Weights(setup=6)))
+
+
+@dataclass
+class Walker:
+    """Makes sweeps over one board.
+
+    Parameters
+    ----------
+    least
+        No plan's last stretch is before this one.
+    """
+
+    board: Board
+    links: list[Reach]
+    ties: Ties
+    seed: int
+    stopped: Callable[[], bool] = field(default=lambda: False)
+
+    @property
+    def small(self) -> bool:
+        """Tell whether the board is small."""
+        return len(self.board.free) <= PROVABLE
+
+    def ways(self, last: int, least: int) -> tuple[Way, ...]:
+        """Return the ways to go from plans that end in a stretch, the least being another."""
+        if last <= least:
+            return STILL
+        return WIDE if self.small else WAYS
+
+    def last_of(self, table: Table) -> int:
+        """Return the last stretch that a table uses."""
+        begun = [table.pieces[i][-1].start for i in self.board.free if i in table.end]
+        return self.board.number_at(max(begun, default=0))
+
+    def target(self, goal: int) -> dict[int, int]:
+        """Return the stretch by which each pass must be done for all to end by a goal."""
+        board, problem = self.board, self.board.problem
+        ends: dict[int, int] = {}
+        for number, target in enumerate(problem.targets):
+            ends[number] = goal if target is None else min(goal, board.number_at(target) - 1)
+        paths: dict[int, int] = {}
+        for index in board.free:
+            if board.head[index] < NEVER:
+                project = problem.activities[index].project
+                paths[project] = max(paths.get(project, 0), board.number_at(board.head[index]))
+        of = [activity.project for activity in problem.activities]
+        return latest(board, self.links, lambda i: max(ends[of[i]], paths.get(of[i], 0)))
+
+    def sweep(
+        self,
+        pieces: Pieces,
+        way: Way,
+        target: Mapping[int, int],
+        numbers: dict[int, int],
+        number: int = 0,
+    ) -> Table | None:
+        """Return what one sweep makes of a plan, the passes in ``numbers`` first put there."""
+        shares = Shares(self.ties, pieces)
+        shares.take(numbers)
+        if way.still:
+            shares.keep_last()
+        return Sweep(
+            shares,
+            target,
+            way.weights,
+            ahead=way.ahead,
+            work=way.work,
+            seed=self.seed + number,
+            top=way.top,
+            stopped=self.stopped,
+        ).run(self.board.facts)
