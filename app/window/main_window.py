@@ -49,6 +49,7 @@ if TYPE_CHECKING:
 
 TICK_MS = 5_000  # how often the clock is looked at
 FIRST_SIZE = (1280, 800)
+AT_ONCE = 300  # pieces of work of which every part is read within 100 ms
 LEAST_PAGE = (541, 418)  # as much as most views need: the window hardly grows as they are made
 
 
@@ -185,8 +186,7 @@ class MainWindow(QMainWindow):
         self._view = number
         page = self.pages[number]
         self.commands.views[number].setChecked(True)
-        if page.prepare is not None:
-            self.session.show_first(page.prepare)
+        self.session.show_first(page.prepare)
         self._choose_page()
         page.widget.setFocus()
 
@@ -340,14 +340,26 @@ class MainWindow(QMainWindow):
         book = self.session.book
         page = self.pages[self._view]
         active = book is not None and any(project.active for project in book.projects)
-        if page.without_plan and book is not None:
+        unread = self._unread(page)
+        if unread:
+            self.session.read()  # `prepared` leads back here
+        if page.without_plan and book is not None and not (unread and page.book_with_plan):
             page.view.show_book()
         if book is not None and not active and not page.without_plan:
             self.empty.show_aside(all_set_aside=bool(book.projects))
             self.stack.setCurrentWidget(self.empty)
         else:
-            self._refresh_view()
+            if not unread:
+                self._refresh_view()
             self.stack.setCurrentWidget(page.widget)
+
+    def _unread(self, page: Page) -> bool:
+        """Tell whether a page has to wait until what it shows of a great plan has been read."""
+        picture = self.session.picture
+        if picture is None or page.prepare is None or page.name not in self._stale:
+            return False
+        great = len(picture.plan.placements) > AT_ONCE
+        return great and not picture.has(page.prepare)
 
     def _refresh_view(self) -> None:
         """Show the newest plan in the view on screen; the others wait until they are."""

@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
+from itertools import islice
 from zoneinfo import ZoneInfo
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QListWidget, QVBoxLayout, QWidget
 
 from app.service.moves import Move
@@ -13,6 +16,8 @@ from app.window.labels import text
 from app.window.picture import Change, Picture
 from app.window.said import edit_name, said
 from planner.values.plan import PassKey
+
+AT_ONCE = 24  # so many lines are put into words at a time: a few milliseconds
 
 
 class MovedPanel(QWidget):
@@ -25,10 +30,19 @@ class MovedPanel(QWidget):
         self.list.setFrameShape(QListWidget.Shape.NoFrame)
         self.list.setWordWrap(True)
         self.list.setSpacing(2)
+        # Hundreds of lines are laid out a few at a time, between other things.
+        self.list.setLayoutMode(QListWidget.LayoutMode.Batched)
+        self.list.setBatchSize(AT_ONCE)
         self.list.setAccessibleName(self.tr("What moved"))
         self.list.setFixedHeight(190)
         self.list.hide()
         self.list.viewport().setAutoFillBackground(False)
+        self._lines: Iterator[str] = iter(())
+        self._rest: list[str] = []
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.setInterval(0)
+        self._later.timeout.connect(self._go_on)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(text(self.tr("What moved"), bold=True))
@@ -43,7 +57,20 @@ class MovedPanel(QWidget):
         self.summary.setText(" ".join(self._sentences(change, zone, now)))
         self.list.clear()
         self.list.setVisible(bool(change.moves))
-        self.list.addItems([_line(move, change.new, zone, now) for move in change.moves])
+        self._lines = (_line(move, change.new, zone, now) for move in change.moves)
+        self._rest = []
+        self.list.addItems(list(islice(self._lines, AT_ONCE)))
+        self._later.start()
+
+    def _go_on(self) -> None:
+        """Put more lines into words; they come into the list all at once."""
+        more = list(islice(self._lines, AT_ONCE))
+        self._rest += more
+        if more:
+            self._later.start()
+        elif self._rest:
+            self.list.addItems(self._rest)
+            self._rest = []
 
     def _sentences(self, change: Change, zone: ZoneInfo, now: int) -> list[str]:
         told = [
@@ -103,7 +130,7 @@ def _line(move: Move, picture: Picture, zone: ZoneInfo, now: int) -> str:
 
 
 def _why(move: Move, picture: Picture, zone: ZoneInfo, now: int) -> str:
-    placed = picture.plan.placement(move.key)
+    placed = picture.placed.get(move.key)
     if placed is not None:
         return reasons.reason_sentence(placed.reason, zone, now)
     found = next((one.why for one in picture.plan.unplaced if one.key == move.key), "")

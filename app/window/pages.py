@@ -69,13 +69,15 @@ class Late:
 class Page:
     """One view, its name with "&" before its key, and what of a picture it shows.
 
-    ``name`` keeps its place in the settings and is never translated.
+    ``name`` keeps its place in the settings and is never translated;
+    ``book_with_plan`` says that `show_book` reads that part, too.
     """
 
     name: str
     title: str
     late: Late
     prepare: Part | None = None
+    book_with_plan: bool = False
 
     @property
     def view(self) -> Any:
@@ -108,15 +110,17 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page("tonight", tr("&Tonight"), of_plan("tonight_view:TonightView"), Part.SHEET),
         Page("timeline", tr("T&imeline"), of_book("timeline_page:TimelinePage"), Part.STRIP),
         Page("room", tr("&Room"), of_plan("room.view:RoomView"), Part.CURE),
-        Page("stack", tr("&Coat stack"), of_plan("stack.view:StackView"), Part.FINDINGS),
+        Page("stack", tr("&Coat stack"), of_plan("stack.view:StackView"), Part.COATS),
         Page("build", tr("B&uild"), of_book("build.view:BuildView"), Part.BUILD),
         Page("sequences", tr("Se&quences"), of_book("sequences.view:SequencesView")),
         Page("what if", tr("&What if"), of_book("what_if.view:WhatIfView")),
         Page("wishes", tr("W&ishes"), of_book("wishes.view:WishesView")),
         Page("drying", tr("&Drying now"), of_book("drying.view:DryingView"), Part.MOMENTS),
         Page("logbook", tr("&Logbook"), of_book("logbook.view:LogbookView")),
-        Page("stock", tr("&Stock"), of_book("stock.view:StockView"), Part.SHOPPING),
-        Page("shopping", tr("S&hopping"), of_book("shopping.view:ShoppingView"), Part.SHOPPING),
+        Page("stock", tr("&Stock"), of_book("stock.view:StockView"), Part.SHOPPING, True),
+        Page(
+            "shopping", tr("S&hopping"), of_book("shopping.view:ShoppingView"), Part.SHOPPING, True
+        ),
         Page("bench time", tr("&Bench time"), of_book("bench_time.view:BenchTimeView")),
         Page("gear", tr("&Gear"), of_book("gear.view:GearView")),
     )

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
 if TYPE_CHECKING:
+    from app.service.hard_clear import HardClear
     from app.service.moves import Move
     from app.window.drying.moments import Moment
     from app.window.timeline.content import Strip
@@ -28,7 +29,10 @@ if TYPE_CHECKING:
     from planner.tonight import RunSheet
     from planner.tonight.laid import LaidPlan
     from planner.values.book import Book
-    from planner.values.plan import Plan
+    from planner.values.plan import PassKey, Placement, Plan
+
+# What is read off the book and the air, whatever the plan.
+OF_THE_BOOK = ("findings", "choices", "slacks")
 
 
 class Part(StrEnum):
@@ -38,7 +42,7 @@ class Part(StrEnum):
     MOMENTS = "moments"
     STRIP = "strip"
     CURE = "cure"
-    FINDINGS = "findings"
+    COATS = "coats"
     BUILD = "build"
     SHOPPING = "shopping"
 
@@ -73,6 +77,19 @@ class Picture:
     def zone(self) -> ZoneInfo:
         """Zone of the book."""
         return self.calendar.zone
+
+    def with_plan(self, book: Book, plan: Plan, verdict: Verdict) -> Picture:
+        """Return the picture of another plan; ``book`` is this one with the places it chose."""
+        picture = Picture(book, self.now, plan, verdict, self.cure, self.calendar)
+        if book == self.book:
+            known = ((name, self.__dict__.get(name)) for name in OF_THE_BOOK)
+            picture.__dict__.update((name, part) for name, part in known if part is not None)
+        return picture
+
+    @cached_property
+    def placed(self) -> dict[PassKey, Placement]:
+        """Where each pass stands."""
+        return {placed.key: placed for placed in reversed(self.plan.placements)}
 
     @cached_property
     def laid(self) -> LaidPlan:
@@ -109,7 +126,7 @@ class Picture:
 
         return beside(self.book, self.plan, self.sheet, self.cure)
 
-    @property
+    @cached_property
     def tonight(self) -> tuple[RunSheet, Beside]:
         """The run sheet and what is beside it."""
         return self.sheet, self.beside
@@ -139,6 +156,20 @@ class Picture:
         from planner.layers.choices import choices  # noqa: PLC0415
 
         return choices(self.book)
+
+    @cached_property
+    def hard_clears(self) -> tuple[HardClear, ...]:
+        """From when on each model may get a hard clear."""
+        from app.service.hard_clear import hard_clears  # noqa: PLC0415
+
+        return hard_clears(self.laid.table)
+
+    @cached_property
+    def coats(
+        self,
+    ) -> tuple[tuple[Finding, ...], tuple[Choice, ...], tuple[HardClear, ...]]:
+        """What the Coat stack view says of the order of coats."""
+        return self.findings, self.choices, self.hard_clears
 
     @cached_property
     def slacks(self) -> dict[str, Slack]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import logging
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import partial
 from threading import Event
 from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
@@ -54,7 +55,7 @@ class _Question:
     book: Book
     now: int
     old: Picture | None
-    part: Part
+    part: Part | None
     quick: bool
 
 
@@ -71,7 +72,7 @@ class _Planning(QRunnable):
             picture = picture_of(
                 asked.book, asked.now, last=last, quick=asked.quick, stop=self._stop.is_set
             )
-            if not asked.quick:
+            if not asked.quick and asked.part is not None:
                 picture.prepare(asked.part)
         except Stopped:
             pass  # something newer is being planned
@@ -84,25 +85,20 @@ class _Planning(QRunnable):
             self._answers.failed.emit(asked.serial, message, asked.quick)
         else:
             self._answers.came.emit(asked.serial, picture, asked.quick)
-            if not asked.quick:
-                picture.prepare(Part.MOMENTS)
-                self._answers.foreseen.emit(asked.serial)
 
 
 class _Preparing(QRunnable):
-    """Reads the part of a picture that is on screen, once what moved was shown."""
+    """Reads a part of a picture, and says so."""
 
-    def __init__(self, serial: int, picture: Picture, part: Part, answers: _Answers) -> None:
+    def __init__(self, picture: Picture, part: Part | None, done: Callable[[], None]) -> None:
         super().__init__()
-        self._serial, self._picture, self._part = serial, picture, part
-        self._answers = answers
+        self._picture, self._part, self._done = picture, part, done
 
     def run(self) -> None:
         """Read it, and say so."""
-        self._picture.prepare(self._part)
-        self._answers.prepared.emit(self._serial)
-        self._picture.prepare(Part.MOMENTS)
-        self._answers.foreseen.emit(self._serial)
+        if self._part is not None:
+            self._picture.prepare(self._part)
+        self._done()
 
 
 def _no_better(full: Picture, quick: Picture) -> bool:
@@ -149,7 +145,7 @@ class Replanning(QObject):
         self._book: Book | None = None
         self._picture: Picture | None = None
         self._before: Picture | None = None
-        self._part = Part.SHEET
+        self._part: Part | None = None
         self._serial = 0
         self._tried = -1
         self._stop = Event()
@@ -161,6 +157,10 @@ class Replanning(QObject):
         self._soon.setSingleShot(True)
         self._soon.setInterval(MOVED_MS)
         self._soon.timeout.connect(self._prepare)
+        self._ahead = QTimer(self)
+        self._ahead.setSingleShot(True)
+        self._ahead.setInterval(MOVED_MS)
+        self._ahead.timeout.connect(self._look_ahead)
         self._cause = ""
         self._last_change: Change | None = None
         self._pool = QThreadPool(self)
@@ -205,8 +205,7 @@ class Replanning(QObject):
         self._stop = Event()
         self._before = self._picture
         self.planning.emit(True)
-        self._later.stop()
-        self._soon.stop()
+        self._put_off()
         self._pool.clear()
         if tried is None:
             self._ask(self._book, quick=True)
@@ -230,11 +229,14 @@ class Replanning(QObject):
         """Let go of the plan, after planning has come to rest."""
         self._serial += 1
         self._stop.set()
-        self._later.stop()
-        self._soon.stop()
+        self._put_off()
         self._pool.clear()
         self._pool.waitForDone()
         self._picture = self._before = self._last_change = None
+
+    def _put_off(self) -> None:
+        for timer in (self._later, self._soon, self._ahead):
+            timer.stop()
 
     def _ask(self, book: Book, *, quick: bool) -> None:
         asked = _Question(self._serial, book, self.now, self._before, self._part, quick)
@@ -254,9 +256,9 @@ class Replanning(QObject):
         if self._book is None or old is None:
             return
         there = settled(self._book, chosen_in(self._book, plan))
-        self._picture = Picture(there, old.now, plan, verdict, old.cure, old.calendar)
+        self._picture = old.with_plan(there, plan, verdict)
         self._tell(old, self._picture, cause)
-        self._prepare()
+        self._soon.start()
 
     def leaves_tonight(self, plan: Plan) -> bool:
         """Tell whether a plan does in this stretch, or the next, just what is shown."""
@@ -267,9 +269,13 @@ class Replanning(QObject):
         until = stretch.interval.end if stretch else self.now
         return _until(shown.plan, until) == _until(plan, until)
 
-    def show_first(self, part: Part) -> None:
+    def show_first(self, part: Part | None) -> None:
         """Have this part of every picture read in the background, for the view on screen."""
         self._part = part
+
+    def read(self) -> None:
+        """Read what the view on screen shows of the newest plan; `prepared` tells when."""
+        self._soon.start()
 
     def wait(self) -> None:
         """Wait until no planning runs any more."""
@@ -301,12 +307,21 @@ class Replanning(QObject):
     def _prepare(self) -> None:
         picture = self._picture
         if self._book is not None and picture is not None:
-            self._pool.start(_Preparing(self._serial, picture, self._part, self._answers))
+            done = partial(self._answers.prepared.emit, self._serial)
+            self._pool.start(_Preparing(picture, self._part, done))
+
+    def _look_ahead(self) -> None:
+        """Read what opens and closes, once the view on screen was painted."""
+        picture = self._picture
+        if self._book is not None and picture is not None:
+            done = partial(self._answers.foreseen.emit, self._serial)
+            self._pool.start(_Preparing(picture, Part.MOMENTS, done))
 
     def _show(self, serial: int) -> None:
         if serial != self._serial:
             return
         self.prepared.emit()
+        self._ahead.start()
         if self._tried != serial:
             self._later.start()
 

@@ -39,6 +39,7 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     pulse.timeout.connect(lambda: None)
     pulse.start(500)
     share_the_interpreter()
+    keep_what_stays(session)
     status = app.exec()
     session.close()
     pulse.stop()
@@ -55,6 +56,26 @@ def share_the_interpreter() -> None:
     # What is loaded by now stays to the end; collecting it again and again stops the
     # window for a fifth of a second.
     gc.freeze()
+
+
+def keep_what_stays(session: Session) -> None:
+    """Set aside what the first plan of a book leaves behind, as `share_the_interpreter` does.
+
+    The tables of drying, the compiled book and the views are tens of
+    thousands of things which stay as long as the book is open; what a
+    later plan brings is all that is looked through from then on.  Things
+    set aside still go when nobody holds them any more.
+    """
+    waiting: list[bool] = []
+    session.opened.connect(lambda: waiting.append(True))
+
+    def foreseen() -> None:
+        if waiting:
+            waiting.clear()
+            gc.freeze()
+
+    waiting.append(True)
+    session.foreseen.connect(foreseen)
 
 
 def running_from(now: int) -> Callable[[], int]:

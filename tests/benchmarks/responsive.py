@@ -19,6 +19,7 @@ from __future__ import annotations
 
 import argparse
 import faulthandler
+import gc
 import os
 import pickle
 import tempfile
@@ -48,12 +49,14 @@ class Watch:
         self.own: list[float] = []
         self.worst: list[tuple[float, float, str]] = []
         self.doing = ""
+        self._clearing = 0.0
         self._stacks = stacks_ms / 1000
         self._at = time.perf_counter(), time.thread_time()
         self._timer = QTimer()
         self._timer.setTimerType(Qt.TimerType.PreciseTimer)
         self._timer.setInterval(EVERY_MS)
         self._timer.timeout.connect(self._note)
+        gc.callbacks.append(self._cleared)
 
     def begin(self) -> None:
         """Begin anew."""
@@ -65,6 +68,14 @@ class Watch:
         """Note nothing more."""
         self._timer.stop()
         faulthandler.cancel_dump_traceback_later()
+
+    def _cleared(self, phase: str, told: dict[str, int]) -> None:
+        """Note a clearing up of all that Python holds, in whichever thread."""
+        if told["generation"] == 2:
+            if phase == "start":
+                self._clearing = time.perf_counter()
+            else:
+                self.doing += f" (cleared up: {(time.perf_counter() - self._clearing) * 1000:.0f})"
 
     def _note(self) -> None:
         now = time.perf_counter(), time.thread_time()
@@ -141,12 +152,15 @@ class Bench:
         self.taken = 0
         self.every: list[float] = []
         self.session.pictured.connect(self._seen)
-        self.session.prepared.connect(lambda: setattr(self.watch, "doing", "showed what was read"))
+        self.session.prepared.connect(self._read)
         self.window.show()
 
     def _seen(self, change) -> None:
         self.taken += 1
-        self.watch.doing = f"took: {change.cause}, {len(change.moves)} moved"
+        self.watch.doing += f"took: {change.cause}, {len(change.moves)} moved"
+
+    def _read(self) -> None:
+        self.watch.doing += "showed what was read"
 
     def run(self, seconds: float, until=lambda: False) -> None:
         """Let the window be, so long or until something holds."""
@@ -166,6 +180,7 @@ class Bench:
         self.watch.begin()
         self.session.open(path)
         start.share_the_interpreter()
+        start.keep_what_stays(self.session)
         self.run(60, lambda: self.window.improving.running)
         self._tell("opening, planning")
 

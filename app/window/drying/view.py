@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
 
 from app.service import happenings
 from app.window import words
-from app.window.drying.moments import Kind, Moment, moments
+from app.window.drying.moments import Kind, Moment
 from app.window.drying.notifier import Notifier
 from app.window.drying.table import COURSE, WHAT, CourseDelegate, MomentsModel
 from app.window.drying.wording import film_words, state_words
@@ -116,7 +116,7 @@ class DryingView(QWidget):
         """Show what dries by another plan."""
         self._picture = picture
         chosen = self._moment()
-        rows = moments(picture)
+        rows = picture.moments
         names = {row.coating for row in rows if row.coating}
         swatches = {name: swatch_of(picture.book, name) for name in names}
         self.model.show_moments(rows, swatches, picture.zone, self._session.now)

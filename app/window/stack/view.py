@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.service.hard_clear import hard_clears
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
@@ -158,11 +157,7 @@ class StackView(QWidget):
     def _show_hard(self, chosen: tuple[str, str]) -> None:
         """Tell from when on the model may get a hard clear; nothing if no film of it is slow."""
         assert self._picture is not None
-        mine = [
-            one
-            for one in hard_clears(self._picture.laid.table)
-            if (one.project, one.model) == chosen
-        ]
+        mine = [one for one in self._picture.hard_clears if (one.project, one.model) == chosen]
         self.hard.setVisible(bool(mine))
         self.hard.setText(
             "\n".join(hard_line(one, self._picture.zone, self._picture.now) for one in mine)
