@@ -72,8 +72,9 @@ def piece_lines(piece: Piece, zone: ZoneInfo, now: int) -> list[str]:
             length=words.span(piece.interval.minutes),
         ),
     ]
-    if piece.title:
-        lines.insert(1, title(piece.title))
+    named = title(piece.title)
+    if named and named.casefold() != words.stage_word(piece.stage).casefold():
+        lines.insert(1, named)
     if piece.coating:
         lines.append(
             tr("{coating}, {tool}").format(coating=piece.coating, tool=words.tool_word(piece.tool))
@@ -121,7 +122,7 @@ def _about(text: str) -> str:
     if "#" not in text:
         return text
     project, model, step = text.partition("#")[0].rsplit("/", 2)
-    return key_name(PassKey(project, model, step))
+    return short_name(PassKey(project, model, step))
 
 
 @dataclass(frozen=True)

@@ -186,8 +186,9 @@ class WorkLine(Row):
         if entry is not None:
             head.addWidget(self._back_button(), 0, Qt.AlignmentFlag.AlignTop)
         box.addLayout(head)
-        if self.row.title:
-            box.addWidget(text(title(self.row.title)))
+        named = title(self.row.title)
+        if named and named.casefold() != words.stage_word(self.row.stage).casefold():
+            box.addWidget(text(named))
         if self.over:
             return content  # what is done needs no more words
         for coat in self.row.coats:

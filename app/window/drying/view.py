@@ -96,6 +96,7 @@ class DryingView(QWidget):
         table.verticalHeader().setDefaultSectionSize(2 * table.fontMetrics().height() + 10)
         table.setWordWrap(False)
         header = table.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(WHAT, QHeaderView.ResizeMode.Stretch)
         return table

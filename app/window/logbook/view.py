@@ -84,6 +84,7 @@ class LogbookView(QWidget):
         table.setFrameShape(QTableView.Shape.NoFrame)
         table.verticalHeader().hide()
         header = table.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         table.setWordWrap(False)
         return table

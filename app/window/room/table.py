@@ -91,6 +91,9 @@ class TimesModel(QAbstractTableModel):
             if section == 0:
                 return self.tr("Coating")
             return _broken(words.state_word(STATES[section - 1].value))
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            side = Qt.AlignmentFlag.AlignRight if section else Qt.AlignmentFlag.AlignLeft
+            return side | Qt.AlignmentFlag.AlignVCenter
         if role == Qt.ItemDataRole.ToolTipRole and section:
             state = STATES[section - 1]
             return f"{words.state_word(state.value)}: {state_meaning(state)}"

@@ -58,14 +58,21 @@ def coat_name(coat: Coat) -> str:
     )
 
 
+def place_name(place: str) -> str:
+    """Return a place as a person says it: "hull, upper works"."""
+    return place.replace("/", ", ")
+
+
 def hard_line(one: HardClear, zone: ZoneInfo, now: int) -> str:
     """Return from when on a model may get a hard clear, and what holds it."""
     if one.opens is None:
         return words.tr("No date for a hard clear, because of {coating} on {place}").format(
-            coating=one.coating, place=one.place
+            coating=one.coating, place=place_name(one.place)
         )
     form = words.tr("A hard clear at the earliest: {time}, because of {coating} on {place}")
-    return form.format(time=words.when(one.opens, zone, now), coating=one.coating, place=one.place)
+    return form.format(
+        time=words.when(one.opens, zone, now), coating=one.coating, place=place_name(one.place)
+    )
 
 
 def coat_time(coat: Coat, zone: ZoneInfo, now: int) -> str:

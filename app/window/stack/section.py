@@ -35,6 +35,7 @@ LEAST_FILM, MOST_FILM = 16.0, 58.0
 MOST_STRETCH = 1.7  # a few films are drawn higher, but not as high as the view
 VCENTRE = Qt.AlignmentFlag.AlignVCenter
 LEAST_WIDTH = 316
+PALE, SHADE = 0.45, (30, 28, 25, 150)  # the least lightness of a pale film; its edge
 BETWEEN = 3.0  # between the words of two films
 
 
@@ -236,7 +237,10 @@ class CrossSection(QWidget):
         path.lineTo(upper[-1].x(), band.bottom + 4)
         path.lineTo(upper[0].x(), band.bottom + 4)
         path.closeSubpath()
-        painter.setPen(QPen(strokes.edge_on(coat.swatch, self._colours), 1))
+        # A pale edge on a pale film would not part it from one of the same colour below.
+        pale = QColor(coat.swatch).lightnessF() > PALE
+        edge = QColor(*SHADE) if pale else strokes.edge_on(coat.swatch, self._colours)
+        painter.setPen(QPen(edge, 1))
         painter.setBrush(QColor(coat.swatch))
         painter.drawPath(path)
         if coat.finish is Finish.GLOSS:

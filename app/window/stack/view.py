@@ -18,7 +18,7 @@ from app.window.palette import Colours
 from app.window.picture import Picture
 from app.window.stack.facts import Coat, PlaceStack, stacks
 from app.window.stack.findings import FindingsPanel
-from app.window.stack.model import SIGNS, CoatsModel, hard_line
+from app.window.stack.model import SIGNS, CoatsModel, hard_line, place_name
 from app.window.stack.section import LEAST_WIDTH, CrossSection
 
 
@@ -55,6 +55,7 @@ class StackView(QWidget):
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setStretchLastSection(True)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.table.setWordWrap(False)
         self.findings = FindingsPanel()
         self._lay_out()
@@ -143,7 +144,7 @@ class StackView(QWidget):
         blocked = QSignalBlocker(self.place)
         self.place.clear()
         for stack in self._stacks:
-            self.place.addItem(f"{SIGNS[stack.worst]} {stack.place}", stack.place)
+            self.place.addItem(f"{SIGNS[stack.worst]} {place_name(stack.place)}", stack.place)
         if before in names:
             self.place.setCurrentIndex(names.index(before))
         blocked.unblock()

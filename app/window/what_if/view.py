@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QPushButton,
+    QSizePolicy,
     QScrollArea,
     QStackedWidget,
     QTreeView,
@@ -135,6 +136,12 @@ class WhatIfView(QScrollArea):
 
     def _show_form(self, number: int) -> None:
         self.stack.setCurrentIndex(number)
+        for at in range(self.stack.count()):  # as high as the one in front, not as the highest
+            form = self.stack.widget(at)
+            across = form.sizePolicy().horizontalPolicy()
+            kept = QSizePolicy.Policy.Preferred if at == number else QSizePolicy.Policy.Ignored
+            form.setSizePolicy(across, kept)
+        self.stack.adjustSize()
         self.message.say("")
 
     def _show(self) -> None:
