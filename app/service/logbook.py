@@ -19,6 +19,7 @@ from planner.quantity import planned_use
 from planner.schedule.cups import Held, left_in_cups
 from planner.values.book import Book
 from planner.values.gear import Cleaned
+from planner.values.lookup import project_of
 from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey, Plan
 from planner.values.project import Logged, Used
@@ -86,9 +87,7 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
         If that coat is done already, there is no such coat, or the one
         before it is not begun.
     """
-    begun = [
-        one.coat for one in facts.begun(facts.project_of(book, project), fact.model, fact.step)
-    ]
+    begun = [one.coat for one in facts.begun(project_of(book, project), fact.model, fact.step)]
     before = max([0, *(coat for coat in begun if coat < fact.coat)])
     demand(
         fact.coat == before + 1,

@@ -12,6 +12,7 @@ from planner.sequences.difference import Given, Spot, difference, left, taken_ov
 from planner.sequences.given import every_sequence, give, sequence_named
 from planner.sequences.saving import sequence_from
 from planner.values.book import Book
+from planner.values.lookup import model_named, project_of
 from planner.values.model import Chosen, Made, Model
 from planner.values.refusal import Refused, unknown
 from planner.values.said import Translate, called, say
@@ -98,7 +99,7 @@ def save_sequence(book: Book, project: str, model: str, name: str, note: str = "
         If the name is taken, or the steps make no sequence.
     """
     _free(book, name)
-    home = _model_of(book, project, model)
+    home = model_named(project_of(book, project), model)
     sequence = sequence_from(home, name, note=note, pace=book.pace)
     colours = tuple(Chosen(colour=one.name, coating=one.usual) for one in sequence.colours)
     follows = replace(home, made=Made(sequence=name, colours=colours))
@@ -286,17 +287,6 @@ def _about_colours(
             )
             return Refused("colours", mend)
     return refused
-
-
-def _model_of(book: Book, project: str, name: str) -> Model:
-    for home in book.projects:
-        if home.name == project:
-            for model in home.models:
-                if model.name == name:
-                    return model
-            known = [one.name for one in home.models]
-            raise Refused("models", unknown("model", name, known))
-    raise Refused("projects", unknown("project", project, [one.name for one in book.projects]))
 
 
 def _with_model(book: Book, project: str, model: Model) -> Book:

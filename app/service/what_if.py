@@ -21,9 +21,9 @@ from planner.layers.edits import Remove, Spot
 from planner.layers.findings import find
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
+from planner.values.lookup import project_of
 from planner.values.model import Model
 from planner.values.plan import Plan
-from planner.values.project import Project
 from planner.values.refusal import Refused, demand, plain_name, unknown
 from planner.values.room import AirPoint, Location
 from planner.values.said import say
@@ -264,7 +264,7 @@ def tried(book: Book, now: int, scenario: Scenario, stop: Callable[[], bool]) ->
 def stages_left(book: Book, project: str, model: str = "") -> tuple[Stage, ...]:
     """Return the stages that still have a step to do, in working order."""
     found: dict[Stage, None] = {}
-    log = {(entry.model, entry.step) for entry in _project(book, project).log}
+    log = {(entry.model, entry.step) for entry in project_of(book, project).log}
     for one in _models(book, project, model):
         for step in one.steps:
             if (one.name, step.id) not in log:
@@ -283,16 +283,8 @@ def _with_servants(model: Model, stage: Stage) -> list[str]:
     return gone
 
 
-def _project(book: Book, name: str) -> Project:
-    try:
-        return book.project(name)
-    except KeyError:
-        known = [one.name for one in book.projects]
-        raise Refused("project", unknown("project", name, known)) from None
-
-
 def _models(book: Book, project: str, model: str) -> tuple[Model, ...]:
-    models = _project(book, project).models
+    models = project_of(book, project).models
     chosen = tuple(one for one in models if model in ("", one.name))
     if not chosen:
         raise Refused("model", unknown("model", model, [one.name for one in models]))

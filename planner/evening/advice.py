@@ -7,10 +7,11 @@ from dataclasses import dataclass
 
 from planner.air import Advisory, Fitness, fitness, laying_advice
 from planner.cure import Cure
-from planner.evening.facts import entry_of, model_of, project_of, step_of
+from planner.evening.facts import entry_of, model_of, step_of
 from planner.evening.parting import places_of
 from planner.values.book import Book
 from planner.values.coating import Family
+from planner.values.lookup import project_of
 from planner.values.moment import minute_of, zone_named
 from planner.values.plan import PassKey
 from planner.values.project import Event

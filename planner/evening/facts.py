@@ -10,6 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from planner.values.book import Book
+from planner.values.lookup import model_named, project_of
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Logged, Project
@@ -18,23 +19,9 @@ from planner.values.said import say
 from planner.values.step import Step
 
 
-def project_of(book: Book, name: str) -> Project:
-    """Return the project called ``name``; raise `Refused` if there is none."""
-    try:
-        return book.project(name)
-    except KeyError:
-        known = [one.name for one in book.projects]
-        raise Refused("projects", unknown("project", name, known)) from None
-
-
 def model_of(book: Book, key: PassKey) -> Model:
     """Return the model that a pass is of; raise `Refused` if there is none."""
-    project = project_of(book, key.project)
-    try:
-        return project.model(key.model)
-    except KeyError:
-        known = [one.name for one in project.models]
-        raise Refused("model", unknown("model", key.model, known)) from None
+    return model_named(project_of(book, key.project), key.model)
 
 
 def step_of(book: Book, key: PassKey) -> Step:

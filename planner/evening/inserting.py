@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 
-from planner.evening.facts import model_of, project_of
+from planner.evening.facts import model_of
 from planner.evening.parting import fresh, places_of, share_of, split_after, touched, untied
 from planner.layers.edits import Spot, kept
 from planner.values.book import Book
 from planner.values.coating import Mark, State, Window
+from planner.values.lookup import project_of
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.refusal import demand

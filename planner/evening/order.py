@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.evening.facts import begun, model_of, project_of, step_of
+from planner.evening.facts import begun, model_of, step_of
 from planner.evening.parting import split_after, touched
 from planner.layers.edits import Move, Spot
 from planner.layers.findings import Finding, find
 from planner.values.book import Book
+from planner.values.lookup import project_of
 from planner.values.plan import PassKey
 
 

@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterator
 from dataclasses import dataclass, replace
 
-from planner.evening.facts import begun, model_of, project_of, step_of, with_project
+from planner.evening.facts import begun, model_of, step_of, with_project
 from planner.layers.edits import fresh_id, kept
 from planner.passes import WHOLE_UNIT, expand
 from planner.values.book import Book
+from planner.values.lookup import project_of
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Pin, Project

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from planner.evening.facts import begun, model_of, project_of, step_of, with_project
+from planner.evening.facts import begun, model_of, step_of, with_project
 from planner.evening.parting import places_of
 from planner.layers.edits import kept
 from planner.values.book import Book
 from planner.values.coating import Window
+from planner.values.lookup import project_of
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project

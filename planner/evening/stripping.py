@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from planner.evening.facts import project_of, with_project
+from planner.evening.facts import with_project
 from planner.evening.inserting import (
     Done,
     by_hand,
@@ -23,6 +23,7 @@ from planner.evening.parting import SOON, fresh, places_of
 from planner.layers.edits import kept
 from planner.passes import WHOLE_UNIT, expand
 from planner.values.book import Book
+from planner.values.lookup import project_of
 from planner.values.model import Model, Side
 from planner.values.plan import PassKey
 from planner.values.project import Project

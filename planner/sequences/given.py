@@ -10,6 +10,7 @@ from planner.sequences.choosing import complete
 from planner.sequences.giving import colours_needed, steps_for
 from planner.sequences.saving import painted_cm2
 from planner.values.book import Book
+from planner.values.lookup import model_named, project_of
 from planner.values.model import Chosen, Made, Model
 from planner.values.project import Pin, Project
 from planner.values.refusal import Refused, unknown
@@ -69,9 +70,9 @@ def give(
         If a project, model, option, colour or coating is not there, or a
         step that is in the logbook would no longer be.
     """
-    home = _project(book, project)
+    home = project_of(book, project)
     for name in models:
-        model = _model(home, name)
+        model = model_named(home, name)
         given = fresh(book, home, model, sequence, options, colours or {})
         if given.lost:
             steps = ", ".join(given.lost)
@@ -176,19 +177,3 @@ def _with_model(project: Project, model: Model) -> Project:
 
     models = tuple(model if one.name == model.name else one for one in project.models)
     return replace(project, models=models, pins=tuple(filter(stands, project.pins)))
-
-
-def _project(book: Book, name: str) -> Project:
-    try:
-        return book.project(name)
-    except KeyError:
-        known = [one.name for one in book.projects]
-        raise Refused("projects", unknown("project", name, known)) from None
-
-
-def _model(project: Project, name: str) -> Model:
-    try:
-        return project.model(name)
-    except KeyError:
-        known = [one.name for one in project.models]
-        raise Refused("models", unknown("model", name, known)) from None

@@ -10,13 +10,13 @@ from app.service.build_edits.spots import (
     ModelAt,
     logged,
     model_of,
-    project_of,
     with_model,
     with_project,
     without_pins,
 )
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.lookup import project_of
 from planner.values.model import Model, Part, Place, RealSize
 from planner.values.project import Project
 from planner.values.refusal import Refused

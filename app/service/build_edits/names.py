@@ -12,7 +12,6 @@ from app.service.build_edits.spots import (
     ModelAt,
     StepAt,
     model_of,
-    project_of,
     references,
     step_of,
     waits,
@@ -20,6 +19,7 @@ from app.service.build_edits.spots import (
 )
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.lookup import project_of
 from planner.values.model import Model, Part
 from planner.values.project import Happened, Logged, Observed, Pin, Project
 from planner.values.refusal import Refused, unknown

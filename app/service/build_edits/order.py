@@ -9,7 +9,6 @@ from app.service.build_edits.spots import (
     ModelAt,
     logged,
     model_of,
-    project_of,
     with_model,
     with_project,
 )
@@ -22,6 +21,7 @@ from planner.layers.table import Verdict
 from planner.passes import expand_model
 from planner.schedule.blocked import blocked
 from planner.values.book import Book
+from planner.values.lookup import project_of
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused

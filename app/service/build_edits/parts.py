@@ -17,7 +17,6 @@ from app.service.build_edits.spots import (
     ModelAt,
     logged,
     model_of,
-    project_of,
     references,
     waits,
     with_model,
@@ -26,6 +25,7 @@ from app.service.build_edits.spots import (
 from app.service.edits import Edit
 from planner.layers.edits import kept
 from planner.values.book import Book
+from planner.values.lookup import project_of
 from planner.values.model import Model, Part, Place
 from planner.values.refusal import Refused
 from planner.values.said import called, say, titled

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 
 from planner.values.book import Book
+from planner.values.lookup import model_named, project_of
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project
@@ -35,23 +36,9 @@ class StepAt:
         return ModelAt(self.project, self.model)
 
 
-def project_of(book: Book, name: str) -> Project:
-    """Return a project; `Refused` if there is none of this name."""
-    try:
-        return book.project(name)
-    except KeyError:
-        known = [one.name for one in book.projects]
-        raise Refused("projects", unknown("project", name, known)) from None
-
-
 def model_of(book: Book, at: ModelAt) -> Model:
     """Return a model; `Refused` if there is none of this name."""
-    project = project_of(book, at.project)
-    try:
-        return project.model(at.model)
-    except KeyError:
-        known = [one.name for one in project.models]
-        raise Refused("models", unknown("model", at.model, known)) from None
+    return model_named(project_of(book, at.project), at.model)
 
 
 def step_of(model: Model, name: str) -> Step:

@@ -11,7 +11,6 @@ from app.service.build_edits.spots import (
     StepAt,
     logged,
     model_of,
-    project_of,
     step_of,
     waits,
     with_model,
@@ -21,6 +20,7 @@ from app.service.edits import Edit
 from planner.layers.edits import kept
 from planner.values.book import Book
 from planner.values.coating import GLUES, THINNERS
+from planner.values.lookup import project_of
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused

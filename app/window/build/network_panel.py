@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
-from app.service.build_edits.spots import model_of, project_of
+from app.service.build_edits.spots import model_of
 from app.window import words
 from app.window.build.drawing import EMPTY, NetworkDrawing, Shown
 from app.window.build.layers import Layouts
@@ -14,6 +14,7 @@ from app.window.labels import text
 from app.window.palette import Colours
 from app.window.said import said
 from planner.values.book import Book
+from planner.values.lookup import project_of
 from planner.values.model import Model
 from planner.values.refusal import Refused
 

@@ -12,11 +12,11 @@ from PySide6.QtWidgets import QCheckBox, QDateEdit, QPlainTextEdit
 from app.service import edits as usual
 from app.service.build_edits import models, names
 from app.service.build_edits.advice import MOST_AT_ONCE
-from app.service.build_edits.spots import project_of
 from app.window import words
 from app.window.build.fields import Form, beside, calm, choice, fill, line, number, put, tick
 from app.window.labels import text
 from planner.values.book import Book
+from planner.values.lookup import project_of
 
 
 class Note(QPlainTextEdit):

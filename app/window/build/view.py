@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.service.build_edits.spots import model_of, project_of
+from app.service.build_edits.spots import model_of
 from app.service.edits import Edit
 from app.window import words
 from app.window.build.acts import Acts
@@ -43,6 +43,7 @@ from app.window.session import Session
 from app.window.stack.findings import FindingsPanel
 from planner.layers.finding import Finding
 from planner.values.book import Book
+from planner.values.lookup import project_of
 from planner.values.refusal import Refused
 
 ASIDE = 330

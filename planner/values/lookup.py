@@ -1,0 +1,26 @@
+"""Finding a project or a model by its name, where a person may have named one that is not there."""
+
+from __future__ import annotations
+
+from planner.values.book import Book
+from planner.values.model import Model
+from planner.values.project import Project
+from planner.values.refusal import Refused, unknown
+
+
+def project_of(book: Book, name: str) -> Project:
+    """Return the project called ``name``; raise `Refused` if there is none."""
+    try:
+        return book.project(name)
+    except KeyError:
+        known = [one.name for one in book.projects]
+        raise Refused("projects", unknown("project", name, known)) from None
+
+
+def model_named(project: Project, name: str) -> Model:
+    """Return the model called ``name`` of a project; raise `Refused` if there is none."""
+    try:
+        return project.model(name)
+    except KeyError:
+        known = [one.name for one in project.models]
+        raise Refused("models", unknown("model", name, known)) from None
