@@ -21,18 +21,19 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
-from app.window.labels import Message, field_label, text
+from app.window.labels import Message, NarrowCombo, field_label, text
 from app.window.logbook.lines import Line
 from app.window.logbook.table import what
 from planner.values.book import Book
 from planner.values.project import Logged, Used
 from planner.values.refusal import Refused
+from planner.values.step import Tool
 
 UNREAD_C, UNREAD_PCT = -31.0, -1.0  # what a gauge that was not read stands at
 
 
 class EntryForm(QWidget):
-    """Start, end, minutes, air, what was used, and the note of one entry.
+    """Start, end, minutes, air, airbrush, what was used, and the note of one entry.
 
     Signals
     -------
@@ -59,6 +60,7 @@ class EntryForm(QWidget):
         self.minutes.setSpecialValueText(self.tr("from start to end"))
         self.temperature = _gauge(UNREAD_C, 60, self.tr(" °C"), self.tr("not read"))
         self.humidity = _gauge(UNREAD_PCT, 100, self.tr(" % RH"), self.tr("not read"))
+        self.airbrush = NarrowCombo()
         self.used: dict[str, QDoubleSpinBox] = {}
         self.note = QPlainTextEdit()
         self.note.setTabChangesFocus(True)
@@ -95,6 +97,7 @@ class EntryForm(QWidget):
         rows.addRow("", ending)
         rows.addRow(field_label(self.tr("&Minutes of work"), self.minutes), self.minutes)
         rows.addRow(field_label(self.tr("A&ir"), self.temperature), air)
+        rows.addRow(field_label(self.tr("Airbr&ush"), self.airbrush), self.airbrush)
         column.addLayout(rows)
         column.addLayout(self._uses)
         column.addWidget(field_label(self.tr("&Note"), self.note))
@@ -122,9 +125,22 @@ class EntryForm(QWidget):
         self.minutes.setValue(fact.minutes or 0)
         self.temperature.setValue(UNREAD_C if fact.temperature_c is None else fact.temperature_c)
         self.humidity.setValue(UNREAD_PCT if fact.humidity_pct is None else fact.humidity_pct)
+        self._show_airbrush(line, book)
         self._show_used(line, book)
         self.note.setPlainText(fact.note)
         self.message.say("")
+
+    def _show_airbrush(self, line: Line, book: Book) -> None:
+        """Offer the airbrushes where it was sprayed."""
+        assert line.fact is not None
+        used = line.fact.airbrush
+        names = dict.fromkeys(["", *(one.name for one in book.gear.airbrushes), used])
+        self.airbrush.clear()
+        for name in names:
+            self.airbrush.addItem(name or self.tr("not noted"), name)
+        self.airbrush.setCurrentIndex(self.airbrush.findData(used))
+        sprayed = line.step is not None and line.step.tool is Tool.AIRBRUSH
+        self._rows.setRowVisible(self.airbrush, sprayed or bool(used))
 
     def _show_used(self, line: Line, book: Book) -> None:
         while self._uses.rowCount():
@@ -172,6 +188,7 @@ class EntryForm(QWidget):
             temperature_c=None if read_c <= UNREAD_C else round(read_c, 1),
             humidity_pct=None if read_pct <= UNREAD_PCT else round(read_pct, 1),
             used=used,
+            airbrush=self.airbrush.currentData() or "",
             note=self.note.toPlainText(),
         )
 

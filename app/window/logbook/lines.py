@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from planner.values.book import Book
+from planner.values.gear import Cleaned
 from planner.values.moment import minute_of
 from planner.values.plan import PassKey
 from planner.values.project import Happened, Logged, Observed, Project
@@ -19,14 +20,16 @@ class Sort(StrEnum):
     WORK = "work"
     LOOK = "look"
     EVENT = "event"
+    CLEANED = "cleaned"
 
 
 @dataclass(frozen=True)
 class Line:
     """One line, in order of ``at`` [minute].
 
-    Exactly one of ``fact``, ``look`` and ``event`` is there; ``step`` is the
-    step as it stands in the model, None where it has left it.
+    Exactly one of ``fact``, ``look``, ``event`` and ``cleaned`` is there;
+    ``step`` is the step as it stands in the model, None where it has left it.
+    That an airbrush was cleaned belongs to no project.
     """
 
     sort: Sort
@@ -38,6 +41,7 @@ class Line:
     fact: Logged | None = None
     look: Observed | None = None
     event: Happened | None = None
+    cleaned: Cleaned | None = None
 
     @property
     def key(self) -> PassKey | None:
@@ -66,9 +70,11 @@ class Line:
         told = [self.project, self.model, self.step_id, self.stage or ""]
         told += [self.step.title if self.step else ""]
         if fact is not None:
-            told += [fact.note, *(one.coating for one in fact.used)]
+            told += [fact.note, fact.airbrush, *(one.coating for one in fact.used)]
         if event is not None:
             told += [event.event, event.text]
+        if self.cleaned is not None:
+            told += [self.cleaned.airbrush]
         if self.look is not None:
             told += [self.look.state]
         return text.casefold() in " ".join(told).casefold()
@@ -77,6 +83,9 @@ class Line:
 def lines(book: Book) -> tuple[Line, ...]:
     """Return every line of a book, the newest first."""
     found = [line for project in book.projects for line in _of(project)]
+    found += [
+        Line(Sort.CLEANED, minute_of(one.at), "", "", "", None, cleaned=one) for one in book.cleaned
+    ]
     return tuple(sorted(found, key=lambda line: (line.at, line.sort), reverse=True))
 
 

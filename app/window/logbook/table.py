@@ -102,6 +102,8 @@ class LinesModel(QAbstractTableModel):
 
 def what(line: Line) -> str:
     """Return what a line is about."""
+    if line.cleaned is not None:
+        return words.tr("{airbrush} cleaned").format(airbrush=words.capital(line.cleaned.airbrush))
     key = PassKey(line.project, line.model, line.step_id)
     step = reasons.step_name(key) if line.step_id else ""
     if line.sort is Sort.EVENT and line.event is not None:

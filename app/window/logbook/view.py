@@ -61,12 +61,15 @@ class LogbookView(QWidget):
             (self.tr("work"), Sort.WORK),
             (self.tr("what happened"), Sort.EVENT),
             (self.tr("looks at films"), Sort.LOOK),
+            (self.tr("cleaned airbrushes"), Sort.CLEANED),
         ):
             self.kind.addItem(told, sort)
         self.form = EntryForm()
         self.photos = PhotoStrip()
         self.add = QPushButton(self.tr("Add &photo…"))
         self.told = text("", size=1.05)
+        self.back = QPushButton(self.tr("Ta&ke back"))
+        self.back.setToolTip(self.tr("It never happened: its cup holds what was sprayed last"))
         self.pace = PacePanel()
         self.setFocusProxy(self.table)
         self._lay_out()
@@ -110,6 +113,7 @@ class LogbookView(QWidget):
         side.setContentsMargins(10, 20, 18, 14)
         side.setSpacing(8)
         side.addWidget(self.told)
+        side.addWidget(self.back, 0, Qt.AlignmentFlag.AlignLeft)
         side.addWidget(self.form)
         side.addWidget(self.photos)
         side.addWidget(self.add)
@@ -140,6 +144,7 @@ class LogbookView(QWidget):
         self.table.selectionModel().currentRowChanged.connect(self._choose)
         self.form.corrected.connect(self._correct)
         self.form.taken_back.connect(self._take_back)
+        self.back.clicked.connect(self._not_cleaned)
         self.add.clicked.connect(self._ask_photo)
         self.pace.minutes_wanted.connect(
             lambda stage, tool: self._attempt(
@@ -216,6 +221,7 @@ class LogbookView(QWidget):
         work = line is not None and line.fact is not None
         for part in (self.form, self.add):
             part.setVisible(work)
+        self.back.setVisible(line is not None and line.cleaned is not None)
         path = self._session.path
         if line is None or book is None or path is None:
             self.told.setText("")
@@ -248,6 +254,12 @@ class LogbookView(QWidget):
     def _take_back(self, key: PassKey) -> None:
         self._attempt(lambda book: logbook.take_back(book, key))
 
+    def _not_cleaned(self) -> None:
+        line = self.chosen()
+        fact = line.cleaned if line else None
+        if fact is not None:
+            self._attempt(lambda book: logbook.not_cleaned(book, fact))
+
     def _ask_photo(self) -> None:
         names, _ = QFileDialog.getOpenFileNames(
             self,
@@ -276,7 +288,7 @@ def _place(line: Line) -> tuple[object, ...]:
     """Return what stays the same of a line when it is corrected."""
     if line.key is not None:
         return (line.sort, line.key)
-    return (line.sort, line.at, line.project, line.model, line.step_id)
+    return (line.sort, line.at, line.project, line.model, line.step_id, line.cleaned)
 
 
 def _named(name: str, field: QWidget) -> QWidget:

@@ -10,9 +10,10 @@ import pytest
 from PySide6.QtCore import QAbstractItemModel, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QAbstractItemModelTester
-from small_book import CART, NOW, PROJECT, ZONE, key, small_book
+from small_book import BRUSH, CART, NOW, PROJECT, ZONE, key, small_book
 from window_steps import MakeWindow, replan
 
+from app.service import logbook
 from app.window.logbook.lines import Sort, lines
 from app.window.logbook.table import MINUTES, TIME, WORK, LinesModel
 from app.window.logbook.view import LogbookView
@@ -179,3 +180,30 @@ def test_pace_is_shown_with_numbers_and_applied_when_agreed(qtbot, window: MainW
     assert all(one.factor > 1 for one in after.pace.learned)
     replan(qtbot, window, window.commands.undo.trigger)
     assert window.session.book == before
+
+
+def test_the_airbrush_of_an_entry_is_corrected(window: MainWindow) -> None:
+    here, session = view(window), window.session
+    assert session.book is not None
+    rows = here.model.rows
+    here.table.selectRow(next(at for at, one in enumerate(rows) if one.fact and one.fact.end))
+    assert here.form.airbrush.isVisible()
+    assert here.form.airbrush.currentText() == "not noted"
+    here.form.airbrush.setCurrentIndex(here.form.airbrush.findData(BRUSH))
+    here.form.save.click()
+    entry = next(one for one in session.book.project(PROJECT).log if one.step == "prime")
+    assert entry.airbrush == BRUSH
+    assert entry.note == "ran at the edge"
+
+
+def test_a_cleaning_is_a_line_and_is_taken_back(window: MainWindow) -> None:
+    here, session = view(window), window.session
+    assert session.attempt(lambda book: logbook.cleaned(book, BRUSH, NOW + 94)) is None
+    (line,) = [one for one in here.model.rows if one.sort is Sort.CLEANED]
+    here.table.selectRow(here.model.rows.index(line))
+    assert here.model.data(here.model.index(0, WORK)) == "Fine brush cleaned"
+    assert here.back.isVisible()
+    assert not here.form.isVisible()
+    here.back.click()
+    assert session.book is not None
+    assert session.book.cleaned == ()
