@@ -13,8 +13,8 @@ from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QPushButton,
-    QSizePolicy,
     QScrollArea,
+    QSizePolicy,
     QStackedWidget,
     QTreeView,
     QVBoxLayout,
@@ -136,8 +136,7 @@ class WhatIfView(QScrollArea):
 
     def _show_form(self, number: int) -> None:
         self.stack.setCurrentIndex(number)
-        for at in range(self.stack.count()):  # as high as the one in front, not as the highest
-            form = self.stack.widget(at)
+        for at, form in enumerate(self.forms):  # as high as the one in front, not the highest
             across = form.sizePolicy().horizontalPolicy()
             kept = QSizePolicy.Policy.Preferred if at == number else QSizePolicy.Policy.Ignored
             form.setSizePolicy(across, kept)
