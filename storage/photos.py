@@ -7,15 +7,14 @@ so that it outlasts its original, and the same one is kept once.
 from __future__ import annotations
 
 import hashlib
-import os
 import re
-import tempfile
 from collections.abc import Callable
 from pathlib import Path
 
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand
 from planner.values.said import say
+from storage.whole import put_whole
 
 MOST_BYTES = 100_000_000  # of one photo
 NAME = re.compile(r"[0-9a-f]{64}\.(jpg|png|gif|webp|tif|bmp|heic)")
@@ -107,17 +106,7 @@ def _write_whole(target: Path, data: bytes) -> None:
     """Write a file so that it has its name only once it is whole and on the disk."""
     try:
         target.parent.mkdir(exist_ok=True)
-        handle, half = tempfile.mkstemp(dir=target.parent, prefix=".photo-")
-        try:
-            with os.fdopen(handle, "wb") as file:
-                file.write(data)
-                file.flush()
-                os.fsync(file.fileno())
-            Path(half).chmod(0o644)
-            Path(half).replace(target)
-        except OSError:
-            Path(half).unlink(missing_ok=True)
-            raise
+        put_whole(target, data)
     except OSError as problem:
         why = problem.strerror or type(problem).__name__
         raise Refused(

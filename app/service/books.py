@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import os
-import tempfile
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -17,6 +15,7 @@ from planner.values.gear import Airbrush, Gear
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location, Room
 from planner.values.said import Translate, say
+from storage.whole import put_whole
 
 if TYPE_CHECKING:
     from storage.bench_book import BenchBook
@@ -82,17 +81,7 @@ def write_whole(path: Path, data: bytes) -> None:
         If it cannot be written.
     """
     try:
-        handle, name = tempfile.mkstemp(dir=path.parent or Path(), prefix=f".{path.name}.")
-        try:
-            with os.fdopen(handle, "wb") as file:
-                file.write(data)
-                file.flush()
-                os.fsync(file.fileno())
-            Path(name).chmod(0o644)
-            Path(name).replace(path)
-        except OSError:
-            Path(name).unlink(missing_ok=True)
-            raise
+        put_whole(path, data)
     except OSError as problem:
         raise Refused(
             str(path), say("cannot be written ({strerror})", strerror=problem.strerror)
