@@ -19,6 +19,7 @@ from app.window.drying.notifier import Notifier
 from app.window.drying.table import COURSE, WHAT, CourseDelegate, MomentsModel
 from app.window.drying.wording import film_words, state_words
 from app.window.flow import FlowLayout
+from app.window.forms.tables import lines_table
 from app.window.labels import text
 from app.window.palette import Colours
 from app.window.picture import Picture
@@ -82,19 +83,9 @@ class DryingView(QWidget):
         self._chosen()
 
     def _make_table(self) -> QTableView:
-        table = QTableView()
-        table.setModel(self.model)
+        table = lines_table(self.tr("What opens and what closes"), self.model)
         table.setItemDelegateForColumn(COURSE, self.course)
-        table.setAccessibleName(self.tr("What opens and what closes"))
-        table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
-        table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
-        table.setAlternatingRowColors(True)
-        table.setShowGrid(False)
-        table.setTabKeyNavigation(False)
-        table.setFrameShape(QTableView.Shape.NoFrame)
-        table.verticalHeader().hide()
         table.verticalHeader().setDefaultSectionSize(2 * table.fontMetrics().height() + 10)
-        table.setWordWrap(False)
         header = table.horizontalHeader()
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)

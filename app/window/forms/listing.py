@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
 
 from app.window.flow import FlowLayout
 from app.window.forms.rows import EN_SPACE, Column, RowsModel
+from app.window.forms.tables import lines_table
 from app.window.labels import Message, text
 from planner.values.refusal import Refused
 
@@ -53,17 +54,8 @@ class Roomy(QStyledItemDelegate):
 
 def plain_table(name: str) -> QTableView:
     """Return a table of whole rows in our dress."""
-    table = QTableView()
+    table = lines_table(name)
     table.setItemDelegate(Roomy(table))
-    table.setAccessibleName(name)
-    table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
-    table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
-    table.setAlternatingRowColors(True)
-    table.setShowGrid(False)
-    table.setTabKeyNavigation(False)
-    table.setFrameShape(QTableView.Shape.NoFrame)
-    table.setWordWrap(False)
-    table.verticalHeader().hide()
     table.verticalHeader().setDefaultSectionSize(table.fontMetrics().height() + 10)
     table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     table.horizontalHeader().setDefaultAlignment(

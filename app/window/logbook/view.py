@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from app.service import logbook, pace
 from app.window import words
 from app.window.flow import FlowLayout
+from app.window.forms.tables import lines_table
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.logbook.form import EntryForm
 from app.window.logbook.lines import Line, Sort, lines
@@ -76,20 +77,10 @@ class LogbookView(QWidget):
         self._connect()
 
     def _make_table(self) -> QTableView:
-        table = QTableView()
-        table.setModel(self.model)
-        table.setAccessibleName(self.tr("Lines of the logbook"))
-        table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
-        table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
-        table.setAlternatingRowColors(True)
-        table.setShowGrid(False)
-        table.setTabKeyNavigation(False)
-        table.setFrameShape(QTableView.Shape.NoFrame)
-        table.verticalHeader().hide()
+        table = lines_table(self.tr("Lines of the logbook"), self.model)
         header = table.horizontalHeader()
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        table.setWordWrap(False)
         return table
 
     def _lay_out(self) -> None:

@@ -8,11 +8,11 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QScrollArea,
     QSplitter,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
 
+from app.window.forms.tables import lines_table
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
@@ -42,21 +42,11 @@ class StackView(QWidget):
         self.hard = text("", size=0.92)
         self.section = CrossSection()
         self.model = CoatsModel(self)
-        self.table = QTableView()
-        self.table.setModel(self.model)
-        self.table.setAccessibleName(self.tr("Coats of this place, the topmost first"))
-        self.table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
-        self.table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
-        self.table.setAlternatingRowColors(True)
-        self.table.setShowGrid(False)
-        self.table.setTabKeyNavigation(False)
-        self.table.setFrameShape(QTableView.Shape.NoFrame)
-        self.table.verticalHeader().hide()
+        self.table = lines_table(self.tr("Coats of this place, the topmost first"), self.model)
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setStretchLastSection(True)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        self.table.setWordWrap(False)
         self.findings = FindingsPanel()
         self._lay_out()
         self.which.currentIndexChanged.connect(self._show_model)
