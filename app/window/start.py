@@ -8,7 +8,8 @@ import sys
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QEvent, QSettings, QTimer
+from PySide6.QtCore import QEvent, QSettings, Qt, QTimer
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
 from app.service.clock import current_minute
@@ -39,7 +40,7 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     pulse.timeout.connect(lambda: None)
     pulse.start(500)
     share_the_interpreter()
-    keep_what_stays(session)
+    keep_what_stays(session, app)
     status = app.exec()
     session.close()
     pulse.stop()
@@ -58,24 +59,24 @@ def share_the_interpreter() -> None:
     gc.freeze()
 
 
-def keep_what_stays(session: Session) -> None:
-    """Set aside what the first plan of a book leaves behind, as `share_the_interpreter` does.
+def keep_what_stays(session: Session, app: QGuiApplication) -> None:
+    """Set aside what each plan leaves behind, as `share_the_interpreter` does.
 
-    The tables of drying, the compiled book and the views are tens of
-    thousands of things which stay as long as the book is open; what a
-    later plan brings is all that is looked through from then on.  Things
-    set aside still go when nobody holds them any more.
+    Tables of drying, compiled books, views and plans are a hundred thousand
+    things, and Python stops everything for a tenth of a second to look
+    through them for circles that nobody holds any more.  What is set aside is
+    not looked through, and still goes when its last holder lets go.  Circles
+    are few; they are looked for when the person turns to another program.
     """
-    waiting: list[bool] = []
-    session.opened.connect(lambda: waiting.append(True))
+    session.foreseen.connect(gc.freeze)
 
-    def foreseen() -> None:
-        if waiting:
-            waiting.clear()
+    def changed(state: Qt.ApplicationState) -> None:
+        if state is not Qt.ApplicationState.ApplicationActive:
+            gc.unfreeze()
+            gc.collect()
             gc.freeze()
 
-    waiting.append(True)
-    session.foreseen.connect(foreseen)
+    app.applicationStateChanged.connect(changed)
 
 
 def running_from(now: int) -> Callable[[], int]:

@@ -79,8 +79,10 @@ def slack(book: Book, project: Project, now: int, cure: Cure) -> Slack:
                 gate for _, _, data in graph.in_edges(key, data=True) for gate in data["gates"]
             ]
             walk.do(graph.nodes[key]["one"], gates)
+        graph.clear()  # a graph holds itself, and would keep all of this until a clearing up
     found = critical_path(walk.lags(), release=dict.fromkeys(walk.graph, now))
     times = {key: of for key, of in found.times.items() if isinstance(key, PassKey)}
+    walk.graph.clear()
     path = CriticalPath(times, found.finish)
     return Slack(path, tuple(walk.never), tuple(walk.wet), tuple(walk.missed))
 

@@ -180,7 +180,7 @@ class Bench:
         self.watch.begin()
         self.session.open(path)
         start.share_the_interpreter()
-        start.keep_what_stays(self.session)
+        start.keep_what_stays(self.session, self.app)
         self.run(60, lambda: self.window.improving.running)
         self._tell("opening, planning")
 

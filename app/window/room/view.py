@@ -35,6 +35,7 @@ class RoomView(QWidget):
         super().__init__(parent)
         self._picture: Picture | None = None
         self._colours: Colours | None = None
+        self._told: tuple[object, ...] = ()
         self.location = NarrowCombo()
         self.laid = QDateTimeEdit()
         self.laid.setDisplayFormat(words.tr("ddd d MMM HH:mm"))
@@ -135,6 +136,11 @@ class RoomView(QWidget):
         if picture is None:
             return
         location, laid = self.location.currentText(), self._laid()
+        book = picture.book
+        asked = (location, laid, picture.now, book.coatings, book.room, book.bench_time)
+        if asked == self._told:
+            return  # a plan changes nothing here
+        self._told = asked
         rows = coating_times(picture.book, picture.cure, location, laid)
         self.model.show_times(rows, laid, picture.zone)
         self._say_air()

@@ -10,6 +10,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TYPE_CHECKING
+from weakref import ref
 
 if TYPE_CHECKING:
     from app.window.timeline.arrange import Arrangement
@@ -47,7 +48,7 @@ class Index:
     """
 
     def __init__(self, at: Arrangement) -> None:
-        self._at = at
+        self._at = ref(at)  # which holds this in turn
         self._of_row: dict[int, list[Reach]] = defaultdict(list)
         for kind, number, top, bottom in _heights(at):
             for row in along(top, bottom):
@@ -67,12 +68,18 @@ class Index:
         """Return what lies in a piece of the airbrushes' band."""
         return self._band.get(column, NOTHING)
 
+    @property
+    def _arrangement(self) -> Arrangement:
+        at = self._at()
+        assert at is not None
+        return at
+
     def _row(self, row: int) -> dict[int, Items]:
         known = self._rows.get(row)
         if known is None:
-            known = defaultdict(Items)
+            known, at = defaultdict(Items), self._arrangement
             for kind, number in self._of_row.get(row, ()):
-                left, right = _WIDTHS[kind](self._at, number)
+                left, right = _WIDTHS[kind](at, number)
                 for column in along(left, right):
                     getattr(known[column], kind).append(number)
             known = self._rows[row] = dict(known)
@@ -81,7 +88,7 @@ class Index:
     @cached_property
     def _band(self) -> dict[int, Items]:
         band: dict[int, Items] = defaultdict(Items)
-        for kind, number, left, right in _on_airbrushes(self._at):
+        for kind, number, left, right in _on_airbrushes(self._arrangement):
             for column in along(left, right):
                 getattr(band[column], kind).append(number)
         return dict(band)

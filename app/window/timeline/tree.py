@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from typing import Any
+from weakref import ref
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QColor, QIcon, QPainter, QPixmap
@@ -16,13 +17,21 @@ COLUMNS = 3
 
 
 class _Entry:
-    """A node with its way up, as Qt asks for it."""
+    """A node with its way up, as Qt asks for it.
+
+    It does not hold what is above it: a tree goes at once when another takes its place.
+    """
 
     def __init__(self, node: Node, row: int, parent: _Entry | None) -> None:
         self.node = node
         self.row = row
-        self.parent = parent
+        self._parent = ref(parent) if parent is not None else None
         self.below = [_Entry(child, at, self) for at, child in enumerate(node.below)]
+
+    @property
+    def parent(self) -> _Entry | None:
+        """The entry above."""
+        return self._parent() if self._parent is not None else None
 
 
 class OutlineModel(QAbstractItemModel):
@@ -62,9 +71,8 @@ class OutlineModel(QAbstractItemModel):
     def parent(self, index: Index = NO_INDEX) -> QModelIndex:  # type: ignore[override]
         """Return the line above."""
         entry = self._entry(index)
-        if entry is None or entry.parent is None:
-            return QModelIndex()
-        return self.createIndex(entry.parent.row, 0, entry.parent)
+        above = entry.parent if entry is not None else None
+        return QModelIndex() if above is None else self.createIndex(above.row, 0, above)
 
     def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
         """Return how many lines are below a line."""
