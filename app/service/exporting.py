@@ -56,6 +56,7 @@ def _part(
 ) -> Book:
     """Return the part of a book that these need; what is the person's own stays at home."""
     mixes = tuple(mix for mix in book.mixes if mix.name in named)
+    brushes = {entry.airbrush for project in projects for entry in project.log}
     named = named | {portion.coating for mix in mixes for portion in mix.portions}
     return replace(
         book,
@@ -66,6 +67,7 @@ def _part(
         supplies=Supplies(),
         preferences=Preferences(),
         pace=Pace(),
+        cleaned=tuple(one for one in book.cleaned if one.airbrush in brushes),
     )
 
 

@@ -10,7 +10,7 @@ from typing import Any
 
 from app.service.merging import USUAL, Choice, Item, Kind, beside, differences, named
 from planner.values.book import Book
-from planner.values.gear import Gear
+from planner.values.gear import Cleaned, Gear
 from planner.values.room import Room
 from storage.exchange import Exchange
 
@@ -95,6 +95,7 @@ def import_file(
         projects=merged[Kind.PROJECT],
         sequences=merged[Kind.SEQUENCE],
     )
+    whole = replace(whole, cleaned=_cleaned(book, whole, other))
     fresh = {kind: _fresh(book, whole, kind) for kind in Kind}
     replaced = tuple(item for item, choice in chosen.items() if choice is Choice.THEIRS)
     came: dict[Kind, list[tuple[str, str]]] = {Kind.PROJECT: [], Kind.SEQUENCE: []}
@@ -124,6 +125,14 @@ def _merged(book: Book, other: Book, kind: Kind, chosen: Mapping[Item, Choice]) 
         if name not in kept or chosen.get((kind, name)) is Choice.THEIRS:
             kept[name] = its
     return tuple(kept.values())
+
+
+def _cleaned(book: Book, whole: Book, other: Book) -> tuple[Cleaned, ...]:
+    """Return the cleanings of both, of the file's only those of airbrushes that its logs name."""
+    came = [project for project in whole.projects if project not in book.projects]
+    named_ = {entry.airbrush for project in came for entry in project.log}
+    more = (one for one in other.cleaned if one.airbrush in named_ and one not in book.cleaned)
+    return (*book.cleaned, *more)
 
 
 def _fresh(book: Book, whole: Book, kind: Kind) -> tuple[str, ...]:

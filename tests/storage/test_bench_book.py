@@ -16,6 +16,7 @@ from rich_books import rich_books
 
 from planner.evening import facts
 from planner.values.coating import Coating, Family
+from planner.values.gear import Cleaned
 from planner.values.project import Logged, Project
 from planner.values.refusal import Refused
 from storage.bench_book import BenchBook, BookChanged, BookTrouble, Kind
@@ -367,3 +368,17 @@ def test_the_last_thing_of_all_is_taken_back_fact_or_edit(opened, demo_book):
     assert bench.take_back() is None
     assert bench.redo() == "note"
     assert bench.latest() == "note"
+
+
+def test_a_cleaning_is_a_fact_that_undo_leaves_alone(opened, demo_book):
+    with opened() as bench:
+        renamed = replace(demo_book, coatings=demo_book.coatings[::-1])
+        bench.apply("edit", renamed)
+        at = datetime(2031, 3, 4, 20, 5, tzinfo=UTC)
+        fact = Cleaned(airbrush="fine", at=at)
+        bench.apply("cleaned: fine", replace(bench.book(), cleaned=(fact,)))
+        assert bench.undoable() == "edit"
+        assert bench.undo() == "edit"
+        assert bench.book() == replace(demo_book, cleaned=(fact,))
+        assert bench.take_back() == "cleaned: fine"
+        assert bench.book() == demo_book

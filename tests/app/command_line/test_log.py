@@ -10,10 +10,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from small_book import CART, PROJECT, small_book
+from small_book import BRUSH, CART, PROJECT, small_book
 
 from app.command_line import main
 from planner.values.book import Book
+from planner.values.gear import Airbrush, Gear
 from planner.values.project import Event, Logged
 from planner.values.step import Role, Step
 from storage import photos
@@ -316,3 +317,72 @@ def test_pace_is_shown_and_applied(desk: Desk, capsys: pytest.CaptureFixture[str
     assert (line["stage"], line["passes"], line["worked"], line["planned"]) == ("prime", 1, 30, 10)
     assert 1 < line["factor"] < 3  # drawn towards the estimate
     assert run("--now", EVENING, "--apply") == (0 if line["sure"] else 2)
+
+
+def two_airbrushes(desk: Desk) -> None:
+    """Put a second airbrush beside the first."""
+    with BenchBook.open(desk.path) as bench:
+        owned = (*bench.book().gear.airbrushes, Airbrush(name="wide brush"))
+        bench.apply("gear", replace(bench.book(), gear=Gear(airbrushes=owned)))
+
+
+def test_the_only_airbrush_is_noted_without_being_named(desk: Desk) -> None:
+    desk.log("start", "cart/prime", "--at", EVENING)
+    assert desk.entries[0].airbrush == BRUSH
+    desk.log("done", "cart/prime", "--at", "2031-03-06T19:50")
+    assert desk.entries[0].airbrush == BRUSH
+
+
+def test_of_several_airbrushes_one_is_named_or_the_plan_s_is_taken(desk: Desk) -> None:
+    two_airbrushes(desk)
+    assert desk.log("start", "cart/prime", "--at", EVENING, "--airbrush", "wide brush").status == 0
+    assert desk.entries[0].airbrush == "wide brush"
+    desk.log("done", "cart/prime", "--at", "2031-03-06T19:50")
+    assert desk.entries[0].airbrush == "wide brush"
+    desk.log("back")
+    desk.log("back")
+    assert desk.entries == ()
+    desk.log("done", "cart/prime", "--at", "2031-03-06T19:50")
+    assert desk.entries[0].airbrush in (BRUSH, "wide brush")
+
+
+def test_an_airbrush_that_is_not_there_or_not_used_is_refused(desk: Desk) -> None:
+    desk.refused(desk.log("start", "cart/prime", "--airbrush", "wide brush"), "wide brush")
+    desk.refused(desk.log("start", "cart/wash", "--airbrush", BRUSH), "is not sprayed")
+    desk.refused(desk.log("tacky", "cart/prime", "--airbrush", BRUSH), "--airbrush")
+    desk.refused(desk.log("cleaned", "wide brush"), "wide brush")
+
+
+def test_a_cleaning_is_noted_and_taken_back(desk: Desk) -> None:
+    desk.log("start", "cart/prime", "--at", EVENING)
+    desk.log("done", "cart/prime", "--at", "2031-03-06T19:50")
+    said = desk.log("cleaned", "--at", "2031-03-06T19:57")
+    assert said.out.startswith(f"cleaned: {BRUSH}\n")
+    (fact,) = desk.book.cleaned
+    assert fact.airbrush == BRUSH
+    assert fact.at.isoformat() == "2031-03-06T19:57:00+01:00"
+    with BenchBook.open(desk.path) as bench:
+        assert bench.undo() is None  # it is a fact
+    assert f"taken back: cleaned: {BRUSH}" in desk.log("back").out
+    assert desk.book.cleaned == ()
+
+
+def test_which_of_two_full_cups_was_cleaned_must_be_said(desk: Desk) -> None:
+    two_airbrushes(desk)
+    said = desk.log("cleaned", "--at", "2031-03-06T19:57")
+    assert said.status == 2
+    assert "say which airbrush" in said.err
+    desk.log("start", "cart/prime", "--at", EVENING, "--airbrush", "wide brush")
+    desk.log("done", "cart/prime", "--at", "2031-03-06T19:50")
+    assert desk.log("cleaned", "--at", "2031-03-06T19:57").out.startswith("cleaned: wide brush\n")
+
+
+def test_the_last_look_names_what_is_still_in_a_cup(desk: Desk) -> None:
+    desk.log("start", "cart/prime", "--at", EVENING)
+    desk.log("done", "cart/prime", "--at", "2031-03-06T19:50")
+    full = desk.log("stop", "--at", "2031-03-06T19:58").out
+    assert "grey primer" in full.partition("before you go:")[2]
+    desk.log("back")
+    desk.log("cleaned", "--at", "2031-03-06T19:57")
+    clean = desk.log("stop", "--at", "2031-03-06T19:58").out
+    assert "grey primer" not in clean.partition("before you go:")[2]

@@ -8,9 +8,9 @@ from datetime import datetime
 import pytest
 from hypothesis import given, settings
 from rich_books import rich_books
-from small_book import ZONE, small_book
+from small_book import NOW, ZONE, key, small_book
 
-from app.service import gear_edits, room_edits
+from app.service import gear_edits, logbook, room_edits
 from planner.values.book import Book
 from planner.values.gear import Airbrush
 from planner.values.refusal import Refused
@@ -49,6 +49,17 @@ def test_airbrushes_are_added_changed_and_removed() -> None:
     changed = gear_edits.put_airbrush(two, "wide one", slow).book
     assert changed.gear.airbrushes == (first, slow)
     assert gear_edits.remove_airbrush(changed, "slow one").book == book
+
+
+def test_the_logbook_follows_the_new_name_of_an_airbrush() -> None:
+    book = small_book()
+    (first,) = book.gear.airbrushes
+    book = logbook.finish(book, key("prime"), NOW + 20, 10).book
+    book = logbook.cleaned(book, first.name, NOW + 26).book
+    called = gear_edits.put_airbrush(book, first.name, replace(first, name="old one")).book
+    assert [one.airbrush for one in called.projects[0].log] == ["old one"]
+    assert [one.airbrush for one in called.cleaned] == ["old one"]
+    assert gear_edits.put_airbrush(called, "old one", first).book == book
 
 
 def test_airbrushes_of_one_name_and_the_last_one_in_use_are_refused() -> None:

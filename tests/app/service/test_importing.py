@@ -9,15 +9,18 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from rich_books import rich_books
-from small_book import PROJECT, small_book
+from small_book import CART, NOW, PROJECT, ZONE, small_book
 
+from app.service import logbook
 from app.service.exporting import export, export_sequence
 from app.service.importing import Household, import_file
 from app.service.merging import Choice, Kind, differences, named
 from planner.values.book import Book
 from planner.values.coating import Coating, Family
-from planner.values.gear import Airbrush, Gear
+from planner.values.gear import Airbrush, Cleaned, Gear
 from planner.values.model import Made
+from planner.values.moment import moment_of
+from planner.values.plan import PassKey
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location
 from planner.values.sequence import EVERY, Colour, Sequence, SequenceStep
@@ -153,6 +156,17 @@ def test_a_new_name_that_is_taken_is_refused() -> None:
             choices={SAND: Choice.BESIDE},
             names={SAND: "gloss clear"},
         )
+
+
+def test_cleanings_come_with_the_logs_that_name_their_airbrush() -> None:
+    of = visitor()
+    of = logbook.finish(of, PassKey("visitors", CART, "prime", 1), NOW + 20, 10).book
+    at = moment_of(NOW + 26, ZONE)
+    cleaned = tuple(Cleaned(airbrush=name, at=at) for name in ("borrowed", "never used"))
+    taken = import_file(small_book(), Exchange(replace(of, cleaned=cleaned)))
+    assert taken.book.cleaned == cleaned[:1]
+    again = import_file(taken.book, Exchange(replace(of, cleaned=cleaned)))
+    assert again.book == taken.book
 
 
 def test_of_two_projects_of_one_name_either_may_stay() -> None:
