@@ -1,12 +1,12 @@
 """Every way to place a handful of brush passes, by rules of its own.
 
-Knows brushwork, wiping back within the hour and masks on parts with and
-without holders; no airbrush, joins, turns, splitting or drying places.  Every
-order of the passes and, for each pass, its earliest start and every fifth
-minute after it are tried, so the least finish found is the least there is on
-that grid; where nothing closes, earliest starts alone reach it.  It shares
-the expansion of steps to passes and the drying times with the planner, and
-none of its gates.
+Knows brushwork, wiping back within the hour, masks on parts with and without
+holders, what smells and what goes on alone; no airbrush, joins, turns,
+splitting or drying places.  Every order of the passes and, for each pass, its
+earliest start and every fifth minute after it are tried, so the least finish
+found is the least there is on that grid; where nothing closes, earliest
+starts alone reach it.  It shares the expansion of steps to passes and the
+drying times with the planner, and none of its gates.
 """
 
 from __future__ import annotations
@@ -19,9 +19,11 @@ from planner.passes import Pass, expand_all
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.moment import zone_named
-from planner.values.step import Stage, Tool
+from planner.values.step import Stage, Tool, Trait
 
 GRID = 5
+SET_GOING = 5  # minutes of hands before work goes on alone: assumed, as in the planner
+AIRED = 60  # minutes between a smell and quiet hours: assumed, as in the planner
 WIPE_WITHIN = 60  # minutes from the start of the wash: common practice, no source
 
 
@@ -76,8 +78,17 @@ def _extend(search: _Search, free: int, finish: int) -> None:
                 break
             if not _closed(search, one, start):
                 search.at[index] = start
-                _extend(search, start + one.minutes, max(finish, _dry(search, one, start)))
+                _extend(search, start + _hands(one), max(finish, _dry(search, one, start)))
                 del search.at[index]
+
+
+def _hands(one: Pass) -> int:
+    """Return the minutes for which a pass keeps hands."""
+    return min(one.minutes, SET_GOING) if _alone(one) else one.minutes
+
+
+def _alone(one: Pass) -> bool:
+    return Trait.HANDS_FREE in one.step.traits
 
 
 def _in_turn(search: _Search, index: int) -> bool:
@@ -111,6 +122,8 @@ def _opens(search: _Search, one: Pass, free: int) -> int:
         other = search.passes[index]
         if other.key.model != one.key.model:
             continue
+        if _alone(other) and set(other.parts) & set(one.parts):
+            opens = max(opens, start + other.minutes)
         for place, _ in other.films:
             if place in one.places:
                 state = _asked(one)
@@ -131,11 +144,18 @@ def _starts(search: _Search, one: Pass, opens: int) -> list[int]:
     starts: list[int] = []
     for stretch in search.calendar.stretches(opens, search.reach):
         first = max(opens, stretch.interval.start)
-        last = stretch.interval.end - one.minutes
+        last = stretch.interval.end - _hands(one)
         if first <= last:
             starts.append(first)
             starts.extend(range(first + GRID - first % GRID, last + 1, GRID))
-    return starts
+    return [start for start in starts if not _smelt(search, one, start)]
+
+
+def _smelt(search: _Search, one: Pass, start: int) -> bool:
+    """Tell whether a smell would be there in quiet hours, or just before."""
+    if Trait.SMELLS not in one.step.traits:
+        return False
+    return bool(search.calendar.quiet(start, start + one.minutes + AIRED))
 
 
 def _closed(search: _Search, one: Pass, start: int) -> bool:

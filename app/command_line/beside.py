@@ -58,10 +58,6 @@ def beside_document(found: Beside, zone: ZoneInfo) -> dict[str, Any]:
             }
             for one in found.fillings
         ],
-        "meanwhile": [
-            {**key_fields(key), "others": [_other(one, zone) for one in others]}
-            for key, others in found.meanwhile
-        ],
         "instead": [_other(one, zone) for one in found.others],
         "before_you_go": {
             "from": iso(found.tidy_from, zone),
@@ -79,7 +75,6 @@ def _other(one: Other, zone: ZoneInfo) -> dict[str, Any]:
         "start": iso(one.start, zone),
         "end": iso(one.end, zone),
         "parts": list(one.parts),
-        "smells_late": one.smells_late,
     }
 
 

@@ -72,7 +72,12 @@ def sheet_document(sheet: RunSheet, zone: ZoneInfo) -> dict[str, Any]:
 
 
 def _row(row: Row, zone: ZoneInfo) -> dict[str, Any]:
-    times = {"start": iso(row.start, zone), "end": iso(row.end, zone), "minutes": row.minutes}
+    times = {
+        "start": iso(row.start, zone),
+        "end": iso(row.end, zone),
+        "hands_free": iso(row.free, zone),
+        "minutes": row.minutes,
+    }
     if isinstance(row, BenchRow):
         return {
             "kind": row.kind.value,

@@ -26,7 +26,6 @@ def beside_text(found: Beside, sheet: RunSheet, zone: ZoneInfo) -> str:
         ("Have a look", look_lines(found.looks, now, zone)),
         ("Before the last coats", brake_lines(found.brakes, zone)),
         ("Of this work", trait_lines(sheet, found.quiet_from, zone)),
-        ("While hands are free", _meanwhile(found, zone)),
         ("What else takes the colour", _fillings(found.fillings, now, zone)),
         ("If something is not ready", other_lines(found.others, now, zone)),
         (tidy, check_lines(found.checks) if sheet.rows else ()),
@@ -83,7 +82,6 @@ def trait_lines(sheet: RunSheet, quiet_from: int | None, zone: ZoneInfo) -> Iter
         Trait.SMELLS: say("smells: air the room, and let it be gone before others go to bed"),
         Trait.NOISY: say("noisy: not in the quiet hours"),
         Trait.DAYLIGHT: say("needs daylight: do it first"),
-        Trait.HANDS_FREE: say("goes on alone: hands are free"),
     }
     if quiet_from is not None:
         by = words.clock_time(quiet_from, zone)
@@ -94,12 +92,6 @@ def trait_lines(sheet: RunSheet, quiet_from: int | None, zone: ZoneInfo) -> Iter
         if keys:
             names = [words.pass_name(key) for key in dict.fromkeys(keys)]
             yield say("{trait} ({work})", trait=text, work=row(names))
-
-
-def _meanwhile(found: Beside, zone: ZoneInfo) -> Iterator[str]:
-    for key, others in found.meanwhile:
-        yield f"{words.pass_name(key)} goes on alone; meanwhile:"
-        yield from (f"  {line}" for line in other_lines(others, others[0].start, zone))
 
 
 def _fillings(fillings: Iterable[Filling], now: int, zone: ZoneInfo) -> Iterator[str]:
@@ -133,9 +125,8 @@ def other_lines(others: tuple[Other, ...], now: int, zone: ZoneInfo) -> Iterator
     """Yield what could be done instead, and how long it takes."""
     for one in others[:MOST]:
         at = words.clock_time(max(now, one.start), zone)
-        late = "; smells, with no time left to air" if one.smells_late else ""
         minutes = one.end - one.start
-        yield f"{at}  {minutes:3} min  {words.pass_name(one.key)} ({', '.join(one.parts)}){late}"
+        yield f"{at}  {minutes:3} min  {words.pass_name(one.key)} ({', '.join(one.parts)})"
 
 
 def check_lines(found: Iterable[Check]) -> Iterator[str]:

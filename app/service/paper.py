@@ -11,6 +11,7 @@ from app.service import words
 from app.service.shopping import load_text
 from planner.bench import BenchCalendar, Stretch
 from planner.cautions import LAST_WORD
+from planner.passes import expand_all
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow
 from planner.values.book import Book
 from planner.values.coating import Portion
@@ -22,7 +23,7 @@ from planner.values.step import Bound
 
 CELL = 5  # minutes that one character of the timeline stands for, at the least
 WIDEST = 96  # characters of a chart
-WORK, SETUP, FREE = "#", "=", "."
+WORK, SETUP, ALONE, FREE = "#", "=", "-", "."
 INDENT = " " * 16
 NOTHING = say("Nothing to do at the bench here.")
 
@@ -73,15 +74,18 @@ def timeline_text(plan: Plan, book: Book) -> str:
     labels = [f"{key.model}" for placed in plan.placements for key in [placed.key]]
     labels += [work.airbrush for work in plan.bench]
     width = min(28, max(map(len, labels), default=0))
+    marks = sorted(_marks(plan, book), key=lambda mark: mark[1])
     lines: list[str] = []
     for before, stretch in pairwise([None, *stretches]):
         if before is not None and stretch is not None:
             gap = stretch.interval.start - before.interval.end
             lines.append(f"  {'':{width}}  ~ {words.span(gap)} away from the bench ~")
         if stretch is not None:
-            lines += _chart(plan, stretch, width, zone)
+            lines += _chart(plan, marks, stretch, width, zone)
+    alone = f"   {ALONE} goes on alone" if any(mark[2] == ALONE for mark in marks) else ""
+    signs = f"{WORK} work{alone}   {SETUP} load, change, clean, prepare"
     lines.append("")
-    lines.append(f"{WORK} work   {SETUP} load, change, clean, prepare   {CELL} min a character")
+    lines.append(f"{signs}   {CELL} min a character")
     return "\n".join(lines)
 
 
@@ -143,6 +147,8 @@ def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
             yield _whole(INDENT, load_text(row.load))
         return
     yield _whole(head, work_title(row))
+    if row.goes_alone:
+        yield _whole(INDENT, alone_text(row, zone))
     for coat in row.coats:
         yield _whole(INDENT, coat_text(coat, row))
         if coat.load and row.piece == 1:
@@ -156,6 +162,21 @@ def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
 def _whole(*pieces: str) -> Said:
     """Return pieces as one line, each still to be translated by itself."""
     return row_of(pieces, "")
+
+
+def alone_text(row: WorkRow, zone: ZoneInfo) -> str:
+    """Return until when a row goes on without hands."""
+    return say(
+        "hands for {minutes} min, then it goes on alone until {time}",
+        minutes=row.free - row.start,
+        time=when_ends(row, zone),
+    )
+
+
+def when_ends(row: WorkRow, zone: ZoneInfo) -> str:
+    """Return when a row ends, with its date where that is a day or more after its start."""
+    form = words.clock_time if row.end - row.start < 1440 else words.moment
+    return form(row.end, zone)
 
 
 def work_title(row: WorkRow) -> str:
@@ -266,19 +287,36 @@ def _stretches(plan: Plan, calendar: BenchCalendar) -> list[Stretch]:
     return [stretch for stretch in found if stretch is not None]
 
 
-def _chart(plan: Plan, stretch: Stretch, width: int, zone: ZoneInfo) -> Iterator[str]:
+def _marks(plan: Plan, book: Book) -> Iterator[tuple[str, Interval, str]]:
+    """Yield the times of the chart: whose they are, when, and their sign."""
+    passes = {one.key: one for one in expand_all(book)}
+    for work in plan.bench:
+        yield work.airbrush or _model(work.serves), work.interval, SETUP
+    for placed in plan.placements:
+        for piece in placed.pieces:
+            one = passes.get(placed.key)
+            hands = one.attended(piece) if one else piece
+            yield placed.key.model, hands, WORK
+            if hands.end < piece.end:
+                yield placed.key.model, Interval(hands.end, piece.end), ALONE
+
+
+def _chart(
+    plan: Plan,
+    marks: list[tuple[str, Interval, str]],
+    stretch: Stretch,
+    width: int,
+    zone: ZoneInfo,
+) -> Iterator[str]:
     within = stretch.interval
     size = CELL * -(-within.minutes // (CELL * WIDEST))
     cells = -(-within.minutes // size)
     bars: dict[str, list[str]] = defaultdict(lambda: [FREE] * cells)
     done: dict[str, list[PassKey]] = defaultdict(list)
-    marks = [(work.airbrush or _model(work.serves), work.interval, SETUP) for work in plan.bench]
     for placed in plan.placements:
-        for piece in placed.pieces:
-            marks.append((placed.key.model, piece, WORK))
-            if piece.overlaps(within):
-                done[placed.key.model].append(placed.key)
-    for label, interval, sign in sorted(marks, key=lambda mark: mark[1]):
+        if any(piece.overlaps(within) for piece in placed.pieces):
+            done[placed.key.model].append(placed.key)
+    for label, interval, sign in marks:
         if interval.overlaps(within):
             first = max(0, interval.start - within.start) // size
             last = -(-(min(interval.end, within.end) - within.start) // size)

@@ -88,11 +88,11 @@ def trait_words(traits: Iterable[Trait], quiet_from: int | None, zone: ZoneInfo)
     return told
 
 
-def marks_of(row: WorkRow, beside: Beside, zone: ZoneInfo) -> list[str]:
-    """Return what the marks of a row mean, what fits meanwhile, and its look."""
+def marks_of(row: WorkRow, beside: Beside, zone: ZoneInfo, now: int) -> list[str]:
+    """Return what the marks of a row mean, how long it goes on alone, and its look."""
     told = trait_words(row.traits, beside.quiet_from, zone)
-    if Trait.HANDS_FREE in row.traits:
-        told.append(meanwhile_words(dict(beside.meanwhile).get(row.key, ())))
+    if row.goes_alone:
+        told.append(reasons.alone_sentence(row.start, row.free, row.end, zone, now))
     if row.look_in is not None and row.piece == row.pieces:
         form = words.tr("Have a look {length} later: {sign}")
         sign = sign_words(look_for(row.stage))
@@ -149,29 +149,13 @@ def taker_when(one: Taker, zone: ZoneInfo, now: int) -> str:
     return words.tr("no place yet")
 
 
-def meanwhile_words(others: tuple[Other, ...]) -> str:
-    """Return what fits while a step goes on alone."""
-    if not others:
-        return words.tr("It goes on alone; nothing else fits meanwhile.")
-    names = [
-        words.tr("{work}, {length}").format(
-            work=reasons.key_name(one.key), length=words.span(one.end - one.start)
-        )
-        for one in others[:2]
-    ]
-    return words.tr("It goes on alone; meanwhile: {others}").format(others="; ".join(names))
-
-
 def other_words(one: Other, zone: ZoneInfo, now: int) -> str:
     """Return when an alternative could begin and how long it takes, with its set-up."""
-    told = words.tr("{parts} · from {time}, {length}").format(
+    return words.tr("{parts} · from {time}, {length}").format(
         parts=words.listed(one.parts),
         time=words.clock(max(now, one.start), zone),
         length=words.span(one.end - one.start),
     )
-    if one.smells_late:
-        told = words.tr("{told} · smells, with no time left to air").format(told=told)
-    return told
 
 
 def below_words(one: Below, zone: ZoneInfo, at: int) -> str:

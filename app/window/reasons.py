@@ -72,6 +72,10 @@ def piece_lines(piece: Piece, zone: ZoneInfo, now: int) -> list[str]:
             length=words.span(piece.interval.minutes),
         ),
     ]
+    if piece.free < piece.interval.end:
+        lines.append(
+            alone_sentence(piece.interval.start, piece.free, piece.interval.end, zone, now)
+        )
     named = title(piece.title)
     if named and named.casefold() != words.stage_word(piece.stage).casefold():
         lines.insert(1, named)
@@ -81,6 +85,13 @@ def piece_lines(piece: Piece, zone: ZoneInfo, now: int) -> list[str]:
         )
     lines.append(reason_sentence(piece.reason, zone, now))
     return lines
+
+
+def alone_sentence(start: int, free: int, end: int, zone: ZoneInfo, now: int) -> str:
+    """Return how long hands are kept, and until when work goes on without them."""
+    return tr("Hands for {length}, then it goes on alone until {time}.").format(
+        length=words.span(free - start), time=words.when(end, zone, now)
+    )
 
 
 def reason_sentence(reason: Reason, zone: ZoneInfo, now: int) -> str:
@@ -94,7 +105,9 @@ def reason_sentence(reason: Reason, zone: ZoneInfo, now: int) -> str:
         Cause.BENCH_TIME: tr("No bench time before {at}, set-up included."),
         Cause.HANDS: tr("Hands are busy until {at}."),
         Cause.AIRBRUSH: tr("The airbrush is being changed or holds another coating until {at}."),
-        Cause.QUIET: tr("Quiet hours until {at}: no compressor."),
+        Cause.QUIET: tr("Quiet hours until {at}, and it smells.")
+        if reason.detail
+        else tr("Quiet hours until {at}: no compressor."),
         Cause.DAYLIGHT: tr("A spray can needs daylight: from {at}."),
         Cause.DRYING_PLACE: tr("No drying place is free before {at}."),
         Cause.PIN: tr("You pinned it here."),

@@ -146,6 +146,16 @@ def paint_work(
         _hatch(painter, path, colours, forward=True)
 
 
+def paint_tail(painter: QPainter, rect: QRectF, colours: Colours, *, swatch: str) -> None:
+    """Paint the time in which a piece of work goes on alone: thinner and paler than work."""
+    fill = QColor(swatch) if swatch else colours.colour("sheet")
+    fill.setAlphaF(0.5)
+    painter.setPen(QPen(edge_on(swatch or colours.sheet, colours), 1.0))
+    painter.setBrush(fill)
+    high = rect.height() * 0.4
+    painter.drawRect(QRectF(rect.left(), rect.center().y() - high / 2, rect.width(), high))
+
+
 def edge_on(swatch: str, colours: Colours) -> QColor:
     """Return an outline for a swatch: faint where it stands out anyway."""
     plain = contrast(swatch, colours.sheet) >= 3

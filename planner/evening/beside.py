@@ -9,16 +9,13 @@ from planner.cure import Cure
 from planner.evening.advice import OneFirst, one_first
 from planner.evening.braking import Brake, braked
 from planner.evening.closing import Check, checks, cups_used, tidy_from
-from planner.evening.facts import entry_of
 from planner.evening.instead import Other, Taker, instead, takers
 from planner.evening.looks import Look, looks, looks_to_come
-from planner.evening.meanwhile import meanwhile
 from planner.quantity import served
-from planner.tonight import BenchRow, RunSheet, WorkRow
+from planner.tonight import BenchRow, RunSheet
 from planner.values.book import Book
 from planner.values.moment import Interval
-from planner.values.plan import PassKey, Plan
-from planner.values.step import Trait
+from planner.values.plan import Plan
 
 
 @dataclass(frozen=True)
@@ -43,8 +40,6 @@ class Beside:
         Last coats of the sheet, and what lies below them when they come.
     fillings
         Each load and change.
-    meanwhile
-        What fits while a row goes on alone.
     others
         What could be done instead.
     checks, tidy_from
@@ -57,7 +52,6 @@ class Beside:
     looks: tuple[Look, ...]
     brakes: tuple[Brake, ...]
     fillings: tuple[Filling, ...]
-    meanwhile: tuple[tuple[PassKey, tuple[Other, ...]], ...]
     others: tuple[Other, ...]
     checks: tuple[Check, ...]
     tidy_from: int
@@ -74,8 +68,6 @@ def beside(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None = None) ->
         for key, at in sorted(last.items(), key=lambda item: item[1])
         if (below := braked(book, key, at, cure, plan.placements))
     ]
-    alone = [row for row in sheet.work if Trait.HANDS_FREE in row.traits and not _over(book, row)]
-    found = [(row.key, meanwhile(book, plan, row, now, cure=cure)) for row in alone]
     span = Interval(min(sheet.interval.start, end - 1), end)
     placed = [one for one in plan.placements if one.start < end]
     quiet = calendar_of(book.bench_time).quiet(max(now, sheet.interval.start), end + 1440)
@@ -86,18 +78,11 @@ def beside(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None = None) ->
         ),
         brakes=tuple(brakes),
         fillings=tuple(_fillings(book, plan, sheet, cure)),
-        meanwhile=tuple((key, others) for key, others in found if others),
         others=instead(book, now, cure=cure, without=[row.key for row in ahead]),
         checks=checks(book, span, cups_used(placed, book, span), cure=cure, planned=placed),
         tidy_from=tidy_from(sheet),
         quiet_from=min((one.start for one in quiet), default=None),
     )
-
-
-def _over(book: Book, row: WorkRow) -> bool:
-    """Tell whether a row has been done; work under way is not over."""
-    entry = entry_of(book, row.key)
-    return row.logged and (entry is None or entry.end is not None)
 
 
 def _fillings(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None) -> list[Filling]:

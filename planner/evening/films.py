@@ -18,6 +18,7 @@ def laid(
 ) -> Table:
     """Return the table as the logbook left it; work under way counts as ending now.
 
+    What goes on alone ends when it will have taken its minutes.
     Of ``planned`` is laid what begins before ``now`` and is not logged.
     """
     zone = zone_named(book.bench_time.zone)
@@ -31,7 +32,9 @@ def laid(
         if index is None:
             continue
         start = minute_of(entry.start, up=False)
-        end = now if entry.end is None else minute_of(entry.end)
+        one = problem.activities[index].one
+        left = start + one.minutes if one.alone else 0
+        end = max(now, left) if entry.end is None else minute_of(entry.end)
         table.lay(index, start, max(start + 1, end))
     for placed in sorted(planned, key=lambda one: (one.start, one.key)):
         number = problem.index.get(placed.key)

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass
 
-from planner.bench import BenchCalendar, Stretch
+from planner.bench import Stretch
 from planner.cure import Cure
 from planner.evening.films import laid
 from planner.layers.requirement import WHILE_SOFT
@@ -14,9 +14,8 @@ from planner.schedule.placing import place
 from planner.schedule.state import FOREVER, Table
 from planner.values.book import Book
 from planner.values.plan import PassKey
-from planner.values.step import Bound, Stage, Trait
+from planner.values.step import Bound, Stage
 
-AIRED = 60  # minutes that a smell needs to be gone before others go to bed: assumed
 SHORT = 15  # an evening of ten to fifteen minutes [min]
 GOOD_FOR_SHORT = WHILE_SOFT | {Stage.TURN, Stage.MASK}
 """What a short evening is good for: nothing is loaded, mixed or cleaned for it."""
@@ -27,8 +26,6 @@ class Other:
     """A pass that can be begun at ``start`` in this stretch, and takes until ``end`` [minutes].
 
     ``setup`` are the minutes of loading or changing that are in it.
-    ``smells_late`` tells that it smells and leaves no time to air the room
-    before the quiet hours begin.
     """
 
     key: PassKey
@@ -37,8 +34,6 @@ class Other:
     start: int
     end: int
     setup: int
-    traits: tuple[Trait, ...] = ()
-    smells_late: bool = False
 
 
 def instead(
@@ -48,8 +43,8 @@ def instead(
 
     Only what has been logged is taken to be there.  Left out is what would
     make a window be missed: above all a wash with less than its wiping time
-    left, and work that keeps hands from something that closes.  Last comes
-    what smells too late in the evening, and in a short one what needs set-up.
+    left, and work that keeps hands from something that closes.  In a short
+    evening what needs set-up comes last.
     """
     table = laid(book, now, cure)
     stretch = table.problem.calendar.next_stretch(now)
@@ -71,7 +66,6 @@ def instead(
         sorted(
             found,
             key=lambda one: (
-                one.smells_late,
                 short and one.stage not in GOOD_FOR_SHORT,
                 one.start,
                 one.key,
@@ -98,15 +92,9 @@ def leaves_time(book: Book, key: PassKey, now: int, *, cure: Cure | None = None)
     return fit is not None and keeps_windows(table, fit, stretch)
 
 
-def smells_late(traits: Collection[Trait], end: int, calendar: BenchCalendar) -> bool:
-    """Tell whether work smells and ends too late to air the room before the quiet hours."""
-    return Trait.SMELLS in traits and bool(calendar.quiet(end, end + AIRED))
-
-
 def offer(table: Table, fit: Fit) -> Other:
     """Return a fit as what is offered."""
     one = table.problem.activities[fit.index].one
-    traits = one.step.traits
     return Other(
         key=one.key,
         stage=one.step.stage,
@@ -114,8 +102,6 @@ def offer(table: Table, fit: Fit) -> Other:
         start=fit.start,
         end=fit.end,
         setup=fit.setup_minutes + fit.prepare,
-        traits=traits,
-        smells_late=smells_late(traits, fit.end, table.problem.calendar),
     )
 
 
@@ -129,12 +115,12 @@ def keeps_windows(table: Table, fit: Fit, stretch: Stretch) -> bool:
         takes = table.problem.activities[index].one.minutes
         if before >= FOREVER or before <= table.time + takes:
             continue  # never closes, or cannot be met any more as it is
-        if after < fit.end + takes:
+        if after < fit.free + takes:
             return False
     begun = {
         table.problem.ends[number][1] for number in table.problem.closing_from.get(fit.index, ())
     }
-    return all(_in_time(trial, index, fit.end, stretch) for index in begun)
+    return all(_in_time(trial, index, fit.free, stretch) for index in begun)
 
 
 def _in_time(trial: Table, index: int, free: int, stretch: Stretch) -> bool:
@@ -152,8 +138,8 @@ def _in_time(trial: Table, index: int, free: int, stretch: Stretch) -> bool:
         if here is None:
             return False
         start = max(opens, here.interval.start)
-        end = start + activity.one.minutes
-        if end <= here.interval.end and (end if ends_by else start) <= deadline:
+        end, free = start + activity.one.minutes, start + activity.one.hands
+        if free <= here.interval.end and (end if ends_by else start) <= deadline:
             return True
         opens = here.interval.end
     return False

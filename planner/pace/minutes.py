@@ -213,7 +213,7 @@ def _rescaled(book: Book, model: Model, step: Step, factor: float) -> Step:
     parts = len({place.partition("/")[0] for place in places_of(model, step)})
     colours = len({one.coating for one in step.applications})
     minutes = scaled(step.minutes, factor, parts, colours)
-    takes = step.split_least or minutes.of(parts, colours)
+    takes = step.least_piece or step.attended(minutes.of(parts, colours))
     lives = [book.life_of(one.coating) for one in step.applications]
     if any(life is not None and takes > life for life in lives):
         return step

@@ -40,6 +40,8 @@ class WorkRow:
         What is laid and where; empty for work that lays nothing.
     places
         Every "part/place" to tick off, coated or only touched.
+    free
+        When hands are free again: its end, unless it goes on alone.
     piece, pieces
         Which piece of how many, from 1.
     reason
@@ -63,6 +65,7 @@ class WorkRow:
     airbrush: str
     start: int
     end: int
+    free: int
     piece: int
     pieces: int
     reason: Reason
@@ -73,8 +76,13 @@ class WorkRow:
 
     @property
     def minutes(self) -> int:
-        """Attended minutes."""
+        """Minutes from its start to its end."""
         return self.end - self.start
+
+    @property
+    def goes_alone(self) -> bool:
+        """Tell whether it goes on without hands before it ends."""
+        return self.free < self.end
 
 
 @dataclass(frozen=True)
@@ -93,6 +101,11 @@ class BenchRow:
     start: int
     end: int
     load: Load | None = None
+
+    @property
+    def free(self) -> int:
+        """When hands are free again."""
+        return self.end
 
     @property
     def minutes(self) -> int:

@@ -25,10 +25,11 @@ def rows_of(laid: LaidPlan, interval: Interval) -> list[Row]:
 
 
 def work_of(laid: LaidPlan, interval: Interval) -> Iterator[WorkRow]:
-    """Yield the pieces of passes that lie in ``interval``."""
+    """Yield the pieces of passes whose hands are in ``interval``, and what goes on alone in it."""
     for placed in laid.placed.values():
         for number, piece in enumerate(placed.pieces, start=1):
-            if piece.overlaps(interval):
+            shown = piece if placed.logged else laid.of(placed.key).attended(piece)
+            if shown.overlaps(interval):
                 yield _work(laid, placed, number, piece)
 
 
@@ -55,6 +56,7 @@ def _work(laid: LaidPlan, placed: Placement, number: int, piece: Interval) -> Wo
         airbrush=placed.airbrush,
         start=piece.start,
         end=piece.end,
+        free=one.attended(piece).end,
         piece=number,
         pieces=len(placed.pieces),
         reason=placed.reason,

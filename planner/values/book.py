@@ -159,7 +159,7 @@ class Book:
         life = self.life_of(coating)
         parts = {ref.partition("/")[0] for ref in step.references()}
         colours = {application.coating for application in step.applications}
-        takes = step.split_least or step.minutes.of(len(parts), len(colours))
+        takes = step.least_piece or step.attended(step.minutes.of(len(parts), len(colours)))
         if not (life is None or takes <= life):
             raise Refused(
                 f"{here}.minutes",

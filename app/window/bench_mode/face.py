@@ -115,7 +115,7 @@ def _work(
             time=words.clock(row.start, picture.zone), why=why
         )
         column.addWidget(look.label(words.capital(at), SMALL, colour="drying_word"))
-    for told in marks_of(row, picture.beside, picture.zone):
+    for told in marks_of(row, picture.beside, picture.zone, now):
         column.addWidget(look.label(told, SMALL, colour="drying_word", bold=True))
     for caution in row.cautions[:CAUTIONS_SHOWN]:
         column.addWidget(_caution(caution, look))

@@ -10,6 +10,7 @@ from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from app.window.picture import Picture
+from planner.schedule.construct import LEAST_LEFT
 from planner.tonight import BenchRow, Row, WorkRow
 from planner.values.moment import minute_of
 from planner.values.plan import BenchKind, PassKey
@@ -70,6 +71,13 @@ class Job:
         assert isinstance(row, BenchRow)
         return f"{row.kind} {row.airbrush}", row.coating or str(row.serves or ""), self.number
 
+    def goes_alone(self, now: int) -> bool:
+        """Tell whether it is under way, and hands are not needed for it now."""
+        row = self.work
+        if row is None or self.entry is None or self.entry.end is not None:
+            return False
+        return row.goes_alone and row.free <= now < row.end - LEAST_LEFT
+
 
 def entry_of(picture: Picture, key: PassKey) -> Logged | None:
     """Return the logbook's entry of a pass."""
@@ -84,6 +92,16 @@ def jobs_of(
     """Return what is left to do in the stretch of a picture, what is under way first."""
     jobs = list(_jobs(picture, dict(cups), prepared, max(now, picture.now)))
     return tuple(sorted(_numbered(jobs), key=lambda job: job.entry is None))
+
+
+def in_turn(jobs: Iterable[Job], now: int) -> tuple[Job, ...]:
+    """Return jobs so that what goes on alone steps back for what is begun before it ends."""
+    found = list(jobs)
+    for job in [job for job in found if job.goes_alone(now)]:
+        found.remove(job)
+        later = (at for at, one in enumerate(found) if one.row.start >= job.row.end)
+        found.insert(next(later, len(found)), job)
+    return tuple(found)
 
 
 def _numbered(jobs: Iterable[Job]) -> Iterator[Job]:
@@ -119,7 +137,7 @@ def _jobs(
             kind = BenchKind.CHANGE if holds.get(row.airbrush) else BenchKind.LOAD
             holds[row.airbrush] = row.coating
             yield Job(replace(row, kind=kind))
-        yield from _cleaned(picture, holds, rows[at + 1 :], row.end)
+        yield from _cleaned(picture, holds, rows[at + 1 :], row.free)
 
 
 def _cleaned(picture: Picture, holds: dict[str, str], ahead: list[Row], at: int) -> Iterator[Job]:

@@ -37,14 +37,18 @@ class StretchStrip(QWidget):
         painter.setPen(QPen(colours.colour("soft", 0.7), 1.6 * self._scale))
         painter.drawLine(0, height // 2, self.width(), height // 2)
         for row in self._sheet.rows:
-            left, right = self._x(row.start), self._x(row.end)
+            left, right = self._x(row.start), self._x(row.free)
             if isinstance(row, WorkRow):
+                swatch = row.coats[0].swatch if row.coats else ""
+                if row.goes_alone:
+                    tail = QRectF(right, 5, self._x(row.end) - right, height - 10)
+                    strokes.paint_tail(painter, tail, colours, swatch=swatch)
                 rect = QRectF(left + 1, 5, max(4.0, right - left - 2), height - 10)
                 strokes.paint_work(
                     painter,
                     rect,
                     colours,
-                    swatch=row.coats[0].swatch if row.coats else "",
+                    swatch=swatch,
                     tool=row.tool,
                     stage=row.stage,
                     name=str(row.key),

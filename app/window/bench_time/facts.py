@@ -8,7 +8,9 @@ from datetime import date, timedelta
 from zoneinfo import ZoneInfo
 
 from planner.bench import BenchCalendar, Stretch
+from planner.passes import expand_all
 from planner.values.bench_time import BenchTime
+from planner.values.book import Book
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import Plan
 
@@ -85,18 +87,29 @@ def monday_of(day: date) -> date:
     return day - timedelta(days=day.weekday())
 
 
-def busy(plan: Plan | None) -> tuple[Interval, ...]:
-    """Return when hands are at work by the plan, logged facts left out, each minute once."""
+def busy(plan: Plan | None, book: Book | None = None) -> tuple[Interval, ...]:
+    """Return when hands are at work by the plan, logged facts left out, each minute once.
+
+    ``book``, for which it is, tells what goes on alone; without it nothing does.
+    """
     if plan is None:
         return ()
-    work = [piece for one in plan.placements if not one.logged for piece in one.pieces]
+    alone = {one.key: one for one in expand_all(book) if one.alone} if book else {}
+    work = [
+        alone[one.key].attended(piece) if one.key in alone else piece
+        for one in plan.placements
+        if not one.logged
+        for piece in one.pieces
+    ]
     return _union([*work, *(one.interval for one in plan.bench)])
 
 
-def weeks_of(bench_time: BenchTime, plan: Plan | None, monday: date, rows: int) -> Weeks:
-    """Return the days of some weeks."""
+def weeks_of(
+    bench_time: BenchTime, plan: Plan | None, monday: date, rows: int, book: Book | None = None
+) -> Weeks:
+    """Return the days of some weeks, with what a plan of ``book`` takes of them."""
     calendar = BenchCalendar(bench_time)
-    work = busy(plan)
+    work = busy(plan, book)
     extra = {one.interval for one in bench_time.extra}
     days = tuple(
         _day(calendar, bench_time, monday + timedelta(days=after), work, extra)

@@ -257,7 +257,7 @@ class BenchTimeView(QWidget):
             self._monday = monday_of(self._today())
             self.drawing.choose(self._today().weekday())
         self._told = (bench_time, id(plan), self._monday, self._session.now)
-        self._weeks = weeks_of(bench_time, plan, self._monday, ROWS)
+        self._weeks = weeks_of(bench_time, plan, self._monday, ROWS, self._session.book)
         self.drawing.show_weeks(self._weeks, self._session.now)
         self._fit()
         lines = [

@@ -106,8 +106,9 @@ class StepForm(Form):
             Trait.HANDS_FREE: tick(tr("Hands free: it goes on alone"), self._apply),
         }
         self.traits[Trait.HANDS_FREE].setToolTip(
-            tr("Planned as if you stayed with it; Tonight offers what fits meanwhile")
+            tr("Hands are needed for its first minutes only; what is sprayed keeps them throughout")
         )
+        self.traits[Trait.SMELLS].setToolTip(tr("Ends an hour before quiet hours begin"))
         for box in self.traits.values():
             self.wide(box)
         self.helper = tick(tr("Needs two people"), self._apply)

@@ -238,7 +238,11 @@ def _lane(painter: QPainter, at: Picture, lane: Lane, top: float, height: float)
                 strokes.paint_ring(painter, right, middle, ON_PAPER, at.line * 0.2)
     mine = [piece for piece in at.strip.pieces if lane.index in piece.lanes]
     for piece in mine:
-        left, right = at.x(piece.interval.start), at.x(piece.interval.end)
+        left, right = at.x(piece.interval.start), at.x(piece.free)
+        if piece.free < piece.interval.end:
+            wide = at.x(piece.interval.end) - right
+            tail = QRectF(right, middle - stroke / 2, wide, stroke)
+            strokes.paint_tail(painter, tail, ON_PAPER, swatch=piece.swatch)
         area = QRectF(left, middle - stroke / 2, max(5.0, right - left), stroke)
         strokes.paint_work(
             painter,

@@ -56,11 +56,15 @@ class Sizes:
 
 @dataclass(frozen=True)
 class Box:
-    """A piece of work in one lane, in strip coordinates (lanes start at y = 0)."""
+    """A piece of work in one lane, in strip coordinates (lanes start at y = 0).
+
+    From ``free`` on it goes on alone, if that is before its right end.
+    """
 
     piece: int
     lane: int
     left: float
+    free: float
     right: float
     middle: float
     main: bool
@@ -188,10 +192,12 @@ def _boxes(strip: Strip, scale: Scale, sizes: Sizes, rows: dict[int, Row]) -> li
     middles = {lane: row.middle + sizes.text * 0.1 for lane, row in rows.items()}
     for index, piece in enumerate(strip.pieces):
         left = scale.x(piece.interval.start)
-        right = max(left + LEAST_BOX, scale.x(piece.interval.end))
+        free = max(left + LEAST_BOX, scale.x(piece.free))
+        right = free if piece.free == piece.interval.end else scale.x(piece.interval.end)
+        right = max(free, right)
         for lane in piece.lanes:
             middle = middles[lane]
-            boxes.append(Box(index, lane, left, right, middle, lane == piece.lanes[0]))
+            boxes.append(Box(index, lane, left, free, right, middle, lane == piece.lanes[0]))
     return boxes
 
 

@@ -53,6 +53,7 @@ class Piece:
     airbrush: str
     reason: Reason
     logged: bool
+    free: int  # when hands are free again: its end, unless it goes on alone
     wishes: tuple[Pin, ...] = ()
 
     @property

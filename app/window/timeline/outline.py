@@ -97,6 +97,11 @@ def _piece(
     below += [
         Node("", wish_line(pin, zone, piece.key.project), "", key=piece.key) for pin in piece.wishes
     ]
+    if piece.free < piece.interval.end:
+        free = words.when(piece.free, zone, strip.now)
+        what = tr("goes on alone until then; hands are free from {time}").format(time=free)
+        ends = words.when(piece.interval.end, zone, strip.now)
+        below.insert(0, Node(ends, what, "", key=piece.key))
     told = dict.fromkeys(_wedge(one, zone, strip.now) for one in wedges)
     return Node(
         time=words.clock(piece.interval.start, zone),

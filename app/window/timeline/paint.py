@@ -267,6 +267,10 @@ def _rect(scene: Scene, box: Box) -> QRectF:
 def _box(painter: QPainter, scene: Scene, box: Box) -> None:
     piece = scene.at.strip.pieces[box.piece]
     rect = _rect(scene, box)
+    if box.free < box.right:
+        tail = rect.adjusted(box.free - box.left, 0, 0, 0)
+        strokes.paint_tail(painter, tail, scene.colours, swatch=piece.swatch)
+        rect.setWidth(box.free - box.left)
     strokes.paint_work(
         painter,
         rect,

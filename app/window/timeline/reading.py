@@ -104,6 +104,7 @@ def _pieces(laid: LaidPlan, lane_of: dict[tuple[str, str, str], Lane]) -> Iterat
                 airbrush=placed.airbrush,
                 reason=placed.reason,
                 logged=placed.logged,
+                free=one.attended(interval).end,
                 wishes=wishes_of(laid.book, key),
             )
 
@@ -209,7 +210,11 @@ def _columns(
     laid: LaidPlan, targets: tuple[tuple[str, int], ...]
 ) -> tuple[tuple[Column, ...], tuple[Interval, ...]]:
     """Return the stretches that hold work, or now, and the free ones between."""
-    hands = [piece for placed in laid.placed.values() for piece in placed.pieces]
+    hands = [
+        laid.of(key).attended(piece)
+        for key, placed in laid.placed.items()
+        for piece in placed.pieces
+    ]
     hands += [work.interval for work in laid.plan.bench]
     start = min([laid.now, *(one.start for one in hands)])
     ends = [laid.now + 1440, *(one.end for one in hands)]

@@ -4406,11 +4406,11 @@ in {length}</translation>
   </message>
   <message>
    <source>Hands are needed for its first minutes only; what is sprayed keeps them throughout</source>
-   <translation type="unfinished" />
+   <translation>Die Hände sind nur für die ersten Minuten nötig; beim Sprühen durchgehend</translation>
   </message>
   <message>
    <source>Ends an hour before quiet hours begin</source>
-   <translation type="unfinished" />
+   <translation>Endet eine Stunde, bevor die Ruhezeit beginnt</translation>
   </message>
   <message>
    <source>Needs two people</source>
@@ -6166,7 +6166,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>goes on alone until then; hands are free from {time}</source>
-   <translation type="unfinished" />
+   <translation>läuft bis dann allein weiter; die Hände sind ab {time} frei</translation>
   </message>
   <message>
    <source>{work} · {model}: {parts}</source>
@@ -6279,7 +6279,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>Hands for {length}, then it goes on alone until {time}.</source>
-   <translation type="unfinished" />
+   <translation>Hände für {length}, dann läuft es allein weiter bis {time}.</translation>
   </message>
   <message>
    <source>Nothing holds it: it can be done at once.</source>
@@ -6303,7 +6303,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>Quiet hours until {at}, and it smells.</source>
-   <translation type="unfinished" />
+   <translation>Ruhezeit bis {at}, und es riecht.</translation>
   </message>
   <message>
    <source>Quiet hours until {at}: no compressor.</source>
@@ -7621,7 +7621,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>do it earlier, or allow noise and smell for once</source>
-   <translation type="unfinished" />
+   <translation>früher machen oder Lärm und Geruch ausnahmsweise zulassen</translation>
   </message>
   <message>
    <source>daylight hours</source>
@@ -7725,7 +7725,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>quiet hours until{when}, and it smells</source>
-   <translation type="unfinished" />
+   <translation>Ruhezeit bis{when}, und es riecht</translation>
   </message>
   <message>
    <source>drying: {about} is {state}{when}</source>
@@ -9176,10 +9176,6 @@ Quelle: {source}</translation>
    <translation>Wenn alles gut geht, danach: {stretch}</translation>
   </message>
   <message>
-   <source>{airbrush} holds {coating} since {when}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>{stretch}  ({minutes} min)</source>
    <translation>{stretch}  ({minutes} min)</translation>
   </message>
@@ -9213,7 +9209,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>hands for {minutes} min, then it goes on alone until {time}</source>
-   <translation type="unfinished" />
+   <translation>Hände für {minutes} min, dann läuft es allein weiter bis {time}</translation>
   </message>
   <message>
    <source>{model}, {stage}</source>

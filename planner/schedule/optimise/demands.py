@@ -14,7 +14,7 @@ from planner.values.moment import moment_of
 from planner.values.plan import Clash
 from planner.values.project import Pin, Project
 from planner.values.said import row, say
-from planner.values.step import Gate, Step
+from planner.values.step import Gate, Step, Trait
 
 ALWAYS_FROM = date(2020, 1, 1)  # at the latest; whoever is always at the bench is there by now
 FIRST_DAY = date(1971, 1, 1)
@@ -120,8 +120,11 @@ def _of_step(project: Project, model: Model, step: Step) -> Iterator[Demand]:
                 Clash(text, say("widen the window, or do less before it")),
                 _with_step(project.name, model.name, step.id, _Open(at)),
             )
-    if step.traits:
-        words = row(step.traits)
+    # Work that goes on alone asks no more than other work: nobody gains by giving that up.
+    asking = tuple(one for one in step.traits if one is not Trait.HANDS_FREE)
+    if asking:
+        words = row(asking)
+        kept = tuple(one for one in step.traits if one is Trait.HANDS_FREE)
         yield Demand(
             Clash(
                 say(
@@ -129,7 +132,7 @@ def _of_step(project: Project, model: Model, step: Step) -> Iterator[Demand]:
                 ),
                 say("take the mark off"),
             ),
-            _with_step(project.name, model.name, step.id, lambda old: replace(old, traits=())),
+            _with_step(project.name, model.name, step.id, lambda old: replace(old, traits=kept)),
         )
     if step.helper:
         yield Demand(
@@ -159,7 +162,7 @@ def _of_bench_time(book: Book) -> Iterator[Demand]:
     bench = book.bench_time
     if bench.quiet:
         yield Demand(
-            Clash(say("quiet hours"), say("spray earlier, or allow noise for once")),
+            Clash(say("quiet hours"), say("do it earlier, or allow noise and smell for once")),
             lambda old: replace(old, bench_time=replace(old.bench_time, quiet=())),
         )
     if bench.daylight:

@@ -123,7 +123,7 @@ def test_names_are_spread_apart_in_order(wanted: list[float]) -> None:
 
 
 def _box(number: int, lane: int, left: float) -> Box:
-    return Box(number, lane, left, left + 20, lane * 50.0, main=True)
+    return Box(number, lane, left, left + 20, left + 20, lane * 50.0, main=True)
 
 
 BOXES = (_box(0, 0, 10), _box(1, 0, 200), _box(2, 1, 90), _box(3, 3, 15), _box(4, 3, 190))

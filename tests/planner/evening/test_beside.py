@@ -1,23 +1,22 @@
-"""Looks, brakes, the closing check, and what fits while a step goes on alone."""
+"""Looks, brakes, the closing check, and work that goes on alone."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from datetime import datetime, timedelta
 
-import pytest
 from small_book import BRUSH, CART, NOW, PROJECT, ZONE, at, key, small_book, small_plan
 
 from app.service import happenings, planning
+from app.service.paper import run_sheet_text
 from planner.evening import facts
 from planner.evening.beside import beside
 from planner.evening.braking import braked
 from planner.evening.closing import Check, CheckKind, checks, tidy_from
 from planner.evening.instead import instead
 from planner.evening.looks import LAPSES, LookFor, looks, looks_to_come
-from planner.evening.meanwhile import meanwhile
 from planner.schedule.judge import judge
-from planner.tonight import run_sheet
+from planner.tonight import run_sheet, run_sheets
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Finish, State
@@ -224,40 +223,47 @@ def soaking(minutes: int) -> tuple[Book, int]:
     return replace(book, projects=(replace(project, models=(first, second)),)), NOW
 
 
-@pytest.mark.parametrize(("minutes", "offered"), [(40, ["second"]), (15, ["second"]), (14, [])])
-def test_what_ends_while_a_bath_goes_on_alone_is_offered(minutes: int, offered: list[str]) -> None:
-    book, now = soaking(minutes)
-    plan = planning.plan(book, now, quick=True).plan
-    assert judge(book, plan).accepted  # the plan itself keeps hands at the bath
-    sheet = run_sheet(book, plan, now)
-    row = next(row for row in sheet.work if row.key.step == "bath")
-    others = [one for one in sheet.work if one.key.step == "stain"]
-    assert all(one.start >= row.end or one.end <= row.start for one in others)
-    found = meanwhile(book, replace(plan, placements=()), row, row.start)
-    assert [one.key.model for one in found] == offered
-    assert meanwhile(book, plan, replace(row, traits=()), row.start) == ()
-
-
-def test_what_fits_is_offered_still_while_the_bath_goes_on() -> None:
+def test_the_plan_works_on_while_a_bath_goes_on_alone() -> None:
+    """Hands for five minutes, so the stain is begun at 19:35 and the bath ends at 20:10."""
     book, now = soaking(40)
-    begun = Logged(model=CART, step="bath", start=START)
-    book = facts.written(book, PROJECT, begun)
-    plan = planning.plan(book, now + 5, quick=True).plan
-    sheet = run_sheet(book, plan, now + 5)
-    ((key_, others),) = beside(book, plan, sheet).meanwhile
-    assert key_ == key("bath")
-    assert [one.key.model for one in others] == ["second"]
-    assert all(now + 5 <= one.start and one.end <= now + 40 for one in others)
-    ended = replace(begun, end=START + timedelta(minutes=5))
-    book = facts.written(book, PROJECT, ended)
-    plan = planning.plan(book, now + 5, quick=True).plan
-    assert beside(book, plan, run_sheet(book, plan, now + 5)).meanwhile == ()
+    plan = planning.plan(book, now, quick=True).plan
+    assert judge(book, plan).accepted
+    rows = {row.key.step: row for row in run_sheet(book, plan, now).work}
+    bath, stain = rows["bath"], rows["stain"]
+    assert (bath.start, bath.free, bath.end) == (now, now + 5, now + 40)
+    assert (stain.start, stain.free, stain.end) == (now + 5, now + 20, now + 20)
+    assert bath.goes_alone
+    assert not stain.goes_alone
+    told = run_sheet_text(run_sheet(book, plan, now), book)
+    assert "hands for 5 min, then it goes on alone until 20:10" in told
+    assert told.count("goes on alone") == 1
+
+
+def test_what_is_under_way_alone_keeps_nobody_from_other_work() -> None:
+    """Begun at 19:30 and looked at 19:50: the stain is begun at once, the bath ends at 20:10."""
+    book, now = soaking(40)
+    book = facts.written(book, PROJECT, Logged(model=CART, step="bath", start=START))
+    plan = planning.plan(book, now + 20, quick=True).plan
+    assert judge(book, plan).accepted
+    rows = {row.key.step: row for row in run_sheet(book, plan, now + 20).work}
+    assert (rows["bath"].end, rows["stain"].start) == (now + 40, now + 20)
+    assert [one.key.model for one in instead(book, now + 20)] == ["second"]
+
+
+def test_a_bath_left_overnight_is_no_work_of_the_next_evening() -> None:
+    """Ten hours from 21:20 on: its row is that of the evening on which it was set going."""
+    book, now = soaking(600)
+    late = now + 110
+    plan = planning.plan(book, late, quick=True).plan
+    first, *later = run_sheets(book, plan, late)
+    assert ("bath", late + 600) in [(row.key.step, row.end) for row in first.work]
+    assert all(row.key.step != "bath" for sheet in later for row in sheet.work)
 
 
 # --- smell ------------------------------------------------------------------------------------
 
 
-def test_what_smells_is_offered_last_where_quiet_hours_begin_within_the_hour() -> None:
+def test_what_smells_is_not_offered_where_quiet_hours_begin_within_the_hour() -> None:
     book, now = soaking(40)
     project = book.project(PROJECT)
     first, second = project.models
@@ -271,10 +277,7 @@ def test_what_smells_is_offered_last_where_quiet_hours_begin_within_the_hour() -
     )
     book = replace(book, bench_time=replace(book.bench_time, quiet=(quiet,)))
     found = instead(book, now)  # done at 19:45, which leaves 45 min to air the room
-    assert [(one.key.model, one.smells_late) for one in found] == [
-        ("third", False),
-        ("second", True),
-    ]
+    assert [one.key.model for one in found] == ["third"]
 
 
 # --- all together -----------------------------------------------------------------------------

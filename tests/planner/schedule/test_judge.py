@@ -8,6 +8,7 @@ own).
 
 from __future__ import annotations
 
+import judge_cases.alone
 import judge_cases.bench
 import judge_cases.cups
 import judge_cases.facts

@@ -15,7 +15,7 @@ from planner.schedule.judge import judge
 from planner.values.book import Book
 from planner.values.coating import Family
 from planner.values.model import Model
-from planner.values.step import Minutes, Stage
+from planner.values.step import Minutes, Stage, Trait
 
 QUICK = (
     coating("sand"),
@@ -52,6 +52,27 @@ SIMPLE = {
     "the long drying first": (
         (paint("base", "hull/deck", minutes=20), paint("top", "hull/deck")),
         (paint("base", "hull/deck", minutes=60, coat="green"),),
+    ),
+    "a bath goes on alone": (
+        (work("bath", Stage.CLEAN, "hull/deck", minutes=50, traits=(Trait.HANDS_FREE,)),),
+        (paint("base", "hull/deck", minutes=30),),
+    ),
+    "a bath overnight": (
+        (
+            work("rub", Stage.WIPE, "hull/deck", minutes=230),
+            work("bath", Stage.CLEAN, "hull/deck", minutes=600, traits=(Trait.HANDS_FREE,)),
+            paint("base", "hull/side"),
+        ),
+    ),
+    "a smell before the quiet hours": (
+        (paint("base", "hull/deck", minutes=60),),
+        (paint("clear", "hull/deck", minutes=90, traits=(Trait.SMELLS,)),),
+    ),
+    "a smell that must wait for tomorrow": (
+        (
+            paint("base", "hull/deck", minutes=60),
+            paint("clear", "hull/deck", minutes=30, traits=(Trait.SMELLS,)),
+        ),
     ),
     "fingers wait": ((paint("tread", "wheels/tread"), paint("rim", "wheels/rim")),),
     "wash and wipe": (wash("hull/deck"),),
@@ -102,6 +123,7 @@ def test_the_brute_force_waits_where_a_closing_asks_it():
 
 COATS = st.sampled_from(["sand", "green"])
 LENGTHS = st.sampled_from([5, 20, 45])
+MARKS = st.sampled_from([(), (), (Trait.SMELLS,), (Trait.HANDS_FREE,)])
 
 
 @st.composite
@@ -117,6 +139,7 @@ def tiny_books(draw: st.DrawFn) -> Book:
                 draw(st.sampled_from(["hull/deck", "hull/side", "wheels/tread", "wheels/rim"])),
                 coat=draw(COATS),
                 minutes=draw(LENGTHS),
+                traits=draw(MARKS),
             )
             for number in range(count)
         ]

@@ -23,7 +23,7 @@ from planner.values.book import Book
 from planner.values.coating import Family
 from planner.values.moment import zone_named
 from planner.values.plan import Plan, Status
-from planner.values.step import Stage, Step
+from planner.values.step import Stage, Step, Trait
 
 LITTLE = Effort(rolls=2, proofs=1)
 NEXT_DAY = 1440
@@ -198,7 +198,13 @@ def tiny_books(draw: st.DrawFn) -> Book:
         places = st.sampled_from(["hull/deck", "hull/side", "wheels/tread", "wheels/rim"])
         lengths, coats = st.sampled_from([5, 20, 45]), st.sampled_from(["sand", "green"])
         steps = [
-            paint(f"s{n}", draw(places), coat=draw(coats), minutes=draw(lengths))
+            paint(
+                f"s{n}",
+                draw(places),
+                coat=draw(coats),
+                minutes=draw(lengths),
+                traits=draw(st.sampled_from([(), (), (Trait.SMELLS,), (Trait.HANDS_FREE,)])),
+            )
             for n in range(count)
         ]
         if left >= 2 and draw(st.booleans()):

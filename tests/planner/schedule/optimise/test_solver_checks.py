@@ -37,7 +37,7 @@ from planner.values.book import Book
 from planner.values.coating import Family, Mark, Window
 from planner.values.moment import zone_named
 from planner.values.plan import Plan, Status
-from planner.values.step import Gate, Stage, Step
+from planner.values.step import Gate, Stage, Step, Trait
 
 ROOT = Path(__file__).parents[4]
 SOLVED = (cp_model.OPTIMAL, cp_model.FEASIBLE)
@@ -63,8 +63,10 @@ def shared_out(of: Book, plan: Plan) -> tuple[Board, dict[int, int]]:
     search = Search(problem, RULES[0], 0, frozenset())
     search.take_facts()
     board = Board(problem, search.table, max(one.end for one in plan.placements) - 1)
-    ends = {problem.index[one.key]: one.end for one in plan.placements if not one.logged}
-    return board, {index: board.number_at(end - 1) for index, end in ends.items()}
+    begun = {
+        problem.index[one.key]: one.pieces[-1].start for one in plan.placements if not one.logged
+    }
+    return board, {index: board.number_at(start) for index, start in begun.items()}
 
 
 def accepted(of: Book, plan: Plan) -> bool:
@@ -148,6 +150,7 @@ def tiny_books(draw: st.DrawFn) -> Book:
             draw(places),
             coat=draw(st.sampled_from(["sand", "green"])),
             minutes=draw(st.sampled_from([5, 20, 45, 110])),
+            traits=draw(st.sampled_from([(), (), (Trait.SMELLS,), (Trait.HANDS_FREE,)])),
         )
         for n in range(count)
     ]
