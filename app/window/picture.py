@@ -108,6 +108,8 @@ class Picture:
     @cached_property
     def strip(self) -> Strip:
         """What the timeline draws."""
+        import networkx  # noqa: F401, PLC0415 - for what is said beside it: takes a fifth of a second
+
         from app.window.timeline.reading import strip_of  # noqa: PLC0415
 
         return strip_of(self.laid)

@@ -74,6 +74,7 @@ class TimelinePage(QWidget):
         self._lay_out()
         self._lines: Iterator[Node] = iter(())
         self._made: list[Node] = []
+        self._details_later = self._soon(self._show_details)
         self._list_later = self._soon(self._begin_list)
         self._list_on = self._soon(self._go_on_with_list)
         self._connect()
@@ -192,7 +193,7 @@ class TimelinePage(QWidget):
         elif self._wished:
             self.strip.choose(self.strip.chosen_key)  # it stands elsewhere now
         self._wished = False
-        self.details.show_picture(picture)
+        self._details_later.start()
         self._summary.setText(self._said(picture))
         self._list_later.start()
 
@@ -228,6 +229,11 @@ class TimelinePage(QWidget):
         if self.strip.chosen_key is None and self._last is not None:
             self.strip.choose(self._last)  # it may have come back into sight
         self._list_later.start()
+
+    def _show_details(self) -> None:
+        """Read what is chosen off the plan, once the strip was painted."""
+        if self._picture is not None:
+            self.details.show_picture(self._picture)
 
     def _begin_list(self) -> None:
         """Begin to show the plan as a list; the strip was painted first: it is looked at first."""
