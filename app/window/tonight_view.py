@@ -302,7 +302,8 @@ class Sheet(QWidget):
     def show_all(self) -> None:
         """Show what has just come; a layout counts only what is shown."""
         for at in range(self._column.count()):
-            widget = self._column.itemAt(at).widget()
+            item = self._column.itemAt(at)
+            widget = item.widget() if item is not None else None
             if widget is not None:
                 widget.show()
 

@@ -28,7 +28,7 @@ def test_the_model_s_earliest_hard_clear_stands_above_its_coats(qtbot, slow: Pic
     assert not view.hard.isHidden()
     told = view.hard.text()
     assert told.startswith("A hard clear at the earliest: ")
-    assert told.endswith("because of enamel on hull/deck")
+    assert told.endswith("because of enamel on hull, deck")
 
 
 def test_where_no_film_is_slow_nothing_is_said(qtbot, slow: Picture) -> None:
