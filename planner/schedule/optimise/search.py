@@ -121,7 +121,7 @@ class _Improving:
         self.least = bounds.least_finish(self.board)
         self.late = bounds.least_late(self.board)
         self.rest = NOTHING
-        self.settled_at: int | None = None
+        self.asked: tuple[int, Rest] | None = None  # for which finish, and what was found
         keys = {activity.one.key: at for at, activity in enumerate(self.problem.activities)}
         pieces = {keys[one.key]: one.pieces for one in first.placements if one.key in keys}
         self.pieces: Pieces = pieces
@@ -241,10 +241,12 @@ class _Improving:
         # Where nothing but facts is left there may be no stretch at all.
         if not self.board.free or goal >= len(self.board.ends) or not self.walker.small:
             return None
-        if not usual or goal > self.least.stretch or finish == self.settled_at or self.stopped():
+        if not usual or goal > self.least.stretch or self.stopped():
             return None
-        self.settled_at = finish
+        if self.asked is not None and self.asked[0] == finish:
+            return self._settled(self.asked[1])
         rest = least_rest(self.board, self.links, goal, finish, Work(REST_WORK, seed=self.seed))
+        self.asked = finish, rest
         self.rest = rest if self.best.status is Status.OPTIMAL else NOTHING
         tables = [as_shared_out(self.facts, self.board, rest.numbers)]
         if rest.numbers:
@@ -252,6 +254,13 @@ class _Improving:
             tables += [self.walker.sweep(self.pieces, way, target, rest.numbers) for way in SETTLED]
         found = [table is not None and self._take(table, []) for table in tables]
         return True if any(found) else False if self.rest != NOTHING else None
+
+    def _settled(self, rest: Rest) -> bool | None:
+        """Let what was found hold from when the finish is proven on."""
+        if self.best.status is not Status.OPTIMAL or self.rest == rest:
+            return None
+        self.rest = rest
+        return False
 
     def _round(self, number: int) -> bool:
         """Look for better plans in several ways at once; tell whether one was found.
