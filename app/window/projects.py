@@ -13,6 +13,7 @@ from PySide6.QtCore import (
     QObject,
     QPersistentModelIndex,
     QSignalBlocker,
+    QSize,
     Qt,
     Signal,
 )
@@ -22,6 +23,8 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QListView,
     QSpinBox,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
     QVBoxLayout,
     QWidget,
 )
@@ -35,6 +38,7 @@ from planner.values.project import Project
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
+AROUND = 12  # spacing and margins beside an entry [pixels]
 CHECKED = Qt.CheckState.Checked
 
 
@@ -113,6 +117,19 @@ class ProjectsModel(QAbstractListModel):
         return True
 
 
+class Wrapping(QStyledItemDelegate):
+    """Asks for the height of the lines that are painted: the view forgets what lies around."""
+
+    def sizeHint(  # noqa: N802
+        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> QSize:
+        """Return the size in which every line has its place."""
+        narrow = QStyleOptionViewItem(option)
+        if option.rect.isValid():
+            narrow.rect = option.rect.adjusted(0, 0, -AROUND, 0)
+        return super().sizeHint(narrow, index)
+
+
 class ProjectPanel(QWidget):
     """The list, and below it the date and weight of the chosen project."""
 
@@ -124,6 +141,7 @@ class ProjectPanel(QWidget):
         self.view = QListView()
         self.view.setModel(self.model)
         self.view.setWordWrap(True)
+        self.view.setItemDelegate(Wrapping(self.view))
         self.view.setSpacing(2)
         self.view.setFrameShape(QListView.Shape.NoFrame)
         self.view.viewport().setAutoFillBackground(False)

@@ -40,6 +40,7 @@ from storage import photos
 
 SUFFIXES = "*.jpg *.jpeg *.png *.gif *.webp *.tif *.tiff *.bmp"
 LEAST_WIDTH = 286  # of the lines, beside the entry [pixels]
+MOST_NAME = 188  # of the list of projects, whose tooltip has the whole name [pixels]
 
 
 class LogbookView(QWidget):
@@ -87,6 +88,7 @@ class LogbookView(QWidget):
         find = QHBoxLayout()
         find.addWidget(field_label(self.tr("&Find"), self.search))
         find.addWidget(self.search, 1)
+        self.project.setMaximumWidth(MOST_NAME)
         head = FlowLayout(across=12, down=6)
         head.addWidget(_named(self.tr("Pro&ject"), self.project))
         head.addWidget(_named(self.tr("&Show"), self.kind))

@@ -36,6 +36,7 @@ MOST_STRETCH = 1.7  # a few films are drawn higher, but not as high as the view
 VCENTRE = Qt.AlignmentFlag.AlignVCenter
 LEAST_WIDTH = 316
 PALE, SHADE = 0.45, (30, 28, 25, 150)  # the least lightness of a pale film; its edge
+LEADER = 27.0  # from a film to its words
 BETWEEN = 3.0  # between the words of two films
 
 
@@ -152,8 +153,8 @@ class CrossSection(QWidget):
         small = QFont(self.font())
         small.setPointSizeF(small.pointSizeF() * 0.9)
         body, fine = QFontMetricsF(self.font()), QFontMetricsF(small)
-        left = self._right() + 34
-        width = self.width() - left - 8
+        left = self._right() + LEADER
+        width = self.width() - left - 4
         beside = True
         for coat in self._stack.coats if self._stack else ():
             when = fine.horizontalAdvance(coat_time(coat, self._zone, self._now))
@@ -189,7 +190,7 @@ class CrossSection(QWidget):
         event.accept()
 
     def _right(self) -> float:
-        return max(78.0, self.width() * 0.36 if self.width() >= 420 else self.width() * 0.28)
+        return max(72.0, self.width() * 0.36 if self.width() >= 420 else self.width() * 0.28)
 
     def _bottom(self) -> float:
         return self.height() - MARGIN - PLASTIC
@@ -298,7 +299,7 @@ class CrossSection(QWidget):
         """Paint the verdict's sign at the interface, and a line to the name."""
         right = self._right()
         painter.setPen(QPen(self._colours.colour("soft", 0.6), 1))
-        painter.drawLine(QPointF(right + 2, band.middle), QPointF(right + 28, y))
+        painter.drawLine(QPointF(right + 2, band.middle), QPointF(right + LEADER - 5, y))
         x, at = MARGIN + 2, band.bottom
         verdict = band.coat.verdict
         if verdict is Verdict.SOUND:
