@@ -19,6 +19,7 @@ from window_texts import own_words, texts_in
 
 from app.service import demos
 from app.service.books import starter_book
+from app.service.first_run import Answers, Hours, Vehicle, begin
 from app.service.planning import plan
 from app.service.table import csv_bytes, log_bytes, shopping_bytes
 from app.window import words
@@ -38,6 +39,8 @@ SAID_BY_TESTS = {
     *("The book thinks that 5 ml are left.", "Rename a sequence", "another note"),
     "An invented project.",
 }
+
+PAGES = {"tonight", "timeline", "stack", "build", "drying"}  # that name pieces of work
 
 pytestmark = pytest.mark.usefixtures("marker")
 
@@ -93,6 +96,31 @@ def test_no_sequence(qapp: QApplication, make_window: MakeWindow) -> None:
         found += left(f"give {sequence.name}", dialog, ear)
         dialog.close()
         dialog.deleteLater()
+    assert "\n".join(found) == ""
+
+
+def test_no_title_that_the_program_wrote(qapp: QApplication, make_window: MakeWindow) -> None:
+    told = Answers(
+        project="P",
+        vehicles=(
+            Vehicle(name="v1", sequence="full weathered vehicle"),
+            Vehicle(name="v2", sequence="figure"),
+        ),
+        hours=(Hours(days=frozenset({1, 3, 5}), start="19:30", end="22:00"),),
+    )
+    today = moment_of(NOW, zone_named("UTC")).date()
+    empty = starter_book("Europe/Vienna", today, words.given_name)
+    book = begin(empty, told, today, words.given_name).book
+    window = make_window(book, NOW)
+    steps = [one.step for sequence in ALL for one in sequence.steps]
+    of_the_program = own_words(ALL) | {step.id for step in steps}
+    assert {step.title for step in steps} <= of_the_program
+    ear = Ear({one for one in own_words(book) if one not in of_the_program and "/" not in one})
+    found = []
+    for page in (one for one in window.pages if one.name in PAGES):
+        window.show_page(page.name)
+        settle(qapp)
+        found += left(page.name, page.widget, ear)
     assert "\n".join(found) == ""
 
 
