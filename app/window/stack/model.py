@@ -39,12 +39,12 @@ def verdict_word(verdict: Verdict) -> str:
     return QCoreApplication.translate("verdict", verdict.value)
 
 
-def verdict_line(coat: Coat, zone: ZoneInfo, now: int) -> str:
+def verdict_line(coat: Coat, zone: ZoneInfo, now: int, *, with_state: bool = True) -> str:
     """Return what is thought of laying a coat where it lies, in one short line."""
     if coat.verdict is not Verdict.WAIT:
         return verdict_word(coat.verdict)
     at = words.tr("never") if coat.opens is None else words.when(coat.opens, zone, now)
-    if coat.state is None:
+    if coat.state is None or not with_state:
         return words.tr("from {time}").format(time=at)
     return words.tr("{state} from {time}").format(state=words.state_word(coat.state.value), time=at)
 

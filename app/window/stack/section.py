@@ -222,7 +222,7 @@ class CrossSection(QWidget):
         painter.setBrush(QBrush(self._colours.colour("soft", 0.35), Qt.BrushStyle.Dense6Pattern))
         painter.drawPolygon(QPolygonF(shape))
         painter.setPen(self._colours.colour("ink"))
-        rect = QRectF(self._right() + 34, self._bottom(), self.width(), PLASTIC)
+        rect = QRectF(self._right() + LEADER, self._bottom(), self.width(), PLASTIC)
         painter.drawText(
             rect, VCENTRE, QCoreApplication.translate("material", self._stack.material)
         )
@@ -291,6 +291,8 @@ class CrossSection(QWidget):
         grave = coat.verdict.rank > Verdict.ADVICE.rank
         painter.setPen(self._colours.colour("closing_word" if grave else "drying_word"))
         line = verdict_line(coat, self._zone, self._now)
+        if lines.fine.horizontalAdvance(line) > lines.width:  # the table has the state as well
+            line = verdict_line(coat, self._zone, self._now, with_state=False)
         shown = lines.fine.elidedText(line, Qt.TextElideMode.ElideRight, lines.width)
         painter.drawText(QRectF(lines.left, top, lines.width, lines.fine.height()), VCENTRE, shown)
         painter.setFont(body)
