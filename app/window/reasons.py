@@ -76,9 +76,8 @@ def piece_lines(piece: Piece, zone: ZoneInfo, now: int) -> list[str]:
         lines.append(
             alone_sentence(piece.interval.start, piece.free, piece.interval.end, zone, now)
         )
-    named = title(piece.title)
-    if named and named.casefold() != words.stage_word(piece.stage).casefold():
-        lines.insert(1, named)
+    if piece.title and not words.says_stage(piece.title, piece.stage):
+        lines.insert(1, title(piece.title))
     if piece.coating:
         lines.append(
             tr("{coating}, {tool}").format(coating=piece.coating, tool=words.tool_word(piece.tool))

@@ -186,9 +186,8 @@ class WorkLine(Row):
         if entry is not None:
             head.addWidget(self._back_button(), 0, Qt.AlignmentFlag.AlignTop)
         box.addLayout(head)
-        named = title(self.row.title)
-        if named and named.casefold() != words.stage_word(self.row.stage).casefold():
-            box.addWidget(text(named))
+        if self.row.title and not words.says_stage(self.row.title, self.row.stage):
+            box.addWidget(text(title(self.row.title)))
         if self.over:
             return content  # what is done needs no more words
         for coat in self.row.coats:

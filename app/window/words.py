@@ -179,6 +179,11 @@ def stage_word(stage: Stage) -> str:
     return QCoreApplication.translate("stage", stage.value)
 
 
+def says_stage(title: str, stage: Stage) -> bool:
+    """Tell whether a title says no more than the stage, in the program's language or this."""
+    return title.casefold() in (stage.value, stage_word(stage).casefold())
+
+
 def tool_word(tool: Tool) -> str:
     """Return the name of a tool."""
     return QCoreApplication.translate("tool", tool.value)

@@ -53,7 +53,7 @@ class GearView(QWidget):
         self._add_volume(lower)
         self.splitter.addWidget(lower)
         self.splitter.addWidget(_titled(self.tr("Holders"), self.holders))
-        self.splitter.setSizes([150, 200, 320])
+        self.splitter.setSizes([130, 240, 290])
         self.splitter.setChildrenCollapsible(False)
         column = QVBoxLayout(self)
         column.setContentsMargins(24, 14, 18, 8)
