@@ -334,11 +334,11 @@
   </message>
   <message>
    <source>Extra</source>
-   <translation>Zusätzlich</translation>
+   <translation>Extra</translation>
   </message>
   <message>
    <source>Quiet hours</source>
-   <translation>Ruhezeiten</translation>
+   <translation>Ruhe</translation>
   </message>
   <message>
    <source>Daylight</source>
@@ -1438,7 +1438,7 @@
   </message>
   <message>
    <source>Airbr&amp;ush</source>
-   <translation type="unfinished" />
+   <translation>Airbr&amp;ush</translation>
   </message>
   <message>
    <source>&amp;Note</source>
@@ -2560,7 +2560,7 @@
   </message>
   <message>
    <source>cleaned airbrushes</source>
-   <translation type="unfinished" />
+   <translation>gereinigte Airbrushes</translation>
   </message>
   <message>
    <source>Add &amp;photo…</source>
@@ -2568,11 +2568,11 @@
   </message>
   <message>
    <source>Ta&amp;ke back</source>
-   <translation type="unfinished" />
+   <translation>&amp;Zurücknehmen</translation>
   </message>
   <message>
    <source>It never happened: its cup holds what was sprayed last</source>
-   <translation type="unfinished" />
+   <translation>Es ist nie geschehen: Im Becher ist, was zuletzt gespritzt wurde</translation>
   </message>
   <message>
    <source>Lines of the logbook</source>
@@ -7488,6 +7488,10 @@ Quelle: {source}</translation>
    <translation>braucht zwei Leute, und in keinem Zeitblock ist jemand zum Helfen da</translation>
   </message>
   <message>
+   <source>it smells for {minutes} minutes, and no stretch of bench time takes them and {aired} more to air the room before quiet hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>no stretch of bench time takes its {minutes} minutes</source>
    <translation>kein Zeitblock fasst seine {minutes} Minuten</translation>
   </message>
@@ -9113,15 +9117,15 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>cleaned: {airbrush}</source>
-   <translation type="unfinished" />
+   <translation>gereinigt: {airbrush}</translation>
   </message>
   <message>
    <source>no such cleaning stands in the logbook</source>
-   <translation type="unfinished" />
+   <translation>diese Reinigung steht nicht im Logbuch</translation>
   </message>
   <message>
    <source>taken back: cleaning of {airbrush}</source>
-   <translation type="unfinished" />
+   <translation>zurückgenommen: Reinigung von {airbrush}</translation>
   </message>
   <message>
    <source>"{new}" is taken as well; choose another name</source>
@@ -9174,6 +9178,10 @@ Quelle: {source}</translation>
   <message>
    <source>If all goes well, next: {stretch}</source>
    <translation>Wenn alles gut geht, danach: {stretch}</translation>
+  </message>
+  <message>
+   <source>{airbrush} holds {coating} since {when}</source>
+   <translation>in {airbrush} ist {coating} seit {when}</translation>
   </message>
   <message>
    <source>{stretch}  ({minutes} min)</source>
@@ -11734,6 +11742,10 @@ Quelle: {source}</translation>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
   </message>
   <message>
+   <source>Before you go</source>
+   <translation>Bevor Sie gehen</translation>
+  </message>
+  <message>
    <source>No project is planned: begin one on the page Tonight or Build.</source>
    <translation>Kein Projekt ist geplant: Beginnen Sie eines auf der Seite Heute Abend oder Bauplan.</translation>
   </message>
@@ -11760,10 +11772,6 @@ Quelle: {source}</translation>
   <message>
    <source>{job}: done.</source>
    <translation>{job}: fertig.</translation>
-  </message>
-  <message>
-   <source>Before you go</source>
-   <translation>Bevor Sie gehen</translation>
   </message>
   <message>
    <source>closing check</source>
@@ -12963,7 +12971,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>{airbrush} cleaned</source>
-   <translation type="unfinished" />
+   <translation>{airbrush} gereinigt</translation>
   </message>
   <message>
    <source>{event}: {about}</source>
@@ -13908,6 +13916,10 @@ Quelle: {source}</translation>
   <message>
    <source>in {length}</source>
    <translation>in {length}</translation>
+  </message>
+  <message>
+   <source>{airbrush} holds {coating} since {time}</source>
+   <translation>{airbrush}: darin ist {coating} seit {time}</translation>
   </message>
   <message>
    <source>{place}: {temperature}, {humidity:.0f} % RH</source>
