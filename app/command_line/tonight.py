@@ -11,6 +11,7 @@ from app.command_line.output import FINE, answer, document, iso, note, progress
 from app.command_line.source import add_json, add_now, add_source, book_of, now_of
 from app.service import edits, paper, planning, words
 from app.service.beside_text import beside_text
+from app.service.logbook import cups_now
 from app.service.shopping import load_document
 from planner.evening.beside import beside
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow, run_sheet
@@ -47,7 +48,11 @@ def run(args: argparse.Namespace) -> int:
     for flag in planned.verdict.flags:
         note(flag)
     if args.json:
-        document({**sheet_document(sheet, zone), **beside_document(found, zone)})
+        cups = {
+            name: {"coating": held.coating, "since": iso(held.since, zone)}
+            for name, held in cups_now(book, now).items()
+        }
+        document({**sheet_document(sheet, zone), "cups": cups, **beside_document(found, zone)})
     else:
         answer(f"{paper.run_sheet_text(sheet, book)}\n\n{beside_text(found, sheet, zone)}".rstrip())
     return FINE

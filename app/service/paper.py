@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 from app.service import words
+from app.service.logbook import cups_now
 from app.service.shopping import load_text
 from planner.bench import BenchCalendar, Stretch
 from planner.cautions import LAST_WORD
 from planner.passes import expand_all
+from planner.schedule.cups import Held
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow
 from planner.values.book import Book
 from planner.values.coating import Portion
@@ -36,6 +38,7 @@ def run_sheet_text(sheet: RunSheet, book: Book, translate: Translate = str) -> s
 def _run_sheet_lines(sheet: RunSheet, book: Book) -> list[str]:
     zone = zone_named(book.bench_time.zone)
     lines: list[str] = [stretch_title(sheet.interval, zone)]
+    lines += cup_lines(cups_now(book, sheet.now), zone)
     if not sheet.rows:
         lines += ["", NOTHING]
     for row in sheet.rows:
@@ -51,6 +54,19 @@ def _run_sheet_lines(sheet: RunSheet, book: Book) -> list[str]:
         lines += _section(title, next_lines(sheet.next_opens))
     lines += _section(say("Take care"), caution_lines(sheet))
     return lines
+
+
+def cup_lines(cups: Mapping[str, Held], zone: ZoneInfo) -> list[str]:
+    """Return what airbrushes hold from before, and since when."""
+    return [
+        say(
+            "{airbrush} holds {coating} since {when}",
+            airbrush=name,
+            coating=held.coating,
+            when=words.clock_time(held.since, zone),
+        )
+        for name, held in cups.items()
+    ]
 
 
 def stretch_title(interval: Interval, zone: ZoneInfo) -> Said:

@@ -53,6 +53,7 @@ LOG_COLUMNS = (
     say("used"),
     say("note"),
     say("photos"),
+    say("airbrush"),
 )
 SHOPPING_COLUMNS = (
     say("what"),
@@ -188,6 +189,7 @@ def _fact(project: Project, fact: Logged) -> list[Any]:
         ),
         fact.note,
         "; ".join(fact.photos),
+        fact.airbrush,
     ]
 
 

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.service.logbook import cups_now
 from app.window import aside, words
 from app.window.beside_words import check_words, filling_words, look_sentence, marks_of
 from app.window.labels import text
@@ -350,6 +351,13 @@ def _heading(picture: Picture, colours: Colours) -> QWidget:
     column.addWidget(text(title, size=1.9, bold=True))
     column.addWidget(text(" · ".join(told)))
     column.addWidget(text(_air_line(picture), colour=colours.soft))
+    for name, held in cups_now(picture.book, sheet.now).items():
+        told_of = words.tr("{airbrush} holds {coating} since {time}").format(
+            airbrush=words.capital(name),
+            coating=held.coating,
+            time=words.clock(held.since, zone),
+        )
+        column.addWidget(text(told_of, colour=colours.soft))
     return holder
 
 

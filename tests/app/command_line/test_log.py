@@ -39,7 +39,10 @@ class Desk:
         self._capsys = capsys
 
     def log(self, *argv: object) -> Said:
-        status = main(["log", *map(str, argv), "--book", str(self.path)])
+        return self.run("log", *argv)
+
+    def run(self, command: str, *argv: object) -> Said:
+        status = main([command, *map(str, argv), "--book", str(self.path)])
         captured = self._capsys.readouterr()
         return Said(status, captured.out, captured.err)
 
@@ -365,6 +368,18 @@ def test_a_cleaning_is_noted_and_taken_back(desk: Desk) -> None:
         assert bench.undo() is None  # it is a fact
     assert f"taken back: cleaned: {BRUSH}" in desk.log("back").out
     assert desk.book.cleaned == ()
+
+
+def test_tonight_says_what_a_cup_holds_and_since_when(desk: Desk) -> None:
+    desk.log("start", "cart/prime", "--at", EVENING)
+    desk.log("done", "cart/prime", "--at", "2031-03-06T19:50")
+    tonight = ("tonight", "--now", "2031-03-06T19:52")
+    line = f"{BRUSH} holds grey primer since 19:40"
+    assert line in desk.run(*tonight).out
+    cups = json.loads(desk.run(*tonight, "--json").out)["cups"]
+    assert cups == {BRUSH: {"coating": "grey primer", "since": "2031-03-06T19:40:00+01:00"}}
+    desk.log("cleaned", "--at", "2031-03-06T19:57")
+    assert line not in desk.run("tonight", "--now", "2031-03-06T19:58").out
 
 
 def test_which_of_two_full_cups_was_cleaned_must_be_said(desk: Desk) -> None:

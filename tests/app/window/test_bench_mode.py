@@ -76,6 +76,8 @@ def test_the_airbrush_of_the_plan_and_its_cleaning_are_logged_by_the_same_keys(
     assert entry.airbrush == BRUSH
     assert here.doing == f"clean {BRUSH}"
     assert here.bench.evening.cups == {BRUSH: "grey primer"}
+    said = [label.text() for label in here.window.tonight.findChildren(QLabel)]
+    assert "Fine brush holds grey primer since 19:30" in said
     here.now += 7
     here.press(Key.Key_Space)
     assert [(one.airbrush, minute_of(one.at)) for one in here.book.cleaned] == [(BRUSH, here.now)]
