@@ -1,12 +1,20 @@
-"""What the bench mode says where no job is left, and before the table is left.  No Qt."""
+"""What the bench mode says where no job is left, and before the table is left."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
+
 from app.window import reasons, words
-from app.window.beside_words import look_sentence
+from app.window.bench_mode.asked import Asked, Line
+from app.window.bench_mode.cups import cups_to_check
+from app.window.bench_mode.memory import Memory
+from app.window.beside_words import check_words, look_sentence
 from app.window.picture import Picture
-from planner.evening.closing import closing_before
+from planner.evening.closing import CheckKind, checks, closing_before
 from planner.evening.looks import looks
+from planner.values.book import Book
+from planner.values.moment import Interval
 
 CLOSINGS_TOLD = 2
 FILMS_TOLD = 4
@@ -24,6 +32,28 @@ def closing_before_next(picture: Picture, now: int) -> list[str]:
         )
         for one in closing_before(sheet, until)[:CLOSINGS_TOLD]
     ]
+
+
+def before_you_go(
+    picture: Picture, book: Book, memory: Memory, now: int, look_at: Callable[[str], None]
+) -> Asked:
+    """Return the closing check; ``look_at`` ticks a line of it by its name."""
+    begun = picture.sheet.interval.start
+    span = Interval(min(begun, now), now + 1)
+    ticked = memory.checked(begun)
+    lines = tuple(
+        Line(
+            check_words(one),
+            ", ".join(one.things) if one.kind is CheckKind.WET else "",
+            partial(look_at, one.name),
+            on=one.name in ticked,
+        )
+        for one in checks(
+            picture.book, span, cups_to_check(book, memory, begun, span), cure=picture.cure
+        )
+    )
+    about = tuple(closing_before_next(picture, now))
+    return Asked(words.tr("Before you go"), lines, about, stays=True)
 
 
 def nothing_left(picture: Picture, now: int) -> list[str]:

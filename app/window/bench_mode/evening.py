@@ -8,29 +8,27 @@ from functools import partial
 
 from PySide6.QtCore import QObject, QSettings, Signal
 
-from app.service import gauge, happenings, logbook
+from app.service import happenings, logbook
 from app.service.edits import Edit
 from app.window import words
-from app.window.bench_mode.asked import Asked, Line
+from app.window.bench_mode.asked import Asked
 from app.window.bench_mode.beginning import against_beginning, what_else
-from app.window.bench_mode.closing import closing_before_next
-from app.window.bench_mode.cups import cups_now, cups_to_check
+from app.window.bench_mode.closing import before_you_go
+from app.window.bench_mode.cups import cups_now
 from app.window.bench_mode.deeds import Deeds
 from app.window.bench_mode.face import one_line
+from app.window.bench_mode.finishing import deeds_on, finishing
 from app.window.bench_mode.jobs import Job, in_turn, jobs_of
 from app.window.bench_mode.keys import Deed
 from app.window.bench_mode.looking import Looking
 from app.window.bench_mode.memory import Memory
 from app.window.bench_mode.questions import Questions
-from app.window.beside_words import check_words
 from app.window.picture import Picture
 from app.window.said import said
 from app.window.session import Session
-from planner.evening.closing import CheckKind, checks
 from planner.evening.looks import Look
 from planner.tonight import BenchRow, WorkRow
 from planner.values.book import Book
-from planner.values.moment import Interval
 from planner.values.plan import BenchKind, PassKey
 from planner.values.refusal import Refused
 from planner.values.step import Tool
@@ -149,26 +147,19 @@ class Evening(QObject):
 
     def deeds(self) -> list[Deed]:
         """Return what can be done to the job on screen."""
-        job = self.job
-        always = [Deed.GAUGE, Deed.INSTEAD, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
-        if self.picture is not None and any(one.log for one in self.picture.book.projects):
-            always += [Deed.TACKY, Deed.WRONG]
+        book, picture = self._session.book, self.picture
+        found = [Deed.GAUGE, Deed.INSTEAD, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
+        if picture is not None and any(one.log for one in picture.book.projects):
+            found += [Deed.TACKY, Deed.WRONG]
         if self.deeds_done.last or self.deeds_done.from_before:
-            always.append(Deed.BACK)
+            found.append(Deed.BACK)
         if self._missed:
-            always.append(Deed.MISSED)
-        book = self._session.book
+            found.append(Deed.MISSED)
         if book is not None and self._looking.due(book) is not None:
-            always.append(Deed.SEEN)
+            found.append(Deed.SEEN)
         if len(self.jobs) > 1:
-            always.append(Deed.LOOK)
-        if job is None:
-            return always
-        if job.work is None:
-            return [Deed.DONE, *always]
-        if job.entry is None:
-            always.append(Deed.BEGIN)
-        return [Deed.DONE, Deed.PLACE, Deed.NOT_NOW, Deed.NOTE, *always]
+            found.append(Deed.LOOK)
+        return [*found, *deeds_on(self.job)]
 
     def do(self, deed: Deed) -> None:
         """Do what a key stands for."""
@@ -242,25 +233,9 @@ class Evening(QObject):
 
     def _finish(self, row: WorkRow, job: Job) -> None:
         self._name = None
-        minutes = row.minutes if job.entry is None else None
         before = self._session.book
-        now = self._session.now
         plan = self.picture.plan if self.picture else None
-
-        def finished(book: Book) -> Edit:
-            used = logbook.usual_use(book, row.key, plan)
-            air = gauge.last_read(book, now)
-            return logbook.finish(
-                book,
-                row.key,
-                now,
-                minutes,
-                row.minutes,
-                used=used,
-                air=air,
-                airbrush=(job.entry.airbrush if job.entry else "") or row.airbrush or None,
-            )
-
+        finished = finishing(row, job, plan, self._session.now)
         refused = self._make(finished, lambda: self._hold(row))
         if refused is None and before is not None:
             asked = self._questions.out_of_order(before, row.key)
@@ -340,22 +315,8 @@ class Evening(QObject):
         picture = self.picture
         if picture is None:
             return
-        now, stretch = self._session.now, self._stretch
-        ticked = self.memory.checked(stretch)
-        start = min(picture.sheet.interval.start, now)
-        span, book = Interval(start, now + 1), self._session.book or picture.book
-        cups = cups_to_check(book, self.memory, stretch, span)
-        lines = tuple(
-            Line(
-                check_words(one),
-                ", ".join(one.things) if one.kind is CheckKind.WET else "",
-                partial(self._look_at, one.name),
-                on=one.name in ticked,
-            )
-            for one in checks(picture.book, span, cups, cure=picture.cure)
-        )
-        about = tuple(closing_before_next(picture, now))
-        self.asks.emit(Asked(words.tr("Before you go"), lines, about, stays=True))
+        book = self._session.book or picture.book
+        self.asks.emit(before_you_go(picture, book, self.memory, self._session.now, self._look_at))
 
     def _look_at(self, name: str) -> None:
         """Tick a line of the closing check; an airbrush ticked is clean."""
