@@ -127,13 +127,15 @@ def _entry(row: Row, zone: ZoneInfo) -> Entry:
         minutes=row.minutes,
         title=paper.work_title(row),
         work=True,
-        laid=tuple(_laid(row)),
+        laid=tuple(_laid(row, zone)),
         places=tuple((part, tuple(names)) for part, names in paper.by_part(row.places).items()),
         waits=words.reasons_text(row.reason, zone) if row.reason.cause in TOLD else "",
     )
 
 
-def _laid(row: WorkRow) -> Iterator[Laid]:
+def _laid(row: WorkRow, zone: ZoneInfo) -> Iterator[Laid]:
+    if row.goes_alone:
+        yield Laid("", paper.alone_text(row, zone))
     for coat in row.coats:
         yield Laid(coat.swatch, paper.coat_text(coat, row))
         for text in _amounts("", coat.load if row.piece == 1 else None):

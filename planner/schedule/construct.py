@@ -12,7 +12,7 @@ from heapq import heapify, heappop
 from random import Random
 from typing import NamedTuple
 
-from planner.bench import Stretch
+from planner.bench import AIRED, Stretch
 from planner.schedule.ahead import SOON, keeps_windows
 from planner.schedule.cups import left_in_cups
 from planner.schedule.fit import Fit, earliest_fit, fit_in, gates_open, setup_for
@@ -183,6 +183,13 @@ class Search:
             return say("its pin leaves no room; move or remove the pin")
         if activity.one.step.helper:
             return say("needs two people, and no stretch of bench time has a helper")
+        if activity.smells and self.problem.book.bench_time.quiet:
+            return say(
+                "it smells for {minutes} minutes, and no stretch of bench time takes them and "
+                "{aired} more to air the room before quiet hours",
+                minutes=activity.one.minutes,
+                aired=AIRED,
+            )
         return say(
             "no stretch of bench time takes its {minutes} minutes", minutes=activity.one.hands
         )

@@ -7489,7 +7489,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>it smells for {minutes} minutes, and no stretch of bench time takes them and {aired} more to air the room before quiet hours</source>
-   <translation type="unfinished" />
+   <translation>es riecht {minutes} Minuten lang, und kein Zeitblock fasst sie samt {aired} weiteren zum Lüften vor der Ruhezeit</translation>
   </message>
   <message>
    <source>no stretch of bench time takes its {minutes} minutes</source>
@@ -11742,10 +11742,6 @@ Quelle: {source}</translation>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
   </message>
   <message>
-   <source>Before you go</source>
-   <translation>Bevor Sie gehen</translation>
-  </message>
-  <message>
    <source>No project is planned: begin one on the page Tonight or Build.</source>
    <translation>Kein Projekt ist geplant: Beginnen Sie eines auf der Seite Heute Abend oder Bauplan.</translation>
   </message>
@@ -11772,6 +11768,10 @@ Quelle: {source}</translation>
   <message>
    <source>{job}: done.</source>
    <translation>{job}: fertig.</translation>
+  </message>
+  <message>
+   <source>Before you go</source>
+   <translation>Bevor Sie gehen</translation>
   </message>
   <message>
    <source>closing check</source>
