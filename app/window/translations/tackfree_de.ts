@@ -5617,11 +5617,11 @@ Quelle: {source}</translation>
   <name>given name</name>
   <message>
    <source>shading wash, 2 : 3</source>
-   <translation>Schattenlasur, 2 : 3</translation>
+   <translation>schattierendes Washing, 2 : 3</translation>
   </message>
   <message>
    <source>umber oil wash, 1 : 9</source>
-   <translation>Öllasur Umbra, 1 : 9</translation>
+   <translation>Ölwashing Umbra, 1 : 9</translation>
   </message>
   <message>
    <source>ochre filter, 1 : 19</source>
@@ -5709,7 +5709,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>waterborne wash, umber</source>
-   <translation>wasserverdünnbare Lasur, Umbra</translation>
+   <translation>wasserverdünnbares Washing, Umbra</translation>
   </message>
   <message>
    <source>solvent lacquer, sand in a can</source>
@@ -11742,6 +11742,10 @@ Quelle: {source}</translation>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
   </message>
   <message>
+   <source>Before you go</source>
+   <translation>Bevor Sie gehen</translation>
+  </message>
+  <message>
    <source>No project is planned: begin one on the page Tonight or Build.</source>
    <translation>Kein Projekt ist geplant: Beginnen Sie eines auf der Seite Heute Abend oder Bauplan.</translation>
   </message>
@@ -11768,10 +11772,6 @@ Quelle: {source}</translation>
   <message>
    <source>{job}: done.</source>
    <translation>{job}: fertig.</translation>
-  </message>
-  <message>
-   <source>Before you go</source>
-   <translation>Bevor Sie gehen</translation>
   </message>
   <message>
    <source>closing check</source>
