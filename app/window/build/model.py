@@ -5,14 +5,11 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Iterable, Sequence
 from typing import Any
-from weakref import ref
 
 from PySide6.QtCore import (
-    QAbstractItemModel,
     QMimeData,
     QModelIndex,
     QObject,
-    QPersistentModelIndex,
     Qt,
     Signal,
 )
@@ -20,40 +17,20 @@ from PySide6.QtGui import QFont, QIcon
 
 from app.window import words
 from app.window.build.nodes import Key, Kind, Known, Node
+from app.window.entries import EntriesModel, Entry, Index, entries_of
 from app.window.said import said
 from app.window.stack.model import SIGNS
 from app.window.timeline.tree import swatch_icon
 from planner.layers.table import Verdict
 
-Index = QModelIndex | QPersistentModelIndex
-NO_INDEX = QModelIndex()
 MIME = "application/x-tackfree-steps"
-COLUMNS = 5
 NAMED = frozenset({Kind.PROJECT, Kind.MODEL, Kind.PART, Kind.PLACE, Kind.STEP})
 MOVABLE = frozenset({Kind.MODEL, Kind.STEP})
 WAITS, FLOAT = 3, 4
 KEY = Qt.ItemDataRole.UserRole
 
 
-class _Entry:
-    """A node with its way up, as Qt asks for it.
-
-    It does not hold what is above it: a tree goes at once when another takes its place.
-    """
-
-    def __init__(self, node: Node, row: int, parent: _Entry | None) -> None:
-        self.node = node
-        self.row = row
-        self._parent = ref(parent) if parent is not None else None
-        self.below = [_Entry(child, at, self) for at, child in enumerate(node.below)]
-
-    @property
-    def parent(self) -> _Entry | None:
-        """The entry above."""
-        return self._parent() if self._parent is not None else None
-
-
-class BuildModel(QAbstractItemModel):
+class BuildModel(EntriesModel):
     """Projects, models, parts, places and steps.
 
     Signals
@@ -64,13 +41,14 @@ class BuildModel(QAbstractItemModel):
         Lines, given by their keys, shall stand under a line at a row.
     """
 
+    columns = 5
+
     renamed = Signal(object, str)
     dropped = Signal(object, object, int)
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._top: list[_Entry] = []
-        self._entries: dict[Key, _Entry] = {}
+        self._entries: dict[Key, Entry] = {}
         self._known = Known()
         self._waits: Callable[[Key], str] = lambda _key: ""
         self._icons: dict[str, QIcon] = {}
@@ -82,8 +60,8 @@ class BuildModel(QAbstractItemModel):
         is told, and False is returned.
         """
         self._waits = waits
-        top = [_Entry(node, row, None) for row, node in enumerate(nodes)]
-        entries: dict[Key, _Entry] = {}
+        top = entries_of(nodes)
+        entries: dict[Key, Entry] = {}
         _enter(top, entries)
         if list(entries) == list(self._entries):
             for key, entry in self._entries.items():
@@ -117,27 +95,6 @@ class BuildModel(QAbstractItemModel):
         """Return the line of a key, an invalid index if there is none."""
         entry = self._entries.get(key)
         return self.createIndex(entry.row, column, entry) if entry else QModelIndex()
-
-    def index(self, row: int, column: int, parent: Index = NO_INDEX) -> QModelIndex:
-        """Return the index of a cell."""
-        siblings = self._below(parent)
-        if not (0 <= row < len(siblings) and 0 <= column < COLUMNS):
-            return QModelIndex()
-        return self.createIndex(row, column, siblings[row])
-
-    def parent(self, index: Index = NO_INDEX) -> QModelIndex:  # type: ignore[override]
-        """Return the line above."""
-        entry = self._entry(index)
-        above = entry.parent if entry is not None else None
-        return QModelIndex() if above is None else self.createIndex(above.row, 0, above)
-
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
-        """Return how many lines are below a line."""
-        return 0 if parent.column() > 0 else len(self._below(parent))
-
-    def columnCount(self, _parent: Index = NO_INDEX) -> int:  # noqa: N802
-        """Return the number of columns."""
-        return COLUMNS
 
     def flags(self, index: Index) -> Qt.ItemFlag:
         """Return what can be done with a cell."""
@@ -274,16 +231,9 @@ class BuildModel(QAbstractItemModel):
             return column == 0
         return key.kind is Kind.STEP and column in (0, FLOAT) and self._known.critical(key)
 
-    def _tell(self, entry: _Entry) -> None:
+    def _tell(self, entry: Entry) -> None:
         first = self.createIndex(entry.row, 0, entry)
-        self.dataChanged.emit(first, self.createIndex(entry.row, COLUMNS - 1, entry))
-
-    def _entry(self, index: Index) -> _Entry | None:
-        return index.internalPointer() if index.isValid() else None
-
-    def _below(self, parent: Index) -> list[_Entry]:
-        entry = self._entry(parent)
-        return self._top if entry is None else entry.below
+        self.dataChanged.emit(first, self.createIndex(entry.row, self.columns - 1, entry))
 
     def _icon(self, swatch: str) -> QIcon:
         if swatch not in self._icons:
@@ -291,7 +241,7 @@ class BuildModel(QAbstractItemModel):
         return self._icons[swatch]
 
 
-def _enter(entries: list[_Entry], into: dict[Key, _Entry]) -> None:
+def _enter(entries: list[Entry], into: dict[Key, Entry]) -> None:
     for entry in entries:
         into[entry.node.key] = entry
         _enter(entry.below, into)

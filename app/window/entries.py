@@ -1,0 +1,73 @@
+"""What every tree of Qt's over plain nodes needs: the way up, and counting."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+from weakref import ref
+
+from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistentModelIndex
+
+Index = QModelIndex | QPersistentModelIndex
+NO_INDEX = QModelIndex()
+
+
+class Entry:
+    """A node with its way up, as Qt asks for it; a node has its own ``below`` it.
+
+    It does not hold what is above it: a tree goes at once when another takes its place.
+    """
+
+    def __init__(self, node: Any, row: int, parent: Entry | None = None) -> None:
+        self.node = node
+        self.row = row
+        self._parent = ref(parent) if parent is not None else None
+        self.below = [Entry(child, at, self) for at, child in enumerate(node.below)]
+
+    @property
+    def parent(self) -> Entry | None:
+        """The entry above."""
+        return self._parent() if self._parent is not None else None
+
+
+def entries_of(nodes: Iterable[Any]) -> list[Entry]:
+    """Return the entries of the topmost nodes, with all that is below them."""
+    return [Entry(node, row) for row, node in enumerate(nodes)]
+
+
+class EntriesModel(QAbstractItemModel):
+    """A tree of entries; ``columns`` is how many cells a line has."""
+
+    columns = 1
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._top: list[Entry] = []
+
+    def index(self, row: int, column: int, parent: Index = NO_INDEX) -> QModelIndex:
+        """Return the index of a cell."""
+        siblings = self._below(parent)
+        if not (0 <= row < len(siblings) and 0 <= column < self.columns):
+            return QModelIndex()
+        return self.createIndex(row, column, siblings[row])
+
+    def parent(self, index: Index = NO_INDEX) -> QModelIndex:  # type: ignore[override]
+        """Return the line above."""
+        entry = self._entry(index)
+        above = entry.parent if entry is not None else None
+        return QModelIndex() if above is None else self.createIndex(above.row, 0, above)
+
+    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return how many lines are below a line."""
+        return 0 if parent.column() > 0 else len(self._below(parent))
+
+    def columnCount(self, _parent: Index = NO_INDEX) -> int:  # noqa: N802
+        """Return the number of columns."""
+        return self.columns
+
+    def _entry(self, index: Index) -> Entry | None:
+        return index.internalPointer() if index.isValid() else None
+
+    def _below(self, parent: Index) -> list[Entry]:
+        entry = self._entry(parent)
+        return self._top if entry is None else entry.below
