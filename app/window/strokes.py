@@ -10,6 +10,8 @@ from __future__ import annotations
 import math
 import zlib
 from functools import lru_cache
+from typing import NamedTuple
+from weakref import WeakKeyDictionary
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import (
@@ -28,7 +30,31 @@ from planner.values.step import Stage, Tool
 
 SPRAYED = frozenset({Tool.AIRBRUSH, Tool.CAN})
 NARROW = 8.0  # narrower pieces have room for the shape of a stroke's ends, not for more [px]
+TAPE = frozenset({Stage.MASK, Stage.UNMASK})
+STAMPED = 400.0  # longer pieces are few, and their pictures would be large [px]
+MOST_STAMPS = 2048
+EDGE = 2  # room for an outline around a picture [px]
 WIDE = 64.0  # the slope of longer wedges is so gentle that only their edge need be smooth [px]
+
+
+_STAMPS: dict[tuple[object, ...], QImage] = {}
+_RATIOS: WeakKeyDictionary[QPainter, float] = WeakKeyDictionary()
+
+
+@lru_cache(maxsize=1024)
+def pen_of(hue: str, alpha: float, width: float) -> QPen:
+    """Return a pen to paint with, which nobody may change: hundreds a repaint are the same."""
+    colour = QColor(hue)
+    colour.setAlphaF(alpha)
+    return QPen(colour, width)
+
+
+@lru_cache(maxsize=1024)
+def brush_of(hue: str, alpha: float) -> QBrush:
+    """Return a brush to paint with, which nobody may change."""
+    colour = QColor(hue)
+    colour.setAlphaF(alpha)
+    return QBrush(colour)
 
 
 @lru_cache(maxsize=8192)
@@ -122,28 +148,78 @@ def paint_work(
     swatch: str,
     tool: Tool,
     stage: Stage,
-    name: str,
+    name: object,
     faded: bool = False,
 ) -> None:
-    """Paint a piece of work."""
-    fill = QColor(swatch) if swatch else colours.colour("sheet")
-    if faded:
-        fill.setAlphaF(0.55)
-    pen = QPen(edge_on(swatch or colours.sheet, colours), 1.0)
-    painter.setPen(pen)
-    painter.setBrush(fill)
-    if rect.width() < NARROW and stage not in (Stage.MASK, Stage.UNMASK):
-        round_ = rect.width() / 2 if tool in SPRAYED else 0.0
-        painter.drawRoundedRect(rect, round_, round_)
+    """Paint a piece of work; what is written of ``name`` gives a stroke its shape."""
+    sprayed = bool(swatch) and tool in SPRAYED
+    if stage not in TAPE and (sprayed or rect.width() < NARROW):
+        dress = _Dress(swatch or colours.sheet, colours, tool in SPRAYED, faded)
+        ratio = ratio_on_screen(painter)
+        if ratio and rect.width() < STAMPED:
+            _stamp_plain(painter, rect, dress, ratio)
+        else:
+            _paint_plain(painter, rect, dress)
         return
-    path = work_path(rect, tool, stage, lays=bool(swatch), phase=phase_of(name))
+    painter.setPen(pen_of(colours.soft, _edge(swatch or colours.sheet, colours.sheet), 1.0))
+    painter.setBrush(brush_of(swatch or colours.sheet, 0.55 if faded else 1.0))
+    path = work_path(rect, tool, stage, lays=bool(swatch), phase=phase_of(str(name)))
     painter.drawPath(path)
-    if stage in (Stage.MASK, Stage.UNMASK):
+    if stage in TAPE:
         _hatch(painter, path, colours, forward=stage is Stage.MASK)
-    elif swatch and tool in SPRAYED:
-        paint_mist(painter, rect, colours)
     elif not swatch:
         _hatch(painter, path, colours, forward=True)
+
+
+class _Dress(NamedTuple):
+    """What the look of a sprayed or a narrow piece of work hangs on, beside its size."""
+
+    fill: str
+    colours: Colours
+    sprayed: bool
+    faded: bool
+
+
+def _paint_plain(painter: QPainter, rect: QRectF, dress: _Dress) -> None:
+    """Paint a piece of work that looks the same as every other of its colour and size."""
+    fill, colours, sprayed, faded = dress
+    painter.setPen(pen_of(colours.soft, _edge(fill, colours.sheet), 1.0))
+    painter.setBrush(brush_of(fill, 0.55 if faded else 1.0))
+    if rect.width() < NARROW:
+        round_ = rect.width() / 2 if sprayed else 0.0
+        painter.drawRoundedRect(rect, round_, round_)
+    else:
+        painter.drawPath(spray_path(rect))
+        paint_mist(painter, rect, colours)
+
+
+def _stamp_plain(painter: QPainter, rect: QRectF, dress: _Dress, ratio: float) -> None:
+    """Lay it as a picture, on a quarter of a pixel: ten times as fast as painting it."""
+    left, top = math.floor(rect.left()), math.floor(rect.top())
+    across, down = round((rect.left() - left) * 4), round((rect.top() - top) * 4)
+    wide, high = round(rect.width() * 4), round(rect.height() * 4)
+    fill, colours, sprayed, faded = dress
+    hues = (fill, colours.soft, colours.sheet, colours.paper)
+    key = (hues, sprayed, faded, across, down, wide, high, ratio)
+    image = _STAMPS.get(key)
+    if image is None:
+        if len(_STAMPS) >= MOST_STAMPS:
+            _STAMPS.clear()
+        inside = QRectF(EDGE + across / 4, EDGE + down / 4, wide / 4, high / 4)
+        image = _STAMPS[key] = _stamped(inside, dress, ratio)
+    painter.drawImage(QPointF(left - EDGE, top - EDGE), image)
+
+
+def _stamped(rect: QRectF, dress: _Dress, ratio: float) -> QImage:
+    wide, high = (math.ceil((one + EDGE) * ratio) for one in (rect.right(), rect.bottom()))
+    image = QImage(wide, high, QImage.Format.Format_ARGB32_Premultiplied)
+    image.setDevicePixelRatio(ratio)
+    image.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(image)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    _paint_plain(painter, rect, dress)
+    painter.end()
+    return image
 
 
 def paint_tail(painter: QPainter, rect: QRectF, colours: Colours, *, swatch: str) -> None:
@@ -158,21 +234,38 @@ def paint_tail(painter: QPainter, rect: QRectF, colours: Colours, *, swatch: str
 
 def edge_on(swatch: str, colours: Colours) -> QColor:
     """Return an outline for a swatch: faint where it stands out anyway."""
-    plain = contrast(swatch, colours.sheet) >= 3
-    return colours.colour("soft", 0.45 if plain else 0.9)
+    return colours.colour("soft", _edge(swatch, colours.sheet))
+
+
+@lru_cache(maxsize=1024)
+def _edge(swatch: str, sheet: str) -> float:
+    """Return how opaque the outline of a swatch is."""
+    return 0.45 if contrast(swatch, sheet) >= 3 else 0.9
 
 
 def on_screen(painter: QPainter) -> bool:
     """Tell whether pixels are painted, where pictures will do; paper is drawn in lines."""
-    return painter.paintEngine().type() == QPaintEngine.Type.Raster
+    return ratio_on_screen(painter) > 0
+
+
+def ratio_on_screen(painter: QPainter) -> float:
+    """Return how many pixels a pixel takes where pixels are painted; 0 on paper.
+
+    A painter is asked once: its device stays the same.
+    """
+    known = _RATIOS.get(painter)
+    if known is None:
+        raster = painter.paintEngine().type() == QPaintEngine.Type.Raster
+        known = _RATIOS[painter] = painter.device().devicePixelRatio() if raster else 0.0
+    return known
 
 
 def paint_mist(painter: QPainter, rect: QRectF, colours: Colours) -> None:
     """Speckle the right end of a sprayed stroke."""
     reach, tall = round(min(rect.width() * 0.5, rect.height())), round(rect.height())
     spot = QPointF(rect.right() - reach, rect.top())
-    if on_screen(painter):
-        ratio = painter.device().devicePixelRatio()
+    ratio = ratio_on_screen(painter)
+    if ratio:
         painter.drawImage(spot, _stamp(reach, tall, colours.paper, ratio))
     else:
         painter.save()
@@ -220,8 +313,8 @@ def paint_wedge(
 ) -> None:
     """Paint a drying wedge from its corners."""
     shape = QPolygonF([QPointF(x, y) for x, y in corners])
-    pen = QPen(colours.colour("drying", 0.9 if strong else 0.5), 1.0)
-    fill = colours.colour("drying", 0.42 if strong else 0.28)
+    pen = pen_of(colours.drying, 0.9 if strong else 0.5, 1.0)
+    fill = brush_of(colours.drying, 0.42 if strong else 0.28)
     wide = corners[1][0] - corners[0][0] > WIDE
     if wide:
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
@@ -253,8 +346,8 @@ def paint_pin(painter: QPainter, x: float, middle: float, colours: Colours, *, f
 
 def paint_ring(painter: QPainter, x: float, y: float, colours: Colours, radius: float) -> None:
     """Paint the moment at which a film opens."""
-    painter.setPen(QPen(colours.colour("drying_word"), 1.6))
-    painter.setBrush(colours.colour("sheet"))
+    painter.setPen(pen_of(colours.drying_word, 1.0, 1.6))
+    painter.setBrush(brush_of(colours.sheet, 1.0))
     painter.drawEllipse(QPointF(x, y), radius, radius)
 
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen
 
 from app.window import strokes, words
+from app.window.timeline import texts
 from app.window.timeline.content import Held, Piece, SetUp
 from planner.values.plan import BenchKind
 from planner.values.step import Stage
@@ -20,12 +21,6 @@ if TYPE_CHECKING:
 LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 LEAST_NAME = 30.0  # less room than this shows nothing but dots [px]
 CENTRE = Qt.AlignmentFlag.AlignCenter
-
-
-def _bold(font: QFont) -> QFont:
-    bold = QFont(font)
-    bold.setWeight(QFont.Weight.DemiBold)
-    return bold
 
 
 def paint_head(painter: QPainter, scene: Scene) -> None:
@@ -54,7 +49,7 @@ def _date(painter: QPainter, scene: Scene, span: Span, left: float, right: float
     assert span.column is not None
     column = scene.at.strip.columns[span.column]
     painter.setPen(colours.colour("ink"))
-    painter.setFont(_bold(scene.font))
+    painter.setFont(scene.bold)
     name = words.day(column.on)
     if column.people > 1:
         name = words.tr("{date} · two people").format(date=name)
@@ -66,9 +61,9 @@ def _date(painter: QPainter, scene: Scene, span: Span, left: float, right: float
     painter.setPen(colours.colour("soft"))
     for minute in scene.at.scale.ticks(span):
         x = scene.x(minute)
-        rect = QRectF(x + 3, text * 1.9, 46, text * 1.3)
-        if rect.left() + 34 <= right:
-            painter.drawText(rect, LEFT, words.clock(minute, scene.zone))
+        if x + 37 <= right:
+            clock = words.clock(minute, scene.zone)
+            texts.write(painter, x + 3, text * 2.55, clock, 99)
         painter.drawLine(QPointF(x, scene.at.sizes.head - 4), QPointF(x, scene.at.sizes.head))
 
 
@@ -155,7 +150,7 @@ def _held(painter: QPainter, scene: Scene, held: Held) -> None:
         return
     middle = _brush_middle(scene, held.airbrush)
     painter.setPen(QPen(strokes.edge_on(held.swatch, scene.colours), 1))
-    painter.setBrush(QColor(held.swatch))
+    painter.setBrush(strokes.brush_of(held.swatch, 1.0))
     painter.drawRect(QRectF(left, middle - 3, right - left, 6))
 
 
@@ -172,7 +167,7 @@ def _sprayed(painter: QPainter, scene: Scene, airbrush: int, piece: Piece) -> No
         swatch=piece.swatch,
         tool=piece.tool,
         stage=Stage.BASE,
-        name=str(piece.key),
+        name=piece.key,
         faded=piece.logged,
     )
 
@@ -206,7 +201,6 @@ def _set_up(painter: QPainter, scene: Scene, work: SetUp, airbrush: int) -> None
 def paint_loads(painter: QPainter, scene: Scene, items: Items) -> None:
     """Write over each load what it is, up to the next one; it stays in sight as long as that."""
     text = scene.at.sizes.text
-    metrics = QFontMetricsF(scene.small)
     painter.setFont(scene.small)
     painter.setPen(scene.colours.colour("ink"))
     for number in items.held:
@@ -219,8 +213,7 @@ def paint_loads(painter: QPainter, scene: Scene, items: Items) -> None:
         width = right - left - 2
         if width < LEAST_NAME:
             continue
-        name = metrics.elidedText(held.coating, Qt.TextElideMode.ElideRight, width)
-        painter.drawText(QRectF(left, middle - text * 1.75, width, text * 1.2), LEFT, name)
+        texts.write(painter, left, middle - text * 1.15, held.coating, width)
 
 
 def paint_names(painter: QPainter, scene: Scene) -> None:
@@ -230,28 +223,25 @@ def paint_names(painter: QPainter, scene: Scene) -> None:
     painter.fillRect(edge, colours.colour("paper"))
     painter.save()
     painter.setClipRect(QRectF(0, scene.top, scene.area.right(), scene.area.bottom() - scene.top))
-    metrics, strong = QFontMetricsF(scene.small), QFontMetricsF(_bold(scene.font))
+    strong = QFontMetricsF(scene.bold)
     for row in scene.at.rows:
         top = scene.top + row.top - scene.down
         height = row.bottom - row.top
         if top + height < scene.top or top > scene.area.bottom():
             continue
         if row.lane is None:
-            painter.setFont(_bold(scene.font))
+            painter.setFont(scene.bold)
             painter.setPen(colours.colour("ink"))
             wide = scene.area.right() - 16  # a heading's band is free of work
-            shown = strong.elidedText(row.model, Qt.TextElideMode.ElideRight, wide)
-            painter.drawText(QRectF(10, top, wide, height), LEFT, shown)
+            texts.write(painter, 10, top + height / 2, row.model, wide)
             continue
         painter.setFont(scene.small)
         painter.setPen(colours.colour("soft"))
         lane = scene.at.strip.lanes[row.lane]
-        shown = metrics.elidedText(
-            words.listed(lane.parts), Qt.TextElideMode.ElideRight, scene.left - 26
-        )
-        painter.drawText(QRectF(20, top, scene.left - 22, height), LEFT, shown)
+        told = words.listed(lane.parts)
+        texts.write(painter, 20, top + height / 2, told, scene.left - 26)
     painter.restore()
-    painter.setFont(_bold(scene.font))
+    painter.setFont(scene.bold)
     painter.setPen(colours.colour("ink"))
     for index, name in enumerate(scene.at.strip.airbrushes):
         middle = _brush_middle(scene, index)

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
-from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen, QPixmap
+from PySide6.QtGui import QFont, QPainter, QPen, QPixmap
 
 from app.window import strokes
 from app.window.palette import Colours
+from app.window.timeline import texts
 from app.window.timeline.arrange import Arrangement, Box, Ghost, Text
 from app.window.timeline.content import Bracket, Piece, Wedge
 from app.window.timeline.geometry import Span, wedge_outline
@@ -48,6 +49,13 @@ class Scene:
         """Font of labels."""
         font = QFont(self.font)
         font.setPointSizeF(self.font.pointSizeF() * 0.86)
+        return font
+
+    @cached_property
+    def bold(self) -> QFont:
+        """Font of headings and dates."""
+        font = QFont(self.font)
+        font.setWeight(QFont.Weight.DemiBold)
         return font
 
     @cached_property
@@ -112,14 +120,13 @@ def paint_square(painter: QPainter, scene: Scene, items: Items) -> None:
         _box(painter, scene, scene.at.boxes[number])
     for number in items.brackets:
         _bracket(painter, scene, strip.brackets[number])
-    metrics = QFontMetricsF(scene.small)
     painter.setFont(scene.small)
     painter.setPen(scene.colours.colour("drying_word"))
     for number in items.openings:
-        _text(painter, scene, scene.at.openings[number], metrics)
+        _text(painter, scene, scene.at.openings[number])
     painter.setPen(scene.colours.colour("ink"))
     for number in items.names:
-        _text(painter, scene, scene.at.names[number], metrics)
+        _text(painter, scene, scene.at.names[number])
 
 
 def paint_pointed(painter: QPainter, scene: Scene, items: Items) -> None:
@@ -227,11 +234,16 @@ def _dots(
     first = max(0, math.ceil((scene.left - left) / DOT))
     last = math.floor((min(right, scene.area.right()) - left) / DOT)
     painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(scene.colours.colour("soft", alpha))
-    top = middle - DOT_SIZE / 2
-    painter.drawRects(
-        [QRectF(left + DOT * at, top, DOT_SIZE, DOT_SIZE) for at in range(first, last + 1)]
-    )
+    painter.setBrush(strokes.brush_of(scene.colours.soft, alpha))
+    spot = QPointF(left + DOT * first, middle - DOT_SIZE / 2)
+    painter.translate(spot)
+    painter.drawRects(_dots_in_a_row(last + 1 - first))
+    painter.translate(-spot)
+
+
+@lru_cache(maxsize=512)
+def _dots_in_a_row(count: int) -> list[QRectF]:
+    return [QRectF(DOT * at, 0.0, DOT_SIZE, DOT_SIZE) for at in range(count)]
 
 
 def _tie(painter: QPainter, scene: Scene, piece: Piece) -> None:
@@ -278,7 +290,7 @@ def _box(painter: QPainter, scene: Scene, box: Box) -> None:
         swatch=piece.swatch,
         tool=piece.tool,
         stage=piece.stage,
-        name=str(piece.key),
+        name=piece.key,
         faded=piece.logged,
     )
     if piece.wishes:
@@ -305,10 +317,8 @@ def _bracket(painter: QPainter, scene: Scene, bracket: Bracket) -> None:
     strokes.paint_bracket(painter, x, middle - height * 0.72, middle + height * 0.72, scene.colours)
 
 
-def _text(painter: QPainter, scene: Scene, text: Text, metrics: QFontMetricsF) -> None:
+def _text(painter: QPainter, scene: Scene, text: Text) -> None:
     left = scene.shift(text.left)
     if not scene.sees(left, left + text.width):
         return
-    rect = QRectF(left, scene.top + text.middle - scene.down - 10, text.width, 20)
-    shown = metrics.elidedText(text.text, Qt.TextElideMode.ElideRight, text.width)
-    painter.drawText(rect, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, shown)
+    texts.write(painter, left, scene.top + text.middle - scene.down, text.text, text.width)
