@@ -104,7 +104,7 @@ def _work(
 ) -> None:
     begun = job.begun
     column.addWidget(look.label(row.key.model, LARGE, bold=True))
-    if row.title:
+    if row.title and not words.says_stage(row.title, row.stage):
         column.addWidget(look.label(title(row.title), PLAIN))
     column.addWidget(look.label(_with(picture, row, begun), PLAIN, colour="soft"))
     for coat in row.coats:
@@ -254,7 +254,10 @@ def _places(job: Job, look: Look, page: int) -> QWidget:
     column.setContentsMargins(0, 0, 0, 0)
     column.setSpacing(0)
     count = len(job.places)
-    done = words.tr("{done} of {count} places").format(
+    form = words.tr("{done} of {count} places")
+    if len(job.places) == 1:
+        form = words.tr("{done} of 1 place")
+    done = form.format(
         done=len(job.ticked & set(job.places)), count=count
     )
     column.addWidget(look.label(done, SMALL, colour="soft"))

@@ -294,10 +294,12 @@ class BenchMode(QWidget):
             second = self.tr("until {time}").format(time=words.clock(whole.end, zone))
         column = QVBoxLayout()
         column.setSpacing(0)
+        column.addStretch(1)
         for told, size, colour in ((first, PLAIN, "ink"), (second, SMALL, "soft")):
             label = look.label(told, size, colour=colour)
             label.setMinimumWidth(look.pixels(276))
             column.addWidget(label)
+        column.addStretch(1)
         return column
 
     def _middle(self, look: Look) -> QWidget:
