@@ -11902,6 +11902,10 @@ Quelle: {source}</translation>
    <translation>{done} von {count} Stellen</translation>
   </message>
   <message>
+   <source>{done} of 1 place</source>
+   <translation>{done} von 1 Stelle</translation>
+  </message>
+  <message>
    <source>0: the other places</source>
    <translation>0: die anderen Stellen</translation>
   </message>
