@@ -255,11 +255,9 @@ def _places(job: Job, look: Look, page: int) -> QWidget:
     column.setSpacing(0)
     count = len(job.places)
     form = words.tr("{done} of {count} places")
-    if len(job.places) == 1:
+    if count == 1:
         form = words.tr("{done} of 1 place")
-    done = form.format(
-        done=len(job.ticked & set(job.places)), count=count
-    )
+    done = form.format(done=len(job.ticked & set(job.places)), count=count)
     column.addWidget(look.label(done, SMALL, colour="soft"))
     shown = job.places[page * KEYS_FOR_PLACES : (page + 1) * KEYS_FOR_PLACES]
     for number, place in enumerate(shown, start=1):
