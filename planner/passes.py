@@ -60,9 +60,9 @@ class Pass:
         work on no particular side.
     minutes
         From its start to its end, where it is done in one go.
-    hands
-        Those of its minutes that need hands; if it goes on alone the first
-        few, else all.
+    hands, alone
+        Those of its minutes that need hands, all but where it goes on
+        alone; and those at its end in which it does (definition 13).
     load
         Coating or mix that the airbrush must hold, or "".
     """
@@ -78,12 +78,8 @@ class Pass:
     side: Side | None
     minutes: int
     hands: int
+    alone: int
     load: str
-
-    @property
-    def alone(self) -> int:
-        """The minutes at its end in which it goes on alone (definition 13)."""
-        return self.minutes - self.hands
 
     def attended(self, piece: Interval) -> Interval:
         """Return the part of a piece, as planned or logged, that needs hands."""
@@ -138,6 +134,7 @@ def _expand(project: str, model: Model) -> Iterator[Pass]:
             films, places = _coat(model, step, coat)
             worked = tuple(dict.fromkeys(name.partition("/")[0] for name in places))
             minutes = step.minutes.of(len(worked), len({coating for _, coating in films}))
+            hands = step.attended(minutes)
             handled = tuple(dict.fromkeys(units[part] for part in worked))
             if step.stage in WHOLE_UNIT:
                 places = tuple(
@@ -157,7 +154,8 @@ def _expand(project: str, model: Model) -> Iterator[Pass]:
                 unit_after=joined,
                 side=_side(model, step, places),
                 minutes=minutes,
-                hands=step.attended(minutes),
+                hands=hands,
+                alone=minutes - hands,
                 load=films[0][1] if step.tool is Tool.AIRBRUSH else "",
             )
             rank += 1

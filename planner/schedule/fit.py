@@ -109,7 +109,8 @@ def _settle(
         return max(time + lead, alone), 0
     floor = table.floor(index)
     fingers = table.fingers_from(index) if activity.fingers else 0
-    fingers = max(fingers, alone)
+    if alone > fingers:
+        fingers = alone
     if activity.whole:
         fingers = max(fingers, floor)  # its own films must bear fingers, too
     start = max(time + lead, fingers, floor)
@@ -194,10 +195,10 @@ def _handwork(
         return None
     start, prepare = settled
     left = table.left.get(activity.index, activity.one.hands)
-    least = activity.one.step.least_piece
     room = stretch.interval.end - start
     if activity.life is not None:
         room = min(room, activity.life)  # what was mixed for this piece
+    least = activity.one.step.least_piece if left > room or activity.smells else None
     if least and activity.smells:
         room = min(room, _unsmelt(table, start, left))
     if left <= room:

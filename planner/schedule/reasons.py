@@ -28,7 +28,11 @@ class _Read:
             if work.serves is not None:
                 self.serving[work.serves].append(work)
         self.busy = sorted(
-            [(end, one.key.step) for one in table.placements for end in _freed(problem, one)]
+            [
+                (piece.end - problem.activities[problem.index[one.key]].one.alone, one.key.step)
+                for one in table.placements
+                for piece in one.pieces
+            ]
             + [(work.interval.end, work.kind.value) for work in table.bench]
         )
         self.freed: dict[str, list[int]] = defaultdict(list)
@@ -44,12 +48,6 @@ class _Read:
         return min(
             [placed.start, *(work.interval.start for work in self.serving.get(placed.key, ()))]
         )
-
-
-def _freed(problem: Problem, placed: Placement) -> list[int]:
-    """Return when hands are free of each piece of a pass."""
-    one = problem.activities[problem.index[placed.key]].one
-    return [one.attended(piece).end for piece in placed.pieces]
 
 
 def reasons_of(problem: Problem, table: Table) -> dict[PassKey, Reason]:
