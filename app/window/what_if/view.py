@@ -9,7 +9,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QComboBox,
     QFrame,
     QHBoxLayout,
     QPushButton,
@@ -23,7 +22,7 @@ from PySide6.QtWidgets import (
 
 from app.service.what_if import Scenario
 from app.window.forms.breadth import Breadth
-from app.window.labels import Message, field_label, text
+from app.window.labels import Message, NarrowCombo, field_label, text
 from app.window.palette import Colours
 from app.window.picture import Picture
 from app.window.session import Session
@@ -46,7 +45,7 @@ class WhatIfView(QScrollArea):
         self.keep = self._button(self.tr("&Keep it"), self._keep, "Ctrl+Return")
         self.drop = self._button(self.tr("&Drop it"), self._drop, "Ctrl+Del")
         self.remark = Message()
-        self.kind = QComboBox()
+        self.kind = NarrowCombo(20)
         self.stack = QStackedWidget()
         self.forms: list[Form] = [form() for form in FORMS]
         for form in self.forms:
