@@ -164,10 +164,11 @@ def _load(board: Board, first: int, *, sprayed_only: bool) -> Least:
     held = board.held if first == 0 else NOTHING_HELD
     setups = _least_setups(board, spray, hours[first:], held) if not sprayed_only else 0
     left = total + setups
+    unseen = _washing_after_all(board, spray) if setups else 0
     for number in range(first, len(board.stretches)):
         here = hours[number]
         if left <= here:
-            finish = board.starts[number] + left
+            finish = board.starts[number] + max(0, left - unseen)
             what = say("sprayed minutes") if sprayed_only else say("minutes of work and set-up")
             at = moment_of(board.starts[first], problem.calendar.zone)
             text = say(
@@ -179,6 +180,12 @@ def _load(board: Board, first: int, *, sprayed_only: bool) -> Least:
             return Least(finish, number, text)
         left -= here
     return Least(board.ends[-1] if board.ends else 0, len(board.ends) - 1, "")
+
+
+def _washing_after_all(board: Board, sprayed: list[int]) -> int:
+    """Return the most minutes of cleaning after the last film may be held."""
+    washing = sum(one.clean_minutes for one in board.problem.book.gear.airbrushes)
+    return max(0, washing - min(_least_wet(board, index) for index in sprayed))
 
 
 def _hours(board: Board, sprayed: list[int] | None) -> list[int]:

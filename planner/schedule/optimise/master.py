@@ -319,10 +319,11 @@ def setup_minutes(
     return minutes, used
 
 
-def solver_of(work: Work, *, linear: bool = True) -> cp_model.CpSolver:
+def solver_of(work: Work, *, linear: bool = True, presolve: bool = True) -> cp_model.CpSolver:
     """Return a solver that gives the same answer on every machine.
 
-    Small models of clauses are solved twice as fast without ``linear`` relaxation.
+    Small models of clauses are solved twice as fast without ``linear`` relaxation,
+    and, short of the optimum, three times as far in the same time without ``presolve``.
     """
     solver = cp_model.CpSolver()
     parameters = solver.parameters
@@ -333,6 +334,7 @@ def solver_of(work: Work, *, linear: bool = True) -> cp_model.CpSolver:
     parameters.cp_model_probing_level = 0
     if not linear:
         parameters.linearization_level = 0
+    parameters.cp_model_presolve = presolve
     if work.workers > 1:
         parameters.interleave_search = True
     return solver

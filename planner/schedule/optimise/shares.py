@@ -252,9 +252,9 @@ class Window:
         found |= {i: self.sure for i in self.pinned if self.shares.numbers[i] == number}
         return found
 
-    def solve(self, work: Work) -> cp_model.CpSolver | None:
+    def solve(self, work: Work, *, presolve: bool) -> cp_model.CpSolver | None:
         """Return the solver with the best answer found, or None if there is none."""
-        solver = solver_of(work, linear=False)
+        solver = solver_of(work, linear=False, presolve=presolve)
         status: Any = solver.solve(self.model)
         return solver if status in (cp_model.OPTIMAL, cp_model.FEASIBLE) else None
 

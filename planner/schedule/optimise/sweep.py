@@ -25,7 +25,8 @@ from planner.schedule.optimise.shares import Shares, Weights, Window
 from planner.schedule.placing import put_away
 from planner.schedule.state import Table
 
-WORK = 0.05  # deterministic seconds, usual for one window
+WORK = 0.01  # deterministic seconds, usual for one window
+MINUTE_WORK = 0.05  # the same where a stretch is worked out to the minute
 TRIES = 4  # times that one stretch is shared out anew
 
 
@@ -92,17 +93,24 @@ class Sweep:
         before = {index: shares.numbers[index] for index in shares.within(window)}
         cuts: list[frozenset[int]] = []
         minute = _Minute(here, stretch, self.seed)
-        for _ in range(TRIES):
+        for attempt in range(TRIES):
             model = Window(shares, window, self.weights, self.last, cuts)
-            exact = Exact(model.model, minute.board, model.in_stretch(number), here)
-            solver = model.solve(Work(self.work, seed=self.seed))
+            exact = None
+            if attempt:  # what seems to fit did not: look at the minutes from the start
+                exact = Exact(model.model, minute.board, model.in_stretch(number), here)
+            work = self.work if exact is None else max(self.work, MINUTE_WORK)
+            solver = model.solve(Work(work, seed=self.seed), presolve=exact is not None)
             if solver is None:
                 break
             shares.take(model.read(solver))
-            done = minute.done(exact.order(solver))
+            given = shares.within([number])
+            if exact is None:
+                done = minute.done(given) or minute.worked_out(given)
+            else:
+                done = minute.done(exact.order(solver))
             if done is not None:
                 return done
-            cuts.append(minute.conflict(shares.within([number])))
+            cuts.append(minute.conflict(given))
             shares.take(before)
         given = shares.within([number])
         return minute.as_before(given, shares.started) or minute.most_of(given)
@@ -132,6 +140,11 @@ class _Minute:
         """Return the table with all of a set done, if it can be in the order that it had."""
         return self.done(sorted(given, key=started.__getitem__))
 
+    def worked_out(self, given: list[int]) -> Table | None:
+        """Return the table with passes done in an order that a solver finds, or None."""
+        exact, solver = self._solved(given)
+        return None if solver is None else self.done(exact.order(solver))
+
     def conflict(self, given: list[int]) -> frozenset[int]:
         """Return a least part of a set that cannot be done, or all of it."""
         kept = list(given)
@@ -147,8 +160,12 @@ class _Minute:
         return what_fits(self.here, self.stretch, order, set(self.board.head))
 
     def _possible(self, given: list[int]) -> bool:
+        return self._solved(given)[1] is not None
+
+    def _solved(self, given: list[int]) -> tuple[Exact, cp_model.CpSolver | None]:
         model = cp_model.CpModel()
         sure = model.new_constant(1)
-        Exact(model, self.board, dict.fromkeys(given, sure), self.here)
-        status: Any = solver_of(Work(WORK, seed=self.seed), linear=False).solve(model)
-        return status in (cp_model.OPTIMAL, cp_model.FEASIBLE)
+        exact = Exact(model, self.board, dict.fromkeys(given, sure), self.here)
+        solver = solver_of(Work(MINUTE_WORK, seed=self.seed), linear=False, presolve=False)
+        status: Any = solver.solve(model)
+        return exact, solver if status in (cp_model.OPTIMAL, cp_model.FEASIBLE) else None

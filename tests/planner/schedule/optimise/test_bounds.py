@@ -138,15 +138,24 @@ def test_hands_count_from_when_the_work_can_begin():
     ],
 )
 def test_hands_set_up_the_airbrush(coats, setups):
-    """2 × 30 of spraying, and the least set-ups."""
-    of = carts(book(rub("a", 1)), *((spray("a", "hull/deck", coat=c, minutes=30),) for c in coats))
+    """2 × 30 of spraying, and the least set-ups; the last film dries longer than cleaning takes."""
+    of = book(rub("a", 1), coatings=tuple(coating(c, dry_to_handle=100) for c in sorted({*coats})))
+    of = carts(of, *((spray("a", "hull/deck", coat=c, minutes=30),) for c in coats))
     assert bounds.hands(board_of(of)).finish == at("18:00") + 60 + setups
+
+
+def test_all_may_be_done_before_the_airbrush_is_clean():
+    """3 of loading and 30 of spraying, dry 2 min later at most; cleaning ends at 18:39."""
+    of = book(spray("a", "hull/deck", minutes=30), coatings=(coating("sand", dry_to_handle=1),))
+    plan = plan_book(of, at("18:00"))
+    assert plan.cost.finish <= 35
+    assert bounds.hands(board_of(of)).finish <= at("18:00") + plan.cost.finish
 
 
 def test_hands_set_up_once_an_evening():
     """3 × 100 of spraying: two evenings of 240, so (3 + 6) × 2; 318 - 240 = 78 on the second."""
     steps = ((spray("a", "hull/deck", minutes=100),),) * 3
-    of = carts(book(rub("a", 1)), *steps)
+    of = carts(book(rub("a", 1), coatings=(coating("sand", dry_to_handle=100),)), *steps)
     assert bounds.hands(board_of(of)).finish == at("1/18:00") + 78
 
 
