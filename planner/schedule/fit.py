@@ -109,7 +109,7 @@ def _settle(
         return max(time + lead, alone), 0
     floor = table.floor(index)
     fingers = table.fingers_from(index) if activity.fingers else 0
-    if alone > fingers:
+    if alone > fingers:  # noqa: PLR1730 - max() costs thrice as much
         fingers = alone
     if activity.whole:
         fingers = max(fingers, floor)  # its own films must bear fingers, too
@@ -240,7 +240,7 @@ def _spray(
             end + after > stretch.interval.end
             or (activity.life is not None and end - mixed > activity.life)
             or (held.coating and start - minutes - held.used > airbrush.idle_limit_minutes)
-            or (others and not _all_keep(table, others, loaded, stretch, end))
+            or (others and not _all_keep(table, others, [airbrush.name, *others], stretch, end))
         ):
             continue
         hands = begin if cleans else start - minutes - prepare
