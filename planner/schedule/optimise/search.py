@@ -46,6 +46,7 @@ SHARE_WORK = 1.0  # deterministic seconds for a share-out to begin from
 REST_WORK = 1.0  # deterministic seconds for each of them
 NOTHING = Rest(None, None, {})
 NOISE_RULES = 6  # rules drawn at random before each roll
+ROLLS = 4  # rounds after which a roll takes the place of a sweep
 WALKS = 2  # sweeps that go on side by side
 PATIENCE = 0.1  # seconds after which a wait looks whether the search is stopped
 STEPS = (4, 12, 40, 100)  # sweeps of the walk beside each round of proof
@@ -296,7 +297,8 @@ class _Improving:
             way = ways[(number + at) % len(ways)]
             numbers = self._shared_out(number) if at == 0 else {}
             acts.append(partial(self.walker.sweep, self.walks[at], way, target, numbers, number))
-        if number % 4 == 1:
+        every = ROLLS if self.walker.small else 3 * ROLLS  # they take longer than sweeps
+        if number % every == every // 4:
             acts[-1] = partial(
                 roll,
                 self.problem,

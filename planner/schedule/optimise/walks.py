@@ -36,9 +36,11 @@ class Way:
 PULL = (0, 1, 2, 10)
 WAYS = (
     Way(Weights(setup=3, later=PULL), top=True),
+    Way(Weights(setup=20, later=PULL)),
+    Way(Weights(setup=10, later=(0, 1, 1, 10))),
     Way(Weights(setup=6, later=PULL), top=True),
+    Way(Weights(setup=40, later=PULL), top=True),
     Way(Weights(setup=10)),
-    Way(Weights(setup=20)),
 )
 # Narrow windows of a small board are soon as good as they can be, and walks go in a circle.
 WIDE = (
