@@ -50,6 +50,8 @@ def measures_text(measures: Iterable[Measure]) -> str:
 
 def load_text(load: Load) -> str:
     """Return "mix 6.4 ml: 51 drops sand, 77 drops thinner", with a word where it falls short."""
+    if not load.ml:
+        return say("how much is not known, for its places have no area")
     amount: str = millilitres(load.ml)
     if not load.complete:
         amount = say("at least {amount}", amount=amount)

@@ -12,6 +12,8 @@ def fill_words(load: Load) -> str:
     Of a coating from the bottle only the amount is said, for its name stands
     beside it.
     """
+    if not load.ml:
+        return words.tr("how much is not known, for its places have no area")
     if load.mixed:
         told = words.tr("mix {ml:.1f} ml: {drops}")
         drops = ", ".join(

@@ -21,7 +21,7 @@ OVERCOAT_STAGES = COLOUR_STAGES - {Stage.PRIME}
 
 
 def chipping(scene: Scene) -> Iterator[Finding]:
-    """Yield rubs with no fluid below the coat, fluid never overcoated, tape over fluid."""
+    """Yield rubs that no fluid or a clear coat meets, fluid left open, tape over fluid."""
     for moment in scene.moments:
         if moment.step.stage is Stage.CHIP_RUB:
             yield from _rub(scene, moment)
@@ -50,6 +50,29 @@ def _rub(scene: Scene, moment: Moment) -> Iterator[Finding]:
             say("no chipping fluid lies under the coat, so wet rubbing would not lift it"),
             _fluid_below(scene, moment, tuple(places)),
         )
+    clears = {place: clear for place in moment.first.places if (clear := _shut(moment, place))}
+    if clears:
+        first = min(clears.values(), key=lambda film: film.at)
+        yield scene.found(
+            say("chip rub through a clear coat"),
+            Verdict.ORDER,
+            moment,
+            list(clears),
+            say("a clear coat lies over the fluid, so no water reaches it and nothing chips"),
+            Mend(
+                say("move it ahead of {step}", step=first.step.title or first.step.id),
+                (Move(scene.spot, moment.step.id, first.step.id, before=True),),
+            ),
+        )
+
+
+def _shut(moment: Moment, place: str) -> Layer | None:
+    """Return the first clear coat over the topmost chipping fluid of a place, or None."""
+    stack = moment.stack(place)
+    at = _fluid_at(stack)
+    if at is None:
+        return None
+    return next((film for film in stack[at + 1 :] if film.seals), None)
 
 
 def _fluid_at(stack: tuple[Layer, ...]) -> int | None:

@@ -6804,6 +6804,18 @@ Quelle: {source}</translation>
    <translation>unter der Schicht liegt keine Chipping-Flüssigkeit, nasses Reiben würde sie nicht lösen</translation>
   </message>
   <message>
+   <source>chip rub through a clear coat</source>
+   <translation>Abplatzer durch einen Klarlack reiben</translation>
+  </message>
+  <message>
+   <source>a clear coat lies over the fluid, so no water reaches it and nothing chips</source>
+   <translation>über der Flüssigkeit liegt ein Klarlack; kein Wasser erreicht sie, und nichts platzt ab</translation>
+  </message>
+  <message>
+   <source>move it ahead of {step}</source>
+   <translation>vor {step} verschieben</translation>
+  </message>
+  <message>
    <source>chipping fluid below {step}</source>
    <translation>Chipping-Flüssigkeit unter {step}</translation>
   </message>
@@ -7014,10 +7026,6 @@ Quelle: {source}</translation>
   <message>
    <source>move it behind {step}</source>
    <translation>hinter {step} verschieben</translation>
-  </message>
-  <message>
-   <source>move it ahead of {step}</source>
-   <translation>vor {step} verschieben</translation>
   </message>
   <message>
    <source>pale over dark</source>
@@ -9662,6 +9670,10 @@ Quelle: {source}</translation>
   <message>
    <source>{n} drops {coating}</source>
    <translation>{n} Tropfen {coating}</translation>
+  </message>
+  <message>
+   <source>how much is not known, for its places have no area</source>
+   <translation>wie viel, ist nicht bekannt, denn die Stellen haben keine Fläche</translation>
   </message>
   <message>
    <source>at least {amount}</source>
@@ -12564,6 +12576,10 @@ Quelle: {source}</translation>
   <message>
    <source>{file}: the program's log says what went wrong</source>
    <translation>{file}: Das Protokoll des Programms sagt, was schiefging</translation>
+  </message>
+  <message>
+   <source>how much is not known, for its places have no area</source>
+   <translation>wie viel, ist nicht bekannt, denn die Stellen haben keine Fläche</translation>
   </message>
   <message>
    <source>mix {ml:.1f} ml: {drops}</source>

@@ -15,7 +15,8 @@ from app.service.shopping import (
     shopping_document,
     shopping_text,
 )
-from planner.quantity import RunsOut, loads, shopping
+from planner.passes import expand_all
+from planner.quantity import RunsOut, fill, loads, shopping
 from planner.values.book import Book
 from planner.values.coating import Mix, Portion
 from planner.values.step import Stage, Tool
@@ -63,6 +64,16 @@ def test_a_load_says_where_it_falls_short() -> None:
     assert "least that the cup must hold" in text
     assert "without an area" in text
     assert "can be used for 30 min, but is needed for 40" in text
+
+
+def test_a_palette_for_places_without_an_area_gets_no_amount() -> None:
+    """Nothing is known of it, and no drop is no answer."""
+    book = yard(cart("a", 0, BASE))
+    load = fill(book, "sand", expand_all(book))
+    assert load is not None
+    text = load_text(load)
+    assert "0.0 ml" not in text
+    assert "no area" in text
 
 
 def test_it_runs_out_on_a_named_day_at_a_counted_model() -> None:

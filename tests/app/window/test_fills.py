@@ -40,6 +40,17 @@ def test_a_palette_is_put_out() -> None:
     assert fill_words(load) == "put out 2.0 ml, 40 drops"
 
 
+def test_a_palette_for_places_without_an_area_gets_no_amount() -> None:
+    """Nothing is known of it, and no drop is no answer."""
+    book = yard(cart("a", 0, (step("base", "sand", Tool.BRUSH),)))
+    load = fill(book, "sand", expand_all(book))
+    assert load is not None
+    told = fill_words(load)
+    assert "0.0 ml" not in told
+    assert "0 drops" not in told
+    assert "no area" in told
+
+
 @pytest.mark.parametrize(
     ("load", "word"),
     [

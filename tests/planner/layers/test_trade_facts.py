@@ -161,6 +161,24 @@ def test_chipping_fluid_goes_between_two_colours() -> None:
     assert set(_rules(book_of(*steps[:3]))) == {"chipping fluid never overcoated"}
 
 
+def test_chips_are_rubbed_before_a_clear_coat_shuts_the_fluid_in() -> None:
+    """Water must reach the fluid through the colour; no clear coat lets it."""
+    green = coat(Stage.CAMO, "acrylic", name="green")
+    clear = coat(Stage.VARNISH, "gloss clear", name="clear")
+    fluid = coat(Stage.CHIP_FLUID, "fluid", name="fluid")
+    steps = (PRIME, coat(Stage.BASE, "acrylic", name="rust"), fluid, green)
+    rub = work(Stage.CHIP_RUB, name="rub")
+    found = _rules(book_of(*steps, clear, rub))
+    assert set(found) == {"chip rub through a clear coat"}
+    mend = found["chip rub through a clear coat"].mend
+    assert mend is not None
+    mended = mend.apply(book_of(*steps, clear, rub))
+    assert [step.id for step in mended.projects[0].models[0].steps[-2:]] == ["rub", "clear"]
+    assert find(mended) == ()
+    below = (*steps[:2], clear, fluid, green, rub)
+    assert find(book_of(*below)) == ()
+
+
 @pytest.mark.parametrize(
     ("material", "step", "sound"),
     [
