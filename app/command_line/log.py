@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
+from zoneinfo import ZoneInfo
 
 from app.command_line.log_told import (
     brake_remarks,
@@ -29,6 +30,7 @@ from planner.evening.advice import rest
 from planner.evening.missing import Remedy
 from planner.evening.repairs import Repair
 from planner.layers.findings import Finding
+from planner.schedule.judge.premises import HORIZON
 from planner.tonight import run_sheet
 from planner.values.book import Book
 from planner.values.coating import State
@@ -132,13 +134,24 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     add_json(parser)
 
 
+def _when(text: str, zone: ZoneInfo) -> int:
+    """Return the minute told; a mistyped year would make a book that no plan reaches."""
+    now = read_moment(text, zone, "--at")
+    demand(
+        abs(now - current_minute()) <= HORIZON,
+        "--at",
+        f'"{text}" is more than 20 years from today; check the year',
+    )
+    return now
+
+
 def run(args: argparse.Namespace) -> int:
     """Log it, then tell what has changed and what is next."""
     _fits(args)
     with open_book(getattr(args, "book", None)) as bench:
         book = bench.book()
         zone = zone_named(book.bench_time.zone)
-        now = current_minute() if args.at is None else read_moment(args.at, zone, "--at")
+        now = current_minute() if args.at is None else _when(args.at, zone)
         if args.deed == "back":
             name = bench.take_back()
             if name is None:

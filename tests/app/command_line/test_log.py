@@ -81,6 +81,12 @@ def desk(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Desk:
     return Desk(path, capsys)
 
 
+@pytest.mark.parametrize("when", ["2199-01-01T19:30", "1975-01-01T19:30"])
+def test_a_mistyped_year_is_refused_and_nothing_written(desk: Desk, when: str) -> None:
+    """No plan reaches so far: the fact would make the book one that cannot be planned."""
+    desk.refused(desk.log("done", "cart/prime", "--at", when), "more than 20 years from today")
+
+
 def test_start_and_done_tell_what_is_next(desk: Desk) -> None:
     said = desk.log("start", "cart/prime", "--at", EVENING)
     assert said.status == 0
