@@ -49,7 +49,7 @@ NOISE_RULES = 6  # rules drawn at random before each roll
 ROLLS = 4  # rounds after which a roll takes the place of a sweep
 WALKS = 2  # sweeps that go on side by side
 PATIENCE = 0.1  # seconds after which a wait looks whether the search is stopped
-STEPS = (4, 12, 40, 100)  # sweeps of the walk beside each round of proof
+STEPS = (3, 5, 20, 60)  # sweeps of the walk beside each round of proof
 
 
 @dataclass(frozen=True)

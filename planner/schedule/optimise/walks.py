@@ -47,10 +47,10 @@ WIDE = (
     Way(Weights(setup=3, later=PULL), top=True),
     Way(Weights(setup=6, later=PULL), top=True),
     Way(Weights(setup=10), ahead=6, work=0.03),
-    Way(Weights(setup=6, later=PULL), top=True, ahead=8, work=0.06),
-    Way(Weights(setup=20, later=PULL)),
     Way(Weights(setup=6, later=PULL), top=True, ahead=6, work=0.03),
-    Way(Weights(setup=10), ahead=8, work=0.06),
+    Way(Weights(setup=20, later=PULL)),
+    Way(Weights(setup=6, later=PULL), top=True, ahead=8, work=0.03),
+    Way(Weights(setup=10)),
 )
 STILL = tuple(
     Way(Weights(setup=setup, used=30 * setup, later=(0,)), still=True) for setup in (10, 20)
