@@ -67,6 +67,7 @@ class Improver:
         self._mine, self._theirs = context.Pipe(duplex=False)
         self._process = context.Process(target=_work, args=(task, self._theirs), daemon=True)
         self._stopped = False
+        self._over = False  # the process has closed its end
         # No daemon: whoever ends the program while the process wakes up waits until it has,
         # and it is ended at once.
         self._starting = Thread(target=self._start)
@@ -75,9 +76,11 @@ class Improver:
     def news(self) -> list[Improved]:
         """Return what has come since the last time, without waiting."""
         found: list[Improved] = []
-        with contextlib.suppress(EOFError, OSError):
+        try:
             while self._mine.poll():
                 found.append(self._mine.recv())
+        except (EOFError, OSError):
+            self._over = True
         return found
 
     @property
@@ -85,6 +88,8 @@ class Improver:
         """Tell whether more may come."""
         if self._starting.is_alive():
             return True
+        if self._over:  # a closed end looks like one at which something waits
+            return False
         return self._process.is_alive() or self._waiting()
 
     def stop(self) -> None:
