@@ -17,6 +17,7 @@ from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
+from shared_statements import share
 
 WINDOW_TESTS = Path(__file__).parent / "app" / "window"
 IN_CI = os.environ.get("CI", "").lower() in ("1", "true")
@@ -31,6 +32,7 @@ settings.register_profile(
     suppress_health_check=[HealthCheck.too_slow],
 )
 settings.load_profile("tackfree")
+share()
 
 
 def pytest_configure(config: pytest.Config) -> None:
