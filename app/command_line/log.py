@@ -30,13 +30,13 @@ from planner.evening.advice import rest
 from planner.evening.missing import Remedy
 from planner.evening.repairs import Repair
 from planner.layers.findings import Finding
-from planner.schedule.judge.premises import HORIZON
 from planner.tonight import run_sheet
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.moment import moment_of, zone_named
 from planner.values.plan import PassKey
 from planner.values.project import Event, Used
+from planner.values.reach import just_told
 from planner.values.refusal import Refused, demand, demand_known
 from planner.values.step import Tool
 from storage import photos
@@ -137,11 +137,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def _when(text: str, zone: ZoneInfo) -> int:
     """Return the minute told; a mistyped year would make a book that no plan reaches."""
     now = read_moment(text, zone, "--at")
-    demand(
-        abs(now - current_minute()) <= HORIZON,
-        "--at",
-        f'"{text}" is more than 20 years from today; check the year',
-    )
+    just_told(now, current_minute(), "--at")
     return now
 
 

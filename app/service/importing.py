@@ -8,9 +8,11 @@ from enum import StrEnum
 from types import MappingProxyType
 from typing import Any
 
+from app.service.clock import current_minute
 from app.service.merging import USUAL, Choice, Item, Kind, beside, differences, named
 from planner.values.book import Book
 from planner.values.gear import Cleaned, Gear
+from planner.values.reach import in_reach
 from planner.values.room import Room
 from storage.exchange import Exchange
 
@@ -58,6 +60,7 @@ def import_file(
     theirs: frozenset[Household] = frozenset(),
     choices: Mapping[Item, Choice] = MappingProxyType({}),
     names: Mapping[Item, str] = MappingProxyType({}),
+    now: int | None = None,
 ) -> Imported:
     """Take the projects, sequences, coatings and mixes of an exchange file into a book.
 
@@ -73,12 +76,15 @@ def import_file(
         What else to do with things that differ.
     names
         New names for what is taken beside; absent, one is made.
+    now
+        The minute of today; absent, the clock's.
 
     Raises
     ------
     Refused
-        If the two do not go together.
+        If the two do not go together, or the file speaks of a day that no plan reaches.
     """
+    in_reach(exchange.book, current_minute() if now is None else now, idle=True)
     found = differences(book, exchange.book)
     chosen = {one.item: choices.get(one.item, USUAL[one.kind]) for one in found}
     other, given = beside(book, exchange.book, chosen, names)

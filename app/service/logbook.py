@@ -23,6 +23,7 @@ from planner.values.lookup import project_of
 from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey, Plan
 from planner.values.project import Logged, Used
+from planner.values.reach import just_told
 from planner.values.refusal import Refused, demand, demand_known
 from planner.values.said import called, say, told
 from planner.values.step import Tool
@@ -227,16 +228,24 @@ def tick(
     )
 
 
-def correct(book: Book, key: PassKey, fact: Logged) -> Edit:
+def correct(book: Book, key: PassKey, fact: Logged, now: int | None = None) -> Edit:
     """Correct an entry afterwards: any field but what it is about.
+
+    With ``now``, times that it gets must lie within reach of it.
 
     Raises
     ------
     Refused
-        If nothing is logged of that coat, or ``fact`` is about another.
+        If nothing is logged of that coat, ``fact`` is about another, or a
+        year is mistyped.
     """
     same = facts.key_of(key.project, fact) == key
     demand(same, "log", "an entry stays with its coat; take it back and log the other")
+    old = entry_of(book, key)
+    for name in ("start", "end"):
+        moment = getattr(fact, name)
+        if now is not None and moment is not None and moment != getattr(old, name, None):
+            just_told(minute_of(moment), now, name)
     name = called(
         "logbook corrected: {model}/{step}#{coat}", model=key.model, step=key.step, coat=key.coat
     )

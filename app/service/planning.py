@@ -14,6 +14,7 @@ from planner.schedule.rules import RULES
 from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.plan import Plan
+from planner.values.reach import in_reach
 from storage.exchange import digest
 
 
@@ -71,9 +72,12 @@ def plan(
     ------
     Stopped
         As soon as ``stop`` says so.
+    Refused
+        If something of the book lies so far ahead that no plan reaches it.
     Unsound
         If the judge refuses what the heuristic made.
     """
+    in_reach(book, now)
     rules = RULES[:1] if quick else RULES
     # Both read the same tables of rates and bench time; each computes its own times.
     premises = Premises(book, calendar=calendar_of(book.bench_time))

@@ -111,7 +111,9 @@ class Files(QObject):
         theirs, choices, names = dialog.choices()
 
         def taken(book: Book) -> Edit:
-            imported = import_file(book, exchange, theirs=theirs, choices=choices, names=names)
+            imported = import_file(
+                book, exchange, theirs=theirs, choices=choices, names=names, now=self._session.now
+            )
             return Edit(f"import {name}", imported.book)
 
         refused = self._session.attempt(taken)
@@ -157,7 +159,7 @@ class Files(QObject):
         def taken(book: Book) -> Edit:
             theirs = frozenset() if book.projects else frozenset(Household)
             exchange = brought_up(demos.read(name), now)
-            imported = import_file(book, exchange, theirs=theirs)
+            imported = import_file(book, exchange, theirs=theirs, now=now)
             return Edit(f"import {name.replace('_', ' ')}", imported.book)
 
         refused = self._session.attempt(taken)

@@ -123,7 +123,8 @@ class Search:
                 end = max(start + 1, minute_of(entry.end))
             else:
                 one = problem.activities[index].one
-                end = problem.now + max(one.minutes - (problem.now - start), LEAST_LEFT)
+                now = max(problem.now, start)
+                end = now + max(one.minutes - (now - start), LEAST_LEFT)
                 free = start + one.hands if one.alone else end
                 table.time = max(table.time, free)
             table.pieces[index] = (Interval(start, end),)

@@ -87,12 +87,12 @@ class LogbookView(QWidget):
 
     def _lay_out(self) -> None:
         find = QHBoxLayout()
-        find.addWidget(field_label(self.tr("&Find"), self.search))
+        find.addWidget(field_label(self.tr("F&ind"), self.search))
         find.addWidget(self.search, 1)
         self.project.setMaximumWidth(MOST_NAME)
         head = FlowLayout(across=12, down=6)
         head.addWidget(_named(self.tr("Pro&ject"), self.project))
-        head.addWidget(_named(self.tr("&Show"), self.kind))
+        head.addWidget(_named(self.tr("Sho&w"), self.kind))
         left = QWidget()
         left.setMinimumWidth(LEAST_WIDTH)
         column = QVBoxLayout(left)
@@ -243,7 +243,7 @@ class LogbookView(QWidget):
         return refused
 
     def _correct(self, key: PassKey, fact: Logged) -> None:
-        self._attempt(lambda book: logbook.correct(book, key, fact))
+        self._attempt(lambda book: logbook.correct(book, key, fact, self._session.now))
 
     def _take_back(self, key: PassKey) -> None:
         self._attempt(lambda book: logbook.take_back(book, key))

@@ -17,12 +17,13 @@ from planner.values.coating import Coating
 from planner.values.moment import Interval, minute_of, moment_of, zone_named
 from planner.values.plan import BenchKind, BenchWork, PassKey, Placement, Plan
 from planner.values.project import Logged, Observed
+from planner.values.reach import REACH
 
 if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
 LEAST_LEFT = 5  # minutes that work under way still takes at least (definition 23)
-HORIZON = 20 * 366 * 1440  # no plan reaches further from its now [min]
+HORIZON = REACH + 10 * 366 * 1440  # no plan reaches further from its now [min]
 FIRST_MINUTE, LAST_MINUTE = 365 * 1440, 230 * 366 * 1440  # 1971 to about 2200
 
 
@@ -160,8 +161,15 @@ class Case:
         )
 
     def sane(self, placed: Placement) -> bool:
-        """Tell whether a placement has pieces that can be judged."""
-        return bool(placed.pieces) and all(self.in_bounds(piece) for piece in placed.pieces)
+        """Tell whether a placement has pieces that can be judged; facts may be as old as they are.
+
+        How long ago a model was begun is nobody's business; definition 22
+        compares what the plan says of it.
+        """
+        ends = [end for piece in placed.pieces for end in (piece.start, piece.end)]
+        if placed.key in self.premises.facts:
+            return self.sound_now and bool(ends) and all(map(_whole, ends))
+        return bool(ends) and all(self.in_bounds(piece) for piece in placed.pieces)
 
     def begin(self, key: PassKey) -> int:
         """First minute of a placed pass, its preparations included."""
