@@ -3,14 +3,11 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable
-from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any
 from zoneinfo import ZoneInfo
 
+from app.command_line.log_deeds import BY_NAME, Made
 from app.command_line.log_told import (
-    brake_remarks,
     closing_remarks,
     log_document,
     next_lines,
@@ -19,28 +16,17 @@ from app.command_line.log_told import (
 )
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
 from app.command_line.source import add_book, add_json
-from app.service import happenings, logbook, planning, words
+from app.service import happenings, planning
 from app.service.books import open_book
 from app.service.clock import current_minute, read_moment
-from app.service.edits import Edit
-from app.service.step_names import Coat, step_named
 from planner.bench import calendar_of
-from planner.evening import facts
-from planner.evening.advice import rest
 from planner.evening.missing import Remedy
 from planner.evening.repairs import Repair
-from planner.layers.findings import Finding
 from planner.tonight import run_sheet
 from planner.values.book import Book
-from planner.values.coating import State
-from planner.values.moment import moment_of, zone_named
-from planner.values.plan import PassKey
-from planner.values.project import Event, Used
+from planner.values.moment import zone_named
 from planner.values.reach import just_told
-from planner.values.refusal import Refused, demand, demand_known
-from planner.values.step import Tool
-from storage import photos
-from storage.bench_book import BenchBook
+from planner.values.refusal import Refused, demand
 
 EXAMPLES = """\
   tackfree log start "Winch Truck Gannet/prime"
@@ -61,7 +47,6 @@ DEEDS = (
     *("cleaned", "stop", "longer", "lost", "note", "back"),
 )
 NAMELESS = ("stop", "longer", "lost", "back")
-HOUR = 60
 ONLY_WITH = {
     "minutes": ("done", "longer"),
     "used": ("done",),
@@ -76,15 +61,6 @@ ONLY_WITH = {
     "note": ("done", "seen", "skip", "redo", "note"),
     "airbrush": ("start", "done"),
 }
-
-
-@dataclass
-class Logged:
-    """What came of it: the edits made, and what to say beside."""
-
-    edits: list[Edit] = field(default_factory=list)
-    findings: tuple[Finding, ...] = ()
-    remarks: list[str] = field(default_factory=list)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -152,9 +128,9 @@ def run(args: argparse.Namespace) -> int:
             name = bench.take_back()
             if name is None:
                 raise Refused("back", "there is nothing to take back")
-            made = Logged(remarks=[f"taken back: {name}"])
+            made = Made(remarks=[f"taken back: {name}"])
         else:
-            made = _DEEDS[args.deed](args, bench, now)
+            made = BY_NAME[args.deed](args, bench, now)
             for edit in made.edits:
                 bench.apply(edit.name, edit.book, edit.merge)
         after = bench.book()
@@ -196,206 +172,3 @@ def _fits(args: argparse.Namespace) -> None:
         demand(args.step is not None, "STEP", f"say which step; {args.deed} needs one")
     both = (args.temperature is None) == (args.humidity is None)
     demand(both, "--humidity", "goes with --temperature; give both")
-
-
-def _start(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    key = step_named(book, args.step, Coat.TO_BEGIN)
-    planned, airbrush = logbook.planned_minutes(book, None, key), _airbrush(args, book, key, now)
-    made = Logged([logbook.begin(book, key, now, planned, airbrush=airbrush)])
-    made.remarks += brake_remarks(book, key, now)
-    _tell_order(made, book, key)
-    resting = rest(book, key, now)
-    if resting is not None:
-        until = words.moment(resting.until, zone_named(book.bench_time.zone))
-        made.remarks.append(f"{resting.tries} tries failed here; better let it rest until {until}")
-    return made
-
-
-def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    key = step_named(book, args.step, Coat.TO_END)
-    air = None if args.temperature is None else (args.temperature, args.humidity)
-    kept = [photos.keep(bench.path, source) for source in args.photo or ()]
-    given = None if args.used is None else _used(book, args.used)
-    more: dict[str, Any] = {"air": air, "note": args.note or ""}
-    more["airbrush"] = _airbrush(args, book, key, now)
-    if args.only:
-        done = logbook.split(book, key, args.only, now, minutes=args.minutes, used=given, **more)
-    else:
-        used = logbook.usual_use(book, key) if given is None else given
-        done = logbook.finish(book, key, now, args.minutes, used=used, **more)
-    after = done.book
-    for name in kept:
-        after = logbook.annotate(after, key, photo=name).book
-    made = Logged([Edit(done.name, after)])
-    entry = logbook.entry_of(after, key)
-    assert entry is not None
-    if entry.used:
-        word = "reckoned" if given is None else "used"
-        amounts = ", ".join(f"{one.ml:g} ml {one.coating}" for one in entry.used)
-        made.remarks.append(f"{word}: {amounts}")
-    _tell_order(made, book, key)
-    return made
-
-
-def _airbrush(args: argparse.Namespace, book: Book, key: PassKey, now: int) -> str | None:
-    """Return the airbrush named, the one that the plan has, or None for what is known without."""
-    own = [one.name for one in book.gear.airbrushes]
-    if args.airbrush is not None:
-        demand_known(args.airbrush, own, "airbrush", "--airbrush")
-        sprayed = facts.step_of(book, key).tool is Tool.AIRBRUSH
-        demand(sprayed, "--airbrush", f'"{key.step}" is not sprayed')
-        return str(args.airbrush)
-    known = logbook.entry_of(book, key)
-    if len(own) < 2 or (known is not None and known.airbrush):
-        return None
-    plan = planning.plan(book, now, quick=True).plan
-    return logbook.usual_airbrush(book, key, plan)
-
-
-def _tell_order(made: Logged, before: Book, key: PassKey) -> None:
-    """Say what a step overtook, where it was not its turn, and what that does to the coats."""
-    overtaking = happenings.out_of_order(before, key)
-    if overtaking is not None:
-        steps = ", ".join(overtaking.before)
-        made.remarks.append(f"before its turn: it was written behind {steps}, and now stands ahead")
-        made.findings = overtaking.findings
-
-
-def _tacky(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    return Logged([happenings.tacky(book, step_named(book, args.step, Coat.LAST), now)])
-
-
-def _dry(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    key = step_named(book, args.step, Coat.LAST)
-    return Logged([happenings.looked(book, key, now, State.DRY_TO_RECOAT, reached=True)])
-
-
-def _missed(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    key = step_named(book, args.step, Coat.TO_BEGIN)
-    late = next((one for one in happenings.missed(book, now) if one.key == key), None)
-    if late is None:
-        raise Refused("STEP", f"{words.pass_name(key)} has missed no window")
-    choice = Remedy[args.remedy.upper()] if args.remedy else late.remedies[0]
-    return Logged([happenings.remedy(book, late, choice, now)])
-
-
-def _lost(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    stretch = calendar_of(book.bench_time).next_stretch(now)
-    today = moment_of(now, zone_named(book.bench_time.zone)).date()
-    return Logged([happenings.lost(book, stretch.on if stretch else today)])
-
-
-def _seen(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    key = step_named(book, args.step, Coat.LAST)
-    return Logged([happenings.seen(book, key, now, args.note or "")])
-
-
-def _skip(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    key = step_named(book, args.step, Coat.TO_BEGIN)
-    return Logged([happenings.skip(book, key, now, args.note or "")])
-
-
-def _redo(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    key = step_named(book, args.step, Coat.LAST)
-    kind = Repair(args.by or Repair.AGAIN.value)
-    event = Event.DROPPED if args.dropped else Event.DISLIKED
-    places = tuple(args.only or ())
-    new = happenings.outline(book, key, kind, places)
-    made = Logged([happenings.repair(book, key, now, kind, event, places, args.note or "")])
-    made.remarks += [f"new step: {step.id}: {step.title}" for step in new]
-    return made
-
-
-def _empty(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    key = step_named(book, args.step, Coat.TO_END)
-    own = [one.coating for one in facts.step_of(book, key).applications]
-    demand(bool(args.coating or own), "--coating", "is missing; say which bottle is empty")
-    coating = args.coating or own[0]
-    made = Logged([happenings.ran_out(book, key, now, coating, tuple(args.only or ()))])
-    advice = happenings.ran_out_advice(made.edits[0].book, coating, now)
-    made.remarks.append(f"what may help: {'; '.join(advice)}")
-    return made
-
-
-def _cleaned(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    own = [one.name for one in book.gear.airbrushes]
-    name = args.step
-    if name is None:
-        names = list(logbook.cups_now(book, now)) or own
-        demand(
-            len(names) == 1, "STEP", f"say which airbrush: {', '.join(names) or 'there is none'}"
-        )
-        name = names[0]
-    return Logged([logbook.cleaned(book, name, now)])
-
-
-def _stop(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    return Logged([happenings.stop(bench.book(), now)])
-
-
-def _longer(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    minutes = HOUR if args.minutes is None else args.minutes
-    return Logged([happenings.longer(bench.book(), now, minutes)])
-
-
-def _note(args: argparse.Namespace, bench: BenchBook, now: int) -> Logged:
-    book = bench.book()
-    demand(bool(args.note or args.photo), "--note", "is missing; say what to note")
-    if args.step is None:
-        demand(not args.photo, "--photo", "goes with a step; name one")
-        return Logged([happenings.note(book, now, args.note)])
-    key = step_named(book, args.step, Coat.LAST)
-    if logbook.entry_of(book, key) is None:
-        demand(not args.photo, "--photo", "goes with a step that is begun or done")
-        return Logged([happenings.note(book, now, args.note, key)])
-    edits = [logbook.annotate(book, key, note=args.note)] if args.note else []
-    for source in args.photo or ():
-        latest = edits[-1].book if edits else book
-        edits.append(logbook.annotate(latest, key, photo=photos.keep(bench.path, source)))
-    return Logged(edits)
-
-
-_DEEDS: dict[str, Callable[[argparse.Namespace, BenchBook, int], Logged]] = {
-    "start": _start,
-    "done": _done,
-    "tacky": _tacky,
-    "dry": _dry,
-    "missed": _missed,
-    "lost": _lost,
-    "seen": _seen,
-    "skip": _skip,
-    "redo": _redo,
-    "empty": _empty,
-    "cleaned": _cleaned,
-    "stop": _stop,
-    "longer": _longer,
-    "note": _note,
-}
-
-
-def _used(book: Book, texts: list[str]) -> tuple[Used, ...]:
-    """Read "coating=ml"."""
-    known = [coating.name for coating in book.coatings]
-    found = []
-    for text in texts:
-        coating, equals, amount = text.rpartition("=")
-        try:
-            ml = float(amount)
-        except ValueError:
-            equals = ""
-            ml = 0.0
-        demand(bool(equals), "--used", f'"{text[:80]}" is no amount; write "coating=3.5"')
-        demand_known(coating.strip(), known, "coating", "--used")
-        found.append(Used(coating=coating.strip(), ml=ml))
-    return tuple(found)

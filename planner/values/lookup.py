@@ -1,9 +1,9 @@
-"""Finding a project or a model by its name, where a person may have named one that is not there."""
+"""Finding a project, a model or a part by a name that a person may have mistyped."""
 
 from __future__ import annotations
 
 from planner.values.book import Book
-from planner.values.model import Model
+from planner.values.model import Model, Part
 from planner.values.project import Project
 from planner.values.refusal import Refused, unknown
 
@@ -24,3 +24,12 @@ def model_named(project: Project, name: str) -> Model:
     except KeyError:
         known = [one.name for one in project.models]
         raise Refused("models", unknown("model", name, known)) from None
+
+
+def part_of(model: Model, name: str) -> Part:
+    """Return the part called ``name`` of a model; raise `Refused` if there is none."""
+    try:
+        return model.part(name)
+    except KeyError:
+        known = [one.name for one in model.parts]
+        raise Refused("parts", unknown("part", name, known)) from None

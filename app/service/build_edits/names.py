@@ -19,7 +19,7 @@ from app.service.build_edits.spots import (
 )
 from app.service.edits import Edit
 from planner.values.book import Book
-from planner.values.lookup import project_of
+from planner.values.lookup import part_of, project_of
 from planner.values.model import Model, Part
 from planner.values.project import Happened, Logged, Observed, Pin, Project
 from planner.values.refusal import Refused, unknown
@@ -108,15 +108,6 @@ def rename_place(book: Book, at: ModelAt, part: str, old: str, new: str) -> Edit
         ),
         _with_places(book, at, changed, follow),
     )
-
-
-def part_of(model: Model, name: str) -> Part:
-    """Return a part; `Refused` if there is none of this name."""
-    try:
-        return model.part(name)
-    except KeyError:
-        known = [part.name for part in model.parts]
-        raise Refused("parts", unknown("part", name, known)) from None
 
 
 def step_id(title: str, taken: Collection[str] = ()) -> str:

@@ -8,7 +8,6 @@ from dataclasses import replace
 from app.service.build_edits.names import (
     follow_ticks,
     fresh_name,
-    part_of,
     rename_part,
     rename_place,
     step_id,
@@ -25,7 +24,7 @@ from app.service.build_edits.spots import (
 from app.service.edits import Edit
 from planner.layers.edits import kept
 from planner.values.book import Book
-from planner.values.lookup import project_of
+from planner.values.lookup import part_of, project_of
 from planner.values.model import Model, Part, Place
 from planner.values.refusal import Refused
 from planner.values.said import called, say, titled

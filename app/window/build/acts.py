@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QMenu
 
 from app.service import edits as usual
 from app.service.build_edits import models, names, order, parts, steps
-from app.service.build_edits.names import fresh_name, part_of
+from app.service.build_edits.names import fresh_name
 from app.service.build_edits.spots import ModelAt, model_of, step_of
 from app.service.edits import Edit
 from app.window import words
@@ -21,7 +21,7 @@ from app.window.build.forms import new_part, new_place
 from app.window.build.nodes import Key, Kind
 from app.window.build.split_dialog import SplitDialog
 from planner.values.book import Book
-from planner.values.lookup import project_of
+from planner.values.lookup import part_of, project_of
 from planner.values.refusal import Refused
 from planner.values.step import Stage, Step
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from app.service.build_edits import models, names, parts
 from app.service.build_edits.advice import add_dry_fit, late_joined
-from app.service.build_edits.names import fresh_name, part_of
+from app.service.build_edits.names import fresh_name
 from app.service.build_edits.spots import ModelAt, model_of
 from app.service.edits import Edit
 from app.window import words
@@ -28,7 +28,7 @@ from app.window.build.measures import MeasuresField
 from app.window.build.nodes import title_of
 from app.window.labels import text
 from planner.values.book import Book
-from planner.values.lookup import project_of
+from planner.values.lookup import part_of, project_of
 from planner.values.model import Material, Model, Part, Place, RealSize, Side
 from planner.values.refusal import Refused
 
