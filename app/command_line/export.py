@@ -155,9 +155,13 @@ def run(args: argparse.Namespace) -> int:
             f"--{name}",
             "is the file that is read; choose another name",
         )
-    for _, path, write in wanted:
-        told = write(out, path)
-        answer(f"{path} written{told}")
+    written = []
+    try:
+        for _, path, write in wanted:
+            written.append(f"{path} written{write(out, path)}")
+    finally:  # told at the end: who reads a line of it and goes stops no file
+        for line in written:
+            answer(line)
     return NOT_SOUND if out.incomplete else FINE
 
 

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import errno
 import json
 import sys
 import threading
 import time
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -17,20 +18,49 @@ FINE, NOT_SOUND, BAD_INPUT = 0, 1, 2
 PATIENCE_SECONDS = 1.0
 
 
+class Unheard(Exception):  # noqa: N818 - it is the answer that was not heard
+    """The answer cannot be written where it was sent."""
+
+
+@contextmanager
+def heard() -> Iterator[None]:
+    """Tell what the system says of stdout from what it says of anything else.
+
+    Raises
+    ------
+    BrokenPipeError
+        If whoever read it has had enough.
+    Unheard
+        If it cannot be written.
+    """
+    try:
+        yield
+    except BrokenPipeError:
+        raise
+    except OSError as problem:
+        full = problem.errno in (errno.ENOSPC, errno.EDQUOT)
+        why = "the disk is full" if full else problem.strerror or type(problem).__name__
+        raise Unheard(f"cannot be written: {why}; send it elsewhere") from problem
+
+
 def answer(text: str) -> None:
     """Print a person's answer."""
-    print(text)
+    with heard():
+        print(text)
 
 
 def document(data: Any) -> None:
     """Print one JSON document; letters outside ASCII stay readable where they can be."""
-    utf8 = (sys.stdout.encoding or "").lower().replace("-", "") == "utf8"
-    print(json.dumps(data, indent=2, ensure_ascii=not utf8, allow_nan=False))
+    coding = getattr(sys.stdout, "encoding", None) or ""
+    utf8 = coding.lower().replace("-", "") == "utf8"
+    with heard():
+        print(json.dumps(data, indent=2, ensure_ascii=not utf8, allow_nan=False))
 
 
 def note(text: str) -> None:
-    """Tell a person something beside the answer."""
-    print(one_line(text), file=sys.stderr)
+    """Tell a person something beside the answer; where nobody can hear it, nothing ends by that."""
+    with suppress(OSError):
+        print(one_line(text), file=sys.stderr)
 
 
 def one_line(text: str) -> str:

@@ -1,7 +1,8 @@
 """The parser of ``tackfree`` and the exit status of whatever it runs.
 
 0: fine.  1: the answer is "not sound" or "not possible".  2: bad input,
-told in one line that names file, place and mend.
+told in one line that names file, place and mend, or a disk that is full.
+130 and 141: ended by Ctrl-C, or by whoever read the answer, as shells count.
 """
 
 from __future__ import annotations
@@ -19,7 +20,7 @@ from pathlib import Path
 from types import ModuleType
 from typing import NoReturn
 
-from app.command_line.output import BAD_INPUT, NOT_SOUND, note
+from app.command_line.output import BAD_INPUT, NOT_SOUND, Unheard, heard, note
 from app.command_line.source import add_book
 from app.service.unplanned import Unsound
 from planner.values.refusal import Refused
@@ -29,7 +30,8 @@ COMMANDS = (  # each a module, imported when it is asked for
     *("demo", "plan", "tonight", "log", "pace", "check", "verify", "cure", "shop"),
     *("export", "import"),
 )
-INTERRUPTED = 130
+INTERRUPTED = 130  # as of a command that a shell ends with Ctrl-C, 128 + 2
+HUNG_UP = 141  # likewise where the reader of a pipe has gone, 128 + 13
 
 DESCRIPTION = """\
 Tackfree plans the finishing of scale models: many thin coats, few short
@@ -108,7 +110,7 @@ def main(argv: Sequence[str] | None = None, *, open_window: OpenWindow | None = 
         args = parser(_needed(given)).parse_args(given)
         args.open_window = open_window
         status = _window(args) if args.command is None else args.run(args)
-        sys.stdout.flush()
+        _flush()
     except SystemExit as end:
         status = end.code if isinstance(end.code, int) else BAD_INPUT
     except Refused as problem:
@@ -119,7 +121,14 @@ def main(argv: Sequence[str] | None = None, *, open_window: OpenWindow | None = 
         status = NOT_SOUND
     except BrokenPipeError:
         _forget_stdout()
-        status = 0
+        status = HUNG_UP
+    except Unheard as problem:
+        _forget_stdout()
+        note(f"tackfree: the answer: {problem}")
+        status = BAD_INPUT
+    except OSError as problem:  # the machine's, not ours: a folder gone, a disk full
+        note(f"tackfree: {_blocked(problem)}")
+        status = BAD_INPUT
     except KeyboardInterrupt:
         status = INTERRUPTED
     return int(status)
@@ -140,6 +149,22 @@ def _window(args: argparse.Namespace) -> int:
     if args.open_window is None:
         raise Refused("", "no window can be opened here; try tackfree --help")
     return int(args.open_window(getattr(args, "book", None), None))
+
+
+def _flush() -> None:
+    """Send the rest of the answer on its way, while what hinders it can still be told."""
+    if sys.stdout is not None:
+        with heard():
+            sys.stdout.flush()
+
+
+def _blocked(problem: OSError) -> Refused:
+    """Return what the system holds against a file, as a refusal."""
+    where = os.fspath(problem.filename) if isinstance(problem.filename, str) else ""
+    why = problem.strerror or type(problem).__name__
+    return Refused(
+        where, f"cannot be used ({why}); look whether it is there, and the disk not full"
+    )
 
 
 def _forget_stdout() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -83,6 +84,11 @@ def write_whole(path: Path, data: bytes) -> None:
     try:
         put_whole(path, data)
     except OSError as problem:
-        raise Refused(
-            str(path), say("cannot be written ({strerror})", strerror=problem.strerror)
-        ) from problem
+        raise Refused(str(path), _unwritten(problem)) from problem
+
+
+def _unwritten(problem: OSError) -> str:
+    if problem.errno in (errno.ENOSPC, errno.EDQUOT):
+        return say("cannot be written: the disk is full; make room, or choose another place")
+    why = problem.strerror or type(problem).__name__
+    return say("cannot be written ({why}); choose another place", why=why)

@@ -633,7 +633,8 @@ def test_the_command_line_never_loads_qt(file: Path) -> None:
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="pipes of a POSIX shell")
-def test_a_reader_that_goes_away_is_no_fault(file: Path) -> None:
+def test_a_reader_that_goes_away_ends_it_quietly(file: Path) -> None:
+    """POSIX: a command that a signal ends has the status 128 and its number; SIGPIPE is 13."""
     command = f"{sys.executable} -m app.entry plan {file} --now {NOW} --json"
     ran = subprocess.run(
         f"({command}; echo status $? >&2) | true",
@@ -642,7 +643,78 @@ def test_a_reader_that_goes_away_is_no_fault(file: Path) -> None:
         text=True,
         check=False,
     )
-    assert ran.stderr == "status 0\n"
+    assert ran.stderr == "status 141\n"
+
+
+FULL = Path("/dev/full")
+needs_full = pytest.mark.skipif(not FULL.is_char_device(), reason="needs a disk that is full")
+
+
+@needs_full
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("plan", "{file}", "--now", NOW),
+        ("tonight", "{file}", "--now", NOW, "--json"),
+        ("check", "{file}"),
+        ("shop", "{file}", "--now", NOW),
+        ("demo", "--list"),
+        ("cure", "--family", "alkyd enamel"),
+        ("export", "{file}", "--now", NOW, "--table", "{folder}/plan.csv"),
+    ],
+    ids=lambda words: words[0],
+)
+def test_an_answer_that_does_not_fit_on_the_disk_is_told_in_one_line(
+    file: Path, tmp_path: Path, words: tuple[str, ...]
+) -> None:
+    argv = [word.format(file=file, folder=tmp_path) for word in words]
+    with FULL.open("w") as full:
+        ran = subprocess.run(
+            [sys.executable, "-m", "app.entry", *argv],
+            stdout=full,
+            stderr=subprocess.PIPE,
+            text=True,
+            check=False,
+        )
+    told = "tackfree: the answer: cannot be written: the disk is full; send it elsewhere\n"
+    assert (ran.returncode, ran.stderr) == (2, told)
+    if words[0] == "export":
+        assert (tmp_path / "plan.csv").stat().st_size > 0
+
+
+@needs_full
+@pytest.mark.parametrize("option", ["--table", "--log", "--shopping", "--record"])
+def test_a_file_that_does_not_fit_on_the_disk_is_told_by_its_name(
+    tackfree: Run, file: Path, option: str
+) -> None:
+    said = tackfree("export", file, "--now", NOW, option, FULL)
+    refused(said, "/dev/full: cannot be written: the disk is full; make room")
+    assert FULL.is_char_device()  # a device is written to, and not replaced
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="signals of POSIX")
+def test_each_file_is_written_though_nobody_reads_what_is_told(file: Path, tmp_path: Path) -> None:
+    names = ("--table", "--log", "--shopping")
+    files = [tmp_path / f"a{name}.csv" for name in names]
+    words = " ".join(f"{name} {path}" for name, path in zip(names, files, strict=True))
+    command = f"{sys.executable} -u -m app.entry export {file} --now {NOW} {words}"
+    ran = subprocess.run(
+        f"({command}; echo status $? >&2) | true",
+        shell=True,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert ran.stderr == "status 141\n"
+    assert all(path.stat().st_size > 0 for path in files)
+
+
+def test_a_place_that_may_not_be_written_is_told_in_one_line(
+    tackfree: Run, file: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "home").write_text("a file where a folder should be")
+    monkeypatch.setattr("app.service.books.usual_path", lambda: tmp_path / "home" / "b.tackfree")
+    refused(tackfree("import", file), str(tmp_path / "home"))
 
 
 def test_letters_that_a_terminal_lacks_do_not_stop_it(file: Path) -> None:
