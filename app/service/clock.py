@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 import re
 import time
-from datetime import datetime
+from datetime import UTC, datetime
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
@@ -27,7 +27,8 @@ def read_moment(text: str, zone: ZoneInfo, place: str = "--now") -> int:
     Raises
     ------
     Refused
-        If it is no time, or lies outside the years that are planned.
+        If it is no time, one that the clocks of ``zone`` skip, or lies
+        outside the years that are planned.
     """
     mend = say('"{text}" is not a time; write it as 2031-05-31T19:30+02:00', text=text[:60])
     if re.match(r"\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2}", text) is None:
@@ -38,6 +39,15 @@ def read_moment(text: str, zone: ZoneInfo, place: str = "--now") -> int:
         raise Refused(place, mend) from None
     if moment.tzinfo is None:
         moment = moment.replace(tzinfo=zone)
+        there = moment.astimezone(UTC).astimezone(zone)
+        if there.replace(tzinfo=None) != moment.replace(tzinfo=None):
+            clock_gap = say(
+                '"{text}" is skipped in {zone}, where clocks go forward then; write {next}',
+                text=text[:60],
+                zone=zone.key,
+                next=there.isoformat(timespec="minutes"),
+            )
+            raise Refused(place, clock_gap)
     aware(moment.replace(second=0, microsecond=0), place)
     return minute_of(moment)
 

@@ -59,6 +59,21 @@ def test_what_is_no_moment_is_refused_in_one_line(text: str) -> None:
     assert "\n" not in str(refused.value)
 
 
+def test_an_hour_that_clocks_skip_is_refused_with_the_one_meant() -> None:
+    """European Union: clocks go from 02:00 to 03:00 on the last Sunday of March (2000/84/EC)."""
+    with pytest.raises(Refused) as refused:
+        clock.read_moment("2025-03-30T02:30", ZoneInfo("Europe/Warsaw"))
+    assert refused.value.mend.endswith("write 2025-03-30T03:30+02:00")
+    said = clock.read_moment("2025-03-30T02:30+01:00", ZoneInfo("Europe/Warsaw"))
+    assert said == minute_of(datetime(2025, 3, 30, 1, 30, tzinfo=UTC))
+
+
+def test_an_hour_that_comes_twice_is_its_first() -> None:
+    """RFC 5545, 3.3.5: a local time that occurs twice refers to the first occurrence."""
+    read = clock.read_moment("2025-10-26T02:30", ZoneInfo("Europe/Warsaw"))
+    assert read == minute_of(datetime(2025, 10, 26, 0, 30, tzinfo=UTC))
+
+
 def test_the_minute_is_the_one_that_runs(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(time, "time", lambda: 119.9)
     assert clock.current_minute() == 1
