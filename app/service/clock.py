@@ -39,16 +39,16 @@ def read_moment(text: str, zone: ZoneInfo, place: str = "--now") -> int:
         raise Refused(place, mend) from None
     if moment.tzinfo is None:
         moment = moment.replace(tzinfo=zone)
-        there = moment.astimezone(UTC).astimezone(zone)
-        if there.replace(tzinfo=None) != moment.replace(tzinfo=None):
-            clock_gap = say(
-                '"{text}" is skipped in {zone}, where clocks go forward then; write {next}',
-                text=text[:60],
-                zone=zone.key,
-                next=there.isoformat(timespec="minutes"),
-            )
-            raise Refused(place, clock_gap)
     aware(moment.replace(second=0, microsecond=0), place)
+    there = moment.astimezone(UTC).astimezone(zone)
+    if moment.tzinfo is zone and there.replace(tzinfo=None) != moment.replace(tzinfo=None):
+        gap = say(
+            '"{text}" is skipped in {zone}, where clocks go forward then; write {next}',
+            text=text[:60],
+            zone=zone.key,
+            next=there.isoformat(timespec="minutes"),
+        )
+        raise Refused(place, gap)
     return minute_of(moment)
 
 
