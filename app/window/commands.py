@@ -91,8 +91,8 @@ class Commands(QObject):
     def _looks(self) -> dict[Look, QAction]:
         names = {
             Look.SYSTEM: self.tr("&Follow the system"),
-            Look.LIGHT: self.tr("&Light"),
-            Look.DARK: self.tr("&Dark"),
+            Look.LIGHT: self.tr("L&ight"),
+            Look.DARK: self.tr("Dar&k"),
         }
         group = QActionGroup(self)
         looks = {}
@@ -140,7 +140,7 @@ class Commands(QObject):
         view.addActions(list(self.looks.values()))
         view.addSeparator()
         view.addMenu(self.tr("L&anguage")).addActions(self.languages)
-        evening = bar.addMenu(self.tr("E&vening"))
+        evening = bar.addMenu(self.tr("Eve&ning"))
         evening.addActions([self.bench])
         evening.addSeparator()
         evening.addActions([self.hour, self.stop, self.lost])

@@ -75,7 +75,7 @@ class Exports(QObject):
         act(self.tr("Evenings as &calendar…")).triggered.connect(self.calendar)
         sheets = menu.addMenu(self.tr("&Bench sheet"))
         for paper in Paper:
-            tonight, whole = self.tr("&This evening, {paper}…"), self.tr("&All evenings, {paper}…")
+            tonight, whole = self.tr("This evening, {paper}…"), self.tr("All evenings, {paper}…")
             for name, alone in ((tonight, True), (whole, False)):
                 action = sheets.addAction(name.format(paper=paper.value))
                 action.triggered.connect(partial(self._sheet, paper, alone))

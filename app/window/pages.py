@@ -108,13 +108,13 @@ def make_pages(session: Session) -> tuple[Page, ...]:
 
     return (
         Page("tonight", tr("&Tonight"), of_plan("tonight_view:TonightView"), Part.SHEET),
-        Page("timeline", tr("T&imeline"), of_book("timeline_page:TimelinePage"), Part.STRIP),
+        Page("timeline", tr("Ti&meline"), of_book("timeline_page:TimelinePage"), Part.STRIP),
         Page("room", tr("&Room"), of_plan("room.view:RoomView"), Part.CURE),
         Page("stack", tr("&Coat stack"), of_plan("stack.view:StackView"), Part.COATS),
         Page("build", tr("B&uild"), of_book("build.view:BuildView"), Part.BUILD),
         Page("sequences", tr("Se&quences"), of_book("sequences.view:SequencesView")),
         Page("what if", tr("&What if"), of_book("what_if.view:WhatIfView")),
-        Page("wishes", tr("W&ishes"), of_book("wishes.view:WishesView")),
+        Page("wishes", tr("Wish&es"), of_book("wishes.view:WishesView")),
         Page("drying", tr("&Drying now"), of_book("drying.view:DryingView"), Part.MOMENTS),
         Page("logbook", tr("&Logbook"), of_book("logbook.view:LogbookView")),
         Page("stock", tr("&Stock"), of_book("stock.view:StockView"), Part.SHOPPING, True),

@@ -169,7 +169,7 @@ class ProjectPanel(QWidget):
         form.setContentsMargins(0, 0, 0, 0)
         form.addRow(self.dated)
         form.addRow(self.date)
-        form.addRow(field_label(self.tr("&Weight"), self.weight), self.weight)
+        form.addRow(field_label(self.tr("Weight"), self.weight), self.weight)
         form.addRow(self.message)
         self.form.setEnabled(False)
         self.dated.toggled.connect(self._set_date)

@@ -191,7 +191,7 @@ class BuildView(QWidget):
         find.activated.connect(self.only.setFocus)
         line = QHBoxLayout()
         line.setContentsMargins(24, 0, 6, 0)
-        line.addWidget(field_label(self.tr("Show &only"), self.only))
+        line.addWidget(field_label(self.tr("Show on&ly"), self.only))
         line.addWidget(self.only, 1)
         self.narrow = QWidget()
         self.narrow.setLayout(line)

@@ -48,7 +48,7 @@ class FirstRun(QWidget):
         self.temperature, self.humidity = QDoubleSpinBox(), QSpinBox()
         self.warm_box = QCheckBox(self.tr("I have a &warm box"))
         self.airbrush = QCheckBox(self.tr("I have an &airbrush"))
-        self.plan = QPushButton(self.tr("&Plan it"))
+        self.plan = QPushButton(self.tr("Plan &it"))
         self.said, self.message = text("", size=0.95), Message()
         self._room()
         self._lay_out()

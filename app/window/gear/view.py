@@ -64,7 +64,7 @@ class GearView(QWidget):
 
     def _add_volume(self, holder: QWidget) -> None:
         row = QHBoxLayout()
-        row.addWidget(field_label(self.tr("Room &volume"), self.volume))
+        row.addWidget(field_label(self.tr("Room vol&ume"), self.volume))
         row.addWidget(self.volume)
         row.addWidget(text(self.tr("for the estimate of solvent vapour"), size=0.92), 1)
         layout = holder.layout()

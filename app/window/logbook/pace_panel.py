@@ -35,7 +35,7 @@ class PacePanel(QWidget):
         super().__init__()
         self._lesson: Lesson | None = None
         self.colours = LIGHT
-        self.every = QPushButton(self.tr("Apply &all that is sure"))
+        self.every = QPushButton(self.tr("App&ly all that is sure"))
         self.every.clicked.connect(self.all_wanted)
         self.buttons: list[QPushButton] = []
         column = QVBoxLayout(self)

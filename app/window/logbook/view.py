@@ -68,7 +68,7 @@ class LogbookView(QWidget):
             self.kind.addItem(told, sort)
         self.form = EntryForm()
         self.photos = PhotoStrip()
-        self.add = QPushButton(self.tr("Add &photo…"))
+        self.add = QPushButton(self.tr("A&dd photo…"))
         self.told = text("", size=1.05)
         self.back = QPushButton(self.tr("Ta&ke back"))
         self.back.setToolTip(self.tr("It never happened: its cup holds what was sprayed last"))

@@ -64,7 +64,7 @@ class StackView(QWidget):
         line.addWidget(field_label(self.tr("&Model"), self.which))
         line.addWidget(self.which)
         line.addSpacing(12)
-        line.addWidget(field_label(self.tr("&Place"), self.place))
+        line.addWidget(field_label(self.tr("P&lace"), self.place))
         line.addWidget(self.place)
         line.addStretch(1)
         head.addLayout(line)

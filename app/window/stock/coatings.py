@@ -115,7 +115,7 @@ class CoatingsPage(QWidget):
         above.setContentsMargins(0, 6, 0, 4)
         above.setSpacing(6)
         head = QHBoxLayout()
-        head.addWidget(field_label(self.tr("Show &only"), self.look))
+        head.addWidget(field_label(self.tr("Show on&ly"), self.look))
         head.addWidget(self.look, 1)
         above.addLayout(head)
         above.addWidget(self.none)

@@ -181,7 +181,7 @@ class LeftoverDialog(FormDialog):
         form.add("name", tr("&Name"), self.name)
         form.add("ml", tr("&How much"), self.amount)
         form.add("made", tr("&Mixed on"), self.made)
-        form.add("keeps_days", tr("&Keeps for"), self.keeps)
+        form.add("keeps_days", tr("Keeps &for"), self.keeps)
         form.add("portions", tr("&Parts by volume"), self.portions)
         self.fit(460)
 

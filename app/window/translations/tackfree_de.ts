@@ -137,19 +137,19 @@
    <translation>täglich, ganztags</translation>
   </message>
   <message>
-   <source>&amp;Where</source>
+   <source>Whe&amp;re</source>
    <translation>&amp;Wo</translation>
   </message>
   <message>
-   <source>&amp;Temperature</source>
+   <source>Tem&amp;perature</source>
    <translation>&amp;Temperatur</translation>
   </message>
   <message>
-   <source>&amp;Humidity</source>
-   <translation>&amp;Feuchte</translation>
+   <source>Humidit&amp;y</source>
+   <translation>Fe&amp;uchte</translation>
   </message>
   <message>
-   <source>&amp;Holds</source>
+   <source>H&amp;olds</source>
    <translation>&amp;Gilt</translation>
   </message>
   <message>
@@ -240,7 +240,7 @@
   </message>
   <message>
    <source>&amp;Last day</source>
-   <translation>&amp;Letzter Tag</translation>
+   <translation>Letzter Ta&amp;g</translation>
   </message>
   <message>
    <source>Extra stretches on these days stay.</source>
@@ -562,7 +562,7 @@
    <translation>Nur zeigen</translation>
   </message>
   <message>
-   <source>Show &amp;only</source>
+   <source>Show on&amp;ly</source>
    <translation>Nu&amp;r zeigen</translation>
   </message>
   <message>
@@ -836,7 +836,7 @@
    <translation>Quelle</translation>
   </message>
   <message>
-   <source>Show &amp;only</source>
+   <source>Show on&amp;ly</source>
    <translation>&amp;Nur zeigen</translation>
   </message>
   <message>
@@ -1051,11 +1051,11 @@
    <translation>Dem S&amp;ystem folgen</translation>
   </message>
   <message>
-   <source>&amp;Light</source>
+   <source>L&amp;ight</source>
    <translation>Helles Desi&amp;gn</translation>
   </message>
   <message>
-   <source>&amp;Dark</source>
+   <source>Dar&amp;k</source>
    <translation>Dun&amp;kles Design</translation>
   </message>
   <message>
@@ -1076,14 +1076,14 @@
   </message>
   <message>
    <source>&amp;View</source>
-   <translation>&amp;Ansicht</translation>
+   <translation>Ansi&amp;cht</translation>
   </message>
   <message>
    <source>L&amp;anguage</source>
    <translation>S&amp;prache</translation>
   </message>
   <message>
-   <source>E&amp;vening</source>
+   <source>Eve&amp;ning</source>
    <translation>Ab&amp;end</translation>
   </message>
   <message>
@@ -1237,7 +1237,7 @@
   </message>
   <message>
    <source>&amp;Dry already</source>
-   <translation>Schon &amp;trocken</translation>
+   <translation>Schon t&amp;rocken</translation>
   </message>
   <message>
    <source>&amp;Looked at it</source>
@@ -1249,7 +1249,7 @@
   </message>
   <message>
    <source>Tell me on the desk&amp;top, too</source>
-   <translation>Auch auf der Arbeits&amp;fläche melden</translation>
+   <translation>Auch auf der Arbeitsf&amp;läche melden</translation>
   </message>
   <message>
    <source>With a quiet &amp;sound, at the bench only</source>
@@ -1373,8 +1373,8 @@
  <context>
   <name>EntryForm</name>
   <message>
-   <source>&amp;Ended</source>
-   <translation>&amp;Ende</translation>
+   <source>Ended</source>
+   <translation>Ende</translation>
   </message>
   <message>
    <source> min</source>
@@ -1401,12 +1401,12 @@
    <translation>Notiz</translation>
   </message>
   <message>
-   <source>Sa&amp;ve</source>
-   <translation>&amp;Sichern</translation>
+   <source>&amp;Save</source>
+   <translation>Sicher&amp;n</translation>
   </message>
   <message>
    <source>Ta&amp;ke back</source>
-   <translation>&amp;Zurücknehmen</translation>
+   <translation>Zurüc&amp;knehmen</translation>
   </message>
   <message>
    <source>It never happened: the work is planned again</source>
@@ -1425,24 +1425,24 @@
    <translation>Ende</translation>
   </message>
   <message>
-   <source>&amp;Begun</source>
-   <translation>&amp;Beginn</translation>
+   <source>Be&amp;gun</source>
+   <translation>Beg&amp;inn</translation>
   </message>
   <message>
    <source>&amp;Minutes of work</source>
    <translation>&amp;Minuten Arbeit</translation>
   </message>
   <message>
-   <source>A&amp;ir</source>
+   <source>&amp;Air</source>
    <translation>&amp;Luft</translation>
   </message>
   <message>
    <source>Airbr&amp;ush</source>
-   <translation>Airbr&amp;ush</translation>
+   <translation>&amp;Airbrush</translation>
   </message>
   <message>
-   <source>&amp;Note</source>
-   <translation>&amp;Notiz</translation>
+   <source>No&amp;te</source>
+   <translation>N&amp;otiz</translation>
   </message>
   <message>
    <source>not noted</source>
@@ -1550,12 +1550,12 @@
    <translation>&amp;Arbeitsblatt</translation>
   </message>
   <message>
-   <source>&amp;This evening, {paper}…</source>
-   <translation>&amp;Dieser Abend, {paper} …</translation>
+   <source>This evening, {paper}…</source>
+   <translation>Dieser Abend, {paper} …</translation>
   </message>
   <message>
-   <source>&amp;All evenings, {paper}…</source>
-   <translation>&amp;Alle Abende, {paper} …</translation>
+   <source>All evenings, {paper}…</source>
+   <translation>Alle Abende, {paper} …</translation>
   </message>
   <message>
    <source>Build &amp;record</source>
@@ -1821,14 +1821,14 @@
   <name>FirstRun</name>
   <message>
    <source>I have a &amp;warm box</source>
-   <translation>Ich habe eine &amp;Wärmebox</translation>
+   <translation>Ich habe eine Wärmebo&amp;x</translation>
   </message>
   <message>
    <source>I have an &amp;airbrush</source>
    <translation>Ich habe eine &amp;Airbrush</translation>
   </message>
   <message>
-   <source>&amp;Plan it</source>
+   <source>Plan &amp;it</source>
    <translation>&amp;Planen</translation>
   </message>
   <message>
@@ -1919,7 +1919,7 @@
   <name>FormDialog</name>
   <message>
    <source>&amp;Keep</source>
-   <translation>&amp;Behalten</translation>
+   <translation>Beha&amp;lten</translation>
   </message>
   <message>
    <source>Cancel</source>
@@ -1995,7 +1995,7 @@
    <translation>Ausrüstung</translation>
   </message>
   <message>
-   <source>Room &amp;volume</source>
+   <source>Room vol&amp;ume</source>
    <translation>Raum&amp;volumen</translation>
   </message>
   <message>
@@ -2419,7 +2419,7 @@
    <translation>&amp;Gemischt am</translation>
   </message>
   <message>
-   <source>&amp;Keeps for</source>
+   <source>Keeps &amp;for</source>
    <translation>&amp;Hält</translation>
   </message>
   <message>
@@ -2563,12 +2563,12 @@
    <translation>gereinigte Airbrushes</translation>
   </message>
   <message>
-   <source>Add &amp;photo…</source>
-   <translation>&amp;Foto hinzufügen …</translation>
+   <source>A&amp;dd photo…</source>
+   <translation>Foto hinzuf&amp;ügen …</translation>
   </message>
   <message>
    <source>Ta&amp;ke back</source>
-   <translation>&amp;Zurücknehmen</translation>
+   <translation>Zurüc&amp;knehmen</translation>
   </message>
   <message>
    <source>It never happened: its cup holds what was sprayed last</source>
@@ -2579,7 +2579,7 @@
    <translation>Zeilen des Logbuchs</translation>
   </message>
   <message>
-   <source>&amp;Find</source>
+   <source>F&amp;ind</source>
    <translation>&amp;Suchen</translation>
   </message>
   <message>
@@ -2587,7 +2587,7 @@
    <translation>Pro&amp;jekt</translation>
   </message>
   <message>
-   <source>&amp;Show</source>
+   <source>Sho&amp;w</source>
    <translation>&amp;Zeigen</translation>
   </message>
   <message>
@@ -3183,8 +3183,8 @@ in {length}</translation>
  <context>
   <name>PacePanel</name>
   <message>
-   <source>Apply &amp;all that is sure</source>
-   <translation>&amp;Alles Sichere anwenden</translation>
+   <source>App&amp;ly all that is sure</source>
+   <translation>Alles Siche&amp;re anwenden</translation>
   </message>
   <message>
    <source>Pace</source>
@@ -3461,8 +3461,8 @@ in {length}</translation>
    <translation>Noch keine</translation>
   </message>
   <message>
-   <source>&amp;Weight</source>
-   <translation>&amp;Gewicht</translation>
+   <source>Weight</source>
+   <translation>Gewicht</translation>
   </message>
   <message>
    <source>Projects</source>
@@ -3500,7 +3500,7 @@ in {length}</translation>
   </message>
   <message>
    <source>&amp;Dries at</source>
-   <translation>&amp;Trocknet in</translation>
+   <translation>Trock&amp;net in</translation>
   </message>
   <message>
    <source>&amp;Laid by</source>
@@ -3715,7 +3715,7 @@ in {length}</translation>
   </message>
   <message>
    <source>Only &amp;with all of</source>
-   <translation>Nur mit a&amp;llen von</translation>
+   <translation>Nur mit all&amp;en von</translation>
   </message>
   <message>
    <source>and with &amp;none of</source>
@@ -4299,7 +4299,7 @@ in {length}</translation>
    <translation>&amp;Modell</translation>
   </message>
   <message>
-   <source>&amp;Place</source>
+   <source>P&amp;lace</source>
    <translation>&amp;Stelle</translation>
   </message>
  </context>
@@ -4935,7 +4935,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <name>WhatIfView</name>
   <message>
    <source>&amp;Keep it</source>
-   <translation>&amp;Behalten</translation>
+   <translation>Beha&amp;lten</translation>
   </message>
   <message>
    <source>&amp;Drop it</source>
@@ -4950,7 +4950,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>&amp;Ausprobieren</translation>
   </message>
   <message>
-   <source>Try it &amp;together with the chosen one</source>
+   <source>Try it together with the &amp;chosen one</source>
    <translation>&amp;Zusammen mit dem gewählten ausprobieren</translation>
   </message>
   <message>
@@ -4975,7 +4975,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   </message>
   <message>
    <source>&amp;What to try</source>
-   <translation>&amp;Was ausprobieren</translation>
+   <translation>Was ausp&amp;robieren</translation>
   </message>
   <message>
    <source> and </source>
@@ -5114,7 +5114,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Zusammen &amp;mit …</translation>
   </message>
   <message>
-   <source>&amp;Take its wishes back</source>
+   <source>Take its &amp;wishes back</source>
    <translation>&amp;Wünsche dazu zurücknehmen</translation>
   </message>
   <message>
@@ -7972,6 +7972,10 @@ Quelle: {source}</translation>
    <translation>Projekt</translation>
   </message>
   <message>
+   <source>part</source>
+   <translation>Teil</translation>
+  </message>
+  <message>
    <source>mm</source>
    <translation>mm</translation>
   </message>
@@ -8046,6 +8050,14 @@ Quelle: {source}</translation>
   <message>
    <source>is empty; put at least one on the table</source>
    <translation>ist leer; mindestens eines auf den Tisch stellen</translation>
+  </message>
+  <message>
+   <source>is more than 20 years from today; check the year</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{what} is dated {day}, more than 20 years after now; check the year</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{value:g} is outside {low:g} to {high:g}</source>
@@ -8596,8 +8608,12 @@ Quelle: {source}</translation>
    <translation>es gibt noch kein Werkbuch; eine Austauschdatei nennen oder tackfree starten</translation>
   </message>
   <message>
-   <source>cannot be written ({strerror})</source>
-   <translation>lässt sich nicht schreiben ({strerror})</translation>
+   <source>cannot be written: the disk is full; make room, or choose another place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot be written ({why}); choose another place</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Try the parts together, dry</source>
@@ -8686,10 +8702,6 @@ Quelle: {source}</translation>
   <message>
    <source>{model}: {part}/{old} is now {part}/{new}</source>
    <translation>{model}: {part}/{old} heißt jetzt {part}/{new}</translation>
-  </message>
-  <message>
-   <source>part</source>
-   <translation>Teil</translation>
   </message>
   <message>
    <source>{model}: move {moved}</source>
@@ -8882,6 +8894,10 @@ Quelle: {source}</translation>
   <message>
    <source>"{text}" is not a time; write it as 2031-05-31T19:30+02:00</source>
    <translation>„{text}“ ist keine Zeit; als 2031-05-31T19:30+02:00 schreiben</translation>
+  </message>
+  <message>
+   <source>"{text}" is skipped in {zone}, where clocks go forward then; write {next}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{what}; there are {known}</source>
@@ -13362,7 +13378,7 @@ Quelle: {source}</translation>
    <translation>&amp;Heute Abend</translation>
   </message>
   <message>
-   <source>T&amp;imeline</source>
+   <source>Ti&amp;meline</source>
    <translation>&amp;Zeitstrahl</translation>
   </message>
   <message>
@@ -13386,7 +13402,7 @@ Quelle: {source}</translation>
    <translation>&amp;Was wäre, wenn</translation>
   </message>
   <message>
-   <source>W&amp;ishes</source>
+   <source>Wish&amp;es</source>
    <translation>Wü&amp;nsche</translation>
   </message>
   <message>

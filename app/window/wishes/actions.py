@@ -49,7 +49,7 @@ class WishActions(QObject):
         self.later = self._action(self.tr("A stretch &later"), partial(self._by, 1), "]")
         self.not_before = self._action(self.tr("&Not before…"), self._not_before, "N")
         self.beside = self._action(self.tr("&Together with…"), self._beside, "T")
-        self.unpin = self._action(self.tr("&Take its wishes back"), self._unpin, "Shift+P")
+        self.unpin = self._action(self.tr("Take its &wishes back"), self._unpin, "Shift+P")
         self.first = self._action(self.tr("Finish this vehicle &first"), self._first, "F")
         self.first.setCheckable(True)
         session.edited.connect(self._refresh)
