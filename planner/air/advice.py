@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from planner.air.moisture import Air, surface_margin_k
-from planner.values.coating import Coating, Family
+from planner.values.coating import CLEAR_WORDS, Coating, Family, named_so
 from planner.values.refusal import number_in
 from planner.values.room import COLDEST_C, HOTTEST_C, sane_air
 from planner.values.said import say
@@ -23,6 +23,10 @@ MARGIN_DOUBT_K = 0.05
 FILM_FORMS_C = 5.0
 """Assumed least film-forming temperature of waterborne films (ISO 2115 tells how
 it is measured; the data sheet has the product's own) [°C]."""
+
+DAMP_PCT, POOR_PCT = 60, 70
+"""Where most stop spraying lacquers and clears, and where all do: common practice,
+no source [% RH]."""
 
 PRACTICE = say("common practice, no source")
 SPRAYED = frozenset({Tool.AIRBRUSH, Tool.CAN})
@@ -54,6 +58,7 @@ def laying_advice(
     *,
     surface_c: float | None = None,
     can_c: float | None = None,
+    clear: bool | None = None,
 ) -> tuple[Advisory, ...]:
     """Return what speaks against laying ``coating`` in ``air``, worst first.
 
@@ -63,6 +68,8 @@ def laying_advice(
         Temperature of the model; absent, that of the air [°C].
     can_c
         Temperature of the spray can; absent, that of the air [°C].
+    clear
+        Whether it is laid as a clear coat; absent, by its name.
 
     Raises
     ------
@@ -72,13 +79,14 @@ def laying_advice(
     sane_air(*air)
     surface = air.temperature_c if surface_c is None else surface_c
     can = air.temperature_c if can_c is None else can_c
+    clear = named_so(coating, CLEAR_WORDS) if clear is None else clear
     number_in(surface, COLDEST_C, HOTTEST_C, "surface_c", "°C")
     number_in(can, COLDEST_C, HOTTEST_C, "can_c", "°C")
     found = [
         *_label(coating, air, surface),
         *_condensation(air, surface),
         *_warmth(coating, air, surface),
-        *(_humidity(coating, air) if tool in SPRAYED else ()),
+        *(_humidity(coating, air, clear=clear) if tool in SPRAYED else ()),
         *(_can(can) if tool is Tool.CAN else ()),
     ]
     worst_first = list(Fitness)[::-1]
@@ -172,10 +180,10 @@ def _warmth(coating: Coating, air: Air, surface: float) -> Iterator[Advisory]:
         )
 
 
-def _humidity(coating: Coating, air: Air) -> Iterator[Advisory]:
+def _humidity(coating: Coating, air: Air, *, clear: bool) -> Iterator[Advisory]:
     damp = air.humidity_pct
-    if coating.family in FAST_SOLVENT and damp > 60:
-        judged = _no if damp >= 70 else _care
+    judged = _no if damp >= POOR_PCT else _care
+    if coating.family in FAST_SOLVENT and damp > DAMP_PCT:
         yield judged(
             say(
                 "{damp:g} % RH: a fast solvent cools the film until moisture "
@@ -183,6 +191,14 @@ def _humidity(coating: Coating, air: Air) -> Iterator[Advisory]:
                 damp=damp,
             ),
             say("UFC 3-190-06 par. 7.4.2 (mechanism); 60 and 70 % are common practice, no source"),
+        )
+    elif clear and damp > DAMP_PCT:
+        yield judged(
+            say(
+                "{damp:g} % RH: a clear coat sprayed in damp air fogs, or misses its sheen",
+                damp=damp,
+            ),
+            say("60 % is the usual limit, 70 % always poor: common practice, no source"),
         )
     elif coating.family in WATERBORNE and damp > 85:
         yield _care(

@@ -9,6 +9,7 @@ from planner.air import Advisory, Fitness, fitness, laying_advice
 from planner.cure import Cure
 from planner.evening.facts import entry_of, model_of, step_of
 from planner.evening.parting import places_of
+from planner.layers.kinds import CLEAR_STAGES
 from planner.values.book import Book
 from planner.values.coating import Family
 from planner.values.lookup import project_of
@@ -48,10 +49,12 @@ def one_first(
         return None
     cure = cure or Cure(book.room, zone_named(book.bench_time.zone))
     step = step_of(book, sprayed[0])
+    clear = True if step.stage in CLEAR_STAGES else None
     found: dict[Advisory, None] = {}
     for name in dict.fromkeys(one.coating for one in step.applications):
         air = cure.air(book.room.location(step.dries_in).name).at(now)
-        found.update(dict.fromkeys(laying_advice(book.coating(name), step.tool, air)))
+        advice = laying_advice(book.coating(name), step.tool, air, clear=clear)
+        found.update(dict.fromkeys(advice))
     if fitness(found) is Fitness.GO:
         return None
     others = tuple(key for key in sprayed if (key.project, key.model) != models[0])

@@ -26,10 +26,10 @@ from planner.evening.stripping import stripped
 from planner.layers.edits import fresh_id
 from planner.layers.findings import find
 from planner.layers.kinds import CLEAR_STAGES, OIL_BORNE, WASH_STAGES
-from planner.layers.stock import CLEAR_WORDS, GLOSS_CLEAR, named_so, provide
+from planner.layers.stock import GLOSS_CLEAR, provide
 from planner.layers.table import Verdict
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Finish, State
+from planner.values.coating import CLEAR_WORDS, Coating, Family, Finish, State, named_so
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused, demand
 from planner.values.said import say, titled, within

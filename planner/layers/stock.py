@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Finish
+from planner.values.coating import CLEAR_WORDS, Coating, Family, Finish, named_so
 from planner.values.step import Stage, Step
 
 
@@ -27,7 +27,6 @@ class Wanted:
 
 
 ANY = ("",)
-CLEAR_WORDS = ("clear", "klar")  # as people call them in the languages of the window
 PRIMER_WORDS = ("primer", "grundier")
 _CLEAR = frozenset({Stage.VARNISH, Stage.MATTE})
 GLOSS_CLEAR = Wanted(
@@ -49,12 +48,6 @@ PRIMER = Wanted(
 CHIPPING_FLUID = Wanted(
     "chipping fluid", Family.CHIPPING_FLUID, Finish.SATIN, "#eeeeea", ANY, frozenset()
 )
-
-
-def named_so(coating: Coating, words: Iterable[str]) -> bool:
-    """Tell whether the name of a coating holds one of some words."""
-    name = coating.name.casefold()
-    return any(word in name for word in words)
 
 
 def counterpart(coating: Coating, family: Family) -> Wanted:

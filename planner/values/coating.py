@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
@@ -11,6 +12,9 @@ from itertools import pairwise
 from planner.values.moment import aware, in_years
 from planner.values.refusal import Refused, all_different, demand, number_in, plain_name
 from planner.values.said import say
+
+CLEAR_WORDS = ("clear", "varnish", "klar", "firnis")
+"""How people call clear coats in the languages of the window."""
 
 
 class Family(StrEnum):
@@ -256,6 +260,12 @@ class Coating:
         if self.opened is not None:
             in_years(self.opened, "opened")
         number_in(self.slowness, 0.25, 4, "slowness")
+
+
+def named_so(coating: Coating, words: Iterable[str]) -> bool:
+    """Tell whether the name of a coating holds one of some words."""
+    name = coating.name.casefold()
+    return any(word in name for word in words)
 
 
 @dataclass(frozen=True, kw_only=True)

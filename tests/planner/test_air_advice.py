@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from planner.air import Air, Fitness, fitness, laying_advice
-from planner.values.coating import Coating, Family
+from planner.values.coating import Coating, Family, Finish
 from planner.values.refusal import Refused
 from planner.values.step import Tool
 
@@ -40,6 +40,22 @@ def test_blush_warns_fast_solvents_only():
     assert about(laying_advice(LACQUER, Tool.AIRBRUSH, Air(21, 72)), "blushes") == [Fitness.NO_GO]
     assert about(laying_advice(LACQUER, Tool.BRUSH, Air(21, 72)), "blushes") == []
     assert about(laying_advice(ENAMEL, Tool.AIRBRUSH, Air(21, 72)), "blushes") == []
+
+
+def test_clears_fog_in_damp_air_and_colours_do_not():
+    # 60 % is the usual "no" of painters for clears, 70 % always poor: common practice, no source
+    for name in ("gloss clear", "Satin varnish", "Klarlack, matt", "Firnis"):
+        clear = Coating(name=name, family=Family.WATERBORNE_ACRYLIC, finish=Finish.GLOSS)
+        for damp, expected in ((60, []), (65, [Fitness.CARE]), (80, [Fitness.NO_GO])):
+            advice = laying_advice(clear, Tool.AIRBRUSH, Air(21, damp))
+            assert about(advice, "fogs") == expected, (name, damp)
+        assert about(laying_advice(clear, Tool.BRUSH, Air(21, 80)), "fogs") == []
+    assert fitness(laying_advice(ACRYLIC, Tool.AIRBRUSH, Air(21, 80))) is Fitness.GO
+    as_clear = laying_advice(ACRYLIC, Tool.AIRBRUSH, Air(21, 80), clear=True)
+    assert fitness(as_clear) is Fitness.NO_GO
+    # a fast solvent is told once, by its own reason
+    lacquer = Coating(name="clear", family=Family.SOLVENT_LACQUER)
+    assert len(laying_advice(lacquer, Tool.AIRBRUSH, Air(21, 80))) == 1
 
 
 def test_can_temperature_counts_besides_the_air():
