@@ -195,7 +195,7 @@ def _humidity(coating: Coating, air: Air, *, clear: bool) -> Iterator[Advisory]:
     elif clear and damp > DAMP_PCT:
         yield judged(
             say(
-                "{damp:g} % RH: a clear coat sprayed in damp air fogs, or misses its sheen",
+                "{damp:g} % RH: a clear coat sprayed now fogs, or misses its sheen",
                 damp=damp,
             ),
             say("60 % is the usual limit, 70 % always poor: common practice, no source"),

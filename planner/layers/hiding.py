@@ -7,9 +7,10 @@ from collections.abc import Iterator
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.stack import Layer, Moment
 from planner.layers.step_edits import Coats
-from planner.layers.stock import PRIMER_WORDS, named_so
+from planner.layers.stock import PRIMER_WORDS
 from planner.layers.table import Verdict
 from planner.values.book import Book
+from planner.values.coating import named_so
 from planner.values.said import say
 from planner.values.step import Application, Bound, Stage
 
