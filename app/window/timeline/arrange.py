@@ -15,6 +15,7 @@ from planner.values.plan import PassKey
 
 LEAST_BOX = 7.0  # narrower work could not be seen or hit [px]
 LEAST_LABEL = 26.0
+NAMED, OPENED = 0.5, 0.42  # from a lane's edge to the middle of a name or a time [text heights]
 
 
 @dataclass(frozen=True)
@@ -231,7 +232,7 @@ def _names(
             Label(box.left, measure(text) + 2, _limit(scale, box.left))
             for box, text in zip(mine, texts, strict=True)
         ]
-        middle = rows[lane].top + sizes.text * 0.72
+        middle = rows[lane].top + sizes.text * NAMED
         for box, text, width in zip(
             mine, texts, room_for_labels(wanted, LEAST_LABEL, 5), strict=True
         ):
@@ -255,7 +256,7 @@ def _openings(
             by_lane[wedge.lane].append((scale.x(wedge.opens), time_of(wedge), wedge.key))
     texts = []
     for lane, rings in by_lane.items():
-        middle = rows[lane].bottom - sizes.text * 0.6
+        middle = rows[lane].bottom - sizes.text * OPENED
         end = float("-inf")
         for x, text, key in sorted(rings):
             width = measure(text)

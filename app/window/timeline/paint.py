@@ -21,6 +21,7 @@ from planner.values.plan import PassKey
 
 BEYOND = 6.0  # what is cut off is cut so far out of sight [px]
 REPEATED = 8  # lines of the ground that are painted; the others are the same [px]
+FRAME = 2.0  # from a piece of work to its frame; more would touch its name [px]
 DOT, DOT_SIZE = 5.4, 1.6  # from one dot to the next, and across one [px]
 
 
@@ -306,7 +307,8 @@ def _frame(
         pen.setDashPattern([1.0, 2.0])
     painter.setPen(pen)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.drawRoundedRect(_rect(scene, box).adjusted(-3, -3, 3, 3), 5, 5)
+    out = FRAME
+    painter.drawRoundedRect(_rect(scene, box).adjusted(-out, -out, out, out), 5, 5)
 
 
 def _bracket(painter: QPainter, scene: Scene, bracket: Bracket) -> None:

@@ -91,6 +91,31 @@ def test_a_click_chooses_and_the_tip_says_why(qtbot, view: TimelineView) -> None
     assert view.tip_at(QPointF(5, 5)) == ""
 
 
+def test_the_frame_of_the_chosen_piece_leaves_its_words_alone(view: TimelineView) -> None:
+    view.choose(None)
+    view.setFocus()
+    before = view.viewport().grab().toImage()
+    view.choose(key("gloss"))
+    view.setFocus()
+    after = view.viewport().grab().toImage()
+    at, scene = view.arrangement, view.scene()
+    box = next(one for one in at.boxes if at.strip.pieces[one.piece].key == key("gloss"))
+    texts = [one for one in (*at.names, *at.openings) if abs(one.left - box.left) < 60]
+    texts = [one for one in texts if abs(one.middle - box.middle) < at.sizes.lane / 2]
+    assert {one.middle < box.middle for one in texts} == {True, False}  # a name and an opening
+    touched = inked = 0
+    for one in texts:
+        left, middle = int(scene.shift(one.left)), int(scene.top + one.middle - scene.down)
+        for x in range(left, left + int(one.width)):
+            for y in range(middle - 9, middle + 10):
+                ink = before.pixelColor(x, y).lightness() < 140
+                if ink and abs(y - middle) < at.sizes.text * 0.4:
+                    inked += 1
+                    touched += before.pixel(x, y) != after.pixel(x, y)
+    assert inked > 50
+    assert touched == 0
+
+
 def test_dragging_moves_the_strip(qtbot, view: TimelineView) -> None:
     view.zoom_in()
     bar = view.horizontalScrollBar()
