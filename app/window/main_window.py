@@ -27,6 +27,7 @@ from app.window.drying.notifier import Notifier
 from app.window.evening_acts import EveningActs
 from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
+from app.window.first_size import FIRST
 from app.window.improving import Improving
 from app.window.moved_panel import MovedPanel
 from app.window.navigation import Navigation
@@ -48,7 +49,6 @@ if TYPE_CHECKING:
     from app.window.tonight_view import TonightView
 
 TICK_MS = 5_000  # how often the clock is looked at
-FIRST_SIZE = (1280, 800)
 AT_ONCE = 300  # pieces of work of which every part is read within 100 ms
 LEAST_PAGE = (541, 418)  # as much as most views need: the window hardly grows as they are made
 
@@ -309,7 +309,7 @@ class MainWindow(QMainWindow):
         super().closeEvent(event)
 
     def _restore(self) -> None:
-        self.resize(*FIRST_SIZE)
+        self.resize(FIRST)
         for name, restore in (
             ("geometry", self.restoreGeometry),
             ("state", self.restoreState),

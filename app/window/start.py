@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.service.clock import current_minute
 from app.window import language
+from app.window.first_size import fit_to
 from app.window.main_window import MainWindow
 from app.window.session import Session
 
@@ -31,6 +32,8 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     language.install(app, QSettings())
     session = Session(current_minute if now is None else running_from(now))
     window = MainWindow(session, QSettings())
+    if not QSettings().contains("geometry"):  # where a person left it, it comes again
+        fit_to(window.screen().availableSize(), window, window.dock)
     window.show()
     app.processEvents()  # the window stands before the book is read
     session.open(book, create=True)

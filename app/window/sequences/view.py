@@ -117,14 +117,15 @@ class SequencesView(QWidget):
             tr("No step."),
             (
                 Column(tr("Step"), lambda one: words.title_word(one.step.title) or one.step.id),
+                Column(tr("Only"), only_with),
                 Column(tr("Work"), lambda one: work_text(one.step)),
                 Column(tr("Lays"), lambda one: colours_text(one.step), swatch=self._swatch),
                 Column(tr("Where"), lambda one: where(one.step)),
                 Column(tr("Takes"), lambda one: minutes_text(one.step.minutes)),
-                Column(tr("Only"), only_with),
             ),
             self._in_full,
         )
+        listing.table.horizontalHeader().setMaximumSectionSize(240)  # more is in the tip
         listing.row_button(
             tr("Change…"), self._asking(SequenceStepDialog, lambda: self.steps), enter=True
         )

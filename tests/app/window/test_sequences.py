@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QAbstractItemModelTester, QTest
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 from sequence_books import NOW, bare_book, bare_model
 from view_steps import dialog_of, shown
 
@@ -98,6 +98,22 @@ def test_steps_are_shown_with_the_usual_options_or_all(bare: Opened) -> None:
     view.steps.choose(every.index("Press the decals down while the setting fluid works"))
     assert "done within 1 h 30 min after “Decals”" in view.steps.detail.text()
     assert "Only with decals" in view.steps.detail.text()
+
+
+def test_with_which_options_a_step_is_there_is_seen_without_scrolling(bare: Opened) -> None:
+    view, _session = bare
+    view.resize(700, 600)  # beside bar and dock of the usual window
+    view.show()
+    view.usual.setChecked(False)
+    for name in (one.name for one in ALL):
+        view.choose(name)
+        QApplication.processEvents()
+        header, model = view.steps.table.horizontalHeader(), view.steps.model
+        titles = [model.headerData(at, Qt.Orientation.Horizontal) for at in range(header.count())]
+        at = titles.index("Only")
+        right = header.sectionViewportPosition(at) + header.sectionSize(at)
+        assert right <= view.steps.table.viewport().width()
+    view.close()
 
 
 def test_given_by_keys_alone(bare: Opened) -> None:

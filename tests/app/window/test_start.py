@@ -6,11 +6,13 @@ import subprocess
 import sys
 
 import pytest
+from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QApplication, QWidget
 from small_book import NOW, small_book
 from window_steps import MakeWindow, replan
 
 from app.service import edits
+from app.window.first_size import fit_to
 from app.window.main_window import MainWindow
 from app.window.palette import DARK, Look
 
@@ -52,6 +54,26 @@ def test_a_timeline_made_late_knows_what_moved_before(qtbot, make_window: MakeWi
     window.show_page("timeline")
     window.timeline.filter.compared.setChecked(True)
     assert window.timeline.strip.arrangement.ghosts
+
+
+@pytest.mark.parametrize(
+    ("screen", "wide", "docked"),
+    [((1920, 1053), 1280, True), ((1280, 773), 1276, True), ((1024, 741), 1020, False)],
+)
+def test_the_first_window_lies_within_the_screen_and_leaves_its_page_room(
+    make_window: MakeWindow, screen: tuple[int, int], wide: int, docked: bool
+) -> None:
+    window = make_window(small_book(), NOW)
+    fit_to(QSize(*screen), window, window.dock)
+    assert window.width() == wide
+    assert window.height() < screen[1]
+    assert window.dock.isVisible() is docked
+    window.show_page("build")
+    QApplication.processEvents()
+    assert window.view("build").tree.width() >= 400
+    window.dock.show()
+    QApplication.processEvents()
+    assert window.dock.isVisible()
 
 
 @pytest.mark.parametrize("onwards", [True, False])
