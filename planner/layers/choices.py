@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from planner.layers.finding import Scene, scenes
+from planner.layers.kinds import CLEAR_STAGES, WASH_STAGES
 from planner.layers.stack import Layer, Moment
 from planner.values.book import Book
 from planner.values.coating import Family, Finish
@@ -133,6 +134,39 @@ def _clear_between_oils(scene: Scene) -> tuple[bool, Moment, Moment] | None:
     return None
 
 
+def _dry_brush_and_matte(scene: Scene) -> tuple[bool, Moment, Moment] | None:
+    """Compare dry-brushing with the last matte coat that shares a place with it."""
+    pairs = list(_pairs(scene, frozenset({Stage.DRY_BRUSH}), frozenset({Stage.MATTE})))
+    if not pairs:
+        return None
+    one, other = max(pairs, key=lambda pair: (pair[1].at, pair[0].at))
+    return one.at < other.at, one, other
+
+
+def _oil_wash_wiped(scene: Scene) -> tuple[bool, Moment, Moment] | None:
+    """Look whether any wiping meets the first oil wash."""
+    moment = _first(scene, frozenset({Stage.OIL_WASH}))
+    if moment is None:
+        return None
+    mine = set(moment.first.places)
+    for later in scene.moments[moment.at + 1 :]:
+        if later.step.stage is Stage.WIPE and mine & set(later.first.places):
+            return True, moment, later
+    return False, moment, moment
+
+
+def _ended_by_a_clear(scene: Scene) -> tuple[bool, Moment, Moment] | None:
+    """Look whether a clear coat follows the last wash anywhere that it lies."""
+    washes = [m for m in scene.moments if m.step.stage in WASH_STAGES and m.first.films]
+    if not washes:
+        return None
+    last = washes[-1]
+    for later in reversed(scene.moments[last.at + 1 :]):
+        if later.step.stage in CLEAR_STAGES and set(last.laid) & set(later.laid):
+            return True, last, later
+    return False, last, last
+
+
 DISPUTES: tuple[_Dispute, ...] = (
     _Dispute(
         say("wash before or after the decals?"),
@@ -163,5 +197,26 @@ DISPUTES: tuple[_Dispute, ...] = (
         (say("a clear coat between"), say("the second wash cannot take up the first")),
         (say("no clear coat between"), say("fewer films, less thickness and dust")),
         _clear_between_oils,
+    ),
+    _Dispute(
+        say("dry-brushing below or over the last coat?"),
+        (say("dry-brushing below it"), say("the matte coat holds it and evens its sheen")),
+        (
+            say("dry-brushing over it"),
+            say("metal edges keep their shine, but colour stands out and handling wears it"),
+        ),
+        _dry_brush_and_matte,
+    ),
+    _Dispute(
+        say("the oil wash wiped back, or left?"),
+        (say("wiped back"), say("it stays in recesses, and faces come clean of tide marks")),
+        (say("left as it is"), say("as a filter or as grime over all, laid thin")),
+        _oil_wash_wiped,
+    ),
+    _Dispute(
+        say("a clear coat over the last wash?"),
+        (say("a clear coat over it"), say("sheens are evened, and handling rubs nothing off")),
+        (say("no clear coat over it"), say("what is only looked at needs none")),
+        _ended_by_a_clear,
     ),
 )

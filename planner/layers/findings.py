@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from planner.layers.chipping import chipping
 from planner.layers.finding import Finding, Mend, Scene, scenes
 from planner.layers.finishing import decals_sealed, matte_last, pressed
+from planner.layers.habits import tooth, water_lifts
 from planner.layers.hiding import hiding
 from planner.layers.holding import faces, sides
 from planner.layers.masking import masking
@@ -29,6 +30,8 @@ RULES = (
     sides,
     faces,
     hiding,
+    tooth,
+    water_lifts,
 )
 
 

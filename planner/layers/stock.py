@@ -37,6 +37,14 @@ GLOSS_CLEAR = Wanted(
     CLEAR_WORDS,
     _CLEAR,
 )
+MATTE_CLEAR = Wanted(
+    "waterborne acrylic, matte clear",
+    Family.WATERBORNE_ACRYLIC,
+    Finish.MATTE,
+    "#dfe2e2",
+    CLEAR_WORDS,
+    _CLEAR,
+)
 PRIMER = Wanted(
     "waterborne acrylic, grey primer",
     Family.WATERBORNE_ACRYLIC,

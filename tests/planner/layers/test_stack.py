@@ -147,12 +147,14 @@ def test_disputed_edges_are_choices_and_never_findings() -> None:
     other = book_of(PRIME, bed, decals, seal, wash, chips, powder, matte)
     assert find(one) == find(other) == ()
     chosen = [{choice.question: choice.chosen for choice in choices(b)} for b in (one, other)]
-    assert len(chosen[0]) == 4
+    assert len(chosen[0]) == 6
     assert chosen[0].keys() == chosen[1].keys()
     for question in ("wash before or after the decals?", "painted chips before or after the wash?"):
         assert chosen[0][question] != chosen[1][question]
     assert chosen[0]["pigments fixed, or left as they are?"] == "pigments left unsealed"
     assert chosen[1]["pigments fixed, or left as they are?"] == "pigments fixed or coated"
+    assert chosen[0]["the oil wash wiped back, or left?"] == "left as it is"
+    assert chosen[0]["a clear coat over the last wash?"] == "a clear coat over it"
     for choice in choices(one):
         assert len(choice.sides) == 2
         assert choice.sides[0][0] == choice.chosen
@@ -164,8 +166,38 @@ def test_a_flat_coat_below_a_grime_wash_is_a_choice_too() -> None:
     wash = coat(Stage.OIL_WASH, "oil", name="wash")
     book = book_of(PRIME, flat, wash)
     assert find(book) == ()
-    (choice,) = choices(book)
-    assert choice.chosen == "flat below it"
+    chosen = {choice.question: choice.chosen for choice in choices(book)}
+    assert chosen["gloss or flat below the wash?"] == "flat below it"
+    assert chosen["a clear coat over the last wash?"] == "no clear coat over it"
+
+
+@pytest.mark.parametrize(
+    ("steps", "chosen"),
+    [
+        (("edges", "matte"), "dry-brushing below it"),
+        (("matte", "edges"), "dry-brushing over it"),
+        (("matte", "edges", "matte-2"), "dry-brushing below it"),
+    ],
+)
+def test_dry_brushing_over_the_last_coat_is_a_choice(steps: tuple[str, ...], chosen: str) -> None:
+    """Metal edges go over it (common practice); colour is better held below it."""
+    by_name = {
+        "edges": coat(Stage.DRY_BRUSH, "acrylic", name="edges"),
+        "matte": coat(Stage.MATTE, "matte clear", name="matte"),
+        "matte-2": coat(Stage.MATTE, "matte clear", name="matte-2"),
+    }
+    book = book_of(PRIME, *(by_name[name] for name in steps))
+    assert find(book) == ()
+    answers = {choice.question: choice.chosen for choice in choices(book)}
+    assert answers["dry-brushing below or over the last coat?"] == chosen
+
+
+def test_a_wiped_wash_is_told_from_one_that_is_left() -> None:
+    wash = coat(Stage.OIL_WASH, "oil", name="wash")
+    clear = coat(Stage.VARNISH, "gloss clear", name="clear", role=Role.SEAL)
+    for steps, chosen in (((wash, work(Stage.WIPE)), "wiped back"), ((wash,), "left as it is")):
+        answers = {one.question: one.chosen for one in choices(book_of(PRIME, clear, *steps))}
+        assert answers["the oil wash wiped back, or left?"] == chosen
 
 
 def test_what_is_done_already_has_no_mend() -> None:
