@@ -13,6 +13,7 @@ from storage import photos
 
 EXAMPLES = """\
   tackfree check harbour.json        findings with reason, source and mend
+  tackfree check --choices           and where practice is divided
   tackfree check --json              your bench book, for another program
 """
 
@@ -20,6 +21,9 @@ EXAMPLES = """\
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Say what the command takes."""
     add_source(parser)
+    parser.add_argument(
+        "--choices", action="store_true", help="tell where practice is divided, and what you chose"
+    )
     add_json(parser)
 
 
@@ -29,9 +33,16 @@ def run(args: argparse.Namespace) -> int:
     found = findings.find(book)
     if args.file is None:
         _tell_lost_photos(args, book)
+    divided = findings.divided(book)
     sound = not any(one.grave for one in found)
     if args.json:
-        document({"sound": sound, "findings": [one.document() for one in found]})
+        document(
+            {
+                "sound": sound,
+                "findings": [one.document() for one in found],
+                "practice_divided": [one.document() for one in divided],
+            }
+        )
         return FINE if sound else NOT_SOUND
     for one in found:
         answer(f"{one.verdict}: {one.about}: {one.message}")
@@ -40,8 +51,21 @@ def run(args: argparse.Namespace) -> int:
             answer(f"    mend: {one.mend}")
         if one.source:
             answer(f"    source: {one.source}")
+    if args.choices:
+        _tell_divided(divided)
+    elif divided:
+        told = words.count(len(divided), "question")
+        note(f"practice is divided on {told} that your order answers; --choices tells them")
     answer(("sound" if sound else "not sound") + f": {words.count(len(found), 'finding')}")
     return FINE if sound else NOT_SOUND
+
+
+def _tell_divided(divided: tuple[findings.Divided, ...]) -> None:
+    """Tell what practitioners do either way, and which way the order goes; none is a fault."""
+    for asked in divided:
+        answer(f"practice is divided: {asked.question}")
+        answer(f"    yours: {asked.chosen}: {asked.reason} ({', '.join(asked.models)})")
+        answer(f"    or: {asked.other}: {asked.other_reason}")
 
 
 def _tell_lost_photos(args: argparse.Namespace, book: Book) -> None:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
+from planner.layers.choices import Choice, choices
 from planner.layers.findings import find as find_in_layers
 from planner.layers.table import Verdict
 from planner.passes import expand
@@ -85,3 +86,51 @@ def _blocked(book: Book) -> Iterator[Found]:
                     source="it follows from the working order itself",
                     mend="",
                 )
+
+
+@dataclass(frozen=True)
+class Divided:
+    """A question on which practitioners disagree, and the models that answer it one way."""
+
+    question: str
+    chosen: str
+    reason: str
+    other: str
+    other_reason: str
+    models: tuple[str, ...]
+    where: tuple[str, ...]
+    source: str
+
+    def document(self) -> dict[str, Any]:
+        """Return it as JSON data."""
+        return {
+            "question": self.question,
+            "chosen": self.chosen,
+            "reason": self.reason,
+            "other": self.other,
+            "other_reason": self.other_reason,
+            "models": list(self.models),
+            "where": list(self.where),
+            "source": self.source,
+        }
+
+
+def divided(book: Book) -> tuple[Divided, ...]:
+    """Return what the active projects decide one way or the other, each answer once."""
+    told: dict[tuple[str, str], list[Choice]] = {}
+    for one in choices(book):
+        told.setdefault((one.question, one.chosen), []).append(one)
+    return tuple(
+        Divided(
+            question=first.question,
+            chosen=first.chosen,
+            reason=first.sides[0][1],
+            other=first.sides[1][0],
+            other_reason=first.sides[1][1],
+            models=tuple(dict.fromkeys(one.model for one in same)),
+            where=tuple(one.path for one in same),
+            source=first.source,
+        )
+        for same in told.values()
+        for first in same[:1]
+    )

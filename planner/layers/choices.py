@@ -214,7 +214,7 @@ DISPUTES: tuple[_Dispute, ...] = (
         _oil_wash_wiped,
     ),
     _Dispute(
-        say("a clear coat over the last wash?"),
+        say("a clear coat over the last wash or dust?"),
         (say("a clear coat over it"), say("sheens are evened, and handling rubs nothing off")),
         (say("no clear coat over it"), say("what is only looked at needs none")),
         _ended_by_a_clear,

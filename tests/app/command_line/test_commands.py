@@ -230,6 +230,22 @@ def test_check_finds_a_demo_sound(tackfree: Run, tmp_path: Path) -> None:
     assert said.out.splitlines()[-1].startswith("sound")
 
 
+def test_check_tells_where_practice_is_divided_when_asked(tackfree: Run, tmp_path: Path) -> None:
+    """Wash before or after decals: practitioners do both."""
+    path = tmp_path / "demo.json"
+    path.write_bytes(demos.data(demos.FIRST))
+    question = "practice is divided: wash before or after the decals?"
+    asked, plain = tackfree("check", path, "--choices"), tackfree("check", path)
+    assert question in asked.out
+    assert "yours: wash after the decals" in asked.out
+    assert asked.out.splitlines()[-1] == plain.out.strip() == "sound: 0 findings"
+    assert question not in plain.out
+    assert "--choices" in plain.err
+    told = tackfree("check", path, "--json").document
+    assert told["sound"]
+    assert question.endswith(told["practice_divided"][0]["question"])
+
+
 def test_check_tells_an_unsound_order_with_source_and_place(tackfree: Run, file: Path) -> None:
     raw = json.loads(file.read_text(encoding="utf-8"))
     steps = raw["projects"][0]["models"][0]["steps"]

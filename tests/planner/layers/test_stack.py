@@ -154,7 +154,7 @@ def test_disputed_edges_are_choices_and_never_findings() -> None:
     assert chosen[0]["pigments fixed, or left as they are?"] == "pigments left unsealed"
     assert chosen[1]["pigments fixed, or left as they are?"] == "pigments fixed or coated"
     assert chosen[0]["the oil wash wiped back, or left?"] == "left as it is"
-    assert chosen[0]["a clear coat over the last wash?"] == "a clear coat over it"
+    assert chosen[0]["a clear coat over the last wash or dust?"] == "a clear coat over it"
     for choice in choices(one):
         assert len(choice.sides) == 2
         assert choice.sides[0][0] == choice.chosen
@@ -168,7 +168,7 @@ def test_a_flat_coat_below_a_grime_wash_is_a_choice_too() -> None:
     assert find(book) == ()
     chosen = {choice.question: choice.chosen for choice in choices(book)}
     assert chosen["gloss or flat below the wash?"] == "flat below it"
-    assert chosen["a clear coat over the last wash?"] == "no clear coat over it"
+    assert chosen["a clear coat over the last wash or dust?"] == "no clear coat over it"
 
 
 @pytest.mark.parametrize(
