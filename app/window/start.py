@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QApplication
 from app.service.clock import current_minute
 from app.window import language
 from app.window.first_size import fit_to
+from app.window.focus_ring import FocusRing
 from app.window.main_window import MainWindow
 from app.window.session import Session
 
@@ -30,6 +31,7 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     app.setOrganizationName("tackfree")
     app.setDesktopFileName("tackfree")
     language.install(app, QSettings())
+    FocusRing(app)
     session = Session(current_minute if now is None else running_from(now))
     window = MainWindow(session, QSettings())
     if not QSettings().contains("geometry"):  # where a person left it, it comes again
