@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from app.service.build_edits.spots import model_of
 from app.window import words
@@ -13,6 +13,7 @@ from app.window.build.nodes import Key, Kind, Known, Node, step_name
 from app.window.labels import text
 from app.window.palette import Colours
 from app.window.said import said
+from app.window.still_area import StillArea
 from planner.values.book import Book
 from planner.values.lookup import project_of
 from planner.values.model import Model
@@ -37,7 +38,7 @@ class NetworkPanel(QWidget):
         self.drawing.chosen.connect(self.chosen)
         self.heading = text("", bold=True)
         self.legend = text("", size=0.92)
-        area = QScrollArea()
+        area = StillArea()
         area.setWidget(self.drawing)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setAccessibleName(self.tr("What waits for what"))

@@ -158,6 +158,11 @@ class Runner(QObject):
         self._jobs.clear()
         self._pool.clear()
 
+    def begin(self) -> None:
+        """Read off the present plan; it may have been there before anybody asked."""
+        if self.present is None and self._session.picture is not None:
+            self._soon.start()
+
     def _forget(self) -> None:
         self.stop()
         self.present, self._picture = None, None

@@ -131,6 +131,7 @@ class WhatIfView(QScrollArea):
         book = self._session.book or picture.book
         for form in self.forms:
             form.show_book(book, self._session.now)
+        self.runner.begin()
         self._show()
 
     def _show_form(self, number: int) -> None:

@@ -125,6 +125,22 @@ def test_the_tree_says_what_the_drawing_shows(build) -> None:  # type: ignore[no
     assert window.session.picture is not None
 
 
+def test_the_drawing_stays_where_it_is_when_tab_goes_through_it(qtbot, build) -> None:  # type: ignore[no-untyped-def]
+    window, view = build(small_book())
+    window.resize(1000, 660)
+    view.tree.choose(Key(Kind.MODEL, PROJECT, CART))
+    QApplication.processEvents()
+    drawing = view.network.drawing
+    area = drawing.parentWidget().parentWidget()
+    assert drawing.width() > area.viewport().width()  # or nothing could scroll
+    drawing.setFocus()
+    area.horizontalScrollBar().setValue(0)
+    qtbot.keyClick(drawing, Qt.Key.Key_Tab)
+    QApplication.processEvents()
+    assert not drawing.hasFocus()
+    assert area.horizontalScrollBar().value() == 0
+
+
 def test_layers_follow_the_longest_way(build) -> None:  # type: ignore[no-untyped-def]
     (project,) = small_book().projects
     layout = layout_of(small_book(), project, project.models[0])

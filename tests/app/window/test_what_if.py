@@ -61,6 +61,15 @@ def row(view: WhatIfView, number: int) -> list[str]:
     return [model.data(model.index(number, column)) for column in range(model.columnCount())]
 
 
+def test_the_present_plan_is_told_though_it_was_there_before_the_page(qtbot, make_window) -> None:
+    window = make_window(small_book(), NOW)
+    window.show_page("what if")
+    page = window.view("what if")
+    qtbot.waitUntil(lambda: page.runner.present is not None, timeout=5_000)
+    assert "planning" not in row(page, 0)[1]
+    page.runner.wait()
+
+
 def test_changes_are_compared_with_the_plan_and_change_nothing(qtbot, view) -> None:
     QAbstractItemModelTester(view.model, FATAL, view.model)
     assert view.model.rowCount() == 1
