@@ -97,7 +97,8 @@ def trait_lines(sheet: RunSheet, quiet_from: int | None, zone: ZoneInfo) -> Iter
 def _fillings(fillings: Iterable[Filling], now: int, zone: ZoneInfo) -> Iterator[str]:
     for one in fillings:
         at = words.clock_time(one.row.start, zone)
-        yield f"{at}  {one.row.coating}: {'; '.join(taker_words(one.takers, now, zone))}"
+        then = max(now, one.row.start)
+        yield f"{at}  {one.row.coating}: {'; '.join(taker_words(one.takers, then, zone))}"
         if one.first is not None:
             judge = words.clock_time(one.first.judge_at, zone)
             yield (
@@ -107,13 +108,13 @@ def _fillings(fillings: Iterable[Filling], now: int, zone: ZoneInfo) -> Iterator
 
 
 def taker_words(takers: tuple[Taker, ...], now: int, zone: ZoneInfo) -> list[str]:
-    """Return what else takes a colour, and when."""
+    """Return what else takes a colour that is filled in at ``now``, and from when."""
     if not takers:
-        return ["nothing else in any project"]
+        return ["nothing beside this sheet, in any project"]
     told = []
     for one in takers[:MOST]:
         if one.opens is not None:
-            when = "now" if one.ready(now) else words.opening(one.opens, now, zone)
+            when = "as well" if one.ready(now) else f"from {words.opening(one.opens, now, zone)}"
         else:
             when = f"after {one.waits_for}" if one.waits_for else "no place yet"
         told.append(f"{when}: {words.pass_name(one.key)} ({_parts(one.places)})")

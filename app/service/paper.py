@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping
+from datetime import date
 from itertools import pairwise
 from zoneinfo import ZoneInfo
 
@@ -16,8 +17,8 @@ from planner.passes import expand_all
 from planner.schedule.cups import Held
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow
 from planner.values.book import Book
-from planner.values.coating import Portion
-from planner.values.moment import Interval, zone_named
+from planner.values.coating import Portion, State
+from planner.values.moment import Interval, moment_of, zone_named
 from planner.values.plan import BenchKind, PassKey, Plan, Status
 from planner.values.said import Said, Translate, say, told
 from planner.values.said import row as row_of
@@ -27,6 +28,7 @@ CELL = 5  # minutes that one character of the timeline stands for, at the least
 WIDEST = 96  # characters of a chart
 WORK, SETUP, ALONE, FREE = "#", "=", "-", "."
 INDENT = " " * 16
+WHEN = 18  # letters of the column that says when
 NOTHING = say("Nothing to do at the bench here.")
 
 
@@ -247,23 +249,44 @@ def _section(title: str, lines: Iterable[str]) -> list[str]:
 
 
 def drying_lines(films: Iterable[Drying], now: int, zone: ZoneInfo) -> Iterator[str]:
-    """Yield when each film is ready, for what, and where it lies."""
-    for film in films:
-        when = words.opening(film.opens, now, zone)
-        parts = ", ".join(dict.fromkeys(place.partition("/")[0] for place in film.places))
+    """Yield when films are ready, for what, and where they lie; one line for like ones of a day."""
+    for alike in _alike(films, zone):
+        first = alike[0]
+        opens = [film.opens for film in alike if film.opens is not None]
+        when = words.openings(min(opens, default=None), max(opens, default=None), now, zone)
         purpose = (
-            say("for {step}", step=film.waiting.step) if film.waiting else say("then it is done")
+            say("for {step}", step=first.waiting.step) if first.waiting else say("then it is done")
         )
-        state = words.state(film.state)
+        state = words.state(first.state)
         yield say(
-            "{when:<18}{ready:<15}{coating} on {model} ({parts}), {purpose}",
-            when=when,
+            "{when:<18}{ready:<15}{coating} on {model}, {purpose}",
+            when=when if len(when) < WHEN else row_of((when, "  "), ""),
             ready=state,
-            coating=film.coating,
-            model=film.key.model,
-            parts=parts,
+            coating=first.coating,
+            model=", ".join(_on_model(alike)),
             purpose=purpose,
         )
+
+
+def _alike(films: Iterable[Drying], zone: ZoneInfo) -> list[list[Drying]]:
+    """Return films in groups of the same coating, state, step and day."""
+    groups: dict[tuple[str, State | None, str, date | None], list[Drying]] = defaultdict(list)
+    for film in films:
+        day = None if film.opens is None else moment_of(film.opens, zone).date()
+        step = film.waiting.step if film.waiting else ""
+        groups[film.coating, film.state, step, day].append(film)
+    return list(groups.values())
+
+
+def _on_model(films: Iterable[Drying]) -> list[str]:
+    """Return models with the parts that bear such a film, those of the same parts together."""
+    parts: dict[str, dict[str, None]] = defaultdict(dict)
+    for film in films:
+        parts[film.key.model].update((place.partition("/")[0], None) for place in film.places)
+    same: dict[tuple[str, ...], list[str]] = defaultdict(list)
+    for model, names in parts.items():
+        same[tuple(names)].append(model)
+    return [f"{', '.join(models)} ({', '.join(names)})" for names, models in same.items()]
 
 
 def closing_lines(windows: Iterable[Closing], now: int, zone: ZoneInfo) -> Iterator[str]:

@@ -55,6 +55,15 @@ def opening(minute: int | None, now: int, zone: ZoneInfo) -> str:
     return _near(-(-minute // _grain(minute, now)) * _grain(minute, now), now, zone)
 
 
+def openings(first: int | None, last: int | None, now: int, zone: ZoneInfo) -> str:
+    """Return from when to when films of one day become ready, one after the other."""
+    begin = opening(first, now, zone)
+    if first is None or last is None:
+        return begin
+    end = clock_time(-(-last // _grain(last, now)) * _grain(last, now), zone)
+    return begin if begin.endswith(end) else say("{first}–{last}", first=begin, last=end)
+
+
 def closing(minute: int, now: int, zone: ZoneInfo) -> str:
     """Return when a window closes, rounded down; with its day if it is another one."""
     return _near(minute // _grain(minute, now) * _grain(minute, now), now, zone)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from planner.bench import calendar_of
@@ -91,6 +92,7 @@ def _fillings(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None) -> lis
         for work, placed in served(plan).items()
     }
     found = []
+    here = {row.key[:3] for row in sheet.work}  # what stands on the sheet needs no offer
     for row in sheet.rows:
         if isinstance(row, BenchRow) and row.coating:
             keys = serving.get((row.airbrush, row.start), ())
@@ -98,8 +100,18 @@ def _fillings(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None) -> lis
             found.append(
                 Filling(
                     row,
-                    tuple(one for one in others if one.key not in keys),
+                    tuple(_first_coats(one for one in others if one.key[:3] not in here)),
                     one_first(book, keys, row.start, cure=cure),
                 )
             )
     return found
+
+
+def _first_coats(found: Iterable[Taker]) -> Iterable[Taker]:
+    """Return of each step the first coat that is left: the next ones follow it."""
+    first: dict[tuple[str, ...], Taker] = {}
+    for one in found:
+        step = one.key[:3]  # without the coat
+        if step not in first or one.key.coat < first[step].key.coat:
+            first[step] = one
+    return first.values()

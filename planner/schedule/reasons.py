@@ -29,7 +29,7 @@ class _Read:
                 self.serving[work.serves].append(work)
         self.busy = sorted(
             [
-                (piece.end - problem.activities[problem.index[one.key]].one.alone, one.key.step)
+                (piece.end - problem.activities[problem.index[one.key]].one.alone, str(one.key))
                 for one in table.placements
                 for piece in one.pieces
             ]

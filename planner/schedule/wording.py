@@ -5,8 +5,15 @@ from __future__ import annotations
 from zoneinfo import ZoneInfo
 
 from planner.values.moment import moment_of
-from planner.values.plan import Cause, Reason
+from planner.values.plan import BenchKind, Cause, Reason
 from planner.values.said import Said, say, told
+
+SET_UP = {
+    BenchKind.LOAD.value: say("filling the airbrush"),
+    BenchKind.CHANGE.value: say("changing the colour"),
+    BenchKind.CLEAN.value: say("cleaning the airbrush"),
+    BenchKind.PREPARE.value: say("preparing a film"),
+}
 
 
 def sentence(reason: Reason, zone: ZoneInfo) -> Said:
@@ -51,7 +58,9 @@ def _named(reason: Reason, when: str) -> Said | None:
             "drying: {about} is {state}{when}", about=about, state=_state(reason), when=when
         ),
         Cause.WINDOW: say("its window after {about} opens{when}", about=about, when=when),
-        Cause.HANDS: say("hands are busy with {about} until{when}", about=about, when=when),
+        Cause.HANDS: say(
+            "hands are busy with {about} until{when}", about=SET_UP.get(about, about), when=when
+        ),
         Cause.DRYING_PLACE: say(
             "no drying place is free on {about} until{when}", about=about, when=when
         ),

@@ -198,7 +198,7 @@ def test_tonight_says_what_is_beside_the_run_sheet(tackfree: Run, file: Path) ->
     said = tackfree("tonight", file, "--now", NOW).out
     assert "Before you go, from 21:20\n" in said
     assert "[ ] fine brush is clean; it held " in said
-    assert "19:30  grey primer: nothing else in any project" in said
+    assert "19:30  grey primer: nothing beside this sheet, in any project" in said
     sheet = tackfree("tonight", file, "--now", NOW, "--json").document
     assert sheet["before_you_go"]["from"] == "2031-03-06T21:20:00+01:00"
     assert {"check": "loose", "of": "", "things": []} in sheet["before_you_go"]["checks"]

@@ -1,0 +1,120 @@
+"""What a run sheet says where several models of one project take the same coats."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+import pytest
+from small_book import NOW, PROJECT, ZONE, at, key, small_book
+
+from app.service import paper, planning, words
+from app.service.beside_text import beside_text
+from planner.evening.beside import beside
+from planner.tonight import Drying, RunSheet, run_sheet
+from planner.values.book import Book
+from planner.values.coating import State
+from planner.values.plan import BenchKind, Cause, Reason
+
+CARTS = ("cart", "hand cart", "tip cart")
+
+
+@pytest.fixture(scope="module")
+def book() -> Book:
+    book = small_book()
+    (cart,) = book.project(PROJECT).models
+    models = tuple(replace(cart, name=name) for name in CARTS)
+    room = replace(book.room.locations[0], drying_places=9)
+    return replace(
+        book,
+        room=replace(book.room, locations=(room,)),
+        projects=(replace(book.project(PROJECT), models=models),),
+    )
+
+
+@pytest.fixture(scope="module")
+def sheet(book: Book) -> RunSheet:
+    return run_sheet(book, planning.plan(book, NOW).plan, NOW)
+
+
+def test_busy_hands_are_busy_with_a_model(book: Book, sheet: RunSheet) -> None:
+    busy = [row for row in sheet.work if row.reason.cause is Cause.HANDS]
+    assert busy
+    text = paper.run_sheet_text(sheet, book)
+    assert re.search(r"hands are busy with (cart|hand cart|tip cart)/prime until Thu 19:4", text)
+
+
+@pytest.mark.parametrize(
+    ("kind", "doing"),
+    [
+        (BenchKind.LOAD, "filling the airbrush"),
+        (BenchKind.CHANGE, "changing the colour"),
+        (BenchKind.CLEAN, "cleaning the airbrush"),
+        (BenchKind.PREPARE, "preparing a film"),
+    ],
+)
+def test_set_up_is_told_as_something_that_hands_do(kind: BenchKind, doing: str) -> None:
+    told = words.reasons_text(Reason(Cause.HANDS, NOW, kind.value), ZONE)
+    assert told == f"hands are busy with {doing} until Thu 19:30"
+
+
+def test_films_of_like_models_are_told_in_one_line() -> None:
+    film = Drying(
+        key=key("prime"),
+        coating="grey primer",
+        swatch="#808080",
+        places=("tub/bed", "tub/sides"),
+        state=State.DRY_TO_RECOAT,
+        since=NOW,
+        opens=at("2031-03-06 21:10"),
+        waiting=key("sand"),
+    )
+    second = replace(
+        film, key=key("prime")._replace(model="hand cart"), opens=at("2031-03-06 21:25")
+    )
+    other = replace(film, coating="thin sand")
+    tomorrow = replace(film, opens=at("2031-03-07 09:00"))
+    lines = [str(one) for one in paper.drying_lines((film, second, other, tomorrow), NOW, ZONE)]
+    assert lines == [
+        "21:10–21:25       dry-to-recoat  grey primer on cart, hand cart (tub), for sand",
+        "21:10             dry-to-recoat  thin sand on cart (tub), for sand",
+        "Fri 7 Mar 09:00   dry-to-recoat  grey primer on cart (tub), for sand",
+    ]
+    late = replace(tomorrow, key=second.key, opens=at("2031-03-07 09:30"))
+    (line,) = paper.drying_lines((tomorrow, late), NOW, ZONE)
+    assert line.startswith("Fri 7 Mar 09:00–09:30  dry-to-recoat  grey primer on cart, hand cart")
+
+
+def test_a_film_that_never_dries_stands_apart() -> None:
+    never = Drying(
+        key=key("prime"),
+        coating="grey primer",
+        swatch="#808080",
+        places=("tub/bed",),
+        state=State.DRY_TO_RECOAT,
+        since=NOW,
+        opens=None,
+        waiting=None,
+    )
+    lines = list(paper.drying_lines((never, replace(never, opens=NOW + 60)), NOW, ZONE))
+    assert len(lines) == 2
+    assert lines[0].startswith("never in this air")
+
+
+def test_what_stands_on_the_sheet_is_offered_no_more(book: Book, sheet: RunSheet) -> None:
+    found = beside(book, planning.plan(book, NOW).plan, sheet)
+    here = {row.key[:3] for row in sheet.work}
+    assert found.fillings
+    for one in found.fillings:
+        assert not [taker for taker in one.takers if taker.key[:3] in here]
+
+
+def test_one_line_of_offers_holds_one_time_for_each(book: Book) -> None:
+    """At 19:30 the cup is filled: what could be sprayed then needs no second 19:30."""
+    plan = planning.plan(book, NOW).plan
+    sheet = run_sheet(book, plan, NOW)
+    alone = replace(sheet, rows=tuple(row for row in sheet.rows if row not in sheet.work))
+    text = beside_text(beside(book, plan, alone), alone, ZONE)
+    (line,) = [one for one in text.splitlines() if one.startswith("  19:30  grey primer")]
+    assert "as well: cart/prime (tub)" in line
+    assert line.count("19:30") == 1
