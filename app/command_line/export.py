@@ -39,6 +39,7 @@ class Outgoing:
         self.now = now_of(args, self.book)
         self.origin: Path = args.file or getattr(args, "book", None) or usual_path()
         self.incomplete = False
+        self.marks = table.COMMA if args.decimal_comma else table.POINT
 
     @cached_property
     def planned(self) -> planning.Planned:
@@ -72,13 +73,13 @@ def _record(out: Outgoing, path: Path) -> str:
 
 
 def _log(out: Outgoing, path: Path) -> str:
-    write_whole(path, table.log_bytes(out.book, out.args.only))
+    write_whole(path, table.log_bytes(out.book, out.args.only, marks=out.marks))
     return ""
 
 
 def _table(out: Outgoing, path: Path) -> str:
     planned = out.planned
-    write_whole(path, table.csv_bytes(planned.plan, planned.book))
+    write_whole(path, table.csv_bytes(planned.plan, planned.book, marks=out.marks))
     return ""
 
 
@@ -94,7 +95,7 @@ def _sheet(out: Outgoing, path: Path) -> str:
 
 def _shopping(out: Outgoing, path: Path) -> str:
     planned = out.planned
-    write_whole(path, table.shopping_bytes(out.book, planned.plan, out.now))
+    write_whole(path, table.shopping_bytes(out.book, planned.plan, out.now, marks=out.marks))
     return ""
 
 
@@ -130,6 +131,11 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--only", default="", metavar="PROJECT", help="record and log: of one project"
+    )
+    parser.add_argument(
+        "--decimal-comma",
+        action="store_true",
+        help="tables: 1,5 and semicolons between cells, as German and other spreadsheets read",
     )
     parser.add_argument("--tonight", action="store_true", help="the sheet: one evening alone")
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -73,17 +74,41 @@ FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 Cell = str | int | float | None
 
 
-def csv_bytes(plan: Plan, book: Book, *, translate: Translate = str) -> bytes:
+@dataclass(frozen=True)
+class Marks:
+    """What stands between cells, and before fractions.
+
+    RFC 4180 knows commas between cells and says nothing of fractions.
+    Spreadsheets read both by the language of whoever opens the file: where
+    fractions have a comma, cells are parted by semicolons (what they do; no
+    standard says so).
+    """
+
+    cell: str = ","
+    fraction: str = "."
+
+
+POINT, COMMA = Marks(), Marks(cell=";", fraction=",")
+
+
+def marks_for(fraction: str) -> Marks:
+    """Return what goes with the sign that a language puts before fractions."""
+    return COMMA if fraction == COMMA.fraction else POINT
+
+
+def csv_bytes(plan: Plan, book: Book, *, translate: Translate = str, marks: Marks = POINT) -> bytes:
     """Return the plan as CSV (RFC 4180, UTF-8), one row for each piece of work.
 
     A cell that a spreadsheet would take for a formula gets an apostrophe.
-    Times (ISO 8601) and numbers are written alike in every language.
+    Times (ISO 8601) are written alike in every language.
     """
-    rows = [*_work(plan, book), *_bench(plan, book)]
-    return _written(COLUMNS, sorted(rows, key=lambda cells: (cells[0], cells[1])), translate)
+    rows = sorted([*_work(plan, book), *_bench(plan, book)], key=lambda cells: cells[:2])
+    return _written(COLUMNS, rows, translate, marks)
 
 
-def log_bytes(book: Book, only: str = "", *, translate: Translate = str) -> bytes:
+def log_bytes(
+    book: Book, only: str = "", *, translate: Translate = str, marks: Marks = POINT
+) -> bytes:
     """Return the logbook as CSV, the oldest entry first; ``only`` names a project."""
     rows = [
         _fact(project, fact)
@@ -99,10 +124,13 @@ def log_bytes(book: Book, only: str = "", *, translate: Translate = str) -> byte
             for cells in sorted(rows, key=lambda cells: (cells[0], cells[4:8]))
         ),
         translate,
+        marks,
     )
 
 
-def shopping_bytes(book: Book, plan: Plan, now: int, *, translate: Translate = str) -> bytes:
+def shopping_bytes(
+    book: Book, plan: Plan, now: int, *, translate: Translate = str, marks: Marks = POINT
+) -> bytes:
     """Return what the work ahead takes of coatings and consumables, and what to buy, as CSV."""
     zone = BenchCalendar(book.bench_time).zone
     found = shopping(book, plan, now)
@@ -114,6 +142,7 @@ def shopping_bytes(book: Book, plan: Plan, now: int, *, translate: Translate = s
             *([say("at hand"), name, *[None] * 9] for name in found.at_hand),
         ],
         translate,
+        marks,
     )
 
 
@@ -148,13 +177,17 @@ def _out(runs_out: RunsOut | None, zone: ZoneInfo) -> list[Cell]:
     return [at, words.pass_name(runs_out.key)]
 
 
-def _written(columns: Sequence[str], rows: Iterable[Sequence[Cell]], translate: Translate) -> bytes:
+def _written(
+    columns: Sequence[str], rows: Iterable[Sequence[Cell]], translate: Translate, marks: Marks
+) -> bytes:
+    def told(one: Cell) -> Cell:
+        if isinstance(one, str):
+            return disarmed(translate(one))
+        return str(one).replace(".", marks.fraction) if isinstance(one, float) else one
+
     text = io.StringIO(newline="")
-    writer = csv.writer(text)
-    for cells in (columns, *rows):
-        writer.writerow(
-            [disarmed(translate(one)) if isinstance(one, str) else one for one in cells]
-        )
+    writer = csv.writer(text, delimiter=marks.cell)
+    writer.writerows([told(one) for one in cells] for cells in (columns, *rows))
     return text.getvalue().encode()
 
 

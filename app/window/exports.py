@@ -158,7 +158,12 @@ class Exports(QObject):
         def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
             from app.service import table  # noqa: PLC0415
 
-            return table.csv_bytes(picture.plan, picture.book, translate=said), ""
+            return table.csv_bytes(
+                picture.plan,
+                picture.book,
+                translate=said,
+                marks=table.marks_for(words.decimal(".")),
+            ), ""
 
         self._write_plan(self.tr("Table"), "plan.csv", make)
 
@@ -168,7 +173,7 @@ class Exports(QObject):
         def make(book: Book, _path: Path) -> bytes:
             from app.service import table  # noqa: PLC0415
 
-            return table.log_bytes(book, translate=said)
+            return table.log_bytes(book, translate=said, marks=table.marks_for(words.decimal(".")))
 
         self._write_book(self.tr("Table"), "logbook.csv", make)
 
@@ -179,7 +184,9 @@ class Exports(QObject):
             from app.service import table  # noqa: PLC0415
 
             book, plan, now = picture.book, picture.plan, picture.now
-            return table.shopping_bytes(book, plan, now, translate=said), ""
+            return table.shopping_bytes(
+                book, plan, now, translate=said, marks=table.marks_for(words.decimal("."))
+            ), ""
 
         self._write_plan(self.tr("Table"), "shopping.csv", make)
 
