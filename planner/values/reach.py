@@ -51,7 +51,7 @@ def in_reach(book: Book, now: int, *, idle: bool = False) -> None:
                     mend = say(
                         "{what} is dated {day}, more than 20 years after now; check the year",
                         what=about,
-                        day=moment.date().isoformat(),
+                        day=moment.date(),
                     )
                     raise Refused(f"projects[{at}].{place}", mend)
 

@@ -3817,6 +3817,10 @@ in {length}</translation>
    <translation>Schritt</translation>
   </message>
   <message>
+   <source>Only</source>
+   <translation>Nur</translation>
+  </message>
+  <message>
    <source>Work</source>
    <translation>Arbeit</translation>
   </message>
@@ -3831,10 +3835,6 @@ in {length}</translation>
   <message>
    <source>Takes</source>
    <translation>Dauert</translation>
-  </message>
-  <message>
-   <source>Only</source>
-   <translation>Nur</translation>
   </message>
   <message>
    <source>Change…</source>
@@ -6472,6 +6472,14 @@ Quelle: {source}</translation>
    <translation>UFC 3-190-06 Abs. 7.4.2 (Mechanismus); 60 und 70 % sind gängige Praxis, ohne Quelle</translation>
   </message>
   <message>
+   <source>{damp:g} % RH: a clear coat sprayed now fogs, or misses its sheen</source>
+   <translation>{damp:g} % r. F.: ein jetzt gespritzter Klarlack wird trüb oder verfehlt seinen Glanzgrad</translation>
+  </message>
+  <message>
+   <source>60 % is the usual limit, 70 % always poor: common practice, no source</source>
+   <translation>60 % ist die übliche Grenze, 70 % immer schlecht: gängige Praxis, ohne Quelle</translation>
+  </message>
+  <message>
    <source>{damp:g} % RH: what makes the film flow together may leave before the water</source>
    <translation>{damp:g} % r. F.: Was den Film verfließen lässt, kann vor dem Wasser entweichen</translation>
   </message>
@@ -6956,6 +6964,66 @@ Quelle: {source}</translation>
    <translation>weniger Filme, weniger Dicke und Staub</translation>
   </message>
   <message>
+   <source>dry-brushing below or over the last coat?</source>
+   <translation>Trockenmalen unter oder über der letzten Schicht?</translation>
+  </message>
+  <message>
+   <source>dry-brushing below it</source>
+   <translation>Trockenmalen darunter</translation>
+  </message>
+  <message>
+   <source>the matte coat holds it and evens its sheen</source>
+   <translation>der Mattlack hält es und gleicht den Glanz aus</translation>
+  </message>
+  <message>
+   <source>dry-brushing over it</source>
+   <translation>Trockenmalen darüber</translation>
+  </message>
+  <message>
+   <source>metal edges keep their shine, but colour stands out and handling wears it</source>
+   <translation>Metallkanten behalten ihren Glanz, aber Farbe sticht heraus und nutzt sich beim Anfassen ab</translation>
+  </message>
+  <message>
+   <source>the oil wash wiped back, or left?</source>
+   <translation>das Ölwashing zurückwischen oder stehen lassen?</translation>
+  </message>
+  <message>
+   <source>wiped back</source>
+   <translation>zurückgewischt</translation>
+  </message>
+  <message>
+   <source>it stays in recesses, and faces come clean of tide marks</source>
+   <translation>es bleibt in Vertiefungen, und Flächen werden frei von Wasserrändern</translation>
+  </message>
+  <message>
+   <source>left as it is</source>
+   <translation>so gelassen</translation>
+  </message>
+  <message>
+   <source>as a filter or as grime over all, laid thin</source>
+   <translation>als Filter oder als Schmutz über allem, dünn aufgetragen</translation>
+  </message>
+  <message>
+   <source>a clear coat over the last wash or dust?</source>
+   <translation>ein Klarlack über dem letzten Washing oder Staub?</translation>
+  </message>
+  <message>
+   <source>a clear coat over it</source>
+   <translation>ein Klarlack darüber</translation>
+  </message>
+  <message>
+   <source>sheens are evened, and handling rubs nothing off</source>
+   <translation>der Glanz wird gleichmäßig, und Anfassen reibt nichts ab</translation>
+  </message>
+  <message>
+   <source>no clear coat over it</source>
+   <translation>kein Klarlack darüber</translation>
+  </message>
+  <message>
+   <source>what is only looked at needs none</source>
+   <translation>was nur angesehen wird, braucht keinen</translation>
+  </message>
+  <message>
    <source>turn it over</source>
    <translation>wenden</translation>
   </message>
@@ -7026,6 +7094,34 @@ Quelle: {source}</translation>
   <message>
    <source>move it behind {step}</source>
    <translation>hinter {step} verschieben</translation>
+  </message>
+  <message>
+   <source>pigment on gloss</source>
+   <translation>Pigment auf Glanz</translation>
+  </message>
+  <message>
+   <source>dry powder finds no hold on a gloss film; a matte coat gives it tooth</source>
+   <translation>trockenes Pulver hält nicht auf einem glänzenden Film; eine matte Schicht gibt ihm Halt</translation>
+  </message>
+  <message>
+   <source>chip rub through solvent paint</source>
+   <translation>Abplatzer reiben durch Lösemittelfarbe</translation>
+  </message>
+  <message>
+   <source>{family} over the fluid keeps water out: chips come late, in sheets, or not at all; scratch it open, or take a waterborne colour</source>
+   <translation>{family} über der Chipping-Flüssigkeit lässt kein Wasser durch: Abplatzer kommen spät, in Fetzen oder gar nicht; aufkratzen oder eine wasserverdünnbare Farbe nehmen</translation>
+  </message>
+  <message>
+   <source>lay a waterborne colour over the fluid</source>
+   <translation>eine wasserverdünnbare Farbe über die Chipping-Flüssigkeit auftragen</translation>
+  </message>
+  <message>
+   <source>matte clear before {step}</source>
+   <translation>matter Klarlack vor {step}</translation>
+  </message>
+  <message>
+   <source>lay a matte clear before it</source>
+   <translation>davor einen matten Klarlack auftragen</translation>
   </message>
   <message>
    <source>pale over dark</source>
@@ -7680,6 +7776,22 @@ Quelle: {source}</translation>
    <translation>keine Verteilung der Schichten kommt mit weniger aus</translation>
   </message>
   <message>
+   <source>filling the airbrush</source>
+   <translation>dem Füllen der Airbrush</translation>
+  </message>
+  <message>
+   <source>changing the colour</source>
+   <translation>dem Farbwechsel</translation>
+  </message>
+  <message>
+   <source>cleaning the airbrush</source>
+   <translation>dem Reinigen der Airbrush</translation>
+  </message>
+  <message>
+   <source>preparing a film</source>
+   <translation>dem Vorbereiten eines Films</translation>
+  </message>
+  <message>
    <source>nothing holds it back</source>
    <translation>nichts hält es auf</translation>
   </message>
@@ -8053,11 +8165,11 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>is more than 20 years from today; check the year</source>
-   <translation type="unfinished" />
+   <translation>liegt mehr als 20 Jahre von heute; Jahreszahl prüfen</translation>
   </message>
   <message>
    <source>{what} is dated {day}, more than 20 years after now; check the year</source>
-   <translation type="unfinished" />
+   <translation>{what} trägt das Datum {day}, mehr als 20 Jahre nach jetzt; Jahreszahl prüfen</translation>
   </message>
   <message>
    <source>{value:g} is outside {low:g} to {high:g}</source>
@@ -8609,11 +8721,11 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>cannot be written: the disk is full; make room, or choose another place</source>
-   <translation type="unfinished" />
+   <translation>kann nicht geschrieben werden: die Platte ist voll; Platz schaffen oder einen anderen Ort wählen</translation>
   </message>
   <message>
    <source>cannot be written ({why}); choose another place</source>
-   <translation type="unfinished" />
+   <translation>kann nicht geschrieben werden ({why}); einen anderen Ort wählen</translation>
   </message>
   <message>
    <source>Try the parts together, dry</source>
@@ -8897,7 +9009,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>"{text}" is skipped in {zone}, where clocks go forward then; write {next}</source>
-   <translation type="unfinished" />
+   <translation>„{text}“ fällt in {zone} aus, weil die Uhren dann vorgestellt werden; als {next} schreiben</translation>
   </message>
   <message>
    <source>{what}; there are {known}</source>
@@ -9296,8 +9408,8 @@ Quelle: {source}</translation>
    <translation>dann ist es fertig</translation>
   </message>
   <message>
-   <source>{when:&lt;18}{ready:&lt;15}{coating} on {model} ({parts}), {purpose}</source>
-   <translation>{when:&lt;18}{ready:&lt;15}{coating} auf {model} ({parts}), {purpose}</translation>
+   <source>{when:&lt;18}{ready:&lt;15}{coating} on {model}, {purpose}</source>
+   <translation>{when:&lt;18}{ready:&lt;15}{coating} auf {model}, {purpose}</translation>
   </message>
   <message>
    <source>{by:&lt;18}end {work} before: {why}</source>
@@ -9954,6 +10066,10 @@ Quelle: {source}</translation>
   <message>
    <source>{at:%a} {at.day} {at:%b} {at:%H:%M}</source>
    <translation>{at:%a} {at.day}. {at:%b} {at:%H:%M}</translation>
+  </message>
+  <message>
+   <source>{first}–{last}</source>
+   <translation>{first}–{last}</translation>
   </message>
   <message>
    <source>{days} d {hours} h</source>
