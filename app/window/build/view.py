@@ -74,6 +74,7 @@ class BuildView(QWidget):
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.timeout.connect(self._show_chosen)
+        self.setFocusProxy(self.tree)  # once it lies within, Qt would tear the order of Tab apart
         self._lay_out()
         self._connect()
         self.ready = True
@@ -166,7 +167,6 @@ class BuildView(QWidget):
         column.addLayout(head)
         column.addWidget(self.down, 100)
         column.addStretch(1)  # holds what is above at the top while nothing stands on the table
-        self.setFocusProxy(self.tree)
 
     def _invite(self) -> None:
         """Say how to begin, where nothing stands on the table."""
@@ -407,4 +407,5 @@ def _scrolling(form: QWidget) -> QScrollArea:
     area.setFrameShape(QFrame.Shape.NoFrame)
     area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
     area.setMinimumWidth(ASIDE)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # its fields come into sight with the keys
     return area
