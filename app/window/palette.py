@@ -169,7 +169,7 @@ def dress(app: QApplication, colours: Colours) -> None:
         app.setPalette(qt_palette(colours))
         # The stubs want bytes, which the call itself refuses.
         for ticked in TICKED:
-            app.setPalette(box_palette(colours), ticked)  # type: ignore[arg-type]
+            app.setPalette(box_palette(colours, ticked), ticked)  # type: ignore[arg-type]
         app.setStyleSheet(rules)
 
 
@@ -204,14 +204,17 @@ def qt_palette(colours: Colours) -> QPalette:
     return palette
 
 
-def box_palette(colours: Colours) -> QPalette:
-    """Return the palette for tick boxes.
+def box_palette(colours: Colours, ticked: str = "") -> QPalette:
+    """Return the palette for tick boxes, and for lists of them, by their class.
 
     The style frames them in a darker shade of the window's colour, which
-    nobody sees on a dark ground; a light one stands in for it there.
+    nobody sees on a dark ground; a light one stands in for it there.  A box
+    that has the keys it frames in the ground of what is chosen, seen as little.
     """
     palette = qt_palette(colours)
     palette.setColor(QPalette.ColorRole.Window, QColor(colours.soft))
+    if ticked in ("QCheckBox", "QRadioButton"):
+        palette.setColor(QPalette.ColorRole.Highlight, QColor(colours.focus))
     return palette
 
 

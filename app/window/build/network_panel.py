@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from app.service.build_edits.spots import model_of
@@ -41,6 +41,7 @@ class NetworkPanel(QWidget):
         area = StillArea()
         area.setWidget(self.drawing)
         area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the drawing takes the keys
         area.setAccessibleName(self.tr("What waits for what"))
         column = QVBoxLayout(self)
         column.setContentsMargins(24, 4, 0, 0)

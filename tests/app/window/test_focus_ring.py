@@ -105,6 +105,22 @@ def test_the_edge_of_what_has_the_keys_is_seen(
     assert one.findChildren(Ring) == []
 
 
+@pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
+@pytest.mark.parametrize("kind", [QCheckBox, QRadioButton])
+def test_the_box_itself_is_seen_while_it_has_the_keys(
+    qtbot, qapp: QApplication, kind: type[QWidget], colours: Colours
+) -> None:
+    palette.dress(qapp, colours)
+    holder, first, one = holder_of(kind)
+    qtbot.addWidget(holder)
+    QTest.keyClick(first, Qt.Key.Key_Tab)
+    go(qapp)
+    image = seen(one)
+    middle = image.height() // 2
+    row = [image.pixelColor(x, middle).name() for x in range(10, 22)]  # the right of the frame
+    assert max(contrast(colour, colours.paper) for colour in row) >= SEEN
+
+
 def test_the_ring_grows_with_its_control_and_goes_with_it(
     qtbot, qapp: QApplication, follower: FocusRing
 ) -> None:
