@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 from logged_book import PHOTO, logged_book, photos_in
-from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtCore import QLocale, QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QApplication, QFileDialog, QMenu, QWidget
 from small_book import NOW, PROJECT, small_book
@@ -134,6 +134,33 @@ def test_every_export_writes_its_file_and_says_so(
     rows = list(csv.DictReader(io.StringIO((tmp_path / "f.csv").read_text("utf-8"))))
     assert [row["step"] for row in rows] == ["prime", "sand", "wash"]
     assert rows[0]["minutes"] == "25"
+
+
+@pytest.fixture
+def german_numbers() -> Iterator[None]:
+    before = QLocale()
+    QLocale.setDefault(QLocale("de_DE"))
+    yield
+    QLocale.setDefault(before)
+
+
+@pytest.mark.usefixtures("german_numbers")
+def test_tables_are_written_as_the_language_reads_them(
+    desk_of: MakeDesk, tmp_path: Path, saved_as: Callable[[Path], None]
+) -> None:
+    """A comma before fractions in German: Unicode CLDR, number symbols of "de"."""
+    desk = desk_of(logged_book())
+    for export in (desk.exports.plan_table, desk.exports.log_table, desk.exports.shopping_table):
+        path = tmp_path / "table.csv"
+        saved_as(path)
+        export()
+        desk.written()
+        rows = list(csv.reader(io.StringIO(path.read_text("utf-8"), newline=""), delimiter=";"))
+        assert len(rows[0]) > 5
+        assert {len(row) for row in rows} == {len(rows[0])}
+    bought = dict(zip(rows[0], rows[1], strict=True))
+    assert "," in bought["needed"]
+    assert float(bought["needed"].replace(",", ".")) > 0
 
 
 def test_a_calendar_written_over_itself_is_brought_up_to_date(
