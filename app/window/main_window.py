@@ -134,7 +134,7 @@ class MainWindow(QMainWindow):
         session.prepared.connect(self._choose_page)
         session.planning.connect(self._planning)
         self.improving.changed.connect(self._improved)
-        session.troubled.connect(self.say)
+        session.troubled.connect(self._troubled)
         self.notifier.said.connect(self._tell)
         QApplication.instance().styleHints().colorSchemeChanged.connect(  # type: ignore[union-attr]
             lambda _scheme: self.set_look(self.look)
@@ -329,6 +329,15 @@ class MainWindow(QMainWindow):
         )
         self.say("")
 
+    def _troubled(self, why: str) -> None:
+        """Tell what went wrong; where no book is there, in the middle of the window."""
+        self.say(why)
+        if self.session.book is None:
+            self.dock.setEnabled(False)
+            no_book = self.views.no_book.get()
+            self.stack.setCurrentWidget(no_book)
+            no_book.say(why)
+
     def _refresh(self) -> None:
         self.commands.name_edits(self.session.undo_name(), self.session.redo_name())
         self.air.show_book()
@@ -338,6 +347,10 @@ class MainWindow(QMainWindow):
 
     def _choose_page(self) -> None:
         book = self.session.book
+        self.dock.setEnabled(book is not None)
+        if book is None and self.views.no_book.made is not None:
+            self.stack.setCurrentWidget(self.views.no_book.get())
+            return
         page = self.pages[self._view]
         active = book is not None and any(project.active for project in book.projects)
         unread = self._unread(page)

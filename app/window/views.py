@@ -25,7 +25,7 @@ if TYPE_CHECKING:
 
 
 class Views:
-    """Every page, the way in of an empty book, and the bench mode; each made when needed."""
+    """Every page, the ways in where there is nothing, and the bench mode; each made when needed."""
 
     def __init__(self, window: MainWindow) -> None:
         self._window = window
@@ -34,6 +34,7 @@ class Views:
         self.pages = make_pages(session)
         self.way_in = Late("empty_state:EmptyState", session)
         self.bench = Late("bench_mode.view:BenchMode", session, window.settings, window)
+        self.no_book = Late("no_book:NoBook", window)
         hearing: dict[str, Callable[[Any], None]] = {
             "tonight": self._hear_tonight,
             "timeline": self._hear_timeline,
@@ -45,6 +46,7 @@ class Views:
         for page in self.pages:
             page.late.then = partial(self._take_in, hear=hearing.get(page.name))
         self.way_in.then = partial(self._take_in, hear=self._hear_way_in)
+        self.no_book.then = partial(self._take_in, hear=None)
         self.bench.then = self._hear_bench
 
     def set_colours(self, colours: Colours) -> None:
@@ -61,7 +63,7 @@ class Views:
 
     def made(self) -> Iterator[Any]:
         """Yield every view that is there."""
-        for late in (*(page.late for page in self.pages), self.way_in, self.bench):
+        for late in (*(page.late for page in self.pages), self.way_in, self.no_book, self.bench):
             if late.made is not None:
                 yield late.made
 

@@ -3078,6 +3078,13 @@ in {length}</translation>
   </message>
  </context>
  <context>
+  <name>NoBook</name>
+  <message>
+   <source>No book is open</source>
+   <translation>Kein Buch ist offen</translation>
+  </message>
+ </context>
+ <context>
   <name>NoteDialog</name>
   <message>
    <source> cm²</source>
