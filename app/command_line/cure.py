@@ -54,7 +54,7 @@ def run(args: argparse.Namespace) -> int:
         number_in(args.surface, COLDEST_C, HOTTEST_C, "--surface", "°C")
     tools = [tool.value for tool in Tool]
     demand(args.tool in tools, "--tool", unknown("tool", args.tool, tools))
-    found, zone = _of_family(args) if args.family else _of_book(args)
+    found, zone = _of_family(args) if args.family is not None else _of_book(args)
     if args.json:
         document(_document(found, zone))
     else:

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
 from app.command_line.source import add_now, add_source, book_of, in_file, now_of, read_file
-from app.service import planning, table, words
+from app.service import paper, planning, table
 from app.service.books import usual_path, write_whole
 from app.service.calendar_file import calendar_bytes
 from app.service.document_html import html_of
@@ -48,8 +48,8 @@ class Outgoing:
             planned = planning.plan(self.book, self.now)
         for flag in planned.verdict.flags:
             note(flag)
-        for one in planned.plan.unplaced:
-            note(f"no place found for {words.pass_name(one.key)}: {one.why}")
+        for line in paper.unplaced_lines(planned.plan):
+            note(line)
         self.incomplete = bool(planned.plan.unplaced)
         return planned
 

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import argparse
+from datetime import date
 from pathlib import Path
 
 from app.command_line.output import FINE, answer
 from app.command_line.source import add_book, in_file, read_file
-from app.service.books import open_book
+from app.service.books import open_book, starter_book, usual_path
+from app.service.clock import local_zone
 from app.service.importing import Household, Imported, import_file
 from app.service.merging import Choice, Difference, Item, differences
 from planner.values.book import Book
@@ -49,14 +51,26 @@ def run(args: argparse.Namespace) -> int:
         exchange = load(data)
     except Refused as problem:
         raise in_file(args.file, problem) from problem
-    with open_book(getattr(args, "book", None), create=not args.dry_run) as bench_book:
-        book = bench_book.book()
+    chosen = getattr(args, "book", None)
+    if args.dry_run:
+        book = _book_or_new(chosen)
         found = differences(book, exchange.book)
-        done = _taken(args, book, exchange, found)
-        if not args.dry_run:
-            bench_book.apply(f"import {args.file.name}", done.book)
-    answer("\n".join(_told(done, found if args.dry_run else ())))
+        answer("\n".join(_told(_taken(args, book, exchange, found), found)))
+        return FINE
+    with open_book(chosen, create=True) as bench_book:
+        book = bench_book.book()
+        done = _taken(args, book, exchange, differences(book, exchange.book))
+        bench_book.apply(f"import {args.file.name}", done.book)
+    answer("\n".join(_told(done, ())))
     return FINE
+
+
+def _book_or_new(chosen: Path | None) -> Book:
+    """Return the book that is there, or what a new one would hold."""
+    if not (chosen or usual_path()).exists():
+        return starter_book(local_zone(), date.today())  # noqa: DTZ011 - a local evening
+    with open_book(chosen) as bench_book:
+        return bench_book.book()
 
 
 def _taken(

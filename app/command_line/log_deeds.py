@@ -24,12 +24,13 @@ from planner.values.coating import State
 from planner.values.moment import moment_of, zone_named
 from planner.values.plan import PassKey
 from planner.values.project import Event, Used
-from planner.values.refusal import Refused, demand, demand_known
+from planner.values.refusal import Refused, demand, demand_known, number_in
 from planner.values.step import Tool
 from storage import photos
 from storage.bench_book import BenchBook
 
 HOUR = 60
+MOST_MINUTES = 14_400  # that an entry may have
 
 
 @dataclass
@@ -58,6 +59,8 @@ def _start(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
 def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
     book = bench.book()
     key = step_named(book, args.step, Coat.TO_END)
+    if args.minutes is not None:
+        number_in(args.minutes, 1, MOST_MINUTES, "--minutes", "min")
     air = None if args.temperature is None else (args.temperature, args.humidity)
     kept = [photos.keep(bench.path, source) for source in args.photo or ()]
     given = None if args.used is None else _used(book, args.used)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
 from itertools import pairwise
@@ -11,9 +11,10 @@ from zoneinfo import ZoneInfo
 from app.service import words
 from app.service.logbook import cups_now
 from app.service.shopping import load_text
-from planner.bench import BenchCalendar, Stretch
+from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cautions import LAST_WORD
 from planner.passes import expand_all
+from planner.schedule.construct import WAITS
 from planner.schedule.cups import Held
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow
 from planner.values.book import Book
@@ -39,6 +40,8 @@ def run_sheet_text(sheet: RunSheet, book: Book, translate: Translate = str) -> s
 
 def _run_sheet_lines(sheet: RunSheet, book: Book) -> list[str]:
     zone = zone_named(book.bench_time.zone)
+    if not sheet.rows and calendar_of(book.bench_time).next_stretch(sheet.now) is None:
+        return [say("There is no bench time ahead; add an evening.")]
     lines: list[str] = [stretch_title(sheet.interval, zone)]
     lines += cup_lines(cups_now(book, sheet.now), zone)
     if not sheet.rows:
@@ -116,7 +119,11 @@ def finish_lines(plan: Plan, book: Book) -> Iterator[Said]:
     """Yield when each project is done, against its date, and what has no place."""
     zone = zone_named(book.bench_time.zone)
     calendar = BenchCalendar(book.bench_time)
+    stuck = Counter(one.key.project for one in plan.unplaced)
     for name, end in plan.finishes:
+        if stuck[name]:
+            yield say("{project}: not done; without a place: {n}", project=name, n=stuck[name])
+            continue
         target = book.project(name).target
         done = say("{project}: done {time}", project=name, time=words.moment(end, zone))
         if target is None:
@@ -126,9 +133,20 @@ def finish_lines(plan: Plan, book: Book) -> Iterator[Said]:
         else:
             span = words.span(over)
             yield say("{done}, {span} after {target}", done=done, span=span, target=target)
+    yield from unplaced_lines(plan)
+
+
+def unplaced_lines(plan: Plan) -> Iterator[Said]:
+    """Yield what has no place and why; what only waits for such work is counted."""
+    waiting = 0
     for one in plan.unplaced:
+        if getattr(one.why, "template", "") == WAITS:
+            waiting += 1
+            continue
         work = words.pass_name(one.key)
         yield say("no place found for {work}: {why}", work=work, why=one.why)
+    if waiting:
+        yield say("no place found for what waits for such work: {n}", n=waiting)
 
 
 def bounds_text(plan: Plan, zone: ZoneInfo) -> list[str]:

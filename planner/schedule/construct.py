@@ -27,6 +27,7 @@ from planner.values.said import say
 
 PATIENT_STRETCHES = 3  # stretches left unused before a closing is risked
 LEAST_LEFT = 5  # definition 23 [min]
+WAITS = say("waits for {step}, which has no place", step="").template
 
 
 _Turn = tuple[tuple[float, ...], int]  # a sort key, smaller first, and the activity

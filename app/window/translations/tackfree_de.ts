@@ -9319,6 +9319,10 @@ Quelle: {source}</translation>
    <translation>Hier ist am Basteltisch nichts zu tun.</translation>
   </message>
   <message>
+   <source>There is no bench time ahead; add an evening.</source>
+   <translation>Es kommt keine Bastelzeit mehr; einen Abend hinzufügen.</translation>
+  </message>
+  <message>
    <source>If all goes well, next: {stretch}</source>
    <translation>Wenn alles gut geht, danach: {stretch}</translation>
   </message>
@@ -9329,6 +9333,10 @@ Quelle: {source}</translation>
   <message>
    <source>{stretch}  ({minutes} min)</source>
    <translation>{stretch}  ({minutes} min)</translation>
+  </message>
+  <message>
+   <source>{project}: not done; without a place: {n}</source>
+   <translation>{project}: nicht fertig; ohne Platz: {n}</translation>
   </message>
   <message>
    <source>{project}: done {time}</source>
@@ -9345,6 +9353,10 @@ Quelle: {source}</translation>
   <message>
    <source>no place found for {work}: {why}</source>
    <translation>kein Platz gefunden für {work}: {why}</translation>
+  </message>
+  <message>
+   <source>no place found for what waits for such work: {n}</source>
+   <translation>kein Platz gefunden für das, was auf solche Arbeit wartet: {n}</translation>
   </message>
   <message>
    <source>{parts} of {coatings}</source>

@@ -734,6 +734,21 @@ def test_a_place_that_may_not_be_written_is_told_in_one_line(
     refused(tackfree("import", file), str(tmp_path / "home"))
 
 
+def test_an_empty_family_is_refused_like_any_other_that_is_not_there(tackfree: Run) -> None:
+    refused(tackfree("cure", "--family", ""), "--family", 'no family is called ""')
+
+
+def test_a_dry_run_needs_no_book_and_makes_none(
+    tackfree: Run, file: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = tmp_path / "home" / "bench.tackfree"
+    monkeypatch.setattr("app.command_line.import_.usual_path", lambda: path)
+    said = tackfree("import", file, "--dry-run")
+    assert said.status == 0
+    assert "taken in: yard" in said.out
+    assert not path.parent.exists()
+
+
 def test_letters_that_a_terminal_lacks_do_not_stop_it(file: Path) -> None:
     ran = child("plan", file, "--now", NOW, env={"PYTHONUTF8": "0", "PYTHONIOENCODING": "ascii"})
     assert ran.returncode == 0

@@ -87,6 +87,11 @@ def test_a_mistyped_year_is_refused_and_nothing_written(desk: Desk, when: str) -
     desk.refused(desk.log("done", "cart/prime", "--at", when), "more than 20 years from today")
 
 
+@pytest.mark.parametrize("minutes", ["0", "-5", "99999999"])
+def test_minutes_out_of_reason_are_refused_as_minutes(desk: Desk, minutes: str) -> None:
+    desk.refused(desk.log("done", "cart/prime", "--minutes", minutes), "--minutes")
+
+
 def test_start_and_done_tell_what_is_next(desk: Desk) -> None:
     said = desk.log("start", "cart/prime", "--at", EVENING)
     assert said.status == 0
