@@ -187,7 +187,10 @@ def _finish(column: QVBoxLayout, picture: Picture, zone: ZoneInfo, colours: Colo
 
 
 def finish_line(plan: Plan, picture: Picture, name: str, minute: int, zone: ZoneInfo) -> str:
-    """Return when a project is finished, against its date."""
+    """Return when a project is finished, against its date; or that it never is."""
+    stuck = sum(one.key.project == name for one in plan.unplaced)
+    if stuck:
+        return words.tr("not done; without a place: {n}").format(n=stuck)
     done = words.when(minute, zone, plan.now)
     target = picture.book.project(name).target
     if target is None:

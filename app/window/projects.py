@@ -190,7 +190,12 @@ class ProjectPanel(QWidget):
         if picture is not None:
             zone, now = picture.zone, picture.plan.now
             for name, minute in picture.plan.finishes:
-                lines[name] = self.tr("done {time}").format(time=words.when(minute, zone, now))
+                stuck = sum(one.key.project == name for one in picture.plan.unplaced)
+                lines[name] = (
+                    words.tr("not done; without a place: {n}").format(n=stuck)
+                    if stuck
+                    else self.tr("done {time}").format(time=words.when(minute, zone, now))
+                )
         for project in projects:
             if not project.active:
                 lines[project.name] = self.tr("set aside")

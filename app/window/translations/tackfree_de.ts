@@ -11865,6 +11865,10 @@ Quelle: {source}</translation>
    <translation>{work} hat keinen Platz: {why}</translation>
   </message>
   <message>
+   <source>not done; without a place: {n}</source>
+   <translation>nicht fertig; ohne Platz: {n}</translation>
+  </message>
+  <message>
    <source>done {time}, no date set</source>
    <translation>fertig {time}, kein Datum gesetzt</translation>
   </message>
