@@ -19,6 +19,7 @@ from planner.values.coating import Coating, Family
 from planner.values.gear import Cleaned
 from planner.values.project import Logged, Project
 from planner.values.refusal import Refused
+from storage import database
 from storage.bench_book import BenchBook, BookChanged, BookTrouble, Kind
 from storage.exchange import digest
 
@@ -43,11 +44,31 @@ def log_of(bench):
     return bench.book().projects[0].log
 
 
+@pytest.fixture
+def born_at_once(monkeypatch):
+    """Make new books as copies of an empty one; that migrations make it is tested elsewhere."""
+    really = database.migrate
+    empty = sqlite3.connect(":memory:", check_same_thread=False)
+
+    def migrate(engine, target, *, upgrade=False):
+        with engine.connect() as connection:
+            raw = connection.connection.driver_connection
+            if empty.execute("SELECT name FROM sqlite_master").fetchone() is None:
+                really(engine, target, upgrade=upgrade)
+                raw.backup(empty)
+            else:
+                empty.backup(raw)
+
+    monkeypatch.setattr(database, "migrate", migrate)
+    yield
+    empty.close()
+
+
 @settings(
     max_examples=12, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
 )
 @given(rich_books(), rich_books())
-def test_every_field_is_kept(tmp_path_factory, first, second):
+def test_every_field_is_kept(tmp_path_factory, born_at_once, first, second):
     second = noted(second, "surely another note")  # or there might be no edit to undo
     path = tmp_path_factory.mktemp("books") / "book"
     with BenchBook.create(path, first) as bench:
