@@ -26,6 +26,7 @@ from app.window.build.model import BuildModel
 from app.window.build.nodes import Key, Kind, words_of
 
 WIDTHS = (214, 176, 92, 140)
+WITH, WAITS = 1, 3  # the columns whose words are often longer
 Flag = QItemSelectionModel.SelectionFlag
 MOST_NAME, LEAST_NAME = 460, 160  # the widest and the narrowest names [pixels]
 FLOAT_ROOM = 100  # the column that tells what can wait [pixels]
@@ -105,19 +106,22 @@ class BuildTree(QTreeView):
             self.setCurrentIndex(above)
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
-        """Give names what the other columns leave, until a person has set a width."""
+        """Give names what the others leave, and those the rest, until a person has set a width."""
         super().resizeEvent(event)
         if not self._own_widths:
             room = self.viewport().width() - sum(WIDTHS[1:]) - FLOAT_ROOM
             wide = min(MOST_NAME, max(WIDTHS[0], room))
             if self.viewport().width() < WIDTHS[0]:  # better a short name than a cut one
                 wide = max(LEAST_NAME, self.viewport().width())
+            spare = max(0, room - MOST_NAME)
             self._fitting = True
             self.setColumnWidth(0, wide)
+            self.setColumnWidth(WITH, WIDTHS[WITH] + spare // 2)
+            self.setColumnWidth(WAITS, WIDTHS[WAITS] + spare - spare // 2)
             self._fitting = False
 
     def _resized(self, column: int, _old: int, _new: int) -> None:
-        if column == 0 and not self._fitting:
+        if column in (0, WITH, WAITS) and not self._fitting:
             self._own_widths = True
 
     def current(self) -> Key | None:

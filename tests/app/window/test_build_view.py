@@ -141,6 +141,20 @@ def test_the_drawing_stays_where_it_is_when_tab_goes_through_it(qtbot, build) ->
     assert area.horizontalScrollBar().value() == 0
 
 
+def test_a_wide_tree_gives_its_room_to_what_would_be_cut(build) -> None:  # type: ignore[no-untyped-def]
+    _window, view = build(small_book())
+    tree = view.tree
+    tree.setMinimumWidth(1300)
+    QApplication.processEvents()
+    wide = [tree.columnWidth(column) for column in range(4)]
+    assert wide[1] > 250
+    assert wide[3] > 200
+    tree.setColumnWidth(3, 90)  # as a person drags it
+    tree.setMinimumWidth(1400)
+    QApplication.processEvents()
+    assert tree.columnWidth(3) == 90
+
+
 def test_layers_follow_the_longest_way(build) -> None:  # type: ignore[no-untyped-def]
     (project,) = small_book().projects
     layout = layout_of(small_book(), project, project.models[0])
