@@ -10,9 +10,11 @@ from app.command_line.beside import beside_document, key_fields
 from app.command_line.output import FINE, answer, document, iso, note, progress
 from app.command_line.source import add_json, add_now, add_source, book_of, now_of
 from app.service import edits, paper, planning, words
-from app.service.beside_text import beside_text
+from app.service.beside_text import air_text, beside_text
 from app.service.logbook import cups_now
 from app.service.shopping import load_document
+from planner.air import fitness
+from planner.evening.advice import InAir, in_air
 from planner.evening.beside import beside
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow, run_sheet
 from planner.values.coating import Portion
@@ -44,6 +46,7 @@ def run(args: argparse.Namespace) -> int:
         planned = planning.plan(book, now)
     sheet = run_sheet(book, planned.plan, now, args.minutes)
     found = beside(book, planned.plan, sheet)
+    air = in_air(book, [row for row in sheet.work if not row.logged])
     zone = zone_named(book.bench_time.zone)
     for flag in planned.verdict.flags:
         note(flag)
@@ -52,9 +55,11 @@ def run(args: argparse.Namespace) -> int:
             name: {"coating": held.coating, "since": iso(held.since, zone)}
             for name, held in cups_now(book, now).items()
         }
-        document({**sheet_document(sheet, zone), "cups": cups, **beside_document(found, zone)})
+        told = {**sheet_document(sheet, zone), "cups": cups, **beside_document(found, zone)}
+        document({**told, "air": [_air(one, zone) for one in air]})
     else:
-        answer(f"{paper.run_sheet_text(sheet, book)}\n\n{beside_text(found, sheet, zone)}".rstrip())
+        parts = (paper.run_sheet_text(sheet, book), air_text(air, zone))
+        answer("\n\n".join(filter(None, (*parts, beside_text(found, sheet, zone)))))
     return FINE
 
 
@@ -73,6 +78,15 @@ def sheet_document(sheet: RunSheet, zone: ZoneInfo) -> dict[str, Any]:
             **_interval(sheet.next_interval, zone),
             "rows": [_row(row, zone) for row in sheet.next_opens],
         },
+    }
+
+
+def _air(one: InAir, zone: ZoneInfo) -> dict[str, Any]:
+    return {
+        "at": iso(one.at, zone),
+        "coating": one.coating,
+        "fitness": fitness(one.reasons).value,
+        "reasons": [{"text": each.reason, "source": each.source} for each in one.reasons],
     }
 
 

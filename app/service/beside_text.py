@@ -6,6 +6,8 @@ from collections.abc import Iterable, Iterator
 from zoneinfo import ZoneInfo
 
 from app.service import words
+from planner.air import fitness
+from planner.evening.advice import InAir
 from planner.evening.beside import Beside, Filling
 from planner.evening.braking import HARD, Below, Brake
 from planner.evening.closing import Check, CheckKind
@@ -35,6 +37,16 @@ def beside_text(found: Beside, sheet: RunSheet, zone: ZoneInfo) -> str:
         told = [f"  {line}" for line in body]
         lines += ["", title, *told] if told else []
     return "\n".join(lines[1:])
+
+
+def air_text(found: Iterable[InAir], zone: ZoneInfo) -> str:
+    """Return what the air speaks against each coating, under a heading; "" for nothing."""
+    lines = [
+        f"  {words.clock_time(one.at, zone)}  {one.coating}: {fitness(one.reasons)}: "
+        + "; ".join(each.reason for each in one.reasons)
+        for one in found
+    ]
+    return "\n".join(["The air for it", *lines]) if lines else ""
 
 
 def look_lines(looks: Iterable[Look], now: int, zone: ZoneInfo) -> Iterator[str]:
@@ -102,7 +114,7 @@ def _fillings(fillings: Iterable[Filling], now: int, zone: ZoneInfo) -> Iterator
         if one.first is not None:
             judge = words.clock_time(one.first.judge_at, zone)
             yield (
-                f"       {one.first.reasons[0].reason} Spray {one.first.first.model} alone, "
+                f"         {one.first.reasons[0].reason}: spray {one.first.first.model} alone, "
                 f"judge it at {judge}, then the others."
             )
 

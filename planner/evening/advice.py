@@ -10,6 +10,7 @@ from planner.cure import Cure
 from planner.evening.facts import entry_of, model_of, step_of
 from planner.evening.parting import places_of
 from planner.layers.kinds import CLEAR_STAGES
+from planner.tonight import WorkRow
 from planner.values.book import Book
 from planner.values.coating import Family
 from planner.values.lookup import project_of
@@ -59,6 +60,31 @@ def one_first(
         return None
     others = tuple(key for key in sprayed if (key.project, key.model) != models[0])
     return OneFirst(sprayed[0], others, now + JUDGED_AFTER, tuple(found))
+
+
+@dataclass(frozen=True)
+class InAir:
+    """What speaks against laying a coating in the air that it meets at ``at``, worst first."""
+
+    at: int
+    coating: str
+    reasons: tuple[Advisory, ...]
+
+
+def in_air(book: Book, rows: Iterable[WorkRow], *, cure: Cure | None = None) -> tuple[InAir, ...]:
+    """Return of each coating that rows lay what the air speaks against it, told once."""
+    cure = cure or Cure(book.room, zone_named(book.bench_time.zone))
+    found: dict[tuple[str, frozenset[str]], InAir] = {}
+    for row in rows:
+        step = step_of(book, row.key)
+        clear = True if step.stage in CLEAR_STAGES else None
+        air = cure.air(book.room.location(step.dries_in).name).at(row.start)
+        for coat in row.coats:
+            reasons = laying_advice(book.coating(coat.coating), step.tool, air, clear=clear)
+            if reasons:
+                told = (coat.coating, frozenset(one.source for one in reasons))
+                found.setdefault(told, InAir(row.start, coat.coating, reasons))
+    return tuple(found.values())
 
 
 @dataclass(frozen=True)

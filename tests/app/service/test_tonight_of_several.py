@@ -9,12 +9,15 @@ import pytest
 from small_book import NOW, PROJECT, ZONE, at, key, small_book
 
 from app.service import paper, planning, words
-from app.service.beside_text import beside_text
+from app.service.beside_text import air_text, beside_text
+from planner.air import Fitness, fitness
+from planner.evening.advice import in_air
 from planner.evening.beside import beside
-from planner.tonight import Drying, RunSheet, run_sheet
+from planner.tonight import Drying, RunSheet, run_sheet, run_sheets
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.plan import BenchKind, Cause, Reason
+from planner.values.room import AirPoint
 
 CARTS = ("cart", "hand cart", "tip cart")
 
@@ -118,3 +121,35 @@ def test_one_line_of_offers_holds_one_time_for_each(book: Book) -> None:
     (line,) = [one for one in text.splitlines() if one.startswith("  19:30  grey primer")]
     assert "as well: cart/prime (tub)" in line
     assert line.count("19:30") == 1
+
+
+def _in_air(book: Book, temperature_c: float, humidity_pct: float) -> Book:
+    (place,) = book.room.locations
+    air = (AirPoint(at="00:00", temperature_c=temperature_c, humidity_pct=humidity_pct),)
+    return replace(book, room=replace(book.room, locations=(replace(place, workdays=air),)))
+
+
+def test_air_that_is_good_for_the_evening_is_not_talked_about(book: Book, sheet: RunSheet) -> None:
+    assert in_air(_in_air(book, 21, 50), sheet.work) == ()
+
+
+def test_air_that_speaks_against_a_coat_is_told_once_with_its_hour(
+    book: Book, sheet: RunSheet
+) -> None:
+    """ISO 2115: below its least temperature a waterborne film does not flow; 5 °C is assumed."""
+    cold = _in_air(book, 3, 50)
+    (one,) = in_air(cold, [row for row in sheet.work if row.key.step == "prime"])
+    assert (one.coating, fitness(one.reasons)) == ("grey primer", Fitness.NO_GO)
+    assert air_text((one,), ZONE).startswith(
+        "The air for it\n  19:33  grey primer: not now: at 3 °C a waterborne film does not flow"
+    )
+
+
+def test_a_clear_coat_by_its_stage_is_not_sprayed_in_damp_air(book: Book) -> None:
+    """70 % RH and more is always poor for clears: common practice, no source."""
+    damp = _in_air(book, 21, 80)
+    plan = planning.plan(damp, NOW).plan
+    rows = [row for one in run_sheets(damp, plan, NOW) for row in one.work]
+    told = {one.coating: fitness(one.reasons) for one in in_air(damp, rows)}
+    assert told.get("gloss clear") is Fitness.NO_GO
+    assert "grey primer" not in told
