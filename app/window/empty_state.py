@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 
 from PySide6.QtCore import QRectF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QShowEvent
+from PySide6.QtGui import QFocusEvent, QPainter, QPaintEvent, QShowEvent
 from PySide6.QtWidgets import (
     QApplication,
     QFrame,
@@ -158,6 +158,11 @@ class EmptyState(QWidget):
         super().showEvent(event)
         self.first_run.show_book()
         QTimer.singleShot(0, self, self.first_run.begin)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:  # noqa: N802
+        """Hand the keys on to the first question."""
+        super().focusInEvent(event)
+        self.first_run.begin()
 
     def _focused(self, _old: QWidget | None, new: QWidget | None) -> None:
         if new is not None and self._inner.isAncestorOf(new):

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QPlainTextEdit,
     QPushButton,
     QRadioButton,
+    QScrollArea,
     QTabBar,
     QWidget,
 )
@@ -71,6 +72,12 @@ class Ring(QWidget):
         event.accept()
 
 
+def ringed(control: QWidget) -> bool:
+    """Tell whether a control gets a ring; what is only scrolled by keys, where they led there."""
+    by_keys = control.window().testAttribute(Qt.WidgetAttribute.WA_KeyboardFocusChange)
+    return isinstance(control, RINGED) or (by_keys and isinstance(control, QScrollArea))
+
+
 class FocusRing(QObject):
     """Lets the ring follow the keys, in every window of an application."""
 
@@ -85,7 +92,7 @@ class FocusRing(QObject):
             self._ring.hide()
             self._ring.deleteLater()
             self._ring = None
-        if isinstance(now, RINGED):
+        if now is not None and ringed(now):
             self._ring = Ring(now)
             self._ring.destroyed.connect(self._gone)
 

@@ -128,6 +128,7 @@ class MainWindow(QMainWindow):
 
     def _connect(self) -> None:
         session = self.session
+        session.opening.connect(self.say)
         session.opened.connect(self._opened)
         session.edited.connect(self._refresh)
         session.pictured.connect(self.show_change)
@@ -188,7 +189,7 @@ class MainWindow(QMainWindow):
         self.commands.views[number].setChecked(True)
         self.session.show_first(page.prepare)
         self._choose_page()
-        page.widget.setFocus()
+        self.stack.currentWidget().setFocus()  # where nothing is planned, the first questions
 
     def go_to_bench(self) -> None:
         """Show one piece of work at a time, over everything else."""

@@ -223,6 +223,22 @@ def test_what_is_missing_or_wrong_is_told_by_its_field_and_nothing_is_lost(
     assert [one.name for one in asked.vehicles.vehicles()] == ["Ferry Pike", "Ferry Pike two"]
 
 
+def test_the_key_of_a_page_without_a_plan_leads_to_the_questions(window: MainWindow) -> None:
+    keys, questions = Keys(), window.empty.first_run
+    keys.name("Ferry Pike")
+    keys.enter()
+    window.show_page("stock")
+    QApplication.processEvents()
+    assert not questions.isVisible()
+    window.show_page("tonight")
+    QApplication.processEvents()
+    assert questions.vehicles.lines[1].name.hasFocus()
+    window.commands.views[1].trigger()  # again, to a page that has nothing to show either
+    QApplication.processEvents()
+    assert questions.vehicles.lines[1].name.hasFocus()
+    assert [one.name for one in questions.vehicles.vehicles()] == ["Ferry Pike"]
+
+
 def test_without_an_airbrush_nothing_is_sprayed_with_one(qtbot, window: MainWindow) -> None:
     window.empty.first_run.airbrush.setChecked(False)
     keys = Keys()

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QPlainTextEdit,
     QPushButton,
     QRadioButton,
+    QScrollArea,
     QSpinBox,
     QTabBar,
     QVBoxLayout,
@@ -119,6 +120,21 @@ def test_the_box_itself_is_seen_while_it_has_the_keys(
     middle = image.height() // 2
     row = [image.pixelColor(x, middle).name() for x in range(10, 22)]  # the right of the frame
     assert max(contrast(colour, colours.paper) for colour in row) >= SEEN
+
+
+def test_what_is_only_scrolled_has_a_ring_where_keys_led_there(
+    qtbot, qapp: QApplication, follower: FocusRing
+) -> None:
+    holder, first, one = holder_of(QScrollArea)
+    qtbot.addWidget(holder)
+    one.setFocus()  # as a page begins
+    go(qapp)
+    assert one.findChildren(Ring) == []
+    first.setFocus()
+    QTest.keyClick(first, Qt.Key.Key_Tab)
+    go(qapp)
+    assert one.hasFocus()
+    assert len(one.findChildren(Ring)) == 1
 
 
 def test_the_ring_grows_with_its_control_and_goes_with_it(
