@@ -59,7 +59,7 @@ class Files(QObject):
                 )
             )
             return
-        self._session.open(path, create=True)
+        self._session.open_soon(path, create=True)
 
     def open_book(self) -> None:
         """Ask for a book and open it."""
@@ -70,7 +70,7 @@ class Files(QObject):
             self.tr("Bench books ({pattern});;All files (*)").format(pattern=BOOKS),
         )
         if name:
-            self._session.open(Path(name))
+            self._session.open_soon(Path(name))
 
     def import_project(self) -> None:
         """Ask for an exchange file and take it in."""

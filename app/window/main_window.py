@@ -189,7 +189,9 @@ class MainWindow(QMainWindow):
         self.commands.views[number].setChecked(True)
         self.session.show_first(page.prepare)
         self._choose_page()
-        self.stack.currentWidget().setFocus()  # where nothing is planned, the first questions
+        shown = self.stack.currentWidget()  # where nothing is planned, the first questions
+        if shown is not None:
+            shown.setFocus()
 
     def go_to_bench(self) -> None:
         """Show one piece of work at a time, over everything else."""

@@ -17,6 +17,7 @@ from app.service import books
 from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.window import naming, words
+from app.window.opening import Opening
 from app.window.picture import Picture
 from app.window.replanning import Replanning
 from app.window.said import edit_name, said
@@ -34,6 +35,8 @@ class Session(Replanning):
 
     Signals
     -------
+    opening(str)
+        A book is being opened in the background; the line says so.
     opened()
         Another book was opened.
     edited()
@@ -44,6 +47,7 @@ class Session(Replanning):
         As of `Replanning`.
     """
 
+    opening = Signal(str)
     opened = Signal()
     edited = Signal()
     closed = Signal()
@@ -53,6 +57,9 @@ class Session(Replanning):
     ) -> None:
         super().__init__(clock, parent)
         self._store: BenchBook | None = None
+        self._opening = Opening(self)
+        self._opening.opened.connect(self._come)
+        self._opening.refused.connect(lambda why: self.troubled.emit(said(why)))
         self.edited.connect(self._know_names)  # before any view hears of it
 
     @property
@@ -61,11 +68,33 @@ class Session(Replanning):
         return self._store.path if self._store else None
 
     def open(self, path: Path | None = None, *, create: bool = False) -> bool:
-        """Open a book in place of the one that is open; tell whether it went well."""
+        """Open a book in place of the one that is open; tell whether it went well.
+
+        Whoever has a window on screen asks `open_soon`.
+        """
+        self._opening.stop()
         try:
             store = books.open_book(path, create=create, translate=words.given_name)
+        except Refused as problem:
+            self.troubled.emit(said(str(problem)))
+            return False
+        return self._come(store)
+
+    def open_soon(self, path: Path | None = None, *, create: bool = False) -> None:
+        """Read a book in the background, then put it in place of the one that is open.
+
+        That one stays until then, and where the other cannot be opened.
+        """
+        self._opening.start(path, create=create)
+        name = (path or books.usual_path()).stem
+        self.opening.emit(self.tr("Opening {book}…").format(book=name))
+
+    def _come(self, store: BenchBook) -> bool:
+        """Work with a book that was just read, as it stands by now; tell whether it went well."""
+        try:
             book = store.book()
         except Refused as problem:
+            store.close()
             self.troubled.emit(said(str(problem)))
             return False
         self.adopt(store, book)
@@ -84,7 +113,8 @@ class Session(Replanning):
         self.replan()
 
     def close(self) -> None:
-        """Let go of the book, after planning has come to rest."""
+        """Let go of the book, after planning has come to rest; open none any more."""
+        self._opening.stop()
         self.closed.emit()
         self._forget_plan()
         if self._store is not None:

@@ -38,13 +38,14 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
         fit_to(window.screen().availableSize(), window, window.dock)
     window.show()
     app.processEvents()  # the window stands before the book is read
-    session.open(book, create=True)
+    share_the_interpreter()
+    session.opened.connect(gc.freeze)  # the database's library stays, too
+    session.open_soon(book, create=True)
     # Python sees Ctrl+C in the terminal only when its own code runs now and then.
     signal.signal(signal.SIGINT, lambda *_: window.close())
     pulse = QTimer()
     pulse.timeout.connect(lambda: None)
     pulse.start(500)
-    share_the_interpreter()
     keep_what_stays(session, app)
     status = app.exec()
     session.close()

@@ -177,9 +177,10 @@ class Bench:
         """Open the book, and wait until its plan is being improved."""
         from app.window import start
 
-        self.watch.begin()
-        self.session.open(path)
         start.share_the_interpreter()
+        self.session.opened.connect(gc.freeze)  # as `start.run_window` does
+        self.watch.begin()
+        self.session.open_soon(path)
         start.keep_what_stays(self.session, self.app)
         self.run(60, lambda: self.window.improving.running)
         self._tell("opening, planning")

@@ -3975,6 +3975,10 @@ in {length}</translation>
  <context>
   <name>Session</name>
   <message>
+   <source>Opening {book}…</source>
+   <translation>{book} wird geöffnet …</translation>
+  </message>
+  <message>
    <source>This book is open elsewhere as well ({who}).</source>
    <translation>Dieses Buch ist auch anderswo geöffnet ({who}).</translation>
   </message>
@@ -13243,6 +13247,10 @@ Quelle: {source}</translation>
   <message>
    <source>{work}: {before} → {after}. {why}</source>
    <translation>{work}: {before} → {after}. {why}</translation>
+  </message>
+  <message>
+   <source>opening failed; the program's log says where</source>
+   <translation>Das Öffnen ist gescheitert; das Protokoll des Programms sagt, wo</translation>
   </message>
   <message>
    <source>What to do in this evening's stretch, in order, with mixes and places to tick. Below stands what dries meanwhile and what closes soon.</source>

@@ -1,0 +1,128 @@
+"""A bench book read in the background, so that the window answers meanwhile.
+
+Reading a great book takes a third of a second, the database's library included.
+"""
+
+from __future__ import annotations
+
+import logging
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
+from PySide6.QtWidgets import QApplication
+
+from app.service import books
+from app.window import words
+from planner.values.refusal import Refused
+
+if TYPE_CHECKING:
+    from storage.bench_book import BenchBook
+
+log = logging.getLogger(__name__)
+
+DIALOG_MS = 100  # how often a dialog in the way is looked for
+
+
+class _Done(QObject):
+    """Carries word from the background thread to the window's."""
+
+    came = Signal(object)
+
+
+class _Reading(QRunnable):
+    """Opens one book; what came of it is kept here until it is taken."""
+
+    def __init__(self, path: Path | None, done: _Done, *, create: bool) -> None:
+        super().__init__()
+        self.setAutoDelete(False)  # Python's side holds it
+        self._path, self._create, self._done = path, create, done
+        self.store: BenchBook | None = None
+        self.refusal = ""
+
+    def run(self) -> None:
+        """Open it, and send word."""
+        try:
+            self.store = books.open_book(
+                self._path, create=self._create, translate=words.given_name
+            )
+        except Refused as problem:
+            self.refusal = str(problem)
+        except Exception:
+            # A fault of the program must not leave the window waiting.
+            log.exception("opening failed")
+            self.refusal = words.tr("opening failed; the program's log says where")
+        self._done.came.emit(self)
+
+
+class Opening(QObject):
+    """Opens books one after another; only the one asked for last is handed on.
+
+    What a dialog is about belongs to the book that is open: the next one waits
+    until the dialog is gone.
+
+    Signals
+    -------
+    opened(BenchBook)
+        It was read; whoever hears of it closes it.
+    refused(str)
+        It could not be opened; the sentence says why and how to mend it.
+    """
+
+    opened = Signal(object)
+    refused = Signal(str)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(1)
+        self._done = _Done()
+        self._done.came.connect(self._take)
+        self._awaited: _Reading | None = None
+        self._dropped: list[_Reading] = []
+        self._again = QTimer(self)
+        self._again.setSingleShot(True)
+        self._again.setInterval(DIALOG_MS)
+        self._again.timeout.connect(lambda: self._take(self._awaited))
+
+    def start(self, path: Path | None, *, create: bool) -> None:
+        """Begin to open a book, in place of any that is being opened."""
+        self._drop()
+        self._awaited = _Reading(path, self._done, create=create)
+        self._pool.start(self._awaited)
+
+    def stop(self) -> None:
+        """Open nothing any more, and let go of what was being opened."""
+        self._drop()
+        self._pool.waitForDone()
+        for reading in self._dropped:
+            self._let_go(reading)
+        self._dropped.clear()
+
+    def _drop(self) -> None:
+        self._again.stop()
+        if self._awaited is not None:
+            self._dropped.append(self._awaited)
+            self._awaited = None
+
+    def _take(self, reading: _Reading | None) -> None:
+        if reading is None:
+            return
+        if reading is not self._awaited:
+            if reading in self._dropped:
+                self._dropped.remove(reading)
+                self._let_go(reading)
+            return
+        if QApplication.activeModalWidget() is not None:
+            self._again.start()
+            return
+        self._awaited = None
+        if reading.store is not None:
+            self.opened.emit(reading.store)
+        else:
+            self.refused.emit(reading.refusal)
+
+    def _let_go(self, reading: _Reading) -> None:
+        if reading.store is not None:
+            reading.store.close()
+            reading.store = None
