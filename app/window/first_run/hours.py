@@ -108,6 +108,15 @@ class HoursField(QWidget):
         """Take the keys."""
         self.lines[0].days.setFocus()
 
+    def to_fault(self) -> None:
+        """Take the keys where hours cannot be read, ready to be written anew; else as usual."""
+        for line in self.lines:
+            if line.message.text():
+                line.hours.setFocus()
+                line.hours.selectAll()
+                return
+        self.begin()
+
     def show_hours(self, hours: Iterable[Hours]) -> None:
         """Begin with hours that are known already; with none there stay the usual ones."""
         known = tuple(hours)

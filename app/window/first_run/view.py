@@ -156,7 +156,7 @@ class FirstRun(QWidget):
         try:
             hours = self.hours.value()
         except Refused:  # the line says so itself
-            self.hours.begin()
+            self.hours.to_fault()
             return
         answers = self._answers(name, hours)
         refused = self._session.attempt(

@@ -219,6 +219,9 @@ def test_what_is_missing_or_wrong_is_told_by_its_field_and_nothing_is_lost(
     keys.type("late")
     keys.press(Qt.Key.Key_Return, ctrl)
     assert "19:30-21:30" in asked.hours.lines[0].message.text()
+    assert asked.hours.lines[0].hours.hasFocus()
+    keys.type("20-22")  # written over what was wrong
+    assert asked.hours.lines[0].hours.text() == "20-22"
     assert opened(window) is before
     assert [one.name for one in asked.vehicles.vehicles()] == ["Ferry Pike", "Ferry Pike two"]
 
