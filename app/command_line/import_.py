@@ -52,10 +52,11 @@ def run(args: argparse.Namespace) -> int:
     except Refused as problem:
         raise in_file(args.file, problem) from problem
     chosen = getattr(args, "book", None)
+    book = _book_or_new(chosen)
+    found = differences(book, exchange.book)
+    tried = _taken(args, book, exchange, found)  # what is refused begins no book
     if args.dry_run:
-        book = _book_or_new(chosen)
-        found = differences(book, exchange.book)
-        answer("\n".join(_told(_taken(args, book, exchange, found), found)))
+        answer("\n".join(_told(tried, found)))
         return FINE
     with open_book(chosen, create=True) as bench_book:
         book = bench_book.book()

@@ -749,6 +749,19 @@ def test_a_dry_run_needs_no_book_and_makes_none(
     assert not path.parent.exists()
 
 
+def test_a_file_that_is_refused_begins_no_book(tackfree: Run, file: Path, tmp_path: Path) -> None:
+    """A fact of 2199: no plan reaches it."""
+    raw = json.loads(file.read_text(encoding="utf-8"))
+    (project,) = raw["projects"]
+    start = "2199-01-02T20:00:00+01:00"
+    project["log"] = [{"model": "cart", "step": "prime", "start": start}]
+    file.write_text(json.dumps(raw), encoding="utf-8")
+    path = tmp_path / "home" / "bench.tackfree"
+    said = tackfree("--book", path, "import", file)
+    refused(said, f"{file}: projects[0].log[0].start", "more than 20 years after now")
+    assert not path.parent.exists()
+
+
 def test_letters_that_a_terminal_lacks_do_not_stop_it(file: Path) -> None:
     ran = child("plan", file, "--now", NOW, env={"PYTHONUTF8": "0", "PYTHONIOENCODING": "ascii"})
     assert ran.returncode == 0
