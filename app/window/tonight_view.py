@@ -7,7 +7,7 @@ from collections.abc import Callable, Hashable
 from functools import partial
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -26,6 +26,7 @@ from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from app.window.picture import Picture
 from app.window.tonight_rows import NoteLine, Row, SetUpLine, WorkLine
+from app.window.tonight_sheet import Sheet
 from planner.cautions import LAST_WORD, Caution
 from planner.evening.facts import entry_of
 from planner.tonight import RunSheet, WorkRow
@@ -63,6 +64,7 @@ class TonightView(QWidget):
         self._picture: Picture | None = None
         self._interval: Interval | None = None
         self._to_now = False
+        self._bare = True  # nothing was shown yet
         self._kept: dict[Hashable, Row] = {}
         self.rows: list[Row] = []
         self._line = line = QHBoxLayout(self)
@@ -71,6 +73,8 @@ class TonightView(QWidget):
         self._sheet = Sheet()
         self._sheet_area = _scrolling(self.tr("Run sheet"))
         self._sheet_area.setWidget(self._sheet)
+        self._put_soon = self._next_go(self._put_first)
+        self._aside_soon = self._next_go(self._show_aside)
         self._sheet_area.verticalScrollBar().rangeChanged.connect(self._scroll_to_now)
         self._aside_area = _scrolling(self.tr("Drying and closing"))
         self._aside_area.setFixedWidth(ASIDE_WIDTH)
@@ -80,6 +84,14 @@ class TonightView(QWidget):
         key = QShortcut(QKeySequence("B"), self)
         key.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         key.activated.connect(self.bench_wanted)
+
+    def _next_go(self, act: Callable[[], None]) -> QTimer:
+        """Return a timer that acts once what else waits, as a key, has had its turn."""
+        timer = QTimer(self)
+        timer.setSingleShot(True)
+        timer.setInterval(0)
+        timer.timeout.connect(act)
+        return timer
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
@@ -117,17 +129,35 @@ class TonightView(QWidget):
         if picture is None:
             return
         focused = self._focused()
-        fresh = picture.sheet.interval != self._interval
+        self._to_now = self._to_now or picture.sheet.interval != self._interval
         self._interval = picture.sheet.interval
-        self._sheet.show_lines(
-            self._heading(picture),
-            self._rows(picture),
-            text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92),
-        )
-        self._lay_out()
-        self._aside_area.setWidget(aside.panel(picture, self._colours))
+        rows = self._rows(picture)
+        if self._bare and self.isVisible():
+            self._put_soon.start()  # fonts and styles are looked up when rows are first shown
+            return
+        self._put(picture, rows)
         self._focus(focused)
-        self._to_now = self._to_now or fresh
+        if self.isVisible():
+            self._aside_soon.start()
+        else:
+            self._show_aside()
+
+    def _put_first(self) -> None:
+        if self._picture is not None:
+            self._put(self._picture, self.rows)
+            self._aside_soon.start()
+
+    def _put(self, picture: Picture, rows: list[Row]) -> None:
+        self._bare = False
+        self._put_soon.stop()
+        last = text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92)
+        self._sheet.show_lines(self._heading(picture), rows, last)
+        self._lay_out()
+
+    def _show_aside(self) -> None:
+        if self._picture is not None:
+            self._aside_soon.stop()
+            self._aside_area.setWidget(aside.panel(self._picture, self._colours))
 
     def _lay_out(self) -> None:
         """Give new rows their places now: painted before, they would be squeezed into the old."""
@@ -272,41 +302,6 @@ class TonightView(QWidget):
         line.done.connect(self.done)
         line.taken_back.connect(self.taken_back)
         return line
-
-
-class Sheet(QWidget):
-    """Heading, rows and last word below each other; rows given again are not made anew."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(6, 14, 10, 20)
-        self._column.setSpacing(0)
-
-    def show_lines(self, heading: QWidget, rows: list[Row], last: QWidget) -> None:
-        """Show a heading, rows, and a last word if a caution was given."""
-        staying = set(rows)
-        while (item := self._column.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None and widget not in staying:
-                widget.hide()
-                widget.deleteLater()
-        self._column.addWidget(heading)
-        for row in rows:
-            self._column.addWidget(row)
-            row.update()
-        if any(isinstance(row, WorkLine) and row.row.cautions for row in rows):
-            last.setContentsMargins(10, 12, 10, 0)
-            self._column.addWidget(last)
-        self._column.addStretch(1)
-
-    def show_all(self) -> None:
-        """Show what has just come; a layout counts only what is shown."""
-        for at in range(self._column.count()):
-            item = self._column.itemAt(at)
-            widget = item.widget() if item is not None else None
-            if widget is not None:
-                widget.show()
 
 
 def _ending(sheet: RunSheet, at: int, end: str) -> str:
