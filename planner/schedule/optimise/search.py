@@ -137,8 +137,8 @@ class _Improving:
             yield from self._settling()
             if self.stopped() or self._finished():
                 return
-            if number < self.effort.rolls and self._round(number):
-                yield self._news(improved=True)
+            if number < self.effort.rolls:
+                yield from self._round(number)
             if self.stopped() or self._finished():
                 return
             if number < len(self._proofs()) and not self.lowest.closed:
@@ -263,52 +263,55 @@ class _Improving:
         self.rest = rest
         return False
 
-    def _round(self, number: int) -> bool:
-        """Look for better plans in several ways at once; tell whether one was found.
+    def _round(self, number: int) -> Iterator[News]:
+        """Look for better plans in several ways at once.
 
         Each way does the same however the others go, and they are taken in
         order: so the same work gives the same plans.
         """
-        found = False
         if number >= 1:
             for rule in drawn_rules(NOISE_RULES, self.seed + NOISE_RULES * number):
                 search = attempt(self.problem, rule, self.seed + number)
-                found = self._take(search.table, search.unplaced) or found
+                if self._take(search.table, search.unplaced):
+                    yield self._news(improved=True)
                 if self.stopped():
-                    return found
-        target = self._target()
-        acts = self._acts(number, target)
+                    return
+        acts, unplaced = self._acts(number), list(self.best.unplaced)
         with ThreadPoolExecutor(max_workers=len(acts)) as pool:
-            tables = list(pool.map(lambda act: act(), acts))
-        unplaced = list(self.best.unplaced)
-        for at, table in enumerate(tables):
-            found = (table is not None and self._take(table, unplaced)) or found
-            self._walk_on(at, table)
-        return found
+            try:
+                for at, doing in enumerate([pool.submit(act) for act in acts]):
+                    table = doing.result()
+                    if table is not None and self._take(table, unplaced):
+                        yield self._news(improved=True)
+                    self._walk_on(at, table)
+            except GeneratorExit:
+                self.abandoned = True
+                raise
 
-    def _acts(self, number: int, target: dict[int, int]) -> list[Callable[[], Table | None]]:
-        """Return what is tried in a round: sweeps, and rolls where those may find more."""
+    def _acts(self, number: int) -> list[Callable[[], Table | None]]:
+        """Return what is tried in a round: sweeps, annealing, rolls where those may find more."""
+        walker, last, least = self.walker, self._last_stretch(), self.least.stretch
+        ways, target = walker.ways(last, least), self._target()
+        acts: list[Callable[[], Table | None]] = []
+        for at, pieces in enumerate(self.walks):
+            if at or (number and not walker.small):
+                start = self.pieces if number % 2 else pieces
+                act = partial(walker.anneal, start, last, least, WALKS * number + at)
+            else:
+                way, numbers = ways[number % len(ways)], self._shared_out(number)
+                act = partial(walker.sweep, pieces, way, target, numbers, number)
+            acts.append(act)
+        every = ROLLS if walker.small else 6 * ROLLS  # they take longer than sweeps
+        if number % every == every // 4:
+            acts[-1] = self._roll(number, target)
+        return acts
+
+    def _roll(self, number: int, target: dict[int, int]) -> Callable[[], Table | None]:
         look = LOOKS[(number // 4) % len(LOOKS)]
         if number >= 4 * len(LOOKS):
             look = replace(look, seed=self.seed + number)
-        ways = self.walker.ways(self._last_stretch(), self.least.stretch)
-        acts: list[Callable[[], Table | None]] = []
-        for at in range(WALKS):
-            way = ways[(number + at) % len(ways)]
-            numbers = self._shared_out(number) if at == 0 else {}
-            acts.append(partial(self.walker.sweep, self.walks[at], way, target, numbers, number))
-        every = ROLLS if self.walker.small else 3 * ROLLS  # they take longer than sweeps
-        if number % every == every // 4:
-            acts[-1] = partial(
-                roll,
-                self.problem,
-                self.facts,
-                target,
-                self.board.number_at,
-                look,
-                self.stopped,
-            )
-        return acts
+        number_at = self.board.number_at
+        return partial(roll, self.problem, self.facts, target, number_at, look, self._halted)
 
     def _shared_out(self, number: int) -> dict[int, int]:
         """Return a share-out over fewer stretches than the best plan's, or {} for that plan's."""

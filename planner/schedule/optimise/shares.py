@@ -284,7 +284,7 @@ class Window:
         here = self.in_stretch(number)
         setup = self._setup(here)
         work = sum(shares.minutes[i] * literal for i, literal in here.items())
-        over = model.new_int_var(0, 10_000, "")
+        over = model.new_int_var(0, 10_000 if position else self._longest(here, number), "")
         model.add(work + setup - over <= board.ends[number] - board.starts[number])
         self.terms += [OVERFULL * over, weights.setup * setup]
         later = weights.later[min(position, len(weights.later) - 1)]
@@ -297,6 +297,16 @@ class Window:
             for literal in here.values():
                 model.add_implication(literal, used)
             self.terms.append(weights.used * used)
+
+    def _longest(self, here: Iterable[int], number: int) -> int:
+        """Return how much too long for a stretch a single pass is, which may be broken off in it.
+
+        So much may the first stretch of a window be overfull, as it is done
+        to the minute next; the others can still be mended.
+        """
+        board = self.shares.board
+        longest = max((self.shares.minutes[index] for index in here), default=0)
+        return max(0, longest - (board.ends[number] - board.starts[number]))
 
     def _setup(self, here: dict[int, Literal]) -> Any:
         """Return the least set-up minutes of a stretch, tied to the colours used in it."""

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from functools import cached_property
 
+from planner.schedule.optimise.annealing import Cooling, Grid, annealed
 from planner.schedule.optimise.board import NEVER, Board
 from planner.schedule.optimise.reach import Reach, latest
 from planner.schedule.optimise.shares import Shares, Ties, Weights
@@ -15,6 +17,12 @@ from planner.values.moment import Interval
 Pieces = Mapping[int, Sequence[Interval]]
 PROVABLE = 130
 """Up to so many passes a board is small: the whole master answers, and windows may be wide."""
+TRIES = 700  # of an annealing, for each pass
+HOT = 15.0  # temperature of a first annealing
+HEATS = (4.0, 8.0, 4.0, 3.0, 6.0)  # of those that go on from a good plan
+SOFT = Cooling()
+FIRM = Cooling(full=4.0, late=3.0, setup=1.5, cold=0.7)
+SAVING = Cooling(full=4.0, late=3.0, setup=3.0, cold=0.7)
 ASTRAY = 2  # stretches behind the best plan after which a walk begins anew from that
 
 
@@ -55,6 +63,11 @@ WIDE = (
 STILL = tuple(
     Way(Weights(setup=setup, used=30 * setup, later=(0,)), still=True) for setup in (10, 20)
 )
+# After annealing a window need only mend what does not fit to the minute.
+MENDING = (
+    Way(Weights(setup=10), work=0.03),
+    Way(Weights(setup=10, later=(0, 0, 1, 10)), work=0.03),
+)
 SETTLED = (Way(Weights(setup=10, used=300, later=(0,))), Way(Weights(setup=6)))
 
 
@@ -73,6 +86,33 @@ class Walker:
     ties: Ties
     seed: int
     stopped: Callable[[], bool] = field(default=lambda: False)
+
+    @cached_property
+    def grid(self) -> Grid:
+        """Which stretches passes may have, for annealing."""
+        return Grid(self.ties, self.links)
+
+    def anneal(self, pieces: Pieces, last: int, least: int, number: int) -> Table | None:
+        """Return what a sweep makes of a plan whose passes annealing has shared out anew.
+
+        The first one begins hot: it owes little to the plan, which ends in
+        the stretch ``last``, and may aim far ahead, at the one after the
+        least last stretch of any plan.
+        """
+        shares, turn = Shares(self.ties, pieces), number // 2
+        tries, heat = TRIES * len(self.board.free), HEATS[turn % len(HEATS)]
+        if last <= least:
+            way, goal, kind = STILL[turn % len(STILL)], last, SAVING
+            shares.keep_last()
+        else:
+            way, goal = MENDING[turn % len(MENDING)], last - 1
+            kind = (SOFT, FIRM)[number % 2]
+        if turn == 0:
+            goal, heat, tries = min(goal, least + 1), HOT, tries * 2
+        cooling = replace(kind, tries=tries, hot=heat)
+        target, seed = self.target(max(goal, least)), self.seed + number
+        numbers = annealed(self.grid, shares, target, cooling, seed, self.stopped)
+        return self.sweep(pieces, way, target, numbers, number)
 
     @property
     def small(self) -> bool:
