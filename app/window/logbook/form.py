@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QDate, QDateTime, QTime, Signal
+from PySide6.QtCore import QDate, QDateTime, Qt, QTime, Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QDateTimeEdit,
@@ -29,6 +29,7 @@ from planner.values.project import Logged, Used
 from planner.values.refusal import Refused
 from planner.values.step import Tool
 
+TIMES = ("start", "end")  # fields of an entry that say when
 UNREAD_C, UNREAD_PCT = -31.0, -1.0  # what a gauge that was not read stands at
 
 
@@ -66,7 +67,7 @@ class EntryForm(QWidget):
         self.note.setTabChangesFocus(True)
         self.note.setFixedHeight(74)
         self.note.setAccessibleName(self.tr("Note"))
-        self.message = Message()
+        self.message, self.time_message = Message(), Message()
         self.save = QPushButton(self.tr("&Save"))
         self.back = QPushButton(self.tr("Ta&ke back"))
         self.back.setToolTip(self.tr("It never happened: the work is planned again"))
@@ -95,6 +96,7 @@ class EntryForm(QWidget):
         rows = self._rows
         rows.addRow(field_label(self.tr("Be&gun"), self.start), self.start)
         rows.addRow("", ending)
+        rows.addRow("", self.time_message)
         rows.addRow(field_label(self.tr("&Minutes of work"), self.minutes), self.minutes)
         rows.addRow(field_label(self.tr("&Air"), self.temperature), air)
         rows.addRow(field_label(self.tr("Airbr&ush"), self.airbrush), self.airbrush)
@@ -128,7 +130,7 @@ class EntryForm(QWidget):
         self._show_airbrush(line, book)
         self._show_used(line, book)
         self.note.setPlainText(fact.note)
-        self.message.say("")
+        self.say("")
 
     def _show_airbrush(self, line: Line, book: Book) -> None:
         """Offer the airbrushes where it was sprayed."""
@@ -162,8 +164,20 @@ class EntryForm(QWidget):
             )
 
     def say(self, message: str) -> None:
-        """Say what is wrong with what was typed."""
+        """Say what is wrong with what was typed, "" for nothing."""
+        self.time_message.say("")
         self.message.say(message)
+
+    def refuse(self, problem: Refused) -> None:
+        """Say what is wrong, by the moments where it is one of those."""
+        field = problem.place.rpartition(".")[2]
+        if field not in TIMES:
+            self.say(problem.line)
+            return
+        self.say("")
+        self.time_message.say(problem.mend)
+        moment = self.start if field == "start" or not self.ended.isChecked() else self.end
+        moment.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def fact(self) -> Logged:
         """Return the entry as the form shows it; raise `Refused` where it cannot be.
@@ -198,9 +212,9 @@ class EntryForm(QWidget):
         try:
             fact = self.fact()
         except Refused as problem:
-            self.message.say(str(problem))
+            self.refuse(problem)
             return
-        self.message.say("")
+        self.say("")
         self.corrected.emit(self._line.key, fact)
 
     def _take_back(self) -> None:

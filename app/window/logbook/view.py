@@ -239,7 +239,7 @@ class LogbookView(QWidget):
     def _attempt(self, make: object) -> Refused | None:
         refused = self._session.attempt(make)  # type: ignore[arg-type]
         if refused is not None:
-            self.form.say(str(refused))
+            self.form.refuse(refused)
         return refused
 
     def _correct(self, key: PassKey, fact: Logged) -> None:

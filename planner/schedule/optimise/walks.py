@@ -73,13 +73,7 @@ SETTLED = (Way(Weights(setup=10, used=300, later=(0,))), Way(Weights(setup=6)))
 
 @dataclass
 class Walker:
-    """Makes sweeps over one board.
-
-    Parameters
-    ----------
-    least
-        No plan's last stretch is before this one.
-    """
+    """Makes sweeps over one board; what is random follows ``seed``, and ``stopped`` ends it."""
 
     board: Board
     links: list[Reach]

@@ -146,7 +146,10 @@ def test_an_end_before_the_beginning_is_told_and_nothing_is_lost(window: MainWin
     form.note.setPlainText("still here")
     form.end.setDateTime(form.start.dateTime().addSecs(-60))
     form.save.click()
-    assert "must lie after start" in form.message.text()
+    assert "must lie after start" in form.time_message.text()
+    assert not form.time_message.isHidden()
+    assert form.time_message.y() > form.end.y()  # by the field
+    assert not form.message.text()
     assert form.note.toPlainText() == "still here"
     assert window.session.book == worked_book()
 
