@@ -7,9 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any
 
-from app.command_line.log_told import (
-    brake_remarks,
-)
+from app.command_line.log_told import brake_remarks
 from app.service import happenings, logbook, planning, words
 from app.service.edits import Edit
 from app.service.step_names import Coat, step_named

@@ -117,15 +117,18 @@ class Grid:
 
 def _bits(link: Reach, count: int) -> tuple[list[int], list[int]]:
     """Return the later pass's stretches by the earlier one's, and the other way round."""
-    onward, begins, ends = [0] * count, [0] * count, [0] * (count + 1)
+    onward, changes = [0] * count, [0] * (count + 1)
     for number, runs in enumerate(link.spans[:count]):
-        for first, last in runs or ():
+        for first, last in runs or ():  # those of two windows may overlap
             onward[number] |= (2 << last) - (1 << first)
-            begins[first] |= 1 << number
-            ends[last + 1] |= 1 << number
+        edges = onward[number] ^ onward[number] << 1
+        while edges:
+            at = edges.bit_length() - 1
+            changes[at] ^= 1 << number
+            edges ^= 1 << at
     back, open_ = [], 0
     for number in range(count):
-        open_ = open_ & ~ends[number] | begins[number]
+        open_ ^= changes[number]
         back.append(open_)
     return onward, back
 

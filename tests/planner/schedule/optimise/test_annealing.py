@@ -13,7 +13,7 @@ from strategies import NOW_MINUTE, books
 from planner.bench import calendar_of
 from planner.cure import Cure
 from planner.schedule.greedy import Search, plan_book
-from planner.schedule.optimise.annealing import Cooling, Grid, _Annealing, annealed
+from planner.schedule.optimise.annealing import Cooling, Grid, _Annealing, _bits, annealed
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.reach import Reach, earliest_end, reaches
 from planner.schedule.optimise.shares import Shares, Ties, allows
@@ -147,6 +147,16 @@ def test_a_goal_draws_work_forward() -> None:
     shares.take(dict.fromkeys(grid.order, grid.count - 1))
     best = annealed(grid, shares, dict.fromkeys(grid.order, 0), FIRM, 0)
     assert set(best.values()) == {0}
+
+
+def test_stretches_by_each_other_agree_where_runs_overlap() -> None:
+    """Both ways are the same relation, counted pair by pair."""
+    spans = (((0, 1), (1, 3)), ((1, 1), (3, 4)), None, (), ((4, 4),))
+    onward, back = _bits(Reach(0, 1, spans), 5)
+    for before, after in product(range(5), repeat=2):
+        may = any(first <= after <= last for first, last in spans[before] or ())
+        assert onward[before] >> after & 1 == may
+        assert back[after] >> before & 1 == may
 
 
 PLACES = (("a", "hull/deck"), ("b", "wheels/tread"), ("c", "tracks/links"))
