@@ -89,11 +89,13 @@ class AtTheBench:
         self.settle()
 
     def settle(self) -> None:
-        """Wait until all rules were tried, and hand what is new to the judge."""
+        """Wait until all rules were tried, and hand what is new to the judge.
+
+        The window's own clock may plan anew meanwhile: what was asked last counts.
+        """
         session = self.window.session
-        serial = session._serial
         self.qtbot.waitUntil(
-            lambda: session._tried == serial and session._pool.activeThreadCount() == 0,
+            lambda: session._tried == session._serial and session._pool.activeThreadCount() == 0,
             timeout=20_000,
         )
         for _ in range(3):

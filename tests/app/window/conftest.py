@@ -29,9 +29,13 @@ def _qt_stays_quiet(qtlog, qapp: QApplication) -> Iterator[None]:
         qapp.processEvents()
         qapp.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     said = [record.message for record in qtlog.records]
+    left = [one for one in qapp.topLevelWidgets() if one.isVisible()]
+    names = [repr(one) for one in left]
+    for one in left:
+        one.close()  # the tests that follow shall not fail of it as well
     assert [line for line in said if line != OF_THE_OFFSCREEN_PLATFORM] == []
     assert QThreadPool.globalInstance().activeThreadCount() == 0
-    assert [one for one in qapp.topLevelWidgets() if one.isVisible()] == []
+    assert names == []
 
 
 @pytest.fixture(autouse=True)
