@@ -36,6 +36,8 @@ class AtTheBench:
         window.tonight.setFocus()
         self.qtbot.keyClick(window.tonight, Key.Key_B)
         assert self.bench.isVisible()
+        for clock in (window._clock, self.bench._clock):
+            clock.stop()  # time passes when the test says so
 
     @property
     def bench(self) -> BenchMode:
@@ -89,10 +91,7 @@ class AtTheBench:
         self.settle()
 
     def settle(self) -> None:
-        """Wait until all rules were tried, and hand what is new to the judge.
-
-        The window's own clock may plan anew meanwhile: what was asked last counts.
-        """
+        """Wait until all rules were tried, and hand what is new to the judge."""
         session = self.window.session
         self.qtbot.waitUntil(
             lambda: session._tried == session._serial and session._pool.activeThreadCount() == 0,
