@@ -36,8 +36,6 @@ class AtTheBench:
         window.tonight.setFocus()
         self.qtbot.keyClick(window.tonight, Key.Key_B)
         assert self.bench.isVisible()
-        for clock in (window._clock, self.bench._clock):
-            clock.stop()  # time passes when the test says so
 
     @property
     def bench(self) -> BenchMode:

@@ -44,6 +44,13 @@ def _no_better_plans(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("app.window.improving.START_MS", 10**8)
 
 
+@pytest.fixture(autouse=True)
+def _time_passes_when_told(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let no tick of the real clock plan anew in the middle of a test."""
+    for module in ("main_window", "bench_mode.view"):
+        monkeypatch.setattr(f"app.window.{module}.TICK_MS", 10**8)
+
+
 @pytest.fixture
 def lamplighter() -> tuple[Book, int]:
     """Return the smallest demonstration, and the start of its first evening."""
