@@ -46,6 +46,20 @@ def test_b_goes_to_the_bench_and_escape_leaves_it(bench: Bench) -> None:
     assert not here.bench.isVisible()
 
 
+def test_the_clock_on_screen_goes_on_by_itself(qtbot, bench: Bench) -> None:
+    here = bench()
+    here.settle()
+
+    def shown() -> set[str]:
+        return {one.text() for one in here.bench.findChildren(QLabel)}
+
+    here.now += 7
+    clock = moment_of(here.now, ZONE).strftime("%H:%M")
+    assert clock not in shown()
+    here.bench._clock.setInterval(1)
+    qtbot.waitUntil(lambda: clock in shown())
+
+
 def test_one_job_after_the_other(bench: Bench) -> None:
     here = bench()
     assert here.doing == f"load {BRUSH}"

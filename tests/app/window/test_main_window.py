@@ -244,7 +244,7 @@ def test_ticks_stay_when_the_plan_changes(qtbot, make_window: MakeWindow) -> Non
 def test_time_goes_on_and_unstarted_work_is_planned_anew(qtbot, make_window: MakeWindow) -> None:
     window = make_window(small_book(), NOW)
     window.session.set_clock(lambda: NOW + 30)
-    replan(qtbot, window, window.clock_moved)
+    replan(qtbot, window, lambda: window._clock.setInterval(1))
     assert window.session.picture is not None
     placed = window.session.picture.plan.placement(key("prime"))
     assert placed is not None
