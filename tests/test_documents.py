@@ -1,4 +1,4 @@
-"""README and DEVELOPERS say what is so, and nothing tells where it was made."""
+"""The documents say what is so, and nothing tells where it was made."""
 
 from __future__ import annotations
 
@@ -17,6 +17,7 @@ from app.command_line import main
 ROOT = Path(__file__).parent.parent
 README = (ROOT / "README.md").read_text(encoding="utf-8")
 DEVELOPERS = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+DEFINITIONS = (ROOT / "planner" / "DEFINITIONS.md").read_text(encoding="utf-8")
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
 LAYOUT = {
     *("README.md", "DEVELOPERS.md", "LICENSE", "pyproject.toml"),
@@ -86,9 +87,21 @@ def test_the_readme_shows_real_output() -> None:
     assert len(SESSIONS) >= 4
 
 
-@pytest.mark.parametrize("name", re.findall(r"\]\(([^)#:]+)\)", README))
-def test_what_the_readme_points_at_is_there(name: str) -> None:
-    assert (ROOT / name).is_file()
+def test_what_a_document_points_at_is_there() -> None:
+    missing = []
+    for path in tracked():
+        if path.suffix != ".md" or not (ROOT / path).is_file():
+            continue
+        text = (ROOT / path).read_text(encoding="utf-8")
+        links = [ROOT / path.parent / link for link in re.findall(r"\]\(([^)#:]+)\)", text)]
+        named = re.findall(r"`((?:app|planner|storage|tests)/[\w/]+(?:\.\w+)?)`", text)
+        wanted = [*links, *(ROOT / name for name in named)]
+        missing += [f"{path}: {name}" for name in wanted if not name.exists()]
+    assert not missing
+
+
+def test_developers_can_be_read_in_a_few_minutes() -> None:
+    assert len(DEVELOPERS.split()) <= 1500
 
 
 def test_every_demonstration_is_in_the_readme() -> None:
@@ -107,7 +120,7 @@ def test_every_dependency_has_its_reason() -> None:
 
 
 def test_every_definition_is_written_down_once() -> None:
-    section = DEVELOPERS.partition("## Definitions")[2].partition("\n## ")[0]
+    section = DEFINITIONS.partition("## Definitions")[2].partition("\n## ")[0]
     numbers = re.findall(r"^(\d+)\. \*\*", section, re.M)
     assert numbers == [str(number) for number in range(1, 29)]
 
