@@ -212,7 +212,7 @@ def _on(rule: Recurring, day: date, zone: ZoneInfo) -> Interval | None:
     end_day = day if starts < ends else day + timedelta(days=1)
     end = _minute(end_day, ends, zone, up=False)
     if end <= start:
-        earlier = range(end - DAY, start)
+        earlier = range(end - DAY, start + 1)  # the last is its own answer: nothing is left
         offset = moment_of(start, zone).utcoffset()
         start = earlier[
             bisect_left(earlier, True, key=lambda at: moment_of(at, zone).utcoffset() == offset)

@@ -18,7 +18,7 @@ from app.command_line.output import FINE, NOT_SOUND, answer, document, note, pro
 from app.command_line.source import add_book, add_json
 from app.service import happenings, planning
 from app.service.books import open_book
-from app.service.clock import current_minute, read_moment
+from app.service.clock import behind, current_minute, read_moment
 from planner.bench import calendar_of
 from planner.evening.missing import Remedy
 from planner.evening.repairs import Repair
@@ -137,7 +137,9 @@ def run(args: argparse.Namespace) -> int:
     with progress("planning"):
         last = planning.plan(book, now, quick=True).plan
         plan = planning.plan(after, now, last=last, quick=True).plan
-    sheet = run_sheet(after, plan, now)
+    if (line := behind(after, now)) is not None:
+        note(line)
+    sheet = run_sheet(after, plan, plan.now)
     late = happenings.missed(after, now)
     if args.deed == "stop":
         made.remarks += closing_remarks(after, now, _began(book, now), plan)

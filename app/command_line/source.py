@@ -5,10 +5,12 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
+from app.command_line.output import note
 from app.service.books import open_book
-from app.service.clock import current_minute, read_moment
+from app.service.clock import behind, current_minute, read_moment
 from planner.values.book import Book
 from planner.values.moment import zone_named
+from planner.values.present import present
 from planner.values.refusal import Refused
 
 BOOK_MAGIC = b"SQLite format 3\x00"
@@ -73,10 +75,12 @@ def book_of(args: argparse.Namespace) -> Book:
 
 
 def now_of(args: argparse.Namespace, book: Book) -> int:
-    """Return the minute to plan from: ``--now``, or this minute."""
-    if args.now is None:
-        return current_minute()
-    return read_moment(args.now, zone_named(book.bench_time.zone))
+    """Return the minute to plan from: ``--now`` or this minute, or the logbook's last if later."""
+    zone = zone_named(book.bench_time.zone)
+    clock = current_minute() if args.now is None else read_moment(args.now, zone)
+    if (line := behind(book, clock)) is not None:
+        note(line)
+    return present(book, clock)
 
 
 def read_file(path: Path) -> bytes:

@@ -9,9 +9,11 @@ from datetime import UTC, datetime
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
-from planner.values.moment import aware, minute_of, zone_named
+from planner.values.book import Book
+from planner.values.moment import aware, minute_of, moment_of, zone_named
+from planner.values.present import last_told, present
 from planner.values.refusal import Refused
-from planner.values.said import say
+from planner.values.said import Said, say
 
 LOCALTIME = Path("/etc/localtime")
 
@@ -50,6 +52,37 @@ def read_moment(text: str, zone: ZoneInfo, place: str = "--now") -> int:
         )
         raise Refused(place, gap)
     return minute_of(moment)
+
+
+def behind(book: Book, clock: int) -> Said | None:
+    """Return what to say where the clock lies before what the logbook tells; None elsewhere."""
+    now = present(book, clock)
+    told = last_told(book)
+    if told is None or now == clock:
+        return None
+    zone = zone_named(book.bench_time.zone)
+    return say(
+        "it is {clock}, but the logbook tells of {what} at {told}: planned from there on; "
+        "put the clock right, or the entry",
+        clock=f"{moment_of(clock, zone):%Y-%m-%d %H:%M}",
+        what=told.what,
+        told=f"{moment_of(told.minute, zone):%Y-%m-%d %H:%M}",
+    )
+
+
+def elsewhere(book: Book, clock: int) -> Said | None:
+    """Return what to say where this machine's clocks go otherwise than those of the bench."""
+    there = moment_of(clock, zone_named(book.bench_time.zone))
+    here = there.astimezone()  # the machine's own rules: not every platform tells their name
+    if here.utcoffset() == there.utcoffset():
+        return None
+    return say(
+        "the clock here shows {here}, at the bench it is {there} ({zone}); all times are the "
+        "bench's",
+        here=f"{here:%H:%M}",
+        there=f"{there:%H:%M}",
+        zone=book.bench_time.zone,
+    )
 
 
 def local_zone() -> str:

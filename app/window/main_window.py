@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.service.clock import behind, elsewhere
 from app.service.edits import Edit
 from app.window import palette, words
 from app.window.air_panel import AirPanel
@@ -330,7 +331,10 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(
             self.tr("{book} – Tackfree").format(book=path.stem) if path else self.tr("Tackfree")
         )
-        self.say("")
+        book = self.session.book
+        clock = self.session.clock
+        told = book and (behind(book, clock) or elsewhere(book, clock))
+        self.say(told or "")
 
     def _troubled(self, why: str) -> None:
         """Tell what went wrong; where no book is there, in the middle of the window."""

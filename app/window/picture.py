@@ -228,7 +228,11 @@ def picture_of(
     from app.service.planning import plan  # noqa: PLC0415
 
     planned = plan(book, now, last=last, quick=quick, stop=stop)
-    return Picture(planned.book, now, planned.plan, planned.verdict, planned.cure, planned.calendar)
+    # The logbook may be ahead of the clock; the plan says which minute it begins with.
+    here = planned.plan.now
+    return Picture(
+        planned.book, here, planned.plan, planned.verdict, planned.cure, planned.calendar
+    )
 
 
 def _air(picture: Picture) -> RoomAir:

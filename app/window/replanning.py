@@ -23,6 +23,7 @@ from app.window.said import said
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plan import PassKey, Plan
+from planner.values.present import last_told, present
 from planner.values.refusal import Refused
 from planner.values.wishes import Level
 
@@ -143,6 +144,8 @@ class Replanning(QObject):
         super().__init__(parent)
         self._clock = clock
         self._book: Book | None = None
+        self._told_of: Book | None = None
+        self._told = 0
         self._picture: Picture | None = None
         self._before: Picture | None = None
         self._part: Part | None = None
@@ -173,7 +176,18 @@ class Replanning(QObject):
 
     @property
     def now(self) -> int:
-        """The minute that runs."""
+        """The minute that runs, or the last of which the open book tells if that is later."""
+        clock = self._clock()
+        if self._book is None:
+            return clock
+        if self._told_of is not self._book:  # asked while painting: a long logbook is read once
+            self._told_of, told = self._book, last_told(self._book)
+            self._told = told.minute if told else clock
+        return present(self._book, clock) if self._told > clock else clock
+
+    @property
+    def clock(self) -> int:
+        """The minute that the clock shows."""
         return self._clock()
 
     @property

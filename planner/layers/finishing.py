@@ -210,14 +210,14 @@ def _behind_its_film(scene: Scene, moment: Moment, idle: list[str], stage: Stage
                 say("move it behind {step}", step=makes[0].step.title or makes[0].step.id), (move,)
             )
         if before:
-            cover = next(
+            covers = [
                 other
                 for other in scene.moments[before[-1].at + 1 : moment.at]
                 if set(idle) & set(other.laid)
-            )
-            move = Move(scene.spot, moment.step.id, cover.step.id, before=True)
-            return Mend(
-                say("move it ahead of {step}", step=cover.step.title or cover.step.id), (move,)
-            )
+            ]
+            if covers:  # where nothing does, the step before lays no such film after all
+                cover = covers[0].step
+                move = Move(scene.spot, moment.step.id, cover.id, before=True)
+                return Mend(say("move it ahead of {step}", step=cover.title or cover.id), (move,))
     leave = Leave(scene.spot, moment.step.id, tuple(idle))
     return Mend(say("leave these places out of it"), (leave,))

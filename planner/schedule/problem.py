@@ -13,6 +13,7 @@ from planner.values.book import Book
 from planner.values.coating import Mark, State, Window
 from planner.values.gear import Airbrush
 from planner.values.plan import PassKey
+from planner.values.present import present
 from planner.values.project import Logged, Observed, Project
 from planner.values.room import Location
 
@@ -39,7 +40,7 @@ class Problem:
 
     def __init__(self, book: Book, now: int, *, cure: Cure, calendar: BenchCalendar) -> None:
         self.book = book
-        self.now = now
+        self.now = present(book, now)
         self.cure = cure
         self.calendar = calendar
         self.frame = frame_of(book)

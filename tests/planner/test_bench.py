@@ -179,9 +179,17 @@ def test_nights_of_the_change(zone, night, start, end, expected):
 
 
 def test_a_stretch_that_lies_wholly_in_the_skipped_hour_is_not_there():
-    rule = recurring("FREQ=DAILY;COUNT=2", date(2025, 3, 29), "02:30", "03:00")
-    found = calendar(rule).stretches(utc(2025, 1, 1), utc(2026, 1, 1))
-    assert [one.on for one in found] == [date(2025, 3, 29)]
+    for start in ("02:00", "02:30"):  # the whole hour, and a part of it
+        rule = recurring("FREQ=DAILY;COUNT=2", date(2025, 3, 29), start, "03:00")
+        found = calendar(rule).stretches(utc(2025, 1, 1), utc(2026, 1, 1))
+        assert [one.on for one in found] == [date(2025, 3, 29)]
+
+
+def test_a_leap_day_has_its_evening():
+    rule = recurring("FREQ=MONTHLY;BYMONTHDAY=29", date(2028, 1, 29), "19:00", "21:00")
+    found = calendar(rule, zone="UTC").stretches(utc(2028, 1, 1), utc(2029, 3, 1))
+    assert [(one.on.month, one.on.day) for one in found][:3] == [(1, 29), (2, 29), (3, 29)]
+    assert date(2029, 2, 28) not in {one.on for one in found}
 
 
 def test_an_end_at_or_before_the_start_lies_on_the_next_day():

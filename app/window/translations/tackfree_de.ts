@@ -9023,6 +9023,14 @@ Quelle: {source}</translation>
    <translation>„{text}“ fällt in {zone} aus, weil die Uhren dann vorgestellt werden; als {next} schreiben</translation>
   </message>
   <message>
+   <source>it is {clock}, but the logbook tells of {what} at {told}: planned from there on; put the clock right, or the entry</source>
+   <translation>es ist {clock}, aber das Logbuch nennt {what} um {told}: ab da geplant; Uhr oder Eintrag richtigstellen</translation>
+  </message>
+  <message>
+   <source>the clock here shows {here}, at the bench it is {there} ({zone}); all times are the bench's</source>
+   <translation>die Uhr hier zeigt {here}, am Basteltisch ist es {there} ({zone}); alle Zeiten sind die des Basteltischs</translation>
+  </message>
+  <message>
    <source>{what}; there are {known}</source>
    <translation>{what}; es gibt {known}</translation>
   </message>

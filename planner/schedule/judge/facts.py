@@ -12,6 +12,7 @@ from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
 from planner.values.moment import Interval, minute_of
 from planner.values.plan import PassKey, Placement
+from planner.values.present import last_told, present
 from planner.values.project import Pin, Project
 from planner.values.step import Trait
 
@@ -49,6 +50,10 @@ def from_now_on(ruling: Ruling) -> Iterator[Violation]:
     """Definition 23: nothing unlogged before now; what is under way comes first."""
     case, at = ruling.case, ruling.case.at
     hands = list(case.hands())
+    told = last_told(case.book)
+    if told is not None and present(case.book, case.plan.now) > case.plan.now:
+        text = f"is {at(case.plan.now)}, but {told.what} was logged at {at(told.minute)}"
+        yield Violation(23, "now", text)
     for interval, about in hands:
         if interval.start < case.plan.now:
             text = f"starts {at(interval.start)}, before now ({at(case.plan.now)})"

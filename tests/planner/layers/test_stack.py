@@ -237,3 +237,17 @@ def test_a_mend_enters_what_the_stock_lacks() -> None:
     mended = found.mend.apply(poor)
     assert len(mended.coatings) == len(poor.coatings) + 1
     assert find(mended) == ()
+
+
+def test_pressing_what_was_only_painted_is_told_and_left_out():
+    """Paint under the name of decals leaves nothing to press, and no step to go ahead of."""
+    book = book_of(
+        PRIME,
+        coat(Stage.DECAL, "acrylic", name="decals"),
+        work(Stage.PRESS, name="press"),
+    )
+    (found,) = (one for one in find(book) if one.rule == "pressing without decals")
+    assert found.mend is not None
+    mended = found.mend.apply(book)
+    assert "press" not in [step.id for step in steps_of(mended)]
+    assert "pressing without decals" not in {one.rule for one in find(mended)}
