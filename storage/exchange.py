@@ -8,6 +8,7 @@ by the path to its place; whatever is read is written back without loss.
 from __future__ import annotations
 
 import hashlib
+import inspect
 import json
 import sys
 from dataclasses import dataclass
@@ -75,7 +76,7 @@ def digest(book: Book) -> str:
 def schema() -> dict[str, Any]:
     """Return the JSON Schema (draft 2020-12) of the exchange file."""
     (whole,), parts = msgspec.json.schema_components([Book], ref_template="#/$defs/{name}")
-    parts = {name: _closed(part) for name, part in parts.items()}
+    parts = {name: _closed(_told_evenly(part)) for name, part in parts.items()}
     book = parts.pop(whole["$ref"].rpartition("/")[2])
     header = {
         "tackfree": {"const": VERSION, "description": "Version of this format."},
@@ -96,6 +97,13 @@ def schema() -> dict[str, Any]:
 def schema_text() -> str:
     """Return the schema as it stands in ``exchange.schema.json``."""
     return json.dumps(schema(), indent=2, ensure_ascii=False) + "\n"
+
+
+def _told_evenly(part: dict[str, Any]) -> dict[str, Any]:
+    """Take the indentation from a docstring: Python 3.13 and some releases of msgspec keep none."""
+    if "description" not in part:
+        return part
+    return {**part, "description": inspect.cleandoc(part["description"])}
 
 
 def _closed(part: dict[str, Any]) -> dict[str, Any]:

@@ -2,7 +2,7 @@
 
 Window tests need Qt's system libraries.  Where one is missing Qt aborts the
 whole process, so a child process tries first; then the window tests are
-skipped with what it said.  In CI that is an error instead.
+skipped with what it said.  With ``--need-window`` that is an error instead.
 """
 
 from __future__ import annotations
@@ -16,27 +16,41 @@ from functools import cache
 from pathlib import Path
 
 import pytest
-from hypothesis import HealthCheck, settings
+from drawn_examples import load_profile
 from shared_statements import share
 
 WINDOW_TESTS = Path(__file__).parent / "app" / "window"
-IN_CI = os.environ.get("CI", "").lower() in ("1", "true")
 OPEN_A_WINDOW = "from PySide6.QtWidgets import QApplication; QApplication([])"
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-settings.register_profile(
-    "tackfree",
-    deadline=None,  # a busy machine is no fault of the code
-    derandomize=IN_CI,
-    suppress_health_check=[HealthCheck.too_slow],
-)
-settings.load_profile("tackfree")
 share()
 
 
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """Add what a longer search and CI ask for."""
+    ours = parser.getgroup("tackfree")
+    ours.addoption(
+        "--drawn",
+        type=int,
+        default=0,
+        metavar="N",
+        help="run the drawn properties alone, with N random examples of each",
+    )
+    ours.addoption(
+        "--need-window",
+        action="store_true",
+        help="fail where no window can be opened, instead of skipping its tests",
+    )
+
+
+@pytest.hookimpl(tryfirst=True)
 def pytest_configure(config: pytest.Config) -> None:
     """Give the run a home of its own, so that no test meets the user's book."""
+    asked = config.getoption("--drawn")
+    load_profile(asked)
+    if asked:
+        config.option.timeout = 0  # so many examples take their time
     home = Path(tempfile.mkdtemp(prefix="tackfree-tests-"))
     config.add_cleanup(lambda: shutil.rmtree(home, ignore_errors=True))
     places = {"HOME": "", "USERPROFILE": "", "APPDATA": "Roaming", "LOCALAPPDATA": "Local"}
@@ -46,12 +60,21 @@ def pytest_configure(config: pytest.Config) -> None:
         os.environ[name] = str(home / folder)
 
 
+@pytest.hookimpl(trylast=True)
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """With ``--drawn`` leave only what draws; Hypothesis has marked it by now."""
+    if config.getoption("--drawn"):
+        other = [item for item in items if item.get_closest_marker("hypothesis") is None]
+        config.hook.pytest_deselected(items=other)
+        items[:] = [item for item in items if item not in other]
+
+
 class WithoutQt(pytest.File):
     """Stands for the window tests where no window can be opened."""
 
     def collect(self) -> list[pytest.Item]:
         fault = f"no window can be opened: {qt_fault()}"
-        if IN_CI:
+        if self.config.getoption("--need-window"):
             raise self.CollectError(fault)
         pytest.skip(fault, allow_module_level=True)
 

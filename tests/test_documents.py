@@ -11,6 +11,8 @@ from functools import cache
 from pathlib import Path
 
 import pytest
+from packaging.requirements import Requirement
+from packaging.utils import canonicalize_name
 
 from app.command_line import main
 
@@ -117,6 +119,21 @@ def test_every_dependency_has_its_reason() -> None:
     reasons = dict(re.findall(r"^\| `([^`]+)` \| (.+) \|$", section, re.M))
     assert set(reasons) == names
     assert all(len(reason.split()) >= 3 for reason in reasons.values())
+
+
+def test_each_library_is_pinned_and_may_not_break_us_with_its_next_minor() -> None:
+    lines = (ROOT / ".ci" / "constraints.txt").read_text(encoding="utf-8").splitlines()
+    assert [line for line in lines if not re.fullmatch(r"[\w.-]+==[\w.]+", line)] == []
+    pairs = (line.split("==") for line in lines)
+    pins = {canonicalize_name(name): version for name, version in pairs}
+    extras = PROJECT["optional-dependencies"].values()
+    for text in (*PROJECT["dependencies"], *(one for extra in extras for one in extra)):
+        wanted = Requirement(text)
+        pinned = pins[canonicalize_name(wanted.name)]
+        assert wanted.specifier.contains(pinned), text
+        major, minor = pinned.split(".")[:2]
+        if major == "0":  # such a library may change anything then
+            assert not wanted.specifier.contains(f"0.{int(minor) + 1}"), text
 
 
 def test_every_definition_is_written_down_once() -> None:

@@ -8,7 +8,8 @@ from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 
 from planner.bench import DAY, HORIZON, BenchCalendar, Stretch
@@ -329,7 +330,7 @@ RULES = st.builds(
 )
 
 
-@settings(max_examples=40, deadline=None)
+@drawn(40)
 @given(
     ZONES,
     st.lists(RULES, min_size=1, max_size=4),

@@ -6,7 +6,8 @@ import math
 
 import pytest
 from cure_rooms import WARSAW, at, counted, film, labelled, points, room, steady
-from hypothesis import assume, given, settings
+from drawn_examples import drawn
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from scipy.integrate import cumulative_trapezoid
 from scipy.optimize import brentq
@@ -45,7 +46,7 @@ def ends(cure, one, state):
 
 
 @given(profiles(), profiles(), st.sampled_from(ONE_STAGE), st.integers(1, 1500), st.data())
-@settings(max_examples=30)
+@drawn(30)
 def test_table_and_count_agree_to_the_minute(workdays, weekends, family, minutes, data):
     cure = Cure(room(*workdays, weekends=weekends), WARSAW)
     one = film(labelled(family, minutes), START + data.draw(st.integers(0, 3000)))
@@ -59,7 +60,7 @@ def test_table_and_count_agree_to_the_minute(workdays, weekends, family, minutes
 
 
 @given(profiles(least_c=6.0), st.integers(30, 2000))
-@settings(max_examples=20)
+@drawn(20)
 def test_two_stages_count_alike(profile, minutes):
     """Water first, until tack-free; hardening takes the rest: that split is assumed."""
     cure = Cure(room(*profile), WARSAW)
@@ -77,7 +78,7 @@ def test_two_stages_count_alike(profile, minutes):
 
 
 @given(profiles(least_c=8.0), st.integers(60, 3000))
-@settings(max_examples=20)
+@drawn(20)
 def test_agrees_with_continuous_integration(profile, minutes):
     """scipy on a grid of ten seconds: within a minute, the first whole one after.
 
@@ -106,7 +107,7 @@ def _kelvin(cure, minute):
 
 
 @given(profiles(), st.sampled_from(FILM_FORMERS), st.integers(1, 3000))
-@settings(max_examples=20)
+@drawn(20)
 def test_halving_the_step_changes_at_most_a_minute(profile, family, minutes):
     cure = Cure(room(*profile), WARSAW)
     (stage, *_) = STAGES[family]
@@ -130,7 +131,7 @@ def test_halving_the_step_changes_at_most_a_minute(profile, family, minutes):
     st.integers(0, 4000),
     st.integers(0, 2000),
 )
-@settings(max_examples=40)
+@drawn(40)
 def test_laid_later_is_never_ready_earlier(profile, family, state, band, wait, more):
     cure = Cure(room(*profile), WARSAW)
     coating = Coating(name="x", family=family)
@@ -147,7 +148,7 @@ def test_laid_later_is_never_ready_earlier(profile, family, state, band, wait, m
     st.sampled_from(Band),
     st.floats(0.1, 8),
 )
-@settings(max_examples=40)
+@drawn(40)
 def test_colder_air_of_the_same_humidity_is_never_quicker(profile, family, state, band, colder):
     coating = Coating(name="x", family=family)
     warm = Cure(room(*profile), WARSAW)
@@ -161,7 +162,7 @@ def test_colder_air_of_the_same_humidity_is_never_quicker(profile, family, state
 
 
 @given(profiles(least_c=0.0, most_c=45.0), st.sampled_from(Family), st.sampled_from(State))
-@settings(max_examples=50)
+@drawn(50)
 def test_early_nominal_late_in_any_air(profile, family, state):
     cure = Cure(room(*profile), WARSAW)
     early, nominal, late = ends(cure, film(Coating(name="x", family=family), START), state)
@@ -215,7 +216,7 @@ def test_a_labels_time_is_trusted_more_than_a_familys():
     st.sampled_from(Family),
     st.sampled_from(Band),
 )
-@settings(max_examples=100)
+@drawn(100)
 def test_rates_are_finite_and_never_negative(temperature_c, humidity_pct, family, band):
     cure = steady(temperature_c, humidity_pct)
     for stage in range(len(STAGES[family])):

@@ -10,7 +10,8 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from drawn_examples import drawn
+from hypothesis import HealthCheck, given
 from log_facts import log_fact, unlog
 from rich_books import rich_books
 
@@ -64,9 +65,7 @@ def born_at_once(monkeypatch):
     empty.close()
 
 
-@settings(
-    max_examples=12, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
-)
+@drawn(12, HealthCheck.function_scoped_fixture)
 @given(rich_books(), rich_books())
 def test_every_field_is_kept(tmp_path_factory, born_at_once, first, second):
     second = noted(second, "surely another note")  # or there might be no edit to undo

@@ -1,6 +1,7 @@
 """The exchange file: lossless, strict, and never a traceback."""
 
 import copy
+import inspect
 import json
 from datetime import datetime
 from importlib import resources
@@ -11,7 +12,8 @@ from typing import Any
 import jsonschema
 import pytest
 from dateutil.rrule import rrulestr
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from rich_books import rich_books
 
@@ -84,7 +86,7 @@ STEP = ("projects", 0, "models", 0, "steps", 0)
 AT_STEP = "projects[0].models[0].steps[0]"
 
 
-@settings(max_examples=30, deadline=None)
+@drawn(30)
 @given(rich_books(), st.text(max_size=20).filter(lambda text: "\0" not in text))
 def test_round_trip_loses_nothing(book, note):
     note = note.encode("utf-8", "replace").decode()
@@ -95,7 +97,7 @@ def test_round_trip_loses_nothing(book, note):
     assert digest(load(written).book) == digest(book)
 
 
-@settings(max_examples=15, deadline=None)
+@drawn(15)
 @given(rich_books())
 def test_what_is_written_keeps_the_schema(book):
     jsonschema.Draft202012Validator(SCHEMA).validate(json.loads(dump(Exchange(book))))
@@ -238,7 +240,7 @@ def refused_or_read(data: bytes) -> None:
     assert len(said) < 1000
 
 
-@settings(max_examples=300, deadline=None)
+@drawn(300)
 @given(st.binary(max_size=200))
 def test_any_bytes_are_read_or_refused(data: bytes):
     refused_or_read(data)
@@ -267,7 +269,7 @@ ODD = (
 )
 
 
-@settings(max_examples=150, deadline=None)
+@drawn(150)
 @given(st.sampled_from(spots(SMALL)[1:]), ODD)
 def test_any_value_anywhere_is_read_or_refused(path, odd):
     refused_or_read(changed(*path, to=odd))
@@ -290,7 +292,7 @@ RULES = st.lists(
 )
 
 
-@settings(max_examples=120, deadline=None)  # a rule without any day takes a second to refuse
+@drawn(120)  # a rule without any day takes a second to refuse
 @given(RULES)
 def test_any_recurrence_rule_is_read_or_refused(rule):
     data = changed("bench_time", "stretches", 0, "rule", to=rule)
@@ -309,6 +311,13 @@ def test_the_committed_schema_is_up_to_date():
     assert committed == schema_text(), (
         "run: python -m storage.exchange > storage/exchange.schema.json"
     )
+
+
+def test_no_description_keeps_the_indentation_of_its_docstring():
+    """Whether a library or Python takes it away has changed between their versions."""
+    told = [part["description"] for part in SCHEMA["$defs"].values() if "description" in part]
+    assert len(told) > 20
+    assert [text for text in told if inspect.cleandoc(text) != text] == []
 
 
 def test_the_schema_is_one():

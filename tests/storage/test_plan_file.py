@@ -7,7 +7,8 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from strategies import NOW_MINUTE, books
 
@@ -76,7 +77,7 @@ def made_up(book) -> Plan:
     )
 
 
-@settings(max_examples=15, deadline=None)
+@drawn(15)
 @given(books(most_models=2, most_blocks=2, logged=True, pinned=True))
 def test_what_is_written_is_read_back(book):
     plan = plan_book(book, NOW_MINUTE)
@@ -199,7 +200,7 @@ def test_garbage_is_refused_by_its_path(data, refusal):
     assert str(caught.value).startswith(refusal)
 
 
-@settings(max_examples=200, deadline=None)
+@drawn(200)
 @given(
     st.binary(max_size=60),
     st.none() | st.integers() | st.floats() | st.text(max_size=9) | st.lists(st.none()),

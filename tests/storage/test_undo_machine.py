@@ -7,7 +7,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
-from hypothesis import settings
+from drawn_examples import drawn
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, rule, run_state_machine_as_test
 from log_facts import log_fact, unlog
@@ -240,8 +240,7 @@ def short(demo_book: Book, tmp_path: Path) -> Path:
     return path
 
 
+@pytest.mark.hypothesis
 def test_any_course_of_edits_facts_and_restarts(short):
     Desk.template = short
-    run_state_machine_as_test(
-        Desk, settings=settings(max_examples=13, stateful_step_count=48, deadline=None)
-    )
+    run_state_machine_as_test(Desk, settings=drawn(13, stateful_step_count=48))

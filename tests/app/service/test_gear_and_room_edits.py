@@ -6,7 +6,8 @@ from dataclasses import replace
 from datetime import datetime
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from rich_books import rich_books
 from small_book import NOW, ZONE, key, small_book
 
@@ -123,7 +124,7 @@ def test_the_room_has_a_size() -> None:
         room_edits.set_volume(small_book(), 0)
 
 
-@settings(max_examples=20)  # drawing such books is slow
+@drawn(20)  # drawing such books is slow
 @given(rich_books())
 def test_renaming_there_and_back_changes_nothing(book: Book) -> None:
     first = book.room.locations[0]

@@ -8,7 +8,8 @@ from datetime import UTC, date, datetime
 from pathlib import Path
 
 import pytest
-from hypothesis import Phase, given, settings
+from drawn_examples import drawn
+from hypothesis import Phase, given
 from hypothesis import strategies as st
 from logged_books import demo_plan
 from small_book import CART, NOW, PROJECT, ZONE, at, key, small_book
@@ -303,7 +304,7 @@ def shelf(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return tmp_path_factory.mktemp("shelf")
 
 
-@settings(max_examples=6, phases=DRAWN_ONLY)
+@drawn(6, phases=DRAWN_ONLY)
 @given(data=st.data())
 def test_any_course_of_events_is_taken_back_to_where_it_began(
     shelf: Path, data: st.DataObject
@@ -329,7 +330,7 @@ def test_any_course_of_events_is_taken_back_to_where_it_began(
         assert bench.book() == begun
 
 
-@settings(max_examples=12, phases=DRAWN_ONLY)
+@drawn(12, phases=DRAWN_ONLY)
 @given(data=st.data())
 def test_logged_work_never_moves_and_the_judge_accepts_what_follows(data: st.DataObject) -> None:
     book, plan = demo_plan(data.draw(st.sampled_from(["lone_lamplighter", "winter_garage"])))

@@ -6,7 +6,8 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
-from hypothesis import assume, given, settings
+from drawn_examples import drawn
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from rich_books import rich_books
 from small_book import CART, NOW, PROJECT, ZONE, small_book
@@ -245,7 +246,7 @@ def test_a_project_goes_out_with_the_sequence_that_made_it() -> None:
 
 
 @given(rich_books(), rich_books(), st.sampled_from(Choice))
-@settings(max_examples=8)
+@drawn(8)
 def test_nothing_of_the_book_is_lost_unless_the_file_was_preferred(
     ours: Book, theirs: Book, choice: Choice
 ) -> None:

@@ -6,7 +6,8 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from small_book import CART, PROJECT, ZONE, key, small_book
 from strategies import books
@@ -152,7 +153,7 @@ def test_what_is_no_part_of_it_is_refused(step: str, done: tuple[str, ...], why:
         parted(small_book(), key(step), done)
 
 
-@settings(max_examples=40)
+@drawn(40)
 @given(book=books(most_models=2, most_blocks=6), data=st.data())
 def test_parting_keeps_coats_order_and_soundness(book: Book, data: st.DataObject) -> None:
     project = data.draw(st.sampled_from(book.projects))

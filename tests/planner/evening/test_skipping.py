@@ -6,7 +6,8 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from logged_books import demo_plan
 from small_book import CART, PROJECT, ZONE, key, small_book
@@ -130,7 +131,7 @@ def test_any_step_of_a_demonstration_can_be_left_out(name: str) -> None:
                 }
 
 
-@settings(max_examples=40)
+@drawn(40)
 @given(book=books(most_models=2, most_blocks=6), data=st.data())
 def test_order_among_the_others_stays(book: Book, data: st.DataObject) -> None:
     project = data.draw(st.sampled_from(book.projects))

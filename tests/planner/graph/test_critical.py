@@ -6,7 +6,8 @@ from dataclasses import astuple
 
 import networkx as nx
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import linprog
 
@@ -251,7 +252,7 @@ def networks(draw):
     return graph
 
 
-@settings(max_examples=60, deadline=None)
+@drawn(60)
 @given(networks())
 def test_any_network_agrees_with_a_linear_programme(graph):
     """Earliest starts minimise the sum of starts, latest ones maximise it (scipy, HiGHS)."""

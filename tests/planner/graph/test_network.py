@@ -8,7 +8,8 @@ from datetime import UTC, datetime, timedelta
 
 import networkx as nx
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 
 from planner.cure import Cure
 from planner.graph.network import check_acyclic, network
@@ -98,7 +99,7 @@ def test_nodes_carry_passes_and_edges_every_gate():
     assert all((gate.before, gate.after) == (keys[1], camo) for gate in gates)
 
 
-@settings(max_examples=25, deadline=None)
+@drawn(25)
 @given(books())
 def test_working_orders_make_acyclic_graphs_of_every_gate(one):
     check_acyclic(one)
@@ -370,7 +371,7 @@ def test_work_under_way_has_at_least_five_minutes_left(gone, left):
     assert starts(found)["base"] == left + 4 * HOUR
 
 
-@settings(max_examples=25, deadline=None)
+@drawn(25)
 @given(books())
 def test_early_and_late_times_both_keep_the_order_of_every_gate(one):
     cure = Cure(one.room, zone_named(one.bench_time.zone))

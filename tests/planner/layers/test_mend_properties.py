@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from coat_books import book_of, coat, part, work
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 
 from planner.layers.findings import Finding, find
@@ -65,7 +66,7 @@ def _key(one: Finding) -> tuple[str, str]:
     return one.rule, one.step.removesuffix("-first-side")  # a step split in two
 
 
-@settings(max_examples=80)
+@drawn(80)
 @given(books())
 def test_a_mend_is_harmless_twice(book: Book) -> None:
     for one in find(book):
@@ -75,7 +76,7 @@ def test_a_mend_is_harmless_twice(book: Book) -> None:
             assert one.mend.apply(mended) == mended
 
 
-@settings(max_examples=80)
+@drawn(80)
 @given(books())
 def test_a_mend_removes_its_finding(book: Book) -> None:
     for one in find(book):
@@ -84,7 +85,7 @@ def test_a_mend_removes_its_finding(book: Book) -> None:
             assert not any(set(other.places) >= set(one.places) for other in left)
 
 
-@settings(max_examples=80)
+@drawn(80)
 @given(books())
 def test_a_mend_brings_no_worse_finding(book: Book) -> None:
     before = find(book)
@@ -95,7 +96,7 @@ def test_a_mend_brings_no_worse_finding(book: Book) -> None:
             assert all(o.verdict.rank <= one.verdict.rank for o in fresh)
 
 
-@settings(max_examples=50)
+@drawn(50)
 @given(books())
 def test_finding_needs_no_schedule_and_never_fails(book: Book) -> None:
     assert find(book) == find(book)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from drawn_examples import drawn
+from hypothesis import HealthCheck, given
 from hypothesis import strategies as st
 from judge_cases.making import NOW, at, book, paint, spray, when
 from strategies import NOW_MINUTE, books
@@ -21,13 +22,6 @@ from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.project import Logged, Pin
 from planner.values.room import AirPoint
-
-lean = settings(
-    deadline=None,
-    derandomize=True,
-    database=None,
-    suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
-)
 
 
 class FitsAll(Search):
@@ -48,9 +42,10 @@ def run(search: type[Search], book: Book, rule: Rule, now: int = NOW_MINUTE) -> 
     return made
 
 
+@pytest.mark.hypothesis
 @pytest.mark.parametrize("kind", [{}, {"logged": True}, {"pinned": True, "wished": True}])
 def test_what_is_sorted_out_would_not_have_fitted(kind):
-    @settings(lean, max_examples=12)
+    @drawn(12, HealthCheck.data_too_large)
     @given(book=books(**kind), rule=st.sampled_from((*RULES, *drawn_rules(2, 1))))
     def alike(book: Book, rule: Rule) -> None:
         quick, patient = run(Search, book, rule), run(FitsAll, book, rule)

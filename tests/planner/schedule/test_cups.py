@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from hypothesis import HealthCheck, given, settings
+import pytest
+from drawn_examples import drawn
+from hypothesis import HealthCheck, given
 from hypothesis import strategies as st
 from judge_cases.cups import sprayed_book, with_fine
 from judge_cases.making import GEAR, at, book, paint, span, spray, when
@@ -22,13 +24,6 @@ from planner.values.gear import Airbrush, Cleaned, Gear
 from planner.values.plan import BenchKind, Cost, Plan, Status
 from planner.values.project import Logged
 from planner.values.step import Step
-
-lean = settings(
-    deadline=None,
-    derandomize=True,
-    database=None,
-    suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
-)
 
 
 def kinds(plan: Plan) -> list[BenchKind]:
@@ -122,10 +117,11 @@ def test_a_log_that_says_no_airbrush_leaves_the_plan_as_it_was():
     assert plan_book(unsaid, at("19:52")).cost != plan_book(said, at("19:52")).cost
 
 
+@pytest.mark.hypothesis
 def test_every_plan_after_an_event_is_accepted_by_the_judge():
     full: list[bool] = []
 
-    @settings(lean, max_examples=30)
+    @drawn(30, HealthCheck.data_too_large)
     @given(moments=sprayed_evenings())
     def accepted(moments: tuple[tuple[Book, int], ...]) -> None:
         for of, now in moments:
@@ -169,7 +165,7 @@ def messy_logs(draw: st.DrawFn) -> Book:
     return replace(whole, gear=Gear(airbrushes=brushes))
 
 
-@settings(lean, max_examples=120)
+@drawn(120, HealthCheck.data_too_large)
 @given(of=messy_logs(), late=st.integers(0, 240))
 def test_heuristic_and_judge_read_the_same_in_the_log(of, late):
     now = at("18:00") + late

@@ -6,7 +6,8 @@ from dataclasses import replace
 
 import pytest
 from brute_force import best_finish
-from hypothesis import HealthCheck, given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from judge_cases.making import NOW, at, book, coating, paint, work
 
@@ -151,13 +152,7 @@ def tiny_books(draw: st.DrawFn) -> Book:
     return with_models(*models)
 
 
-@settings(
-    deadline=None,
-    derandomize=True,
-    database=None,
-    max_examples=60,
-    suppress_health_check=[HealthCheck.too_slow],
-)
+@drawn(60)
 @given(of=tiny_books())
 def test_the_heuristic_is_never_better_than_the_best(of):
     plan = plan_book(of, NOW)

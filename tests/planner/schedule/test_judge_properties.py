@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from drawn_examples import drawn
+from hypothesis import HealthCheck, given
 from hypothesis import strategies as st
 from strategies import NOW_MINUTE, books
 
@@ -20,12 +21,6 @@ from planner.values.moment import Interval, zone_named
 from planner.values.plan import Placement, Plan
 from planner.values.room import AirPoint, Location
 
-lean = settings(
-    deadline=None,
-    derandomize=True,
-    database=None,
-    suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
-)
 SPOILT = frozenset(range(1, 25))  # what a plan does, not what it says of itself
 
 WINDOWS = (
@@ -83,9 +78,10 @@ KINDS = {
 }
 
 
+@pytest.mark.hypothesis
 @pytest.mark.parametrize("kind", KINDS)
 def test_every_plan_of_the_heuristic_is_accepted(kind):
-    @settings(lean, max_examples=60)
+    @drawn(60, HealthCheck.data_too_large)
     @given(book=KINDS[kind])
     def accepted(book: Book) -> None:
         verdict = judge(book, plan_book(book, NOW_MINUTE))
@@ -94,7 +90,7 @@ def test_every_plan_of_the_heuristic_is_accepted(kind):
     accepted()
 
 
-@settings(lean, max_examples=40)
+@drawn(40, HealthCheck.data_too_large)
 @given(book=books(logged=True), data=st.data())
 def test_what_is_moved_into_the_way_is_refused(book, data):
     """Pass by pass: earlier by up to a day, and the simplest reading of the rules applied."""
@@ -168,7 +164,7 @@ def _too_wet(book: Book, plan: Plan, moved: Placement) -> bool:
     return False
 
 
-@settings(lean, max_examples=20)
+@drawn(20, HealthCheck.data_too_large)
 @given(book=books(), data=st.data())
 def test_the_order_in_which_a_plan_is_written_does_not_matter(book, data):
     plan = plan_book(book, NOW_MINUTE)
@@ -181,7 +177,7 @@ def test_the_order_in_which_a_plan_is_written_does_not_matter(book, data):
     assert judge(book, shuffled).accepted
 
 
-@settings(lean, max_examples=30)
+@drawn(30, HealthCheck.data_too_large)
 @given(book=books(), data=st.data())
 def test_leaving_out_any_bench_work_is_refused(book, data):
     """Every load, change, cleaning of the heuristic is needed."""

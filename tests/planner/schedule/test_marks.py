@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from judge_cases.making import NOW, at, book, paint, spray, work
 from strategies import NOW_MINUTE, books
@@ -139,7 +140,7 @@ def check(of: Book, plan: Plan) -> None:
             ), f"{placed.key} smells at {told}"
 
 
-@settings(max_examples=12)
+@drawn(12)
 @given(of=st.booleans().flatmap(lambda wished: books(wished=wished, most_models=2)))
 def test_every_plan_keeps_the_marks(of: Book):
     first = plan_book(of, NOW_MINUTE)

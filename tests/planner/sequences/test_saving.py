@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from sequence_books import bare_model
 from strategies import books
 
@@ -20,7 +21,7 @@ from planner.values.sequence import EVERY
 from planner.values.step import Application, Minutes, Stage, Step
 
 
-@settings(max_examples=15)
+@drawn(15)
 @given(books(wished=True))
 def test_saved_and_given_back_it_is_the_same(book: Book) -> None:
     for project in book.projects:

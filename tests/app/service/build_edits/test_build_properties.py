@@ -8,7 +8,8 @@ from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
 
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from small_book import small_book
 from strategies import books
@@ -183,7 +184,7 @@ def drawn_edit(data: st.DataObject, book: Book) -> tuple[ModelAt, Edit | Refused
 
 
 @given(data=st.data(), book=books(logged=True, pinned=True, wished=True))
-@settings(max_examples=60)
+@drawn(60)
 def test_every_edit_leaves_a_sound_book_and_touches_nothing_else(
     data: st.DataObject, book: Book
 ) -> None:
@@ -211,7 +212,7 @@ def test_every_edit_leaves_a_sound_book_and_touches_nothing_else(
 
 
 @given(data=st.data(), book=books(logged=True, pinned=True))
-@settings(max_examples=4)
+@drawn(4)
 def test_undo_restores_and_redo_repeats(data: st.DataObject, book: Book) -> None:
     seen = [book]
     with tempfile.TemporaryDirectory() as folder:
@@ -232,7 +233,7 @@ def test_undo_restores_and_redo_repeats(data: st.DataObject, book: Book) -> None
 
 
 @given(book=books(most_models=1, most_projects=1))
-@settings(max_examples=30)
+@drawn(30)
 def test_gluing_again_what_was_taken_apart_keeps_what_every_step_reaches(book: Book) -> None:
     project = book.projects[0]
     model = project.models[0]
@@ -254,7 +255,7 @@ def test_gluing_again_what_was_taken_apart_keeps_what_every_step_reaches(book: B
 
 
 @given(data=st.data(), book=books(most_models=1, most_projects=1))
-@settings(max_examples=30)
+@drawn(30)
 def test_splitting_shares_places_and_minutes(data: st.DataObject, book: Book) -> None:
     project = book.projects[0]
     model = project.models[0]

@@ -5,7 +5,8 @@ from __future__ import annotations
 from itertools import product
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from judge_cases.making import NOW, book, spray, work
 from strategies import NOW_MINUTE, books
@@ -65,7 +66,7 @@ def cost(grid: Grid, shares: Shares, numbers: dict[int, int], cooling: Cooling) 
 
 
 @given(books(), st.integers(0, 9))
-@settings(max_examples=60)
+@drawn(60)
 def test_what_is_shared_out_anew_is_possible_by_stretches_and_counted_right(
     of: Book, seed: int
 ) -> None:

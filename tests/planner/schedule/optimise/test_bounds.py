@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from hypothesis import assume, given, settings
+from drawn_examples import drawn
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from judge_cases.making import (
     GEAR,
@@ -242,7 +243,7 @@ def test_nothing_is_stated_of_a_plan_that_leaves_passes_over():
     ]
 
 
-@settings(max_examples=25)
+@drawn(25)
 @given(kinds=st.tuples(st.booleans(), st.booleans(), st.booleans()), data=st.data())
 def test_no_bound_is_above_a_plan_that_holds(kinds, data):
     logged, pinned, wished = kinds

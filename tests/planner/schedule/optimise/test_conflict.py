@@ -13,7 +13,8 @@ from functools import cache
 from zoneinfo import ZoneInfo
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from strategies import NOW_MINUTE, books
 
 from app.service import demos, planning
@@ -429,7 +430,7 @@ def test_every_demand_given_up_is_gone():
     assert only(book, tuple(demands(book))) == book
 
 
-@settings(max_examples=15)
+@drawn(15)
 @given(book=books(logged=True, pinned=True, wished=True, most_models=2))
 def test_what_can_be_planned_contradicts_nothing(book):
     cure = cure_of(book)

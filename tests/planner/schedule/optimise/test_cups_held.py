@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections import defaultdict
 from dataclasses import replace
 
-from hypothesis import HealthCheck, given, settings
+from drawn_examples import drawn
+from hypothesis import HealthCheck, given
 from judge_cases.cups import with_fine
 from judge_cases.making import at, book, spray
 from ortools.sat.python import cp_model
@@ -26,13 +27,6 @@ from planner.schedule.rules import RULES
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plan import BenchKind, Plan
-
-lean = settings(
-    deadline=None,
-    derandomize=True,
-    database=None,
-    suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
-)
 
 
 def board_under(of: Book, plan: Plan) -> tuple[Board, dict[int, int]]:
@@ -85,7 +79,7 @@ def never_above(of: Book, plan: Plan) -> None:
         assert possible(board, number, passes, Work(0.5)) is not False
 
 
-@settings(lean, max_examples=40)
+@drawn(40, HealthCheck.data_too_large)
 @given(moments=sprayed_evenings())
 def test_what_is_called_least_is_never_above_a_sound_plan(moments):
     for of, now in moments:
@@ -94,7 +88,7 @@ def test_what_is_called_least_is_never_above_a_sound_plan(moments):
             never_above(of, plan)
 
 
-@settings(lean, max_examples=12)
+@drawn(12, HealthCheck.data_too_large)
 @given(moments=sprayed_evenings())
 def test_better_plans_after_an_event_are_sound(moments):
     of, now = moments[-1]

@@ -6,7 +6,8 @@ from collections import Counter
 from itertools import product
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from published_instances import PUBLISHED
 
@@ -119,7 +120,7 @@ def problems(draw: st.DrawFn) -> PlainProblem:
     return PlainProblem(durations, demands, capacities, tuple(draw(st.lists(lag, max_size=2))))
 
 
-@settings(max_examples=30)
+@drawn(30)
 @given(problem=problems())
 def test_no_schedule_of_all_is_shorter(problem):
     every = [starts for starts in product(range(MOST), repeat=3) if sound(problem, starts)]
@@ -135,7 +136,7 @@ def test_no_schedule_of_all_is_shorter(problem):
         assert sound(problem, first)
 
 
-@settings(max_examples=60)
+@drawn(60)
 @given(problem=problems(), starts=st.tuples(*[st.integers(-1, 6)] * 3))
 def test_broken_tells_exactly_the_schedules_that_do_not_hold(problem, starts):
     assert (broken(problem, starts) == []) == sound(problem, starts)

@@ -7,7 +7,8 @@ from datetime import timedelta
 
 import pytest
 from brute_force import best_finish
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from judge_cases.making import MONDAY, NOW, book, coating, paint, spray, work
 from strategies import NOW_MINUTE, books
@@ -75,7 +76,7 @@ def check_course(of: Book, first: Plan, news: list[News]) -> None:
             assert proven == (last.cost.unplaced, last.cost.late, last.cost.finish)
 
 
-@settings(max_examples=25)
+@drawn(25)
 @given(kinds=KINDS, data=st.data())
 def test_every_plan_is_sound_and_none_is_dearer(kinds, data):
     logged, pinned, wished = kinds
@@ -85,14 +86,14 @@ def test_every_plan_is_sound_and_none_is_dearer(kinds, data):
     check_course(of, first, improved(of, first))
 
 
-@settings(max_examples=6)
+@drawn(6)
 @given(of=books(logged=True, pinned=True, wished=True, most_models=2), seed=st.integers(0, 3))
 def test_the_same_input_gives_the_same_plans_in_the_same_order(of, seed):
     first = plan_book(of, NOW_MINUTE)
     assert shown(improved(of, first, seed=seed)) == shown(improved(of, first, seed=seed))
 
 
-@settings(max_examples=6)
+@drawn(6)
 @given(of=books(most_models=2), skipped=st.integers(0, 2))
 def test_a_plan_after_an_event_counts_what_moved(of, skipped):
     """With the plan before it named, the steps in another stretch are counted, one by one."""
@@ -217,7 +218,7 @@ def tiny_books(draw: st.DrawFn) -> Book:
     return with_models(*orders, target=draw(st.sampled_from([None, MONDAY])))
 
 
-@settings(max_examples=15)
+@drawn(15)
 @given(of=tiny_books())
 def test_no_plan_is_cheaper_than_the_best_there_is(of):
     first = plan_book(of, NOW)
@@ -262,7 +263,7 @@ def test_a_plan_that_wastes_an_evening_is_mended():
 EARLY = Recurring(rule="FREQ=DAILY", since=MONDAY, start="07:30", end="08:30")
 
 
-@settings(max_examples=12)
+@drawn(12)
 @given(of=tiny_books())
 def test_more_bench_time_makes_no_proven_finish_later(of):
     """The air of `making` is the same all day, so a new stretch is all that is new."""

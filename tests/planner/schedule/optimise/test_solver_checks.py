@@ -13,7 +13,8 @@ from pathlib import Path
 
 import pytest
 from brute_force import best_finish
-from hypothesis import assume, given, settings
+from drawn_examples import drawn
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from judge_cases.making import NOW, at, book, coating, paint, work
 from ortools.sat.python import cp_model
@@ -84,7 +85,7 @@ def accepted(of: Book, plan: Plan) -> bool:
     return solver.solve(master.model) in SOLVED
 
 
-@settings(max_examples=15)
+@drawn(15)
 @given(kinds=st.tuples(st.booleans(), st.booleans(), st.booleans()), data=st.data())
 def test_every_plan_that_holds_is_one_of_the_master(kinds, data):
     """So its optimum is a bound: it takes away nothing that the judge would accept."""
@@ -105,7 +106,7 @@ def test_a_plan_that_does_not_hold_is_none_of_the_master():
     assert not accepted(of, replace(plan, placements=(first, replace(second, pieces=pieces))))
 
 
-@settings(max_examples=15)
+@drawn(15)
 @given(kinds=st.tuples(st.booleans(), st.booleans()), data=st.data())
 def test_no_stretch_of_a_plan_that_holds_is_cut_off(kinds, data):
     """What is proven impossible in one stretch stands together in none of any plan."""
@@ -157,7 +158,7 @@ def tiny_books(draw: st.DrawFn) -> Book:
     return carts(*(tuple(one) for one in (steps[:cut], steps[cut:]) if one))
 
 
-@settings(max_examples=15)
+@drawn(15)
 @given(of=tiny_books())
 def test_the_search_ends_on_the_best_of_all_tries(of):
     """Where nothing closes, trying all earliest starts finds the least finish there is."""

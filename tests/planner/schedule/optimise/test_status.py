@@ -6,7 +6,8 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
-from hypothesis import given, settings
+from drawn_examples import drawn
+from hypothesis import given
 from hypothesis import strategies as st
 from judge_cases.making import MONDAY, NOW, book, coating, location, paint, work
 from strategies import NOW_MINUTE, books
@@ -55,7 +56,7 @@ def hard_books(draw: st.DrawFn) -> Book:
         return of  # wished elsewhere already
 
 
-@settings(max_examples=8)
+@drawn(8)
 @given(of=hard_books())
 def test_infeasible_is_said_only_with_its_proof_and_otherwise_what_is_missing(of):
     first, shown = told(of, NOW_MINUTE)
