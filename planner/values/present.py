@@ -21,7 +21,7 @@ class Told(NamedTuple):
 def last_told(book: Book) -> Told | None:
     """Return the last moment of which the facts of a book tell; None where there is none.
 
-    Work under way tells of its beginning.  Projects set aside count as well.
+    Work under way tells of its beginning.  Projects set aside tell nothing.
     """
     return max((Told(minute_of(moment), what) for moment, what in _facts(book)), default=None)
 
@@ -42,6 +42,8 @@ def present(book: Book, clock: int) -> int:
 
 def _facts(book: Book) -> Iterator[tuple[datetime, str]]:
     for project in book.projects:
+        if not project.active:
+            continue
         for entry in project.log:
             yield entry.end or entry.start, f"{entry.model}/{entry.step}"
         for look in project.observed:
