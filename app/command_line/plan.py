@@ -6,7 +6,7 @@ import argparse
 
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
 from app.command_line.source import add_json, add_now, add_source, book_of, now_of
-from app.service import hard_clear, improving, paper, planning, words
+from app.service import hard_clear, looking, paper, planning, words
 from planner.values.moment import zone_named
 from planner.values.refusal import number_in
 from storage.exchange import dump_plan
@@ -36,10 +36,8 @@ def run(args: argparse.Namespace) -> int:
     number_in(args.seconds, 0, 86_400, "--seconds", "s")
     with progress("planning"):
         planned = planning.plan(book, now)
-        if planned.plan.unplaced:
-            planned = improving.explained(planned, book)
-        if args.seconds and not planned.plan.conflict:
-            planned = improving.improved(planned, book, args.seconds)
+        if args.seconds or planned.plan.unplaced:
+            planned = looking.looked_into(planned, book, args.seconds, note)
     plan = planned.plan
     for flag in planned.verdict.flags:
         note(flag)

@@ -1,58 +1,30 @@
 """Improving a plan in a process of its own, whose death costs nothing.
 
-The process gets a book and its first plan and sends back every better plan
-that the judge accepts, and every bound that rises.  Nobody waits for it: ask
-`Improver.news` now and then, and `Improver.stop` ends it at once.
+The process (`search_process`) gets a book and its first plan and sends back
+every better plan that the judge accepts, and every bound that rises.  Nobody
+waits for it: ask `Improver.news` now and then, and `Improver.stop` ends it at
+once.  If it dies or falls silent, `Improver.fault` says so in one line, and
+what it had sent by then holds.
 """
 
 from __future__ import annotations
 
 import contextlib
 import multiprocessing
-import os
+import signal
 import time
-from collections.abc import Iterator
-from dataclasses import dataclass, field
-from multiprocessing.connection import Connection
+from collections.abc import Callable, Iterator
+from queue import Empty, SimpleQueue
 from threading import Thread
-from typing import TYPE_CHECKING
 
-from planner.schedule.optimise.effort import Effort
-from planner.values.book import Book
-from planner.values.moment import zone_named
-from planner.values.plan import Plan
+from app.service.search_process import BEAT_SECONDS, Ended, Improved, Task, run
+from planner.values.said import say
 
-# Solver and judge take a good part of a start to import: only where they are needed.
-if TYPE_CHECKING:
-    from app.service.planning import Planned
-    from planner.bench import BenchCalendar
-    from planner.cure import Cure
-    from planner.schedule.judge import Verdict
+__all__ = ["Improved", "Improver", "Task", "improvements"]
 
 POLL_SECONDS = 0.05
-
-
-@dataclass(frozen=True)
-class Task:
-    """What is to be improved: the ``first`` plan of a book, near to the ``last`` before it."""
-
-    book: Book
-    first: Plan
-    last: Plan | None = None
-    seed: int = 0
-    effort: Effort = field(default_factory=Effort)
-
-
-@dataclass(frozen=True)
-class Improved:
-    """A plan that the judge accepted, with what is proven of it.
-
-    ``cheaper`` is false where only the bounds are new.
-    """
-
-    plan: Plan
-    cheaper: bool
-    verdict: Verdict
+SILENT_SECONDS = 20.0  # of asking in vain after which it is given up
+ENDS_SECONDS = 1.0  # for a process whose end of the pipe is closed to be gone
 
 
 class Improver:
@@ -60,14 +32,23 @@ class Improver:
 
     Starting a process hands it the whole book, which takes as long as the
     process needs to wake up; so it is done from a thread, and nobody waits.
+
+    Attributes
+    ----------
+    fault
+        Why the search ended before its time, "" where it did not.
     """
 
     def __init__(self, task: Task) -> None:
         context = multiprocessing.get_context("spawn")
         self._mine, self._theirs = context.Pipe(duplex=False)
-        self._process = context.Process(target=_work, args=(task, self._theirs), daemon=True)
+        self._came: SimpleQueue[object] = SimpleQueue()
+        self._process = context.Process(target=run, args=(task, self._theirs), daemon=True)
         self._stopped = False
-        self._over = False  # the process has closed its end
+        self._over = False  # nothing more will come
+        self.fault = ""
+        self._asked: float | None = None  # when news were asked for last
+        self._silent = 0.0
         # No daemon: whoever ends the program while the process wakes up waits until it has,
         # and it is ended at once.
         self._starting = Thread(target=self._start)
@@ -76,21 +57,26 @@ class Improver:
     def news(self) -> list[Improved]:
         """Return what has come since the last time, without waiting."""
         found: list[Improved] = []
-        try:
-            while self._mine.poll():
-                found.append(self._mine.recv())
-        except (EOFError, OSError):
-            self._over = True
+        if not self.running:
+            return found
+        heard = self._starting.is_alive()
+        with contextlib.suppress(Empty):
+            while self.running:
+                one, heard = self._came.get_nowait(), True
+                if isinstance(one, Improved):
+                    found.append(one)
+                elif isinstance(one, Ended):
+                    self._end_with(one.why)
+                elif one is None:
+                    self._end_with(self._why_dead())
+        if self.running:
+            self._listen(heard)
         return found
 
     @property
     def running(self) -> bool:
-        """Tell whether more may come."""
-        if self._starting.is_alive():
-            return True
-        if self._over:  # a closed end looks like one at which something waits
-            return False
-        return self._process.is_alive() or self._waiting()
+        """Tell whether more may come; once it is false `fault` says whether that is well."""
+        return not (self._over or self._stopped)
 
     def stop(self) -> None:
         """End the process, whatever it does; one that is waking up ends when it has."""
@@ -99,98 +85,72 @@ class Improver:
             self._end()
 
     def _start(self) -> None:
-        with contextlib.suppress(OSError):
+        # Ctrl+C in a terminal reaches both: here it is heard, and here it is decided what ends.
+        if hasattr(signal, "pthread_sigmask"):
+            signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+        # No memory, too many processes, killed while it was told its task: the pipe is closed then.
+        with contextlib.suppress(Exception):
             self._process.start()
         self._theirs.close()
+        Thread(target=self._read, daemon=True).start()
         if self._stopped:
             self._end()
+
+    def _read(self) -> None:
+        """Take what is sent off the pipe, so that nobody waits for half a message; None is last."""
+        with contextlib.suppress(Exception):
+            while True:
+                self._came.put(self._mine.recv())
+        self._mine.close()
+        self._came.put(None)
+
+    def _listen(self, heard: bool) -> None:
+        """Count how long the process says nothing; time in which nobody asked does not count."""
+        now = time.monotonic()
+        gap = 0.0 if self._asked is None else min(now - self._asked, BEAT_SECONDS)
+        self._asked = now
+        self._silent = 0.0 if heard else self._silent + gap
+        if self._silent > SILENT_SECONDS:
+            self._end_with(say("it does not answer any more"))
+
+    def _why_dead(self) -> str:
+        with contextlib.suppress(ValueError, AssertionError):
+            self._process.join(ENDS_SECONDS)
+        status = self._process.exitcode
+        if status is None:
+            return say("its process cannot be started")
+        if status < 0:
+            return say("its process was ended by signal {number}", number=-status)
+        return say("its process ended with status {number}", number=status)
+
+    def _end_with(self, why: str) -> None:
+        """Let go of the process; ``why`` tells of a fault, "" of an ordinary end."""
+        self._over = True
+        if why:
+            self.fault = say("the search for better plans broke off: {why}; the plan stays", why=why)
+        self._end()
 
     def _end(self) -> None:
         if self._process.is_alive():
             self._process.kill()
         with contextlib.suppress(ValueError, AssertionError):
             self._process.join()
-        self._mine.close()
-
-    def _waiting(self) -> bool:
-        with contextlib.suppress(OSError):
-            return self._mine.poll()
-        return False
 
 
-def improved(planned: Planned, book: Book, seconds: float) -> Planned:
-    """Return the best plan found within some time; Ctrl+C ends it early with what there is.
-
-    ``book`` is the one asked for, ``planned`` its first plan.
-    """
-    found = planned.plan
-    with contextlib.suppress(KeyboardInterrupt):
-        for one in improvements(Task(book, planned.plan), seconds):
-            found = one.plan
-    return _planned(book, found, planned.cure, planned.calendar)
-
-
-def explained(planned: Planned, book: Book) -> Planned:
-    """Return a plan that leaves passes over with what clashes, where that is proven."""
-    if not planned.plan.unplaced:
-        return planned
-    from planner.schedule.optimise.conflict import explain, infeasible  # noqa: PLC0415
-
-    clashes = explain(book, planned.plan.now, planned.cure)
-    return _planned(book, infeasible(planned.plan, clashes), planned.cure, planned.calendar)
-
-
-def improvements(task: Task, seconds: float) -> Iterator[Improved]:
-    """Yield what a process finds within some time [s]."""
-    until = time.monotonic() + seconds
+def improvements(
+    task: Task, seconds: float, tell: Callable[[str], None] = lambda _line: None
+) -> Iterator[Improved]:
+    """Yield what a process finds within some time [s], what clashes in the first plan foremost."""
     improver = Improver(task)
+    until: float | None = None if task.first.unplaced else time.monotonic() + seconds
     try:
-        while time.monotonic() < until and improver.running:
-            yield from improver.news()
+        while improver.running and (until is None or time.monotonic() < until):
+            for one in improver.news():
+                until = until or time.monotonic() + seconds
+                yield one
             time.sleep(POLL_SECONDS)
         yield from improver.news()
     finally:
         improver.stop()
-
-
-def _planned(book: Book, plan: Plan, cure: Cure, calendar: BenchCalendar) -> Planned:
-    from app.service.planning import Planned  # noqa: PLC0415
-    from planner.schedule.judge import Premises, judge  # noqa: PLC0415
-    from planner.schedule.where import chosen_in, settled  # noqa: PLC0415
-
-    verdict = judge(book, plan, premises=Premises(book, cure, calendar))
-    return Planned(plan, verdict, cure, calendar, settled(book, chosen_in(book, plan)))
-
-
-def _work(task: Task, theirs: Connection) -> None:
-    """Improve, in the process; what the judge refuses is never sent."""
-    from planner.bench import calendar_of  # noqa: PLC0415
-    from planner.cure import Cure  # noqa: PLC0415
-    from planner.schedule.judge import Premises, judge  # noqa: PLC0415
-    from planner.schedule.optimise.conflict import explain, infeasible  # noqa: PLC0415
-    from planner.schedule.optimise.search import improve  # noqa: PLC0415
-
-    with contextlib.suppress(AttributeError, OSError):
-        os.nice(10)  # whoever sits at the window comes first
-    cure = Cure(task.book.room, zone_named(task.book.bench_time.zone))
-    calendar = calendar_of(task.book.bench_time)
-    premises = Premises(task.book, cure, calendar)
-    with contextlib.suppress(BrokenPipeError, KeyboardInterrupt):
-        if task.first.unplaced:
-            told = infeasible(task.first, explain(task.book, task.first.now, cure))
-            theirs.send(Improved(told, False, judge(task.book, told, premises=premises)))
-            if told.conflict:
-                return
-        for one in improve(
-            task.book,
-            task.first,
-            cure=cure,
-            calendar=calendar,
-            last=task.last,
-            seed=task.seed,
-            effort=task.effort,
-        ):
-            verdict = judge(task.book, one.plan, premises=premises)
-            if verdict.accepted:
-                theirs.send(Improved(one.plan, one.improved, verdict))
-    theirs.close()
+    if improver.fault:
+        tell(improver.fault)

@@ -7,6 +7,8 @@ is offered, and a person takes it or lets it be.  An edit ends the process.
 
 from __future__ import annotations
 
+import logging
+
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.service.improving import Improved, Improver, Task
@@ -14,6 +16,8 @@ from app.window import words
 from app.window.said import said
 from app.window.session import Session
 from planner.values.plan import Plan, Status
+
+log = logging.getLogger(__name__)
 
 START_MS = 3_000  # rest before the process begins
 POLL_MS = 250
@@ -35,6 +39,7 @@ class Improving(QObject):
         self.session = session
         self.offer: Improved | None = None
         self.known: Plan | None = None
+        self.fault = ""
         self._improver: Improver | None = None
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
@@ -57,8 +62,8 @@ class Improving(QObject):
         if self._improver is not None:
             self._improver.stop()
             self._improver = None
-        if self.offer is not None or self.known is not None:
-            self.offer = self.known = None
+        if self.offer is not None or self.known is not None or self.fault:
+            self.offer, self.known, self.fault = None, None, ""
             self.changed.emit()
 
     def take(self) -> None:
@@ -76,6 +81,8 @@ class Improving(QObject):
             return self.tr("A better plan is there: {gains} (F6 takes it)").format(
                 gains=_gains(shown.plan, self.offer.plan)
             )
+        if self.fault:
+            return self.tr("The search for better plans broke off; the plan stays")
         if self.known is None:
             return ""
         if self.known.conflict:
@@ -92,7 +99,9 @@ class Improving(QObject):
         )
 
     def proof(self) -> str:
-        """Return what proves the bound on the finish, "" for nothing."""
+        """Return why the search broke off, or what proves the bound on the finish; "" for nothing."""
+        if self.fault:
+            return said(self.fault)
         if self.known is not None and self.known.conflict:
             return "\n".join(f"{said(one.what)}: {said(one.relax)}" for one in self.known.conflict)
         bounds = self.known.bounds if self.known else ()
@@ -115,12 +124,16 @@ class Improving(QObject):
     def _look(self) -> None:
         if self._improver is None:
             return
-        news = self._improver.news()
+        improver = self._improver
+        news = improver.news()
         if news:
             self._hear(news[-1], any(one.cheaper for one in news))
-        elif not self._improver.running:
+        if self._improver is improver and not improver.running:
+            self.fault = improver.fault
+            if self.fault:
+                log.warning("%s", self.fault)
             self._poll.stop()
-            self._improver.stop()
+            improver.stop()
             self._improver = None
             self.changed.emit()
 

@@ -2341,6 +2341,10 @@
    <source>a better plan was found</source>
    <translation>ein besserer Plan wurde gefunden</translation>
   </message>
+  <message>
+   <source>The search for better plans broke off; the plan stays</source>
+   <translation>Die Suche nach besseren Plänen brach ab; der Plan bleibt</translation>
+  </message>
  </context>
  <context>
   <name>LastEdits</name>
@@ -11053,6 +11057,34 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
+  </message>
+  <message>
+   <source>it does not answer any more</source>
+   <translation>sie antwortet nicht mehr</translation>
+  </message>
+  <message>
+   <source>its process cannot be started</source>
+   <translation>ihr Prozess lässt sich nicht starten</translation>
+  </message>
+  <message>
+   <source>its process was ended by signal {number}</source>
+   <translation>ihr Prozess wurde durch Signal {number} beendet</translation>
+  </message>
+  <message>
+   <source>its process ended with status {number}</source>
+   <translation>ihr Prozess endete mit Status {number}</translation>
+  </message>
+  <message>
+   <source>the search for better plans broke off: {why}; the plan stays</source>
+   <translation>die Suche nach besseren Plänen brach ab: {why}; der Plan bleibt</translation>
+  </message>
+  <message>
+   <source>its library cannot be loaded ({problem})</source>
+   <translation>ihre Bibliothek lässt sich nicht laden ({problem})</translation>
+  </message>
+  <message>
+   <source>an error within it ({kind}: {problem})</source>
+   <translation>ein Fehler darin ({kind}: {problem})</translation>
   </message>
  </context>
  <context>

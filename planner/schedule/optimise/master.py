@@ -273,8 +273,10 @@ class SetupCosts:
 
 
 def setup_costs(board: Board) -> SetupCosts:
-    """Return the least minutes that the airbrushes of a board's problem allow."""
+    """Return the least minutes that the airbrushes of a board's problem allow; 0 without any."""
     gear = board.problem.book.gear.airbrushes
+    if not gear:  # then nothing is sprayed, either
+        return SetupCosts(0, 0, 0)
     first = min(one.load_minutes + one.clean_minutes for one in gear)
     same = min(first, *(one.change_same_family for one in gear))
     other = min(first, *(one.change_other_family for one in gear))

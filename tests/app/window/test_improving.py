@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import os
+import signal
 from dataclasses import replace
 from typing import ClassVar
 
@@ -20,7 +22,7 @@ class Canned:
     sent: ClassVar[list[service.Improved]] = []
 
     def __init__(self, task: service.Task) -> None:
-        self.task, self.running = task, True
+        self.task, self.running, self.fault = task, True, ""
 
     def news(self) -> list[service.Improved]:
         found, self.sent[:] = list(self.sent), []
@@ -82,3 +84,33 @@ def test_an_edit_ends_the_process(
     window.session.replan()
     assert not begun.running
     window.session.wait()
+
+
+@pytest.mark.skipif(not hasattr(signal, "SIGKILL"), reason="needs the signals of a Unix")
+def test_a_search_that_is_killed_is_told_at_the_foot_and_the_plan_stays(
+    qtbot,
+    make_window: MakeWindow,
+    lamplighter: tuple[Book, int],
+    monkeypatch: pytest.MonkeyPatch,
+    capfd: pytest.CaptureFixture[str],
+    caplog: pytest.LogCaptureFixture,
+) -> None:
+    monkeypatch.setattr(improving, "START_MS", 0)
+    window = make_window(*lamplighter)
+    qtbot.waitUntil(lambda: window.improving.running)
+    improver, shown = window.improving._improver, window.session.picture
+    improver._starting.join()
+    os.kill(improver._process.pid, signal.SIGKILL)
+    qtbot.waitUntil(lambda: not window.improving.running, timeout=20_000)
+    assert window._known.text() == window.improving.line()
+    assert "broke off" in window.improving.line()
+    assert "signal 9" in window.improving.proof()
+    assert len(caplog.records) == 1
+    assert "signal 9" in caplog.text
+    assert caplog.records[0].exc_info is None
+    assert "Traceback" not in capfd.readouterr().err
+    assert window.session.picture.plan.placements == shown.plan.placements
+    window.session.replan()  # the next plan is looked into again
+    assert "broke off" not in window.improving.line()
+    window.session.wait()
+    window.improving.stop()

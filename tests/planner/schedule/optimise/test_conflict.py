@@ -16,9 +16,9 @@ import pytest
 from drawn_examples import drawn
 from hypothesis import given
 from strategies import NOW_MINUTE, books
+from told_plans import explained
 
 from app.service import demos, planning
-from app.service.improving import explained
 from planner.cure import Cure
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import judge

@@ -12,9 +12,9 @@ from functools import cache
 from zoneinfo import ZoneInfo
 
 import pytest
+from told_plans import explained
 
 from app.service import demos, planning
-from app.service.improving import explained
 from planner.bench import calendar_of
 from planner.cure import Cure
 from planner.schedule.greedy import plan_book

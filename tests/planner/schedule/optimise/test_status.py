@@ -11,9 +11,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from judge_cases.making import MONDAY, NOW, book, coating, location, paint, work
 from strategies import NOW_MINUTE, books
+from told_plans import explained
 
 from app.service import demos, planning
-from app.service.improving import explained
 from app.service.planning import Planned
 from planner.bench import calendar_of
 from planner.cure import Cure

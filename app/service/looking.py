@@ -1,0 +1,41 @@
+"""Looking for a better plan while somebody waits, and for what clashes where not all is placed."""
+
+from __future__ import annotations
+
+import contextlib
+from collections.abc import Callable
+
+from app.service.improving import Task, improvements
+from app.service.planning import Planned
+from planner.schedule.judge import Premises, judge
+from planner.schedule.optimise.effort import Effort
+from planner.schedule.where import chosen_in, settled
+from planner.values.book import Book
+
+
+def looked_into(
+    planned: Planned, book: Book, seconds: float, tell: Callable[[str], None]
+) -> Planned:
+    """Return the best plan found within some time; Ctrl+C ends it early with what there is.
+
+    Parameters
+    ----------
+    planned
+        The first plan of ``book``, which is the one asked for.  Where it
+        leaves passes over, what clashes is looked for first, for as long as
+        that takes; where it is proven, nothing else is looked for.
+    seconds
+        For better plans [s]; 0 for none.
+    tell
+        Hears of what went wrong, in one line; the plan is kept then.
+    """
+    found = planned.plan
+    effort = Effort() if seconds else Effort(rolls=0, proofs=0)
+    with contextlib.suppress(KeyboardInterrupt):
+        for one in improvements(Task(book, found, effort=effort), seconds, tell):
+            found = one.plan
+    if found is planned.plan:
+        return planned
+    verdict = judge(book, found, premises=Premises(book, planned.cure, planned.calendar))
+    there = settled(book, chosen_in(book, found))
+    return Planned(found, verdict, planned.cure, planned.calendar, there)
