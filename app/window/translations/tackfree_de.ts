@@ -2326,6 +2326,10 @@
    <translation>Es gibt einen besseren Plan: {gains} (F6 nimmt ihn)</translation>
   </message>
   <message>
+   <source>The search for better plans broke off; the plan stays</source>
+   <translation>Die Suche nach besseren Plänen brach ab; der Plan bleibt</translation>
+  </message>
+  <message>
    <source>No plan can place everything: {clashes}</source>
    <translation>Kein Plan kann alles unterbringen: {clashes}</translation>
   </message>
@@ -2340,10 +2344,6 @@
   <message>
    <source>a better plan was found</source>
    <translation>ein besserer Plan wurde gefunden</translation>
-  </message>
-  <message>
-   <source>The search for better plans broke off; the plan stays</source>
-   <translation>Die Suche nach besseren Plänen brach ab; der Plan bleibt</translation>
   </message>
  </context>
  <context>
@@ -9215,6 +9215,26 @@ Quelle: {source}</translation>
    <translation>{step} Schicht {coat}, {model}</translation>
   </message>
   <message>
+   <source>it does not answer any more</source>
+   <translation>sie antwortet nicht mehr</translation>
+  </message>
+  <message>
+   <source>its process cannot be started</source>
+   <translation>ihr Prozess lässt sich nicht starten</translation>
+  </message>
+  <message>
+   <source>its process was ended by signal {number}</source>
+   <translation>ihr Prozess wurde durch Signal {number} beendet</translation>
+  </message>
+  <message>
+   <source>its process ended with status {number}</source>
+   <translation>ihr Prozess endete mit Status {number}</translation>
+  </message>
+  <message>
+   <source>the search for better plans broke off: {why}; the plan stays</source>
+   <translation>die Suche nach besseren Plänen brach ab: {why}; der Plan bleibt</translation>
+  </message>
+  <message>
    <source>is {coat}, but coat {before} of "{step}" is not begun; log that first</source>
    <translation>ist {coat}, aber Schicht {before} von „{step}“ ist nicht begonnen; zuerst diese eintragen</translation>
   </message>
@@ -9757,6 +9777,14 @@ Quelle: {source}</translation>
   <message>
    <source>room of {volume_m3:g} m³</source>
    <translation>Raum von {volume_m3:g} m³</translation>
+  </message>
+  <message>
+   <source>its library cannot be loaded ({problem})</source>
+   <translation>ihre Bibliothek lässt sich nicht laden ({problem})</translation>
+  </message>
+  <message>
+   <source>an error within it ({kind}: {problem})</source>
+   <translation>ein Fehler darin ({kind}: {problem})</translation>
   </message>
   <message>
    <source>"{id}" cannot stand there: {refused}</source>
@@ -11057,34 +11085,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
-  </message>
-  <message>
-   <source>it does not answer any more</source>
-   <translation>sie antwortet nicht mehr</translation>
-  </message>
-  <message>
-   <source>its process cannot be started</source>
-   <translation>ihr Prozess lässt sich nicht starten</translation>
-  </message>
-  <message>
-   <source>its process was ended by signal {number}</source>
-   <translation>ihr Prozess wurde durch Signal {number} beendet</translation>
-  </message>
-  <message>
-   <source>its process ended with status {number}</source>
-   <translation>ihr Prozess endete mit Status {number}</translation>
-  </message>
-  <message>
-   <source>the search for better plans broke off: {why}; the plan stays</source>
-   <translation>die Suche nach besseren Plänen brach ab: {why}; der Plan bleibt</translation>
-  </message>
-  <message>
-   <source>its library cannot be loaded ({problem})</source>
-   <translation>ihre Bibliothek lässt sich nicht laden ({problem})</translation>
-  </message>
-  <message>
-   <source>an error within it ({kind}: {problem})</source>
-   <translation>ein Fehler darin ({kind}: {problem})</translation>
   </message>
  </context>
  <context>
