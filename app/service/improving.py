@@ -127,7 +127,9 @@ class Improver:
         """Let go of the process; ``why`` tells of a fault, "" of an ordinary end."""
         self._over = True
         if why:
-            self.fault = say("the search for better plans broke off: {why}; the plan stays", why=why)
+            self.fault = say(
+                "the search for better plans broke off: {why}; the plan stays", why=why
+            )
         self._end()
 
     def _end(self) -> None:
