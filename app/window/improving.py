@@ -99,7 +99,7 @@ class Improving(QObject):
         )
 
     def proof(self) -> str:
-        """Return why the search broke off, or what proves the bound on the finish; "" for nothing."""
+        """Return why the search broke off, or what proves the bound; "" for nothing."""
         if self.fault:
             return said(self.fault)
         if self.known is not None and self.known.conflict:
