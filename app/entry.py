@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from app.command_line import main as command_line
-from app.service.display import Probe
+from app.service.display_probe import Probe
 from planner.values.refusal import Refused
 
 

@@ -20,8 +20,8 @@ from typing import NamedTuple
 from zoneinfo import ZoneInfo
 
 from planner.values.bench_time import BenchTime, Extra, Recurring
+from planner.values.identity_key import Same
 from planner.values.moment import Interval, minute_of, moment_of, zone_named
-from planner.values.same import Same
 
 DAY = 1440
 HORIZON = 3 * 366 * DAY  # how far ahead anything is looked for [min]

@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from planner.layers.stack import walk
+from planner.layers.coat_stack import walk
 from planner.values.book import Book
 from planner.values.coating import Family
-from planner.values.said import Said, say, told
+from planner.values.message import Message, message, told
 from planner.values.step import Stage, Step, Tool
 
 LAST_WORD = "The label, the safety data sheet and local rules have the last word."
@@ -92,8 +92,8 @@ class Solvent:
     source: str
 
 
-def _in_air(limit: str) -> Said:
-    return say("ideal gas at 25 °C; limit: {limit}", limit=limit)
+def _in_air(limit: str) -> Message:
+    return message("ideal gas at 25 °C; limit: {limit}", limit=limit)
 
 
 WHITE_SPIRIT = Solvent(
@@ -154,7 +154,7 @@ def estimate(families: Iterable[Family], room_m3: float) -> Caution | None:
         return None
     ppm = {one: vapour_ppm(ESTIMATE_ML, one.density, one.molar_mass, room_m3) for one in solvents}
     worst = max(ppm, key=lambda one: ppm[one] / one.limit_ppm)
-    text = say(
+    text = message(
         "Estimate: {ml:.0f} ml of {solvent} make about {ppm:.0f} ppm in {room:g} m³ without "
         "airing; a limit over a working day is {limit:.0f} ppm.",
         ml=ESTIMATE_ML,

@@ -12,11 +12,11 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from planner.values.book import Book
+from planner.values.identity_key import Same
 from planner.values.model import Model, Side
 from planner.values.moment import Interval
 from planner.values.plan import PassKey
 from planner.values.project import Project
-from planner.values.same import Same
 from planner.values.step import Stage, Step, Tool
 
 WHOLE_UNIT = frozenset({Stage.TURN, Stage.JOIN})

@@ -20,16 +20,16 @@ from sqlalchemy import Connection, Engine
 
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
-from planner.values.said import say
+from planner.values.message import message
 from storage import journal
 from storage.aggregates import changes, holds_facts, split
 from storage.database import copy_to, open_engine, transaction
+from storage.edit_writing import Changed, edits_to_turn, fill, go_on, turn, write
+from storage.errors import BookChanged, BookTrouble, read_as_sound, told_plainly
 from storage.journal import Entry, Kind, Stacks
 from storage.presence import Presence
 from storage.store import read_book
-from storage.trouble import BookChanged, BookTrouble, read_as_sound, told_plainly
-from storage.turning import Latest, back_to, joined, turned
-from storage.writing import Changed, edits_to_turn, fill, go_on, turn, write
+from storage.undo_redo import Latest, back_to, joined, turned
 
 __all__ = ["BenchBook", "BookChanged", "BookTrouble", "Entry", "Kind", "Stacks", "rescue"]
 
@@ -308,7 +308,7 @@ class BenchBook:
         return self._book if self._book is not None else self.book()
 
     def _take_fact_back(self, fact: Entry) -> str:
-        trouble = say('cannot take back "{edit}"', edit=fact.name)
+        trouble = message('cannot take back "{edit}"', edit=fact.name)
         old = split(self._known())
         with self._editing() as connection:
             with read_as_sound(self.path):

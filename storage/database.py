@@ -12,10 +12,10 @@ from typing import Any, Final
 from sqlalchemy import URL, Connection, Engine, create_engine, event
 from sqlalchemy.pool import StaticPool
 
-from planner.values.said import say
+from planner.values.message import message
 from storage import journal
+from storage.errors import BookTrouble, read_as_sound, told_plainly
 from storage.journal import Kind
-from storage.trouble import BookTrouble, read_as_sound, told_plainly
 
 APPLICATION_ID: Final = 0x7461636B  # "tack", in the header of each of our files
 NEWEST: Final = "0003"  # the last migration; a test compares it with the scripts
@@ -151,7 +151,7 @@ def copy_to(engine: Engine, path: Path, target: Path) -> None:
             half.rename(target)
         except sqlite3.Error as problem:
             raise BookTrouble(
-                str(target), say("cannot be written ({problem})", problem=problem)
+                str(target), message("cannot be written ({problem})", problem=problem)
             ) from problem
         finally:
             half.unlink(missing_ok=True)
@@ -203,7 +203,7 @@ def _upgrade(engine: Engine, path: Path, version: str) -> None:
     if version > NEWEST:
         raise BookTrouble(
             str(path),
-            say(
+            message(
                 "was written by a newer Tackfree (version {version}; this one knows "
                 "{newest}); update the program first",
                 version=version,

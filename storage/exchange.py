@@ -18,11 +18,11 @@ import msgspec
 
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
+from planner.values.message import message
 from planner.values.refusal import Refused, demand
-from planner.values.said import say
-from storage.plain import plain, pretty
 from storage.plan_file import dump_plan, load_plan
 from storage.strict import build, read_json
+from storage.to_json import plain, pretty
 
 __all__ = ["VERSION", "Exchange", "digest", "dump", "dump_plan", "load", "load_plan", "schema"]
 
@@ -114,14 +114,16 @@ def _split(raw: dict[str, object]) -> tuple[_Header, dict[str, object]]:
     demand(
         "tackfree" in raw,
         "tackfree",
-        say('is missing; an exchange file begins with {{"tackfree": {newest}}}', newest=VERSION),
+        message(
+            'is missing; an exchange file begins with {{"tackfree": {newest}}}', newest=VERSION
+        ),
     )
     names = ("tackfree", "note")
     header = build({name: raw[name] for name in names if name in raw}, _Header)
     demand(
         header.tackfree <= VERSION,
         "tackfree",
-        say(
+        message(
             "is version {tackfree}, made by a newer Tackfree; this one reads up "
             "to version {newest}, so update it first",
             tackfree=header.tackfree,
@@ -131,7 +133,7 @@ def _split(raw: dict[str, object]) -> tuple[_Header, dict[str, object]]:
     demand(
         header.tackfree == VERSION,
         "tackfree",
-        say("is no version there has been; use {newest}", newest=VERSION),
+        message("is no version there has been; use {newest}", newest=VERSION),
     )
     return header, {key: value for key, value in raw.items() if key not in names}
 

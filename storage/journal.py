@@ -20,8 +20,8 @@ from typing import Any, NamedTuple
 from sqlalchemy import Connection, func, insert, select
 
 from storage.aggregates import value_of
-from storage.plain import plain
 from storage.tables import JOURNAL
+from storage.to_json import plain
 
 
 class Kind(StrEnum):

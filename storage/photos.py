@@ -12,9 +12,9 @@ from collections.abc import Callable
 from pathlib import Path
 
 from planner.values.book import Book
+from planner.values.message import message
 from planner.values.refusal import Refused, demand
-from planner.values.said import say
-from storage.whole import put_whole
+from storage.atomic_write import put_whole
 
 MOST_BYTES = 100_000_000  # of one photo
 NAME = re.compile(r"[0-9a-f]{64}\.(jpg|png|gif|webp|tif|bmp|heic)")
@@ -54,7 +54,7 @@ def keep(book: Path, source: Path) -> str:
     except (OSError, ValueError) as problem:
         why = getattr(problem, "strerror", None) or type(problem).__name__
         raise Refused(
-            str(source), say("cannot be read ({why}); check the path", why=why)
+            str(source), message("cannot be read ({why}); check the path", why=why)
         ) from problem
     demand(len(data) <= MOST_BYTES, str(source), "is larger than 100 MB; make it smaller")
     kind = kind_of(data)
@@ -76,7 +76,9 @@ def path_of(book: Path, name: str) -> Path:
         If that is no name of a kept photo; it could point anywhere.
     """
     demand(
-        NAME.fullmatch(name) is not None, "photos", say('"{name}" is no kept photo', name=name[:80])
+        NAME.fullmatch(name) is not None,
+        "photos",
+        message('"{name}" is no kept photo', name=name[:80]),
     )
     return folder_of(book) / name
 
@@ -110,5 +112,5 @@ def _write_whole(target: Path, data: bytes) -> None:
     except OSError as problem:
         why = problem.strerror or type(problem).__name__
         raise Refused(
-            str(target.parent), say("the photo cannot be kept there ({why})", why=why)
+            str(target.parent), message("the photo cannot be kept there ({why})", why=why)
         ) from problem

@@ -13,7 +13,7 @@ from typing import Any
 
 from planner.bench import BenchCalendar
 from planner.passes import Pass, expand_all
-from planner.schedule.wording import sentence
+from planner.schedule.reason_wording import sentence
 from planner.values.book import Book
 from planner.values.moment import Interval, aware, minute_of, moment_of, zone_named
 from planner.values.plan import (

@@ -7,26 +7,26 @@ from collections.abc import Iterable
 from sqlalchemy import Connection, Executable, Table, delete, insert, select, update
 
 from planner.values.book import Book
-from storage import rows
+from storage import row_trees
 from storage import tables as t
 from storage.aggregates import Pieces
-from storage.plain import plain
-from storage.rows import Tree, Writer
+from storage.row_trees import Tree, Writer
 from storage.strict import build
+from storage.to_json import plain
 
 _WHOLE = {
-    "coatings": rows.COATING,
-    "mixes": rows.MIX,
-    "sequences": rows.SEQUENCE,
-    "cleaned": rows.CLEANED,
+    "coatings": row_trees.COATING,
+    "mixes": row_trees.MIX,
+    "sequences": row_trees.SEQUENCE,
+    "cleaned": row_trees.CLEANED,
 }
 _SINGLE = {
-    "room": rows.ROOM,
-    "bench_time": rows.BENCH_TIME,
-    "gear": rows.GEAR,
-    "supplies": rows.SUPPLIES,
-    "preferences": rows.PREFERENCES,
-    "pace": rows.PACE,
+    "room": row_trees.ROOM,
+    "bench_time": row_trees.BENCH_TIME,
+    "gear": row_trees.GEAR,
+    "supplies": row_trees.SUPPLIES,
+    "preferences": row_trees.PREFERENCES,
+    "pace": row_trees.PACE,
 }
 _TOP = _WHOLE | _SINGLE
 
@@ -39,11 +39,11 @@ def read_book(connection: Connection) -> Book:
     Refused
         If they hold something that is no sound book.
     """
-    raw: Tree = {key: rows.fetch(connection, shape) for key, shape in _WHOLE.items()}
+    raw: Tree = {key: row_trees.fetch(connection, shape) for key, shape in _WHOLE.items()}
     for key, shape in _SINGLE.items():
-        if found := rows.fetch(connection, shape):
+        if found := row_trees.fetch(connection, shape):
             raw[key] = found[0]
-    raw["projects"] = rows.fetch(connection, rows.PROJECT)
+    raw["projects"] = row_trees.fetch(connection, row_trees.PROJECT)
     return build(raw, Book)
 
 
@@ -93,15 +93,15 @@ class _Store:
         elif kind == "project":
             self._put_project(tree)
         elif kind == "log":
-            self._writer.add_all(rows.LOG, tree, self._project_id(names[0]))
+            self._writer.add_all(row_trees.LOG, tree, self._project_id(names[0]))
         elif kind == "model":
             project, name = names
             place = self._after[f"project/{project}"].models.index(name)
-            self._writer.add(rows.MODEL, tree, place, self._project_id(project))
+            self._writer.add(row_trees.MODEL, tree, place, self._project_id(project))
 
     def _put_project(self, tree: Tree) -> None:
         """Insert or update a project's own row; its models and log stay as they are."""
-        hung = {"pins": rows.PIN, "observed": rows.OBSERVED, "diary": rows.DIARY}
+        hung = {"pins": row_trees.PIN, "observed": row_trees.OBSERVED, "diary": row_trees.DIARY}
         row = {key: value for key, value in tree.items() if key not in ("models", *hung)}
         own = self._project_id(tree["name"])
         if own is None:

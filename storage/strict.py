@@ -21,8 +21,8 @@ from typing import Any, Final, TypeVar, cast
 import msgspec
 from msgspec import inspect as types
 
+from planner.values.message import message, row
 from planner.values.refusal import Refused, demand, unknown
-from planner.values.said import row, say
 
 MOST_BYTES: Final = 20_000_000
 MOST_ENTRIES: Final = 5_000  # of one list
@@ -45,8 +45,8 @@ _UNITS: Final = {
     "m3": "m³",
 }
 _BROKEN: Final = re.compile("[\ud800-\udfff\0]")
-_DATE: Final = say("a date such as 2031-05-31")
-_TIME: Final = say("a time with its zone, such as 2031-05-31T19:30:00+02:00")
+_DATE: Final = message("a date such as 2031-05-31")
+_TIME: Final = message("a time with its zone, such as 2031-05-31T19:30:00+02:00")
 
 
 @dataclass(frozen=True)
@@ -67,7 +67,7 @@ def read_json(data: bytes) -> object:
     demand(
         len(data) <= MOST_BYTES,
         "",
-        say(
+        message(
             "is larger than {most} MB; split it into several projects",
             most=MOST_BYTES // 1000000,
         ),
@@ -76,14 +76,14 @@ def read_json(data: bytes) -> object:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as problem:
         raise Refused(
-            "", say("is not UTF-8 text (byte {start}); save it as UTF-8", start=problem.start)
+            "", message("is not UTF-8 text (byte {start}); save it as UTF-8", start=problem.start)
         ) from None
     demand(bool(text.strip()), "", "is empty; it must hold a JSON object")
     try:
         return json.loads(text, object_pairs_hook=_object, parse_int=_integer)
     except json.JSONDecodeError as problem:
         where = f"line {problem.lineno}, column {problem.colno}"
-        raise Refused(where, say("is not JSON ({msg})", msg=problem.msg)) from None
+        raise Refused(where, message("is not JSON ({msg})", msg=problem.msg)) from None
     except RecursionError:
         raise Refused("", "is nested too deeply; it must be flatter") from None
 
@@ -153,7 +153,9 @@ def _check(raw: object, kind: types.Type, place: str, field: str = "") -> None:
     if not _fits(raw, kind):
         raise Refused(
             place,
-            say("is {found}, but must be {wanted}", found=_found(raw), wanted=_wanted(kind, field)),
+            message(
+                "is {found}, but must be {wanted}", found=_found(raw), wanted=_wanted(kind, field)
+            ),
         )
     if isinstance(raw, str):
         _check_text(raw, kind, place)
@@ -163,7 +165,7 @@ def _check(raw: object, kind: types.Type, place: str, field: str = "") -> None:
         demand(
             len(raw) <= MOST_ENTRIES,
             place,
-            say("has more than {most} entries", most=MOST_ENTRIES),
+            message("has more than {most} entries", most=MOST_ENTRIES),
         )
         for index, entry in enumerate(raw):
             _check(entry, kind.item_type, f"{place}[{index}]")
@@ -177,7 +179,7 @@ def _check_object(raw: dict[str, object], kind: types.DataclassType, place: str)
         _check(value, fields[key].type, beneath(place, key), key)
     for name, field in fields.items():
         if field.required and name not in raw:
-            missing = say("is missing; it must be {wanted}", wanted=_wanted(field.type, name))
+            missing = message("is missing; it must be {wanted}", wanted=_wanted(field.type, name))
             raise Refused(beneath(place, name), missing)
 
 
@@ -185,7 +187,7 @@ def _check_text(raw: str, kind: types.Type, place: str) -> None:
     demand(
         len(raw) <= MOST_CHARACTERS,
         place,
-        say("is longer than {most} characters", most=MOST_CHARACTERS),
+        message("is longer than {most} characters", most=MOST_CHARACTERS),
     )
     demand(not _BROKEN.search(raw), place, "holds half a character or a zero byte; remove it")
     if isinstance(kind, types.EnumType):
@@ -201,7 +203,9 @@ def _demand_converts(raw: str, wanted: type, place: str, words: str) -> None:
     try:
         msgspec.convert(raw, wanted)
     except msgspec.ValidationError:
-        raise Refused(place, say('"{raw}" is not {words}', raw=shown(raw), words=words)) from None
+        raise Refused(
+            place, message('"{raw}" is not {words}', raw=shown(raw), words=words)
+        ) from None
 
 
 def _no_such_word(words_of: type[Enum], raw: str) -> str:
@@ -209,7 +213,7 @@ def _no_such_word(words_of: type[Enum], raw: str) -> str:
     sentence = unknown(words_of.__name__.lower(), shown(raw), words)
     if "did you mean" in sentence:
         return sentence
-    return say("{sentence}; use one of: {words}", sentence=sentence, words=row(words))
+    return message("{sentence}; use one of: {words}", sentence=sentence, words=row(words))
 
 
 def _fits(raw: object, kind: types.Type) -> bool:
@@ -236,10 +240,10 @@ def _found(raw: object) -> str:
     if isinstance(raw, bool):
         return str(raw).lower()
     if isinstance(raw, str):
-        return say("text")
+        return message("text")
     if isinstance(raw, int | float):
-        return say("the number {number}", number=str(raw))
-    return say("a list") if isinstance(raw, list) else say("an object")
+        return message("the number {number}", number=str(raw))
+    return message("a list") if isinstance(raw, list) else message("an object")
 
 
 def _wanted(kind: types.Type, field: str = "") -> str:
@@ -247,22 +251,22 @@ def _wanted(kind: types.Type, field: str = "") -> str:
     if isinstance(kind, types.UnionType):
         kind = next(one for one in kind.types if not isinstance(one, types.NoneType))
     unit = _UNITS.get(field.rpartition("_")[2], "")
-    whole, any_ = say("a whole number"), say("a number")
+    whole, any_ = message("a whole number"), message("a number")
     if unit:
         whole, any_ = (
-            say("a whole number of {unit}", unit=unit),
-            say("a number of {unit}", unit=unit),
+            message("a whole number of {unit}", unit=unit),
+            message("a number of {unit}", unit=unit),
         )
     named: dict[type[Any], str] = {
         types.IntType: whole,
         types.FloatType: any_,
-        types.BoolType: say("true or false"),
+        types.BoolType: message("true or false"),
         types.DateType: _DATE,
         types.DateTimeType: _TIME,
-        types.DataclassType: say("an object {...}"),
-        types.VarTupleType: say("a list [...]"),
+        types.DataclassType: message("an object {...}"),
+        types.VarTupleType: message("a list [...]"),
     }
-    return named.get(type(kind), say("text"))
+    return named.get(type(kind), message("text"))
 
 
 def _refusal(problem: msgspec.ValidationError, place: str) -> Refused:

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication
 from app.window.bench_mode.jobs import Job
 from app.window.bench_mode.view import BenchMode
 from app.window.main_window import MainWindow
-from app.window.picture import Picture
+from app.window.plan_snapshot import Picture
 from planner.schedule.judge import judge
 from planner.values.book import Book
 from planner.values.project import Project

@@ -10,17 +10,17 @@ from PySide6.QtWidgets import QDialog
 
 from app.service import demos
 from app.service.bench_time_edits import Hours
-from app.service.build_edits.spots import StepAt
+from app.service.build_edits.locate import StepAt
 from app.window import help_pages
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
-from app.window.build.again_dialog import AgainDialog
-from app.window.build.split_dialog import SplitDialog
 from app.window.forms.controls import number
 from app.window.gear.airbrush_dialog import AirbrushDialog
 from app.window.gear.location_dialog import LocationDialog
 from app.window.import_dialog import ImportDialog
 from app.window.last_edits import show_edits
 from app.window.main_window import MainWindow
+from app.window.model_editor.duplicate_dialog import AgainDialog
+from app.window.model_editor.split_dialog import SplitDialog
 from app.window.palette import LIGHT
 from app.window.sequences.dialogs import (
     ColourDialog,
@@ -39,8 +39,8 @@ from app.window.stock.supply_dialogs import (
     LeftoverDialog,
     MixDialog,
 )
-from app.window.wishes.choose import Choose
-from planner.sequences.given import every_sequence
+from app.window.wishes.choice_list import Choose
+from planner.sequences.apply_to_book import every_sequence
 from planner.values.book import Book
 from storage.exchange import Exchange
 

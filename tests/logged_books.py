@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cache
 
 from app.service import demos, planning
-from planner.evening import facts
+from planner.evening import log_entries
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
 from planner.values.plan import PassKey, Plan
@@ -25,7 +25,7 @@ def done_as_planned(book: Book, plan: Plan, count: int) -> tuple[Book, tuple[Pas
             start=moment_of(placed.start, zone),
             end=moment_of(placed.end, zone),
         )
-        book = facts.written(book, placed.key.project, fact)
+        book = log_entries.written(book, placed.key.project, fact)
     return book, tuple(placed.key for placed in first), max(placed.end for placed in first)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import combinations, product
 
-from planner.sequences.choosing import choices_of
+from planner.sequences.chosen_options import choices_of
 from planner.values.sequence import Sequence
 
 Row = tuple[str, ...]

@@ -18,7 +18,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.schedule.optimise.generic import Lag, PlainProblem
+from planner.schedule.optimise.resource_constrained import Lag, PlainProblem
 
 
 @dataclass(frozen=True)

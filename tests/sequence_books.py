@@ -7,7 +7,7 @@ from datetime import date
 from small_book import ZONE, at
 
 from app.service.starter_stock import usual_stock
-from planner.sequences.given import give
+from planner.sequences.apply_to_book import give
 from planner.values.bench_time import BenchTime, Recurring
 from planner.values.book import Book
 from planner.values.gear import Airbrush, Gear

@@ -8,7 +8,7 @@ from hypothesis import assume
 from hypothesis import strategies as st
 from strategies import NOW_MINUTE, books
 
-from planner.evening import facts
+from planner.evening import log_entries
 from planner.passes import expand_all
 from planner.schedule.greedy import plan_book
 from planner.values.book import Book
@@ -32,7 +32,7 @@ def done(
         end=None if under_way else moment_of(placed.end + by, zone),
         airbrush=airbrush,
     )
-    return facts.written(book, key.project, fact)
+    return log_entries.written(book, key.project, fact)
 
 
 def cleaned(book: Book, airbrush: str, minute: int) -> Book:
@@ -86,5 +86,7 @@ def by_start(placements: tuple[Placement, ...]) -> list[Placement]:
 def logged_keys(book: Book) -> set[PassKey]:
     """Return the passes that stand in the log."""
     return {
-        facts.key_of(project.name, entry) for project in book.projects for entry in project.log
+        log_entries.key_of(project.name, entry)
+        for project in book.projects
+        for entry in project.log
     } & {one.key for one in expand_all(book)}

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import argparse
 
+from app.command_line.book_source import add_json, add_source, book_of
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note
-from app.command_line.source import add_json, add_source, book_of
-from app.service import findings, words
+from app.service import findings, wording
 from app.service.books import open_book
 from planner.values.book import Book
 from storage import photos
@@ -54,9 +54,9 @@ def run(args: argparse.Namespace) -> int:
     if args.choices:
         _tell_divided(divided)
     elif divided:
-        told = words.count(len(divided), "question")
+        told = wording.count(len(divided), "question")
         note(f"practice is divided on {told} that your order answers; --choices tells them")
-    answer(("sound" if sound else "not sound") + f": {words.count(len(found), 'finding')}")
+    answer(("sound" if sound else "not sound") + f": {wording.count(len(found), 'finding')}")
     return FINE if sound else NOT_SOUND
 
 
@@ -74,4 +74,4 @@ def _tell_lost_photos(args: argparse.Namespace, book: Book) -> None:
         lost = photos.missing(bench.path, book)
         folder = photos.folder_of(bench.path)
     if lost:
-        note(f"{words.count(len(lost), 'photo')} missing from {folder}: {', '.join(lost[:3])}")
+        note(f"{wording.count(len(lost), 'photo')} missing from {folder}: {', '.join(lost[:3])}")

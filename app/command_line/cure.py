@@ -7,9 +7,9 @@ from dataclasses import replace
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from app.command_line.book_source import add_json, add_now, add_source, book_of, now_of
 from app.command_line.output import FINE, NOT_SOUND, answer, document, iso
-from app.command_line.source import add_json, add_now, add_source, book_of, now_of
-from app.service import words
+from app.service import wording
 from app.service.clock import current_minute, local_zone, read_moment
 from app.service.drying import Drying, Reached, drying, still_room
 from planner.air import fitness
@@ -136,7 +136,7 @@ def _text(found: Drying, zone: ZoneInfo) -> str:
     coating = found.coating
     lines = [
         f"{coating.name} ({coating.family}, {coating.finish}), {found.film_um:g} µm dry, "
-        f"laid {words.moment(found.laid, zone)}",
+        f"laid {wording.moment(found.laid, zone)}",
         f"air {found.temperature_c:.1f} °C, {found.humidity_pct:.0f} % RH; {_dew(found)}",
         "",
         f"{'state':<15}{'at the earliest':<18}{'likely':<18}{'surely (plan)':<18}figure",
@@ -156,7 +156,7 @@ def _dew(found: Drying) -> str:
 
 
 def _span(minutes: int | None) -> str:
-    return "never" if minutes is None else words.span(minutes)
+    return "never" if minutes is None else wording.span(minutes)
 
 
 def _document(found: Drying, zone: ZoneInfo) -> dict[str, Any]:

@@ -10,9 +10,9 @@ import tempfile
 from pathlib import Path
 
 from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
-from app.service import demos, paper, words
+from app.service import demos, run_sheet_text, wording
 from app.service.books import BOOK_NAME
-from app.service.display import no_display
+from app.service.display_probe import no_display
 from app.service.planning import plan
 from planner.tonight import run_sheet
 from planner.values.moment import zone_named
@@ -47,11 +47,11 @@ def run(args: argparse.Namespace) -> int:
         planned = plan(book, now)
     zone = zone_named(book.bench_time.zone)
     answer(exchange.note)
-    answer(f"As of {words.day(now, zone)} {words.clock_time(now, zone)}, its first evening.\n")
-    answer(paper.run_sheet_text(run_sheet(book, planned.plan, now), book))
+    answer(f"As of {wording.day(now, zone)} {wording.clock_time(now, zone)}, its first evening.\n")
+    answer(run_sheet_text.run_sheet_text(run_sheet(book, planned.plan, now), book))
     answer("\nThe evenings ahead")
-    answer(paper.timeline_text(planned.plan, book))
-    answer("\n" + paper.finish_text(planned.plan, book))
+    answer(run_sheet_text.timeline_text(planned.plan, book))
+    answer("\n" + run_sheet_text.finish_text(planned.plan, book))
     _show(args, path, now)
     return NOT_SOUND if planned.plan.unplaced else FINE
 

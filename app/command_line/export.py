@@ -7,16 +7,16 @@ from collections.abc import Callable
 from functools import cached_property, partial
 from pathlib import Path
 
+from app.command_line.book_source import add_now, add_source, book_of, in_file, now_of, read_file
 from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
-from app.command_line.source import add_now, add_source, book_of, in_file, now_of, read_file
-from app.service import paper, planning, table
+from app.service import csv_export, planning, run_sheet_text
+from app.service.bench_sheet_file import Paper, sheet_bytes
 from app.service.books import usual_path, write_whole
+from app.service.build_record import build_record
 from app.service.calendar_file import calendar_bytes
 from app.service.document_html import html_of
 from app.service.document_markdown import markdown_of
 from app.service.exporting import export, export_sequence
-from app.service.record import build_record
-from app.service.sheet_file import Paper, sheet_bytes
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand, demand_known
 from storage import photos
@@ -39,7 +39,7 @@ class Outgoing:
         self.now = now_of(args, self.book)
         self.origin: Path = args.file or getattr(args, "book", None) or usual_path()
         self.incomplete = False
-        self.marks = table.COMMA if args.decimal_comma else table.POINT
+        self.marks = csv_export.COMMA if args.decimal_comma else csv_export.POINT
 
     @cached_property
     def planned(self) -> planning.Planned:
@@ -48,7 +48,7 @@ class Outgoing:
             planned = planning.plan(self.book, self.now)
         for flag in planned.verdict.flags:
             note(flag)
-        for line in paper.unplaced_lines(planned.plan):
+        for line in run_sheet_text.unplaced_lines(planned.plan):
             note(line)
         self.incomplete = bool(planned.plan.unplaced)
         return planned
@@ -73,13 +73,13 @@ def _record(out: Outgoing, path: Path) -> str:
 
 
 def _log(out: Outgoing, path: Path) -> str:
-    write_whole(path, table.log_bytes(out.book, out.args.only, marks=out.marks))
+    write_whole(path, csv_export.log_bytes(out.book, out.args.only, marks=out.marks))
     return ""
 
 
 def _table(out: Outgoing, path: Path) -> str:
     planned = out.planned
-    write_whole(path, table.csv_bytes(planned.plan, planned.book, marks=out.marks))
+    write_whole(path, csv_export.csv_bytes(planned.plan, planned.book, marks=out.marks))
     return ""
 
 
@@ -95,7 +95,7 @@ def _sheet(out: Outgoing, path: Path) -> str:
 
 def _shopping(out: Outgoing, path: Path) -> str:
     planned = out.planned
-    write_whole(path, table.shopping_bytes(out.book, planned.plan, out.now, marks=out.marks))
+    write_whole(path, csv_export.shopping_bytes(out.book, planned.plan, out.now, marks=out.marks))
     return ""
 
 

@@ -6,8 +6,8 @@ import argparse
 from datetime import date
 from pathlib import Path
 
+from app.command_line.book_source import add_book, in_file, read_file
 from app.command_line.output import FINE, answer
-from app.command_line.source import add_book, in_file, read_file
 from app.service.books import open_book, starter_book, usual_path
 from app.service.clock import local_zone
 from app.service.importing import Household, Imported, import_file

@@ -6,8 +6,9 @@ import argparse
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
-from app.command_line.log_deeds import BY_NAME, Made
-from app.command_line.log_told import (
+from app.command_line.book_source import add_book, add_json
+from app.command_line.log_actions import BY_NAME, Made
+from app.command_line.log_answer import (
     closing_remarks,
     log_document,
     next_lines,
@@ -15,17 +16,16 @@ from app.command_line.log_told import (
     shifts,
 )
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
-from app.command_line.source import add_book, add_json
-from app.service import happenings, planning
+from app.service import bench_events, planning
 from app.service.books import open_book
 from app.service.clock import behind, current_minute, read_moment
 from planner.bench import calendar_of
-from planner.evening.missing import Remedy
+from planner.evening.missed_closings import Remedy
 from planner.evening.repairs import Repair
 from planner.tonight import run_sheet
 from planner.values.book import Book
 from planner.values.moment import zone_named
-from planner.values.reach import just_told
+from planner.values.plausible_dates import just_told
 from planner.values.refusal import Refused, demand
 
 EXAMPLES = """\
@@ -140,7 +140,7 @@ def run(args: argparse.Namespace) -> int:
     if (line := behind(after, now)) is not None:
         note(line)
     sheet = run_sheet(after, plan, plan.now)
-    late = happenings.missed(after, now)
+    late = bench_events.missed(after, now)
     if args.deed == "stop":
         made.remarks += closing_remarks(after, now, _began(book, now), plan)
     remarks = [*made.remarks, *shifts(after, last, plan), *remarks_of(after, now, late, zone)]

@@ -5,9 +5,9 @@ from __future__ import annotations
 import argparse
 from typing import Any
 
+from app.command_line.book_source import add_book, add_json, add_now, now_of
 from app.command_line.output import FINE, answer, document
-from app.command_line.source import add_book, add_json, add_now, now_of
-from app.service import pace, words
+from app.service import pace, wording
 from app.service.books import open_book
 from app.service.pace import Lesson
 from planner.pace.minutes import Estimate
@@ -49,11 +49,11 @@ def _lines(lesson: Lesson) -> list[str]:
         return ["nothing learned yet: the logbook tells no minutes, and nobody looked at a film"]
     lines = []
     for line in lesson.minutes:
-        passes = words.count(line.passes, "pass", "passes")
+        passes = wording.count(line.passes, "pass", "passes")
         worked = f"{passes}, {line.worked} min for {line.planned} planned"
         lines.append(f"{line.work.stage} by {line.work.tool}: {_told(line.estimate)}  ({worked})")
     for one in lesson.drying:
-        looks = words.count(one.looks, "look")
+        looks = wording.count(one.looks, "look")
         lines.append(
             f"drying of {one.coating}: {_told(one.estimate)}  ({looks}; reckoned with {one.now:g})"
         )

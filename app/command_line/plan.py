@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 
+from app.command_line.book_source import add_json, add_now, add_source, book_of, now_of
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
 from app.command_line.source import add_json, add_now, add_source, book_of, now_of
 from app.service import hard_clear, looking, paper, planning, words
@@ -47,14 +48,14 @@ def run(args: argparse.Namespace) -> int:
         answer("Nothing to plan: no active project has a step.")
     else:
         zone = zone_named(book.bench_time.zone)
-        answer(f"Planned from {words.day(now, zone)} {words.clock_time(now, zone)} on\n")
-        answer(paper.timeline_text(plan, book))
-        evenings = words.count(plan.cost.stretches, "stretch", "stretches")
+        answer(f"Planned from {wording.day(now, zone)} {wording.clock_time(now, zone)} on\n")
+        answer(run_sheet_text.timeline_text(plan, book))
+        evenings = wording.count(plan.cost.stretches, "stretch", "stretches")
         answer(f"\n{evenings} of bench time, {plan.cost.setup_minutes} min of set-up")
-        answer(paper.finish_text(plan, book))
+        answer(run_sheet_text.finish_text(plan, book))
         table = hard_clear.laid_out(planned.book, plan, now, planned.cure, planned.calendar)
         for one in hard_clear.hard_clears(table):
             answer(hard_clear.line(one, zone))
-        for line in paper.bounds_text(plan, zone):
+        for line in run_sheet_text.bounds_text(plan, zone):
             answer(line)
     return NOT_SOUND if plan.unplaced else FINE

@@ -20,9 +20,9 @@ from pathlib import Path
 from types import ModuleType
 from typing import NoReturn
 
+from app.command_line.book_source import add_book
 from app.command_line.output import BAD_INPUT, NOT_SOUND, Unheard, heard, note
-from app.command_line.source import add_book
-from app.service.unplanned import Unsound
+from app.service.planning_errors import Unsound
 from planner.values.refusal import Refused
 
 OpenWindow = Callable[[Path | None, int | None], int]

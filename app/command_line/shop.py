@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import argparse
 
+from app.command_line.book_source import add_json, add_now, add_source, book_of, now_of
 from app.command_line.output import FINE, answer, document, note, progress
-from app.command_line.source import add_json, add_now, add_source, book_of, now_of
 from app.service import planning
 from app.service.shopping import shopping_document, shopping_text
 from planner.quantity import shopping

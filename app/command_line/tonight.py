@@ -6,16 +6,16 @@ import argparse
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from app.command_line.beside import beside_document, key_fields
+from app.command_line.book_source import add_json, add_now, add_source, book_of, now_of
 from app.command_line.output import FINE, answer, document, iso, note, progress
-from app.command_line.source import add_json, add_now, add_source, book_of, now_of
-from app.service import edits, paper, planning, words
-from app.service.beside_text import air_text, beside_text
+from app.command_line.run_sheet_notes import beside_document, key_fields
+from app.service import edits, planning, run_sheet_text, wording
 from app.service.logbook import cups_now
+from app.service.run_sheet_notes_text import air_text, beside_text
 from app.service.shopping import load_document
 from planner.air import fitness
 from planner.evening.advice import InAir, in_air
-from planner.evening.beside import beside
+from planner.evening.run_sheet_notes import beside
 from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow, run_sheet
 from planner.values.coating import Portion
 from planner.values.moment import Interval, zone_named
@@ -58,7 +58,7 @@ def run(args: argparse.Namespace) -> int:
         told = {**sheet_document(sheet, zone), "cups": cups, **beside_document(found, zone)}
         document({**told, "air": [_air(one, zone) for one in air]})
     else:
-        parts = (paper.run_sheet_text(sheet, book), air_text(air, zone))
+        parts = (run_sheet_text.run_sheet_text(sheet, book), air_text(air, zone))
         answer("\n\n".join(filter(None, (*parts, beside_text(found, sheet, zone)))))
     return FINE
 
@@ -125,7 +125,7 @@ def _work(row: WorkRow, zone: ZoneInfo) -> dict[str, Any]:
         "logged": row.logged,
         "marks": [trait.value for trait in row.traits],
         "look_in": row.look_in,
-        "reason": words.reasons_text(row.reason, zone),
+        "reason": wording.reasons_text(row.reason, zone),
         "cautions": [{"text": one.text, "source": one.source} for one in row.cautions],
     }
 

@@ -6,9 +6,9 @@ import argparse
 from dataclasses import asdict
 from pathlib import Path
 
+from app.command_line.book_source import add_json, book_of, in_file, read_file
 from app.command_line.output import FINE, NOT_SOUND, answer, document, iso, progress
-from app.command_line.source import add_json, book_of, in_file, read_file
-from app.service import words
+from app.service import wording
 from planner.schedule.judge import judge
 from planner.values.moment import zone_named
 from planner.values.plan import Plan
@@ -50,12 +50,12 @@ def run(args: argparse.Namespace) -> int:
             }
         )
     else:
-        count = words.count(len(verdict.violations), "violation")
+        count = wording.count(len(verdict.violations), "violation")
         answer("accepted" if verdict.accepted else f"refused: {count}")
         for line in (*verdict.violations, *verdict.flags):
             answer(f"  {line}")
         for name, end in verdict.finishes:
-            answer(f"{name}: done {words.moment(end, zone)}")
+            answer(f"{name}: done {wording.moment(end, zone)}")
     return FINE if verdict.accepted else NOT_SOUND
 
 

@@ -7,17 +7,17 @@ from dataclasses import dataclass, fields, replace
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from app.service import paper, words
-from app.service.beside_text import look_lines, trait_lines
+from app.service import run_sheet_text, wording
+from app.service.run_sheet_notes_text import look_lines, trait_lines
+from app.service.sanitize_text import tame
 from app.service.shopping import load_text
-from app.service.tame import tame
 from planner.evening.looks import looks_to_come
 from planner.quantity import Load
 from planner.tonight import BenchRow, Row, RunSheet, WorkRow, run_sheet, run_sheets
 from planner.values.book import Book
+from planner.values.message import Translate, message
 from planner.values.moment import Interval, zone_named
 from planner.values.plan import Cause, Plan
-from planner.values.said import Translate, say
 
 # What is worth paper: that hands are busy until then can be seen from the row before.
 TOLD = frozenset(Cause) - {Cause.AT_ONCE, Cause.HANDS, Cause.BENCH_TIME, Cause.ORDER, Cause.LOGGED}
@@ -81,12 +81,15 @@ def bench_sheet(
     zone = zone_named(book.bench_time.zone)
     sheets = (run_sheet(book, plan, now),) if tonight else run_sheets(book, plan, now)
     names = [project.name for project in book.projects if project.active]
-    day, time = words.day(now, zone), words.clock_time(now, zone)
-    lines = [say("Planned {day} at {time}", day=day, time=time), *paper.finish_lines(plan, book)]
+    day, time = wording.day(now, zone), wording.clock_time(now, zone)
+    lines = [
+        message("Planned {day} at {time}", day=day, time=time),
+        *run_sheet_text.finish_lines(plan, book),
+    ]
     if not any(sheet.rows for sheet in sheets):
-        lines.append(paper.NOTHING)
+        lines.append(run_sheet_text.NOTHING)
     sheet = BenchSheet(
-        title=", ".join(names) or say("Bench sheet"),
+        title=", ".join(names) or message("Bench sheet"),
         lines=tuple(lines),
         evenings=tuple(_evening(sheet, book, zone) for sheet in sheets),
     )
@@ -95,18 +98,18 @@ def bench_sheet(
 
 
 def _evening(sheet: RunSheet, book: Book, zone: ZoneInfo) -> Evening:
-    left = paper.drying_lines(sheet.drying_after, sheet.interval.end, zone)
+    left = run_sheet_text.drying_lines(sheet.drying_after, sheet.interval.end, zone)
     sections = (
-        (say("Drying now"), paper.drying_lines(sheet.drying_now, sheet.now, zone)),
-        (say("Left to dry"), left),
-        (say("Closing"), paper.closing_lines(sheet.closing, sheet.now, zone)),
-        (say("Have a look"), look_lines(looks_to_come(sheet.rows), sheet.now, zone)),
-        (say("Marks"), trait_lines(sheet, None, zone)),
-        (say("Take care"), paper.caution_lines(sheet)),
+        (message("Drying now"), run_sheet_text.drying_lines(sheet.drying_now, sheet.now, zone)),
+        (message("Left to dry"), left),
+        (message("Closing"), run_sheet_text.closing_lines(sheet.closing, sheet.now, zone)),
+        (message("Have a look"), look_lines(looks_to_come(sheet.rows), sheet.now, zone)),
+        (message("Marks"), trait_lines(sheet, None, zone)),
+        (message("Take care"), run_sheet_text.caution_lines(sheet)),
     )
     return Evening(
         interval=sheet.interval,
-        title=paper.stretch_title(sheet.interval, zone),
+        title=run_sheet_text.stretch_title(sheet.interval, zone),
         entries=tuple(_entry(row, zone) for row in sheet.rows),
         sections=tuple(made for title, lines in sections if (made := _section(title, lines)).lines),
     )
@@ -117,34 +120,36 @@ def _section(title: str, lines: Iterable[str]) -> Section:
 
 
 def _entry(row: Row, zone: ZoneInfo) -> Entry:
-    at = words.clock_time(row.start, zone)
+    at = wording.clock_time(row.start, zone)
     if isinstance(row, BenchRow):
-        said = _amounts(paper.mix_text(row.portions), row.load)
+        said = _amounts(run_sheet_text.mix_text(row.portions), row.load)
         laid = tuple(Laid("" if at else row.swatch, text) for at, text in enumerate(said))
-        return Entry(at, row.minutes, paper.bench_text(row), False, laid)
+        return Entry(at, row.minutes, run_sheet_text.bench_text(row), False, laid)
     return Entry(
         at=at,
         minutes=row.minutes,
-        title=paper.work_title(row),
+        title=run_sheet_text.work_title(row),
         work=True,
         laid=tuple(_laid(row, zone)),
-        places=tuple((part, tuple(names)) for part, names in paper.by_part(row.places).items()),
-        waits=words.reasons_text(row.reason, zone) if row.reason.cause in TOLD else "",
+        places=tuple(
+            (part, tuple(names)) for part, names in run_sheet_text.by_part(row.places).items()
+        ),
+        waits=wording.reasons_text(row.reason, zone) if row.reason.cause in TOLD else "",
     )
 
 
 def _laid(row: WorkRow, zone: ZoneInfo) -> Iterator[Laid]:
     if row.goes_alone:
-        yield Laid("", paper.alone_text(row, zone))
+        yield Laid("", run_sheet_text.alone_text(row, zone))
     for coat in row.coats:
-        yield Laid(coat.swatch, paper.coat_text(coat, row))
+        yield Laid(coat.swatch, run_sheet_text.coat_text(coat, row))
         for text in _amounts("", coat.load if row.piece == 1 else None):
             yield Laid("", text)
 
 
 def _amounts(mixed: str, load: Load | None) -> list[str]:
     """Return the parts of a mix, and how much of each in drops."""
-    said: list[str] = [say("parts {mix}", mix=mixed)] if mixed else []
+    said: list[str] = [message("parts {mix}", mix=mixed)] if mixed else []
     return [*said, load_text(load)] if load else said
 
 

@@ -10,8 +10,8 @@ from enum import StrEnum
 from app.service.edits import WEEKDAYS, Edit
 from planner.values.bench_time import Extra, Recurring
 from planner.values.book import Book
+from planner.values.message import Message, called, message
 from planner.values.refusal import Refused, demand
-from planner.values.said import Said, called, say
 
 LONGEST_HOLIDAY = 366  # days
 
@@ -155,7 +155,9 @@ def _days(first: date, last: date) -> list[date]:
     demand(
         count <= LONGEST_HOLIDAY,
         "last",
-        say("makes {count} days; {most} at a time are the most", count=count, most=LONGEST_HOLIDAY),
+        message(
+            "makes {count} days; {most} at a time are the most", count=count, most=LONGEST_HOLIDAY
+        ),
     )
     return [first + timedelta(days=after) for after in range(count)]
 
@@ -169,7 +171,7 @@ def _index(book: Book, hours: Hours, rule: Recurring) -> int:
 
 
 def _with_rules(
-    book: Book, hours: Hours, new: Iterable[Recurring], names: dict[Hours, Said]
+    book: Book, hours: Hours, new: Iterable[Recurring], names: dict[Hours, Message]
 ) -> Edit:
     changed = replace(book.bench_time, **{hours.value: tuple(new)})  # type: ignore[arg-type]
     return Edit(names[hours], replace(book, bench_time=changed))

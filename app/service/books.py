@@ -13,10 +13,10 @@ from app.service.clock import local_zone
 from planner.values.bench_time import BenchTime, Recurring
 from planner.values.book import Book
 from planner.values.gear import Airbrush, Gear
+from planner.values.message import Translate, message
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location, Room
-from planner.values.said import Translate, say
-from storage.whole import put_whole
+from storage.atomic_write import put_whole
 
 if TYPE_CHECKING:
     from storage.bench_book import BenchBook
@@ -89,6 +89,6 @@ def write_whole(path: Path, data: bytes) -> None:
 
 def _unwritten(problem: OSError) -> str:
     if problem.errno in (errno.ENOSPC, errno.EDQUOT):
-        return say("cannot be written: the disk is full; make room, or choose another place")
+        return message("cannot be written: the disk is full; make room, or choose another place")
     why = problem.strerror or type(problem).__name__
-    return say("cannot be written ({why}); choose another place", why=why)
+    return message("cannot be written ({why}); choose another place", why=why)

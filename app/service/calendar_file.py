@@ -16,17 +16,17 @@ from pathlib import Path
 
 from icalendar import Alarm, Calendar, Event
 
-from app.service import paper, words
+from app.service import run_sheet_text, wording
 from app.service.calendar_zone import timezone_of
-from app.service.tame import tame
+from app.service.sanitize_text import tame
 from planner.bench import DAY, BenchCalendar
 from planner.tonight import BenchRow, Closing, RunSheet, run_sheets
 from planner.values.book import Book
+from planner.values.message import Translate, message
+from planner.values.message import row as row_of
 from planner.values.moment import moment_of
 from planner.values.plan import Plan
 from planner.values.refusal import Refused, demand
-from planner.values.said import Translate, say
-from planner.values.said import row as row_of
 from planner.values.step import Bound
 
 PRODUCT = "-//Tackfree//Bench evenings//EN"
@@ -50,13 +50,13 @@ class Written:
     def told(self) -> str:
         """Return what became of the evenings: "2 new, 1 changed"."""
         counts = (
-            (self.new, say("{n} new", n=self.new)),
-            (self.changed, say("{n} changed", n=self.changed)),
-            (self.kept, say("{n} as before", n=self.kept)),
-            (self.cancelled, say("{n} cancelled", n=self.cancelled)),
+            (self.new, message("{n} new", n=self.new)),
+            (self.changed, message("{n} changed", n=self.changed)),
+            (self.kept, message("{n} as before", n=self.kept)),
+            (self.cancelled, message("{n} cancelled", n=self.cancelled)),
         )
         told = [text for n, text in counts if n]
-        return row_of(told) if told else say("no evenings")
+        return row_of(told) if told else message("no evenings")
 
 
 def calendar_bytes(
@@ -164,7 +164,7 @@ def _calendar(
     whole.add("prodid", PRODUCT)
     whole.add("version", "2.0")
     whole.add("uid", name)  # RFC 7986
-    whole.add("name", translate(say("Bench evenings")))
+    whole.add("name", translate(message("Bench evenings")))
     ends = [end for event in events for end in _ends(event)] or [stamp]
     zone = BenchCalendar(book.bench_time).zone
     whole.add_component(timezone_of(zone, min(ends) - MARGIN, max(ends) + MARGIN))
@@ -206,7 +206,7 @@ def _events(book: Book, plan: Plan, now: int, name: str, translate: Translate) -
 
 def _description(sheet: RunSheet, book: Book, translate: Translate) -> str:
     """Return the run sheet for a narrow field in letters of any width."""
-    lines = paper.run_sheet_text(sheet, book, translate).split("\n")
+    lines = run_sheet_text.run_sheet_text(sheet, book, translate).split("\n")
     return "\n".join(("  " if line[:1] == " " else "") + " ".join(line.split()) for line in lines)
 
 
@@ -232,18 +232,22 @@ def _written(minute: int, calendar: BenchCalendar) -> datetime:
 def _summary(sheet: RunSheet) -> str:
     stages = dict.fromkeys(row.stage for row in sheet.work)
     models = dict.fromkeys(row.key.model for row in sheet.work)
-    work = row_of(stages) if stages else say("cleaning")
+    work = row_of(stages) if stages else message("cleaning")
     if len(models) >= 4:
-        return say("Bench: {work}", work=work)
-    return say("Bench: {work} ({models})", work=work, models=", ".join(models))
+        return message("Bench: {work}", work=work)
+    return message("Bench: {work} ({models})", work=work, models=", ".join(models))
 
 
 def _call(sheet: RunSheet, calendar: BenchCalendar) -> str:
     """Return what is said before an evening: when it begins, and with what."""
     first = sheet.rows[0]
-    what = paper.bench_text(first) if isinstance(first, BenchRow) else paper.work_title(first)
-    at = words.clock_time(first.start, calendar.zone)
-    return say("At the bench at {time}: {work}", time=at, work=what)
+    what = (
+        run_sheet_text.bench_text(first)
+        if isinstance(first, BenchRow)
+        else run_sheet_text.work_title(first)
+    )
+    at = wording.clock_time(first.start, calendar.zone)
+    return message("At the bench at {time}: {work}", time=at, work=what)
 
 
 def _alarm(text: str, trigger: timedelta | datetime) -> Alarm:
@@ -260,10 +264,10 @@ def _closing_alarm(closing: Closing, calendar: BenchCalendar, translate: Transla
     """Return the call before a window closes: a sixth of its length ahead, within reason."""
     ahead = (closing.closes - closing.since) // 6
     minute = closing.closes - min(MOST_WARNING, max(LEAST_WARNING, ahead))
-    by = words.closing(closing.closes, closing.since, calendar.zone)
-    work = words.pass_name(closing.waiting)
+    by = wording.closing(closing.closes, closing.since, calendar.zone)
+    work = wording.pass_name(closing.waiting)
     if closing.bound is Bound.END:
-        text = say("End {work} before {by}: {why}", work=work, by=by, why=closing.why)
+        text = message("End {work} before {by}: {why}", work=work, by=by, why=closing.why)
     else:
-        text = say("Start {work} before {by}: {why}", work=work, by=by, why=closing.why)
+        text = message("Start {work} before {by}: {why}", work=work, by=by, why=closing.why)
     return _alarm(translate(text), moment_of(minute, calendar.zone).astimezone(UTC))

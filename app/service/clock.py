@@ -10,10 +10,10 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from planner.values.book import Book
+from planner.values.message import Message, message
 from planner.values.moment import aware, minute_of, moment_of, zone_named
 from planner.values.present import last_told, present
 from planner.values.refusal import Refused
-from planner.values.said import Said, say
 
 LOCALTIME = Path("/etc/localtime")
 
@@ -32,7 +32,7 @@ def read_moment(text: str, zone: ZoneInfo, place: str = "--now") -> int:
         If it is no time, one that the clocks of ``zone`` skip, or lies
         outside the years that are planned.
     """
-    mend = say('"{text}" is not a time; write it as 2031-05-31T19:30+02:00', text=text[:60])
+    mend = message('"{text}" is not a time; write it as 2031-05-31T19:30+02:00', text=text[:60])
     if re.match(r"\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2}", text) is None:
         raise Refused(place, mend)
     try:
@@ -44,7 +44,7 @@ def read_moment(text: str, zone: ZoneInfo, place: str = "--now") -> int:
     aware(moment.replace(second=0, microsecond=0), place)
     there = moment.astimezone(UTC).astimezone(zone)
     if moment.tzinfo is zone and there.replace(tzinfo=None) != moment.replace(tzinfo=None):
-        gap = say(
+        gap = message(
             '"{text}" is skipped in {zone}, where clocks go forward then; write {next}',
             text=text[:60],
             zone=zone.key,
@@ -54,14 +54,14 @@ def read_moment(text: str, zone: ZoneInfo, place: str = "--now") -> int:
     return minute_of(moment)
 
 
-def behind(book: Book, clock: int) -> Said | None:
+def behind(book: Book, clock: int) -> Message | None:
     """Return what to say where the clock lies before what the logbook tells; None elsewhere."""
     now = present(book, clock)
     told = last_told(book)
     if told is None or now == clock:
         return None
     zone = zone_named(book.bench_time.zone)
-    return say(
+    return message(
         "it is {clock}, but the logbook tells of {what} at {told}: planned from there on; "
         "put the clock right, or the entry",
         clock=f"{moment_of(clock, zone):%Y-%m-%d %H:%M}",
@@ -70,13 +70,13 @@ def behind(book: Book, clock: int) -> Said | None:
     )
 
 
-def elsewhere(book: Book, clock: int) -> Said | None:
+def elsewhere(book: Book, clock: int) -> Message | None:
     """Return what to say where this machine's clocks go otherwise than those of the bench."""
     there = moment_of(clock, zone_named(book.bench_time.zone))
     here = there.astimezone()  # the machine's own rules: not every platform tells their name
     if here.utcoffset() == there.utcoffset():
         return None
-    return say(
+    return message(
         "the clock here shows {here}, at the bench it is {there} ({zone}); all times are the "
         "bench's",
         here=f"{here:%H:%M}",

@@ -8,9 +8,9 @@ from importlib.resources.abc import Traversable
 
 from planner.bench import BenchCalendar
 from planner.values.book import Book
+from planner.values.message import message
 from planner.values.moment import minute_of
 from planner.values.refusal import Refused, unknown
-from planner.values.said import say
 from storage.exchange import Exchange, load
 
 FOLDER = "demo_projects"
@@ -36,7 +36,7 @@ def data(name: str) -> bytes:
         known = ", ".join(sorted(files))
         raise Refused(
             "demo",
-            say(
+            message(
                 "{what}; there are {known}",
                 what=unknown("demo", name[:60], files),
                 known=known,
@@ -72,7 +72,7 @@ def _files() -> dict[str, Traversable]:
         folder = resources.files(FOLDER)
     except ModuleNotFoundError:
         raise Refused(
-            "demo", say("the folder {folder} is missing; install Tackfree again", folder=FOLDER)
+            "demo", message("the folder {folder} is missing; install Tackfree again", folder=FOLDER)
         ) from None
     return {
         entry.name.removesuffix(".json"): entry

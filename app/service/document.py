@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from planner.values.said import Translate
+from planner.values.message import Translate
 
 
 @dataclass(frozen=True)
@@ -61,7 +61,7 @@ class Document:
     blocks: tuple[Block, ...]
 
 
-def translated(document: Document, translate: Translate) -> Document:
+def translated_document(document: Document, translate: Translate) -> Document:
     """Return a document all of whose texts have been put through ``translate``."""
     blocks = tuple(_translated(block, translate) for block in document.blocks)
     return Document(translate(document.title), blocks)

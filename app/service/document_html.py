@@ -6,7 +6,7 @@ from base64 import b64encode
 from html import escape
 
 from app.service.document import Block, Document, Figure, Heading, Items, Paragraph, Table
-from app.service.tame import tame
+from app.service.sanitize_text import tame
 
 # Nothing may be loaded or run, whatever stands in the text.
 POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"

@@ -6,7 +6,7 @@ import re
 from base64 import b64encode
 
 from app.service.document import Block, Document, Figure, Heading, Items, Paragraph, Table
-from app.service.tame import tame
+from app.service.sanitize_text import tame
 
 # CommonMark 0.31, section 2.4: any ASCII punctuation may be escaped by a backslash. These
 # begin something, or could be read as an address by readers that make links of addresses.

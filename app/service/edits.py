@@ -13,11 +13,11 @@ from datetime import date, datetime
 from planner.bench import BenchCalendar
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.book import Book
+from planner.values.message import called
 from planner.values.moment import Interval, moment_of
 from planner.values.project import Project
 from planner.values.refusal import Refused, number_in, unknown
 from planner.values.room import AirPoint, Location, Reading
-from planner.values.said import called
 
 WEEKDAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
 

@@ -6,11 +6,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
-from planner.layers.choices import Choice, choices
+from planner.layers.disputed_choices import Choice, choices
 from planner.layers.findings import find as find_in_layers
-from planner.layers.table import Verdict
+from planner.layers.overcoat_table import Verdict
 from planner.passes import expand
-from planner.schedule.blocked import blocked
+from planner.schedule.impossible_passes import blocked
 from planner.values.book import Book
 
 HARMLESS = frozenset({Verdict.SOUND, Verdict.WAIT, Verdict.ADVICE})

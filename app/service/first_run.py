@@ -17,16 +17,16 @@ from app.service.build_edits.models import bare_model
 from app.service.edits import WEEKDAYS, Edit
 from app.service.sequences import give_sequence
 from app.service.warm_box import WARM_BOX, offered
-from planner.sequences.choosing import complete, without_airbrush
-from planner.sequences.given import sequence_named
+from planner.sequences.apply_to_book import sequence_named
+from planner.sequences.chosen_options import complete, without_airbrush
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
 from planner.values.gear import Airbrush, Gear
+from planner.values.message import Translate, called, message
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
-from planner.values.said import Translate, called, say
 
 HANDLE = "handle"
 
@@ -134,7 +134,7 @@ def read_hours(text: str) -> tuple[str, str]:
     found = re.fullmatch(
         r"\s*(\d{1,2})(?:[:.h](\d{2}))?\s*[-–—]\s*(\d{1,2})(?:[:.h](\d{2}))?\s*", text
     )
-    mend = say('"{text}" are no hours; write them as 19:30-21:30 or 20-22', text=text.strip())
+    mend = message('"{text}" are no hours; write them as 19:30-21:30 or 20-22', text=text.strip())
     if found is None:
         raise Refused("hours", mend)
     numbers = [int(part or 0) for part in found.groups()]

@@ -7,9 +7,9 @@ from dataclasses import replace
 from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.gear import Airbrush, Cleaned
+from planner.values.message import called
 from planner.values.project import Logged, Project
 from planner.values.refusal import Refused, unknown
-from planner.values.said import called
 
 
 def put_airbrush(book: Book, was: str, airbrush: Airbrush) -> Edit:

@@ -5,12 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
-from app.service import words
+from app.service import wording
 from planner.bench import BenchCalendar
 from planner.cure import Band, Cure
-from planner.layers.kinds import OIL_BORNE
+from planner.layers.operation_kinds import OIL_BORNE
+from planner.schedule.partial_schedule import Table
 from planner.schedule.problem import Problem
-from planner.schedule.state import Table
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.plan import Plan
@@ -76,4 +76,4 @@ def line(one: HardClear, zone: ZoneInfo) -> str:
     because = f"because of {one.coating} on {one.place}"
     if one.opens is None:
         return f"{one.model}: no date for a hard clear, {because}"
-    return f"{one.model}: a hard clear at the earliest {words.moment(one.opens, zone)}, {because}"
+    return f"{one.model}: a hard clear at the earliest {wording.moment(one.opens, zone)}, {because}"

@@ -12,7 +12,7 @@ from app.service.clock import current_minute
 from app.service.merging import USUAL, Choice, Item, Kind, beside, differences, named
 from planner.values.book import Book
 from planner.values.gear import Cleaned, Gear
-from planner.values.reach import in_reach
+from planner.values.plausible_dates import in_reach
 from planner.values.room import Room
 from storage.exchange import Exchange
 

@@ -11,21 +11,21 @@ from dataclasses import dataclass, replace
 
 from app.service.edits import Edit
 from planner.bench import calendar_of
-from planner.evening import facts
-from planner.evening.facts import entry_of
-from planner.evening.order import as_done
-from planner.evening.parting import parted, places_of
+from planner.evening import log_entries
+from planner.evening.log_entries import entry_of
+from planner.evening.out_of_order import as_done
+from planner.evening.split_steps import parted, places_of
 from planner.quantity import planned_use
-from planner.schedule.cups import Held, left_in_cups
+from planner.schedule.cups_at_start import Held, left_in_cups
 from planner.values.book import Book
 from planner.values.gear import Cleaned
 from planner.values.lookup import project_of
+from planner.values.message import called, message, told
 from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey, Plan
+from planner.values.plausible_dates import just_told
 from planner.values.project import Logged, Used
-from planner.values.reach import just_told
 from planner.values.refusal import Refused, demand, demand_known
-from planner.values.said import called, say, told
 from planner.values.step import Tool
 
 __all__ = ["entry_of"]
@@ -43,7 +43,11 @@ class Line:
 def entries(book: Book) -> tuple[Line, ...]:
     """Return every entry of every project, the newest first."""
     found = [
-        Line(facts.key_of(project.name, fact), fact, titles.get((fact.model, fact.step), fact.step))
+        Line(
+            log_entries.key_of(project.name, fact),
+            fact,
+            titles.get((fact.model, fact.step), fact.step),
+        )
         for project in book.projects
         for titles in [
             {(m.name, s.id): s.title or s.id for m in project.models for s in m.steps},
@@ -58,7 +62,7 @@ def planned_minutes(book: Book, plan: Plan | None, key: PassKey) -> int:
     placed = plan.placement(key) if plan else None
     if placed is not None and not placed.logged:
         return sum(piece.minutes for piece in placed.pieces)
-    model, step = facts.model_of(book, key), facts.step_of(book, key)
+    model, step = log_entries.model_of(book, key), log_entries.step_of(book, key)
     here = places_of(model, step, key.coat)
     colours = {one.coating for one in step.applications if one.coats >= key.coat}
     return step.minutes.of(len({place.partition("/")[0] for place in here}), len(colours))
@@ -66,7 +70,7 @@ def planned_minutes(book: Book, plan: Plan | None, key: PassKey) -> int:
 
 def usual_airbrush(book: Book, key: PassKey, plan: Plan | None = None) -> str:
     """Return with which airbrush a pass is sprayed: as planned, or the only one; "" if unknown."""
-    if facts.step_of(book, key).tool is not Tool.AIRBRUSH:
+    if log_entries.step_of(book, key).tool is not Tool.AIRBRUSH:
         return ""
     placed = plan.placement(key) if plan else None
     if placed is not None and placed.airbrush:
@@ -79,7 +83,7 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
     """Note a fact; one that is under way may be ended by it.
 
     A step that was not due yet moves to where it was done, so that what lies
-    below what stays true; `app.service.happenings.out_of_order` says, asked
+    below what stays true; `app.service.bench_events.out_of_order` says, asked
     beforehand, what that does to the order of coats.
 
     Raises
@@ -88,12 +92,14 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
         If that coat is done already, there is no such coat, or the one
         before it is not begun.
     """
-    begun = [one.coat for one in facts.begun(project_of(book, project), fact.model, fact.step)]
+    begun = [
+        one.coat for one in log_entries.begun(project_of(book, project), fact.model, fact.step)
+    ]
     before = max([0, *(coat for coat in begun if coat < fact.coat)])
     demand(
         fact.coat == before + 1,
         "coat",
-        say(
+        message(
             'is {coat}, but coat {before} of "{step}" is not begun; log that first',
             coat=fact.coat,
             before=before + 1,
@@ -109,8 +115,8 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
         step=fact.step,
         coat=fact.coat,
     )
-    noted = facts.written(book, project, fact)
-    return Edit(name, as_done(noted, facts.key_of(project, fact)))
+    noted = log_entries.written(book, project, fact)
+    return Edit(name, as_done(noted, log_entries.key_of(project, fact)))
 
 
 def begin(
@@ -130,12 +136,12 @@ def begin(
     Refused
         If it stands in the logbook already.
     """
-    facts.step_of(book, key)
+    log_entries.step_of(book, key)
     known = entry_of(book, key)
     demand(
         known is None,
         "log",
-        say('"{step}" coat {coat} stands in the logbook already', step=key.step, coat=key.coat),
+        message('"{step}" coat {coat} stands in the logbook already', step=key.step, coat=key.coat),
     )
     return write(book, key.project, _begun(book, key, now, planned, airbrush))
 
@@ -173,7 +179,7 @@ def finish(
     Refused
         If it is done already, or there is no such coat.
     """
-    facts.step_of(book, key)
+    log_entries.step_of(book, key)
     known = entry_of(book, key)
     planned = planned or planned_minutes(book, None, key)
     if known is None:
@@ -211,7 +217,7 @@ def tick(
     Refused
         If the pass is done already.
     """
-    facts.step_of(book, key)
+    log_entries.step_of(book, key)
     known = entry_of(book, key) or _begun(book, key, now, planned, airbrush)
     others = tuple(one for one in known.ticked if one != place)
     made = write(book, key.project, replace(known, ticked=(*others, place) if on else others))
@@ -239,7 +245,7 @@ def correct(book: Book, key: PassKey, fact: Logged, now: int | None = None) -> E
         If nothing is logged of that coat, ``fact`` is about another, or a
         year is mistyped.
     """
-    same = facts.key_of(key.project, fact) == key
+    same = log_entries.key_of(key.project, fact) == key
     demand(same, "log", "an entry stays with its coat; take it back and log the other")
     old = entry_of(book, key)
     for name in ("start", "end"):
@@ -249,7 +255,7 @@ def correct(book: Book, key: PassKey, fact: Logged, now: int | None = None) -> E
     name = called(
         "logbook corrected: {model}/{step}#{coat}", model=key.model, step=key.step, coat=key.coat
     )
-    return Edit(name, facts.corrected(book, key.project, fact))
+    return Edit(name, log_entries.corrected(book, key.project, fact))
 
 
 def annotate(
@@ -265,7 +271,8 @@ def annotate(
     known = entry_of(book, key)
     if known is None:
         raise Refused(
-            "log", say('nothing is logged of "{step}" coat {coat}', step=key.step, coat=key.coat)
+            "log",
+            message('nothing is logged of "{step}" coat {coat}', step=key.step, coat=key.coat),
         )
     photos = dict.fromkeys((*known.photos, *([photo] if photo else [])))
     fact = replace(known, note=_longer(known.note, note or ""), photos=tuple(photos))
@@ -291,7 +298,7 @@ def take_back(book: Book, key: PassKey) -> Edit:
         step=key.step,
         coat=key.coat,
     )
-    return Edit(name, facts.without(book, key))
+    return Edit(name, log_entries.without(book, key))
 
 
 def split(
@@ -319,14 +326,18 @@ def split(
     """
     known = entry_of(book, key)
     demand(
-        known is None or known.end is None, "log", say('"{step}" is done already', step=key.step)
+        known is None or known.end is None,
+        "log",
+        message('"{step}" is done already', step=key.step),
     )
     made = parted(book, key, done_places)
-    here = places_of(facts.model_of(made.book, key), facts.step_of(made.book, key), key.coat)
+    here = places_of(
+        log_entries.model_of(made.book, key), log_entries.step_of(made.book, key), key.coat
+    )
     if known is not None:
         ticked = tuple(place for place in known.ticked if place in here)
         fewer = replace(known, ticked=ticked)
-        made = replace(made, book=facts.corrected(made.book, key.project, fewer))
+        made = replace(made, book=log_entries.corrected(made.book, key.project, fewer))
     share = planned_minutes(made.book, None, key) if planned is None else planned
     takes = usual_use(made.book, key) if used is None else used
     done = finish(
@@ -341,7 +352,7 @@ def usual_use(book: Book, key: PassKey, plan: Plan | None = None) -> tuple[Used,
     With the plan in which it is still ahead, its part of what stays in the
     cup is counted too.
     """
-    facts.step_of(book, key)
+    log_entries.step_of(book, key)
     return planned_use(book, plan, key)
 
 

@@ -9,12 +9,12 @@ from enum import StrEnum
 from typing import Any
 
 from app.service.renaming import renamed_all
-from app.service.tame import tame
+from app.service.sanitize_text import tame
 from planner.values.book import Book
+from planner.values.message import Message, message, row
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import demand
-from planner.values.said import Said, row, say
 from planner.values.sequence import Sequence
 
 LONGEST_NAME = 120
@@ -138,7 +138,7 @@ def beside(
             demand(
                 new[name] not in taken or _there(book, kind, its, new[name]),
                 f"{kind} {name}",
-                say('"{new}" is taken as well; choose another name', new=new[name]),
+                message('"{new}" is taken as well; choose another name', new=new[name]),
             )
         if new:
             other = _with_names(other, kind, new)
@@ -239,7 +239,7 @@ def _fields(value: Any, *but: str) -> Piece:
     }
 
 
-def field_word(name: str) -> Said:
+def field_word(name: str) -> Message:
     """Return a field's name as people read it: "dry film [µm]"."""
     for end, unit in UNITS.items():
         if name.endswith(end):
@@ -247,8 +247,8 @@ def field_word(name: str) -> Said:
     return _spaced(name)
 
 
-def _spaced(name: str) -> Said:
-    return Said(name.replace("_", " "))
+def _spaced(name: str) -> Message:
+    return Message(name.replace("_", " "))
 
 
 def told(value: Any) -> str:
@@ -264,11 +264,11 @@ def _told(value: Any) -> str:
     if value is None or value in ((), ""):
         return "–"
     if isinstance(value, bool):
-        return say("yes") if value else say("no")
+        return message("yes") if value else message("no")
     if isinstance(value, float):
-        return say("{number:g}", number=value)
+        return message("{number:g}", number=value)
     if isinstance(value, date):
-        return say("{day}", day=value)
+        return message("{day}", day=value)
     if isinstance(value, StrEnum):
         return row((value,))
     if isinstance(value, tuple):
@@ -287,7 +287,7 @@ def _told(value: Any) -> str:
     return str(value)
 
 
-def _listed(texts: Iterable[str]) -> Said:
+def _listed(texts: Iterable[str]) -> Message:
     """Return texts in a row, the last ones left out where it is very long."""
     shown: list[str] = []
     room = LONGEST_TEXT - len("; …")

@@ -9,9 +9,9 @@ from planner.cure import Cure
 from planner.pace.drying import FASTEST, SLOWEST, DryingLine, learned_drying
 from planner.pace.minutes import PaceLine, Work, learned_minutes, rescaled
 from planner.values.book import Book
+from planner.values.message import called, message
 from planner.values.moment import moment_of, zone_named
 from planner.values.refusal import Refused, demand
-from planner.values.said import called, say
 from planner.values.step import Stage, Tool
 from planner.values.wishes import Learned, Pace
 
@@ -54,7 +54,9 @@ def apply_minutes(book: Book, stage: Stage, tool: Tool, now: int) -> Edit:
     if line is None:
         raise Refused(
             "stage",
-            say('the logbook has no minutes of "{stage}" by {tool} yet', stage=stage, tool=tool),
+            message(
+                'the logbook has no minutes of "{stage}" by {tool} yet', stage=stage, tool=tool
+            ),
         )
     return _with_minutes(book, line, now)
 
@@ -85,7 +87,9 @@ def apply_drying(book: Book, coating: str, now: int) -> Edit:
     """
     line = next((one for one in learned_drying(book, now) if one.coating == coating), None)
     if line is None:
-        raise Refused("coating", say('no film of "{coating}" was looked at yet', coating=coating))
+        raise Refused(
+            "coating", message('no film of "{coating}" was looked at yet', coating=coating)
+        )
     return _with_drying(book, line)
 
 

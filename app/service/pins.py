@@ -14,10 +14,10 @@ from typing import Any
 from app.service.edits import Edit
 from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.values.book import Book
+from planner.values.message import called
 from planner.values.moment import minute_of, moment_of
 from planner.values.plan import PassKey, Plan
 from planner.values.project import Pin, Project
-from planner.values.said import called
 
 DAY = 1440
 

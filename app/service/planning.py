@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from app.service.unplanned import Stopped, Unsound
+from app.service.planning_errors import Stopped, Unsound
 from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cure import Cure
+from planner.schedule.drying_locations import chosen_in, settled
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import Premises, Verdict, judge
-from planner.schedule.rules import RULES
-from planner.schedule.where import chosen_in, settled
+from planner.schedule.priority_rules import RULES
 from planner.values.book import Book
 from planner.values.plan import Plan
-from planner.values.reach import in_reach
+from planner.values.plausible_dates import in_reach
 from storage.exchange import digest
 
 

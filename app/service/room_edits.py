@@ -7,10 +7,10 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.message import called, message
 from planner.values.project import Project
 from planner.values.refusal import Refused, demand, unknown
 from planner.values.room import Location
-from planner.values.said import called, say
 from planner.values.sequence import Sequence
 from planner.values.step import Step
 
@@ -57,7 +57,7 @@ def remove_location(book: Book, name: str) -> Edit:
     demand(len(book.room.locations) > 1, place, "is the only place; films must dry somewhere")
     user = next(_users(book, name, usual=at == 0), None)
     if user is not None:
-        raise Refused(place, say("{user} dries there; let it dry elsewhere first", user=user))
+        raise Refused(place, message("{user} dries there; let it dry elsewhere first", user=user))
     left = (*book.room.locations[:at], *book.room.locations[at + 1 :])
     gone = {name, ""} if at == 0 else {name}
     readings = tuple(one for one in book.room.readings if one.location not in gone)

@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
+from planner.values.message import message
 from planner.values.refusal import Refused, unknown
-from planner.values.said import say
 from planner.values.sequence import Colour, Option, Sequence, SequenceStep
 from planner.values.step import Step
 
@@ -52,7 +52,7 @@ def move_step(sequence: Sequence, id_: str, by: int) -> Sequence:
         return replace(sequence, steps=tuple(steps))
     except Refused as refused:
         raise Refused(
-            "steps", say('"{id}" cannot stand there: {refused}', id=id_, refused=refused.mend)
+            "steps", message('"{id}" cannot stand there: {refused}', id=id_, refused=refused.mend)
         ) from refused
 
 

@@ -7,15 +7,15 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from app.service.starter_stock import in_words_of, with_coatings
-from planner.sequences.choosing import complete, without_airbrush
+from planner.sequences.apply_to_book import every_sequence, give, sequence_named
+from planner.sequences.chosen_options import complete, without_airbrush
 from planner.sequences.difference import Given, Spot, difference, left, taken_over
-from planner.sequences.given import every_sequence, give, sequence_named
-from planner.sequences.saving import sequence_from
+from planner.sequences.save_from_model import sequence_from
 from planner.values.book import Book
 from planner.values.lookup import model_named, project_of
+from planner.values.message import Translate, called, message
 from planner.values.model import Chosen, Made, Model
 from planner.values.refusal import Refused, unknown
-from planner.values.said import Translate, called, say
 from planner.values.sequence import Sequence
 from storage.bench_book import BenchBook
 
@@ -280,7 +280,7 @@ def _about_colours(
     for colour in sequence.colours:
         coating = colours.get(colour.name) or colour.usual
         if coating and coating not in known and f'"{coating}"' in refused.mend:
-            mend = say(
+            mend = message(
                 'the stock has no "{coating}" for "{colour}"; choose another',
                 coating=coating,
                 colour=colour.name,
@@ -304,7 +304,7 @@ def _with_model(book: Book, project: str, model: Model) -> Book:
 
 def _free(book: Book, name: str) -> None:
     if name in {one.name for one in every_sequence(book)}:
-        raise Refused("name", say('"{name}" is taken; give it another name', name=name))
+        raise Refused("name", message('"{name}" is taken; give it another name', name=name))
 
 
 def _own(book: Book, name: str) -> Sequence:
@@ -314,7 +314,7 @@ def _own(book: Book, name: str) -> Sequence:
     sequence_named(book, name)
     raise Refused(
         "sequence",
-        say('"{name}" comes with the program; duplicate it and change the copy', name=name),
+        message('"{name}" comes with the program; duplicate it and change the copy', name=name),
     )
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from app.service import words
+from app.service import wording
 from planner.quantity import (
     ConsumableLine,
     Enough,
@@ -20,8 +20,8 @@ from planner.quantity import (
     Stirring,
 )
 from planner.values.book import Book
+from planner.values.message import message, row
 from planner.values.moment import moment_of, zone_named
-from planner.values.said import row, say
 
 ORDINALS = (
     *("first", "second", "third", "fourth", "fifth", "sixth"),
@@ -35,15 +35,15 @@ REPLACE = (
 
 def millilitres(amount: float) -> str:
     """Return an amount, rounded up to a tenth: "2.5 ml"."""
-    return say("{ml:.1f} ml", ml=math.ceil(amount * 10 - 1e-6) / 10)
+    return message("{ml:.1f} ml", ml=math.ceil(amount * 10 - 1e-6) / 10)
 
 
 def measures_text(measures: Iterable[Measure]) -> str:
     """Return "51 drops sand, 77 drops thinner"."""
     return row(
-        say("1 drop {coating}", coating=one.coating)
+        message("1 drop {coating}", coating=one.coating)
         if one.drops == 1
-        else say("{n} drops {coating}", n=one.drops, coating=one.coating)
+        else message("{n} drops {coating}", n=one.drops, coating=one.coating)
         for one in measures
     )
 
@@ -51,23 +51,23 @@ def measures_text(measures: Iterable[Measure]) -> str:
 def load_text(load: Load) -> str:
     """Return "mix 6.4 ml: 51 drops sand, 77 drops thinner", with a word where it falls short."""
     if not load.ml:
-        return say("how much is not known, for its places have no area")
+        return message("how much is not known, for its places have no area")
     amount: str = millilitres(load.ml)
     if not load.complete:
-        amount = say("at least {amount}", amount=amount)
+        amount = message("at least {amount}", amount=amount)
     parts = measures_text(load.measures)
     if load.mixed:
-        text = say("mix {amount}: {parts}", amount=amount, parts=parts)
+        text = message("mix {amount}: {parts}", amount=amount, parts=parts)
     elif load.airbrush:
-        text = say("fill in {amount}: {parts}", amount=amount, parts=parts)
+        text = message("fill in {amount}: {parts}", amount=amount, parts=parts)
     else:
-        text = say("put out {amount}: {parts}", amount=amount, parts=parts)
+        text = message("put out {amount}: {parts}", amount=amount, parts=parts)
     if load.least_fill:
-        text = say("{load} (least that the cup must hold)", load=text)
+        text = message("{load} (least that the cup must hold)", load=text)
     if not load.complete:
-        text = say("{load}; a place without an area takes more", load=text)
+        text = message("{load}; a place without an area takes more", load=text)
     if not load.suffices:
-        text = say(
+        text = message(
             "{load}; can be used for {life} min, but is needed for {needed}: mix less, twice",
             load=text,
             life=load.life_minutes,
@@ -78,7 +78,7 @@ def load_text(load: Load) -> str:
 
 def runs_out_text(runs_out: RunsOut, zone: ZoneInfo) -> str:
     """Return "runs out on Thursday 6 March, at the second of 3 models (tender 2/base)"."""
-    name = words.pass_name(runs_out.key)
+    name = wording.pass_name(runs_out.key)
     if runs_out.models > 1:
         where = f"at the {_ordinal(runs_out.model_number)} of {runs_out.models} models ({name})"
     else:
@@ -124,7 +124,7 @@ def _coatings(every: tuple[Line, ...], zone: ZoneInfo) -> Iterator[str]:
 
 def _buy(line: Line) -> str:
     if line.bottles:
-        return f"{words.count(line.bottles, 'bottle')} of {line.coating.bottle_ml:g} ml"
+        return f"{wording.count(line.bottles, 'bottle')} of {line.coating.bottle_ml:g} ml"
     return "enough" if line.complete else "?"
 
 
@@ -133,7 +133,7 @@ def _words(line: Line, zone: ZoneInfo) -> Iterator[str]:
         yield runs_out_text(line.runs_out, zone)
     elif line.runs_out and line.runs_out.at is not None:
         local = moment_of(line.runs_out.at, zone)
-        first = words.pass_name(line.runs_out.key)
+        first = wording.pass_name(line.runs_out.key)
         yield f"none is there; wanted from {local:%A} {local.day} {local:%B} on, for {first}"
     if line.replace:
         yield REPLACE
@@ -165,8 +165,8 @@ def _enough(one: Enough) -> str:
 def _stirring(one: Stirring, zone: ZoneInfo) -> str:
     models = len({(key.project, key.model) for key in one.passes})
     return (
-        f"{one.colour}, {words.moment(one.start, zone)}: {millilitres(one.ml)} for "
-        f"{words.count(one.fillings, 'filling')} on {words.count(models, 'model')}: "
+        f"{one.colour}, {wording.moment(one.start, zone)}: {millilitres(one.ml)} for "
+        f"{wording.count(one.fillings, 'filling')} on {wording.count(models, 'model')}: "
         f"{measures_text(one.measures)}{_life(one, zone)}"
     )
 
@@ -174,7 +174,7 @@ def _stirring(one: Stirring, zone: ZoneInfo) -> str:
 def _life(one: Stirring, zone: ZoneInfo) -> str:
     if one.keeps_until is None:
         return ""
-    return f"; keep it covered, it can be used until {words.moment(one.keeps_until, zone)}"
+    return f"; keep it covered, it can be used until {wording.moment(one.keeps_until, zone)}"
 
 
 def _kept(one: Kept, zone: ZoneInfo) -> str:
@@ -184,7 +184,7 @@ def _kept(one: Kept, zone: ZoneInfo) -> str:
     what = f", {one.colour}" if one.colour and one.colour != one.leftover.name else ""
     models = ", ".join(name.partition("/")[2] for name in one.models)
     where = f" for {models}" if models else ""
-    return f"{amount}{what}: until {words.moment(one.until, zone)}{where}"
+    return f"{amount}{what}: until {wording.moment(one.until, zone)}{where}"
 
 
 def _section(title: str, lines: Iterable[str]) -> list[str]:

@@ -9,8 +9,8 @@ from app.service.edits import Edit
 from app.service.stock import buy_bottles, buy_consumable
 from planner.quantity import ConsumableLine, Line, Shopping
 from planner.values.book import Book
+from planner.values.message import called
 from planner.values.refusal import demand
-from planner.values.said import called
 
 CRUMB = 1e-6  # amounts below are nothing
 

@@ -13,7 +13,7 @@ from dataclasses import replace
 
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Finish, Mix, Portion
-from planner.values.said import Translate
+from planner.values.message import Translate
 from planner.values.sequence import Sequence
 
 _W, _L = Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER

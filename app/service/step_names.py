@@ -6,11 +6,11 @@ import re
 from collections.abc import Iterator
 from enum import Enum
 
-from planner.evening import facts
+from planner.evening import log_entries
 from planner.values.book import Book
+from planner.values.message import message
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused, demand, unknown
-from planner.values.said import say
 
 
 class Coat(Enum):
@@ -36,13 +36,13 @@ def step_named(book: Book, text: str, coat: Coat) -> PassKey:
     demand(
         not number or re.fullmatch("[1-9][0-9]?", number) is not None,
         "STEP",
-        say('"#{number}" is no coat; write model/step#2', number=number[:20]),
+        message('"#{number}" is no coat; write model/step#2', number=number[:20]),
     )
     wanted = [word.strip().casefold() for word in name.split("/")]
     demand(
         len(wanted) in (2, 3),
         "STEP",
-        say('"{text}" names no step; write it as model/step', text=text[:80]),
+        message('"{text}" names no step; write it as model/step', text=text[:80]),
     )
     known = list(_steps(book))
     found = [
@@ -53,10 +53,12 @@ def step_named(book: Book, text: str, coat: Coat) -> PassKey:
         raise Refused("STEP", unknown("step", name.strip(), dict.fromkeys(names)))
     if len(found) > 1:
         several = " or ".join(f'"{"/".join(key[:3])}"' for key in found[:3])
-        raise Refused("STEP", say("several steps are called so; say {several}", several=several))
+        raise Refused(
+            "STEP", message("several steps are called so; say {several}", several=several)
+        )
     key = found[0]
     chosen = key._replace(coat=int(number) if number else _coat(book, key, coat))
-    facts.step_of(book, chosen)  # refuses a coat that is not there
+    log_entries.step_of(book, chosen)  # refuses a coat that is not there
     return chosen
 
 
@@ -68,8 +70,8 @@ def _steps(book: Book) -> Iterator[PassKey]:
 
 
 def _coat(book: Book, key: PassKey, meant: Coat) -> int:
-    coats = facts.step_of(book, key).coats
-    begun = facts.begun(book.project(key.project), key.model, key.step)
+    coats = log_entries.step_of(book, key).coats
+    begun = log_entries.begun(book.project(key.project), key.model, key.step)
     there = {entry.coat for entry in begun}
     if meant is Coat.LAST:
         return max(there, default=1)

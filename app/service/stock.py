@@ -12,8 +12,8 @@ from app.service.renaming import renamed, uses_of
 from planner.quantity import consumables_now, stock_now
 from planner.values.book import Book
 from planner.values.coating import Coating, Mix
+from planner.values.message import called, message
 from planner.values.refusal import Refused, number_in, unknown
-from planner.values.said import called, say
 from planner.values.supplies import Card, Consumable, Leftover, Supplies
 
 MOST_BOTTLES = 1000
@@ -244,15 +244,17 @@ def _demand_free(book: Book, was: str, name: str, place: str) -> None:
     """Refuse a new name that another coating or mix bears, before anything is renamed."""
     names = [one.name for one in book.coatings] + [one.name for one in book.mixes]
     if name != was and name in names:
-        raise Refused(place, say('"{name}" is taken; choose another name', name=name))
+        raise Refused(place, message('"{name}" is taken; choose another name', name=name))
 
 
 def _demand_unused(book: Book, name: str) -> None:
     uses = uses_of(book, name)
     if uses:
         if len(uses) == 1:
-            raise Refused(uses[0], say('"{name}" is used here; replace it there first', name=name))
-        mend = say(
+            raise Refused(
+                uses[0], message('"{name}" is used here; replace it there first', name=name)
+            )
+        mend = message(
             '"{name}" is used here and in {n} more places; replace it there first',
             name=name,
             n=len(uses) - 1,

@@ -12,11 +12,11 @@ from dataclasses import replace
 from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.coating import Family
+from planner.values.message import called, message
 from planner.values.model import Material, Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location
-from planner.values.said import called, say
 from planner.values.step import Stage, Step
 
 WARM_BOX = Location(  # a warm box of the trade: common practice, no source
@@ -62,7 +62,7 @@ def offer(book: Book, location: str) -> Edit:
     if not sane(book, box):
         raise Refused(
             "location",
-            say(
+            message(
                 '"{place}" must be {gain:g} °C warmer than the usual place, {most:g} °C at most',
                 place=location,
                 gain=GAIN_C,
@@ -71,7 +71,7 @@ def offer(book: Book, location: str) -> Edit:
         )
     changed = _with_box(book, location, {one.name for one in book.projects if one.active})
     if changed == book:
-        raise Refused("location", say("no slow coat is left that could dry there as well"))
+        raise Refused("location", message("no slow coat is left that could dry there as well"))
     return Edit(called("slow coats may dry in {place}", place=location), changed)
 
 

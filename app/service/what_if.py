@@ -15,18 +15,18 @@ from typing import Protocol
 from app.service import edits, wishes
 from app.service.edits import WEEKDAYS, Edit
 from app.service.planning import plan
-from app.service.unplanned import Stopped
-from planner.evening.skipping import SERVANTS
-from planner.layers.edits import Remove, Spot
+from app.service.planning_errors import Stopped
+from planner.evening.skipped_steps import SERVANTS
 from planner.layers.findings import find
+from planner.layers.named_mends import Remove, Spot
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
 from planner.values.lookup import project_of
+from planner.values.message import message
 from planner.values.model import Model
 from planner.values.plan import Plan
 from planner.values.refusal import Refused, demand, plain_name, unknown
 from planner.values.room import AirPoint, Location
-from planner.values.said import say
 from planner.values.step import LAYS_NO_FILM, Stage, Step
 
 
@@ -89,7 +89,7 @@ class LeaveOut:
         demand(
             gone > 0,
             "stage",
-            say('nothing with the stage "{stage}" is left to do there', stage=self.stage),
+            message('nothing with the stage "{stage}" is left to do there', stage=self.stage),
         )
         return book
 
@@ -121,7 +121,7 @@ class Elsewhere:
         demand(
             found > 0,
             "stage",
-            say('nothing with the stage "{stage}" would dry elsewhere', stage=self.stage),
+            message('nothing with the stage "{stage}" would dry elsewhere', stage=self.stage),
         )
         return book
 
@@ -141,7 +141,7 @@ class Elsewhere:
         demand(
             self.location not in known,
             "location",
-            say('"{location}" is there already', location=self.location),
+            message('"{location}" is there already', location=self.location),
         )
         air = AirPoint(at="00:00", temperature_c=self.temperature_c, humidity_pct=self.humidity_pct)
         new = Location(name=self.location, drying_places=self.drying_places, workdays=(air,))
@@ -204,7 +204,7 @@ class Scenario:
         after = book
         for change in self.changes:
             after = change.apply(after)
-        demand(after != book, "", say("changes nothing"))
+        demand(after != book, "", message("changes nothing"))
         return Edit(self.name, after)
 
 

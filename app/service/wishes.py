@@ -6,8 +6,8 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.message import called, told
 from planner.values.refusal import Refused, unknown
-from planner.values.said import called, told
 from planner.values.wishes import USUAL_ORDER, Level, Preferences
 
 

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import edits
-from app.window.labels import Message, NarrowCombo, field_label, text
+from app.window.labels import MessageLabel, NarrowCombo, field_label, text
 from app.window.session import Session
 from planner.cure import Cure
 from planner.values.book import Book
@@ -49,7 +49,7 @@ class AirPanel(QWidget):
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
             )
             combo.setMinimumContentsLength(10)
-        self.message = Message()
+        self.message = MessageLabel()
         form = QFormLayout()
         form.setContentsMargins(0, 0, 0, 0)
         form.addRow(field_label(self.tr("Whe&re"), self.location), self.location)

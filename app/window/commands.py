@@ -13,8 +13,8 @@ from PySide6.QtWidgets import QMenuBar
 from app.window import help_pages, language
 from app.window.language import Language
 from app.window.last_edits import show_edits
+from app.window.message_translation import edit_name
 from app.window.palette import Look
-from app.window.said import edit_name
 
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow

@@ -8,13 +8,13 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWi
 from app.service.pins import wishes_of
 from app.window import reasons, words
 from app.window.labels import text
-from app.window.marks import BracketMark, Mark, PinMark, RingMark
+from app.window.mark_widgets import BracketMark, Mark, PinMark, RingMark
+from app.window.message_translation import translated
 from app.window.palette import LIGHT, Colours
-from app.window.picture import Picture
-from app.window.said import said
-from app.window.timeline.content import Piece
-from app.window.wishes.forbidding import slack_of
-from app.window.wishes.telling import wish_line
+from app.window.plan_snapshot import Picture
+from app.window.timeline.strip_content import Piece
+from app.window.wishes.conflict_sentence import slack_of
+from app.window.wishes.wish_wording import wish_line
 from planner.graph.slack import Slack
 from planner.values.plan import PassKey
 
@@ -111,7 +111,7 @@ class Details(QScrollArea):
         return lines
 
     def _missing(self, picture: Picture, key: PassKey) -> str:
-        why = next((said(one.why) for one in picture.plan.unplaced if one.key == key), "")
+        why = next((translated(one.why) for one in picture.plan.unplaced if one.key == key), "")
         if why:
             told = self.tr("{work} has no place in the plan: {why}.")
             return told.format(work=words.capital(reasons.key_name(key)), why=why)

@@ -18,9 +18,9 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import demos
-from app.window import strokes
+from app.window import mark_drawing
 from app.window.first_run.view import FirstRun
-from app.window.flow import FlowLayout
+from app.window.flow_layout import FlowLayout
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from app.window.session import Session
@@ -66,9 +66,9 @@ class Strokes(QWidget):
                 (end, middle + 0.3),
                 (rect.right(), middle + 6.5),
             ]
-            strokes.paint_wedge(painter, corners, self.colours, strong=False)
-            strokes.paint_ring(painter, end, middle, self.colours, 4)
-            strokes.paint_work(
+            mark_drawing.paint_wedge(painter, corners, self.colours, strong=False)
+            mark_drawing.paint_ring(painter, end, middle, self.colours, 4)
+            mark_drawing.paint_work(
                 painter,
                 rect,
                 self.colours,

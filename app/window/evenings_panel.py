@@ -33,7 +33,7 @@ from app.window.forms.controls import (
     time_edit,
     tool,
 )
-from app.window.labels import Message, text
+from app.window.labels import MessageLabel, text
 from app.window.session import Session
 from planner.values.bench_time import Extra, Recurring
 from planner.values.book import Book
@@ -49,7 +49,7 @@ class RuleLine(QWidget):
         self._rule, self._change = rule, change
         self.start = time_edit(rule.start, self.tr("Bench time begins"))
         self.end = time_edit(rule.end, self.tr("Bench time ends"))
-        self.message = Message()
+        self.message = MessageLabel()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 4)
         column.setSpacing(4)
@@ -121,7 +121,7 @@ class EveningsPanel(QWidget):
         self.people.setSuffix(self.tr(" at the bench"))
         self.add_extra = QPushButton(self.tr("Add"))
         self.add_extra.clicked.connect(self._add_extra)
-        self.message = Message()
+        self.message = MessageLabel()
         self._lay_out()
 
     def _lay_out(self) -> None:

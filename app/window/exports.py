@@ -13,11 +13,11 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
+from app.service.bench_sheet_file import Paper, sheet_bytes
 from app.service.books import write_whole
-from app.service.sheet_file import Paper, sheet_bytes
 from app.window import words
-from app.window.picture import Picture
-from app.window.said import said
+from app.window.message_translation import translated
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
@@ -128,9 +128,9 @@ class Exports(QObject):
 
             last = path.read_bytes() if path.exists() else b""
             made = calendar_bytes(
-                picture.book, picture.plan, picture.now, origin, last, translate=said
+                picture.book, picture.plan, picture.now, origin, last, translate=translated
             )
-            return made.data, said(made.told())
+            return made.data, translated(made.told())
 
         self._write_plan(self.tr("Calendar"), "evenings.ics", make, over=True)
 
@@ -147,7 +147,7 @@ class Exports(QObject):
                 paper,
                 tonight=tonight,
                 language=words.language_code(),
-                translate=said,
+                translate=translated,
             ), ""
 
         self._write_plan(self.tr("Bench sheet"), "bench sheet.pdf", make)
@@ -156,13 +156,13 @@ class Exports(QObject):
         """Write the plan as comma-separated values."""
 
         def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
-            from app.service import table  # noqa: PLC0415
+            from app.service import csv_export  # noqa: PLC0415
 
-            return table.csv_bytes(
+            return csv_export.csv_bytes(
                 picture.plan,
                 picture.book,
-                translate=said,
-                marks=table.marks_for(words.decimal(".")),
+                translate=translated,
+                marks=csv_export.marks_for(words.decimal(".")),
             ), ""
 
         self._write_plan(self.tr("Table"), "plan.csv", make)
@@ -171,9 +171,11 @@ class Exports(QObject):
         """Write the logbook as comma-separated values."""
 
         def make(book: Book, _path: Path) -> bytes:
-            from app.service import table  # noqa: PLC0415
+            from app.service import csv_export  # noqa: PLC0415
 
-            return table.log_bytes(book, translate=said, marks=table.marks_for(words.decimal(".")))
+            return csv_export.log_bytes(
+                book, translate=translated, marks=csv_export.marks_for(words.decimal("."))
+            )
 
         self._write_book(self.tr("Table"), "logbook.csv", make)
 
@@ -181,11 +183,15 @@ class Exports(QObject):
         """Write what is needed and to be bought as comma-separated values."""
 
         def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
-            from app.service import table  # noqa: PLC0415
+            from app.service import csv_export  # noqa: PLC0415
 
             book, plan, now = picture.book, picture.plan, picture.now
-            return table.shopping_bytes(
-                book, plan, now, translate=said, marks=table.marks_for(words.decimal("."))
+            return csv_export.shopping_bytes(
+                book,
+                plan,
+                now,
+                translate=translated,
+                marks=csv_export.marks_for(words.decimal(".")),
             ), ""
 
         self._write_plan(self.tr("Table"), "shopping.csv", make)
@@ -195,14 +201,14 @@ class Exports(QObject):
         now, origin = self._session.now, self._session.path or Path()
 
         def make(book: Book, path: Path) -> bytes:
-            from app.service.document import translated  # noqa: PLC0415
+            from app.service.build_record import build_record  # noqa: PLC0415
+            from app.service.document import translated_document  # noqa: PLC0415
             from app.service.document_html import html_of  # noqa: PLC0415
             from app.service.document_markdown import markdown_of  # noqa: PLC0415
-            from app.service.record import build_record  # noqa: PLC0415
             from storage import photos  # noqa: PLC0415
 
             plain = build_record(book, now, photos.folder_of(origin), only=project)
-            record = translated(plain, said)
+            record = translated_document(plain, translated)
             if path.suffix.lower() == ".md":
                 return markdown_of(record)
             return html_of(record, words.language_code())

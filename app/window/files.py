@@ -15,9 +15,9 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from app.service import books
 from app.service.edits import Edit
-from app.window.dropping import Dropping
 from app.window.exports import Exports
-from app.window.said import said
+from app.window.file_drop import Dropping
+from app.window.message_translation import translated
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
@@ -145,7 +145,7 @@ class Files(QObject):
             active = tuple(project.name for project in book.projects if project.active)
             books.write_whole(path, export(book, active))
         except Refused as problem:
-            self._session.troubled.emit(said(str(problem)))
+            self._session.troubled.emit(translated(str(problem)))
         else:
             self._session.troubled.emit(self.tr("Exported to {path}").format(path=path))
 
@@ -164,7 +164,7 @@ class Files(QObject):
 
         refused = self._session.attempt(taken)
         if refused is not None:
-            self._session.troubled.emit(said(str(refused)))
+            self._session.troubled.emit(translated(str(refused)))
 
     def _folder(self) -> Path:
         path = self._session.path

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QVBoxLayout,
 from app.service.importing import Household, Imported, import_file
 from app.service.merging import Choice, Item, differences
 from app.window import words
-from app.window.labels import Message, text
+from app.window.labels import MessageLabel, text
 from app.window.merge_view import MergeView
 from planner.values.book import Book
 from planner.values.refusal import Refused
@@ -32,7 +32,7 @@ class ImportDialog(QDialog):
         self._take.setText(self.tr("Import"))
         self.title = text("", size=1.3, bold=True)
         self.notes = text("")
-        self.message = Message()
+        self.message = MessageLabel()
         self.household = self._household(not book.projects)
         self.merge = MergeView(found, self.look) if found else None
         self._lay_out()

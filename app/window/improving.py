@@ -13,7 +13,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.service.improving import Improved, Improver, Task
 from app.window import words
-from app.window.said import said
+from app.window.message_translation import translated
 from app.window.session import Session
 from planner.values.plan import Plan, Status
 
@@ -86,7 +86,7 @@ class Improving(QObject):
         if self.known is None:
             return ""
         if self.known.conflict:
-            clashes = "; ".join(said(one.what) for one in self.known.conflict)
+            clashes = "; ".join(translated(one.what) for one in self.known.conflict)
             return self.tr("No plan can place everything: {clashes}").format(clashes=clashes)
         if self.known.status is Status.OPTIMAL:
             return self.tr("No plan can finish earlier: proven")
@@ -103,9 +103,11 @@ class Improving(QObject):
         if self.fault:
             return said(self.fault)
         if self.known is not None and self.known.conflict:
-            return "\n".join(f"{said(one.what)}: {said(one.relax)}" for one in self.known.conflict)
+            return "\n".join(
+                f"{translated(one.what)}: {translated(one.relax)}" for one in self.known.conflict
+            )
         bounds = self.known.bounds if self.known else ()
-        return next((said(one.proof) for one in bounds if one.level == "finish"), "")
+        return next((translated(one.proof) for one in bounds if one.level == "finish"), "")
 
     def _planning(self, busy: bool) -> None:
         self.stop()

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.window.said import said
+from app.window.message_translation import translated
 
 AROUND = 4  # what the style keeps free about the words of a list [pixels]
 
@@ -22,7 +22,7 @@ def text(
     words_: str, *, colour: str = "", size: float = 1.0, bold: bool = False, wrap: bool = True
 ) -> QLabel:
     """Return a label; an empty ``colour`` is that of the palette."""
-    label = QLabel(said(words_))
+    label = QLabel(translated(words_))
     label.setTextFormat(Qt.TextFormat.PlainText)
     font = QFont(label.font())
     font.setPointSizeF(font.pointSizeF() * size)
@@ -76,7 +76,7 @@ class NarrowCombo(QComboBox):
         event.accept()
 
 
-class Message(QLabel):
+class MessageLabel(QLabel):
     """A line below a control that says what is wrong with it, hidden while nothing is."""
 
     def __init__(self) -> None:
@@ -87,5 +87,5 @@ class Message(QLabel):
 
     def say(self, message: str) -> None:
         """Show a message, "" for none."""
-        self.setText(said(message))
+        self.setText(translated(message))
         self.setVisible(bool(message))

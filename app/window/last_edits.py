@@ -18,8 +18,8 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
-from app.window.labels import Message, text
-from app.window.said import edit_name
+from app.window.labels import MessageLabel, text
+from app.window.message_translation import edit_name
 from app.window.session import Session
 
 if TYPE_CHECKING:
@@ -42,7 +42,7 @@ class LastEdits(QDialog):
         self.list.setWordWrap(True)
         self.list.itemActivated.connect(lambda _item: self.go())
         self.list.currentItemChanged.connect(lambda *_: self._mark())
-        self.message = Message()
+        self.message = MessageLabel()
         self.go_there = QPushButton(self.tr("&Go to this point"))
         self.go_there.setDefault(True)
         self.go_there.clicked.connect(self.go)

@@ -25,18 +25,18 @@ from app.window import palette, words
 from app.window.air_panel import AirPanel
 from app.window.commands import Commands
 from app.window.drying.notifier import Notifier
-from app.window.evening_acts import EveningActs
+from app.window.evening_actions import EveningActs
 from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
-from app.window.first_size import FIRST
 from app.window.improving import Improving
-from app.window.moved_panel import MovedPanel
+from app.window.initial_size import FIRST
+from app.window.message_translation import translated
 from app.window.navigation import Navigation
 from app.window.pages import Page
 from app.window.palette import Look
-from app.window.picture import Change
+from app.window.plan_changes_panel import MovedPanel
+from app.window.plan_snapshot import Change
 from app.window.projects import ProjectPanel
-from app.window.said import said
 from app.window.session import Session
 from app.window.tab_order import move_between
 from app.window.views import Views
@@ -241,7 +241,7 @@ class MainWindow(QMainWindow):
 
     def say(self, message: str) -> None:
         """Tell something at the foot of the window, where it stays until the next."""
-        told = said(message)
+        told = translated(message)
         self._say.setText(told)
         self._say.setToolTip(told)
 

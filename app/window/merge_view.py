@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from app.service.merging import USUAL, Choice, Difference, Item, Kind, Side
 from app.window import words
-from app.window.said import said
+from app.window.message_translation import translated
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
@@ -121,7 +121,9 @@ class SidesModel(QAbstractTableModel):
         side = self._sides[index.row()]
         if role in (Role.DisplayRole, Role.ToolTipRole):
             mark = self.MARK if side.differs else ""
-            return (mark, said(side.field), said(side.ours), said(side.theirs))[index.column()]
+            return (mark, translated(side.field), translated(side.ours), translated(side.theirs))[
+                index.column()
+            ]
         if role == Role.AccessibleTextRole and index.column() == 0:
             return self.tr("differs") if side.differs else self.tr("the same")
         if role == Role.FontRole and side.differs:

@@ -6,7 +6,7 @@ from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QAction, QFont, QPainter, QPaintEvent
 from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QSizePolicy, QVBoxLayout, QWidget
 
-from app.window import strokes
+from app.window import mark_drawing
 from app.window.palette import LIGHT, Colours
 from planner.values.step import Stage, Tool
 
@@ -44,7 +44,7 @@ class ViewButton(QAbstractButton):
         rect = QRectF(self.rect()).adjusted(6, 4, -8, -4)
         colours = self.colours
         if self.isChecked():
-            strokes.paint_work(
+            mark_drawing.paint_work(
                 painter,
                 rect,
                 colours,

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.window import words
 from app.window.palette import Colours
-from app.window.picture import Part, Picture
+from app.window.plan_snapshot import Part, Picture
 from app.window.session import Session
 
 
@@ -111,7 +111,7 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page("timeline", tr("Ti&meline"), of_book("timeline_page:TimelinePage"), Part.STRIP),
         Page("room", tr("&Room"), of_plan("room.view:RoomView"), Part.CURE),
         Page("stack", tr("&Coat stack"), of_plan("stack.view:StackView"), Part.COATS),
-        Page("build", tr("B&uild"), of_book("build.view:BuildView"), Part.BUILD),
+        Page("build", tr("B&uild"), of_book("model_editor.view:BuildView"), Part.BUILD),
         Page("sequences", tr("Se&quences"), of_book("sequences.view:SequencesView")),
         Page("what if", tr("&What if"), of_book("what_if.view:WhatIfView")),
         Page("wishes", tr("Wish&es"), of_book("wishes.view:WishesView")),

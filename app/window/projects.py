@@ -31,8 +31,8 @@ from PySide6.QtWidgets import (
 
 from app.service import edits
 from app.window import words
-from app.window.labels import Message, field_label, text
-from app.window.picture import Picture
+from app.window.labels import MessageLabel, field_label, text
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
 from planner.values.project import Project
 
@@ -162,7 +162,7 @@ class ProjectPanel(QWidget):
         self.weight.setToolTip(
             self.tr("How much a day late of this project weighs against a day of another")
         )
-        self.message = Message()
+        self.message = MessageLabel()
         self.none = text(self.tr("None yet"), size=0.95)
         self.form = QWidget()
         form = QFormLayout(self.form)

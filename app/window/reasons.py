@@ -8,11 +8,11 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QCoreApplication
 
-from app.window import naming, words
-from app.window.said import said, title
-from app.window.timeline.content import Piece
-from planner.schedule.state import FOREVER
-from planner.tonight.laid import LaidPlan
+from app.window import step_naming, words
+from app.window.message_translation import title, translated
+from app.window.timeline.strip_content import Piece
+from planner.schedule.partial_schedule import FOREVER
+from planner.tonight.replayed_plan import LaidPlan
 from planner.values.plan import Cause, PassKey, Reason
 from planner.values.step import Bound
 
@@ -24,7 +24,7 @@ def tr(text: str) -> str:
 
 def key_name(key: PassKey) -> str:
     """Return the name of a pass by its key: "Sand all over · Quay Tractor Heron"."""
-    return tr("{name} · {model}").format(name=title(naming.title_of(key)), model=key.model)
+    return tr("{name} · {model}").format(name=title(step_naming.title_of(key)), model=key.model)
 
 
 def short_name(key: PassKey) -> str:
@@ -34,13 +34,13 @@ def short_name(key: PassKey) -> str:
 
 def short_step(key: PassKey) -> str:
     """Return the stage of a pass: "Base"."""
-    stage = naming.stage_of(key)
+    stage = step_naming.stage_of(key)
     return words.capital(words.stage_word(stage)) if stage else step_name(key)
 
 
 def step_name(key: PassKey) -> str:
     """Return what is done in a pass, where the model is told beside it: "Sand all over"."""
-    return title(naming.title_of(key))
+    return title(step_naming.title_of(key))
 
 
 def step_names(key: PassKey, steps: Sequence[str]) -> str:
@@ -172,8 +172,8 @@ def gate_times(laid: LaidPlan, key: PassKey) -> list[tuple[int, GateLine]]:
             line = GateLine(
                 "opens",
                 tr("{before} must come first").format(before=name),
-                said(gate.why),
-                said(gate.source),
+                translated(gate.why),
+                translated(gate.source),
             )
             found.setdefault((line.kind, line.text), (FOREVER, line))
             continue
@@ -186,7 +186,7 @@ def gate_times(laid: LaidPlan, key: PassKey) -> list[tuple[int, GateLine]]:
                 if state
                 else tr("{at}: the waiting time after {before} is over")
             ).format(at=at, before=name, state=words.state_word(state.value) if state else "")
-            line = GateLine("opens", text, said(gate.why), said(gate.source))
+            line = GateLine("opens", text, translated(gate.why), translated(gate.source))
             found.setdefault((line.kind, line.text), (-opens, line))
         if window.closes < FOREVER:
             at = words.when(window.closes, zone, now)
@@ -195,7 +195,7 @@ def gate_times(laid: LaidPlan, key: PassKey) -> list[tuple[int, GateLine]]:
                 if gate.closing is Bound.END
                 else tr("{at}: must have begun by then, counted from {before}")
             ).format(at=at, before=name)
-            line = GateLine("closes", text, said(gate.why), said(gate.source))
+            line = GateLine("closes", text, translated(gate.why), translated(gate.source))
             found.setdefault((line.kind, line.text), (window.closes, line))
     ordered = sorted(found.values(), key=lambda pair: (pair[1].kind != "opens", pair[0]))
     return [(abs(at), line) for at, line in ordered]

@@ -16,10 +16,10 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 
-from app.service.unplanned import Stopped, Unsound
+from app.service.planning_errors import Stopped, Unsound
 from app.window import words
-from app.window.picture import Change, Part, Picture, picture_of
-from app.window.said import said
+from app.window.message_translation import translated
+from app.window.plan_snapshot import Change, Part, Picture, picture_of
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plan import PassKey, Plan
@@ -78,7 +78,7 @@ class _Planning(QRunnable):
         except Stopped:
             pass  # something newer is being planned
         except (Refused, Unsound) as problem:
-            self._answers.failed.emit(asked.serial, said(str(problem)), asked.quick)
+            self._answers.failed.emit(asked.serial, translated(str(problem)), asked.quick)
         except Exception:
             # A fault of the program must neither hang the window nor end it.
             log.exception("planning failed")
@@ -264,7 +264,7 @@ class Replanning(QObject):
 
     def take_plan(self, plan: Plan, verdict: Verdict, cause: str) -> None:
         """Show another plan of the book as it stands, one that the judge has accepted."""
-        from planner.schedule.where import chosen_in, settled  # noqa: PLC0415
+        from planner.schedule.drying_locations import chosen_in, settled  # noqa: PLC0415
 
         old = self._picture
         if self._book is None or old is None:
@@ -311,7 +311,7 @@ class Replanning(QObject):
             self._rest()
 
     def _tell(self, old: Picture | None, new: Picture, cause: str) -> None:
-        from app.service.moves import moved  # noqa: PLC0415
+        from app.service.plan_changes import moved  # noqa: PLC0415
 
         change = Change(old, new, moved(old.plan, new.plan) if old else (), cause)
         if change.cause:

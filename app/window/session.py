@@ -16,11 +16,11 @@ from PySide6.QtCore import QObject, Signal
 from app.service import books
 from app.service.clock import current_minute
 from app.service.edits import Edit
-from app.window import naming, words
+from app.window import step_naming, words
+from app.window.message_translation import edit_name, translated
 from app.window.opening import Opening
-from app.window.picture import Picture
+from app.window.plan_snapshot import Picture
 from app.window.replanning import Replanning
-from app.window.said import edit_name, said
 from planner.values.book import Book
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused
@@ -59,7 +59,7 @@ class Session(Replanning):
         self._store: BenchBook | None = None
         self._opening = Opening(self)
         self._opening.opened.connect(self._come)
-        self._opening.refused.connect(lambda why: self.troubled.emit(said(why)))
+        self._opening.refused.connect(lambda why: self.troubled.emit(translated(why)))
         self.edited.connect(self._know_names)  # before any view hears of it
 
     @property
@@ -76,7 +76,7 @@ class Session(Replanning):
         try:
             store = books.open_book(path, create=create, translate=words.given_name)
         except Refused as problem:
-            self.troubled.emit(said(str(problem)))
+            self.troubled.emit(translated(str(problem)))
             return False
         return self._come(store)
 
@@ -95,7 +95,7 @@ class Session(Replanning):
             book = store.book()
         except Refused as problem:
             store.close()
-            self.troubled.emit(said(str(problem)))
+            self.troubled.emit(translated(str(problem)))
             return False
         self.adopt(store, book)
         if store.other_user:
@@ -123,7 +123,7 @@ class Session(Replanning):
         self._know_names()
 
     def _know_names(self) -> None:
-        naming.know(self._book)
+        step_naming.know(self._book)
 
     def set_clock(self, clock: Callable[[], int]) -> None:
         """Go by another clock; a demonstration has a time of its own."""
@@ -208,7 +208,7 @@ class Session(Replanning):
         try:
             book = self._store.book()
         except Refused as problem:
-            self.troubled.emit(said(str(problem)))
+            self.troubled.emit(translated(str(problem)))
             return
         if book != self._book:
             self._book = book
@@ -234,11 +234,11 @@ class Session(Replanning):
             )
         )
         if refused is not None:
-            self.troubled.emit(said(str(refused)))
+            self.troubled.emit(translated(str(refused)))
 
     def log_done(self, key: PassKey) -> None:
         """Note in the logbook that a pass was done, ending now."""
-        from app.service import gauge, logbook  # noqa: PLC0415
+        from app.service import air_readings, logbook  # noqa: PLC0415
 
         if self._book is None or self._picture is None:
             return
@@ -257,12 +257,12 @@ class Session(Replanning):
                 None if begun else length,
                 planned,
                 used=logbook.usual_use(book, key, plan),
-                air=gauge.last_read(book, self.now),
+                air=air_readings.last_read(book, self.now),
                 airbrush=logbook.usual_airbrush(book, key, plan),
             )
         )
         if refused is not None:
-            self.troubled.emit(said(str(refused)))
+            self.troubled.emit(translated(str(refused)))
 
     def _planned(self, key: PassKey) -> int | None:
         from app.service import logbook  # noqa: PLC0415
@@ -283,7 +283,7 @@ class Session(Replanning):
             self.look_again(cause.format(name=edit_name(name)))
             return False
         except Refused as problem:
-            self.troubled.emit(said(str(problem)))
+            self.troubled.emit(translated(str(problem)))
             return False
         self._book = store.book()
         self._cause = name

@@ -14,8 +14,8 @@ from PySide6.QtWidgets import QApplication
 
 from app.service.clock import current_minute
 from app.window import language
-from app.window.first_size import fit_to
 from app.window.focus_ring import FocusRing
+from app.window.initial_size import fit_to
 from app.window.main_window import MainWindow
 from app.window.session import Session
 

@@ -18,20 +18,20 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
-from app.window.aside import finish_line
 from app.window.details import Details
-from app.window.labels import Message, text
+from app.window.drying_sidebar import finish_line
+from app.window.labels import MessageLabel, text
 from app.window.palette import LIGHT, Colours
-from app.window.picture import Change, Picture
+from app.window.plan_snapshot import Change, Picture
 from app.window.session import Session
 from app.window.timeline.filter_bar import FilterBar
 from app.window.timeline.outline import Node, stretch_by_stretch
-from app.window.timeline.sheet_of_strip import save_strip
-from app.window.timeline.sieve import sift
+from app.window.timeline.print_pages import save_strip
+from app.window.timeline.strip_filter import sift
 from app.window.timeline.tree import OutlineModel
 from app.window.timeline.view import TimelineView
 from app.window.wishes.actions import WishActions
-from app.window.wishes.forbidding import floor_of
+from app.window.wishes.conflict_sentence import floor_of
 from planner.values.plan import PassKey
 
 LIST_SECONDS = 0.02  # how long the window may be kept from other things by its list
@@ -55,7 +55,7 @@ class TimelinePage(QWidget):
         self.tree = self._make_tree()
         self.details = Details()
         self.filter = FilterBar()
-        self.message = Message()
+        self.message = MessageLabel()
         self.wishes = WishActions(session, self)
         self._summary = text("", wrap=True)
         self._title = text(self.tr("Timeline"), size=1.9, bold=True)

@@ -18,13 +18,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.window import reasons, strokes, words
-from app.window.fills import fill_words
-from app.window.flow import FlowLayout
+from app.window import mark_drawing, reasons, words
+from app.window.fill_amounts import fill_words
+from app.window.flow_layout import FlowLayout
 from app.window.labels import text
-from app.window.marks import DropMark, GapMark, Mark, StrokeMark, WarningMark
+from app.window.mark_widgets import DropMark, GapMark, Mark, StrokeMark, WarningMark
+from app.window.message_translation import title, translated
 from app.window.palette import Colours
-from app.window.said import said, title
 from planner.cautions import Caution
 from planner.tonight import BenchRow, WorkRow
 from planner.values.coating import Portion
@@ -73,7 +73,7 @@ class Row(QWidget):
         share = (self.now - self.start) / max(1, self.end - self.start)
         if share > 0:
             height = self.height() * min(1.0, share)
-            strokes.paint_past(painter, QRectF(0, 0, self.width(), height), self.colours)
+            mark_drawing.paint_past(painter, QRectF(0, 0, self.width(), height), self.colours)
         if self.ruled:
             painter.setPen(QPen(self.colours.colour("rule"), 1))
             painter.drawLine(TIME_WIDTH + 120, self.height() - 1, self.width(), self.height() - 1)
@@ -256,12 +256,12 @@ class WorkLine(Row):
         line.setSpacing(6)
         line.addWidget(WarningMark(self.colours), 0, Qt.AlignmentFlag.AlignTop)
         told = caution in self._told
-        whole = said(caution.text)
+        whole = translated(caution.text)
         shown = whole.partition(":")[0] if told else whole
         label = text(shown, size=0.92)
         label.setToolTip(
             self.tr("{caution}\nSource: {source}").format(
-                caution=whole, source=said(caution.source)
+                caution=whole, source=translated(caution.source)
             )
         )
         label.setAccessibleName(whole)

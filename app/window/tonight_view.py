@@ -20,15 +20,15 @@ from PySide6.QtWidgets import (
 )
 
 from app.service.logbook import cups_now
-from app.window import aside, words
-from app.window.beside_words import check_words, filling_words, look_sentence, marks_of
+from app.window import drying_sidebar, words
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
-from app.window.picture import Picture
+from app.window.plan_snapshot import Picture
+from app.window.run_sheet_notes_words import check_words, filling_words, look_sentence, marks_of
 from app.window.tonight_rows import NoteLine, Row, SetUpLine, WorkLine
 from app.window.tonight_sheet import Sheet
 from planner.cautions import LAST_WORD, Caution
-from planner.evening.facts import entry_of
+from planner.evening.log_entries import entry_of
 from planner.tonight import RunSheet, WorkRow
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey
@@ -157,7 +157,7 @@ class TonightView(QWidget):
     def _show_aside(self) -> None:
         if self._picture is not None:
             self._aside_soon.stop()
-            self._aside_area.setWidget(aside.panel(self._picture, self._colours))
+            self._aside_area.setWidget(drying_sidebar.panel(self._picture, self._colours))
 
     def _lay_out(self) -> None:
         """Give new rows their places now: painted before, they would be squeezed into the old."""

@@ -105,7 +105,7 @@ class Views:
         gear.part_wanted.connect(self._show_part)
 
     def _show_part(self, one: Held) -> None:
-        from app.window.build.nodes import Key, Kind  # noqa: PLC0415 - as late as Build itself
+        from app.window.model_editor.nodes import Key, Kind  # noqa: PLC0415 - as late as Build itself
 
         self._window.show_page("build")
         build = self._window.page("build").view

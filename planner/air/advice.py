@@ -8,9 +8,9 @@ from enum import StrEnum
 
 from planner.air.moisture import Air, surface_margin_k
 from planner.values.coating import CLEAR_WORDS, Coating, Family, named_so
+from planner.values.message import message
 from planner.values.refusal import number_in
 from planner.values.room import COLDEST_C, HOTTEST_C, sane_air
-from planner.values.said import say
 from planner.values.step import Tool
 
 LEAST_MARGIN_K = 3.0
@@ -28,7 +28,7 @@ DAMP_PCT, POOR_PCT = 60, 70
 """Where most stop spraying lacquers and clears, and where all do: common practice,
 no source [% RH]."""
 
-PRACTICE = say("common practice, no source")
+PRACTICE = message("common practice, no source")
 SPRAYED = frozenset({Tool.AIRBRUSH, Tool.CAN})
 WATERBORNE = frozenset({Family.WATERBORNE_ACRYLIC, Family.CHIPPING_FLUID, Family.MASKING_FLUID})
 FAST_SOLVENT = frozenset({Family.SOLVENT_LACQUER, Family.ALCOHOL_INK})
@@ -102,31 +102,31 @@ def _label(coating: Coating, air: Air, surface: float) -> Iterator[Advisory]:
     coldest, hottest = min(air.temperature_c, surface), max(air.temperature_c, surface)
     if coating.least_c is not None and coldest < coating.least_c:
         yield _no(
-            say(
+            message(
                 "{coldest:g} °C is below the {least_c:g} °C of the label",
                 coldest=coldest,
                 least_c=coating.least_c,
             ),
-            say("label"),
+            message("label"),
         )
     if coating.most_c is not None and hottest > coating.most_c:
         yield _no(
-            say(
+            message(
                 "{hottest:g} °C is above the {most_c:g} °C of the label",
                 hottest=hottest,
                 most_c=coating.most_c,
             ),
-            say("label"),
+            message("label"),
         )
     most = coating.most_humidity_pct
     if most is not None and air.humidity_pct > most:
         yield _no(
-            say(
+            message(
                 "{humidity_pct:g} % RH is above the {most:g} % of the label",
                 humidity_pct=air.humidity_pct,
                 most=most,
             ),
-            say("label"),
+            message("label"),
         )
 
 
@@ -136,21 +136,21 @@ def _condensation(air: Air, surface: float) -> Iterator[Advisory]:
     margin = surface_margin_k(surface, air.temperature_c, air.humidity_pct)
     if margin < LEAST_MARGIN_US_K:
         yield _no(
-            say(
+            message(
                 "the surface is only {margin:.1f} K above the dew point; it asks 3 K,"
                 " else moisture settles under the coat",
                 margin=margin,
             ),
-            say("ISO 8502-4:2017; 5 °F in UFC 3-190-06 par. 9.6.6"),
+            message("ISO 8502-4:2017; 5 °F in UFC 3-190-06 par. 9.6.6"),
         )
     elif margin < LEAST_MARGIN_K + MARGIN_DOUBT_K:
         yield _care(
-            say(
+            message(
                 "marginal: the surface is {margin:.2f} K above the dew point; 3 K are"
                 " asked, 5 °F (2.8 K) in US texts",
                 margin=margin,
             ),
-            say("ISO 8502-4:2017; UFC 3-190-06 par. 9.6.6"),
+            message("ISO 8502-4:2017; UFC 3-190-06 par. 9.6.6"),
         )
 
 
@@ -158,25 +158,27 @@ def _warmth(coating: Coating, air: Air, surface: float) -> Iterator[Advisory]:
     coldest = min(air.temperature_c, surface)
     if coating.family in WATERBORNE and coldest < FILM_FORMS_C:
         yield _no(
-            say(
+            message(
                 "at {coldest:g} °C a waterborne film does not flow together (taken as"
                 " below {least:g} °C; the data sheet has its own)",
                 coldest=coldest,
                 least=FILM_FORMS_C,
             ),
-            say("ISO 2115 (least film-forming temperature); the figure is assumed"),
+            message("ISO 2115 (least film-forming temperature); the figure is assumed"),
         )
     elif coldest < 10:
         yield _no(
-            say("below 10 °C films stay tacky for hours and catch dust"),
-            say("TM 43-0139 par. 5-31"),
+            message("below 10 °C films stay tacky for hours and catch dust"),
+            message("TM 43-0139 par. 5-31"),
         )
     elif coldest < 15:
-        yield _care(say("below 15 °C paint sprays and flows badly; warm the room first"), PRACTICE)
+        yield _care(
+            message("below 15 °C paint sprays and flows badly; warm the room first"), PRACTICE
+        )
     if air.temperature_c > 32:
         yield _care(
-            say("above 32 °C the coat dries before it has flowed"),
-            say("TM 55-1500-345-23 (10 to 32 °C)"),
+            message("above 32 °C the coat dries before it has flowed"),
+            message("TM 55-1500-345-23 (10 to 32 °C)"),
         )
 
 
@@ -185,46 +187,48 @@ def _humidity(coating: Coating, air: Air, *, clear: bool) -> Iterator[Advisory]:
     judged = _no if damp >= POOR_PCT else _care
     if coating.family in FAST_SOLVENT and damp > DAMP_PCT:
         yield judged(
-            say(
+            message(
                 "{damp:g} % RH: a fast solvent cools the film until moisture "
                 "condenses in it; it blushes or frosts",
                 damp=damp,
             ),
-            say("UFC 3-190-06 par. 7.4.2 (mechanism); 60 and 70 % are common practice, no source"),
+            message(
+                "UFC 3-190-06 par. 7.4.2 (mechanism); 60 and 70 % are common practice, no source"
+            ),
         )
     elif clear and damp > DAMP_PCT:
         yield judged(
-            say(
+            message(
                 "{damp:g} % RH: a clear coat sprayed now fogs, or misses its sheen",
                 damp=damp,
             ),
-            say("60 % is the usual limit, 70 % always poor: common practice, no source"),
+            message("60 % is the usual limit, 70 % always poor: common practice, no source"),
         )
     elif coating.family in WATERBORNE and damp > 85:
         yield _care(
-            say(
+            message(
                 "{damp:g} % RH: what makes the film flow together may leave before the water",
                 damp=damp,
             ),
-            say("UFC 3-190-06 par. 7.4.2; 85 % is common practice, no source"),
+            message("UFC 3-190-06 par. 7.4.2; 85 % is common practice, no source"),
         )
 
 
 def _can(can: float) -> Iterator[Advisory]:
     if can > 50:
         yield _no(
-            say(
+            message(
                 "no spray can may ever be warmer than 50 °C: it can burst; the can's own text rules"
             ),
-            say("75/324/EEC (aerosol dispensers), from memory"),
+            message("75/324/EEC (aerosol dispensers), from memory"),
         )
     elif can < 16:
         yield _no(
-            say("a can below 16 °C spits and leaves a grainy coat; keep it indoors"), PRACTICE
+            message("a can below 16 °C spits and leaves a grainy coat; keep it indoors"), PRACTICE
         )
     elif can < 21:
         yield _care(
-            say("a can below 21 °C sprays coarsely; stand it in hand-warm tap water"), PRACTICE
+            message("a can below 21 °C sprays coarsely; stand it in hand-warm tap water"), PRACTICE
         )
 
 

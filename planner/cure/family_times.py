@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from planner.values.coating import Family, Finish, State
-from planner.values.said import told
+from planner.values.message import told
 
 
 class Status(StrEnum):

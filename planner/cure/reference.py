@@ -8,8 +8,8 @@ from functools import lru_cache
 from planner.cure.family_times import StateFigure, Status, family_figure
 from planner.cure.kinetics import Band
 from planner.values.coating import Coating, Family, State
-from planner.values.said import say
-from planner.values.same import Same
+from planner.values.identity_key import Same
+from planner.values.message import message
 
 USUAL_COAT_UM = (10.0, 30.0)
 THINNEST_UM = 2.0
@@ -66,11 +66,12 @@ def _figure(same: Same[Coating], state: State) -> StateFigure:
         least = reference_minutes(coating, below)
         if least.minutes > figure.minutes:
             figure = replace(
-                least, source=say("not before {below}: {source}", below=below, source=least.source)
+                least,
+                source=message("not before {below}: {source}", below=below, source=least.source),
             )
     for above in _after(state):
         if above in label and label[above].minutes < figure.minutes:
-            source = say("not after {above}: {source}", above=above, source=label[above].source)
+            source = message("not after {above}: {source}", above=above, source=label[above].source)
             figure = StateFigure(label[above].minutes, Status.LABEL, source)
     return figure
 
@@ -86,7 +87,7 @@ def _at_own_thickness(coating: Coating, state: State) -> StateFigure:
     return replace(
         figure,
         minutes=figure.minutes * factor,
-        source=say(
+        source=message(
             "{source}; × {factor:.2g} for a film of {dry_film_um:g} µm",
             source=figure.source,
             factor=factor,

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 
 from planner.air import Advisory, Fitness, fitness, laying_advice
 from planner.cure import Cure
-from planner.evening.facts import entry_of, model_of, step_of
-from planner.evening.parting import places_of
-from planner.layers.kinds import CLEAR_STAGES
+from planner.evening.log_entries import entry_of, model_of, step_of
+from planner.evening.split_steps import places_of
+from planner.layers.operation_kinds import CLEAR_STAGES
 from planner.tonight import WorkRow
 from planner.values.book import Book
 from planner.values.coating import Family

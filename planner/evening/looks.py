@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from planner.evening.advice import silvering
-from planner.evening.facts import key_of
-from planner.evening.parting import places_of
+from planner.evening.log_entries import key_of
+from planner.evening.split_steps import places_of
 from planner.tonight import WorkRow
 from planner.values.book import Book
 from planner.values.model import Model

@@ -10,8 +10,9 @@ from collections.abc import Callable, Collection
 from dataclasses import replace
 from enum import StrEnum
 
-from planner.evening.facts import alone, model_of, step_of
-from planner.evening.inserting import (
+from planner.evening.log_entries import alone, model_of, step_of
+from planner.evening.split_steps import must_follow, places_of
+from planner.evening.step_insertion import (
     Done,
     by_hand,
     copy_of,
@@ -21,18 +22,17 @@ from planner.evening.inserting import (
     once,
     put_in,
 )
-from planner.evening.parting import must_follow, places_of
 from planner.evening.stripping import stripped
-from planner.layers.edits import fresh_id
 from planner.layers.findings import find
-from planner.layers.kinds import CLEAR_STAGES, OIL_BORNE, WASH_STAGES
-from planner.layers.stock import GLOSS_CLEAR, provide
-from planner.layers.table import Verdict
+from planner.layers.mend_coatings import GLOSS_CLEAR, provide
+from planner.layers.named_mends import fresh_id
+from planner.layers.operation_kinds import CLEAR_STAGES, OIL_BORNE, WASH_STAGES
+from planner.layers.overcoat_table import Verdict
 from planner.values.book import Book
 from planner.values.coating import CLEAR_WORDS, Coating, Family, Finish, State, named_so
+from planner.values.message import message, titled, within
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused, demand
-from planner.values.said import say, titled, within
 from planner.values.step import Application, Minutes, Role, Stage, Step, Tool
 
 COLOUR_STAGES = frozenset(
@@ -63,13 +63,13 @@ class Repair(StrEnum):
 
 
 TOLD = {
-    Repair.AGAIN: say("lay it once more"),
-    Repair.TOUCH_UP: say("touch up"),
-    Repair.SAND: say("sand and respray"),
-    Repair.STRIP: say("strip and start over"),
-    Repair.FROSTING: say("fix frosting"),
-    Repair.SILVERING: say("fix silvering"),
-    Repair.TIDE_MARK: say("lift a tide mark"),
+    Repair.AGAIN: message("lay it once more"),
+    Repair.TOUCH_UP: message("touch up"),
+    Repair.SAND: message("sand and respray"),
+    Repair.STRIP: message("strip and start over"),
+    Repair.FROSTING: message("fix frosting"),
+    Repair.SILVERING: message("fix silvering"),
+    Repair.TIDE_MARK: message("lift a tide mark"),
 }
 
 
@@ -93,7 +93,9 @@ def repaired(book: Book, key: PassKey, kind: Repair, places: Collection[str] = (
     if kind is not Repair.STRIP:
         covered = masked(done)
         bare = tuple(place for place in done.places if place not in covered)
-        demand(bool(bare), "places", say("all of it lies under a mask; take the mask off first"))
+        demand(
+            bool(bare), "places", message("all of it lies under a mask; take the mask off first")
+        )
         done = done_on(book, key, bare)
     return _MAKERS[kind](done)
 
@@ -137,7 +139,7 @@ def _named(book: Book, key: PassKey, places: Collection[str]) -> tuple[str, ...]
         except KeyError:
             raise Refused(
                 f"places[{index}]",
-                say('no place is called "{reference}"', reference=reference),
+                message('no place is called "{reference}"', reference=reference),
             ) from None
     return tuple(found)
 
@@ -167,10 +169,10 @@ def _clear_over(done: Done, step: Step) -> dict[str, Step]:
 def _again(done: Done) -> Book:
     step = next((one for one in done.steps if one.id == done.key.step), None)
     if step is None or step.stage not in AGAIN_STAGES or not step.applications:
-        raise Refused("repair", say("only a coat can be laid once more; choose another repair"))
+        raise Refused("repair", message("only a coat can be laid once more; choose another repair"))
     made = copy_of(done, step, done.places)
     if made is None:
-        raise Refused("places", say('"{step}" lays nothing there', step=step.id))
+        raise Refused("places", message('"{step}" lays nothing there', step=step.id))
     return _put_in_anew(done, [], {step.id: made, **_clear_over(done, step)})
 
 
@@ -183,7 +185,7 @@ def _put_in_anew(done: Done, first: list[Step], anew: dict[str, Step]) -> Book:
 def _touch_up(done: Done) -> Book:
     colour = _top(done, COLOUR_STAGES)
     if colour is None:
-        raise Refused("repair", say("no colour lies there that could be touched up"))
+        raise Refused("repair", message("no colour lies there that could be touched up"))
     made = copy_of(done, colour, done.places)
     assert made is not None
     spots = tuple(
@@ -207,7 +209,9 @@ def _touch_up(done: Done) -> Book:
 def _sand(done: Done) -> Book:
     colour = _top(done, COLOUR_STAGES)
     if colour is None:
-        raise Refused("repair", say("no colour lies there that could be sanded and sprayed anew"))
+        raise Refused(
+            "repair", message("no colour lies there that could be sanded and sprayed anew")
+        )
     over = copy_of(done, colour, done.places)
     assert over is not None
     sanded = by_hand(
@@ -228,7 +232,7 @@ def _frosting(done: Done) -> Book:
     frosted = _top(done, CLEAR_STAGES)
     tops = {step.id for step in done.tops()}
     if frosted is None or frosted.id not in tops:
-        raise Refused("repair", say("no clear coat lies on top that could be frosted"))
+        raise Refused("repair", message("no clear coat lies on top that could be frosted"))
     name = next(iter(dict.fromkeys(one.coating for one in frosted.applications)))
     own = _coating(done, name)
     book = done.book
@@ -274,7 +278,7 @@ def _silvering(done: Done) -> Book:
         and any(_coating(done, name).family is Family.DECAL for name in _names(step))
     ]
     if not decals:
-        raise Refused("repair", say("no decals lie there that could shine silvery"))
+        raise Refused("repair", message("no decals lie there that could shine silvery"))
     here = done.on(decals[-1])
     sealed = _clear_over(done, decals[-1])
     pricked = by_hand(
@@ -307,13 +311,17 @@ def _tide_mark(done: Done) -> Book:
         and any(_coating(done, name).family in OIL_BORNE for name in _names(step))
     ]
     if not washes:
-        raise Refused("repair", say("no wash of oil or enamel lies on top; touch it up instead"))
+        raise Refused(
+            "repair", message("no wash of oil or enamel lies on top; touch it up instead")
+        )
     here = tuple(dict.fromkeys(place for step in washes for place in done.on(step)))
     logged = {step.id for step in done.steps}
     coming = [step for step in done.model.steps if step.id not in logged]
     soon = [one.id for one in coming for step in washes if must_follow(done.model, one, step)]
     demand(
-        not soon, "repair", say('do "{next}" first; it is time for that', next=next(iter(soon), ""))
+        not soon,
+        "repair",
+        message('do "{next}" first; it is time for that', next=next(iter(soon), "")),
     )
     lifted = by_hand(
         done,

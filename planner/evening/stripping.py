@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from planner.evening.facts import with_project
-from planner.evening.inserting import (
+from planner.evening.log_entries import with_project
+from planner.evening.split_steps import SOON, fresh, places_of
+from planner.evening.step_insertion import (
     Done,
     by_hand,
     copy_of,
@@ -19,16 +20,15 @@ from planner.evening.inserting import (
     retied,
     without_gates,
 )
-from planner.evening.parting import SOON, fresh, places_of
-from planner.layers.edits import kept
+from planner.layers.named_mends import kept
 from planner.passes import WHOLE_UNIT, expand
 from planner.values.book import Book
 from planner.values.lookup import project_of
+from planner.values.message import message, titled, within
 from planner.values.model import Model, Side
 from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.refusal import demand
-from planner.values.said import say, titled, within
 from planner.values.step import Minutes, Stage, Step, Tool
 
 SOAK = 120  # "two hours to a few": common practice, no source [min]
@@ -48,7 +48,7 @@ def stripped(done: Done) -> Book:
     """
     done = done_on(done.book, done.key, _whole_units(done))
     laying = [step for step in done.steps if step.applications and step.stage is not Stage.JOIN]
-    demand(bool(laying), "repair", say("nothing was laid there that could be stripped"))
+    demand(bool(laying), "repair", message("nothing was laid there that could be stripped"))
     copies = _copies(done)
     off = _off(done)
     first = _first_wait(done, copies, off[-1])

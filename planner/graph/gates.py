@@ -12,26 +12,26 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import lru_cache
 
-from planner.layers.kinds import bars, seals
+from planner.layers.operation_kinds import bars, seals
+from planner.layers.overcoat_table import COMMON_PRACTICE
 from planner.layers.requirement import WHITE_SPIRIT_BORNE, Requirement, requirement
-from planner.layers.table import COMMON_PRACTICE
 from planner.passes import Pass, expand_model
 from planner.values.book import Book
 from planner.values.coating import Coating, Mark, Mix, State, Window
+from planner.values.identity_key import Same
+from planner.values.message import message
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project
-from planner.values.said import say
-from planner.values.same import Same
 from planner.values.step import Bound, Stage
 
 ANY_TIME = (Window(),)
-SAME_PLACES = say("the same places come first")
-MASK_FIRST = say("the mask goes on first")
-EDGE = say("the edge must not run")
-CREEPS = say("tape creeps and lifts when left for long")
-LABEL = say("label")
-BY_HAND = say("written by the person")
+SAME_PLACES = message("the same places come first")
+MASK_FIRST = message("the mask goes on first")
+EDGE = message("the edge must not run")
+CREEPS = message("tape creeps and lifts when left for long")
+LABEL = message("label")
+BY_HAND = message("written by the person")
 OIL_WIPE_MINUTES = 60  # "an hour or so": common practice, no source
 CHIP_RUB_MINUTES = 90  # 20 min to 1.5 h: common practice, no source
 LONGEST_MASK_MINUTES = 7 * 1440  # tape survived a week: common practice, no source
@@ -158,7 +158,7 @@ def _written(bench: _Bench, one: Pass) -> Iterable[PassGate]:
         return
     for name in one.step.after:
         yield PassGate(
-            bench.last_of[name].key, one.key, "", ANY_TIME, why=say("after {step}", step=name)
+            bench.last_of[name].key, one.key, "", ANY_TIME, why=message("after {step}", step=name)
         )
     for gate in one.step.gates:
         before = bench.last_of[gate.after]
@@ -169,7 +169,7 @@ def _written(bench: _Bench, one: Pass) -> Iterable[PassGate]:
                 place,
                 gate.windows,
                 gate.closing,
-                why=say("written on the step, after {step}", step=gate.after),
+                why=message("written on the step, after {step}", step=gate.after),
                 source=BY_HAND,
             )
 
@@ -197,7 +197,7 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
             windows = below.recoat if coating and film is stack[-1] else ()
             if windows and (mark := (*film.alike, "recoat")) not in seen:
                 seen.add(mark)
-                why = say("recoat window of {coating}", coating=film.coating)
+                why = message("recoat window of {coating}", coating=film.coating)
                 yield PassGate(film.key, one.key, place, windows, why=why, source=LABEL)
             if asked is None or (windows and asked.state is State.DRY_TO_RECOAT):
                 continue  # the label's own windows say when a coat may follow
@@ -276,12 +276,12 @@ def _customary(bench: _Bench, one: Pass) -> Iterable[PassGate]:
             and bench.coatings[film.coating].family in WHITE_SPIRIT_BORNE
         ):
             window = Window(closes=Mark(minutes=OIL_WIPE_MINUTES))
-            why = say("an oil wash can be wiped back for about an hour")
+            why = message("an oil wash can be wiped back for about an hour")
         elif one.step.stage is Stage.CHIP_RUB:
             window = Window(
                 opens=Mark(state=State.SET_TO_TOUCH), closes=Mark(minutes=CHIP_RUB_MINUTES)
             )
-            why = say("the coat over the chipping fluid soon turns too hard to rub")
+            why = message("the coat over the chipping fluid soon turns too hard to rub")
         else:
             continue
         yield PassGate(film.key, one.key, place, (window,), Bound.END, why=why)

@@ -12,11 +12,11 @@ from typing import TYPE_CHECKING
 from planner.graph.gates import gates_of
 from planner.passes import expand
 from planner.values.book import Book
+from planner.values.message import message, row
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.refusal import Refused
-from planner.values.said import row, say
 
 if TYPE_CHECKING:
     import networkx as nx
@@ -61,7 +61,7 @@ def check_acyclic(book: Book) -> None:
                 continue
             raise Refused(
                 f"projects[{number}].models[{position}].{_closing(cycle, backwards)}",
-                say("{cycle}; remove this or reorder the steps", cycle=_sentence(cycle)),
+                message("{cycle}; remove this or reorder the steps", cycle=_sentence(cycle)),
             )
 
 
@@ -93,9 +93,9 @@ def _sentence(cycle: list[tuple[PassKey, PassKey]]) -> str:
     if len(steps) > 1 and steps[0] == steps[-1]:
         steps.pop()
     if len(steps) == 1:
-        return say("{step} waits for itself", step=steps[0])
+        return message("{step} waits for itself", step=steps[0])
     waiting = list(reversed(steps))
     return row(
-        say("{step} waits for {other}", step=step, other=other)
+        message("{step} waits for {other}", step=step, other=other)
         for step, other in zip(waiting, [*waiting[1:], waiting[0]], strict=True)
     )

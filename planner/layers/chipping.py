@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.layers.edits import Edit, Insert, Leave, Move
+from planner.layers.coat_stack import Layer, Moment
 from planner.layers.finding import Finding, Mend, Scene
-from planner.layers.over import clear_before
-from planner.layers.stack import Layer, Moment
-from planner.layers.stock import CHIPPING_FLUID
-from planner.layers.table import Below, Next, Verdict, row
+from planner.layers.mend_coatings import CHIPPING_FLUID
+from planner.layers.named_mends import Edit, Insert, Leave, Move
+from planner.layers.overcoat_rules import clear_before
+from planner.layers.overcoat_table import Below, Next, Verdict, row
 from planner.values.coating import Family
-from planner.values.said import say, titled, within
+from planner.values.message import message, titled, within
 from planner.values.step import Role, Stage
 
 COLOUR_STAGES = frozenset(
@@ -43,24 +43,24 @@ def _rub(scene: Scene, moment: Moment) -> Iterator[Finding]:
     places = [place for place in moment.first.places if _fluid_at(moment.stack(place)) is None]
     if places:
         yield scene.found(
-            say("chip rub without chipping fluid"),
+            message("chip rub without chipping fluid"),
             Verdict.ORDER,
             moment,
             places,
-            say("no chipping fluid lies under the coat, so wet rubbing would not lift it"),
+            message("no chipping fluid lies under the coat, so wet rubbing would not lift it"),
             _fluid_below(scene, moment, tuple(places)),
         )
     clears = {place: clear for place in moment.first.places if (clear := _shut(moment, place))}
     if clears:
         first = min(clears.values(), key=lambda film: film.at)
         yield scene.found(
-            say("chip rub through a clear coat"),
+            message("chip rub through a clear coat"),
             Verdict.ORDER,
             moment,
             list(clears),
-            say("a clear coat lies over the fluid, so no water reaches it and nothing chips"),
+            message("a clear coat lies over the fluid, so no water reaches it and nothing chips"),
             Mend(
-                say("move it ahead of {step}", step=first.step.title or first.step.id),
+                message("move it ahead of {step}", step=first.step.title or first.step.id),
                 (Move(scene.spot, moment.step.id, first.step.id, before=True),),
             ),
         )
@@ -103,8 +103,10 @@ def _fluid_below(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend:
                 wanted=CHIPPING_FLUID,
             )
             name = earlier.step.title or earlier.step.id
-            return Mend(say("lay chipping fluid before {name}", name=name), (insert,))
-    return Mend(say("leave these places out of it"), (Leave(scene.spot, moment.step.id, places),))
+            return Mend(message("lay chipping fluid before {name}", name=name), (insert,))
+    return Mend(
+        message("leave these places out of it"), (Leave(scene.spot, moment.step.id, places),)
+    )
 
 
 def _left_open(scene: Scene, moment: Moment) -> Iterator[Finding]:
@@ -112,11 +114,11 @@ def _left_open(scene: Scene, moment: Moment) -> Iterator[Finding]:
     bare = [place for place in _fluid_places(scene, moment) if not _covered(scene, moment, place)]
     if bare:
         yield scene.found(
-            say("chipping fluid never overcoated"),
+            message("chipping fluid never overcoated"),
             Verdict.ORDER,
             moment,
             bare,
-            say(
+            message(
                 "no colour goes over the fluid, so there is nothing to chip and water takes it off"
             ),
             _below_a_colour(scene, moment, tuple(bare)),
@@ -141,9 +143,9 @@ def _below_a_colour(scene: Scene, moment: Moment, bare: tuple[str, ...]) -> Mend
         if fluid <= set(films) and all(other.stack(place) for place in fluid):
             move = Move(scene.spot, moment.step.id, other.step.id, before=True)
             return Mend(
-                say("move it below {step}", step=other.step.title or other.step.id), (move,)
+                message("move it below {step}", step=other.step.title or other.step.id), (move,)
             )
-    return Mend(say("leave these places out of it"), (Leave(scene.spot, moment.step.id, bare),))
+    return Mend(message("leave these places out of it"), (Leave(scene.spot, moment.step.id, bare),))
 
 
 def _tape(scene: Scene, moment: Moment) -> Iterator[Finding]:
@@ -154,7 +156,7 @@ def _tape(scene: Scene, moment: Moment) -> Iterator[Finding]:
         return
     line = row(Next.TAPE, Below.CHIP_FLUID)
     yield scene.found(
-        say("{next} over {below}", next=line.next, below=line.below),
+        message("{next} over {below}", next=line.next, below=line.below),
         line.verdict,
         moment,
         loose,
@@ -182,7 +184,7 @@ def _free_of_fluid(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Men
         if later.step.stage is Stage.CHIP_RUB and set(later.first.places) & set(places)
     ]
     seal = clear_before(scene, moment, places, Role.SEAL)
-    return Mend(say("rub the chips and seal them before taping"), (*rubs, *seal.edits))
+    return Mend(message("rub the chips and seal them before taping"), (*rubs, *seal.edits))
 
 
 def _fluid_later(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend | None:
@@ -193,7 +195,7 @@ def _fluid_later(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Mend 
                 Move(scene.spot, step, later.step.id, before=True) for step in sorted(steps)
             )
             return Mend(
-                say("lay the fluid only before {step}", step=later.step.title or later.step.id),
+                message("lay the fluid only before {step}", step=later.step.title or later.step.id),
                 edits,
             )
     return None

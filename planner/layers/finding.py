@@ -6,13 +6,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import reduce
 
-from planner.layers.edits import Edit, Spot
-from planner.layers.stack import Moment, walk
-from planner.layers.table import COMMON_PRACTICE, Verdict
+from planner.layers.coat_stack import Moment, walk
+from planner.layers.named_mends import Edit, Spot
+from planner.layers.overcoat_table import COMMON_PRACTICE, Verdict
 from planner.values.book import Book
+from planner.values.message import message, told
 from planner.values.model import Model
 from planner.values.project import Project
-from planner.values.said import say, told
 
 
 @dataclass(frozen=True)
@@ -75,7 +75,9 @@ def shown(places: Iterable[str]) -> str:
     """Return places for a sentence, shortened past the third."""
     names = list(dict.fromkeys(places))
     first = ", ".join(names[:3])
-    return say("{names} and {n} more", names=first, n=len(names) - 3) if len(names) > 3 else first
+    return (
+        message("{names} and {n} more", names=first, n=len(names) - 3) if len(names) > 3 else first
+    )
 
 
 @dataclass(frozen=True)
@@ -103,7 +105,7 @@ class Scene:
         verdict: Verdict,
         moment: Moment,
         places: Iterable[str],
-        message: str,
+        fault: str,
         mend: Mend | None,
         source: str = COMMON_PRACTICE,
     ) -> Finding:
@@ -117,11 +119,11 @@ class Scene:
             model=self.model.name,
             step=moment.step.id,
             places=names,
-            message=say(
+            message=message(
                 "{step} on {names}: {message}",
                 step=moment.step.title or moment.step.id,
                 names=shown(names),
-                message=told(message),
+                message=told(fault),
             ),
             source=told(source),
             mend=None if self.logged(moment.step.id) else mend,

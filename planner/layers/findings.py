@@ -7,14 +7,14 @@ from dataclasses import dataclass, replace
 from planner.layers.chipping import chipping
 from planner.layers.finding import Finding, Mend, Scene, scenes
 from planner.layers.finishing import decals_sealed, matte_last, pressed
-from planner.layers.habits import tooth, water_lifts
-from planner.layers.hiding import hiding
-from planner.layers.holding import faces, sides
+from planner.layers.hiding_coats import hiding
 from planner.layers.masking import masking
 from planner.layers.material import material
 from planner.layers.mixing import mixing
-from planner.layers.over import over
-from planner.layers.table import Verdict
+from planner.layers.overcoat_rules import over
+from planner.layers.overcoat_table import Verdict
+from planner.layers.practice_advice import tooth, water_lifts
+from planner.layers.turns_and_joins import faces, sides
 from planner.values.book import Book
 
 __all__ = ["Finding", "Mend", "Verdict", "find"]

@@ -4,17 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.layers.edits import Insert, Leave, Move
+from planner.layers.coat_stack import Moment
 from planner.layers.finding import Finding, Mend, Scene
-from planner.layers.kinds import CLEAR_STAGES, WASH_STAGES
-from planner.layers.stack import Moment
-from planner.layers.stock import GLOSS_CLEAR
-from planner.layers.table import Verdict
+from planner.layers.mend_coatings import GLOSS_CLEAR
+from planner.layers.named_mends import Insert, Leave, Move
+from planner.layers.operation_kinds import CLEAR_STAGES, WASH_STAGES
+from planner.layers.overcoat_table import Verdict
 from planner.values.coating import GLUES, Coating, Family, Finish
-from planner.values.said import say, titled, within
+from planner.values.message import message, titled, within
 from planner.values.step import Role, Stage, Step
 
-MATTE_LAST = say("the matte coat scatters light and hides decal film; what follows spoils its look")
+MATTE_LAST = message(
+    "the matte coat scatters light and hides decal film; what follows spoils its look"
+)
 OVER_MATTE = frozenset({Family.GRAPHITE, Family.PIGMENT, Family.FIXER, *GLUES})
 TOUCHES = frozenset({Stage.VARNISH, Stage.DETAIL})
 """Stages at which clear gloss is put on lenses and wet spots after the matte coat."""
@@ -56,11 +58,11 @@ def matte_last(scene: Scene) -> Iterator[Finding]:
         washes = [m for m in late if m.step.stage in WASH_STAGES and _gloss(scene, m, places)]
         for moment in washes:
             yield scene.found(
-                say("gloss wash over the matte coat"),
+                message("gloss wash over the matte coat"),
                 Verdict.ORDER,
                 moment,
                 [place for place in moment.first.places if place in places],
-                say(
+                message(
                     "a gloss wash leaves shiny patches on the matte coat; {why}",
                     why=MATTE_LAST,
                 ),
@@ -70,11 +72,11 @@ def matte_last(scene: Scene) -> Iterator[Finding]:
         if others:
             names = ", ".join(moment.step.title or moment.step.id for moment in others)
             yield scene.found(
-                say("matte coat not last"),
+                message("matte coat not last"),
                 Verdict.ORDER,
                 matte,
                 sorted(places & {place for moment in others for place in moment.first.places}),
-                say("{names} would go over it; {why}", names=names, why=MATTE_LAST),
+                message("{names} would go over it; {why}", names=names, why=MATTE_LAST),
                 mend,
             )
 
@@ -108,7 +110,8 @@ def _move_last(scene: Scene, matte: Moment) -> Mend | None:
             anchor = moment
     move = Move(scene.spot, matte.step.id, anchor.step.id, before=False, anywhere=True)
     return Mend(
-        say("move the matte coat behind {step}", step=anchor.step.title or anchor.step.id), (move,)
+        message("move the matte coat behind {step}", step=anchor.step.title or anchor.step.id),
+        (move,),
     )
 
 
@@ -143,12 +146,12 @@ def decals_sealed(scene: Scene) -> Iterator[Finding]:
             role=Role.SEAL,
         )
         yield scene.found(
-            say("decals not sealed"),
+            message("decals not sealed"),
             Verdict.BARRIER,
             moment,
             bare,
-            say("nothing seals the decals; handling and any later wash would lift their edges"),
-            Mend(say("seal the decals with a gloss clear"), (insert,)),
+            message("nothing seals the decals; handling and any later wash would lift their edges"),
+            Mend(message("seal the decals with a gloss clear"), (insert,)),
         )
 
 
@@ -165,14 +168,14 @@ def pressed(scene: Scene) -> Iterator[Finding]:
         if moment.step.stage is Stage.PRESS:
             idle = [place for place in moment.first.places if not _decal_on_top(moment, place)]
             rule, lacks = (
-                say("pressing without decals"),
-                say("no decal lies on top that could be pressed"),
+                message("pressing without decals"),
+                message("no decal lies on top that could be pressed"),
             )
         elif moment.step.stage is Stage.WIPE:
             idle = [place for place in moment.first.places if not _wash_on_top(moment, place)]
             rule, lacks = (
-                say("wipe back without a wash"),
-                say("no wash lies on top that could be wiped back"),
+                message("wipe back without a wash"),
+                message("no wash lies on top that could be wiped back"),
             )
         else:
             continue
@@ -207,7 +210,8 @@ def _behind_its_film(scene: Scene, moment: Moment, idle: list[str], stage: Stage
         if makes and not before:
             move = Move(scene.spot, moment.step.id, makes[0].step.id, before=False)
             return Mend(
-                say("move it behind {step}", step=makes[0].step.title or makes[0].step.id), (move,)
+                message("move it behind {step}", step=makes[0].step.title or makes[0].step.id),
+                (move,),
             )
         if before:
             covers = [
@@ -218,6 +222,8 @@ def _behind_its_film(scene: Scene, moment: Moment, idle: list[str], stage: Stage
             if covers:  # where nothing does, the step before lays no such film after all
                 cover = covers[0].step
                 move = Move(scene.spot, moment.step.id, cover.id, before=True)
-                return Mend(say("move it ahead of {step}", step=cover.title or cover.id), (move,))
+                return Mend(
+                    message("move it ahead of {step}", step=cover.title or cover.id), (move,)
+                )
     leave = Leave(scene.spot, moment.step.id, tuple(idle))
-    return Mend(say("leave these places out of it"), (leave,))
+    return Mend(message("leave these places out of it"), (leave,))

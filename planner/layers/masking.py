@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.layers.edits import Insert, Leave
+from planner.layers.coat_stack import Moment
 from planner.layers.finding import Finding, Mend, Scene
-from planner.layers.stack import Moment
-from planner.layers.table import Verdict
-from planner.values.said import say, titled, within
+from planner.layers.named_mends import Insert, Leave
+from planner.layers.overcoat_table import Verdict
+from planner.values.message import message, titled, within
 from planner.values.step import Minutes, Stage
 
 
@@ -46,12 +46,12 @@ def _never_off(scene: Scene, moment: Moment) -> Iterator[Finding]:
         minutes=Minutes(per_part=4),
     )
     yield scene.found(
-        say("mask never taken off"),
+        message("mask never taken off"),
         Verdict.ORDER,
         moment,
         left,
-        say("no step takes the mask off; tape creeps, and its glue hardens on the film"),
-        Mend(say("take the mask off behind the coats beside it"), (insert,)),
+        message("no step takes the mask off; tape creeps, and its glue hardens on the film"),
+        Mend(message("take the mask off behind the coats beside it"), (insert,)),
     )
 
 
@@ -71,12 +71,14 @@ def _nothing_on(scene: Scene, moment: Moment) -> Iterator[Finding]:
     idle = tuple(place for place in moment.first.places if place not in moment.masks)
     if idle:
         yield scene.found(
-            say("unmask without a mask"),
+            message("unmask without a mask"),
             Verdict.ORDER,
             moment,
             idle,
-            say("no mask lies there; either a mask step is missing ahead of it, or it is idle"),
-            Mend(say("leave these places out of it"), (Leave(scene.spot, moment.step.id, idle),)),
+            message("no mask lies there; either a mask step is missing ahead of it, or it is idle"),
+            Mend(
+                message("leave these places out of it"), (Leave(scene.spot, moment.step.id, idle),)
+            ),
         )
 
 
@@ -85,13 +87,13 @@ def _on_mask(scene: Scene, moment: Moment) -> Iterator[Finding]:
     covered = tuple(place for place, _ in moment.first.films if place in moment.masks)
     if covered:
         yield scene.found(
-            say("coat on a masked place"),
+            message("coat on a masked place"),
             Verdict.ORDER,
             moment,
             covered,
-            say("a mask covers it, so no coat reaches it"),
+            message("a mask covers it, so no coat reaches it"),
             Mend(
-                say("leave the masked places out of it"),
+                message("leave the masked places out of it"),
                 (Leave(scene.spot, moment.step.id, covered),),
             ),
         )

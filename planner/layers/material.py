@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from planner.layers.coat_stack import Moment
 from planner.layers.finding import Finding, Scene
-from planner.layers.kinds import WASH_STAGES, dries_hard
-from planner.layers.over import primer_before, swap_families
-from planner.layers.stack import Moment
-from planner.layers.strength import SPIRIT, strength_of
-from planner.layers.table import Verdict
+from planner.layers.operation_kinds import WASH_STAGES, dries_hard
+from planner.layers.overcoat_rules import primer_before, swap_families
+from planner.layers.overcoat_table import Verdict
+from planner.layers.solvent_strength import SPIRIT, strength_of
 from planner.values.coating import GLUES, Family
+from planner.values.message import message
 from planner.values.model import Material, Part
-from planner.values.said import say
 from planner.values.step import Stage, Tool
 
 
@@ -25,11 +25,11 @@ def material(scene: Scene) -> Iterator[Finding]:
         ]
         if soft:
             yield scene.found(
-                say("enamel or spray can on soft polymer"),
+                message("enamel or spray can on soft polymer"),
                 Verdict.NEVER,
                 moment,
                 soft,
-                say(
+                message(
                     "enamel and sprays from a can stay tacky on soft polymer for weeks, or for ever"
                 ),
                 swap_families(scene, moment, tuple(soft), Family.WATERBORNE_ACRYLIC),
@@ -37,11 +37,11 @@ def material(scene: Scene) -> Iterator[Finding]:
         stiff = [place for place, name in laid if _cracks(scene, moment, place, name)]
         if stiff := [place for place in stiff if place not in soft]:
             yield scene.found(
-                say("hard coat on soft polymer"),
+                message("hard coat on soft polymer"),
                 Verdict.NEVER,
                 moment,
                 stiff,
-                say("soft polymer bends, and a hard film on it cracks and flakes"),
+                message("soft polymer bends, and a hard film on it cracks and flakes"),
                 swap_families(scene, moment, tuple(stiff), Family.WATERBORNE_ACRYLIC),
             )
         cracked = [
@@ -55,11 +55,11 @@ def material(scene: Scene) -> Iterator[Finding]:
         ]
         if cracked:
             yield scene.found(
-                say("strong solvent on stressed styrene"),
+                message("strong solvent on stressed styrene"),
                 Verdict.NEVER,
                 moment,
                 cracked,
-                say("strong solvent cracks bare styrene that is snapped together under stress"),
+                message("strong solvent cracks bare styrene that is snapped together under stress"),
                 primer_before(scene, moment, tuple(cracked)),
             )
 

@@ -5,14 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from planner.layers.finding import Finding, Mend
+from planner.layers.mend_coatings import counterpart, thinner
+from planner.layers.overcoat_table import COMMON_PRACTICE, Verdict
 from planner.layers.step_edits import SwapPortion
-from planner.layers.stock import counterpart, thinner
-from planner.layers.table import COMMON_PRACTICE, Verdict
 from planner.values.book import Book
 from planner.values.coating import THINNERS, Coating, Family
-from planner.values.said import say
+from planner.values.message import message
 
-THINNERS_APART = say("TM 43-0139 par. 2-26 (enamel thinner and lacquer thinner are not exchanged)")
+THINNERS_APART = message(
+    "TM 43-0139 par. 2-26 (enamel thinner and lacquer thinner are not exchanged)"
+)
 
 _W, _L, _E = Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER, Family.ALKYD_ENAMEL
 _O, _T, _I = Family.ARTISTS_OIL, Family.TWO_PACK, Family.ALCOHOL_INK
@@ -29,26 +31,29 @@ RIGHT_THINNER: dict[Family, Family] = {
 }
 
 WRONG_THINNER: dict[tuple[Family, Family], tuple[str, str]] = {
-    (_L, _SPIRIT): (say("enamel thinner makes lacquer curdle and stay soft"), THINNERS_APART),
+    (_L, _SPIRIT): (message("enamel thinner makes lacquer curdle and stay soft"), THINNERS_APART),
     (_E, _STRONG): (
-        say("lacquer thinner is not for enamel; it lifts the coat below"),
+        message("lacquer thinner is not for enamel; it lifts the coat below"),
         THINNERS_APART,
     ),
-    (_L, _WATER): (say("water makes lacquer curdle and blush"), COMMON_PRACTICE),
-    (_E, _WATER): (say("water and enamel do not mix"), COMMON_PRACTICE),
-    (_O, _WATER): (say("water and oil do not mix"), COMMON_PRACTICE),
-    (_T, _WATER): (say("water reacts with the hardener of a two-pack"), COMMON_PRACTICE),
-    (_W, _SPIRIT): (say("white spirit makes waterborne paint curdle"), COMMON_PRACTICE),
-    (_I, _SPIRIT): (say("white spirit does not mix with alcohol ink"), COMMON_PRACTICE),
-    (_E, _ALCOHOL): (say("alcohol makes enamel curdle"), COMMON_PRACTICE),
-    (_O, _ALCOHOL): (say("alcohol does not thin oil paint"), COMMON_PRACTICE),
-    (_O, _STRONG): (say("lacquer thinner in an oil wash attacks the coat below"), COMMON_PRACTICE),
-    (_T, _ALCOHOL): (say("alcohol uses up the hardener of a two-pack"), COMMON_PRACTICE),
-    (_T, _SPIRIT): (say("white spirit throws a two-pack out of solution"), COMMON_PRACTICE),
+    (_L, _WATER): (message("water makes lacquer curdle and blush"), COMMON_PRACTICE),
+    (_E, _WATER): (message("water and enamel do not mix"), COMMON_PRACTICE),
+    (_O, _WATER): (message("water and oil do not mix"), COMMON_PRACTICE),
+    (_T, _WATER): (message("water reacts with the hardener of a two-pack"), COMMON_PRACTICE),
+    (_W, _SPIRIT): (message("white spirit makes waterborne paint curdle"), COMMON_PRACTICE),
+    (_I, _SPIRIT): (message("white spirit does not mix with alcohol ink"), COMMON_PRACTICE),
+    (_E, _ALCOHOL): (message("alcohol makes enamel curdle"), COMMON_PRACTICE),
+    (_O, _ALCOHOL): (message("alcohol does not thin oil paint"), COMMON_PRACTICE),
+    (_O, _STRONG): (
+        message("lacquer thinner in an oil wash attacks the coat below"),
+        COMMON_PRACTICE,
+    ),
+    (_T, _ALCOHOL): (message("alcohol uses up the hardener of a two-pack"), COMMON_PRACTICE),
+    (_T, _SPIRIT): (message("white spirit throws a two-pack out of solution"), COMMON_PRACTICE),
 }
 
 GO_TOGETHER = frozenset({frozenset({_E, _O}), frozenset({_L, _I})})
-UNLIKE = say("paints of unlike chemistry curdle, or dry unevenly, in one cup")
+UNLIKE = message("paints of unlike chemistry curdle, or dry unevenly, in one cup")
 
 
 def mixing(book: Book) -> Iterator[Finding]:
@@ -62,14 +67,14 @@ def mixing(book: Book) -> Iterator[Finding]:
                 continue
             reason, source = fault
             yield Finding(
-                rule=say("{what} in {base}", what=other.family, base=base.family),
+                rule=message("{what} in {base}", what=other.family, base=base.family),
                 verdict=Verdict.NEVER,
                 path=f"mixes[{at}].portions[{number}]",
                 project="",
                 model="",
                 step=mix.name,
                 places=(),
-                message=say(
+                message=message(
                     'mix "{mix}" holds {other} ({family}): {reason}',
                     mix=mix.name,
                     other=other.name,
@@ -97,6 +102,6 @@ def _mend(mix: str, base: Coating, other: Coating) -> Mend:
     else:
         wanted = counterpart(other, base.family)
     return Mend(
-        say("use {wanted} in it instead", wanted=wanted.name),
+        message("use {wanted} in it instead", wanted=wanted.name),
         (SwapPortion(mix, other.name, wanted),),
     )

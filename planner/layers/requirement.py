@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.layers.kinds import below_kind, next_of
-from planner.layers.table import COMMON_PRACTICE, RECESS, Next, Verdict, row
+from planner.layers.operation_kinds import below_kind, next_of
+from planner.layers.overcoat_table import COMMON_PRACTICE, RECESS, Next, Verdict, row
 from planner.values.coating import Coating, Family, Finish, State
-from planner.values.said import say
+from planner.values.message import message
 from planner.values.step import Stage, Step
 
 WHITE_SPIRIT_BORNE = frozenset({Family.ALKYD_ENAMEL, Family.ARTISTS_OIL, Family.WHITE_SPIRIT})
@@ -31,11 +31,11 @@ class Requirement:
     pooled: float = 1.0
 
 
-HANDLE = Requirement(State.DRY_TO_HANDLE, say("fingers hold it firmly"))
-RECOAT = Requirement(State.DRY_TO_RECOAT, say("another coat goes over it"))
+HANDLE = Requirement(State.DRY_TO_HANDLE, message("fingers hold it firmly"))
+RECOAT = Requirement(State.DRY_TO_RECOAT, message("another coat goes over it"))
 POOLS = Requirement(
     State.SOLVENT_SAFE,
-    say("a wash pools in recesses, where the gloss is thickest and softest"),
+    message("a wash pools in recesses, where the gloss is thickest and softest"),
     pooled=RECESS,
 )
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from planner.layers.edits import Spot, position
-from planner.layers.stock import Wanted, provide
+from planner.layers.mend_coatings import Wanted, provide
+from planner.layers.named_mends import Spot, position
 from planner.values.book import Book
 from planner.values.coating import Mark, Mix, Preparation, State, Window
 from planner.values.step import Gate, Step, Tool

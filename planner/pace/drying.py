@@ -20,7 +20,7 @@ from dataclasses import dataclass, replace
 from statistics import NormalDist
 
 from planner.cure import Band, Cure, Film
-from planner.evening.films import laid
+from planner.evening.logged_films import laid
 from planner.pace.minutes import Estimate
 from planner.values.book import Book
 from planner.values.coating import State

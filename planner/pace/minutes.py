@@ -22,7 +22,7 @@ from dataclasses import dataclass, replace
 from statistics import fmean, median
 from typing import NamedTuple
 
-from planner.evening.parting import places_of
+from planner.evening.split_steps import places_of
 from planner.values.book import Book
 from planner.values.model import Model
 from planner.values.project import Logged, Project

@@ -14,11 +14,12 @@ from planner.quantity.areas import (
     scale_of,
     scaled_cm2,
 )
-from planner.quantity.enough import Enough, Short, Taker
-from planner.quantity.film import amount_ml, spreading_rate_m2_l, wet_film_um
-from planner.quantity.kept import Kept
+from planner.quantity.coating_per_pass import NOT_BY_VOLUME, Take, coating_needed
+from planner.quantity.coverage import Share, share_of
+from planner.quantity.film_volume import amount_ml, spreading_rate_m2_l, wet_film_um
+from planner.quantity.leftover_mixes import Kept
 from planner.quantity.loads import Load, fill, filled, loads, planned_use, served, used_by
-from planner.quantity.mixing import (
+from planner.quantity.mix_ratios import (
     Measure,
     drops_of,
     drops_per_ml,
@@ -29,12 +30,11 @@ from planner.quantity.mixing import (
     read_parts,
     solids_of,
 )
-from planner.quantity.shares import Share, share_of
+from planner.quantity.shared_mixes import Stirring, stirrings
 from planner.quantity.shopping import ConsumableLine, Line, NoArea, RunsOut, Shopping, shopping
-from planner.quantity.stirring import Stirring, stirrings
 from planner.quantity.stock import ConsumableNow, Stock, consumables_now, old_bottle, stock_now
-from planner.quantity.takes import NOT_BY_VOLUME, Take, takes
-from planner.quantity.transfer import Transfer, transfer
+from planner.quantity.sufficiency import Enough, Short, Taker
+from planner.quantity.transfer import Transfer, transfer_efficiency
 
 __all__ = [
     "NOT_BY_VOLUME",
@@ -61,6 +61,7 @@ __all__ = [
     "area_of",
     "areas_of",
     "box_m2",
+    "coating_needed",
     "consumables_now",
     "drops_of",
     "drops_per_ml",
@@ -85,8 +86,7 @@ __all__ = [
     "spreading_rate_m2_l",
     "stirrings",
     "stock_now",
-    "takes",
-    "transfer",
+    "transfer_efficiency",
     "used_by",
     "wet_film_um",
 ]

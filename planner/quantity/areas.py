@@ -9,10 +9,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 
+from planner.values.identity_key import Same
+from planner.values.message import message
 from planner.values.model import Measure, Model, Place, Shape
 from planner.values.refusal import Refused
-from planner.values.said import say
-from planner.values.same import Same
 
 BOX_M = (6.0, 2.5, 2.5)  # what the hint for a missing area goes by [m]
 CM2_IN_MM2 = 0.01
@@ -54,20 +54,22 @@ class Area:
     def sentence(self) -> str:
         """How it was found, or how to mend that it was not, in one line."""
         detail = (
-            say(", times {detail:g} for detail", detail=self.detail) if self.detail != 1 else ""
+            message(", times {detail:g} for detail", detail=self.detail) if self.detail != 1 else ""
         )
         if self.found is Found.TYPED:
-            return say("{cm2:.3g} cm², typed", cm2=self.cm2)
+            return message("{cm2:.3g} cm², typed", cm2=self.cm2)
         if self.found is Found.MEASURED:
-            return say(
+            return message(
                 "{cm2:.3g} cm²: measures of {plain_cm2:.3g} cm²{detail}",
                 cm2=self.cm2,
                 plain_cm2=self.plain_cm2,
                 detail=detail,
             )
         if self.found is Found.REAL_SIZE:
-            shared = say(", shared by {among} places", among=self.among) if self.among > 1 else ""
-            return say(
+            shared = (
+                message(", shared by {among} places", among=self.among) if self.among > 1 else ""
+            )
+            return message(
                 "{cm2:.3g} cm²: a box of its real size is {all_round_cm2:.3g} cm² all"
                 " round{shared}{detail}",
                 cm2=self.cm2,
@@ -95,7 +97,7 @@ def read_scale(text: str) -> float:
     """
     scale = scale_of(text)
     if scale is None:
-        raise Refused("scale", say('"{text}" is no scale; write it as 1:72', text=text[:20]))
+        raise Refused("scale", message('"{text}" is no scale; write it as 1:72', text=text[:20]))
     return scale
 
 
@@ -168,14 +170,14 @@ def _share(model: Model, place: Place, taken_cm2: float, among: int) -> Area:
     if real is None:
         return Area(0.0, Found.MISSING, mend=_unmeasured(scale, model.scale))
     if scale is None:
-        mend = say(
+        mend = message(
             'no area given, and the model has no scale such as "1:72"; give one, or area_cm2'
         )
         return Area(0.0, Found.MISSING, mend=mend)
     whole = scaled_cm2(box_m2(real.length_m, real.width_m, real.height_m), scale)
     plain = (whole - taken_cm2) / among
     if plain <= 0:
-        mend = say(
+        mend = message(
             "no area given, and the other places take all {whole:.3g} cm² of the "
             "real size; measure it and give area_cm2",
             whole=whole,
@@ -186,12 +188,12 @@ def _share(model: Model, place: Place, taken_cm2: float, among: int) -> Area:
 
 def _unmeasured(scale: float | None, written: str) -> str:
     """Say what to give, with a size to go by at the model's scale."""
-    text = say("no area given; measure it and give area_cm2")
+    text = message("no area given; measure it and give area_cm2")
     if scale is None:
         return text
     size = " × ".join(f"{side:g}" for side in BOX_M)
     area = scaled_cm2(box_m2(*BOX_M), scale)
-    return say(
+    return message(
         "{text} (all round, a box of {size} m is {area:.0f} cm² at {written})",
         text=text,
         size=size,

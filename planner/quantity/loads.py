@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from itertools import zip_longest
 
 from planner.passes import Pass, expand, expand_all
-from planner.quantity.mixing import Measure, measures_of, mix_of
-from planner.quantity.takes import brush_of, takes
+from planner.quantity.coating_per_pass import brush_of, coating_needed
+from planner.quantity.mix_ratios import Measure, measures_of, mix_of
 from planner.values.book import Book
 from planner.values.plan import BenchKind, BenchWork, PassKey, Placement, Plan
 from planner.values.project import Used
@@ -93,7 +93,7 @@ def fill(
     """
     keys, shares, complete = [], [], True
     for one in passes:
-        for take in takes(book, one, airbrush):
+        for take in coating_needed(book, one, airbrush):
             if take.colour == colour:
                 keys.append(one.key)
                 shares.append(take.ml)
@@ -182,7 +182,7 @@ def used_by(
     else:
         portions = tuple(
             portion
-            for take in takes(book, one, airbrush)
+            for take in coating_needed(book, one, airbrush)
             for portion in measures_of(book, take.colour, take.ml)
         )
     for portion in portions:

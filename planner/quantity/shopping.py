@@ -7,12 +7,12 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from planner.quantity.areas import Found, areas_of
-from planner.quantity.enough import Enough, enough_for_all
-from planner.quantity.kept import Kept, kept
-from planner.quantity.stirring import Stirring, stirrings
+from planner.quantity.coating_per_pass import NOT_BY_VOLUME
+from planner.quantity.leftover_mixes import Kept, kept
+from planner.quantity.shared_mixes import Stirring, stirrings
 from planner.quantity.stock import Stock, consumables_now, old_bottle, stock_now
-from planner.quantity.takes import NOT_BY_VOLUME
-from planner.quantity.walk import Ahead, Draw, ahead, draws
+from planner.quantity.sufficiency import Enough, enough_for_all
+from planner.quantity.work_ahead import Ahead, Draw, ahead, draws
 from planner.values.book import Book
 from planner.values.coating import Coating
 from planner.values.moment import moment_of, zone_named

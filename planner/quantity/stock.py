@@ -7,11 +7,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime
 
-from planner.quantity.mixing import drops_of
+from planner.quantity.mix_ratios import drops_of
 from planner.values.book import Book
 from planner.values.coating import Coating, Family
+from planner.values.message import message
 from planner.values.project import Logged, Project
-from planner.values.said import say
 from planner.values.step import Stage
 from planner.values.supplies import Consumable
 
@@ -114,11 +114,11 @@ Families that are missing keep: oils in tubes, inks, powders, thinners.
 """
 
 _LOOK = {
-    Family.TWO_PACK: say("harden a little of it on scrap before you trust it"),
-    Family.CYANOACRYLATE: say("try whether it still grips on scrap"),
-    Family.DECAL: say("soak one that you can spare first; old film breaks up"),
+    Family.TWO_PACK: message("harden a little of it on scrap before you trust it"),
+    Family.CYANOACRYLATE: message("try whether it still grips on scrap"),
+    Family.DECAL: message("soak one that you can spare first; old film breaks up"),
 }
-_USUAL_LOOK = say("stir it to the bottom, strain it, and try it on scrap first")
+_USUAL_LOOK = message("stir it to the bottom, strain it, and try it on scrap first")
 
 
 def old_bottle(coating: Coating, on: date) -> str:
@@ -134,5 +134,5 @@ def old_bottle(coating: Coating, on: date) -> str:
         return ""
     look = _LOOK.get(coating.family, _USUAL_LOOK)
     if int(years) == 1:
-        return say("opened 1 year ago: {look}", look=look)
-    return say("opened {years} years ago: {look}", years=int(years), look=look)
+        return message("opened 1 year ago: {look}", look=look)
+    return message("opened {years} years ago: {look}", years=int(years), look=look)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from planner.cure import Status
 from planner.values.gear import Airbrush
-from planner.values.said import say
+from planner.values.message import message
 from planner.values.step import Stage, Step, Tool
 
 WASHES = frozenset({Stage.WASH, Stage.OIL_WASH, Stage.FILTER})
@@ -26,14 +26,18 @@ class Transfer:
     source: str
 
 
-_MODEL_BRUSH = Transfer(0.95, 0.9, 1.0, Status.ASSUMED, say("little is lost in a brush"))
-_RUBBED = Transfer(0.65, 0.5, 0.8, Status.ASSUMED, say("what is wiped or dabbed off is lost"))
+_MODEL_BRUSH = Transfer(0.95, 0.9, 1.0, Status.ASSUMED, message("little is lost in a brush"))
+_RUBBED = Transfer(0.65, 0.5, 0.8, Status.ASSUMED, message("what is wiped or dabbed off is lost"))
 _TRANSFER = {
     Tool.AIRBRUSH: Transfer(
-        0.30, 0.15, 0.50, Status.ASSUMED, say("small targets catch 20 to 50 %, R. Joseph 2009")
+        0.30, 0.15, 0.50, Status.ASSUMED, message("small targets catch 20 to 50 %, R. Joseph 2009")
     ),
     Tool.CAN: Transfer(
-        0.25, 0.15, 0.40, Status.PUBLISHED, say("air-atomised spray, 40 CFR 60.313; span assumed")
+        0.25,
+        0.15,
+        0.40,
+        Status.PUBLISHED,
+        message("air-atomised spray, 40 CFR 60.313; span assumed"),
     ),
     Tool.BRUSH: _MODEL_BRUSH,
     Tool.HAND: _MODEL_BRUSH,
@@ -42,7 +46,7 @@ _TRANSFER = {
 }
 
 
-def transfer(step: Step, airbrush: Airbrush | None = None) -> Transfer:
+def transfer_efficiency(step: Step, airbrush: Airbrush | None = None) -> Transfer:
     """Return how much of the coating a step's way of working leaves on the model.
 
     An airbrush with a figure of its own brings that; no span is known of it.
@@ -51,5 +55,5 @@ def transfer(step: Step, airbrush: Airbrush | None = None) -> Transfer:
         return _RUBBED
     if step.tool is Tool.AIRBRUSH and airbrush is not None and airbrush.transfer is not None:
         own = airbrush.transfer
-        return Transfer(own, own, own, None, say("given for this airbrush"))
+        return Transfer(own, own, own, None, message("given for this airbrush"))
     return _TRANSFER[step.tool]

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.bench import AIRED, Stretch
+from planner.schedule.partial_schedule import EMPTY, FOREVER, Cup, Table
 from planner.schedule.problem import Activity
-from planner.schedule.state import EMPTY, FOREVER, Cup, Table
 from planner.values.gear import Airbrush
 from planner.values.plan import BenchKind
 from planner.values.step import Bound, Tool

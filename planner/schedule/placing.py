@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from planner.schedule.fit import Fit
-from planner.schedule.state import EMPTY, Cup, Table
+from planner.schedule.partial_schedule import EMPTY, Cup, Table
 from planner.values.moment import Interval
 from planner.values.plan import BenchKind, BenchWork, Placement
 

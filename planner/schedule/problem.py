@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from planner.bench import BenchCalendar
 from planner.cure import Band, Cure, Film, Wait
-from planner.schedule.frame import Activity, GateKind, frame_of
+from planner.schedule.compiled_book import Activity, GateKind, frame_of
 from planner.values.book import Book
 from planner.values.coating import Mark, State, Window
 from planner.values.gear import Airbrush

@@ -11,8 +11,8 @@ from collections import defaultdict
 from operator import itemgetter
 
 from planner.bench import Stretch
+from planner.schedule.partial_schedule import FOREVER, Table
 from planner.schedule.problem import Problem
-from planner.schedule.state import FOREVER, Table
 from planner.values.plan import BenchKind, BenchWork, Cause, PassKey, Placement, Reason
 from planner.values.step import Trait
 

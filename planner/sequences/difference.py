@@ -7,14 +7,14 @@ from dataclasses import dataclass, fields, replace
 from difflib import SequenceMatcher
 from functools import cached_property, lru_cache
 
-from planner.sequences.choosing import choices_of, complete
-from planner.sequences.given import fresh, give, in_logbook
+from planner.sequences.apply_to_book import fresh, give, in_logbook
+from planner.sequences.chosen_options import choices_of, complete
 from planner.sequences.references import normal
 from planner.values.book import Book
+from planner.values.message import message
 from planner.values.model import Made, Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
-from planner.values.said import say
 from planner.values.sequence import Sequence
 from planner.values.step import Step
 
@@ -106,14 +106,14 @@ def taken_over(book: Book, sequence: Sequence, spots: Iterable[tuple[str, str]])
     Raises
     ------
     Refused
-        As `given.give` does, or if a model did not come from it.
+        As `apply_to_book.give` does, or if a model did not come from it.
     """
     for project, name in spots:
         made = book.project(project).model(name).made
         if made is None or made.sequence != sequence.name:
             raise Refused(
                 f"{project}/{name}",
-                say('does not come from "{sequence}"', sequence=sequence.name),
+                message('does not come from "{sequence}"', sequence=sequence.name),
             )
         options, colours = still(sequence, made)
         book = give(book, project, (name,), sequence, options, colours)

@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
-from planner.values.said import titled, within
+from planner.values.message import titled, within
 from planner.values.step import Gate, Stage, Step
 
 TOGETHER = {Stage.WIPE: (60, 45), Stage.CHIP_RUB: (90, 65)}

@@ -3,7 +3,7 @@
 It is read off a plan; nothing is decided here.
 """
 
-from planner.tonight.rows import (
+from planner.tonight.run_sheet_rows import (
     BenchRow,
     Closing,
     Coat,
@@ -13,7 +13,7 @@ from planner.tonight.rows import (
     WorkRow,
 )
 from planner.tonight.sheets import run_sheet, run_sheets
-from planner.tonight.work import swatch_of
+from planner.tonight.work_rows import swatch_of
 
 __all__ = [
     "BenchRow",

@@ -7,10 +7,10 @@ from itertools import zip_longest
 
 from planner.bench import BenchCalendar
 from planner.cure import Cure
-from planner.tonight.films import closing_of, drying_of
-from planner.tonight.laid import LaidPlan
-from planner.tonight.rows import RunSheet
-from planner.tonight.work import rows_of, work_of
+from planner.tonight.drying_films import closing_of, drying_of
+from planner.tonight.replayed_plan import LaidPlan
+from planner.tonight.run_sheet_rows import RunSheet
+from planner.tonight.work_rows import rows_of, work_of
 from planner.values.book import Book
 from planner.values.moment import Interval, moment_of, zone_named
 from planner.values.plan import Plan

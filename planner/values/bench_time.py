@@ -9,9 +9,9 @@ from datetime import date, datetime, time
 
 from dateutil.rrule import rrulestr
 
+from planner.values.message import message
 from planner.values.moment import Interval, aware, clock, in_years, minute_of, zone_named
 from planner.values.refusal import Refused, all_different, demand, number_in
-from planner.values.said import say
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -40,7 +40,7 @@ class Recurring:
         ):
             raise Refused(
                 "rule",
-                say(
+                message(
                     '"{rule}" is not a recurrence rule; write it as FREQ=WEEKLY;BYDAY=TU,TH',
                     rule=self.rule[:60],
                 ),
@@ -54,7 +54,8 @@ class Recurring:
         for field in ("BYHOUR", "BYMINUTE", "BYSECOND"):
             if field in fields:
                 raise Refused(
-                    "rule", say("must not hold {field}; start and end say the hours", field=field)
+                    "rule",
+                    message("must not hold {field}; start and end say the hours", field=field),
                 )
         _counts_sensibly(fields)
         try:
@@ -63,12 +64,12 @@ class Recurring:
         except (ValueError, KeyError, TypeError, AttributeError) as problem:
             raise Refused(
                 "rule",
-                say(
+                message(
                     '"{rule}" is not a recurrence rule ({problem})', rule=self.rule, problem=problem
                 ),
             ) from problem
         if not named:
-            raise Refused("rule", say('"{rule}" never names a day', rule=self.rule))
+            raise Refused("rule", message('"{rule}" never names a day', rule=self.rule))
 
     def dates(self) -> Iterator[date]:
         """Yield the local dates of the rule in order, from ``since`` on."""
@@ -96,7 +97,7 @@ def _counts_sensibly(fields: dict[str, str]) -> None:
         if re.fullmatch("[1-9][0-9]{0,3}", value) is None:
             raise Refused(
                 "rule",
-                say(
+                message(
                     '{field} is "{value}", but must be a number from 1 to 9999',
                     field=field,
                     value=value,
@@ -107,7 +108,7 @@ def _counts_sensibly(fields: dict[str, str]) -> None:
     for day in fields.get("BYDAY", "").split(","):
         which = day.lstrip("+-")[:-2]
         if not (not which or (which.isdecimal() and 1 <= int(which[:4]) <= most)):
-            raise Refused("rule", say('BYDAY "{day}" names a day that does not come', day=day))
+            raise Refused("rule", message('BYDAY "{day}" names a day that does not come', day=day))
 
 
 @dataclass(frozen=True, kw_only=True)

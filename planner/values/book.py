@@ -8,11 +8,11 @@ from functools import cached_property, lru_cache
 from planner.values.bench_time import BenchTime
 from planner.values.coating import THINNERS, Coating, Mix, State
 from planner.values.gear import Cleaned, Gear
+from planner.values.message import message
 from planner.values.model import Model
 from planner.values.project import Logged, Observed, Pin, Project
 from planner.values.refusal import Refused, all_different, demand, demand_known, unknown
 from planner.values.room import Room
-from planner.values.said import say
 from planner.values.sequence import Sequence
 from planner.values.step import Stage, Step, Tool
 from planner.values.supplies import Supplies
@@ -95,7 +95,7 @@ class Book:
             place = f"mixes[{index}]"
             if mix.name in bottled:
                 raise Refused(
-                    f"{place}.name", say('"{mix}" is a coating; rename one', mix=mix.name)
+                    f"{place}.name", message('"{mix}" is a coating; rename one', mix=mix.name)
                 )
             for at, portion in enumerate(mix.portions):
                 here = f"{place}.portions[{at}].coating"
@@ -146,7 +146,7 @@ class Book:
                     if name in covered:
                         raise Refused(
                             f"{spot}.places[{number}]",
-                            say(
+                            message(
                                 '"{name}" gets a coat from applications[{get}] as well; '
                                 "make a step of each",
                                 name=name,
@@ -163,7 +163,7 @@ class Book:
         if not (life is None or takes <= life):
             raise Refused(
                 f"{here}.minutes",
-                say(
+                message(
                     'takes {takes} min, but "{coating}" can be used for {life} min; make '
                     "two steps of it, or mix less at a time",
                     takes=takes,
@@ -230,7 +230,7 @@ def _check_order(model: Model, step: Step, here: str) -> None:
                 if asks_film and not earlier.applications:
                     raise Refused(
                         f"{spot}.windows[{number}].{end}.state",
-                        say(
+                        message(
                             'step "{after}" lays no film that could be {mark}; give minutes',
                             after=gate.after,
                             mark=mark and mark.state,
@@ -257,7 +257,7 @@ def _check_facts(project: Project, place: str) -> None:
         if not (fact.coat is None or fact.coat <= most):
             raise Refused(
                 f"{here}.coat",
-                say(
+                message(
                     'is {coat}, but "{step}" has {most}', coat=fact.coat, step=fact.step, most=most
                 ),
             )

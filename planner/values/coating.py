@@ -9,9 +9,9 @@ from datetime import date, datetime
 from enum import StrEnum
 from itertools import pairwise
 
+from planner.values.message import message
 from planner.values.moment import aware, in_years
 from planner.values.refusal import Refused, all_different, demand, number_in, plain_name
-from planner.values.said import say
 
 CLEAR_WORDS = ("clear", "varnish", "klar", "firnis")
 """How people call clear coats in the languages of the window."""
@@ -237,7 +237,8 @@ class Coating:
         plain_name(self.name, "name")
         if re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is None:
             raise Refused(
-                "swatch", say('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch)
+                "swatch",
+                message('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch),
             )
         demand(0 < self.solids <= 1, "solids", "is a fraction of the volume; give 0.01 to 1")
         number_in(self.dry_film_um, 0.1, 2000, "dry_film_um", "µm")
@@ -302,5 +303,5 @@ class Mix:
         if self.swatch is not None and not re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch):
             raise Refused(
                 "swatch",
-                say('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch),
+                message('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch),
             )

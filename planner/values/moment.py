@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, time
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
+from planner.values.message import message
 from planner.values.refusal import Refused, demand
-from planner.values.said import say
 
 
 def minute_of(moment: datetime, *, up: bool = True) -> int:
@@ -38,7 +38,7 @@ def zone_named(name: str, place: str = "zone") -> ZoneInfo:
     except (ZoneInfoNotFoundError, ValueError, OSError) as problem:
         raise Refused(
             place,
-            say(
+            message(
                 'no time zone is called "{name}"; use an IANA name such as Europe/Warsaw', name=name
             ),
         ) from problem
@@ -50,11 +50,11 @@ def clock(text: str, place: str) -> time:
         read = time.fromisoformat(text)
     except ValueError as problem:
         raise Refused(
-            place, say('"{text}" is not a time; write it as 19:30', text=text)
+            place, message('"{text}" is not a time; write it as 19:30', text=text)
         ) from problem
     if not (len(text) == 5 and text[2] == ":"):
         raise Refused(
-            place, say('"{text}" is not a whole local minute; write it as 19:30', text=text)
+            place, message('"{text}" is not a whole local minute; write it as 19:30', text=text)
         )
     return read
 

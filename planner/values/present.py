@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from planner.values.book import Book
 from planner.values.moment import minute_of
-from planner.values.reach import REACH
+from planner.values.plausible_dates import REACH
 
 
 class Told(NamedTuple):
@@ -32,7 +32,7 @@ def present(book: Book, clock: int) -> int:
     What has happened is not ahead, so a clock that lies before it is wrong,
     or the fact is; either way nothing can be done before it any more.  A fact
     more than 20 years ahead is a mistyped year and moves nothing
-    (`planner.values.reach`).
+    (`planner.values.plausible_dates`).
     """
     told = last_told(book)
     if told is None or told.minute - clock > REACH:

@@ -6,7 +6,7 @@ import difflib
 import math
 from collections.abc import Collection, Iterable, Sequence
 
-from planner.values.said import Said, row, say, told
+from planner.values.message import Message, message, row, told
 
 
 class Refused(ValueError):  # noqa: N818 - it is an answer to a person, not a fault of ours
@@ -24,7 +24,7 @@ class Refused(ValueError):  # noqa: N818 - it is an answer to a person, not a fa
 
     def __init__(self, place: str, mend: str) -> None:
         self.place = place
-        self.mend: Said = told(mend)
+        self.mend: Message = told(mend)
         self.line = row((place, self.mend), ": ") if place else self.mend
         super().__init__(self.line)
 
@@ -47,9 +47,9 @@ def number_in(value: float, low: float, high: float, place: str, unit: str = "")
     if math.isfinite(value) and low <= value <= high:
         return
     if not unit:
-        mend = say("{value:g} is outside {low:g} to {high:g}", value=value, low=low, high=high)
+        mend = message("{value:g} is outside {low:g} to {high:g}", value=value, low=low, high=high)
     else:
-        mend = say(
+        mend = message(
             "{value:g} {unit} is outside {low:g} to {high:g} {unit}",
             value=value,
             unit=told(unit),
@@ -64,7 +64,7 @@ def plain_name(value: str, place: str, *, most: int = 120) -> None:
     demand(bool(value.strip()), place, "is empty; give it a name")
     demand(value == value.strip(), place, "starts or ends with a blank; remove it")
     if len(value) > most:
-        raise Refused(place, say("is longer than {most} characters; shorten it", most=most))
+        raise Refused(place, message("is longer than {most} characters; shorten it", most=most))
     demand("/" not in value, place, 'must not contain "/"')
     demand(value.isprintable(), place, "contains a control character; remove it")
 
@@ -74,7 +74,7 @@ def all_different(names: Sequence[str], place: str, field: str = "name") -> None
     seen: set[str] = set()
     for index, name in enumerate(names):
         if name in seen:
-            mend = say('"{name}" occurs twice; rename one', name=name)
+            mend = message('"{name}" occurs twice; rename one', name=name)
             raise Refused(f"{place}[{index}].{field}", mend)
         seen.add(name)
 
@@ -85,15 +85,15 @@ def demand_known(name: str, known: Collection[str], kind: str, place: str) -> No
         raise Refused(place, unknown(kind, name, known))
 
 
-def unknown(kind: str, name: str, known: Iterable[str]) -> Said:
+def unknown(kind: str, name: str, known: Iterable[str]) -> Message:
     """Return the sentence for a dangling name, with the nearest known one."""
     near = difflib.get_close_matches(name, list(known), n=1, cutoff=0.4)
     if not near:
         words = sorted(name.casefold().split())
         near = [other for other in known if sorted(other.casefold().split()) == words]
     if not near:
-        return say('no {kind} is called "{name}"', kind=told(kind), name=name)
-    return say(
+        return message('no {kind} is called "{name}"', kind=told(kind), name=name)
+    return message(
         'no {kind} is called "{name}"; did you mean "{near}"?',
         kind=told(kind),
         name=name,

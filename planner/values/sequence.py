@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from planner.values.message import message
 from planner.values.refusal import Refused, all_different, demand, demand_known, plain_name
-from planner.values.said import say
 from planner.values.step import Step
 
 EVERY = "*"
@@ -91,5 +91,5 @@ class Sequence:
                 if name not in ids[:at]:
                     raise Refused(
                         f"{here}.step",
-                        say('"{name}" is no earlier step of the sequence', name=name),
+                        message('"{name}" is no earlier step of the sequence', name=name),
                     )

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from planner.values.coating import Window, ordered_windows
+from planner.values.message import message
 from planner.values.refusal import Refused, all_different, demand, number_in
-from planner.values.said import say
 
 
 class Stage(StrEnum):
@@ -225,7 +225,9 @@ class Step:
         ):
             raise Refused(
                 "id",
-                say('"{id}" is not a step id; use lower-case letters, digits and "-"', id=self.id),
+                message(
+                    '"{id}" is not a step id; use lower-case letters, digits and "-"', id=self.id
+                ),
             )
         demand(len(self.title) <= 200, "title", "is longer than 200 characters; shorten it")
         demand(
@@ -236,7 +238,7 @@ class Step:
         if self.applications and self.stage in LAYS_NO_FILM:
             raise Refused(
                 "applications",
-                say("{stage} lays no film; move its places to touches", stage=self.stage),
+                message("{stage} lays no film; move its places to touches", stage=self.stage),
             )
         if self.tool is Tool.AIRBRUSH:
             coatings = {application.coating for application in self.applications}

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
+from planner.values.message import message, row
 from planner.values.moment import aware
 from planner.values.refusal import all_different, demand, number_in
-from planner.values.said import row, say
 from planner.values.step import Stage, Tool
 
 
@@ -35,7 +35,7 @@ class Preferences:
         demand(
             sorted(self.order) == sorted(USUAL_ORDER),
             "order",
-            say("must hold each of {levels} once", levels=row(USUAL_ORDER)),
+            message("must hold each of {levels} once", levels=row(USUAL_ORDER)),
         )
 
 

@@ -48,8 +48,8 @@ from app.service import demos  # noqa: E402
 from planner.bench import calendar_of  # noqa: E402
 from planner.cure import Cure  # noqa: E402
 from planner.schedule.greedy import attempt, plan_book  # noqa: E402
+from planner.schedule.priority_rules import RULES  # noqa: E402
 from planner.schedule.problem import Problem  # noqa: E402
-from planner.schedule.rules import RULES  # noqa: E402
 from planner.values.book import Book  # noqa: E402
 from planner.values.moment import moment_of, zone_named  # noqa: E402
 from planner.values.plan import Plan  # noqa: E402

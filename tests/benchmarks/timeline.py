@@ -121,7 +121,7 @@ def main() -> None:
     from PySide6.QtTest import QTest
     from PySide6.QtWidgets import QApplication
 
-    from app.window.picture import picture_of
+    from app.window.plan_snapshot import picture_of
     from app.window.timeline.view import TimelineView
 
     book, now = many_models(MODELS)

@@ -15,7 +15,7 @@ from hypothesis import HealthCheck, given
 from log_facts import log_fact, unlog
 from rich_books import rich_books
 
-from planner.evening import facts
+from planner.evening import log_entries
 from planner.values.coating import Coating, Family
 from planner.values.gear import Cleaned
 from planner.values.project import Logged, Project
@@ -229,7 +229,7 @@ def test_projects_and_models_come_go_and_change_places(opened, demo_book):
 
 def test_a_stale_session_is_told_and_changes_nothing(opened, demo_book):
     first, second = opened(), opened()
-    told = facts.written(second.book(), demo_book.projects[0].name, fact_of(demo_book))
+    told = log_entries.written(second.book(), demo_book.projects[0].name, fact_of(demo_book))
     first.apply("mine", noted(demo_book, "mine"))
     for attempt in (
         lambda: second.apply("theirs", noted(demo_book, "theirs")),
@@ -335,7 +335,7 @@ def test_only_what_follows_at_once_is_the_same_edit(opened, demo_book, monkeypat
     bench = opened()
     bench.apply("1 ml", amount(demo_book, 1), merge="amount")
     if between == "time":
-        monkeypatch.setattr("storage.turning.MERGED_WITHIN", -1.0)
+        monkeypatch.setattr("storage.undo_redo.MERGED_WITHIN", -1.0)
     elif between == "another edit":
         bench.apply("note", noted(bench.book(), "between"), merge="note")
     elif between == "a fact":

@@ -19,7 +19,7 @@ from sqlalchemy.exc import OperationalError
 
 from storage import bench_book
 from storage.bench_book import BenchBook, BookTrouble, rescue
-from storage.trouble import told_plainly
+from storage.errors import told_plainly
 
 ROOT = Path(__file__).parents[2]
 

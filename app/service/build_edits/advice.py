@@ -9,13 +9,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from app.service.build_edits.locate import ModelAt, model_of, with_model
 from app.service.build_edits.names import step_id
-from app.service.build_edits.spots import ModelAt, model_of, with_model
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.message import called, titled
 from planner.values.model import Model
 from planner.values.project import Project
-from planner.values.said import called, titled
 from planner.values.step import Minutes, Stage, Step, Tool
 
 MOST_AT_ONCE = 5  # models in one batch before it gets dull: common practice, no source

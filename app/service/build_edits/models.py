@@ -6,7 +6,7 @@ from collections.abc import Collection, Iterable
 from dataclasses import replace
 from datetime import date
 
-from app.service.build_edits.spots import (
+from app.service.build_edits.locate import (
     ModelAt,
     logged,
     model_of,
@@ -17,10 +17,10 @@ from app.service.build_edits.spots import (
 from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.lookup import project_of
+from planner.values.message import Translate, called, message
 from planner.values.model import Model, Part, Place, RealSize
 from planner.values.project import Project
 from planner.values.refusal import Refused
-from planner.values.said import Translate, called, say
 
 BODY, ALL_OVER = "body", "all over"
 
@@ -86,7 +86,7 @@ def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
         if logged(old, name):
             raise Refused(
                 "",
-                say(
+                message(
                     "{name} stands in the logbook; it stays, or the project goes as well", name=name
                 ),
             )
@@ -94,7 +94,9 @@ def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
     if not left:
         raise Refused(
             "",
-            say("{project} would have no model left; remove the project instead", project=project),
+            message(
+                "{project} would have no model left; remove the project instead", project=project
+            ),
         )
 
     def change(one: Project) -> Project:

@@ -8,7 +8,7 @@ from collections.abc import Callable, Collection
 from dataclasses import replace
 from typing import TypeVar
 
-from app.service.build_edits.spots import (
+from app.service.build_edits.locate import (
     ModelAt,
     StepAt,
     model_of,
@@ -20,10 +20,10 @@ from app.service.build_edits.spots import (
 from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.lookup import part_of, project_of
+from planner.values.message import called
 from planner.values.model import Model, Part
 from planner.values.project import Happened, Logged, Observed, Pin, Project
 from planner.values.refusal import Refused, unknown
-from planner.values.said import called
 
 Fact = TypeVar("Fact", Logged, Observed, Happened)
 Where = Callable[[str, str], tuple[str, str]]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from dataclasses import replace
 
-from app.service.build_edits.spots import (
+from app.service.build_edits.locate import (
     ModelAt,
     logged,
     model_of,
@@ -17,15 +17,15 @@ from planner.graph.gates import PassGate, gates_of
 from planner.graph.network import check_acyclic
 from planner.layers.finding import Finding
 from planner.layers.findings import find
-from planner.layers.table import Verdict
+from planner.layers.overcoat_table import Verdict
 from planner.passes import expand_model
-from planner.schedule.blocked import blocked
+from planner.schedule.impossible_passes import blocked
 from planner.values.book import Book
 from planner.values.lookup import project_of
+from planner.values.message import called, message
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
-from planner.values.said import called, say
 from planner.values.step import Stage, Step
 
 FOLLOWERS = frozenset({Stage.WIPE, Stage.PRESS, Stage.CHIP_RUB, Stage.UNMASK})
@@ -98,7 +98,9 @@ def demand_gates(book: Book, changed: Book, project: Project, model: Model) -> N
             why = _why(gate, steps[then])
             raise Refused(
                 "",
-                say("“{then}” must stay behind “{first}”: {why}", then=then, first=first, why=why),
+                message(
+                    "“{then}” must stay behind “{first}”: {why}", then=then, first=first, why=why
+                ),
             )
     _demand_done_first(changed, project, other, now, was)
     check_acyclic(changed)
@@ -122,8 +124,8 @@ def _binds(gate: PassGate, steps: dict[str, Step]) -> bool:
 
 def _why(gate: PassGate, then: Step) -> str:
     if gate.before.step in [one.after for one in then.gates]:
-        return say("its gate counts from there")
-    return say("it waits for that") if gate.before.step in then.after else gate.why
+        return message("its gate counts from there")
+    return message("it waits for that") if gate.before.step in then.after else gate.why
 
 
 def _demand_done_first(
@@ -136,7 +138,9 @@ def _demand_done_first(
         if now[first] < now[then] and not logged(project, other.name, first):
             raise Refused(
                 "",
-                say("“{then}” has been done on these places; nothing goes under it now", then=then),
+                message(
+                    "“{then}” has been done on these places; nothing goes under it now", then=then
+                ),
             )
 
 
@@ -148,7 +152,7 @@ def _demand_placeable(
     for key, why in blocked(changed, other, expand_model(project.name, other)).items():
         if key.step not in known:
             raise Refused(
-                "", say("“{step}” could not be done there: {why}", step=key.step, why=why)
+                "", message("“{step}” could not be done there: {why}", step=key.step, why=why)
             )
     never = {one.key for one in _never(book, project.name, model)}
     for finding in _never(changed, project.name, other):

@@ -5,14 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Collection
 from dataclasses import replace
 
-from app.service.build_edits.names import (
-    follow_ticks,
-    fresh_name,
-    rename_part,
-    rename_place,
-    step_id,
-)
-from app.service.build_edits.spots import (
+from app.service.build_edits.locate import (
     ModelAt,
     logged,
     model_of,
@@ -21,13 +14,20 @@ from app.service.build_edits.spots import (
     with_model,
     without_pins,
 )
+from app.service.build_edits.names import (
+    follow_ticks,
+    fresh_name,
+    rename_part,
+    rename_place,
+    step_id,
+)
 from app.service.edits import Edit
-from planner.layers.edits import kept
+from planner.layers.named_mends import kept
 from planner.values.book import Book
 from planner.values.lookup import part_of, project_of
+from planner.values.message import called, message, titled
 from planner.values.model import Model, Part, Place
 from planner.values.refusal import Refused
-from planner.values.said import called, say, titled
 from planner.values.step import Minutes, Stage, Step, Tool
 
 GLUING = Minutes(fixed=5)  # assumed; the person says better
@@ -100,14 +100,14 @@ def remove_places(book: Book, at: ModelAt, names: Collection[str]) -> Edit:
     if not parts:
         raise Refused(
             "parts",
-            say("{model} would have no part left; remove the model instead", model=at.model),
+            message("{model} would have no part left; remove the model instead", model=at.model),
         )
     steps = [step for one in model.steps if (step := _left(model, one, gone))]
     lost = {step.id for step in model.steps} - {step.id for step in steps}
     for name in lost:
         if logged(project_of(book, at.project), at.model, name):
             raise Refused(
-                "", say("“{name}” worked on nothing else and stands in the logbook", name=name)
+                "", message("“{name}” worked on nothing else and stands in the logbook", name=name)
             )
     untied = tuple(waits(step, lambda name: () if name in lost else (name,)) for step in steps)
     changed = with_model(
@@ -130,7 +130,7 @@ def paint_apart(book: Book, at: ModelAt, part: str, place: str) -> Edit:
     if taken is None or len(old.places) < 2:
         raise Refused(
             "places",
-            say(
+            message(
                 "{part} has no place beside others that is called “{place}”", part=part, place=place
             ),
         )
@@ -215,7 +215,7 @@ def _united(
     for name in gone:
         if logged(project_of(book, at.project), at.model, name):
             raise Refused(
-                "", say("“{name}” stands in the logbook; they were joined as parts", name=name)
+                "", message("“{name}” stands in the logbook; they were joined as parts", name=name)
             )
     untied = tuple(waits(step, lambda name: () if name in gone else (name,)) for step in left)
 
@@ -274,7 +274,7 @@ def _places(model: Model, name: str) -> tuple[str, ...]:
         return model.places(name)
     except KeyError:
         raise Refused(
-            "places", say("{model} has no place called “{name}”", model=model.name, name=name)
+            "places", message("{model} has no place called “{name}”", model=model.name, name=name)
         ) from None
 
 

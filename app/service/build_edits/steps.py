@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass, replace
 
-from app.service.build_edits.names import rename_step, step_id
-from app.service.build_edits.spots import (
+from app.service.build_edits.locate import (
     ModelAt,
     StepAt,
     logged,
@@ -16,15 +15,16 @@ from app.service.build_edits.spots import (
     with_model,
     without_pins,
 )
+from app.service.build_edits.names import rename_step, step_id
 from app.service.edits import Edit
-from planner.layers.edits import kept
+from planner.layers.named_mends import kept
 from planner.values.book import Book
 from planner.values.coating import GLUES, THINNERS
 from planner.values.lookup import project_of
+from planner.values.message import called, message, row
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
-from planner.values.said import called, row, say
 from planner.values.step import LAYS_NO_FILM, Application, Minutes, Stage, Step, Tool
 
 A_QUARTER = Minutes(fixed=5, per_part=5)  # assumed; the person says better
@@ -103,7 +103,7 @@ def remove_steps(book: Book, spots: Iterable[StepAt]) -> Edit:
             if logged(project, at.model, name):
                 raise Refused(
                     "",
-                    say(
+                    message(
                         "“{name}” of {model} stands in the logbook, so it stays",
                         name=name,
                         model=at.model,
@@ -137,7 +137,7 @@ def split_places(book: Book, at: StepAt, places: Collection[str]) -> Edit:
     step = step_of(model, at.step)
     if logged(project, at.model, at.step):
         raise Refused(
-            "", say("“{step}” stands in the logbook; it can no longer be split", step=at.step)
+            "", message("“{step}” stands in the logbook; it can no longer be split", step=at.step)
         )
     one = kept(model, step, lambda place: place not in places)
     two = kept(model, step, lambda place: place in places)
@@ -269,7 +269,7 @@ def _fitted(steps: list[Step], target: Model) -> list[Step]:
             if gate.after not in known:
                 raise Refused(
                     "",
-                    say(
+                    message(
                         "“{step}” has a gate that counts from “{after}”, which {target} "
                         "lacks; copy both",
                         step=step.id,
@@ -300,7 +300,7 @@ def _placed(step: Step, target: Model) -> Step:
         wanted = ", ".join(step.references())
         raise Refused(
             "",
-            say(
+            message(
                 "{target} has none of the places of “{step}” ({wanted})",
                 target=target.name,
                 step=step.id,

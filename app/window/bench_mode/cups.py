@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from app.service import logbook
-from app.window.bench_mode.memory import Memory
+from app.window.bench_mode.restart_state import Memory
 from planner.bench import calendar_of
-from planner.evening.closing import cups_used
-from planner.schedule.cups import cleaned_since, logged_since
+from planner.evening.closing_check import cups_used
+from planner.schedule.cups_at_start import cleaned_since, logged_since
 from planner.values.book import Book
 from planner.values.moment import Interval
 

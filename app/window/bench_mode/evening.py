@@ -8,23 +8,23 @@ from functools import partial
 
 from PySide6.QtCore import QObject, QSettings, Signal
 
-from app.service import happenings, logbook
+from app.service import bench_events, logbook
 from app.service.edits import Edit
 from app.window import words
-from app.window.bench_mode.asked import Asked
-from app.window.bench_mode.beginning import against_beginning, what_else
-from app.window.bench_mode.closing import before_you_go
+from app.window.bench_mode.choice_prompt import Asked
+from app.window.bench_mode.closing_words import before_you_go
 from app.window.bench_mode.cups import cups_now
-from app.window.bench_mode.deeds import Deeds
-from app.window.bench_mode.face import one_line
-from app.window.bench_mode.finishing import deeds_on, finishing
+from app.window.bench_mode.inspection import Looking
+from app.window.bench_mode.job_actions import deeds_on, finishing
+from app.window.bench_mode.job_panel import one_line
 from app.window.bench_mode.jobs import Job, in_turn, jobs_of
 from app.window.bench_mode.keys import Deed
-from app.window.bench_mode.looking import Looking
-from app.window.bench_mode.memory import Memory
 from app.window.bench_mode.questions import Questions
-from app.window.picture import Picture
-from app.window.said import said
+from app.window.bench_mode.restart_state import Memory
+from app.window.bench_mode.reversible_actions import Deeds
+from app.window.bench_mode.start_checks import against_beginning, what_else
+from app.window.message_translation import translated
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
 from planner.evening.looks import Look
 from planner.tonight import BenchRow, WorkRow
@@ -126,7 +126,7 @@ class Evening(QObject):
         """Take the jobs from a new plan; a job that was looked for stays."""
         self.picture = picture
         stretch, now = self._stretch, self._session.now
-        self._missed = bool(happenings.missed(picture.book, now))
+        self._missed = bool(bench_events.missed(picture.book, now))
         self._jobs = jobs_of(picture, self.cups, self.memory.prepared(stretch), now)
 
     @property
@@ -305,10 +305,10 @@ class Evening(QObject):
     # --- the evening --------------------------------------------------------------------
 
     def _hour(self) -> None:
-        self._make(lambda book: happenings.longer(book, self._session.now, HOUR))
+        self._make(lambda book: bench_events.longer(book, self._session.now, HOUR))
 
     def _end(self) -> None:
-        if self._make(lambda book: happenings.stop(book, self._session.now)) is None:
+        if self._make(lambda book: bench_events.stop(book, self._session.now)) is None:
             self._check()
 
     def _check(self) -> None:
@@ -360,7 +360,9 @@ class Evening(QObject):
         if self.picture is not None:
             self.follow(self.picture)
         self.says.emit(
-            said(str(refused)) if refused else words.tr("Taken back: {deed}.").format(deed=name)
+            translated(str(refused))
+            if refused
+            else words.tr("Taken back: {deed}.").format(deed=name)
         )
         self.changed.emit()
 
@@ -385,6 +387,6 @@ class Evening(QObject):
     def _make(self, make: Make, remember: Callable[[], None] | None = None) -> Refused | None:
         refused = self.deeds_done.do(make, remember)
         if refused is not None:
-            self.says.emit(said(str(refused)))
+            self.says.emit(translated(str(refused)))
         self.changed.emit()  # the jobs themselves follow with the new plan
         return refused

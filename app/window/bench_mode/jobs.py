@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from app.window.picture import Picture
-from planner.schedule.construct import LEAST_LEFT
+from app.window.plan_snapshot import Picture
+from planner.schedule.serial_schedule import LEAST_LEFT
 from planner.tonight import BenchRow, Row, WorkRow
 from planner.values.moment import minute_of
 from planner.values.plan import BenchKind, PassKey

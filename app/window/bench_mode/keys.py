@@ -9,8 +9,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
 from app.window import words
-from app.window.bench_mode.letters import KeyCap
-from app.window.flow import FlowLayout
+from app.window.bench_mode.large_text import KeyCap
+from app.window.flow_layout import FlowLayout
 from app.window.palette import Colours
 
 Key = Qt.Key

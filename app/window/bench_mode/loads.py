@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from app.window.picture import Picture
-from planner.evening.instead import Taker, takers
+from app.window.plan_snapshot import Picture
+from planner.evening.alternatives import Taker, takers
 from planner.tonight import WorkRow
 from planner.values.plan import PassKey
 

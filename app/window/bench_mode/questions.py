@@ -5,18 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
-from app.service import gauge, happenings, logbook, pins
+from app.service import air_readings, bench_events, logbook, pins
 from app.service.edits import Edit
 from app.window import reasons, words
-from app.window.bench_mode.asked import LINES, Asked, Line
+from app.window.bench_mode.choice_prompt import LINES, Asked, Line
 from app.window.bench_mode.jobs import Job
-from app.window.beside_words import rest_words
-from app.window.drying.moments import Kind, moments
-from app.window.drying.wording import at_words, film_words
-from app.window.picture import Picture
-from app.window.said import said
+from app.window.drying.event_wording import at_words, film_words
+from app.window.drying.film_events import Kind, moments
+from app.window.message_translation import translated
+from app.window.plan_snapshot import Picture
+from app.window.run_sheet_notes_words import rest_words
 from planner.evening.advice import rest
-from planner.evening.missing import Missed, Remedy
+from planner.evening.missed_closings import Missed, Remedy
 from planner.evening.repairs import Repair, repairs_for
 from planner.layers.finding import Mend
 from planner.values.book import Book
@@ -80,7 +80,7 @@ class Questions:
         )
 
     def _skip(self, key: PassKey, why: str) -> None:
-        self._make(lambda book: happenings.skip(book, key, self._now(), why))
+        self._make(lambda book: bench_events.skip(book, key, self._now(), why))
 
     # --- still tacky --------------------------------------------------------------------
 
@@ -102,7 +102,7 @@ class Questions:
         self._ask(Asked(words.tr("What is still tacky?"), lines, about))
 
     def _is_tacky(self, key: PassKey) -> None:
-        self._make(lambda book: happenings.tacky(book, key, self._now()))
+        self._make(lambda book: bench_events.tacky(book, key, self._now()))
 
     # --- went wrong ---------------------------------------------------------------------
 
@@ -153,7 +153,7 @@ class Questions:
     def _repair(self, picture: Picture, key: PassKey, event: Event) -> None:
         lines = []
         for kind in repairs_for(picture.book, key):
-            steps = happenings.outline(picture.book, key, kind)
+            steps = bench_events.outline(picture.book, key, kind)
             names = [words.stage_word(step.stage) for step in steps]
             lines.append(
                 Line(
@@ -177,17 +177,17 @@ class Questions:
         self._ask(Asked(words.tr("What is done about it?"), tuple(lines), tuple(about)))
 
     def _mend(self, key: PassKey, kind: Repair, event: Event) -> None:
-        self._make(lambda book: happenings.repair(book, key, self._now(), kind, event))
+        self._make(lambda book: bench_events.repair(book, key, self._now(), kind, event))
 
     def _note_only(self, key: PassKey, event: Event) -> None:
         text = words.tr("{event}, left as it is").format(event=event.value)
-        self._make(lambda book: happenings.note(book, self._now(), text, key))
+        self._make(lambda book: bench_events.note(book, self._now(), text, key))
 
     def _ran_out(self, job: Job, coating: str) -> None:
         row = job.work
         assert row is not None
         ticked = tuple(sorted(job.ticked))
-        self._make(lambda book: happenings.ran_out(book, row.key, self._now(), coating, ticked))
+        self._make(lambda book: bench_events.ran_out(book, row.key, self._now(), coating, ticked))
 
     # --- partly done, out of order, notes -----------------------------------------------
 
@@ -213,7 +213,9 @@ class Questions:
     def _split(self, key: PassKey, ticked: tuple[str, ...]) -> None:
         now = self._now()
         self._make(
-            lambda book: logbook.split(book, key, ticked, now, air=gauge.last_read(book, now))
+            lambda book: logbook.split(
+                book, key, ticked, now, air=air_readings.last_read(book, now)
+            )
         )
 
     def out_of_order(self, book: Book, key: PassKey) -> Asked | None:
@@ -221,19 +223,23 @@ class Questions:
 
         ``book`` is the one from before it was noted.
         """
-        found = happenings.out_of_order(book, key)
+        found = bench_events.out_of_order(book, key)
         if found is None:
             return None
         about = [
             words.tr("Done before: {steps}.").format(steps=reasons.step_names(key, found.before))
         ]
-        about += [said(finding.message) for finding in found.findings[:2]]
+        about += [translated(finding.message) for finding in found.findings[:2]]
         lines = []
         for finding in found.findings[:3]:
             mend = finding.mend
             if mend is not None:
                 lines.append(
-                    Line(said(mend.title), said(finding.message), partial(self._apply, mend))
+                    Line(
+                        translated(mend.title),
+                        translated(finding.message),
+                        partial(self._apply, mend),
+                    )
                 )
         return Asked(words.tr("Out of order"), tuple(lines), tuple(about))
 
@@ -250,7 +256,7 @@ class Questions:
             if job.entry is not None:
                 self._make(lambda book: logbook.annotate(book, key, note=text))
             else:
-                self._make(lambda book: happenings.note(book, self._now(), text, key))
+                self._make(lambda book: bench_events.note(book, self._now(), text, key))
 
         self._ask(
             Asked(
@@ -265,7 +271,7 @@ class Questions:
         """Ask what the gauge shows; it corrects today's air and goes into the logbook."""
 
         def read(text: str) -> None:
-            self._make(lambda book: gauge.noted(book, text, self._now()))
+            self._make(lambda book: air_readings.noted(book, text, self._now()))
 
         self._ask(
             Asked(
@@ -281,7 +287,7 @@ class Questions:
         now, zone = self._now(), picture.zone
         lines: list[Line] = []
         about: list[str] = []
-        for one in happenings.missed(picture.book, now):
+        for one in bench_events.missed(picture.book, now):
             told = words.tr("{work}: its window closed {time}.").format(
                 work=words.capital(reasons.key_name(one.key)),
                 time=words.when(one.closed, zone, now),
@@ -297,7 +303,7 @@ class Questions:
         self._ask(Asked(words.tr("Window missed"), tuple(lines[:LINES]), tuple(about[:2])))
 
     def _remedy(self, missed: Missed, choice: Remedy) -> None:
-        self._make(lambda book: happenings.remedy(book, missed, choice, self._now()))
+        self._make(lambda book: bench_events.remedy(book, missed, choice, self._now()))
 
 
 def _lately(picture: Picture) -> list[tuple[PassKey, int]]:

@@ -6,7 +6,7 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.window import strokes
+from app.window import mark_drawing
 from app.window.palette import Colours
 from planner.tonight import RunSheet, WorkRow
 
@@ -42,9 +42,9 @@ class StretchStrip(QWidget):
                 swatch = row.coats[0].swatch if row.coats else ""
                 if row.goes_alone:
                     tail = QRectF(right, 5, self._x(row.end) - right, height - 10)
-                    strokes.paint_tail(painter, tail, colours, swatch=swatch)
+                    mark_drawing.paint_tail(painter, tail, colours, swatch=swatch)
                 rect = QRectF(left + 1, 5, max(4.0, right - left - 2), height - 10)
-                strokes.paint_work(
+                mark_drawing.paint_work(
                     painter,
                     rect,
                     colours,
@@ -59,6 +59,6 @@ class StretchStrip(QWidget):
                 painter.drawEllipse(QRectF((left + right) / 2 - 4, height / 2 - 4, 8, 8))
         past = self._x(self.now)
         if past > 0:
-            strokes.paint_past(painter, QRectF(0, 0, past, height), colours)
+            mark_drawing.paint_past(painter, QRectF(0, 0, past, height), colours)
         painter.end()
         event.accept()

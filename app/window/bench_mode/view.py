@@ -7,21 +7,21 @@ from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from app.window import reasons, words
-from app.window.bench_mode.asked import Asked, asked_face
-from app.window.bench_mode.closing import nothing_left
+from app.window.bench_mode.choice_prompt import Asked, asked_face
+from app.window.bench_mode.closing_words import nothing_left
 from app.window.bench_mode.evening import Evening
-from app.window.bench_mode.face import Look, face, heading, one_line
+from app.window.bench_mode.job_panel import Look, face, heading, one_line
 from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
 from app.window.bench_mode.keys import BY_KEY, Deed, caps, of_deeds
-from app.window.bench_mode.letters import CLOCK, HEADING, LARGE, PLAIN, SMALL, scale_of
-from app.window.bench_mode.rooms import height_of, scrolling
+from app.window.bench_mode.large_text import CLOCK, HEADING, LARGE, PLAIN, SMALL, scale_of
 from app.window.bench_mode.strip import StretchStrip
-from app.window.beside_words import look_line
-from app.window.moved_panel import cause_words
+from app.window.bench_mode.text_fitting import height_of, scrolling
 from app.window.palette import LIGHT, Colours
-from app.window.picture import Change, Part
+from app.window.plan_changes_panel import cause_words
+from app.window.plan_snapshot import Change, Part
+from app.window.run_sheet_notes_words import look_line
 from app.window.session import Session
-from planner.evening.closing import tidy_from
+from planner.evening.closing_check import tidy_from
 from planner.evening.looks import LookFor
 
 TICK_MS = 1000

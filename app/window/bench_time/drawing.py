@@ -16,8 +16,8 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.window import strokes, words
-from app.window.bench_time.facts import Bar, Day, Weeks
+from app.window import mark_drawing, words
+from app.window.bench_time.weeks_ahead import Bar, Day, Weeks
 from app.window.forms.controls import day_name
 from app.window.palette import LIGHT, Colours
 from planner.values.moment import Interval
@@ -172,12 +172,12 @@ class WeeksDrawing(QWidget):
         for bar in day.bars:
             self._trough(painter, strip, day, bar)
         if day.start + 1440 <= self._now:
-            strokes.paint_past(painter, rect, colours)
+            mark_drawing.paint_past(painter, rect, colours)
         elif day.start <= self._now:
             passed = QRectF(strip)
             passed.setRight(self._x(strip, day.wall(self._now)))
             if passed.width() > 0:
-                strokes.paint_past(painter, passed, colours)
+                mark_drawing.paint_past(painter, passed, colours)
         self._paint_words(painter, rect, day)
 
     def _paint_words(self, painter: QPainter, rect: QRectF, day: Day) -> None:

@@ -7,8 +7,8 @@ from PySide6.QtGui import QBrush, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from app.window.bench_time.drawing import paint_trough
-from app.window.bench_time.facts import Bar
-from app.window.flow import FlowLayout
+from app.window.bench_time.weeks_ahead import Bar
+from app.window.flow_layout import FlowLayout
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from planner.values.moment import Interval

@@ -15,15 +15,15 @@ from app.service.bench_time_edits import Hours
 from app.window import words
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
 from app.window.bench_time.drawing import WeeksDrawing
-from app.window.bench_time.facts import Bar, Day, Weeks, monday_of, weeks_of
 from app.window.bench_time.legend import Legend
-from app.window.flow import FlowLayout
+from app.window.bench_time.weeks_ahead import Bar, Day, Weeks, monday_of, weeks_of
+from app.window.flow_layout import FlowLayout
 from app.window.forms.controls import day_name
-from app.window.forms.listing import Listing
+from app.window.forms.editable_list import Listing
 from app.window.forms.rows import Column
 from app.window.labels import text
 from app.window.palette import Colours
-from app.window.picture import Picture
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.moment import moment_of

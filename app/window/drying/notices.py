@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
-from app.window.drying.moments import Kind, Moment
-from app.window.picture import Picture
+from app.window.drying.film_events import Kind, Moment
+from app.window.plan_snapshot import Picture
 
 LATE = 5  # told later than this, it has happened meanwhile [min]
 SHORT, MIDDLE = 180, 2880  # lengths of windows [min]

@@ -8,11 +8,11 @@ from PySide6.QtCore import QObject, QRectF, QSettings, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import QApplication, QSystemTrayIcon
 
-from app.window import strokes, words
+from app.window import mark_drawing, words
+from app.window.drying.event_wording import told
 from app.window.drying.notices import due
-from app.window.drying.wording import told
 from app.window.palette import LIGHT
-from app.window.picture import Part, Picture
+from app.window.plan_snapshot import Part, Picture
 from app.window.session import Session
 from app.window.timeline.geometry import wedge_outline
 
@@ -109,8 +109,8 @@ def icon() -> QIcon:
     painter.setBrush(QColor(LIGHT.sheet))
     painter.setPen(Qt.PenStyle.NoPen)
     painter.drawRoundedRect(QRectF(2, 2, 60, 60), 12, 12)
-    strokes.paint_wedge(painter, wedge_outline(8, 52, 32, 36, 52), LIGHT, strong=True)
-    strokes.paint_ring(painter, 51, 32, LIGHT, 7)
+    mark_drawing.paint_wedge(painter, wedge_outline(8, 52, 32, 36, 52), LIGHT, strong=True)
+    mark_drawing.paint_ring(painter, 51, 32, LIGHT, 7)
     painter.end()
     return QIcon(pixmap)
 

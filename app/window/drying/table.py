@@ -17,9 +17,9 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QFont, QIcon, QPainter
 from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem
 
-from app.window import strokes, words
-from app.window.drying.moments import Kind, Moment, grouped
-from app.window.drying.wording import at_words, film_words, state_words, what
+from app.window import mark_drawing, words
+from app.window.drying.event_wording import at_words, film_words, state_words, what
+from app.window.drying.film_events import Kind, Moment, grouped
 from app.window.palette import LIGHT, Colours
 from app.window.timeline.geometry import wedge_outline
 from app.window.timeline.tree import swatch_icon
@@ -173,18 +173,18 @@ class CourseDelegate(QStyledItemDelegate):
         if row.kind is Kind.LOOK:
             painter.setPen(colours.colour("soft"))
             painter.drawLine(int(rect.left()), int(middle), int(right), int(middle))
-            strokes.paint_past(painter, past, colours)
-            strokes.paint_ring(painter, right, middle, colours, 4)
+            mark_drawing.paint_past(painter, past, colours)
+            mark_drawing.paint_ring(painter, right, middle, colours, 4)
         elif row.kind is Kind.OPENS:
             end = right if row.at is not None else rect.left() + rect.width() * 8
             corners = wedge_outline(rect.left(), end, middle, rect.height() * 0.7, min(end, right))
-            strokes.paint_wedge(painter, corners, colours, strong=True)
-            strokes.paint_past(painter, past, colours)
+            mark_drawing.paint_wedge(painter, corners, colours, strong=True)
+            mark_drawing.paint_past(painter, past, colours)
             if row.at is not None:
-                strokes.paint_ring(painter, right, middle, colours, 4)
+                mark_drawing.paint_ring(painter, right, middle, colours, 4)
         else:
             painter.setPen(colours.colour("soft"))
             painter.drawLine(int(rect.left()), int(middle), int(right), int(middle))
-            strokes.paint_past(painter, past, colours)
-            strokes.paint_bracket(painter, right, rect.top(), rect.bottom(), colours)
+            mark_drawing.paint_past(painter, past, colours)
+            mark_drawing.paint_bracket(painter, right, rect.top(), rect.bottom(), colours)
         painter.restore()

@@ -12,18 +12,18 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.service import happenings
+from app.service import bench_events
 from app.window import words
-from app.window.drying.moments import Kind, Moment
+from app.window.drying.event_wording import film_words, state_words
+from app.window.drying.film_events import Kind, Moment
 from app.window.drying.notifier import Notifier
 from app.window.drying.table import COURSE, WHAT, CourseDelegate, MomentsModel
-from app.window.drying.wording import film_words, state_words
-from app.window.flow import FlowLayout
+from app.window.flow_layout import FlowLayout
 from app.window.forms.tables import lines_table
 from app.window.labels import text
+from app.window.message_translation import translated
 from app.window.palette import Colours
-from app.window.picture import Picture
-from app.window.said import said
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
 from planner.tonight import swatch_of
 from planner.values.coating import State
@@ -185,6 +185,6 @@ class DryingView(QWidget):
         row = self._moment()
         if row is not None and row.kind is Kind.LOOK:
             now = self._session.now
-            refused = self._session.attempt(lambda book: happenings.seen(book, row.film, now))
+            refused = self._session.attempt(lambda book: bench_events.seen(book, row.film, now))
             if refused is not None:
-                self._session.troubled.emit(said(str(refused)))
+                self._session.troubled.emit(translated(str(refused)))

@@ -9,7 +9,7 @@ from PySide6.QtCore import QEvent, QObject, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent
 from PySide6.QtWidgets import QToolButton, QWidget
 
-from app.window.flow import FlowLayout
+from app.window.flow_layout import FlowLayout
 
 BACK = (Qt.Key.Key_Left, Qt.Key.Key_Up)
 ONWARDS = (Qt.Key.Key_Right, Qt.Key.Key_Down)

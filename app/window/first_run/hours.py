@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from app.service.first_run import Hours, read_hours
 from app.window.first_run.chips import Chip, Chips
-from app.window.labels import Message
+from app.window.labels import MessageLabel
 from planner.values.refusal import Refused
 
 ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
@@ -47,7 +47,7 @@ class HoursLine(QWidget):
         self.hours.setMaxLength(40)
         self.hours.setAccessibleName(tr("Hours at the bench, as 19:30-21:30 or 20-22"))
         self.hours.setToolTip(self.hours.accessibleName())
-        self.message = Message()
+        self.message = MessageLabel()
         row = QHBoxLayout()
         row.setSpacing(8)
         row.addWidget(self.days, 1)
@@ -95,7 +95,7 @@ class HoursField(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.lines: list[HoursLine] = []
-        self.message = Message()
+        self.message = MessageLabel()
         self._holder = QVBoxLayout()
         self._holder.setSpacing(4)
         column = QVBoxLayout(self)

@@ -17,9 +17,9 @@ from PySide6.QtWidgets import (
 
 from app.service.first_run import Vehicle
 from app.window.first_run.chips import Chip, Chips
-from app.window.labels import Message, text
+from app.window.labels import MessageLabel, text
 from app.window.words import option_word, sequence_word
-from planner.sequences.choosing import choices_of, complete
+from planner.sequences.chosen_options import choices_of, complete
 from planner.values.sequence import Sequence as Order
 
 ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
@@ -162,7 +162,7 @@ class VehiclesField(QWidget):
         super().__init__()
         self.lines: list[VehicleLine] = []
         self._orders: tuple[Order, ...] = ()
-        self.message = Message()
+        self.message = MessageLabel()
         self._holder = QVBoxLayout()
         self._holder.setSpacing(4)
         column = QVBoxLayout(self)

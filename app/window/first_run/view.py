@@ -22,9 +22,9 @@ from app.service.first_run import Answers, Hours, begin, told_air, told_hours
 from app.window import words
 from app.window.first_run.hours import HoursField
 from app.window.first_run.vehicles import VehiclesField
-from app.window.labels import Message, field_label, text
+from app.window.labels import MessageLabel, field_label, text
 from app.window.session import Session
-from planner.sequences.given import every_sequence
+from planner.sequences.apply_to_book import every_sequence
 from planner.values.moment import moment_of
 from planner.values.refusal import Refused
 
@@ -49,7 +49,7 @@ class FirstRun(QWidget):
         self.warm_box = QCheckBox(self.tr("I have a &warm box"))
         self.airbrush = QCheckBox(self.tr("I have an &airbrush"))
         self.plan = QPushButton(self.tr("Plan &it"))
-        self.said, self.message = text("", size=0.95), Message()
+        self.said, self.message = text("", size=0.95), MessageLabel()
         self._room()
         self._lay_out()
         self._connect()

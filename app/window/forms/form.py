@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from app.service.edits import Edit
 from app.window import words
-from app.window.labels import Message
+from app.window.labels import MessageLabel
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
@@ -56,7 +56,7 @@ class Form(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.fields: dict[str, QWidget] = {}
-        self.messages: dict[str, Message] = {}
+        self.messages: dict[str, MessageLabel] = {}
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(2, 2, 12, 2)
         self._column.setSpacing(3)
@@ -69,7 +69,7 @@ class Form(QWidget):
         label.setMinimumWidth(QFontMetrics(label.font()).horizontalAdvance(name) + 4)
         plain = name.replace("&", "")
         control.setAccessibleName(plain)
-        message = Message()
+        message = MessageLabel()
         message.setAccessibleName(plain)
         self.fields[place] = control
         self.messages[place] = message
@@ -116,7 +116,7 @@ class FormDialog(QDialog):
         self.forms: list[Form] = []
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        self.message = Message()
+        self.message = MessageLabel()
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Save | QDialogButtonBox.StandardButton.Cancel
         )

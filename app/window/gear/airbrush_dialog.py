@@ -9,7 +9,7 @@ from app.window import words
 from app.window.forms.controls import Maybe, line, number, whole
 from app.window.forms.form import FormDialog, keep
 from app.window.session import Session
-from planner.quantity import transfer
+from planner.quantity import transfer_efficiency
 from planner.values.gear import Airbrush
 from planner.values.refusal import Refused
 from planner.values.step import Application, Minutes, Stage, Step, Tool
@@ -40,7 +40,7 @@ class AirbrushDialog(FormDialog):
         self.idle = whole(one.idle_limit_minutes, 0, 9999, minutes)
         self.fill = number(one.least_fill_ml, 0, 999, decimals=1, suffix=self.tr(" ml"), step=0.1)
         self.lost = number(one.lost_ml, 0, 999, decimals=1, suffix=self.tr(" ml"), step=0.1)
-        usual = transfer(SPRAYED).fraction
+        usual = transfer_efficiency(SPRAYED).fraction
         share = one.transfer if one.transfer is not None else usual
         self.stays = number(share * 100, 0, 100, decimals=0, suffix=self.tr(" %"))
         self.measured = Maybe(self.stays, one.transfer is not None, self.tr("known, not the usual"))

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.service.holders import AtOnce, Held, held, most_at_once
 from app.window import words
-from app.window.forms.listing import Listing
+from app.window.forms.editable_list import Listing
 from app.window.forms.rows import Column
 from app.window.labels import text
 from app.window.session import Session

@@ -8,14 +8,14 @@ from PySide6.QtWidgets import QHBoxLayout, QSplitter, QVBoxLayout, QWidget
 from app.service import gear_edits, room_edits, warm_box
 from app.window import words
 from app.window.forms.controls import number
-from app.window.forms.listing import Listing
+from app.window.forms.editable_list import Listing
 from app.window.forms.rows import Column
 from app.window.gear.airbrush_dialog import AirbrushDialog
 from app.window.gear.holders import HoldersPanel
 from app.window.gear.location_dialog import LocationDialog
-from app.window.labels import Message, field_label, text
+from app.window.labels import MessageLabel, field_label, text
 from app.window.palette import LIGHT, Colours
-from app.window.picture import Picture
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.gear import Airbrush
@@ -46,7 +46,7 @@ class GearView(QWidget):
         self.volume = number(30, 0, 999_999, decimals=1, suffix=self.tr(" m³"))
         self.volume.setKeyboardTracking(False)
         self.volume.valueChanged.connect(self._set_volume)
-        self.message = Message()
+        self.message = MessageLabel()
         self.splitter = QSplitter(Qt.Orientation.Vertical)
         self.splitter.addWidget(_titled(self.tr("Airbrushes"), self.airbrushes))
         lower = _titled(self.tr("Where films dry"), self.locations)

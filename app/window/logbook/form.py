@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
-from app.window.labels import Message, NarrowCombo, field_label, text
+from app.window.labels import MessageLabel, NarrowCombo, field_label, text
 from app.window.logbook.lines import Line
 from app.window.logbook.table import what
 from planner.values.book import Book
@@ -67,7 +67,7 @@ class EntryForm(QWidget):
         self.note.setTabChangesFocus(True)
         self.note.setFixedHeight(74)
         self.note.setAccessibleName(self.tr("Note"))
-        self.message, self.time_message = Message(), Message()
+        self.message, self.time_message = MessageLabel(), MessageLabel()
         self.save = QPushButton(self.tr("&Save"))
         self.back = QPushButton(self.tr("Ta&ke back"))
         self.back.setToolTip(self.tr("It never happened: the work is planned again"))

@@ -8,7 +8,7 @@ from PySide6.QtCore import QSize, Qt, QUrl
 from PySide6.QtGui import QDesktopServices, QIcon
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
-from app.window.logbook.thumbs import SIDE, thumbnail
+from app.window.logbook.thumbnails import SIDE, thumbnail
 from storage import photos
 
 

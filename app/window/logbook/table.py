@@ -9,7 +9,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 
 from app.window import reasons, words
 from app.window.logbook.lines import Line, Sort
-from app.window.said import edit_name
+from app.window.message_translation import edit_name
 from planner.values.moment import minute_of
 from planner.values.plan import PassKey
 

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from app.service import logbook, pace
 from app.window import words
-from app.window.flow import FlowLayout
+from app.window.flow_layout import FlowLayout
 from app.window.forms.tables import lines_table
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.logbook.form import EntryForm
@@ -29,9 +29,9 @@ from app.window.logbook.lines import Line, Sort, lines
 from app.window.logbook.pace_panel import PacePanel
 from app.window.logbook.photos_strip import PhotoStrip
 from app.window.logbook.table import LinesModel, what
+from app.window.message_translation import edit_name
 from app.window.palette import Colours
-from app.window.picture import Picture
-from app.window.said import edit_name
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
 from planner.values.plan import PassKey
 from planner.values.project import Logged

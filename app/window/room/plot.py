@@ -8,9 +8,9 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.window import strokes, words
+from app.window import mark_drawing, words
 from app.window.palette import LIGHT, Colours
-from app.window.room.facts import Course
+from app.window.room.drying_times import Course
 from planner.values.moment import moment_of
 
 LEFT, RIGHT, TOP, BOTTOM = 18.0, 210.0, 16.0, 30.0
@@ -223,7 +223,7 @@ class _Drawing:
                 self.painter.setPen(QPen(self.colours.colour("drying_word"), 3))
                 self.painter.drawLine(QPointF(self.x(one.early), y), QPointF(self.x(one.late), y))
             if shown:
-                strokes.paint_ring(self.painter, x, y, self.colours, 4)
+                mark_drawing.paint_ring(self.painter, x, y, self.colours, 4)
             self.painter.setPen(self.colours.colour("drying_word"))
             name = words.tr("{state} {time}").format(
                 state=words.state_word(one.state.value),
@@ -236,7 +236,7 @@ class _Drawing:
             if at > self.course.end:
                 continue
             x = self.x(at)
-            strokes.paint_bracket(
+            mark_drawing.paint_bracket(
                 self.painter, x, self.area.top() + 2, self.area.bottom() - 2, self.colours
             )
             self.painter.setPen(self.colours.colour("closing_word"))

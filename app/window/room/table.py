@@ -17,12 +17,12 @@ from PySide6.QtGui import QIcon
 
 from app.window import words
 from app.window.glossary import state_meaning
-from app.window.room.facts import CoatingTimes
-from app.window.said import said
+from app.window.message_translation import translated
+from app.window.room.drying_times import CoatingTimes
 from app.window.timeline.tree import swatch_icon
 from planner.air import Fitness, fitness
 from planner.cure import shown_minutes
-from planner.cure.path import StateTimes
+from planner.cure.drying_path import StateTimes
 from planner.values.coating import State
 
 Index = QModelIndex | QPersistentModelIndex
@@ -107,7 +107,7 @@ class TimesModel(QAbstractTableModel):
             sign = self.tr("not now") if worst is Fitness.NO_GO else self.tr("with care")
             return self.tr("⚠ {name} ({sign})").format(name=row.coating.name, sign=sign)
         if role == Qt.ItemDataRole.ToolTipRole:
-            told = [f"{said(one.reason)} ({said(one.source)})" for one in row.advice]
+            told = [f"{translated(one.reason)} ({translated(one.source)})" for one in row.advice]
             family = QCoreApplication.translate("family", row.coating.family.value)
             return "\n".join([row.coating.name, family, *told])
         if role == Qt.ItemDataRole.DecorationRole:
@@ -133,7 +133,7 @@ class TimesModel(QAbstractTableModel):
             late=words.when(one.late, self._zone, self._laid),
             minutes=one.figure.minutes,
             status=QCoreApplication.translate("status", one.figure.status.value),
-            source=said(one.figure.source),
+            source=translated(one.figure.source),
         )
 
 

@@ -15,11 +15,11 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
-from app.window.forms.breadth import Breadth
+from app.window.forms.column_stretch import Breadth
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
-from app.window.picture import Picture
-from app.window.room.facts import coating_times, course
+from app.window.plan_snapshot import Picture
+from app.window.room.drying_times import coating_times, course
 from app.window.room.plot import CoursePlot
 from app.window.room.table import TimesModel
 from planner.air import dew_point_c

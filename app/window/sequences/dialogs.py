@@ -15,7 +15,7 @@ from app.window import words
 from app.window.forms.controls import choice, line, number
 from app.window.forms.form import FormDialog, keep
 from app.window.session import Session
-from planner.sequences.given import every_sequence
+from planner.sequences.apply_to_book import every_sequence
 from planner.values.book import Book
 from planner.values.coating import THINNERS
 from planner.values.refusal import Refused

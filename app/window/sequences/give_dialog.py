@@ -21,13 +21,13 @@ from app.window import words
 from app.window.forms.controls import choice
 from app.window.forms.form import FormDialog, keep
 from app.window.labels import field_label, text
-from app.window.said import said
-from app.window.sequences.checks import Checks
+from app.window.message_translation import translated
+from app.window.sequences.check_list import Checks
 from app.window.session import Session
-from planner.sequences.choosing import choices_of
+from planner.sequences.apply_to_model import colours_needed, steps_for
+from planner.sequences.chosen_options import choices_of
 from planner.sequences.difference import still
-from planner.sequences.giving import colours_needed, steps_for
-from planner.sequences.saving import painted_cm2
+from planner.sequences.save_from_model import painted_cm2
 from planner.values.book import Book
 from planner.values.coating import THINNERS
 from planner.values.model import Model
@@ -231,7 +231,7 @@ class GiveDialog(FormDialog):
                 steps = max(steps, len(made))
                 total += sum(step.coats * _length(step) for step in made)
         except Refused as refused:
-            return said(refused.mend)
+            return translated(refused.mend)
         told = self.tr("{steps} each, {minutes} of work in all, beside loading and cleaning.")
         counted = words.count(steps, self.tr("1 step"), self.tr("{n} steps"))
         more = ""

@@ -6,8 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from app.service import sequences
+from planner.sequences.apply_to_book import every_sequence
 from planner.sequences.difference import Given, Spot
-from planner.sequences.given import every_sequence
 from planner.values.book import Book
 from planner.values.sequence import Sequence
 

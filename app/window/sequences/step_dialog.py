@@ -13,7 +13,7 @@ from app.window import words
 from app.window.forms.controls import Maybe, choice, line, whole
 from app.window.forms.form import FormDialog, keep
 from app.window.labels import text
-from app.window.sequences.checks import Checks
+from app.window.sequences.check_list import Checks
 from app.window.session import Session
 from planner.sequences.references import BUT
 from planner.values.book import Book

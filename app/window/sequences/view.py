@@ -11,11 +11,11 @@ from app.service import sequence_steps, sequences
 from app.service.edits import Edit
 from app.service.starter_stock import bottle, swatch_of
 from app.window import words
-from app.window.forms.listing import Listing
+from app.window.forms.editable_list import Listing
 from app.window.forms.rows import Column
 from app.window.labels import text
 from app.window.palette import Colours
-from app.window.picture import Picture
+from app.window.plan_snapshot import Picture
 from app.window.sequences.dialogs import (
     ColourDialog,
     NameDialog,
@@ -25,10 +25,9 @@ from app.window.sequences.dialogs import (
     free_name,
 )
 from app.window.sequences.give_dialog import GiveDialog
-from app.window.sequences.offers import Line, lines_of
+from app.window.sequences.offered_changes import Line, lines_of
 from app.window.sequences.rows import Row, rows_of
-from app.window.sequences.step_dialog import SequenceStepDialog
-from app.window.sequences.telling import (
+from app.window.sequences.sequence_wording import (
     colours_text,
     minutes_text,
     only_with,
@@ -36,8 +35,9 @@ from app.window.sequences.telling import (
     where,
     work_text,
 )
+from app.window.sequences.step_dialog import SequenceStepDialog
 from app.window.session import Session
-from planner.sequences.choosing import holds
+from planner.sequences.chosen_options import holds
 from planner.sequences.difference import Given, Spot
 from planner.values.book import Book
 from planner.values.sequence import Colour, Option, Sequence, SequenceStep

@@ -1,6 +1,6 @@
 """Draws a bench sheet: ``python -m app.window.sheet FOLDER PAPER LANGUAGE [tonight]``.
 
-The folder holds the book and its plan; see `app.service.sheet_file`.
+The folder holds the book and its plan; see `app.service.bench_sheet_file`.
 """
 
 from __future__ import annotations
@@ -8,7 +8,7 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
-from app.service.sheet_file import BOOK, DRAWN, PLAN, SHEET, Paper
+from app.service.bench_sheet_file import BOOK, DRAWN, PLAN, SHEET, Paper
 
 
 def main(folder: Path, paper: Paper, spoken: str, *, tonight: bool) -> None:
@@ -17,7 +17,7 @@ def main(folder: Path, paper: Paper, spoken: str, *, tonight: bool) -> None:
     from PySide6.QtGui import QFontDatabase, QGuiApplication  # noqa: PLC0415
 
     from app.window import language  # noqa: PLC0415
-    from app.window.sheet.draw import draw_sheet  # noqa: PLC0415
+    from app.window.sheet.pdf_pages import draw_sheet  # noqa: PLC0415
     from storage.exchange import load, load_plan  # noqa: PLC0415
 
     app = QGuiApplication([])

@@ -13,14 +13,14 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
-from app.window import strokes, words
+from app.window import mark_drawing, words
+from app.window.message_translation import translated
 from app.window.palette import LIGHT
-from app.window.said import said
-from app.window.sheet.flow import INK, SOFT, Band, Draw, gap_of, text_bands
-from app.window.timeline.content import Column, Lane, Strip
+from app.window.sheet.page_flow import INK, SOFT, Band, Draw, gap_of, text_bands
 from app.window.timeline.geometry import Label, Scale, fitting_scale, room_for_labels, wedge_outline
+from app.window.timeline.strip_content import Column, Lane, Strip
+from planner.values.message import row
 from planner.values.moment import Interval
-from planner.values.said import row
 
 ON_PAPER = replace(LIGHT, paper="#FFFFFF", sheet="#FFFFFF", gutter="#EFEFEF")
 PER_MINUTE = 1.1  # least width of a minute [px]
@@ -233,18 +233,18 @@ def _lane(painter: QPainter, at: Picture, lane: Lane, top: float, height: float)
             left = at.x(wedge.start)
             right = at.width if wedge.opens is None else at.x(wedge.opens)
             corners = wedge_outline(left, right, middle, stroke * 0.82, right)
-            strokes.paint_wedge(painter, corners, ON_PAPER, strong=False)
+            mark_drawing.paint_wedge(painter, corners, ON_PAPER, strong=False)
             if wedge.opens is not None and wedge.waiting is not None:
-                strokes.paint_ring(painter, right, middle, ON_PAPER, at.line * 0.2)
+                mark_drawing.paint_ring(painter, right, middle, ON_PAPER, at.line * 0.2)
     mine = [piece for piece in at.strip.pieces if lane.index in piece.lanes]
     for piece in mine:
         left, right = at.x(piece.interval.start), at.x(piece.free)
         if piece.free < piece.interval.end:
             wide = at.x(piece.interval.end) - right
             tail = QRectF(right, middle - stroke / 2, wide, stroke)
-            strokes.paint_tail(painter, tail, ON_PAPER, swatch=piece.swatch)
+            mark_drawing.paint_tail(painter, tail, ON_PAPER, swatch=piece.swatch)
         area = QRectF(left, middle - stroke / 2, max(5.0, right - left), stroke)
-        strokes.paint_work(
+        mark_drawing.paint_work(
             painter,
             area,
             ON_PAPER,
@@ -257,7 +257,7 @@ def _lane(painter: QPainter, at: Picture, lane: Lane, top: float, height: float)
     for bracket in at.strip.brackets:
         if bracket.lane == lane.index:
             high, low = middle - stroke * 0.72, middle + stroke * 0.72
-            strokes.paint_bracket(painter, at.x(bracket.at), high, low, ON_PAPER)
+            mark_drawing.paint_bracket(painter, at.x(bracket.at), high, low, ON_PAPER)
     said = [(piece.interval, words.stage_word(piece.stage)) for piece in mine]
     _words(painter, at, said, top)
     painter.restore()
@@ -280,7 +280,7 @@ def _airbrush(painter: QPainter, at: Picture, number: int, top: float, height: f
         painter.setPen(QPen(INK, 0.8))
         painter.setBrush(QColor(work.swatch) if work.swatch else ON_PAPER.colour("sheet"))
         painter.drawRect(QRectF(left, middle - stroke / 2, max(3.0, right - left), stroke))
-    _words(painter, at, [(work.interval, said(row((work.kind,)))) for work in mine], top)
+    _words(painter, at, [(work.interval, translated(row((work.kind,)))) for work in mine], top)
     painter.restore()
 
 

@@ -10,14 +10,14 @@ from app.service.edits import Edit
 from app.service.shopping_edits import Bought
 from app.window import reasons, words
 from app.window.forms.controls import number, whole
-from app.window.forms.listing import Listing
+from app.window.forms.editable_list import Listing
 from app.window.forms.rows import Column
-from app.window.labels import Message, field_label, text
+from app.window.labels import MessageLabel, field_label, text
+from app.window.message_translation import translated
 from app.window.palette import Colours
-from app.window.picture import Picture
-from app.window.said import said
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
-from app.window.shopping.facts import ShopRow, current, rows_of
+from app.window.shopping.shopping_rows import ShopRow, current, rows_of
 from app.window.stock.supply_dialogs import AmountDialog
 from app.window.stock.tree import ml
 from app.window.stock.view import contents
@@ -40,7 +40,7 @@ class ShoppingView(QWidget):
         self.margin.setToolTip(self.tr("Bought on top of what is needed; then whole bottles"))
         self.margin.setKeyboardTracking(False)
         self.everything = QCheckBox(self.tr("&All that the plan takes"))
-        self.message = Message()
+        self.message = MessageLabel()
         self.list = self._make_list()
         self.enough = self._make_enough()
         self.touch_ups = self._make_touch_ups()
@@ -145,7 +145,7 @@ class ShoppingView(QWidget):
             (
                 Column(tr("Model"), lambda one: one.model),
                 Column(tr("Place"), lambda one: one.place),
-                Column(tr("What to do"), lambda one: said(one.mend)),
+                Column(tr("What to do"), lambda one: translated(one.mend)),
             ),
         )
 
@@ -242,7 +242,7 @@ class ShoppingView(QWidget):
         if isinstance(row.line, Line) and row.line.replace:
             told.append(self.tr("Less than half a bottle is left; have the next before it ends."))
         if isinstance(row.line, Line) and row.line.old:
-            told.append(words.capital(said(row.line.old)) + ".")
+            told.append(words.capital(translated(row.line.old)) + ".")
         if not row.complete:
             told.append(self.tr("Some places that get it have no area, so it takes more."))
         return " ".join(told)

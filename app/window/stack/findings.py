@@ -9,11 +9,11 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVB
 
 from app.window import words
 from app.window.labels import text
-from app.window.marks import Mark, RingMark, WarningMark
+from app.window.mark_widgets import Mark, RingMark, WarningMark
+from app.window.message_translation import translated
 from app.window.palette import LIGHT, Colours
-from app.window.said import said
 from app.window.stack.model import verdict_word
-from planner.layers.choices import Choice
+from planner.layers.disputed_choices import Choice
 from planner.layers.finding import Finding
 
 WIDTH = (204, 300)  # the least and the most, px
@@ -72,16 +72,19 @@ class FindingsPanel(QScrollArea):
     def _finding(self, finding: Finding) -> QWidget:
         lines = [
             self.tr("{verdict}: {message}").format(
-                verdict=words.capital(verdict_word(finding.verdict)), message=said(finding.message)
+                verdict=words.capital(verdict_word(finding.verdict)),
+                message=translated(finding.message),
             ),
-            self.tr("Source: {source}").format(source=said(finding.source)),
+            self.tr("Source: {source}").format(source=translated(finding.source)),
         ]
         holder, box = self._line(WarningMark(self._colours), lines)
         if finding.mend is not None:
-            box.addWidget(text(self.tr("Mend: {mend}").format(mend=said(finding.mend.title))))
+            box.addWidget(text(self.tr("Mend: {mend}").format(mend=translated(finding.mend.title))))
             button = QPushButton(self.tr("Apply"))
             button.setToolTip(self.tr("Apply this mend; it can be undone"))
-            button.setAccessibleName(self.tr("Apply: {mend}").format(mend=said(finding.mend.title)))
+            button.setAccessibleName(
+                self.tr("Apply: {mend}").format(mend=translated(finding.mend.title))
+            )
             button.clicked.connect(partial(self.mend_wanted.emit, finding))
             self.buttons.append(button)
             row = QHBoxLayout()
@@ -91,10 +94,10 @@ class FindingsPanel(QScrollArea):
         return holder
 
     def _choice(self, choice: Choice) -> QWidget:
-        lines = [said(choice.question)]
+        lines = [translated(choice.question)]
         for way, reason in choice.sides:
             form = self.tr("yours – {way}: {why}") if way == choice.chosen else "{way}: {why}"
-            lines.append(form.format(way=said(way), why=said(reason)))
+            lines.append(form.format(way=translated(way), why=translated(reason)))
         return self._line(RingMark(self._colours), lines)[0]
 
     def _line(self, mark: Mark, lines: list[str]) -> tuple[QWidget, QVBoxLayout]:

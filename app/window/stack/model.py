@@ -16,9 +16,9 @@ from PySide6.QtCore import (
 
 from app.service.hard_clear import HardClear
 from app.window import words
-from app.window.stack.facts import Coat, PlaceStack
+from app.window.stack.coat_rows import Coat, PlaceStack
 from app.window.timeline.tree import swatch_icon
-from planner.layers.table import Verdict
+from planner.layers.overcoat_table import Verdict
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()

@@ -22,12 +22,12 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.window import strokes
+from app.window import mark_drawing
 from app.window.palette import LIGHT, Colours
 from app.window.room.plot import spread
-from app.window.stack.facts import Coat, PlaceStack
+from app.window.stack.coat_rows import Coat, PlaceStack
 from app.window.stack.model import coat_name, coat_time, verdict_line
-from planner.layers.table import Verdict
+from planner.layers.overcoat_table import Verdict
 from planner.values.coating import Finish
 
 MARGIN, PLASTIC = 20.0, 54.0
@@ -229,7 +229,7 @@ class CrossSection(QWidget):
 
     def _film(self, painter: QPainter, band: Band) -> None:
         coat = band.coat
-        phase = strokes.phase_of(str(coat.key))
+        phase = mark_drawing.phase_of(str(coat.key))
         roughness = {Finish.MATTE: 1.6, Finish.SATIN: 0.6, Finish.GLOSS: 0.0}[coat.finish]
         upper = self._edge(band.top, phase, roughness)
         path = QPainterPath(upper[0])
@@ -240,7 +240,7 @@ class CrossSection(QWidget):
         path.closeSubpath()
         # A pale edge on a pale film would not part it from one of the same colour below.
         pale = QColor(coat.swatch).lightnessF() > PALE
-        edge = QColor(*SHADE) if pale else strokes.edge_on(coat.swatch, self._colours)
+        edge = QColor(*SHADE) if pale else mark_drawing.edge_on(coat.swatch, self._colours)
         painter.setPen(QPen(edge, 1))
         painter.setBrush(QColor(coat.swatch))
         painter.drawPath(path)
@@ -310,10 +310,10 @@ class CrossSection(QWidget):
             painter.drawEllipse(QPointF(x, at), 5, 5)
         elif verdict is Verdict.WAIT:
             corners = [(x - 7, at - 6), (x + 7, at), (x + 7, at), (x - 7, at + 6)]
-            strokes.paint_wedge(painter, corners, self._colours, strong=True)
+            mark_drawing.paint_wedge(painter, corners, self._colours, strong=True)
         elif verdict in (Verdict.BARRIER, Verdict.NEVER):
             painter.setPen(QPen(self._colours.colour("closing"), 2.6))
             painter.drawLine(QPointF(x - 5, at - 5), QPointF(x + 5, at + 5))
             painter.drawLine(QPointF(x - 5, at + 5), QPointF(x + 5, at - 5))
         else:
-            strokes.paint_warning(painter, QRectF(x - 7, at - 7, 14, 12), self._colours)
+            mark_drawing.paint_warning(painter, QRectF(x - 7, at - 7, 14, 12), self._colours)

@@ -15,8 +15,8 @@ from PySide6.QtWidgets import (
 from app.window.forms.tables import lines_table
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
-from app.window.picture import Picture
-from app.window.stack.facts import Coat, PlaceStack, stacks
+from app.window.plan_snapshot import Picture
+from app.window.stack.coat_rows import Coat, PlaceStack, stacks
 from app.window.stack.findings import FindingsPanel
 from app.window.stack.model import SIGNS, CoatsModel, hard_line, place_name
 from app.window.stack.section import LEAST_WIDTH, CrossSection

@@ -22,16 +22,16 @@ from PySide6.QtWidgets import (
 
 from app.service import stock
 from app.window import words
-from app.window.flow import FlowLayout
+from app.window.flow_layout import FlowLayout
 from app.window.forms.controls import number, whole
-from app.window.forms.listing import Roomy, plain_table
+from app.window.forms.editable_list import Roomy, plain_table
 from app.window.forms.rows import Column, RowsModel
 from app.window.glossary import state_meaning
-from app.window.labels import Message, field_label, text
-from app.window.said import said
+from app.window.labels import MessageLabel, field_label, text
+from app.window.message_translation import translated
 from app.window.session import Session
 from app.window.stock.coating_dialog import CoatingDialog
-from app.window.stock.facts import CureLine, FamilyRows, StockRow, cure_lines, told_place
+from app.window.stock.coating_rows import CureLine, FamilyRows, StockRow, cure_lines, told_place
 from app.window.stock.supply_dialogs import AmountDialog
 from app.window.stock.tree import LEFT, NAME, NEEDED, OPENED, StockFilter, StockModel, cell, ml
 from planner.values.coating import Coating
@@ -57,7 +57,7 @@ class CoatingsPage(QWidget):
         self.look.setAccessibleName(self.tr("Show only"))
         self.tree = self._make_tree()
         self.none = text("")
-        self.message = Message()
+        self.message = MessageLabel()
         self.title = text("", bold=True)
         self.learned = text("", size=0.92)
         self.times: RowsModel[CureLine] = RowsModel(self._columns(), self)
@@ -237,7 +237,7 @@ class CoatingsPage(QWidget):
                 )
             )
         if row is not None and row.old:
-            told.append(said(row.old))
+            told.append(translated(row.old))
         self.learned.setText(" ".join(told))
 
     def _ask(self, old: Coating | None) -> None:
@@ -298,7 +298,7 @@ class CoatingsPage(QWidget):
         if refused is None:
             self.message.say("")
             return
-        self.message.say(f"{told_place(book, refused.place)}: {said(refused.mend)}")
+        self.message.say(f"{told_place(book, refused.place)}: {translated(refused.mend)}")
 
 
 def cure_source(one: CureLine) -> str:

@@ -21,8 +21,8 @@ from app.window import words
 from app.window.forms.controls import choice, tool, whole
 from app.window.glossary import state_meaning
 from app.window.labels import field_label, text
-from app.window.said import said
-from app.window.stock.facts import cure_lines
+from app.window.message_translation import translated
+from app.window.stock.coating_rows import cure_lines
 from planner.values.coating import Clock, Coating, Mark, Preparation, State, StateTime, Window
 from planner.values.refusal import Refused
 
@@ -78,7 +78,7 @@ class TimesEditor(QWidget):
                         source=self.sources[state].text().strip(),
                     )
                 except Refused as problem:
-                    raise Refused("times", f"{box.text()}: {said(problem.mend)}") from None
+                    raise Refused("times", f"{box.text()}: {translated(problem.mend)}") from None
                 found.append(time)
         return tuple(found)
 
@@ -227,7 +227,9 @@ class WindowsEditor(QWidget):
                 found.append(row.filled())
             except Refused as problem:
                 name = self.tr("Window {n}").format(n=number + 1)
-                raise Refused("recoat", f"{name}: {problem.place} {said(problem.mend)}") from None
+                raise Refused(
+                    "recoat", f"{name}: {problem.place} {translated(problem.mend)}"
+                ) from None
         return tuple(found)
 
 

@@ -7,8 +7,8 @@ from pathlib import Path
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from app.window.labels import Message
-from app.window.logbook.thumbs import SIDE, thumbnail
+from app.window.labels import MessageLabel
+from app.window.logbook.thumbnails import SIDE, thumbnail
 from planner.values.refusal import Refused
 from storage import photos
 
@@ -26,7 +26,7 @@ class PhotoField(QWidget):
         self.picture.setTextFormat(Qt.TextFormat.PlainText)
         self.choose = QPushButton(self.tr("Choose…"))
         self.drop = QPushButton(self.tr("Without"))
-        self.message = Message()
+        self.message = MessageLabel()
         for button in (self.choose, self.drop):
             button.setAutoDefault(False)
         self.choose.clicked.connect(self._choose)

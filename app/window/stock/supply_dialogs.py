@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QCheckBox, QDateTimeEdit, QPlainTextEdit, QWidget
 from app.service import stock
 from app.service.edits import Edit
 from app.window import words
-from app.window.flow import FlowLayout
+from app.window.flow_layout import FlowLayout
 from app.window.forms.controls import (
     Maybe,
     date_edit,
@@ -22,7 +22,7 @@ from app.window.forms.controls import (
     whole,
 )
 from app.window.forms.form import FormDialog, keep
-from app.window.forms.portions import PortionsEditor
+from app.window.forms.mix_portions import PortionsEditor
 from app.window.glossary import stage_meaning
 from app.window.labels import text
 from app.window.session import Session

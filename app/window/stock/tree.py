@@ -17,7 +17,7 @@ from PySide6.QtGui import QFont, QIcon
 
 from app.window import words
 from app.window.forms.rows import EN_SPACE, RIGHT
-from app.window.stock.facts import MOST_ROLES, FamilyRows, StockRow
+from app.window.stock.coating_rows import MOST_ROLES, FamilyRows, StockRow
 from app.window.timeline.tree import swatch_icon
 from planner.quantity import Line
 

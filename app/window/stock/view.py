@@ -11,15 +11,15 @@ from app.service import stock
 from app.service.edits import Edit
 from app.window import words
 from app.window.forms.controls import number
-from app.window.forms.listing import Listing
+from app.window.forms.editable_list import Listing
 from app.window.forms.rows import Column
 from app.window.labels import text
+from app.window.message_translation import translated
 from app.window.palette import Colours
-from app.window.picture import Picture
-from app.window.said import said
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
+from app.window.stock.coating_rows import families, told_place
 from app.window.stock.coatings import CoatingsPage
-from app.window.stock.facts import families, told_place
 from app.window.stock.supply_dialogs import (
     AmountDialog,
     CardDialog,
@@ -188,7 +188,7 @@ class StockView(QWidget):
         if refused is None or book is None:
             listing.say(None)
             return
-        listing.message.say(f"{told_place(book, refused.place)}: {said(refused.mend)}")
+        listing.message.say(f"{told_place(book, refused.place)}: {translated(refused.mend)}")
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours; the controls follow their palette."""

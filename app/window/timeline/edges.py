@@ -7,16 +7,16 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen
 
-from app.window import strokes, words
-from app.window.timeline import texts
-from app.window.timeline.content import Held, Piece, SetUp
+from app.window import mark_drawing, words
+from app.window.timeline import text_cache
+from app.window.timeline.strip_content import Held, Piece, SetUp
 from planner.values.plan import BenchKind
 from planner.values.step import Stage
 
 if TYPE_CHECKING:
     from app.window.timeline.geometry import Span
-    from app.window.timeline.index import Items
     from app.window.timeline.paint import Scene
+    from app.window.timeline.spatial_index import Items
 
 LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 LEAST_NAME = 30.0  # less room than this shows nothing but dots [px]
@@ -63,7 +63,7 @@ def _date(painter: QPainter, scene: Scene, span: Span, left: float, right: float
         x = scene.x(minute)
         if x + 37 <= right:
             clock = words.clock(minute, scene.zone)
-            texts.write(painter, x + 3, text * 2.55, clock, 99)
+            text_cache.write(painter, x + 3, text * 2.55, clock, 99)
         painter.drawLine(QPointF(x, scene.at.sizes.head - 4), QPointF(x, scene.at.sizes.head))
 
 
@@ -89,7 +89,7 @@ def _now(painter: QPainter, scene: Scene, head: QRectF) -> None:
     end = scene.x(scene.now)
     if end <= head.left():
         return
-    strokes.paint_past(
+    mark_drawing.paint_past(
         painter,
         QRectF(head.left(), 0, min(end, head.right()) - head.left(), head.height()),
         scene.colours,
@@ -121,7 +121,7 @@ def paint_band(painter: QPainter, scene: Scene, items: Items) -> None:
             painter.fillRect(low, top, high - low, tall, colours.colour("sheet"))
     end = min(scene.x(scene.now), area.right())
     if end > area.left():
-        strokes.paint_past(
+        mark_drawing.paint_past(
             painter, QRectF(area.left(), area.top(), end - area.left(), area.height()), colours
         )
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -149,8 +149,8 @@ def _held(painter: QPainter, scene: Scene, held: Held) -> None:
     if not scene.sees(left, right):
         return
     middle = _brush_middle(scene, held.airbrush)
-    painter.setPen(QPen(strokes.edge_on(held.swatch, scene.colours), 1))
-    painter.setBrush(strokes.brush_of(held.swatch, 1.0))
+    painter.setPen(QPen(mark_drawing.edge_on(held.swatch, scene.colours), 1))
+    painter.setBrush(mark_drawing.brush_of(held.swatch, 1.0))
     painter.drawRect(QRectF(left, middle - 3, right - left, 6))
 
 
@@ -160,7 +160,7 @@ def _sprayed(painter: QPainter, scene: Scene, airbrush: int, piece: Piece) -> No
         return
     height = scene.at.sizes.text * 1.15
     middle = _brush_middle(scene, airbrush)
-    strokes.paint_work(
+    mark_drawing.paint_work(
         painter,
         QRectF(left + 0.5, middle - height / 2, max(4.0, right - left - 1), height),
         scene.colours,
@@ -213,7 +213,7 @@ def paint_loads(painter: QPainter, scene: Scene, items: Items) -> None:
         width = right - left - 2
         if width < LEAST_NAME:
             continue
-        texts.write(painter, left, middle - text * 1.15, held.coating, width)
+        text_cache.write(painter, left, middle - text * 1.15, held.coating, width)
 
 
 def paint_names(painter: QPainter, scene: Scene) -> None:
@@ -233,13 +233,13 @@ def paint_names(painter: QPainter, scene: Scene) -> None:
             painter.setFont(scene.bold)
             painter.setPen(colours.colour("ink"))
             wide = scene.area.right() - 16  # a heading's band is free of work
-            texts.write(painter, 10, top + height / 2, row.model, wide)
+            text_cache.write(painter, 10, top + height / 2, row.model, wide)
             continue
         painter.setFont(scene.small)
         painter.setPen(colours.colour("soft"))
         lane = scene.at.strip.lanes[row.lane]
         told = words.listed(lane.parts)
-        texts.write(painter, 20, top + height / 2, told, scene.left - 26)
+        text_cache.write(painter, 20, top + height / 2, told, scene.left - 26)
     painter.restore()
     painter.setFont(scene.bold)
     painter.setPen(colours.colour("ink"))
@@ -260,7 +260,7 @@ def _corner(painter: QPainter, scene: Scene) -> None:
     )
     painter.drawText(QRectF(10, text * 0.2, scene.left - 12, text * 1.5), LEFT, name)
     swatch = QRectF(10, text * 1.9, text * 1.6, text * 1.1)
-    strokes.paint_past(painter, swatch, scene.colours)
+    mark_drawing.paint_past(painter, swatch, scene.colours)
     painter.drawText(
         QRectF(swatch.right() + 6, text * 1.8, scene.left, text * 1.3), LEFT, words.tr("is past")
     )

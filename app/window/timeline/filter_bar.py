@@ -8,9 +8,9 @@ from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QSizePolicy, QToolButton, QWidget
 
 from app.window import words
-from app.window.flow import FlowLayout
-from app.window.timeline.content import Strip
-from app.window.timeline.sieve import Choices, Sieve, choices_of
+from app.window.flow_layout import FlowLayout
+from app.window.timeline.strip_content import Strip
+from app.window.timeline.strip_filter import Choices, Sieve, choices_of
 
 
 class FilterBar(QWidget):

@@ -13,7 +13,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from app.window.timeline.content import Column, Lane
+from app.window.timeline.strip_content import Column, Lane
 from planner.values.moment import Interval
 
 GUTTER_LEAST, GUTTER_PER_DOUBLING = 58.0, 7.0

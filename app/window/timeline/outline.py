@@ -14,10 +14,10 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import QCoreApplication
 
 from app.window import reasons, words
-from app.window.said import said
-from app.window.timeline.content import Bracket, Column, Piece, SetUp, Strip, Wedge
+from app.window.message_translation import translated
 from app.window.timeline.labels import label_of
-from app.window.wishes.telling import wish_line
+from app.window.timeline.strip_content import Bracket, Column, Piece, SetUp, Strip, Wedge
+from app.window.wishes.wish_wording import wish_line
 from planner.values.plan import PassKey
 from planner.values.step import Bound
 
@@ -135,7 +135,9 @@ def _wedge(wedge: Wedge, zone: ZoneInfo, now: int) -> Node:
 
 def _bracket(bracket: Bracket, zone: ZoneInfo, now: int) -> Node:
     what = tr("must have ended") if bracket.bound is Bound.END else tr("must have begun")
-    return Node(words.when(bracket.at, zone, now), what, said(bracket.why), key=bracket.waiting)
+    return Node(
+        words.when(bracket.at, zone, now), what, translated(bracket.why), key=bracket.waiting
+    )
 
 
 def _set_up(strip: Strip, work: SetUp, zone: ZoneInfo) -> Node:

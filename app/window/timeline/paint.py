@@ -10,13 +10,13 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QFont, QPainter, QPen, QPixmap
 
-from app.window import strokes
+from app.window import mark_drawing
 from app.window.palette import Colours
-from app.window.timeline import texts
-from app.window.timeline.arrange import Arrangement, Box, Ghost, Text
-from app.window.timeline.content import Bracket, Piece, Wedge
+from app.window.timeline import text_cache
 from app.window.timeline.geometry import Span, wedge_outline
-from app.window.timeline.index import Items
+from app.window.timeline.spatial_index import Items
+from app.window.timeline.strip_content import Bracket, Piece, Wedge
+from app.window.timeline.strip_layout import Arrangement, Box, Ghost, Text
 from planner.values.plan import PassKey
 
 BEYOND = 6.0  # what is cut off is cut so far out of sight [px]
@@ -154,7 +154,7 @@ def _grounds(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
     # Whole pixels, not smoothed at their edges: that would take three times as long.
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     colours = scene.colours
-    if strokes.on_screen(painter):
+    if mark_drawing.on_screen(painter):
         # Columns look the same all the way down: a few lines of them are laid again and again.
         ratio = painter.device().devicePixelRatio()
         pixmap = QPixmap(math.ceil(lanes.width() * ratio), math.ceil(REPEATED * ratio))
@@ -196,7 +196,7 @@ def _columns(painter: QPainter, scene: Scene, area: QRectF) -> None:
 def _past(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
     end = min(scene.x(scene.now), lanes.right())
     if end > lanes.left():
-        strokes.paint_past(
+        mark_drawing.paint_past(
             painter,
             QRectF(lanes.left(), lanes.top(), end - lanes.left(), lanes.height()),
             scene.colours,
@@ -217,15 +217,15 @@ def _wedge(painter: QPainter, scene: Scene, wedge: Wedge, *, strong: bool) -> No
     if right <= begin:
         pass  # only the dots behind it are seen
     elif strong:
-        strokes.paint_wedge_edge(painter, corners, scene.colours)
+        mark_drawing.paint_wedge_edge(painter, corners, scene.colours)
     else:
-        strokes.paint_wedge(painter, corners, scene.colours, strong=False)
+        mark_drawing.paint_wedge(painter, corners, scene.colours, strong=False)
     if wedge.opens is None:
         return
     if until > right + 6:
         _dots(painter, scene, right + 5, until - 2, middle, 1.0 if strong else 0.75)
     if wedge.waiting is not None or strong:
-        strokes.paint_ring(painter, right, middle, scene.colours, scene.at.sizes.text * 0.26)
+        mark_drawing.paint_ring(painter, right, middle, scene.colours, scene.at.sizes.text * 0.26)
 
 
 def _dots(
@@ -235,7 +235,7 @@ def _dots(
     first = max(0, math.ceil((scene.left - left) / DOT))
     last = math.floor((min(right, scene.area.right()) - left) / DOT)
     painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(strokes.brush_of(scene.colours.soft, alpha))
+    painter.setBrush(mark_drawing.brush_of(scene.colours.soft, alpha))
     spot = QPointF(left + DOT * first, middle - DOT_SIZE / 2)
     painter.translate(spot)
     painter.drawRects(_dots_in_a_row(last + 1 - first))
@@ -282,9 +282,9 @@ def _box(painter: QPainter, scene: Scene, box: Box) -> None:
     rect = _rect(scene, box)
     if box.free < box.right:
         tail = rect.adjusted(box.free - box.left, 0, 0, 0)
-        strokes.paint_tail(painter, tail, scene.colours, swatch=piece.swatch)
+        mark_drawing.paint_tail(painter, tail, scene.colours, swatch=piece.swatch)
         rect.setWidth(box.free - box.left)
-    strokes.paint_work(
+    mark_drawing.paint_work(
         painter,
         rect,
         scene.colours,
@@ -296,7 +296,7 @@ def _box(painter: QPainter, scene: Scene, box: Box) -> None:
     )
     if piece.wishes:
         x = min(rect.left() + 6, rect.center().x())
-        strokes.paint_pin(painter, x, rect.center().y(), scene.colours, firm=piece.pinned)
+        mark_drawing.paint_pin(painter, x, rect.center().y(), scene.colours, firm=piece.pinned)
 
 
 def _frame(
@@ -316,11 +316,13 @@ def _bracket(painter: QPainter, scene: Scene, bracket: Bracket) -> None:
     if not scene.sees(x - 8, x + 60):
         return
     middle, height = scene.lane(bracket.lane), scene.at.sizes.stroke
-    strokes.paint_bracket(painter, x, middle - height * 0.72, middle + height * 0.72, scene.colours)
+    mark_drawing.paint_bracket(
+        painter, x, middle - height * 0.72, middle + height * 0.72, scene.colours
+    )
 
 
 def _text(painter: QPainter, scene: Scene, text: Text) -> None:
     left = scene.shift(text.left)
     if not scene.sees(left, left + text.width):
         return
-    texts.write(painter, left, scene.top + text.middle - scene.down, text.text, text.width)
+    text_cache.write(painter, left, scene.top + text.middle - scene.down, text.text, text.width)

@@ -16,8 +16,8 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter, QPixmap, QRegion
 
 from app.window.timeline import edges, paint
-from app.window.timeline.index import SIDE, along, together
 from app.window.timeline.paint import Scene
+from app.window.timeline.spatial_index import SIDE, along, together
 
 MOST = 128  # squares that are kept, some five screens full
 

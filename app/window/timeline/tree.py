@@ -7,8 +7,8 @@ from typing import Any
 from PySide6.QtCore import QModelIndex, QObject, Qt
 from PySide6.QtGui import QColor, QIcon, QPainter, QPixmap
 
-from app.window.entries import EntriesModel, Index, entries_of
 from app.window.timeline.outline import Node
+from app.window.tree_nodes import EntriesModel, Index, entries_of
 from planner.values.plan import PassKey
 
 

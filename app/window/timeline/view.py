@@ -9,9 +9,9 @@ from PySide6.QtGui import QContextMenuEvent, QHelpEvent, QKeyEvent, QMouseEvent,
 from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
 from app.window import reasons, words
-from app.window.timeline import steering
+from app.window.timeline import arrow_keys
 from app.window.timeline.canvas import ZOOM, StripCanvas
-from app.window.timeline.carrying import Carried
+from app.window.timeline.drag_piece import Carried
 from planner.values.plan import PassKey
 
 
@@ -48,12 +48,12 @@ class TimelineView(StripCanvas):
         """Move between pieces of work, zoom, open."""
         key = event.key()
         moves = {
-            Qt.Key.Key_Left: steering.sooner,
-            Qt.Key.Key_Right: steering.later,
-            Qt.Key.Key_Up: steering.above,
-            Qt.Key.Key_Down: steering.below,
-            Qt.Key.Key_Home: steering.first,
-            Qt.Key.Key_End: steering.last,
+            Qt.Key.Key_Left: arrow_keys.sooner,
+            Qt.Key.Key_Right: arrow_keys.later,
+            Qt.Key.Key_Up: arrow_keys.above,
+            Qt.Key.Key_Down: arrow_keys.below,
+            Qt.Key.Key_Home: arrow_keys.first,
+            Qt.Key.Key_End: arrow_keys.last,
         }
         if key in moves and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
             box = moves[Qt.Key(key)](self._at.boxes, self._box_of_choice())

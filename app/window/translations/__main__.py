@@ -11,9 +11,9 @@ import subprocess
 import sys
 from pathlib import Path
 
-from app.window.said import KEPT
+from app.window.message_translation import KEPT
 from app.window.translations.catalogue import HERE, all_texts, read, write
-from app.window.translations.spoken import kept_as_text
+from app.window.translations.planner_texts import kept_as_text
 
 
 def main() -> int:

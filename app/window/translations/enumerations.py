@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from planner.cure.family_times import Status
-from planner.layers.table import Verdict
+from planner.layers.overcoat_table import Verdict
 from planner.values.coating import Family, Finish, Preparation, State
 from planner.values.model import Material, Shape, Side
 from planner.values.step import Role, Stage, Tool, Trait

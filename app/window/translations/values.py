@@ -18,11 +18,11 @@ from app.service.merging import field_word
 from app.service.starter_stock import NAMES
 from app.service.warm_box import WARM_BOX
 from app.window.translations.enumerations import ENUMERATIONS
-from app.window.translations.spoken import texts_said
+from app.window.translations.planner_texts import texts_said
 from planner.cautions import LAST_WORD, WRITTEN
 from planner.cure.family_times import family_figure
 from planner.evening.looks import LookFor
-from planner.layers.table import TABLE, Below, Next
+from planner.layers.overcoat_table import TABLE, Below, Next
 from planner.sequences.built_in import ALL
 from planner.sequences.references import ALSO_CALLED
 from planner.values.coating import Coating, Family, Finish, Mix, State

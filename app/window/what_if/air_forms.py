@@ -5,7 +5,7 @@ from __future__ import annotations
 from app.service import what_if
 from app.service.what_if import Change
 from app.window import words
-from app.window.what_if.form import Form, refill
+from app.window.what_if.change_form import Form, refill
 from app.window.what_if.work_forms import StageForm
 from planner.values.book import Book
 from planner.values.step import LAYS_NO_FILM, Stage

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QDateEdit
 from app.service import what_if
 from app.service.what_if import Change
 from app.window import words
-from app.window.what_if.form import HOURS, Form
+from app.window.what_if.change_form import HOURS, Form
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
 

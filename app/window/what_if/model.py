@@ -10,7 +10,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from app.service.what_if import Outcome
 from app.window import words
 from app.window.what_if.runner import Tried
-from app.window.what_if.telling import cells, heads, remark
+from app.window.what_if.scenario_wording import cells, heads, remark
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()

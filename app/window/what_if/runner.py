@@ -10,11 +10,11 @@ from threading import Event
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 
 from app.service import what_if
-from app.service.unplanned import Unsound
+from app.service.planning_errors import Unsound
 from app.service.what_if import Outcome, Scenario
 from app.window import words
-from app.window.picture import Picture
-from app.window.said import said
+from app.window.message_translation import translated
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
@@ -68,7 +68,7 @@ class _Job(QRunnable):
                     return
                 self._answers.came.emit(self._serial, self.scenario, outcome)
         except (Refused, Unsound) as problem:
-            self._answers.failed.emit(self._serial, self.scenario, said(str(problem)))
+            self._answers.failed.emit(self._serial, self.scenario, translated(str(problem)))
         except Exception:
             # A fault of the program must neither hang the window nor end it.
             log.exception("trying a change failed")

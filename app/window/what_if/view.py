@@ -21,13 +21,13 @@ from PySide6.QtWidgets import (
 )
 
 from app.service.what_if import Scenario
-from app.window.forms.breadth import Breadth
-from app.window.labels import Message, NarrowCombo, field_label, text
+from app.window.forms.column_stretch import Breadth
+from app.window.labels import MessageLabel, NarrowCombo, field_label, text
 from app.window.palette import Colours
-from app.window.picture import Picture
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
-from app.window.what_if.form import Form
-from app.window.what_if.forms import FORMS
+from app.window.what_if.change_form import Form
+from app.window.what_if.change_forms import FORMS
 from app.window.what_if.model import ScenarioModel
 from app.window.what_if.runner import Runner
 from planner.values.refusal import Refused
@@ -44,7 +44,7 @@ class WhatIfView(QScrollArea):
         self.table = self._make_table()
         self.keep = self._button(self.tr("&Keep it"), self._keep, "Ctrl+Return")
         self.drop = self._button(self.tr("&Drop it"), self._drop, "Ctrl+Del")
-        self.remark = Message()
+        self.remark = MessageLabel()
         self.kind = NarrowCombo(20)
         self.stack = QStackedWidget()
         self.forms: list[Form] = [form() for form in FORMS]
@@ -57,7 +57,7 @@ class WhatIfView(QScrollArea):
         self.with_it = self._button(
             self.tr("Try it together with the &chosen one"), self._try_with, "Ctrl+Shift+T"
         )
-        self.message = Message()
+        self.message = MessageLabel()
         self._lay_out()
         self.runner.changed.connect(self._show)
         self._show_form(0)

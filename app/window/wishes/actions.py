@@ -12,10 +12,10 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from app.service import pins, wishes
 from app.window import reasons, words
-from app.window.picture import Picture
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
-from app.window.wishes.choose import Choose
-from app.window.wishes.forbidding import stretch_name
+from app.window.wishes.choice_list import Choose
+from app.window.wishes.conflict_sentence import stretch_name
 from app.window.wishes.trial import Asked, Trial
 from planner.bench import Stretch
 from planner.values.moment import Interval

@@ -9,7 +9,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 
 from app.service.pins import Wish
 from app.window import words
-from app.window.wishes.telling import kept_word, whose, wish_line
+from app.window.wishes.wish_wording import kept_word, whose, wish_line
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()

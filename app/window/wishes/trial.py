@@ -10,12 +10,12 @@ from threading import Event
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
 
 from app.service.edits import Edit
-from app.service.unplanned import Stopped, Unsound
+from app.service.planning_errors import Stopped, Unsound
 from app.window import words
-from app.window.picture import Picture, picture_of
-from app.window.said import said
+from app.window.message_translation import translated
+from app.window.plan_snapshot import Picture, picture_of
 from app.window.session import Session
-from app.window.wishes import forbidding
+from app.window.wishes import conflict_sentence
 from planner.values.book import Book
 from planner.values.moment import Interval
 from planner.values.plan import PassKey
@@ -54,11 +54,11 @@ class _Trying(QRunnable):
         try:
             trial = picture_of(self._edit.book, self._now, quick=True, stop=self.stopped.is_set)
             asked = self._asked
-            why = forbidding.after_trial(self._before, trial, asked.key, asked.where)
+            why = conflict_sentence.after_trial(self._before, trial, asked.key, asked.where)
         except Stopped:
             return
         except (Refused, Unsound) as problem:
-            why = said(str(problem))
+            why = translated(str(problem))
         except Exception:
             # A fault of the program must neither hang the window nor end it.
             log.exception("trying a wish failed")
@@ -104,14 +104,14 @@ class Trial(QObject):
             return
         self.drop()
         if asked.key is not None and asked.where is not None:
-            why = forbidding.at_once(picture, asked.key, asked.where, session.now)
+            why = conflict_sentence.at_once(picture, asked.key, asked.where, session.now)
             if why:
                 self.refused.emit(why)
                 return
         try:
             edit = asked.make(book)
         except Refused as problem:
-            self.refused.emit(said(str(problem)))
+            self.refused.emit(translated(str(problem)))
             return
         if edit.book == book:
             return

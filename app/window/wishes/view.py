@@ -24,13 +24,13 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import pins, wishes
-from app.window.labels import Message, NarrowCombo, text
+from app.window.labels import MessageLabel, NarrowCombo, text
 from app.window.palette import Colours
-from app.window.picture import Picture
+from app.window.plan_snapshot import Picture
 from app.window.session import Session
 from app.window.wishes.model import WishModel
-from app.window.wishes.telling import level_name
 from app.window.wishes.trial import Asked, Trial
+from app.window.wishes.wish_wording import level_name
 from planner.values.plan import PassKey
 from planner.values.wishes import USUAL_ORDER, Level
 
@@ -63,7 +63,7 @@ class WishesView(QScrollArea):
             )
         )
         self.pilots = QGridLayout()
-        self.message = Message()
+        self.message = MessageLabel()
         self.order = QListWidget()
         self.up = self._button(self.tr("Counts &more"), partial(self._move, -1), "Alt+Up")
         self.down = self._button(self.tr("Counts &less"), partial(self._move, 1), "Alt+Down")

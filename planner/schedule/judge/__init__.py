@@ -9,11 +9,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.schedule.judge import airbrush, facts, gates, hands, order, sums, units
+from planner.schedule.drying_locations import chosen_in, settled
+from planner.schedule.judge import airbrush, facts, gates, hands, order, plan_claims, units
 from planner.schedule.judge.premises import Case, Premises
 from planner.schedule.judge.ruling import Rule, Ruling
 from planner.schedule.judge.verdict import Verdict, Violation
-from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 from planner.values.plan import Plan
 
@@ -61,10 +61,10 @@ RULES: dict[int, Rule] = {
     22: facts.logged,
     23: facts.from_now_on,
     24: facts.pins,
-    25: sums.status,
-    26: sums.finishes,
-    27: sums.cost,
-    28: sums.digest,
+    25: plan_claims.status,
+    26: plan_claims.finishes,
+    27: plan_claims.cost,
+    28: plan_claims.digest,
 }
 
 
@@ -102,6 +102,6 @@ def judge(
     return Verdict(
         tuple(dict.fromkeys(found)),
         tuple(ruling.flags),
-        sums.cost_of(ruling),
-        sums.finishes_of(ruling),
+        plan_claims.cost_of(ruling),
+        plan_claims.finishes_of(ruling),
     )

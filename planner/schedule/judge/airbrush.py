@@ -6,7 +6,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from planner.schedule.judge.cups import CLEAN, Cup, left_by_the_log
+from planner.schedule.judge.cups_at_start import CLEAN, Cup, left_by_the_log
 from planner.schedule.judge.hands import AIRBRUSH_WORK
 from planner.schedule.judge.premises import named
 from planner.schedule.judge.ruling import Ruling

@@ -16,8 +16,8 @@ from planner.values.book import Book
 from planner.values.coating import Coating
 from planner.values.moment import Interval, minute_of, moment_of, zone_named
 from planner.values.plan import BenchKind, BenchWork, PassKey, Placement, Plan
+from planner.values.plausible_dates import REACH
 from planner.values.project import Logged, Observed
-from planner.values.reach import REACH
 
 if TYPE_CHECKING:
     from zoneinfo import ZoneInfo

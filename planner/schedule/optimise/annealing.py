@@ -3,7 +3,7 @@
 One pass is put into another stretch, or changes places with one there, again
 and again; what makes things worse is taken ever more seldom (Kirkpatrick,
 Gelatt, Vecchi 1983, "Optimization by simulated annealing", Science 220).
-Windows of a few stretches, as `shares` decides them, cannot bring together
+Windows of a few stretches, as `stretch_assignment` decides them, cannot bring together
 what is far apart; this can.  Minutes within a stretch are left to `sweep`.
 """
 
@@ -16,8 +16,8 @@ from math import exp
 from random import Random
 
 from planner.schedule.optimise.board import NEVER
-from planner.schedule.optimise.reach import Reach, earliest_end
-from planner.schedule.optimise.shares import Shares, Ties
+from planner.schedule.optimise.stretch_assignment import Shares, Ties
+from planner.schedule.optimise.stretch_reachability import Reach, earliest_end
 
 BREATH = 4096  # tries between two looks at whether to stop, and two temperatures
 LEAST_GAIN = 1e-9

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 
 from planner.bench import AIRED, Stretch
 from planner.cure import Band
+from planner.schedule.partial_schedule import FOREVER, Table
 from planner.schedule.problem import Problem
-from planner.schedule.state import FOREVER, Table
 from planner.values.coating import Window
 from planner.values.moment import Interval
 

@@ -12,13 +12,13 @@ from dataclasses import replace
 
 from planner.bench import calendar_of
 from planner.cure import Cure
-from planner.schedule.optimise.contradiction import contradicts
 from planner.schedule.optimise.demands import Demand, demands, only
+from planner.schedule.optimise.infeasibility_proof import contradicts
 from planner.schedule.problem import Problem
 from planner.values.book import Book
+from planner.values.message import message, row
 from planner.values.plan import Bound, Clash, Plan, Status
 from planner.values.room import AirPoint
-from planner.values.said import row, say
 
 USUAL_AIR = AirPoint(at="00:00", temperature_c=23, humidity_pct=50)  # ISO 3270
 
@@ -32,7 +32,7 @@ def infeasible(plan: Plan, clashes: tuple[Clash, ...]) -> Plan:
     """Return a plan with passes left over that says why no plan can do without."""
     if not clashes or not plan.unplaced:
         return plan
-    proof = say("cannot hold together: {what}", what=row((one.what for one in clashes), "; "))
+    proof = message("cannot hold together: {what}", what=row((one.what for one in clashes), "; "))
     bounds = (Bound("unplaced", 1, proof),)
     return replace(plan, status=Status.INFEASIBLE, bounds=bounds, conflict=clashes)
 
@@ -67,12 +67,12 @@ def _air(bare: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
         if not gate.watches_film or opens is None:
             continue
         if cure.opens_at(problem.film_of(number, now), opens) is None:
-            text = say(
+            text = message(
                 "{model}: what {step} lays never gets there in this air",
                 model=gate.before.model,
                 step=gate.before.step,
             )
-            relax = say("warm or dry the air, or let it dry elsewhere")
+            relax = message("warm or dry the air, or let it dry elsewhere")
             return (Demand(Clash(text, relax), _in_usual_air),)
     return ()
 
@@ -91,10 +91,10 @@ def _structural(book: Book) -> Iterator[Demand]:
     for activity in problem.activities:
         if activity.blocked:
             key = activity.one.key
-            text = say(
+            text = message(
                 "{model}: {step}: {why}", model=key.model, step=key.step, why=activity.blocked
             )
-            yield Demand(Clash(text, say("change the order of the steps")), lambda old: old)
+            yield Demand(Clash(text, message("change the order of the steps")), lambda old: old)
 
 
 def _no_cure(book: Book) -> Cure:

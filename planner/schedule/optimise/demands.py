@@ -9,11 +9,11 @@ from datetime import date, timedelta
 from planner.bench import BenchCalendar, calendar_of
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
+from planner.values.message import message, row
 from planner.values.model import Model
 from planner.values.moment import moment_of
 from planner.values.plan import Clash
 from planner.values.project import Pin, Project
-from planner.values.said import row, say
 from planner.values.step import Gate, Step, Trait
 
 ALWAYS_FROM = date(2020, 1, 1)  # at the latest; whoever is always at the bench is there by now
@@ -54,19 +54,21 @@ def _demands(book: Book) -> Iterator[Demand]:
         for pin in project.pins:
             yield _of_pin(project, pin)
         if project.pilot:
-            text = say("{pilot} goes first in {project}", pilot=project.pilot, project=project.name)
+            text = message(
+                "{pilot} goes first in {project}", pilot=project.pilot, project=project.name
+            )
             yield Demand(
-                Clash(text, say("let the other models begin before it is finished")),
+                Clash(text, message("let the other models begin before it is finished")),
                 _changed(project.name, lambda old: replace(old, pilot="")),
             )
         if project.begins is not None:
-            text = say(
+            text = message(
                 "{project} does not begin before {begins}",
                 project=project.name,
                 begins=project.begins,
             )
             yield Demand(
-                Clash(text, say("let it begin earlier")),
+                Clash(text, message("let it begin earlier")),
                 _changed(project.name, lambda old: replace(old, begins=None)),
             )
         for model in project.models:
@@ -76,25 +78,27 @@ def _demands(book: Book) -> Iterator[Demand]:
 
 
 def _of_pin(project: Project, pin: Pin) -> Demand:
-    what = say("{model}: {step}", model=pin.model, step=pin.step)
+    what = message("{model}: {step}", model=pin.model, step=pin.step)
     if pin.coat:
-        what = say("{model}: {step} (coat {coat})", model=pin.model, step=pin.step, coat=pin.coat)
+        what = message(
+            "{model}: {step} (coat {coat})", model=pin.model, step=pin.step, coat=pin.coat
+        )
     if pin.on is not None:
-        text = say("{what} is wished for {on}", what=what, on=pin.on)
+        text = message("{what} is wished for {on}", what=what, on=pin.on)
     elif pin.not_before is not None:
-        text = say(
+        text = message(
             "{what} is wished no earlier than {not_before:%Y-%m-%d %H:%M}",
             what=what,
             not_before=pin.not_before,
         )
     elif pin.beside is not None:
-        text = say(
+        text = message(
             "{what} is wished in one stretch with {beside}",
             what=what,
             beside=pin.beside.replace("/", ": "),
         )
     else:
-        text = say(
+        text = message(
             "{what} is wished for {start:%Y-%m-%d %H:%M} to {end:%H:%M}",
             what=what,
             start=pin.start,
@@ -104,20 +108,20 @@ def _of_pin(project: Project, pin: Pin) -> Demand:
     def without(old: Project) -> Project:
         return replace(old, pins=tuple(one for one in old.pins if one != pin))
 
-    return Demand(Clash(text, say("move or drop this wish")), _changed(project.name, without))
+    return Demand(Clash(text, message("move or drop this wish")), _changed(project.name, without))
 
 
 def _of_step(project: Project, model: Model, step: Step) -> Iterator[Demand]:
     for at, gate in enumerate(step.gates):
         if gate.windows[-1].closes is not None:
-            text = say(
+            text = message(
                 "{model}: {step} within the window after {after}",
                 model=model.name,
                 step=step.id,
                 after=gate.after,
             )
             yield Demand(
-                Clash(text, say("widen the window, or do less before it")),
+                Clash(text, message("widen the window, or do less before it")),
                 _with_step(project.name, model.name, step.id, _Open(at)),
             )
     # Work that goes on alone asks no more than other work: nobody gains by giving that up.
@@ -127,18 +131,18 @@ def _of_step(project: Project, model: Model, step: Step) -> Iterator[Demand]:
         kept = tuple(one for one in step.traits if one is Trait.HANDS_FREE)
         yield Demand(
             Clash(
-                say(
+                message(
                     "{model}: {step} is marked {words}", model=model.name, step=step.id, words=words
                 ),
-                say("take the mark off"),
+                message("take the mark off"),
             ),
             _with_step(project.name, model.name, step.id, lambda old: replace(old, traits=kept)),
         )
     if step.helper:
         yield Demand(
             Clash(
-                say("{model}: {step} needs two people", model=model.name, step=step.id),
-                say("do it alone, or ask a helper in"),
+                message("{model}: {step} needs two people", model=model.name, step=step.id),
+                message("do it alone, or ask a helper in"),
             ),
             _with_step(project.name, model.name, step.id, lambda old: replace(old, helper=False)),
         )
@@ -162,24 +166,27 @@ def _of_bench_time(book: Book) -> Iterator[Demand]:
     bench = book.bench_time
     if bench.quiet:
         yield Demand(
-            Clash(say("quiet hours"), say("do it earlier, or allow noise and smell for once")),
+            Clash(
+                message("quiet hours"), message("do it earlier, or allow noise and smell for once")
+            ),
             lambda old: replace(old, bench_time=replace(old.bench_time, quiet=())),
         )
     if bench.daylight:
         yield Demand(
-            Clash(say("daylight hours"), say("work by lamp, or on another day")),
+            Clash(message("daylight hours"), message("work by lamp, or on another day")),
             lambda old: replace(old, bench_time=replace(old.bench_time, daylight=())),
         )
     if bench.skipped:
         days = ", ".join(str(day) for day in bench.skipped[:3])
         yield Demand(
             Clash(
-                say("no bench time on {days}", days=days), say("find an hour on one of these days")
+                message("no bench time on {days}", days=days),
+                message("find an hour on one of these days"),
             ),
             lambda old: replace(old, bench_time=replace(old.bench_time, skipped=())),
         )
     yield Demand(
-        Clash(say("the bench time there is"), say("add a stretch, or make one longer")),
+        Clash(message("the bench time there is"), message("add a stretch, or make one longer")),
         _always,
     )
 

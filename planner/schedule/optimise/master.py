@@ -16,7 +16,7 @@ from typing import Any
 from ortools.sat.python import cp_model
 
 from planner.schedule.optimise.board import NEVER, Board
-from planner.schedule.optimise.reach import Reach, latest, reaches
+from planner.schedule.optimise.stretch_reachability import Reach, latest, reaches
 from planner.schedule.problem import Problem
 
 NOTHING_HELD: frozenset[str] = frozenset()

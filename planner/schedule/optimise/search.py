@@ -14,25 +14,25 @@ from queue import Empty, SimpleQueue
 
 from planner.bench import BenchCalendar
 from planner.cure import Cure
+from planner.schedule.drying_locations import chosen_in, settled, told
 from planner.schedule.greedy import Search, attempt
-from planner.schedule.optimise import bounds
+from planner.schedule.optimise import lower_bounds
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.effort import PROOF_WORK, Effort
-from planner.schedule.optimise.lowest import Lowest
+from planner.schedule.optimise.fewest_stretches import Rest, as_shared_out, least_rest
+from planner.schedule.optimise.last_stretch_bound import Lowest
 from planner.schedule.optimise.master import Work
-from planner.schedule.optimise.reach import Reach, reaches
-from planner.schedule.optimise.rest import Rest, as_shared_out, least_rest
-from planner.schedule.optimise.roll import Look, roll
-from planner.schedule.optimise.shares import Ties
-from planner.schedule.optimise.walks import ASTRAY, SETTLED, Pieces, Walker
-from planner.schedule.outcome import cost_of, plan_of
+from planner.schedule.optimise.parallel_annealing import ASTRAY, SETTLED, Pieces, Walker
+from planner.schedule.optimise.rolling_horizon import Look, roll
+from planner.schedule.optimise.stretch_assignment import Ties
+from planner.schedule.optimise.stretch_reachability import Reach, reaches
+from planner.schedule.partial_schedule import Table
+from planner.schedule.plan_from_schedule import cost_of, plan_of
+from planner.schedule.priority_rules import RULES, drawn_rules
 from planner.schedule.problem import Problem
-from planner.schedule.rules import RULES, drawn_rules
-from planner.schedule.state import Table
-from planner.schedule.where import chosen_in, settled, told
 from planner.values.book import Book
+from planner.values.message import message
 from planner.values.plan import Bound, Cost, Plan, Status, Unplaced
-from planner.values.said import say
 from planner.values.wishes import USUAL_ORDER, Level
 
 LOOKS = (
@@ -119,8 +119,8 @@ class _Improving:
         self.walker = Walker(
             self.board, self.links, Ties(self.board, self.links), seed, self._halted
         )
-        self.least = bounds.least_finish(self.board)
-        self.late = bounds.least_late(self.board)
+        self.least = lower_bounds.least_finish(self.board)
+        self.late = lower_bounds.least_late(self.board)
         self.rest = NOTHING
         self.asked: tuple[int, Rest] | None = None  # for which finish, and what was found
         keys = {activity.one.key: at for at, activity in enumerate(self.problem.activities)}
@@ -381,11 +381,13 @@ class _Improving:
     def _bounds(self, cost: Cost) -> tuple[Bound, ...]:
         if cost.unplaced:
             return ()
-        stated = list(bounds.stated(self.board, self.least, self.late, placed=True))
+        stated = list(lower_bounds.stated(self.board, self.least, self.late, placed=True))
         # A level after the finish is bounded only once the finish is proven, and then if met.
         rest = (("stretches", self.rest.stretches), ("setup_minutes", self.rest.setup))
         for level, least in rest:
             if least is None or getattr(cost, level) != least:
                 break
-            stated.append(Bound(level, least, say("no way to share the passes out does with less")))
+            stated.append(
+                Bound(level, least, message("no way to share the passes out does with less"))
+            )
         return tuple(stated)

@@ -10,7 +10,10 @@ from ortools.sat.python import cp_model
 
 from planner.bench import Stretch
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.evening import (
+from planner.schedule.optimise.exact_stretch import Exact
+from planner.schedule.optimise.master import Work, solver_of
+from planner.schedule.optimise.stretch_assignment import Shares, Weights, Window
+from planner.schedule.optimise.stretch_sequencing import (
     closed,
     enter,
     fill,
@@ -19,11 +22,8 @@ from planner.schedule.optimise.evening import (
     top_up,
     what_fits,
 )
-from planner.schedule.optimise.exact import Exact
-from planner.schedule.optimise.master import Work, solver_of
-from planner.schedule.optimise.shares import Shares, Weights, Window
+from planner.schedule.partial_schedule import Table
 from planner.schedule.placing import put_away
-from planner.schedule.state import Table
 
 WORK = 0.01  # deterministic seconds, usual for one window
 MINUTE_WORK = 0.05  # the same where a stretch is worked out to the minute

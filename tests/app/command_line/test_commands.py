@@ -20,7 +20,7 @@ from app.command_line import main
 from app.command_line.run import COMMANDS
 from app.service import demos
 from app.service.books import open_book
-from app.service.table import disarmed
+from app.service.csv_export import disarmed
 from storage.exchange import Exchange, dump
 
 NOW = "2031-03-06T19:30"

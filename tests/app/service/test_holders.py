@@ -7,7 +7,7 @@ from dataclasses import replace
 from small_book import CART, PROJECT, at, small_book, small_plan
 
 from app.service.build_edits import models
-from app.service.build_edits.spots import ModelAt
+from app.service.build_edits.locate import ModelAt
 from app.service.holders import AtOnce, Held, held, most_at_once
 from planner.values.book import Book
 from planner.values.model import Part, Place

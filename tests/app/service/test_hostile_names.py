@@ -17,13 +17,13 @@ from logged_book import logged_book, moment
 from markdown_it import MarkdownIt
 from small_book import NOW
 
-from app.service import planning, table
+from app.service import csv_export, planning
 from app.service.bench_sheet import bench_sheet
+from app.service.build_record import build_record
 from app.service.calendar_file import calendar_bytes
 from app.service.document_html import html_of
 from app.service.document_markdown import markdown_of
-from app.service.record import build_record
-from app.service.tame import TURNING, tame
+from app.service.sanitize_text import TURNING, tame
 from planner.values.book import Book
 from planner.values.project import Event, Happened
 from planner.values.step import Stage
@@ -131,18 +131,18 @@ def test_markdown_shows_it_and_makes_nothing_of_it(name: str, text: str) -> None
 
 def plan_table(book: Book) -> bytes:
     planned = planning.plan(book, NOW)
-    return table.csv_bytes(planned.plan, planned.book)
+    return csv_export.csv_bytes(planned.plan, planned.book)
 
 
 def shopping_table(book: Book) -> bytes:
     tape = Consumable(name=book.projects[0].name, unit="@m", per_pass=1, stages=tuple(Stage))
     project = replace(book.projects[0], log=(), observed=())
     book = replace(book, projects=(project,), supplies=Supplies(consumables=(tape,)))
-    return table.shopping_bytes(book, planning.plan(book, NOW).plan, NOW)
+    return csv_export.shopping_bytes(book, planning.plan(book, NOW).plan, NOW)
 
 
 @each
-@pytest.mark.parametrize("written", [plan_table, table.log_bytes, shopping_table])
+@pytest.mark.parametrize("written", [plan_table, csv_export.log_bytes, shopping_table])
 def test_no_cell_of_a_table_calculates(
     name: str, text: str, written: Callable[[Book], bytes]
 ) -> None:

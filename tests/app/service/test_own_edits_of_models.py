@@ -10,10 +10,10 @@ from sequence_books import bare_book
 
 from app.service import sequence_steps, sequences
 from app.service.build_edits import steps as step_edits
-from app.service.build_edits.spots import StepAt
+from app.service.build_edits.locate import StepAt
 from app.service.edits import Edit
+from planner.sequences.apply_to_book import sequence_named
 from planner.sequences.difference import Offer, difference
-from planner.sequences.given import sequence_named
 from planner.values.book import Book
 from planner.values.step import Minutes
 from storage.bench_book import BenchBook

@@ -11,9 +11,9 @@ from sequence_books import bare_book, bare_model
 from app.service import sequence_steps, sequences
 from app.service.starter_stock import COATINGS, MIXES, with_coatings
 from planner.layers.findings import find
+from planner.sequences.apply_to_book import every_sequence, sequence_named
 from planner.sequences.built_in import ALL
 from planner.sequences.difference import difference
-from planner.sequences.given import every_sequence, sequence_named
 from planner.values.book import Book
 from planner.values.coating import THINNERS
 from planner.values.model import Model

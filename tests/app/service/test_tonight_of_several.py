@@ -8,11 +8,11 @@ from dataclasses import replace
 import pytest
 from small_book import NOW, PROJECT, ZONE, at, key, small_book
 
-from app.service import paper, planning, words
-from app.service.beside_text import air_text, beside_text
+from app.service import planning, run_sheet_text, wording
+from app.service.run_sheet_notes_text import air_text, beside_text
 from planner.air import Fitness, fitness
 from planner.evening.advice import in_air
-from planner.evening.beside import beside
+from planner.evening.run_sheet_notes import beside
 from planner.tonight import Drying, RunSheet, run_sheet, run_sheets
 from planner.values.book import Book
 from planner.values.coating import State
@@ -43,7 +43,7 @@ def sheet(book: Book) -> RunSheet:
 def test_busy_hands_are_busy_with_a_model(book: Book, sheet: RunSheet) -> None:
     busy = [row for row in sheet.work if row.reason.cause is Cause.HANDS]
     assert busy
-    text = paper.run_sheet_text(sheet, book)
+    text = run_sheet_text.run_sheet_text(sheet, book)
     assert re.search(r"hands are busy with (cart|hand cart|tip cart)/prime until Thu 19:4", text)
 
 
@@ -57,7 +57,7 @@ def test_busy_hands_are_busy_with_a_model(book: Book, sheet: RunSheet) -> None:
     ],
 )
 def test_set_up_is_told_as_something_that_hands_do(kind: BenchKind, doing: str) -> None:
-    told = words.reasons_text(Reason(Cause.HANDS, NOW, kind.value), ZONE)
+    told = wording.reasons_text(Reason(Cause.HANDS, NOW, kind.value), ZONE)
     assert told == f"hands are busy with {doing} until Thu 19:30"
 
 
@@ -77,14 +77,16 @@ def test_films_of_like_models_are_told_in_one_line() -> None:
     )
     other = replace(film, coating="thin sand")
     tomorrow = replace(film, opens=at("2031-03-07 09:00"))
-    lines = [str(one) for one in paper.drying_lines((film, second, other, tomorrow), NOW, ZONE)]
+    lines = [
+        str(one) for one in run_sheet_text.drying_lines((film, second, other, tomorrow), NOW, ZONE)
+    ]
     assert lines == [
         "21:10–21:25       dry-to-recoat  grey primer on cart, hand cart (tub), for sand",
         "21:10             dry-to-recoat  thin sand on cart (tub), for sand",
         "Fri 7 Mar 09:00   dry-to-recoat  grey primer on cart (tub), for sand",
     ]
     late = replace(tomorrow, key=second.key, opens=at("2031-03-07 09:30"))
-    (line,) = paper.drying_lines((tomorrow, late), NOW, ZONE)
+    (line,) = run_sheet_text.drying_lines((tomorrow, late), NOW, ZONE)
     assert line.startswith("Fri 7 Mar 09:00–09:30  dry-to-recoat  grey primer on cart, hand cart")
 
 
@@ -99,7 +101,7 @@ def test_a_film_that_never_dries_stands_apart() -> None:
         opens=None,
         waiting=None,
     )
-    lines = list(paper.drying_lines((never, replace(never, opens=NOW + 60)), NOW, ZONE))
+    lines = list(run_sheet_text.drying_lines((never, replace(never, opens=NOW + 60)), NOW, ZONE))
     assert len(lines) == 2
     assert lines[0].startswith("never in this air")
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from small_book import NOW, small_book
 
-from app.service import paper, planning
+from app.service import planning, run_sheet_text
 from planner.tonight import run_sheet
 from planner.values.book import Book
 
@@ -19,14 +19,14 @@ def _without_evenings() -> Book:
 def test_a_project_that_has_no_evening_is_not_called_done() -> None:
     book = _without_evenings()
     plan = planning.plan(book, NOW).plan
-    lines = [str(line) for line in paper.finish_lines(plan, book)]
+    lines = [str(line) for line in run_sheet_text.finish_lines(plan, book)]
     assert lines[0] == f"yard: not done; without a place: {len(plan.unplaced)}"
     assert not any("in time" in line for line in lines)
 
 
 def test_what_only_waits_is_counted_and_the_cause_named() -> None:
     plan = planning.plan(_without_evenings(), NOW).plan
-    lines = [str(line) for line in paper.unplaced_lines(plan)]
+    lines = [str(line) for line in run_sheet_text.unplaced_lines(plan)]
     assert lines[0] == "no place found for cart/prime: there is no more bench time; add an evening"
     waiting = len(plan.unplaced) - 1
     assert lines[1:] == [f"no place found for what waits for such work: {waiting}"]
@@ -35,5 +35,5 @@ def test_what_only_waits_is_counted_and_the_cause_named() -> None:
 def test_an_evening_that_will_not_come_has_no_hours() -> None:
     book = _without_evenings()
     sheet = run_sheet(book, planning.plan(book, NOW).plan, NOW)
-    text = paper.run_sheet_text(sheet, book)
+    text = run_sheet_text.run_sheet_text(sheet, book)
     assert text == "There is no bench time ahead; add an evening."

@@ -14,13 +14,13 @@ from PySide6.QtWidgets import QLabel, QWidget
 from small_book import BRUSH, CART, NOW, PROJECT, ZONE, at, key, small_book
 from window_steps import MakeWindow, replan
 
-from app.service import happenings, logbook
+from app.service import bench_events, logbook
 from app.window.bench_mode.jobs import jobs_of
 from app.window.bench_mode.keys import BINDINGS, Deed
-from app.window.bench_mode.letters import CLOCK, HEADING, LARGE, PLAIN, font_of
+from app.window.bench_mode.large_text import CLOCK, HEADING, LARGE, PLAIN, font_of
 from app.window.bench_mode.view import BenchMode
-from app.window.moved_panel import cause_words
 from app.window.palette import DARK, LIGHT, contrast
+from app.window.plan_changes_panel import cause_words
 from planner.values.book import Book
 from planner.values.moment import minute_of, moment_of
 from planner.values.plan import BenchKind
@@ -357,7 +357,7 @@ def test_a_wash_without_its_wiping_time_brakes(qtbot, make_window: MakeWindow) -
 def test_after_two_failed_tries_beginning_brakes(qtbot, make_window: MakeWindow) -> None:
     book = small_book()
     for minutes in (20, 40):
-        book = happenings.note(book, NOW, "x", key("sand")).book
+        book = bench_events.note(book, NOW, "x", key("sand")).book
         project = book.project(PROJECT)
         line = Happened(
             at=moment_of(NOW - minutes, ZONE), event=Event.DISLIKED, model=CART, step="sand"

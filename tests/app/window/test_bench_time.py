@@ -15,8 +15,8 @@ from small_book import ZONE, at, small_book
 from view_steps import dialog_of, shown
 
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
-from app.window.bench_time.facts import busy, weeks_of
 from app.window.bench_time.view import BenchTimeView
+from app.window.bench_time.weeks_ahead import busy, weeks_of
 from app.window.palette import DARK, LIGHT
 from app.window.session import Session
 from planner.values.bench_time import BenchTime, Extra, Recurring

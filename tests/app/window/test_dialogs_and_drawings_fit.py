@@ -5,18 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
+from drawn_text import painted_faults
 from every_dialog import every_dialog
-from fits import faults
-from painted import painted_faults
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QApplication, QDialog, QTabWidget, QWidget
+from text_fit import faults
 from window_steps import LANGUAGES, MakeWindow, settle
 
 from app.service.books import starter_book
 from app.service.first_run import Answers, Hours, Vehicle, begin
 from app.window.main_window import MainWindow
-from planner.sequences.given import every_sequence
+from planner.sequences.apply_to_book import every_sequence
 from planner.values.book import Book
 from planner.values.moment import minute_of, moment_of, zone_named
 

@@ -10,12 +10,12 @@ from PySide6.QtTest import QAbstractItemModelTester
 from small_book import CART, NOW, PROJECT, ZONE, at, key, small_book
 from window_steps import replan
 
-from app.window.drying.moments import Kind, Moment, grouped, moments
+from app.window.drying.event_wording import told
+from app.window.drying.film_events import Kind, Moment, grouped, moments
 from app.window.drying.notices import due, due_of, told_at
 from app.window.drying.notifier import Notifier
 from app.window.drying.table import COURSE, WHAT, WHEN
-from app.window.drying.wording import told
-from app.window.picture import Picture, picture_of
+from app.window.plan_snapshot import Picture, picture_of
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.moment import moment_of

@@ -6,10 +6,10 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 import pytest
-from fits import faults
-from painted import painted_faults
+from drawn_text import painted_faults
 from PySide6.QtCore import QRect
 from PySide6.QtWidgets import QApplication, QCheckBox, QComboBox, QLabel, QPushButton, QWidget
+from text_fit import faults
 from window_steps import LANGUAGES, MakeWindow, settle
 
 from app.service.edits import Edit

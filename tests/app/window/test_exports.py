@@ -16,8 +16,8 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QMenu, QWidget
 from small_book import NOW, PROJECT, small_book
 from window_steps import MakeWindow
 
+from app.service.bench_sheet_file import Paper
 from app.service.merging import Choice, Kind
-from app.service.sheet_file import Paper
 from app.window.exports import Exports
 from app.window.files import Files
 from app.window.import_dialog import ImportDialog

@@ -12,11 +12,11 @@ from small_book import CART, NOW, PROJECT, key, small_book
 
 from app.service.merging import Choice, differences
 from app.window.merge_view import DifferencesModel, SidesModel
-from app.window.picture import Picture, picture_of
+from app.window.plan_snapshot import Picture, picture_of
 from app.window.projects import ProjectsModel
-from app.window.room.facts import coating_times
+from app.window.room.drying_times import coating_times
 from app.window.room.table import TimesModel
-from app.window.stack.facts import stacks
+from app.window.stack.coat_rows import stacks
 from app.window.stack.model import CoatsModel
 from app.window.timeline.outline import outline
 from app.window.timeline.tree import OutlineModel

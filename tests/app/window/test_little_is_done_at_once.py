@@ -8,11 +8,11 @@ from dataclasses import replace
 import pytest
 from window_steps import MakeWindow
 
-from app.service.moves import Move
-from app.window import main_window, moved_panel
+from app.service.plan_changes import Move
+from app.window import main_window, plan_changes_panel
 from app.window.main_window import MainWindow
-from app.window.moved_panel import MovedPanel
-from app.window.picture import Change, Part, Picture
+from app.window.plan_changes_panel import MovedPanel
+from app.window.plan_snapshot import Change, Part, Picture
 from planner.values.book import Book
 from planner.values.plan import Plan
 
@@ -103,9 +103,9 @@ def test_a_thousand_moves_come_into_the_list_a_few_at_a_time(
     panel = MovedPanel()
     qtbot.addWidget(panel)
     panel.show_change(Change(picture, picture, moves, "cause"))
-    assert panel.list.count() == moved_panel.AT_ONCE
+    assert panel.list.count() == plan_changes_panel.AT_ONCE
     panel.show_change(Change(picture, picture, moves, "cause"))  # begins anew
-    qtbot.waitUntil(lambda: panel.list.count() > moved_panel.AT_ONCE)
+    qtbot.waitUntil(lambda: panel.list.count() > plan_changes_panel.AT_ONCE)
     assert panel.list.count() == 1000
 
 

@@ -7,8 +7,8 @@ from dataclasses import replace
 from small_book import NOW, PROJECT, small_book
 from window_steps import MakeWindow
 
-from app.window.aside import finish_line
-from app.window.picture import picture_of
+from app.window.drying_sidebar import finish_line
+from app.window.plan_snapshot import picture_of
 from planner.values.book import Book
 
 

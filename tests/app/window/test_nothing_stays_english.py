@@ -19,12 +19,12 @@ from window_texts import own_words, texts_in
 
 from app.service import demos
 from app.service.books import starter_book
+from app.service.csv_export import csv_bytes, log_bytes, shopping_bytes
 from app.service.first_run import Answers, Hours, Vehicle, begin
 from app.service.planning import plan
-from app.service.table import csv_bytes, log_bytes, shopping_bytes
 from app.window import words
 from app.window.bench_mode.keys import BINDINGS, Deed
-from app.window.said import said
+from app.window.message_translation import translated
 from app.window.sequences.give_dialog import GiveDialog
 from planner.sequences.built_in import ALL
 from planner.values.moment import moment_of, zone_named
@@ -147,9 +147,9 @@ def test_no_table() -> None:
     made = plan(book, now).plan
     ear = Ear(own_words(book) | {"ml", "m"})
     for data in (
-        csv_bytes(made, book, translate=said),
-        log_bytes(book, translate=said),
-        shopping_bytes(book, made, now, translate=said),
+        csv_bytes(made, book, translate=translated),
+        log_bytes(book, translate=translated),
+        shopping_bytes(book, made, now, translate=translated),
     ):
         rows = list(csv.reader(io.StringIO(data.decode(), newline="")))
         assert len(rows) > 2

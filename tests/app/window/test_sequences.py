@@ -23,12 +23,12 @@ from app.window.sequences.dialogs import (
     SaveDialog,
 )
 from app.window.sequences.give_dialog import GiveDialog
+from app.window.sequences.sequence_wording import gate_text, minutes_text, places_text, step_in_full
 from app.window.sequences.step_dialog import SequenceStepDialog
-from app.window.sequences.telling import gate_text, minutes_text, places_text, step_in_full
 from app.window.sequences.view import SequencesView
 from app.window.session import Session
+from planner.sequences.apply_to_book import sequence_named
 from planner.sequences.built_in import ALL
-from planner.sequences.given import sequence_named
 from planner.values.book import Book
 from planner.values.coating import Mark, Preparation, State, Window
 from planner.values.model import Model

@@ -10,9 +10,9 @@ import pytest
 from small_book import NOW, PROJECT, small_book
 
 from app.service import edits
-from app.service.unplanned import Stopped, Unsound
+from app.service.planning_errors import Stopped, Unsound
 from app.window import replanning as module
-from app.window.picture import Change, Picture, picture_of
+from app.window.plan_snapshot import Change, Picture, picture_of
 from app.window.session import Session
 from planner.schedule.judge.verdict import Verdict, Violation
 from planner.values.plan import Cost

@@ -10,8 +10,8 @@ from bench_steps import AtTheBench
 from PySide6.QtCore import QSettings, Qt
 from small_book import NOW, ZONE, small_book, steps
 
+from app.service.build_record import WORK_HEAD, build_record
 from app.service.document import Table
-from app.service.record import WORK_HEAD, build_record
 from app.window.main_window import MainWindow
 from app.window.session import Session
 from planner.values.bench_time import Recurring

@@ -21,8 +21,8 @@ from small_book import NOW, small_book
 from app.command_line import main
 from app.service import demos, planning
 from app.service.bench_sheet import bench_sheet
+from app.service.bench_sheet_file import Paper, sheet_bytes
 from app.service.planning import Planned
-from app.service.sheet_file import Paper, sheet_bytes
 from planner.values.bench_time import BenchTime, Recurring
 from planner.values.book import Book
 from planner.values.coating import Coating, Family

@@ -15,7 +15,7 @@ from view_steps import dialog_of, shown
 from app.service import stock
 from app.service.shopping_edits import Bought
 from app.window.session import Session
-from app.window.shopping.facts import current, rows_of
+from app.window.shopping.shopping_rows import current, rows_of
 from app.window.shopping.view import ShoppingView, runs_out_line
 from app.window.stock.supply_dialogs import AmountDialog
 from planner.quantity import ConsumableLine, Line, RunsOut, Shopping

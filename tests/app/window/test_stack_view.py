@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 import pytest
 from coat_books import book_of, coat
 
-from app.window.picture import Picture, picture_of
+from app.window.plan_snapshot import Picture, picture_of
 from app.window.stack.view import StackView
 from planner.values.moment import minute_of
 from planner.values.step import Stage

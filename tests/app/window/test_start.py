@@ -12,7 +12,7 @@ from small_book import NOW, small_book
 from window_steps import MakeWindow, replan
 
 from app.service import edits
-from app.window.first_size import fit_to
+from app.window.initial_size import fit_to
 from app.window.main_window import MainWindow
 from app.window.palette import DARK, Look
 

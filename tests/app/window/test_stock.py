@@ -14,13 +14,13 @@ from PySide6.QtTest import QAbstractItemModelTester, QTest
 from small_book import CART, NOW, PROJECT, ZONE, small_book
 from view_steps import dialog_of, shown
 
-from app.window.forms.portions import PortionsEditor
+from app.window.forms.mix_portions import PortionsEditor
 from app.window.palette import DARK
 from app.window.session import Session
 from app.window.stock.coating_dialog import CoatingDialog
+from app.window.stock.coating_rows import cure_lines, families, told_place
 from app.window.stock.coatings import cure_source
 from app.window.stock.editors import AFTER, AFTER_FILM, NEVER
-from app.window.stock.facts import cure_lines, families, told_place
 from app.window.stock.supply_dialogs import (
     AmountDialog,
     CardDialog,

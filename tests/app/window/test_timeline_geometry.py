@@ -10,9 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from app.window.room.plot import spread
-from app.window.timeline import steering
-from app.window.timeline.arrange import Box
-from app.window.timeline.content import Column, Lane
+from app.window.timeline import arrow_keys
 from app.window.timeline.geometry import (
     Label,
     Scale,
@@ -22,6 +20,8 @@ from app.window.timeline.geometry import (
     rows_of,
     wedge_outline,
 )
+from app.window.timeline.strip_content import Column, Lane
+from app.window.timeline.strip_layout import Box
 from planner.values.moment import Interval
 
 DAY = date(2031, 3, 6)
@@ -130,22 +130,28 @@ BOXES = (_box(0, 0, 10), _box(1, 0, 200), _box(2, 1, 90), _box(3, 3, 15), _box(4
 
 
 def test_left_and_right_keep_to_the_lane() -> None:
-    assert steering.later(BOXES, BOXES[0]) == BOXES[1]
-    assert steering.later(BOXES, BOXES[1]) == BOXES[1]
-    assert steering.sooner(BOXES, BOXES[1]) == BOXES[0]
-    assert steering.sooner(BOXES, BOXES[0]) == BOXES[0]
+    assert arrow_keys.later(BOXES, BOXES[0]) == BOXES[1]
+    assert arrow_keys.later(BOXES, BOXES[1]) == BOXES[1]
+    assert arrow_keys.sooner(BOXES, BOXES[1]) == BOXES[0]
+    assert arrow_keys.sooner(BOXES, BOXES[0]) == BOXES[0]
 
 
 def test_up_and_down_go_to_the_nearest_in_time_and_skip_empty_lanes() -> None:
-    assert steering.below(BOXES, BOXES[1]) == BOXES[2]
-    assert steering.below(BOXES, BOXES[2]) == BOXES[3]
-    assert steering.above(BOXES, BOXES[4]) == BOXES[2]
-    assert steering.above(BOXES, BOXES[0]) == BOXES[0]
-    assert steering.below(BOXES, BOXES[4]) == BOXES[4]
+    assert arrow_keys.below(BOXES, BOXES[1]) == BOXES[2]
+    assert arrow_keys.below(BOXES, BOXES[2]) == BOXES[3]
+    assert arrow_keys.above(BOXES, BOXES[4]) == BOXES[2]
+    assert arrow_keys.above(BOXES, BOXES[0]) == BOXES[0]
+    assert arrow_keys.below(BOXES, BOXES[4]) == BOXES[4]
 
 
 def test_the_first_key_goes_to_the_first_piece() -> None:
-    for move in (steering.later, steering.sooner, steering.above, steering.below, steering.first):
+    for move in (
+        arrow_keys.later,
+        arrow_keys.sooner,
+        arrow_keys.above,
+        arrow_keys.below,
+        arrow_keys.first,
+    ):
         assert move(BOXES, None) == BOXES[0]
-    assert steering.last(BOXES, None) == BOXES[1]
-    assert steering.first((), None) is None
+    assert arrow_keys.last(BOXES, None) == BOXES[1]
+    assert arrow_keys.first((), None) is None

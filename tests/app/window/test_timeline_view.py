@@ -7,7 +7,7 @@ from PySide6.QtCore import QPoint, QPointF, Qt
 from small_book import NOW, at, key, small_book
 
 from app.window.palette import DARK, LIGHT, Colours
-from app.window.picture import Picture, picture_of
+from app.window.plan_snapshot import Picture, picture_of
 from app.window.timeline.view import TimelineView
 
 

@@ -13,9 +13,9 @@ from small_book import CART, NOW, PROJECT, ZONE, small_book
 from app.service import what_if
 from app.service.what_if import Air, Evening, First, LeaveOut, Outcome, Scenario
 from app.window.session import Session
-from app.window.what_if import telling
+from app.window.what_if import scenario_wording
 from app.window.what_if.air_forms import AirForm
-from app.window.what_if.forms import FORMS
+from app.window.what_if.change_forms import FORMS
 from app.window.what_if.hours_forms import EveningForm
 from app.window.what_if.view import WhatIfView
 from app.window.what_if.work_forms import LeaveOutForm
@@ -159,7 +159,7 @@ def test_every_form_says_a_change_of_this_book(qtbot, kind: type) -> None:
 def test_gaps_are_told_with_their_sign() -> None:
     present = Outcome(NOW + 1440, (), 5, 60, 0, 0, 0)
     other = Outcome(NOW + 1440 - 90, (), 7, 45, 30, 1, 2)
-    told = telling.cells(other, present, ZONE, NOW)
+    told = scenario_wording.cells(other, present, ZONE, NOW)
     assert told == (
         "Fri 18:00 (−1 h 30)",
         "7 (+2)",
@@ -168,10 +168,10 @@ def test_gaps_are_told_with_their_sign() -> None:
         "1 (+1)",
         "2 (+2)",
     )
-    assert "Finished 1 h 30 min sooner." in telling.remark(other, present)
-    assert telling.cells(present, present, ZONE, NOW)[1] == "5"
-    assert isinstance(telling.heads(), tuple)
-    assert len(telling.heads()) == len(told) + 1
+    assert "Finished 1 h 30 min sooner." in scenario_wording.remark(other, present)
+    assert scenario_wording.cells(present, present, ZONE, NOW)[1] == "5"
+    assert isinstance(scenario_wording.heads(), tuple)
+    assert len(scenario_wording.heads()) == len(told) + 1
 
 
 def test_a_stage_that_serves_another_is_not_offered_alone(view) -> None:

@@ -12,7 +12,7 @@ from window_steps import MakeWindow, replan
 
 from app.service import pins
 from app.window.main_window import MainWindow
-from app.window.timeline.slots import slots
+from app.window.timeline.drop_targets import slots
 from planner.bench import calendar_of
 from planner.values.plan import PassKey
 

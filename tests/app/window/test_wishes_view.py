@@ -13,7 +13,7 @@ from view_steps import shown
 
 from app.service import edits, pins, wishes
 from app.window.last_edits import LastEdits
-from app.window.wishes.choose import Choose
+from app.window.wishes.choice_list import Choose
 from app.window.wishes.view import WishesView
 from planner.bench import calendar_of
 from planner.values.book import Book

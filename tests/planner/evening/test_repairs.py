@@ -10,12 +10,12 @@ from logged_books import demo_plan, done_as_planned
 from small_book import CART, PROJECT, ZONE, key, small_book
 
 from app.service import planning
-from planner.evening import facts
+from planner.evening import log_entries
 from planner.evening.repairs import Repair, outline, repaired, repairs_for
 from planner.graph.network import check_acyclic
+from planner.layers.coat_stack import stack_of
 from planner.layers.findings import find
-from planner.layers.stack import stack_of
-from planner.layers.table import Verdict
+from planner.layers.overcoat_table import Verdict
 from planner.values.book import Book
 from planner.values.coating import Mark, State
 from planner.values.model import Model
@@ -37,7 +37,7 @@ def done_to(last: str) -> Book:
         if step == "wipe":
             evening = START + timedelta(weeks=number - 1, minutes=30)
         fact = Logged(model=CART, step=step, start=evening, end=evening + timedelta(minutes=12))
-        book = facts.written(book, PROJECT, fact)
+        book = log_entries.written(book, PROJECT, fact)
     return book
 
 
@@ -108,7 +108,7 @@ def test_coats_that_were_logged_one_by_one_survive_stripping() -> None:
             start=evening,
             end=evening + timedelta(minutes=9),
         )
-        book = facts.written(book, PROJECT, fact)
+        book = log_entries.written(book, PROJECT, fact)
     after = repaired(book, key("sand"), Repair.STRIP)
     times = [(entry.start, entry.end) for entry in book.project(PROJECT).log]
     assert [(entry.start, entry.end) for entry in after.project(PROJECT).log] == times
@@ -121,7 +121,7 @@ def test_frosting_gets_gloss_first_and_then_matte_anew() -> None:
     """ "Do not add matte; a gloss coat over it in a dry room; matte later": common practice."""
     book, plan = demo_plan("lone_lamplighter")
     book, keys, _ = done_as_planned(book, plan, len(plan.placements))
-    matte = next(one for one in keys if facts.step_of(book, one).stage is Stage.MATTE)
+    matte = next(one for one in keys if log_entries.step_of(book, one).stage is Stage.MATTE)
     new = outline(book, matte, Repair.FROSTING)
     assert [step.stage for step in new] == [Stage.VARNISH, Stage.MATTE]
     assert new[0].look_in == 60

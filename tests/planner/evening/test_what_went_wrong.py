@@ -10,12 +10,12 @@ from logged_books import demo_plan, done_as_planned
 from small_book import CART, PROJECT, ZONE, at, key, small_book
 
 from app.service import edits, planning
-from planner.evening import facts
+from planner.evening import log_entries
 from planner.evening.advice import one_first, rest, silvering
-from planner.evening.instead import instead, leaves_time, takers
-from planner.evening.missing import Remedy, missed, remedied
-from planner.evening.order import out_of_order
-from planner.layers.table import Verdict
+from planner.evening.alternatives import instead, leaves_time, takers
+from planner.evening.missed_closings import Remedy, missed, remedied
+from planner.evening.out_of_order import out_of_order
+from planner.layers.overcoat_table import Verdict
 from planner.values.book import Book
 from planner.values.coating import Family, Mark, Preparation, Window
 from planner.values.model import Model
@@ -36,7 +36,7 @@ def cart(book: Book) -> Model:
 
 def done(book: Book, step: str, start: datetime, minutes: int = 12) -> Book:
     fact = Logged(model=CART, step=step, start=start, end=start + timedelta(minutes=minutes))
-    return facts.written(book, PROJECT, fact)
+    return log_entries.written(book, PROJECT, fact)
 
 
 def washed(minutes: int = 15) -> tuple[Book, int]:
@@ -270,8 +270,8 @@ def test_after_two_failed_tries_a_part_rests_for_a_day() -> None:
 def test_decals_are_looked_at_again_after_days() -> None:
     book, plan = demo_plan("harbour_tenders")
     book, keys, _ = done_as_planned(book, plan, len(plan.placements))
-    decals = [one for one in keys if facts.step_of(book, one).stage is Stage.DECAL]
-    entry = facts.entry_of(book, decals[0])
+    decals = [one for one in keys if log_entries.step_of(book, one).stage is Stage.DECAL]
+    entry = log_entries.entry_of(book, decals[0])
     assert entry is not None
     assert entry.end is not None
     laid = minute_of(entry.end)

@@ -7,7 +7,7 @@ from coat_books import book_of, coat
 
 from planner.graph.gates import gates_of
 from planner.layers.findings import Finding, Verdict, find
-from planner.layers.hiding import lightness
+from planner.layers.hiding_coats import lightness
 from planner.layers.mixing import unmixable
 from planner.values.book import Book
 from planner.values.coating import Family, Mark, Mix, Portion, Preparation, State, Window

@@ -10,8 +10,8 @@ from coat_books import book_of, coat, part, work
 from planner.cure import Cure, Film
 from planner.graph.gates import PassGate, gates_of
 from planner.layers.findings import Finding, Verdict, find
-from planner.layers.hiding import coats_to_hide
-from planner.layers.table import RECESS
+from planner.layers.hiding_coats import coats_to_hide
+from planner.layers.overcoat_table import RECESS
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.model import Material, Part

@@ -14,7 +14,7 @@ from small_book import CART, PROJECT, ZONE, key, small_book
 
 from app.service import logbook, pace
 from planner.cure import Band, Cure, Film
-from planner.evening import facts
+from planner.evening import log_entries
 from planner.pace.drying import COATING_SD, FILM_SD, Bound, drying_factor, learned_drying
 from planner.pace.minutes import (
     PASS_SD,
@@ -127,7 +127,7 @@ def worked(book: Book, factor: float, noise: float, seed: int) -> tuple[Book, in
             minutes=real,
             planned=planned,
         )
-        book = facts.written(book, placed.key.project, fact)
+        book = log_entries.written(book, placed.key.project, fact)
         now = max(now, placed.end)
     assert len(days) > 10
     return book, now
@@ -202,7 +202,7 @@ def test_what_is_begun_keeps_its_minutes() -> None:
         minutes=20,
         planned=10,
     )
-    book = facts.written(book, PROJECT, begun)
+    book = log_entries.written(book, PROJECT, begun)
     after = pace.apply_minutes(book, Stage.PRIME, Tool.AIRBRUSH, minute_of(START) + 20).book
     assert after.projects == book.projects
 
@@ -224,7 +224,7 @@ def test_a_step_never_outlasts_its_mix() -> None:
         minutes=20,
         planned=10,
     )
-    book = facts.written(book, PROJECT, slow)
+    book = log_entries.written(book, PROJECT, slow)
     after = pace.apply_minutes(book, Stage.BASE, Tool.AIRBRUSH, minute_of(START) + 20).book
     assert after.project(PROJECT).models[0].steps[1].minutes == Minutes(fixed=12)
 
@@ -262,7 +262,7 @@ def test_a_room_that_dries_half_again_as_slowly_is_learned_from_looks() -> None:
     cure = Cure(book.room, ZONE)
     coating = book.coating("grey primer")
     fact = Logged(model=CART, step="prime", start=START, end=START + timedelta(minutes=10))
-    book = facts.written(book, PROJECT, fact)
+    book = log_entries.written(book, PROJECT, fact)
     laid = minute_of(START) + 10
     looks = []
     for state in (State.SET_TO_TOUCH, State.TACK_FREE, State.DRY_TO_RECOAT, State.DRY_THROUGH):
@@ -305,4 +305,4 @@ def test_a_lesson_is_one_edit_that_is_undone_as_one() -> None:
     assert len(edit.book.pace.learned) == len(lesson.sure_minutes)
     with pytest.raises(Refused, match="nothing is certain enough"):
         pace.apply_all(small_book(), now)
-    assert facts.entry_of(small_book(), key("prime")) is None
+    assert log_entries.entry_of(small_book(), key("prime")) is None

@@ -22,7 +22,7 @@ from planner.quantity import (
     scaled_cm2,
     shopping,
     spreading_rate_m2_l,
-    transfer,
+    transfer_efficiency,
     wet_film_um,
 )
 from planner.values.bench_time import BenchTime
@@ -136,14 +136,14 @@ def test_nonsense_is_refused(solids, film):
     ],
 )
 def test_transfer_says_what_it_is_worth(stage, tool, fraction, status):
-    found = transfer(step("one", "sand", stage=stage, tool=tool))
+    found = transfer_efficiency(step("one", "sand", stage=stage, tool=tool))
     assert (found.fraction, found.status) == (fraction, status)
     assert found.least < found.fraction < found.most
 
 
 def test_small_targets_catch_what_an_expert_says_they_do():
     """R. Joseph 2009: 20 to 50 % on small targets."""
-    assert 0.20 <= transfer(step("one", "sand", tool=Tool.AIRBRUSH)).fraction <= 0.50
+    assert 0.20 <= transfer_efficiency(step("one", "sand", tool=Tool.AIRBRUSH)).fraction <= 0.50
 
 
 # --- scale (areas printed to two decimals in a table recomputed apart) -----

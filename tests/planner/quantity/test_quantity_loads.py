@@ -8,7 +8,7 @@ import pytest
 from amount_books import FINE, GREEN, NOW, PER_CM2_ML, SAND, cart, key, plan_of, step, yard
 
 from planner.passes import expand_all
-from planner.quantity import fill, loads, share_of, takes, transfer, used_by
+from planner.quantity import coating_needed, fill, loads, share_of, transfer_efficiency, used_by
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Mix, Portion
 from planner.values.gear import Gear
@@ -84,8 +84,8 @@ def test_colours_of_a_camouflage_and_the_coat_below_share_a_place(colours: int) 
 def test_a_pass_takes_area_by_film(tool: Tool, caught: float, ml: float) -> None:
     book = yard(cart("a", 591.84, (step("base", "sand", tool),)))
     one = the(book, "a", "base")
-    assert transfer(one.step).fraction == caught
-    (take,) = takes(book, one)
+    assert transfer_efficiency(one.step).fraction == caught
+    (take,) = coating_needed(book, one)
     assert take.ml == pytest.approx(ml, abs=0.005)
     assert take.complete
 
@@ -95,23 +95,25 @@ def test_the_airbrush_s_own_transfer_counts() -> None:
     brush = replace(FINE, transfer=0.65)
     book = yard(cart("a", 591.84, (step("base", "sand"),)), airbrush=brush)
     one = the(book, "a", "base")
-    assert takes(book, one, "fine")[0].ml == pytest.approx(5.20, abs=0.005)
-    assert takes(book, one)[0].ml == pytest.approx(5.20, abs=0.005)  # the only one
+    assert coating_needed(book, one, "fine")[0].ml == pytest.approx(5.20, abs=0.005)
+    assert coating_needed(book, one)[0].ml == pytest.approx(5.20, abs=0.005)  # the only one
     two = replace(book, gear=Gear(airbrushes=(brush, replace(FINE, name="broad"))))
-    assert takes(two, one)[0].ml == pytest.approx(11.27, abs=0.005)  # not known which
-    assert transfer(one.step, brush).status is None  # no claim of ours
+    assert coating_needed(two, one)[0].ml == pytest.approx(11.27, abs=0.005)  # not known which
+    assert transfer_efficiency(one.step, brush).status is None  # no claim of ours
     by_hand = yard(cart("a", 591.84, (step("base", "sand", Tool.BRUSH),)), airbrush=brush)
-    assert takes(by_hand, the(by_hand, "a", "base"), "fine")[0].ml == pytest.approx(3.56, abs=0.01)
+    assert coating_needed(by_hand, the(by_hand, "a", "base"), "fine")[0].ml == pytest.approx(
+        3.56, abs=0.01
+    )
 
 
 def test_a_share_takes_its_part() -> None:
     book = yard(cart("a", 591.84, (step("camo", "sand", stage=Stage.CAMO, share=0.25),)))
-    assert takes(book, the(book, "a", "camo"))[0].ml == pytest.approx(11.27 / 4, abs=0.005)
+    assert coating_needed(book, the(book, "a", "camo"))[0].ml == pytest.approx(11.27 / 4, abs=0.005)
 
 
 def test_a_place_without_area_makes_it_incomplete() -> None:
     book = yard(cart("a", 0, (step("base", "sand"),)))
-    (take,) = takes(book, the(book, "a", "base"))
+    (take,) = coating_needed(book, the(book, "a", "base"))
     assert (take.ml, take.complete) == (0, False)
 
 

@@ -18,7 +18,7 @@ from planner.schedule.greedy import plan_book
 from planner.schedule.judge import judge
 from planner.schedule.optimise.conflict import explain, least_conflict
 from planner.schedule.optimise.search import Effort, improve
-from planner.schedule.wording import sentence
+from planner.schedule.reason_wording import sentence
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
 from planner.values.plan import Cause, Plan

@@ -12,11 +12,11 @@ from app.service.planning import plan
 from app.service.sequences import give_sequence
 from app.service.starter_stock import COATINGS, MIXES
 from planner.layers.findings import find
+from planner.sequences.apply_to_model import steps_for
 from planner.sequences.built_in import ALL
 from planner.sequences.built_in.weathered import WEATHERED
-from planner.sequences.choosing import complete
+from planner.sequences.chosen_options import complete
 from planner.sequences.difference import difference, taken_over
-from planner.sequences.giving import steps_for
 from planner.values.model import Model, Part, Place
 from planner.values.sequence import Sequence
 from planner.values.step import Stage

@@ -8,9 +8,9 @@ from datetime import date, datetime
 import pytest
 from small_book import CART, PROJECT, ZONE, small_book
 
-from app.service.build_edits import many, models, names, order, parts, steps
+from app.service.build_edits import bulk_change, models, names, order, parts, steps
 from app.service.build_edits.advice import Kind, add_dry_fit, advice, late_joined
-from app.service.build_edits.spots import ModelAt, StepAt
+from app.service.build_edits.locate import ModelAt, StepAt
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.model import Model, Part, Place
@@ -142,8 +142,10 @@ def test_renamed_places_are_followed_by_steps_and_ticks() -> None:
 def test_many_steps_change_at_once_or_not_at_all() -> None:
     book = small_book()
     spots = [spot("prime"), spot("sand"), spot("gloss")]
-    wanted = many.StepChange(fixed=7, tool=Tool.BRUSH, gain=frozenset({Trait.SMELLS}), coats=2)
-    after = many.change_steps(book, spots, wanted).book
+    wanted = bulk_change.StepChange(
+        fixed=7, tool=Tool.BRUSH, gain=frozenset({Trait.SMELLS}), coats=2
+    )
+    after = bulk_change.change_steps(book, spots, wanted).book
     for name in ("prime", "sand", "gloss"):
         one = step(after, name)
         assert (one.minutes.fixed, one.tool, one.traits, one.coats) == (
@@ -154,15 +156,17 @@ def test_many_steps_change_at_once_or_not_at_all() -> None:
         )
     assert step(after, "wash") is step(book, "wash")
     with pytest.raises(Refused, match=r"wipe\.gates|wipe\.split"):
-        many.change_steps(
-            book, [spot("prime"), spot("wipe")], many.StepChange(split_least=10, tool=Tool.BRUSH)
+        bulk_change.change_steps(
+            book,
+            [spot("prime"), spot("wipe")],
+            bulk_change.StepChange(split_least=10, tool=Tool.BRUSH),
         )
 
 
 def test_one_coating_gives_way_to_another_where_it_is_laid() -> None:
-    wanted = many.StepChange(coating="sand", instead_of="grey primer")
+    wanted = bulk_change.StepChange(coating="sand", instead_of="grey primer")
     spots = [spot("prime"), spot("gloss")]
-    after = many.change_steps(small_book(), spots, wanted).book
+    after = bulk_change.change_steps(small_book(), spots, wanted).book
     assert step(after, "prime").applications[0].coating == "sand"
     assert step(after, "gloss").applications[0].coating == "gloss clear"
 

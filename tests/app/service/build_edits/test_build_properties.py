@@ -14,9 +14,9 @@ from hypothesis import strategies as st
 from small_book import small_book
 from strategies import books
 
-from app.service.build_edits import many, models, names, order, parts, steps
+from app.service.build_edits import bulk_change, models, names, order, parts, steps
 from app.service.build_edits.advice import add_dry_fit, late_joined
-from app.service.build_edits.spots import ModelAt, StepAt
+from app.service.build_edits.locate import ModelAt, StepAt
 from app.service.edits import Edit
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
@@ -98,7 +98,7 @@ def copy(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
 
 def change(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
     chosen = [StepAt(project.name, model.name, one) for one in _some_steps(draw, model)]
-    wanted = many.StepChange(
+    wanted = bulk_change.StepChange(
         fixed=draw(st.none() | st.integers(0, 40)),
         coats=draw(st.none() | st.integers(1, 3)),
         tool=draw(st.none() | st.sampled_from(Tool)),
@@ -107,7 +107,7 @@ def change(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
         look_in=draw(st.none() | st.sampled_from([0, 20])),
         gain=frozenset(draw(st.sets(st.sampled_from(Trait)))),
     )
-    return many.change_steps(book, chosen, wanted)
+    return bulk_change.change_steps(book, chosen, wanted)
 
 
 def again(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:

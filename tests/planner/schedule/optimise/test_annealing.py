@@ -16,10 +16,10 @@ from planner.cure import Cure
 from planner.schedule.greedy import Search, plan_book
 from planner.schedule.optimise.annealing import Cooling, Grid, _Annealing, _bits, annealed
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.reach import Reach, earliest_end, reaches
-from planner.schedule.optimise.shares import Shares, Ties, allows
+from planner.schedule.optimise.stretch_assignment import Shares, Ties, allows
+from planner.schedule.optimise.stretch_reachability import Reach, earliest_end, reaches
+from planner.schedule.priority_rules import RULES
 from planner.schedule.problem import Problem
-from planner.schedule.rules import RULES
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.step import Stage

@@ -31,7 +31,7 @@ from planner.schedule.optimise.conflict import (
     least_conflict,
     only,
 )
-from planner.schedule.rules import RULES
+from planner.schedule.priority_rules import RULES
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plan import PassKey, Status

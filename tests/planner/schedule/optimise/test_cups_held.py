@@ -17,13 +17,13 @@ from planner.cure import Cure
 from planner.schedule.greedy import Search, plan_book
 from planner.schedule.judge import judge
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.bounds import least_finish
+from planner.schedule.optimise.lower_bounds import least_finish
 from planner.schedule.optimise.master import Master, Work, solver_of
-from planner.schedule.optimise.reach import reaches
 from planner.schedule.optimise.search import Effort, improve
 from planner.schedule.optimise.stretch_check import possible
+from planner.schedule.optimise.stretch_reachability import reaches
+from planner.schedule.priority_rules import RULES
 from planner.schedule.problem import Problem
-from planner.schedule.rules import RULES
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plan import BenchKind, Plan

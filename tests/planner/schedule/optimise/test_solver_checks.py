@@ -23,16 +23,16 @@ from strategies import NOW_MINUTE, books
 from app.service import demos
 from planner.bench import calendar_of
 from planner.cure import Cure
+from planner.schedule.drying_locations import chosen_in, settled
 from planner.schedule.greedy import Search, plan_book
 from planner.schedule.judge import judge
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.master import Master, Work, solver_of
-from planner.schedule.optimise.reach import reaches
 from planner.schedule.optimise.search import Effort, improve
 from planner.schedule.optimise.stretch_check import possible
+from planner.schedule.optimise.stretch_reachability import reaches
+from planner.schedule.priority_rules import RULES
 from planner.schedule.problem import Problem
-from planner.schedule.rules import RULES
-from planner.schedule.where import chosen_in, settled
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
 from planner.values.coating import Family, Mark, Window

@@ -20,7 +20,7 @@ from planner.cure import Cure
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import judge
 from planner.schedule.optimise.conflict import explain, least_conflict
-from planner.schedule.optimise.contradiction import contradicts
+from planner.schedule.optimise.infeasibility_proof import contradicts
 from planner.schedule.optimise.search import Effort, improve
 from planner.values.book import Book
 from planner.values.moment import zone_named

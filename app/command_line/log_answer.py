@@ -1,0 +1,135 @@
+"""What is told after something was logged: what moved, what is next, what to look at."""
+
+from __future__ import annotations
+
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from app.command_line.output import iso
+from app.command_line.run_sheet_notes import key_fields
+from app.service import run_sheet_text, wording
+from app.service.plan_changes import moved
+from app.service.run_sheet_notes_text import below_text, check_lines, look_when
+from planner.bench import calendar_of
+from planner.evening.alternatives import leaves_time
+from planner.evening.closing_check import checks, cups_used
+from planner.evening.last_coat_brake import braked
+from planner.evening.looks import looks
+from planner.evening.missed_closings import Missed
+from planner.layers.finding import Finding
+from planner.tonight import RunSheet, WorkRow
+from planner.values.book import Book
+from planner.values.moment import Interval, zone_named
+from planner.values.plan import PassKey, Plan
+
+HOUR = 60
+
+
+def remarks_of(book: Book, now: int, late: tuple[Missed, ...], zone: ZoneInfo) -> list[str]:
+    """Return what the logbook and the clock ask for: windows missed, and looks."""
+    lines = []
+    for one in late:
+        what = f"{wording.pass_name(one.key)}: window closed {wording.moment(one.closed, zone)}"
+        if one.reopens is not None:
+            lines.append(f"{what}, open again {wording.moment(one.reopens, zone)}")
+        else:
+            lines.append(f"{what}; now: {' or '.join(remedy.value for remedy in one.remedies)}")
+    lines += [
+        f"look {look_when(look, now, zone)}: {wording.pass_name(look.key)}: {look.what}"
+        for look in looks(book, now)
+    ]
+    return lines
+
+
+def brake_remarks(book: Book, key: PassKey, now: int) -> list[str]:
+    """Return what speaks against beginning: films below a last coat, no time left to wipe back."""
+    zone = zone_named(book.bench_time.zone)
+    told = [below_text(one, now, zone) for one in braked(book, key, now)]
+    if not leaves_time(book, key, now):
+        told.append("what must follow it soon has no time left; better leave it today")
+    return told
+
+
+def closing_remarks(book: Book, now: int, since: int, plan: Plan) -> list[str]:
+    """Return what to look at before the table is left; ``since`` is when the stretch began."""
+    span = Interval(min(since, now - 1), now)
+    done = [one for one in plan.placements if one.logged]
+    found = checks(book, span, cups_used(done, book, span))
+    return ["before you go:", *(f"  {line}" for line in check_lines(found))]
+
+
+def shifts(book: Book, last: Plan, plan: Plan) -> list[str]:
+    """Return what the plan does differently: passes that changed their evening, and finishes."""
+    calendar = calendar_of(book.bench_time)
+    moves = [one for one in moved(last, plan) if one.to_other_stretch(calendar)]
+    lines = []
+    if moves:
+        what = wording.count(len(moves), "pass", "passes")
+        names = ", ".join(wording.pass_name(one.key) for one in moves[:3])
+        more = ", ..." if len(moves) > 3 else ""
+        lines.append(f"{what} in another stretch than before: {names}{more}")
+    was = dict(last.finishes)
+    for name, end in plan.finishes:
+        by = end - was.get(name, end)
+        if abs(by) >= HOUR:
+            way = "later" if by > 0 else "sooner"
+            when = wording.moment(end, calendar.zone)
+            lines.append(f"{name}: done {when}, {wording.span(abs(by))} {way}")
+    lines += [f"no place for {wording.pass_name(one.key)}: {one.why}" for one in plan.unplaced]
+    return lines
+
+
+def next_lines(sheet: RunSheet, book: Book) -> list[str]:
+    """Return what is next in this stretch."""
+    work = [row for row in sheet.rows if isinstance(row, WorkRow) and not row.logged]
+    zone = zone_named(book.bench_time.zone)
+    if not work:
+        return ["next: nothing more in this stretch"]
+    row = work[0]
+    return [
+        f"next: {wording.moment(row.start, zone)} {run_sheet_text.work_title(row)}"
+        f" ({row.minutes} min)"
+    ]
+
+
+def log_document(
+    names: list[str],
+    findings: tuple[Finding, ...],
+    remarks: list[str],
+    late: tuple[Missed, ...],
+    sheet: RunSheet,
+    zone: ZoneInfo,
+) -> dict[str, Any]:
+    """Return what came of it as JSON data."""
+    work = [row for row in sheet.rows if isinstance(row, WorkRow) and not row.logged]
+    return {
+        "logged": names,
+        "remarks": remarks,
+        "findings": [
+            {
+                "verdict": one.verdict.value,
+                "where": one.path,
+                "message": one.message,
+                "mend": one.mend.title if one.mend else None,
+            }
+            for one in findings
+        ],
+        "missed": [
+            {
+                **key_fields(one.key),
+                "closed": iso(one.closed, zone),
+                "reopens": iso(one.reopens, zone),
+                "remedies": [remedy.value for remedy in one.remedies],
+            }
+            for one in late
+        ],
+        "next": [
+            {
+                **key_fields(row.key),
+                "start": iso(row.start, zone),
+                "end": iso(row.end, zone),
+                "minutes": row.minutes,
+            }
+            for row in work
+        ],
+    }

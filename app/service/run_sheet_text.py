@@ -1,0 +1,402 @@
+"""Run sheet and timeline as plain text, for a terminal or a sheet of paper."""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Iterable, Iterator, Mapping
+from datetime import date
+from itertools import pairwise
+from zoneinfo import ZoneInfo
+
+from app.service import wording
+from app.service.logbook import cups_now
+from app.service.shopping import load_text
+from planner.bench import BenchCalendar, Stretch, calendar_of
+from planner.cautions import LAST_WORD
+from planner.passes import expand_all
+from planner.schedule.cups_at_start import Held
+from planner.schedule.serial_schedule import WAITS
+from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow
+from planner.values.book import Book
+from planner.values.coating import Portion, State
+from planner.values.message import Message, Translate, message, told
+from planner.values.message import row as row_of
+from planner.values.moment import Interval, moment_of, zone_named
+from planner.values.plan import BenchKind, PassKey, Plan, Status
+from planner.values.step import Bound
+
+CELL = 5  # minutes that one character of the timeline stands for, at the least
+WIDEST = 96  # characters of a chart
+WORK, SETUP, ALONE, FREE = "#", "=", "-", "."
+INDENT = " " * 16
+WHEN = 18  # letters of the column that says when
+NOTHING = message("Nothing to do at the bench here.")
+
+
+def run_sheet_text(sheet: RunSheet, book: Book, translate: Translate = str) -> str:
+    """Return the run sheet as text, one line per thing to do, in the language given."""
+    return "\n".join(translate(line) for line in _run_sheet_lines(sheet, book))
+
+
+def _run_sheet_lines(sheet: RunSheet, book: Book) -> list[str]:
+    zone = zone_named(book.bench_time.zone)
+    if not sheet.rows and calendar_of(book.bench_time).next_stretch(sheet.now) is None:
+        return [message("There is no bench time ahead; add an evening.")]
+    lines: list[str] = [stretch_title(sheet.interval, zone)]
+    lines += cup_lines(cups_now(book, sheet.now), zone)
+    if not sheet.rows:
+        lines += ["", NOTHING]
+    for row in sheet.rows:
+        lines += ["", *_row(row, zone)] if isinstance(row, WorkRow) else _row(row, zone)
+    lines += _section(message("Drying now"), drying_lines(sheet.drying_now, sheet.now, zone))
+    lines += _section(
+        message("Left to dry"), drying_lines(sheet.drying_after, sheet.interval.end, zone)
+    )
+    lines += _section(message("Closing"), closing_lines(sheet.closing, sheet.now, zone))
+    if sheet.next_interval:
+        then = wording.stretch(sheet.next_interval, zone)
+        title = message("If all goes well, next: {stretch}", stretch=then)
+        lines += _section(title, next_lines(sheet.next_opens))
+    lines += _section(message("Take care"), caution_lines(sheet))
+    return lines
+
+
+def cup_lines(cups: Mapping[str, Held], zone: ZoneInfo) -> list[str]:
+    """Return what airbrushes hold from before, and since when."""
+    return [
+        message(
+            "{airbrush} holds {coating} since {when}",
+            airbrush=name,
+            coating=held.coating,
+            when=wording.clock_time(held.since, zone),
+        )
+        for name, held in cups.items()
+    ]
+
+
+def stretch_title(interval: Interval, zone: ZoneInfo) -> Message:
+    """Return when a stretch is and how long it lasts."""
+    return message(
+        "{stretch}  ({minutes} min)",
+        stretch=wording.stretch(interval, zone),
+        minutes=interval.minutes,
+    )
+
+
+def timeline_text(plan: Plan, book: Book) -> str:
+    """Return the plan as one small chart per stretch of bench time.
+
+    Each character is five minutes (more in a very long stretch, and then
+    that is said): work, set-up or neither; between the stretches stands how
+    long the films are left alone.
+    """
+    zone = zone_named(book.bench_time.zone)
+    stretches = _stretches(plan, BenchCalendar(book.bench_time))
+    labels = [f"{key.model}" for placed in plan.placements for key in [placed.key]]
+    labels += [work.airbrush for work in plan.bench]
+    width = min(28, max(map(len, labels), default=0))
+    marks = sorted(_marks(plan, book), key=lambda mark: mark[1])
+    lines: list[str] = []
+    for before, stretch in pairwise([None, *stretches]):
+        if before is not None and stretch is not None:
+            gap = stretch.interval.start - before.interval.end
+            lines.append(f"  {'':{width}}  ~ {wording.span(gap)} away from the bench ~")
+        if stretch is not None:
+            lines += _chart(plan, marks, stretch, width, zone)
+    alone = f"   {ALONE} goes on alone" if any(mark[2] == ALONE for mark in marks) else ""
+    signs = f"{WORK} work{alone}   {SETUP} load, change, clean, prepare"
+    lines.append("")
+    lines.append(f"{signs}   {CELL} min a character")
+    return "\n".join(lines)
+
+
+def finish_text(plan: Plan, book: Book) -> str:
+    """Return when each project is done, against its date."""
+    return "\n".join(finish_lines(plan, book))
+
+
+def finish_lines(plan: Plan, book: Book) -> Iterator[Message]:
+    """Yield when each project is done, against its date, and what has no place."""
+    zone = zone_named(book.bench_time.zone)
+    calendar = BenchCalendar(book.bench_time)
+    stuck = Counter(one.key.project for one in plan.unplaced)
+    for name, end in plan.finishes:
+        if stuck[name]:
+            yield message("{project}: not done; without a place: {n}", project=name, n=stuck[name])
+            continue
+        target = book.project(name).target
+        done = message("{project}: done {time}", project=name, time=wording.moment(end, zone))
+        if target is None:
+            yield done
+        elif (over := end - calendar.day_end(target)) <= 0:
+            yield message("{done}, in time for {target}", done=done, target=target)
+        else:
+            span = wording.span(over)
+            yield message("{done}, {span} after {target}", done=done, span=span, target=target)
+    yield from unplaced_lines(plan)
+
+
+def unplaced_lines(plan: Plan) -> Iterator[Message]:
+    """Yield what has no place and why; what only waits for such work is counted."""
+    waiting = 0
+    for one in plan.unplaced:
+        if getattr(one.why, "template", "") == WAITS:
+            waiting += 1
+            continue
+        work = wording.pass_name(one.key)
+        yield message("no place found for {work}: {why}", work=work, why=one.why)
+    if waiting:
+        yield message("no place found for what waits for such work: {n}", n=waiting)
+
+
+def bounds_text(plan: Plan, zone: ZoneInfo) -> list[str]:
+    """Return what is proven of a plan's finish, in lines; none where nothing is."""
+    if plan.conflict:
+        lines = [f"  {one.what}: {one.relax}" for one in plan.conflict]
+        return ["No plan can place everything; give up one of these:", *lines]
+    for bound in plan.bounds:
+        if bound.level == "finish":
+            earliest = wording.moment(plan.now + bound.value, zone)
+            if plan.status is Status.OPTIMAL:
+                return [f"No plan can finish earlier: {bound.proof}"]
+            return [f"No plan can finish before {earliest}: {bound.proof}"]
+    return []
+
+
+def mix_text(portions: Iterable[Portion]) -> str:
+    """Return "2 : 3" with the names of what is stirred; "" for a single coating."""
+    every = tuple(portions)
+    if not every:
+        return ""
+    parts = " : ".join(f"{portion.parts:g}" for portion in every)
+    coatings = " : ".join(portion.coating for portion in every)
+    return message("{parts} of {coatings}", parts=parts, coatings=coatings)
+
+
+def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
+    head = f"{wording.clock_time(row.start, zone)}  {row.minutes:3} min  "
+    if isinstance(row, BenchRow):
+        yield _whole(head, "(", bench_text(row), ")")
+        if row.portions:
+            yield _whole(INDENT, message("mix {mix}", mix=mix_text(row.portions)))
+        if row.load:
+            yield _whole(INDENT, load_text(row.load))
+        return
+    yield _whole(head, work_title(row))
+    if row.goes_alone:
+        yield _whole(INDENT, alone_text(row, zone))
+    for coat in row.coats:
+        yield _whole(INDENT, coat_text(coat, row))
+        if coat.load and row.piece == 1:
+            yield _whole(INDENT, load_text(coat.load))
+        yield from _ticks(coat.places)
+    coated = {place for coat in row.coats for place in coat.places}
+    yield from _ticks(place for place in row.places if place not in coated)
+    yield _whole(INDENT, message("why: {reason}", reason=wording.reasons_text(row.reason, zone)))
+
+
+def _whole(*pieces: str) -> Message:
+    """Return pieces as one line, each still to be translated by itself."""
+    return row_of(pieces, "")
+
+
+def alone_text(row: WorkRow, zone: ZoneInfo) -> str:
+    """Return until when a row goes on without hands."""
+    return message(
+        "hands for {minutes} min, then it goes on alone until {time}",
+        minutes=row.free - row.start,
+        time=when_ends(row, zone),
+    )
+
+
+def when_ends(row: WorkRow, zone: ZoneInfo) -> str:
+    """Return when a row ends, with its date where that is a day or more after its start."""
+    form = wording.clock_time if row.end - row.start < 1440 else wording.moment
+    return form(row.end, zone)
+
+
+def work_title(row: WorkRow) -> str:
+    """Return what is worked on, the kind of work, its title, coat and piece."""
+    work = message("{model}, {stage}", model=row.key.model, stage=row.stage)
+    if row.title:
+        work = message("{work}: {title}", work=work, title=row.title)
+    if row.key.coat > 1:
+        work = message("{work}, coat {coat}", work=work, coat=row.key.coat)
+    if row.pieces > 1:
+        work = message(
+            "{work} (piece {piece} of {pieces})", work=work, piece=row.piece, pieces=row.pieces
+        )
+    return message("{work} (logged)", work=work) if row.logged else work
+
+
+def coat_text(coat: Coat, row: WorkRow) -> str:
+    """Return what is laid and with what, and its mix where no load has told it."""
+    laid = row_of((coat.coating, row.airbrush or row.tool))
+    mixed = mix_text(coat.portions)
+    return (
+        message("{laid}; mix {mix}", laid=laid, mix=mixed) if mixed and not row.airbrush else laid
+    )
+
+
+def by_part(places: Iterable[str]) -> dict[str, list[str]]:
+    """Return the places of "part/place" names under their parts."""
+    parts: dict[str, list[str]] = defaultdict(list)
+    for place in places:
+        part, _, name = place.partition("/")
+        parts[part].append(name)
+    return parts
+
+
+def _ticks(places: Iterable[str]) -> Iterator[str]:
+    for part, names in by_part(places).items():
+        yield f"{INDENT}{part}: " + "  ".join(f"[ ] {name}" for name in names)
+
+
+def bench_text(row: BenchRow) -> str:
+    """Return what is done to the airbrush, or for which pass a film is prepared."""
+    if row.kind is BenchKind.LOAD:
+        return message("load {airbrush} with {coating}", airbrush=row.airbrush, coating=row.coating)
+    if row.kind is BenchKind.CHANGE:
+        return message("change {airbrush} to {coating}", airbrush=row.airbrush, coating=row.coating)
+    if row.kind is BenchKind.CLEAN:
+        return message("clean {airbrush}", airbrush=row.airbrush)
+    return (
+        message("prepare {work}", work=wording.pass_name(row.serves))
+        if row.serves
+        else message("prepare")
+    )
+
+
+def _section(title: str, lines: Iterable[str]) -> list[str]:
+    body = [_whole("  ", line) for line in lines]
+    return ["", title, *body] if body else []
+
+
+def drying_lines(films: Iterable[Drying], now: int, zone: ZoneInfo) -> Iterator[str]:
+    """Yield when films are ready, for what, and where they lie; one line for like ones of a day."""
+    for alike in _alike(films, zone):
+        first = alike[0]
+        opens = [film.opens for film in alike if film.opens is not None]
+        when = wording.openings(min(opens, default=None), max(opens, default=None), now, zone)
+        purpose = (
+            message("for {step}", step=first.waiting.step)
+            if first.waiting
+            else message("then it is done")
+        )
+        state = wording.state(first.state)
+        yield message(
+            "{when:<18}{ready:<15}{coating} on {model}, {purpose}",
+            when=when if len(when) < WHEN else row_of((when, "  "), ""),
+            ready=state,
+            coating=first.coating,
+            model=", ".join(_on_model(alike)),
+            purpose=purpose,
+        )
+
+
+def _alike(films: Iterable[Drying], zone: ZoneInfo) -> list[list[Drying]]:
+    """Return films in groups of the same coating, state, step and day."""
+    groups: dict[tuple[str, State | None, str, date | None], list[Drying]] = defaultdict(list)
+    for film in films:
+        day = None if film.opens is None else moment_of(film.opens, zone).date()
+        step = film.waiting.step if film.waiting else ""
+        groups[film.coating, film.state, step, day].append(film)
+    return list(groups.values())
+
+
+def _on_model(films: Iterable[Drying]) -> list[str]:
+    """Return models with the parts that bear such a film, those of the same parts together."""
+    parts: dict[str, dict[str, None]] = defaultdict(dict)
+    for film in films:
+        parts[film.key.model].update((place.partition("/")[0], None) for place in film.places)
+    same: dict[tuple[str, ...], list[str]] = defaultdict(list)
+    for model, names in parts.items():
+        same[tuple(names)].append(model)
+    return [f"{', '.join(models)} ({', '.join(names)})" for names, models in same.items()]
+
+
+def closing_lines(windows: Iterable[Closing], now: int, zone: ZoneInfo) -> Iterator[str]:
+    """Yield when each window closes, what must be done before, and why."""
+    for one in windows:
+        by, work = wording.closing(one.closes, now, zone), wording.pass_name(one.waiting)
+        if one.bound is Bound.END:
+            yield message("{by:<18}end {work} before: {why}", by=by, work=work, why=one.why)
+        else:
+            yield message("{by:<18}start {work} before: {why}", by=by, work=work, why=one.why)
+
+
+def next_lines(rows: Iterable[WorkRow]) -> Iterator[str]:
+    """Yield each kind of work with the models that it is done on."""
+    models: dict[tuple[str, Message], list[str]] = defaultdict(list)
+    for row in sorted(rows, key=lambda row: row.start):
+        name = row_of((row.stage, row.title), ": ") if row.title else row_of((row.stage,))
+        known = models[row.stage.value, name]
+        if row.key.model not in known:
+            known.append(row.key.model)
+    for (_, name), names in models.items():
+        yield _whole(name, f" ({', '.join(names)})")
+
+
+def caution_lines(sheet: RunSheet) -> list[str]:
+    """Return each caution of a run sheet once, and who has the last word."""
+    texts = dict.fromkeys(one.text for row in sheet.work for one in row.cautions)
+    return [*texts, told(LAST_WORD)] if texts else []
+
+
+def _stretches(plan: Plan, calendar: BenchCalendar) -> list[Stretch]:
+    starts = sorted(
+        [piece.start for one in plan.placements for piece in one.pieces if not one.logged]
+        + [work.interval.start for work in plan.bench]
+    )
+    found = dict.fromkeys(calendar.stretch_at(start) for start in starts)
+    return [stretch for stretch in found if stretch is not None]
+
+
+def _marks(plan: Plan, book: Book) -> Iterator[tuple[str, Interval, str]]:
+    """Yield the times of the chart: whose they are, when, and their sign."""
+    passes = {one.key: one for one in expand_all(book)}
+    for work in plan.bench:
+        yield work.airbrush or _model(work.serves), work.interval, SETUP
+    for placed in plan.placements:
+        for piece in placed.pieces:
+            one = passes.get(placed.key)
+            hands = one.attended(piece) if one else piece
+            yield placed.key.model, hands, WORK
+            if hands.end < piece.end:
+                yield placed.key.model, Interval(hands.end, piece.end), ALONE
+
+
+def _chart(
+    plan: Plan,
+    marks: list[tuple[str, Interval, str]],
+    stretch: Stretch,
+    width: int,
+    zone: ZoneInfo,
+) -> Iterator[str]:
+    within = stretch.interval
+    size = CELL * -(-within.minutes // (CELL * WIDEST))
+    cells = -(-within.minutes // size)
+    bars: dict[str, list[str]] = defaultdict(lambda: [FREE] * cells)
+    done: dict[str, list[PassKey]] = defaultdict(list)
+    for placed in plan.placements:
+        if any(piece.overlaps(within) for piece in placed.pieces):
+            done[placed.key.model].append(placed.key)
+    for label, interval, sign in marks:
+        if interval.overlaps(within):
+            first = max(0, interval.start - within.start) // size
+            last = -(-(min(interval.end, within.end) - within.start) // size)
+            for cell in range(first, last):
+                bars[label][cell] = sign
+    coarser = f"  ({size} min a character)" if size > CELL else ""
+    yield wording.stretch(within, zone) + coarser
+    for label, bar in bars.items():
+        steps = ", ".join(dict.fromkeys(_short(key) for key in done[label]))
+        yield f"  {label[:width]:<{width}}  {''.join(bar)}  {steps}".rstrip()
+
+
+def _model(key: PassKey | None) -> str:
+    return key.model if key else ""
+
+
+def _short(key: PassKey) -> str:
+    return f"{key.step} #{key.coat}" if key.coat > 1 else key.step

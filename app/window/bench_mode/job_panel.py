@@ -1,0 +1,287 @@
+"""What the bench mode shows of one job."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from app.window import reasons, words
+from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
+from app.window.bench_mode.large_text import LARGE, PLAIN, SMALL, PlaceLine, Swatch, Warn, big
+from app.window.bench_mode.loads import others, served
+from app.window.message_translation import title, translated
+from app.window.palette import Colours
+from app.window.plan_snapshot import Picture
+from app.window.run_sheet_notes_words import marks_of, one_first_words, taker_when
+from planner.cautions import LAST_WORD, Caution
+from planner.evening.advice import one_first
+from planner.quantity import Load, fill
+from planner.tonight import BenchRow, Coat, WorkRow
+from planner.values.plan import BenchKind, Cause
+from planner.values.step import Stage, Tool
+
+OTHERS_SHOWN = 4
+CAUTIONS_SHOWN = 3
+WHY_SHOWN = 2  # a wait shorter than this needs no reason [min]
+AT_THE_TABLE = (Cause.HANDS, Cause.AIRBRUSH)  # whoever reads this knows what holds them
+
+
+@dataclass(frozen=True)
+class Look:
+    """Colours and the size of everything."""
+
+    colours: Colours
+    scale: float
+
+    def label(self, text: str, size: float, *, colour: str = "ink", bold: bool = False) -> QWidget:
+        """Return words in letters of a size for the usual window."""
+        return big(text, size * self.scale, self.colours, colour=colour, bold=bold)
+
+    def pixels(self, usual: float) -> int:
+        """Return a length for this window."""
+        return round(usual * self.scale)
+
+
+def heading(job: Job) -> str:
+    """Return what is done, in a word or two."""
+    row = job.row
+    if isinstance(row, BenchRow):
+        return _set_up_heading(row)
+    name = words.capital(words.stage_word(row.stage))
+    if row.pieces > 1:
+        return words.tr("{stage}, part {number} of {count}").format(
+            stage=name, number=row.piece, count=row.pieces
+        )
+    if row.key.coat > 1:
+        return words.tr("{stage}, coat {coat}").format(stage=name, coat=row.key.coat)
+    return name
+
+
+def _set_up_heading(row: BenchRow) -> str:
+    if row.kind is BenchKind.CLEAN:
+        return words.tr("Clean the airbrush")
+    if row.kind is BenchKind.PREPARE:
+        return words.tr("Prepare the film")
+    if row.kind is BenchKind.CHANGE:
+        return words.tr("Change the colour")
+    return words.tr("Load the airbrush")
+
+
+def one_line(job: Job) -> str:
+    """Return a job in one line: "Prime · Quay Tractor Heron"."""
+    row = job.row
+    about = row.key.model if isinstance(row, WorkRow) else row.coating or row.airbrush
+    if isinstance(row, BenchRow) and row.kind is BenchKind.PREPARE and row.serves is not None:
+        about = reasons.key_name(row.serves)
+    return words.tr("{work} · {about}").format(work=heading(job), about=about)
+
+
+def face(picture: Picture, job: Job, look: Look, *, now: int, page: int) -> QWidget:
+    """Return the whole of a job: what, on what, with what, and where to take care."""
+    holder = QWidget()
+    line = QHBoxLayout(holder)
+    line.setContentsMargins(0, 0, 0, 0)
+    line.setSpacing(look.pixels(30))
+    left = QVBoxLayout()
+    left.setSpacing(look.pixels(6))
+    row = job.row
+    if isinstance(row, WorkRow):
+        _work(left, picture, job, row, look, now)
+    else:
+        _set_up(left, picture, row, look, now)
+    left.addStretch(1)
+    line.addLayout(left, 60)
+    right = _places(job, look, page) if job.places else _takers(picture, job, look)
+    if right is not None:
+        line.addWidget(right, 40)
+    return holder
+
+
+def _work(
+    column: QVBoxLayout, picture: Picture, job: Job, row: WorkRow, look: Look, now: int
+) -> None:
+    begun = job.begun
+    column.addWidget(look.label(row.key.model, LARGE, bold=True))
+    if row.title and not words.says_stage(row.title, row.stage):
+        column.addWidget(look.label(title(row.title), PLAIN))
+    column.addWidget(look.label(_with(picture, row, begun), PLAIN, colour="soft"))
+    for coat in row.coats:
+        _coat(column, picture, row, coat, look)
+    if row.start - now >= WHY_SHOWN and not row.logged and row.reason.cause not in AT_THE_TABLE:
+        why = reasons.reason_sentence(row.reason, picture.zone, now)
+        at = words.tr("from {time}: {why}").format(
+            time=words.clock(row.start, picture.zone), why=why
+        )
+        column.addWidget(look.label(words.capital(at), SMALL, colour="drying_word"))
+    for told in marks_of(row, picture.beside, picture.zone, now):
+        column.addWidget(look.label(told, SMALL, colour="drying_word", bold=True))
+    for caution in row.cautions[:CAUTIONS_SHOWN]:
+        column.addWidget(_caution(caution, look))
+    if row.cautions:
+        column.addWidget(look.label(words.tr(LAST_WORD), SMALL, colour="soft"))
+
+
+def _with(picture: Picture, row: WorkRow, begun: int | None) -> str:
+    """Return tool and minutes, and when it was begun."""
+    told = words.tr("{tool} · {length}").format(
+        tool=words.capital(words.tool_word(row.tool)), length=words.span(row.minutes)
+    )
+    if begun is None:
+        return told
+    at = words.clock(begun, picture.zone)
+    return words.tr("{told} · begun {time}").format(told=told, time=at)
+
+
+def _coat(column: QVBoxLayout, picture: Picture, row: WorkRow, coat: Coat, look: Look) -> None:
+    """Add a coating: swatch and name, and the mix in parts and drops."""
+    column.addWidget(_named(coat.coating, coat.swatch, row.tool, row.stage, look))
+    passes = (picture.laid.of(row.key),)
+    mixed = fill(picture.book, coat.coating, passes, row.airbrush)
+    for told in recipe_lines(mixed, stirred=bool(coat.portions)):
+        column.addWidget(look.label(told, PLAIN))
+
+
+def _named(coating: str, swatch: str, tool: Tool, stage: Stage, look: Look) -> QWidget:
+    holder = QWidget()
+    line = QHBoxLayout(holder)
+    line.setContentsMargins(0, 0, 0, 0)
+    line.setSpacing(look.pixels(14))
+    mark = Swatch(look.colours, look.scale, swatch, tool, stage)
+    line.addWidget(mark, 0, Qt.AlignmentFlag.AlignTop)
+    line.addWidget(look.label(coating, LARGE), 1)
+    return holder
+
+
+def recipe_lines(mixed: Load | None, *, stirred: bool) -> list[str]:
+    """Return how a cup is filled: parts, drops and millilitres."""
+    if mixed is None:
+        return []
+    lines = [
+        words.fill(
+            words.tr("{parts:g} × {coating}: {drops}"),
+            parts=one.parts,
+            coating=one.coating,
+            drops=_drops(one.drops),
+        )
+        for one in mixed.measures
+        if stirred
+    ]
+    whole = words.tr("about {ml:.1f} ml in all")
+    if not mixed.complete:
+        whole = words.tr("at least {ml:.1f} ml: some places have no area")
+    elif mixed.least_fill:
+        whole = words.tr("{ml:.1f} ml: less does not spray")
+    told = words.fill(whole, ml=mixed.ml)
+    if not stirred:
+        drops = _drops(mixed.measures[0].drops)
+        told = words.tr("{drops}, {whole}").format(drops=drops, whole=told)
+    return [*lines, told]
+
+
+def _drops(number: int) -> str:
+    return words.count(max(1, number), words.tr("{n} drop"), words.tr("{n} drops"))
+
+
+def _set_up(column: QVBoxLayout, picture: Picture, row: BenchRow, look: Look, now: int) -> None:
+    minutes = words.tr("{airbrush} · {length}").format(
+        airbrush=words.capital(row.airbrush) or words.tr("By hand"), length=words.span(row.minutes)
+    )
+    column.addWidget(look.label(minutes, PLAIN, colour="soft"))
+    if row.start - now >= WHY_SHOWN:
+        at = words.tr("Not before {time}, or it would stand too long.").format(
+            time=words.clock(row.start, picture.zone)
+        )
+        if row.kind is not BenchKind.CLEAN:
+            column.addWidget(look.label(at, PLAIN, colour="drying_word"))
+    if row.kind is BenchKind.PREPARE and row.serves is not None:
+        before = words.tr("before {work}").format(work=reasons.key_name(row.serves))
+        column.addWidget(look.label(before, LARGE, bold=True))
+    if not row.coating:
+        return
+    column.addWidget(_named(row.coating, row.swatch, Tool.AIRBRUSH, Stage.BASE, look))
+    keys = served(picture, row.airbrush, row.coating, row.start)
+    passes = tuple(picture.laid.of(key) for key in keys)
+    mixed = fill(picture.book, row.coating, passes, row.airbrush)
+    for told in recipe_lines(mixed, stirred=bool(row.portions)):
+        column.addWidget(look.label(told, PLAIN))
+    if keys:
+        names = [reasons.short_name(key) for key in keys[:OTHERS_SHOWN]]
+        if len(keys) > OTHERS_SHOWN:
+            names.append(words.tr("{n} more").format(n=len(keys) - OTHERS_SHOWN))
+        told = words.tr("For {work}").format(work="; ".join(names))
+        column.addWidget(look.label(told, SMALL))
+    first = one_first(picture.book, keys, now, cure=picture.cure)
+    if first is not None:
+        told = one_first_words(first, picture.zone, now)
+        column.addWidget(_warned(told, look))
+
+
+def _takers(picture: Picture, job: Job, look: Look) -> QWidget | None:
+    """Return what else takes the colour that is loaded; None where nothing is."""
+    row = job.row
+    if not isinstance(row, BenchRow) or not row.coating:
+        return None
+    keys = served(picture, row.airbrush, row.coating, row.start)
+    found = others(picture, row.coating, keys)
+    holder = QWidget()
+    column = QVBoxLayout(holder)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.setSpacing(look.pixels(8))
+    column.addWidget(look.label(words.tr("What else takes this colour?"), PLAIN, bold=True))
+    if not found:
+        column.addWidget(look.label(words.tr("Nothing else in any project."), PLAIN))
+    for one in found[:OTHERS_SHOWN]:
+        parts = tuple(dict.fromkeys(place.partition("/")[0] for place in one.places))
+        told = words.tr("{when}: {work} ({parts})").format(
+            when=taker_when(one, picture.zone, picture.now),
+            work=reasons.short_name(one.key),
+            parts=words.listed(parts),
+        )
+        column.addWidget(look.label(told, SMALL + 3))
+    if len(found) > OTHERS_SHOWN:
+        rest = words.tr("and {n} more").format(n=len(found) - OTHERS_SHOWN)
+        column.addWidget(look.label(rest, SMALL + 3))
+    column.addStretch(1)
+    return holder
+
+
+def _places(job: Job, look: Look, page: int) -> QWidget:
+    """Return one page of places to tick off, each with its key."""
+    holder = QWidget()
+    column = QVBoxLayout(holder)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.setSpacing(0)
+    count = len(job.places)
+    form = words.tr("{done} of {count} places")
+    if count == 1:
+        form = words.tr("{done} of 1 place")
+    done = form.format(done=len(job.ticked & set(job.places)), count=count)
+    column.addWidget(look.label(done, SMALL, colour="soft"))
+    shown = job.places[page * KEYS_FOR_PLACES : (page + 1) * KEYS_FOR_PLACES]
+    for number, place in enumerate(shown, start=1):
+        part, _, spot = place.partition("/")
+        line = PlaceLine(
+            look.colours, look.scale, str(number), spot, on=place in job.ticked, part=part
+        )
+        column.addWidget(line)
+    if count > KEYS_FOR_PLACES:
+        more = words.tr("0: the other places")
+        column.addWidget(look.label(more, SMALL, colour="drying_word"))
+    column.addStretch(1)
+    return holder
+
+
+def _caution(caution: Caution, look: Look) -> QWidget:
+    return _warned(translated(caution.text), look)
+
+
+def _warned(told: str, look: Look) -> QWidget:
+    holder = QWidget()
+    line = QHBoxLayout(holder)
+    line.setContentsMargins(0, 0, 0, 0)
+    line.setSpacing(look.pixels(8))
+    line.addWidget(Warn(look.colours, look.scale), 0, Qt.AlignmentFlag.AlignTop)
+    line.addWidget(look.label(told, SMALL), 1)
+    return holder

@@ -1,0 +1,50 @@
+"""What stands on screen while no book can be opened: why, and the ways on."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from app.window.labels import MessageLabel, text
+from app.window.palette import Colours
+
+if TYPE_CHECKING:
+    from app.window.main_window import MainWindow
+
+
+class NoBook(QWidget):
+    """Says which file could not be opened, and offers to open or to begin another.
+
+    Enter opens another at once.
+    """
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__()
+        self.why = MessageLabel()
+        self.buttons: list[QPushButton] = []
+        line = QHBoxLayout()
+        for way in (window.commands.open, window.commands.new):
+            button = QPushButton(way.text())
+            button.setAutoDefault(True)
+            button.clicked.connect(way.trigger)
+            self.buttons.append(button)
+            line.addWidget(button)
+        line.addStretch(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(24, 14, 24, 14)
+        column.setSpacing(12)
+        column.addWidget(text(self.tr("No book is open"), size=1.9, bold=True))
+        column.addWidget(self.why)
+        column.addLayout(line)
+        column.addStretch(1)
+        self.setFocusProxy(self.buttons[0])
+
+    def say(self, why: str) -> None:
+        """Say why the book is not there."""
+        self.why.say(why)
+        self.buttons[0].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def set_colours(self, colours: Colours) -> None:
+        """Paint in other colours; the controls follow their palette."""

@@ -1,0 +1,221 @@
+"""Every opening that something waits for, every window that closes, every look.  No Qt.
+
+Only facts count: what a film of the plan will do is no news yet.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from enum import StrEnum
+
+from app.window.message_translation import translated
+from app.window.plan_snapshot import Picture
+from planner.evening.looks import LookFor, looks
+from planner.schedule.partial_schedule import FOREVER
+from planner.values.coating import State
+from planner.values.plan import PassKey
+from planner.values.step import Bound
+
+
+class Kind(StrEnum):
+    """What happens at a moment."""
+
+    OPENS = "opens"
+    CLOSES = "closes"
+    LOOK = "look"
+
+
+@dataclass(frozen=True)
+class Moment:
+    """A film opens for a pass, the window for a pass closes, or a look is due.
+
+    Attributes
+    ----------
+    film
+        The pass that laid the film, or after which the window runs.
+    waiting
+        The pass that waits; None where only handling the model does.
+    at
+        The minute; None for an opening that never comes in this air.
+    since
+        When the film was laid, or the window began to run.
+    state
+        What the film must have reached; None where the clock counts.
+    bound
+        For a closing: which end of the waiting pass must come before it.
+    minutes
+        How long the waiting pass takes [min].
+    planned
+        When the waiting pass is planned, None where it has no place.
+    looks
+        How often the film was found not to be there yet.
+    sign
+        What a look is for.
+    """
+
+    kind: Kind
+    film: PassKey
+    waiting: PassKey | None
+    places: tuple[str, ...]
+    coating: str
+    at: int | None
+    since: int
+    state: State | None = None
+    bound: Bound = Bound.START
+    minutes: int = 0
+    planned: int | None = None
+    looks: int = 0
+    why: str = ""
+    sign: LookFor | None = None
+
+    @property
+    def name(self) -> str:
+        """What it is told by only once; a film laid anew is another one."""
+        told = f"{self.kind} {self.film}>{self.waiting or ''}@{self.since}~{self.looks}"
+        return f"{told} {self.sign}" if self.sign else told
+
+    @property
+    def last_begin(self) -> int | None:
+        """The last minute at which what must come before a closing can begin."""
+        if self.at is None:
+            return None
+        return self.at - self.minutes if self.bound is Bound.END else self.at
+
+
+def moments(picture: Picture) -> tuple[Moment, ...]:
+    """Return every opening, closing and look after facts, the next one first, never at the end.
+
+    A pass that waits for several films has one opening, that of the last.
+    One that waits for other work as well has none: nothing could be begun.
+    """
+    found = [*_openings(picture), *_last_coats(picture), *_closings(picture), *_looks(picture)]
+    return tuple(sorted(found, key=lambda one: (one.at is None, one.at or 0, one.kind, one.film)))
+
+
+def grouped(found: tuple[Moment, ...]) -> tuple[tuple[Moment, ...], ...]:
+    """Return moments with those of one film, kind and minute together, in the same order."""
+    groups: dict[tuple[object, ...], list[Moment]] = {}
+    for one in found:
+        groups.setdefault(
+            (one.kind, one.film, one.coating, one.at, one.bound, one.sign), []
+        ).append(one)
+    return tuple(tuple(group) for group in groups.values())
+
+
+def _openings(picture: Picture) -> Iterator[Moment]:
+    laid, facts = picture.laid, _facts(picture)
+    best: dict[PassKey, Moment] = {}
+    held: set[PassKey] = set()
+    for number, gate in enumerate(laid.problem.gates):
+        if gate.after in facts or gate.after not in laid.problem.index:
+            continue
+        if facts.get(gate.before) is None:
+            held.add(gate.after)
+            continue
+        window = laid.window(number)
+        if window is None or not gate.place or window.window.opens is None:
+            continue
+        at = None if window.opens >= FOREVER else window.opens
+        one = _moment(picture, Kind.OPENS, gate.before, gate.after, at, gate.place)
+        known = best.get(gate.after)
+        if known is None or _later(at, known.at):
+            state = window.window.opens.state
+            best[gate.after] = replace(one, state=state, why=translated(gate.why))
+    yield from (one for key, one in best.items() if key not in held)
+
+
+def _last_coats(picture: Picture) -> Iterator[Moment]:
+    """Yield the last coats of facts on which nothing more is to be done but handling."""
+    laid, facts = picture.laid, _facts(picture)
+    waits = {gate.before for gate in laid.problem.gates if gate.after not in facts}
+    told: set[tuple[PassKey, str]] = set()
+    for spot, (index, _) in laid.table.top.items():
+        one = laid.problem.activities[index].one
+        coating = dict(one.films)[spot[2]]
+        if facts.get(one.key) is None or one.key in waits or (one.key, coating) in told:
+            continue
+        told.add((one.key, coating))
+        wet = laid.table.wet[spot]
+        at = None if wet >= FOREVER else wet
+        moment = _moment(picture, Kind.OPENS, one.key, None, at, spot[2])
+        yield replace(moment, state=State.DRY_TO_HANDLE)
+
+
+def _closings(picture: Picture) -> Iterator[Moment]:
+    laid, facts = picture.laid, _facts(picture)
+    best: dict[PassKey, Moment] = {}
+    for number, gate in enumerate(laid.problem.gates):
+        if not gate.closes or gate.after in facts or gate.before not in facts:
+            continue
+        window = laid.window(number)
+        if window is None or window.closes >= FOREVER:
+            continue
+        known = best.get(gate.after)
+        if known is None or window.closes < (known.at or 0):
+            place = gate.place or laid.of(gate.before).places[0]
+            one = _moment(picture, Kind.CLOSES, gate.before, gate.after, window.closes, place)
+            best[gate.after] = replace(one, bound=gate.closing, why=translated(gate.why))
+    yield from best.values()
+
+
+def _looks(picture: Picture) -> Iterator[Moment]:
+    """Yield the looks that done work asks for and nobody has taken."""
+    for look in looks(picture.book, picture.now):
+        if look.key in picture.laid.problem.index:
+            coating = dict(picture.laid.of(look.key).films).get(look.places[0], "")
+            yield Moment(
+                kind=Kind.LOOK,
+                film=look.key,
+                waiting=None,
+                places=look.places,
+                coating=coating,
+                at=look.at,
+                since=look.since,
+                sign=look.what,
+            )
+
+
+def _facts(picture: Picture) -> dict[PassKey, int | None]:
+    """Return every pass of the logbook with its end, None while it is under way."""
+    under_way = {
+        PassKey(project.name, entry.model, entry.step, entry.coat)
+        for project in picture.book.projects
+        for entry in project.log
+        if entry.end is None
+    }
+    return {
+        placed.key: None if placed.key in under_way else placed.end
+        for placed in picture.plan.placements
+        if placed.logged
+    }
+
+
+def _moment(
+    picture: Picture, kind: Kind, film: PassKey, waiting: PassKey | None, at: int | None, place: str
+) -> Moment:
+    laid = picture.laid
+    films = laid.of(film).films
+    coating = dict(films).get(place, "")
+    placed, mine = laid.placed.get(waiting) if waiting else None, laid.placed[film]
+    looks = picture.book.project(film.project).observed
+    return Moment(
+        kind=kind,
+        film=film,
+        waiting=waiting,
+        places=tuple(name for name, other in films if other == coating) or (place,),
+        coating=coating,
+        at=at,
+        since=mine.start if kind is Kind.CLOSES else mine.end,
+        minutes=laid.of(waiting).minutes if waiting else 0,
+        planned=placed.start if placed else None,
+        looks=sum(
+            1
+            for look in looks
+            if (look.model, look.step, look.coat) == film[1:] and not look.reached
+        ),
+    )
+
+
+def _later(one: int | None, other: int | None) -> bool:
+    return other is not None and (one is None or one > other)

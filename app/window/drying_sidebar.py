@@ -1,0 +1,204 @@
+"""Beside the run sheet: what dries, what closes, what opens next."""
+
+from __future__ import annotations
+
+from zoneinfo import ZoneInfo
+
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from app.window import reasons, words
+from app.window.labels import text
+from app.window.mark_widgets import BracketMark, WedgeMark
+from app.window.message_translation import translated
+from app.window.palette import Colours
+from app.window.plan_snapshot import Picture
+from app.window.run_sheet_notes_words import below_words, other_words
+from planner.tonight import Closing, Drying, RunSheet
+from planner.values.plan import Plan
+from planner.values.step import Bound
+
+BRAKES_TOLD = 3
+OTHERS_TOLD = 4
+
+
+def panel(picture: Picture, colours: Colours) -> QWidget:
+    """Return the panel of a picture."""
+    holder = QWidget()
+    column = QVBoxLayout(holder)
+    column.setContentsMargins(8, 20, 18, 20)
+    column.setSpacing(6)
+    sheet, zone = picture.sheet, picture.zone
+    _drying(column, words.tr("Drying now"), sheet.drying_now, sheet, zone, colours)
+    _closing(column, sheet, zone, colours)
+    _drying(column, words.tr("Will dry after this"), sheet.drying_after, sheet, zone, colours)
+    _brakes(column, picture, colours)
+    _others(column, picture, colours)
+    _next(column, sheet, zone, colours)
+    _finish(column, picture, zone, colours)
+    column.addStretch(1)
+    return holder
+
+
+def _title(column: QVBoxLayout, words_: str) -> None:
+    label = text(words_, size=1.1, bold=True)
+    label.setContentsMargins(0, 8 if column.count() else 0, 0, 0)
+    column.addWidget(label)
+
+
+def _drying(
+    column: QVBoxLayout,
+    title: str,
+    films: tuple[Drying, ...],
+    sheet: RunSheet,
+    zone: ZoneInfo,
+    colours: Colours,
+) -> None:
+    if not films:
+        return
+    _title(column, title)
+    for film in films:
+        column.addWidget(_film(film, sheet.now, zone, colours))
+
+
+def _film(film: Drying, now: int, zone: ZoneInfo, colours: Colours) -> QWidget:
+    holder = QWidget()
+    box = QVBoxLayout(holder)
+    box.setContentsMargins(0, 2, 0, 4)
+    box.setSpacing(1)
+    line = QHBoxLayout()
+    parts = tuple(dict.fromkeys(place.partition("/")[0] for place in film.places))
+    name = words.capital(reasons.step_name(film.key))
+    line.addWidget(text(name), 1)
+    at = words.tr("never") if film.opens is None else words.opening(film.opens, zone, now)
+    line.addWidget(text(at, colour=colours.drying_word, bold=True, wrap=False))
+    box.addLayout(line)
+    share = 0.0
+    if film.opens is not None and film.opens > film.since:
+        share = max(0.0, (now - film.since) / (film.opens - film.since))
+    box.addWidget(WedgeMark(colours, share, endless=film.opens is None))
+    state = words.state_word(film.state.value) if film.state else words.tr("waited out")
+    if film.waiting is not None:
+        why = words.tr("{model} ({parts}): {state}, for “{work}”").format(
+            model=film.key.model,
+            parts=words.listed(parts),
+            state=state,
+            work=reasons.step_name(film.waiting),
+        )
+    else:
+        why = words.tr("{model} ({parts}): {state}").format(
+            model=film.key.model, parts=words.listed(parts), state=state
+        )
+    box.addWidget(text(why, colour=colours.soft, size=0.92))
+    holder.setAccessibleName(f"{name}, {at}. {why}")
+    return holder
+
+
+def _closing(column: QVBoxLayout, sheet: RunSheet, zone: ZoneInfo, colours: Colours) -> None:
+    if not sheet.closing:
+        return
+    _title(column, words.tr("Closing"))
+    for one in sheet.closing:
+        column.addWidget(_window(one, sheet.now, zone, colours))
+
+
+def _window(one: Closing, now: int, zone: ZoneInfo, colours: Colours) -> QWidget:
+    holder = QWidget()
+    line = QHBoxLayout(holder)
+    line.setContentsMargins(0, 2, 0, 4)
+    line.setSpacing(8)
+    line.addWidget(BracketMark(colours))
+    box = QVBoxLayout()
+    box.setSpacing(1)
+    at = words.closing(one.closes, zone, now)
+    by = words.tr("end by {time}") if one.bound is Bound.END else words.tr("begin by {time}")
+    first = QHBoxLayout()
+    name = words.capital(reasons.step_name(one.waiting))
+    first.addWidget(text(name), 1)
+    first.addWidget(text(by.format(time=at), colour=colours.closing_word, bold=True, wrap=False))
+    box.addLayout(first)
+    planned = words.tr("not planned") if one.planned is None else words.when(one.planned, zone, now)
+    why = words.tr("{model}: planned {time}; {why}").format(
+        model=one.waiting.model, time=planned, why=translated(one.why)
+    )
+    box.addWidget(text(why, colour=colours.soft, size=0.92))
+    line.addLayout(box, 1)
+    holder.setAccessibleName(f"{name}, {by.format(time=at)}. {why}")
+    return holder
+
+
+def _brakes(column: QVBoxLayout, picture: Picture, colours: Colours) -> None:
+    """Add what will lie below the last coats of this stretch, ready or only touch-dry."""
+    brakes = picture.beside.brakes
+    if not brakes:
+        return
+    _title(column, words.tr("Before the last coat"))
+    for brake in brakes[:BRAKES_TOLD]:
+        name = words.tr("{time}, {work}").format(
+            time=words.clock(brake.at, picture.zone), work=reasons.key_name(brake.key)
+        )
+        column.addWidget(text(name))
+        for one in brake.below:
+            told = below_words(one, picture.zone, brake.at)
+            column.addWidget(text(told, colour=colours.soft, size=0.92))
+
+
+def _others(column: QVBoxLayout, picture: Picture, colours: Colours) -> None:
+    """Add what could be done tonight instead."""
+    others = picture.beside.others
+    if not others:
+        return
+    _title(column, words.tr("If something is not ready"))
+    for one in others[:OTHERS_TOLD]:
+        column.addWidget(text(words.capital(reasons.key_name(one.key))))
+        told = other_words(one, picture.zone, max(picture.now, picture.sheet.interval.start))
+        column.addWidget(text(told, colour=colours.soft, size=0.92))
+
+
+def _next(column: QVBoxLayout, sheet: RunSheet, zone: ZoneInfo, colours: Colours) -> None:
+    if sheet.next_interval is None or not sheet.next_opens:
+        return
+    _title(column, words.tr("If all goes well"))
+    day = words.day_of(sheet.next_interval.start, zone, long=True)
+    column.addWidget(text(words.tr("{day} these open:").format(day=day)))
+    kinds: dict[str, int] = {}
+    for row in sheet.next_opens:
+        name = words.stage_word(row.stage)
+        kinds[name] = kinds.get(name, 0) + 1
+    told = [
+        words.tr("{stage} × {n}").format(stage=name, n=number) if number > 1 else name
+        for name, number in kinds.items()
+    ]
+    column.addWidget(text(", ".join(told), colour=colours.drying_word))
+
+
+def _finish(column: QVBoxLayout, picture: Picture, zone: ZoneInfo, colours: Colours) -> None:
+    if not picture.plan.finishes:
+        return
+    _title(column, words.tr("Finished"))
+    for name, minute in picture.plan.finishes:
+        column.addWidget(text(name))
+        line = finish_line(picture.plan, picture, name, minute, zone)
+        column.addWidget(text(line, colour=colours.soft, size=0.92))
+    for unplaced in picture.plan.unplaced[:4]:
+        sentence = words.tr("{work} has no place: {why}").format(
+            work=reasons.key_name(unplaced.key), why=translated(unplaced.why)
+        )
+        column.addWidget(text(sentence, colour=colours.closing_word, size=0.92))
+
+
+def finish_line(plan: Plan, picture: Picture, name: str, minute: int, zone: ZoneInfo) -> str:
+    """Return when a project is finished, against its date; or that it never is."""
+    stuck = sum(one.key.project == name for one in plan.unplaced)
+    if stuck:
+        return words.tr("not done; without a place: {n}").format(n=stuck)
+    done = words.when(minute, zone, plan.now)
+    target = picture.book.project(name).target
+    if target is None:
+        return words.tr("done {time}, no date set").format(time=done)
+    end = picture.calendar.day_end(target)
+    sentence = (
+        words.tr("done {time}, {length} too late for {date}")
+        if minute > end
+        else words.tr("done {time}, {length} in hand before {date} ends")
+    )
+    return sentence.format(time=done, length=words.span(abs(end - minute)), date=words.day(target))

@@ -1,0 +1,324 @@
+"""Fields of the Build view's forms: a change is an edit at once, a refusal a line below."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from contextlib import contextmanager
+from enum import StrEnum
+from typing import Any, TypeVar
+
+from PySide6.QtCore import QCoreApplication, QDate, QEvent, QObject, QSignalBlocker, Qt, Signal
+from PySide6.QtWidgets import (
+    QAbstractSpinBox,
+    QCheckBox,
+    QComboBox,
+    QDateEdit,
+    QDoubleSpinBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QListWidget,
+    QListWidgetItem,
+    QPushButton,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.service.edits import Edit
+from app.window.labels import MessageLabel, text
+from app.window.tab_order import move_focus
+from planner.values.book import Book
+from planner.values.refusal import Refused
+
+Make = Callable[[Book], Edit]
+E = TypeVar("E", bound=StrEnum)
+TIP = Qt.ItemDataRole.ToolTipRole
+CHECKED, UNCHECKED = Qt.CheckState.Checked, Qt.CheckState.Unchecked
+
+
+class Form(QWidget):
+    """Fields of one thing, with a line for what is wrong with them.
+
+    Signals
+    -------
+    wanted(callable)
+        An edit shall be made, by a function from the book.
+    """
+
+    wanted = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.messages: dict[str, MessageLabel] = {}
+        self.column = QVBoxLayout(self)
+        self.column.setContentsMargins(10, 4, 14, 16)
+        self.column.setSpacing(8)
+        self._rows: QFormLayout | None = None
+        self._groups: list[QFormLayout] = []
+        self._shown: object = None
+        self._filling = False
+
+    def title(self, words_: str) -> None:
+        """Begin a group of fields."""
+        self._rows = None
+        self.column.addWidget(text(words_, bold=True, size=1.05))
+
+    def row(self, label: str, field: QWidget, *names: str) -> None:
+        """Add a field; refusals of ``names`` are told below it."""
+        rows = self._form()
+        rows.addRow(text(label, wrap=False), field)
+        field.setAccessibleName(field.accessibleName() or label)
+        self._message(rows, names)
+
+    def wide(self, field: QWidget, *names: str) -> None:
+        """Add a field that needs no label or the whole width."""
+        rows = self._form()
+        rows.addRow(field)
+        self._message(rows, names)
+
+    def end(self) -> None:
+        """Let what is above stay above; refusals of nothing in particular are told last."""
+        self._message(self._form(), ("",))
+        self.column.addStretch(1)
+
+    def show_row(self, field: QWidget, shown: bool) -> None:
+        """Show a field with its label, or neither."""
+        for rows in self._groups:
+            if rows.indexOf(field) >= 0:
+                rows.setRowVisible(field, shown)
+
+    def ask(self, make: Make) -> None:
+        """Ask for an edit, unless the fields are being filled."""
+        if not self._filling:
+            for message in self.messages.values():
+                message.say("")
+            self.wanted.emit(make)
+
+    def refuse(self, refused: Refused) -> None:
+        """Say what is wrong, below the field that it is about if that can be told."""
+        place = refused.place
+        best = max((name for name in self.messages if name and name in place), key=len, default="")
+        self.messages[best].say(refused.mend)
+
+    @contextmanager
+    def filling(self, shown: object) -> Any:
+        """Fill the fields without asking for edits; yields whether there is anything new."""
+        fresh = shown != self._shown
+        self._shown = shown
+        self._filling = True
+        try:
+            if fresh:
+                for message in self.messages.values():
+                    message.say("")
+            yield fresh
+        finally:
+            self._filling = False
+
+    def focusNextPrevChild(self, onwards: bool) -> bool:  # noqa: N802
+        """Let Tab go along as fields are laid out."""
+        return move_focus(self, onwards=onwards) or super().focusNextPrevChild(onwards)
+
+    def _form(self) -> QFormLayout:
+        if self._rows is None:
+            self._rows = QFormLayout()
+            self._rows.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+            self._rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
+            self._rows.setVerticalSpacing(6)
+            self._groups.append(self._rows)
+            self.column.addLayout(self._rows)
+        return self._rows
+
+    def _message(self, rows: QFormLayout, names: Sequence[str]) -> None:
+        if names:
+            message = MessageLabel()
+            rows.addRow(message)
+            self.messages.update(dict.fromkeys(names, message))
+
+
+class _Calm(QObject):
+    """Keeps the wheel from changing a field that has not the keys: it scrolls the form."""
+
+    def eventFilter(self, field: QObject, event: QEvent) -> bool:  # noqa: N802
+        """Pass the wheel on to what lies behind."""
+        wheel = event.type() == QEvent.Type.Wheel and isinstance(field, QWidget)
+        if wheel and not field.hasFocus():  # type: ignore[attr-defined]
+            event.ignore()
+            return True
+        return False
+
+
+def calm(field: QWidget) -> None:
+    """Let a field ignore the wheel unless it has the keys."""
+    field.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    field.installEventFilter(_Calm(field))
+
+
+def line(changed: Callable[[], object], *, most: int = 200) -> QLineEdit:
+    """Return a line of text."""
+    field = QLineEdit()
+    field.setMaxLength(most)
+    field.editingFinished.connect(changed)
+    return field
+
+
+def number(
+    low: int, high: int, changed: Callable[[], object], unit: str = "", none: str = ""
+) -> QSpinBox:
+    """Return a whole number; ``none`` is what its least value says instead."""
+    field = QSpinBox()
+    field.setRange(low, high)
+    _number(field, unit, none)
+    field.valueChanged.connect(lambda _value: changed())
+    return field
+
+
+def decimal(
+    low: float, high: float, changed: Callable[[], object], unit: str = "", none: str = ""
+) -> QDoubleSpinBox:
+    """Return a number with decimals."""
+    field = QDoubleSpinBox()
+    field.setRange(low, high)
+    field.setDecimals(2)
+    _number(field, unit, none)
+    field.valueChanged.connect(lambda _value: changed())
+    return field
+
+
+def _number(field: QAbstractSpinBox, unit: str, none: str) -> None:
+    field.setKeyboardTracking(False)
+    if none:
+        field.setSpecialValueText(none)
+    if unit:
+        field.setSuffix(f" {unit}")  # type: ignore[attr-defined]
+    calm(field)
+
+
+def tick(words_: str, changed: Callable[[], object], tip: str = "") -> QCheckBox:
+    """Return a box to tick."""
+    field = QCheckBox(words_)
+    field.setToolTip(tip)
+    field.toggled.connect(lambda _on: changed())
+    return field
+
+
+def choice(changed: Callable[[], object]) -> QComboBox:
+    """Return an empty list to choose from."""
+    field = QComboBox()
+    field.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+    field.setMinimumContentsLength(10)
+    calm(field)
+    field.currentIndexChanged.connect(lambda _row: changed())
+    return field
+
+
+def enum_choice(
+    kinds: type[E],
+    context: str,
+    changed: Callable[[], object],
+    meaning: Callable[[E], str] | None = None,
+) -> QComboBox:
+    """Return a list of an enumeration's words; tooltips say what each means."""
+    field = choice(changed)
+    blocked = QSignalBlocker(field)
+    for one in kinds:
+        field.addItem(QCoreApplication.translate(context, one.value), one.value)
+        if meaning is not None:
+            field.setItemData(field.count() - 1, meaning(one), TIP)
+    blocked.unblock()
+    field.currentIndexChanged.connect(lambda _at: explain(field))
+    return field
+
+
+def explain(field: QComboBox) -> None:
+    """Let a list's own tooltip, and what a screen reader says, be that of what is chosen."""
+    told = field.currentData(TIP) or ""
+    field.setToolTip(told)
+    field.setAccessibleDescription(told)
+
+
+def fill(field: QComboBox, entries: Iterable[tuple[str, Any]], chosen: Any) -> None:
+    """Put other entries into a list, (word, value) each, and choose one; tell nobody."""
+    blocked = QSignalBlocker(field)
+    field.clear()
+    for word, value in entries:
+        field.addItem(word, value)
+    field.setCurrentIndex(max(field.findData(chosen), 0))
+    blocked.unblock()
+
+
+def pick(field: QComboBox, value: Any) -> None:
+    """Choose an entry by its value; tell nobody."""
+    blocked = QSignalBlocker(field)
+    field.setCurrentIndex(field.findData(value))
+    blocked.unblock()
+
+
+def put(field: QWidget, value: Any) -> None:
+    """Show a value in a line, a number or a box; tell nobody."""
+    blocked = QSignalBlocker(field)
+    if isinstance(field, QLineEdit):
+        if field.text() != value:
+            field.setText(value)
+            field.setCursorPosition(0)
+    elif isinstance(field, QCheckBox):
+        field.setChecked(value)
+    elif isinstance(field, QDateEdit):
+        field.setDate(QDate(value.year, value.month, value.day))
+    else:
+        field.setValue(value)  # type: ignore[attr-defined]
+    blocked.unblock()
+
+
+class CheckList(QListWidget):
+    """Names to tick, a few lines high."""
+
+    ticked = Signal()
+
+    def __init__(self, lines: int = 4) -> None:
+        super().__init__()
+        height = self.fontMetrics().height() + 6
+        self.setFixedHeight(height * lines)
+        self.itemChanged.connect(lambda _item: self.ticked.emit())
+
+    def show_names(self, names: Iterable[tuple[str, str]], chosen: Iterable[str]) -> None:
+        """Show (word, value) pairs with those of ``chosen`` ticked; tell nobody."""
+        wanted = set(chosen)
+        pairs = list(names)
+        here = self.currentRow()
+        blocked = QSignalBlocker(self)
+        self.clear()
+        for word, value in pairs:
+            item = QListWidgetItem(word)
+            item.setData(Qt.ItemDataRole.UserRole, value)
+            item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
+            item.setCheckState(CHECKED if value in wanted else UNCHECKED)
+            self.addItem(item)
+        self.setCurrentRow(min(max(here, 0), len(pairs) - 1))
+        blocked.unblock()
+
+    def chosen(self) -> tuple[str, ...]:
+        """Return the values that are ticked."""
+        items = [self.item(row) for row in range(self.count())]
+        return tuple(
+            str(one.data(Qt.ItemDataRole.UserRole)) for one in items if one.checkState() is CHECKED
+        )
+
+
+def button(words_: str, act: Callable[[], object], tip: str = "") -> QPushButton:
+    """Return a button."""
+    made = QPushButton(words_)
+    made.setToolTip(tip)
+    made.clicked.connect(act)
+    return made
+
+
+def beside(*fields: QWidget) -> QWidget:
+    """Return fields in a row, as wide as they need."""
+    holder = QWidget()
+    row = QHBoxLayout(holder)
+    row.setContentsMargins(0, 0, 0, 0)
+    for field in fields:
+        row.addWidget(field)
+    row.addStretch(1)
+    return holder

@@ -1,0 +1,210 @@
+"""What the tree of the Build view holds: projects, models, parts, places, steps.
+
+No Qt but for its translator.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum, auto
+from functools import cached_property, lru_cache
+
+from app.service.build_edits.locate import ModelAt, StepAt
+from app.window import words
+from app.window.message_translation import title
+from planner.graph.slack import Slack
+from planner.layers.finding import Finding
+from planner.values.book import Book
+from planner.values.identity_key import Same
+from planner.values.model import Model, Part, Place, Side
+from planner.values.project import Project
+from planner.values.step import Step
+
+
+class Kind(StrEnum):
+    """What a line speaks of."""
+
+    PROJECT = auto()
+    MODEL = auto()
+    PARTS = auto()
+    PART = auto()
+    PLACE = auto()
+    STEP = auto()
+
+
+@dataclass(frozen=True)
+class Key:
+    """Names a line: project, model, then a step, or a part and perhaps a place."""
+
+    kind: Kind
+    project: str
+    model: str = ""
+    step: str = ""
+    part: str = ""
+    place: str = ""
+
+    @property
+    def home(self) -> ModelAt:
+        """The model that it belongs to."""
+        return ModelAt(self.project, self.model)
+
+    @property
+    def spot(self) -> StepAt:
+        """The step that it is."""
+        return StepAt(self.project, self.model, self.step)
+
+
+@dataclass(frozen=True)
+class Node:
+    """One line: its name, what it is done with, its minutes, and the lines below."""
+
+    key: Key
+    name: str
+    with_: str = ""
+    minutes: str = ""
+    swatches: tuple[str, ...] = ()
+    below: tuple[Node, ...] = ()
+
+
+@dataclass(frozen=True)
+class Known:
+    """What a plan adds to the lines: findings and slack; nothing before there is one."""
+
+    findings: tuple[Finding, ...] = ()
+    slacks: Mapping[str, Slack] = field(default_factory=dict)
+
+    def of(self, key: Key) -> tuple[Finding, ...]:
+        """Return the findings that a line is about, those below it included."""
+        if key.kind in (Kind.PARTS, Kind.PART, Kind.PLACE):
+            return ()
+        return self._found.get((key.project, key.model, key.step), ())
+
+    def float_of(self, key: Key) -> int | None:
+        """Return how long a step can wait [min]; None where nobody knows or it is done."""
+        return self._floats.get((key.project, key.model, key.step))
+
+    def critical(self, key: Key) -> bool:
+        """Tell whether any delay of a step delays its project."""
+        wait = self.float_of(key)
+        return wait is not None and wait <= 0
+
+    @cached_property
+    def _found(self) -> dict[tuple[str, str, str], tuple[Finding, ...]]:
+        found: dict[tuple[str, str, str], list[Finding]] = {}
+        for one in self.findings:
+            whole = (one.project, one.model, one.step)
+            for spot in {whole, (one.project, one.model, ""), (one.project, "", "")}:
+                found.setdefault(spot, []).append(one)
+        return {spot: tuple(all_) for spot, all_ in found.items()}
+
+    @cached_property
+    def _floats(self) -> dict[tuple[str, str, str], int]:
+        floats: dict[tuple[str, str, str], int] = {}
+        for slack in self.slacks.values():
+            for one, times in slack.path.times.items():
+                spot = (one.project, one.model, one.step)
+                floats[spot] = min(times.total_float, floats.get(spot, times.total_float))
+        return floats
+
+
+def nodes_of(book: Book) -> tuple[Node, ...]:
+    """Return a line for each project, with all that is below it."""
+    return tuple(_project(book, project) for project in book.projects)
+
+
+def _project(book: Book, project: Project) -> Node:
+    models = tuple(
+        _model(Same(book.coatings), Same(book.mixes), Same(model), project.name)
+        for model in project.models
+    )
+    told = words.count(len(models), words.tr("{n} model"), words.tr("{n} models"))
+    if not project.active:
+        told = words.tr("{models}, set aside").format(models=told)
+    return Node(Key(Kind.PROJECT, project.name), project.name, told, below=models)
+
+
+@lru_cache(maxsize=1024)  # an edit leaves most models as they are
+def _model(coatings: Same, mixes: Same, same: Same[Model], project: str) -> Node:  # type: ignore[type-arg]
+    model = same.value
+    swatches = {one.name: one.swatch for one in coatings.value}
+    for mix in mixes.value:
+        swatches[mix.name] = mix.swatch or swatches.get(mix.portions[0].coating, "")
+    home = Key(Kind.MODEL, project, model.name)
+    apart = words.count(len(model.parts), words.tr("{n} part"), words.tr("{n} parts"))
+    parts = Node(
+        Key(Kind.PARTS, project, model.name),
+        words.tr("Parts and places"),
+        apart,
+        below=tuple(_part(project, model, part) for part in model.parts),
+    )
+    steps = tuple(_step(project, model, step, swatches) for step in model.steps)
+    count = words.count(len(steps), words.tr("{n} step"), words.tr("{n} steps"))
+    told = ", ".join(one for one in (model.scale, count) if one)
+    minutes = sum(minutes_of(step) * step.coats for step in model.steps)
+    total = words.span(minutes) if minutes else ""
+    return Node(home, model.name, told, total, below=(parts, *steps))
+
+
+def _part(project: str, model: Model, part: Part) -> Node:
+    key = Key(Kind.PART, project, model.name, part=part.name)
+    told = [words.tr("held by: {holder}").format(holder=part.holder)] if part.holder else []
+    told += [words.tr("snaps in under stress")] if part.stressed else []
+    below = tuple(_place(key, place) for place in part.places)
+    return Node(key, part.name, ", ".join(told), below=below)
+
+
+def _place(part: Key, place: Place) -> Node:
+    key = Key(Kind.PLACE, part.project, part.model, part=part.part, place=place.name)
+    told = [words.tr("underside")] if place.side is Side.UNDER else []
+    if place.area_cm2:
+        told.append(words.fill(words.tr("{area:g} cm²"), area=place.area_cm2))
+    return Node(key, place.name, ", ".join(told))
+
+
+def _step(project: str, model: Model, step: Step, swatches: Mapping[str, str]) -> Node:
+    key = Key(Kind.STEP, project, model.name, step=step.id)
+    coatings = list(dict.fromkeys(one.coating for one in step.applications))
+    told = [words.tool_word(step.tool), *coatings]
+    minutes = words.span(minutes_of(step))
+    if step.coats > 1:
+        minutes = words.tr("{coats} × {minutes}").format(coats=step.coats, minutes=minutes)
+    swatch = tuple(swatches.get(name, "") for name in coatings)
+    name = title_of(step)
+    return Node(key, name, " · ".join(told), minutes, swatch)
+
+
+def minutes_of(step: Step) -> int:
+    """Return the attended minutes of one pass on all its parts."""
+    parts = {name.partition("/")[0] for name in step.references()}
+    colours = {one.coating for one in step.applications}
+    return step.minutes.of(len(parts), len(colours))
+
+
+def step_name(model: Model, step: str) -> str:
+    """Return what a step is called on screen."""
+    for one in model.steps:
+        if one.id == step:
+            return title_of(one)
+    return step
+
+
+def title_of(step: Step) -> str:
+    """Return a step's title in the person's language, or else its stage."""
+    if step.title:
+        return title(step.title)
+    return words.capital(words.stage_word(step.stage))
+
+
+def steps_below(node: Node) -> Iterator[Key]:
+    """Yield the keys of every step below a line."""
+    for one in node.below:
+        if one.key.kind is Kind.STEP:
+            yield one.key
+        else:
+            yield from steps_below(one)
+
+
+def words_of(node: Node) -> str:
+    """Return all that a line and those below it say, in small letters, to be searched."""
+    return " ".join([node.name, node.with_, *map(words_of, node.below)]).casefold()

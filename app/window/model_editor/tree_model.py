@@ -1,0 +1,247 @@
+"""The table as a tree of Qt's: a thin adapter over the nodes, with drag and drop of steps."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Iterable, Sequence
+from typing import Any
+
+from PySide6.QtCore import (
+    QMimeData,
+    QModelIndex,
+    QObject,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import QFont, QIcon
+
+from app.window import words
+from app.window.message_translation import translated
+from app.window.model_editor.nodes import Key, Kind, Known, Node
+from app.window.stack.model import SIGNS
+from app.window.timeline.tree import swatch_icon
+from app.window.tree_nodes import EntriesModel, Entry, Index, entries_of
+from planner.layers.overcoat_table import Verdict
+
+MIME = "application/x-tackfree-steps"
+NAMED = frozenset({Kind.PROJECT, Kind.MODEL, Kind.PART, Kind.PLACE, Kind.STEP})
+MOVABLE = frozenset({Kind.MODEL, Kind.STEP})
+WAITS, FLOAT = 3, 4
+KEY = Qt.ItemDataRole.UserRole
+
+
+class BuildModel(EntriesModel):
+    """Projects, models, parts, places and steps.
+
+    Signals
+    -------
+    renamed(Key, str)
+        A line shall be called otherwise.
+    dropped(list, Key, int)
+        Lines, given by their keys, shall stand under a line at a row.
+    """
+
+    columns = 5
+
+    renamed = Signal(object, str)
+    dropped = Signal(object, object, int)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._entries: dict[Key, Entry] = {}
+        self._known = Known()
+        self._waits: Callable[[Key], str] = lambda _key: ""
+        self._icons: dict[str, QIcon] = {}
+
+    def show_nodes(self, nodes: Sequence[Node], waits: Callable[[Key], str]) -> bool:
+        """Show other nodes; ``waits`` says what a step waits for.
+
+        Where the same lines stand in the same places, only what is other
+        is told, and False is returned.
+        """
+        self._waits = waits
+        top = entries_of(nodes)
+        entries: dict[Key, Entry] = {}
+        _enter(top, entries)
+        if list(entries) == list(self._entries):
+            for key, entry in self._entries.items():
+                node = entries[key].node
+                if node is not entry.node:  # an edit leaves most as they are
+                    entry.node = node
+                    self._tell(entry)
+            return False
+        self.beginResetModel()
+        self._top, self._entries = top, entries
+        self.endResetModel()
+        return True
+
+    def show_known(self, known: Known) -> None:
+        """Show what a plan adds; the view paints its lines anew."""
+        self._known = known
+        for entry in self._top:
+            self._tell(entry)
+
+    def key_at(self, index: Index) -> Key | None:
+        """Return what a line speaks of."""
+        entry = self._entry(index)
+        return entry.node.key if entry else None
+
+    def node_at(self, index: Index) -> Node | None:
+        """Return the node of a line."""
+        entry = self._entry(index)
+        return entry.node if entry else None
+
+    def index_of(self, key: Key, column: int = 0) -> QModelIndex:
+        """Return the line of a key, an invalid index if there is none."""
+        entry = self._entries.get(key)
+        return self.createIndex(entry.row, column, entry) if entry else QModelIndex()
+
+    def flags(self, index: Index) -> Qt.ItemFlag:
+        """Return what can be done with a cell."""
+        flags = super().flags(index)
+        key = self.key_at(index)
+        if key is None:
+            return flags | Qt.ItemFlag.ItemIsDropEnabled
+        if key.kind in MOVABLE:
+            flags |= Qt.ItemFlag.ItemIsDragEnabled
+        if key.kind in (Kind.PROJECT, Kind.MODEL, Kind.STEP):
+            flags |= Qt.ItemFlag.ItemIsDropEnabled
+        if key.kind in NAMED and index.column() == 0:
+            flags |= Qt.ItemFlag.ItemIsEditable
+        return flags
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        """Return what a cell shows."""
+        entry = self._entry(index)
+        if entry is None:
+            return None
+        key, node, column = entry.node.key, entry.node, index.column()
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self._cell(node, column)
+        if role == Qt.ItemDataRole.EditRole and column == 0:
+            return node.name
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return self._tip(node, column)
+        if role == Qt.ItemDataRole.DecorationRole and column == 1 and any(node.swatches):
+            return self._icon(next(swatch for swatch in node.swatches if swatch))
+        if role == Qt.ItemDataRole.FontRole and self._bold(key, column):
+            font = QFont()
+            font.setWeight(QFont.Weight.DemiBold)
+            return font
+        return key if role == KEY else None
+
+    def setData(  # noqa: N802
+        self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole
+    ) -> bool:
+        """Ask for another name; the book answers."""
+        node = self.node_at(index)
+        text = str(value).strip()
+        if node is None or role != Qt.ItemDataRole.EditRole or text in ("", node.name):
+            return False
+        self.renamed.emit(node.key, text)
+        return False
+
+    def headerData(  # noqa: N802
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        """Return a column's name."""
+        if orientation is not Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
+            return None
+        return (
+            self.tr("What"),
+            self.tr("With"),
+            self.tr("At the bench"),
+            self.tr("Waits for"),
+            self.tr("Can wait"),
+        )[section]
+
+    # -- drag and drop ----------------------------------------------------------------------
+
+    def supportedDropActions(self) -> Qt.DropAction:  # noqa: N802
+        """Return that lines are moved, or copied to another model."""
+        return Qt.DropAction.MoveAction | Qt.DropAction.CopyAction
+
+    def mimeTypes(self) -> list[str]:  # noqa: N802
+        """Return the one type that is dragged."""
+        return [MIME]
+
+    def mimeData(self, indexes: Iterable[QModelIndex]) -> QMimeData:  # noqa: N802
+        """Return the lines as they are dragged: all steps, or all models."""
+        keys = [self.key_at(one) for one in indexes if one.column() == 0]
+        movable = [key for key in keys if key is not None and key.kind in MOVABLE]
+        kind = movable[0].kind if movable else Kind.STEP
+        packed = [
+            [key.kind.name, key.project, key.model, key.step] for key in movable if key.kind is kind
+        ]
+        mime = QMimeData()
+        mime.setData(MIME, json.dumps(packed).encode())
+        return mime
+
+    def dropMimeData(  # noqa: N802
+        self, data: QMimeData, action: Qt.DropAction, row: int, _column: int, parent: Index
+    ) -> bool:
+        """Ask for the lines to stand there; the book answers, and nothing moves here."""
+        if action == Qt.DropAction.IgnoreAction or not data.hasFormat(MIME):
+            return False
+        packed = json.loads(bytes(data.data(MIME).data()).decode())
+        keys = [Key(Kind[kind], *names) for kind, *names in packed]
+        target = self.key_at(parent)
+        if not keys or target is None:
+            return False
+        if target.kind is Kind.STEP:  # dropped upon a step: ahead of it
+            entry = self._entries[target]
+            assert entry.parent is not None
+            target, row = entry.parent.node.key, entry.row
+        wanted = Kind.MODEL if keys[0].kind is Kind.STEP else Kind.PROJECT
+        if target.kind is wanted:
+            self.dropped.emit(keys, target, row)
+        return False
+
+    # -- cells ------------------------------------------------------------------------------
+
+    def _cell(self, node: Node, column: int) -> str:
+        key = node.key
+        if column == 0:
+            worst = self._worst(key)
+            return f"{SIGNS[worst]} {node.name}" if worst is not None else node.name
+        if column == WAITS:
+            return self._waits(key) if key.kind is Kind.STEP else ""
+        if column == FLOAT:
+            return self._float(key) if key.kind is Kind.STEP else ""
+        return (node.with_, node.minutes)[column - 1]
+
+    def _float(self, key: Key) -> str:
+        wait = self._known.float_of(key)
+        if wait is None:
+            return ""
+        return words.tr("holds the end") if wait <= 0 else words.span(wait)
+
+    def _worst(self, key: Key) -> Verdict | None:
+        ranks = [one.verdict for one in self._known.of(key)]
+        return max(ranks, key=lambda one: one.rank, default=None)
+
+    def _tip(self, node: Node, column: int) -> str:
+        found = self._known.of(node.key) if column == 0 else ()
+        if found and node.key.kind is Kind.STEP:
+            return "\n".join(translated(one.message) for one in found)
+        return self._cell(node, column)
+
+    def _bold(self, key: Key, column: int) -> bool:
+        if key.kind in (Kind.PROJECT, Kind.MODEL):
+            return column == 0
+        return key.kind is Kind.STEP and column in (0, FLOAT) and self._known.critical(key)
+
+    def _tell(self, entry: Entry) -> None:
+        first = self.createIndex(entry.row, 0, entry)
+        self.dataChanged.emit(first, self.createIndex(entry.row, self.columns - 1, entry))
+
+    def _icon(self, swatch: str) -> QIcon:
+        if swatch not in self._icons:
+            self._icons[swatch] = swatch_icon(swatch)
+        return self._icons[swatch]
+
+
+def _enter(entries: list[Entry], into: dict[Key, Entry]) -> None:
+    for entry in entries:
+        into[entry.node.key] = entry
+        _enter(entry.below, into)

@@ -1,0 +1,411 @@
+"""Build: the table as a tree, a form for what is chosen, findings, and what waits for what."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import cached_property, partial
+from typing import TypeVar
+
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QAction, QKeySequence, QShortcut
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLineEdit,
+    QMenu,
+    QScrollArea,
+    QSplitter,
+    QStackedWidget,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.service.build_edits.locate import model_of
+from app.service.edits import Edit
+from app.window import words
+from app.window.flow_layout import FlowLayout
+from app.window.labels import MessageLabel, field_label, text
+from app.window.model_editor.actions import Acts
+from app.window.model_editor.bulk_form import ManyForm
+from app.window.model_editor.fields import Form
+from app.window.model_editor.forms import ModelForm, PartForm, PlaceForm
+from app.window.model_editor.layers import Layouts
+from app.window.model_editor.network_panel import NetworkPanel
+from app.window.model_editor.nodes import Key, Kind, Known, nodes_of, step_name
+from app.window.model_editor.project_form import ProjectForm
+from app.window.model_editor.step_form import StepForm
+from app.window.model_editor.tree_model import BuildModel
+from app.window.model_editor.tree_view import BuildTree
+from app.window.palette import Colours
+from app.window.plan_snapshot import Picture
+from app.window.session import Session
+from app.window.stack.findings import FindingsPanel
+from planner.layers.finding import Finding
+from planner.values.book import Book
+from planner.values.lookup import project_of
+from planner.values.refusal import Refused
+
+ASIDE = 330
+FEW = 6  # models that need no words to narrow them
+F = TypeVar("F", bound=Form)
+
+
+class BuildView(QWidget):
+    """What stands on the table and how it is worked on, to be changed."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.ready = False
+        self._areas: dict[Form, QScrollArea] = {}
+        self._session = session
+        self._known = Known()
+        self._layouts = Layouts()
+        self.model = BuildModel(self)
+        self.tree = BuildTree(self.model)
+        self.forms = QStackedWidget()
+        self.forms.addWidget(QWidget())
+        self.findings = FindingsPanel()
+        self.network = NetworkPanel(self._layouts)
+        self.message = MessageLabel()
+        self.invitation, self.tools = QWidget(), QWidget()
+        self.only = QLineEdit()
+        self.acts = Acts(self)
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.timeout.connect(self._show_chosen)
+        self.setFocusProxy(self.tree)  # once it lies within, Qt would tear the order of Tab apart
+        self._lay_out()
+        self._connect()
+        self.ready = True
+
+    @property
+    def book(self) -> Book | None:
+        """The open book."""
+        return self._session.book
+
+    # A form is made when the first line of its kind is chosen: the window opens sooner.
+
+    @cached_property
+    def project_form(self) -> ProjectForm:
+        """The form of a project."""
+        return self._made(ProjectForm())
+
+    @cached_property
+    def model_form(self) -> ModelForm:
+        """The form of a model."""
+        return self._made(ModelForm())
+
+    @cached_property
+    def part_form(self) -> PartForm:
+        """The form of a part."""
+        return self._made(PartForm())
+
+    @cached_property
+    def place_form(self) -> PlaceForm:
+        """The form of a place."""
+        return self._made(PlaceForm())
+
+    @cached_property
+    def step_form(self) -> StepForm:
+        """The form of a step."""
+        return self._made(StepForm())
+
+    @cached_property
+    def many_form(self) -> ManyForm:
+        """The form of several steps."""
+        return self._made(ManyForm())
+
+    def _made(self, form: F) -> F:
+        form.wanted.connect(partial(self._edit, form))
+        area = _scrolling(form)
+        self._areas[form] = area
+        self.forms.addWidget(area)
+        return form
+
+    def _connect(self) -> None:
+        self.tree.chosen.connect(self.acts.show_chosen)
+        self.tree.chosen.connect(lambda: self._later.start(0))
+        # An editor closes and a drop ends before the book is another: Qt still holds the lines.
+        queued = Qt.ConnectionType.QueuedConnection
+        self.model.renamed.connect(self.acts.rename_to, queued)
+        self.model.dropped.connect(self.acts.drop, queued)
+        self.network.chosen.connect(self._chosen_in_drawing)
+        self.findings.mend_wanted.connect(self._mend)
+
+    # -- laying out -------------------------------------------------------------------------
+
+    def _lay_out(self) -> None:
+        head = QVBoxLayout()
+        head.setContentsMargins(24, 0, 18, 0)
+        head.addWidget(text(self.tr("Build"), size=1.9, bold=True))
+        self.tools.setLayout(self._tools())
+        self._invite()
+        head.addWidget(self.tools)
+        head.addWidget(self.message)
+        head.addWidget(self.invitation)
+        aside = QSplitter(Qt.Orientation.Vertical)
+        aside.addWidget(self.forms)
+        aside.addWidget(self.findings)
+        aside.setSizes([460, 180])
+        aside.setChildrenCollapsible(False)
+        self.aside = aside
+        self.across = QSplitter(Qt.Orientation.Horizontal)
+        self.across.addWidget(self._left())
+        self.across.addWidget(aside)
+        self.across.setStretchFactor(0, 1)
+        self.across.setSizes([700, ASIDE])
+        self.across.setChildrenCollapsible(False)
+        self.down = QSplitter(Qt.Orientation.Vertical)
+        self.down.addWidget(self.across)
+        self.down.addWidget(self.network)
+        self.down.setSizes([480, 190])
+        self.down.setStretchFactor(0, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 14, 0, 0)
+        column.setSpacing(8)
+        column.addLayout(head)
+        column.addWidget(self.down, 100)
+        column.addStretch(1)  # holds what is above at the top while nothing stands on the table
+
+    def _invite(self) -> None:
+        """Say how to begin, where nothing stands on the table."""
+        column = QVBoxLayout(self.invitation)
+        column.setContentsMargins(0, 0, 0, 0)
+        told = self.tr(
+            "Nothing stands on the table. Begin a project here, part by part, or answer three "
+            "short questions on the page “Tonight” (Ctrl+1)."
+        )
+        column.addWidget(text(told))
+        column.addWidget(_button(self.acts.project), 0, Qt.AlignmentFlag.AlignLeft)
+
+    def _left(self) -> QWidget:
+        """Return the tree, and above it the words that narrow it."""
+        self.only.setClearButtonEnabled(True)
+        self.only.setPlaceholderText(self.tr("models with these words, also of a step"))
+        self.only.setToolTip(self.only.placeholderText())
+        self.only.setAccessibleName(self.tr("Show only"))
+        self.only.textChanged.connect(self.tree.show_only)
+        find = QShortcut(QKeySequence(QKeySequence.StandardKey.Find), self)
+        find.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        find.activated.connect(self.only.setFocus)
+        line = QHBoxLayout()
+        line.setContentsMargins(24, 0, 6, 0)
+        line.addWidget(field_label(self.tr("Show on&ly"), self.only))
+        line.addWidget(self.only, 1)
+        self.narrow = QWidget()
+        self.narrow.setLayout(line)
+        holder = QWidget()
+        column = QVBoxLayout(holder)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addWidget(self.narrow)
+        column.addWidget(self.tree, 1)
+        return holder
+
+    def _tools(self) -> FlowLayout:
+        row = FlowLayout(across=4, down=4)
+        row.setContentsMargins(0, 0, 0, 0)
+        acts = self.acts
+        self.tree.addActions(acts.every())
+        for action in (
+            acts.step,
+            acts.model,
+            acts.up,
+            acts.down,
+            acts.again,
+            acts.split,
+            acts.remove,
+        ):
+            row.addWidget(_button(action))
+        row.addWidget(_menu_button(acts.targets.title(), acts.targets))
+        more = QMenu(self)
+        more.addActions(acts.every())
+        row.addWidget(_menu_button(self.tr("More"), more))
+        return row
+
+    # -- what the window asks ---------------------------------------------------------------
+
+    def set_colours(self, colours: Colours) -> None:
+        """Paint in other colours."""
+        self.network.set_colours(colours)
+        self.findings.set_colours(colours)
+        self._show_findings()
+
+    def show_book(self) -> None:
+        """Show the open book; what is open and chosen stays so."""
+        book = self.book
+        if book is None:
+            return
+        self.invitation.setVisible(not book.projects)
+        self.down.setVisible(bool(book.projects))
+        self.tools.setVisible(bool(book.projects))
+        self.narrow.setVisible(
+            bool(self.only.text()) or sum(len(one.models) for one in book.projects) > FEW
+        )
+        kept = self.tree.keep()
+        if self.model.show_nodes(nodes_of(book), self._waits):
+            self.tree.restore(kept)
+            self.tree.show_only(self.only.text())
+        self._show_chosen()
+
+    def show_picture(self, picture: Picture) -> None:
+        """Show what a plan knows: findings, and what can wait."""
+        findings, slacks = picture.build
+        self._known = Known(findings, slacks)
+        self.model.show_known(self._known)
+        self.tree.viewport().update()
+        self._show_drawing()
+        self._show_findings()
+
+    # -- editing ----------------------------------------------------------------------------
+
+    def say(self, message: str) -> None:
+        """Tell something above the tree."""
+        self.message.say(message)
+
+    def do(
+        self, make: Callable[[Book], Edit], *chosen: Key, edit_name: bool = False
+    ) -> Refused | None:
+        """Make an edit, then choose lines; what is refused is told above the tree."""
+        refused = self._session.attempt(make)
+        self.say(refused.mend if refused else "")
+        if refused is None and chosen:
+            self.tree.choose(*chosen)
+            if edit_name:
+                self.tree.setFocus()
+                self.tree.edit(self.tree.currentIndex())
+        return refused
+
+    def _edit(self, form: Form, make: Callable[[Book], Edit]) -> None:
+        before = self.tree.current()
+        follow = self._following(before)
+        refused = self._session.attempt(make)
+        if refused is not None:
+            form.refuse(refused)
+        elif follow is not None and before is not None:
+            new = follow()
+            if not self.model.index_of(before).isValid() and self.model.index_of(new).isValid():
+                self.tree.choose(new)
+
+    def _following(self, key: Key | None) -> Callable[[], Key] | None:
+        """Return how to find a line again that its form may have given another name."""
+        if key is None:
+            return None
+        if key.kind is Kind.STEP:
+            name = self.step_form.id.text().strip()
+            return lambda: Key(Kind.STEP, key.project, key.model, step=name)
+        if key.kind is Kind.MODEL:
+            name = self.model_form.name.text().strip()
+            return lambda: Key(Kind.MODEL, key.project, name)
+        if key.kind is Kind.PROJECT:
+            name = self.project_form.name.text().strip()
+            return lambda: Key(Kind.PROJECT, name)
+        if key.kind is Kind.PART:
+            name = self.part_form.name.text().strip()
+            return lambda: Key(Kind.PART, key.project, key.model, part=name)
+        if key.kind is Kind.PLACE:
+            name = self.place_form.name.text().strip()
+            return lambda: Key(Kind.PLACE, key.project, key.model, part=key.part, place=name)
+        return None
+
+    def _mend(self, finding: Finding) -> None:
+        mend = finding.mend
+        if mend is not None:
+            self.do(lambda book: Edit(mend.title, mend.apply(book)))
+
+    # -- showing ----------------------------------------------------------------------------
+
+    def _show_chosen(self) -> None:
+        self._later.stop()
+        self.acts.show_chosen()
+        try:
+            self._show_form()
+        except Refused:  # it has just gone from the book; the tree follows
+            self.forms.setCurrentIndex(0)
+        self._show_drawing()
+        self._show_findings()
+
+    def _show_form(self) -> None:
+        key, book, steps = self.tree.current(), self.book, self.tree.steps()
+        if key is None or book is None:
+            self.forms.setCurrentIndex(0)
+        elif len(steps) > 1:
+            self.many_form.show_steps(book, [one.spot for one in steps])
+            self._front(self.many_form)
+        elif key.kind is Kind.PROJECT:
+            self.project_form.show_project(book, key.project)
+            self._front(self.project_form)
+        elif key.kind is Kind.STEP:
+            self.step_form.show_step(book, key.spot)
+            self._front(self.step_form)
+        elif key.kind is Kind.PART:
+            self.part_form.show_part(book, key.home, key.part)
+            self._front(self.part_form)
+        elif key.kind is Kind.PLACE:
+            self.place_form.show_place(book, key.home, key.part, key.place)
+            self._front(self.place_form)
+        else:
+            self.model_form.show_model(book, key.home)
+            self._front(self.model_form)
+
+    def _front(self, form: Form) -> None:
+        self.forms.setCurrentWidget(self._areas[form])
+
+    def _show_drawing(self) -> None:
+        key = self.tree.current()
+        home = Key(Kind.MODEL, key.project, key.model) if key is not None else None
+        node = self.model.node_at(self.model.index_of(home)) if home is not None else None
+        self.network.show_model(self.book, key, self._known, node)
+
+    def _show_findings(self) -> None:
+        key = self.tree.current() if self.ready else None
+        found = self._known.of(key) if key is not None else ()
+        self.findings.setVisible(bool(found))
+        if found:
+            self.findings.show_findings(found, ())
+
+    def _waits(self, key: Key) -> str:
+        """Say what a step waits for; asked for the lines in sight alone."""
+        book = self.book
+        if book is None:
+            return ""
+        try:
+            project = project_of(book, key.project)
+            model = model_of(book, key.home)
+            before = self._layouts.of(book, project, model).before(key.step)
+        except Refused:
+            return ""
+        return words.listed([step_name(model, one) for one in before])
+
+    def _chosen_in_drawing(self, step: str) -> None:
+        key = self.tree.current()
+        if key is not None:
+            self.tree.choose(Key(Kind.STEP, key.project, key.model, step=step))
+
+
+def _button(action: QAction) -> QToolButton:
+    button = QToolButton()
+    button.setDefaultAction(action)
+    button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    return button
+
+
+def _menu_button(name: str, menu: QMenu) -> QToolButton:
+    button = QToolButton()
+    button.setText(name)
+    button.setMenu(menu)
+    button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+    button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    return button
+
+
+def _scrolling(form: QWidget) -> QScrollArea:
+    area = QScrollArea()
+    area.setWidget(form)
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setMinimumWidth(ASIDE)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # its fields come into sight with the keys
+    return area

@@ -1,0 +1,244 @@
+"""Everything the views show of one plan, computed together and then never changed.
+
+No Qt: a background thread makes it.  What reads a part off a plan is imported
+when that part is first read: the window is painted before.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cached_property
+from typing import TYPE_CHECKING
+from zoneinfo import ZoneInfo
+
+if TYPE_CHECKING:
+    from app.service.hard_clear import HardClear
+    from app.service.plan_changes import Move
+    from app.window.drying.film_events import Moment
+    from app.window.timeline.strip_content import Strip
+    from planner.bench import BenchCalendar
+    from planner.cure import Cure
+    from planner.evening.run_sheet_notes import Beside
+    from planner.graph.slack import Slack
+    from planner.layers.disputed_choices import Choice
+    from planner.layers.findings import Finding
+    from planner.quantity import Shopping
+    from planner.schedule.judge import Verdict
+    from planner.tonight import RunSheet
+    from planner.tonight.replayed_plan import LaidPlan
+    from planner.values.book import Book
+    from planner.values.plan import PassKey, Placement, Plan
+
+# What is read off the book and the air, whatever the plan.
+OF_THE_BOOK = ("findings", "choices", "slacks")
+
+
+class Part(StrEnum):
+    """What of a picture a view shows."""
+
+    SHEET = "tonight"
+    MOMENTS = "moments"
+    STRIP = "strip"
+    CURE = "cure"
+    COATS = "coats"
+    BUILD = "build"
+    SHOPPING = "shopping"
+
+
+@dataclass(frozen=True)
+class RoomAir:
+    """Air of the usual location at one minute; no dew point in bone-dry air."""
+
+    location: str
+    temperature_c: float
+    humidity_pct: float
+    dew_point_c: float | None
+
+    @property
+    def margin_k(self) -> float | None:
+        """How far a surface as warm as the air is above the dew point [K]."""
+        return None if self.dew_point_c is None else self.temperature_c - self.dew_point_c
+
+
+@dataclass(frozen=True)
+class Picture:
+    """One plan and what is read off it, each part when it is first looked at."""
+
+    book: Book
+    now: int
+    plan: Plan
+    verdict: Verdict
+    cure: Cure
+    calendar: BenchCalendar
+
+    @property
+    def zone(self) -> ZoneInfo:
+        """Zone of the book."""
+        return self.calendar.zone
+
+    def with_plan(self, book: Book, plan: Plan, verdict: Verdict) -> Picture:
+        """Return the picture of another plan; ``book`` is this one with the places it chose."""
+        picture = Picture(book, self.now, plan, verdict, self.cure, self.calendar)
+        if book == self.book:
+            known = ((name, self.__dict__.get(name)) for name in OF_THE_BOOK)
+            picture.__dict__.update((name, part) for name, part in known if part is not None)
+        return picture
+
+    @cached_property
+    def placed(self) -> dict[PassKey, Placement]:
+        """Where each pass stands."""
+        return {placed.key: placed for placed in reversed(self.plan.placements)}
+
+    @cached_property
+    def laid(self) -> LaidPlan:
+        """The plan laid out on a table."""
+        from planner.tonight.replayed_plan import LaidPlan  # noqa: PLC0415
+
+        return LaidPlan(self.book, self.plan, self.now, self.calendar, self.cure)
+
+    @cached_property
+    def moments(self) -> tuple[Moment, ...]:
+        """What opens and what closes after facts."""
+        from app.window.drying.film_events import moments  # noqa: PLC0415
+
+        return moments(self)
+
+    @cached_property
+    def strip(self) -> Strip:
+        """What the timeline draws."""
+        import networkx  # noqa: F401, PLC0415 - for what is said beside it: takes a fifth of a second
+
+        from app.window.timeline.content_from_plan import strip_of  # noqa: PLC0415
+
+        return strip_of(self.laid)
+
+    @cached_property
+    def sheet(self) -> RunSheet:
+        """What Tonight shows."""
+        from planner.tonight import run_sheet  # noqa: PLC0415
+
+        return run_sheet(self.book, self.plan, self.now)
+
+    @cached_property
+    def beside(self) -> Beside:
+        """What is to be known beside the run sheet."""
+        from planner.evening.run_sheet_notes import beside  # noqa: PLC0415
+
+        return beside(self.book, self.plan, self.sheet, self.cure)
+
+    @cached_property
+    def tonight(self) -> tuple[RunSheet, Beside]:
+        """The run sheet and what is beside it."""
+        return self.sheet, self.beside
+
+    @cached_property
+    def air(self) -> RoomAir:
+        """Air of the usual location."""
+        return _air(self)
+
+    @cached_property
+    def findings(self) -> tuple[Finding, ...]:
+        """What is unsound in the order of coats."""
+        from planner.layers.findings import find  # noqa: PLC0415
+
+        return find(self.book)
+
+    @cached_property
+    def shopping(self) -> Shopping:
+        """What the work left takes, against the stock."""
+        from planner.quantity import shopping  # noqa: PLC0415
+
+        return shopping(self.book, self.plan, self.now)
+
+    @cached_property
+    def choices(self) -> tuple[Choice, ...]:
+        """Edges of the working order on which practice is divided."""
+        from planner.layers.disputed_choices import choices  # noqa: PLC0415
+
+        return choices(self.book)
+
+    @cached_property
+    def hard_clears(self) -> tuple[HardClear, ...]:
+        """From when on each model may get a hard clear."""
+        from app.service.hard_clear import hard_clears  # noqa: PLC0415
+
+        return hard_clears(self.laid.table)
+
+    @cached_property
+    def coats(
+        self,
+    ) -> tuple[tuple[Finding, ...], tuple[Choice, ...], tuple[HardClear, ...]]:
+        """What the Coat stack view says of the order of coats."""
+        return self.findings, self.choices, self.hard_clears
+
+    @cached_property
+    def slacks(self) -> dict[str, Slack]:
+        """How early each active project can be done, and what can wait, however much bench time."""
+        from planner.graph.slack import slack  # noqa: PLC0415
+
+        return {
+            project.name: slack(self.book, project, self.now, self.cure)
+            for project in self.book.projects
+            if project.active
+        }
+
+    @cached_property
+    def build(self) -> tuple[tuple[Finding, ...], dict[str, Slack]]:
+        """What the Build view says of the steps: findings and slack."""
+        return self.findings, self.slacks
+
+    def has(self, part: Part) -> bool:
+        """Tell whether a part has been read."""
+        return part.value in self.__dict__
+
+    def prepare(self, part: Part) -> None:
+        """Read a part now, so that whoever shows it need not wait."""
+        getattr(self, part.value)
+
+
+@dataclass(frozen=True)
+class Change:
+    """A picture that takes the place of another, and what moved between them."""
+
+    old: Picture | None
+    new: Picture
+    moves: tuple[Move, ...]
+    cause: str
+
+
+def picture_of(
+    book: Book,
+    now: int,
+    *,
+    last: Plan | None = None,
+    quick: bool = False,
+    stop: Callable[[], bool] | None = None,
+) -> Picture:
+    """Plan a book from ``now`` on; all else as for `app.service.planning.plan`.
+
+    Raises
+    ------
+    Unsound
+        If the judge refuses the plan; then nothing of it is shown.
+    Stopped
+        If ``stop`` says so.
+    """
+    from app.service.planning import plan  # noqa: PLC0415
+
+    planned = plan(book, now, last=last, quick=quick, stop=stop)
+    # The logbook may be ahead of the clock; the plan says which minute it begins with.
+    here = planned.plan.now
+    return Picture(
+        planned.book, here, planned.plan, planned.verdict, planned.cure, planned.calendar
+    )
+
+
+def _air(picture: Picture) -> RoomAir:
+    from planner.air import dew_point_c  # noqa: PLC0415
+
+    usual = picture.book.room.locations[0]
+    air = picture.cure.air(usual.name).at(picture.now)
+    dew = dew_point_c(air.temperature_c, air.humidity_pct) if air.humidity_pct > 0 else None
+    return RoomAir(usual.name, air.temperature_c, air.humidity_pct, dew)

@@ -1,0 +1,186 @@
+"""What to do instead tonight where something is not ready, and what else takes a colour."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from planner.bench import Stretch
+from planner.cure import Cure
+from planner.evening.logged_films import laid
+from planner.layers.requirement import WHILE_SOFT
+from planner.schedule.fit import Fit, fit_in, gates_open
+from planner.schedule.partial_schedule import FOREVER, Table
+from planner.schedule.placing import place
+from planner.values.book import Book
+from planner.values.plan import PassKey
+from planner.values.step import Bound, Stage
+
+SHORT = 15  # an evening of ten to fifteen minutes [min]
+GOOD_FOR_SHORT = WHILE_SOFT | {Stage.TURN, Stage.MASK}
+"""What a short evening is good for: nothing is loaded, mixed or cleaned for it."""
+
+
+@dataclass(frozen=True)
+class Other:
+    """A pass that can be begun at ``start`` in this stretch, and takes until ``end`` [minutes].
+
+    ``setup`` are the minutes of loading or changing that are in it.
+    """
+
+    key: PassKey
+    stage: Stage
+    parts: tuple[str, ...]
+    start: int
+    end: int
+    setup: int
+
+
+def instead(
+    book: Book, now: int, *, cure: Cure | None = None, without: Iterable[PassKey] = ()
+) -> tuple[Other, ...]:
+    """Return what fits into the rest of this stretch, or of the next one, the soonest first.
+
+    Only what has been logged is taken to be there.  Left out is what would
+    make a window be missed: above all a wash with less than its wiping time
+    left, and work that keeps hands from something that closes.  In a short
+    evening what needs set-up comes last.
+    """
+    table = laid(book, now, cure)
+    stretch = table.problem.calendar.next_stretch(now)
+    if stretch is None:
+        return ()
+    left_out = set(without)
+    found = []
+    for activity in table.problem.activities:
+        one = activity.one
+        if activity.index in table.end or one.key in left_out or activity.blocked:
+            continue
+        if any(before not in table.end for before in activity.before):
+            continue
+        fit = fit_in(table, activity.index, stretch, now)
+        if fit is not None and fit.last and keeps_windows(table, fit, stretch):
+            found.append(offer(table, fit))
+    short = stretch.interval.end - max(now, stretch.interval.start) <= SHORT
+    return tuple(
+        sorted(
+            found,
+            key=lambda one: (
+                short and one.stage not in GOOD_FOR_SHORT,
+                one.start,
+                one.key,
+            ),
+        )
+    )
+
+
+def leaves_time(book: Book, key: PassKey, now: int, *, cure: Cure | None = None) -> bool:
+    """Tell whether what a pass opens a window for can still be done in time if it begins now.
+
+    A wash begun too late in the evening cannot be wiped back before it sets.
+    """
+    table = laid(book, now, cure)
+    index = table.problem.index.get(key)
+    if index is None or index not in table.problem.closing_from:
+        return True
+    stretch = table.problem.calendar.next_stretch(now)
+    if stretch is None:
+        return False
+    if any(before not in table.end for before in table.problem.activities[index].before):
+        return True  # it is out of order, which is told by itself
+    fit = fit_in(table, index, stretch, now)
+    return fit is not None and keeps_windows(table, fit, stretch)
+
+
+def offer(table: Table, fit: Fit) -> Other:
+    """Return a fit as what is offered."""
+    one = table.problem.activities[fit.index].one
+    return Other(
+        key=one.key,
+        stage=one.step.stage,
+        parts=one.parts,
+        start=fit.start,
+        end=fit.end,
+        setup=fit.setup_minutes + fit.prepare,
+    )
+
+
+def keeps_windows(table: Table, fit: Fit, stretch: Stretch) -> bool:
+    """Tell whether work leaves time for all that closes: what it opens itself, and what runs."""
+    trial = table.clone()
+    place(trial, fit)
+    running = [index for index in table.awaited if index != fit.index]
+    for index in running:
+        before, after = table.deadline(index), trial.deadline(index)
+        takes = table.problem.activities[index].one.minutes
+        if before >= FOREVER or before <= table.time + takes:
+            continue  # never closes, or cannot be met any more as it is
+        if after < fit.free + takes:
+            return False
+    begun = {
+        table.problem.ends[number][1] for number in table.problem.closing_from.get(fit.index, ())
+    }
+    return all(_in_time(trial, index, fit.free, stretch) for index in begun)
+
+
+def _in_time(trial: Table, index: int, free: int, stretch: Stretch) -> bool:
+    """Tell whether what must follow has a place before its closing, in bench time."""
+    activity = trial.problem.activities[index]
+    deadline = trial.deadline(index)
+    if deadline >= FOREVER or any(before not in trial.end for before in activity.before):
+        return True  # it never closes, or waits for more than this
+    opens = gates_open(trial, index, free)
+    if opens is None:
+        return False
+    ends_by = any(trial.problem.gates[number].closing is Bound.END for number in activity.closing)
+    while opens < deadline:
+        here = trial.problem.calendar.next_stretch(opens)
+        if here is None:
+            return False
+        start = max(opens, here.interval.start)
+        end, free = start + activity.one.minutes, start + activity.one.hands
+        if free <= here.interval.end and (end if ends_by else start) <= deadline:
+            return True
+        opens = here.interval.end
+    return False
+
+
+@dataclass(frozen=True)
+class Taker:
+    """A pass of the same colour as the one in the cup.
+
+    ``opens`` is when it may be begun, now or later; None while it waits for
+    work that is not done, which ``waits_for`` names.
+    """
+
+    key: PassKey
+    places: tuple[str, ...]
+    opens: int | None
+    waits_for: str
+
+    def ready(self, now: int) -> bool:
+        """Tell whether it could be done at once."""
+        return self.opens is not None and self.opens <= now
+
+
+def takers(book: Book, coating: str, now: int, *, cure: Cure | None = None) -> tuple[Taker, ...]:
+    """Return what else takes a colour: every vehicle, loose part and project, ready ones first.
+
+    ``coating`` is a coating or mix by name.
+    """
+    table = laid(book, now, cure)
+    found = []
+    for activity in table.problem.activities:
+        one = activity.one
+        places = tuple(place for place, name in one.films if name == coating)
+        if not places or activity.index in table.end:
+            continue
+        missing = [
+            table.problem.activities[before].one.key.step
+            for before in activity.before
+            if before not in table.end
+        ]
+        opens = None if missing else gates_open(table, activity.index, now)
+        waits = missing[0] if missing else ("" if opens is not None else activity.blocked)
+        found.append(Taker(one.key, places, opens, waits))
+    return tuple(sorted(found, key=lambda one: (one.opens is None, one.opens or 0, one.key)))

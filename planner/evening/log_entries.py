@@ -1,0 +1,151 @@
+"""The log of a project: entries written, corrected and taken away.
+
+This is the one home of the rule that a fact is never overwritten by the way:
+an entry that has ended changes by a correction only.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from planner.values.book import Book
+from planner.values.lookup import model_named, project_of
+from planner.values.message import message
+from planner.values.model import Model
+from planner.values.plan import PassKey
+from planner.values.project import Logged, Project
+from planner.values.refusal import Refused, demand, unknown
+from planner.values.step import Step
+
+
+def model_of(book: Book, key: PassKey) -> Model:
+    """Return the model that a pass is of; raise `Refused` if there is none."""
+    return model_named(project_of(book, key.project), key.model)
+
+
+def step_of(book: Book, key: PassKey) -> Step:
+    """Return the step that a pass is of; raise `Refused` if there is none, or no such coat."""
+    model = model_of(book, key)
+    for step in model.steps:
+        if step.id == key.step:
+            demand(
+                1 <= key.coat <= step.coats,
+                "coat",
+                message(
+                    'is {coat}, but "{step}" has {most}',
+                    coat=key.coat,
+                    step=step.id,
+                    most=step.coats,
+                ),
+            )
+            return step
+    raise Refused("step", unknown("step", key.step, [step.id for step in model.steps]))
+
+
+def with_project(book: Book, name: str, change: Callable[[Project], Project]) -> Book:
+    """Return the book with one project changed."""
+    project_of(book, name)
+    projects = tuple(change(one) if one.name == name else one for one in book.projects)
+    return replace(book, projects=projects)
+
+
+def alone(book: Book, key: PassKey) -> Book:
+    """Return a book in which the model of a pass is the only one, to be looked at at once.
+
+    What is found of a model's order of coats depends on no other.
+    """
+    project = project_of(book, key.project)
+    own = replace(
+        project,
+        models=(model_of(book, key),),
+        log=tuple(one for one in project.log if one.model == key.model),
+        observed=tuple(one for one in project.observed if one.model == key.model),
+        pins=(),
+        pilot="",
+        active=True,
+    )
+    return replace(book, projects=(own,))
+
+
+def key_of(project: str, fact: Logged) -> PassKey:
+    """Return the pass that an entry is about."""
+    return PassKey(project, fact.model, fact.step, fact.coat)
+
+
+def entry_of(book: Book, key: PassKey) -> Logged | None:
+    """Return the entry of a pass, or None."""
+    log = project_of(book, key.project).log
+    return next((one for one in log if key_of(key.project, one) == key), None)
+
+
+def begun(project: Project, model: str, step: str) -> tuple[Logged, ...]:
+    """Return the entries of a step, by coat."""
+    mine = [one for one in project.log if (one.model, one.step) == (model, step)]
+    return tuple(sorted(mine, key=lambda one: one.coat))
+
+
+def written(book: Book, project: str, fact: Logged) -> Book:
+    """Return the book with one more fact; it may end what is under way.
+
+    Raises
+    ------
+    Refused
+        If that coat was noted as done already, or there is no such coat.
+    """
+    known = entry_of(book, key_of(project, fact))
+    demand(
+        known is None or known.end is None,
+        "log",
+        message(
+            '"{step}" coat {coat} is done already; correct its entry, or take it back',
+            step=fact.step,
+            coat=fact.coat,
+        ),
+    )
+    return _logged(book, project, known, fact)
+
+
+def corrected(book: Book, project: str, fact: Logged) -> Book:
+    """Return the book with the entry of the same coat replaced.
+
+    Raises
+    ------
+    Refused
+        If nothing is logged of that coat.
+    """
+    known = entry_of(book, key_of(project, fact))
+    demand(known is not None, "log", _nothing(fact.step, fact.coat))
+    return _logged(book, project, known, fact)
+
+
+def without(book: Book, key: PassKey) -> Book:
+    """Return the book without an entry.
+
+    Raises
+    ------
+    Refused
+        If nothing is logged of that coat.
+    """
+    known = entry_of(book, key)
+    demand(known is not None, "log", _nothing(key.step, key.coat))
+
+    def cleared(old: Project) -> Project:
+        return replace(old, log=tuple(one for one in old.log if one is not known))
+
+    return with_project(book, key.project, cleared)
+
+
+def _nothing(step: str, coat: int) -> str:
+    return message('nothing is logged of "{step}" coat {coat}', step=step, coat=coat)
+
+
+def _logged(book: Book, project: str, known: Logged | None, fact: Logged) -> Book:
+    """Put ``fact`` in the place of ``known``, or at the end."""
+
+    def noted(old: Project) -> Project:
+        if known is None:
+            return replace(old, log=(*old.log, fact))
+        return replace(old, log=tuple(fact if one is known else one for one in old.log))
+
+    return with_project(book, project, noted)

@@ -1,0 +1,76 @@
+"""Work done out of its order: where it really stands, and what the stack says to that."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from planner.evening.log_entries import begun, model_of, step_of
+from planner.evening.split_steps import split_after, touched
+from planner.layers.findings import Finding, find
+from planner.layers.named_mends import Move, Spot
+from planner.values.book import Book
+from planner.values.lookup import project_of
+from planner.values.plan import PassKey
+
+
+@dataclass(frozen=True)
+class OutOfOrder:
+    """A step that was done before others that the working order puts ahead of it.
+
+    Attributes
+    ----------
+    book
+        The book with the step where it was really done.
+    before
+        Ids of the steps that it overtook.
+    findings
+        What the order of coats is found to be unsound in, and was not before.
+    """
+
+    book: Book
+    before: tuple[str, ...]
+    findings: tuple[Finding, ...]
+
+
+def out_of_order(book: Book, key: PassKey) -> OutOfOrder | None:
+    """Return what doing a step before its turn leads to; None if it was its turn.
+
+    It may be asked before the step is noted, or after.
+    """
+    overtaken = _overtaken(book, key)
+    if not overtaken:
+        return None
+    before = {(one.key, one.places) for one in find(book)}
+    moved = as_done(book, key)
+    fresh = tuple(one for one in find(moved) if (one.key, one.places) not in before)
+    return OutOfOrder(moved, overtaken, fresh)
+
+
+def as_done(book: Book, key: PassKey) -> Book:
+    """Return the book with a step where it was done: ahead of those that it overtook.
+
+    It is untied from them.  Coats of it that are not begun stay where they were.
+    """
+    overtaken = _overtaken(book, key)
+    if not overtaken:
+        return book
+    book, _ = split_after(book, key._replace(coat=1))
+    for name in overtaken:
+        book, _ = split_after(book, key._replace(step=name, coat=1))
+    anchor = _overtaken(book, key)[0]
+    return Move(Spot(key.project, key.model), key.step, anchor, before=True).apply(book)
+
+
+def _overtaken(book: Book, key: PassKey) -> tuple[str, ...]:
+    """Return the steps written ahead of one, not wholly begun, that it depends on."""
+    model, step = model_of(book, key), step_of(book, key)
+    project = project_of(book, key.project)
+    places = touched(project, model)
+    named = {*step.after, *(gate.after for gate in step.gates)}
+    at = [one.id for one in model.steps].index(step.id)
+    return tuple(
+        one.id
+        for one in model.steps[:at]
+        if len(begun(project, key.model, one.id)) < one.coats
+        and (one.id in named or places[step.id] & places[one.id])
+    )

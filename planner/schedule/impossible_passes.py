@@ -1,0 +1,93 @@
+"""Passes that no schedule can place, because the working order itself forbids them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.passes import Pass
+from planner.values.book import Book
+from planner.values.message import message
+from planner.values.model import Model, Side
+from planner.values.plan import PassKey
+from planner.values.step import Stage
+
+
+def blocked(book: Book, model: Model, passes: tuple[Pass, ...]) -> dict[PassKey, str]:
+    """Return why each impossible pass of one model is impossible.
+
+    Checked are sides without a turn (definition 20), films on masked places
+    (definition 21), painted faces to glue (definition 19) and parts that
+    take more drying places than there are (definition 18).
+    """
+    reasons: dict[PassKey, str] = {}
+    for key, reason in (*_sides(passes), *_masked(passes), *_faces(passes), *_room(book, passes)):
+        reasons.setdefault(key, reason)
+    return reasons
+
+
+def _sides(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
+    under_up: dict[str, bool] = {}
+    for one in passes:
+        for unit in one.units:
+            if unit.holder:
+                continue
+            if one.step.stage is Stage.TURN:
+                for part in unit.parts:
+                    under_up[part] = not under_up.get(part, False)
+                continue
+            wanted = one.side is Side.UNDER
+            if one.side and any(under_up.get(part, False) is not wanted for part in unit.parts):
+                name = " + ".join(unit.parts)
+                yield (
+                    one.key,
+                    message("{name} lies with the other side up; turn it first", name=name),
+                )
+
+
+def _masked(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
+    covered: set[str] = set()
+    for one in passes:
+        if one.step.stage is Stage.MASK:
+            covered.update(one.places)
+        elif one.step.stage is Stage.UNMASK:
+            covered.difference_update(one.places)
+        else:
+            hidden = sorted(place for place, _ in one.films if place in covered)
+            if hidden:
+                yield one.key, message("{place} is still masked; unmask it first", place=hidden[0])
+
+
+def _faces(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
+    painted: set[str] = set()
+    for one in passes:
+        if one.step.stage is Stage.JOIN and not one.step.scraped:
+            hidden = sorted(place for place, _ in one.films if place in painted)
+            if hidden:
+                yield (
+                    one.key,
+                    message(
+                        "{place} is painted; scrape it, for glue needs a bare face",
+                        place=hidden[0],
+                    ),
+                )
+        painted.update(place for place, _ in one.films)
+
+
+def _room(book: Book, passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
+    for one in passes:
+        if not one.films:
+            continue
+        location = book.room.location(one.step.dries_in)
+        needed = sum(unit.stands for unit in one.units)
+        if one.unit_after:
+            needed = one.unit_after.stands
+        if needed > location.drying_places:
+            yield (
+                one.key,
+                message(
+                    "needs {needed} drying places, but {location} has {drying_places}",
+                    needed=needed,
+                    location=location.name,
+                    drying_places=location.drying_places,
+                ),
+            )

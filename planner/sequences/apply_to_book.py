@@ -1,0 +1,179 @@
+"""Giving sequences to models of a book, and giving them anew."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+
+from planner.sequences.apply_to_model import colours_needed, steps_for
+from planner.sequences.built_in import ALL
+from planner.sequences.chosen_options import complete
+from planner.sequences.save_from_model import painted_cm2
+from planner.values.book import Book
+from planner.values.lookup import model_named, project_of
+from planner.values.message import message
+from planner.values.model import Chosen, Made, Model
+from planner.values.project import Pin, Project
+from planner.values.refusal import Refused, unknown
+from planner.values.sequence import Sequence
+from planner.values.step import Step
+
+
+@dataclass(frozen=True)
+class Given:
+    """What a model becomes with a sequence.
+
+    ``lost`` names steps of the logbook that would no longer be there; while
+    there is one, the model cannot take the sequence.
+    """
+
+    model: Model
+    lost: tuple[str, ...]
+
+
+def every_sequence(book: Book) -> tuple[Sequence, ...]:
+    """Return a person's own sequences, then the built-in ones that none of them replaces."""
+    own = {one.name for one in book.sequences}
+    return (*book.sequences, *(one for one in ALL if one.name not in own))
+
+
+def sequence_named(book: Book, name: str) -> Sequence:
+    """Return a sequence by its name, a person's own before a built-in one.
+
+    Raises
+    ------
+    Refused
+        If there is none.
+    """
+    known = {one.name: one for one in every_sequence(book)}
+    if name not in known:
+        raise Refused("sequence", unknown("sequence", name, known))
+    return known[name]
+
+
+def give(
+    book: Book,
+    project: str,
+    models: Iterable[str],
+    sequence: Sequence,
+    options: Iterable[str] | None = None,
+    colours: Mapping[str, str] | None = None,
+) -> Book:
+    """Return the book with a sequence's steps on some models of a project.
+
+    What was logged stays: a step that was begun keeps its form.  Pins go
+    with the steps that they are on.
+
+    Raises
+    ------
+    Refused
+        If a project, model, option, colour or coating is not there, or a
+        step that is in the logbook would no longer be.
+    """
+    home = project_of(book, project)
+    for name in models:
+        model = model_named(home, name)
+        given = fresh(book, home, model, sequence, options, colours or {})
+        if given.lost:
+            steps = ", ".join(given.lost)
+            raise Refused(
+                f"{project}/{name}",
+                message(
+                    '{steps} of "{name}" is in the logbook, and "{sequence}" has no such '
+                    "step; take it out of the logbook first, or leave this model",
+                    steps=steps,
+                    name=name,
+                    sequence=sequence.name,
+                ),
+            )
+        home = _with_model(home, given.model)
+    projects = tuple(home if one.name == project else one for one in book.projects)
+    return replace(book, projects=projects)
+
+
+def fresh(
+    book: Book,
+    project: Project,
+    model: Model,
+    sequence: Sequence,
+    options: Iterable[str] | None,
+    colours: Mapping[str, str],
+) -> Given:
+    """Return what a model would be with a sequence; nothing of the book changes."""
+    chosen = complete(sequence, options)
+    area = painted_cm2(model) or None
+    made = steps_for(sequence, model, chosen, colours, area_cm2=area, pace=book.pace)
+    known = {location.name for location in book.room.locations}
+    placed = _where_they_dry(model, tuple(_indoors(step, known) for step in made))
+    steps = _as_begun(project, model, placed)
+    there = {step.id for step in steps}
+    begun = in_logbook(project, model.name)
+    lost = tuple(step.id for step in model.steps if step.id in begun - there)
+    kept = dict(colours)
+    for colour in colours_needed(sequence, model, chosen):
+        kept.setdefault(colour.name, colour.usual)
+    took = Made(
+        sequence=sequence.name,
+        options=chosen,
+        colours=tuple(Chosen(colour=name, coating=kept[name]) for name in sorted(kept)),
+    )
+    return Given(replace(model, steps=steps, made=took), lost)
+
+
+def _where_they_dry(model: Model, steps: tuple[Step, ...]) -> tuple[Step, ...]:
+    """Return the steps with the drying places of the model's own, where the sequence names none.
+
+    Places belong to a room, and seldom to a finishing order.
+    """
+    own = {one.id: (one.dries_in, one.or_in) for one in model.steps if one.applications}
+
+    def kept(step: Step) -> Step:
+        if step.dries_in or step.or_in or not step.applications or step.id not in own:
+            return step
+        dries_in, or_in = own[step.id]
+        return replace(step, dries_in=dries_in, or_in=or_in)
+
+    return tuple(map(kept, steps))
+
+
+def _as_begun(project: Project, model: Model, steps: tuple[Step, ...]) -> tuple[Step, ...]:
+    """Return the steps with those in the logbook as they were when they were begun."""
+    begun = in_logbook(project, model.name)
+    there = {step.id for step in steps}
+    old = {step.id: step for step in model.steps if step.id in begun}
+    return tuple(_among(old[step.id], there) if step.id in old else step for step in steps)
+
+
+def _among(step: Step, there: set[str]) -> Step:
+    """Return a step that waits only for what is there."""
+    return replace(
+        step,
+        after=tuple(name for name in step.after if name in there),
+        gates=tuple(gate for gate in step.gates if gate.after in there),
+    )
+
+
+def in_logbook(project: Project, model: str) -> set[str]:
+    """Return the steps of a model that were begun, or whose films were looked at."""
+    begun = {one.step for one in project.log if one.model == model}
+    return begun | {one.step for one in project.observed if one.model == model}
+
+
+def _indoors(step: Step, locations: set[str]) -> Step:
+    """Return a step that dries in locations of this room alone; others are the usual one."""
+    dries_in = step.dries_in if step.dries_in in locations else ""
+    or_in = tuple(one for one in step.or_in if one in locations and one != dries_in)
+    return replace(step, dries_in=dries_in, or_in=or_in)
+
+
+def _with_model(project: Project, model: Model) -> Project:
+    coats = {step.id: step.coats for step in model.steps}
+
+    def stands(pin: Pin) -> bool:
+        beside, _, step = (pin.beside or "").partition("/")
+        if beside == model.name and step not in coats:
+            return False
+        return pin.model != model.name or (pin.coat or 1) <= coats.get(pin.step, 0)
+
+    models = tuple(model if one.name == model.name else one for one in project.models)
+    return replace(project, models=models, pins=tuple(filter(stands, project.pins)))

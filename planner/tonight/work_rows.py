@@ -1,0 +1,132 @@
+"""The rows of a run sheet: passes, and loading, changing, cleaning and preparing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.cautions import cautions
+from planner.passes import Pass
+from planner.quantity import Load, fill, filled
+from planner.tonight.replayed_plan import LaidPlan
+from planner.tonight.run_sheet_rows import BenchRow, Coat, Row, WorkRow
+from planner.values.book import Book
+from planner.values.coating import Family, Portion
+from planner.values.moment import Interval
+from planner.values.plan import BenchWork, Placement
+from planner.values.step import Stage, Tool
+
+SPRAYED = (Tool.AIRBRUSH, Tool.CAN)
+
+
+def rows_of(laid: LaidPlan, interval: Interval) -> list[Row]:
+    """Return work and set-up in ``interval``, in order of the clock."""
+    rows: list[Row] = [*work_of(laid, interval), *_bench(laid, interval)]
+    return sorted(rows, key=lambda row: (row.start, row.end))
+
+
+def work_of(laid: LaidPlan, interval: Interval) -> Iterator[WorkRow]:
+    """Yield the pieces of passes whose hands are in ``interval``, and what goes on alone in it."""
+    for placed in laid.placed.values():
+        for number, piece in enumerate(placed.pieces, start=1):
+            shown = piece if placed.logged else laid.of(placed.key).attended(piece)
+            if shown.overlaps(interval):
+                yield _work(laid, placed, number, piece)
+
+
+def _work(laid: LaidPlan, placed: Placement, number: int, piece: Interval) -> WorkRow:
+    one = laid.of(placed.key)
+    names = tuple(dict.fromkeys(coating for _, coating in one.films))
+    return WorkRow(
+        key=placed.key,
+        stage=one.step.stage,
+        title=one.step.title,
+        parts=one.parts,
+        coats=tuple(
+            Coat(
+                name,
+                swatch_of(laid.book, name),
+                _portions(laid.book, name),
+                tuple(place for place, coating in one.films if coating == name),
+                _palette(laid, placed, one, name),
+            )
+            for name in names
+        ),
+        places=one.places,
+        tool=one.step.tool,
+        airbrush=placed.airbrush,
+        start=piece.start,
+        end=piece.end,
+        free=one.attended(piece).end,
+        piece=number,
+        pieces=len(placed.pieces),
+        reason=placed.reason,
+        cautions=cautions(one.step, _families(laid, one), laid.book.room.volume_m3),
+        logged=placed.logged,
+        traits=one.step.traits,
+        look_in=one.step.look_in if one.key.coat == one.step.coats else None,
+    )
+
+
+def _palette(laid: LaidPlan, placed: Placement, one: Pass, name: str) -> Load | None:
+    """Return what a pass takes of a colour that is put out and not sprayed."""
+    if placed.logged or one.step.tool in SPRAYED:
+        return None
+    return fill(laid.book, name, (one,), span=(placed.start, placed.end))
+
+
+def _families(laid: LaidPlan, one: Pass) -> Iterator[Family]:
+    """Yield the families in the cup, and for wiping those of the films wiped."""
+    for _, name in one.films:
+        mix = laid.book.mix(name)
+        for portion in mix.portions if mix else ():
+            yield laid.book.coating(portion.coating).family
+        yield laid.book.coating(name).family
+    if one.step.stage is Stage.WIPE:
+        for place in one.places:
+            spot = laid.table.top.get((one.key.project, one.key.model, place))
+            if spot is not None:
+                yield laid.table.film(*spot).coating.family
+
+
+def _bench(laid: LaidPlan, interval: Interval) -> Iterator[BenchRow]:
+    for work in laid.plan.bench:
+        if work.interval.overlaps(interval):
+            yield _bench_row(laid, work)
+
+
+def _bench_row(laid: LaidPlan, work: BenchWork) -> BenchRow:
+    return BenchRow(
+        kind=work.kind,
+        airbrush=work.airbrush,
+        coating=work.coating,
+        swatch=swatch_of(laid.book, work.coating) if work.coating else "",
+        portions=_portions(laid.book, work.coating),
+        serves=work.serves,
+        start=work.interval.start,
+        end=work.interval.end,
+        load=_filled(laid, work),
+    )
+
+
+def _filled(laid: LaidPlan, work: BenchWork) -> Load | None:
+    """Return what is filled in at a loading or change."""
+    if work not in laid.served:
+        return None
+    sprayed = laid.served[work]
+    return filled(
+        laid.book,
+        {one.key: laid.of(one.key) for one in sprayed if one.key in laid.placed},
+        work,
+        sprayed,
+    )
+
+
+def swatch_of(book: Book, name: str) -> str:
+    """Return the colour of a coating or mix, as "#rrggbb"."""
+    mix = book.mix(name)
+    return (mix.swatch if mix else None) or book.coating(name).swatch
+
+
+def _portions(book: Book, name: str) -> tuple[Portion, ...]:
+    mix = book.mix(name)
+    return mix.portions if mix else ()
