@@ -6,8 +6,7 @@ import argparse
 
 from app.command_line.book_source import add_json, add_now, add_source, book_of, now_of
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
-from app.command_line.source import add_json, add_now, add_source, book_of, now_of
-from app.service import hard_clear, looking, paper, planning, words
+from app.service import hard_clear, looking, planning, run_sheet_text, wording
 from planner.values.moment import zone_named
 from planner.values.refusal import number_in
 from storage.exchange import dump_plan

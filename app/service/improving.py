@@ -18,7 +18,7 @@ from queue import Empty, SimpleQueue
 from threading import Thread
 
 from app.service.search_process import BEAT_SECONDS, Ended, Improved, Task, run
-from planner.values.said import say
+from planner.values.message import message
 
 __all__ = ["Improved", "Improver", "Task", "improvements"]
 
@@ -111,23 +111,23 @@ class Improver:
         self._asked = now
         self._silent = 0.0 if heard else self._silent + gap
         if self._silent > SILENT_SECONDS:
-            self._end_with(say("it does not answer any more"))
+            self._end_with(message("it does not answer any more"))
 
     def _why_dead(self) -> str:
         with contextlib.suppress(ValueError, AssertionError):
             self._process.join(ENDS_SECONDS)
         status = self._process.exitcode
         if status is None:
-            return say("its process cannot be started")
+            return message("its process cannot be started")
         if status < 0:
-            return say("its process was ended by signal {number}", number=-status)
-        return say("its process ended with status {number}", number=status)
+            return message("its process was ended by signal {number}", number=-status)
+        return message("its process ended with status {number}", number=status)
 
     def _end_with(self, why: str) -> None:
         """Let go of the process; ``why`` tells of a fault, "" of an ordinary end."""
         self._over = True
         if why:
-            self.fault = say(
+            self.fault = message(
                 "the search for better plans broke off: {why}; the plan stays", why=why
             )
         self._end()

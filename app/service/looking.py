@@ -7,9 +7,9 @@ from collections.abc import Callable
 
 from app.service.improving import Task, improvements
 from app.service.planning import Planned
+from planner.schedule.drying_locations import chosen_in, settled
 from planner.schedule.judge import Premises, judge
 from planner.schedule.optimise.effort import Effort
-from planner.schedule.where import chosen_in, settled
 from planner.values.book import Book
 
 

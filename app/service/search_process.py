@@ -18,8 +18,8 @@ from typing import TYPE_CHECKING
 
 from planner.schedule.optimise.effort import Effort
 from planner.values.book import Book
+from planner.values.message import message
 from planner.values.plan import Plan
-from planner.values.said import say
 
 if TYPE_CHECKING:
     from planner.schedule.judge import Verdict
@@ -115,9 +115,9 @@ def _beat(send: Callable[[object], None], done: Event) -> None:
 def _told(problem: Exception) -> str:
     """Return a fault in one line."""
     if isinstance(problem, ImportError):
-        return say("its library cannot be loaded ({problem})", problem=_line(problem))
+        return message("its library cannot be loaded ({problem})", problem=_line(problem))
     kind = type(problem).__name__
-    return say("an error within it ({kind}: {problem})", kind=kind, problem=_line(problem))
+    return message("an error within it ({kind}: {problem})", kind=kind, problem=_line(problem))
 
 
 def _line(problem: Exception) -> str:

@@ -101,7 +101,7 @@ class Improving(QObject):
     def proof(self) -> str:
         """Return why the search broke off, or what proves the bound; "" for nothing."""
         if self.fault:
-            return said(self.fault)
+            return translated(self.fault)
         if self.known is not None and self.known.conflict:
             return "\n".join(
                 f"{translated(one.what)}: {translated(one.relax)}" for one in self.known.conflict

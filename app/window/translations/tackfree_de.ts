@@ -6551,16 +6551,16 @@ Quelle: {source}</translation>
    <translation>Schätzung: {ml:.0f} ml {solvent} ergeben in {room:g} m³ ohne Lüften etwa {ppm:.0f} ppm; ein Grenzwert über einen Arbeitstag ist {limit:.0f} ppm.</translation>
   </message>
   <message>
-   <source>µm</source>
-   <translation>µm</translation>
-  </message>
-  <message>
    <source>must lie after start</source>
    <translation>muss nach dem Anfang liegen</translation>
   </message>
   <message>
    <source>give at least 2</source>
    <translation>mindestens 2 angeben</translation>
+  </message>
+  <message>
+   <source>µm</source>
+   <translation>µm</translation>
   </message>
   <message>
    <source>not before {below}: {source}</source>
@@ -6591,14 +6591,6 @@ Quelle: {source}</translation>
    <translation>von „{step}“, Schicht {coat}, steht nichts im Logbuch</translation>
   </message>
   <message>
-   <source>nothing was done there yet; there is nothing to mend</source>
-   <translation>dort ist noch nichts getan; es gibt nichts auszubessern</translation>
-  </message>
-  <message>
-   <source>{step}, once more</source>
-   <translation>{step}, noch einmal</translation>
-  </message>
-  <message>
    <source>lift what has dried with a swab and the wash's own thinner</source>
    <translation>Angetrocknetes mit Wattestäbchen und der Verdünnung des Washings lösen</translation>
   </message>
@@ -6621,30 +6613,6 @@ Quelle: {source}</translation>
   <message>
    <source>{step}; {word}</source>
    <translation>{step}; {word}</translation>
-  </message>
-  <message>
-   <source>a {stage} is done in one go, or not at all</source>
-   <translation>{stage}: in einem Zug oder gar nicht</translation>
-  </message>
-  <message>
-   <source>none of it is done; nothing is parted</source>
-   <translation>nichts davon ist getan; es gibt nichts zu teilen</translation>
-  </message>
-  <message>
-   <source>all of it is done; say that it is done</source>
-   <translation>alles davon ist getan; als fertig melden</translation>
-  </message>
-  <message>
-   <source>place</source>
-   <translation>Stelle</translation>
-  </message>
-  <message>
-   <source>"{reference}" gets nothing from this coat</source>
-   <translation>„{reference}“ bekommt von dieser Schicht nichts</translation>
-  </message>
-  <message>
-   <source>{step} (rest)</source>
-   <translation>{step} (Rest)</translation>
   </message>
   <message>
    <source>lay it once more</source>
@@ -6741,6 +6709,38 @@ Quelle: {source}</translation>
   <message>
    <source>"{step}" is done already</source>
    <translation>„{step}“ ist schon getan</translation>
+  </message>
+  <message>
+   <source>a {stage} is done in one go, or not at all</source>
+   <translation>{stage}: in einem Zug oder gar nicht</translation>
+  </message>
+  <message>
+   <source>none of it is done; nothing is parted</source>
+   <translation>nichts davon ist getan; es gibt nichts zu teilen</translation>
+  </message>
+  <message>
+   <source>all of it is done; say that it is done</source>
+   <translation>alles davon ist getan; als fertig melden</translation>
+  </message>
+  <message>
+   <source>place</source>
+   <translation>Stelle</translation>
+  </message>
+  <message>
+   <source>"{reference}" gets nothing from this coat</source>
+   <translation>„{reference}“ bekommt von dieser Schicht nichts</translation>
+  </message>
+  <message>
+   <source>{step} (rest)</source>
+   <translation>{step} (Rest)</translation>
+  </message>
+  <message>
+   <source>nothing was done there yet; there is nothing to mend</source>
+   <translation>dort ist noch nichts getan; es gibt nichts auszubessern</translation>
+  </message>
+  <message>
+   <source>{step}, once more</source>
+   <translation>{step}, noch einmal</translation>
   </message>
   <message>
    <source>nothing was laid there that could be stripped</source>
@@ -7039,10 +7039,6 @@ Quelle: {source}</translation>
    <translation>was nur angesehen wird, braucht keinen</translation>
   </message>
   <message>
-   <source>turn it over</source>
-   <translation>wenden</translation>
-  </message>
-  <message>
    <source>{names} and {n} more</source>
    <translation>{names} und {n} weitere</translation>
   </message>
@@ -7111,34 +7107,6 @@ Quelle: {source}</translation>
    <translation>hinter {step} verschieben</translation>
   </message>
   <message>
-   <source>pigment on gloss</source>
-   <translation>Pigment auf Glanz</translation>
-  </message>
-  <message>
-   <source>dry powder finds no hold on a gloss film; a matte coat gives it tooth</source>
-   <translation>trockenes Pulver hält nicht auf einem glänzenden Film; eine matte Schicht gibt ihm Halt</translation>
-  </message>
-  <message>
-   <source>chip rub through solvent paint</source>
-   <translation>Abplatzer reiben durch Lösemittelfarbe</translation>
-  </message>
-  <message>
-   <source>{family} over the fluid keeps water out: chips come late, in sheets, or not at all; scratch it open, or take a waterborne colour</source>
-   <translation>{family} über der Chipping-Flüssigkeit lässt kein Wasser durch: Abplatzer kommen spät, in Fetzen oder gar nicht; aufkratzen oder eine wasserverdünnbare Farbe nehmen</translation>
-  </message>
-  <message>
-   <source>lay a waterborne colour over the fluid</source>
-   <translation>eine wasserverdünnbare Farbe über die Chipping-Flüssigkeit auftragen</translation>
-  </message>
-  <message>
-   <source>matte clear before {step}</source>
-   <translation>matter Klarlack vor {step}</translation>
-  </message>
-  <message>
-   <source>lay a matte clear before it</source>
-   <translation>davor einen matten Klarlack auftragen</translation>
-  </message>
-  <message>
    <source>pale over dark</source>
    <translation>Hell über Dunkel</translation>
   </message>
@@ -7161,70 +7129,6 @@ Quelle: {source}</translation>
   <message>
    <source>lay {needed} coats of {coating}</source>
    <translation>{needed} Schichten {coating} auftragen</translation>
-  </message>
-  <message>
-   <source>both sides in one step</source>
-   <translation>beide Seiten in einem Schritt</translation>
-  </message>
-  <message>
-   <source>without a holder it cannot lie on both sides at once; wet paint would touch the bench</source>
-   <translation>ohne Halter kann es nicht auf beiden Seiten zugleich liegen; nasse Farbe würde den Tisch berühren</translation>
-  </message>
-  <message>
-   <source>split it by side, with a turn between</source>
-   <translation>nach Seiten teilen, mit Wenden dazwischen</translation>
-  </message>
-  <message>
-   <source>topside reached without a turn</source>
-   <translation>Oberseite ohne Wenden erreicht</translation>
-  </message>
-  <message>
-   <source>underside reached without a turn</source>
-   <translation>Unterseite ohne Wenden erreicht</translation>
-  </message>
-  <message>
-   <source>it has no holder and lies with the topside up; turn it first</source>
-   <translation>es hat keinen Halter und liegt mit der Oberseite nach oben; zuerst wenden</translation>
-  </message>
-  <message>
-   <source>it has no holder and lies with the underside up; turn it first</source>
-   <translation>es hat keinen Halter und liegt mit der Unterseite nach oben; zuerst wenden</translation>
-  </message>
-  <message>
-   <source>turn it over before and back behind</source>
-   <translation>davor wenden und danach zurückwenden</translation>
-  </message>
-  <message>
-   <source>turn {over} back before the join</source>
-   <translation>{over} vor dem Zusammenkleben zurückwenden</translation>
-  </message>
-  <message>
-   <source>joined while lying on different sides</source>
-   <translation>zusammengeklebt, während sie auf verschiedenen Seiten liegen</translation>
-  </message>
-  <message>
-   <source>{over} was joined with the underside up, the rest with the topside up</source>
-   <translation>{over} wurde mit der Unterseite nach oben angeklebt, der Rest mit der Oberseite nach oben</translation>
-  </message>
-  <message>
-   <source>solvent cement welds bare plastic only</source>
-   <translation>Lösemittelkleber verschweißt nur blanken Kunststoff</translation>
-  </message>
-  <message>
-   <source>glue holds on paint no better than the paint holds on the part</source>
-   <translation>Kleber hält auf Farbe nicht besser als die Farbe auf dem Teil</translation>
-  </message>
-  <message>
-   <source>painted faces glued</source>
-   <translation>bemalte Flächen geklebt</translation>
-  </message>
-  <message>
-   <source>{why}; scrape the faces, or mask them before painting</source>
-   <translation>{why}; die Flächen blank schaben oder vor dem Bemalen maskieren</translation>
-  </message>
-  <message>
-   <source>scrape the faces as part of the join</source>
-   <translation>die Flächen beim Zusammenkleben blank schaben</translation>
   </message>
   <message>
    <source>take off {step}</source>
@@ -7359,6 +7263,10 @@ Quelle: {source}</translation>
    <translation>stattdessen {wanted} darin verwenden</translation>
   </message>
   <message>
+   <source>turn it over</source>
+   <translation>wenden</translation>
+  </message>
+  <message>
    <source>{next} would go over {below}; {reason}</source>
    <translation>{next} käme auf: {below}; {reason}</translation>
   </message>
@@ -7385,18 +7293,6 @@ Quelle: {source}</translation>
   <message>
    <source>use {family} instead of {names}</source>
    <translation>{family} statt {names} verwenden</translation>
-  </message>
-  <message>
-   <source>fingers hold it firmly</source>
-   <translation>Finger halten es fest</translation>
-  </message>
-  <message>
-   <source>another coat goes over it</source>
-   <translation>eine weitere Schicht kommt darüber</translation>
-  </message>
-  <message>
-   <source>a wash pools in recesses, where the gloss is thickest and softest</source>
-   <translation>ein Washing sammelt sich in Vertiefungen, wo der Glanzlack am dicksten und weichsten ist</translation>
   </message>
   <message>
    <source>UFC 3-190-06 par. 11.4.2.4 (solvent trapped between coats blisters)</source>
@@ -7433,6 +7329,110 @@ Quelle: {source}</translation>
   <message>
    <source>ISO 9117-6 print-free; the use for masking is common practice</source>
    <translation>ISO 9117-6 abdruckfrei; die Anwendung aufs Abkleben ist gängige Praxis</translation>
+  </message>
+  <message>
+   <source>pigment on gloss</source>
+   <translation>Pigment auf Glanz</translation>
+  </message>
+  <message>
+   <source>dry powder finds no hold on a gloss film; a matte coat gives it tooth</source>
+   <translation>trockenes Pulver hält nicht auf einem glänzenden Film; eine matte Schicht gibt ihm Halt</translation>
+  </message>
+  <message>
+   <source>chip rub through solvent paint</source>
+   <translation>Abplatzer reiben durch Lösemittelfarbe</translation>
+  </message>
+  <message>
+   <source>{family} over the fluid keeps water out: chips come late, in sheets, or not at all; scratch it open, or take a waterborne colour</source>
+   <translation>{family} über der Chipping-Flüssigkeit lässt kein Wasser durch: Abplatzer kommen spät, in Fetzen oder gar nicht; aufkratzen oder eine wasserverdünnbare Farbe nehmen</translation>
+  </message>
+  <message>
+   <source>lay a waterborne colour over the fluid</source>
+   <translation>eine wasserverdünnbare Farbe über die Chipping-Flüssigkeit auftragen</translation>
+  </message>
+  <message>
+   <source>matte clear before {step}</source>
+   <translation>matter Klarlack vor {step}</translation>
+  </message>
+  <message>
+   <source>lay a matte clear before it</source>
+   <translation>davor einen matten Klarlack auftragen</translation>
+  </message>
+  <message>
+   <source>fingers hold it firmly</source>
+   <translation>Finger halten es fest</translation>
+  </message>
+  <message>
+   <source>another coat goes over it</source>
+   <translation>eine weitere Schicht kommt darüber</translation>
+  </message>
+  <message>
+   <source>a wash pools in recesses, where the gloss is thickest and softest</source>
+   <translation>ein Washing sammelt sich in Vertiefungen, wo der Glanzlack am dicksten und weichsten ist</translation>
+  </message>
+  <message>
+   <source>both sides in one step</source>
+   <translation>beide Seiten in einem Schritt</translation>
+  </message>
+  <message>
+   <source>without a holder it cannot lie on both sides at once; wet paint would touch the bench</source>
+   <translation>ohne Halter kann es nicht auf beiden Seiten zugleich liegen; nasse Farbe würde den Tisch berühren</translation>
+  </message>
+  <message>
+   <source>split it by side, with a turn between</source>
+   <translation>nach Seiten teilen, mit Wenden dazwischen</translation>
+  </message>
+  <message>
+   <source>topside reached without a turn</source>
+   <translation>Oberseite ohne Wenden erreicht</translation>
+  </message>
+  <message>
+   <source>underside reached without a turn</source>
+   <translation>Unterseite ohne Wenden erreicht</translation>
+  </message>
+  <message>
+   <source>it has no holder and lies with the topside up; turn it first</source>
+   <translation>es hat keinen Halter und liegt mit der Oberseite nach oben; zuerst wenden</translation>
+  </message>
+  <message>
+   <source>it has no holder and lies with the underside up; turn it first</source>
+   <translation>es hat keinen Halter und liegt mit der Unterseite nach oben; zuerst wenden</translation>
+  </message>
+  <message>
+   <source>turn it over before and back behind</source>
+   <translation>davor wenden und danach zurückwenden</translation>
+  </message>
+  <message>
+   <source>turn {over} back before the join</source>
+   <translation>{over} vor dem Zusammenkleben zurückwenden</translation>
+  </message>
+  <message>
+   <source>joined while lying on different sides</source>
+   <translation>zusammengeklebt, während sie auf verschiedenen Seiten liegen</translation>
+  </message>
+  <message>
+   <source>{over} was joined with the underside up, the rest with the topside up</source>
+   <translation>{over} wurde mit der Unterseite nach oben angeklebt, der Rest mit der Oberseite nach oben</translation>
+  </message>
+  <message>
+   <source>solvent cement welds bare plastic only</source>
+   <translation>Lösemittelkleber verschweißt nur blanken Kunststoff</translation>
+  </message>
+  <message>
+   <source>glue holds on paint no better than the paint holds on the part</source>
+   <translation>Kleber hält auf Farbe nicht besser als die Farbe auf dem Teil</translation>
+  </message>
+  <message>
+   <source>painted faces glued</source>
+   <translation>bemalte Flächen geklebt</translation>
+  </message>
+  <message>
+   <source>{why}; scrape the faces, or mask them before painting</source>
+   <translation>{why}; die Flächen blank schaben oder vor dem Bemalen maskieren</translation>
+  </message>
+  <message>
+   <source>scrape the faces as part of the join</source>
+   <translation>die Flächen beim Zusammenkleben blank schaben</translation>
   </message>
   <message>
    <source>, times {detail:g} for detail</source>
@@ -7475,18 +7475,6 @@ Quelle: {source}</translation>
    <translation>{text} (rundum hat ein Kasten von {size} m {area:.0f} cm² in {written})</translation>
   </message>
   <message>
-   <source>"{text}" is no mix; write it as 2 : 3 or as 40 % : 60 %</source>
-   <translation>„{text}“ ist keine Mischung; als 2 : 3 oder als 40 % : 60 % schreiben</translation>
-  </message>
-  <message>
-   <source>has parts and percentages; write all of them alike</source>
-   <translation>hat Teile und Prozente; alle gleich schreiben</translation>
-  </message>
-  <message>
-   <source>add up to {sum:g} %; percentages of a mix make {whole} %</source>
-   <translation>ergeben {sum:g} %; Prozente einer Mischung machen {whole} %</translation>
-  </message>
-  <message>
    <source>a highlight sits on what faces the light</source>
    <translation>eine Aufhellung sitzt auf dem, was dem Licht zugewandt ist</translation>
   </message>
@@ -7517,6 +7505,18 @@ Quelle: {source}</translation>
   <message>
    <source>all of the place</source>
    <translation>die ganze Stelle</translation>
+  </message>
+  <message>
+   <source>"{text}" is no mix; write it as 2 : 3 or as 40 % : 60 %</source>
+   <translation>„{text}“ ist keine Mischung; als 2 : 3 oder als 40 % : 60 % schreiben</translation>
+  </message>
+  <message>
+   <source>has parts and percentages; write all of them alike</source>
+   <translation>hat Teile und Prozente; alle gleich schreiben</translation>
+  </message>
+  <message>
+   <source>add up to {sum:g} %; percentages of a mix make {whole} %</source>
+   <translation>ergeben {sum:g} %; Prozente einer Mischung machen {whole} %</translation>
   </message>
   <message>
    <source>harden a little of it on scrap before you trust it</source>
@@ -7577,78 +7577,6 @@ Quelle: {source}</translation>
   <message>
    <source>needs {needed} drying places, but {location} has {drying_places}</source>
    <translation>braucht {needed} Trockenplätze, aber {location} hat {drying_places}</translation>
-  </message>
-  <message>
-   <source>waits for {step}, which has no place</source>
-   <translation>wartet auf {step}, und das hat keinen Platz</translation>
-  </message>
-  <message>
-   <source>has no place</source>
-   <translation>hat keinen Platz</translation>
-  </message>
-  <message>
-   <source>there is no more bench time; add an evening</source>
-   <translation>es gibt keine Bastelzeit mehr; einen Abend hinzufügen</translation>
-  </message>
-  <message>
-   <source>what {step} laid never gets there in this air: {why}</source>
-   <translation>was {step} aufgetragen hat, kommt bei dieser Luft nie so weit: {why}</translation>
-  </message>
-  <message>
-   <source>the window after {step} closes before it can be done</source>
-   <translation>das Fenster nach {step} schließt, bevor es getan werden kann</translation>
-  </message>
-  <message>
-   <source>its pin leaves no room; move or remove the pin</source>
-   <translation>wo es angeheftet ist, lässt keinen Platz; versetzen oder lösen</translation>
-  </message>
-  <message>
-   <source>needs two people, and no stretch of bench time has a helper</source>
-   <translation>braucht zwei Leute, und in keinem Zeitblock ist jemand zum Helfen da</translation>
-  </message>
-  <message>
-   <source>it smells for {minutes} minutes, and no stretch of bench time takes them and {aired} more to air the room before quiet hours</source>
-   <translation>es riecht {minutes} Minuten lang, und kein Zeitblock fasst sie samt {aired} weiteren zum Lüften vor der Ruhezeit</translation>
-  </message>
-  <message>
-   <source>no stretch of bench time takes its {minutes} minutes</source>
-   <translation>kein Zeitblock fasst seine {minutes} Minuten</translation>
-  </message>
-  <message>
-   <source>nothing is left to do</source>
-   <translation>nichts ist mehr zu tun</translation>
-  </message>
-  <message>
-   <source>wet films take {energy} place-minutes of {places} places in {location}</source>
-   <translation>nasse Filme brauchen {energy} Platzminuten von {places} Plätzen in {location}</translation>
-  </message>
-  <message>
-   <source>no plan places more than all</source>
-   <translation>kein Plan bringt mehr als alles unter</translation>
-  </message>
-  <message>
-   <source>no project can finish earlier than its waits allow</source>
-   <translation>kein Projekt wird früher fertig, als seine Wartezeiten erlauben</translation>
-  </message>
-  <message>
-   <source>sprayed minutes</source>
-   <translation>gespritzte Minuten</translation>
-  </message>
-  <message>
-   <source>minutes of work and set-up</source>
-   <translation>Minuten Arbeit und Rüsten</translation>
-  </message>
-  <message>
-   <source>{total} {what} from {at:%a %d %b} on fill the bench time</source>
-   <translation>{total} {what} füllen ab {at:%a %d %b} die Bastelzeit</translation>
-  </message>
-  <message>
-   <source>{model}: {step} cannot be earlier</source>
-   <translation>{model}: {step} kann nicht früher sein</translation>
-  </message>
-  <message>
-   <source>{model}: {step} ends a chain of {steps} passes; its longest wait is {hours} h {minutes:02d} min after {earlier}</source>
-   <translation>{model}: {step} endet eine Kette von {steps} Schichten; ihre längste Wartezeit ist {hours} h {minutes:02d} min nach {earlier}</translation>
   </message>
   <message>
    <source>cannot hold together: {what}</source>
@@ -7771,6 +7699,46 @@ Quelle: {source}</translation>
    <translation>einen Zeitblock hinzufügen oder einen verlängern</translation>
   </message>
   <message>
+   <source>no way to share the passes out over fewer stretches of bench time</source>
+   <translation>die Schichten lassen sich nicht auf weniger Zeitblöcke verteilen</translation>
+  </message>
+  <message>
+   <source>nothing is left to do</source>
+   <translation>nichts ist mehr zu tun</translation>
+  </message>
+  <message>
+   <source>wet films take {energy} place-minutes of {places} places in {location}</source>
+   <translation>nasse Filme brauchen {energy} Platzminuten von {places} Plätzen in {location}</translation>
+  </message>
+  <message>
+   <source>no plan places more than all</source>
+   <translation>kein Plan bringt mehr als alles unter</translation>
+  </message>
+  <message>
+   <source>no project can finish earlier than its waits allow</source>
+   <translation>kein Projekt wird früher fertig, als seine Wartezeiten erlauben</translation>
+  </message>
+  <message>
+   <source>sprayed minutes</source>
+   <translation>gespritzte Minuten</translation>
+  </message>
+  <message>
+   <source>minutes of work and set-up</source>
+   <translation>Minuten Arbeit und Rüsten</translation>
+  </message>
+  <message>
+   <source>{total} {what} from {at:%a %d %b} on fill the bench time</source>
+   <translation>{total} {what} füllen ab {at:%a %d %b} die Bastelzeit</translation>
+  </message>
+  <message>
+   <source>{model}: {step} cannot be earlier</source>
+   <translation>{model}: {step} kann nicht früher sein</translation>
+  </message>
+  <message>
+   <source>{model}: {step} ends a chain of {steps} passes; its longest wait is {hours} h {minutes:02d} min after {earlier}</source>
+   <translation>{model}: {step} endet eine Kette von {steps} Schichten; ihre längste Wartezeit ist {hours} h {minutes:02d} min nach {earlier}</translation>
+  </message>
+  <message>
    <source>must be as many as the durations</source>
    <translation>müssen so viele wie die Dauern sein</translation>
   </message>
@@ -7781,10 +7749,6 @@ Quelle: {source}</translation>
   <message>
    <source>needs one per resource</source>
    <translation>braucht einen je Mittel</translation>
-  </message>
-  <message>
-   <source>no way to share the passes out over fewer stretches of bench time</source>
-   <translation>die Schichten lassen sich nicht auf weniger Zeitblöcke verteilen</translation>
   </message>
   <message>
    <source>no way to share the passes out does with less</source>
@@ -7911,16 +7875,40 @@ Quelle: {source}</translation>
    <translation> {at:%a %H:%M}</translation>
   </message>
   <message>
-   <source>option</source>
-   <translation>Option</translation>
+   <source>waits for {step}, which has no place</source>
+   <translation>wartet auf {step}, und das hat keinen Platz</translation>
   </message>
   <message>
-   <source>{some} and {last} exclude each other ({choice}); choose one</source>
-   <translation>{some} und {last} schließen einander aus ({choice}); eines wählen</translation>
+   <source>has no place</source>
+   <translation>hat keinen Platz</translation>
   </message>
   <message>
-   <source>does not come from "{sequence}"</source>
-   <translation>stammt nicht aus „{sequence}“</translation>
+   <source>there is no more bench time; add an evening</source>
+   <translation>es gibt keine Bastelzeit mehr; einen Abend hinzufügen</translation>
+  </message>
+  <message>
+   <source>what {step} laid never gets there in this air: {why}</source>
+   <translation>was {step} aufgetragen hat, kommt bei dieser Luft nie so weit: {why}</translation>
+  </message>
+  <message>
+   <source>the window after {step} closes before it can be done</source>
+   <translation>das Fenster nach {step} schließt, bevor es getan werden kann</translation>
+  </message>
+  <message>
+   <source>its pin leaves no room; move or remove the pin</source>
+   <translation>wo es angeheftet ist, lässt keinen Platz; versetzen oder lösen</translation>
+  </message>
+  <message>
+   <source>needs two people, and no stretch of bench time has a helper</source>
+   <translation>braucht zwei Leute, und in keinem Zeitblock ist jemand zum Helfen da</translation>
+  </message>
+  <message>
+   <source>it smells for {minutes} minutes, and no stretch of bench time takes them and {aired} more to air the room before quiet hours</source>
+   <translation>es riecht {minutes} Minuten lang, und kein Zeitblock fasst sie samt {aired} weiteren zum Lüften vor der Ruhezeit</translation>
+  </message>
+  <message>
+   <source>no stretch of bench time takes its {minutes} minutes</source>
+   <translation>kein Zeitblock fasst seine {minutes} Minuten</translation>
   </message>
   <message>
    <source>sequence</source>
@@ -7941,6 +7929,18 @@ Quelle: {source}</translation>
   <message>
    <source>"{colour}" has no coating yet; choose one</source>
    <translation>„{colour}“ hat noch kein Mittel; eines wählen</translation>
+  </message>
+  <message>
+   <source>option</source>
+   <translation>Option</translation>
+  </message>
+  <message>
+   <source>{some} and {last} exclude each other ({choice}); choose one</source>
+   <translation>{some} und {last} schließen einander aus ({choice}); eines wählen</translation>
+  </message>
+  <message>
+   <source>does not come from "{sequence}"</source>
+   <translation>stammt nicht aus „{sequence}“</translation>
   </message>
   <message>
    <source>"{model}" has no steps yet that could be saved</source>
@@ -8151,6 +8151,14 @@ Quelle: {source}</translation>
    <translation>liegt außerhalb der Jahre 1971 bis 2199</translation>
   </message>
   <message>
+   <source>is more than 20 years from today; check the year</source>
+   <translation>liegt mehr als 20 Jahre von heute; Jahreszahl prüfen</translation>
+  </message>
+  <message>
+   <source>{what} is dated {day}, more than 20 years after now; check the year</source>
+   <translation>{what} trägt das Datum {day}, mehr als 20 Jahre nach jetzt; Jahreszahl prüfen</translation>
+  </message>
+  <message>
    <source>give one of "on", "start" and "end", "not_before", "beside"</source>
    <translation>eines davon angeben: „on“, „start“ und „end“, „not_before“, „beside“</translation>
   </message>
@@ -8177,14 +8185,6 @@ Quelle: {source}</translation>
   <message>
    <source>is empty; put at least one on the table</source>
    <translation>ist leer; mindestens eines auf den Tisch stellen</translation>
-  </message>
-  <message>
-   <source>is more than 20 years from today; check the year</source>
-   <translation>liegt mehr als 20 Jahre von heute; Jahreszahl prüfen</translation>
-  </message>
-  <message>
-   <source>{what} is dated {day}, more than 20 years after now; check the year</source>
-   <translation>{what} trägt das Datum {day}, mehr als 20 Jahre nach jetzt; Jahreszahl prüfen</translation>
   </message>
   <message>
    <source>{value:g} is outside {low:g} to {high:g}</source>
@@ -8383,6 +8383,46 @@ Quelle: {source}</translation>
    <translation>wurde von einem neueren Tackfree geschrieben (Version {version}; dieses kennt {newest}); zuerst das Programm aktualisieren</translation>
   </message>
   <message>
+   <source>cannot undo "{edit}"</source>
+   <translation>„{edit}“ lässt sich nicht rückgängig machen</translation>
+  </message>
+  <message>
+   <source>cannot redo "{edit}"</source>
+   <translation>„{edit}“ lässt sich nicht wiederholen</translation>
+  </message>
+  <message>
+   <source>cannot be written: the disk is full; nothing was changed</source>
+   <translation>lässt sich nicht schreiben: Der Datenträger ist voll; nichts wurde geändert</translation>
+  </message>
+  <message>
+   <source>cannot be written: the file or its folder is read-only</source>
+   <translation>lässt sich nicht schreiben: Die Datei oder ihr Ordner ist schreibgeschützt</translation>
+  </message>
+  <message>
+   <source>is being written by another program; try again</source>
+   <translation>wird gerade von einem anderen Programm geschrieben; noch einmal versuchen</translation>
+  </message>
+  <message>
+   <source>cannot be read or written: the disk reports an error</source>
+   <translation>lässt sich weder lesen noch schreiben: Der Datenträger meldet einen Fehler</translation>
+  </message>
+  <message>
+   <source>cannot be opened: look whether its folder is there and may be written</source>
+   <translation>lässt sich nicht öffnen: nachsehen, ob der Ordner da und beschreibbar ist</translation>
+  </message>
+  <message>
+   <source>cannot be opened: no permission</source>
+   <translation>lässt sich nicht öffnen: keine Berechtigung</translation>
+  </message>
+  <message>
+   <source>cannot be used ({reason})</source>
+   <translation>lässt sich nicht verwenden ({reason})</translation>
+  </message>
+  <message>
+   <source>is damaged ({words}); restore a backup of it</source>
+   <translation>ist beschädigt ({words}); eine Sicherung zurückspielen</translation>
+  </message>
+  <message>
    <source>must be an object {"tackfree": 1, ...}; this is no exchange file</source>
    <translation>muss ein Objekt {"tackfree": 1, ...} sein; dies ist keine Austauschdatei</translation>
   </message>
@@ -8543,38 +8583,6 @@ Quelle: {source}</translation>
    <translation>eine Liste [...]</translation>
   </message>
   <message>
-   <source>cannot be written: the disk is full; nothing was changed</source>
-   <translation>lässt sich nicht schreiben: Der Datenträger ist voll; nichts wurde geändert</translation>
-  </message>
-  <message>
-   <source>cannot be written: the file or its folder is read-only</source>
-   <translation>lässt sich nicht schreiben: Die Datei oder ihr Ordner ist schreibgeschützt</translation>
-  </message>
-  <message>
-   <source>is being written by another program; try again</source>
-   <translation>wird gerade von einem anderen Programm geschrieben; noch einmal versuchen</translation>
-  </message>
-  <message>
-   <source>cannot be read or written: the disk reports an error</source>
-   <translation>lässt sich weder lesen noch schreiben: Der Datenträger meldet einen Fehler</translation>
-  </message>
-  <message>
-   <source>cannot be opened: look whether its folder is there and may be written</source>
-   <translation>lässt sich nicht öffnen: nachsehen, ob der Ordner da und beschreibbar ist</translation>
-  </message>
-  <message>
-   <source>cannot be opened: no permission</source>
-   <translation>lässt sich nicht öffnen: keine Berechtigung</translation>
-  </message>
-  <message>
-   <source>cannot be used ({reason})</source>
-   <translation>lässt sich nicht verwenden ({reason})</translation>
-  </message>
-  <message>
-   <source>is damaged ({words}); restore a backup of it</source>
-   <translation>ist beschädigt ({words}); eine Sicherung zurückspielen</translation>
-  </message>
-  <message>
    <source>{trouble}: work of its project was logged since; take those facts back first</source>
    <translation>{trouble}: Arbeit dieses Projekts steht seither im Logbuch; diese Einträge zuerst zurücknehmen</translation>
   </message>
@@ -8583,12 +8591,96 @@ Quelle: {source}</translation>
    <translation>{trouble}: {problem}; zurücknehmen, was seither im Logbuch steht</translation>
   </message>
   <message>
-   <source>cannot undo "{edit}"</source>
-   <translation>„{edit}“ lässt sich nicht rückgängig machen</translation>
+   <source>"{text}" is not two numbers; type temperature and humidity, as 21.5 48</source>
+   <translation>„{text}“ sind nicht zwei Zahlen; Temperatur und Feuchte eintippen, etwa 21.5 48</translation>
   </message>
   <message>
-   <source>cannot redo "{edit}"</source>
-   <translation>„{edit}“ lässt sich nicht wiederholen</translation>
+   <source>left out</source>
+   <translation>ausgelassen</translation>
+  </message>
+  <message>
+   <source>{reason} (with {others})</source>
+   <translation>{reason} (mit {others})</translation>
+  </message>
+  <message>
+   <source>skipped: {work}</source>
+   <translation>ausgelassen: {work}</translation>
+  </message>
+  <message>
+   <source>"{step}" coat {coat} has laid no film yet</source>
+   <translation>„{step}“, Schicht {coat}, hat noch keinen Film hinterlassen</translation>
+  </message>
+  <message>
+   <source>lies before the film was laid</source>
+   <translation>liegt vor dem Auftrag des Films</translation>
+  </message>
+  <message>
+   <source>{state}: {work}</source>
+   <translation>{state}: {work}</translation>
+  </message>
+  <message>
+   <source>not {state} yet: {work}</source>
+   <translation>noch nicht {state}: {work}</translation>
+  </message>
+  <message>
+   <source>not {state} yet</source>
+   <translation>noch nicht {state}</translation>
+  </message>
+  <message>
+   <source>{word} ({places})</source>
+   <translation>{word} ({places})</translation>
+  </message>
+  <message>
+   <source>{word}: {work}</source>
+   <translation>{word}: {work}</translation>
+  </message>
+  <message>
+   <source>ran out: {bottle}</source>
+   <translation>leer: {bottle}</translation>
+  </message>
+  <message>
+   <source>leftover mix {name}: {ml:g} ml, made {made:%Y-%m-%d}</source>
+   <translation>Mischungsrest {name}: {ml:g} ml, gemischt {made:%Y-%m-%d}</translation>
+  </message>
+  <message>
+   <source>buy {bottle} ({bottle_ml:g} ml a bottle)</source>
+   <translation>{bottle} kaufen ({bottle_ml:g} ml je Flasche)</translation>
+  </message>
+  <message>
+   <source>is no bench time; there is nothing to stop</source>
+   <translation>ist keine Bastelzeit; es gibt nichts abzubrechen</translation>
+  </message>
+  <message>
+   <source>stopped for tonight</source>
+   <translation>für heute aufgehört</translation>
+  </message>
+  <message>
+   <source>{minutes} min more at the bench</source>
+   <translation>{minutes} min länger am Basteltisch</translation>
+  </message>
+  <message>
+   <source>evening lost: {on}</source>
+   <translation>Abend verloren: {on}</translation>
+  </message>
+  <message>
+   <source>is empty; write something</source>
+   <translation>ist leer; etwas schreiben</translation>
+  </message>
+  <message>
+   <source>note: {work}</source>
+   <translation>Notiz: {work}</translation>
+  </message>
+  <message>
+   <source>looked at, as it should be</source>
+   <translation>angesehen, wie es sein soll</translation>
+  </message>
+  <message>
+   <source>looked at: {work}</source>
+   <translation>angesehen: {work}</translation>
+  </message>
+  <message>
+   <source>{step} coat {coat}, {model}</source>
+   <translation>{step} Schicht {coat}, {model}</translation>
   </message>
   <message>
    <source>Planned {day} at {time}</source>
@@ -8625,6 +8717,18 @@ Quelle: {source}</translation>
   <message>
    <source>parts {mix}</source>
    <translation>Teile {mix}</translation>
+  </message>
+  <message>
+   <source>was not drawn in {seconds} s; try again</source>
+   <translation>wurde in {seconds} s nicht gezeichnet; noch einmal versuchen</translation>
+  </message>
+  <message>
+   <source>it ended with status {number}</source>
+   <translation>es endete mit Status {number}</translation>
+  </message>
+  <message>
+   <source>cannot be drawn: {last}; the README names the libraries that Qt needs</source>
+   <translation>lässt sich nicht zeichnen: {last}; die README nennt die Bibliotheken, die Qt braucht</translation>
   </message>
   <message>
    <source>add bench time</source>
@@ -8697,38 +8801,6 @@ Quelle: {source}</translation>
   <message>
    <source>these hours are not there any more; look again</source>
    <translation>diese Stunden gibt es nicht mehr; noch einmal hinsehen</translation>
-  </message>
-  <message>
-   <source>{when:&lt;18}{work} ({parts}): {what}</source>
-   <translation>{when:&lt;18}{work} ({parts}): {what}</translation>
-  </message>
-  <message>
-   <source>now</source>
-   <translation>jetzt</translation>
-  </message>
-  <message>
-   <source>smells: air the room, and let it be gone before others go to bed</source>
-   <translation>riecht: lüften, und es sei fort, bevor andere schlafen gehen</translation>
-  </message>
-  <message>
-   <source>noisy: not in the quiet hours</source>
-   <translation>laut: nicht in den Ruhezeiten</translation>
-  </message>
-  <message>
-   <source>needs daylight: do it first</source>
-   <translation>braucht Tageslicht: zuerst tun</translation>
-  </message>
-  <message>
-   <source>{trait} by {time}</source>
-   <translation>{trait}, bis {time}</translation>
-  </message>
-  <message>
-   <source>{trait}, be done by {time}</source>
-   <translation>{trait}, bis {time} fertig sein</translation>
-  </message>
-  <message>
-   <source>{trait} ({work})</source>
-   <translation>{trait} ({work})</translation>
   </message>
   <message>
    <source>there is no bench book yet; name an exchange file, or start tackfree</source>
@@ -8959,6 +9031,274 @@ Quelle: {source}</translation>
    <translation>{ids} von {model}</translation>
   </message>
   <message>
+   <source>time</source>
+   <translation>Zeit</translation>
+  </message>
+  <message>
+   <source>work</source>
+   <translation>Arbeit</translation>
+  </message>
+  <message>
+   <source>laid</source>
+   <translation>aufgetragen</translation>
+  </message>
+  <message>
+   <source>minutes</source>
+   <translation>Minuten</translation>
+  </message>
+  <message>
+   <source>air</source>
+   <translation>Luft</translation>
+  </message>
+  <message>
+   <source>used</source>
+   <translation>verbraucht</translation>
+  </message>
+  <message>
+   <source>note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>Build record as of {day} {time}.</source>
+   <translation>Baubericht, Stand {day} {time}.</translation>
+  </message>
+  <message>
+   <source>Nothing has been logged yet.</source>
+   <translation>Noch steht nichts im Logbuch.</translation>
+  </message>
+  <message>
+   <source>Build record</source>
+   <translation>Baubericht</translation>
+  </message>
+  <message>
+   <source>The project</source>
+   <translation>Das Projekt</translation>
+  </message>
+  <message>
+   <source>what</source>
+   <translation>was</translation>
+  </message>
+  <message>
+   <source>how it was</source>
+   <translation>wie es war</translation>
+  </message>
+  <message>
+   <source>What was done</source>
+   <translation>Was getan wurde</translation>
+  </message>
+  <message>
+   <source>What to do differently</source>
+   <translation>Was anders zu machen ist</translation>
+  </message>
+  <message>
+   <source>Nothing was noted.</source>
+   <translation>Nichts wurde notiert.</translation>
+  </message>
+  <message>
+   <source>models</source>
+   <translation>Modelle</translation>
+  </message>
+  <message>
+   <source>begun</source>
+   <translation>begonnen</translation>
+  </message>
+  <message>
+   <source>last work</source>
+   <translation>letzte Arbeit</translation>
+  </message>
+  <message>
+   <source>date to keep</source>
+   <translation>Termin</translation>
+  </message>
+  <message>
+   <source>{day}</source>
+   <translation>{day}</translation>
+  </message>
+  <message>
+   <source>{hours} on 1 day</source>
+   <translation>{hours} an 1 Tag</translation>
+  </message>
+  <message>
+   <source>{hours} on {n} days</source>
+   <translation>{hours} an {n} Tagen</translation>
+  </message>
+  <message>
+   <source>of it</source>
+   <translation>davon</translation>
+  </message>
+  <message>
+   <source>reckoned</source>
+   <translation>gerechnet</translation>
+  </message>
+  <message>
+   <source>1 entry from start to end</source>
+   <translation>1 Eintrag von Anfang bis Ende</translation>
+  </message>
+  <message>
+   <source>{n} entries from start to end</source>
+   <translation>{n} Einträge von Anfang bis Ende</translation>
+  </message>
+  <message>
+   <source>1 coat or piece of work, {left} not logged</source>
+   <translation>1 Schicht oder Arbeit, {left} nicht eingetragen</translation>
+  </message>
+  <message>
+   <source>{n} coats and pieces of work, {left} not logged</source>
+   <translation>{n} Schichten und Arbeiten, {left} nicht eingetragen</translation>
+  </message>
+  <message>
+   <source>done</source>
+   <translation>getan</translation>
+  </message>
+  <message>
+   <source>{day}, {hours} of work</source>
+   <translation>{day}, {hours} Arbeit</translation>
+  </message>
+  <message>
+   <source>Work of {day}</source>
+   <translation>Arbeit vom {day}</translation>
+  </message>
+  <message>
+   <source>{model}, {work}: {photo}</source>
+   <translation>{model}, {work}: {photo}</translation>
+  </message>
+  <message>
+   <source>under way</source>
+   <translation>im Gang</translation>
+  </message>
+  <message>
+   <source>{minutes} (planned {planned})</source>
+   <translation>{minutes} (geplant {planned})</translation>
+  </message>
+  <message>
+   <source>{c:g} °C</source>
+   <translation>{c:g} °C</translation>
+  </message>
+  <message>
+   <source>{rh:g} % RH</source>
+   <translation>{rh:g} % r. F.</translation>
+  </message>
+  <message>
+   <source>{ml:g} ml {coating}</source>
+   <translation>{ml:g} ml {coating}</translation>
+  </message>
+  <message>
+   <source>mix {mix}</source>
+   <translation>Mischung {mix}</translation>
+  </message>
+  <message>
+   <source>{ml:g} ml</source>
+   <translation>{ml:g} ml</translation>
+  </message>
+  <message>
+   <source>coating or mix</source>
+   <translation>Mittel oder Mischung</translation>
+  </message>
+  <message>
+   <source>what it is</source>
+   <translation>was es ist</translation>
+  </message>
+  <message>
+   <source>coats</source>
+   <translation>Schichten</translation>
+  </message>
+  <message>
+   <source>Coats and mixes</source>
+   <translation>Schichten und Mischungen</translation>
+  </message>
+  <message>
+   <source>As they were used</source>
+   <translation>Wie sie verwendet wurden</translation>
+  </message>
+  <message>
+   <source>yes</source>
+   <translation>ja</translation>
+  </message>
+  <message>
+   <source>not yet</source>
+   <translation>noch nicht</translation>
+  </message>
+  <message>
+   <source>Looks at films</source>
+   <translation>Blicke auf Filme</translation>
+  </message>
+  <message>
+   <source>when</source>
+   <translation>wann</translation>
+  </message>
+  <message>
+   <source>film</source>
+   <translation>Film</translation>
+  </message>
+  <message>
+   <source>state</source>
+   <translation>Zustand</translation>
+  </message>
+  <message>
+   <source>reached</source>
+   <translation>erreicht</translation>
+  </message>
+  <message>
+   <source>How far films had come</source>
+   <translation>Wie weit Filme waren</translation>
+  </message>
+  <message>
+   <source>Diary</source>
+   <translation>Tagebuch</translation>
+  </message>
+  <message>
+   <source>about</source>
+   <translation>worüber</translation>
+  </message>
+  <message>
+   <source>in words</source>
+   <translation>in Worten</translation>
+  </message>
+  <message>
+   <source>What happened</source>
+   <translation>Was geschah</translation>
+  </message>
+  <message>
+   <source>{model}, {work} took {minutes} min where {planned} were planned</source>
+   <translation>{model}, {work}: {minutes} min statt geplanter {planned}</translation>
+  </message>
+  <message>
+   <source>Photo {photo} is missing from {folder}.</source>
+   <translation>Foto {photo} fehlt in {folder}.</translation>
+  </message>
+  <message>
+   <source>Photo {photo} is of a kind that a page cannot show.</source>
+   <translation>Foto {photo} ist von einer Art, die eine Seite nicht zeigen kann.</translation>
+  </message>
+  <message>
+   <source>Photo {photo} {problem}.</source>
+   <translation>Foto {photo} {problem}.</translation>
+  </message>
+  <message>
+   <source>{stage}: {title}</source>
+   <translation>{stage}: {title}</translation>
+  </message>
+  <message>
+   <source>{work}, coat {coat}</source>
+   <translation>{work}, Schicht {coat}</translation>
+  </message>
+  <message>
+   <source>{coating} on {places}</source>
+   <translation>{coating} auf {places}</translation>
+  </message>
+  <message>
+   <source>{minutes} min</source>
+   <translation>{minutes} min</translation>
+  </message>
+  <message>
+   <source>{hours} h</source>
+   <translation>{hours} h</translation>
+  </message>
+  <message>
+   <source>{hours} h {minutes} min</source>
+   <translation>{hours} h {minutes} min</translation>
+  </message>
+  <message>
    <source>{n} new</source>
    <translation>{n} neu</translation>
   </message>
@@ -9035,6 +9375,114 @@ Quelle: {source}</translation>
    <translation>die Uhr hier zeigt {here}, am Basteltisch ist es {there} ({zone}); alle Zeiten sind die des Basteltischs</translation>
   </message>
   <message>
+   <source>start</source>
+   <translation>Anfang</translation>
+  </message>
+  <message>
+   <source>end</source>
+   <translation>Ende</translation>
+  </message>
+  <message>
+   <source>evening</source>
+   <translation>Abend</translation>
+  </message>
+  <message>
+   <source>kind</source>
+   <translation>Art</translation>
+  </message>
+  <message>
+   <source>coat</source>
+   <translation>Schicht</translation>
+  </message>
+  <message>
+   <source>title</source>
+   <translation>Titel</translation>
+  </message>
+  <message>
+   <source>places</source>
+   <translation>Stellen</translation>
+  </message>
+  <message>
+   <source>tool</source>
+   <translation>Werkzeug</translation>
+  </message>
+  <message>
+   <source>reason</source>
+   <translation>Grund</translation>
+  </message>
+  <message>
+   <source>planned</source>
+   <translation>geplant</translation>
+  </message>
+  <message>
+   <source>temperature_c</source>
+   <translation>Temperatur_c</translation>
+  </message>
+  <message>
+   <source>humidity_pct</source>
+   <translation>Luftfeuchte_pct</translation>
+  </message>
+  <message>
+   <source>photos</source>
+   <translation>Fotos</translation>
+  </message>
+  <message>
+   <source>airbrush</source>
+   <translation>Airbrush</translation>
+  </message>
+  <message>
+   <source>name</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <source>needed</source>
+   <translation>gebraucht</translation>
+  </message>
+  <message>
+   <source>in_stock</source>
+   <translation>vorrätig</translation>
+  </message>
+  <message>
+   <source>buy</source>
+   <translation>zu kaufen</translation>
+  </message>
+  <message>
+   <source>unit</source>
+   <translation>Einheit</translation>
+  </message>
+  <message>
+   <source>bottles</source>
+   <translation>Flaschen</translation>
+  </message>
+  <message>
+   <source>bottle_ml</source>
+   <translation>Flasche_ml</translation>
+  </message>
+  <message>
+   <source>runs_out</source>
+   <translation>geht aus am</translation>
+  </message>
+  <message>
+   <source>runs_out_at</source>
+   <translation>geht aus bei</translation>
+  </message>
+  <message>
+   <source>at hand</source>
+   <translation>bereitzulegen</translation>
+  </message>
+  <message>
+   <source>at least: a place has no area</source>
+   <translation>mindestens: Eine Stelle hat keine Fläche</translation>
+  </message>
+  <message>
+   <source>consumable</source>
+   <translation>Verbrauchsmaterial</translation>
+  </message>
+  <message>
+   <source>logged</source>
+   <translation>eingetragen</translation>
+  </message>
+  <message>
    <source>{what}; there are {known}</source>
    <translation>{what}; es gibt {known}</translation>
   </message>
@@ -9107,10 +9555,6 @@ Quelle: {source}</translation>
    <translation>„{text}“ sind keine Stunden; als 19:30-21:30 oder 20-22 schreiben</translation>
   </message>
   <message>
-   <source>"{text}" is not two numbers; type temperature and humidity, as 21.5 48</source>
-   <translation>„{text}“ sind nicht zwei Zahlen; Temperatur und Feuchte eintippen, etwa 21.5 48</translation>
-  </message>
-  <message>
    <source>airbrush {airbrush}</source>
    <translation>Airbrush {airbrush}</translation>
   </message>
@@ -9121,98 +9565,6 @@ Quelle: {source}</translation>
   <message>
    <source>remove airbrush {name}</source>
    <translation>Airbrush {name} entfernen</translation>
-  </message>
-  <message>
-   <source>airbrush</source>
-   <translation>Airbrush</translation>
-  </message>
-  <message>
-   <source>left out</source>
-   <translation>ausgelassen</translation>
-  </message>
-  <message>
-   <source>{reason} (with {others})</source>
-   <translation>{reason} (mit {others})</translation>
-  </message>
-  <message>
-   <source>skipped: {work}</source>
-   <translation>ausgelassen: {work}</translation>
-  </message>
-  <message>
-   <source>"{step}" coat {coat} has laid no film yet</source>
-   <translation>„{step}“, Schicht {coat}, hat noch keinen Film hinterlassen</translation>
-  </message>
-  <message>
-   <source>lies before the film was laid</source>
-   <translation>liegt vor dem Auftrag des Films</translation>
-  </message>
-  <message>
-   <source>{state}: {work}</source>
-   <translation>{state}: {work}</translation>
-  </message>
-  <message>
-   <source>not {state} yet: {work}</source>
-   <translation>noch nicht {state}: {work}</translation>
-  </message>
-  <message>
-   <source>not {state} yet</source>
-   <translation>noch nicht {state}</translation>
-  </message>
-  <message>
-   <source>{word} ({places})</source>
-   <translation>{word} ({places})</translation>
-  </message>
-  <message>
-   <source>{word}: {work}</source>
-   <translation>{word}: {work}</translation>
-  </message>
-  <message>
-   <source>ran out: {bottle}</source>
-   <translation>leer: {bottle}</translation>
-  </message>
-  <message>
-   <source>leftover mix {name}: {ml:g} ml, made {made:%Y-%m-%d}</source>
-   <translation>Mischungsrest {name}: {ml:g} ml, gemischt {made:%Y-%m-%d}</translation>
-  </message>
-  <message>
-   <source>buy {bottle} ({bottle_ml:g} ml a bottle)</source>
-   <translation>{bottle} kaufen ({bottle_ml:g} ml je Flasche)</translation>
-  </message>
-  <message>
-   <source>is no bench time; there is nothing to stop</source>
-   <translation>ist keine Bastelzeit; es gibt nichts abzubrechen</translation>
-  </message>
-  <message>
-   <source>stopped for tonight</source>
-   <translation>für heute aufgehört</translation>
-  </message>
-  <message>
-   <source>{minutes} min more at the bench</source>
-   <translation>{minutes} min länger am Basteltisch</translation>
-  </message>
-  <message>
-   <source>evening lost: {on}</source>
-   <translation>Abend verloren: {on}</translation>
-  </message>
-  <message>
-   <source>is empty; write something</source>
-   <translation>ist leer; etwas schreiben</translation>
-  </message>
-  <message>
-   <source>note: {work}</source>
-   <translation>Notiz: {work}</translation>
-  </message>
-  <message>
-   <source>looked at, as it should be</source>
-   <translation>angesehen, wie es sein soll</translation>
-  </message>
-  <message>
-   <source>looked at: {work}</source>
-   <translation>angesehen: {work}</translation>
-  </message>
-  <message>
-   <source>{step} coat {coat}, {model}</source>
-   <translation>{step} Schicht {coat}, {model}</translation>
   </message>
   <message>
    <source>it does not answer any more</source>
@@ -9237,14 +9589,6 @@ Quelle: {source}</translation>
   <message>
    <source>is {coat}, but coat {before} of "{step}" is not begun; log that first</source>
    <translation>ist {coat}, aber Schicht {before} von „{step}“ ist nicht begonnen; zuerst diese eintragen</translation>
-  </message>
-  <message>
-   <source>begun</source>
-   <translation>begonnen</translation>
-  </message>
-  <message>
-   <source>done</source>
-   <translation>getan</translation>
   </message>
   <message>
    <source>{word}: {project}/{model}/{step}#{coat}</source>
@@ -9279,10 +9623,6 @@ Quelle: {source}</translation>
    <translation>Foto</translation>
   </message>
   <message>
-   <source>note</source>
-   <translation>Notiz</translation>
-  </message>
-  <message>
    <source>{word}: {model}/{step}</source>
    <translation>{word}: {model}/{step}</translation>
   </message>
@@ -9311,20 +9651,12 @@ Quelle: {source}</translation>
    <translation>auch „{new}“ ist vergeben; einen anderen Namen wählen</translation>
   </message>
   <message>
-   <source>yes</source>
-   <translation>ja</translation>
-  </message>
-  <message>
    <source>no</source>
    <translation>nein</translation>
   </message>
   <message>
    <source>{number:g}</source>
    <translation>{number:g}</translation>
-  </message>
-  <message>
-   <source>{day}</source>
-   <translation>{day}</translation>
   </message>
   <message>
    <source>the logbook has no minutes of "{stage}" by {tool} yet</source>
@@ -9349,6 +9681,102 @@ Quelle: {source}</translation>
   <message>
    <source>pace: {n} lessons applied</source>
    <translation>Tempo: {n} Erfahrungen übernommen</translation>
+  </message>
+  <message>
+   <source>is cut short</source>
+   <translation>ist abgeschnitten</translation>
+  </message>
+  <message>
+   <source>has no segment where one should be</source>
+   <translation>hat keinen Abschnitt, wo einer sein müsste</translation>
+  </message>
+  <message>
+   <source>has no end</source>
+   <translation>hat kein Ende</translation>
+  </message>
+  <message>
+   <source>pin {name} to {start:%a %Y-%m-%d %H:%M}</source>
+   <translation>{name} an {start:%a %Y-%m-%d %H:%M} heften</translation>
+  </message>
+  <message>
+   <source>{name} not before {at:%a %Y-%m-%d %H:%M}</source>
+   <translation>{name} nicht vor {at:%a %Y-%m-%d %H:%M}</translation>
+  </message>
+  <message>
+   <source>{work} together with {other}</source>
+   <translation>{work} zusammen mit {other}</translation>
+  </message>
+  <message>
+   <source>unpin {name}</source>
+   <translation>{name} lösen</translation>
+  </message>
+  <message>
+   <source>take back a wish: {step}, {model}</source>
+   <translation>Wunsch zurücknehmen: {step}, {model}</translation>
+  </message>
+  <message>
+   <source>add {location}</source>
+   <translation>{location} hinzufügen</translation>
+  </message>
+  <message>
+   <source>change {was}</source>
+   <translation>{was} ändern</translation>
+  </message>
+  <message>
+   <source>rename {was} to {location}</source>
+   <translation>{was} in {location} umbenennen</translation>
+  </message>
+  <message>
+   <source>is the only place; films must dry somewhere</source>
+   <translation>ist der einzige Ort; irgendwo müssen Filme trocknen</translation>
+  </message>
+  <message>
+   <source>{user} dries there; let it dry elsewhere first</source>
+   <translation>{user} trocknet dort; zuerst anderswo trocknen lassen</translation>
+  </message>
+  <message>
+   <source>remove {name}</source>
+   <translation>{name} entfernen</translation>
+  </message>
+  <message>
+   <source>usual place: {name}</source>
+   <translation>üblicher Ort: {name}</translation>
+  </message>
+  <message>
+   <source>room of {volume_m3:g} m³</source>
+   <translation>Raum von {volume_m3:g} m³</translation>
+  </message>
+  <message>
+   <source>{when:&lt;18}{work} ({parts}): {what}</source>
+   <translation>{when:&lt;18}{work} ({parts}): {what}</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <translation>jetzt</translation>
+  </message>
+  <message>
+   <source>smells: air the room, and let it be gone before others go to bed</source>
+   <translation>riecht: lüften, und es sei fort, bevor andere schlafen gehen</translation>
+  </message>
+  <message>
+   <source>noisy: not in the quiet hours</source>
+   <translation>laut: nicht in den Ruhezeiten</translation>
+  </message>
+  <message>
+   <source>needs daylight: do it first</source>
+   <translation>braucht Tageslicht: zuerst tun</translation>
+  </message>
+  <message>
+   <source>{trait} by {time}</source>
+   <translation>{trait}, bis {time}</translation>
+  </message>
+  <message>
+   <source>{trait}, be done by {time}</source>
+   <translation>{trait}, bis {time} fertig sein</translation>
+  </message>
+  <message>
+   <source>{trait} ({work})</source>
+   <translation>{trait} ({work})</translation>
   </message>
   <message>
    <source>Nothing to do at the bench here.</source>
@@ -9399,10 +9827,6 @@ Quelle: {source}</translation>
    <translation>{parts} von {coatings}</translation>
   </message>
   <message>
-   <source>mix {mix}</source>
-   <translation>Mischung {mix}</translation>
-  </message>
-  <message>
    <source>why: {reason}</source>
    <translation>warum: {reason}</translation>
   </message>
@@ -9417,10 +9841,6 @@ Quelle: {source}</translation>
   <message>
    <source>{work}: {title}</source>
    <translation>{work}: {title}</translation>
-  </message>
-  <message>
-   <source>{work}, coat {coat}</source>
-   <translation>{work}, Schicht {coat}</translation>
   </message>
   <message>
    <source>{work} (piece {piece} of {pieces})</source>
@@ -9473,310 +9893,6 @@ Quelle: {source}</translation>
   <message>
    <source>{by:&lt;18}start {work} before: {why}</source>
    <translation>{by:&lt;18}vorher beginnen: {work}; {why}</translation>
-  </message>
-  <message>
-   <source>is cut short</source>
-   <translation>ist abgeschnitten</translation>
-  </message>
-  <message>
-   <source>has no segment where one should be</source>
-   <translation>hat keinen Abschnitt, wo einer sein müsste</translation>
-  </message>
-  <message>
-   <source>has no end</source>
-   <translation>hat kein Ende</translation>
-  </message>
-  <message>
-   <source>pin {name} to {start:%a %Y-%m-%d %H:%M}</source>
-   <translation>{name} an {start:%a %Y-%m-%d %H:%M} heften</translation>
-  </message>
-  <message>
-   <source>{name} not before {at:%a %Y-%m-%d %H:%M}</source>
-   <translation>{name} nicht vor {at:%a %Y-%m-%d %H:%M}</translation>
-  </message>
-  <message>
-   <source>{work} together with {other}</source>
-   <translation>{work} zusammen mit {other}</translation>
-  </message>
-  <message>
-   <source>unpin {name}</source>
-   <translation>{name} lösen</translation>
-  </message>
-  <message>
-   <source>take back a wish: {step}, {model}</source>
-   <translation>Wunsch zurücknehmen: {step}, {model}</translation>
-  </message>
-  <message>
-   <source>time</source>
-   <translation>Zeit</translation>
-  </message>
-  <message>
-   <source>work</source>
-   <translation>Arbeit</translation>
-  </message>
-  <message>
-   <source>laid</source>
-   <translation>aufgetragen</translation>
-  </message>
-  <message>
-   <source>minutes</source>
-   <translation>Minuten</translation>
-  </message>
-  <message>
-   <source>air</source>
-   <translation>Luft</translation>
-  </message>
-  <message>
-   <source>used</source>
-   <translation>verbraucht</translation>
-  </message>
-  <message>
-   <source>Build record as of {day} {time}.</source>
-   <translation>Baubericht, Stand {day} {time}.</translation>
-  </message>
-  <message>
-   <source>Nothing has been logged yet.</source>
-   <translation>Noch steht nichts im Logbuch.</translation>
-  </message>
-  <message>
-   <source>Build record</source>
-   <translation>Baubericht</translation>
-  </message>
-  <message>
-   <source>The project</source>
-   <translation>Das Projekt</translation>
-  </message>
-  <message>
-   <source>what</source>
-   <translation>was</translation>
-  </message>
-  <message>
-   <source>how it was</source>
-   <translation>wie es war</translation>
-  </message>
-  <message>
-   <source>What was done</source>
-   <translation>Was getan wurde</translation>
-  </message>
-  <message>
-   <source>What to do differently</source>
-   <translation>Was anders zu machen ist</translation>
-  </message>
-  <message>
-   <source>Nothing was noted.</source>
-   <translation>Nichts wurde notiert.</translation>
-  </message>
-  <message>
-   <source>models</source>
-   <translation>Modelle</translation>
-  </message>
-  <message>
-   <source>last work</source>
-   <translation>letzte Arbeit</translation>
-  </message>
-  <message>
-   <source>date to keep</source>
-   <translation>Termin</translation>
-  </message>
-  <message>
-   <source>{hours} on 1 day</source>
-   <translation>{hours} an 1 Tag</translation>
-  </message>
-  <message>
-   <source>{hours} on {n} days</source>
-   <translation>{hours} an {n} Tagen</translation>
-  </message>
-  <message>
-   <source>of it</source>
-   <translation>davon</translation>
-  </message>
-  <message>
-   <source>reckoned</source>
-   <translation>gerechnet</translation>
-  </message>
-  <message>
-   <source>1 entry from start to end</source>
-   <translation>1 Eintrag von Anfang bis Ende</translation>
-  </message>
-  <message>
-   <source>{n} entries from start to end</source>
-   <translation>{n} Einträge von Anfang bis Ende</translation>
-  </message>
-  <message>
-   <source>1 coat or piece of work, {left} not logged</source>
-   <translation>1 Schicht oder Arbeit, {left} nicht eingetragen</translation>
-  </message>
-  <message>
-   <source>{n} coats and pieces of work, {left} not logged</source>
-   <translation>{n} Schichten und Arbeiten, {left} nicht eingetragen</translation>
-  </message>
-  <message>
-   <source>{day}, {hours} of work</source>
-   <translation>{day}, {hours} Arbeit</translation>
-  </message>
-  <message>
-   <source>Work of {day}</source>
-   <translation>Arbeit vom {day}</translation>
-  </message>
-  <message>
-   <source>{model}, {work}: {photo}</source>
-   <translation>{model}, {work}: {photo}</translation>
-  </message>
-  <message>
-   <source>under way</source>
-   <translation>im Gang</translation>
-  </message>
-  <message>
-   <source>{minutes} (planned {planned})</source>
-   <translation>{minutes} (geplant {planned})</translation>
-  </message>
-  <message>
-   <source>{c:g} °C</source>
-   <translation>{c:g} °C</translation>
-  </message>
-  <message>
-   <source>{rh:g} % RH</source>
-   <translation>{rh:g} % r. F.</translation>
-  </message>
-  <message>
-   <source>{ml:g} ml {coating}</source>
-   <translation>{ml:g} ml {coating}</translation>
-  </message>
-  <message>
-   <source>{ml:g} ml</source>
-   <translation>{ml:g} ml</translation>
-  </message>
-  <message>
-   <source>coating or mix</source>
-   <translation>Mittel oder Mischung</translation>
-  </message>
-  <message>
-   <source>what it is</source>
-   <translation>was es ist</translation>
-  </message>
-  <message>
-   <source>coats</source>
-   <translation>Schichten</translation>
-  </message>
-  <message>
-   <source>Coats and mixes</source>
-   <translation>Schichten und Mischungen</translation>
-  </message>
-  <message>
-   <source>As they were used</source>
-   <translation>Wie sie verwendet wurden</translation>
-  </message>
-  <message>
-   <source>not yet</source>
-   <translation>noch nicht</translation>
-  </message>
-  <message>
-   <source>Looks at films</source>
-   <translation>Blicke auf Filme</translation>
-  </message>
-  <message>
-   <source>when</source>
-   <translation>wann</translation>
-  </message>
-  <message>
-   <source>film</source>
-   <translation>Film</translation>
-  </message>
-  <message>
-   <source>state</source>
-   <translation>Zustand</translation>
-  </message>
-  <message>
-   <source>reached</source>
-   <translation>erreicht</translation>
-  </message>
-  <message>
-   <source>How far films had come</source>
-   <translation>Wie weit Filme waren</translation>
-  </message>
-  <message>
-   <source>Diary</source>
-   <translation>Tagebuch</translation>
-  </message>
-  <message>
-   <source>about</source>
-   <translation>worüber</translation>
-  </message>
-  <message>
-   <source>in words</source>
-   <translation>in Worten</translation>
-  </message>
-  <message>
-   <source>What happened</source>
-   <translation>Was geschah</translation>
-  </message>
-  <message>
-   <source>{model}, {work} took {minutes} min where {planned} were planned</source>
-   <translation>{model}, {work}: {minutes} min statt geplanter {planned}</translation>
-  </message>
-  <message>
-   <source>Photo {photo} is missing from {folder}.</source>
-   <translation>Foto {photo} fehlt in {folder}.</translation>
-  </message>
-  <message>
-   <source>Photo {photo} is of a kind that a page cannot show.</source>
-   <translation>Foto {photo} ist von einer Art, die eine Seite nicht zeigen kann.</translation>
-  </message>
-  <message>
-   <source>Photo {photo} {problem}.</source>
-   <translation>Foto {photo} {problem}.</translation>
-  </message>
-  <message>
-   <source>{stage}: {title}</source>
-   <translation>{stage}: {title}</translation>
-  </message>
-  <message>
-   <source>{coating} on {places}</source>
-   <translation>{coating} auf {places}</translation>
-  </message>
-  <message>
-   <source>{minutes} min</source>
-   <translation>{minutes} min</translation>
-  </message>
-  <message>
-   <source>{hours} h</source>
-   <translation>{hours} h</translation>
-  </message>
-  <message>
-   <source>{hours} h {minutes} min</source>
-   <translation>{hours} h {minutes} min</translation>
-  </message>
-  <message>
-   <source>add {location}</source>
-   <translation>{location} hinzufügen</translation>
-  </message>
-  <message>
-   <source>change {was}</source>
-   <translation>{was} ändern</translation>
-  </message>
-  <message>
-   <source>rename {was} to {location}</source>
-   <translation>{was} in {location} umbenennen</translation>
-  </message>
-  <message>
-   <source>is the only place; films must dry somewhere</source>
-   <translation>ist der einzige Ort; irgendwo müssen Filme trocknen</translation>
-  </message>
-  <message>
-   <source>{user} dries there; let it dry elsewhere first</source>
-   <translation>{user} trocknet dort; zuerst anderswo trocknen lassen</translation>
-  </message>
-  <message>
-   <source>remove {name}</source>
-   <translation>{name} entfernen</translation>
-  </message>
-  <message>
-   <source>usual place: {name}</source>
-   <translation>üblicher Ort: {name}</translation>
-  </message>
-  <message>
-   <source>room of {volume_m3:g} m³</source>
-   <translation>Raum von {volume_m3:g} m³</translation>
   </message>
   <message>
    <source>its library cannot be loaded ({problem})</source>
@@ -9837,18 +9953,6 @@ Quelle: {source}</translation>
   <message>
    <source>"{name}" comes with the program; duplicate it and change the copy</source>
    <translation>„{name}“ gehört zum Programm; verdoppeln und die Kopie ändern</translation>
-  </message>
-  <message>
-   <source>was not drawn in {seconds} s; try again</source>
-   <translation>wurde in {seconds} s nicht gezeichnet; noch einmal versuchen</translation>
-  </message>
-  <message>
-   <source>it ended with status {number}</source>
-   <translation>es endete mit Status {number}</translation>
-  </message>
-  <message>
-   <source>cannot be drawn: {last}; the README names the libraries that Qt needs</source>
-   <translation>lässt sich nicht zeichnen: {last}; die README nennt die Bibliotheken, die Qt braucht</translation>
   </message>
   <message>
    <source>{ml:.1f} ml</source>
@@ -9973,110 +10077,6 @@ Quelle: {source}</translation>
   <message>
    <source>"{name}" is used here and in {n} more places; replace it there first</source>
    <translation>„{name}“ wird hier und an {n} weiteren Stellen verwendet; dort zuerst ersetzen</translation>
-  </message>
-  <message>
-   <source>start</source>
-   <translation>Anfang</translation>
-  </message>
-  <message>
-   <source>end</source>
-   <translation>Ende</translation>
-  </message>
-  <message>
-   <source>evening</source>
-   <translation>Abend</translation>
-  </message>
-  <message>
-   <source>kind</source>
-   <translation>Art</translation>
-  </message>
-  <message>
-   <source>coat</source>
-   <translation>Schicht</translation>
-  </message>
-  <message>
-   <source>title</source>
-   <translation>Titel</translation>
-  </message>
-  <message>
-   <source>places</source>
-   <translation>Stellen</translation>
-  </message>
-  <message>
-   <source>tool</source>
-   <translation>Werkzeug</translation>
-  </message>
-  <message>
-   <source>reason</source>
-   <translation>Grund</translation>
-  </message>
-  <message>
-   <source>planned</source>
-   <translation>geplant</translation>
-  </message>
-  <message>
-   <source>temperature_c</source>
-   <translation>Temperatur_c</translation>
-  </message>
-  <message>
-   <source>humidity_pct</source>
-   <translation>Luftfeuchte_pct</translation>
-  </message>
-  <message>
-   <source>photos</source>
-   <translation>Fotos</translation>
-  </message>
-  <message>
-   <source>name</source>
-   <translation>Name</translation>
-  </message>
-  <message>
-   <source>needed</source>
-   <translation>gebraucht</translation>
-  </message>
-  <message>
-   <source>in_stock</source>
-   <translation>vorrätig</translation>
-  </message>
-  <message>
-   <source>buy</source>
-   <translation>zu kaufen</translation>
-  </message>
-  <message>
-   <source>unit</source>
-   <translation>Einheit</translation>
-  </message>
-  <message>
-   <source>bottles</source>
-   <translation>Flaschen</translation>
-  </message>
-  <message>
-   <source>bottle_ml</source>
-   <translation>Flasche_ml</translation>
-  </message>
-  <message>
-   <source>runs_out</source>
-   <translation>geht aus am</translation>
-  </message>
-  <message>
-   <source>runs_out_at</source>
-   <translation>geht aus bei</translation>
-  </message>
-  <message>
-   <source>at hand</source>
-   <translation>bereitzulegen</translation>
-  </message>
-  <message>
-   <source>at least: a place has no area</source>
-   <translation>mindestens: Eine Stelle hat keine Fläche</translation>
-  </message>
-  <message>
-   <source>consumable</source>
-   <translation>Verbrauchsmaterial</translation>
-  </message>
-  <message>
-   <source>logged</source>
-   <translation>eingetragen</translation>
   </message>
   <message>
    <source>"{place}" must be {gain:g} °C warmer than the usual place, {most:g} °C at most</source>
@@ -11833,122 +11833,6 @@ Quelle: {source}</translation>
  <context>
   <name>words</name>
   <message>
-   <source>Drying now</source>
-   <translation>Trocknet jetzt</translation>
-  </message>
-  <message>
-   <source>Will dry after this</source>
-   <translation>Trocknet danach</translation>
-  </message>
-  <message>
-   <source>never</source>
-   <translation>nie</translation>
-  </message>
-  <message>
-   <source>waited out</source>
-   <translation>abgewartet</translation>
-  </message>
-  <message>
-   <source>{model} ({parts}): {state}, for “{work}”</source>
-   <translation>{model} ({parts}): {state}, für „{work}“</translation>
-  </message>
-  <message>
-   <source>{model} ({parts}): {state}</source>
-   <translation>{model} ({parts}): {state}</translation>
-  </message>
-  <message>
-   <source>Closing</source>
-   <translation>Schließt bald</translation>
-  </message>
-  <message>
-   <source>end by {time}</source>
-   <translation>zu beenden bis {time}</translation>
-  </message>
-  <message>
-   <source>begin by {time}</source>
-   <translation>zu beginnen bis {time}</translation>
-  </message>
-  <message>
-   <source>not planned</source>
-   <translation>nicht geplant</translation>
-  </message>
-  <message>
-   <source>{model}: planned {time}; {why}</source>
-   <translation>{model}: geplant {time}; {why}</translation>
-  </message>
-  <message>
-   <source>Before the last coat</source>
-   <translation>Vor der letzten Schicht</translation>
-  </message>
-  <message>
-   <source>{time}, {work}</source>
-   <translation>{time}, {work}</translation>
-  </message>
-  <message>
-   <source>If something is not ready</source>
-   <translation>Wenn etwas noch nicht so weit ist</translation>
-  </message>
-  <message>
-   <source>If all goes well</source>
-   <translation>Wenn alles gut geht</translation>
-  </message>
-  <message>
-   <source>{day} these open:</source>
-   <translation>{day} öffnen sich:</translation>
-  </message>
-  <message>
-   <source>{stage} × {n}</source>
-   <translation>{stage} × {n}</translation>
-  </message>
-  <message>
-   <source>Finished</source>
-   <translation>Fertig</translation>
-  </message>
-  <message>
-   <source>{work} has no place: {why}</source>
-   <translation>{work} hat keinen Platz: {why}</translation>
-  </message>
-  <message>
-   <source>not done; without a place: {n}</source>
-   <translation>nicht fertig; ohne Platz: {n}</translation>
-  </message>
-  <message>
-   <source>done {time}, no date set</source>
-   <translation>fertig {time}, kein Datum gesetzt</translation>
-  </message>
-  <message>
-   <source>done {time}, {length} too late for {date}</source>
-   <translation>fertig {time}, {length} zu spät für {date}</translation>
-  </message>
-  <message>
-   <source>done {time}, {length} in hand before {date} ends</source>
-   <translation>fertig {time}, {length} Reserve bis zum Ende von {date}</translation>
-  </message>
-  <message>
-   <source>Ready for {work}?</source>
-   <translation>Bereit für {work}?</translation>
-  </message>
-  <message>
-   <source>What must follow it soon has no time left: leave it today.</source>
-   <translation>Was bald darauf folgen muss, hat keine Zeit mehr: heute lassen.</translation>
-  </message>
-  <message>
-   <source>Begin all the same?</source>
-   <translation>Trotzdem beginnen?</translation>
-  </message>
-  <message>
-   <source>it is ready: begin</source>
-   <translation>es ist bereit: beginnen</translation>
-  </message>
-  <message>
-   <source>Nothing else is ready in this stretch.</source>
-   <translation>Nichts anderes ist in diesem Zeitblock bereit.</translation>
-  </message>
-  <message>
-   <source>Something else for now</source>
-   <translation>Jetzt etwas anderes</translation>
-  </message>
-  <message>
    <source>{work} closes {time}, before the next bench time</source>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
   </message>
@@ -11973,14 +11857,6 @@ Quelle: {source}</translation>
    <translation>{work} trocknet bis {time}</translation>
   </message>
   <message>
-   <source>the book was changed elsewhere since; use the logbook or undo</source>
-   <translation>das Buch wurde seither anderswo geändert; nehmen Sie das Logbuch oder „Rückgängig“</translation>
-  </message>
-  <message>
-   <source>“{deed}” could not be taken back</source>
-   <translation>„{deed}“ ließ sich nicht zurücknehmen</translation>
-  </message>
-  <message>
    <source>{job}: done.</source>
    <translation>{job}: fertig.</translation>
   </message>
@@ -11999,6 +11875,34 @@ Quelle: {source}</translation>
   <message>
    <source>take it back</source>
    <translation>zurücknehmen</translation>
+  </message>
+  <message>
+   <source>As it should be</source>
+   <translation>Wie es sein soll</translation>
+  </message>
+  <message>
+   <source>Something is wrong</source>
+   <translation>Etwas stimmt nicht</translation>
+  </message>
+  <message>
+   <source>choose how to mend it</source>
+   <translation>wählen, wie es behoben wird</translation>
+  </message>
+  <message>
+   <source>Type what is to be seen</source>
+   <translation>Eintippen, was zu sehen ist</translation>
+  </message>
+  <message>
+   <source>Have a look</source>
+   <translation>Nachsehen</translation>
+  </message>
+  <message>
+   <source>What is to be seen?</source>
+   <translation>Was ist zu sehen?</translation>
+  </message>
+  <message>
+   <source>type, then Enter</source>
+   <translation>tippen, dann Enter</translation>
   </message>
   <message>
    <source>{stage}, part {number} of {count}</source>
@@ -12191,34 +12095,6 @@ Quelle: {source}</translation>
   <message>
    <source>Space</source>
    <translation>Leertaste</translation>
-  </message>
-  <message>
-   <source>As it should be</source>
-   <translation>Wie es sein soll</translation>
-  </message>
-  <message>
-   <source>Something is wrong</source>
-   <translation>Etwas stimmt nicht</translation>
-  </message>
-  <message>
-   <source>choose how to mend it</source>
-   <translation>wählen, wie es behoben wird</translation>
-  </message>
-  <message>
-   <source>Type what is to be seen</source>
-   <translation>Eintippen, was zu sehen ist</translation>
-  </message>
-  <message>
-   <source>Have a look</source>
-   <translation>Nachsehen</translation>
-  </message>
-  <message>
-   <source>What is to be seen?</source>
-   <translation>Was ist zu sehen?</translation>
-  </message>
-  <message>
-   <source>type, then Enter</source>
-   <translation>tippen, dann Enter</translation>
   </message>
   <message>
    <source>it looks good without</source>
@@ -12421,6 +12297,38 @@ Quelle: {source}</translation>
    <translation>Trocknungsrand lösen</translation>
   </message>
   <message>
+   <source>the book was changed elsewhere since; use the logbook or undo</source>
+   <translation>das Buch wurde seither anderswo geändert; nehmen Sie das Logbuch oder „Rückgängig“</translation>
+  </message>
+  <message>
+   <source>“{deed}” could not be taken back</source>
+   <translation>„{deed}“ ließ sich nicht zurücknehmen</translation>
+  </message>
+  <message>
+   <source>Ready for {work}?</source>
+   <translation>Bereit für {work}?</translation>
+  </message>
+  <message>
+   <source>What must follow it soon has no time left: leave it today.</source>
+   <translation>Was bald darauf folgen muss, hat keine Zeit mehr: heute lassen.</translation>
+  </message>
+  <message>
+   <source>Begin all the same?</source>
+   <translation>Trotzdem beginnen?</translation>
+  </message>
+  <message>
+   <source>it is ready: begin</source>
+   <translation>es ist bereit: beginnen</translation>
+  </message>
+  <message>
+   <source>Nothing else is ready in this stretch.</source>
+   <translation>Nichts anderes ist in diesem Zeitblock bereit.</translation>
+  </message>
+  <message>
+   <source>Something else for now</source>
+   <translation>Jetzt etwas anderes</translation>
+  </message>
+  <message>
    <source>Planning…</source>
    <translation>Wird geplant …</translation>
   </message>
@@ -12497,218 +12405,6 @@ Quelle: {source}</translation>
    <translation>zwei Personen</translation>
   </message>
   <message>
-   <source>how it has come out</source>
-   <translation>wie es geworden ist</translation>
-  </message>
-  <message>
-   <source>dull enough to be wiped back?</source>
-   <translation>matt genug zum Abwischen?</translation>
-  </message>
-  <message>
-   <source>tide marks</source>
-   <translation>Wasserränder</translation>
-  </message>
-  <message>
-   <source>frosting, dust, runs</source>
-   <translation>Raureif, Staub, Läufer</translation>
-  </message>
-  <message>
-   <source>bubbles and lifted edges</source>
-   <translation>Blasen und abstehende Ränder</translation>
-  </message>
-  <message>
-   <source>silvery shine under the decals</source>
-   <translation>Silberglanz unter den Decals</translation>
-  </message>
-  <message>
-   <source>{work} ({parts}): {sign}</source>
-   <translation>{work} ({parts}): {sign}</translation>
-  </message>
-  <message>
-   <source>Have a look now: {what}</source>
-   <translation>Jetzt nachsehen: {what}</translation>
-  </message>
-  <message>
-   <source>Have a look {time}: {what}</source>
-   <translation>Nachsehen {time}: {what}</translation>
-  </message>
-  <message>
-   <source>Look now (L): {work}: {sign}</source>
-   <translation>Jetzt nachsehen (L): {work}: {sign}</translation>
-  </message>
-  <message>
-   <source>Look {time}: {work}: {sign}</source>
-   <translation>Nachsehen {time}: {work}: {sign}</translation>
-  </message>
-  <message>
-   <source>It smells: air the room, well before others go to bed.</source>
-   <translation>Es riecht: lüften, lange bevor andere schlafen gehen.</translation>
-  </message>
-  <message>
-   <source>It is noisy: quiet hours begin at {time}.</source>
-   <translation>Es ist laut: Die Ruhezeit beginnt um {time}.</translation>
-  </message>
-  <message>
-   <source>It is noisy: think of who sleeps.</source>
-   <translation>Es ist laut: an die denken, die schlafen.</translation>
-  </message>
-  <message>
-   <source>It needs daylight.</source>
-   <translation>Es braucht Tageslicht.</translation>
-  </message>
-  <message>
-   <source>All its coats belong into this evening.</source>
-   <translation>Alle seine Schichten gehören in diesen Abend.</translation>
-  </message>
-  <message>
-   <source>Have a look {length} later: {sign}</source>
-   <translation>{length} später nachsehen: {sign}</translation>
-  </message>
-  <message>
-   <source>Also takes this colour: {others}</source>
-   <translation>Bekommt diese Farbe auch: {others}</translation>
-  </message>
-  <message>
-   <source>{why} Spray {model} alone, judge it {time}, then the others.</source>
-   <translation>{why} Sprühen Sie erst nur {model}, beurteilen Sie es {time}, dann die anderen.</translation>
-  </message>
-  <message>
-   <source>{n} tries have failed here; leave it alone until {time}.</source>
-   <translation>{n} Versuche sind hier misslungen; lassen Sie es bis {time} in Ruhe.</translation>
-  </message>
-  <message>
-   <source>now</source>
-   <translation>jetzt</translation>
-  </message>
-  <message>
-   <source>after “{step}”</source>
-   <translation>nach „{step}“</translation>
-  </message>
-  <message>
-   <source>no place yet</source>
-   <translation>noch ohne Platz</translation>
-  </message>
-  <message>
-   <source>{parts} · from {time}, {length}</source>
-   <translation>{parts} · ab {time}, {length}</translation>
-  </message>
-  <message>
-   <source>wet</source>
-   <translation>nass</translation>
-  </message>
-  <message>
-   <source>✓ {places}: {coating} is {state}</source>
-   <translation>✓ {places}: {coating} ist {state}</translation>
-  </message>
-  <message>
-   <source>○ {places}: {coating} is only {state}</source>
-   <translation>○ {places}: {coating} ist erst {state}</translation>
-  </message>
-  <message>
-   <source>{told}, dry-through never in this air</source>
-   <translation>{told}, durchgetrocknet nie in dieser Luft</translation>
-  </message>
-  <message>
-   <source>{told}, dry-through {time}</source>
-   <translation>{told}, durchgetrocknet {time}</translation>
-  </message>
-  <message>
-   <source>Wet, safe under a cover: {model}</source>
-   <translation>Nass, sicher abgedeckt: {model}</translation>
-  </message>
-  <message>
-   <source>{airbrush} is clean; it held {coating}</source>
-   <translation>{airbrush} ist sauber; darin war {coating}</translation>
-  </message>
-  <message>
-   <source>Loose parts are back in their box</source>
-   <translation>Lose Teile sind wieder in ihrer Schachtel</translation>
-  </message>
-  <message>
-   <source>Bottles are closed, brushes rinsed</source>
-   <translation>Flaschen sind zu, Pinsel ausgewaschen</translation>
-  </message>
-  <message>
-   <source>Oily rags lie flat outdoors, or under water in a closed metal can</source>
-   <translation>Ölige Lappen liegen ausgebreitet im Freien oder unter Wasser in einer geschlossenen Blechdose</translation>
-  </message>
-  <message>
-   <source>part</source>
-   <translation>Teil</translation>
-  </message>
-  <message>
-   <source>place</source>
-   <translation>Stelle</translation>
-  </message>
-  <message>
-   <source>“{step}” joins it with {others}.</source>
-   <translation>„{step}“ verbindet es mit {others}.</translation>
-  </message>
-  <message>
-   <source>It stays apart: no step joins it.</source>
-   <translation>Es bleibt getrennt: Kein Schritt verbindet es.</translation>
-  </message>
-  <message>
-   <source>holds the end</source>
-   <translation>bestimmt das Ende</translation>
-  </message>
-  <message>
-   <source>{n} model</source>
-   <translation>{n} Modell</translation>
-  </message>
-  <message>
-   <source>{n} models</source>
-   <translation>{n} Modelle</translation>
-  </message>
-  <message>
-   <source>{models}, set aside</source>
-   <translation>{models}, beiseitegelegt</translation>
-  </message>
-  <message>
-   <source>{n} part</source>
-   <translation>{n} Teil</translation>
-  </message>
-  <message>
-   <source>{n} parts</source>
-   <translation>{n} Teile</translation>
-  </message>
-  <message>
-   <source>Parts and places</source>
-   <translation>Teile und Stellen</translation>
-  </message>
-  <message>
-   <source>{n} step</source>
-   <translation>{n} Schritt</translation>
-  </message>
-  <message>
-   <source>{n} steps</source>
-   <translation>{n} Schritte</translation>
-  </message>
-  <message>
-   <source>held by: {holder}</source>
-   <translation>gehalten von: {holder}</translation>
-  </message>
-  <message>
-   <source>snaps in under stress</source>
-   <translation>rastet unter Spannung ein</translation>
-  </message>
-  <message>
-   <source>underside</source>
-   <translation>Unterseite</translation>
-  </message>
-  <message>
-   <source>{area:g} cm²</source>
-   <translation>{area:g} cm²</translation>
-  </message>
-  <message>
-   <source>{coats} × {minutes}</source>
-   <translation>{coats} × {minutes}</translation>
-  </message>
-  <message>
-   <source>Tackfree</source>
-   <translation>Tackfree</translation>
-  </message>
-  <message>
    <source>Have a look: {work}</source>
    <translation>Nachsehen: {work}</translation>
   </message>
@@ -12741,6 +12437,10 @@ Quelle: {source}</translation>
    <translation>Fenster schließt</translation>
   </message>
   <message>
+   <source>waited out</source>
+   <translation>abgewartet</translation>
+  </message>
+  <message>
    <source>{what} by {time}: that window has closed.</source>
    <translation>{what} bis {time}: Dieses Fenster ist zu.</translation>
   </message>
@@ -12763,6 +12463,98 @@ Quelle: {source}</translation>
   <message>
    <source>and {n} more, see Drying now</source>
    <translation>und {n} weitere, siehe „Trocknet jetzt“</translation>
+  </message>
+  <message>
+   <source>Tackfree</source>
+   <translation>Tackfree</translation>
+  </message>
+  <message>
+   <source>Drying now</source>
+   <translation>Trocknet jetzt</translation>
+  </message>
+  <message>
+   <source>Will dry after this</source>
+   <translation>Trocknet danach</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <source>{model} ({parts}): {state}, for “{work}”</source>
+   <translation>{model} ({parts}): {state}, für „{work}“</translation>
+  </message>
+  <message>
+   <source>{model} ({parts}): {state}</source>
+   <translation>{model} ({parts}): {state}</translation>
+  </message>
+  <message>
+   <source>Closing</source>
+   <translation>Schließt bald</translation>
+  </message>
+  <message>
+   <source>end by {time}</source>
+   <translation>zu beenden bis {time}</translation>
+  </message>
+  <message>
+   <source>begin by {time}</source>
+   <translation>zu beginnen bis {time}</translation>
+  </message>
+  <message>
+   <source>not planned</source>
+   <translation>nicht geplant</translation>
+  </message>
+  <message>
+   <source>{model}: planned {time}; {why}</source>
+   <translation>{model}: geplant {time}; {why}</translation>
+  </message>
+  <message>
+   <source>Before the last coat</source>
+   <translation>Vor der letzten Schicht</translation>
+  </message>
+  <message>
+   <source>{time}, {work}</source>
+   <translation>{time}, {work}</translation>
+  </message>
+  <message>
+   <source>If something is not ready</source>
+   <translation>Wenn etwas noch nicht so weit ist</translation>
+  </message>
+  <message>
+   <source>If all goes well</source>
+   <translation>Wenn alles gut geht</translation>
+  </message>
+  <message>
+   <source>{day} these open:</source>
+   <translation>{day} öffnen sich:</translation>
+  </message>
+  <message>
+   <source>{stage} × {n}</source>
+   <translation>{stage} × {n}</translation>
+  </message>
+  <message>
+   <source>Finished</source>
+   <translation>Fertig</translation>
+  </message>
+  <message>
+   <source>{work} has no place: {why}</source>
+   <translation>{work} hat keinen Platz: {why}</translation>
+  </message>
+  <message>
+   <source>not done; without a place: {n}</source>
+   <translation>nicht fertig; ohne Platz: {n}</translation>
+  </message>
+  <message>
+   <source>done {time}, no date set</source>
+   <translation>fertig {time}, kein Datum gesetzt</translation>
+  </message>
+  <message>
+   <source>done {time}, {length} too late for {date}</source>
+   <translation>fertig {time}, {length} zu spät für {date}</translation>
+  </message>
+  <message>
+   <source>done {time}, {length} in hand before {date} ends</source>
+   <translation>fertig {time}, {length} Reserve bis zum Ende von {date}</translation>
   </message>
   <message>
    <source>{day}, {start}–{end}</source>
@@ -13033,6 +12825,10 @@ Quelle: {source}</translation>
    <translation>Alles, was Sie haben und tun, in einer Datei.</translation>
   </message>
   <message>
+   <source>place</source>
+   <translation>Stelle</translation>
+  </message>
+  <message>
    <source>An area of a part with a stack of coats of its own.</source>
    <translation>Eine Fläche eines Teils mit eigenem Schichtaufbau.</translation>
   </message>
@@ -13269,24 +13065,72 @@ Quelle: {source}</translation>
    <translation>als „{name}“ danebenstellen</translation>
   </message>
   <message>
-   <source>{what}: {work}</source>
-   <translation>{what}: {work}</translation>
+   <source>part</source>
+   <translation>Teil</translation>
   </message>
   <message>
-   <source>{project} is finished {time}.</source>
-   <translation>{project} ist fertig {time}.</translation>
+   <source>“{step}” joins it with {others}.</source>
+   <translation>„{step}“ verbindet es mit {others}.</translation>
   </message>
   <message>
-   <source>{project} is finished {time}, {length} later.</source>
-   <translation>{project} ist fertig {time}, {length} später.</translation>
+   <source>It stays apart: no step joins it.</source>
+   <translation>Es bleibt getrennt: Kein Schritt verbindet es.</translation>
   </message>
   <message>
-   <source>{project} is finished {time}, {length} sooner.</source>
-   <translation>{project} ist fertig {time}, {length} früher.</translation>
+   <source>{n} model</source>
+   <translation>{n} Modell</translation>
   </message>
   <message>
-   <source>{work}: {before} → {after}. {why}</source>
-   <translation>{work}: {before} → {after}. {why}</translation>
+   <source>{n} models</source>
+   <translation>{n} Modelle</translation>
+  </message>
+  <message>
+   <source>{models}, set aside</source>
+   <translation>{models}, beiseitegelegt</translation>
+  </message>
+  <message>
+   <source>{n} part</source>
+   <translation>{n} Teil</translation>
+  </message>
+  <message>
+   <source>{n} parts</source>
+   <translation>{n} Teile</translation>
+  </message>
+  <message>
+   <source>Parts and places</source>
+   <translation>Teile und Stellen</translation>
+  </message>
+  <message>
+   <source>{n} step</source>
+   <translation>{n} Schritt</translation>
+  </message>
+  <message>
+   <source>{n} steps</source>
+   <translation>{n} Schritte</translation>
+  </message>
+  <message>
+   <source>held by: {holder}</source>
+   <translation>gehalten von: {holder}</translation>
+  </message>
+  <message>
+   <source>snaps in under stress</source>
+   <translation>rastet unter Spannung ein</translation>
+  </message>
+  <message>
+   <source>underside</source>
+   <translation>Unterseite</translation>
+  </message>
+  <message>
+   <source>{area:g} cm²</source>
+   <translation>{area:g} cm²</translation>
+  </message>
+  <message>
+   <source>{coats} × {minutes}</source>
+   <translation>{coats} × {minutes}</translation>
+  </message>
+  <message>
+   <source>holds the end</source>
+   <translation>bestimmt das Ende</translation>
   </message>
   <message>
    <source>opening failed; the program's log says where</source>
@@ -13617,6 +13461,26 @@ Quelle: {source}</translation>
    <translation>A&amp;usrüstung</translation>
   </message>
   <message>
+   <source>{what}: {work}</source>
+   <translation>{what}: {work}</translation>
+  </message>
+  <message>
+   <source>{project} is finished {time}.</source>
+   <translation>{project} ist fertig {time}.</translation>
+  </message>
+  <message>
+   <source>{project} is finished {time}, {length} later.</source>
+   <translation>{project} ist fertig {time}, {length} später.</translation>
+  </message>
+  <message>
+   <source>{project} is finished {time}, {length} sooner.</source>
+   <translation>{project} ist fertig {time}, {length} früher.</translation>
+  </message>
+  <message>
+   <source>{work}: {before} → {after}. {why}</source>
+   <translation>{work}: {before} → {after}. {why}</translation>
+  </message>
+  <message>
    <source>planning failed; the program's log says where</source>
    <translation>Die Planung ist gescheitert; das Protokoll des Programms sagt, wo</translation>
   </message>
@@ -13631,6 +13495,142 @@ Quelle: {source}</translation>
   <message>
    <source>ddd d MMM HH:mm</source>
    <translation>ddd d. MMM HH:mm</translation>
+  </message>
+  <message>
+   <source>how it has come out</source>
+   <translation>wie es geworden ist</translation>
+  </message>
+  <message>
+   <source>dull enough to be wiped back?</source>
+   <translation>matt genug zum Abwischen?</translation>
+  </message>
+  <message>
+   <source>tide marks</source>
+   <translation>Wasserränder</translation>
+  </message>
+  <message>
+   <source>frosting, dust, runs</source>
+   <translation>Raureif, Staub, Läufer</translation>
+  </message>
+  <message>
+   <source>bubbles and lifted edges</source>
+   <translation>Blasen und abstehende Ränder</translation>
+  </message>
+  <message>
+   <source>silvery shine under the decals</source>
+   <translation>Silberglanz unter den Decals</translation>
+  </message>
+  <message>
+   <source>{work} ({parts}): {sign}</source>
+   <translation>{work} ({parts}): {sign}</translation>
+  </message>
+  <message>
+   <source>Have a look now: {what}</source>
+   <translation>Jetzt nachsehen: {what}</translation>
+  </message>
+  <message>
+   <source>Have a look {time}: {what}</source>
+   <translation>Nachsehen {time}: {what}</translation>
+  </message>
+  <message>
+   <source>Look now (L): {work}: {sign}</source>
+   <translation>Jetzt nachsehen (L): {work}: {sign}</translation>
+  </message>
+  <message>
+   <source>Look {time}: {work}: {sign}</source>
+   <translation>Nachsehen {time}: {work}: {sign}</translation>
+  </message>
+  <message>
+   <source>It smells: air the room, well before others go to bed.</source>
+   <translation>Es riecht: lüften, lange bevor andere schlafen gehen.</translation>
+  </message>
+  <message>
+   <source>It is noisy: quiet hours begin at {time}.</source>
+   <translation>Es ist laut: Die Ruhezeit beginnt um {time}.</translation>
+  </message>
+  <message>
+   <source>It is noisy: think of who sleeps.</source>
+   <translation>Es ist laut: an die denken, die schlafen.</translation>
+  </message>
+  <message>
+   <source>It needs daylight.</source>
+   <translation>Es braucht Tageslicht.</translation>
+  </message>
+  <message>
+   <source>All its coats belong into this evening.</source>
+   <translation>Alle seine Schichten gehören in diesen Abend.</translation>
+  </message>
+  <message>
+   <source>Have a look {length} later: {sign}</source>
+   <translation>{length} später nachsehen: {sign}</translation>
+  </message>
+  <message>
+   <source>Also takes this colour: {others}</source>
+   <translation>Bekommt diese Farbe auch: {others}</translation>
+  </message>
+  <message>
+   <source>{why} Spray {model} alone, judge it {time}, then the others.</source>
+   <translation>{why} Sprühen Sie erst nur {model}, beurteilen Sie es {time}, dann die anderen.</translation>
+  </message>
+  <message>
+   <source>{n} tries have failed here; leave it alone until {time}.</source>
+   <translation>{n} Versuche sind hier misslungen; lassen Sie es bis {time} in Ruhe.</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <translation>jetzt</translation>
+  </message>
+  <message>
+   <source>after “{step}”</source>
+   <translation>nach „{step}“</translation>
+  </message>
+  <message>
+   <source>no place yet</source>
+   <translation>noch ohne Platz</translation>
+  </message>
+  <message>
+   <source>{parts} · from {time}, {length}</source>
+   <translation>{parts} · ab {time}, {length}</translation>
+  </message>
+  <message>
+   <source>wet</source>
+   <translation>nass</translation>
+  </message>
+  <message>
+   <source>✓ {places}: {coating} is {state}</source>
+   <translation>✓ {places}: {coating} ist {state}</translation>
+  </message>
+  <message>
+   <source>○ {places}: {coating} is only {state}</source>
+   <translation>○ {places}: {coating} ist erst {state}</translation>
+  </message>
+  <message>
+   <source>{told}, dry-through never in this air</source>
+   <translation>{told}, durchgetrocknet nie in dieser Luft</translation>
+  </message>
+  <message>
+   <source>{told}, dry-through {time}</source>
+   <translation>{told}, durchgetrocknet {time}</translation>
+  </message>
+  <message>
+   <source>Wet, safe under a cover: {model}</source>
+   <translation>Nass, sicher abgedeckt: {model}</translation>
+  </message>
+  <message>
+   <source>{airbrush} is clean; it held {coating}</source>
+   <translation>{airbrush} ist sauber; darin war {coating}</translation>
+  </message>
+  <message>
+   <source>Loose parts are back in their box</source>
+   <translation>Lose Teile sind wieder in ihrer Schachtel</translation>
+  </message>
+  <message>
+   <source>Bottles are closed, brushes rinsed</source>
+   <translation>Flaschen sind zu, Pinsel ausgewaschen</translation>
+  </message>
+  <message>
+   <source>Oily rags lie flat outdoors, or under water in a closed metal can</source>
+   <translation>Ölige Lappen liegen ausgebreitet im Freien oder unter Wasser in einer geschlossenen Blechdose</translation>
   </message>
   <message>
    <source>Save a finishing order as a sequence</source>
@@ -13707,10 +13707,6 @@ Quelle: {source}</translation>
   <message>
    <source>{work} · {where} · {minutes}</source>
    <translation>{work} · {where} · {minutes}</translation>
-  </message>
-  <message>
-   <source>Step of “{name}”</source>
-   <translation>Schritt von „{name}“</translation>
   </message>
   <message>
    <source>every part</source>
@@ -13899,6 +13895,10 @@ Quelle: {source}</translation>
   <message>
    <source>no</source>
    <translation>nein</translation>
+  </message>
+  <message>
+   <source>Step of “{name}”</source>
+   <translation>Schritt von „{name}“</translation>
   </message>
   <message>
    <source>A wedge thins while a film dries, and ends in a ring where it is ready. A bracket marks a window that closes.</source>
