@@ -119,13 +119,13 @@ def test_what_is_put_into_a_text_is_what_it_asks_for(
 
 
 def test_a_text_that_cannot_be_found_is_an_error() -> None:
-    assert planner_texts.texts_of('say("a {b}", b=1); told("x" if y else "z")', "made up") == [
-        ("say", "a {b}"),
+    assert planner_texts.texts_of('message("a {b}", b=1); told("x" if y else "z")', "made up") == [
+        ("message", "a {b}"),
         ("told", "x"),
         ("told", "z"),
     ]
     with pytest.raises(planner_texts.UnreadableError):
-        planner_texts.texts_of("say(text)", "made up")
+        planner_texts.texts_of("message(text)", "made up")
 
 
 def test_what_books_keep_as_text_is_listed() -> None:
