@@ -22,6 +22,7 @@ from app.service import edits
 from app.service.bench_time_edits import weekly_days, weekly_rule
 from app.service.edits import Edit
 from app.window import words
+from app.window.emptying import empty
 from app.window.forms.controls import (
     UNSET,
     Weekdays,
@@ -162,7 +163,7 @@ class EveningsPanel(QWidget):
             if edit.date() == UNSET:
                 set_day(edit, today)
         self._show_rules(book)
-        _clear(self._off)
+        empty(self._off)
         for day in book.bench_time.skipped:
             self._off.addWidget(
                 _removable(
@@ -171,7 +172,7 @@ class EveningsPanel(QWidget):
                     partial(self._back_on, day),
                 )
             )
-        _clear(self._extra)
+        empty(self._extra)
         for extra in book.bench_time.extra:
             self._extra.addWidget(
                 _removable(
@@ -188,7 +189,7 @@ class EveningsPanel(QWidget):
         ):
             return
         focused = self._focused_day()
-        _clear(self._lines)
+        empty(self._lines)
         self.rules = []
         for at, rule in enumerate(rules):
             line = RuleLine(rule, partial(self._change_rule, at))
@@ -256,11 +257,3 @@ def _removable(words_: str, remove: str, act: Callable[[], None]) -> QWidget:
     line.addWidget(text(words_), 1)
     line.addWidget(tool("×", f"{remove}: {words_}", act))
     return holder
-
-
-def _clear(lines: QVBoxLayout) -> None:
-    while (item := lines.takeAt(0)) is not None:
-        widget = item.widget()
-        if widget is not None:
-            widget.hide()
-            widget.deleteLater()

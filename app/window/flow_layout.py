@@ -1,9 +1,14 @@
-"""A layout that sets small controls side by side and breaks the line where it is full."""
+"""A layout that sets small controls side by side and breaks the line where it is full.
+
+Its items are made here and not by Qt: only what Python made tells Python when it is deleted, and
+Qt must never be handed the item of a control that is gone.
+"""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget, QWidgetItem
+from shiboken6 import Shiboken
 
 
 class FlowLayout(QLayout):
@@ -16,7 +21,11 @@ class FlowLayout(QLayout):
         self.setContentsMargins(0, 0, 0, 0)
 
     def addItem(self, item: QLayoutItem) -> None:  # noqa: N802
-        """Take another control."""
+        """Take another control by an item of our own."""
+        widget = item.widget()
+        if widget is not None and not Shiboken.createdByPython(item):
+            Shiboken.delete(item)
+            item = QWidgetItem(widget)
         self._items.append(item)
 
     def count(self) -> int:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from app.window.emptying import empty
 from app.window.tonight_rows import Row, WorkLine
 
 
@@ -15,28 +16,22 @@ class Sheet(QWidget):
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(6, 14, 10, 20)
         self._column.setSpacing(0)
+        self._lines: list[QWidget] = []
 
     def show_lines(self, heading: QWidget, rows: list[Row], last: QWidget) -> None:
         """Show a heading, rows, and a last word if a caution was given."""
-        staying = set(rows)
-        while (item := self._column.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None and widget not in staying:
-                widget.hide()
-                widget.deleteLater()
-        self._column.addWidget(heading)
-        for row in rows:
-            self._column.addWidget(row)
-            row.update()
+        empty(self._column, keep=set(rows))
+        self._lines = [heading, *rows]
         if any(isinstance(row, WorkLine) and row.row.cautions for row in rows):
             last.setContentsMargins(10, 12, 10, 0)
-            self._column.addWidget(last)
-        self._column.addStretch(1)
+            self._lines.append(last)
+        for at, line in enumerate(self._lines):
+            self._column.insertWidget(at, line)
+            line.update()
+        if self._column.count() == len(self._lines):
+            self._column.addStretch(1)  # stays below whatever is shown later
 
     def show_all(self) -> None:
         """Show what has just come; a layout counts only what is shown."""
-        for at in range(self._column.count()):
-            item = self._column.itemAt(at)
-            widget = item.widget() if item is not None else None
-            if widget is not None:
-                widget.show()
+        for line in self._lines:
+            line.show()

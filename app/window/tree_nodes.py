@@ -1,8 +1,13 @@
-"""What every tree of Qt's over plain nodes needs: the way up, and counting."""
+"""What every tree of Qt's over plain nodes needs: the way up, and counting.
+
+An index carries the number of its line and not the line: Qt holds what it is given without
+keeping it alive, and may ask for an index that is older than what is shown.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from itertools import count
 from typing import Any
 from weakref import ref
 
@@ -10,6 +15,7 @@ from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistent
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
+COUNTED = count(1)
 
 
 class Entry:
@@ -21,6 +27,7 @@ class Entry:
     def __init__(self, node: Any, row: int, parent: Entry | None = None) -> None:
         self.node = node
         self.row = row
+        self.number = next(COUNTED)
         self._parent = ref(parent) if parent is not None else None
         self.below = [Entry(child, at, self) for at, child in enumerate(node.below)]
 
@@ -28,6 +35,12 @@ class Entry:
     def parent(self) -> Entry | None:
         """The entry above."""
         return self._parent() if self._parent is not None else None
+
+    def all(self) -> Iterator[Entry]:
+        """Yield it and all that is below it."""
+        yield self
+        for one in self.below:
+            yield from one.all()
 
 
 def entries_of(nodes: Iterable[Any]) -> list[Entry]:
@@ -43,19 +56,29 @@ class EntriesModel(QAbstractItemModel):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._top: list[Entry] = []
+        self._numbered: dict[int, Entry] = {}
+
+    def _put(self, top: list[Entry]) -> None:
+        """Show another tree; between `beginResetModel` and `endResetModel`."""
+        self._top = top
+        self._numbered = {entry.number: entry for each in top for entry in each.all()}
+
+    def _index_of(self, entry: Entry, column: int = 0) -> QModelIndex:
+        """Return the index of a line."""
+        return self.createIndex(entry.row, column, entry.number)
 
     def index(self, row: int, column: int, parent: Index = NO_INDEX) -> QModelIndex:
         """Return the index of a cell."""
         siblings = self._below(parent)
         if not (0 <= row < len(siblings) and 0 <= column < self.columns):
             return QModelIndex()
-        return self.createIndex(row, column, siblings[row])
+        return self._index_of(siblings[row], column)
 
     def parent(self, index: Index = NO_INDEX) -> QModelIndex:  # type: ignore[override]
         """Return the line above."""
         entry = self._entry(index)
         above = entry.parent if entry is not None else None
-        return QModelIndex() if above is None else self.createIndex(above.row, 0, above)
+        return QModelIndex() if above is None else self._index_of(above)
 
     def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
         """Return how many lines are below a line."""
@@ -66,7 +89,7 @@ class EntriesModel(QAbstractItemModel):
         return self.columns
 
     def _entry(self, index: Index) -> Entry | None:
-        return index.internalPointer() if index.isValid() else None
+        return self._numbered.get(index.internalId()) if index.isValid() else None
 
     def _below(self, parent: Index) -> list[Entry]:
         entry = self._entry(parent)

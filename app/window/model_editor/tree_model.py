@@ -71,7 +71,8 @@ class BuildModel(EntriesModel):
                     self._tell(entry)
             return False
         self.beginResetModel()
-        self._top, self._entries = top, entries
+        self._put(top)
+        self._entries = entries
         self.endResetModel()
         return True
 
@@ -94,7 +95,7 @@ class BuildModel(EntriesModel):
     def index_of(self, key: Key, column: int = 0) -> QModelIndex:
         """Return the line of a key, an invalid index if there is none."""
         entry = self._entries.get(key)
-        return self.createIndex(entry.row, column, entry) if entry else QModelIndex()
+        return self._index_of(entry, column) if entry else QModelIndex()
 
     def flags(self, index: Index) -> Qt.ItemFlag:
         """Return what can be done with a cell."""
@@ -232,8 +233,7 @@ class BuildModel(EntriesModel):
         return key.kind is Kind.STEP and column in (0, FLOAT) and self._known.critical(key)
 
     def _tell(self, entry: Entry) -> None:
-        first = self.createIndex(entry.row, 0, entry)
-        self.dataChanged.emit(first, self.createIndex(entry.row, self.columns - 1, entry))
+        self.dataChanged.emit(self._index_of(entry), self._index_of(entry, self.columns - 1))
 
     def _icon(self, swatch: str) -> QIcon:
         if swatch not in self._icons:

@@ -19,6 +19,7 @@ from app.window import words
 from app.window.forms.rows import EN_SPACE, RIGHT
 from app.window.stock.coating_rows import MOST_ROLES, FamilyRows, StockRow
 from app.window.timeline.tree import swatch_icon
+from app.window.tree_nodes import COUNTED
 from planner.quantity import Line
 
 Index = QModelIndex | QPersistentModelIndex
@@ -32,7 +33,7 @@ class _Family:
     """A line of the tree; the lines below it know it."""
 
     def __init__(self, value: FamilyRows, row: int) -> None:
-        self.value, self.row = value, row
+        self.value, self.row, self.number = value, row, next(COUNTED)
         self.below = [_Coating(one, at, self) for at, one in enumerate(value.rows)]
 
 
@@ -40,7 +41,7 @@ class _Coating:
     """A coating with its way up, and all of its words for whoever looks for one."""
 
     def __init__(self, value: StockRow, row: int, above: _Family) -> None:
-        self.row, self.above = row, above
+        self.row, self.above, self.number = row, above, next(COUNTED)
         self.take(value)
 
     def take(self, value: StockRow) -> None:
@@ -62,6 +63,7 @@ class StockModel(QAbstractItemModel):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._families: list[_Family] = []
+        self._numbered: dict[int, _Family | _Coating] = {}
         self._icons: dict[str, QIcon] = {}
 
     def show_families(self, families: tuple[FamilyRows, ...]) -> None:
@@ -78,11 +80,20 @@ class StockModel(QAbstractItemModel):
             return
         self.beginResetModel()
         self._families = [_Family(value, row) for row, value in enumerate(families)]
+        self._numbered = {one.number: one for one in self._families}
+        self._numbered |= {one.number: one for family in self._families for one in family.below}
         self.endResetModel()
+
+    def entry(self, index: Index) -> _Family | _Coating | None:
+        """Return the line of an index, None for one that is older than what is shown."""
+        return self._numbered.get(index.internalId()) if index.isValid() else None
+
+    def _index_of(self, entry: _Family | _Coating, column: int = 0) -> QModelIndex:
+        return self.createIndex(entry.row, column, entry.number)
 
     def row_at(self, index: Index) -> StockRow | None:
         """Return the coating of a line, None for a family."""
-        entry = index.internalPointer() if index.isValid() else None
+        entry = self.entry(index)
         return entry.value if isinstance(entry, _Coating) else None
 
     def index_of(self, name: str) -> QModelIndex:
@@ -90,7 +101,7 @@ class StockModel(QAbstractItemModel):
         for family in self._families:
             for one in family.below:
                 if one.value.coating.name == name:
-                    return self.createIndex(one.row, 0, one)
+                    return self._index_of(one)
         return QModelIndex()
 
     def index(self, row: int, column: int, parent: Index = NO_INDEX) -> QModelIndex:
@@ -98,14 +109,14 @@ class StockModel(QAbstractItemModel):
         siblings = self._below(parent)
         if not (0 <= row < len(siblings) and 0 <= column <= OPENED):
             return QModelIndex()
-        return self.createIndex(row, column, siblings[row])
+        return self._index_of(siblings[row], column)
 
     def parent(self, index: Index = NO_INDEX) -> QModelIndex:  # type: ignore[override]
         """Return the family of a coating."""
-        entry = index.internalPointer() if index.isValid() else None
+        entry = self.entry(index)
         if not isinstance(entry, _Coating):
             return QModelIndex()
-        return self.createIndex(entry.above.row, 0, entry.above)
+        return self._index_of(entry.above)
 
     def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
         """Return how many lines are below a line."""
@@ -117,7 +128,7 @@ class StockModel(QAbstractItemModel):
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return what a cell shows."""
-        entry = index.internalPointer() if index.isValid() else None
+        entry = self.entry(index)
         if isinstance(entry, _Family):
             return self._of_family(entry.value, index.column(), role)
         if not isinstance(entry, _Coating):
@@ -169,7 +180,7 @@ class StockModel(QAbstractItemModel):
         return None
 
     def _below(self, parent: Index) -> list[Any]:
-        entry = parent.internalPointer() if parent.isValid() else None
+        entry = self.entry(parent)
         if isinstance(entry, _Coating):
             return []
         return entry.below if isinstance(entry, _Family) else self._families
@@ -192,7 +203,8 @@ class StockFilter(QSortFilterProxyModel):
         """Tell whether a line holds every word, its family's name counted in."""
         if not parent.isValid():
             return not self._words  # a family is there for its coatings alone
-        entry = self.sourceModel().index(row, 0, parent).internalPointer()
+        model = self.sourceModel()
+        entry = model.entry(model.index(row, 0, parent)) if isinstance(model, StockModel) else None
         return isinstance(entry, _Coating) and all(word in entry.words for word in self._words)
 
 

@@ -24,7 +24,7 @@ class OutlineModel(EntriesModel):
     def show_nodes(self, nodes: tuple[Node, ...]) -> None:
         """Show other nodes."""
         self.beginResetModel()
-        self._top = entries_of(nodes)
+        self._put(entries_of(nodes))
         self.endResetModel()
 
     def key_at(self, index: Index) -> PassKey | None:
@@ -37,7 +37,7 @@ class OutlineModel(EntriesModel):
         for stretch in self._top:
             for entry in stretch.below:
                 if entry.node.key == key:
-                    return self.createIndex(entry.row, 0, entry)
+                    return self._index_of(entry)
         return QModelIndex()
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import pins, wishes
+from app.window.emptying import empty
 from app.window.labels import MessageLabel, NarrowCombo, text
 from app.window.palette import Colours
 from app.window.plan_snapshot import Picture
@@ -175,10 +176,7 @@ class WishesView(QScrollArea):
         assert book is not None
         focused = self.focusWidget()
         kept = focused.accessibleName() if isinstance(focused, QComboBox) else None
-        while (item := self.pilots.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.deleteLater()
+        empty(self.pilots)
         for row, project in enumerate(one for one in book.projects if one.active):
             box = NarrowCombo(12)
             box.setAccessibleName(self.tr("First of {project}").format(project=project.name))
