@@ -8,18 +8,30 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from app.command_line import main as command_line
+from app.command_line.output import FINE, answer
+from app.service.books import usual_path
 from app.service.display_probe import Probe
 from planner.values.refusal import Refused
+from storage.presence import in_use
 
 
-def open_window(book: Path | None, now: int | None) -> int:
+def open_window(book: Path | None, now: int | None, exchange: Path | None = None) -> int:
     """Open the window on a book and return its exit status when it is closed.
+
+    A window that has the book open already comes forward instead.
+
+    Parameters
+    ----------
+    exchange
+        An exchange file that the window takes into the book.
 
     Raises
     ------
     Refused
         If no window can be shown here.
     """
+    if _came_forward(book or usual_path(), exchange):
+        return FINE
     probe = Probe()
     missing = ""
     if not probe.hopeless:
@@ -33,7 +45,19 @@ def open_window(book: Path | None, now: int | None) -> int:
         raise Refused("", f"no window can be opened ({why}); try tackfree --help")
     from app.window import run  # noqa: PLC0415
 
-    return run(book, now)
+    return run(book, now, exchange)
+
+
+def _came_forward(book: Path, exchange: Path | None) -> bool:
+    """Let the window that has a book open come forward; tell whether there is one."""
+    if not in_use(book):
+        return False
+    from app.service.second_start import hand_over  # noqa: PLC0415 - mostly there is none
+
+    if not hand_over(book, exchange):
+        return False
+    answer(f"{book} is open already; its window has come forward")
+    return True
 
 
 def main(argv: Sequence[str] | None = None) -> int:

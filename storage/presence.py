@@ -56,3 +56,13 @@ def _locked(file: IO[str]) -> bool:
     except OSError:
         return False
     return True
+
+
+def in_use(book: Path) -> bool:
+    """Tell whether somebody has a book open now; no note is left, and none is made."""
+    try:
+        file = book.with_name(f".{book.name}.open").open("r+", encoding="utf-8")
+    except (OSError, ValueError):  # nobody had it open yet, or it is no path at all
+        return False
+    with file:
+        return not _locked(file)

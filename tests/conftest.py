@@ -55,6 +55,7 @@ def pytest_configure(config: pytest.Config) -> None:
     config.add_cleanup(lambda: shutil.rmtree(home, ignore_errors=True))
     places = {"HOME": "", "USERPROFILE": "", "APPDATA": "Roaming", "LOCALAPPDATA": "Local"}
     places |= {f"XDG_{kind}_HOME": kind.lower() for kind in ("DATA", "CONFIG", "CACHE", "STATE")}
+    places["XDG_RUNTIME_DIR"] = "runtime"
     for name, folder in places.items():
         (home / folder).mkdir(exist_ok=True)
         os.environ[name] = str(home / folder)

@@ -16,7 +16,6 @@ from collections.abc import Callable, Sequence
 from importlib import import_module
 from importlib.metadata import PackageNotFoundError, version
 from keyword import iskeyword
-from pathlib import Path
 from types import ModuleType
 from typing import NoReturn
 
@@ -25,10 +24,10 @@ from app.command_line.output import BAD_INPUT, NOT_SOUND, Unheard, heard, note
 from app.service.planning_errors import Unsound
 from planner.values.refusal import Refused
 
-OpenWindow = Callable[[Path | None, int | None], int]
+OpenWindow = Callable[..., int]
 COMMANDS = (  # each a module, imported when it is asked for
-    *("demo", "plan", "tonight", "log", "pace", "check", "verify", "cure", "shop"),
-    *("export", "import"),
+    *("demo", "open", "plan", "tonight", "log", "pace", "check", "verify", "cure", "shop"),
+    *("export", "import", "desktop"),
 )
 INTERRUPTED = 130  # as of a command that a shell ends with Ctrl-C, 128 + 2
 HUNG_UP = 141  # likewise where the reader of a pipe has gone, 128 + 13
@@ -99,8 +98,9 @@ def main(argv: Sequence[str] | None = None, *, open_window: OpenWindow | None = 
     ----------
     open_window
         Opens the window on a book (None: the person's own) as of a minute
-        (None: the real clock) and returns when it is closed.  Absent where
-        no window can be had.
+        (None: the real clock), may take in an exchange file as its third
+        argument, and returns when it is closed.  Absent where no window can
+        be had.
     """
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):

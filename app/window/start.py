@@ -9,21 +9,31 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, QSettings, Qt, QTimer
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication
 
 from app.service.clock import current_minute
+from app.service.desktop import ICON
 from app.window import language
 from app.window.focus_ring import FocusRing
 from app.window.initial_size import fit_to
 from app.window.main_window import MainWindow
+from app.window.second_start import SecondStarts
 from app.window.session import Session
 
 SWITCH_SECONDS = 0.001
 
 
-def run_window(book: Path | None = None, now: int | None = None) -> int:
-    """Open the window on a book (None: the person's own) and run it to its end."""
+def run_window(
+    book: Path | None = None, now: int | None = None, exchange: Path | None = None
+) -> int:
+    """Open the window on a book (None: the person's own) and run it to its end.
+
+    Parameters
+    ----------
+    exchange
+        An exchange file that is to be taken into the book.
+    """
     app = QApplication.instance()
     if not isinstance(app, QApplication):
         app = QApplication(sys.argv[:1])
@@ -36,11 +46,16 @@ def run_window(book: Path | None = None, now: int | None = None) -> int:
     window = MainWindow(session, QSettings())
     if not QSettings().contains("geometry"):  # where a person left it, it comes again
         fit_to(window.screen().availableSize(), window, window.dock)
+    starts = SecondStarts(session, window)
+    starts.file.connect(window.files.import_path)
     window.show()
+    QTimer.singleShot(0, lambda: app.setWindowIcon(QIcon(str(ICON))))  # it loads a plugin
     app.processEvents()  # the window stands before the book is read
     share_the_interpreter()
     session.opened.connect(gc.freeze)  # the database's library stays, too
     session.open_soon(book, create=True)
+    if exchange is not None:
+        starts.take_in(exchange)
     # Python sees Ctrl+C in the terminal only when its own code runs now and then.
     signal.signal(signal.SIGINT, lambda *_: window.close())
     pulse = QTimer()

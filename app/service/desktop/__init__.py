@@ -21,6 +21,7 @@ from app.service.books import write_whole
 from planner.values.refusal import Refused
 
 ENTRY: Final = "tackfree.desktop"
+ICON: Final = Path(__file__).with_name("tackfree.svg")
 PLACES: Final = {  # each file of this folder, and where it goes below the data folder
     ENTRY: f"applications/{ENTRY}",
     "tackfree.svg": "icons/hicolor/scalable/apps/tackfree.svg",
