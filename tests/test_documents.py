@@ -22,7 +22,7 @@ DEVELOPERS = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
 DEFINITIONS = (ROOT / "planner" / "DEFINITIONS.md").read_text(encoding="utf-8")
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
 LAYOUT = {
-    *("README.md", "DEVELOPERS.md", "LICENSE", "pyproject.toml"),
+    *("README.md", "DEVELOPERS.md", "LICENSE", "MANIFEST.in", "pyproject.toml"),
     *("app", "planner", "storage", "tests", "demo_projects"),
 }
 SESSIONS = re.findall(r"^```console\n\$ tackfree (.*?)\n(.*?)^```", README, re.M | re.S)
