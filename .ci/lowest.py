@@ -21,4 +21,4 @@ def lowest(requirement: str) -> str:
 if __name__ == "__main__":
     project = tomllib.loads(Path("pyproject.toml").read_text(encoding="utf-8"))["project"]
     for one in (*project["dependencies"], *project["optional-dependencies"]["test"]):
-        print(lowest(one))  # noqa: T201
+        print(lowest(one))
