@@ -11,11 +11,11 @@ import hashlib
 import json
 import os
 import socket
+import stat
+import tempfile
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
-
-import platformdirs
 
 MOST_BYTES: Final = 1 << 16
 ANSWER: Final = b"here"
@@ -49,16 +49,23 @@ class Request:
 
 
 def folder() -> Path | None:
-    """Return the folder of the sockets, made if need be; None where it would not be ours alone."""
+    """Return the folder of the sockets, made if need be; None where it would not be ours alone.
+
+    It lies in ``$XDG_RUNTIME_DIR`` (XDG Base Directory Specification), or
+    bears the person's number among the temporary files.
+    """
     if not hasattr(socket, "AF_UNIX"):
         return None
-    kept = Path(platformdirs.user_runtime_dir("tackfree", appauthor=False))
+    runtime = Path(os.environ.get("XDG_RUNTIME_DIR", ""))
+    apart = Path(tempfile.gettempdir()) / f"tackfree-{os.getuid()}"
+    kept = runtime / "tackfree" if runtime.is_absolute() else apart
     try:
         kept.mkdir(mode=0o700, parents=True, exist_ok=True)
-        state = kept.stat()
+        state = kept.lstat()
     except OSError:
         return None
-    return kept if state.st_uid == os.getuid() and not state.st_mode & 0o077 else None
+    ours = stat.S_ISDIR(state.st_mode) and state.st_uid == os.getuid()
+    return kept if ours and not state.st_mode & 0o077 else None
 
 
 def address(book: Path) -> Path | None:

@@ -183,6 +183,19 @@ def test_a_request_comes_as_it_was_sent() -> None:
         assert Request.from_bytes(one.to_bytes()) == one
 
 
+def test_without_a_folder_of_the_system_one_of_our_own_is_made(
+    runtime: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.delenv("XDG_RUNTIME_DIR")
+    monkeypatch.setattr(tempfile, "tempdir", str(runtime))
+    kept = second_start.folder()
+    assert kept == runtime / f"tackfree-{os.getuid()}"
+    assert kept.stat().st_mode & 0o777 == 0o700
+    kept.rmdir()
+    kept.symlink_to(runtime)
+    assert second_start.folder() is None
+
+
 def test_a_folder_that_others_may_enter_is_not_used(runtime: Path) -> None:
     (runtime / "tackfree").mkdir()
     (runtime / "tackfree").chmod(0o755)
