@@ -9,7 +9,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from app.command_line.source import BOOK_MAGIC
+from app.command_line.book_source import BOOK_MAGIC
 from planner.values.refusal import Refused
 
 EXAMPLES = """\
