@@ -9495,6 +9495,10 @@ Quelle: {source}</translation>
    <translation>der Ordner {folder} fehlt; Tackfree neu installieren</translation>
   </message>
   <message>
+   <source>desktop entries are for Linux and its like; here, link to the command yourself</source>
+   <translation>Menüeinträge gibt es unter Linux und seinesgleichen; hier bitte selbst eine Verknüpfung zum Befehl anlegen</translation>
+  </message>
+  <message>
    <source>air of {where}: {temperature_c:g} °C, {humidity_pct:g} %</source>
    <translation>Luft in {where}: {temperature_c:g} °C, {humidity_pct:g} %</translation>
   </message>
