@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import shutil
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from types import TracebackType
@@ -20,7 +20,7 @@ from sqlalchemy import Connection, Engine
 
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
-from planner.values.message import message
+from planner.values.message import Message, called, message
 from storage import journal
 from storage.aggregates import changes, holds_facts, split
 from storage.database import copy_to, open_engine, transaction
@@ -129,7 +129,7 @@ class BenchBook:
         assert self._book is not None
         return self._book
 
-    def apply(self, name: str, new: Book, merge: str = "") -> int:
+    def apply(self, name: str, new: Book, merge: str = "", verb: str = "") -> int:
         """Make the book ``new``, in one transaction; return the revision that this makes.
 
         An edit that changes nothing but logs is journalled as a fact, and
@@ -138,11 +138,13 @@ class BenchBook:
         Parameters
         ----------
         name
-            What the journal calls the edit.
+            What the journal calls the edit; of a `Message` template and arguments are kept.
         merge
             What is edited, as one types or counts up a value: edits of the
             same thing that follow each other within seconds are undone as
             one.  One that leads back to where they began takes them back.
+        verb
+            What the edit does, for `after_edits`; "" where nobody asks.
 
         Raises
         ------
@@ -164,9 +166,9 @@ class BenchBook:
         with self._editing() as connection:
             made = Changed(changed, after)
             if goes_on:
-                revision = go_on(connection, self.path, name, made, self._revision)
+                revision = go_on(connection, self.path, name, made, self._revision, verb)
             else:
-                revision = write(connection, name, kind, made)
+                revision = write(connection, name, kind, made, verb=verb)
         self._adopt(new, revision)
         self._latest = Latest.now(merge, revision)
         return revision
@@ -263,24 +265,30 @@ class BenchBook:
         with self._reading() as connection:
             return journal.entries(connection)
 
-    def after_edits(self, begins: tuple[str, ...], kind: str) -> dict[str, Any]:
-        """Return pieces as they were after the newest edit that stands and is named so.
+    def after_edits(self, verb: str, kind: str, bare: Callable[[str, str], bool]) -> dict[str, Any]:
+        """Return pieces as they were after the newest edit that stands and does so.
 
         Parameters
         ----------
-        begins
-            How the name of the edit begins.
+        verb
+            What the edit does.
         kind
             How the key of the piece begins, as "model/".
+        bare
+            Tells of the text of an older edit, whose verb is not known, and of the
+            key of a piece that it changed, whether it did so.
         """
         found: dict[str, Any] = {}
         with self._reading() as connection:
             for entry in journal.done(journal.entries(connection)):
-                if entry.kind is Kind.EDIT and entry.name.startswith(begins):
-                    changed = journal.changes_of(connection, entry.id)
-                    found |= {
-                        key: one.after for key, one in changed.items() if key[: len(kind)] == kind
-                    }
+                old = not isinstance(entry.name, Message)
+                if entry.kind is not Kind.EDIT or not (old or entry.verb == verb):
+                    continue
+                found |= {
+                    key: change.after
+                    for key, change in journal.changes_of(connection, entry.id).items()
+                    if key.startswith(kind) and (entry.verb == verb or bare(entry.name, key))
+                }
         return found
 
     def backup(self, target: Path) -> None:
@@ -302,7 +310,7 @@ class BenchBook:
             If the backup is no sound bench book; nothing has changed then.
         """
         with _opened_copy(backup) as other:
-            return self.apply(f"restore {backup.name}", other.book())
+            return self.apply(called("restore {file}", file=backup.name), other.book())
 
     def _known(self) -> Book:
         return self._book if self._book is not None else self.book()

@@ -27,14 +27,21 @@ class Changed(NamedTuple):
 
 
 def write(
-    connection: Connection, name: str, kind: Kind, made: Changed, target: int | None = None
+    connection: Connection,
+    name: str,
+    kind: Kind,
+    made: Changed,
+    target: int | None = None,
+    verb: str = "",
 ) -> int:
     """Write what was changed and a line about it; return the revision that this makes."""
     write_pieces(connection, made.pieces, made.after)
-    return journal.append(connection, name, kind, made.pieces, target)
+    return journal.append(connection, name, kind, made.pieces, target, verb)
 
 
-def go_on(connection: Connection, path: Path, name: str, made: Changed, revision: int) -> int:
+def go_on(
+    connection: Connection, path: Path, name: str, made: Changed, revision: int, verb: str = ""
+) -> int:
     """Write an edit that goes on with the one of ``revision``, in its place.
 
     Raises
@@ -45,13 +52,13 @@ def go_on(connection: Connection, path: Path, name: str, made: Changed, revision
     with read_as_sound(path):
         undo = journal.stacks(journal.entries(connection)).undo
         if not undo or undo[-1].id != revision:  # that one was taken back
-            return write(connection, name, Kind.EDIT, made)
+            return write(connection, name, Kind.EDIT, made, verb=verb)
         first = journal.changes_of(connection, undo[-1].id)
     write_pieces(connection, made.pieces, made.after)
     both = journal.together(first, {key: Change(*pair) for key, pair in made.pieces.items()})
     if not both:  # back where they began
         return journal.append(connection, undo[-1].name, Kind.UNDO, made.pieces, undo[-1].id)
-    return journal.append(connection, name, Kind.EDIT, both, undo[-1].id)
+    return journal.append(connection, name, Kind.EDIT, both, undo[-1].id, verb)
 
 
 class TurnedTo(NamedTuple):

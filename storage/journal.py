@@ -19,7 +19,9 @@ from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, func, insert, select
 
+from planner.values.message import Message
 from storage.aggregates import value_of
+from storage.messages import arguments_data, message_of
 from storage.tables import JOURNAL
 from storage.to_json import plain
 
@@ -40,7 +42,9 @@ class Entry:
     """One line of the journal.
 
     ``target`` is the edit that an undo or redo is of, or that an edit goes
-    on with, or the fact that a fact takes back.
+    on with, or the fact that a fact takes back.  ``name`` is a `Message` where
+    its template was kept; older lines are bare text.  ``verb`` tells what an
+    edit does to whoever must know it, "" for most.
     """
 
     id: int
@@ -48,6 +52,7 @@ class Entry:
     name: str
     kind: Kind
     target: int | None
+    verb: str = ""
 
 
 class Change(NamedTuple):
@@ -63,14 +68,16 @@ def append(
     kind: Kind,
     changed: Mapping[str, tuple[Any, Any]],
     target: int | None = None,
+    verb: str = "",
 ) -> int:
     """Add an entry and return its id."""
     trees = {key: [plain(one, defaults=True) for one in pair] for key, pair in changed.items()}
     row = insert(JOURNAL).values(
         at=datetime.now(UTC).isoformat(timespec="seconds"),
-        name=name,
+        **_words(name),
         kind=kind.value,
         target=target,
+        verb=verb,
         changes=zlib.compress(json.dumps(trees, ensure_ascii=False).encode()),
     )
     own: int = connection.execute(row.returning(JOURNAL.c.id)).scalar_one()
@@ -79,12 +86,24 @@ def append(
 
 def entries(connection: Connection) -> tuple[Entry, ...]:
     """Return every entry, the oldest first."""
-    columns = (JOURNAL.c.id, JOURNAL.c.at, JOURNAL.c.name, JOURNAL.c.kind, JOURNAL.c.target)
-    found = connection.execute(select(*columns).order_by(JOURNAL.c.id))
+    columns = ("id", "at", "name", "arguments", "kind", "target", "verb")
+    found = connection.execute(select(*(JOURNAL.c[name] for name in columns)).order_by("id"))
     return tuple(
-        Entry(own, datetime.fromisoformat(at), name, Kind(kind), target)
-        for own, at, name, kind, target in found
+        Entry(own, datetime.fromisoformat(at), _name(name, arguments), Kind(kind), target, verb)
+        for own, at, name, arguments, kind, target, verb in found
     )
+
+
+def _words(name: str) -> dict[str, str | None]:
+    """Return the columns of a name: the template and what was put in, or bare text."""
+    if not isinstance(name, Message):
+        return {"name": name, "arguments": None}
+    arguments = json.dumps(arguments_data(name), ensure_ascii=False)
+    return {"name": name.template, "arguments": arguments}
+
+
+def _name(name: str, arguments: str | None) -> str:
+    return name if arguments is None else message_of(name, json.loads(arguments))
 
 
 def changes_of(connection: Connection, own: int) -> dict[str, Change]:

@@ -337,5 +337,7 @@ JOURNAL = Table(
     _text("kind"),
     Column("target", Integer, ForeignKey("journal.id"), nullable=True),
     Column("changes", LargeBinary, nullable=False),
+    Column("verb", Text, nullable=False, server_default=""),
+    Column("arguments", Text, nullable=True),  # JSON; without, ``name`` is the whole text
 )
 META = Table("meta", METADATA, Column("name", Text, primary_key=True), _text("value"))

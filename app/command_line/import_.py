@@ -10,7 +10,7 @@ from app.command_line.book_source import add_book, in_file, read_file
 from app.command_line.output import FINE, answer
 from app.service.books import open_book, starter_book, usual_path
 from app.service.clock import local_zone
-from app.service.importing import Household, Imported, import_file
+from app.service.importing import Household, Imported, import_edit, import_file
 from app.service.merging import Choice, Difference, Item, differences
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand, unknown
@@ -61,7 +61,8 @@ def run(args: argparse.Namespace) -> int:
     with open_book(chosen, create=True) as bench_book:
         book = bench_book.book()
         done = _taken(args, book, exchange, differences(book, exchange.book))
-        bench_book.apply(f"import {args.file.name}", done.book)
+        edit = import_edit(args.file.name, done)
+        bench_book.apply(edit.name, edit.book)
     answer("\n".join(_told(done, ())))
     return FINE
 

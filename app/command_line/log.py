@@ -132,7 +132,7 @@ def run(args: argparse.Namespace) -> int:
         else:
             made = BY_NAME[args.deed](args, bench, now)
             for edit in made.edits:
-                bench.apply(edit.name, edit.book, edit.merge)
+                bench.apply(edit.name, edit.book, edit.merge, edit.verb)
         after = bench.book()
     with progress("planning"):
         last = planning.plan(book, now, quick=True).plan

@@ -27,12 +27,14 @@ class Edit:
     """A book after an edit, and what the journal calls the edit.
 
     Edits with the same ``merge`` that follow each other within seconds are
-    undone as one; "" is merged with none.
+    undone as one; "" is merged with none.  ``verb`` is what the journal is
+    asked for later (`BenchBook.after_edits`).
     """
 
     name: str
     book: Book
     merge: str = ""
+    verb: str = ""
 
 
 def set_air(book: Book, location: str, temperature_c: float, humidity_pct: float) -> Edit:

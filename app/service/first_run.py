@@ -15,7 +15,7 @@ from app.service.bench_time_edits import weekly_days
 from app.service.books import AIRBRUSH
 from app.service.build_edits.models import bare_model
 from app.service.edits import WEEKDAYS, Edit
-from app.service.sequences import give_sequence
+from app.service.sequences import GIVES, give_sequence
 from app.service.warm_box import WARM_BOX, offered
 from planner.sequences.apply_to_book import sequence_named
 from planner.sequences.chosen_options import complete, without_airbrush
@@ -92,7 +92,7 @@ def begin(book: Book, answers: Answers, today: date, translate: Translate = str)
             book = offered(book, answers.project, translate(WARM_BOX.name))
     except Refused as refused:
         raise refused.under("vehicles") from refused
-    return Edit(called("begin {project}", project=answers.project), book)
+    return Edit(called("begin {project}", project=answers.project), book, verb=GIVES)
 
 
 def options_for(book: Book, vehicle: Vehicle, *, airbrush: bool) -> tuple[str, ...]:

@@ -9,9 +9,11 @@ from types import MappingProxyType
 from typing import Any
 
 from app.service.clock import current_minute
+from app.service.edits import Edit
 from app.service.merging import USUAL, Choice, Item, Kind, beside, differences, named
 from planner.values.book import Book
 from planner.values.gear import Cleaned, Gear
+from planner.values.message import called
 from planner.values.plausible_dates import in_reach
 from planner.values.room import Room
 from storage.exchange import Exchange
@@ -51,6 +53,11 @@ class Imported:
     kept: tuple[Item, ...]
     replaced: tuple[Item, ...]
     added: tuple[str, ...]
+
+
+def import_edit(file: str, imported: Imported) -> Edit:
+    """Return what was taken from a file as an edit."""
+    return Edit(called("import {file}", file=file), imported.book)
 
 
 def import_file(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
@@ -19,8 +20,10 @@ from planner.values.refusal import Refused, unknown
 from planner.values.sequence import Sequence
 from storage.bench_book import BenchBook
 
-GIVING = ("give ", "take over ", "save ", "begin ")
-"""How the names of edits begin after which a model is as its sequence makes it."""
+GIVES = "give sequence"
+"""The verb of edits after which a model is as its sequence makes it."""
+BARE = re.compile(r"give .+ to .+|take over .+ for .+|save .+|begin .+")
+"""What older journals, which kept no verb, called such edits."""
 Spots = Iterable[tuple[str, str]]
 """Models by (project, model)."""
 
@@ -62,7 +65,7 @@ def give_sequence(
         raise _about_colours(stocked, sequence, named, refused) from refused
     changed = _only_needed(book, changed)
     whom = chosen[0] if len(chosen) == 1 else called("{n} models", n=len(chosen))
-    return Edit(called("give {name} to {whom}", name=name, whom=whom), changed)
+    return Edit(called("give {name} to {whom}", name=name, whom=whom), changed, verb=GIVES)
 
 
 def give_to(
@@ -87,7 +90,7 @@ def give_to(
         changed = give_sequence(changed, project, names, name, taken, colours, translate).book
     every = [one for names in chosen.values() for one in names]
     whom = every[0] if len(every) == 1 else called("{n} models", n=len(every))
-    return Edit(called("give {name} to {whom}", name=name, whom=whom), changed)
+    return Edit(called("give {name} to {whom}", name=name, whom=whom), changed, verb=GIVES)
 
 
 def save_sequence(book: Book, project: str, model: str, name: str, note: str = "") -> Edit:
@@ -103,9 +106,8 @@ def save_sequence(book: Book, project: str, model: str, name: str, note: str = "
     sequence = sequence_from(home, name, note=note, pace=book.pace)
     colours = tuple(Chosen(colour=one.name, coating=one.usual) for one in sequence.colours)
     follows = replace(home, made=Made(sequence=name, colours=colours))
-    return Edit(
-        called("save {name}", name=name), _added(_with_model(book, project, follows), sequence)
-    )
+    changed = _added(_with_model(book, project, follows), sequence)
+    return Edit(called("save {name}", name=name), changed, verb=GIVES)
 
 
 def save_project(book: Book, project: str, name: str, note: str = "") -> Edit:
@@ -208,7 +210,8 @@ def take_over(book: Book, name: str, spots: Spots, translate: Translate = str) -
     chosen = tuple(spots)
     stocked = _stocked(book, sequence, {}, translate)
     changed = _only_needed(book, taken_over(stocked, sequence, chosen))
-    return Edit(called("take over {name} for {count}", name=name, count=_count(chosen)), changed)
+    told = called("take over {name} for {count}", name=name, count=_count(chosen))
+    return Edit(told, changed, verb=GIVES)
 
 
 def leave(book: Book, spots: Spots) -> Edit:
@@ -240,11 +243,19 @@ def given_steps(store: BenchBook) -> dict[Spot, Given]:
     name since, nothing is known.
     """
     found: dict[Spot, Given] = {}
-    for key, model in store.after_edits(GIVING, "model/").items():
+    for key, model in store.after_edits(GIVES, "model/", _bare_giving).items():
         _, project, name = key.split("/")
         if model is not None:
             found[project, name] = model.steps
     return found
+
+
+def _bare_giving(name: str, key: str) -> bool:
+    """Tell whether an edit of an older journal gave a model its steps; not what begins with it.
+
+    Edits of a model's steps are called by its name first, and that may be "give way".
+    """
+    return bool(BARE.fullmatch(name)) and not name.startswith(key.rpartition("/")[2])
 
 
 def _stocked(

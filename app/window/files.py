@@ -106,7 +106,7 @@ class Files(QObject):
         dialog.open()
 
     def _take(self, exchange: Exchange, name: str, dialog: ImportDialog) -> None:
-        from app.service.importing import import_file  # noqa: PLC0415
+        from app.service.importing import import_edit, import_file  # noqa: PLC0415
 
         theirs, choices, names = dialog.choices()
 
@@ -114,7 +114,7 @@ class Files(QObject):
             imported = import_file(
                 book, exchange, theirs=theirs, choices=choices, names=names, now=self._session.now
             )
-            return Edit(f"import {name}", imported.book)
+            return import_edit(name, imported)
 
         refused = self._session.attempt(taken)
         if refused is not None:
@@ -152,7 +152,7 @@ class Files(QObject):
     def open_demo(self, name: str) -> None:
         """Take a demonstration project into the open book."""
         from app.service import demos  # noqa: PLC0415
-        from app.service.importing import Household, import_file  # noqa: PLC0415
+        from app.service.importing import Household, import_edit, import_file  # noqa: PLC0415
 
         now = self._session.now
 
@@ -160,7 +160,7 @@ class Files(QObject):
             theirs = frozenset() if book.projects else frozenset(Household)
             exchange = brought_up(demos.read(name), now)
             imported = import_file(book, exchange, theirs=theirs, now=now)
-            return Edit(f"import {name.replace('_', ' ')}", imported.book)
+            return import_edit(name.replace("_", " "), imported)
 
         refused = self._session.attempt(taken)
         if refused is not None:

@@ -79,13 +79,13 @@ _LOCAL, _ENGLISH = _Local(), Formatter()
 
 
 def _told(name: str, value: object) -> object:
+    if name == "edit" and isinstance(value, str):  # as the journal calls it
+        return edit_name(value)
     if isinstance(value, Message):
         return translated(value)
     if isinstance(value, StrEnum):
         return QCoreApplication.translate(_CONTEXTS.get(type(value), CONTEXT), value.value)
     if isinstance(value, str) and value:
-        if name == "edit":  # as the journal calls it
-            return edit_name(value)
         if name in TITLES:
             return title(value)
         if name in ENUMERATIONS:

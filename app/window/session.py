@@ -137,7 +137,9 @@ class Session(Replanning):
         if self._store is None or edit.book == self._book:
             return False
         store = self._store
-        return self._change(edit.name, lambda: store.apply(edit.name, edit.book, edit.merge), tried)
+        return self._change(
+            edit.name, lambda: store.apply(edit.name, edit.book, edit.merge, edit.verb), tried
+        )
 
     def attempt(self, make: Callable[[Book], Edit]) -> Refused | None:
         """Make an edit of the open book; return the refusal where it cannot be made."""

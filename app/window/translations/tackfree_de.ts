@@ -11090,6 +11090,14 @@ Quelle: {source}</translation>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
   </message>
+  <message>
+   <source>restore {file}</source>
+   <translation>{file} zurückholen</translation>
+  </message>
+  <message>
+   <source>import {file}</source>
+   <translation>{file} einlesen</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>

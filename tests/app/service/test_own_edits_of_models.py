@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import sqlite3
+from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from sequence_books import bare_book
+from sequence_books import bare_book, bare_model
 
 from app.service import sequence_steps, sequences
 from app.service.build_edits import steps as step_edits
@@ -33,7 +35,17 @@ def store(tmp_path: Path):
 
 def apply(store: BenchBook, make) -> None:
     edit: Edit = make(store.book())
-    store.apply(edit.name, edit.book, edit.merge)
+    store.apply(edit.name, edit.book, edit.merge, edit.verb)
+
+
+def forget_verbs(path: Path) -> None:
+    """Make the journal one of before verbs and templates were kept: bare sentences."""
+    with BenchBook.open(path) as store:
+        names = [(str(entry.name), entry.id) for entry in store.journal()]
+    with closing(sqlite3.connect(path)) as raw:
+        raw.execute("UPDATE journal SET verb = '', arguments = NULL")
+        raw.executemany("UPDATE journal SET name = ? WHERE id = ?", names)
+        raw.commit()
 
 
 def minutes_of_a_step(book: Book, step: str, fixed: int) -> Edit:
@@ -103,3 +115,21 @@ def test_of_a_model_nobody_knows_about_every_difference_is_told_as_news(store: B
     (found,) = difference(book, sequence_named(book, OURS))
     assert found.news
     assert found.own == frozenset()
+
+
+@pytest.mark.parametrize("old", [False, True], ids=["new journal", "old journal"])
+@pytest.mark.parametrize("name", ["give way", "save our souls", "begin to", "truck"])
+def test_a_step_of_a_model_that_is_called_like_an_edit_is_ones_own(
+    tmp_path: Path, name: str, old: bool
+) -> None:
+    path = tmp_path / "b.tackfree"
+    spot = ("table", name)
+    with BenchBook.create(path, bare_book(bare_model(name))) as store:
+        apply(store, lambda book: sequences.give_sequence(book, "table", [name], QUICK))
+        given = store.book().project("table").model(name).steps
+        apply(store, lambda book: step_edits.set_title(book, StepAt(*spot, "wash"), "to mine"))
+        assert str(store.undoable()).startswith(name)
+    if old:
+        forget_verbs(path)
+    with BenchBook.open(path) as store:
+        assert sequences.given_steps(store) == {spot: given}
