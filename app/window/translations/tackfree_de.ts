@@ -8335,6 +8335,10 @@ Quelle: {source}</translation>
    <translation>lässt sich nicht anlegen: Der Ordner fehlt</translation>
   </message>
   <message>
+   <source>restore {file}</source>
+   <translation>{file} zurückholen</translation>
+  </message>
+  <message>
    <source>cannot take back "{edit}"</source>
    <translation>„{edit}“ lässt sich nicht zurücknehmen</translation>
   </message>
@@ -9569,6 +9573,10 @@ Quelle: {source}</translation>
   <message>
    <source>remove airbrush {name}</source>
    <translation>Airbrush {name} entfernen</translation>
+  </message>
+  <message>
+   <source>import {file}</source>
+   <translation>{file} einlesen</translation>
   </message>
   <message>
    <source>it does not answer any more</source>
@@ -11089,14 +11097,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
-  </message>
-  <message>
-   <source>restore {file}</source>
-   <translation>{file} zurückholen</translation>
-  </message>
-  <message>
-   <source>import {file}</source>
-   <translation>{file} einlesen</translation>
   </message>
  </context>
  <context>
