@@ -20,7 +20,7 @@ FORMS = (QLocale.FormatType.LongFormat, QLocale.FormatType.ShortFormat)
 class Marker(QTranslator):
     """Marks every text that it is asked for."""
 
-    def isEmpty(self) -> bool:  # noqa: N802
+    def isEmpty(self) -> bool:
         """It has a translation of everything."""
         return False
 

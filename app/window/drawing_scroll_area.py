@@ -11,7 +11,7 @@ class StillArea(QScrollArea):
     Qt would bring the middle of the whole drawing on screen, whatever is looked at there.
     """
 
-    def focusNextPrevChild(self, onwards: bool) -> bool:  # noqa: N802
+    def focusNextPrevChild(self, onwards: bool) -> bool:
         """Let the keys go on, and scroll nothing."""
         bars = (self.horizontalScrollBar(), self.verticalScrollBar())
         at = [bar.value() for bar in bars]

@@ -47,11 +47,11 @@ class Strokes(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setFixedHeight(HIGH)
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         """Return a size that has room for the strokes."""
         return QSize(420, HIGH)
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint strokes with their wedges."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -153,13 +153,13 @@ class EmptyState(QWidget):
         column.addLayout(line)
         column.addStretch(1)
 
-    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
+    def showEvent(self, event: QShowEvent) -> None:
         """Let the first question take the keys when it comes on screen."""
         super().showEvent(event)
         self.first_run.show_book()
         QTimer.singleShot(0, self, self.first_run.begin)
 
-    def focusInEvent(self, event: QFocusEvent) -> None:  # noqa: N802
+    def focusInEvent(self, event: QFocusEvent) -> None:
         """Hand the keys on to the first question."""
         super().focusInEvent(event)
         self.first_run.begin()
@@ -168,7 +168,7 @@ class EmptyState(QWidget):
         if new is not None and self._inner.isAncestorOf(new):
             QTimer.singleShot(0, new, partial(bring_into_sight, new))
 
-    def focusNextPrevChild(self, onwards: bool) -> bool:  # noqa: N802
+    def focusNextPrevChild(self, onwards: bool) -> bool:
         """Let Tab go along as things are laid out."""
         return move_focus(self._inner, onwards=onwards) or super().focusNextPrevChild(onwards)
 

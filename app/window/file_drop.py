@@ -21,7 +21,7 @@ class Dropping(QObject):
         window.setAcceptDrops(True)
         window.installEventFilter(self)
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Welcome exchange files, and nothing else."""
         if event.type() in (QEvent.Type.DragEnter, QEvent.Type.Drop):
             assert isinstance(event, QDragEnterEvent | QDropEvent)

@@ -20,7 +20,7 @@ class FlowLayout(QLayout):
         self._across, self._down = across, down
         self.setContentsMargins(0, 0, 0, 0)
 
-    def addItem(self, item: QLayoutItem) -> None:  # noqa: N802
+    def addItem(self, item: QLayoutItem) -> None:
         """Take another control by an item of our own."""
         widget = item.widget()
         if widget is not None and not Shiboken.createdByPython(item):
@@ -32,36 +32,36 @@ class FlowLayout(QLayout):
         """Return the number of controls."""
         return len(self._items)
 
-    def itemAt(self, index: int) -> QLayoutItem | None:  # noqa: N802
+    def itemAt(self, index: int) -> QLayoutItem | None:
         """Return a control's item."""
         return self._items[index] if 0 <= index < len(self._items) else None
 
-    def takeAt(self, index: int) -> QLayoutItem | None:  # noqa: N802
+    def takeAt(self, index: int) -> QLayoutItem | None:
         """Give a control's item away."""
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 
-    def expandingDirections(self) -> Qt.Orientation:  # noqa: N802
+    def expandingDirections(self) -> Qt.Orientation:
         """Return that it never asks for more."""
         return Qt.Orientation(0)
 
-    def hasHeightForWidth(self) -> bool:  # noqa: N802
+    def hasHeightForWidth(self) -> bool:
         """Return that fewer pixels across mean more lines."""
         return True
 
-    def heightForWidth(self, width: int) -> int:  # noqa: N802
+    def heightForWidth(self, width: int) -> int:
         """Return the height at a width."""
         return self._lay(QRect(0, 0, width, 0), move=False)
 
-    def setGeometry(self, rect: QRect) -> None:  # noqa: N802
+    def setGeometry(self, rect: QRect) -> None:
         """Put the controls in their places."""
         super().setGeometry(rect)
         self._lay(rect, move=True)
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         """Return the least size."""
         return self.minimumSize()
 
-    def minimumSize(self) -> QSize:  # noqa: N802
+    def minimumSize(self) -> QSize:
         """Return the size of the largest control."""
         size = QSize()
         for item in self._items:

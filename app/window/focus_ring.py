@@ -50,7 +50,7 @@ class Ring(QWidget):
         self.show()
         self.raise_()
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Stay as large as the control."""
         if event.type() == QEvent.Type.Resize and isinstance(watched, QWidget):
             self._fit(watched)
@@ -63,7 +63,7 @@ class Ring(QWidget):
         inner = rect.adjusted(WIDE, WIDE, -WIDE, -WIDE)
         self.setMask(QRegion(rect).subtracted(QRegion(inner)))
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the edge in the colour of what has the keys."""
         painter = QPainter(self)
         painter.setClipRegion(self.mask())

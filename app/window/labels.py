@@ -57,7 +57,7 @@ class NarrowCombo(QComboBox):
         around = self.sizeHint().width() - 7 * self.fontMetrics().horizontalAdvance("x")
         self.setMinimumWidth(self.fontMetrics().averageCharWidth() * letters + around)
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint, and keep the tooltip true, however the words have come."""
         if self.toolTip() != self.currentText():
             self.setToolTip(self.currentText())

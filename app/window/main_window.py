@@ -286,18 +286,18 @@ class MainWindow(QMainWindow):
             if refused is not None:
                 self.say(str(refused))
 
-    def focusNextPrevChild(self, onwards: bool) -> bool:  # noqa: N802
+    def focusNextPrevChild(self, onwards: bool) -> bool:
         """Go from the navigation to the view and on to the dock, whenever the view was made."""
         areas = (self.navigation, self.stack, self.dock)
         return move_between(areas, onwards=onwards) or super().focusNextPrevChild(onwards)
 
-    def changeEvent(self, event: QEvent) -> None:  # noqa: N802
+    def changeEvent(self, event: QEvent) -> None:
         """Look whether somebody else has changed the book, whenever one comes back here."""
         super().changeEvent(event)
         if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
             self.session.look_again()
 
-    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
+    def closeEvent(self, event: QCloseEvent) -> None:
         """Remember the window and let go of the book."""
         self.settings.setValue("geometry", self.saveGeometry())
         self.settings.setValue("state", self.saveState())

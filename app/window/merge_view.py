@@ -58,11 +58,11 @@ class DifferencesModel(QAbstractTableModel):
         self.choices: dict[Item, Choice] = {one.item: USUAL[one.kind] for one in differences}
         self.names: dict[Item, str] = {one.item: one.beside for one in differences}
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of things that differ."""
         return 0 if parent.isValid() else len(self.differences)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of columns: kind, name, choice."""
         return 0 if parent.isValid() else 3
 
@@ -76,7 +76,7 @@ class DifferencesModel(QAbstractTableModel):
             choice = words.tr("take it beside as “{name}”").format(name=self.names[one.item])
         return (kind_word(one.kind), one.name, choice)[index.column()]
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Role.DisplayRole
     ) -> Any:
         """Return a column's name."""
@@ -106,11 +106,11 @@ class SidesModel(QAbstractTableModel):
         self._sides = tuple(sorted(sides, key=lambda side: not side.differs))
         self.endResetModel()
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of fields."""
         return 0 if parent.isValid() else len(self._sides)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of columns: mark, field, book, file."""
         return 0 if parent.isValid() else 4
 
@@ -132,7 +132,7 @@ class SidesModel(QAbstractTableModel):
             return font
         return None
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Role.DisplayRole
     ) -> Any:
         """Return a column's name."""

@@ -27,17 +27,17 @@ class ViewButton(QAbstractButton):
         self.clicked.connect(action.trigger)
         action.toggled.connect(self.setChecked)
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         """Return a size for the name in its larger letters."""
         metrics = self.fontMetrics()
         return QSize(int(metrics.horizontalAdvance(self.text()) * 1.2) + 40, metrics.height() * 2)
 
-    def minimumSizeHint(self) -> QSize:  # noqa: N802
+    def minimumSizeHint(self) -> QSize:
         """Return the least size, for screens on which fourteen views stand close together."""
         hint = self.sizeHint()
         return QSize(hint.width(), int(self.fontMetrics().height() * 1.8))
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the name, with its stroke if chosen and a frame if it has the keys."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

@@ -74,7 +74,7 @@ class ProjectsModel(QAbstractListModel):
         """Return the project of a line."""
         return self._projects[index.row()] if index.isValid() else None
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of projects."""
         return 0 if parent.isValid() else len(self._projects)
 
@@ -106,9 +106,7 @@ class ProjectsModel(QAbstractListModel):
             return f"{project.name}, {state}, {self._lines.get(project.name, '')}"
         return None
 
-    def setData(  # noqa: N802
-        self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole
-    ) -> bool:
+    def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
         """Ask for a project to be switched; the model changes when the book has."""
         project = self.project_at(index)
         if project is None or role != Qt.ItemDataRole.CheckStateRole:
@@ -120,7 +118,7 @@ class ProjectsModel(QAbstractListModel):
 class Wrapping(QStyledItemDelegate):
     """Asks for the height of the lines that are painted: the view forgets what lies around."""
 
-    def sizeHint(  # noqa: N802
+    def sizeHint(
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> QSize:
         """Return the size in which every line has its place."""

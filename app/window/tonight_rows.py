@@ -67,7 +67,7 @@ class Row(QWidget):
         self.grid.addWidget(mark, 0, 1)
         self.grid.addWidget(content, 0, 2)
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the shade over what is past, and the rule under the row."""
         painter = QPainter(self)
         share = (self.now - self.start) / max(1, self.end - self.start)

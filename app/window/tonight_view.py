@@ -104,7 +104,7 @@ class TonightView(QWidget):
         self._picture = picture
         self._build()
 
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+    def resizeEvent(self, event: QResizeEvent) -> None:
         """Put what dries below the run sheet where the window is narrow."""
         super().resizeEvent(event)
         below = self.width() < SIDE_BY_SIDE

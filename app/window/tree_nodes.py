@@ -80,11 +80,11 @@ class EntriesModel(QAbstractItemModel):
         above = entry.parent if entry is not None else None
         return QModelIndex() if above is None else self._index_of(above)
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return how many lines are below a line."""
         return 0 if parent.column() > 0 else len(self._below(parent))
 
-    def columnCount(self, _parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, _parent: Index = NO_INDEX) -> int:
         """Return the number of columns."""
         return self.columns
 

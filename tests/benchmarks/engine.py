@@ -37,23 +37,23 @@ from pathlib import Path
 HERE = Path(__file__).resolve().parent
 sys.path[:0] = [str(HERE.parents[1]), str(HERE)]
 
-import contenders  # noqa: E402
-from contenders import MARKS, Outcome  # noqa: E402
-from families import NOW, SIZES, batch  # noqa: E402
-from library import LEAVES_OUT, MISSING, installed  # noqa: E402
-from medians import FIELDS, Line, read, table  # noqa: E402
-from plain_check import broken  # noqa: E402
+import contenders
+from contenders import MARKS, Outcome
+from families import NOW, SIZES, batch
+from library import LEAVES_OUT, MISSING, installed
+from medians import FIELDS, Line, read, table
+from plain_check import broken
 
-from app.service import demos  # noqa: E402
-from planner.bench import calendar_of  # noqa: E402
-from planner.cure import Cure  # noqa: E402
-from planner.schedule.greedy import attempt, plan_book  # noqa: E402
-from planner.schedule.priority_rules import RULES  # noqa: E402
-from planner.schedule.problem import Problem  # noqa: E402
-from planner.values.book import Book  # noqa: E402
-from planner.values.moment import moment_of, zone_named  # noqa: E402
-from planner.values.plan import Plan  # noqa: E402
-from planner.values.project import Logged  # noqa: E402
+from app.service import demos
+from planner.bench import calendar_of
+from planner.cure import Cure
+from planner.schedule.greedy import attempt, plan_book
+from planner.schedule.priority_rules import RULES
+from planner.schedule.problem import Problem
+from planner.values.book import Book
+from planner.values.moment import moment_of, zone_named
+from planner.values.plan import Plan
+from planner.values.project import Logged
 
 CONTENDERS = ("plain", "engine", "direct", "library")
 SECONDS = {1: 5.0, 4: 60.0, 12: 60.0, 30: 60.0}

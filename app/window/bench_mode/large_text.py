@@ -61,7 +61,7 @@ class Swatch(QWidget):
         self._work = (swatch, tool, stage)
         self.setFixedSize(round(150 * scale), round(50 * scale))
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the stroke."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -88,7 +88,7 @@ class Warn(QWidget):
         self._colours, self._scale = colours, scale
         self.setFixedSize(round(26 * scale), round(26 * scale))
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the triangle."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -115,14 +115,14 @@ class KeyCap(QWidget):
             QFontMetricsF(self._bold).horizontalAdvance(self._key) + 2 * pad, 30 * self._scale
         )
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         """Return the room for both."""
         words_ = QFontMetricsF(self._font).horizontalAdvance(self._words)
         return QSize(
             round(self._cap() + words_ + 10 * self._scale), round(SMALL * 1.65 * self._scale)
         )
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the cap, and the words beside it."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -157,7 +157,7 @@ class PlaceLine(QWidget):
         told = (key, name, part, "✓" if on else "")
         self.setAccessibleName(" ".join(word for word in told if word))
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint key, box, name and part."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

@@ -28,7 +28,7 @@ class StretchStrip(QWidget):
         share = (minute - whole.start) / max(1, whole.minutes)
         return self.width() * min(1.0, max(0.0, share))
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint thread, strokes and shade."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

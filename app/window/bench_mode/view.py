@@ -134,7 +134,7 @@ class BenchMode(QWidget):
 
     # --- keys ---------------------------------------------------------------------------
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         """Do what a key stands for."""
         key = Qt.Key(event.key())
         if self.asked is not None:
@@ -194,12 +194,12 @@ class BenchMode(QWidget):
 
     # --- painting -----------------------------------------------------------------------
 
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+    def resizeEvent(self, event: QResizeEvent) -> None:
         """Fit the letters to the window."""
         super().resizeEvent(event)
         self._build()
 
-    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
+    def closeEvent(self, event: QCloseEvent) -> None:
         """Leave, however the window is closed."""
         self._clock.stop()
         super().closeEvent(event)

@@ -52,11 +52,11 @@ class WeeksDrawing(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         """Return a size in which every week can be read."""
         return QSize(620, HEAD + max(1, self._weeks.rows) * 62)
 
-    def minimumSizeHint(self) -> QSize:  # noqa: N802
+    def minimumSizeHint(self) -> QSize:
         """Return the least size in which every week can be read."""
         row = LEAST_ROW + self._sun_room()
         return QSize(360, HEAD + max(1, self._weeks.rows) * row)
@@ -90,7 +90,7 @@ class WeeksDrawing(QWidget):
         tall = (self.height() - HEAD) / max(1, self._weeks.rows)
         return QRectF(at % 7 * wide, HEAD + at // 7 * tall, wide, tall)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         """Go from day to day, and to other weeks beyond the first and last."""
         keys = Qt.Key
         if event.key() in (keys.Key_PageUp, keys.Key_PageDown):
@@ -110,7 +110,7 @@ class WeeksDrawing(QWidget):
         self.choose(wanted)
         self.day_chosen.emit(wanted)
 
-    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+    def mousePressEvent(self, event: QMouseEvent) -> None:
         """Choose the day under the mouse."""
         for at in range(len(self._weeks.days)):
             if self.cell(at).contains(event.position()):
@@ -119,12 +119,12 @@ class WeeksDrawing(QWidget):
                 return
         super().mousePressEvent(event)
 
-    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
+    def wheelEvent(self, event: QWheelEvent) -> None:
         """Go a week up or down."""
         if event.angleDelta().y():
             self.moved.emit(-1 if event.angleDelta().y() > 0 else 1)
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint heads, days and the frame around the chosen one."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

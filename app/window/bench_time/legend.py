@@ -23,7 +23,7 @@ class Sample(QWidget):
         self.colours = LIGHT
         self.setFixedSize(QSize(30, 18))
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint it."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

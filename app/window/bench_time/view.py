@@ -92,7 +92,7 @@ class BenchTimeView(QWidget):
         outer.addWidget(self.summary)
         outer.addWidget(self.splitter, 1)
 
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+    def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep room for the weeks where legend and buttons take two lines."""
         super().resizeEvent(event)
         self._fit()

@@ -68,15 +68,15 @@ class MomentsModel(QAbstractTableModel):
         names = [[one.name for one in row] for row in self._rows]
         return next((at for at, some in enumerate(names) if name in some), 0)
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of moments."""
         return 0 if parent.isValid() else len(self._rows)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of columns."""
         return 0 if parent.isValid() else COURSE + 1
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""
@@ -151,7 +151,7 @@ class CourseDelegate(QStyledItemDelegate):
         self._model = model
         self.colours: Colours = LIGHT
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         """Return a size that shows the thinning."""
         return QSize(150, super().sizeHint(option, index).height())
 

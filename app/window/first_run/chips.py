@@ -91,7 +91,7 @@ class Chips(QWidget):
         both = zip(self._chips, self.buttons, strict=True)
         return tuple(chip.value for chip, button in both if button.isChecked())
 
-    def eventFilter(self, button: QObject, event: QEvent) -> bool:  # noqa: N802
+    def eventFilter(self, button: QObject, event: QEvent) -> bool:
         """Go along by arrows and first letters, press by Space or, where numbered, by digit."""
         if event.type() == QEvent.Type.FocusIn and button in self.buttons:
             self._here = self.buttons.index(button)

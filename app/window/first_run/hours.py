@@ -72,7 +72,7 @@ class HoursLine(QWidget):
             raise
         return Hours(days=days, start=start, end=end)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         """Take Enter as the end of the line."""
         if event.key() in ENTER and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
             self.entered.emit()

@@ -105,7 +105,7 @@ class VehicleLine(QWidget):
         words_ = [option_word(name) for name in self.options.pressed()]
         self.summary.setText(", ".join(words_))
 
-    def eventFilter(self, field: QObject, event: QEvent) -> bool:  # noqa: N802
+    def eventFilter(self, field: QObject, event: QEvent) -> bool:
         """Take Enter as the end of the line."""
         if (
             event.type() == QEvent.Type.KeyPress
@@ -117,7 +117,7 @@ class VehicleLine(QWidget):
             return True
         return super().eventFilter(field, event)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         """Take Enter among the options as the end of the line, too."""
         if event.key() in ENTER and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
             self.entered.emit()

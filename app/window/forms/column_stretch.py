@@ -29,7 +29,7 @@ class Breadth(QObject):
         model.dataChanged.connect(self._later.start)
         view.installEventFilter(self)
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Share anew when the view has another size."""
         if event.type() in (QEvent.Type.Resize, QEvent.Type.FontChange):
             self._later.start()

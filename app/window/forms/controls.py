@@ -179,7 +179,7 @@ class Maybe(QWidget):
         """Tell whether the control counts."""
         return self.box.isChecked()
 
-    def setAccessibleName(self, name: str) -> None:  # noqa: N802
+    def setAccessibleName(self, name: str) -> None:
         """Name the box and the control alike."""
         super().setAccessibleName(name)
         self.box.setAccessibleName(f"{name}: {self.box.text()}")

@@ -36,7 +36,7 @@ T = TypeVar("T")
 class Roomy(QStyledItemDelegate):
     """Lines with some air around: numbers at the right keep off what follows them."""
 
-    def initStyleOption(  # noqa: N802
+    def initStyleOption(
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> None:
         """Add a blank behind what stands at the right."""
@@ -44,7 +44,7 @@ class Roomy(QStyledItemDelegate):
         if option.displayAlignment & Qt.AlignmentFlag.AlignRight:
             option.text += EN_SPACE
 
-    def sizeHint(  # noqa: N802
+    def sizeHint(
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> QSize:
         """Return the usual size and a little more."""

@@ -62,11 +62,11 @@ class RowsModel(QAbstractTableModel, Generic[T]):
         """Return the value of a line."""
         return self._rows[index.row()] if index.isValid() else None
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of values."""
         return 0 if parent.isValid() else len(self._rows)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of columns."""
         return 0 if parent.isValid() else len(self._columns)
 
@@ -86,7 +86,7 @@ class RowsModel(QAbstractTableModel, Generic[T]):
             return self._icon(column.swatch(row))
         return None
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""

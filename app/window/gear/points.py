@@ -37,7 +37,7 @@ class DayCurve(QWidget):
         self.setFixedHeight(96)
         self.setAccessibleName(self.tr("Course of the air over the day"))
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         """Return a size in which a day can be read."""
         return QSize(320, 96)
 
@@ -46,7 +46,7 @@ class DayCurve(QWidget):
         self._points = tuple(sorted(points, key=lambda point: point.at))
         self.update()
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint both courses with their names."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

@@ -41,15 +41,15 @@ class LinesModel(QAbstractTableModel):
         """Return a line."""
         return self._rows[index.row()] if index.isValid() else None
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of lines."""
         return 0 if parent.isValid() else len(self._rows)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of columns."""
         return 0 if parent.isValid() else USED + 1
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""

@@ -91,11 +91,11 @@ class PlacesModel(QAbstractTableModel):
             found += [part] if inside == places else inside
         return tuple(found)
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of parts and places."""
         return 0 if parent.isValid() else len(self._rows)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of colours, and one."""
         return 0 if parent.isValid() else len(self._columns)
 
@@ -115,9 +115,7 @@ class PlacesModel(QAbstractTableModel):
             return f"{part} {place}, {self._head(index.column())}".replace(" ,", ",")
         return None
 
-    def setData(  # noqa: N802
-        self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole
-    ) -> bool:
+    def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
         """Tick a place, or all of a part; it leaves every other column."""
         if not index.isValid() or role != Qt.ItemDataRole.CheckStateRole:
             return False
@@ -131,7 +129,7 @@ class PlacesModel(QAbstractTableModel):
         self.ticked.emit()
         return True
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return the number of a colour, or the name of a part or place."""
@@ -184,7 +182,7 @@ class PlacesTable(QTableView):
         height = self.verticalHeader().defaultSectionSize() * lines
         self.setFixedHeight(height + self.horizontalHeader().sizeHint().height() + 6)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         """Tick a partly ticked part wholly by Space."""
         index = self.currentIndex()
         if event.key() == Qt.Key.Key_Space and index.isValid():

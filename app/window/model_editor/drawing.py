@@ -96,7 +96,7 @@ class NetworkDrawing(QWidget):
             middle = self.box(step).center()
             area.ensureVisible(int(middle.x()), int(middle.y()), int(WIDE), int(HIGH))
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         """Return a size that holds every layer."""
         wide = self._layout.layers * (WIDE + BETWEEN) - BETWEEN + 2 * EDGE
         return QSize(int(max(wide, 60)), int(self._layout.lines * LINE + 2 * EDGE))
@@ -110,7 +110,7 @@ class NetworkDrawing(QWidget):
         """Return the step drawn at a point, "" where there is none."""
         return next((one for one in self._layout.spots if self.box(one).contains(point)), "")
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint links below, boxes above."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -123,13 +123,13 @@ class NetworkDrawing(QWidget):
         painter.end()
         event.accept()
 
-    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+    def mousePressEvent(self, event: QMouseEvent) -> None:
         """Choose what is clicked."""
         step = self.step_at(event.position())
         if step:
             self._go(step)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         """Go along with the arrow keys."""
         way = STEERING.get(Qt.Key(event.key()))
         if way is None or not self._layout.spots:

@@ -115,7 +115,7 @@ class Form(QWidget):
         finally:
             self._filling = False
 
-    def focusNextPrevChild(self, onwards: bool) -> bool:  # noqa: N802
+    def focusNextPrevChild(self, onwards: bool) -> bool:
         """Let Tab go along as fields are laid out."""
         return move_focus(self, onwards=onwards) or super().focusNextPrevChild(onwards)
 
@@ -139,7 +139,7 @@ class Form(QWidget):
 class _Calm(QObject):
     """Keeps the wheel from changing a field that has not the keys: it scrolls the form."""
 
-    def eventFilter(self, field: QObject, event: QEvent) -> bool:  # noqa: N802
+    def eventFilter(self, field: QObject, event: QEvent) -> bool:
         """Pass the wheel on to what lies behind."""
         wheel = event.type() == QEvent.Type.Wheel and isinstance(field, QWidget)
         if wheel and not field.hasFocus():  # type: ignore[attr-defined]

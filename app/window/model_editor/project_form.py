@@ -35,7 +35,7 @@ class Note(QPlainTextEdit):
         self.setTabChangesFocus(True)
         self.setFixedHeight(self.fontMetrics().height() * 4)
 
-    def focusOutEvent(self, event: QFocusEvent) -> None:  # noqa: N802
+    def focusOutEvent(self, event: QFocusEvent) -> None:
         """Tell that writing has come to an end."""
         super().focusOutEvent(event)
         self.left.emit()

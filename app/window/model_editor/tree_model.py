@@ -131,9 +131,7 @@ class BuildModel(EntriesModel):
             return font
         return key if role == KEY else None
 
-    def setData(  # noqa: N802
-        self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole
-    ) -> bool:
+    def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
         """Ask for another name; the book answers."""
         node = self.node_at(index)
         text = str(value).strip()
@@ -142,7 +140,7 @@ class BuildModel(EntriesModel):
         self.renamed.emit(node.key, text)
         return False
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""
@@ -158,15 +156,15 @@ class BuildModel(EntriesModel):
 
     # -- drag and drop ----------------------------------------------------------------------
 
-    def supportedDropActions(self) -> Qt.DropAction:  # noqa: N802
+    def supportedDropActions(self) -> Qt.DropAction:
         """Return that lines are moved, or copied to another model."""
         return Qt.DropAction.MoveAction | Qt.DropAction.CopyAction
 
-    def mimeTypes(self) -> list[str]:  # noqa: N802
+    def mimeTypes(self) -> list[str]:
         """Return the one type that is dragged."""
         return [MIME]
 
-    def mimeData(self, indexes: Iterable[QModelIndex]) -> QMimeData:  # noqa: N802
+    def mimeData(self, indexes: Iterable[QModelIndex]) -> QMimeData:
         """Return the lines as they are dragged: all steps, or all models."""
         keys = [self.key_at(one) for one in indexes if one.column() == 0]
         movable = [key for key in keys if key is not None and key.kind in MOVABLE]
@@ -178,7 +176,7 @@ class BuildModel(EntriesModel):
         mime.setData(MIME, json.dumps(packed).encode())
         return mime
 
-    def dropMimeData(  # noqa: N802
+    def dropMimeData(
         self, data: QMimeData, action: Qt.DropAction, row: int, _column: int, parent: Index
     ) -> bool:
         """Ask for the lines to stand there; the book answers, and nothing moves here."""

@@ -36,15 +36,13 @@ OPEN_AT_ONCE = 4  # models of which the steps are seen when a book is first show
 class Roomy(QStyledItemDelegate):
     """Gives each line some room."""
 
-    def sizeHint(  # noqa: N802
+    def sizeHint(
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> QSize:
         """Return the usual size, and a little more height."""
         return super().sizeHint(option, index) + QSize(0, 6)
 
-    def setEditorData(  # noqa: N802
-        self, editor: QWidget, index: QModelIndex | QPersistentModelIndex
-    ) -> None:
+    def setEditorData(self, editor: QWidget, index: QModelIndex | QPersistentModelIndex) -> None:
         """Leave alone what is being typed, when a plan arrives meanwhile."""
         if not (isinstance(editor, QLineEdit) and editor.isModified()):
             super().setEditorData(editor, index)
@@ -105,7 +103,7 @@ class BuildTree(QTreeView):
         if above.isValid() and self.isRowHidden(here.row(), above):
             self.setCurrentIndex(above)
 
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+    def resizeEvent(self, event: QResizeEvent) -> None:
         """Give names what the others leave, and those the rest, until a person has set a width."""
         super().resizeEvent(event)
         if not self._own_widths:

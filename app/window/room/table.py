@@ -55,11 +55,11 @@ class TimesModel(QAbstractTableModel):
         """Return the coating of a line."""
         return self._rows[index.row()] if index.isValid() else None
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of coatings."""
         return 0 if parent.isValid() else len(self._rows)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of states and one for the name."""
         return 0 if parent.isValid() else len(STATES) + 1
 
@@ -81,7 +81,7 @@ class TimesModel(QAbstractTableModel):
             return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         return None
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""

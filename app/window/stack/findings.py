@@ -41,7 +41,7 @@ class FindingsPanel(QScrollArea):
         self.setMaximumWidth(WIDTH[1])
         self.buttons: list[QPushButton] = []
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         """Return the usual width."""
         return QSize(WIDTH[1], super().sizeHint().height())
 

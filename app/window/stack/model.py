@@ -106,11 +106,11 @@ class CoatsModel(QAbstractTableModel):
         """Return the line of a coat."""
         return self._coats.index(coat)
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of coats."""
         return 0 if parent.isValid() else len(self._coats)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of columns."""
         return 0 if parent.isValid() else 4
 
@@ -133,7 +133,7 @@ class CoatsModel(QAbstractTableModel):
             return swatch_icon(coat.swatch)
         return None
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""

@@ -131,12 +131,12 @@ class CrossSection(QWidget):
         """Return the height at which a film lies, 0 for one that is not drawn."""
         return next((round(band.middle) for band in self._bands() if band.coat == coat), 0)
 
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+    def resizeEvent(self, event: QResizeEvent) -> None:
         """Need more height where the words of a film take three lines."""
         super().resizeEvent(event)
         self._make_room()
 
-    def changeEvent(self, event: QEvent) -> None:  # noqa: N802
+    def changeEvent(self, event: QEvent) -> None:
         """Follow the size of the letters."""
         super().changeEvent(event)
         if event.type() == QEvent.Type.FontChange:
@@ -162,11 +162,11 @@ class CrossSection(QWidget):
                 beside = False
         return Lines(small, body, fine, left, width, beside)
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         """Return a size for a dozen films."""
         return QSize(460, 420)
 
-    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+    def mousePressEvent(self, event: QMouseEvent) -> None:
         """Choose the film under the pointer."""
         for band in self._bands():
             if band.top <= event.position().y() < band.bottom:
@@ -174,7 +174,7 @@ class CrossSection(QWidget):
                 return
         super().mousePressEvent(event)
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint plastic, films, verdicts and names."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

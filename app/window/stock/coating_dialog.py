@@ -51,7 +51,7 @@ class SwatchField(QWidget):
         row.addStretch(1)
         self.setFocusProxy(self.typed)
 
-    def setAccessibleName(self, name: str) -> None:  # noqa: N802
+    def setAccessibleName(self, name: str) -> None:
         """Name the field."""
         super().setAccessibleName(name)
         self.typed.setAccessibleName(name)

@@ -118,11 +118,11 @@ class StockModel(QAbstractItemModel):
             return QModelIndex()
         return self._index_of(entry.above)
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return how many lines are below a line."""
         return 0 if parent.column() > 0 else len(self._below(parent))
 
-    def columnCount(self, _parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, _parent: Index = NO_INDEX) -> int:
         """Return the number of columns."""
         return OPENED + 1
 
@@ -147,7 +147,7 @@ class StockModel(QAbstractItemModel):
             return self._icons[swatch]
         return None
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""
@@ -199,7 +199,7 @@ class StockFilter(QSortFilterProxyModel):
         self._words = tuple(asked.casefold().split())
         self.invalidate()
 
-    def filterAcceptsRow(self, row: int, parent: Index) -> bool:  # noqa: N802
+    def filterAcceptsRow(self, row: int, parent: Index) -> bool:
         """Tell whether a line holds every word, its family's name counted in."""
         if not parent.isValid():
             return not self._words  # a family is there for its coatings alone

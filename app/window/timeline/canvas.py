@@ -146,11 +146,11 @@ class StripCanvas(QAbstractScrollArea):
             focused=self.hasFocus(),
         )
 
-    def sizeHint(self) -> QSize:  # noqa: N802
+    def sizeHint(self) -> QSize:
         """Return a size that shows an evening."""
         return QSize(900, 420)
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the strip."""
         painter = QPainter(self.viewport())
         scene = self.scene()
@@ -166,18 +166,18 @@ class StripCanvas(QAbstractScrollArea):
         if self.isVisible() and self._tiles.paint_ahead(self.scene(), self.devicePixelRatio()):
             self._idle.start()
 
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+    def resizeEvent(self, event: QResizeEvent) -> None:
         """Fit the scroll bars."""
         super().resizeEvent(event)
         self._set_bars()
 
-    def changeEvent(self, event: QEvent) -> None:  # noqa: N802
+    def changeEvent(self, event: QEvent) -> None:
         """Lay out anew in another font."""
         super().changeEvent(event)
         if event.type() == QEvent.Type.FontChange:
             self._rearrange()
 
-    def scrollContentsBy(self, _across: int, _down: int) -> None:  # noqa: N802
+    def scrollContentsBy(self, _across: int, _down: int) -> None:
         """Repaint; the edges stay where they are."""
         self.viewport().update()
 

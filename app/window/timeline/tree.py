@@ -56,7 +56,7 @@ class OutlineModel(EntriesModel):
             return self._icon(node.swatch)
         return None
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""

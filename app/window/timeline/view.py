@@ -44,7 +44,7 @@ class TimelineView(StripCanvas):
         self._pull.timeout.connect(self._scroll_along)
         self.floor_of: Callable[[PassKey], int | None] = lambda _key: None
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+    def keyPressEvent(self, event: QKeyEvent) -> None:
         """Move between pieces of work, zoom, open."""
         key = event.key()
         moves = {
@@ -73,7 +73,7 @@ class TimelineView(StripCanvas):
         else:
             super().keyPressEvent(event)
 
-    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
+    def wheelEvent(self, event: QWheelEvent) -> None:
         """Zoom with Ctrl, go along the time with Shift, else up and down."""
         step = event.angleDelta().y() or event.angleDelta().x()
         if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
@@ -90,7 +90,7 @@ class TimelineView(StripCanvas):
             bar.setValue(bar.value() - step)
             event.accept()
 
-    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+    def mousePressEvent(self, event: QMouseEvent) -> None:
         """Choose what was pressed, or begin to drag the strip."""
         if event.button() is not Qt.MouseButton.LeftButton:
             super().mousePressEvent(event)
@@ -105,7 +105,7 @@ class TimelineView(StripCanvas):
             self._dragged = event.position().toPoint()
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 
-    def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Drag the strip, or point at work."""
         if self._dragged is not None:
             here = event.position().toPoint()
@@ -124,7 +124,7 @@ class TimelineView(StripCanvas):
             self._pointed = pointed
             self.viewport().update()
 
-    def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Stop dragging; let go of what is carried."""
         carried, self._dragged = self._carried, None
         slot = carried.slot(self.scene()) if carried else None
@@ -133,13 +133,13 @@ class TimelineView(StripCanvas):
         if carried is not None and slot is not None and not carried.stays(slot):
             self.dropped.emit(carried.key, slot.interval)
 
-    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Ask for the reason and gates of a piece."""
         box = self._box_under(event.position())
         if box is not None:
             self.opened.emit(self._piece(box).key)
 
-    def contextMenuEvent(self, event: QContextMenuEvent) -> None:  # noqa: N802
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         """Ask what can be done with a piece, the chosen one by key."""
         if event.reason() is QContextMenuEvent.Reason.Mouse:
             box = self._box_under(QPointF(self.viewport().mapFrom(self, event.pos())))
@@ -149,7 +149,7 @@ class TimelineView(StripCanvas):
         else:
             self.asked.emit(self.viewport().mapToGlobal(self.choice_spot()))
 
-    def viewportEvent(self, event: QEvent) -> bool:  # noqa: N802
+    def viewportEvent(self, event: QEvent) -> bool:
         """Show what is under the pointer."""
         if event.type() == QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
             text = self.tip_at(QPointF(event.pos()))

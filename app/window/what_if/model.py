@@ -43,11 +43,11 @@ class ScenarioModel(QAbstractTableModel):
         """Return the scenario of a row, None for the plan as it is."""
         return self._tried[row - 1] if 1 <= row <= len(self._tried) else None
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of scenarios, and one for the plan as it is."""
         return 0 if parent.isValid() else 1 + len(self._tried)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of columns."""
         return 0 if parent.isValid() else len(heads())
 
@@ -71,7 +71,7 @@ class ScenarioModel(QAbstractTableModel):
         told = remark(tried.outcome, self._present) if tried.outcome else ""
         return self.tr("{name}. {told}").format(name=words.capital(tried.scenario.name), told=told)
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""

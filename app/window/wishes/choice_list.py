@@ -64,7 +64,7 @@ class Choose(QDialog):
         item = self.list.currentItem()
         return item.data(VALUE) if item is not None and not item.isHidden() else None
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Let the arrow keys of the field move in the list."""
         if (
             watched is self.narrow

@@ -33,11 +33,11 @@ class WishModel(QAbstractTableModel):
         """Return the wish of a row."""
         return self._wishes[row] if 0 <= row < len(self._wishes) else None
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of wishes."""
         return 0 if parent.isValid() else len(self._wishes)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:  # noqa: N802
+    def columnCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of columns."""
         return 0 if parent.isValid() else 3
 
@@ -53,7 +53,7 @@ class WishModel(QAbstractTableModel):
         )
         return told[index.column()]
 
-    def headerData(  # noqa: N802
+    def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Return a column's name."""

@@ -157,7 +157,7 @@ class Writing(QWidget):
         self.lines = lines
         self.resize(300, 100)
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+    def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
         for words, where in self.lines:
             if isinstance(where, QRectF):

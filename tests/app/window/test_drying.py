@@ -227,10 +227,10 @@ class FakeTray:
         self.shown = False
 
     @staticmethod
-    def isSystemTrayAvailable() -> bool:  # noqa: N802
+    def isSystemTrayAvailable() -> bool:
         return True
 
-    def setToolTip(self, _text: str) -> None:  # noqa: N802
+    def setToolTip(self, _text: str) -> None:
         pass
 
     def show(self) -> None:
@@ -239,7 +239,7 @@ class FakeTray:
     def hide(self) -> None:
         self.shown = False
 
-    def showMessage(self, _title: str, text: str, _icon: object) -> None:  # noqa: N802
+    def showMessage(self, _title: str, text: str, _icon: object) -> None:
         assert self.shown
         self.told.append(text)
 
