@@ -19,13 +19,13 @@ from planner.values.moment import Interval, aware, minute_of, moment_of, zone_na
 from planner.values.plan import (
     BenchKind,
     BenchWork,
-    Bound,
     Cause,
     Clash,
     Cost,
     PassKey,
     Placement,
     Plan,
+    ProvenBound,
     Reason,
     Status,
     Unplaced,
@@ -305,7 +305,7 @@ def load_plan(data: bytes) -> Plan:
         status=read.status,
         cost=_cost(read),
         finishes=tuple((entry.project, minute_of(entry.at)) for entry in read.finishes),
-        bounds=tuple(Bound(entry.level, entry.value, entry.proof) for entry in read.bound),
+        bounds=tuple(ProvenBound(entry.level, entry.value, entry.proof) for entry in read.bound),
         digest=read.input,
         conflict=tuple(Clash(entry.what, entry.relax) for entry in read.conflict),
     )

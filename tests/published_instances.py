@@ -18,7 +18,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.schedule.optimise.resource_constrained import Lag, PlainProblem
+from planner.schedule.optimise.resource_constrained import PlainProblem, TimeLag
 
 
 @dataclass(frozen=True)
@@ -40,11 +40,11 @@ def job_shop(text: str) -> PlainProblem:
     machines = len(jobs[0]) // 2
     durations: list[int] = []
     demands: list[tuple[int, ...]] = []
-    lags: list[Lag] = []
+    lags: list[TimeLag] = []
     for job in jobs:
         for at in range(0, len(job), 2):
             if at:
-                lags.append(Lag(len(durations) - 1, len(durations), durations[-1]))
+                lags.append(TimeLag(len(durations) - 1, len(durations), durations[-1]))
             durations.append(job[at + 1])
             demands.append(tuple(int(machine == job[at]) for machine in range(machines)))
     return PlainProblem(tuple(durations), tuple(demands), (1,) * machines, tuple(lags))
@@ -61,12 +61,12 @@ def project(text: str) -> PlainProblem:
     capacities = tuple(next(numbers) for _ in range(resources))
     durations: list[int] = []
     demands: list[tuple[int, ...]] = []
-    lags: list[Lag] = []
+    lags: list[TimeLag] = []
     for index in range(count):
         durations.append(next(numbers))
         demands.append(tuple(next(numbers) for _ in range(resources)))
         after = [next(numbers) - 1 for _ in range(next(numbers))]
-        lags += [Lag(index, other, durations[index]) for other in after]
+        lags += [TimeLag(index, other, durations[index]) for other in after]
     assert next(numbers, None) is None, "numbers are left over"
     return PlainProblem(tuple(durations), tuple(demands), capacities, tuple(lags))
 
@@ -81,11 +81,11 @@ def project_with_lags(text: str) -> PlainProblem:
     """
     numbers = iter([int(number) for number in text.split()])
     count, resources, _, _ = (next(numbers) for _ in range(4))
-    lags: list[Lag] = []
+    lags: list[TimeLag] = []
     for _ in range(count + 2):
         index, _, followers = next(numbers), next(numbers), next(numbers)
         after = [next(numbers) for _ in range(followers)]
-        lags += [Lag(index, other, next(numbers)) for other in after]
+        lags += [TimeLag(index, other, next(numbers)) for other in after]
     durations: list[int] = []
     demands: list[tuple[int, ...]] = []
     for index in range(count + 2):

@@ -16,7 +16,16 @@ from app.service.shopping import load_document
 from planner.air import fitness
 from planner.evening.advice import InAir, in_air
 from planner.evening.run_sheet_notes import beside
-from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow, run_sheet
+from planner.tonight import (
+    BenchRow,
+    Closing,
+    DryingFilm,
+    Row,
+    RunSheet,
+    SheetCoat,
+    WorkRow,
+    run_sheet,
+)
 from planner.values.coating import Portion
 from planner.values.moment import Interval, zone_named
 from planner.values.plan import PassKey
@@ -130,7 +139,7 @@ def _work(row: WorkRow, zone: ZoneInfo) -> dict[str, Any]:
     }
 
 
-def _coat(coat: Coat) -> dict[str, Any]:
+def _coat(coat: SheetCoat) -> dict[str, Any]:
     return {
         "coating": coat.coating,
         "swatch": coat.swatch,
@@ -144,7 +153,7 @@ def _mix(portions: tuple[Portion, ...]) -> list[dict[str, Any]]:
     return [{"coating": portion.coating, "parts": portion.parts} for portion in portions]
 
 
-def _drying(film: Drying, zone: ZoneInfo) -> dict[str, Any]:
+def _drying(film: DryingFilm, zone: ZoneInfo) -> dict[str, Any]:
     return {
         **key_fields(film.key),
         "coating": film.coating,

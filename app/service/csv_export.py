@@ -14,7 +14,7 @@ from app.service import wording
 from app.service.sanitize_text import tame
 from planner.bench import BenchCalendar
 from planner.passes import Pass, expand_all
-from planner.quantity import ConsumableLine, Line, RunsOut, shopping
+from planner.quantity import ConsumableLine, RunsOut, ShoppingLine, shopping
 from planner.values.book import Book
 from planner.values.message import Message, Translate, message, row
 from planner.values.moment import Interval, moment_of
@@ -146,7 +146,7 @@ def shopping_bytes(
     )
 
 
-def _coating(line: Line, zone: ZoneInfo) -> list[Cell]:
+def _coating(line: ShoppingLine, zone: ZoneInfo) -> list[Cell]:
     return [
         message("coating"),
         line.coating.name,

@@ -9,7 +9,7 @@ from app.service import wording
 from planner.bench import BenchCalendar
 from planner.cure import Band, Cure
 from planner.layers.operation_kinds import OIL_BORNE
-from planner.schedule.partial_schedule import Table
+from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.problem import Problem
 from planner.values.book import Book
 from planner.values.coating import State
@@ -31,7 +31,7 @@ class HardClear:
     opens: int | None
 
 
-def hard_clears(table: Table) -> tuple[HardClear, ...]:
+def hard_clears(table: PartialSchedule) -> tuple[HardClear, ...]:
     """Return one for each model that gets films of enamel or oil, in order of the book.
 
     Parameters
@@ -60,10 +60,12 @@ def _rank(one: HardClear) -> tuple[bool, int]:
     return one.opens is None, one.opens or 0
 
 
-def laid_out(book: Book, plan: Plan, now: int, cure: Cure, calendar: BenchCalendar) -> Table:
+def laid_out(
+    book: Book, plan: Plan, now: int, cure: Cure, calendar: BenchCalendar
+) -> PartialSchedule:
     """Return the table with every pass of a plan laid on it, in order of time."""
     problem = Problem(book, now, cure=cure, calendar=calendar)
-    table = Table(problem, now)
+    table = PartialSchedule(problem, now)
     for one in sorted(plan.placements, key=lambda placed: (placed.start, placed.end)):
         index = problem.index.get(one.key)
         if index is not None and index not in table.end:

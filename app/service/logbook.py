@@ -16,7 +16,7 @@ from planner.evening.log_entries import entry_of
 from planner.evening.out_of_order import as_done
 from planner.evening.split_steps import parted, places_of
 from planner.quantity import planned_use
-from planner.schedule.cups_at_start import Held, left_in_cups
+from planner.schedule.cups_at_start import HeldCoating, left_in_cups
 from planner.values.book import Book
 from planner.values.gear import Cleaned
 from planner.values.lookup import project_of
@@ -385,7 +385,7 @@ def not_cleaned(book: Book, fact: Cleaned) -> Edit:
     return Edit(name, replace(book, cleaned=tuple(known)))
 
 
-def cups_now(book: Book, now: int) -> dict[str, Held]:
+def cups_now(book: Book, now: int) -> dict[str, HeldCoating]:
     """Return what each airbrush holds by the logbook, as a plan made now takes it to be."""
     return left_in_cups(book, calendar_of(book.bench_time), now)
 

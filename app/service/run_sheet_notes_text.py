@@ -8,10 +8,10 @@ from zoneinfo import ZoneInfo
 from app.service import wording
 from planner.air import fitness
 from planner.evening.advice import InAir
-from planner.evening.alternatives import Other, Taker
+from planner.evening.alternatives import ColourTaker, Other
 from planner.evening.closing_check import Check, CheckKind
-from planner.evening.last_coat_brake import HARD, Below, Brake
-from planner.evening.looks import Look
+from planner.evening.last_coat_brake import HARD, Brake, TopFilm
+from planner.evening.looks import DueLook
 from planner.evening.run_sheet_notes import Beside, Filling
 from planner.tonight import RunSheet
 from planner.values.message import message, row
@@ -49,7 +49,7 @@ def air_text(found: Iterable[InAir], zone: ZoneInfo) -> str:
     return "\n".join(["The air for it", *lines]) if lines else ""
 
 
-def look_lines(looks: Iterable[Look], now: int, zone: ZoneInfo) -> Iterator[str]:
+def look_lines(looks: Iterable[DueLook], now: int, zone: ZoneInfo) -> Iterator[str]:
     """Yield when to look at what, and for what."""
     for look in looks:
         when = look_when(look, now, zone)
@@ -62,7 +62,7 @@ def look_lines(looks: Iterable[Look], now: int, zone: ZoneInfo) -> Iterator[str]
         )
 
 
-def look_when(look: Look, now: int, zone: ZoneInfo) -> str:
+def look_when(look: DueLook, now: int, zone: ZoneInfo) -> str:
     """Return when a look is due, to the minute."""
     if look.at <= now:
         return message("now")
@@ -79,7 +79,7 @@ def brake_lines(brakes: Iterable[Brake], zone: ZoneInfo) -> Iterator[str]:
         yield from (f"         {below_text(one, brake.at, zone)}" for one in brake.below)
 
 
-def below_text(one: Below, at: int, zone: ZoneInfo) -> str:
+def below_text(one: TopFilm, at: int, zone: ZoneInfo) -> str:
     """Return how far a film below a last coat has come at ``at``."""
     told = f"{_parts(one.places)}: {one.coating} ({one.step})"
     if one.hard is not None and one.hard <= at:
@@ -119,7 +119,7 @@ def _fillings(fillings: Iterable[Filling], now: int, zone: ZoneInfo) -> Iterator
             )
 
 
-def taker_words(takers: tuple[Taker, ...], now: int, zone: ZoneInfo) -> list[str]:
+def taker_words(takers: tuple[ColourTaker, ...], now: int, zone: ZoneInfo) -> list[str]:
     """Return what else takes a colour that is filled in at ``now``, and from when."""
     if not takers:
         return ["nothing beside this sheet, in any project"]

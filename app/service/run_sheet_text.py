@@ -14,9 +14,9 @@ from app.service.shopping import load_text
 from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cautions import LAST_WORD
 from planner.passes import expand_all
-from planner.schedule.cups_at_start import Held
+from planner.schedule.cups_at_start import HeldCoating
 from planner.schedule.serial_schedule import WAITS
-from planner.tonight import BenchRow, Closing, Coat, Drying, Row, RunSheet, WorkRow
+from planner.tonight import BenchRow, Closing, DryingFilm, Row, RunSheet, SheetCoat, WorkRow
 from planner.values.book import Book
 from planner.values.coating import Portion, State
 from planner.values.message import Message, Translate, message, told
@@ -61,7 +61,7 @@ def _run_sheet_lines(sheet: RunSheet, book: Book) -> list[str]:
     return lines
 
 
-def cup_lines(cups: Mapping[str, Held], zone: ZoneInfo) -> list[str]:
+def cup_lines(cups: Mapping[str, HeldCoating], zone: ZoneInfo) -> list[str]:
     """Return what airbrushes hold from before, and since when."""
     return [
         message(
@@ -229,7 +229,7 @@ def work_title(row: WorkRow) -> str:
     return message("{work} (logged)", work=work) if row.logged else work
 
 
-def coat_text(coat: Coat, row: WorkRow) -> str:
+def coat_text(coat: SheetCoat, row: WorkRow) -> str:
     """Return what is laid and with what, and its mix where no load has told it."""
     laid = row_of((coat.coating, row.airbrush or row.tool))
     mixed = mix_text(coat.portions)
@@ -272,7 +272,7 @@ def _section(title: str, lines: Iterable[str]) -> list[str]:
     return ["", title, *body] if body else []
 
 
-def drying_lines(films: Iterable[Drying], now: int, zone: ZoneInfo) -> Iterator[str]:
+def drying_lines(films: Iterable[DryingFilm], now: int, zone: ZoneInfo) -> Iterator[str]:
     """Yield when films are ready, for what, and where they lie; one line for like ones of a day."""
     for alike in _alike(films, zone):
         first = alike[0]
@@ -294,9 +294,9 @@ def drying_lines(films: Iterable[Drying], now: int, zone: ZoneInfo) -> Iterator[
         )
 
 
-def _alike(films: Iterable[Drying], zone: ZoneInfo) -> list[list[Drying]]:
+def _alike(films: Iterable[DryingFilm], zone: ZoneInfo) -> list[list[DryingFilm]]:
     """Return films in groups of the same coating, state, step and day."""
-    groups: dict[tuple[str, State | None, str, date | None], list[Drying]] = defaultdict(list)
+    groups: dict[tuple[str, State | None, str, date | None], list[DryingFilm]] = defaultdict(list)
     for film in films:
         day = None if film.opens is None else moment_of(film.opens, zone).date()
         step = film.waiting.step if film.waiting else ""
@@ -304,7 +304,7 @@ def _alike(films: Iterable[Drying], zone: ZoneInfo) -> list[list[Drying]]:
     return list(groups.values())
 
 
-def _on_model(films: Iterable[Drying]) -> list[str]:
+def _on_model(films: Iterable[DryingFilm]) -> list[str]:
     """Return models with the parts that bear such a film, those of the same parts together."""
     parts: dict[str, dict[str, None]] = defaultdict(dict)
     for film in films:

@@ -12,11 +12,11 @@ from planner.quantity import (
     ConsumableLine,
     Enough,
     Kept,
-    Line,
     Load,
-    Measure,
+    MixMeasure,
     RunsOut,
     Shopping,
+    ShoppingLine,
     Stirring,
 )
 from planner.values.book import Book
@@ -38,7 +38,7 @@ def millilitres(amount: float) -> str:
     return message("{ml:.1f} ml", ml=math.ceil(amount * 10 - 1e-6) / 10)
 
 
-def measures_text(measures: Iterable[Measure]) -> str:
+def measures_text(measures: Iterable[MixMeasure]) -> str:
     """Return "51 drops sand, 77 drops thinner"."""
     return row(
         message("1 drop {coating}", coating=one.coating)
@@ -109,7 +109,7 @@ def shopping_text(found: Shopping, book: Book) -> str:
     return "\n".join(lines)
 
 
-def _coatings(every: tuple[Line, ...], zone: ZoneInfo) -> Iterator[str]:
+def _coatings(every: tuple[ShoppingLine, ...], zone: ZoneInfo) -> Iterator[str]:
     width = max((len(line.coating.name) for line in every), default=0)
     width = max(width, len("coating"))
     if every:
@@ -122,13 +122,13 @@ def _coatings(every: tuple[Line, ...], zone: ZoneInfo) -> Iterator[str]:
             yield f"  {word}"
 
 
-def _buy(line: Line) -> str:
+def _buy(line: ShoppingLine) -> str:
     if line.bottles:
         return f"{wording.count(line.bottles, 'bottle')} of {line.coating.bottle_ml:g} ml"
     return "enough" if line.complete else "?"
 
 
-def _words(line: Line, zone: ZoneInfo) -> Iterator[str]:
+def _words(line: ShoppingLine, zone: ZoneInfo) -> Iterator[str]:
     if line.runs_out and line.stock_ml > 0:
         yield runs_out_text(line.runs_out, zone)
     elif line.runs_out and line.runs_out.at is not None:
@@ -264,14 +264,14 @@ def load_document(load: Load) -> dict[str, Any]:
     }
 
 
-def _measures_data(measures: Iterable[Measure]) -> list[dict[str, Any]]:
+def _measures_data(measures: Iterable[MixMeasure]) -> list[dict[str, Any]]:
     return [
         {"coating": one.coating, "parts": one.parts, "ml": one.ml, "drops": one.drops}
         for one in measures
     ]
 
 
-def _line_data(line: Line, zone: ZoneInfo) -> dict[str, Any]:
+def _line_data(line: ShoppingLine, zone: ZoneInfo) -> dict[str, Any]:
     return {
         "coating": line.coating.name,
         "needed_ml": line.needed_ml,

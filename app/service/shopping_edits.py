@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from app.service.edits import Edit
 from app.service.stock import buy_bottles, buy_consumable
-from planner.quantity import ConsumableLine, Line, Shopping
+from planner.quantity import ConsumableLine, Shopping, ShoppingLine
 from planner.values.book import Book
 from planner.values.message import called
 from planner.values.refusal import demand
@@ -24,12 +24,12 @@ class Bought:
     consumable: bool = False
 
 
-def wanted(line: Line | ConsumableLine) -> Bought | None:
+def wanted(line: ShoppingLine | ConsumableLine) -> Bought | None:
     """Return what to buy of a line; None if there is enough.
 
     What is counted in whole pieces is bought in whole pieces.
     """
-    if isinstance(line, Line):
+    if isinstance(line, ShoppingLine):
         return Bought(line.coating.name, line.bottles) if line.bottles else None
     if line.buy <= CRUMB:
         return None
@@ -38,7 +38,7 @@ def wanted(line: Line | ConsumableLine) -> Bought | None:
     return Bought(line.name, amount, consumable=True)
 
 
-def lines_of(found: Shopping) -> tuple[Line | ConsumableLine, ...]:
+def lines_of(found: Shopping) -> tuple[ShoppingLine | ConsumableLine, ...]:
     """Return every line of the list, coatings first."""
     return (*found.lines, *found.consumables)
 

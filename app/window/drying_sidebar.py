@@ -13,7 +13,7 @@ from app.window.message_translation import translated
 from app.window.palette import Colours
 from app.window.plan_snapshot import Picture
 from app.window.run_sheet_notes_words import below_words, other_words
-from planner.tonight import Closing, Drying, RunSheet
+from planner.tonight import Closing, DryingFilm, RunSheet
 from planner.values.plan import Plan
 from planner.values.step import Bound
 
@@ -48,7 +48,7 @@ def _title(column: QVBoxLayout, words_: str) -> None:
 def _drying(
     column: QVBoxLayout,
     title: str,
-    films: tuple[Drying, ...],
+    films: tuple[DryingFilm, ...],
     sheet: RunSheet,
     zone: ZoneInfo,
     colours: Colours,
@@ -60,7 +60,7 @@ def _drying(
         column.addWidget(_film(film, sheet.now, zone, colours))
 
 
-def _film(film: Drying, now: int, zone: ZoneInfo, colours: Colours) -> QWidget:
+def _film(film: DryingFilm, now: int, zone: ZoneInfo, colours: Colours) -> QWidget:
     holder = QWidget()
     box = QVBoxLayout(holder)
     box.setContentsMargins(0, 2, 0, 4)

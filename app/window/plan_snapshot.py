@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from planner.quantity import Shopping
     from planner.schedule.judge import Verdict
     from planner.tonight import RunSheet
-    from planner.tonight.replayed_plan import LaidPlan
+    from planner.tonight.replayed_plan import ReplayedPlan
     from planner.values.book import Book
     from planner.values.plan import PassKey, Placement, Plan
 
@@ -92,11 +92,11 @@ class Picture:
         return {placed.key: placed for placed in reversed(self.plan.placements)}
 
     @cached_property
-    def laid(self) -> LaidPlan:
+    def laid(self) -> ReplayedPlan:
         """The plan laid out on a table."""
-        from planner.tonight.replayed_plan import LaidPlan  # noqa: PLC0415
+        from planner.tonight.replayed_plan import ReplayedPlan  # noqa: PLC0415
 
-        return LaidPlan(self.book, self.plan, self.now, self.calendar, self.cure)
+        return ReplayedPlan(self.book, self.plan, self.now, self.calendar, self.cure)
 
     @cached_property
     def moments(self) -> tuple[Moment, ...]:

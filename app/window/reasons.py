@@ -12,7 +12,7 @@ from app.window import step_naming, words
 from app.window.message_translation import title, translated
 from app.window.timeline.strip_content import Piece
 from planner.schedule.partial_schedule import FOREVER
-from planner.tonight.replayed_plan import LaidPlan
+from planner.tonight.replayed_plan import ReplayedPlan
 from planner.values.plan import Cause, PassKey, Reason
 from planner.values.step import Bound
 
@@ -150,12 +150,12 @@ class GateLine:
     source: str
 
 
-def gate_lines(laid: LaidPlan, key: PassKey) -> list[GateLine]:
+def gate_lines(laid: ReplayedPlan, key: PassKey) -> list[GateLine]:
     """Return every gate that holds a pass, the latest opening first, closings after."""
     return [line for _, line in gate_times(laid, key)]
 
 
-def gate_times(laid: LaidPlan, key: PassKey) -> list[tuple[int, GateLine]]:
+def gate_times(laid: ReplayedPlan, key: PassKey) -> list[tuple[int, GateLine]]:
     """Return the gates of `gate_lines`, each with the minute at which it opens or closes.
 
     A gate after a pass without a place opens never.

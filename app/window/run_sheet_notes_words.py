@@ -7,11 +7,11 @@ from zoneinfo import ZoneInfo
 
 from app.window import reasons, words
 from app.window.message_translation import translated
-from planner.evening.advice import OneFirst, Rest
-from planner.evening.alternatives import Other, Taker
+from planner.evening.advice import OneFirst, RestAdvice
+from planner.evening.alternatives import ColourTaker, Other
 from planner.evening.closing_check import Check, CheckKind
-from planner.evening.last_coat_brake import Below
-from planner.evening.looks import Look, LookFor, look_for
+from planner.evening.last_coat_brake import TopFilm
+from planner.evening.looks import DueLook, LookFor, look_for
 from planner.evening.run_sheet_notes import Beside, Filling
 from planner.tonight import WorkRow
 from planner.values.step import Trait
@@ -37,7 +37,7 @@ def sign_words(what: LookFor) -> str:
     return told[what]
 
 
-def look_at_words(look: Look) -> str:
+def look_at_words(look: DueLook) -> str:
     """Return what to look at: "gloss, Cart (hull): frosting, dust, runs"."""
     return words.tr("{work} ({parts}): {sign}").format(
         work=reasons.key_name(look.key),
@@ -46,7 +46,7 @@ def look_at_words(look: Look) -> str:
     )
 
 
-def look_sentence(look: Look, zone: ZoneInfo, now: int) -> str:
+def look_sentence(look: DueLook, zone: ZoneInfo, now: int) -> str:
     """Return when to look at what, and for what."""
     if look.at <= now:
         return words.tr("Have a look now: {what}").format(what=look_at_words(look))
@@ -55,7 +55,7 @@ def look_sentence(look: Look, zone: ZoneInfo, now: int) -> str:
     )
 
 
-def look_line(look: Look, zone: ZoneInfo, now: int) -> str:
+def look_line(look: DueLook, zone: ZoneInfo, now: int) -> str:
     """Return the same in one short line for the bench."""
     form = words.tr("Look now (L): {work}: {sign}")
     if look.at > now:
@@ -131,13 +131,13 @@ def one_first_words(first: OneFirst, zone: ZoneInfo, now: int) -> str:
     )
 
 
-def rest_words(pause: Rest, zone: ZoneInfo, now: int) -> str:
+def rest_words(pause: RestAdvice, zone: ZoneInfo, now: int) -> str:
     """Return until when places should be left alone."""
     told = words.tr("{n} tries have failed here; leave it alone until {time}.")
     return told.format(n=pause.tries, time=words.when(pause.until, zone, now))
 
 
-def taker_when(one: Taker, zone: ZoneInfo, now: int) -> str:
+def taker_when(one: ColourTaker, zone: ZoneInfo, now: int) -> str:
     """Return when what takes a colour could be done."""
     if one.ready(now):
         return words.tr("now")
@@ -158,7 +158,7 @@ def other_words(one: Other, zone: ZoneInfo, now: int) -> str:
     )
 
 
-def below_words(one: Below, zone: ZoneInfo, at: int) -> str:
+def below_words(one: TopFilm, zone: ZoneInfo, at: int) -> str:
     """Return how far a film below a last coat has come at ``at``: ready, or only touch-dry."""
     state = words.tr("wet") if one.state is None else words.state_word(one.state.value)
     ready = one.hard is not None and one.hard <= at

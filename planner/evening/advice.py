@@ -88,7 +88,7 @@ def in_air(book: Book, rows: Iterable[WorkRow], *, cure: Cure | None = None) -> 
 
 
 @dataclass(frozen=True)
-class Rest:
+class RestAdvice:
     """Two tries on the same places have failed: leave them alone until then."""
 
     until: int
@@ -96,7 +96,7 @@ class Rest:
     places: tuple[str, ...]
 
 
-def rest(book: Book, key: PassKey, now: int) -> Rest | None:
+def rest(book: Book, key: PassKey, now: int) -> RestAdvice | None:
     """Return until when the places of a step should be left alone, after tries that failed.
 
     A try has failed where the diary says that its step was dropped or
@@ -118,7 +118,7 @@ def rest(book: Book, key: PassKey, now: int) -> Rest | None:
     if until <= now:
         return None
     touched = {place for _, places in failed for place in places}
-    return Rest(until, len(failed), tuple(sorted(touched)))
+    return RestAdvice(until, len(failed), tuple(sorted(touched)))
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,7 @@ from planner.cure import Cure
 from planner.evening.logged_films import laid
 from planner.layers.requirement import WHILE_SOFT
 from planner.schedule.fit import Fit, fit_in, gates_open
-from planner.schedule.partial_schedule import FOREVER, Table
+from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.schedule.placing import place
 from planner.values.book import Book
 from planner.values.plan import PassKey
@@ -92,7 +92,7 @@ def leaves_time(book: Book, key: PassKey, now: int, *, cure: Cure | None = None)
     return fit is not None and keeps_windows(table, fit, stretch)
 
 
-def offer(table: Table, fit: Fit) -> Other:
+def offer(table: PartialSchedule, fit: Fit) -> Other:
     """Return a fit as what is offered."""
     one = table.problem.activities[fit.index].one
     return Other(
@@ -105,7 +105,7 @@ def offer(table: Table, fit: Fit) -> Other:
     )
 
 
-def keeps_windows(table: Table, fit: Fit, stretch: Stretch) -> bool:
+def keeps_windows(table: PartialSchedule, fit: Fit, stretch: Stretch) -> bool:
     """Tell whether work leaves time for all that closes: what it opens itself, and what runs."""
     trial = table.clone()
     place(trial, fit)
@@ -123,7 +123,7 @@ def keeps_windows(table: Table, fit: Fit, stretch: Stretch) -> bool:
     return all(_in_time(trial, index, fit.free, stretch) for index in begun)
 
 
-def _in_time(trial: Table, index: int, free: int, stretch: Stretch) -> bool:
+def _in_time(trial: PartialSchedule, index: int, free: int, stretch: Stretch) -> bool:
     """Tell whether what must follow has a place before its closing, in bench time."""
     activity = trial.problem.activities[index]
     deadline = trial.deadline(index)
@@ -146,7 +146,7 @@ def _in_time(trial: Table, index: int, free: int, stretch: Stretch) -> bool:
 
 
 @dataclass(frozen=True)
-class Taker:
+class ColourTaker:
     """A pass of the same colour as the one in the cup.
 
     ``opens`` is when it may be begun, now or later; None while it waits for
@@ -163,7 +163,9 @@ class Taker:
         return self.opens is not None and self.opens <= now
 
 
-def takers(book: Book, coating: str, now: int, *, cure: Cure | None = None) -> tuple[Taker, ...]:
+def takers(
+    book: Book, coating: str, now: int, *, cure: Cure | None = None
+) -> tuple[ColourTaker, ...]:
     """Return what else takes a colour: every vehicle, loose part and project, ready ones first.
 
     ``coating`` is a coating or mix by name.
@@ -182,5 +184,5 @@ def takers(book: Book, coating: str, now: int, *, cure: Cure | None = None) -> t
         ]
         opens = None if missing else gates_open(table, activity.index, now)
         waits = missing[0] if missing else ("" if opens is not None else activity.blocked)
-        found.append(Taker(one.key, places, opens, waits))
+        found.append(ColourTaker(one.key, places, opens, waits))
     return tuple(sorted(found, key=lambda one: (one.opens is None, one.opens or 0, one.key)))

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from planner.cure import Band, Cure
 from planner.evening.logged_films import laid
-from planner.schedule.partial_schedule import Table
+from planner.schedule.partial_schedule import PartialSchedule
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.plan import PassKey, Placement
@@ -18,7 +18,7 @@ HARD = State.DRY_THROUGH
 
 
 @dataclass(frozen=True)
-class Below:
+class TopFilm:
     """The top film of some places.
 
     ``state`` is the farthest that it has surely come, None for wet;
@@ -38,7 +38,7 @@ class Brake:
 
     key: PassKey
     at: int
-    below: tuple[Below, ...]
+    below: tuple[TopFilm, ...]
 
 
 def is_last(step: Step) -> bool:
@@ -52,7 +52,7 @@ def braked(
     at: int,
     cure: Cure | None = None,
     planned: Iterable[Placement] = (),
-) -> tuple[Below, ...]:
+) -> tuple[TopFilm, ...]:
     """Return the films below a last coat at ``at``, the least dry first.
 
     Nothing for any other work.  Films are those of the logbook, and of
@@ -78,7 +78,9 @@ def braked(
     return tuple(sorted(told, key=lambda one: -1 if one.state is None else ORDER.index(one.state)))
 
 
-def _below(table: Table, index: int, coating: str, places: tuple[str, ...], at: int) -> Below:
+def _below(
+    table: PartialSchedule, index: int, coating: str, places: tuple[str, ...], at: int
+) -> TopFilm:
     film, cure = table.film(index, places[0]), table.problem.cure
     reached: State | None = None
     for state in ORDER:
@@ -86,4 +88,4 @@ def _below(table: Table, index: int, coating: str, places: tuple[str, ...], at: 
         if ready is not None and ready <= at:
             reached = state
     step = table.problem.activities[index].one.key.step
-    return Below(places, coating, step, reached, cure.ready_at(film, HARD, Band.LATE))
+    return TopFilm(places, coating, step, reached, cure.ready_at(film, HARD, Band.LATE))

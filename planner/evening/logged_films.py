@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from planner.bench import calendar_of
 from planner.cure import Cure
-from planner.schedule.partial_schedule import Table
+from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.problem import Problem
 from planner.values.book import Book
 from planner.values.moment import minute_of, zone_named
@@ -15,7 +15,7 @@ from planner.values.plan import Placement
 
 def laid(
     book: Book, now: int, cure: Cure | None = None, planned: Iterable[Placement] = ()
-) -> Table:
+) -> PartialSchedule:
     """Return the table as the logbook left it; work under way counts as ending now.
 
     What goes on alone ends when it will have taken its minutes.
@@ -25,7 +25,7 @@ def laid(
     problem = Problem(
         book, now, cure=cure or Cure(book.room, zone), calendar=calendar_of(book.bench_time)
     )
-    table = Table(problem, now)
+    table = PartialSchedule(problem, now)
     entries = sorted(problem.logged.items(), key=lambda item: (item[1].start, item[0]))
     for key, entry in entries:
         index = problem.index.get(key)

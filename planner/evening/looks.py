@@ -49,7 +49,7 @@ def look_for(stage: Stage) -> LookFor:
 
 
 @dataclass(frozen=True)
-class Look:
+class DueLook:
     """Somebody should look at what a pass did, at the minute ``at`` or soon after.
 
     Attributes
@@ -76,7 +76,7 @@ class Look:
         return f"{self.what} {self.key}@{self.since}"
 
 
-def looks(book: Book, now: int) -> tuple[Look, ...]:
+def looks(book: Book, now: int) -> tuple[DueLook, ...]:
     """Return the looks that done work asks for and nobody has taken, the next one first.
 
     A look is taken once anything is noted of that step at its time or later,
@@ -88,10 +88,10 @@ def looks(book: Book, now: int) -> tuple[Look, ...]:
     return tuple(sorted(found, key=lambda one: (one.at, one.key)))
 
 
-def looks_to_come(rows: Iterable[object]) -> tuple[Look, ...]:
+def looks_to_come(rows: Iterable[object]) -> tuple[DueLook, ...]:
     """Return the looks that planned rows of a run sheet will ask for."""
     found = [
-        Look(
+        DueLook(
             key=row.key,
             stage=row.stage,
             places=row.places,
@@ -107,7 +107,7 @@ def looks_to_come(rows: Iterable[object]) -> tuple[Look, ...]:
     return tuple(sorted(found, key=lambda one: (one.at, one.key)))
 
 
-def _after_work(book: Book) -> Iterator[Look]:
+def _after_work(book: Book) -> Iterator[DueLook]:
     for project in book.projects:
         for model in project.models if project.active else ():
             steps = {step.id: step for step in model.steps}
@@ -122,14 +122,14 @@ def _after_work(book: Book) -> Iterator[Look]:
                 places = places_of(model, step, entry.coat)
                 if not _taken(project, key, at) and not _covered(project, model, entry, places):
                     what = look_for(step.stage)
-                    yield Look(key, step.stage, places, at, end, what, True)
+                    yield DueLook(key, step.stage, places, at, end, what, True)
 
 
-def _silvery(book: Book, now: int) -> Iterator[Look]:
+def _silvery(book: Book, now: int) -> Iterator[DueLook]:
     for one in silvering(book, now):
         project = book.project(one.key.project)
         if not _taken(project, one.key, one.shows):
-            yield Look(
+            yield DueLook(
                 one.key, Stage.DECAL, one.places, one.shows, one.since, LookFor.SILVERING, True
             )
 

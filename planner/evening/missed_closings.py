@@ -12,7 +12,7 @@ from planner.evening.logged_films import laid
 from planner.evening.skipped_steps import skipped
 from planner.graph.gates import PassGate
 from planner.layers.named_mends import Spot
-from planner.schedule.partial_schedule import FOREVER, Table
+from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.values.book import Book
 from planner.values.coating import Coating, Mark, Preparation, Window
 from planner.values.message import message, row, titled, within
@@ -107,7 +107,7 @@ def missed(book: Book, now: int, *, cure: Cure | None = None) -> tuple[Missed, .
     return tuple(sorted(found.values(), key=lambda one: (one.closed, one.key)))
 
 
-def _next_up(table: Table, index: int) -> bool:
+def _next_up(table: PartialSchedule, index: int) -> bool:
     """Tell whether all that comes before a pass is done, so that it lacks the window alone."""
     return all(before in table.end for before in table.problem.activities[index].before)
 

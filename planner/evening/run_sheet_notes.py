@@ -8,10 +8,10 @@ from dataclasses import dataclass
 from planner.bench import calendar_of
 from planner.cure import Cure
 from planner.evening.advice import OneFirst, one_first
-from planner.evening.alternatives import Other, Taker, instead, takers
+from planner.evening.alternatives import ColourTaker, Other, instead, takers
 from planner.evening.closing_check import Check, checks, cups_used, tidy_from
 from planner.evening.last_coat_brake import Brake, braked
-from planner.evening.looks import Look, looks, looks_to_come
+from planner.evening.looks import DueLook, looks, looks_to_come
 from planner.quantity import served
 from planner.tonight import BenchRow, RunSheet
 from planner.values.book import Book
@@ -24,7 +24,7 @@ class Filling:
     """A load or change of the sheet: what else takes its colour, and whether one goes first."""
 
     row: BenchRow
-    takers: tuple[Taker, ...]
+    takers: tuple[ColourTaker, ...]
     first: OneFirst | None
 
 
@@ -50,7 +50,7 @@ class Beside:
         aired and what is noisy has ended.
     """
 
-    looks: tuple[Look, ...]
+    looks: tuple[DueLook, ...]
     brakes: tuple[Brake, ...]
     fillings: tuple[Filling, ...]
     others: tuple[Other, ...]
@@ -107,9 +107,9 @@ def _fillings(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None) -> lis
     return found
 
 
-def _first_coats(found: Iterable[Taker]) -> Iterable[Taker]:
+def _first_coats(found: Iterable[ColourTaker]) -> Iterable[ColourTaker]:
     """Return of each step the first coat that is left: the next ones follow it."""
-    first: dict[tuple[str, ...], Taker] = {}
+    first: dict[tuple[str, ...], ColourTaker] = {}
     for one in found:
         step = one.key[:3]  # without the coat
         if step not in first or one.key.coat < first[step].key.coat:

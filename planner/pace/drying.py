@@ -37,7 +37,7 @@ _UNIT = NormalDist()
 
 
 @dataclass(frozen=True)
-class Bound:
+class FactorBound:
     """A film's factor lies above ``factor`` (not there yet), or not above it (there)."""
 
     factor: float
@@ -64,7 +64,7 @@ class DryingLine:
         return self.looks >= LEAST_LOOKS and not reckoned
 
 
-def drying_factor(bounds: Iterable[Bound]) -> Estimate:
+def drying_factor(bounds: Iterable[FactorBound]) -> Estimate:
     """Return the factor of a coating that bounds on its films' factors leave likely.
 
     The mean and variance of its logarithm, summed over a grid between a
@@ -92,7 +92,7 @@ def learned_drying(book: Book, now: int, *, cure: Cure | None = None) -> tuple[D
     """Return what the looks of the active projects teach, coating by coating."""
     table = laid(book, now, cure)
     problem = table.problem
-    bounds: dict[str, list[Bound]] = defaultdict(list)
+    bounds: dict[str, list[FactorBound]] = defaultdict(list)
     for project in book.projects:
         for look in project.observed if project.active else ():
             key = PassKey(project.name, look.model, look.step, look.coat)
@@ -113,7 +113,7 @@ def learned_drying(book: Book, now: int, *, cure: Cure | None = None) -> tuple[D
     )
 
 
-def _bound(cure: Cure, film: Film, look: Observed) -> Bound | None:
+def _bound(cure: Cure, film: Film, look: Observed) -> FactorBound | None:
     """Return the factor with which a film would have come so far just when it was looked at.
 
     None where no factor between a twentieth and twenty would: such a look
@@ -125,14 +125,14 @@ def _bound(cure: Cure, film: Film, look: Observed) -> Bound | None:
     if not _there(cure, plain, look.state, low, minute):
         return None
     if _there(cure, plain, look.state, high, minute):
-        return Bound(high, look.reached) if not look.reached else None
+        return FactorBound(high, look.reached) if not look.reached else None
     for _ in range(40):
         middle = math.sqrt(low * high)
         if _there(cure, plain, look.state, middle, minute):
             low = middle
         else:
             high = middle
-    return Bound(low, look.reached)
+    return FactorBound(low, look.reached)
 
 
 def _there(cure: Cure, film: Film, state: State, factor: float, minute: int) -> bool:

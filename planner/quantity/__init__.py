@@ -5,7 +5,7 @@ Figures are estimates.  Each share and loss that is assumed says so.
 
 from planner.quantity.areas import (
     Area,
-    Found,
+    AreaSource,
     area_of,
     areas_of,
     box_m2,
@@ -20,7 +20,7 @@ from planner.quantity.film_volume import amount_ml, spreading_rate_m2_l, wet_fil
 from planner.quantity.leftover_mixes import Kept
 from planner.quantity.loads import Load, fill, filled, loads, planned_use, served, used_by
 from planner.quantity.mix_ratios import (
-    Measure,
+    MixMeasure,
     drops_of,
     drops_per_ml,
     measured,
@@ -31,31 +31,38 @@ from planner.quantity.mix_ratios import (
     solids_of,
 )
 from planner.quantity.shared_mixes import Stirring, stirrings
-from planner.quantity.shopping import ConsumableLine, Line, NoArea, RunsOut, Shopping, shopping
+from planner.quantity.shopping import (
+    ConsumableLine,
+    NoArea,
+    RunsOut,
+    Shopping,
+    ShoppingLine,
+    shopping,
+)
 from planner.quantity.stock import ConsumableNow, Stock, consumables_now, old_bottle, stock_now
-from planner.quantity.sufficiency import Enough, Short, Taker
+from planner.quantity.sufficiency import Enough, Short, StockTaker
 from planner.quantity.transfer import Transfer, transfer_efficiency
 
 __all__ = [
     "NOT_BY_VOLUME",
     "Area",
+    "AreaSource",
     "ConsumableLine",
     "ConsumableNow",
     "Enough",
-    "Found",
     "Kept",
-    "Line",
     "Load",
-    "Measure",
+    "MixMeasure",
     "NoArea",
     "RunsOut",
     "Share",
     "Shopping",
+    "ShoppingLine",
     "Short",
     "Stirring",
     "Stock",
+    "StockTaker",
     "Take",
-    "Taker",
     "Transfer",
     "amount_ml",
     "area_of",

@@ -18,7 +18,7 @@ BOX_M = (6.0, 2.5, 2.5)  # what the hint for a missing area goes by [m]
 CM2_IN_MM2 = 0.01
 
 
-class Found(StrEnum):
+class AreaSource(StrEnum):
     """How an area was found."""
 
     TYPED = "typed"
@@ -43,7 +43,7 @@ class Area:
     """
 
     cm2: float
-    found: Found
+    found: AreaSource
     plain_cm2: float = 0.0
     detail: float = 1.0
     all_round_cm2: float = 0.0
@@ -56,16 +56,16 @@ class Area:
         detail = (
             message(", times {detail:g} for detail", detail=self.detail) if self.detail != 1 else ""
         )
-        if self.found is Found.TYPED:
+        if self.found is AreaSource.TYPED:
             return message("{cm2:.3g} cm², typed", cm2=self.cm2)
-        if self.found is Found.MEASURED:
+        if self.found is AreaSource.MEASURED:
             return message(
                 "{cm2:.3g} cm²: measures of {plain_cm2:.3g} cm²{detail}",
                 cm2=self.cm2,
                 plain_cm2=self.plain_cm2,
                 detail=detail,
             )
-        if self.found is Found.REAL_SIZE:
+        if self.found is AreaSource.REAL_SIZE:
             shared = (
                 message(", shared by {among} places", among=self.among) if self.among > 1 else ""
             )
@@ -157,10 +157,10 @@ def _areas(same: Same[Model]) -> Mapping[str, Area]:
 def _own(place: Place) -> Area | None:
     """Return the area that a place brings itself."""
     if place.area_cm2 > 0:
-        return Area(place.area_cm2, Found.TYPED, place.area_cm2)
+        return Area(place.area_cm2, AreaSource.TYPED, place.area_cm2)
     if place.measures:
         plain = sum(map(measure_cm2, place.measures))
-        return Area(plain * place.detail, Found.MEASURED, plain, place.detail)
+        return Area(plain * place.detail, AreaSource.MEASURED, plain, place.detail)
     return None
 
 
@@ -168,12 +168,12 @@ def _share(model: Model, place: Place, taken_cm2: float, among: int) -> Area:
     """Return a place's share of what the others leave of the model's real size."""
     scale, real = scale_of(model.scale), model.real_size
     if real is None:
-        return Area(0.0, Found.MISSING, mend=_unmeasured(scale, model.scale))
+        return Area(0.0, AreaSource.MISSING, mend=_unmeasured(scale, model.scale))
     if scale is None:
         mend = message(
             'no area given, and the model has no scale such as "1:72"; give one, or area_cm2'
         )
-        return Area(0.0, Found.MISSING, mend=mend)
+        return Area(0.0, AreaSource.MISSING, mend=mend)
     whole = scaled_cm2(box_m2(real.length_m, real.width_m, real.height_m), scale)
     plain = (whole - taken_cm2) / among
     if plain <= 0:
@@ -182,8 +182,8 @@ def _share(model: Model, place: Place, taken_cm2: float, among: int) -> Area:
             "real size; measure it and give area_cm2",
             whole=whole,
         )
-        return Area(0.0, Found.MISSING, all_round_cm2=whole, among=among, mend=mend)
-    return Area(plain * place.detail, Found.REAL_SIZE, plain, place.detail, whole, among)
+        return Area(0.0, AreaSource.MISSING, all_round_cm2=whole, among=among, mend=mend)
+    return Area(plain * place.detail, AreaSource.REAL_SIZE, plain, place.detail, whole, among)
 
 
 def _unmeasured(scale: float | None, written: str) -> str:

@@ -10,7 +10,7 @@ from itertools import zip_longest
 
 from planner.passes import Pass, expand, expand_all
 from planner.quantity.coating_per_pass import brush_of, coating_needed
-from planner.quantity.mix_ratios import Measure, measures_of, mix_of
+from planner.quantity.mix_ratios import MixMeasure, measures_of, mix_of
 from planner.values.book import Book
 from planner.values.plan import BenchKind, BenchWork, PassKey, Placement, Plan
 from planner.values.project import Used
@@ -55,7 +55,7 @@ class Load:
     shares_ml: tuple[float, ...]
     lost_ml: float
     ml: float
-    measures: tuple[Measure, ...]
+    measures: tuple[MixMeasure, ...]
     complete: bool
     least_fill: bool
     life_minutes: int | None

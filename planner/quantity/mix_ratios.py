@@ -106,7 +106,7 @@ def drops_of(coating: Coating) -> float:
 
 
 @dataclass(frozen=True)
-class Measure:
+class MixMeasure:
     """What goes into a mix of one coating."""
 
     coating: str
@@ -115,7 +115,7 @@ class Measure:
     drops: int
 
 
-def measured(book: Book, mix: Mix, total_ml: float) -> tuple[Measure, ...]:
+def measured(book: Book, mix: Mix, total_ml: float) -> tuple[MixMeasure, ...]:
     """Return the measures by volume that make ``total_ml`` of a mix.
 
     Whatever goes in at all is at least a drop.
@@ -125,10 +125,10 @@ def measured(book: Book, mix: Mix, total_ml: float) -> tuple[Measure, ...]:
     for portion in mix.portions:
         ml = total_ml * portion.parts / whole
         drops = round(ml * drops_of(book.coating(portion.coating)))
-        found.append(Measure(portion.coating, portion.parts, ml, max(drops, 1 if ml > 0 else 0)))
+        found.append(MixMeasure(portion.coating, portion.parts, ml, max(drops, 1 if ml > 0 else 0)))
     return tuple(found)
 
 
-def measures_of(book: Book, colour: str, total_ml: float) -> tuple[Measure, ...]:
+def measures_of(book: Book, colour: str, total_ml: float) -> tuple[MixMeasure, ...]:
     """Return the measures that make ``total_ml`` of a coating or mix called ``colour``."""
     return measured(book, mix_of(book, colour), total_ml)

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from planner.passes import expand_all
 from planner.quantity.loads import Load, fill, loads
-from planner.quantity.mix_ratios import Measure, measures_of, mix_of
+from planner.quantity.mix_ratios import MixMeasure, measures_of, mix_of
 from planner.values.book import Book
 from planner.values.plan import PassKey, Plan
 from planner.values.step import Tool
@@ -40,7 +40,7 @@ class Stirring:
     fillings: int
     passes: tuple[PassKey, ...]
     ml: float
-    measures: tuple[Measure, ...]
+    measures: tuple[MixMeasure, ...]
     keeps_until: int | None
 
 

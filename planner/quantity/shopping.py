@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from planner.quantity.areas import Found, areas_of
+from planner.quantity.areas import AreaSource, areas_of
 from planner.quantity.coating_per_pass import NOT_BY_VOLUME
 from planner.quantity.leftover_mixes import Kept, kept
 from planner.quantity.shared_mixes import Stirring, stirrings
@@ -36,7 +36,7 @@ class RunsOut:
 
 
 @dataclass(frozen=True)
-class Line:
+class ShoppingLine:
     """One coating that the work ahead takes [ml].
 
     Attributes
@@ -107,7 +107,7 @@ class Shopping:
     do for.
     """
 
-    lines: tuple[Line, ...]
+    lines: tuple[ShoppingLine, ...]
     consumables: tuple[ConsumableLine, ...]
     at_hand: tuple[str, ...]
     no_area: tuple[NoArea, ...]
@@ -135,14 +135,14 @@ def shopping(book: Book, plan: Plan | None, now: int) -> Shopping:
     )
 
 
-def _lines(book: Book, drawn: tuple[Draw, ...], now: int) -> Iterator[Line]:
+def _lines(book: Book, drawn: tuple[Draw, ...], now: int) -> Iterator[ShoppingLine]:
     today = moment_of(now, zone_named(book.bench_time.zone)).date()
     for stock in stock_now(book):
         coating = stock.coating
         mine = [draw for draw in drawn if draw.coating == coating.name]
         if mine:
             needed = sum(draw.ml for draw in mine)
-            yield Line(
+            yield ShoppingLine(
                 coating=coating,
                 needed_ml=needed,
                 stock_ml=stock.left_ml,
@@ -210,6 +210,6 @@ def _no_area(book: Book, passes: tuple[Ahead, ...]) -> Iterator[NoArea]:
         for place, colour in each.one.films:
             spot = (key.project, key.model, place)
             measured = book.coating(colour).family not in NOT_BY_VOLUME
-            if measured and areas[place].found is Found.MISSING and spot not in seen:
+            if measured and areas[place].found is AreaSource.MISSING and spot not in seen:
                 seen.add(spot)
                 yield NoArea(*spot, areas[place].mend)

@@ -17,7 +17,7 @@ NOTHING = 1e-9
 
 
 @dataclass(frozen=True)
-class Taker:
+class StockTaker:
     """A model that takes a colour: how much of it, and when it gets the first coat."""
 
     project: str
@@ -54,7 +54,7 @@ class Enough:
 
     colour: str
     first: PassKey
-    takers: tuple[Taker, ...]
+    takers: tuple[StockTaker, ...]
     covered: int
     short: tuple[Short, ...]
 
@@ -96,7 +96,7 @@ def _answer(
         colour=colour,
         first=first[0].key,
         takers=tuple(
-            Taker(one.key.project, one.key.model, sum(drawn[n].ml for n in numbers), one.at)
+            StockTaker(one.key.project, one.key.model, sum(drawn[n].ml for n in numbers), one.at)
             for one, numbers in zip(first, takers, strict=True)
         ),
         covered=fits.index(False) if False in fits else len(fits),

@@ -67,7 +67,7 @@ class Activity:
     together: tuple[int, ...]
 
 
-class Frame:
+class CompiledBook:
     """The activities of a book's active projects, and the gates between them.
 
     Attributes
@@ -322,7 +322,7 @@ class GateKind(NamedTuple):
     pooled: float = 1.0
 
 
-def frame_of(book: Book) -> Frame:
+def frame_of(book: Book) -> CompiledBook:
     """Return the frame of a book.
 
     That of a book in other air, or with more in its logbook, is the same one.
@@ -354,8 +354,8 @@ class _Work:
 
 
 @lru_cache(maxsize=16)
-def _framed(work: _Work) -> Frame:
-    return Frame(work.book)
+def _framed(work: _Work) -> CompiledBook:
+    return CompiledBook(work.book)
 
 
 def _work_of(project: Project) -> tuple[object, ...]:

@@ -15,7 +15,7 @@ from planner.values.project import Logged
 NO_ENDS: Mapping[PassKey, int] = {}
 
 
-class Held(NamedTuple):
+class HeldCoating(NamedTuple):
     """A coating or mix in a cup: first sprayed at ``since``, last until ``used`` [min]."""
 
     coating: str
@@ -25,7 +25,7 @@ class Held(NamedTuple):
 
 def left_in_cups(
     book: Book, calendar: BenchCalendar, at: int, ends: Mapping[PassKey, int] = NO_ENDS
-) -> dict[str, Held]:
+) -> dict[str, HeldCoating]:
     """Return what each airbrush of the gear holds at a minute, by the logbook; clean ones not.
 
     Parameters
@@ -39,7 +39,7 @@ def left_in_cups(
     own = {one.name: one for one in book.gear.airbrushes}
     if stretch is None or not own:
         return {}
-    held: dict[str, Held] = {}
+    held: dict[str, HeldCoating] = {}
     for name, one in sorted(_sprayed(book, stretch, at, ends), key=_by_time):
         if name not in own:
             continue
@@ -51,17 +51,17 @@ def left_in_cups(
             and since - before.used <= own[name].idle_limit_minutes
         ):
             since = before.since
-        held[name] = Held(one.coating, since, one.used)
+        held[name] = HeldCoating(one.coating, since, one.used)
     return _in_time(book, calendar, stretch, at, held)
 
 
-def _by_time(sprayed: tuple[str, Held]) -> tuple[int, int, str]:
+def _by_time(sprayed: tuple[str, HeldCoating]) -> tuple[int, int, str]:
     return sprayed[1].since, sprayed[1].used, sprayed[1].coating
 
 
 def _sprayed(
     book: Book, stretch: Stretch, at: int, ends: Mapping[PassKey, int]
-) -> Iterator[tuple[str, Held]]:
+) -> Iterator[tuple[str, HeldCoating]]:
     """Yield what was sprayed in a stretch and not cleaned away: airbrush, coating, start, end."""
     for project in book.projects:
         for entry in project.log:
@@ -76,7 +76,7 @@ def _sprayed(
             if cleaned_since(book, entry.airbrush, end):
                 continue
             if load := _load(book, project.name, entry):
-                yield entry.airbrush, Held(load, start, end)
+                yield entry.airbrush, HeldCoating(load, start, end)
 
 
 def _load(book: Book, project: str, entry: Logged) -> str:
@@ -101,8 +101,8 @@ def logged_since(book: Book, airbrush: str, at: int) -> bool:
 
 
 def _in_time(
-    book: Book, calendar: BenchCalendar, stretch: Stretch, at: int, held: dict[str, Held]
-) -> dict[str, Held]:
+    book: Book, calendar: BenchCalendar, stretch: Stretch, at: int, held: dict[str, HeldCoating]
+) -> dict[str, HeldCoating]:
     """Return the cups that can be cleaned one after another from ``at`` on, in order of names.
 
     Whatever stood too long, or cannot be cleaned any more, is not taken to

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.bench import AIRED, Stretch
-from planner.schedule.partial_schedule import EMPTY, FOREVER, Cup, Table
+from planner.schedule.partial_schedule import EMPTY, FOREVER, Cup, PartialSchedule
 from planner.schedule.problem import Activity
 from planner.values.gear import Airbrush
 from planner.values.plan import BenchKind
@@ -44,7 +44,7 @@ class Fit:
         return self.start - self.setup_minutes - self.prepare
 
 
-def earliest_fit(table: Table, index: int, time: int) -> Fit | None:
+def earliest_fit(table: PartialSchedule, index: int, time: int) -> Fit | None:
     """Return the earliest fit of an activity from ``time`` on.
 
     All passes that it waits for must be placed.  None if there is none, for
@@ -64,7 +64,7 @@ def earliest_fit(table: Table, index: int, time: int) -> Fit | None:
     return None
 
 
-def gates_open(table: Table, index: int, time: int) -> int | None:
+def gates_open(table: PartialSchedule, index: int, time: int) -> int | None:
     """Return the first start ≥ ``time`` that gates, fingers and pins allow, or None.
 
     Bench time, tools and drying places are not looked at.
@@ -74,7 +74,7 @@ def gates_open(table: Table, index: int, time: int) -> int | None:
     return None if settled is None else settled[0]
 
 
-def fit_in(table: Table, index: int, stretch: Stretch, time: int) -> Fit | None:
+def fit_in(table: PartialSchedule, index: int, stretch: Stretch, time: int) -> Fit | None:
     """Return the earliest fit of an activity in one stretch, from ``time`` on, or None."""
     activity = table.problem.activities[index]
     if activity.one.step.helper and stretch.people < 2:
@@ -96,7 +96,7 @@ def fit_in(table: Table, index: int, stretch: Stretch, time: int) -> Fit | None:
 
 
 def _settle(
-    table: Table, activity: Activity, time: int, minutes: int, lead: int = 0
+    table: PartialSchedule, activity: Activity, time: int, minutes: int, lead: int = 0
 ) -> tuple[int, int] | None:
     """Return (start, preparation minutes) where every gate holds, or None.
 
@@ -142,7 +142,7 @@ def _settle(
 
 
 def _through(
-    table: Table, number: int, start: int, minutes: int, lead: int, time: int
+    table: PartialSchedule, number: int, start: int, minutes: int, lead: int, time: int
 ) -> tuple[int, int] | None:
     """Return (start, preparation) by which one gate lets a pass through, or None."""
     to_end = table.problem.gates[number].closing is Bound.END
@@ -166,7 +166,9 @@ def _pinned(activity: Activity, start: int, minutes: int) -> int | None:
     return None
 
 
-def _by_hand(table: Table, activity: Activity, stretch: Stretch, begin: int) -> Fit | None:
+def _by_hand(
+    table: PartialSchedule, activity: Activity, stretch: Stretch, begin: int
+) -> Fit | None:
     """Fit work without an airbrush; a loaded cup is cleaned first where it must be."""
     loaded = _loaded(table)
     for cleans in (False, True) if loaded else (False,):
@@ -187,7 +189,7 @@ def _by_hand(table: Table, activity: Activity, stretch: Stretch, begin: int) -> 
 
 
 def _handwork(
-    table: Table, activity: Activity, stretch: Stretch, begin: int
+    table: PartialSchedule, activity: Activity, stretch: Stretch, begin: int
 ) -> tuple[int, int, int, bool] | None:
     """Return (start, end, preparation, whether it is the last piece) in a stretch."""
     settled = _clear_start(table, activity, stretch, begin, 0, 0)
@@ -210,7 +212,7 @@ def _handwork(
     return None
 
 
-def _tied(table: Table, activity: Activity) -> bool:
+def _tied(table: PartialSchedule, activity: Activity) -> bool:
     """Tell whether a closing gate touches the pass, so that it cannot be split."""
     problem = table.problem
     return any(problem.gates[n].closes for n in activity.gates) or any(
@@ -219,7 +221,7 @@ def _tied(table: Table, activity: Activity) -> bool:
 
 
 def _spray(
-    table: Table, activity: Activity, stretch: Stretch, begin: int, airbrush: Airbrush
+    table: PartialSchedule, activity: Activity, stretch: Stretch, begin: int, airbrush: Airbrush
 ) -> Fit | None:
     """Fit a sprayed coat with one airbrush, its set-up before and its cleaning after."""
     loaded = _loaded(table)
@@ -262,7 +264,7 @@ def _spray(
     return None
 
 
-def _ways(table: Table, airbrush: Airbrush, cup: Cup, load: str) -> tuple[bool, ...]:
+def _ways(table: PartialSchedule, airbrush: Airbrush, cup: Cup, load: str) -> tuple[bool, ...]:
     """Return whether to clean the cup first, the cheaper way before the other."""
     if not cup.coating:
         return (False,)
@@ -271,7 +273,7 @@ def _ways(table: Table, airbrush: Airbrush, cup: Cup, load: str) -> tuple[bool, 
 
 
 def _clear_start(
-    table: Table, activity: Activity, stretch: Stretch, opens: int, lead: int, after: int
+    table: PartialSchedule, activity: Activity, stretch: Stretch, opens: int, lead: int, after: int
 ) -> tuple[int, int] | None:
     """Return (start, preparation) with gates, quiet, daylight and drying places all clear.
 
@@ -300,7 +302,7 @@ def _clear_start(
     return None
 
 
-def _silence(table: Table, start: int, end: int, aired: int = 0) -> int:
+def _silence(table: PartialSchedule, start: int, end: int, aired: int = 0) -> int:
     """Return the first minute ≥ ``start`` from which there may be noise until ``end``.
 
     A smell may be there until ``end`` where the room is ``aired`` after it [min].
@@ -309,13 +311,13 @@ def _silence(table: Table, start: int, end: int, aired: int = 0) -> int:
     return quiet[-1].end if quiet else start
 
 
-def _unsmelt(table: Table, start: int, minutes: int) -> int:
+def _unsmelt(table: PartialSchedule, start: int, minutes: int) -> int:
     """Return how many of ``minutes`` from ``start`` may smell before the room must be aired."""
     quiet = table.problem.calendar.quiet(start, start + minutes, AIRED)
     return quiet[0].start - start if quiet else minutes
 
 
-def _daylight(table: Table, start: int, minutes: int) -> int:
+def _daylight(table: PartialSchedule, start: int, minutes: int) -> int:
     """Return the first start ≥ ``start`` in daylight, for what needs it."""
     light = table.problem.calendar.daylight(start, start + 2 * 1440)
     if light is None:
@@ -328,7 +330,7 @@ def _daylight(table: Table, start: int, minutes: int) -> int:
 
 
 def setup_for(
-    table: Table, airbrush: Airbrush, cup: Cup, coating: str
+    table: PartialSchedule, airbrush: Airbrush, cup: Cup, coating: str
 ) -> tuple[BenchKind | None, int]:
     """Return the set-up, and its minutes, that brings a coating into a cup."""
     if cup.coating == coating:
@@ -341,16 +343,16 @@ def setup_for(
     return BenchKind.CHANGE, minutes
 
 
-def _loaded(table: Table) -> list[str]:
+def _loaded(table: PartialSchedule) -> list[str]:
     return [name for name, cup in table.cups.items() if cup.coating]
 
 
-def _cleaning(table: Table, names: list[str]) -> int:
+def _cleaning(table: PartialSchedule, names: list[str]) -> int:
     return sum([table.problem.airbrushes[name].clean_minutes for name in names]) if names else 0
 
 
 def _all_keep(
-    table: Table, names: list[str], loaded: list[str], stretch: Stretch, end: int
+    table: PartialSchedule, names: list[str], loaded: list[str], stretch: Stretch, end: int
 ) -> bool:
     """Tell whether these loaded cups can stand until ``end`` and be cleaned afterwards.
 

@@ -10,12 +10,12 @@ from planner.schedule.drying_locations import StepKey, choices, settled, told
 from planner.schedule.plan_from_schedule import cost_of, plan_of
 from planner.schedule.priority_rules import RULES, Rule, drawn_rules
 from planner.schedule.problem import Problem
-from planner.schedule.serial_schedule import Search
+from planner.schedule.serial_schedule import SerialSchedule
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plan import Cost, Plan
 
-__all__ = ["Search", "attempt", "plan_book"]
+__all__ = ["SerialSchedule", "attempt", "plan_book"]
 
 MOST_CHOICES = 24  # places tried one by one for films that may dry elsewhere
 
@@ -94,7 +94,7 @@ def _where(book: Book, tables: _Tables, rules: tuple[Rule, ...], seed: int) -> d
 def _plan_settled(book: Book, tables: _Tables, rules: tuple[Rule, ...], seed: int) -> Plan:
     problem = Problem(book, tables.now, cure=tables.cure, calendar=tables.calendar)
     last = tables.last
-    found: list[tuple[Cost, Search]] = []
+    found: list[tuple[Cost, SerialSchedule]] = []
     for number, rule in enumerate(rules):
         search = attempt(problem, rule, seed + number)
         found.append((cost_of(problem, search.table, len(search.unplaced), last), search))
@@ -102,12 +102,12 @@ def _plan_settled(book: Book, tables: _Tables, rules: tuple[Rule, ...], seed: in
     return plan_of(problem, best.table, best.unplaced, cost)
 
 
-def attempt(problem: Problem, rule: Rule, seed: int) -> Search:
+def attempt(problem: Problem, rule: Rule, seed: int) -> SerialSchedule:
     """Run one rule; where a closing was missed, run it again guarding that closing."""
     guarded: frozenset[int] = frozenset()
-    best: Search | None = None
+    best: SerialSchedule | None = None
     for _ in range(3):
-        search = Search(problem, rule, seed, guarded)
+        search = SerialSchedule(problem, rule, seed, guarded)
         search.run()
         if best is None or len(search.unplaced) < len(best.unplaced):
             best = search

@@ -27,7 +27,7 @@ class Cup(NamedTuple):
 EMPTY = Cup()
 
 
-class Opening(NamedTuple):
+class GateOpening(NamedTuple):
     """One window of a gate in minutes: start in [opens, closes), or end by ``closes``."""
 
     opens: int
@@ -36,7 +36,7 @@ class Opening(NamedTuple):
 
 
 @dataclass
-class Table:
+class PartialSchedule:
     """Placed passes, films, wet units and cups.
 
     A film is kept under (activity, place); a film that melted into the
@@ -61,11 +61,11 @@ class Table:
     cups: dict[str, Cup] = field(default_factory=dict)
     placements: list[Placement] = field(default_factory=list)
     bench: list[BenchWork] = field(default_factory=list)
-    openings: dict[int, tuple[Opening, ...]] = field(default_factory=dict)
+    openings: dict[int, tuple[GateOpening, ...]] = field(default_factory=dict)
     floors: dict[int, int] = field(default_factory=dict)
     awaited: set[int] = field(default_factory=set)
 
-    def clone(self) -> Table:
+    def clone(self) -> PartialSchedule:
         """Return a copy that can be changed without touching this one."""
         return replace(
             self,
@@ -94,14 +94,14 @@ class Table:
             spot = self.melted[spot]
         return self.films[spot]
 
-    def windows(self, number: int) -> tuple[Opening, ...]:
+    def windows(self, number: int) -> tuple[GateOpening, ...]:
         """Return the windows of a gate whose earlier pass is placed, in minutes."""
         known = self.openings.get(number)
         if known is None:
             known = self.openings[number] = self._windows(number)
         return known
 
-    def _windows(self, number: int) -> tuple[Opening, ...]:
+    def _windows(self, number: int) -> tuple[GateOpening, ...]:
         problem = self.problem
         before = problem.ends[number][0]
         place = problem.gates[number].place
@@ -120,7 +120,7 @@ class Table:
                 # Empty between the bands: judged at nominal values (definition 9).
                 opens, closes = _opens(nominal_opens, laid, end), _closes(nominal_closes, start)
             if opens < closes:
-                found.append(Opening(max(opens, end), closes, window))
+                found.append(GateOpening(max(opens, end), closes, window))
         return tuple(found)
 
     def lay(self, index: int, start: int, end: int) -> None:

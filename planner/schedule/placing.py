@@ -3,26 +3,26 @@
 from __future__ import annotations
 
 from planner.schedule.fit import Fit
-from planner.schedule.partial_schedule import EMPTY, Cup, Table
+from planner.schedule.partial_schedule import EMPTY, Cup, PartialSchedule
 from planner.values.moment import Interval
 from planner.values.plan import BenchKind, BenchWork, Placement
 
 
-def put_away(table: Table) -> None:
+def put_away(table: PartialSchedule) -> None:
     """Clean every loaded cup, from the table's time on."""
     for name in sorted(table.cups):
         if table.cups[name].coating:
             _clean(table, name, table.time)
 
 
-def _clean(table: Table, name: str, start: int) -> None:
+def _clean(table: PartialSchedule, name: str, start: int) -> None:
     end = start + table.problem.airbrushes[name].clean_minutes
     table.bench.append(BenchWork(BenchKind.CLEAN, Interval(start, end), name))
     table.cups[name] = EMPTY
     table.time = end
 
 
-def place(table: Table, fit: Fit) -> None:
+def place(table: PartialSchedule, fit: Fit) -> None:
     """Put a fit on the table: cleaning, preparation, set-up and the work itself."""
     activity = table.problem.activities[fit.index]
     key = activity.one.key

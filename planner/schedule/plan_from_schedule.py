@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from planner.schedule.partial_schedule import FOREVER, Table
+from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.schedule.problem import Problem
 from planner.schedule.reasons import reasons_of
 from planner.values.plan import BenchKind, Cost, PassKey, Placement, Plan, Status, Unplaced
 
 
-def finishes_of(problem: Problem, table: Table) -> dict[str, int]:
+def finishes_of(problem: Problem, table: PartialSchedule) -> dict[str, int]:
     """Return the finish of every active project (definition 26).
 
     A film that is never dry-to-handle does not move the finish; what waits
@@ -26,7 +26,7 @@ def finishes_of(problem: Problem, table: Table) -> dict[str, int]:
     return {name: max(ends, default=problem.now) for name, ends in found.items()}
 
 
-def cost_of(problem: Problem, table: Table, unplaced: int, last: Plan | None) -> Cost:
+def cost_of(problem: Problem, table: PartialSchedule, unplaced: int, last: Plan | None) -> Cost:
     """Return the cost vector of a table (definition 27)."""
     finishes = finishes_of(problem, table)
     late = 0
@@ -54,7 +54,7 @@ def cost_of(problem: Problem, table: Table, unplaced: int, last: Plan | None) ->
     )
 
 
-def _moved(problem: Problem, table: Table, last: Plan | None) -> int:
+def _moved(problem: Problem, table: PartialSchedule, last: Plan | None) -> int:
     """Count steps that start in another stretch than in the last plan."""
     if last is None:
         return 0
@@ -69,7 +69,7 @@ def _moved(problem: Problem, table: Table, last: Plan | None) -> int:
     return len(moved)
 
 
-def plan_of(problem: Problem, table: Table, unplaced: list[Unplaced], cost: Cost) -> Plan:
+def plan_of(problem: Problem, table: PartialSchedule, unplaced: list[Unplaced], cost: Cost) -> Plan:
     """Return the plan that a table of this ``cost`` holds, a reason on every placement."""
     reasons = reasons_of(problem, table)
     placements: list[Placement] = [

@@ -11,7 +11,7 @@ from collections import defaultdict
 from operator import itemgetter
 
 from planner.bench import Stretch
-from planner.schedule.partial_schedule import FOREVER, Table
+from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.schedule.problem import Problem
 from planner.values.plan import BenchKind, BenchWork, Cause, PassKey, Placement, Reason
 from planner.values.step import Trait
@@ -20,7 +20,7 @@ from planner.values.step import Trait
 class _Read:
     """The finished plan, indexed for asking what held whom."""
 
-    def __init__(self, problem: Problem, table: Table) -> None:
+    def __init__(self, problem: Problem, table: PartialSchedule) -> None:
         self.problem = problem
         self.table = table
         self.serving: dict[PassKey, list[BenchWork]] = defaultdict(list)
@@ -50,7 +50,7 @@ class _Read:
         )
 
 
-def reasons_of(problem: Problem, table: Table) -> dict[PassKey, Reason]:
+def reasons_of(problem: Problem, table: PartialSchedule) -> dict[PassKey, Reason]:
     """Return the binding cause of every placement on the table."""
     read = _Read(problem, table)
     return {
@@ -95,7 +95,7 @@ def _bounds(read: _Read, placed: Placement) -> list[_Bound]:
     return bounds
 
 
-def _gates(problem: Problem, table: Table, index: int) -> list[_Bound]:
+def _gates(problem: Problem, table: PartialSchedule, index: int) -> list[_Bound]:
     start = table.start[index]
     found: list[_Bound] = []
     for number in problem.activities[index].gates:
@@ -139,7 +139,7 @@ def _places(read: _Read, index: int, placed: Placement) -> list[_Bound]:
     return []
 
 
-def _wet_until(problem: Problem, table: Table, index: int) -> int:
+def _wet_until(problem: Problem, table: PartialSchedule, index: int) -> int:
     one = problem.activities[index].one
     spots = [(one.key.project, one.key.model, place) for place, _ in one.films]
     return max((table.wet.get(spot, 0) for spot in spots), default=0)

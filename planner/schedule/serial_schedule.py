@@ -16,7 +16,7 @@ from planner.bench import AIRED, Stretch
 from planner.schedule.compiled_book import LAST_MINUTE
 from planner.schedule.cups_at_start import left_in_cups
 from planner.schedule.fit import Fit, earliest_fit, fit_in, gates_open, setup_for
-from planner.schedule.partial_schedule import EMPTY, FOREVER, Cup, Table
+from planner.schedule.partial_schedule import EMPTY, FOREVER, Cup, PartialSchedule
 from planner.schedule.placing import place, put_away
 from planner.schedule.priority_rules import Rule
 from planner.schedule.problem import Problem
@@ -45,7 +45,7 @@ class _Setups(NamedTuple):
     turns: dict[int, _Turn]
 
 
-class Search:
+class SerialSchedule:
     """One run of one rule over a problem."""
 
     def __init__(self, problem: Problem, rule: Rule, seed: int, guarded: frozenset[int]) -> None:
@@ -53,7 +53,7 @@ class Search:
         self.rule = rule
         self.random = Random(seed)  # noqa: S311 - a seeded search, not a secret
         self.guarded = guarded
-        self.table = Table(problem, problem.now)
+        self.table = PartialSchedule(problem, problem.now)
         self.unplaced: list[Unplaced] = []
         self.missed: set[int] = set()
         self.waits = [len(activity.before) for activity in problem.activities]

@@ -5,14 +5,16 @@ from __future__ import annotations
 from collections.abc import Collection
 
 from planner.schedule.fit import Fit, earliest_fit
-from planner.schedule.partial_schedule import Table
+from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.placing import place, put_away
 
 SOON = 36 * 60  # closings nearer than this are guarded exactly [min]
 LONGEST_CHAIN = 12
 
 
-def keeps_windows(table: Table, fit: Fit, dead: Collection[int], guarded: Collection[int]) -> bool:
+def keeps_windows(
+    table: PartialSchedule, fit: Fit, dead: Collection[int], guarded: Collection[int]
+) -> bool:
     """Tell whether every closing that runs, or that ``fit`` starts, can still be met.
 
     Parameters
@@ -52,7 +54,7 @@ def keeps_windows(table: Table, fit: Fit, dead: Collection[int], guarded: Collec
     return True
 
 
-def _chain(table: Table, index: int, on_the_way: set[int]) -> bool:
+def _chain(table: PartialSchedule, index: int, on_the_way: set[int]) -> bool:
     """Place a pass and all that it still waits for, one after the other; tell if it works."""
     if index in table.end:
         return True

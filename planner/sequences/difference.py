@@ -24,7 +24,7 @@ Steps = dict[str, Step]
 
 
 @dataclass(frozen=True)
-class Changed:
+class ChangedStep:
     """A step that is there before and after; ``fields`` are those that differ."""
 
     was: Step
@@ -53,7 +53,7 @@ class Offer:
     model: str
     added: tuple[Step, ...] = ()
     removed: tuple[Step, ...] = ()
-    changed: tuple[Changed, ...] = ()
+    changed: tuple[ChangedStep, ...] = ()
     moved: tuple[str, ...] = ()
     lost: tuple[str, ...] = ()
     refused: str = ""
@@ -198,7 +198,7 @@ def _offer(asked: _Asked) -> Offer:
         added=tuple(step for name, step in new.items() if name not in old),
         removed=tuple(step for name, step in old.items() if name not in new),
         changed=tuple(
-            Changed(was, becomes, unlike)
+            ChangedStep(was, becomes, unlike)
             for was, becomes in both
             if (unlike := _unlike(was, becomes))
         ),

@@ -6,10 +6,10 @@ It is read off a plan; nothing is decided here.
 from planner.tonight.run_sheet_rows import (
     BenchRow,
     Closing,
-    Coat,
-    Drying,
+    DryingFilm,
     Row,
     RunSheet,
+    SheetCoat,
     WorkRow,
 )
 from planner.tonight.sheets import run_sheet, run_sheets
@@ -18,10 +18,10 @@ from planner.tonight.work_rows import swatch_of
 __all__ = [
     "BenchRow",
     "Closing",
-    "Coat",
-    "Drying",
+    "DryingFilm",
     "Row",
     "RunSheet",
+    "SheetCoat",
     "WorkRow",
     "run_sheet",
     "run_sheets",

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from planner.schedule.partial_schedule import FOREVER
-from planner.tonight.replayed_plan import LaidPlan
-from planner.tonight.run_sheet_rows import Closing, Drying
+from planner.tonight.replayed_plan import ReplayedPlan
+from planner.tonight.run_sheet_rows import Closing, DryingFilm
 from planner.tonight.work_rows import swatch_of
 from planner.values.coating import State
 from planner.values.moment import Interval
@@ -14,12 +14,12 @@ from planner.values.plan import PassKey
 from planner.values.step import Bound
 
 
-def drying_of(laid: LaidPlan, interval: Interval) -> list[Drying]:
+def drying_of(laid: ReplayedPlan, interval: Interval) -> list[DryingFilm]:
     """Return each film's next opening that still lies ahead, soonest first.
 
     Films laid in the stretch count where they outlast it.
     """
-    found: dict[tuple[PassKey, str], Drying] = {}
+    found: dict[tuple[PassKey, str], DryingFilm] = {}
     for film in (*_awaited(laid), *_last_coats(laid)):
         laid_before = film.since <= laid.now
         if film.since > interval.end:
@@ -36,7 +36,7 @@ def drying_of(laid: LaidPlan, interval: Interval) -> list[Drying]:
     )
 
 
-def _awaited(laid: LaidPlan) -> Iterator[Drying]:
+def _awaited(laid: ReplayedPlan) -> Iterator[DryingFilm]:
     """Yield the films that a pass still to be begun waits for."""
     for number, gate in enumerate(laid.problem.gates):
         before = laid.placed.get(gate.before)
@@ -52,7 +52,7 @@ def _awaited(laid: LaidPlan) -> Iterator[Drying]:
         )
 
 
-def _last_coats(laid: LaidPlan) -> Iterator[Drying]:
+def _last_coats(laid: ReplayedPlan) -> Iterator[DryingFilm]:
     """Yield the top films that must only become dry-to-handle."""
     for (project, model, place), (index, _) in laid.table.top.items():
         key = laid.problem.activities[index].one.key
@@ -62,17 +62,17 @@ def _last_coats(laid: LaidPlan) -> Iterator[Drying]:
 
 
 def _film(
-    laid: LaidPlan,
+    laid: ReplayedPlan,
     key: PassKey,
     place: str,
     state: State | None,
     opens: int | None,
     *,
     waiting: PassKey | None,
-) -> Drying:
+) -> DryingFilm:
     films = laid.of(key).films
     coating = dict(films)[place]
-    return Drying(
+    return DryingFilm(
         key=key,
         coating=coating,
         swatch=swatch_of(laid.book, coating),
@@ -84,7 +84,7 @@ def _film(
     )
 
 
-def closing_of(laid: LaidPlan, interval: Interval) -> list[Closing]:
+def closing_of(laid: ReplayedPlan, interval: Interval) -> list[Closing]:
     """Return the windows that run at ``now`` or begin to run in the stretch."""
     found: dict[tuple[PassKey, PassKey], Closing] = {}
     for number, gate in enumerate(laid.problem.gates):

@@ -8,13 +8,13 @@ from planner.bench import BenchCalendar
 from planner.cure import Cure
 from planner.passes import Pass
 from planner.quantity import served
-from planner.schedule.partial_schedule import Opening, Table
+from planner.schedule.partial_schedule import GateOpening, PartialSchedule
 from planner.schedule.problem import Problem
 from planner.values.book import Book
 from planner.values.plan import BenchWork, PassKey, Placement, Plan
 
 
-class LaidPlan:
+class ReplayedPlan:
     """The plan with its passes by key, what its loads serve, and the table after all of it.
 
     ``now`` is the minute as of which windows are read off.
@@ -29,7 +29,7 @@ class LaidPlan:
         self.calendar = calendar
         self.cure = cure
         self.problem = Problem(book, now, cure=cure, calendar=calendar)
-        self.table = Table(self.problem, now)
+        self.table = PartialSchedule(self.problem, now)
         self.placed: dict[PassKey, Placement] = {}
         for placed in sorted(plan.placements, key=lambda one: (one.start, one.end)):
             index = self.problem.index.get(placed.key)
@@ -46,7 +46,7 @@ class LaidPlan:
         """Return a pass by its key."""
         return self.problem.activities[self.problem.index[key]].one
 
-    def window(self, number: int) -> Opening | None:
+    def window(self, number: int) -> GateOpening | None:
         """Return the window of a gate that the plan uses, or the next one ahead.
 
         None where the film is not in the plan, or no window is left.

@@ -14,7 +14,7 @@ from planner.values.step import Bound, Stage, Tool, Trait
 
 
 @dataclass(frozen=True)
-class Coat:
+class SheetCoat:
     """What one coating or mix of a step covers.
 
     ``portions`` is how the mix is stirred, empty for a coating from the
@@ -59,7 +59,7 @@ class WorkRow:
     stage: Stage
     title: str
     parts: tuple[str, ...]
-    coats: tuple[Coat, ...]
+    coats: tuple[SheetCoat, ...]
     places: tuple[str, ...]
     tool: Tool
     airbrush: str
@@ -117,7 +117,7 @@ Row = WorkRow | BenchRow
 
 
 @dataclass(frozen=True)
-class Drying:
+class DryingFilm:
     """A film that is not yet ready for what waits for it.
 
     Attributes
@@ -181,18 +181,18 @@ class RunSheet:
     interval: Interval
     on: date
     rows: tuple[Row, ...]
-    drying: tuple[Drying, ...]
+    drying: tuple[DryingFilm, ...]
     closing: tuple[Closing, ...]
     next_interval: Interval | None
     next_opens: tuple[WorkRow, ...]
 
     @property
-    def drying_now(self) -> tuple[Drying, ...]:
+    def drying_now(self) -> tuple[DryingFilm, ...]:
         """Films that lie there wet at ``now``."""
         return tuple(film for film in self.drying if film.since <= self.now)
 
     @property
-    def drying_after(self) -> tuple[Drying, ...]:
+    def drying_after(self) -> tuple[DryingFilm, ...]:
         """Films that this stretch will leave to dry."""
         return tuple(film for film in self.drying if film.since > self.now)
 

@@ -8,7 +8,7 @@ from itertools import zip_longest
 from planner.bench import BenchCalendar
 from planner.cure import Cure
 from planner.tonight.drying_films import closing_of, drying_of
-from planner.tonight.replayed_plan import LaidPlan
+from planner.tonight.replayed_plan import ReplayedPlan
 from planner.tonight.run_sheet_rows import RunSheet
 from planner.tonight.work_rows import rows_of, work_of
 from planner.values.book import Book
@@ -35,7 +35,7 @@ def run_sheet(book: Book, plan: Plan, now: int, minutes: int | None = None) -> R
     zone = zone_named(book.bench_time.zone)
     calendar = BenchCalendar(book.bench_time)
     interval, on = _stretch(calendar, now, minutes)
-    laid = LaidPlan(book, plan, now, calendar, Cure(book.room, zone))
+    laid = ReplayedPlan(book, plan, now, calendar, Cure(book.room, zone))
     upcoming = [piece.start for one in plan.placements for piece in one.pieces]
     following = min((start for start in upcoming if start >= interval.end), default=None)
     after = calendar.stretch_at(following) if following is not None else None
@@ -58,7 +58,7 @@ def run_sheets(book: Book, plan: Plan, now: int) -> tuple[RunSheet, ...]:
     Each is written as of its own start, the one that runs as of ``now``.
     """
     calendar = BenchCalendar(book.bench_time)
-    laid = LaidPlan(book, plan, now, calendar, Cure(book.room, calendar.zone))
+    laid = ReplayedPlan(book, plan, now, calendar, Cure(book.room, calendar.zone))
     starts = [piece.start for one in laid.placed.values() for piece in one.pieces]
     starts += [work.interval.start for work in plan.bench]
     used = dict.fromkeys(calendar.stretch_at(start) for start in sorted(starts))

@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from planner.cautions import cautions
 from planner.passes import Pass
 from planner.quantity import Load, fill, filled
-from planner.tonight.replayed_plan import LaidPlan
-from planner.tonight.run_sheet_rows import BenchRow, Coat, Row, WorkRow
+from planner.tonight.replayed_plan import ReplayedPlan
+from planner.tonight.run_sheet_rows import BenchRow, Row, SheetCoat, WorkRow
 from planner.values.book import Book
 from planner.values.coating import Family, Portion
 from planner.values.moment import Interval
@@ -18,13 +18,13 @@ from planner.values.step import Stage, Tool
 SPRAYED = (Tool.AIRBRUSH, Tool.CAN)
 
 
-def rows_of(laid: LaidPlan, interval: Interval) -> list[Row]:
+def rows_of(laid: ReplayedPlan, interval: Interval) -> list[Row]:
     """Return work and set-up in ``interval``, in order of the clock."""
     rows: list[Row] = [*work_of(laid, interval), *_bench(laid, interval)]
     return sorted(rows, key=lambda row: (row.start, row.end))
 
 
-def work_of(laid: LaidPlan, interval: Interval) -> Iterator[WorkRow]:
+def work_of(laid: ReplayedPlan, interval: Interval) -> Iterator[WorkRow]:
     """Yield the pieces of passes whose hands are in ``interval``, and what goes on alone in it."""
     for placed in laid.placed.values():
         for number, piece in enumerate(placed.pieces, start=1):
@@ -33,7 +33,7 @@ def work_of(laid: LaidPlan, interval: Interval) -> Iterator[WorkRow]:
                 yield _work(laid, placed, number, piece)
 
 
-def _work(laid: LaidPlan, placed: Placement, number: int, piece: Interval) -> WorkRow:
+def _work(laid: ReplayedPlan, placed: Placement, number: int, piece: Interval) -> WorkRow:
     one = laid.of(placed.key)
     names = tuple(dict.fromkeys(coating for _, coating in one.films))
     return WorkRow(
@@ -42,7 +42,7 @@ def _work(laid: LaidPlan, placed: Placement, number: int, piece: Interval) -> Wo
         title=one.step.title,
         parts=one.parts,
         coats=tuple(
-            Coat(
+            SheetCoat(
                 name,
                 swatch_of(laid.book, name),
                 _portions(laid.book, name),
@@ -67,14 +67,14 @@ def _work(laid: LaidPlan, placed: Placement, number: int, piece: Interval) -> Wo
     )
 
 
-def _palette(laid: LaidPlan, placed: Placement, one: Pass, name: str) -> Load | None:
+def _palette(laid: ReplayedPlan, placed: Placement, one: Pass, name: str) -> Load | None:
     """Return what a pass takes of a colour that is put out and not sprayed."""
     if placed.logged or one.step.tool in SPRAYED:
         return None
     return fill(laid.book, name, (one,), span=(placed.start, placed.end))
 
 
-def _families(laid: LaidPlan, one: Pass) -> Iterator[Family]:
+def _families(laid: ReplayedPlan, one: Pass) -> Iterator[Family]:
     """Yield the families in the cup, and for wiping those of the films wiped."""
     for _, name in one.films:
         mix = laid.book.mix(name)
@@ -88,13 +88,13 @@ def _families(laid: LaidPlan, one: Pass) -> Iterator[Family]:
                 yield laid.table.film(*spot).coating.family
 
 
-def _bench(laid: LaidPlan, interval: Interval) -> Iterator[BenchRow]:
+def _bench(laid: ReplayedPlan, interval: Interval) -> Iterator[BenchRow]:
     for work in laid.plan.bench:
         if work.interval.overlaps(interval):
             yield _bench_row(laid, work)
 
 
-def _bench_row(laid: LaidPlan, work: BenchWork) -> BenchRow:
+def _bench_row(laid: ReplayedPlan, work: BenchWork) -> BenchRow:
     return BenchRow(
         kind=work.kind,
         airbrush=work.airbrush,
@@ -108,7 +108,7 @@ def _bench_row(laid: LaidPlan, work: BenchWork) -> BenchRow:
     )
 
 
-def _filled(laid: LaidPlan, work: BenchWork) -> Load | None:
+def _filled(laid: ReplayedPlan, work: BenchWork) -> Load | None:
     """Return what is filled in at a loading or change."""
     if work not in laid.served:
         return None

@@ -139,7 +139,7 @@ class Cost:
 
 
 @dataclass(frozen=True)
-class Bound:
+class ProvenBound:
     """A proven lower bound of one cost level, and what proved it."""
 
     level: str
@@ -179,7 +179,7 @@ class Plan:
     status: Status
     cost: Cost
     finishes: tuple[tuple[str, int], ...]
-    bounds: tuple[Bound, ...] = ()
+    bounds: tuple[ProvenBound, ...] = ()
     digest: str = ""
     conflict: tuple[Clash, ...] = ()
 

@@ -22,7 +22,7 @@ from judge_cases.making import (
     work,
 )
 
-from planner.values.plan import Bound, Cost, Placement, Plan, Status
+from planner.values.plan import Cost, Placement, Plan, ProvenBound, Status
 from planner.values.project import Logged, Pin
 from planner.values.step import Stage
 
@@ -123,7 +123,7 @@ def optimal_without_a_bound() -> Case:
 @breaks(25)
 def optimal_above_its_bound() -> Case:
     proven = tuple(
-        Bound(level, value, "worked out")
+        ProvenBound(level, value, "worked out")
         for level, value in (("unplaced", 0), ("late", 0), ("finish", ONE_PLAN.cost.finish))
     )
     sound = replace(ONE_PLAN, status=Status.OPTIMAL, bounds=proven)
@@ -133,7 +133,7 @@ def optimal_above_its_bound() -> Case:
 
 @breaks(25)
 def a_bound_above_the_cost() -> Case:
-    bound = Bound("unplaced", 1, "wrong")
+    bound = ProvenBound("unplaced", 1, "wrong")
     return Case(ONE, ONE_PLAN, replace(ONE_PLAN, bounds=(bound,)))
 
 

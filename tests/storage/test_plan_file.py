@@ -18,12 +18,12 @@ from planner.values.moment import Interval, minute_of
 from planner.values.plan import (
     BenchKind,
     BenchWork,
-    Bound,
     Cause,
     Cost,
     PassKey,
     Placement,
     Plan,
+    ProvenBound,
     Reason,
     Status,
     Unplaced,
@@ -72,7 +72,7 @@ def made_up(book) -> Plan:
         status=Status.INCOMPLETE,
         cost=Cost(1, 1180, 2000, 2, 3, 4),
         finishes=((project.name, pieces[-1].end),),
-        bounds=(Bound("finish", 1900, "relaxation"),),
+        bounds=(ProvenBound("finish", 1900, "relaxation"),),
         digest="abc",
     )
 

@@ -26,7 +26,7 @@ from app.window.bench_mode.start_checks import against_beginning, what_else
 from app.window.message_translation import translated
 from app.window.plan_snapshot import Picture
 from app.window.session import Session
-from planner.evening.looks import Look
+from planner.evening.looks import DueLook
 from planner.tonight import BenchRow, WorkRow
 from planner.values.book import Book
 from planner.values.plan import BenchKind, PassKey
@@ -289,7 +289,7 @@ class Evening(QObject):
             )
 
     @property
-    def next_look(self) -> Look | None:
+    def next_look(self) -> DueLook | None:
         """The look that is due, or comes next in this stretch."""
         book, picture = self._session.book, self.picture
         if book is None or picture is None:

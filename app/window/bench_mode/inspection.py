@@ -10,7 +10,7 @@ from app.service.edits import Edit
 from app.window import reasons, words
 from app.window.bench_mode.choice_prompt import Asked, Line
 from app.window.run_sheet_notes_words import look_at_words
-from planner.evening.looks import Look, looks
+from planner.evening.looks import DueLook, looks
 from planner.values.book import Book
 from planner.values.plan import PassKey
 
@@ -31,17 +31,17 @@ class Looking:
     ) -> None:
         self._make, self._ask, self._wrong, self._now = make, ask, wrong, now
 
-    def following(self, book: Book, end: int) -> Look | None:
+    def following(self, book: Book, end: int) -> DueLook | None:
         """Return the look that is due, or comes next before ``end``."""
         now = self._now()
         return next((one for one in looks(book, now) if one.at < max(end, now + 1)), None)
 
-    def due(self, book: Book) -> Look | None:
+    def due(self, book: Book) -> DueLook | None:
         """Return the look that is due now."""
         now = self._now()
         return next((one for one in looks(book, now) if one.at <= now), None)
 
-    def ask(self, look: Look) -> None:
+    def ask(self, look: DueLook) -> None:
         """Ask what the look has shown; as it should be, or else what went wrong."""
         key = look.key
         lines = (

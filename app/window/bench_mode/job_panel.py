@@ -18,7 +18,7 @@ from app.window.run_sheet_notes_words import marks_of, one_first_words, taker_wh
 from planner.cautions import LAST_WORD, Caution
 from planner.evening.advice import one_first
 from planner.quantity import Load, fill
-from planner.tonight import BenchRow, Coat, WorkRow
+from planner.tonight import BenchRow, SheetCoat, WorkRow
 from planner.values.plan import BenchKind, Cause
 from planner.values.step import Stage, Tool
 
@@ -134,7 +134,7 @@ def _with(picture: Picture, row: WorkRow, begun: int | None) -> str:
     return words.tr("{told} · begun {time}").format(told=told, time=at)
 
 
-def _coat(column: QVBoxLayout, picture: Picture, row: WorkRow, coat: Coat, look: Look) -> None:
+def _coat(column: QVBoxLayout, picture: Picture, row: WorkRow, coat: SheetCoat, look: Look) -> None:
     """Add a coating: swatch and name, and the mix in parts and drops."""
     column.addWidget(_named(coat.coating, coat.swatch, row.tool, row.stage, look))
     passes = (picture.laid.of(row.key),)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from app.window.plan_snapshot import Picture
-from planner.evening.alternatives import Taker, takers
+from planner.evening.alternatives import ColourTaker, takers
 from planner.tonight import WorkRow
 from planner.values.plan import PassKey
 
@@ -22,7 +22,7 @@ def served(picture: Picture, airbrush: str, coating: str, since: int) -> tuple[P
     return tuple(dict.fromkeys(keys))
 
 
-def others(picture: Picture, coating: str, without: tuple[PassKey, ...]) -> tuple[Taker, ...]:
+def others(picture: Picture, coating: str, without: tuple[PassKey, ...]) -> tuple[ColourTaker, ...]:
     """Return what else takes a colour beside what it is loaded for, ready ones first.
 
     All active projects are looked at, for one forgotten wheel costs a load

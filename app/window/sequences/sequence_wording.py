@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping
 
 from app.window import words
-from planner.sequences.difference import Changed
+from planner.sequences.difference import ChangedStep
 from planner.sequences.references import BUT
 from planner.values.coating import Clock, Mark, Window
 from planner.values.sequence import EVERY, Sequence, SequenceStep
@@ -185,12 +185,12 @@ def _applications(applications: tuple[Application, ...]) -> str:
     return "; ".join(told) or NOTHING
 
 
-def changes_text(changed: Changed, titles: Titles) -> str:
+def changes_text(changed: ChangedStep, titles: Titles) -> str:
     """Return what is other in a step, field by field: "minutes: 5 min → 30 min"."""
     return "; ".join(_change(changed, name, titles) for name in changed.fields)
 
 
-def _change(changed: Changed, field: str, titles: Titles) -> str:
+def _change(changed: ChangedStep, field: str, titles: Titles) -> str:
     tr = words.tr
     name, tell = _fields(titles).get(field, (field.replace("_", " "), _plain))
     was, becomes = getattr(changed.was, field), getattr(changed.becomes, field)

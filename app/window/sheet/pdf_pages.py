@@ -18,7 +18,7 @@ from app.window.timeline.content_from_plan import strip_of
 from app.window.timeline.strip_content import Strip
 from planner.bench import BenchCalendar
 from planner.cure import Cure
-from planner.tonight.replayed_plan import LaidPlan
+from planner.tonight.replayed_plan import ReplayedPlan
 from planner.values.book import Book
 from planner.values.plan import Plan
 from planner.values.refusal import Refused
@@ -37,7 +37,7 @@ def draw_sheet(path: Path, book: Book, plan: Plan, now: int, paper: Paper, *, to
     """
     sheet = bench_sheet(book, plan, now, tonight=tonight, translate=translated)
     calendar = BenchCalendar(book.bench_time)
-    strip = strip_of(LaidPlan(book, plan, now, calendar, Cure(book.room, calendar.zone)))
+    strip = strip_of(ReplayedPlan(book, plan, now, calendar, Cure(book.room, calendar.zone)))
     writer = QPdfWriter(str(path))
     # Letters are measured for the screen; a page of the same resolution has them as wide.
     screen = QGuiApplication.primaryScreen()

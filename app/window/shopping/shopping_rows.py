@@ -9,7 +9,7 @@ from app.window import words
 from app.window.message_translation import translated
 from app.window.plan_snapshot import Picture
 from app.window.stock.tree import ml, needed_words
-from planner.quantity import ConsumableLine, Line, RunsOut, Shopping, shopping
+from planner.quantity import ConsumableLine, RunsOut, Shopping, ShoppingLine, shopping
 from planner.values.book import Book
 
 FOREVER = 1 << 60
@@ -19,19 +19,19 @@ FOREVER = 1 << 60
 class ShopRow:
     """One coating or consumable that the plan takes; ``bought`` is None if there is enough."""
 
-    line: Line | ConsumableLine
+    line: ShoppingLine | ConsumableLine
     bought: Bought | None
 
     @property
     def name(self) -> str:
         """What it is."""
         line = self.line
-        return line.coating.name if isinstance(line, Line) else line.name
+        return line.coating.name if isinstance(line, ShoppingLine) else line.name
 
     @property
     def swatch(self) -> str:
         """Its colour, "" for what has none."""
-        return self.line.coating.swatch if isinstance(self.line, Line) else ""
+        return self.line.coating.swatch if isinstance(self.line, ShoppingLine) else ""
 
     @property
     def runs_out(self) -> RunsOut | None:
@@ -45,7 +45,7 @@ class ShopRow:
                 return words.tr("enough")
             there = isinstance(self.line, ConsumableLine) or self.line.stock_ml > 0
             return words.tr("perhaps enough") if there else words.tr("some, amount not known")
-        if isinstance(self.line, Line):
+        if isinstance(self.line, ShoppingLine):
             number = round(self.bought.amount)
             told = (
                 words.tr("1 bottle of {size:g} ml")

@@ -21,7 +21,7 @@ from app.window.shopping.shopping_rows import ShopRow, current, rows_of
 from app.window.stock.supply_dialogs import AmountDialog
 from app.window.stock.tree import ml
 from app.window.stock.view import contents
-from planner.quantity import ConsumableLine, Enough, Kept, Line, NoArea, RunsOut, Shopping
+from planner.quantity import ConsumableLine, Enough, Kept, NoArea, RunsOut, Shopping, ShoppingLine
 from planner.values.book import Book
 
 SETTLE_MS = 250  # several steps of the margin within this time are one edit
@@ -239,9 +239,9 @@ class ShoppingView(QWidget):
         """Return all of a line in sentences."""
         out = self._runs_out(row) or self.tr("is enough for all that is planned")
         told = [self.tr("{name}: {what}.").format(name=words.capital(row.name), what=out)]
-        if isinstance(row.line, Line) and row.line.replace:
+        if isinstance(row.line, ShoppingLine) and row.line.replace:
             told.append(self.tr("Less than half a bottle is left; have the next before it ends."))
-        if isinstance(row.line, Line) and row.line.old:
+        if isinstance(row.line, ShoppingLine) and row.line.old:
             told.append(words.capital(translated(row.line.old)) + ".")
         if not row.complete:
             told.append(self.tr("Some places that get it have no area, so it takes more."))

@@ -11,7 +11,7 @@ from datetime import date
 from app.window.message_translation import translated
 from planner.cure.family_times import Status
 from planner.cure.reference import reference_minutes
-from planner.quantity import Line, Shopping, Stock, old_bottle, stock_now
+from planner.quantity import Shopping, ShoppingLine, Stock, old_bottle, stock_now
 from planner.values.book import Book
 from planner.values.coating import GLUES, THINNERS, Coating, Family, State
 
@@ -28,7 +28,7 @@ class StockRow:
 
     stock: Stock
     roles: tuple[str, ...]
-    line: Line | None
+    line: ShoppingLine | None
     old: str
 
     @property

@@ -20,7 +20,7 @@ from app.window.forms.rows import EN_SPACE, RIGHT
 from app.window.stock.coating_rows import MOST_ROLES, FamilyRows, StockRow
 from app.window.timeline.tree import swatch_icon
 from app.window.tree_nodes import COUNTED
-from planner.quantity import Line
+from planner.quantity import ShoppingLine
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
@@ -245,7 +245,7 @@ def cell(row: StockRow, column: int) -> str:
     return f"△ {opened}" if row.old else opened
 
 
-def needed_words(line: Line) -> str:
+def needed_words(line: ShoppingLine) -> str:
     """Return what the plan takes of a coating, as far as it is known."""
     if line.complete:
         return ml(line.needed_ml)

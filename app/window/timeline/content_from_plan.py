@@ -22,7 +22,7 @@ from app.window.timeline.strip_content import (
 )
 from planner.schedule.partial_schedule import FOREVER
 from planner.tonight import swatch_of
-from planner.tonight.replayed_plan import LaidPlan
+from planner.tonight.replayed_plan import ReplayedPlan
 from planner.values.coating import State
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey, Placement
@@ -30,7 +30,7 @@ from planner.values.plan import PassKey, Placement
 LOOK_AHEAD = 120 * 1440  # a date farther off than this adds no columns [min]
 
 
-def strip_of(laid: LaidPlan) -> Strip:
+def strip_of(laid: ReplayedPlan) -> Strip:
     """Return everything that the timeline draws."""
     book, plan = laid.book, laid.plan
     lanes = _lanes(laid)
@@ -71,7 +71,7 @@ def strip_of(laid: LaidPlan) -> Strip:
     )
 
 
-def _lanes(laid: LaidPlan) -> tuple[Lane, ...]:
+def _lanes(laid: ReplayedPlan) -> tuple[Lane, ...]:
     """Group the parts of each model that the same passes touch, in order of the parts."""
     touched: dict[tuple[str, str, str], list[PassKey]] = defaultdict(list)
     for activity in laid.problem.activities:
@@ -91,7 +91,7 @@ def _lanes(laid: LaidPlan) -> tuple[Lane, ...]:
     return tuple(lanes)
 
 
-def _pieces(laid: LaidPlan, lane_of: dict[tuple[str, str, str], Lane]) -> Iterator[Piece]:
+def _pieces(laid: ReplayedPlan, lane_of: dict[tuple[str, str, str], Lane]) -> Iterator[Piece]:
     for key, placed in laid.placed.items():
         one = laid.of(key)
         coatings = tuple(dict.fromkeys(coating for _, coating in one.films))
@@ -118,7 +118,7 @@ def _pieces(laid: LaidPlan, lane_of: dict[tuple[str, str, str], Lane]) -> Iterat
             )
 
 
-def _wedges(laid: LaidPlan, lanes: Iterable[Lane]) -> Iterator[Wedge]:
+def _wedges(laid: ReplayedPlan, lanes: Iterable[Lane]) -> Iterator[Wedge]:
     of_model: dict[tuple[str, str], list[tuple[PassKey, Placement]]] = defaultdict(list)
     for key, placed in laid.placed.items():
         of_model[key.project, key.model].append((key, placed))
@@ -130,7 +130,7 @@ def _wedges(laid: LaidPlan, lanes: Iterable[Lane]) -> Iterator[Wedge]:
 
 
 def _wedge(
-    laid: LaidPlan, lane: Lane, key: PassKey, placed: Placement, films: list[tuple[str, str]]
+    laid: ReplayedPlan, lane: Lane, key: PassKey, placed: Placement, films: list[tuple[str, str]]
 ) -> Wedge:
     """Return the wedge of a pass in a lane, thinning for the first pass that waits for it."""
     waiting: tuple[int, PassKey] | None = None
@@ -178,7 +178,7 @@ def _wedge(
     )
 
 
-def _brackets(laid: LaidPlan, lane_of: dict[tuple[str, str, str], Lane]) -> Iterator[Bracket]:
+def _brackets(laid: ReplayedPlan, lane_of: dict[tuple[str, str, str], Lane]) -> Iterator[Bracket]:
     found: dict[tuple[PassKey, PassKey], Bracket] = {}
     for number, gate in enumerate(laid.problem.gates):
         if not gate.closes or gate.before not in laid.placed:
@@ -196,7 +196,7 @@ def _brackets(laid: LaidPlan, lane_of: dict[tuple[str, str, str], Lane]) -> Iter
     yield from found.values()
 
 
-def _held(laid: LaidPlan, airbrushes: tuple[str, ...]) -> Iterator[Held]:
+def _held(laid: ReplayedPlan, airbrushes: tuple[str, ...]) -> Iterator[Held]:
     for number, name in enumerate(airbrushes):
         mine = sorted(
             (work for work in laid.plan.bench if work.airbrush == name),
@@ -216,7 +216,7 @@ def _held(laid: LaidPlan, airbrushes: tuple[str, ...]) -> Iterator[Held]:
 
 
 def _columns(
-    laid: LaidPlan, targets: tuple[tuple[str, int], ...]
+    laid: ReplayedPlan, targets: tuple[tuple[str, int], ...]
 ) -> tuple[tuple[Column, ...], tuple[Interval, ...]]:
     """Return the stretches that hold work, or now, and the free ones between."""
     hands = [
@@ -247,7 +247,7 @@ def _columns(
     return tuple(sorted(columns, key=lambda one: one.interval)), tuple(free)
 
 
-def _beyond(laid: LaidPlan, columns: tuple[Column, ...]) -> Interval | None:
+def _beyond(laid: ReplayedPlan, columns: tuple[Column, ...]) -> Interval | None:
     end = max((column.interval.end for column in columns), default=laid.now)
     following = laid.calendar.next_stretch(end)
     return following.interval if following else None

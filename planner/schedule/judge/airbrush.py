@@ -6,7 +6,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from planner.schedule.judge.cups_at_start import CLEAN, Cup, left_by_the_log
+from planner.schedule.judge.cups_at_start import CLEAN, JudgedCup, left_by_the_log
 from planner.schedule.judge.hands import AIRBRUSH_WORK
 from planner.schedule.judge.premises import named
 from planner.schedule.judge.ruling import Ruling
@@ -18,7 +18,7 @@ from planner.values.step import Tool
 
 
 @dataclass(frozen=True, order=True)
-class Event:
+class AirbrushEvent:
     """One thing that happens to an airbrush: a pass with its load, or bench work."""
 
     interval: Interval
@@ -31,7 +31,7 @@ def airbrushes(ruling: Ruling) -> Iterator[Violation]:
     """Walk each airbrush through each stretch; loads are definition 15, idling 16."""
     here, left = left_by_the_log(ruling)
     for airbrush in ruling.case.book.gear.airbrushes:
-        groups: dict[int, list[Event]] = defaultdict(list)
+        groups: dict[int, list[AirbrushEvent]] = defaultdict(list)
         if airbrush.name in left:
             groups[here] = []  # it is to be cleaned, whatever the plan has
         for event in sorted(_events(ruling, airbrush.name)):
@@ -39,21 +39,21 @@ def airbrushes(ruling: Ruling) -> Iterator[Violation]:
             groups[stretch.interval.start if stretch else event.interval.start].append(event)
         for start, events in groups.items():
             cup = left.get(airbrush.name) if start == here else None
-            yield from _stretch(ruling, airbrush, events, cup or Cup())
+            yield from _stretch(ruling, airbrush, events, cup or JudgedCup())
 
 
-def _events(ruling: Ruling, airbrush: str) -> Iterator[Event]:
+def _events(ruling: Ruling, airbrush: str) -> Iterator[AirbrushEvent]:
     for one, span in ruling.case.planned():
         if one.step.tool is Tool.AIRBRUSH and span.airbrush == airbrush:
             for piece in span.pieces:
-                yield Event(piece, str(one.key), one.load)
+                yield AirbrushEvent(piece, str(one.key), one.load)
     for work in ruling.case.bench:
         if work.airbrush == airbrush and work.kind in AIRBRUSH_WORK:
-            yield Event(work.interval, named(work), work.coating, work)
+            yield AirbrushEvent(work.interval, named(work), work.coating, work)
 
 
 def _stretch(
-    ruling: Ruling, airbrush: Airbrush, events: list[Event], cup: Cup
+    ruling: Ruling, airbrush: Airbrush, events: list[AirbrushEvent], cup: JudgedCup
 ) -> Iterator[Violation]:
     for event in events:
         if event.work is None:
@@ -66,7 +66,9 @@ def _stretch(
         yield Violation(15, airbrush.name, f"{text}, and the stretch ends without a cleaning")
 
 
-def _sprayed(ruling: Ruling, airbrush: Airbrush, cup: Cup, event: Event) -> Iterator[Violation]:
+def _sprayed(
+    ruling: Ruling, airbrush: Airbrush, cup: JudgedCup, event: AirbrushEvent
+) -> Iterator[Violation]:
     at = ruling.case.at
     if event.load != cup.holds:
         held = f'"{cup.holds}"' if cup.holds else "nothing"
@@ -85,7 +87,7 @@ def _sprayed(ruling: Ruling, airbrush: Airbrush, cup: Cup, event: Event) -> Iter
 
 
 def _served(
-    ruling: Ruling, airbrush: Airbrush, cup: Cup, event: Event, work: BenchWork
+    ruling: Ruling, airbrush: Airbrush, cup: JudgedCup, event: AirbrushEvent, work: BenchWork
 ) -> Iterator[Violation]:
     at = ruling.case.at(event.interval.start)
     if work.kind is BenchKind.LOAD and cup.holds != CLEAN:
@@ -108,7 +110,7 @@ def _served(
     cup.filled = event.interval.start
 
 
-def _least(ruling: Ruling, airbrush: Airbrush, cup: Cup, work: BenchWork) -> int:
+def _least(ruling: Ruling, airbrush: Airbrush, cup: JudgedCup, work: BenchWork) -> int:
     if work.kind is BenchKind.LOAD:
         return airbrush.load_minutes
     if work.kind is BenchKind.CLEAN:
@@ -119,7 +121,9 @@ def _least(ruling: Ruling, airbrush: Airbrush, cup: Cup, work: BenchWork) -> int
     return airbrush.change_same_family if same else airbrush.change_other_family
 
 
-def _idle(ruling: Ruling, airbrush: Airbrush, cup: Cup, event: Event) -> Iterator[Violation]:
+def _idle(
+    ruling: Ruling, airbrush: Airbrush, cup: JudgedCup, event: AirbrushEvent
+) -> Iterator[Violation]:
     idle = event.interval.start - cup.since
     if idle > airbrush.idle_limit_minutes:
         text = f"starts {ruling.case.at(event.interval.start)}, after the load stood {idle} min"

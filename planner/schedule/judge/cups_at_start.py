@@ -16,7 +16,7 @@ CLEAN = ""
 
 
 @dataclass
-class Cup:
+class JudgedCup:
     """What an airbrush holds at one moment of a walk."""
 
     holds: str = CLEAN
@@ -24,7 +24,7 @@ class Cup:
     filled: int = 0  # start of the load or change that filled it
 
 
-def left_by_the_log(ruling: Ruling) -> tuple[int, dict[str, Cup]]:
+def left_by_the_log(ruling: Ruling) -> tuple[int, dict[str, JudgedCup]]:
     """Return the cups that are not clean when hands are free, and when their stretch began."""
     case, calendar = ruling.case, ruling.premises.calendar
     begun = [(ruling.premises.passes[key], one) for key, one in case.spans.items() if one.under_way]
@@ -33,7 +33,7 @@ def left_by_the_log(ruling: Ruling) -> tuple[int, dict[str, Cup]]:
     stretch = calendar.stretch_at(free) if case.sound_now else None
     if stretch is None:
         return 0, {}
-    found: dict[str, Cup] = {}
+    found: dict[str, JudgedCup] = {}
     sprays = _sprays(ruling, stretch, free)
     washed = free  # when hands would have cleaned all cups found so far
     for airbrush in sorted(case.book.gear.airbrushes, key=lambda one: one.name):
@@ -48,7 +48,7 @@ def left_by_the_log(ruling: Ruling) -> tuple[int, dict[str, Cup]]:
     return stretch.interval.start, found
 
 
-def _after(airbrush: Airbrush, sprays: list[tuple[int, int, str]]) -> Cup | None:
+def _after(airbrush: Airbrush, sprays: list[tuple[int, int, str]]) -> JudgedCup | None:
     """Return the cup after the last spraying, filled when the first of that load began."""
     if not sprays:
         return None
@@ -59,7 +59,7 @@ def _after(airbrush: Airbrush, sprays: list[tuple[int, int, str]]) -> Cup | None
         if other != load or filled - end > airbrush.idle_limit_minutes:
             break
         filled = start
-    return Cup(load, since, filled)
+    return JudgedCup(load, since, filled)
 
 
 def _sprays(

@@ -7,7 +7,7 @@ from datetime import timedelta
 
 from planner.cure import Band
 from planner.passes import Pass
-from planner.schedule.judge.premises import Span
+from planner.schedule.judge.premises import PassSpan
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
 from planner.values.moment import Interval, minute_of
@@ -38,7 +38,7 @@ def logged(ruling: Ruling) -> Iterator[Violation]:
             yield Violation(22, str(placed.key), "is called a fact, but was never logged")
 
 
-def _altered(placed: Placement, span: Span) -> bool:
+def _altered(placed: Placement, span: PassSpan) -> bool:
     if placed.airbrush != span.airbrush:
         return True
     if span.under_way:
@@ -146,7 +146,7 @@ def _begins(ruling: Ruling, project: Project) -> Iterator[Violation]:
             yield Violation(24, str(one.key), text)
 
 
-def _pinned(ruling: Ruling, pin: Pin, one: Pass, span: Span) -> Iterator[Violation]:
+def _pinned(ruling: Ruling, pin: Pin, one: Pass, span: PassSpan) -> Iterator[Violation]:
     at = ruling.case.at
     if pin.not_before is not None:
         first = minute_of(pin.not_before)

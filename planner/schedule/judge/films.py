@@ -10,7 +10,7 @@ from itertools import pairwise
 from planner.cure import Band, Film, observed_film
 from planner.graph.gates import PassGate
 from planner.passes import Pass
-from planner.schedule.judge.premises import Case, Span
+from planner.schedule.judge.premises import Case, PassSpan
 from planner.values.coating import Clock, Mark, State, Window
 from planner.values.moment import Interval
 from planner.values.plan import PassKey
@@ -20,7 +20,7 @@ THICKEST_UM = 1e5  # no film is thicker, however many coats melt together
 
 
 @dataclass(frozen=True)
-class Laid:
+class GateStart:
     """What a gate counts from.
 
     ``start`` and ``end`` are those of the pass that laid the film, or, for
@@ -34,7 +34,7 @@ class Laid:
 
 
 @dataclass(frozen=True)
-class Look:
+class WindowCheck:
     """One window against one start.
 
     ``opens`` None: never; ``closes`` None: stays open.  ``uncertain``: empty
@@ -57,7 +57,7 @@ class Look:
 
 
 @dataclass(frozen=True)
-class Coat:
+class JudgedCoat:
     """One film on one place, for the rules that ask what lies where at a minute.
 
     From ``absorbed`` on it is part of the coat that melted into it.
@@ -109,7 +109,7 @@ class Films:
             self._ready[asked] = self.premises.cure.opens_at(film, mark, band)
         return self._ready[asked]
 
-    def opens(self, laid: Laid, mark: Mark | None, band: Band) -> int | None:
+    def opens(self, laid: GateStart, mark: Mark | None, band: Band) -> int | None:
         """First minute of a window (definitions 4 and 6); None is never."""
         if mark is None:
             return laid.end
@@ -117,7 +117,7 @@ class Films:
             return laid.end + mark.minutes
         return None if laid.film is None else self._opening(laid.film, mark, band)
 
-    def closes(self, laid: Laid, mark: Mark | None, band: Band) -> int | None:
+    def closes(self, laid: GateStart, mark: Mark | None, band: Band) -> int | None:
         """First minute after a window (definitions 4 and 7); None is never."""
         if mark is None:
             return None
@@ -131,8 +131,13 @@ class Films:
         return self._ready[asked]
 
     def look(
-        self, laid: Laid, window: Window, bound: Bound, span: Span, prepared: list[Interval]
-    ) -> Look:
+        self,
+        laid: GateStart,
+        window: Window,
+        bound: Bound,
+        span: PassSpan,
+        prepared: list[Interval],
+    ) -> WindowCheck:
         """Hold one window against where the later pass stands."""
         opens = self.opens(laid, window.opens, Band.LATE)
         closes = self.closes(laid, window.closes, Band.EARLY)
@@ -146,7 +151,7 @@ class Films:
             or (bound is Bound.END and span.end <= closes)
         )
         need = window.preparation_minutes
-        return Look(
+        return WindowCheck(
             window=window,
             opens=opens,
             closes=closes,
@@ -163,7 +168,7 @@ class Films:
             ),
         )
 
-    def looks(self, gate: PassGate, laid: Laid) -> list[Look]:
+    def looks(self, gate: PassGate, laid: GateStart) -> list[WindowCheck]:
         """Hold every window of a gate against where its later pass stands."""
         span = self.case.spans[gate.after]
         prepared = self.case.preparations.get(gate.after, [])
@@ -209,7 +214,7 @@ class Films:
             lower_span, upper_span = self.case.spans[lower], self.case.spans[upper]
             if upper_span.start < lower_span.end:
                 continue
-            laid = Laid(self.film(lower, place), lower_span.start, lower_span.end)
+            laid = GateStart(self.film(lower, place), lower_span.start, lower_span.end)
             chosen = next((look for look in self.looks(gate, laid) if look.holds), None)
             if chosen:
                 return chosen.window.merges
@@ -241,29 +246,29 @@ class Films:
                 found[one.key.project, one.key.model, place].append(one)
         return found
 
-    def laid(self, gate: PassGate) -> Laid:
+    def laid(self, gate: PassGate) -> GateStart:
         """Return what a gate counts from, following films that melted into later ones."""
         key, rank = gate.before, self.premises.passes[gate.after].rank
         if not gate.place:
             span = self.case.spans[key]
-            return Laid(None, span.start, span.end)
+            return GateStart(None, span.start, span.end)
         while (upper := self._above.get((key, gate.place))) and upper.rank < rank:
             if not self.merges(key, upper.key, gate.place):
                 break
             key = upper.key
         span = self.case.spans[key]
-        return Laid(_pooled(self.film(key, gate.place), gate), span.start, span.end)
+        return GateStart(_pooled(self.film(key, gate.place), gate), span.start, span.end)
 
-    def unmerged(self, gate: PassGate) -> Laid:
+    def unmerged(self, gate: PassGate) -> GateStart:
         """Return what a gate would count from if films never melted together."""
         span = self.case.spans[gate.before]
         film = _pooled(self.bare(gate.before, gate.place), gate) if gate.place else None
-        return Laid(film, span.start, span.end)
+        return GateStart(film, span.start, span.end)
 
     @cached_property
-    def coats(self) -> dict[tuple[str, str, str], list[Coat]]:
+    def coats(self) -> dict[tuple[str, str, str], list[JudgedCoat]]:
         """Every film of the plan by (project, model, part), in working order."""
-        found: dict[tuple[str, str, str], list[Coat]] = defaultdict(list)
+        found: dict[tuple[str, str, str], list[JudgedCoat]] = defaultdict(list)
         for key, one in self.premises.passes.items():
             if key not in self.case.spans:
                 continue
@@ -274,7 +279,7 @@ class Films:
                 absorbed = self.case.spans[upper.key].start if upper and melted else None
                 film = self.film(key, place)
                 dry = self.ready(film, State.DRY_TO_HANDLE)
-                coat = Coat(key, place, start, absorbed, film, dry)
+                coat = JudgedCoat(key, place, start, absorbed, film, dry)
                 found[key.project, key.model, place.partition("/")[0]].append(coat)
         return found
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from planner.cure import Band
 from planner.graph.gates import PassGate
-from planner.schedule.judge.films import Laid, Look
+from planner.schedule.judge.films import GateStart, WindowCheck
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
 from planner.values.coating import State
@@ -96,7 +96,9 @@ def _judge(ruling: Ruling, gate: PassGate) -> Iterator[Violation]:
         yield from _single(ruling, gate, laid, looks[0])
 
 
-def _single(ruling: Ruling, gate: PassGate, laid: Laid, look: Look) -> Iterator[Violation]:
+def _single(
+    ruling: Ruling, gate: PassGate, laid: GateStart, look: WindowCheck
+) -> Iterator[Violation]:
     own = _own_definition(ruling, gate)
     if look.opened and look.in_time:
         need = look.window.preparation_minutes
@@ -131,14 +133,14 @@ def _own_definition(ruling: Ruling, gate: PassGate) -> int | None:
     return OF_ITS_OWN.get((stage, window.opens.state))
 
 
-def _opens_from_start(ruling: Ruling, gate: PassGate, laid: Laid) -> bool:
+def _opens_from_start(ruling: Ruling, gate: PassGate, laid: GateStart) -> bool:
     film = replace(laid.film, laid=laid.start) if laid.film else None
     shifted = replace(laid, film=film, end=laid.start)
     opens = ruling.films.opens(shifted, gate.windows[0].opens, Band.LATE)
     return opens is not None and opens <= ruling.case.spans[gate.after].start
 
 
-def _closes_from_end(ruling: Ruling, gate: PassGate, laid: Laid) -> bool:
+def _closes_from_end(ruling: Ruling, gate: PassGate, laid: GateStart) -> bool:
     span = ruling.case.spans[gate.after]
     closes = ruling.films.closes(replace(laid, start=laid.end), gate.windows[0].closes, Band.EARLY)
     if closes is None:
@@ -165,7 +167,9 @@ def _what(gate: PassGate) -> str:
     return f"{gate.place} from {gate.before}" if gate.place else str(gate.before)
 
 
-def _violation(ruling: Ruling, definition: int, gate: PassGate, look: Look, text: str) -> Violation:
+def _violation(
+    ruling: Ruling, definition: int, gate: PassGate, look: WindowCheck, text: str
+) -> Violation:
     at = ruling.case.at
     span = ruling.case.spans[gate.after]
     opens = "never opens" if look.opens is None else f"opens {at(look.opens)}"
@@ -179,7 +183,7 @@ def _violation(ruling: Ruling, definition: int, gate: PassGate, look: Look, text
     )
 
 
-def _uncertain(ruling: Ruling, gate: PassGate, look: Look) -> str:
+def _uncertain(ruling: Ruling, gate: PassGate, look: WindowCheck) -> str:
     at = ruling.case.at
     opens = "" if look.opens is None else f" from {at(look.opens)}"
     closes = "" if look.closes is None else f" to {at(look.closes)}"

@@ -99,7 +99,7 @@ class Premises:
 
 
 @dataclass(frozen=True)
-class Span:
+class PassSpan:
     """Where a pass stands: as logged if it is a fact, else as planned."""
 
     pieces: tuple[Interval, ...]
@@ -132,26 +132,26 @@ class Case:
         self.expected_digest = expected_digest
         self.book = premises.book
         self.sound_now = _whole(plan.now)
-        self.spans: dict[PassKey, Span] = {}
+        self.spans: dict[PassKey, PassSpan] = {}
         for key, entry in premises.facts.items():
             if key in premises.passes:
                 self.spans[key] = self._fact(key, entry)
         for placed in plan.placements:
             if placed.key in premises.passes and placed.key not in self.spans and self.sane(placed):
-                self.spans[placed.key] = Span(placed.pieces, placed.airbrush, fact=False)
+                self.spans[placed.key] = PassSpan(placed.pieces, placed.airbrush, fact=False)
         self.bench = [work for work in plan.bench if self.in_bounds(work.interval)]
         self.preparations: dict[PassKey, list[Interval]] = defaultdict(list)
         for work in self.bench:
             if work.kind is BenchKind.PREPARE and work.serves is not None:
                 self.preparations[work.serves].append(work.interval)
 
-    def _fact(self, key: PassKey, entry: Logged) -> Span:
+    def _fact(self, key: PassKey, entry: Logged) -> PassSpan:
         start = minute_of(entry.start)
         if entry.end is not None:
-            return Span((Interval(start, minute_of(entry.end)),), entry.airbrush, fact=True)
+            return PassSpan((Interval(start, minute_of(entry.end)),), entry.airbrush, fact=True)
         now = max(self.plan.now, start) if self.sound_now else start
         end = now + max(self.premises.passes[key].minutes - (now - start), LEAST_LEFT)
-        return Span((Interval(start, end),), entry.airbrush, fact=True, under_way=True)
+        return PassSpan((Interval(start, end),), entry.airbrush, fact=True, under_way=True)
 
     def in_bounds(self, interval: Interval) -> bool:
         """Tell whether an interval is whole minutes within reach of ``now``."""
@@ -176,13 +176,13 @@ class Case:
         start = self.spans[key].start
         return min([start, *(one.start for one in self.preparations.get(key, ()))])
 
-    def planned(self) -> Iterator[tuple[Pass, Span]]:
+    def planned(self) -> Iterator[tuple[Pass, PassSpan]]:
         """Yield the passes that are placed and no facts."""
         for key, span in self.spans.items():
             if not span.fact:
                 yield self.premises.passes[key], span
 
-    def attended(self, one: Pass, span: Span) -> Iterator[Interval]:
+    def attended(self, one: Pass, span: PassSpan) -> Iterator[Interval]:
         """Yield when hands are at a pass: all of its pieces, or where it goes on alone the first.
 
         Of work that goes on alone no more than its first minutes count.

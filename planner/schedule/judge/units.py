@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from itertools import takewhile
 
 from planner.passes import Pass, Unit
-from planner.schedule.judge.films import Coat
+from planner.schedule.judge.films import JudgedCoat
 from planner.schedule.judge.gates import held_gates
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
@@ -24,7 +24,7 @@ LONGEST_MASK = 7 * 1440  # minutes that tape may stay on a film: common practice
 class Wet:
     """A film that is not dry to handle when hands begin."""
 
-    coat: Coat
+    coat: JudgedCoat
     begins: int
 
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from planner.bench import AIRED, Stretch
 from planner.cure import Band
-from planner.schedule.partial_schedule import FOREVER, Table
+from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.schedule.problem import Problem
 from planner.values.coating import Window
 from planner.values.moment import Interval
@@ -22,7 +22,7 @@ NEVER = 10**9
 
 
 @dataclass(frozen=True, slots=True)
-class Slot:
+class BoardSlot:
     """Hours of one stretch in which one kind of pass may begin and end."""
 
     start: int
@@ -50,7 +50,7 @@ class Board:
         minutes that cleaning them takes in it.
     """
 
-    def __init__(self, problem: Problem, facts: Table, last: int) -> None:
+    def __init__(self, problem: Problem, facts: PartialSchedule, last: int) -> None:
         self.problem = problem
         self.facts = facts
         calendar = problem.calendar
@@ -64,22 +64,22 @@ class Board:
         self.washing = sum(problem.airbrushes[name].clean_minutes for name in loaded)
         done = set(facts.end)
         self.free = [i for i in reversed(problem.frame.backwards) if i not in done]
-        self._slots: dict[tuple[object, ...], list[list[Slot]]] = {}
-        self._slots_of: dict[int, list[list[Slot]]] = {}
+        self._slots: dict[tuple[object, ...], list[list[BoardSlot]]] = {}
+        self._slots_of: dict[int, list[list[BoardSlot]]] = {}
         self._least = {index: self._least_of(index) for index in self.free}
         self._opens: dict[tuple[int, int], int] = {}
         self.head: dict[int, int] = {}
         for index in self.free:
             self.head[index] = self._head(index)
 
-    def slots(self, index: int) -> list[list[Slot]]:
+    def slots(self, index: int) -> list[list[BoardSlot]]:
         """Return, per stretch, the hours in which an activity may be worked on."""
         found = self._slots_of.get(index)
         if found is None:
             found = self._slots_of[index] = self._slots_by_kind(index)
         return found
 
-    def _slots_by_kind(self, index: int) -> list[list[Slot]]:
+    def _slots_by_kind(self, index: int) -> list[list[BoardSlot]]:
         activity = self.problem.activities[index]
         sprayed = bool(activity.one.load)
         key = (
@@ -98,7 +98,7 @@ class Board:
             self._slots[key] = found
         return found
 
-    def _slots_in(self, index: int, number: int) -> list[Slot]:
+    def _slots_in(self, index: int, number: int) -> list[BoardSlot]:
         problem, activity = self.problem, self.problem.activities[index]
         stretch = self.stretches[number]
         if activity.one.step.helper and stretch.people < 2:
@@ -133,7 +133,7 @@ class Board:
                 for start, end in pieces
                 for one in activity.allowed
             ]
-        return [Slot(start, end) for start, end in sorted(pieces) if start < end]
+        return [BoardSlot(start, end) for start, end in sorted(pieces) if start < end]
 
     def least(self, index: int) -> int:
         """Return the least minutes that a free activity needs hands in one go."""

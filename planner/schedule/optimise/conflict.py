@@ -17,7 +17,7 @@ from planner.schedule.optimise.infeasibility_proof import contradicts
 from planner.schedule.problem import Problem
 from planner.values.book import Book
 from planner.values.message import message, row
-from planner.values.plan import Bound, Clash, Plan, Status
+from planner.values.plan import Clash, Plan, ProvenBound, Status
 from planner.values.room import AirPoint
 
 USUAL_AIR = AirPoint(at="00:00", temperature_c=23, humidity_pct=50)  # ISO 3270
@@ -33,7 +33,7 @@ def infeasible(plan: Plan, clashes: tuple[Clash, ...]) -> Plan:
     if not clashes or not plan.unplaced:
         return plan
     proof = message("cannot hold together: {what}", what=row((one.what for one in clashes), "; "))
-    bounds = (Bound("unplaced", 1, proof),)
+    bounds = (ProvenBound("unplaced", 1, proof),)
     return replace(plan, status=Status.INFEASIBLE, bounds=bounds, conflict=clashes)
 
 

@@ -12,9 +12,9 @@ from typing import Any
 
 from ortools.sat.python import cp_model
 
-from planner.schedule.optimise.board import Board, Slot
+from planner.schedule.optimise.board import Board, BoardSlot
 from planner.schedule.optimise.master import setup_costs
-from planner.schedule.partial_schedule import FOREVER, Table
+from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.values.step import Bound
 
 
@@ -28,7 +28,11 @@ class Exact:
     """
 
     def __init__(
-        self, model: cp_model.CpModel, board: Board, candidates: dict[int, Any], here: Table
+        self,
+        model: cp_model.CpModel,
+        board: Board,
+        candidates: dict[int, Any],
+        here: PartialSchedule,
     ) -> None:
         self.model, self.board, self.here = model, board, here
         self.costs = setup_costs(board)
@@ -57,7 +61,7 @@ class Exact:
             else:
                 release = 0
             slots = [
-                Slot(max(slot.start, release, board.head[index]), slot.end)
+                BoardSlot(max(slot.start, release, board.head[index]), slot.end)
                 for slot in board.slots(index)[0]
             ]
             spans = [[slot.start, slot.end - least] for slot in slots]
@@ -237,18 +241,18 @@ class Exact:
         return self.board.problem.handle_minutes(index, self.begin)
 
 
-def _ends_by(here: Table, index: int) -> bool:
+def _ends_by(here: PartialSchedule, index: int) -> bool:
     problem = here.problem
     return any(
         problem.gates[number].closing is Bound.END for number in problem.activities[index].closing
     )
 
 
-def _stands(here: Table, index: int) -> int:
+def _stands(here: PartialSchedule, index: int) -> int:
     return sum(stands for _, stands in here.problem.activities[index].wet)
 
 
-def _taken(here: Table, location: str) -> int:
+def _taken(here: PartialSchedule, location: str) -> int:
     return sum(
         stands
         for until, stands, where in here.drying.values()

@@ -12,18 +12,18 @@ from ortools.sat.python import cp_model
 
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.lower_bounds import dry_after
-from planner.schedule.optimise.master import Master, Work, solver_of
+from planner.schedule.optimise.master import Master, WorkBudget, solver_of
 from planner.schedule.optimise.stretch_check import impossible
 from planner.schedule.optimise.stretch_reachability import Reach
 from planner.schedule.optimise.stretch_sequencing import enter, sequence
-from planner.schedule.partial_schedule import Table
+from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.placing import put_away
 
 ROUNDS = 12  # times that sets are cut off
 
 
 @dataclass(frozen=True)
-class Rest:
+class StretchesProven:
     """Least stretches and set-up minutes with the last stretch kept, None where not proven.
 
     ``numbers`` shares the passes out so, as far as stretches show.
@@ -34,7 +34,9 @@ class Rest:
     numbers: dict[int, int]
 
 
-def least_rest(board: Board, links: list[Reach], goal: int, finish: int, work: Work) -> Rest:
+def least_rest(
+    board: Board, links: list[Reach], goal: int, finish: int, work: WorkBudget
+) -> StretchesProven:
     """Return what a master proves of the levels after the finish.
 
     Parameters
@@ -59,12 +61,12 @@ def least_rest(board: Board, links: list[Reach], goal: int, finish: int, work: W
     model.minimize(stretches)
     least, numbers = _solve(master, board, work)
     if least is None:
-        return Rest(None, None, numbers)
+        return StretchesProven(None, None, numbers)
     model.add(stretches <= least)
     master.hint(numbers)
     model.minimize(sum(master.setups))
     setup, found = _solve(master, board, work)
-    return Rest(least, setup, found or numbers)
+    return StretchesProven(least, setup, found or numbers)
 
 
 def latest_ends(board: Board, finish: int) -> dict[int, int]:
@@ -129,7 +131,9 @@ def _by_then(master: Master, index: int, latest: int) -> None:
             master.model.add(master.within(index, number) == 0)
 
 
-def as_shared_out(facts: Table, board: Board, numbers: dict[int, int]) -> Table | None:
+def as_shared_out(
+    facts: PartialSchedule, board: Board, numbers: dict[int, int]
+) -> PartialSchedule | None:
     """Return the table with each pass in the stretch it was given, or None if one does not work."""
     table, tails = facts.clone(), board.problem.tails
     sets: dict[int, list[int]] = defaultdict(list)
@@ -146,7 +150,7 @@ def as_shared_out(facts: Table, board: Board, numbers: dict[int, int]) -> Table 
     return table
 
 
-def _solve(master: Master, board: Board, work: Work) -> tuple[int | None, dict[int, int]]:
+def _solve(master: Master, board: Board, work: WorkBudget) -> tuple[int | None, dict[int, int]]:
     """Return the proven least of the objective, or None, and how it is reached.
 
     What no single stretch can hold is cut off, some times over.

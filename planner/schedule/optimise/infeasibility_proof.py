@@ -12,14 +12,14 @@ from functools import cache
 from planner.bench import BenchCalendar, calendar_of
 from planner.cure import Cure
 from planner.schedule.compiled_book import LAST_MINUTE
-from planner.schedule.greedy import Search
+from planner.schedule.greedy import SerialSchedule
 from planner.schedule.optimise.best_location_relaxation import anywhere
 from planner.schedule.optimise.board import NEVER, Board
-from planner.schedule.optimise.master import Work
+from planner.schedule.optimise.master import WorkBudget
 from planner.schedule.optimise.same_stretch_proof import apart
 from planner.schedule.optimise.stretch_check import possible
 from planner.schedule.optimise.stretch_reachability import Reach, reaches
-from planner.schedule.partial_schedule import FOREVER, Table
+from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.schedule.priority_rules import RULES
 from planner.schedule.problem import Problem
 from planner.values.book import Book
@@ -35,7 +35,7 @@ def contradicts(book: Book, now: int, cure: Cure) -> bool:
     problem = Problem(book, now, cure=cure, calendar=calendar_of(book.bench_time))
     if any(activity.blocked for activity in problem.activities):
         return True
-    search = Search(problem, RULES[0], 0, frozenset())
+    search = SerialSchedule(problem, RULES[0], 0, frozenset())
     search.take_facts()
     table = search.table
     if len(table.end) == len(problem.activities):
@@ -69,12 +69,12 @@ def _horizon(problem: Problem) -> int:
 class _Far(Board):
     """A board that knows up to which minute it was looked for stretches."""
 
-    def __init__(self, problem: Problem, facts: Table, last: int) -> None:
+    def __init__(self, problem: Problem, facts: PartialSchedule, last: int) -> None:
         super().__init__(problem, facts, last)
         self.last = last
 
 
-def _far(problem: Problem, table: Table) -> _Far:
+def _far(problem: Problem, table: PartialSchedule) -> _Far:
     """Return the board of all that is looked at: `LONG` after whatever could begin."""
     wished = [
         minute
@@ -204,7 +204,7 @@ def _room(board: Board, domains: dict[int, int]) -> bool:
         if first == last:
             tied[first].append(index)
     for number, passes in tied.items():
-        if possible(board, number, passes, Work(1.0)) is False:
+        if possible(board, number, passes, WorkBudget(1.0)) is False:
             return False
     for first, last in ranges:
         load = sum(minutes for (a, b), minutes in ranges.items() if first <= a and b <= last)

@@ -9,7 +9,7 @@ from ortools.sat.python import cp_model
 
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.lower_bounds import Least
-from planner.schedule.optimise.master import Cut, Master, Work, solver_of
+from planner.schedule.optimise.master import Cut, Master, WorkBudget, solver_of
 from planner.schedule.optimise.stretch_check import impossible
 from planner.schedule.optimise.stretch_reachability import Reach
 from planner.values.message import message
@@ -45,7 +45,7 @@ class Lowest:
         if self._solver is not None:
             self._solver.stop_search()
 
-    def prove(self, work: Work) -> Least:
+    def prove(self, work: WorkBudget) -> Least:
         """Work on the bound; return the best so far."""
         if self.closed:
             return self.least
@@ -60,7 +60,7 @@ class Lowest:
                 self.closed, self.numbers = True, numbers
         return self.least
 
-    def share_out(self, goal: int, work: Work) -> dict[int, int]:
+    def share_out(self, goal: int, work: WorkBudget) -> dict[int, int]:
         """Return a share-out over the stretches up to a goal that nothing speaks against, or {}."""
         for _ in range(CUT_ROUNDS):
             _, numbers = self._ask(goal, work)
@@ -70,7 +70,7 @@ class Lowest:
                 return numbers
         return {}
 
-    def _ask(self, goal: int, work: Work) -> tuple[Any, dict[int, int] | None]:
+    def _ask(self, goal: int, work: WorkBudget) -> tuple[Any, dict[int, int] | None]:
         """Ask whether all can be shared out over the stretches up to a goal, and how."""
         board = Board(self.board.problem, self.board.facts, self.board.ends[goal] - 1)
         links = [link.up_to(goal) for link in self.links]
@@ -81,7 +81,7 @@ class Lowest:
         answered = status in (cp_model.OPTIMAL, cp_model.FEASIBLE)
         return status, master.read(solver) if answered else None
 
-    def _cut(self, numbers: dict[int, int], work: Work) -> bool:
+    def _cut(self, numbers: dict[int, int], work: WorkBudget) -> bool:
         """Cut off the sets that no evening can hold; tell whether there was any."""
         sets: dict[int, list[int]] = defaultdict(list)
         for index, number in numbers.items():
@@ -104,7 +104,7 @@ class Lowest:
 class _Watch(cp_model.CpSolverSolutionCallback):
     """Ends the solver where the search is stopped."""
 
-    def __init__(self, work: Work) -> None:
+    def __init__(self, work: WorkBudget) -> None:
         super().__init__()
         self._work = work
 

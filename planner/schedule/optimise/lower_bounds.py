@@ -16,7 +16,7 @@ from planner.schedule.partial_schedule import FOREVER
 from planner.values.coating import State
 from planner.values.message import message
 from planner.values.moment import moment_of
-from planner.values.plan import Bound
+from planner.values.plan import ProvenBound
 
 HOUR = 60
 
@@ -106,7 +106,7 @@ def least_finish(board: Board) -> Least:
     )
 
 
-def stated(board: Board, least: Least, late: int, placed: bool) -> tuple[Bound, ...]:
+def stated(board: Board, least: Least, late: int, placed: bool) -> tuple[ProvenBound, ...]:
     """Return bounds of the cost's levels for a plan from ``board``'s now on.
 
     ``late`` is the least Σ weight × minutes late; ``placed`` tells whether
@@ -116,9 +116,9 @@ def stated(board: Board, least: Least, late: int, placed: bool) -> tuple[Bound, 
         return ()
     finish = max(0, least.finish - board.problem.now)
     return (
-        Bound("unplaced", 0, message("no plan places more than all")),
-        Bound("late", late, message("no project can finish earlier than its waits allow")),
-        Bound("finish", finish, least.proof),
+        ProvenBound("unplaced", 0, message("no plan places more than all")),
+        ProvenBound("late", late, message("no project can finish earlier than its waits allow")),
+        ProvenBound("finish", finish, least.proof),
     )
 
 

@@ -32,7 +32,7 @@ class Cut:
 
 
 @dataclass
-class Work:
+class WorkBudget:
     """How much a search may do: a count that is the same on every machine.
 
     ``amount`` is in CP-SAT's deterministic seconds.
@@ -321,7 +321,7 @@ def setup_minutes(
     return minutes, used
 
 
-def solver_of(work: Work, *, linear: bool = True, presolve: bool = True) -> cp_model.CpSolver:
+def solver_of(work: WorkBudget, *, linear: bool = True, presolve: bool = True) -> cp_model.CpSolver:
     """Return a solver that gives the same answer on every machine.
 
     Small models of clauses are solved twice as fast without ``linear`` relaxation,

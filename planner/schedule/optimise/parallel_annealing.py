@@ -11,7 +11,7 @@ from planner.schedule.optimise.board import NEVER, Board
 from planner.schedule.optimise.stretch_assignment import Shares, Ties, Weights
 from planner.schedule.optimise.stretch_reachability import Reach, latest
 from planner.schedule.optimise.sweep import WORK, Sweep
-from planner.schedule.partial_schedule import Table
+from planner.schedule.partial_schedule import PartialSchedule
 from planner.values.moment import Interval
 
 Pieces = Mapping[int, Sequence[Interval]]
@@ -86,7 +86,7 @@ class Walker:
         """Which stretches passes may have, for annealing."""
         return Grid(self.ties, self.links)
 
-    def anneal(self, pieces: Pieces, last: int, least: int, number: int) -> Table | None:
+    def anneal(self, pieces: Pieces, last: int, least: int, number: int) -> PartialSchedule | None:
         """Return what a sweep makes of a plan whose passes annealing has shared out anew.
 
         The first one begins hot: it owes little to the plan, which ends in
@@ -119,7 +119,7 @@ class Walker:
             return STILL
         return WIDE if self.small else WAYS
 
-    def last_of(self, table: Table) -> int:
+    def last_of(self, table: PartialSchedule) -> int:
         """Return the last stretch that a table uses."""
         begun = [table.pieces[i][-1].start for i in self.board.free if i in table.end]
         return self.board.number_at(max(begun, default=0))
@@ -145,7 +145,7 @@ class Walker:
         target: Mapping[int, int],
         numbers: dict[int, int],
         number: int = 0,
-    ) -> Table | None:
+    ) -> PartialSchedule | None:
         """Return what one sweep makes of a plan, the passes in ``numbers`` first put there."""
         shares = Shares(self.ties, pieces)
         shares.take(numbers)

@@ -13,13 +13,13 @@ from typing import Any
 
 from ortools.sat.python import cp_model
 
-from planner.schedule.optimise.master import Work, solver_of
+from planner.schedule.optimise.master import WorkBudget, solver_of
 from planner.values.plan import Status
 from planner.values.refusal import demand, number_in
 
 
 @dataclass(frozen=True)
-class Lag:
+class TimeLag:
     """Start of ``after`` ≥ start of ``before`` + ``least``."""
 
     before: int
@@ -51,7 +51,7 @@ class PlainProblem:
     durations: tuple[int, ...]
     demands: tuple[tuple[int, ...], ...]
     capacities: tuple[int, ...]
-    lags: tuple[Lag, ...]
+    lags: tuple[TimeLag, ...]
 
     def __post_init__(self) -> None:
         count = len(self.durations)
@@ -78,7 +78,7 @@ class PlainSchedule:
     bound: int
 
 
-def least_makespan(problem: PlainProblem, work: Work) -> PlainSchedule:
+def least_makespan(problem: PlainProblem, work: WorkBudget) -> PlainSchedule:
     """Return the schedule of least makespan that some work finds."""
     model = cp_model.CpModel()
     horizon = sum(problem.durations) + sum(max(0, lag.least) for lag in problem.lags)
@@ -134,7 +134,7 @@ def first_schedule(problem: PlainProblem) -> tuple[int, ...] | None:
     """
     if any(lag.least < 0 for lag in problem.lags) or _asks_too_much(problem):
         return None
-    before: dict[int, list[Lag]] = {}
+    before: dict[int, list[TimeLag]] = {}
     for lag in problem.lags:
         before.setdefault(lag.after, []).append(lag)
     starts: dict[int, int] = {}

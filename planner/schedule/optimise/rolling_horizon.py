@@ -8,7 +8,7 @@ from random import Random
 
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.exact_stretch import Exact
-from planner.schedule.optimise.master import Master, Work, solver_of
+from planner.schedule.optimise.master import Master, WorkBudget, solver_of
 from planner.schedule.optimise.stretch_sequencing import (
     closed,
     enter,
@@ -18,7 +18,7 @@ from planner.schedule.optimise.stretch_sequencing import (
     top_up,
     what_fits,
 )
-from planner.schedule.partial_schedule import Table
+from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.placing import put_away
 from planner.schedule.problem import Problem
 
@@ -27,7 +27,7 @@ LATE = 400  # what a stretch of lateness against the goal weighs, in minutes of 
 
 
 @dataclass(frozen=True)
-class Look:
+class Lookahead:
     """How a roll looks ahead.
 
     Attributes
@@ -57,12 +57,12 @@ class Look:
 
 def roll(
     problem: Problem,
-    start: Table,
+    start: PartialSchedule,
     latest: dict[int, int],
     numbers: Callable[[int], int],
-    look: Look,
+    look: Lookahead,
     stopped: Callable[[], bool] = lambda: False,
-) -> Table | None:
+) -> PartialSchedule | None:
     """Return a table with every pass placed, or None where that fails.
 
     Parameters
@@ -94,7 +94,7 @@ def roll(
     return table
 
 
-def placeable(problem: Problem, start: Table) -> list[int]:
+def placeable(problem: Problem, start: PartialSchedule) -> list[int]:
     """Return the activities that nothing forbids for good, nor those before them."""
     found: list[int] = []
     dead: set[int] = set()
@@ -120,7 +120,9 @@ def _reach_of(problem: Problem, minute: int, ahead: int) -> int:
     return stretch.interval.start if stretch else at
 
 
-def _evening(here: Table, board: Board, latest: dict[int, int], base: int, look: Look) -> Table:
+def _evening(
+    here: PartialSchedule, board: Board, latest: dict[int, int], base: int, look: Lookahead
+) -> PartialSchedule:
     problem, stretch = here.problem, board.stretches[0]
     tails = problem.tails
     master = Master(board, whole=False)
@@ -132,7 +134,7 @@ def _evening(here: Table, board: Board, latest: dict[int, int], base: int, look:
     soon = {i: master.by[i, 0] for i in master.passes if master.first[i] == 0}
     exact = Exact(master.model, board, soon, here)
     for _ in range(TRIES):
-        solver = solver_of(Work(look.work, seed=look.seed))
+        solver = solver_of(WorkBudget(look.work, seed=look.seed))
         solver.solve(master.model)
         if not solver.response_proto.solution:
             break
@@ -146,7 +148,7 @@ def _evening(here: Table, board: Board, latest: dict[int, int], base: int, look:
     return what_fits(here, stretch, urgency, set(board.head))
 
 
-def _deadlines(master: Master, here: Table) -> None:
+def _deadlines(master: Master, here: PartialSchedule) -> None:
     """What a running window waits for is done while it is open."""
     for index in master.passes:
         deadline = here.deadline(index) if here.problem.activities[index].closing else None
@@ -156,7 +158,7 @@ def _deadlines(master: Master, here: Table) -> None:
                 master.model.add(master.done_by(index, number) == 1)
 
 
-def _value(master: Master, latest: dict[int, int], base: int, look: Look) -> None:
+def _value(master: Master, latest: dict[int, int], base: int, look: Lookahead) -> None:
     """Do much, soon; what is late against the goal first; few set-ups."""
     board = master.board
     random = Random(look.seed)  # noqa: S311 - a seeded search, not a secret

@@ -13,7 +13,7 @@ from datetime import timedelta
 from math import lcm
 
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.master import Work, setup_costs
+from planner.schedule.optimise.master import WorkBudget, setup_costs
 from planner.schedule.optimise.stretch_check import possible
 from planner.values.bench_time import BenchTime
 from planner.values.moment import minute_of, moment_of, zone_named
@@ -27,7 +27,7 @@ MOST_SHAPES = 40  # kinds of stretch tried before nothing is said
 
 
 @dataclass(frozen=True)
-class Bound:
+class StretchLoad:
     """Passes of one stretch: those ``whole`` end in it, of the others only a first piece counts."""
 
     passes: tuple[int, ...]
@@ -63,7 +63,7 @@ def apart(board: Board, domains: dict[int, int], far: Callable[[], Board]) -> bo
     return False
 
 
-def bound_together(board: Board) -> Iterator[Bound]:
+def bound_together(board: Board) -> Iterator[StretchLoad]:
     """Yield the passes that must stand in one stretch, of each group of which none has begun."""
     problem, free = board.problem, set(board.free)
     seen: set[int] = set()
@@ -78,7 +78,7 @@ def bound_together(board: Board) -> Iterator[Bound]:
         before = _reached(group, lambda one: problem.activities[one].before)
         passes = group | (after & before & free)
         whole = {one for one in passes if any(two in passes for two in problem.after.get(one, ()))}
-        yield Bound(tuple(sorted(passes)), frozenset(whole))
+        yield StretchLoad(tuple(sorted(passes)), frozenset(whole))
 
 
 def _reached(group: set[int], following: Callable[[int], Iterable[int]]) -> set[int]:
@@ -93,7 +93,7 @@ def _reached(group: set[int], following: Callable[[int], Iterable[int]]) -> set[
     return found
 
 
-def _some_holds(board: Board, group: Bound, numbers: list[int]) -> bool:
+def _some_holds(board: Board, group: StretchLoad, numbers: list[int]) -> bool:
     """Tell whether some of these stretches may hold a group; also where that stays open."""
     tried: set[tuple[object, ...]] = set()
     for number in sorted(numbers, key=lambda n: board.starts[n] - board.ends[n]):
@@ -105,12 +105,12 @@ def _some_holds(board: Board, group: Bound, numbers: list[int]) -> bool:
         tried.add(shape)
         if _minutes(board, group, number) > board.ends[number] - board.starts[number]:
             continue
-        if possible(board, number, list(group.passes), Work(1.0)) is not False:
+        if possible(board, number, list(group.passes), WorkBudget(1.0)) is not False:
             return True
     return False
 
 
-def _minutes(board: Board, group: Bound, number: int) -> int:
+def _minutes(board: Board, group: StretchLoad, number: int) -> int:
     """Return the least minutes that a group takes of a stretch, set-ups included."""
     problem = board.problem
     work = sum(
@@ -128,7 +128,7 @@ def _minutes(board: Board, group: Bound, number: int) -> int:
     return work + costs.first + (len(loads) - 1) * costs.same
 
 
-def _shape(board: Board, group: Bound, number: int) -> tuple[object, ...]:
+def _shape(board: Board, group: StretchLoad, number: int) -> tuple[object, ...]:
     """Return all that `possible` sees of a stretch; equal shapes have equal answers."""
     start = board.starts[number]
     hours = tuple(
@@ -139,7 +139,7 @@ def _shape(board: Board, group: Bound, number: int) -> tuple[object, ...]:
     return (board.ends[number] - start, hours, _waits(board, group, number), held)
 
 
-def _waits(board: Board, group: Bound, number: int) -> tuple[int, ...]:
+def _waits(board: Board, group: StretchLoad, number: int) -> tuple[int, ...]:
     """Return how long the films between a group's passes take in a stretch, hour by hour."""
     problem, inside = board.problem, set(group.passes)
     return tuple(

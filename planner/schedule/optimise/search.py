@@ -15,36 +15,36 @@ from queue import Empty, SimpleQueue
 from planner.bench import BenchCalendar
 from planner.cure import Cure
 from planner.schedule.drying_locations import chosen_in, settled, told
-from planner.schedule.greedy import Search, attempt
+from planner.schedule.greedy import SerialSchedule, attempt
 from planner.schedule.optimise import lower_bounds
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.effort import PROOF_WORK, Effort
-from planner.schedule.optimise.fewest_stretches import Rest, as_shared_out, least_rest
+from planner.schedule.optimise.fewest_stretches import StretchesProven, as_shared_out, least_rest
 from planner.schedule.optimise.last_stretch_bound import Lowest
-from planner.schedule.optimise.master import Work
+from planner.schedule.optimise.master import WorkBudget
 from planner.schedule.optimise.parallel_annealing import ASTRAY, SETTLED, Pieces, Walker
-from planner.schedule.optimise.rolling_horizon import Look, roll
+from planner.schedule.optimise.rolling_horizon import Lookahead, roll
 from planner.schedule.optimise.stretch_assignment import Ties
 from planner.schedule.optimise.stretch_reachability import Reach, reaches
-from planner.schedule.partial_schedule import Table
+from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.plan_from_schedule import cost_of, plan_of
 from planner.schedule.priority_rules import RULES, drawn_rules
 from planner.schedule.problem import Problem
 from planner.values.book import Book
 from planner.values.message import message
-from planner.values.plan import Bound, Cost, Plan, Status, Unplaced
+from planner.values.plan import Cost, Plan, ProvenBound, Status, Unplaced
 from planner.values.wishes import USUAL_ORDER, Level
 
 LOOKS = (
-    Look(ahead=2, work=0.03, discount=0.7, setup=0.5, slack=40),
-    Look(ahead=3, work=0.03, discount=0.8, setup=1.0, slack=10),
-    Look(ahead=2, work=0.02, discount=0.7, setup=0.5, slack=100),
-    Look(ahead=4, work=0.1, discount=0.8, setup=1.0),
-    Look(ahead=3, work=0.05, discount=0.7, setup=0.5, slack=40),
+    Lookahead(ahead=2, work=0.03, discount=0.7, setup=0.5, slack=40),
+    Lookahead(ahead=3, work=0.03, discount=0.8, setup=1.0, slack=10),
+    Lookahead(ahead=2, work=0.02, discount=0.7, setup=0.5, slack=100),
+    Lookahead(ahead=4, work=0.1, discount=0.8, setup=1.0),
+    Lookahead(ahead=3, work=0.05, discount=0.7, setup=0.5, slack=40),
 )
 SHARE_WORK = 1.0  # deterministic seconds for a share-out to begin from
 REST_WORK = 1.0  # deterministic seconds for each of them
-NOTHING = Rest(None, None, {})
+NOTHING = StretchesProven(None, None, {})
 NOISE_RULES = 6  # rules drawn at random before each roll
 ROLLS = 4  # rounds after which a roll takes the place of a sweep
 WALKS = 2  # sweeps that go on side by side
@@ -110,9 +110,9 @@ class _Improving:
         self.seed = seed
         self.effort = effort
         self.stopped = stopped
-        facts = Search(self.problem, RULES[0], 0, frozenset())
+        facts = SerialSchedule(self.problem, RULES[0], 0, frozenset())
         facts.take_facts()
-        self.facts: Table = facts.table
+        self.facts: PartialSchedule = facts.table
         latest_end = max((placed.end for placed in first.placements), default=first.now)
         self.board = Board(self.problem, self.facts, max(latest_end, self.facts.time))
         self.links: list[Reach] = reaches(self.board)
@@ -122,7 +122,9 @@ class _Improving:
         self.least = lower_bounds.least_finish(self.board)
         self.late = lower_bounds.least_late(self.board)
         self.rest = NOTHING
-        self.asked: tuple[int, Rest] | None = None  # for which finish, and what was found
+        self.asked: tuple[int, StretchesProven] | None = (
+            None  # for which finish, and what was found
+        )
         keys = {activity.one.key: at for at, activity in enumerate(self.problem.activities)}
         pieces = {keys[one.key]: one.pieces for one in first.placements if one.key in keys}
         self.pieces: Pieces = pieces
@@ -158,9 +160,9 @@ class _Improving:
 
     def _prove(self, number: int) -> Iterator[News]:
         """Raise the bound on one thread, while a walk goes on from the best plan on another."""
-        found: SimpleQueue[Table | None] = SimpleQueue()
+        found: SimpleQueue[PartialSchedule | None] = SimpleQueue()
         steps = STEPS[number] if number < self.effort.rolls else 0
-        work = Work(PROOF_WORK[number], seed=self.seed, stopped=self._halted)
+        work = WorkBudget(PROOF_WORK[number], seed=self.seed, stopped=self._halted)
         before = self.lowest.least
         with ThreadPoolExecutor(max_workers=2) as pool:
             proof = pool.submit(self.lowest.prove, work)
@@ -183,7 +185,7 @@ class _Improving:
         if self.least != before:
             yield self._news(improved=False)
 
-    def _coming(self, found: SimpleQueue[Table | None]) -> Iterator[Table]:
+    def _coming(self, found: SimpleQueue[PartialSchedule | None]) -> Iterator[PartialSchedule]:
         """Yield what a walk finds as it comes, to its end."""
         while True:
             try:
@@ -196,7 +198,7 @@ class _Improving:
                 return
             yield table
 
-    def _walk(self, number: int, steps: int, put: Callable[[Table | None], None]) -> None:
+    def _walk(self, number: int, steps: int, put: Callable[[PartialSchedule | None], None]) -> None:
         """Sweep from the best plan on, each time from what the last sweep found; None is the end.
 
         What is better is worked out here as well, so that the walk does the
@@ -246,7 +248,9 @@ class _Improving:
             return None
         if self.asked is not None and self.asked[0] == finish:
             return self._settled(self.asked[1])
-        rest = least_rest(self.board, self.links, goal, finish, Work(REST_WORK, seed=self.seed))
+        rest = least_rest(
+            self.board, self.links, goal, finish, WorkBudget(REST_WORK, seed=self.seed)
+        )
         self.asked = finish, rest
         self.rest = rest if self.best.status is Status.OPTIMAL else NOTHING
         tables = [as_shared_out(self.facts, self.board, rest.numbers)]
@@ -256,7 +260,7 @@ class _Improving:
         found = [table is not None and self._take(table, []) for table in tables]
         return True if any(found) else False if self.rest != NOTHING else None
 
-    def _settled(self, rest: Rest) -> bool | None:
+    def _settled(self, rest: StretchesProven) -> bool | None:
         """Let what was found hold from when the finish is proven on."""
         if self.best.status is not Status.OPTIMAL or self.rest == rest:
             return None
@@ -288,11 +292,11 @@ class _Improving:
                 self.abandoned = True
                 raise
 
-    def _acts(self, number: int) -> list[Callable[[], Table | None]]:
+    def _acts(self, number: int) -> list[Callable[[], PartialSchedule | None]]:
         """Return what is tried in a round: sweeps, annealing, rolls where those may find more."""
         walker, last, least = self.walker, self._last_stretch(), self.least.stretch
         ways, target = walker.ways(last, least), self._target()
-        acts: list[Callable[[], Table | None]] = []
+        acts: list[Callable[[], PartialSchedule | None]] = []
         for at, pieces in enumerate(self.walks):
             if at or (number and not walker.small):
                 start = self.pieces if number % 2 else pieces
@@ -306,7 +310,7 @@ class _Improving:
             acts[-1] = self._roll(number, target)
         return acts
 
-    def _roll(self, number: int, target: dict[int, int]) -> Callable[[], Table | None]:
+    def _roll(self, number: int, target: dict[int, int]) -> Callable[[], PartialSchedule | None]:
         look = LOOKS[(number // 4) % len(LOOKS)]
         if number >= 4 * len(LOOKS):
             look = replace(look, seed=self.seed + number)
@@ -322,13 +326,13 @@ class _Improving:
             numbers, self.lowest.numbers = self.lowest.numbers, {}
             return numbers
         goal = least if number % 2 else most
-        work = Work(SHARE_WORK, seed=self.seed + number, stopped=self.stopped)
+        work = WorkBudget(SHARE_WORK, seed=self.seed + number, stopped=self.stopped)
         return self.lowest.share_out(goal, work)
 
     def _provable(self) -> bool:
         return self.walker.small and not self.free_choice
 
-    def _walk_on(self, at: int, table: Table | None) -> None:
+    def _walk_on(self, at: int, table: PartialSchedule | None) -> None:
         """Go on from what a walk has found, unless it went astray."""
         best = self._last_stretch()
         if table is not None and self.walker.last_of(table) < best + ASTRAY:
@@ -344,7 +348,7 @@ class _Improving:
         begun = [p.pieces[-1].start for p in self.best.placements if not p.logged]
         return self.board.number_at(max(begun)) if begun else 0
 
-    def _take(self, table: Table, unplaced: list[Unplaced]) -> bool:
+    def _take(self, table: PartialSchedule, unplaced: list[Unplaced]) -> bool:
         cost = self._cost(table)
         if self._in_order(cost) >= self._in_order(self.best.cost):
             return False
@@ -355,7 +359,7 @@ class _Improving:
         self.best = replace(told(plan, self.chosen), digest=self.best.digest)
         return True
 
-    def _cost(self, table: Table) -> Cost:
+    def _cost(self, table: PartialSchedule) -> Cost:
         left = len(self.problem.activities) - len(table.end)
         return cost_of(self.problem, table, left, self.last)
 
@@ -378,7 +382,7 @@ class _Improving:
         self.best = replace(plan, bounds=found, status=status)
         return News(self.best, improved)
 
-    def _bounds(self, cost: Cost) -> tuple[Bound, ...]:
+    def _bounds(self, cost: Cost) -> tuple[ProvenBound, ...]:
         if cost.unplaced:
             return ()
         stated = list(lower_bounds.stated(self.board, self.least, self.late, placed=True))
@@ -388,6 +392,6 @@ class _Improving:
             if least is None or getattr(cost, level) != least:
                 break
             stated.append(
-                Bound(level, least, message("no way to share the passes out does with less"))
+                ProvenBound(level, least, message("no way to share the passes out does with less"))
             )
         return tuple(stated)

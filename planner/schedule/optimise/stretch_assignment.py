@@ -18,7 +18,7 @@ from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.master import (
     Literal,
     SetupCosts,
-    Work,
+    WorkBudget,
     setup_costs,
     setup_minutes,
     solver_of,
@@ -199,7 +199,7 @@ def allows(link: Reach, before: int, after: int) -> bool:
     return spans is not None and any(begin <= after <= end for begin, end in spans)
 
 
-class Window:
+class AssignmentWindow:
     """A model of the passes in some stretches; what is outside stays where it is.
 
     Parameters
@@ -252,7 +252,7 @@ class Window:
         found |= {i: self.sure for i in self.pinned if self.shares.numbers[i] == number}
         return found
 
-    def solve(self, work: Work, *, presolve: bool) -> cp_model.CpSolver | None:
+    def solve(self, work: WorkBudget, *, presolve: bool) -> cp_model.CpSolver | None:
         """Return the solver with the best answer found, or None if there is none."""
         solver = solver_of(work, linear=False, presolve=presolve)
         status: Any = solver.solve(self.model)

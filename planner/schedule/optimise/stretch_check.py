@@ -14,14 +14,14 @@ from ortools.sat.python import cp_model
 
 from planner.graph.gates import PassGate
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.master import NOTHING_HELD, Cut, Work, setup_costs, solver_of
+from planner.schedule.optimise.master import NOTHING_HELD, Cut, WorkBudget, setup_costs, solver_of
 from planner.values.coating import Window
 from planner.values.step import Bound
 
 CHECK_WORK = 0.5  # deterministic seconds for one set
 
 
-def impossible(board: Board, number: int, passes: Iterable[int], work: Work) -> Cut | None:
+def impossible(board: Board, number: int, passes: Iterable[int], work: WorkBudget) -> Cut | None:
     """Return a cut if a set cannot be done in a stretch: a least set that cannot, and where."""
     chosen = sorted(passes)
     if possible(board, number, chosen, work) is not False:
@@ -38,7 +38,7 @@ def impossible(board: Board, number: int, passes: Iterable[int], work: Work) -> 
     return Cut(frozenset(chosen), numbers)
 
 
-def possible(board: Board, number: int, passes: list[int], work: Work) -> bool | None:
+def possible(board: Board, number: int, passes: list[int], work: WorkBudget) -> bool | None:
     """Tell whether a set can be done in a stretch, seen by itself; None where that stays open."""
     model = cp_model.CpModel()
     problem = board.problem
@@ -61,7 +61,7 @@ def possible(board: Board, number: int, passes: list[int], work: Work) -> bool |
     held = board.held if number == 0 else NOTHING_HELD
     _sprays(model, board, starts, hands, begin, end, held)
     model.add_no_overlap(hands)
-    solver = solver_of(Work(CHECK_WORK, seed=work.seed))
+    solver = solver_of(WorkBudget(CHECK_WORK, seed=work.seed))
     status = solver.solve(model)
     if status == cp_model.INFEASIBLE:
         return False

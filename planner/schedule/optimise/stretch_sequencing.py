@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from planner.bench import Stretch
 from planner.schedule.fit import Fit, fit_in, setup_for
-from planner.schedule.partial_schedule import FOREVER, Cup, Table
+from planner.schedule.partial_schedule import FOREVER, Cup, PartialSchedule
 from planner.schedule.placing import place, put_away
 
 LEAST_LEFT_OVER = 2  # minutes not worth a swap
@@ -32,7 +32,7 @@ ORDERS = (
 )
 
 
-def enter(table: Table, stretch: Stretch) -> Table:
+def enter(table: PartialSchedule, stretch: Stretch) -> PartialSchedule:
     """Return a copy of the table at the beginning of a stretch."""
     copy = table.clone()
     if stretch.interval.start > copy.time:
@@ -42,12 +42,12 @@ def enter(table: Table, stretch: Stretch) -> Table:
 
 
 def sequence(
-    table: Table,
+    table: PartialSchedule,
     stretch: Stretch,
     wanted: Collection[int],
     tails: list[int],
     orders: tuple[Order, ...] = ORDERS,
-) -> Table | None:
+) -> PartialSchedule | None:
     """Return the table with all of ``wanted`` done in a stretch, or None if no order works."""
     for order in orders:
         found = _try(table, stretch, wanted, tails, order)
@@ -56,7 +56,9 @@ def sequence(
     return None
 
 
-def in_order(table: Table, stretch: Stretch, indices: list[int]) -> Table | None:
+def in_order(
+    table: PartialSchedule, stretch: Stretch, indices: list[int]
+) -> PartialSchedule | None:
     """Return the table with passes done one after another in a stretch, or None."""
     here = table.clone()
     for index in indices:
@@ -67,7 +69,9 @@ def in_order(table: Table, stretch: Stretch, indices: list[int]) -> Table | None
     return here
 
 
-def fill(table: Table, stretch: Stretch, candidates: list[int], tails: list[int]) -> Table:
+def fill(
+    table: PartialSchedule, stretch: Stretch, candidates: list[int], tails: list[int]
+) -> PartialSchedule:
     """Return the table with whatever else fits into a stretch, first candidates first."""
     for index in candidates:
         activity = table.problem.activities[index]
@@ -86,14 +90,16 @@ def fill(table: Table, stretch: Stretch, candidates: list[int], tails: list[int]
     return table
 
 
-def closed(table: Table, stretch: Stretch) -> bool:
+def closed(table: PartialSchedule, stretch: Stretch) -> bool:
     """Tell whether no closing runs out before the stretch after this one."""
     after = table.problem.calendar.next_stretch(stretch.interval.end)
     begin = after.interval.start if after else 0
     return all(table.deadline(one) > begin for one in table.awaited)
 
 
-def what_fits(here: Table, stretch: Stretch, urgency: list[int], free: Collection[int]) -> Table:
+def what_fits(
+    here: PartialSchedule, stretch: Stretch, urgency: list[int], free: Collection[int]
+) -> PartialSchedule:
     """Take passes one by one, each with what must follow it soon, while the stretch works.
 
     ``free`` are the passes that may be taken at all.
@@ -113,8 +119,12 @@ def what_fits(here: Table, stretch: Stretch, urgency: list[int], free: Collectio
 
 
 def _try(
-    table: Table, stretch: Stretch, wanted: Collection[int], tails: list[int], order: Order
-) -> Table | None:
+    table: PartialSchedule,
+    stretch: Stretch,
+    wanted: Collection[int],
+    tails: list[int],
+    order: Order,
+) -> PartialSchedule | None:
     here = table.clone()
     left = set(wanted)
     problem = here.problem
@@ -139,7 +149,7 @@ def _try(
     return here
 
 
-def _rank(table: Table, fit: Fit, order: Order, tails: list[int]) -> tuple[float, int]:
+def _rank(table: PartialSchedule, fit: Fit, order: Order, tails: list[int]) -> tuple[float, int]:
     problem = table.problem
     activity = problem.activities[fit.index]
     value: float = order.wait * (fit.work - table.time)
@@ -156,14 +166,14 @@ def _rank(table: Table, fit: Fit, order: Order, tails: list[int]) -> tuple[float
 
 
 def top_up(
-    here: Table,
+    here: PartialSchedule,
     stretch: Stretch,
-    done: Table,
+    done: PartialSchedule,
     candidates: list[int],
     tails: list[int],
     *,
     same_loads: bool = False,
-) -> Table:
+) -> PartialSchedule:
     """Return ``done`` with passes swapped for longer ones that use what is left of the stretch.
 
     ``here`` is the table before the stretch.  Only passes that nothing else
@@ -183,12 +193,12 @@ def top_up(
         order = _placed_since(here, done)
 
 
-def _placed_since(here: Table, done: Table) -> list[int]:
+def _placed_since(here: PartialSchedule, done: PartialSchedule) -> list[int]:
     order = [i for i in done.start if i not in here.start]
     return sorted(order, key=done.start.__getitem__)
 
 
-def _used_until(done: Table) -> int:
+def _used_until(done: PartialSchedule) -> int:
     return done.time + sum(
         done.problem.airbrushes[name].clean_minutes
         for name, cup in done.cups.items()
@@ -202,7 +212,7 @@ def _same_loads(loads: Counter[str], old: str, new: str) -> bool:
 
 
 def _swap(
-    here: Table,
+    here: PartialSchedule,
     stretch: Stretch,
     order: list[int],
     left: int,
@@ -210,7 +220,7 @@ def _swap(
     tails: list[int],
     *,
     same_loads: bool,
-) -> tuple[list[int], Table] | None:
+) -> tuple[list[int], PartialSchedule] | None:
     problem = here.problem
     awaited = {before for index in order for before in problem.activities[index].before}
     ready = [

@@ -11,8 +11,8 @@ from ortools.sat.python import cp_model
 from planner.bench import Stretch
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.exact_stretch import Exact
-from planner.schedule.optimise.master import Work, solver_of
-from planner.schedule.optimise.stretch_assignment import Shares, Weights, Window
+from planner.schedule.optimise.master import WorkBudget, solver_of
+from planner.schedule.optimise.stretch_assignment import AssignmentWindow, Shares, Weights
 from planner.schedule.optimise.stretch_sequencing import (
     closed,
     enter,
@@ -22,7 +22,7 @@ from planner.schedule.optimise.stretch_sequencing import (
     top_up,
     what_fits,
 )
-from planner.schedule.partial_schedule import Table
+from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.placing import put_away
 
 WORK = 0.01  # deterministic seconds, usual for one window
@@ -55,7 +55,7 @@ class Sweep:
     top: bool = False
     stopped: Callable[[], bool] = lambda: False
 
-    def run(self, start: Table) -> Table | None:
+    def run(self, start: PartialSchedule) -> PartialSchedule | None:
         """Return the table with every pass placed, or None where the board ends before."""
         shares, table = self.shares, start.clone()
         for number in range(len(shares.board.stretches)):
@@ -70,7 +70,7 @@ class Sweep:
                     shares.push(index, number + 1)
         return None
 
-    def _stretch(self, table: Table, number: int) -> Table:
+    def _stretch(self, table: PartialSchedule, number: int) -> PartialSchedule:
         shares, stretch = self.shares, self.shares.board.stretches[number]
         here, tails = enter(table, stretch), table.problem.tails
         done = self._shared_out(here, stretch, number)
@@ -86,7 +86,7 @@ class Sweep:
         shares.take({i: number for i in later if i in done.end})
         return done
 
-    def _shared_out(self, here: Table, stretch: Stretch, number: int) -> Table:
+    def _shared_out(self, here: PartialSchedule, stretch: Stretch, number: int) -> PartialSchedule:
         """Return the table with a stretch done, its passes chosen anew with those of the next."""
         shares = self.shares
         window = range(number, min(number + self.ahead, len(shares.board.stretches)))
@@ -94,12 +94,12 @@ class Sweep:
         cuts: list[frozenset[int]] = []
         minute = _Minute(here, stretch, self.seed)
         for attempt in range(TRIES):
-            model = Window(shares, window, self.weights, self.last, cuts)
+            model = AssignmentWindow(shares, window, self.weights, self.last, cuts)
             exact = None
             if attempt:  # what seems to fit did not: look at the minutes from the start
                 exact = Exact(model.model, minute.board, model.in_stretch(number), here)
             work = self.work if exact is None else max(self.work, MINUTE_WORK)
-            solver = model.solve(Work(work, seed=self.seed), presolve=exact is not None)
+            solver = model.solve(WorkBudget(work, seed=self.seed), presolve=exact is not None)
             if solver is None:
                 break
             shares.take(model.read(solver))
@@ -119,14 +119,14 @@ class Sweep:
 class _Minute:
     """What one stretch holds to the minute, after all that was done before it."""
 
-    def __init__(self, here: Table, stretch: Stretch, seed: int) -> None:
+    def __init__(self, here: PartialSchedule, stretch: Stretch, seed: int) -> None:
         self.here, self.stretch, self.seed = here, stretch, seed
         self.tails = here.problem.tails
         after = here.problem.calendar.next_stretch(stretch.interval.end)
         end = after.interval.start if after else stretch.interval.end
         self.board = Board(here.problem, here, end)
 
-    def done(self, order: list[int]) -> Table | None:
+    def done(self, order: list[int]) -> PartialSchedule | None:
         """Return the table with passes done in an order, or another if that fails, or None."""
         for found in (
             in_order(self.here, self.stretch, order),
@@ -136,11 +136,11 @@ class _Minute:
                 return found
         return None
 
-    def as_before(self, given: list[int], started: Mapping[int, int]) -> Table | None:
+    def as_before(self, given: list[int], started: Mapping[int, int]) -> PartialSchedule | None:
         """Return the table with all of a set done, if it can be in the order that it had."""
         return self.done(sorted(given, key=started.__getitem__))
 
-    def worked_out(self, given: list[int]) -> Table | None:
+    def worked_out(self, given: list[int]) -> PartialSchedule | None:
         """Return the table with passes done in an order that a solver finds, or None."""
         exact, solver = self._solved(given)
         return None if solver is None else self.done(exact.order(solver))
@@ -154,7 +154,7 @@ class _Minute:
                 kept = fewer
         return frozenset(kept)
 
-    def most_of(self, given: list[int]) -> Table:
+    def most_of(self, given: list[int]) -> PartialSchedule:
         """Return the table with passes of a set taken one by one, each with what must follow."""
         order = sorted(given, key=lambda i: -self.tails[i])
         return what_fits(self.here, self.stretch, order, set(self.board.head))
@@ -166,6 +166,6 @@ class _Minute:
         model = cp_model.CpModel()
         sure = model.new_constant(1)
         exact = Exact(model, self.board, dict.fromkeys(given, sure), self.here)
-        solver = solver_of(Work(MINUTE_WORK, seed=self.seed), linear=False, presolve=False)
+        solver = solver_of(WorkBudget(MINUTE_WORK, seed=self.seed), linear=False, presolve=False)
         status: Any = solver.solve(model)
         return exact, solver if status in (cp_model.OPTIMAL, cp_model.FEASIBLE) else None

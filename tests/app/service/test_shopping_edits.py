@@ -9,24 +9,24 @@ from small_book import small_book
 
 from app.service import shopping_edits
 from app.service.shopping_edits import Bought
-from planner.quantity import ConsumableLine, Line, Shopping
+from planner.quantity import ConsumableLine, Shopping, ShoppingLine
 from planner.values.book import Book
 from planner.values.refusal import Refused
 from planner.values.supplies import Consumable
 
 
-def line(needed: float, stock: float, margin: float = 0, bottle: float = 17) -> Line:
+def line(needed: float, stock: float, margin: float = 0, bottle: float = 17) -> ShoppingLine:
     coating = replace(small_book().coatings[0], bottle_ml=bottle)
-    return Line(coating, needed, stock, margin, None, complete=True, replace=False, old="")
+    return ShoppingLine(coating, needed, stock, margin, None, complete=True, replace=False, old="")
 
 
 def tape(needed: float, stock: float) -> ConsumableLine:
     return ConsumableLine("tape", "m", needed, stock, 0, None)
 
 
-def found(*lines: Line | ConsumableLine) -> Shopping:
+def found(*lines: ShoppingLine | ConsumableLine) -> Shopping:
     return Shopping(
-        lines=tuple(one for one in lines if isinstance(one, Line)),
+        lines=tuple(one for one in lines if isinstance(one, ShoppingLine)),
         consumables=tuple(one for one in lines if isinstance(one, ConsumableLine)),
         at_hand=(),
         no_area=(),

@@ -13,7 +13,7 @@ from app.service.run_sheet_notes_text import air_text, beside_text
 from planner.air import Fitness, fitness
 from planner.evening.advice import in_air
 from planner.evening.run_sheet_notes import beside
-from planner.tonight import Drying, RunSheet, run_sheet, run_sheets
+from planner.tonight import DryingFilm, RunSheet, run_sheet, run_sheets
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.plan import BenchKind, Cause, Reason
@@ -62,7 +62,7 @@ def test_set_up_is_told_as_something_that_hands_do(kind: BenchKind, doing: str) 
 
 
 def test_films_of_like_models_are_told_in_one_line() -> None:
-    film = Drying(
+    film = DryingFilm(
         key=key("prime"),
         coating="grey primer",
         swatch="#808080",
@@ -91,7 +91,7 @@ def test_films_of_like_models_are_told_in_one_line() -> None:
 
 
 def test_a_film_that_never_dries_stands_apart() -> None:
-    never = Drying(
+    never = DryingFilm(
         key=key("prime"),
         coating="grey primer",
         swatch="#808080",

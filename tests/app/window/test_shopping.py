@@ -18,7 +18,7 @@ from app.window.session import Session
 from app.window.shopping.shopping_rows import current, rows_of
 from app.window.shopping.view import ShoppingView, runs_out_line
 from app.window.stock.supply_dialogs import AmountDialog
-from planner.quantity import ConsumableLine, Line, RunsOut, Shopping
+from planner.quantity import ConsumableLine, RunsOut, Shopping, ShoppingLine
 from planner.values.book import Book
 from planner.values.coating import Portion
 from planner.values.step import Stage
@@ -32,9 +32,11 @@ def out(minute: int | None) -> RunsOut:
     return RunsOut(minute, key("prime"), 2, 3)
 
 
-def line(name: str, needed: float, stock: float, when: RunsOut | None, old: str = "") -> Line:
+def line(
+    name: str, needed: float, stock: float, when: RunsOut | None, old: str = ""
+) -> ShoppingLine:
     coating = replace(small_book().coatings[0], name=name)
-    return Line(coating, needed, stock, 0, when, complete=True, replace=False, old=old)
+    return ShoppingLine(coating, needed, stock, 0, when, complete=True, replace=False, old=old)
 
 
 def test_what_runs_out_first_comes_first_and_enough_comes_last() -> None:

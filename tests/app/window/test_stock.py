@@ -31,7 +31,7 @@ from app.window.stock.supply_dialogs import (
 from app.window.stock.tree import LEFT, NAME, NEEDED, OPENED, StockFilter, StockModel, cell
 from app.window.stock.view import StockView
 from planner.cure.family_times import Status
-from planner.quantity import Line, Shopping
+from planner.quantity import Shopping, ShoppingLine
 from planner.values.book import Book
 from planner.values.coating import (
     Clock,
@@ -95,7 +95,9 @@ def opened(tmp_path: Path) -> Iterator[Opened]:
 
 def needing(book: Book, name: str, needed: float) -> Shopping:
     have = next(one for one in book.coatings if one.name == name)
-    line = Line(have, needed, have.in_stock_ml, 0, None, complete=True, replace=False, old="")
+    line = ShoppingLine(
+        have, needed, have.in_stock_ml, 0, None, complete=True, replace=False, old=""
+    )
     return Shopping((line,), (), (), (), (), ())
 
 

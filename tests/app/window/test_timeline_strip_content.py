@@ -14,7 +14,7 @@ from app.window.timeline.content_from_plan import strip_of
 from app.window.timeline.outline import outline
 from planner.bench import BenchCalendar
 from planner.cure import Cure, Film
-from planner.tonight.replayed_plan import LaidPlan
+from planner.tonight.replayed_plan import ReplayedPlan
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.moment import Interval, moment_of
@@ -22,17 +22,17 @@ from planner.values.plan import BenchKind, Plan
 from planner.values.project import Logged
 
 
-def lay(book: Book, made: Plan, now: int) -> LaidPlan:
+def lay(book: Book, made: Plan, now: int) -> ReplayedPlan:
     calendar = BenchCalendar(book.bench_time)
-    return LaidPlan(book, made, now, calendar, Cure(book.room, calendar.zone))
+    return ReplayedPlan(book, made, now, calendar, Cure(book.room, calendar.zone))
 
 
 @pytest.fixture(scope="module")
-def small() -> LaidPlan:
+def small() -> ReplayedPlan:
     return lay(small_book(), small_plan(), NOW)
 
 
-def test_columns_are_the_evenings_with_work(small: LaidPlan) -> None:
+def test_columns_are_the_evenings_with_work(small: ReplayedPlan) -> None:
     strip = strip_of(small)
     assert [column.interval for column in strip.columns] == [
         Interval(at("2031-03-06 19:30"), at("2031-03-06 21:30")),
@@ -40,12 +40,12 @@ def test_columns_are_the_evenings_with_work(small: LaidPlan) -> None:
     ]
 
 
-def test_evenings_before_the_date_are_free(small: LaidPlan) -> None:
+def test_evenings_before_the_date_are_free(small: ReplayedPlan) -> None:
     # Thursdays after 13 March up to 24 April; the date is 30 April.
     assert len(strip_of(small).free) == 6
 
 
-def test_a_wedge_ends_when_the_film_is_ready_for_what_waits(small: LaidPlan) -> None:
+def test_a_wedge_ends_when_the_film_is_ready_for_what_waits(small: ReplayedPlan) -> None:
     strip = strip_of(small)
     wedge = next(one for one in strip.wedges if one.key == key("prime"))
     cure = Cure(small.book.room, small.calendar.zone)
@@ -57,18 +57,18 @@ def test_a_wedge_ends_when_the_film_is_ready_for_what_waits(small: LaidPlan) -> 
     assert (wedge.waiting, wedge.until) == (key("sand"), at("2031-03-13 19:33"))
 
 
-def test_a_last_film_dries_until_it_can_be_handled(small: LaidPlan) -> None:
+def test_a_last_film_dries_until_it_can_be_handled(small: ReplayedPlan) -> None:
     wedge = next(one for one in strip_of(small).wedges if one.key == key("sand"))
     assert (wedge.state, wedge.waiting) == (State.DRY_TO_HANDLE, None)
 
 
-def test_the_wash_closes_an_hour_after_it_was_begun(small: LaidPlan) -> None:
+def test_the_wash_closes_an_hour_after_it_was_begun(small: ReplayedPlan) -> None:
     # The step's own gate: to end within 60 min of the wash's start at 20:00.
     (bracket,) = [one for one in strip_of(small).brackets if one.waiting == key("wipe")]
     assert bracket.at == at("2031-03-13 21:00")
 
 
-def test_an_airbrush_holds_its_coating_from_load_to_cleaning(small: LaidPlan) -> None:
+def test_an_airbrush_holds_its_coating_from_load_to_cleaning(small: ReplayedPlan) -> None:
     strip = strip_of(small)
     assert strip.airbrushes == (BRUSH,)
     assert [(held.coating, held.interval) for held in strip.held] == [
@@ -104,7 +104,7 @@ def test_parts_always_worked_on_together_share_a_lane() -> None:
         )
 
 
-def test_the_list_says_all_that_the_strip_draws(small: LaidPlan) -> None:
+def test_the_list_says_all_that_the_strip_draws(small: ReplayedPlan) -> None:
     strip = strip_of(small)
     nodes = outline(strip)
     lines = [line for node in nodes for line in node.below]

@@ -15,7 +15,7 @@ from small_book import CART, PROJECT, ZONE, key, small_book
 from app.service import logbook, pace
 from planner.cure import Band, Cure, Film
 from planner.evening import log_entries
-from planner.pace.drying import COATING_SD, FILM_SD, Bound, drying_factor, learned_drying
+from planner.pace.drying import COATING_SD, FILM_SD, FactorBound, drying_factor, learned_drying
 from planner.pace.minutes import (
     PASS_SD,
     PERSON_SD,
@@ -244,15 +244,15 @@ def test_one_look_by_the_truncated_normal(factor: float) -> None:
     at = math.log(factor) / spread
     not_yet = COATING_SD**2 / spread * unit.pdf(at) / (1 - unit.cdf(at))
     there = -(COATING_SD**2) / spread * unit.pdf(at) / unit.cdf(at)
-    assert drying_factor([Bound(factor, False)]).mean == pytest.approx(not_yet, abs=0.004)
-    assert drying_factor([Bound(factor, True)]).mean == pytest.approx(there, abs=0.004)
+    assert drying_factor([FactorBound(factor, False)]).mean == pytest.approx(not_yet, abs=0.004)
+    assert drying_factor([FactorBound(factor, True)]).mean == pytest.approx(there, abs=0.004)
 
 
 def test_without_looks_nothing_is_learned_and_bounds_hold() -> None:
     assert drying_factor([]).mean == pytest.approx(0, abs=1e-9)
-    wild = drying_factor([Bound(20.0, False)] * 20)
+    wild = drying_factor([FactorBound(20.0, False)] * 20)
     assert 1 < wild.factor <= 4
-    both = drying_factor([Bound(1.5, False), Bound(2.0, True)] * 6)
+    both = drying_factor([FactorBound(1.5, False), FactorBound(2.0, True)] * 6)
     assert 1.5 < both.factor < 2.0
 
 

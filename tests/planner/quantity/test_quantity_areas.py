@@ -12,7 +12,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from planner.quantity import Found, area_of, areas_of, measure_cm2, read_scale, scale_of
+from planner.quantity import AreaSource, area_of, areas_of, measure_cm2, read_scale, scale_of
 from planner.values.model import Measure, Model, Part, Place, RealSize, Shape
 from planner.values.refusal import Refused
 
@@ -39,7 +39,7 @@ def model(*places: Place, scale: str = "1:72", real: RealSize | None = TRUCK) ->
 def test_a_place_takes_the_box_of_the_real_size(scale: str, cm2: float) -> None:
     area = area_of(model(Place(name="all over"), scale=scale), "hull/all over")
     assert area.cm2 == pytest.approx(cm2, abs=0.005)
-    assert (area.found, area.among) == (Found.REAL_SIZE, 1)
+    assert (area.found, area.among) == (AreaSource.REAL_SIZE, 1)
     assert "real size" in area.sentence
 
 
@@ -77,7 +77,7 @@ def test_the_shell_of_an_aircraft(scale: float, cm2: float) -> None:
     )
     area = area_of(model(Place(name="all over", measures=shell)), "hull/all over")
     assert area.cm2 == pytest.approx(cm2, abs=0.05)
-    assert area.found is Found.MEASURED
+    assert area.found is AreaSource.MEASURED
 
 
 def test_what_is_typed_comes_before_measures_and_measures_before_the_real_size() -> None:
@@ -91,10 +91,10 @@ def test_what_is_typed_comes_before_measures_and_measures_before_the_real_size()
         )
     )
     assert [area.found for area in areas.values()] == [
-        Found.TYPED,
-        Found.MEASURED,
-        Found.REAL_SIZE,
-        Found.REAL_SIZE,
+        AreaSource.TYPED,
+        AreaSource.MEASURED,
+        AreaSource.REAL_SIZE,
+        AreaSource.REAL_SIZE,
     ]
     assert areas["hull/typed"].cm2 == 12  # as typed, whatever its detail
     assert areas["hull/measured"].cm2 == pytest.approx(65)
@@ -115,13 +115,13 @@ def test_what_is_typed_comes_before_measures_and_measures_before_the_real_size()
 )
 def test_what_cannot_be_found_says_what_to_give(spoiled: dict[str, object], mend: str) -> None:
     area = area_of(replace(model(Place(name="all over")), **spoiled), "hull/all over")
-    assert (area.cm2, area.found) == (0, Found.MISSING)
+    assert (area.cm2, area.found) == (0, AreaSource.MISSING)
     assert mend in area.sentence
 
 
 def test_a_real_size_that_other_places_use_up_leaves_nothing() -> None:
     areas = areas_of(model(Place(name="most", area_cm2=140), Place(name="rest")))
-    assert areas["hull/rest"].found is Found.MISSING
+    assert areas["hull/rest"].found is AreaSource.MISSING
     assert "measure it" in areas["hull/rest"].sentence
 
 

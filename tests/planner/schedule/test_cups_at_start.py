@@ -13,7 +13,7 @@ from judge_cases.making import GEAR, at, book, paint, span, spray, when
 from sprayed_books import sprayed_evenings
 
 from planner.bench import calendar_of
-from planner.schedule.cups_at_start import Held, left_in_cups
+from planner.schedule.cups_at_start import HeldCoating, left_in_cups
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import Premises, judge
 from planner.schedule.judge.cups_at_start import left_by_the_log
@@ -67,7 +67,7 @@ def test_hand_work_that_outlasts_the_idle_limit_waits_for_the_cleaning():
     assert placed.start == at("19:56")
 
 
-def held(of: Book, now: str) -> dict[str, Held]:
+def held(of: Book, now: str) -> dict[str, HeldCoating]:
     return left_in_cups(of, calendar_of(of.bench_time), at(now))
 
 
@@ -86,8 +86,8 @@ def test_since_when_a_cup_holds_its_load():
             with_fine("19:35", "19:45", step="links"),
         ),
     )
-    assert held(of, "19:50") == {"fine": Held("sand", at("19:15"), at("19:45"))}
-    assert held(of, "20:05") == {"fine": Held("sand", at("19:15"), at("19:45"))}
+    assert held(of, "19:50") == {"fine": HeldCoating("sand", at("19:15"), at("19:45"))}
+    assert held(of, "20:05") == {"fine": HeldCoating("sand", at("19:15"), at("19:45"))}
     assert held(of, "20:06") == {}  # it stood for 21 min
     assert held(of, "22:00") == {}  # bench time is over
 
@@ -103,7 +103,7 @@ def test_a_project_set_aside_has_filled_the_cup_all_the_same():
     of = sprayed_book()
     other = replace(of.projects[0], name="other", log=())
     of = replace(of, projects=(replace(of.projects[0], active=False), other))
-    assert held(of, "19:52") == {"fine": Held("sand", at("19:40"), at("19:50"))}
+    assert held(of, "19:52") == {"fine": HeldCoating("sand", at("19:40"), at("19:50"))}
     assert judge(of, plan_book(of, at("19:52"))).accepted
 
 

@@ -17,14 +17,14 @@ from planner.schedule.compiled_book import frame_of
 from planner.schedule.greedy import plan_book
 from planner.schedule.priority_rules import RULES, Rule, drawn_rules
 from planner.schedule.problem import Problem
-from planner.schedule.serial_schedule import Search
+from planner.schedule.serial_schedule import SerialSchedule
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.project import Logged, Pin
 from planner.values.room import AirPoint
 
 
-class FitsAll(Search):
+class FitsAll(SerialSchedule):
     """The same search, but nothing is sorted out beforehand: every ready pass is fitted."""
 
     def _roomy(self, stretch, lead, soon):
@@ -33,7 +33,9 @@ class FitsAll(Search):
         return now, [index for index in ready if self.floor[index] > soon]
 
 
-def run(search: type[Search], book: Book, rule: Rule, now: int = NOW_MINUTE) -> Search:
+def run(
+    search: type[SerialSchedule], book: Book, rule: Rule, now: int = NOW_MINUTE
+) -> SerialSchedule:
     """Return a finished search of one rule."""
     cure = Cure(book.room, zone_named(book.bench_time.zone))
     problem = Problem(book, now, cure=cure, calendar=calendar_of(book.bench_time))
@@ -48,7 +50,7 @@ def test_what_is_sorted_out_would_not_have_fitted(kind):
     @drawn(12, HealthCheck.data_too_large)
     @given(book=books(**kind), rule=st.sampled_from((*RULES, *drawn_rules(2, 1))))
     def alike(book: Book, rule: Rule) -> None:
-        quick, patient = run(Search, book, rule), run(FitsAll, book, rule)
+        quick, patient = run(SerialSchedule, book, rule), run(FitsAll, book, rule)
         assert quick.table.placements == patient.table.placements
         assert quick.table.bench == patient.table.bench
         assert quick.unplaced == patient.unplaced
@@ -59,7 +61,7 @@ def test_what_is_sorted_out_would_not_have_fitted(kind):
 def test_work_begun_is_finished():
     # 440 minutes, at least 200 at a time: an evening has room for 240, the next for the rest.
     long = paint("base", "hull/deck", minutes=440, split_least=200)
-    placed = run(Search, book(long), RULES[0], NOW).table.placements
+    placed = run(SerialSchedule, book(long), RULES[0], NOW).table.placements
     assert [piece.minutes for piece in placed[0].pieces] == [240, 200]
 
 

@@ -13,7 +13,7 @@ from strategies import NOW_MINUTE, books
 
 from planner.bench import calendar_of
 from planner.cure import Cure
-from planner.schedule.greedy import Search, plan_book
+from planner.schedule.greedy import SerialSchedule, plan_book
 from planner.schedule.optimise.annealing import Cooling, Grid, _Annealing, _bits, annealed
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.stretch_assignment import Shares, Ties, allows
@@ -39,7 +39,7 @@ def shares_of(of: Book, now: int) -> tuple[Grid, Shares, list[Reach]] | None:
     if not pieces:
         return None
     last = max(run[-1].end for run in pieces.values())
-    facts = Search(problem, RULES[0], 0, frozenset())
+    facts = SerialSchedule(problem, RULES[0], 0, frozenset())
     facts.take_facts()
     board = Board(problem, facts.table, last + DAY)
     links = reaches(board)

@@ -14,11 +14,11 @@ from sprayed_books import sprayed_evenings
 
 from planner.bench import calendar_of
 from planner.cure import Cure
-from planner.schedule.greedy import Search, plan_book
+from planner.schedule.greedy import SerialSchedule, plan_book
 from planner.schedule.judge import judge
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.lower_bounds import least_finish
-from planner.schedule.optimise.master import Master, Work, solver_of
+from planner.schedule.optimise.master import Master, WorkBudget, solver_of
 from planner.schedule.optimise.search import Effort, improve
 from planner.schedule.optimise.stretch_check import possible
 from planner.schedule.optimise.stretch_reachability import reaches
@@ -33,7 +33,7 @@ def board_under(of: Book, plan: Plan) -> tuple[Board, dict[int, int]]:
     """Return the board of a plan's stretches, and the one in which each pass of it stands."""
     cure = Cure(of.room, zone_named(of.bench_time.zone))
     problem = Problem(of, plan.now, cure=cure, calendar=calendar_of(of.bench_time))
-    search = Search(problem, RULES[0], 0, frozenset())
+    search = SerialSchedule(problem, RULES[0], 0, frozenset())
     search.take_facts()
     board = Board(problem, search.table, max(one.pieces[-1].start for one in plan.placements))
     begun = {
@@ -61,7 +61,7 @@ def least_setup(of: Book, plan: Plan) -> int | None:
     for (index, number), literal in master.by.items():
         master.model.add(literal == int(numbers[index] <= number))
     master.model.minimize(sum(master.setups))
-    solver = solver_of(Work(5.0))
+    solver = solver_of(WorkBudget(5.0))
     assert solver.solve(master.model) in (cp_model.OPTIMAL, cp_model.FEASIBLE)
     return round(solver.objective_value)
 
@@ -76,7 +76,7 @@ def never_above(of: Book, plan: Plan) -> None:
     for index, number in numbers.items():
         sets[number].append(index)
     for number, passes in sets.items():
-        assert possible(board, number, passes, Work(0.5)) is not False
+        assert possible(board, number, passes, WorkBudget(0.5)) is not False
 
 
 @drawn(40, HealthCheck.data_too_large)

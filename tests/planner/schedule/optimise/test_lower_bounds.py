@@ -26,7 +26,7 @@ from strategies import NOW_MINUTE, books
 
 from planner.bench import calendar_of
 from planner.cure import Cure
-from planner.schedule.greedy import Search, plan_book
+from planner.schedule.greedy import SerialSchedule, plan_book
 from planner.schedule.judge import judge
 from planner.schedule.optimise import lower_bounds
 from planner.schedule.optimise.board import Board
@@ -48,7 +48,7 @@ def board_of(book: Book, now: int = NOW, days: int = 20) -> Board:
     calendar = calendar_of(book.bench_time)
     cure = Cure(book.room, zone_named(book.bench_time.zone))
     problem = Problem(book, now, cure=cure, calendar=calendar)
-    search = Search(problem, RULES[0], 0, frozenset())
+    search = SerialSchedule(problem, RULES[0], 0, frozenset())
     search.take_facts()
     return Board(problem, search.table, now + days * 1440)
 

@@ -11,10 +11,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 from published_instances import PUBLISHED
 
-from planner.schedule.optimise.master import Work
+from planner.schedule.optimise.master import WorkBudget
 from planner.schedule.optimise.resource_constrained import (
-    Lag,
     PlainProblem,
+    TimeLag,
     broken,
     first_schedule,
     least_makespan,
@@ -51,7 +51,7 @@ def makespan(problem: PlainProblem, starts: tuple[int, ...]) -> int:
 @pytest.mark.parametrize("name", SETTLED)
 def test_the_published_makespan_is_found_and_proven(name):
     published = PUBLISHED[name]
-    found = least_makespan(published.problem, Work(20))
+    found = least_makespan(published.problem, WorkBudget(20))
     assert found.status is Status.OPTIMAL
     assert published.low <= found.makespan <= published.high
     assert found.bound == found.makespan
@@ -62,7 +62,7 @@ def test_the_published_makespan_is_found_and_proven(name):
 
 @pytest.mark.parametrize("name", WITHOUT_SCHEDULE)
 def test_what_has_no_schedule_is_told(name):
-    found = least_makespan(PUBLISHED[name].problem, Work(20))
+    found = least_makespan(PUBLISHED[name].problem, WorkBudget(20))
     assert found.status is Status.INFEASIBLE
     assert found.starts == ()
 
@@ -73,7 +73,7 @@ def test_it_has_one_once_nothing_need_follow_soon(name):
     old = PUBLISHED[name].problem
     lags = tuple(lag for lag in old.lags if lag.least >= 0)
     eased = PlainProblem(old.durations, old.demands, old.capacities, lags)
-    found = least_makespan(eased, Work(20))
+    found = least_makespan(eased, WorkBudget(20))
     assert found.status is Status.OPTIMAL
     assert sound(eased, found.starts)
 
@@ -93,12 +93,12 @@ def test_the_first_schedule_holds_where_there_is_one(name):
 
 def test_the_same_work_gives_the_same_schedule():
     problem = PUBLISHED["j303_9"].problem
-    assert least_makespan(problem, Work(20)) == least_makespan(problem, Work(20))
+    assert least_makespan(problem, WorkBudget(20)) == least_makespan(problem, WorkBudget(20))
 
 
 def test_too_little_work_proves_nothing():
     problem = PUBLISHED["j30 psp149"].problem
-    found = least_makespan(problem, Work(0))
+    found = least_makespan(problem, WorkBudget(0))
     assert found.status is Status.INCOMPLETE
     assert found.starts == ()
     assert 0 <= found.bound <= 105
@@ -116,7 +116,7 @@ def problems(draw: st.DrawFn) -> PlainProblem:
     capacities = draw(st.tuples(st.integers(1, 2), st.integers(0, 3)))
     demands = draw(st.tuples(*[st.tuples(*[st.integers(0, 2)] * 2)] * 3))
     ends = st.permutations(range(3)).map(lambda order: order[:2])
-    lag = st.builds(lambda pair, least: Lag(*pair, least), ends, st.integers(-3, 2))
+    lag = st.builds(lambda pair, least: TimeLag(*pair, least), ends, st.integers(-3, 2))
     return PlainProblem(durations, demands, capacities, tuple(draw(st.lists(lag, max_size=2))))
 
 
@@ -124,7 +124,7 @@ def problems(draw: st.DrawFn) -> PlainProblem:
 @given(problem=problems())
 def test_no_schedule_of_all_is_shorter(problem):
     every = [starts for starts in product(range(MOST), repeat=3) if sound(problem, starts)]
-    found = least_makespan(problem, Work(5))
+    found = least_makespan(problem, WorkBudget(5))
     if not every:
         assert found.status is Status.INFEASIBLE
         return
@@ -147,7 +147,7 @@ def test_broken_tells_exactly_the_schedules_that_do_not_hold(problem, starts):
 
 def test_broken_names_what_is_wrong():
     """Two at once on one machine, and the second starts 1 after the first, not 3."""
-    problem = PlainProblem((3, 2), ((1,), (1,)), (1,), (Lag(0, 1, 3),))
+    problem = PlainProblem((3, 2), ((1,), (1,)), (1,), (TimeLag(0, 1, 3),))
     assert broken(problem, (0, 3)) == []
     lag, machine = broken(problem, (0, 1))
     assert "activity 1 starts 1" in lag
@@ -160,8 +160,8 @@ def test_a_greatest_lag_makes_another_wait():
     In the order 4, 2, 3 all end at 9; the order 2, 4, 3 would break the lag,
     as would nothing else; so 9 it is, and the 2 does not go between.
     """
-    problem = PlainProblem((4, 2, 3), ((1,),) * 3, (1,), (Lag(1, 2, 2), Lag(2, 1, -2)))
-    found = least_makespan(problem, Work(5))
+    problem = PlainProblem((4, 2, 3), ((1,),) * 3, (1,), (TimeLag(1, 2, 2), TimeLag(2, 1, -2)))
+    found = least_makespan(problem, WorkBudget(5))
     assert found.makespan == 9
     assert found.starts[2] == found.starts[1] + 2
 
@@ -170,13 +170,13 @@ def test_a_greatest_lag_makes_another_wait():
 def test_what_asks_more_than_there_is_has_no_schedule(duration):
     problem = PlainProblem((duration,), ((2,),), (1,), ())
     assert first_schedule(problem) is None
-    assert least_makespan(problem, Work(5)).status is Status.INFEASIBLE
+    assert least_makespan(problem, WorkBudget(5)).status is Status.INFEASIBLE
 
 
 def test_what_waits_for_itself_has_no_schedule():
-    problem = PlainProblem((1, 1), ((0,), (0,)), (1,), (Lag(0, 1, 1), Lag(1, 0, 1)))
+    problem = PlainProblem((1, 1), ((0,), (0,)), (1,), (TimeLag(0, 1, 1), TimeLag(1, 0, 1)))
     assert first_schedule(problem) is None
-    assert least_makespan(problem, Work(5)).status is Status.INFEASIBLE
+    assert least_makespan(problem, WorkBudget(5)).status is Status.INFEASIBLE
 
 
 @pytest.mark.parametrize(
@@ -184,8 +184,8 @@ def test_what_waits_for_itself_has_no_schedule():
     [
         ("demands", ((1, 1), ((1,),), (1,), ())),
         ("demands[1]", ((1, 1), ((1,), (1, 1)), (1,), ())),
-        ("lags[0].before", ((1, 1), ((1,), (1,)), (1,), (Lag(2, 0, 1),))),
-        ("lags[0].after", ((1, 1), ((1,), (1,)), (1,), (Lag(0, -1, 1),))),
+        ("lags[0].before", ((1, 1), ((1,), (1,)), (1,), (TimeLag(2, 0, 1),))),
+        ("lags[0].after", ((1, 1), ((1,), (1,)), (1,), (TimeLag(0, -1, 1),))),
         ("durations[1]", ((1, -1), ((1,), (1,)), (1,), ())),
         ("demands[0]", ((1, 1), ((-1,), (1,)), (1,), ())),
         ("capacities[0]", ((1,), ((1,),), (-1,), ())),

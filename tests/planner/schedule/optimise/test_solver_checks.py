@@ -24,10 +24,10 @@ from app.service import demos
 from planner.bench import calendar_of
 from planner.cure import Cure
 from planner.schedule.drying_locations import chosen_in, settled
-from planner.schedule.greedy import Search, plan_book
+from planner.schedule.greedy import SerialSchedule, plan_book
 from planner.schedule.judge import judge
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.master import Master, Work, solver_of
+from planner.schedule.optimise.master import Master, WorkBudget, solver_of
 from planner.schedule.optimise.search import Effort, improve
 from planner.schedule.optimise.stretch_check import possible
 from planner.schedule.optimise.stretch_reachability import reaches
@@ -61,7 +61,7 @@ def shared_out(of: Book, plan: Plan) -> tuple[Board, dict[int, int]]:
     of = settled(of, chosen_in(of, plan))
     cure = Cure(of.room, zone_named(of.bench_time.zone))
     problem = Problem(of, plan.now, cure=cure, calendar=calendar_of(of.bench_time))
-    search = Search(problem, RULES[0], 0, frozenset())
+    search = SerialSchedule(problem, RULES[0], 0, frozenset())
     search.take_facts()
     board = Board(problem, search.table, max(one.end for one in plan.placements) - 1)
     begun = {
@@ -80,7 +80,7 @@ def accepted(of: Book, plan: Plan) -> bool:
     master = Master(board, whole=True, links=links, goal=goal)
     assert set(master.first) == set(numbers)
     master.hint(numbers)
-    solver = solver_of(Work(5.0))
+    solver = solver_of(WorkBudget(5.0))
     solver.parameters.fix_variables_to_their_hinted_value = True
     return solver.solve(master.model) in SOLVED
 
@@ -119,7 +119,7 @@ def test_no_stretch_of_a_plan_that_holds_is_cut_off(kinds, data):
     for index, number in numbers.items():
         sets[number].append(index)
     for number, passes in sets.items():
-        assert possible(board, number, sorted(passes), Work(1.0)) is not False
+        assert possible(board, number, sorted(passes), WorkBudget(1.0)) is not False
 
 
 # -- all tries ---------------------------------------------------------------------------------
