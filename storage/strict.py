@@ -2,8 +2,8 @@
 
 Bytes become values in three steps: `read_json` (text, no duplicate keys),
 a walk along the types of the wanted value (`build`), which refuses in words
-of our own what has the wrong shape, and msgspec, which then constructs the
-value; the value's own demands come back with their path.
+of our own what has the wrong shape, and another that constructs the value;
+the value's own demands come back with their path.
 """
 
 from __future__ import annotations
@@ -96,11 +96,9 @@ def build(raw: object, wanted: type[_Value], place: str = "") -> _Value:
     Refused
         With the path, from ``place`` on, of the first fault found.
     """
-    _check(raw, _kind(cast(Hashable, wanted)), place)
-    try:
-        return msgspec.convert(raw, wanted, strict=True)
-    except msgspec.ValidationError as problem:
-        raise _refusal(problem, place) from None
+    kind = _kind(cast(Hashable, wanted))
+    _check(raw, kind, place)
+    return cast(_Value, _made(raw, kind, place))
 
 
 def shown(text: str, most: int = 60) -> str:
@@ -269,12 +267,34 @@ def _wanted(kind: types.Type, field: str = "") -> str:
     return named.get(type(kind), message("text"))
 
 
-def _refusal(problem: msgspec.ValidationError, place: str) -> Refused:
-    """Put what msgspec reports, the value's own demand above all, under its path."""
-    words, _, path = str(problem).rpartition(" - at `$")
-    path = path.rstrip("`") if words else ""
-    inner = problem.__cause__
-    at, mend = (inner.place, inner.mend) if isinstance(inner, Refused) else ("", words)
-    refused = Refused(at, shown(mend or str(problem), MOST_MEND))
-    whole = place + path if place else path.removeprefix(".")
-    return refused.under(whole) if whole else refused
+def _made(raw: Any, kind: types.Type, place: str) -> Any:
+    """Return a value of what `_check` has found to be sound.
+
+    msgspec would construct it as well, but tells where only in its own words.
+    """
+    if isinstance(kind, types.UnionType):
+        if raw is None:
+            return None
+        kind = next(one for one in kind.types if not isinstance(one, types.NoneType))
+    if isinstance(kind, types.DataclassType):
+        fields = {field.encode_name: field for field in kind.fields}
+        given = {
+            fields[key].name: _made(value, fields[key].type, beneath(place, key))
+            for key, value in raw.items()
+        }
+        try:
+            return kind.cls(**given)
+        except Refused as problem:  # the value's own demand
+            mend = shown(problem.mend, MOST_MEND)  # it may quote what the file holds
+            told = problem if mend == problem.mend else Refused(problem.place, mend)
+            raise (told.under(place) if place else told) from None
+    if isinstance(kind, types.VarTupleType):
+        entries = enumerate(raw)
+        return tuple(_made(entry, kind.item_type, f"{place}[{at}]") for at, entry in entries)
+    if isinstance(kind, types.EnumType):
+        return kind.cls(raw)
+    if isinstance(kind, types.FloatType):
+        return float(raw)
+    if isinstance(kind, types.DateType | types.DateTimeType):
+        return msgspec.convert(raw, date if isinstance(kind, types.DateType) else datetime)
+    return raw
