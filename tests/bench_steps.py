@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication
 from app.window.bench_mode.jobs import Job
 from app.window.bench_mode.view import BenchMode
 from app.window.main_window import MainWindow
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from planner.schedule.judge import judge
 from planner.values.book import Book
 from planner.values.project import Project
@@ -50,7 +50,7 @@ class AtTheBench:
         return book
 
     @property
-    def picture(self) -> Picture:
+    def picture(self) -> PlanSnapshot:
         """The plan on screen."""
         picture = self.window.session.picture
         assert picture is not None

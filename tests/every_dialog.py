@@ -9,7 +9,7 @@ from datetime import date
 from PySide6.QtWidgets import QDialog
 
 from app.service import demos
-from app.service.bench_time_edits import Hours
+from app.service.bench_time_edits import DayHours
 from app.service.build_edits.locate import StepAt
 from app.window import help_pages
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
@@ -110,9 +110,9 @@ def _of_time_and_gear(window: MainWindow, book: Book) -> dict[str, Opener]:
     return {
         **{
             f"hours {each.name}": lambda each=each: RuleDialog(session, each, None, today, window)
-            for each in Hours
+            for each in DayHours
         },
-        "hours old": lambda: RuleDialog(session, Hours.BENCH, old, today, window),
+        "hours old": lambda: RuleDialog(session, DayHours.BENCH, old, today, window),
         "away": lambda: AwayDialog(session, today, window),
         "extra": lambda: ExtraDialog(session, None, today, window),
         "airbrush": lambda: AirbrushDialog(session, None, window),

@@ -11,7 +11,7 @@ from app.command_line.book_source import add_json, add_now, add_source, book_of,
 from app.command_line.output import FINE, NOT_SOUND, answer, document, iso
 from app.service import wording
 from app.service.clock import current_minute, local_zone, read_moment
-from app.service.drying import Drying, Reached, drying, still_room
+from app.service.drying import DryingTimes, Reached, drying, still_room
 from planner.air import fitness
 from planner.cautions import LAST_WORD
 from planner.values.book import Book
@@ -62,7 +62,7 @@ def run(args: argparse.Namespace) -> int:
     return FINE if found.ever else NOT_SOUND
 
 
-def _of_family(args: argparse.Namespace) -> tuple[Drying, ZoneInfo]:
+def _of_family(args: argparse.Namespace) -> tuple[DryingTimes, ZoneInfo]:
     demand(args.file is None, "FILE", "goes with --coating, not with --family")
     families = [family.value for family in Family if family not in THINNERS]
     if args.family not in families:
@@ -78,7 +78,7 @@ def _of_family(args: argparse.Namespace) -> tuple[Drying, ZoneInfo]:
     return _drying(args, coating, room, zone, laid), zone
 
 
-def _of_book(args: argparse.Namespace) -> tuple[Drying, ZoneInfo]:
+def _of_book(args: argparse.Namespace) -> tuple[DryingTimes, ZoneInfo]:
     demand(args.finish is None, "--finish", "goes with --family; a coating has its own")
     book = book_of(args)
     coating = _coating(book, args.coating)
@@ -100,7 +100,7 @@ def _of_book(args: argparse.Namespace) -> tuple[Drying, ZoneInfo]:
 
 def _drying(
     args: argparse.Namespace, coating: Coating, room: Room, zone: ZoneInfo, laid: int
-) -> Drying:
+) -> DryingTimes:
     return drying(
         coating,
         room,
@@ -132,7 +132,7 @@ def _still(args: argparse.Namespace, temperature_c: float, humidity_pct: float) 
     return still_room(warm, damp)
 
 
-def _text(found: Drying, zone: ZoneInfo) -> str:
+def _text(found: DryingTimes, zone: ZoneInfo) -> str:
     coating = found.coating
     lines = [
         f"{coating.name} ({coating.family}, {coating.finish}), {found.film_um:g} µm dry, "
@@ -149,7 +149,7 @@ def _text(found: Drying, zone: ZoneInfo) -> str:
     return "\n".join([*lines, "", LAST_WORD])
 
 
-def _dew(found: Drying) -> str:
+def _dew(found: DryingTimes) -> str:
     if found.dew_point_c is None or found.margin_k is None:
         return "no dew point in air so dry"
     return f"dew point {found.dew_point_c:.1f} °C, surface {found.margin_k:.1f} K above it"
@@ -159,7 +159,7 @@ def _span(minutes: int | None) -> str:
     return "never" if minutes is None else wording.span(minutes)
 
 
-def _document(found: Drying, zone: ZoneInfo) -> dict[str, Any]:
+def _document(found: DryingTimes, zone: ZoneInfo) -> dict[str, Any]:
     return {
         "coating": found.coating.name,
         "family": found.coating.family.value,

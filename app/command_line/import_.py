@@ -11,7 +11,7 @@ from app.command_line.output import FINE, answer
 from app.service.books import open_book, starter_book, usual_path
 from app.service.clock import local_zone
 from app.service.importing import Household, Imported, import_edit, import_file
-from app.service.merging import Choice, Difference, Item, differences
+from app.service.merging import Difference, Item, MergeChoice, differences
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand, unknown
 from storage.exchange import Exchange, load
@@ -88,18 +88,18 @@ def _taken(
         raise in_file(args.file, problem) from problem
 
 
-def _choice(word: str, found: tuple[Difference, ...]) -> tuple[Item, Choice]:
+def _choice(word: str, found: tuple[Difference, ...]) -> tuple[Item, MergeChoice]:
     """Return what was chosen for one thing, from "coating sand=theirs"."""
     item, _, choice = word.rpartition("=")
     known = {f"{one.kind} {one.name}": one.item for one in found}
     demand(
-        choice in list(Choice),
+        choice in list(MergeChoice),
         "--take",
         f'"{word}" makes no choice; end it with =mine, =theirs or =beside',
     )
     if item not in known:
         raise Refused("--take", unknown("thing that differs", item, known))
-    return known[item], Choice(choice)
+    return known[item], MergeChoice(choice)
 
 
 def _told(done: Imported, shown: tuple[Difference, ...]) -> list[str]:

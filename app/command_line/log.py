@@ -7,7 +7,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from app.command_line.book_source import add_book, add_json
-from app.command_line.log_actions import BY_NAME, Made
+from app.command_line.log_actions import BY_NAME, LogAnswer
 from app.command_line.log_answer import (
     closing_remarks,
     log_document,
@@ -128,7 +128,7 @@ def run(args: argparse.Namespace) -> int:
             name = bench.take_back()
             if name is None:
                 raise Refused("back", "there is nothing to take back")
-            made = Made(remarks=[f"taken back: {name}"])
+            made = LogAnswer(remarks=[f"taken back: {name}"])
         else:
             made = BY_NAME[args.deed](args, bench, now)
             for edit in made.edits:

@@ -10,7 +10,7 @@ from typing import Any
 from app.command_line.log_answer import brake_remarks
 from app.service import bench_events, logbook, planning, wording
 from app.service.edits import Edit
-from app.service.step_names import Coat, step_named
+from app.service.step_names import NamedCoat, step_named
 from planner.bench import calendar_of
 from planner.evening import log_entries
 from planner.evening.advice import rest
@@ -32,7 +32,7 @@ MOST_MINUTES = 14_400  # that an entry may have
 
 
 @dataclass
-class Made:
+class LogAnswer:
     """What came of a deed: the edits made, and what to say beside."""
 
     edits: list[Edit] = field(default_factory=list)
@@ -40,11 +40,11 @@ class Made:
     remarks: list[str] = field(default_factory=list)
 
 
-def _start(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _start(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
-    key = step_named(book, args.step, Coat.TO_BEGIN)
+    key = step_named(book, args.step, NamedCoat.TO_BEGIN)
     planned, airbrush = logbook.planned_minutes(book, None, key), _airbrush(args, book, key, now)
-    made = Made([logbook.begin(book, key, now, planned, airbrush=airbrush)])
+    made = LogAnswer([logbook.begin(book, key, now, planned, airbrush=airbrush)])
     made.remarks += brake_remarks(book, key, now)
     _tell_order(made, book, key)
     resting = rest(book, key, now)
@@ -54,9 +54,9 @@ def _start(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
     return made
 
 
-def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
-    key = step_named(book, args.step, Coat.TO_END)
+    key = step_named(book, args.step, NamedCoat.TO_END)
     if args.minutes is not None:
         number_in(args.minutes, 1, MOST_MINUTES, "--minutes", "min")
     air = None if args.temperature is None else (args.temperature, args.humidity)
@@ -72,7 +72,7 @@ def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
     after = done.book
     for name in kept:
         after = logbook.annotate(after, key, photo=name).book
-    made = Made([Edit(done.name, after)])
+    made = LogAnswer([Edit(done.name, after)])
     entry = logbook.entry_of(after, key)
     assert entry is not None
     if entry.used:
@@ -98,7 +98,7 @@ def _airbrush(args: argparse.Namespace, book: Book, key: PassKey, now: int) -> s
     return logbook.usual_airbrush(book, key, plan)
 
 
-def _tell_order(made: Made, before: Book, key: PassKey) -> None:
+def _tell_order(made: LogAnswer, before: Book, key: PassKey) -> None:
     """Say what a step overtook, where it was not its turn, and what that does to the coats."""
     overtaking = bench_events.out_of_order(before, key)
     if overtaking is not None:
@@ -107,71 +107,71 @@ def _tell_order(made: Made, before: Book, key: PassKey) -> None:
         made.findings = overtaking.findings
 
 
-def _tacky(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _tacky(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
-    return Made([bench_events.tacky(book, step_named(book, args.step, Coat.LAST), now)])
+    return LogAnswer([bench_events.tacky(book, step_named(book, args.step, NamedCoat.LAST), now)])
 
 
-def _dry(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _dry(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
-    key = step_named(book, args.step, Coat.LAST)
-    return Made([bench_events.looked(book, key, now, State.DRY_TO_RECOAT, reached=True)])
+    key = step_named(book, args.step, NamedCoat.LAST)
+    return LogAnswer([bench_events.looked(book, key, now, State.DRY_TO_RECOAT, reached=True)])
 
 
-def _missed(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _missed(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
-    key = step_named(book, args.step, Coat.TO_BEGIN)
+    key = step_named(book, args.step, NamedCoat.TO_BEGIN)
     late = next((one for one in bench_events.missed(book, now) if one.key == key), None)
     if late is None:
         raise Refused("STEP", f"{wording.pass_name(key)} has missed no window")
     choice = Remedy[args.remedy.upper()] if args.remedy else late.remedies[0]
-    return Made([bench_events.remedy(book, late, choice, now)])
+    return LogAnswer([bench_events.remedy(book, late, choice, now)])
 
 
-def _lost(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _lost(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
     stretch = calendar_of(book.bench_time).next_stretch(now)
     today = moment_of(now, zone_named(book.bench_time.zone)).date()
-    return Made([bench_events.lost(book, stretch.on if stretch else today)])
+    return LogAnswer([bench_events.lost(book, stretch.on if stretch else today)])
 
 
-def _seen(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _seen(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
-    key = step_named(book, args.step, Coat.LAST)
-    return Made([bench_events.seen(book, key, now, args.note or "")])
+    key = step_named(book, args.step, NamedCoat.LAST)
+    return LogAnswer([bench_events.seen(book, key, now, args.note or "")])
 
 
-def _skip(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _skip(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
-    key = step_named(book, args.step, Coat.TO_BEGIN)
-    return Made([bench_events.skip(book, key, now, args.note or "")])
+    key = step_named(book, args.step, NamedCoat.TO_BEGIN)
+    return LogAnswer([bench_events.skip(book, key, now, args.note or "")])
 
 
-def _redo(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _redo(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
-    key = step_named(book, args.step, Coat.LAST)
+    key = step_named(book, args.step, NamedCoat.LAST)
     kind = Repair(args.by or Repair.AGAIN.value)
     event = Event.DROPPED if args.dropped else Event.DISLIKED
     places = tuple(args.only or ())
     new = bench_events.outline(book, key, kind, places)
-    made = Made([bench_events.repair(book, key, now, kind, event, places, args.note or "")])
+    made = LogAnswer([bench_events.repair(book, key, now, kind, event, places, args.note or "")])
     made.remarks += [f"new step: {step.id}: {step.title}" for step in new]
     return made
 
 
-def _empty(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _empty(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
-    key = step_named(book, args.step, Coat.TO_END)
+    key = step_named(book, args.step, NamedCoat.TO_END)
     own = [one.coating for one in log_entries.step_of(book, key).applications]
     demand(bool(args.coating or own), "--coating", "is missing; say which bottle is empty")
     coating = args.coating or own[0]
-    made = Made([bench_events.ran_out(book, key, now, coating, tuple(args.only or ()))])
+    made = LogAnswer([bench_events.ran_out(book, key, now, coating, tuple(args.only or ()))])
     advice = bench_events.ran_out_advice(made.edits[0].book, coating, now)
     made.remarks.append(f"what may help: {'; '.join(advice)}")
     return made
 
 
-def _cleaned(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _cleaned(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
     own = [one.name for one in book.gear.airbrushes]
     name = args.step
@@ -181,36 +181,36 @@ def _cleaned(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
             len(names) == 1, "STEP", f"say which airbrush: {', '.join(names) or 'there is none'}"
         )
         name = names[0]
-    return Made([logbook.cleaned(book, name, now)])
+    return LogAnswer([logbook.cleaned(book, name, now)])
 
 
-def _stop(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
-    return Made([bench_events.stop(bench.book(), now)])
+def _stop(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
+    return LogAnswer([bench_events.stop(bench.book(), now)])
 
 
-def _longer(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _longer(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     minutes = HOUR if args.minutes is None else args.minutes
-    return Made([bench_events.longer(bench.book(), now, minutes)])
+    return LogAnswer([bench_events.longer(bench.book(), now, minutes)])
 
 
-def _note(args: argparse.Namespace, bench: BenchBook, now: int) -> Made:
+def _note(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
     demand(bool(args.note or args.photo), "--note", "is missing; say what to note")
     if args.step is None:
         demand(not args.photo, "--photo", "goes with a step; name one")
-        return Made([bench_events.note(book, now, args.note)])
-    key = step_named(book, args.step, Coat.LAST)
+        return LogAnswer([bench_events.note(book, now, args.note)])
+    key = step_named(book, args.step, NamedCoat.LAST)
     if logbook.entry_of(book, key) is None:
         demand(not args.photo, "--photo", "goes with a step that is begun or done")
-        return Made([bench_events.note(book, now, args.note, key)])
+        return LogAnswer([bench_events.note(book, now, args.note, key)])
     edits = [logbook.annotate(book, key, note=args.note)] if args.note else []
     for source in args.photo or ():
         latest = edits[-1].book if edits else book
         edits.append(logbook.annotate(latest, key, photo=photos.keep(bench.path, source)))
-    return Made(edits)
+    return LogAnswer(edits)
 
 
-BY_NAME: dict[str, Callable[[argparse.Namespace, BenchBook, int], Made]] = {
+BY_NAME: dict[str, Callable[[argparse.Namespace, BenchBook, int], LogAnswer]] = {
     "start": _start,
     "done": _done,
     "tacky": _tacky,

@@ -24,7 +24,7 @@ TOLD = frozenset(Cause) - {Cause.AT_ONCE, Cause.HANDS, Cause.BENCH_TIME, Cause.O
 
 
 @dataclass(frozen=True)
-class Laid:
+class LaidCoating:
     """One coating that an entry lays: its colour as "#rrggbb", and what is said of it."""
 
     swatch: str
@@ -32,14 +32,14 @@ class Laid:
 
 
 @dataclass(frozen=True)
-class Entry:
+class SheetEntry:
     """One thing to do, with the places to tick off under their parts."""
 
     at: str
     minutes: int
     title: str
     work: bool
-    laid: tuple[Laid, ...] = ()
+    laid: tuple[LaidCoating, ...] = ()
     places: tuple[tuple[str, tuple[str, ...]], ...] = ()
     waits: str = ""
 
@@ -53,12 +53,12 @@ class Section:
 
 
 @dataclass(frozen=True)
-class Evening:
+class SheetEvening:
     """One stretch of bench time."""
 
     interval: Interval
     title: str
-    entries: tuple[Entry, ...]
+    entries: tuple[SheetEntry, ...]
     sections: tuple[Section, ...]
 
 
@@ -68,7 +68,7 @@ class BenchSheet:
 
     title: str
     lines: tuple[str, ...]
-    evenings: tuple[Evening, ...]
+    evenings: tuple[SheetEvening, ...]
 
 
 def bench_sheet(
@@ -97,7 +97,7 @@ def bench_sheet(
     return spoken
 
 
-def _evening(sheet: RunSheet, book: Book, zone: ZoneInfo) -> Evening:
+def _evening(sheet: RunSheet, book: Book, zone: ZoneInfo) -> SheetEvening:
     left = run_sheet_text.drying_lines(sheet.drying_after, sheet.interval.end, zone)
     sections = (
         (message("Drying now"), run_sheet_text.drying_lines(sheet.drying_now, sheet.now, zone)),
@@ -107,7 +107,7 @@ def _evening(sheet: RunSheet, book: Book, zone: ZoneInfo) -> Evening:
         (message("Marks"), trait_lines(sheet, None, zone)),
         (message("Take care"), run_sheet_text.caution_lines(sheet)),
     )
-    return Evening(
+    return SheetEvening(
         interval=sheet.interval,
         title=run_sheet_text.stretch_title(sheet.interval, zone),
         entries=tuple(_entry(row, zone) for row in sheet.rows),
@@ -119,13 +119,13 @@ def _section(title: str, lines: Iterable[str]) -> Section:
     return Section(title, tuple(lines))
 
 
-def _entry(row: Row, zone: ZoneInfo) -> Entry:
+def _entry(row: Row, zone: ZoneInfo) -> SheetEntry:
     at = wording.clock_time(row.start, zone)
     if isinstance(row, BenchRow):
         said = _amounts(run_sheet_text.mix_text(row.portions), row.load)
-        laid = tuple(Laid("" if at else row.swatch, text) for at, text in enumerate(said))
-        return Entry(at, row.minutes, run_sheet_text.bench_text(row), False, laid)
-    return Entry(
+        laid = tuple(LaidCoating("" if at else row.swatch, text) for at, text in enumerate(said))
+        return SheetEntry(at, row.minutes, run_sheet_text.bench_text(row), False, laid)
+    return SheetEntry(
         at=at,
         minutes=row.minutes,
         title=run_sheet_text.work_title(row),
@@ -138,13 +138,13 @@ def _entry(row: Row, zone: ZoneInfo) -> Entry:
     )
 
 
-def _laid(row: WorkRow, zone: ZoneInfo) -> Iterator[Laid]:
+def _laid(row: WorkRow, zone: ZoneInfo) -> Iterator[LaidCoating]:
     if row.goes_alone:
-        yield Laid("", run_sheet_text.alone_text(row, zone))
+        yield LaidCoating("", run_sheet_text.alone_text(row, zone))
     for coat in row.coats:
-        yield Laid(coat.swatch, run_sheet_text.coat_text(coat, row))
+        yield LaidCoating(coat.swatch, run_sheet_text.coat_text(coat, row))
         for text in _amounts("", coat.load if row.piece == 1 else None):
-            yield Laid("", text)
+            yield LaidCoating("", text)
 
 
 def _amounts(mixed: str, load: Load | None) -> list[str]:
@@ -159,10 +159,10 @@ def _spoken(one: Any, translate: Translate) -> Any:
         return _line(translate(one))
     if isinstance(one, tuple):
         return tuple(_spoken(each, translate) for each in one)
-    if not isinstance(one, BenchSheet | Evening | Section | Entry | Laid):
+    if not isinstance(one, BenchSheet | SheetEvening | Section | SheetEntry | LaidCoating):
         return one
     told = {each.name: _spoken(getattr(one, each.name), translate) for each in fields(one)}
-    if isinstance(one, Entry) and not one.work:
+    if isinstance(one, SheetEntry) and not one.work:
         told["title"] = _capital(told["title"])
     return replace(one, **told)
 

@@ -16,7 +16,7 @@ from planner.values.refusal import Refused, demand
 LONGEST_HOLIDAY = 366  # days
 
 
-class Hours(StrEnum):
+class DayHours(StrEnum):
     """Which recurring hours; the values are fields of `BenchTime`."""
 
     BENCH = "stretches"
@@ -25,23 +25,23 @@ class Hours(StrEnum):
 
 
 ADD = {
-    Hours.BENCH: called("add bench time"),
-    Hours.QUIET: called("add quiet hours"),
-    Hours.DAYLIGHT: called("add daylight hours"),
+    DayHours.BENCH: called("add bench time"),
+    DayHours.QUIET: called("add quiet hours"),
+    DayHours.DAYLIGHT: called("add daylight hours"),
 }
 CHANGE = {
-    Hours.BENCH: called("change bench time"),
-    Hours.QUIET: called("change quiet hours"),
-    Hours.DAYLIGHT: called("change daylight hours"),
+    DayHours.BENCH: called("change bench time"),
+    DayHours.QUIET: called("change quiet hours"),
+    DayHours.DAYLIGHT: called("change daylight hours"),
 }
 REMOVE = {
-    Hours.BENCH: called("remove bench time"),
-    Hours.QUIET: called("remove quiet hours"),
-    Hours.DAYLIGHT: called("remove daylight hours"),
+    DayHours.BENCH: called("remove bench time"),
+    DayHours.QUIET: called("remove quiet hours"),
+    DayHours.DAYLIGHT: called("remove daylight hours"),
 }
 
 
-def rules(book: Book, hours: Hours) -> tuple[Recurring, ...]:
+def rules(book: Book, hours: DayHours) -> tuple[Recurring, ...]:
     """Return the recurring hours of one kind."""
     found: tuple[Recurring, ...] = getattr(book.bench_time, hours.value)
     return found
@@ -70,12 +70,12 @@ def weekly_days(rule: Recurring) -> frozenset[int] | None:
     return frozenset(WEEKDAYS.index(code) for code in codes)
 
 
-def add_rule(book: Book, hours: Hours, rule: Recurring) -> Edit:
+def add_rule(book: Book, hours: DayHours, rule: Recurring) -> Edit:
     """Add recurring hours."""
     return _with_rules(book, hours, (*rules(book, hours), rule), ADD)
 
 
-def change_rule(book: Book, hours: Hours, old: Recurring, new: Recurring) -> Edit:
+def change_rule(book: Book, hours: DayHours, old: Recurring, new: Recurring) -> Edit:
     """Put other recurring hours in place of some.
 
     Raises
@@ -89,7 +89,7 @@ def change_rule(book: Book, hours: Hours, old: Recurring, new: Recurring) -> Edi
     return _with_rules(book, hours, changed, CHANGE)
 
 
-def remove_rule(book: Book, hours: Hours, old: Recurring) -> Edit:
+def remove_rule(book: Book, hours: DayHours, old: Recurring) -> Edit:
     """Take recurring hours away; `Refused` if they are not there any more."""
     at = _index(book, hours, old)
     left = [one for index, one in enumerate(rules(book, hours)) if index != at]
@@ -162,7 +162,7 @@ def _days(first: date, last: date) -> list[date]:
     return [first + timedelta(days=after) for after in range(count)]
 
 
-def _index(book: Book, hours: Hours, rule: Recurring) -> int:
+def _index(book: Book, hours: DayHours, rule: Recurring) -> int:
     try:
         return rules(book, hours).index(rule)
     except ValueError:
@@ -171,7 +171,7 @@ def _index(book: Book, hours: Hours, rule: Recurring) -> int:
 
 
 def _with_rules(
-    book: Book, hours: Hours, new: Iterable[Recurring], names: dict[Hours, Message]
+    book: Book, hours: DayHours, new: Iterable[Recurring], names: dict[DayHours, Message]
 ) -> Edit:
     changed = replace(book.bench_time, **{hours.value: tuple(new)})  # type: ignore[arg-type]
     return Edit(names[hours], replace(book, bench_time=changed))

@@ -11,7 +11,15 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from app.service import wording
-from app.service.document import Block, Document, Figure, Heading, Items, Paragraph, Table
+from app.service.document import (
+    Block,
+    Document,
+    DocumentTable,
+    Figure,
+    Heading,
+    ListItems,
+    Paragraph,
+)
 from app.service.photo_data import Damaged, bare
 from app.service.run_sheet_text import mix_text
 from planner.passes import Pass, expand
@@ -41,7 +49,7 @@ MOST_TOLD = 20  # of pieces of work that took longer
 
 
 @dataclass(frozen=True)
-class Entry:
+class RecordEntry:
     """One line of the logbook with the pass that it is about."""
 
     project: Project
@@ -112,7 +120,7 @@ class _Record:
         self.left = len(passes) - len(project.log)
         by_name = {(key.model, key.step, key.coat): one for key, one in passes.items()}
         self.entries = [
-            Entry(project, fact, by_name[fact.model, fact.step, fact.coat])
+            RecordEntry(project, fact, by_name[fact.model, fact.step, fact.coat])
             for fact in sorted(project.log, key=lambda fact: (fact.start, fact.model, fact.step))
         ]
 
@@ -120,7 +128,7 @@ class _Record:
         """Yield everything that is told of the project."""
         if self.project.note.strip():
             yield Paragraph(self.project.note)
-        yield Table(
+        yield DocumentTable(
             message("The project"), (message("what"), message("how it was")), tuple(self._facts())
         )
         if self.entries:
@@ -132,7 +140,7 @@ class _Record:
         yield from self._diary()
         yield Heading(self.level, message("What to do differently"))
         lessons = tuple(self._lessons())
-        yield Items(lessons) if lessons else Paragraph(message("Nothing was noted."))
+        yield ListItems(lessons) if lessons else Paragraph(message("Nothing was noted."))
 
     def _facts(self) -> Iterator[tuple[str, str]]:
         models = [
@@ -179,13 +187,13 @@ class _Record:
             )
         yield message("done"), done
 
-    def _day(self, on: date, entries: list[Entry]) -> Iterator[Block]:
+    def _day(self, on: date, entries: list[RecordEntry]) -> Iterator[Block]:
         minutes = sum(entry.minutes or 0 for entry in entries)
         day = wording.day(minute_of(entries[0].fact.start), self.zone)
         yield Heading(
             self.level + 1, message("{day}, {hours} of work", day=day, hours=_hours(minutes))
         )
-        yield Table(
+        yield DocumentTable(
             message("Work of {day}", day=on),
             WORK_HEAD,
             tuple(self._row(entry) for entry in entries),
@@ -202,7 +210,7 @@ class _Record:
                     ),
                 )
 
-    def _row(self, entry: Entry) -> tuple[str, ...]:
+    def _row(self, entry: RecordEntry) -> tuple[str, ...]:
         fact = entry.fact
         minutes: str = str(entry.minutes)
         if entry.minutes is None:
@@ -258,7 +266,7 @@ class _Record:
                 message("used"),
             )
             yield Heading(self.level, message("Coats and mixes"))
-            yield Table(message("As they were used"), head, tuple(rows))
+            yield DocumentTable(message("As they were used"), head, tuple(rows))
 
     def _seen(self) -> Iterator[Block]:
         rows = tuple(
@@ -273,7 +281,7 @@ class _Record:
         if rows:
             yield Heading(self.level, message("Looks at films"))
             head = (message("when"), message("film"), message("state"), message("reached"))
-            yield Table(message("How far films had come"), head, rows)
+            yield DocumentTable(message("How far films had come"), head, rows)
 
     def _diary(self) -> Iterator[Block]:
         rows = tuple(
@@ -283,7 +291,7 @@ class _Record:
         if rows:
             yield Heading(self.level, message("Diary"))
             head = (message("when"), message("what"), message("about"), message("in words"))
-            yield Table(message("What happened"), head, rows)
+            yield DocumentTable(message("What happened"), head, rows)
 
     def _lessons(self) -> Iterator[str]:
         for one in sorted(self.project.diary, key=lambda one: one.at):
@@ -336,7 +344,7 @@ class _Record:
         return row((wording.day(minute, self.zone), wording.clock_time(minute, self.zone)), " ")
 
 
-def _work(entry: Entry) -> str:
+def _work(entry: RecordEntry) -> str:
     step = entry.one.step
     title = row((step.stage,))
     if step.title:

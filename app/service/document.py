@@ -26,7 +26,7 @@ class Paragraph:
 
 
 @dataclass(frozen=True)
-class Table:
+class DocumentTable:
     """Rows under a head; ``caption`` says what they are."""
 
     caption: str
@@ -35,7 +35,7 @@ class Table:
 
 
 @dataclass(frozen=True)
-class Items:
+class ListItems:
     """A list of points."""
 
     texts: tuple[str, ...]
@@ -50,7 +50,7 @@ class Figure:
     caption: str
 
 
-Block = Heading | Paragraph | Table | Items | Figure
+Block = Heading | Paragraph | DocumentTable | ListItems | Figure
 
 
 @dataclass(frozen=True)
@@ -70,11 +70,11 @@ def translated_document(document: Document, translate: Translate) -> Document:
 def _translated(block: Block, translate: Translate) -> Block:
     if isinstance(block, Heading | Paragraph):
         return replace(block, text=translate(block.text))
-    if isinstance(block, Items):
-        return Items(tuple(map(translate, block.texts)))
+    if isinstance(block, ListItems):
+        return ListItems(tuple(map(translate, block.texts)))
     if isinstance(block, Figure):
         return replace(block, caption=translate(block.caption))
-    return Table(
+    return DocumentTable(
         caption=translate(block.caption),
         head=tuple(map(translate, block.head)),
         rows=tuple(tuple(map(translate, row)) for row in block.rows),

@@ -5,7 +5,15 @@ from __future__ import annotations
 from base64 import b64encode
 from html import escape
 
-from app.service.document import Block, Document, Figure, Heading, Items, Paragraph, Table
+from app.service.document import (
+    Block,
+    Document,
+    DocumentTable,
+    Figure,
+    Heading,
+    ListItems,
+    Paragraph,
+)
 from app.service.sanitize_text import tame
 
 # Nothing may be loaded or run, whatever stands in the text.
@@ -48,15 +56,15 @@ def _block(block: Block) -> str:
         return f"<h{block.level}>{_text(block.text)}</h{block.level}>"
     if isinstance(block, Paragraph):
         return f"<p>{_text(block.text)}</p>"
-    if isinstance(block, Items):
+    if isinstance(block, ListItems):
         points = "\n".join(f"<li>{_text(text)}</li>" for text in block.texts)
         return f"<ul>\n{points}\n</ul>"
-    if isinstance(block, Table):
+    if isinstance(block, DocumentTable):
         return _table(block)
     return _figure(block)
 
 
-def _table(table: Table) -> str:
+def _table(table: DocumentTable) -> str:
     head = "".join(f'<th scope="col">{_text(cell)}</th>' for cell in table.head)
     rows = "\n".join(
         "<tr>" + "".join(f"<td>{_text(cell)}</td>" for cell in row) + "</tr>" for row in table.rows

@@ -5,7 +5,15 @@ from __future__ import annotations
 import re
 from base64 import b64encode
 
-from app.service.document import Block, Document, Figure, Heading, Items, Paragraph, Table
+from app.service.document import (
+    Block,
+    Document,
+    DocumentTable,
+    Figure,
+    Heading,
+    ListItems,
+    Paragraph,
+)
 from app.service.sanitize_text import tame
 
 # CommonMark 0.31, section 2.4: any ASCII punctuation may be escaped by a backslash. These
@@ -25,14 +33,14 @@ def _block(block: Block) -> str:
         return f"{'#' * block.level} {_line(block.text)}"
     if isinstance(block, Paragraph):
         return "\\\n".join(_line(line) for line in tame(block.text).split("\n") if line.strip())
-    if isinstance(block, Items):
+    if isinstance(block, ListItems):
         return "\n".join(f"- {_line(text)}" for text in block.texts)
-    if isinstance(block, Table):
+    if isinstance(block, DocumentTable):
         return _table(block)
     return _figure(block)
 
 
-def _table(table: Table) -> str:
+def _table(table: DocumentTable) -> str:
     lines = [_row(table.head), "|" + "---|" * len(table.head), *map(_row, table.rows)]
     return f"*{_line(table.caption)}*\n\n" + "\n".join(lines)
 

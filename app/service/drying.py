@@ -26,7 +26,7 @@ class Reached:
 
 
 @dataclass(frozen=True)
-class Drying:
+class DryingTimes:
     """One film in one air.
 
     Attributes
@@ -77,7 +77,7 @@ def drying(
     film_um: float | None = None,
     surface_c: float | None = None,
     tool: Tool = Tool.AIRBRUSH,
-) -> Drying:
+) -> DryingTimes:
     """Return how a film laid by the minute ``laid`` dries.
 
     Parameters
@@ -101,7 +101,7 @@ def drying(
     # Bone-dry air has no dew point; nothing can sweat in it.
     dew = dew_point_c(air.temperature_c, air.humidity_pct) if air.humidity_pct > 0 else None
     margin = None if dew is None else surface - dew
-    return Drying(
+    return DryingTimes(
         coating=coating,
         film_um=thickness,
         location=place.name,

@@ -17,7 +17,7 @@ HARMLESS = frozenset({Verdict.SOUND, Verdict.WAIT, Verdict.ADVICE})
 
 
 @dataclass(frozen=True)
-class Found:
+class ListedFinding:
     """One finding as it is told.
 
     ``where`` is the path to the step, ``about`` names model, step and
@@ -49,10 +49,10 @@ class Found:
         }
 
 
-def find(book: Book) -> tuple[Found, ...]:
+def find(book: Book) -> tuple[ListedFinding, ...]:
     """Return every finding on the active projects, the gravest first."""
     found = [
-        Found(
+        ListedFinding(
             verdict=one.verdict,
             where=one.path,
             about=one.about,
@@ -67,7 +67,7 @@ def find(book: Book) -> tuple[Found, ...]:
     return tuple(sorted(found, key=lambda one: -one.verdict.rank))
 
 
-def _blocked(book: Book) -> Iterator[Found]:
+def _blocked(book: Book) -> Iterator[ListedFinding]:
     """Yield the steps that no schedule could place."""
     for at, project in enumerate(book.projects):
         for number, model in enumerate(project.models if project.active else ()):
@@ -78,7 +78,7 @@ def _blocked(book: Book) -> Iterator[Found]:
                 if key.step in told:
                     continue
                 told.add(key.step)
-                yield Found(
+                yield ListedFinding(
                     verdict=Verdict.NEVER,
                     where=f"projects[{at}].models[{number}].steps[{steps.index(key.step)}]",
                     about=f"{model.name} · {key.step}",

@@ -45,7 +45,7 @@ class Vehicle:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Hours:
+class FirstHours:
     """Some weekdays (0 = Monday) with the hours of the bench, "HH:MM"."""
 
     days: frozenset[int]
@@ -59,7 +59,7 @@ class Answers:
 
     project: str
     vehicles: tuple[Vehicle, ...]
-    hours: tuple[Hours, ...]
+    hours: tuple[FirstHours, ...]
     temperature_c: float = 20.0
     humidity_pct: float = 50.0
     warm_box: bool = False
@@ -103,13 +103,13 @@ def options_for(book: Book, vehicle: Vehicle, *, airbrush: bool) -> tuple[str, .
     return without_airbrush(sequence, vehicle.options)
 
 
-def told_hours(book: Book) -> tuple[Hours, ...]:
+def told_hours(book: Book) -> tuple[FirstHours, ...]:
     """Return the bench time of a book as one would tell it; rules that are not weekly are left out.
 
     Answers with these very hours leave its bench time as it is.
     """
     told = ((weekly_days(one), one) for one in book.bench_time.stretches)
-    return tuple(Hours(days=days, start=one.start, end=one.end) for days, one in told if days)
+    return tuple(FirstHours(days=days, start=one.start, end=one.end) for days, one in told if days)
 
 
 def told_air(book: Book) -> tuple[float, float]:
@@ -145,7 +145,7 @@ def read_hours(text: str) -> tuple[str, str]:
     return f"{numbers[0]:02d}:{numbers[1]:02d}", f"{numbers[2]:02d}:{numbers[3]:02d}"
 
 
-def _timed(book: Book, hours: tuple[Hours, ...], today: date) -> Book:
+def _timed(book: Book, hours: tuple[FirstHours, ...], today: date) -> Book:
     if hours == told_hours(book):
         return book
     try:

@@ -11,7 +11,7 @@ from planner.values.plan import Plan
 
 
 @dataclass(frozen=True)
-class Held:
+class HolderUse:
     """One part on its holder.
 
     ``since`` is the start of the first work on it, ``until`` the end of the last, or of the
@@ -35,11 +35,11 @@ class AtOnce:
     at: int | None
 
 
-def held(book: Book, plan: Plan | None) -> tuple[Held, ...]:
+def held(book: Book, plan: Plan | None) -> tuple[HolderUse, ...]:
     """Return every part of the active projects that has a holder, in the order of the book."""
     times = _times(book, plan)
     return tuple(
-        Held(
+        HolderUse(
             project.name,
             model.name,
             part.name,
@@ -54,15 +54,15 @@ def held(book: Book, plan: Plan | None) -> tuple[Held, ...]:
     )
 
 
-def most_at_once(every: Iterable[Held]) -> tuple[AtOnce, ...]:
+def most_at_once(every: Iterable[HolderUse]) -> tuple[AtOnce, ...]:
     """Return how many of each kind of holder are needed together, kinds by name."""
-    kinds: dict[str, list[Held]] = {}
+    kinds: dict[str, list[HolderUse]] = {}
     for one in every:
         kinds.setdefault(one.holder, []).append(one)
     return tuple(_most(name, kinds[name]) for name in sorted(kinds, key=str.casefold))
 
 
-def _most(holder: str, every: list[Held]) -> AtOnce:
+def _most(holder: str, every: list[HolderUse]) -> AtOnce:
     changes = sorted(
         (minute, by)
         for one in every

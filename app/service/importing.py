@@ -10,7 +10,7 @@ from typing import Any
 
 from app.service.clock import current_minute
 from app.service.edits import Edit
-from app.service.merging import USUAL, Choice, Item, Kind, beside, differences, named
+from app.service.merging import USUAL, Item, ItemKind, MergeChoice, beside, differences, named
 from planner.values.book import Book
 from planner.values.gear import Cleaned, Gear
 from planner.values.message import called
@@ -65,7 +65,7 @@ def import_file(
     exchange: Exchange,
     *,
     theirs: frozenset[Household] = frozenset(),
-    choices: Mapping[Item, Choice] = MappingProxyType({}),
+    choices: Mapping[Item, MergeChoice] = MappingProxyType({}),
     names: Mapping[Item, str] = MappingProxyType({}),
     now: int | None = None,
 ) -> Imported:
@@ -95,23 +95,23 @@ def import_file(
     found = differences(book, exchange.book)
     chosen = {one.item: choices.get(one.item, USUAL[one.kind]) for one in found}
     other, given = beside(book, exchange.book, chosen, names)
-    merged = {kind: _merged(book, other, kind, chosen) for kind in Kind}
+    merged = {kind: _merged(book, other, kind, chosen) for kind in ItemKind}
     room, new_places = _room(book.room, other, Household.ROOM in theirs)
     gear, new_tools = _gear(book.gear, other, Household.GEAR in theirs)
     whole = replace(
         book,
-        coatings=merged[Kind.COATING],
-        mixes=merged[Kind.MIX],
+        coatings=merged[ItemKind.COATING],
+        mixes=merged[ItemKind.MIX],
         room=room,
         gear=gear,
         bench_time=other.bench_time if Household.BENCH_TIME in theirs else book.bench_time,
-        projects=merged[Kind.PROJECT],
-        sequences=merged[Kind.SEQUENCE],
+        projects=merged[ItemKind.PROJECT],
+        sequences=merged[ItemKind.SEQUENCE],
     )
     whole = replace(whole, cleaned=_cleaned(book, whole, other))
-    fresh = {kind: _fresh(book, whole, kind) for kind in Kind}
-    replaced = tuple(item for item, choice in chosen.items() if choice is Choice.THEIRS)
-    came: dict[Kind, list[tuple[str, str]]] = {Kind.PROJECT: [], Kind.SEQUENCE: []}
+    fresh = {kind: _fresh(book, whole, kind) for kind in ItemKind}
+    replaced = tuple(item for item, choice in chosen.items() if choice is MergeChoice.THEIRS)
+    came: dict[ItemKind, list[tuple[str, str]]] = {ItemKind.PROJECT: [], ItemKind.SEQUENCE: []}
     already = []
     for kind, taken in came.items():
         for name in named(exchange.book, kind):
@@ -122,20 +122,22 @@ def import_file(
                 already.append(name)
     return Imported(
         book=whole,
-        projects=tuple(came[Kind.PROJECT]),
-        sequences=tuple(came[Kind.SEQUENCE]),
+        projects=tuple(came[ItemKind.PROJECT]),
+        sequences=tuple(came[ItemKind.SEQUENCE]),
         already=tuple(already),
-        kept=tuple(item for item, choice in chosen.items() if choice is Choice.MINE),
+        kept=tuple(item for item, choice in chosen.items() if choice is MergeChoice.MINE),
         replaced=replaced,
-        added=(*fresh[Kind.COATING], *fresh[Kind.MIX], *new_places, *new_tools),
+        added=(*fresh[ItemKind.COATING], *fresh[ItemKind.MIX], *new_places, *new_tools),
     )
 
 
-def _merged(book: Book, other: Book, kind: Kind, chosen: Mapping[Item, Choice]) -> tuple[Any, ...]:
+def _merged(
+    book: Book, other: Book, kind: ItemKind, chosen: Mapping[Item, MergeChoice]
+) -> tuple[Any, ...]:
     """Return the book's things of a kind, with those of the file that come in."""
     kept = named(book, kind)
     for name, its in named(other, kind).items():
-        if name not in kept or chosen.get((kind, name)) is Choice.THEIRS:
+        if name not in kept or chosen.get((kind, name)) is MergeChoice.THEIRS:
             kept[name] = its
     return tuple(kept.values())
 
@@ -148,7 +150,7 @@ def _cleaned(book: Book, whole: Book, other: Book) -> tuple[Cleaned, ...]:
     return (*book.cleaned, *more)
 
 
-def _fresh(book: Book, whole: Book, kind: Kind) -> tuple[str, ...]:
+def _fresh(book: Book, whole: Book, kind: ItemKind) -> tuple[str, ...]:
     had = named(book, kind)
     return tuple(name for name in named(whole, kind) if name not in had)
 

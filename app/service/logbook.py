@@ -32,7 +32,7 @@ __all__ = ["entry_of"]
 
 
 @dataclass(frozen=True)
-class Line:
+class LogLine:
     """One entry of the logbook, with what its step is called."""
 
     key: PassKey
@@ -40,10 +40,10 @@ class Line:
     title: str
 
 
-def entries(book: Book) -> tuple[Line, ...]:
+def entries(book: Book) -> tuple[LogLine, ...]:
     """Return every entry of every project, the newest first."""
     found = [
-        Line(
+        LogLine(
             log_entries.key_of(project.name, fact),
             fact,
             titles.get((fact.model, fact.step), fact.step),

@@ -21,7 +21,7 @@ LONGEST_NAME = 120
 LONGEST_TEXT = 300  # of a value shown side by side
 
 
-class Kind(StrEnum):
+class ItemKind(StrEnum):
     """What may stand in a book under a name that a file uses, too."""
 
     PROJECT = "project"
@@ -30,7 +30,7 @@ class Kind(StrEnum):
     SEQUENCE = "sequence"
 
 
-class Choice(StrEnum):
+class MergeChoice(StrEnum):
     """What to do with one of them."""
 
     MINE = "mine"
@@ -38,7 +38,7 @@ class Choice(StrEnum):
     BESIDE = "beside"
 
 
-Item = tuple[Kind, str]
+Item = tuple[ItemKind, str]
 Piece = dict[str, Any]  # one part of a project or sequence, by its fields
 UNITS = {
     "_um": "µm",
@@ -50,21 +50,21 @@ UNITS = {
     "_hours": "h",
 }
 FIELDS = {
-    Kind.PROJECT: "projects",
-    Kind.COATING: "coatings",
-    Kind.MIX: "mixes",
-    Kind.SEQUENCE: "sequences",
+    ItemKind.PROJECT: "projects",
+    ItemKind.COATING: "coatings",
+    ItemKind.MIX: "mixes",
+    ItemKind.SEQUENCE: "sequences",
 }
 USUAL = {
-    Kind.PROJECT: Choice.BESIDE,  # so that nothing of either is lost
-    Kind.COATING: Choice.MINE,
-    Kind.MIX: Choice.MINE,
-    Kind.SEQUENCE: Choice.MINE,
+    ItemKind.PROJECT: MergeChoice.BESIDE,  # so that nothing of either is lost
+    ItemKind.COATING: MergeChoice.MINE,
+    ItemKind.MIX: MergeChoice.MINE,
+    ItemKind.SEQUENCE: MergeChoice.MINE,
 }
 
 
 @dataclass(frozen=True)
-class Side:
+class MergeSide:
     """One field of both, as text."""
 
     field: str
@@ -84,9 +84,9 @@ class Difference:
     ``beside`` is a name under which it could be taken in as well.
     """
 
-    kind: Kind
+    kind: ItemKind
     name: str
-    sides: tuple[Side, ...]
+    sides: tuple[MergeSide, ...]
     beside: str
 
     @property
@@ -99,19 +99,19 @@ def differences(book: Book, other: Book) -> tuple[Difference, ...]:
     """Return all that the two describe differently under one name."""
     return tuple(
         Difference(kind, name, tuple(_sides(kind, mine, its)), free_name(book, other, kind, its))
-        for kind in Kind
+        for kind in ItemKind
         for name, its in named(other, kind).items()
         if (mine := named(book, kind).get(name)) is not None and mine != its
     )
 
 
-def named(book: Book, kind: Kind) -> dict[str, Any]:
+def named(book: Book, kind: ItemKind) -> dict[str, Any]:
     """Return what a book has of a kind, by name."""
     return {one.name: one for one in getattr(book, FIELDS[kind])}
 
 
 def beside(
-    book: Book, other: Book, choices: Mapping[Item, Choice], names: Mapping[Item, str]
+    book: Book, other: Book, choices: Mapping[Item, MergeChoice], names: Mapping[Item, str]
 ) -> tuple[Book, dict[Item, str]]:
     """Return the other book with new names for what is to be taken beside, and those names.
 
@@ -124,13 +124,13 @@ def beside(
         If a new name is taken.
     """
     given: dict[Item, str] = {}
-    for kind in (Kind.COATING, Kind.MIX, Kind.SEQUENCE, Kind.PROJECT):
+    for kind in (ItemKind.COATING, ItemKind.MIX, ItemKind.SEQUENCE, ItemKind.PROJECT):
         new: dict[str, str] = {}
         for name, its in named(other, kind).items():
             mine = named(book, kind).get(name)
             item = (kind, name)
-            followed = kind is Kind.MIX and item not in choices
-            if mine in (None, its) or not (choices.get(item) is Choice.BESIDE or followed):
+            followed = kind is ItemKind.MIX and item not in choices
+            if mine in (None, its) or not (choices.get(item) is MergeChoice.BESIDE or followed):
                 continue
             wanted = names.get(item, "").strip()
             new[name] = wanted or free_name(book, other, kind, its, new.values())
@@ -146,7 +146,7 @@ def beside(
     return other, given
 
 
-def free_name(book: Book, other: Book, kind: Kind, its: Any, given: Iterable[str] = ()) -> str:
+def free_name(book: Book, other: Book, kind: ItemKind, its: Any, given: Iterable[str] = ()) -> str:
     """Return "name (2)" or the like: free, or that of the very same thing taken in before."""
     taken = {*_taken(book, kind), *_taken(other, kind), *given}
     number = 2
@@ -158,27 +158,29 @@ def free_name(book: Book, other: Book, kind: Kind, its: Any, given: Iterable[str
         number += 1
 
 
-def _taken(book: Book, kind: Kind) -> set[str]:
+def _taken(book: Book, kind: ItemKind) -> set[str]:
     """Return names that a thing of a kind cannot have; coatings and mixes share theirs."""
-    shared = (Kind.COATING, Kind.MIX) if kind in (Kind.COATING, Kind.MIX) else (kind,)
+    shared = (
+        (ItemKind.COATING, ItemKind.MIX) if kind in (ItemKind.COATING, ItemKind.MIX) else (kind,)
+    )
     return {name for each in shared for name in named(book, each)}
 
 
-def _there(book: Book, kind: Kind, its: Any, name: str) -> bool:
+def _there(book: Book, kind: ItemKind, its: Any, name: str) -> bool:
     """Tell whether the book has the very same thing under another name already."""
     return bool(named(book, kind).get(name) == replace(its, name=name))
 
 
-def _with_names(other: Book, kind: Kind, names: Mapping[str, str]) -> Book:
+def _with_names(other: Book, kind: ItemKind, names: Mapping[str, str]) -> Book:
     ours = tuple(
         replace(one, name=names[one.name]) if one.name in names else one
         for one in getattr(other, FIELDS[kind])
     )
-    if kind is Kind.COATING:
+    if kind is ItemKind.COATING:
         return renamed_all(other, names, coatings=ours)
-    if kind is Kind.MIX:
+    if kind is ItemKind.MIX:
         return renamed_all(other, names, mixes=ours)
-    if kind is Kind.PROJECT:
+    if kind is ItemKind.PROJECT:
         return replace(other, projects=ours)
     projects = tuple(
         replace(project, models=tuple(_made_by(model, names) for model in project.models))
@@ -193,30 +195,36 @@ def _made_by(model: Model, names: Mapping[str, str]) -> Model:
     return replace(model, made=replace(model.made, sequence=names[model.made.sequence]))
 
 
-def _sides(kind: Kind, mine: Any, its: Any) -> Iterator[Side]:
+def _sides(kind: ItemKind, mine: Any, its: Any) -> Iterator[MergeSide]:
     """Yield every field that either has set, what holds many others one by one."""
-    apart = {"models"} if kind is Kind.PROJECT else {"steps"} if kind is Kind.SEQUENCE else set()
+    apart = (
+        {"models"}
+        if kind is ItemKind.PROJECT
+        else {"steps"}
+        if kind is ItemKind.SEQUENCE
+        else set()
+    )
     for field in fields(mine):
         ours, theirs = getattr(mine, field.name), getattr(its, field.name)
         if field.name == "name" or field.name in apart:
             continue
         if ours != theirs or not _is_default(field, ours):
-            yield Side(field_word(field.name), told(ours), told(theirs))
+            yield MergeSide(field_word(field.name), told(ours), told(theirs))
     if apart:
         ours, theirs = dict(_pieces(mine)), dict(_pieces(its))
         for name in dict.fromkeys([*ours, *theirs]):
             yield from _apart(name, ours.get(name), theirs.get(name))
 
 
-def _apart(name: str, ours: Piece | None, theirs: Piece | None) -> Iterator[Side]:
+def _apart(name: str, ours: Piece | None, theirs: Piece | None) -> Iterator[MergeSide]:
     """Yield where a piece differs, field by field; as a whole where one side has none."""
     if ours is None or theirs is None:
-        yield Side(name, told(ours), told(theirs))
+        yield MergeSide(name, told(ours), told(theirs))
         return
     for field in ours:
         if ours[field] != theirs[field]:
             label = row((name, field_word(field)), ": ")
-            yield Side(label, told(ours[field]), told(theirs[field]))
+            yield MergeSide(label, told(ours[field]), told(theirs[field]))
 
 
 def _pieces(whole: Project | Sequence) -> Iterator[tuple[str, Piece]]:

@@ -9,7 +9,7 @@ from planner.values.plan import PassKey, Plan
 
 
 @dataclass(frozen=True)
-class Move:
+class PlanMove:
     """A pass whose start changed; None stands for "not placed"."""
 
     key: PassKey
@@ -30,7 +30,7 @@ class Move:
         return calendar.stretch_at(self.before) != calendar.stretch_at(self.after)
 
 
-def moved(old: Plan, new: Plan) -> tuple[Move, ...]:
+def moved(old: Plan, new: Plan) -> tuple[PlanMove, ...]:
     """Return every pass that starts at another minute, in order of the new plan.
 
     Facts do not move, and passes of which only one of the plans has heard
@@ -41,11 +41,11 @@ def moved(old: Plan, new: Plan) -> tuple[Move, ...]:
     was_out = {one.key for one in old.unplaced}
     now_out = {one.key for one in new.unplaced}
     moves = [
-        Move(key, was.get(key), start)
+        PlanMove(key, was.get(key), start)
         for key, start in now.items()
         if was.get(key, start) != start or key in was_out
     ]
-    moves += [Move(key, was[key], None) for key in sorted(now_out) if key in was]
+    moves += [PlanMove(key, was[key], None) for key in sorted(now_out) if key in was]
     return tuple(
         sorted(moves, key=lambda one: (one.after is None, one.after or one.before or 0, one.key))
     )

@@ -13,7 +13,7 @@ from planner.values.plan import PassKey
 from planner.values.refusal import Refused, demand, unknown
 
 
-class Coat(Enum):
+class NamedCoat(Enum):
     """Which coat is meant where none is named."""
 
     TO_BEGIN = "the first one not begun"
@@ -21,7 +21,7 @@ class Coat(Enum):
     LAST = "the last one begun, else the first"
 
 
-def step_named(book: Book, text: str, coat: Coat) -> PassKey:
+def step_named(book: Book, text: str, coat: NamedCoat) -> PassKey:
     """Return the pass that a text names.
 
     Capitals do not matter; the project's name may stand in front
@@ -69,13 +69,13 @@ def _steps(book: Book) -> Iterator[PassKey]:
                 yield PassKey(project.name, model.name, step.id)
 
 
-def _coat(book: Book, key: PassKey, meant: Coat) -> int:
+def _coat(book: Book, key: PassKey, meant: NamedCoat) -> int:
     coats = log_entries.step_of(book, key).coats
     begun = log_entries.begun(book.project(key.project), key.model, key.step)
     there = {entry.coat for entry in begun}
-    if meant is Coat.LAST:
+    if meant is NamedCoat.LAST:
         return max(there, default=1)
-    if meant is Coat.TO_END:
+    if meant is NamedCoat.TO_END:
         for entry in begun:
             if entry.end is None:
                 return entry.coat

@@ -30,7 +30,7 @@ from planner.values.room import AirPoint, Location
 from planner.values.step import LAYS_NO_FILM, Stage, Step
 
 
-class Change(Protocol):
+class TriedChange(Protocol):
     """One thing that is tried; `Refused` where it cannot be."""
 
     def apply(self, book: Book) -> Book:
@@ -38,7 +38,7 @@ class Change(Protocol):
 
 
 @dataclass(frozen=True)
-class Evening:
+class OneMoreEvening:
     """Bench time on one more weekday (0 is Monday), from a date on."""
 
     weekday: int
@@ -174,7 +174,7 @@ class Weight:
 
 
 @dataclass(frozen=True)
-class Air:
+class AirAllDay:
     """Another air in a location, the same all day [°C, % RH]."""
 
     location: str
@@ -191,7 +191,7 @@ class Scenario:
     """Changes that are tried together; ``name`` is what the journal would call them."""
 
     name: str
-    changes: tuple[Change, ...]
+    changes: tuple[TriedChange, ...]
 
     def apply(self, book: Book) -> Edit:
         """Make all changes as one edit.
@@ -209,7 +209,7 @@ class Scenario:
 
 
 @dataclass(frozen=True)
-class Outcome:
+class PlanFigures:
     """What a plan comes to, in the terms of its cost (definition 27).
 
     ``finish`` is the last finish, a minute; ``unsound`` counts findings of
@@ -226,9 +226,9 @@ class Outcome:
     rough: bool = False
 
 
-def outcome_of(book: Book, plan: Plan, *, rough: bool = False) -> Outcome:
+def outcome_of(book: Book, plan: Plan, *, rough: bool = False) -> PlanFigures:
     """Read off a plan what scenarios are compared by."""
-    return Outcome(
+    return PlanFigures(
         finish=max((at for _, at in plan.finishes), default=plan.now),
         finishes=plan.finishes,
         evenings=plan.cost.stretches,
@@ -240,7 +240,9 @@ def outcome_of(book: Book, plan: Plan, *, rough: bool = False) -> Outcome:
     )
 
 
-def tried(book: Book, now: int, scenario: Scenario, stop: Callable[[], bool]) -> Iterator[Outcome]:
+def tried(
+    book: Book, now: int, scenario: Scenario, stop: Callable[[], bool]
+) -> Iterator[PlanFigures]:
     """Yield what a scenario comes to: a first look, then with every rule tried.
 
     Nothing more comes once ``stop`` says so.

@@ -14,7 +14,7 @@ from app.window import help_pages, language
 from app.window.language import Language
 from app.window.last_edits import show_edits
 from app.window.message_translation import edit_name
-from app.window.palette import Look
+from app.window.palette import Appearance
 
 if TYPE_CHECKING:
     from app.window.main_window import MainWindow
@@ -88,11 +88,11 @@ class Commands(QObject):
             views.append(action)
         return views
 
-    def _looks(self) -> dict[Look, QAction]:
+    def _looks(self) -> dict[Appearance, QAction]:
         names = {
-            Look.SYSTEM: self.tr("&Follow the system"),
-            Look.LIGHT: self.tr("L&ight"),
-            Look.DARK: self.tr("Dar&k"),
+            Appearance.SYSTEM: self.tr("&Follow the system"),
+            Appearance.LIGHT: self.tr("L&ight"),
+            Appearance.DARK: self.tr("Dar&k"),
         }
         group = QActionGroup(self)
         looks = {}

@@ -8,10 +8,10 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWi
 from app.service.pins import wishes_of
 from app.window import reasons, words
 from app.window.labels import text
-from app.window.mark_widgets import BracketMark, Mark, PinMark, RingMark
+from app.window.mark_widgets import BracketMark, MarkWidget, PinMark, RingMark
 from app.window.message_translation import translated
 from app.window.palette import LIGHT, Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.timeline.strip_content import Piece
 from app.window.wishes.conflict_sentence import slack_of
 from app.window.wishes.wish_wording import wish_line
@@ -25,7 +25,7 @@ class Details(QScrollArea):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._colours = LIGHT
-        self._picture: Picture | None = None
+        self._picture: PlanSnapshot | None = None
         self._key: PassKey | None = None
         self._slacks: dict[tuple[str, str], Slack] = {}
         self.setWidgetResizable(True)
@@ -39,7 +39,7 @@ class Details(QScrollArea):
         self._colours = colours
         self._build()
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Read from another plan."""
         self._picture = picture
         self._slacks.clear()
@@ -110,7 +110,7 @@ class Details(QScrollArea):
                 lines.append(self.tr("{work}, {time}").format(work=name, time=at))
         return lines
 
-    def _missing(self, picture: Picture, key: PassKey) -> str:
+    def _missing(self, picture: PlanSnapshot, key: PassKey) -> str:
         why = next((translated(one.why) for one in picture.plan.unplaced if one.key == key), "")
         if why:
             told = self.tr("{work} has no place in the plan: {why}.")
@@ -121,7 +121,7 @@ class Details(QScrollArea):
         picture = self._picture
         return [p for p in picture.strip.pieces if p.key == self._key] if picture else []
 
-    def _known(self, picture: Picture, key: PassKey) -> bool:
+    def _known(self, picture: PlanSnapshot, key: PassKey) -> bool:
         return key in picture.laid.problem.index
 
     def _build(self) -> None:
@@ -149,13 +149,13 @@ class Details(QScrollArea):
         self.setWidget(holder)
 
     def _gate(self, gate: reasons.GateLine) -> QWidget:
-        mark: Mark = (
+        mark: MarkWidget = (
             BracketMark(self._colours) if gate.kind == "closes" else RingMark(self._colours)
         )
         why = self.tr("{why} ({source})").format(why=gate.why, source=gate.source)
         return self._marked(mark, gate.text, why)
 
-    def _marked(self, mark: Mark, told: str, why: str = "") -> QWidget:
+    def _marked(self, mark: MarkWidget, told: str, why: str = "") -> QWidget:
         holder = QWidget()
         line = QHBoxLayout(holder)
         line.setContentsMargins(0, 3, 0, 0)

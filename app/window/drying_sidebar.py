@@ -11,7 +11,7 @@ from app.window.labels import text
 from app.window.mark_widgets import BracketMark, WedgeMark
 from app.window.message_translation import translated
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import below_words, other_words
 from planner.tonight import Closing, DryingFilm, RunSheet
 from planner.values.plan import Plan
@@ -21,7 +21,7 @@ BRAKES_TOLD = 3
 OTHERS_TOLD = 4
 
 
-def panel(picture: Picture, colours: Colours) -> QWidget:
+def panel(picture: PlanSnapshot, colours: Colours) -> QWidget:
     """Return the panel of a picture."""
     holder = QWidget()
     column = QVBoxLayout(holder)
@@ -126,7 +126,7 @@ def _window(one: Closing, now: int, zone: ZoneInfo, colours: Colours) -> QWidget
     return holder
 
 
-def _brakes(column: QVBoxLayout, picture: Picture, colours: Colours) -> None:
+def _brakes(column: QVBoxLayout, picture: PlanSnapshot, colours: Colours) -> None:
     """Add what will lie below the last coats of this stretch, ready or only touch-dry."""
     brakes = picture.beside.brakes
     if not brakes:
@@ -142,7 +142,7 @@ def _brakes(column: QVBoxLayout, picture: Picture, colours: Colours) -> None:
             column.addWidget(text(told, colour=colours.soft, size=0.92))
 
 
-def _others(column: QVBoxLayout, picture: Picture, colours: Colours) -> None:
+def _others(column: QVBoxLayout, picture: PlanSnapshot, colours: Colours) -> None:
     """Add what could be done tonight instead."""
     others = picture.beside.others
     if not others:
@@ -171,7 +171,7 @@ def _next(column: QVBoxLayout, sheet: RunSheet, zone: ZoneInfo, colours: Colours
     column.addWidget(text(", ".join(told), colour=colours.drying_word))
 
 
-def _finish(column: QVBoxLayout, picture: Picture, zone: ZoneInfo, colours: Colours) -> None:
+def _finish(column: QVBoxLayout, picture: PlanSnapshot, zone: ZoneInfo, colours: Colours) -> None:
     if not picture.plan.finishes:
         return
     _title(column, words.tr("Finished"))
@@ -186,7 +186,7 @@ def _finish(column: QVBoxLayout, picture: Picture, zone: ZoneInfo, colours: Colo
         column.addWidget(text(sentence, colour=colours.closing_word, size=0.92))
 
 
-def finish_line(plan: Plan, picture: Picture, name: str, minute: int, zone: ZoneInfo) -> str:
+def finish_line(plan: Plan, picture: PlanSnapshot, name: str, minute: int, zone: ZoneInfo) -> str:
     """Return when a project is finished, against its date; or that it never is."""
     stuck = sum(one.key.project == name for one in plan.unplaced)
     if stuck:

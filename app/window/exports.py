@@ -17,7 +17,7 @@ from app.service.bench_sheet_file import Paper, sheet_bytes
 from app.service.books import write_whole
 from app.window import words
 from app.window.message_translation import translated
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
@@ -123,7 +123,7 @@ class Exports(QObject):
     def calendar(self) -> None:
         """Write the evenings ahead; written over itself, a calendar is brought up to date."""
 
-        def make(picture: Picture, origin: Path, path: Path) -> tuple[bytes, str]:
+        def make(picture: PlanSnapshot, origin: Path, path: Path) -> tuple[bytes, str]:
             from app.service.calendar_file import calendar_bytes  # noqa: PLC0415
 
             last = path.read_bytes() if path.exists() else b""
@@ -140,7 +140,7 @@ class Exports(QObject):
     def sheet(self, paper: Paper, *, tonight: bool) -> None:
         """Draw the bench sheet of the evening, or of all."""
 
-        def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
+        def make(picture: PlanSnapshot, _origin: Path, _path: Path) -> tuple[bytes, str]:
             return sheet_bytes(
                 picture.book,
                 picture.plan,
@@ -155,7 +155,7 @@ class Exports(QObject):
     def plan_table(self) -> None:
         """Write the plan as comma-separated values."""
 
-        def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
+        def make(picture: PlanSnapshot, _origin: Path, _path: Path) -> tuple[bytes, str]:
             from app.service import csv_export  # noqa: PLC0415
 
             return csv_export.csv_bytes(
@@ -182,7 +182,7 @@ class Exports(QObject):
     def shopping_table(self) -> None:
         """Write what is needed and to be bought as comma-separated values."""
 
-        def make(picture: Picture, _origin: Path, _path: Path) -> tuple[bytes, str]:
+        def make(picture: PlanSnapshot, _origin: Path, _path: Path) -> tuple[bytes, str]:
             from app.service import csv_export  # noqa: PLC0415
 
             book, plan, now = picture.book, picture.plan, picture.now
@@ -240,7 +240,7 @@ class Exports(QObject):
         self,
         title: str,
         name: str,
-        make: Callable[[Picture, Path, Path], tuple[bytes, str]],
+        make: Callable[[PlanSnapshot, Path, Path], tuple[bytes, str]],
         *,
         over: bool = False,
     ) -> None:

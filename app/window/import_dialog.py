@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
 from app.service.importing import Household, Imported, import_file
-from app.service.merging import Choice, Item, differences
+from app.service.merging import Item, MergeChoice, differences
 from app.window import words
 from app.window.labels import MessageLabel, text
 from app.window.merge_view import MergeView
@@ -102,7 +102,7 @@ class ImportDialog(QDialog):
             lines.append(line.format(names=words.listed(done.added)))
         return lines
 
-    def choices(self) -> tuple[frozenset[Household], dict[Item, Choice], dict[Item, str]]:
+    def choices(self) -> tuple[frozenset[Household], dict[Item, MergeChoice], dict[Item, str]]:
         """Return what to take of the household, what to do with what differs, and new names."""
         theirs = frozenset(part for part, box in self.household.items() if box.isChecked())
         if self.merge is None:

@@ -33,9 +33,9 @@ from app.window.initial_size import FIRST
 from app.window.message_translation import translated
 from app.window.navigation import Navigation
 from app.window.pages import Page
-from app.window.palette import Look
+from app.window.palette import Appearance
 from app.window.plan_changes_panel import MovedPanel
-from app.window.plan_snapshot import Change
+from app.window.plan_snapshot import PlanChange
 from app.window.projects import ProjectPanel
 from app.window.session import Session
 from app.window.tab_order import move_between
@@ -89,7 +89,7 @@ class MainWindow(QMainWindow):
         self._view = 0
         self._stale: set[str] = set()
         self._now = session.now
-        self.look = Look(str(settings.value("look", Look.SYSTEM.value)))
+        self.look = Appearance(str(settings.value("look", Appearance.SYSTEM.value)))
         self.set_look(self.look)
         self._restore()
         self._clock = QTimer(self)
@@ -203,7 +203,7 @@ class MainWindow(QMainWindow):
         if self.session.book is not None:  # the window itself may be closing
             self.show_view(self._view)
 
-    def set_look(self, look: Look) -> None:
+    def set_look(self, look: Appearance) -> None:
         """Dress everything in light or dark."""
         self.look = look
         app = QApplication.instance()
@@ -230,7 +230,7 @@ class MainWindow(QMainWindow):
                         one.invalidate()
                         one.activate()
 
-    def show_change(self, change: Change) -> None:
+    def show_change(self, change: PlanChange) -> None:
         """Show what moved; the views follow when the one on screen has been read."""
         self._stale = {page.name for page in self.pages}
         self.projects.show_book(change.new)

@@ -14,7 +14,7 @@ from planner.values.step import Stage, Tool
 THREAD_X = 9.0
 
 
-class Mark(QWidget):
+class MarkWidget(QWidget):
     """A painted mark of fixed width; text beside it says the same."""
 
     def __init__(self, colours: Colours, width: int, parent: QWidget | None = None) -> None:
@@ -45,7 +45,7 @@ class Mark(QWidget):
         painter.drawLine(QPointF(THREAD_X, 0), QPointF(THREAD_X, self.height()))
 
 
-class StrokeMark(Mark):
+class StrokeMark(MarkWidget):
     """The thread, and on it a stroke of the coating with the tool's own end."""
 
     def __init__(
@@ -86,7 +86,7 @@ class StrokeMark(Mark):
         painter.drawEllipse(QPointF(THREAD_X, 16), 4.5, 4.5)
 
 
-class DropMark(Mark):
+class DropMark(MarkWidget):
     """The thread with a drop of what is loaded; an empty ring for cleaning."""
 
     def __init__(self, colours: Colours, swatch: str, parent: QWidget | None = None) -> None:
@@ -109,7 +109,7 @@ class DropMark(Mark):
         painter.drawLine(QPointF(THREAD_X, middle), QPointF(THREAD_X + 12, middle))
 
 
-class GapMark(Mark):
+class GapMark(MarkWidget):
     """The thread, dotted, where nothing is done."""
 
     def __init__(self, colours: Colours, parent: QWidget | None = None) -> None:
@@ -153,7 +153,7 @@ class WedgeMark(QWidget):
         event.accept()
 
 
-class BracketMark(Mark):
+class BracketMark(MarkWidget):
     """A closing bracket."""
 
     def __init__(self, colours: Colours, parent: QWidget | None = None) -> None:
@@ -164,7 +164,7 @@ class BracketMark(Mark):
         mark_drawing.paint_bracket(painter, 9, 3, self.height() - 3, self.colours)
 
 
-class WarningMark(Mark):
+class WarningMark(MarkWidget):
     """A caution's triangle."""
 
     def __init__(self, colours: Colours, parent: QWidget | None = None) -> None:
@@ -176,7 +176,7 @@ class WarningMark(Mark):
         mark_drawing.paint_warning(painter, QRectF(1, 2, 15, 13), self.colours)
 
 
-class PinMark(Mark):
+class PinMark(MarkWidget):
     """A wish."""
 
     def __init__(self, colours: Colours, parent: QWidget | None = None) -> None:
@@ -187,7 +187,7 @@ class PinMark(Mark):
         mark_drawing.paint_pin(painter, 7, 7, self.colours, firm=True)
 
 
-class RingMark(Mark):
+class RingMark(MarkWidget):
     """The ring at which a film opens."""
 
     def __init__(self, colours: Colours, parent: QWidget | None = None) -> None:

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.service.merging import USUAL, Choice, Difference, Item, Kind, Side
+from app.service.merging import USUAL, Difference, Item, ItemKind, MergeChoice, MergeSide
 from app.window import words
 from app.window.message_translation import translated
 
@@ -28,23 +28,23 @@ NO_INDEX = QModelIndex()
 Role = Qt.ItemDataRole
 
 
-def kind_word(kind: Kind) -> str:
+def kind_word(kind: ItemKind) -> str:
     """Return what kind of thing it is."""
     names = {
-        Kind.PROJECT: words.tr("project"),
-        Kind.COATING: words.tr("coating"),
-        Kind.MIX: words.tr("mix"),
-        Kind.SEQUENCE: words.tr("sequence"),
+        ItemKind.PROJECT: words.tr("project"),
+        ItemKind.COATING: words.tr("coating"),
+        ItemKind.MIX: words.tr("mix"),
+        ItemKind.SEQUENCE: words.tr("sequence"),
     }
     return names[kind]
 
 
-def choice_word(choice: Choice) -> str:
+def choice_word(choice: MergeChoice) -> str:
     """Return a choice in a few words."""
     names = {
-        Choice.MINE: words.tr("keep yours"),
-        Choice.THEIRS: words.tr("take the file's"),
-        Choice.BESIDE: words.tr("take it beside"),
+        MergeChoice.MINE: words.tr("keep yours"),
+        MergeChoice.THEIRS: words.tr("take the file's"),
+        MergeChoice.BESIDE: words.tr("take it beside"),
     }
     return names[choice]
 
@@ -55,7 +55,7 @@ class DifferencesModel(QAbstractTableModel):
     def __init__(self, differences: tuple[Difference, ...], parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.differences = differences
-        self.choices: dict[Item, Choice] = {one.item: USUAL[one.kind] for one in differences}
+        self.choices: dict[Item, MergeChoice] = {one.item: USUAL[one.kind] for one in differences}
         self.names: dict[Item, str] = {one.item: one.beside for one in differences}
 
     def rowCount(self, parent: Index = NO_INDEX) -> int:
@@ -72,7 +72,7 @@ class DifferencesModel(QAbstractTableModel):
             return None
         one = self.differences[index.row()]
         choice = choice_word(self.choices[one.item])
-        if self.choices[one.item] is Choice.BESIDE:
+        if self.choices[one.item] is MergeChoice.BESIDE:
             choice = words.tr("take it beside as “{name}”").format(name=self.names[one.item])
         return (kind_word(one.kind), one.name, choice)[index.column()]
 
@@ -84,7 +84,7 @@ class DifferencesModel(QAbstractTableModel):
             return (self.tr("What"), self.tr("Name"), self.tr("To be done"))[section]
         return None
 
-    def choose(self, row: int, choice: Choice, name: str) -> None:
+    def choose(self, row: int, choice: MergeChoice, name: str) -> None:
         """Choose for one thing; ``name`` is its new name if it is taken beside."""
         item = self.differences[row].item
         self.choices[item], self.names[item] = choice, name
@@ -98,9 +98,9 @@ class SidesModel(QAbstractTableModel):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._sides: tuple[Side, ...] = ()
+        self._sides: tuple[MergeSide, ...] = ()
 
-    def show_sides(self, sides: tuple[Side, ...]) -> None:
+    def show_sides(self, sides: tuple[MergeSide, ...]) -> None:
         """Show another thing, what differs first."""
         self.beginResetModel()
         self._sides = tuple(sorted(sides, key=lambda side: not side.differs))
@@ -154,10 +154,10 @@ class MergeView(QWidget):
         self.list = _table(self.model, self.tr("What differs"))
         self.table = _table(self.sides, self.tr("Both sides of what is chosen above"))
         self.table.setWordWrap(True)
-        self.radios = {choice: QRadioButton() for choice in Choice}
-        self.radios[Choice.MINE].setText(self.tr("&Keep yours"))
-        self.radios[Choice.THEIRS].setText(self.tr("Take the &file's in its place"))
-        self.radios[Choice.BESIDE].setText(self.tr("Take it &beside yours, named"))
+        self.radios = {choice: QRadioButton() for choice in MergeChoice}
+        self.radios[MergeChoice.MINE].setText(self.tr("&Keep yours"))
+        self.radios[MergeChoice.THEIRS].setText(self.tr("Take the &file's in its place"))
+        self.radios[MergeChoice.BESIDE].setText(self.tr("Take it &beside yours, named"))
         self._group = QButtonGroup(self)
         self.name = QLineEdit()
         self.name.setAccessibleName(self.tr("Name under which it is taken beside yours"))
@@ -177,7 +177,7 @@ class MergeView(QWidget):
             self._group.addButton(radio)
             radio.toggled.connect(lambda on: self._choose() if on else None)
             choices.addWidget(radio)
-            if choice is Choice.BESIDE:
+            if choice is MergeChoice.BESIDE:
                 choices.addWidget(self.name, 1)
         column.addLayout(choices)
         column.addWidget(self.table, 3)
@@ -199,7 +199,7 @@ class MergeView(QWidget):
         self.table.resizeRowsToContents()
         self.radios[self.model.choices[one.item]].setChecked(True)
         self.name.setText(self.model.names[one.item])
-        self.name.setEnabled(self.model.choices[one.item] is Choice.BESIDE)
+        self.name.setEnabled(self.model.choices[one.item] is MergeChoice.BESIDE)
         self._filling = False
 
     def _choose(self) -> None:
@@ -207,7 +207,7 @@ class MergeView(QWidget):
         if self._filling or row < 0:
             return
         choice = next(choice for choice, radio in self.radios.items() if radio.isChecked())
-        self.name.setEnabled(choice is Choice.BESIDE)
+        self.name.setEnabled(choice is MergeChoice.BESIDE)
         self.model.choose(row, choice, self.name.text().strip())
         self._changed()
 

@@ -55,7 +55,7 @@ class _Reading(QRunnable):
         self._done.came.emit(self)
 
 
-class Opening(QObject):
+class BookOpening(QObject):
     """Opens books one after another; only the one asked for last is handed on.
 
     What a dialog is about belongs to the book that is open: the next one waits

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.window import words
 from app.window.palette import Colours
-from app.window.plan_snapshot import Part, Picture
+from app.window.plan_snapshot import PlanSnapshot, SnapshotPart
 from app.window.session import Session
 
 
@@ -31,7 +31,7 @@ class View(Protocol):
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show a plan."""
 
 
@@ -76,7 +76,7 @@ class Page:
     name: str
     title: str
     late: Late
-    prepare: Part | None = None
+    prepare: SnapshotPart | None = None
     book_with_plan: bool = False
 
     @property
@@ -107,19 +107,25 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         return Late(where, session)
 
     return (
-        Page("tonight", tr("&Tonight"), of_plan("tonight_view:TonightView"), Part.SHEET),
-        Page("timeline", tr("Ti&meline"), of_book("timeline_page:TimelinePage"), Part.STRIP),
-        Page("room", tr("&Room"), of_plan("room.view:RoomView"), Part.CURE),
-        Page("stack", tr("&Coat stack"), of_plan("stack.view:StackView"), Part.COATS),
-        Page("build", tr("B&uild"), of_book("model_editor.view:BuildView"), Part.BUILD),
+        Page("tonight", tr("&Tonight"), of_plan("tonight_view:TonightView"), SnapshotPart.SHEET),
+        Page(
+            "timeline", tr("Ti&meline"), of_book("timeline_page:TimelinePage"), SnapshotPart.STRIP
+        ),
+        Page("room", tr("&Room"), of_plan("room.view:RoomView"), SnapshotPart.CURE),
+        Page("stack", tr("&Coat stack"), of_plan("stack.view:StackView"), SnapshotPart.COATS),
+        Page("build", tr("B&uild"), of_book("model_editor.view:BuildView"), SnapshotPart.BUILD),
         Page("sequences", tr("Se&quences"), of_book("sequences.view:SequencesView")),
         Page("what if", tr("&What if"), of_book("what_if.view:WhatIfView")),
         Page("wishes", tr("Wish&es"), of_book("wishes.view:WishesView")),
-        Page("drying", tr("&Drying now"), of_book("drying.view:DryingView"), Part.MOMENTS),
+        Page("drying", tr("&Drying now"), of_book("drying.view:DryingView"), SnapshotPart.MOMENTS),
         Page("logbook", tr("&Logbook"), of_book("logbook.view:LogbookView")),
-        Page("stock", tr("&Stock"), of_book("stock.view:StockView"), Part.SHOPPING, True),
+        Page("stock", tr("&Stock"), of_book("stock.view:StockView"), SnapshotPart.SHOPPING, True),
         Page(
-            "shopping", tr("S&hopping"), of_book("shopping.view:ShoppingView"), Part.SHOPPING, True
+            "shopping",
+            tr("S&hopping"),
+            of_book("shopping.view:ShoppingView"),
+            SnapshotPart.SHOPPING,
+            True,
         ),
         Page("bench time", tr("&Bench time"), of_book("bench_time.view:BenchTimeView")),
         Page("gear", tr("&Gear"), of_book("gear.view:GearView")),

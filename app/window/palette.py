@@ -28,7 +28,7 @@ TICKED = ("QCheckBox", "QRadioButton", "CheckList", "PlacesTable")
 """Classes with boxes to tick, which need a frame that is seen."""
 
 
-class Look(StrEnum):
+class Appearance(StrEnum):
     """Which colours a person wants."""
 
     SYSTEM = "system"
@@ -152,12 +152,12 @@ def readable_on(colour: str) -> str:
     return max(("#161412", "#FFFDF8"), key=lambda ink: contrast(ink, colour))
 
 
-def wanted(look: Look, app: QApplication) -> Colours:
+def wanted(look: Appearance, app: QApplication) -> Colours:
     """Return the colours of a look; the system's wish where it says so."""
-    if look is Look.SYSTEM:
+    if look is Appearance.SYSTEM:
         dark = app.styleHints().colorScheme() is Qt.ColorScheme.Dark
         return DARK if dark else LIGHT
-    return DARK if look is Look.DARK else LIGHT
+    return DARK if look is Appearance.DARK else LIGHT
 
 
 def dress(app: QApplication, colours: Colours) -> None:

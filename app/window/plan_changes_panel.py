@@ -10,11 +10,11 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QListWidget, QVBoxLayout, QWidget
 
-from app.service.plan_changes import Move
+from app.service.plan_changes import PlanMove
 from app.window import reasons, words
 from app.window.labels import text
 from app.window.message_translation import edit_name, translated
-from app.window.plan_snapshot import Change, Picture
+from app.window.plan_snapshot import PlanChange, PlanSnapshot
 from planner.values.plan import PassKey
 
 AT_ONCE = 24  # so many lines are put into words at a time: a few milliseconds
@@ -49,7 +49,7 @@ class MovedPanel(QWidget):
         column.addWidget(self.summary)
         column.addWidget(self.list)
 
-    def show_change(self, change: Change) -> None:
+    def show_change(self, change: PlanChange) -> None:
         """Show what a change moved; a first plan moved nothing."""
         if change.old is None or not change.cause:
             return
@@ -72,7 +72,7 @@ class MovedPanel(QWidget):
             self.list.addItems(self._rest)
             self._rest = []
 
-    def _sentences(self, change: Change, zone: ZoneInfo, now: int) -> list[str]:
+    def _sentences(self, change: PlanChange, zone: ZoneInfo, now: int) -> list[str]:
         told = [
             self.tr("{cause}:").format(cause=cause_words(change.cause)),
             words.count(
@@ -118,7 +118,7 @@ def _finish(name: str, before: int | None, after: int, zone: ZoneInfo, now: int)
     return sentence.format(project=name, time=at, length=gap)
 
 
-def _line(move: Move, picture: Picture, zone: ZoneInfo, now: int) -> str:
+def _line(move: PlanMove, picture: PlanSnapshot, zone: ZoneInfo, now: int) -> str:
     """Return from where to where a pass moved, and what holds it there."""
     name = words.capital(reasons.key_name(move.key))
     none = words.tr("no place")
@@ -129,7 +129,7 @@ def _line(move: Move, picture: Picture, zone: ZoneInfo, now: int) -> str:
     )
 
 
-def _why(move: Move, picture: Picture, zone: ZoneInfo, now: int) -> str:
+def _why(move: PlanMove, picture: PlanSnapshot, zone: ZoneInfo, now: int) -> str:
     placed = picture.placed.get(move.key)
     if placed is not None:
         return reasons.reason_sentence(placed.reason, zone, now)

@@ -15,8 +15,8 @@ from zoneinfo import ZoneInfo
 
 if TYPE_CHECKING:
     from app.service.hard_clear import HardClear
-    from app.service.plan_changes import Move
-    from app.window.drying.film_events import Moment
+    from app.service.plan_changes import PlanMove
+    from app.window.drying.film_events import FilmEvent
     from app.window.timeline.strip_content import Strip
     from planner.bench import BenchCalendar
     from planner.cure import Cure
@@ -35,7 +35,7 @@ if TYPE_CHECKING:
 OF_THE_BOOK = ("findings", "choices", "slacks")
 
 
-class Part(StrEnum):
+class SnapshotPart(StrEnum):
     """What of a picture a view shows."""
 
     SHEET = "tonight"
@@ -63,7 +63,7 @@ class RoomAir:
 
 
 @dataclass(frozen=True)
-class Picture:
+class PlanSnapshot:
     """One plan and what is read off it, each part when it is first looked at."""
 
     book: Book
@@ -78,9 +78,9 @@ class Picture:
         """Zone of the book."""
         return self.calendar.zone
 
-    def with_plan(self, book: Book, plan: Plan, verdict: Verdict) -> Picture:
+    def with_plan(self, book: Book, plan: Plan, verdict: Verdict) -> PlanSnapshot:
         """Return the picture of another plan; ``book`` is this one with the places it chose."""
-        picture = Picture(book, self.now, plan, verdict, self.cure, self.calendar)
+        picture = PlanSnapshot(book, self.now, plan, verdict, self.cure, self.calendar)
         if book == self.book:
             known = ((name, self.__dict__.get(name)) for name in OF_THE_BOOK)
             picture.__dict__.update((name, part) for name, part in known if part is not None)
@@ -99,7 +99,7 @@ class Picture:
         return ReplayedPlan(self.book, self.plan, self.now, self.calendar, self.cure)
 
     @cached_property
-    def moments(self) -> tuple[Moment, ...]:
+    def moments(self) -> tuple[FilmEvent, ...]:
         """What opens and what closes after facts."""
         from app.window.drying.film_events import moments  # noqa: PLC0415
 
@@ -189,22 +189,22 @@ class Picture:
         """What the Build view says of the steps: findings and slack."""
         return self.findings, self.slacks
 
-    def has(self, part: Part) -> bool:
+    def has(self, part: SnapshotPart) -> bool:
         """Tell whether a part has been read."""
         return part.value in self.__dict__
 
-    def prepare(self, part: Part) -> None:
+    def prepare(self, part: SnapshotPart) -> None:
         """Read a part now, so that whoever shows it need not wait."""
         getattr(self, part.value)
 
 
 @dataclass(frozen=True)
-class Change:
+class PlanChange:
     """A picture that takes the place of another, and what moved between them."""
 
-    old: Picture | None
-    new: Picture
-    moves: tuple[Move, ...]
+    old: PlanSnapshot | None
+    new: PlanSnapshot
+    moves: tuple[PlanMove, ...]
     cause: str
 
 
@@ -215,7 +215,7 @@ def picture_of(
     last: Plan | None = None,
     quick: bool = False,
     stop: Callable[[], bool] | None = None,
-) -> Picture:
+) -> PlanSnapshot:
     """Plan a book from ``now`` on; all else as for `app.service.planning.plan`.
 
     Raises
@@ -230,12 +230,12 @@ def picture_of(
     planned = plan(book, now, last=last, quick=quick, stop=stop)
     # The logbook may be ahead of the clock; the plan says which minute it begins with.
     here = planned.plan.now
-    return Picture(
+    return PlanSnapshot(
         planned.book, here, planned.plan, planned.verdict, planned.cure, planned.calendar
     )
 
 
-def _air(picture: Picture) -> RoomAir:
+def _air(picture: PlanSnapshot) -> RoomAir:
     from planner.air import dew_point_c  # noqa: PLC0415
 
     usual = picture.book.room.locations[0]

@@ -32,7 +32,7 @@ from PySide6.QtWidgets import (
 from app.service import edits
 from app.window import words
 from app.window.labels import MessageLabel, field_label, text
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from planner.values.project import Project
 
@@ -180,7 +180,7 @@ class ProjectPanel(QWidget):
         column.addWidget(self.view, 1)
         column.addWidget(self.form)
 
-    def show_book(self, picture: Picture | None) -> None:
+    def show_book(self, picture: PlanSnapshot | None) -> None:
         """Show the projects of the open book, and when the plan finishes them."""
         book = self._session.book
         projects = book.projects if book else ()

@@ -19,7 +19,7 @@ from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 from app.service.planning_errors import Stopped, Unsound
 from app.window import words
 from app.window.message_translation import translated
-from app.window.plan_snapshot import Change, Part, Picture, picture_of
+from app.window.plan_snapshot import PlanChange, PlanSnapshot, SnapshotPart, picture_of
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plan import PassKey, Plan
@@ -55,8 +55,8 @@ class _Question:
     serial: int
     book: Book
     now: int
-    old: Picture | None
-    part: Part | None
+    old: PlanSnapshot | None
+    part: SnapshotPart | None
     quick: bool
 
 
@@ -91,7 +91,9 @@ class _Planning(QRunnable):
 class _Preparing(QRunnable):
     """Reads a part of a picture, and says so."""
 
-    def __init__(self, picture: Picture, part: Part | None, done: Callable[[], None]) -> None:
+    def __init__(
+        self, picture: PlanSnapshot, part: SnapshotPart | None, done: Callable[[], None]
+    ) -> None:
         super().__init__()
         self._picture, self._part, self._done = picture, part, done
 
@@ -102,7 +104,7 @@ class _Preparing(QRunnable):
         self._done()
 
 
-def _no_better(full: Picture, quick: Picture) -> bool:
+def _no_better(full: PlanSnapshot, quick: PlanSnapshot) -> bool:
     """Tell whether trying all rules gained nothing; steps moved against a plan count last."""
     order = tuple(one for one in full.book.preferences.order if one is not Level.MOVED)
     return full.plan.cost.in_order(order) >= quick.plan.cost.in_order(order)
@@ -146,9 +148,9 @@ class Replanning(QObject):
         self._book: Book | None = None
         self._told_of: Book | None = None
         self._told = 0
-        self._picture: Picture | None = None
-        self._before: Picture | None = None
-        self._part: Part | None = None
+        self._picture: PlanSnapshot | None = None
+        self._before: PlanSnapshot | None = None
+        self._part: SnapshotPart | None = None
         self._serial = 0
         self._tried = -1
         self._stop = Event()
@@ -165,7 +167,7 @@ class Replanning(QObject):
         self._ahead.setInterval(MOVED_MS)
         self._ahead.timeout.connect(self._look_ahead)
         self._cause = ""
-        self._last_change: Change | None = None
+        self._last_change: PlanChange | None = None
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
         self._answers = _Answers()
@@ -196,7 +198,7 @@ class Replanning(QObject):
         return self._book
 
     @property
-    def picture(self) -> Picture | None:
+    def picture(self) -> PlanSnapshot | None:
         """What the views show."""
         return self._picture
 
@@ -206,11 +208,11 @@ class Replanning(QObject):
         return zone_named(self._book.bench_time.zone if self._book else "UTC")
 
     @property
-    def last_change(self) -> Change | None:
+    def last_change(self) -> PlanChange | None:
         """The last new plan that came of something with a name, as of an edit."""
         return self._last_change
 
-    def replan(self, tried: Picture | None = None) -> None:
+    def replan(self, tried: PlanSnapshot | None = None) -> None:
         """Plan the book as it stands, in the background; ``tried`` is a first answer."""
         if self._book is None:
             return
@@ -283,7 +285,7 @@ class Replanning(QObject):
         until = stretch.interval.end if stretch else self.now
         return _until(shown.plan, until) == _until(plan, until)
 
-    def show_first(self, part: Part | None) -> None:
+    def show_first(self, part: SnapshotPart | None) -> None:
         """Have this part of every picture read in the background, for the view on screen."""
         self._part = part
 
@@ -295,7 +297,7 @@ class Replanning(QObject):
         """Wait until no planning runs any more."""
         self._pool.waitForDone()
 
-    def _take(self, serial: int, picture: Picture, quick: bool) -> None:
+    def _take(self, serial: int, picture: PlanSnapshot, quick: bool) -> None:
         if serial != self._serial:
             return
         shown = self._picture
@@ -310,10 +312,10 @@ class Replanning(QObject):
             self._show(serial)
             self._rest()
 
-    def _tell(self, old: Picture | None, new: Picture, cause: str) -> None:
+    def _tell(self, old: PlanSnapshot | None, new: PlanSnapshot, cause: str) -> None:
         from app.service.plan_changes import moved  # noqa: PLC0415
 
-        change = Change(old, new, moved(old.plan, new.plan) if old else (), cause)
+        change = PlanChange(old, new, moved(old.plan, new.plan) if old else (), cause)
         if change.cause:
             self._last_change = change
         self.pictured.emit(change)
@@ -329,7 +331,7 @@ class Replanning(QObject):
         picture = self._picture
         if self._book is not None and picture is not None:
             done = partial(self._answers.foreseen.emit, self._serial)
-            self._pool.start(_Preparing(picture, Part.MOMENTS, done))
+            self._pool.start(_Preparing(picture, SnapshotPart.MOMENTS, done))
 
     def _show(self, serial: int) -> None:
         if serial != self._serial:

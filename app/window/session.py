@@ -18,8 +18,8 @@ from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.window import step_naming, words
 from app.window.message_translation import edit_name, translated
-from app.window.opening import Opening
-from app.window.plan_snapshot import Picture
+from app.window.opening import BookOpening
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.replanning import Replanning
 from planner.values.book import Book
 from planner.values.plan import PassKey
@@ -57,7 +57,7 @@ class Session(Replanning):
     ) -> None:
         super().__init__(clock, parent)
         self._store: BenchBook | None = None
-        self._opening = Opening(self)
+        self._opening = BookOpening(self)
         self._opening.opened.connect(self._come)
         self._opening.refused.connect(lambda why: self.troubled.emit(translated(why)))
         self.edited.connect(self._know_names)  # before any view hears of it
@@ -129,7 +129,7 @@ class Session(Replanning):
         """Go by another clock; a demonstration has a time of its own."""
         self._clock = clock
 
-    def apply(self, edit: Edit, tried: Picture | None = None) -> bool:
+    def apply(self, edit: Edit, tried: PlanSnapshot | None = None) -> bool:
         """Make an edit and plan anew; tell whether the book took it.
 
         ``tried`` is a plan of the book after it, if there is one already.
@@ -273,7 +273,9 @@ class Session(Replanning):
             return None
         return logbook.planned_minutes(self._book, self._picture.plan, key)
 
-    def _change(self, name: str, write: Callable[[], object], tried: Picture | None = None) -> bool:
+    def _change(
+        self, name: str, write: Callable[[], object], tried: PlanSnapshot | None = None
+    ) -> bool:
         from storage.bench_book import BookChanged  # noqa: PLC0415 - as of `books.open_book`
 
         store = self._store

@@ -22,10 +22,10 @@ from app.window.details import Details
 from app.window.drying_sidebar import finish_line
 from app.window.labels import MessageLabel, text
 from app.window.palette import LIGHT, Colours
-from app.window.plan_snapshot import Change, Picture
+from app.window.plan_snapshot import PlanChange, PlanSnapshot
 from app.window.session import Session
 from app.window.timeline.filter_bar import FilterBar
-from app.window.timeline.outline import Node, stretch_by_stretch
+from app.window.timeline.outline import OutlineNode, stretch_by_stretch
 from app.window.timeline.print_pages import save_strip
 from app.window.timeline.strip_filter import sift
 from app.window.timeline.tree import OutlineModel
@@ -45,7 +45,7 @@ class TimelinePage(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        self._picture: Picture | None = None
+        self._picture: PlanSnapshot | None = None
         self._colours = LIGHT
         self._before: dict[PassKey, int] = {}
         self._last: PassKey | None = None
@@ -72,8 +72,8 @@ class TimelinePage(QWidget):
         self.splitter.setCollapsible(0, False)
         self.setFocusProxy(self.strip)
         self._lay_out()
-        self._lines: Iterator[Node] = iter(())
-        self._made: list[Node] = []
+        self._lines: Iterator[OutlineNode] = iter(())
+        self._made: list[OutlineNode] = []
         self._details_later = self._soon(self._show_details)
         self._list_later = self._soon(self._begin_list)
         self._list_on = self._soon(self._go_on_with_list)
@@ -177,7 +177,7 @@ class TimelinePage(QWidget):
         self.strip.set_colours(colours)
         self.details.set_colours(colours)
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show another plan; choice, zoom and open lines stay where they can."""
         first = self._picture is None
         self._picture = picture
@@ -201,7 +201,7 @@ class TimelinePage(QWidget):
         self._before, self._last = {}, None
         self.filter.clear()
 
-    def _changed(self, change: Change) -> None:
+    def _changed(self, change: PlanChange) -> None:
         """Remember where everything stood before the last change that a person made."""
         if change.cause:
             self._before = {
@@ -255,7 +255,7 @@ class TimelinePage(QWidget):
                 return
         self._show_list(tuple(self._made))
 
-    def _show_list(self, nodes: tuple[Node, ...]) -> None:
+    def _show_list(self, nodes: tuple[OutlineNode, ...]) -> None:
         first = self.model.rowCount() == 0
         key = self.strip.chosen_key
         opened = self._opened()
@@ -278,7 +278,7 @@ class TimelinePage(QWidget):
         rows = (self.model.index(row, 0) for row in range(self.model.rowCount()))
         return {self.model.data(index) for index in rows if self.tree.isExpanded(index)}
 
-    def _said(self, picture: Picture) -> str:
+    def _said(self, picture: PlanSnapshot) -> str:
         zone, plan = picture.zone, picture.plan
         told = [
             self.tr("{project}: {line}").format(

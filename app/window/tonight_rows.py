@@ -22,7 +22,7 @@ from app.window import mark_drawing, reasons, words
 from app.window.fill_amounts import fill_words
 from app.window.flow_layout import FlowLayout
 from app.window.labels import text
-from app.window.mark_widgets import DropMark, GapMark, Mark, StrokeMark, WarningMark
+from app.window.mark_widgets import DropMark, GapMark, MarkWidget, StrokeMark, WarningMark
 from app.window.message_translation import title, translated
 from app.window.palette import Colours
 from planner.cautions import Caution
@@ -35,7 +35,7 @@ from planner.values.project import Logged
 TIME_WIDTH = 66
 
 
-class Row(QWidget):
+class TonightRow(QWidget):
     """A row of the sheet: time at the left, mark on the thread, words beside it.
 
     What is past of [start, end) is shaded from the top down.
@@ -55,7 +55,7 @@ class Row(QWidget):
         self.grid.setColumnMinimumWidth(0, TIME_WIDTH)
         self.grid.setColumnStretch(2, 1)
 
-    def build(self, times: Iterable[QWidget], mark: Mark, content: QWidget) -> None:
+    def build(self, times: Iterable[QWidget], mark: MarkWidget, content: QWidget) -> None:
         """Put time, mark and words in their columns."""
         left = QVBoxLayout()
         left.setContentsMargins(0, 3, 0, 3)
@@ -81,7 +81,7 @@ class Row(QWidget):
         event.accept()
 
 
-class WorkLine(Row):
+class WorkLine(TonightRow):
     """A piece of work with places to tick off.
 
     Signals
@@ -269,7 +269,7 @@ class WorkLine(Row):
         return holder
 
 
-class SetUpLine(Row):
+class SetUpLine(TonightRow):
     """Loading, changing, cleaning or preparing between the pieces of work."""
 
     def __init__(
@@ -302,7 +302,7 @@ class SetUpLine(Row):
         )
 
 
-class NoteLine(Row):
+class NoteLine(TonightRow):
     """A gap in which nothing is ready, or the end of the stretch."""
 
     def __init__(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.window.emptying import empty
-from app.window.tonight_rows import Row, WorkLine
+from app.window.tonight_rows import TonightRow, WorkLine
 
 
 class Sheet(QWidget):
@@ -18,7 +18,7 @@ class Sheet(QWidget):
         self._column.setSpacing(0)
         self._lines: list[QWidget] = []
 
-    def show_lines(self, heading: QWidget, rows: list[Row], last: QWidget) -> None:
+    def show_lines(self, heading: QWidget, rows: list[TonightRow], last: QWidget) -> None:
         """Show a heading, rows, and a last word if a caution was given."""
         empty(self._column, keep=set(rows))
         self._lines = [heading, *rows]

@@ -23,9 +23,9 @@ from app.service.logbook import cups_now
 from app.window import drying_sidebar, words
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import check_words, filling_words, look_sentence, marks_of
-from app.window.tonight_rows import NoteLine, Row, SetUpLine, WorkLine
+from app.window.tonight_rows import NoteLine, SetUpLine, TonightRow, WorkLine
 from app.window.tonight_sheet import Sheet
 from planner.cautions import LAST_WORD, Caution
 from planner.evening.log_entries import entry_of
@@ -61,12 +61,12 @@ class TonightView(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._colours = LIGHT
-        self._picture: Picture | None = None
+        self._picture: PlanSnapshot | None = None
         self._interval: Interval | None = None
         self._to_now = False
         self._bare = True  # nothing was shown yet
-        self._kept: dict[Hashable, Row] = {}
-        self.rows: list[Row] = []
+        self._kept: dict[Hashable, TonightRow] = {}
+        self.rows: list[TonightRow] = []
         self._line = line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(0)
@@ -99,7 +99,7 @@ class TonightView(QWidget):
         self._kept.clear()
         self._build()
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show the run sheet of another plan."""
         self._picture = picture
         self._build()
@@ -147,7 +147,7 @@ class TonightView(QWidget):
             self._put(self._picture, self.rows)
             self._aside_soon.start()
 
-    def _put(self, picture: Picture, rows: list[Row]) -> None:
+    def _put(self, picture: PlanSnapshot, rows: list[TonightRow]) -> None:
         self._bare = False
         self._put_soon.stop()
         last = text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92)
@@ -189,7 +189,7 @@ class TonightView(QWidget):
                     row.boxes[spot[1]].setFocus()
                 return
 
-    def _rows(self, picture: Picture) -> list[Row]:
+    def _rows(self, picture: PlanSnapshot) -> list[TonightRow]:
         """Return the rows of a sheet; those that say what they said before are kept."""
         sheet, zone, now = picture.sheet, picture.zone, picture.sheet.now
         today = moment_of(now, zone).date()
@@ -198,9 +198,9 @@ class TonightView(QWidget):
         running = interval.start <= now
         at = max(interval.start, now) if running else interval.start
         kept, self._kept = self._kept, {}
-        rows: list[Row] = []
+        rows: list[TonightRow] = []
 
-        def add(said: Hashable, make: Callable[[], Row]) -> None:
+        def add(said: Hashable, make: Callable[[], TonightRow]) -> None:
             row = self._kept[said] = kept.pop(said) if said in kept else make()
             row.now = now
             rows.append(row)
@@ -251,7 +251,7 @@ class TonightView(QWidget):
         self.rows = rows
         return rows
 
-    def _extras(self, picture: Picture) -> list[tuple[int, str]]:
+    def _extras(self, picture: PlanSnapshot) -> list[tuple[int, str]]:
         """Return the looks that fall into the stretch, and when to put away, in order."""
         sheet, zone, now = picture.sheet, picture.zone, picture.now
         begin = max(sheet.interval.start, now)
@@ -266,7 +266,7 @@ class TonightView(QWidget):
             found.append((picture.beside.tidy_from, text_))
         return sorted(found)
 
-    def _heading(self, picture: Picture) -> QWidget:
+    def _heading(self, picture: PlanSnapshot) -> QWidget:
         """Return title, hours and air, and the way to the bench."""
         holder = QWidget()
         line = QHBoxLayout(holder)
@@ -317,7 +317,7 @@ def _ending(sheet: RunSheet, at: int, end: str) -> str:
     return words.tr("Bench time ends at {end}").format(end=end)
 
 
-def _heading(picture: Picture, colours: Colours) -> QWidget:
+def _heading(picture: PlanSnapshot, colours: Colours) -> QWidget:
     sheet, zone = picture.sheet, picture.zone
     here = moment_of(sheet.now, zone)
     running = sheet.interval.start <= sheet.now
@@ -356,7 +356,7 @@ def _heading(picture: Picture, colours: Colours) -> QWidget:
     return holder
 
 
-def _air_line(picture: Picture) -> str:
+def _air_line(picture: PlanSnapshot) -> str:
     air = picture.air
     line = words.tr("{place}: {temperature}, {humidity:.0f} % RH").format(
         place=words.capital(air.location),

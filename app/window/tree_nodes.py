@@ -18,34 +18,34 @@ NO_INDEX = QModelIndex()
 COUNTED = count(1)
 
 
-class Entry:
+class TreeNode:
     """A node with its way up, as Qt asks for it; a node has its own ``below`` it.
 
     It does not hold what is above it: a tree goes at once when another takes its place.
     """
 
-    def __init__(self, node: Any, row: int, parent: Entry | None = None) -> None:
+    def __init__(self, node: Any, row: int, parent: TreeNode | None = None) -> None:
         self.node = node
         self.row = row
         self.number = next(COUNTED)
         self._parent = ref(parent) if parent is not None else None
-        self.below = [Entry(child, at, self) for at, child in enumerate(node.below)]
+        self.below = [TreeNode(child, at, self) for at, child in enumerate(node.below)]
 
     @property
-    def parent(self) -> Entry | None:
+    def parent(self) -> TreeNode | None:
         """The entry above."""
         return self._parent() if self._parent is not None else None
 
-    def all(self) -> Iterator[Entry]:
+    def all(self) -> Iterator[TreeNode]:
         """Yield it and all that is below it."""
         yield self
         for one in self.below:
             yield from one.all()
 
 
-def entries_of(nodes: Iterable[Any]) -> list[Entry]:
+def entries_of(nodes: Iterable[Any]) -> list[TreeNode]:
     """Return the entries of the topmost nodes, with all that is below them."""
-    return [Entry(node, row) for row, node in enumerate(nodes)]
+    return [TreeNode(node, row) for row, node in enumerate(nodes)]
 
 
 class EntriesModel(QAbstractItemModel):
@@ -55,15 +55,15 @@ class EntriesModel(QAbstractItemModel):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._top: list[Entry] = []
-        self._numbered: dict[int, Entry] = {}
+        self._top: list[TreeNode] = []
+        self._numbered: dict[int, TreeNode] = {}
 
-    def _put(self, top: list[Entry]) -> None:
+    def _put(self, top: list[TreeNode]) -> None:
         """Show another tree; between `beginResetModel` and `endResetModel`."""
         self._top = top
         self._numbered = {entry.number: entry for each in top for entry in each.all()}
 
-    def _index_of(self, entry: Entry, column: int = 0) -> QModelIndex:
+    def _index_of(self, entry: TreeNode, column: int = 0) -> QModelIndex:
         """Return the index of a line."""
         return self.createIndex(entry.row, column, entry.number)
 
@@ -88,9 +88,9 @@ class EntriesModel(QAbstractItemModel):
         """Return the number of columns."""
         return self.columns
 
-    def _entry(self, index: Index) -> Entry | None:
+    def _entry(self, index: Index) -> TreeNode | None:
         return self._numbered.get(index.internalId()) if index.isValid() else None
 
-    def _below(self, parent: Index) -> list[Entry]:
+    def _below(self, parent: Index) -> list[TreeNode]:
         entry = self._entry(parent)
         return self._top if entry is None else entry.below

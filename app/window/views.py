@@ -12,7 +12,7 @@ from app.window.pages import Late, make_pages
 from app.window.palette import LIGHT, Colours
 
 if TYPE_CHECKING:
-    from app.service.holders import Held
+    from app.service.holders import HolderUse
     from app.window.bench_mode.view import BenchMode
     from app.window.drying.view import DryingView
     from app.window.empty_state import EmptyState
@@ -104,12 +104,12 @@ class Views:
     def _hear_gear(self, gear: GearView) -> None:
         gear.part_wanted.connect(self._show_part)
 
-    def _show_part(self, one: Held) -> None:
-        from app.window.model_editor.nodes import Key, Kind  # noqa: PLC0415 - as late as Build itself
+    def _show_part(self, one: HolderUse) -> None:
+        from app.window.model_editor.nodes import Key, NodeKind  # noqa: PLC0415 - as late as Build itself
 
         self._window.show_page("build")
         build = self._window.page("build").view
-        build.tree.choose(Key(Kind.PART, one.project, one.model, part=one.part))
+        build.tree.choose(Key(NodeKind.PART, one.project, one.model, part=one.part))
         build.tree.setFocus()
 
     def _hear_way_in(self, empty: EmptyState) -> None:

@@ -23,7 +23,7 @@ DRY_FIT = "dry-fit"  # ids of steps that try parts together begin so
 TRYING = Minutes(per_part=2)  # assumed
 
 
-class Kind(StrEnum):
+class AdviceKind(StrEnum):
     """What a word is about."""
 
     BATCH = "batch"
@@ -34,7 +34,7 @@ class Kind(StrEnum):
 class Advice:
     """A word to the person: about a project's batch, or about parts of one model."""
 
-    kind: Kind
+    kind: AdviceKind
     project: str
     model: str = ""
     parts: tuple[str, ...] = ()
@@ -48,11 +48,11 @@ def advice(book: Book) -> tuple[Advice, ...]:
 def advice_on(project: Project) -> Iterator[Advice]:
     """Yield the words on one project."""
     if len(project.models) > MOST_AT_ONCE and not project.pilot:
-        yield Advice(Kind.BATCH, project.name)
+        yield Advice(AdviceKind.BATCH, project.name)
     for model in project.models:
         parts = late_joined(model)
         if parts:
-            yield Advice(Kind.DRY_FIT, project.name, model.name, parts)
+            yield Advice(AdviceKind.DRY_FIT, project.name, model.name, parts)
 
 
 def late_joined(model: Model) -> tuple[str, ...]:

@@ -36,7 +36,7 @@ _QUOTED: Final = '"`$\\'  # what a quoted argument of Exec escapes
 
 
 @dataclass(frozen=True)
-class Outcome:
+class DesktopChange:
     """Files written or taken away, and what else is to be done, each a line."""
 
     files: tuple[Path, ...]
@@ -49,7 +49,7 @@ def data_folder() -> Path:
     return named if named.is_absolute() else Path.home() / ".local" / "share"
 
 
-def install() -> Outcome:
+def install() -> DesktopChange:
     """Put menu entry, icon, file types and description where the desktop looks for them.
 
     Raises
@@ -68,10 +68,10 @@ def install() -> Outcome:
             raise Refused(str(target.parent), f"cannot be made ({why}); look at it") from problem
         write_whole(target, started_here(data) if name == ENTRY else data)
         made.append(target)
-    return Outcome(tuple(made), tuple(_told_the_desktop()))
+    return DesktopChange(tuple(made), tuple(_told_the_desktop()))
 
 
-def remove() -> Outcome:
+def remove() -> DesktopChange:
     """Take away what `install` put there, and the folders that are empty then.
 
     Raises
@@ -93,7 +93,7 @@ def remove() -> Outcome:
     left = tuple(_told_the_desktop()) if gone else ()
     for target in gone:
         _drop_empty(target.parent)
-    return Outcome(tuple(gone), left)
+    return DesktopChange(tuple(gone), left)
 
 
 def targets() -> Iterator[tuple[str, Path]]:

@@ -9,7 +9,7 @@ from app.window import reasons, words
 from app.window.bench_mode.choice_prompt import Asked, Line
 from app.window.bench_mode.cups import cups_to_check
 from app.window.bench_mode.restart_state import Memory
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import check_words, look_sentence
 from planner.evening.closing_check import CheckKind, checks, closing_before
 from planner.evening.looks import looks
@@ -20,7 +20,7 @@ CLOSINGS_TOLD = 2
 FILMS_TOLD = 4
 
 
-def closing_before_next(picture: Picture, now: int) -> list[str]:
+def closing_before_next(picture: PlanSnapshot, now: int) -> list[str]:
     """Return the windows that close before there is bench time again."""
     sheet, zone = picture.sheet, picture.zone
     after = picture.calendar.next_stretch(max(now, sheet.interval.end))
@@ -35,7 +35,7 @@ def closing_before_next(picture: Picture, now: int) -> list[str]:
 
 
 def before_you_go(
-    picture: Picture, book: Book, memory: Memory, now: int, look_at: Callable[[str], None]
+    picture: PlanSnapshot, book: Book, memory: Memory, now: int, look_at: Callable[[str], None]
 ) -> Asked:
     """Return the closing check; ``look_at`` ticks a line of it by its name."""
     begun = picture.sheet.interval.start
@@ -56,7 +56,7 @@ def before_you_go(
     return Asked(words.tr("Before you go"), lines, about, stays=True)
 
 
-def nothing_left(picture: Picture, now: int) -> list[str]:
+def nothing_left(picture: PlanSnapshot, now: int) -> list[str]:
     """Return what to say where no job is left: what dries, and what may be looked at again."""
     sheet, zone = picture.sheet, picture.zone
     if not any(project.active for project in picture.book.projects):

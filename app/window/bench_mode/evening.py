@@ -24,7 +24,7 @@ from app.window.bench_mode.restart_state import Memory
 from app.window.bench_mode.reversible_actions import Deeds
 from app.window.bench_mode.start_checks import against_beginning, what_else
 from app.window.message_translation import translated
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from planner.evening.looks import DueLook
 from planner.tonight import BenchRow, WorkRow
@@ -57,7 +57,7 @@ class Evening(QObject):
     def __init__(self, session: Session, settings: QSettings) -> None:
         super().__init__()
         self._session, self._settings = session, settings
-        self.picture: Picture | None = None  # the plan that the jobs were taken from
+        self.picture: PlanSnapshot | None = None  # the plan that the jobs were taken from
         self._jobs: tuple[Job, ...] = ()
         self._name: tuple[str, str, int] | None = None  # of a job that was looked for on purpose
         self._braked: PassKey | None = None
@@ -122,7 +122,7 @@ class Evening(QObject):
         if self._session.picture is not None:
             self.follow(self._session.picture)
 
-    def follow(self, picture: Picture) -> None:
+    def follow(self, picture: PlanSnapshot) -> None:
         """Take the jobs from a new plan; a job that was looked for stays."""
         self.picture = picture
         stretch, now = self._stretch, self._session.now
@@ -186,7 +186,7 @@ class Evening(QObject):
         acts[deed]()
 
     @property
-    def _shown(self) -> Picture:
+    def _shown(self) -> PlanSnapshot:
         assert self.picture is not None
         return self.picture
 

@@ -13,7 +13,7 @@ from app.window.bench_mode.large_text import LARGE, PLAIN, SMALL, PlaceLine, Swa
 from app.window.bench_mode.loads import others, served
 from app.window.message_translation import title, translated
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import marks_of, one_first_words, taker_when
 from planner.cautions import LAST_WORD, Caution
 from planner.evening.advice import one_first
@@ -78,7 +78,7 @@ def one_line(job: Job) -> str:
     return words.tr("{work} · {about}").format(work=heading(job), about=about)
 
 
-def face(picture: Picture, job: Job, look: Look, *, now: int, page: int) -> QWidget:
+def face(picture: PlanSnapshot, job: Job, look: Look, *, now: int, page: int) -> QWidget:
     """Return the whole of a job: what, on what, with what, and where to take care."""
     holder = QWidget()
     line = QHBoxLayout(holder)
@@ -100,7 +100,7 @@ def face(picture: Picture, job: Job, look: Look, *, now: int, page: int) -> QWid
 
 
 def _work(
-    column: QVBoxLayout, picture: Picture, job: Job, row: WorkRow, look: Look, now: int
+    column: QVBoxLayout, picture: PlanSnapshot, job: Job, row: WorkRow, look: Look, now: int
 ) -> None:
     begun = job.begun
     column.addWidget(look.label(row.key.model, LARGE, bold=True))
@@ -123,7 +123,7 @@ def _work(
         column.addWidget(look.label(words.tr(LAST_WORD), SMALL, colour="soft"))
 
 
-def _with(picture: Picture, row: WorkRow, begun: int | None) -> str:
+def _with(picture: PlanSnapshot, row: WorkRow, begun: int | None) -> str:
     """Return tool and minutes, and when it was begun."""
     told = words.tr("{tool} · {length}").format(
         tool=words.capital(words.tool_word(row.tool)), length=words.span(row.minutes)
@@ -134,7 +134,9 @@ def _with(picture: Picture, row: WorkRow, begun: int | None) -> str:
     return words.tr("{told} · begun {time}").format(told=told, time=at)
 
 
-def _coat(column: QVBoxLayout, picture: Picture, row: WorkRow, coat: SheetCoat, look: Look) -> None:
+def _coat(
+    column: QVBoxLayout, picture: PlanSnapshot, row: WorkRow, coat: SheetCoat, look: Look
+) -> None:
     """Add a coating: swatch and name, and the mix in parts and drops."""
     column.addWidget(_named(coat.coating, coat.swatch, row.tool, row.stage, look))
     passes = (picture.laid.of(row.key),)
@@ -184,7 +186,9 @@ def _drops(number: int) -> str:
     return words.count(max(1, number), words.tr("{n} drop"), words.tr("{n} drops"))
 
 
-def _set_up(column: QVBoxLayout, picture: Picture, row: BenchRow, look: Look, now: int) -> None:
+def _set_up(
+    column: QVBoxLayout, picture: PlanSnapshot, row: BenchRow, look: Look, now: int
+) -> None:
     minutes = words.tr("{airbrush} · {length}").format(
         airbrush=words.capital(row.airbrush) or words.tr("By hand"), length=words.span(row.minutes)
     )
@@ -218,7 +222,7 @@ def _set_up(column: QVBoxLayout, picture: Picture, row: BenchRow, look: Look, no
         column.addWidget(_warned(told, look))
 
 
-def _takers(picture: Picture, job: Job, look: Look) -> QWidget | None:
+def _takers(picture: PlanSnapshot, job: Job, look: Look) -> QWidget | None:
     """Return what else takes the colour that is loaded; None where nothing is."""
     row = job.row
     if not isinstance(row, BenchRow) or not row.coating:

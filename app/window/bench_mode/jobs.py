@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from planner.schedule.serial_schedule import LEAST_LEFT
 from planner.tonight import BenchRow, Row, WorkRow
 from planner.values.moment import minute_of
@@ -79,7 +79,7 @@ class Job:
         return row.goes_alone and row.free <= now < row.end - LEAST_LEFT
 
 
-def entry_of(picture: Picture, key: PassKey) -> Logged | None:
+def entry_of(picture: PlanSnapshot, key: PassKey) -> Logged | None:
     """Return the logbook's entry of a pass."""
     wanted = (key.model, key.step, key.coat)
     log = picture.book.project(key.project).log
@@ -87,7 +87,7 @@ def entry_of(picture: Picture, key: PassKey) -> Logged | None:
 
 
 def jobs_of(
-    picture: Picture, cups: Mapping[str, str], prepared: Collection[str] = (), now: int = 0
+    picture: PlanSnapshot, cups: Mapping[str, str], prepared: Collection[str] = (), now: int = 0
 ) -> tuple[Job, ...]:
     """Return what is left to do in the stretch of a picture, what is under way first."""
     jobs = list(_jobs(picture, dict(cups), prepared, max(now, picture.now)))
@@ -115,7 +115,7 @@ def _numbered(jobs: Iterable[Job]) -> Iterator[Job]:
 
 
 def _jobs(
-    picture: Picture, holds: dict[str, str], prepared: Collection[str], now: int
+    picture: PlanSnapshot, holds: dict[str, str], prepared: Collection[str], now: int
 ) -> Iterator[Job]:
     rows = [row for row in picture.sheet.rows if not _over(picture, row)]
     filled_for = {name: held for name, held in holds.items() if _takes(rows, name, held)}
@@ -140,7 +140,9 @@ def _jobs(
         yield from _cleaned(picture, holds, rows[at + 1 :], row.free)
 
 
-def _cleaned(picture: Picture, holds: dict[str, str], ahead: list[Row], at: int) -> Iterator[Job]:
+def _cleaned(
+    picture: PlanSnapshot, holds: dict[str, str], ahead: list[Row], at: int
+) -> Iterator[Job]:
     """Yield the cleaning of each cup that would stand longer than it may."""
     for brush in picture.book.gear.airbrushes:
         if not holds.get(brush.name):
@@ -162,7 +164,7 @@ def _takes(rows: list[Row], airbrush: str, coating: str) -> bool:
     return use is not None and use.coating == coating
 
 
-def _over(picture: Picture, row: Row) -> bool:
+def _over(picture: PlanSnapshot, row: Row) -> bool:
     if not isinstance(row, WorkRow) or not row.logged:
         return False
     entry = entry_of(picture, row.key)

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from planner.evening.alternatives import ColourTaker, takers
 from planner.tonight import WorkRow
 from planner.values.plan import PassKey
 
 
-def served(picture: Picture, airbrush: str, coating: str, since: int) -> tuple[PassKey, ...]:
+def served(picture: PlanSnapshot, airbrush: str, coating: str, since: int) -> tuple[PassKey, ...]:
     """Return the passes of this stretch that a load filled at ``since`` is for, in order."""
     keys = []
     for row in sorted(picture.sheet.rows, key=lambda row: row.start):
@@ -22,7 +22,9 @@ def served(picture: Picture, airbrush: str, coating: str, since: int) -> tuple[P
     return tuple(dict.fromkeys(keys))
 
 
-def others(picture: Picture, coating: str, without: tuple[PassKey, ...]) -> tuple[ColourTaker, ...]:
+def others(
+    picture: PlanSnapshot, coating: str, without: tuple[PassKey, ...]
+) -> tuple[ColourTaker, ...]:
     """Return what else takes a colour beside what it is loaded for, ready ones first.
 
     All active projects are looked at, for one forgotten wheel costs a load

@@ -11,9 +11,9 @@ from app.window import reasons, words
 from app.window.bench_mode.choice_prompt import LINES, Asked, Line
 from app.window.bench_mode.jobs import Job
 from app.window.drying.event_wording import at_words, film_words
-from app.window.drying.film_events import Kind, moments
+from app.window.drying.film_events import FilmEventKind, moments
 from app.window.message_translation import translated
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import rest_words
 from planner.evening.advice import rest
 from planner.evening.missed_closings import Missed, Remedy
@@ -42,7 +42,7 @@ class Questions:
 
     # --- not this one -------------------------------------------------------------------
 
-    def not_now(self, picture: Picture, job: Job) -> None:
+    def not_now(self, picture: PlanSnapshot, job: Job) -> None:
         """Ask whether a pass is for later, or why it is left out."""
         row = job.work
         if row is None:
@@ -65,7 +65,7 @@ class Questions:
             Asked(words.tr("Not this one"), (later, *reasons_, typed), (name,)),
         )
 
-    def _later(self, picture: Picture, key: PassKey) -> None:
+    def _later(self, picture: PlanSnapshot, key: PassKey) -> None:
         stretch = picture.calendar.next_stretch(self._now())
         end = stretch.interval.end if stretch else self._now()
         self._make(lambda book: pins.not_before(book, key, end))
@@ -84,12 +84,12 @@ class Questions:
 
     # --- still tacky --------------------------------------------------------------------
 
-    def tacky(self, picture: Picture) -> None:
+    def tacky(self, picture: PlanSnapshot) -> None:
         """Ask which film is still tacky."""
         now, zone = self._now(), picture.zone
         found = {}
         for one in moments(picture):
-            if one.kind is Kind.OPENS and one.film not in found:
+            if one.kind is FilmEventKind.OPENS and one.film not in found:
                 found[one.film] = Line(
                     words.tr("{film}, {model}").format(
                         film=words.capital(film_words(one)), model=one.film.model
@@ -106,7 +106,7 @@ class Questions:
 
     # --- went wrong ---------------------------------------------------------------------
 
-    def wrong(self, picture: Picture, job: Job | None) -> None:
+    def wrong(self, picture: PlanSnapshot, job: Job | None) -> None:
         """Ask what went wrong: with which pass, how, and what is done about it."""
         lines = []
         if job is not None and job.work is not None and job.entry is not None:
@@ -133,7 +133,7 @@ class Questions:
         about = () if lines else (words.tr("Nothing has been done yet."),)
         self._ask(Asked(words.tr("What went wrong?"), tuple(lines), about))
 
-    def how(self, picture: Picture, key: PassKey) -> None:
+    def how(self, picture: PlanSnapshot, key: PassKey) -> None:
         """Ask how a pass went wrong."""
         name = words.capital(reasons.key_name(key))
         lines = (
@@ -150,7 +150,7 @@ class Questions:
         )
         self._ask(Asked(words.tr("How did it go wrong?"), lines, (name,)))
 
-    def _repair(self, picture: Picture, key: PassKey, event: Event) -> None:
+    def _repair(self, picture: PlanSnapshot, key: PassKey, event: Event) -> None:
         lines = []
         for kind in repairs_for(picture.book, key):
             steps = bench_events.outline(picture.book, key, kind)
@@ -282,7 +282,7 @@ class Questions:
             )
         )
 
-    def missed(self, picture: Picture) -> None:
+    def missed(self, picture: PlanSnapshot) -> None:
         """Ask what is done about windows that have closed unmet."""
         now, zone = self._now(), picture.zone
         lines: list[Line] = []
@@ -306,7 +306,7 @@ class Questions:
         self._make(lambda book: bench_events.remedy(book, missed, choice, self._now()))
 
 
-def _lately(picture: Picture) -> list[tuple[PassKey, int]]:
+def _lately(picture: PlanSnapshot) -> list[tuple[PassKey, int]]:
     """Return every pass that was done, the last first, with its end."""
     found = [
         (PassKey(project.name, entry.model, entry.step, entry.coat), minute_of(entry.end))

@@ -8,7 +8,7 @@ from functools import partial
 from app.window import reasons, words
 from app.window.bench_mode.choice_prompt import Asked, Line
 from app.window.bench_mode.jobs import Job
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import below_words, other_words, rest_words
 from planner.evening.advice import rest
 from planner.evening.alternatives import instead, leaves_time
@@ -20,7 +20,7 @@ OTHERS_SHOWN = 8
 
 
 def against_beginning(
-    row: WorkRow, picture: Picture, now: int, begin: Callable[[], None]
+    row: WorkRow, picture: PlanSnapshot, now: int, begin: Callable[[], None]
 ) -> Asked | None:
     """Return what is to be thought of before work begins, as a question; None for nothing."""
     zone, book = picture.zone, picture.book
@@ -43,7 +43,7 @@ def against_beginning(
 
 
 def what_else(
-    picture: Picture, job: Job | None, now: int, take: Callable[[PassKey], None]
+    picture: PlanSnapshot, job: Job | None, now: int, take: Callable[[PassKey], None]
 ) -> Asked:
     """Return the question which other work is begun in place of the job on screen."""
     without = [job.work.key] if job and job.work else []

@@ -18,7 +18,7 @@ from app.window.bench_mode.strip import StretchStrip
 from app.window.bench_mode.text_fitting import height_of, scrolling
 from app.window.palette import LIGHT, Colours
 from app.window.plan_changes_panel import cause_words
-from app.window.plan_snapshot import Change, Part
+from app.window.plan_snapshot import PlanChange, SnapshotPart
 from app.window.run_sheet_notes_words import look_line
 from app.window.session import Session
 from planner.evening.closing_check import tidy_from
@@ -82,7 +82,7 @@ class BenchMode(QWidget):
         """Come on screen with the job that is next."""
         self.asked = None
         self.said = ""
-        self._session.show_first(Part.SHEET)
+        self._session.show_first(SnapshotPart.SHEET)
         self.evening.begin_to_show()
         self._clock.start()
         if full_screen:
@@ -120,7 +120,7 @@ class BenchMode(QWidget):
         self._page = 0
         self._build()
 
-    def _pictured(self, change: Change) -> None:
+    def _pictured(self, change: PlanChange) -> None:
         """Tell what moved; the jobs follow when the new run sheet has been read."""
         if self.isVisible() and change.cause and change.old is not None:
             self.said = _told(change)
@@ -383,7 +383,7 @@ class BenchMode(QWidget):
         return [*shown, (self.tr("Esc"), self.tr("back"))]
 
 
-def _told(change: Change) -> str:
+def _told(change: PlanChange) -> str:
     """Return cause and consequence of a change in one line."""
     told = words.tr("{cause}.").format(cause=cause_words(change.cause))
     zone, now = change.new.zone, change.new.plan.now

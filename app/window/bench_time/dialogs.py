@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 from PySide6.QtWidgets import QWidget
 
 from app.service import bench_time_edits
-from app.service.bench_time_edits import Hours
+from app.service.bench_time_edits import DayHours
 from app.service.edits import Edit
 from app.window import words
 from app.window.forms.controls import (
@@ -30,9 +30,9 @@ from planner.values.book import Book
 from planner.values.refusal import Refused
 
 USUAL = {
-    Hours.BENCH: ("19:30", "21:30", (2,)),
-    Hours.QUIET: ("22:00", "07:00", tuple(range(7))),
-    Hours.DAYLIGHT: ("09:00", "17:00", tuple(range(7))),
+    DayHours.BENCH: ("19:30", "21:30", (2,)),
+    DayHours.QUIET: ("22:00", "07:00", tuple(range(7))),
+    DayHours.DAYLIGHT: ("09:00", "17:00", tuple(range(7))),
 }
 
 
@@ -40,12 +40,12 @@ class RuleDialog(FormDialog):
     """Recurring hours: weekdays, from when to when, and how many people."""
 
     def __init__(
-        self, session: Session, hours: Hours, old: Recurring | None, today: date, parent: QWidget
+        self, session: Session, hours: DayHours, old: Recurring | None, today: date, parent: QWidget
     ) -> None:
         titles = {
-            Hours.BENCH: words.tr("Bench time every week"),
-            Hours.QUIET: words.tr("Quiet hours every week"),
-            Hours.DAYLIGHT: words.tr("Daylight every week"),
+            DayHours.BENCH: words.tr("Bench time every week"),
+            DayHours.QUIET: words.tr("Quiet hours every week"),
+            DayHours.DAYLIGHT: words.tr("Daylight every week"),
         }
         super().__init__(titles[hours], parent, self._try)
         self._session, self._hours, self._old = session, hours, old
@@ -67,7 +67,7 @@ class RuleDialog(FormDialog):
         form.add("start", self.tr("&From"), self.start)
         form.add("end", self.tr("&Until"), self.end, self.tr("Until the next day if not later"))
         form.add("since", self.tr("&Beginning on"), self.since)
-        if hours is Hours.BENCH:
+        if hours is DayHours.BENCH:
             form.add("people", self.tr("&People at the bench"), self.people)
         self.fit(380)
 

@@ -11,7 +11,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from app.service import bench_time_edits, edits
-from app.service.bench_time_edits import Hours
+from app.service.bench_time_edits import DayHours
 from app.window import words
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
 from app.window.bench_time.drawing import WeeksDrawing
@@ -23,7 +23,7 @@ from app.window.forms.editable_list import Listing
 from app.window.forms.rows import Column
 from app.window.labels import text
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.moment import moment_of
@@ -33,7 +33,7 @@ ROWS = 4
 
 
 @dataclass(frozen=True)
-class Line:
+class BenchTimeLine:
     """A stretch of the weeks shown, or a day away; ``at`` is the day's number."""
 
     at: int
@@ -55,18 +55,18 @@ class BenchTimeView(QWidget):
         self.drawing.setAccessibleName(self.tr("Weeks of bench time"))
         self.legend = Legend()
         self.stretches = self._make_stretches()
-        self.rules = {hours: self._make_rules(hours) for hours in Hours}
+        self.rules = {hours: self._make_rules(hours) for hours in DayHours}
         self.away = self._make_away()
         self.extra = self._make_extra()
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         self.tabs.setUsesScrollButtons(True)
         self.tabs.addTab(self.stretches, self.tr("Stretches"))
-        self.tabs.addTab(self.rules[Hours.BENCH], self.tr("Every week"))
+        self.tabs.addTab(self.rules[DayHours.BENCH], self.tr("Every week"))
         self.tabs.addTab(self.away, self.tr("Away"))
         self.tabs.addTab(self.extra, self.tr("Extra"))
-        self.tabs.addTab(self.rules[Hours.QUIET], self.tr("Quiet hours"))
-        self.tabs.addTab(self.rules[Hours.DAYLIGHT], self.tr("Daylight"))
+        self.tabs.addTab(self.rules[DayHours.QUIET], self.tr("Quiet hours"))
+        self.tabs.addTab(self.rules[DayHours.DAYLIGHT], self.tr("Daylight"))
         self._lay_out()
         self.setFocusProxy(self.drawing)
         self.drawing.day_chosen.connect(self._day_chosen)
@@ -113,9 +113,9 @@ class BenchTimeView(QWidget):
             line.addWidget(button)
         return line
 
-    def _make_stretches(self) -> Listing[Line]:
+    def _make_stretches(self) -> Listing[BenchTimeLine]:
         tr = self.tr
-        listing: Listing[Line] = Listing(
+        listing: Listing[BenchTimeLine] = Listing(
             tr("Stretches of the weeks shown"),
             tr("No bench time in these weeks."),
             (
@@ -133,17 +133,17 @@ class BenchTimeView(QWidget):
         listing.table.selectionModel().currentRowChanged.connect(self._line_chosen)
         return listing
 
-    def _make_rules(self, hours: Hours) -> Listing[Recurring]:
+    def _make_rules(self, hours: DayHours) -> Listing[Recurring]:
         tr = self.tr
         empties = {
-            Hours.BENCH: tr("No bench time comes every week."),
-            Hours.QUIET: tr("No quiet hours: the compressor may run at any time."),
-            Hours.DAYLIGHT: tr("No daylight given: a spray can outdoors is never held up."),
+            DayHours.BENCH: tr("No bench time comes every week."),
+            DayHours.QUIET: tr("No quiet hours: the compressor may run at any time."),
+            DayHours.DAYLIGHT: tr("No daylight given: a spray can outdoors is never held up."),
         }
         names = {
-            Hours.BENCH: tr("Bench time every week"),
-            Hours.QUIET: tr("Quiet hours"),
-            Hours.DAYLIGHT: tr("Daylight hours"),
+            DayHours.BENCH: tr("Bench time every week"),
+            DayHours.QUIET: tr("Quiet hours"),
+            DayHours.DAYLIGHT: tr("Daylight hours"),
         }
         columns = [
             Column(tr("On"), rule_days),
@@ -151,7 +151,7 @@ class BenchTimeView(QWidget):
             Column(tr("Until"), lambda rule: rule.end),
             Column(tr("Beginning on"), lambda rule: words.day(rule.since)),
         ]
-        if hours is Hours.BENCH:
+        if hours is DayHours.BENCH:
             columns.append(Column(tr("People"), lambda rule: str(rule.people), True))
         listing: Listing[Recurring] = Listing(names[hours], empties[hours], columns)
         listing.add_button(tr("Add…"), lambda: self._ask_rule(hours, None))
@@ -218,7 +218,7 @@ class BenchTimeView(QWidget):
         self.drawing.set_colours(colours)
         self.legend.set_colours(colours)
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show what is planned in the bench time, which may be newer than the plan."""
         book = self._session.book or picture.book
         self._show(book.bench_time, picture.plan)
@@ -261,7 +261,7 @@ class BenchTimeView(QWidget):
         self.drawing.show_weeks(self._weeks, self._session.now)
         self._fit()
         lines = [
-            Line(at, day, bar)
+            BenchTimeLine(at, day, bar)
             for at, day in enumerate(self._weeks.days)
             for bar in (day.bars or ((None,) if day.away else ()))
         ]
@@ -320,7 +320,7 @@ class BenchTimeView(QWidget):
         change = bench_time_edits.unskip_dates if day.away else bench_time_edits.skip_dates
         self.stretches.say(self._session.attempt(lambda book: change(book, day.on, day.on)))
 
-    def _ask_rule(self, hours: Hours, rule: Recurring | None) -> None:
+    def _ask_rule(self, hours: DayHours, rule: Recurring | None) -> None:
         RuleDialog(self._session, hours, rule, self._today(), self).open()
 
     def _ask_away(self) -> None:
@@ -342,18 +342,18 @@ def rule_days(rule: Recurring) -> str:
     return ", ".join(day_name(day) for day in sorted(days))
 
 
-def _hours(line: Line) -> str:
+def _hours(line: BenchTimeLine) -> str:
     if line.bar is None:
         return ""
     zone, interval = line.day.zone, line.bar.interval
     return f"{words.clock(interval.start, zone)}–{words.clock(interval.end, zone)}"
 
 
-def _minutes(line: Line, of: Callable[[Bar], int]) -> str:
+def _minutes(line: BenchTimeLine, of: Callable[[Bar], int]) -> str:
     return "" if line.bar is None else words.tr("{minutes} min").format(minutes=of(line.bar))
 
 
-def _note(line: Line) -> str:
+def _note(line: BenchTimeLine) -> str:
     told = []
     if line.day.away:
         told.append(words.tr("away"))

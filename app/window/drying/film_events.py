@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from app.window.message_translation import translated
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from planner.evening.looks import LookFor, looks
 from planner.schedule.partial_schedule import FOREVER
 from planner.values.coating import State
@@ -18,7 +18,7 @@ from planner.values.plan import PassKey
 from planner.values.step import Bound
 
 
-class Kind(StrEnum):
+class FilmEventKind(StrEnum):
     """What happens at a moment."""
 
     OPENS = "opens"
@@ -27,7 +27,7 @@ class Kind(StrEnum):
 
 
 @dataclass(frozen=True)
-class Moment:
+class FilmEvent:
     """A film opens for a pass, the window for a pass closes, or a look is due.
 
     Attributes
@@ -54,7 +54,7 @@ class Moment:
         What a look is for.
     """
 
-    kind: Kind
+    kind: FilmEventKind
     film: PassKey
     waiting: PassKey | None
     places: tuple[str, ...]
@@ -83,7 +83,7 @@ class Moment:
         return self.at - self.minutes if self.bound is Bound.END else self.at
 
 
-def moments(picture: Picture) -> tuple[Moment, ...]:
+def moments(picture: PlanSnapshot) -> tuple[FilmEvent, ...]:
     """Return every opening, closing and look after facts, the next one first, never at the end.
 
     A pass that waits for several films has one opening, that of the last.
@@ -93,9 +93,9 @@ def moments(picture: Picture) -> tuple[Moment, ...]:
     return tuple(sorted(found, key=lambda one: (one.at is None, one.at or 0, one.kind, one.film)))
 
 
-def grouped(found: tuple[Moment, ...]) -> tuple[tuple[Moment, ...], ...]:
+def grouped(found: tuple[FilmEvent, ...]) -> tuple[tuple[FilmEvent, ...], ...]:
     """Return moments with those of one film, kind and minute together, in the same order."""
-    groups: dict[tuple[object, ...], list[Moment]] = {}
+    groups: dict[tuple[object, ...], list[FilmEvent]] = {}
     for one in found:
         groups.setdefault(
             (one.kind, one.film, one.coating, one.at, one.bound, one.sign), []
@@ -103,9 +103,9 @@ def grouped(found: tuple[Moment, ...]) -> tuple[tuple[Moment, ...], ...]:
     return tuple(tuple(group) for group in groups.values())
 
 
-def _openings(picture: Picture) -> Iterator[Moment]:
+def _openings(picture: PlanSnapshot) -> Iterator[FilmEvent]:
     laid, facts = picture.laid, _facts(picture)
-    best: dict[PassKey, Moment] = {}
+    best: dict[PassKey, FilmEvent] = {}
     held: set[PassKey] = set()
     for number, gate in enumerate(laid.problem.gates):
         if gate.after in facts or gate.after not in laid.problem.index:
@@ -117,7 +117,7 @@ def _openings(picture: Picture) -> Iterator[Moment]:
         if window is None or not gate.place or window.window.opens is None:
             continue
         at = None if window.opens >= FOREVER else window.opens
-        one = _moment(picture, Kind.OPENS, gate.before, gate.after, at, gate.place)
+        one = _moment(picture, FilmEventKind.OPENS, gate.before, gate.after, at, gate.place)
         known = best.get(gate.after)
         if known is None or _later(at, known.at):
             state = window.window.opens.state
@@ -125,7 +125,7 @@ def _openings(picture: Picture) -> Iterator[Moment]:
     yield from (one for key, one in best.items() if key not in held)
 
 
-def _last_coats(picture: Picture) -> Iterator[Moment]:
+def _last_coats(picture: PlanSnapshot) -> Iterator[FilmEvent]:
     """Yield the last coats of facts on which nothing more is to be done but handling."""
     laid, facts = picture.laid, _facts(picture)
     waits = {gate.before for gate in laid.problem.gates if gate.after not in facts}
@@ -138,13 +138,13 @@ def _last_coats(picture: Picture) -> Iterator[Moment]:
         told.add((one.key, coating))
         wet = laid.table.wet[spot]
         at = None if wet >= FOREVER else wet
-        moment = _moment(picture, Kind.OPENS, one.key, None, at, spot[2])
+        moment = _moment(picture, FilmEventKind.OPENS, one.key, None, at, spot[2])
         yield replace(moment, state=State.DRY_TO_HANDLE)
 
 
-def _closings(picture: Picture) -> Iterator[Moment]:
+def _closings(picture: PlanSnapshot) -> Iterator[FilmEvent]:
     laid, facts = picture.laid, _facts(picture)
-    best: dict[PassKey, Moment] = {}
+    best: dict[PassKey, FilmEvent] = {}
     for number, gate in enumerate(laid.problem.gates):
         if not gate.closes or gate.after in facts or gate.before not in facts:
             continue
@@ -154,18 +154,20 @@ def _closings(picture: Picture) -> Iterator[Moment]:
         known = best.get(gate.after)
         if known is None or window.closes < (known.at or 0):
             place = gate.place or laid.of(gate.before).places[0]
-            one = _moment(picture, Kind.CLOSES, gate.before, gate.after, window.closes, place)
+            one = _moment(
+                picture, FilmEventKind.CLOSES, gate.before, gate.after, window.closes, place
+            )
             best[gate.after] = replace(one, bound=gate.closing, why=translated(gate.why))
     yield from best.values()
 
 
-def _looks(picture: Picture) -> Iterator[Moment]:
+def _looks(picture: PlanSnapshot) -> Iterator[FilmEvent]:
     """Yield the looks that done work asks for and nobody has taken."""
     for look in looks(picture.book, picture.now):
         if look.key in picture.laid.problem.index:
             coating = dict(picture.laid.of(look.key).films).get(look.places[0], "")
-            yield Moment(
-                kind=Kind.LOOK,
+            yield FilmEvent(
+                kind=FilmEventKind.LOOK,
                 film=look.key,
                 waiting=None,
                 places=look.places,
@@ -176,7 +178,7 @@ def _looks(picture: Picture) -> Iterator[Moment]:
             )
 
 
-def _facts(picture: Picture) -> dict[PassKey, int | None]:
+def _facts(picture: PlanSnapshot) -> dict[PassKey, int | None]:
     """Return every pass of the logbook with its end, None while it is under way."""
     under_way = {
         PassKey(project.name, entry.model, entry.step, entry.coat)
@@ -192,21 +194,26 @@ def _facts(picture: Picture) -> dict[PassKey, int | None]:
 
 
 def _moment(
-    picture: Picture, kind: Kind, film: PassKey, waiting: PassKey | None, at: int | None, place: str
-) -> Moment:
+    picture: PlanSnapshot,
+    kind: FilmEventKind,
+    film: PassKey,
+    waiting: PassKey | None,
+    at: int | None,
+    place: str,
+) -> FilmEvent:
     laid = picture.laid
     films = laid.of(film).films
     coating = dict(films).get(place, "")
     placed, mine = laid.placed.get(waiting) if waiting else None, laid.placed[film]
     looks = picture.book.project(film.project).observed
-    return Moment(
+    return FilmEvent(
         kind=kind,
         film=film,
         waiting=waiting,
         places=tuple(name for name, other in films if other == coating) or (place,),
         coating=coating,
         at=at,
-        since=mine.start if kind is Kind.CLOSES else mine.end,
+        since=mine.start if kind is FilmEventKind.CLOSES else mine.end,
         minutes=laid.of(waiting).minutes if waiting else 0,
         planned=placed.start if placed else None,
         looks=sum(

@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
-from app.window.drying.film_events import Kind, Moment
-from app.window.plan_snapshot import Picture
+from app.window.drying.film_events import FilmEvent, FilmEventKind
+from app.window.plan_snapshot import PlanSnapshot
 
 LATE = 5  # told later than this, it has happened meanwhile [min]
 SHORT, MIDDLE = 180, 2880  # lengths of windows [min]
@@ -25,18 +25,18 @@ class Due:
     ``told`` names all that need not be told again.
     """
 
-    fresh: tuple[Moment, ...]
-    meanwhile: tuple[Moment, ...]
+    fresh: tuple[FilmEvent, ...]
+    meanwhile: tuple[FilmEvent, ...]
     told: frozenset[str]
 
 
-def told_at(moment: Moment) -> int | None:
+def told_at(moment: FilmEvent) -> int | None:
     """Return the minute at which a moment is to be told; None for never.
 
     An opening or a look when it is there; a closing a while before the last minute at
     which the work can begin: the longer the window, the sooner.
     """
-    if moment.kind is not Kind.CLOSES:
+    if moment.kind is not FilmEventKind.CLOSES:
         return moment.at
     begin = moment.last_begin
     if begin is None or moment.at is None:
@@ -46,18 +46,18 @@ def told_at(moment: Moment) -> int | None:
     return begin - (before if length <= MIDDLE else WARNED_LONG)
 
 
-def due(picture: Picture, told: Collection[str], now: int) -> Due:
+def due(picture: PlanSnapshot, told: Collection[str], now: int) -> Due:
     """Return what is to be told at ``now``, given the names of what was told."""
     return due_of(picture.moments, told, now)
 
 
-def due_of(found: Iterable[Moment], told: Collection[str], now: int) -> Due:
+def due_of(found: Iterable[FilmEvent], told: Collection[str], now: int) -> Due:
     """Return what of some moments is to be told at ``now``.
 
     Names of moments that are no more are forgotten.
     """
-    fresh: list[Moment] = []
-    meanwhile: list[Moment] = []
+    fresh: list[FilmEvent] = []
+    meanwhile: list[FilmEvent] = []
     names: set[str] = set()
     for moment in found:
         at = told_at(moment)

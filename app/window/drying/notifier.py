@@ -12,7 +12,7 @@ from app.window import mark_drawing, words
 from app.window.drying.event_wording import told
 from app.window.drying.notices import due
 from app.window.palette import LIGHT
-from app.window.plan_snapshot import Part, Picture
+from app.window.plan_snapshot import PlanSnapshot, SnapshotPart
 from app.window.session import Session
 from app.window.timeline.geometry import wedge_outline
 
@@ -85,10 +85,10 @@ class Notifier(QObject):
 
     def _clock_moved(self) -> None:
         picture = self._session.picture
-        if picture is not None and picture.has(Part.MOMENTS):  # else they are being read
+        if picture is not None and picture.has(SnapshotPart.MOMENTS):  # else they are being read
             self.look()
 
-    def _tell(self, message: str, picture: Picture, now: int) -> None:
+    def _tell(self, message: str, picture: PlanSnapshot, now: int) -> None:
         self.said.emit(message)
         if self.sound and picture.calendar.stretch_at(now) is not None:
             QApplication.beep()

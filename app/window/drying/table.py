@@ -19,7 +19,7 @@ from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem
 
 from app.window import mark_drawing, words
 from app.window.drying.event_wording import at_words, film_words, state_words, what
-from app.window.drying.film_events import Kind, Moment, grouped
+from app.window.drying.film_events import FilmEvent, FilmEventKind, grouped
 from app.window.palette import LIGHT, Colours
 from app.window.timeline.geometry import wedge_outline
 from app.window.timeline.tree import swatch_icon
@@ -34,12 +34,12 @@ class MomentsModel(QAbstractTableModel):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._rows: tuple[tuple[Moment, ...], ...] = ()
+        self._rows: tuple[tuple[FilmEvent, ...], ...] = ()
         self._swatches: dict[str, QIcon] = {}
         self._zone, self.now = ZoneInfo("UTC"), 0
 
     def show_moments(
-        self, found: tuple[Moment, ...], swatches: dict[str, str], zone: ZoneInfo, now: int
+        self, found: tuple[FilmEvent, ...], swatches: dict[str, str], zone: ZoneInfo, now: int
     ) -> None:
         """Show other moments."""
         rows = grouped(found)
@@ -59,7 +59,7 @@ class MomentsModel(QAbstractTableModel):
             self.now = now
             self.dataChanged.emit(self.index(0, 0), self.index(len(self._rows) - 1, COURSE))
 
-    def moment_at(self, index: Index) -> Moment | None:
+    def moment_at(self, index: Index) -> FilmEvent | None:
         """Return the first moment of a line."""
         return self._rows[index.row()][0] if index.isValid() else None
 
@@ -108,7 +108,7 @@ class MomentsModel(QAbstractTableModel):
             return font
         return None
 
-    def _told(self, group: tuple[Moment, ...], column: int) -> str:
+    def _told(self, group: tuple[FilmEvent, ...], column: int) -> str:
         row = group[0]
         if column == WHEN:
             return self._when(row)
@@ -123,13 +123,13 @@ class MomentsModel(QAbstractTableModel):
             return words.when(min(planned), self._zone, self.now)
         return ""
 
-    def _when(self, row: Moment) -> str:
+    def _when(self, row: FilmEvent) -> str:
         told = at_words(row, self._zone, self.now)
         if row.at is None:
             return told
-        if row.kind is Kind.CLOSES:
+        if row.kind is FilmEventKind.CLOSES:
             form = self.tr("closed {time}") if row.at <= self.now else self.tr("closes {time}")
-        elif row.kind is Kind.LOOK:
+        elif row.kind is FilmEventKind.LOOK:
             form = self.tr("due since {time}") if row.at <= self.now else self.tr("look {time}")
         elif row.at <= self.now:
             form = self.tr("open since {time}")
@@ -170,12 +170,12 @@ class CourseDelegate(QStyledItemDelegate):
         if row.at is not None and row.at > row.since:
             share = min(1.0, max(0.0, (now - row.since) / (row.at - row.since)))
         past = QRectF(rect.left(), rect.top(), (right - rect.left()) * share, rect.height())
-        if row.kind is Kind.LOOK:
+        if row.kind is FilmEventKind.LOOK:
             painter.setPen(colours.colour("soft"))
             painter.drawLine(int(rect.left()), int(middle), int(right), int(middle))
             mark_drawing.paint_past(painter, past, colours)
             mark_drawing.paint_ring(painter, right, middle, colours, 4)
-        elif row.kind is Kind.OPENS:
+        elif row.kind is FilmEventKind.OPENS:
             end = right if row.at is not None else rect.left() + rect.width() * 8
             corners = wedge_outline(rect.left(), end, middle, rect.height() * 0.7, min(end, right))
             mark_drawing.paint_wedge(painter, corners, colours, strong=True)

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 from app.service import bench_events
 from app.window import words
 from app.window.drying.event_wording import film_words, state_words
-from app.window.drying.film_events import Kind, Moment
+from app.window.drying.film_events import FilmEvent, FilmEventKind
 from app.window.drying.notifier import Notifier
 from app.window.drying.table import COURSE, WHAT, CourseDelegate, MomentsModel
 from app.window.flow_layout import FlowLayout
@@ -23,7 +23,7 @@ from app.window.forms.tables import lines_table
 from app.window.labels import text
 from app.window.message_translation import translated
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from planner.tonight import swatch_of
 from planner.values.coating import State
@@ -45,7 +45,7 @@ class DryingView(QWidget):
     def __init__(self, session: Session) -> None:
         super().__init__()
         self._session = session
-        self._picture: Picture | None = None
+        self._picture: PlanSnapshot | None = None
         self.notifier: Notifier | None = None
         self.model = MomentsModel(self)
         self.course = CourseDelegate(self.model, self)
@@ -104,7 +104,7 @@ class DryingView(QWidget):
         self.course.colours = colours
         self.table.viewport().update()
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show what dries by another plan."""
         self._picture = picture
         chosen = self._moment()
@@ -124,7 +124,7 @@ class DryingView(QWidget):
             self._say()
             self._chosen()
 
-    def _moment(self) -> Moment | None:
+    def _moment(self) -> FilmEvent | None:
         return self.model.moment_at(self.table.currentIndex())
 
     def _say(self) -> None:
@@ -133,13 +133,17 @@ class DryingView(QWidget):
         ]
         now = self._session.now
         wet = sum(
-            1 for row in rows if row and row.kind is Kind.OPENS and (row.at is None or row.at > now)
+            1
+            for row in rows
+            if row and row.kind is FilmEventKind.OPENS and (row.at is None or row.at > now)
         )
         open_ = sum(
-            1 for row in rows if row and row.kind is Kind.OPENS and row.at and row.at <= now
+            1
+            for row in rows
+            if row and row.kind is FilmEventKind.OPENS and row.at and row.at <= now
         )
-        closing = sum(1 for row in rows if row and row.kind is Kind.CLOSES)
-        looks = sum(1 for row in rows if row and row.kind is Kind.LOOK)
+        closing = sum(1 for row in rows if row and row.kind is FilmEventKind.CLOSES)
+        looks = sum(1 for row in rows if row and row.kind is FilmEventKind.LOOK)
         if not rows:
             self.summary.setText(
                 self.tr(
@@ -158,10 +162,14 @@ class DryingView(QWidget):
 
     def _chosen(self) -> None:
         row = self._moment()
-        film = row is not None and row.kind is Kind.OPENS
+        film = row is not None and row.kind is FilmEventKind.OPENS
         self.tacky.setEnabled(film)
         self.dry.setEnabled(film)
-        due = row is not None and row.kind is Kind.LOOK and (row.at or 0) <= self._session.now
+        due = (
+            row is not None
+            and row.kind is FilmEventKind.LOOK
+            and (row.at or 0) <= self._session.now
+        )
         self.seen.setEnabled(due)
         if row is None:
             self.about.setText("")
@@ -183,7 +191,7 @@ class DryingView(QWidget):
     def _seen(self) -> None:
         """Note that the look was taken."""
         row = self._moment()
-        if row is not None and row.kind is Kind.LOOK:
+        if row is not None and row.kind is FilmEventKind.LOOK:
             now = self._session.now
             refused = self._session.attempt(lambda book: bench_events.seen(book, row.film, now))
             if refused is not None:

@@ -8,7 +8,7 @@ from PySide6.QtCore import QLocale, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
-from app.service.first_run import Hours, read_hours
+from app.service.first_run import FirstHours, read_hours
 from app.window.first_run.chips import Chip, Chips
 from app.window.labels import MessageLabel
 from planner.values.refusal import Refused
@@ -59,7 +59,7 @@ class HoursLine(QWidget):
         self.days.changed.connect(self.changed)
         self.hours.textChanged.connect(self.changed)
 
-    def value(self) -> Hours | None:
+    def value(self) -> FirstHours | None:
         """Return what was told, None where no day is pressed in; `Refused` as the hours read."""
         days = frozenset(int(day) for day in self.days.pressed())
         self.message.say("")
@@ -70,7 +70,7 @@ class HoursLine(QWidget):
         except Refused as refused:
             self.message.say(refused.mend)
             raise
-        return Hours(days=days, start=start, end=end)
+        return FirstHours(days=days, start=start, end=end)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Take Enter as the end of the line."""
@@ -117,7 +117,7 @@ class HoursField(QWidget):
                 return
         self.begin()
 
-    def show_hours(self, hours: Iterable[Hours]) -> None:
+    def show_hours(self, hours: Iterable[FirstHours]) -> None:
         """Begin with hours that are known already; with none there stay the usual ones."""
         known = tuple(hours)
         if not known:
@@ -130,7 +130,7 @@ class HoursField(QWidget):
         for one in known:
             self._add(sorted(one.days)).hours.setText(f"{one.start}-{one.end}")
 
-    def value(self) -> tuple[Hours, ...]:
+    def value(self) -> tuple[FirstHours, ...]:
         """Return every line with a day; `Refused` if hours cannot be read."""
         told = [line.value() for line in self.lines]
         return tuple(one for one in told if one is not None)

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from app.service.build_edits.advice import MOST_AT_ONCE
 from app.service.build_edits.names import fresh_name
-from app.service.first_run import Answers, Hours, begin, told_air, told_hours
+from app.service.first_run import Answers, FirstHours, begin, told_air, told_hours
 from app.window import words
 from app.window.first_run.hours import HoursField
 from app.window.first_run.vehicles import VehiclesField
@@ -168,7 +168,7 @@ class FirstRun(QWidget):
         self.vehicles.clear()
         self.begun.emit()
 
-    def _answers(self, name: str, hours: tuple[Hours, ...]) -> Answers:
+    def _answers(self, name: str, hours: tuple[FirstHours, ...]) -> Answers:
         return Answers(
             project=name,
             vehicles=self.vehicles.vehicles(),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from app.service.holders import AtOnce, Held, held, most_at_once
+from app.service.holders import AtOnce, HolderUse, held, most_at_once
 from app.window import words
 from app.window.forms.editable_list import Listing
 from app.window.forms.rows import Column
@@ -30,7 +30,7 @@ class HoldersPanel(QWidget):
         super().__init__()
         self._session = session
         tr = self.tr
-        self.listing: Listing[Held] = Listing(
+        self.listing: Listing[HolderUse] = Listing(
             tr("Parts on holders"),
             tr("No part stands on a holder. What a part is held by is said in Build, on the part."),
             (
@@ -65,7 +65,7 @@ class HoldersPanel(QWidget):
             time=words.today_or_when(one.at, self._session.zone, self._session.now),
         )
 
-    def _in_use(self, one: Held) -> str:
+    def _in_use(self, one: HolderUse) -> str:
         if one.since is None or one.until is None:
             return self.tr("not planned")
         zone = self._session.zone

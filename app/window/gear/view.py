@@ -15,7 +15,7 @@ from app.window.gear.holders import HoldersPanel
 from app.window.gear.location_dialog import LocationDialog
 from app.window.labels import MessageLabel, field_label, text
 from app.window.palette import LIGHT, Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.gear import Airbrush
@@ -154,7 +154,7 @@ class GearView(QWidget):
         """Paint in other colours."""
         self._colours = colours
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show the gear of a plan's book, and when holders are in use."""
         self._plan = picture.plan
         self._show(self._session.book or picture.book)

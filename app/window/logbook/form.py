@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 
 from app.window import words
 from app.window.labels import MessageLabel, NarrowCombo, field_label, text
-from app.window.logbook.lines import Line
+from app.window.logbook.lines import LogbookLine
 from app.window.logbook.table import what
 from planner.values.book import Book
 from planner.values.project import Logged, Used
@@ -49,7 +49,7 @@ class EntryForm(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self._line: Line | None = None
+        self._line: LogbookLine | None = None
         self._zone = ZoneInfo("UTC")
         self._as_shown: Logged | None = None
         self.title = text("", size=1.2, bold=True)
@@ -111,7 +111,7 @@ class EntryForm(QWidget):
         line.addStretch(1)
         column.addLayout(line)
 
-    def show_entry(self, line: Line, book: Book, zone: ZoneInfo) -> None:
+    def show_entry(self, line: LogbookLine, book: Book, zone: ZoneInfo) -> None:
         """Show an entry; what was typed for it stays while the entry is the same."""
         assert line.fact is not None
         same = self._line is not None and self._line.key == line.key
@@ -132,7 +132,7 @@ class EntryForm(QWidget):
         self.note.setPlainText(fact.note)
         self.say("")
 
-    def _show_airbrush(self, line: Line, book: Book) -> None:
+    def _show_airbrush(self, line: LogbookLine, book: Book) -> None:
         """Offer the airbrushes where it was sprayed."""
         assert line.fact is not None
         used = line.fact.airbrush
@@ -144,7 +144,7 @@ class EntryForm(QWidget):
         sprayed = line.step is not None and line.step.tool is Tool.AIRBRUSH
         self._rows.setRowVisible(self.airbrush, sprayed or bool(used))
 
-    def _show_used(self, line: Line, book: Book) -> None:
+    def _show_used(self, line: LogbookLine, book: Book) -> None:
         while self._uses.rowCount():
             self._uses.removeRow(0)
         self.used.clear()
@@ -222,7 +222,7 @@ class EntryForm(QWidget):
             self.taken_back.emit(self._line.key)
 
 
-def _coatings(line: Line, book: Book) -> list[str]:
+def _coatings(line: LogbookLine, book: Book) -> list[str]:
     """Return the bottles that a step takes from."""
     names: list[str] = []
     for application in line.step.applications if line.step else ():

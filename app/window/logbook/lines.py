@@ -24,7 +24,7 @@ class Sort(StrEnum):
 
 
 @dataclass(frozen=True)
-class Line:
+class LogbookLine:
     """One line, in order of ``at`` [minute].
 
     Exactly one of ``fact``, ``look``, ``event`` and ``cleaned`` is there;
@@ -80,21 +80,22 @@ class Line:
         return text.casefold() in " ".join(told).casefold()
 
 
-def lines(book: Book) -> tuple[Line, ...]:
+def lines(book: Book) -> tuple[LogbookLine, ...]:
     """Return every line of a book, the newest first."""
     found = [line for project in book.projects for line in _of(project)]
     found += [
-        Line(Sort.CLEANED, minute_of(one.at), "", "", "", None, cleaned=one) for one in book.cleaned
+        LogbookLine(Sort.CLEANED, minute_of(one.at), "", "", "", None, cleaned=one)
+        for one in book.cleaned
     ]
     return tuple(sorted(found, key=lambda line: (line.at, line.sort), reverse=True))
 
 
-def _of(project: Project) -> Iterator[Line]:
+def _of(project: Project) -> Iterator[LogbookLine]:
     steps = {(model.name, step.id): step for model in project.models for step in model.steps}
 
-    def line(sort: Sort, at: int, model: str, step: str, **about: object) -> Line:
+    def line(sort: Sort, at: int, model: str, step: str, **about: object) -> LogbookLine:
         found = steps.get((model, step))
-        return Line(sort, at, project.name, model, step, found, **about)  # type: ignore[arg-type]
+        return LogbookLine(sort, at, project.name, model, step, found, **about)  # type: ignore[arg-type]
 
     for fact in project.log:
         yield line(Sort.WORK, minute_of(fact.start), fact.model, fact.step, fact=fact)

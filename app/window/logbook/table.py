@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from app.window import reasons, words
-from app.window.logbook.lines import Line, Sort
+from app.window.logbook.lines import LogbookLine, Sort
 from app.window.message_translation import edit_name
 from planner.values.moment import minute_of
 from planner.values.plan import PassKey
@@ -23,21 +23,21 @@ class LinesModel(QAbstractTableModel):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._rows: tuple[Line, ...] = ()
+        self._rows: tuple[LogbookLine, ...] = ()
         self._zone = ZoneInfo("UTC")
 
-    def show_lines(self, rows: tuple[Line, ...], zone: ZoneInfo) -> None:
+    def show_lines(self, rows: tuple[LogbookLine, ...], zone: ZoneInfo) -> None:
         """Show other lines."""
         self.beginResetModel()
         self._rows, self._zone = rows, zone
         self.endResetModel()
 
     @property
-    def rows(self) -> tuple[Line, ...]:
+    def rows(self) -> tuple[LogbookLine, ...]:
         """The lines on screen."""
         return self._rows
 
-    def line_at(self, index: Index) -> Line | None:
+    def line_at(self, index: Index) -> LogbookLine | None:
         """Return a line."""
         return self._rows[index.row()] if index.isValid() else None
 
@@ -77,7 +77,7 @@ class LinesModel(QAbstractTableModel):
             return self._told(line, index.column()) or None
         return None
 
-    def _told(self, line: Line, column: int) -> str:
+    def _told(self, line: LogbookLine, column: int) -> str:
         told = {
             DAY: lambda: words.day_of(line.at, self._zone),
             TIME: lambda: self._time(line),
@@ -90,7 +90,7 @@ class LinesModel(QAbstractTableModel):
         }
         return told[column]()
 
-    def _time(self, line: Line) -> str:
+    def _time(self, line: LogbookLine) -> str:
         start = words.clock(line.at, self._zone)
         if line.fact is None:
             return start
@@ -100,7 +100,7 @@ class LinesModel(QAbstractTableModel):
         return self.tr("{start}–{end}").format(start=start, end=end)
 
 
-def what(line: Line) -> str:
+def what(line: LogbookLine) -> str:
     """Return what a line is about."""
     if line.cleaned is not None:
         return words.tr("{airbrush} cleaned").format(airbrush=words.capital(line.cleaned.airbrush))
@@ -139,7 +139,7 @@ def event_word(event: str) -> str:
     return told[event]
 
 
-def minutes_words(line: Line) -> str:
+def minutes_words(line: LogbookLine) -> str:
     """Return minutes as they were, and as planned where that differs."""
     if line.fact is None or line.minutes is None:
         return ""
@@ -150,7 +150,7 @@ def minutes_words(line: Line) -> str:
     )
 
 
-def air_words(line: Line) -> str:
+def air_words(line: LogbookLine) -> str:
     """Return what the gauge showed."""
     fact = line.fact
     if fact is None:
@@ -163,7 +163,7 @@ def air_words(line: Line) -> str:
     return ", ".join(told)
 
 
-def used_words(line: Line) -> str:
+def used_words(line: LogbookLine) -> str:
     """Return what was taken from which bottle."""
     used = line.fact.used if line.fact else ()
     return ", ".join(
@@ -172,6 +172,6 @@ def used_words(line: Line) -> str:
     )
 
 
-def _note(line: Line) -> str:
+def _note(line: LogbookLine) -> str:
     note = line.fact.note if line.fact else edit_name(line.event.text) if line.event else ""
     return " · ".join(part for part in note.splitlines() if part.strip())

@@ -25,13 +25,13 @@ from app.window.flow_layout import FlowLayout
 from app.window.forms.tables import lines_table
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.logbook.form import EntryForm
-from app.window.logbook.lines import Line, Sort, lines
+from app.window.logbook.lines import LogbookLine, Sort, lines
 from app.window.logbook.pace_panel import PacePanel
 from app.window.logbook.photos_strip import PhotoStrip
 from app.window.logbook.table import LinesModel, what
 from app.window.message_translation import edit_name
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from planner.values.plan import PassKey
 from planner.values.project import Logged
@@ -49,7 +49,7 @@ class LogbookView(QWidget):
     def __init__(self, session: Session) -> None:
         super().__init__()
         self._session = session
-        self._all: tuple[Line, ...] = ()
+        self._all: tuple[LogbookLine, ...] = ()
         self.model = LinesModel(self)
         self.table = self._make_table()
         self.summary = text("")
@@ -158,7 +158,7 @@ class LogbookView(QWidget):
         """Paint in other colours."""
         self.pace.set_colours(colours)
 
-    def show_picture(self, _picture: Picture) -> None:
+    def show_picture(self, _picture: PlanSnapshot) -> None:
         """Show the book; a plan changes nothing in the logbook."""
         self.show_book()
 
@@ -178,7 +178,7 @@ class LogbookView(QWidget):
         self.pace.show_lesson(pace.learned(book, self._session.now))
         self._filter()
 
-    def chosen(self) -> Line | None:
+    def chosen(self) -> LogbookLine | None:
         """Return the line that is chosen."""
         return self.model.line_at(self.table.currentIndex())
 
@@ -278,7 +278,7 @@ class LogbookView(QWidget):
         self._attempt(lambda book: logbook.annotate(book, key, photo=name))
 
 
-def _place(line: Line) -> tuple[object, ...]:
+def _place(line: LogbookLine) -> tuple[object, ...]:
     """Return what stays the same of a line when it is corrected."""
     if line.key is not None:
         return (line.sort, line.key)

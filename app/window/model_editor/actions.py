@@ -18,7 +18,7 @@ from app.service.edits import Edit
 from app.window import words
 from app.window.model_editor.duplicate_dialog import AgainDialog
 from app.window.model_editor.forms import new_part, new_place
-from app.window.model_editor.nodes import Key, Kind
+from app.window.model_editor.nodes import Key, NodeKind
 from app.window.model_editor.split_dialog import SplitDialog
 from planner.values.book import Book
 from planner.values.lookup import part_of, project_of
@@ -82,22 +82,22 @@ class Acts(QObject):
         """Switch on what can be done with the chosen lines."""
         keys = self._view.tree.chosen_keys() if self._view.ready else []
         kinds = {key.kind for key in keys}
-        some_steps = kinds == {Kind.STEP}
+        some_steps = kinds == {NodeKind.STEP}
         one_home = len({(key.project, key.model) for key in keys}) == 1
-        self.step.setEnabled(one_home and Kind.PROJECT not in kinds)
-        self.part.setEnabled(one_home and Kind.PROJECT not in kinds)
-        self.place.setEnabled(bool(kinds & {Kind.PART, Kind.PLACE}))
+        self.step.setEnabled(one_home and NodeKind.PROJECT not in kinds)
+        self.part.setEnabled(one_home and NodeKind.PROJECT not in kinds)
+        self.place.setEnabled(bool(kinds & {NodeKind.PART, NodeKind.PLACE}))
         self.model.setEnabled(bool(keys))
-        movable = (some_steps and one_home) or kinds == {Kind.MODEL}
+        movable = (some_steps and one_home) or kinds == {NodeKind.MODEL}
         self.up.setEnabled(movable)
         self.down.setEnabled(movable)
-        self.again.setEnabled(one_home and Kind.PROJECT not in kinds)
+        self.again.setEnabled(one_home and NodeKind.PROJECT not in kinds)
         for act in (self.copy, self.targets.menuAction()):
             act.setEnabled(some_steps and one_home)
         self.paste.setEnabled(bool(keys) and self._copied is not None)
         self.split.setEnabled(some_steps and len(keys) == 1 and self._has_places(keys[0]))
-        self.remove.setEnabled(bool(keys) and Kind.PARTS not in kinds)
-        self.rename.setEnabled(len(keys) == 1 and Kind.PARTS not in kinds)
+        self.remove.setEnabled(bool(keys) and NodeKind.PARTS not in kinds)
+        self.rename.setEnabled(len(keys) == 1 and NodeKind.PARTS not in kinds)
 
     def _has_places(self, key: Key) -> bool:
         """Tell whether a step works on more than one place."""
@@ -122,7 +122,7 @@ class Acts(QObject):
         step = steps.fresh_step(book, model, Stage.BASE)
         ids = [one.id for one in model.steps]
         to = ids.index(key.step) + 1 if key.step in ids else None
-        new = Key(Kind.STEP, key.project, key.model, step=step.id)
+        new = Key(NodeKind.STEP, key.project, key.model, step=step.id)
         self._do(lambda b: steps.add_step(b, key.home, step, to), new, edit_name=True)
 
     def _add_model(self) -> None:
@@ -131,7 +131,7 @@ class Acts(QObject):
             return
         taken = [one.name for one in project_of(book, key.project).models]
         model = models.bare_model(fresh_name(self.tr("model"), taken), translate=words.given_name)
-        new = Key(Kind.MODEL, key.project, model.name)
+        new = Key(NodeKind.MODEL, key.project, model.name)
         self._do(lambda b: models.add_model(b, key.project, model), new, edit_name=True)
 
     def _add_part(self) -> None:
@@ -139,7 +139,7 @@ class Acts(QObject):
         if key is None or book is None or not key.model:
             return
         part = new_part(model_of(book, key.home))
-        new = Key(Kind.PART, key.project, key.model, part=part.name)
+        new = Key(NodeKind.PART, key.project, key.model, part=part.name)
         self._do(lambda b: parts.add_part(b, key.home, part), new, edit_name=True)
 
     def _add_place(self) -> None:
@@ -147,7 +147,7 @@ class Acts(QObject):
         if key is None or book is None or not key.part:
             return
         place = new_place(part_of(model_of(book, key.home), key.part))
-        new = Key(Kind.PLACE, key.project, key.model, part=key.part, place=place.name)
+        new = Key(NodeKind.PLACE, key.project, key.model, part=key.part, place=place.name)
         self._do(lambda b: parts.add_place(b, key.home, key.part, place), new, edit_name=True)
 
     def _add_project(self) -> None:
@@ -156,17 +156,17 @@ class Acts(QObject):
             return
         name = fresh_name(self.tr("On the table"), [one.name for one in book.projects])
         model = models.bare_model(self.tr("model"), translate=words.given_name)
-        new = Key(Kind.PROJECT, name)
+        new = Key(NodeKind.PROJECT, name)
         self._do(lambda b: models.add_project(b, name, [model]), new, edit_name=True)
 
     # -- moving and copying -----------------------------------------------------------------
 
     def _shift(self, down: bool) -> None:
         keys = self._view.tree.chosen_keys()
-        if not keys or keys[0].kind not in (Kind.STEP, Kind.MODEL):
+        if not keys or keys[0].kind not in (NodeKind.STEP, NodeKind.MODEL):
             return
         first = keys[0]
-        if first.kind is Kind.STEP:
+        if first.kind is NodeKind.STEP:
             ids = [key.step for key in keys]
             self._do(lambda b: order.shift_steps(b, first.home, ids, down), *keys)
             return
@@ -183,7 +183,7 @@ class Acts(QObject):
     def drop(self, keys: list[Key], target: Key, row: int) -> None:
         """Move what was dropped, or copy steps that came from another model."""
         first = keys[0]
-        if first.kind is Kind.MODEL:
+        if first.kind is NodeKind.MODEL:
             wanted = [key.model for key in keys if key.project == target.project]
             to = row if row >= 0 else len(wanted)
             self._do(lambda b: order.move_models(b, target.project, wanted, to), *keys)
@@ -243,7 +243,7 @@ class Acts(QObject):
 
         def take() -> None:
             names_ = dialog.names()
-            new = [Key(Kind.MODEL, key.project, name) for name in names_]
+            new = [Key(NodeKind.MODEL, key.project, name) for name in names_]
             alone = len(names_) == 1
             self._do(lambda b: models.same_again(b, key.home, names_), *new, edit_name=alone)
 
@@ -269,18 +269,18 @@ class Acts(QObject):
     def rename_to(self, key: Key, name: str) -> None:
         """Give a line another name."""
         project, model = key.project, key.model
-        if key.kind is Kind.PROJECT:
-            self._do(lambda b: names.rename_project(b, project, name), Key(Kind.PROJECT, name))
-        elif key.kind is Kind.MODEL:
-            new = Key(Kind.MODEL, project, name)
+        if key.kind is NodeKind.PROJECT:
+            self._do(lambda b: names.rename_project(b, project, name), Key(NodeKind.PROJECT, name))
+        elif key.kind is NodeKind.MODEL:
+            new = Key(NodeKind.MODEL, project, name)
             self._do(lambda b: names.rename_model(b, key.home, name), new)
-        elif key.kind is Kind.PART:
-            new = Key(Kind.PART, project, model, part=name)
+        elif key.kind is NodeKind.PART:
+            new = Key(NodeKind.PART, project, model, part=name)
             self._do(lambda b: names.rename_part(b, key.home, key.part, name), new)
-        elif key.kind is Kind.PLACE:
-            new = Key(Kind.PLACE, project, model, part=key.part, place=name)
+        elif key.kind is NodeKind.PLACE:
+            new = Key(NodeKind.PLACE, project, model, part=key.part, place=name)
             self._do(lambda b: names.rename_place(b, key.home, key.part, key.place, name), new)
-        elif key.kind is Kind.STEP:
+        elif key.kind is NodeKind.STEP:
             self._do(lambda b: steps.set_title(b, key.spot, name), key)
 
     def _remove(self) -> None:
@@ -290,15 +290,15 @@ class Acts(QObject):
             self._view.say(self.tr("Choose lines of one kind to remove."))
             return
         first = keys[0]
-        if kinds == {Kind.STEP}:
+        if kinds == {NodeKind.STEP}:
             spots = [key.spot for key in keys]
             self._do(lambda b: steps.remove_steps(b, spots), self._beside(keys))
-        elif kinds == {Kind.MODEL}:
+        elif kinds == {NodeKind.MODEL}:
             gone = [key.model for key in keys if key.project == first.project]
             self._do(lambda b: models.remove_models(b, first.project, gone))
-        elif kinds == {Kind.PROJECT}:
+        elif kinds == {NodeKind.PROJECT}:
             self._do(lambda b: usual.remove_project(b, first.project))
-        elif kinds <= {Kind.PART, Kind.PLACE}:
+        elif kinds <= {NodeKind.PART, NodeKind.PLACE}:
             places = [
                 f"{key.part}/{key.place}" if key.place else key.part
                 for key in keys
@@ -316,8 +316,8 @@ class Acts(QObject):
         near: list[Step] = [*every[at:], *reversed(every[:at])]
         left = next((one.id for one in near if one.id not in gone), None)
         if left is None:
-            return Key(Kind.MODEL, last.project, last.model)
-        return Key(Kind.STEP, last.project, last.model, step=left)
+            return Key(NodeKind.MODEL, last.project, last.model)
+        return Key(NodeKind.STEP, last.project, last.model, step=left)
 
     def _do(self, make: Make, *chosen: Key, edit_name: bool = False) -> None:
         self._view.do(make, *chosen, edit_name=edit_name)

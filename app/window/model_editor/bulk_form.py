@@ -11,7 +11,7 @@ from app.service.build_edits.bulk_change import StepChange, change_steps
 from app.service.build_edits.locate import StepAt, model_of, step_of
 from app.window import words
 from app.window.labels import text
-from app.window.model_editor.fields import Form, choice, enum_choice, fill, number
+from app.window.model_editor.fields import EditorForm, choice, enum_choice, fill, number
 from planner.values.book import Book
 from planner.values.coating import THINNERS
 from planner.values.step import Tool, Trait
@@ -20,7 +20,7 @@ SAME = ""  # the value of "as it is" in lists
 AS_IS = -1  # and in numbers
 
 
-class ManyForm(Form):
+class ManyForm(EditorForm):
     """Minutes, coating, tool, coats, drying place and marks of all chosen steps at once."""
 
     def __init__(self) -> None:

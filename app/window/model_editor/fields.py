@@ -37,7 +37,7 @@ TIP = Qt.ItemDataRole.ToolTipRole
 CHECKED, UNCHECKED = Qt.CheckState.Checked, Qt.CheckState.Unchecked
 
 
-class Form(QWidget):
+class EditorForm(QWidget):
     """Fields of one thing, with a line for what is wrong with them.
 
     Signals

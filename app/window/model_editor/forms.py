@@ -12,7 +12,7 @@ from app.service.edits import Edit
 from app.window import words
 from app.window.labels import text
 from app.window.model_editor.fields import (
-    Form,
+    EditorForm,
     beside,
     button,
     choice,
@@ -35,7 +35,7 @@ from planner.values.refusal import Refused
 USUAL_SIZE = RealSize(length_m=6, width_m=2.5, height_m=2.5)  # a lorry's, about
 
 
-class ModelForm(Form):
+class ModelForm(EditorForm):
     """Name, scale and real size, and whether it goes first."""
 
     def __init__(self) -> None:
@@ -127,7 +127,7 @@ class ModelForm(Form):
         self.ask(lambda book: add_dry_fit(book, at))
 
 
-class PartForm(Form):
+class PartForm(EditorForm):
     """Name, holder, drying places and material; apart or glued first."""
 
     def __init__(self) -> None:
@@ -209,7 +209,7 @@ class PartForm(Form):
         self.ask(lambda book: parts.glue_first(book, at, other, name))
 
 
-class PlaceForm(Form):
+class PlaceForm(EditorForm):
     """Name, side, area by measures or typed, and detail."""
 
     def __init__(self) -> None:

@@ -12,7 +12,7 @@ from app.window.labels import text
 from app.window.message_translation import translated
 from app.window.model_editor.drawing import EMPTY, NetworkDrawing, Shown
 from app.window.model_editor.layers import Layouts
-from app.window.model_editor.nodes import Key, Kind, Known, Node, step_name
+from app.window.model_editor.nodes import EditorNode, Key, Known, NodeKind, step_name
 from app.window.palette import Colours
 from planner.values.book import Book
 from planner.values.lookup import project_of
@@ -55,7 +55,7 @@ class NetworkPanel(QWidget):
         self.drawing.set_colours(colours)
 
     def show_model(
-        self, book: Book | None, key: Key | None, known: Known, home: Node | None
+        self, book: Book | None, key: Key | None, known: Known, home: EditorNode | None
     ) -> None:
         """Draw the model that a line belongs to; ``home`` is that model's own line."""
         if key is None or book is None or home is None or not key.model:
@@ -94,11 +94,11 @@ class NetworkPanel(QWidget):
         self.legend.setVisible(bool(told))
 
 
-def _shown(model: Model, known: Known, home: Node) -> dict[str, Shown]:
-    lines = {node.key.step: node for node in home.below if node.key.kind is Kind.STEP}
+def _shown(model: Model, known: Known, home: EditorNode) -> dict[str, Shown]:
+    lines = {node.key.step: node for node in home.below if node.key.kind is NodeKind.STEP}
     shown = {}
     for one in model.steps:
-        key = Key(Kind.STEP, home.key.project, home.key.model, step=one.id)
+        key = Key(NodeKind.STEP, home.key.project, home.key.model, step=one.id)
         wait = known.float_of(key)
         node = lines.get(one.id)
         shown[one.id] = Shown(

@@ -22,7 +22,7 @@ from planner.values.project import Project
 from planner.values.step import Step
 
 
-class Kind(StrEnum):
+class NodeKind(StrEnum):
     """What a line speaks of."""
 
     PROJECT = auto()
@@ -37,7 +37,7 @@ class Kind(StrEnum):
 class Key:
     """Names a line: project, model, then a step, or a part and perhaps a place."""
 
-    kind: Kind
+    kind: NodeKind
     project: str
     model: str = ""
     step: str = ""
@@ -56,7 +56,7 @@ class Key:
 
 
 @dataclass(frozen=True)
-class Node:
+class EditorNode:
     """One line: its name, what it is done with, its minutes, and the lines below."""
 
     key: Key
@@ -64,7 +64,7 @@ class Node:
     with_: str = ""
     minutes: str = ""
     swatches: tuple[str, ...] = ()
-    below: tuple[Node, ...] = ()
+    below: tuple[EditorNode, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -76,7 +76,7 @@ class Known:
 
     def of(self, key: Key) -> tuple[Finding, ...]:
         """Return the findings that a line is about, those below it included."""
-        if key.kind in (Kind.PARTS, Kind.PART, Kind.PLACE):
+        if key.kind in (NodeKind.PARTS, NodeKind.PART, NodeKind.PLACE):
             return ()
         return self._found.get((key.project, key.model, key.step), ())
 
@@ -108,12 +108,12 @@ class Known:
         return floats
 
 
-def nodes_of(book: Book) -> tuple[Node, ...]:
+def nodes_of(book: Book) -> tuple[EditorNode, ...]:
     """Return a line for each project, with all that is below it."""
     return tuple(_project(book, project) for project in book.projects)
 
 
-def _project(book: Book, project: Project) -> Node:
+def _project(book: Book, project: Project) -> EditorNode:
     models = tuple(
         _model(Same(book.coatings), Same(book.mixes), Same(model), project.name)
         for model in project.models
@@ -121,19 +121,19 @@ def _project(book: Book, project: Project) -> Node:
     told = words.count(len(models), words.tr("{n} model"), words.tr("{n} models"))
     if not project.active:
         told = words.tr("{models}, set aside").format(models=told)
-    return Node(Key(Kind.PROJECT, project.name), project.name, told, below=models)
+    return EditorNode(Key(NodeKind.PROJECT, project.name), project.name, told, below=models)
 
 
 @lru_cache(maxsize=1024)  # an edit leaves most models as they are
-def _model(coatings: Same, mixes: Same, same: Same[Model], project: str) -> Node:  # type: ignore[type-arg]
+def _model(coatings: Same, mixes: Same, same: Same[Model], project: str) -> EditorNode:  # type: ignore[type-arg]
     model = same.value
     swatches = {one.name: one.swatch for one in coatings.value}
     for mix in mixes.value:
         swatches[mix.name] = mix.swatch or swatches.get(mix.portions[0].coating, "")
-    home = Key(Kind.MODEL, project, model.name)
+    home = Key(NodeKind.MODEL, project, model.name)
     apart = words.count(len(model.parts), words.tr("{n} part"), words.tr("{n} parts"))
-    parts = Node(
-        Key(Kind.PARTS, project, model.name),
+    parts = EditorNode(
+        Key(NodeKind.PARTS, project, model.name),
         words.tr("Parts and places"),
         apart,
         below=tuple(_part(project, model, part) for part in model.parts),
@@ -143,27 +143,27 @@ def _model(coatings: Same, mixes: Same, same: Same[Model], project: str) -> Node
     told = ", ".join(one for one in (model.scale, count) if one)
     minutes = sum(minutes_of(step) * step.coats for step in model.steps)
     total = words.span(minutes) if minutes else ""
-    return Node(home, model.name, told, total, below=(parts, *steps))
+    return EditorNode(home, model.name, told, total, below=(parts, *steps))
 
 
-def _part(project: str, model: Model, part: Part) -> Node:
-    key = Key(Kind.PART, project, model.name, part=part.name)
+def _part(project: str, model: Model, part: Part) -> EditorNode:
+    key = Key(NodeKind.PART, project, model.name, part=part.name)
     told = [words.tr("held by: {holder}").format(holder=part.holder)] if part.holder else []
     told += [words.tr("snaps in under stress")] if part.stressed else []
     below = tuple(_place(key, place) for place in part.places)
-    return Node(key, part.name, ", ".join(told), below=below)
+    return EditorNode(key, part.name, ", ".join(told), below=below)
 
 
-def _place(part: Key, place: Place) -> Node:
-    key = Key(Kind.PLACE, part.project, part.model, part=part.part, place=place.name)
+def _place(part: Key, place: Place) -> EditorNode:
+    key = Key(NodeKind.PLACE, part.project, part.model, part=part.part, place=place.name)
     told = [words.tr("underside")] if place.side is Side.UNDER else []
     if place.area_cm2:
         told.append(words.fill(words.tr("{area:g} cm²"), area=place.area_cm2))
-    return Node(key, place.name, ", ".join(told))
+    return EditorNode(key, place.name, ", ".join(told))
 
 
-def _step(project: str, model: Model, step: Step, swatches: Mapping[str, str]) -> Node:
-    key = Key(Kind.STEP, project, model.name, step=step.id)
+def _step(project: str, model: Model, step: Step, swatches: Mapping[str, str]) -> EditorNode:
+    key = Key(NodeKind.STEP, project, model.name, step=step.id)
     coatings = list(dict.fromkeys(one.coating for one in step.applications))
     told = [words.tool_word(step.tool), *coatings]
     minutes = words.span(minutes_of(step))
@@ -171,7 +171,7 @@ def _step(project: str, model: Model, step: Step, swatches: Mapping[str, str]) -
         minutes = words.tr("{coats} × {minutes}").format(coats=step.coats, minutes=minutes)
     swatch = tuple(swatches.get(name, "") for name in coatings)
     name = title_of(step)
-    return Node(key, name, " · ".join(told), minutes, swatch)
+    return EditorNode(key, name, " · ".join(told), minutes, swatch)
 
 
 def minutes_of(step: Step) -> int:
@@ -196,15 +196,15 @@ def title_of(step: Step) -> str:
     return words.capital(words.stage_word(step.stage))
 
 
-def steps_below(node: Node) -> Iterator[Key]:
+def steps_below(node: EditorNode) -> Iterator[Key]:
     """Yield the keys of every step below a line."""
     for one in node.below:
-        if one.key.kind is Kind.STEP:
+        if one.key.kind is NodeKind.STEP:
             yield one.key
         else:
             yield from steps_below(one)
 
 
-def words_of(node: Node) -> str:
+def words_of(node: EditorNode) -> str:
     """Return all that a line and those below it say, in small letters, to be searched."""
     return " ".join([node.name, node.with_, *map(words_of, node.below)]).casefold()

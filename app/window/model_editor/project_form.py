@@ -14,7 +14,17 @@ from app.service.build_edits import models, names
 from app.service.build_edits.advice import MOST_AT_ONCE
 from app.window import words
 from app.window.labels import text
-from app.window.model_editor.fields import Form, beside, calm, choice, fill, line, number, put, tick
+from app.window.model_editor.fields import (
+    EditorForm,
+    beside,
+    calm,
+    choice,
+    fill,
+    line,
+    number,
+    put,
+    tick,
+)
 from planner.values.book import Book
 from planner.values.lookup import project_of
 
@@ -67,7 +77,7 @@ def put_date(box: QCheckBox, field: QDateEdit, value: date | None) -> None:
         put(field, value)
 
 
-class ProjectForm(Form):
+class ProjectForm(EditorForm):
     """Name, dates, weight, which vehicle goes first, and a note."""
 
     def __init__(self) -> None:

@@ -14,7 +14,7 @@ from app.window.glossary import role_meaning, stage_meaning
 from app.window.model_editor.coats import CoatsField
 from app.window.model_editor.fields import (
     CheckList,
-    Form,
+    EditorForm,
     choice,
     enum_choice,
     explain,
@@ -44,7 +44,7 @@ VARNISHES = (Stage.VARNISH, Stage.MATTE)
 LEAST_PIECE = 15  # what is offered first as the least piece of a split step [min]
 
 
-class StepForm(Form):
+class StepForm(EditorForm):
     """What is done, on which places, how long, what it waits for, and its marks."""
 
     def __init__(self) -> None:

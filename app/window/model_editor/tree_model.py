@@ -17,15 +17,15 @@ from PySide6.QtGui import QFont, QIcon
 
 from app.window import words
 from app.window.message_translation import translated
-from app.window.model_editor.nodes import Key, Kind, Known, Node
+from app.window.model_editor.nodes import EditorNode, Key, Known, NodeKind
 from app.window.stack.model import SIGNS
 from app.window.timeline.tree import swatch_icon
-from app.window.tree_nodes import EntriesModel, Entry, Index, entries_of
+from app.window.tree_nodes import EntriesModel, Index, TreeNode, entries_of
 from planner.layers.overcoat_table import Verdict
 
 MIME = "application/x-tackfree-steps"
-NAMED = frozenset({Kind.PROJECT, Kind.MODEL, Kind.PART, Kind.PLACE, Kind.STEP})
-MOVABLE = frozenset({Kind.MODEL, Kind.STEP})
+NAMED = frozenset({NodeKind.PROJECT, NodeKind.MODEL, NodeKind.PART, NodeKind.PLACE, NodeKind.STEP})
+MOVABLE = frozenset({NodeKind.MODEL, NodeKind.STEP})
 WAITS, FLOAT = 3, 4
 KEY = Qt.ItemDataRole.UserRole
 
@@ -48,12 +48,12 @@ class BuildModel(EntriesModel):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._entries: dict[Key, Entry] = {}
+        self._entries: dict[Key, TreeNode] = {}
         self._known = Known()
         self._waits: Callable[[Key], str] = lambda _key: ""
         self._icons: dict[str, QIcon] = {}
 
-    def show_nodes(self, nodes: Sequence[Node], waits: Callable[[Key], str]) -> bool:
+    def show_nodes(self, nodes: Sequence[EditorNode], waits: Callable[[Key], str]) -> bool:
         """Show other nodes; ``waits`` says what a step waits for.
 
         Where the same lines stand in the same places, only what is other
@@ -61,7 +61,7 @@ class BuildModel(EntriesModel):
         """
         self._waits = waits
         top = entries_of(nodes)
-        entries: dict[Key, Entry] = {}
+        entries: dict[Key, TreeNode] = {}
         _enter(top, entries)
         if list(entries) == list(self._entries):
             for key, entry in self._entries.items():
@@ -87,7 +87,7 @@ class BuildModel(EntriesModel):
         entry = self._entry(index)
         return entry.node.key if entry else None
 
-    def node_at(self, index: Index) -> Node | None:
+    def node_at(self, index: Index) -> EditorNode | None:
         """Return the node of a line."""
         entry = self._entry(index)
         return entry.node if entry else None
@@ -105,7 +105,7 @@ class BuildModel(EntriesModel):
             return flags | Qt.ItemFlag.ItemIsDropEnabled
         if key.kind in MOVABLE:
             flags |= Qt.ItemFlag.ItemIsDragEnabled
-        if key.kind in (Kind.PROJECT, Kind.MODEL, Kind.STEP):
+        if key.kind in (NodeKind.PROJECT, NodeKind.MODEL, NodeKind.STEP):
             flags |= Qt.ItemFlag.ItemIsDropEnabled
         if key.kind in NAMED and index.column() == 0:
             flags |= Qt.ItemFlag.ItemIsEditable
@@ -168,7 +168,7 @@ class BuildModel(EntriesModel):
         """Return the lines as they are dragged: all steps, or all models."""
         keys = [self.key_at(one) for one in indexes if one.column() == 0]
         movable = [key for key in keys if key is not None and key.kind in MOVABLE]
-        kind = movable[0].kind if movable else Kind.STEP
+        kind = movable[0].kind if movable else NodeKind.STEP
         packed = [
             [key.kind.name, key.project, key.model, key.step] for key in movable if key.kind is kind
         ]
@@ -183,30 +183,30 @@ class BuildModel(EntriesModel):
         if action == Qt.DropAction.IgnoreAction or not data.hasFormat(MIME):
             return False
         packed = json.loads(bytes(data.data(MIME).data()).decode())
-        keys = [Key(Kind[kind], *names) for kind, *names in packed]
+        keys = [Key(NodeKind[kind], *names) for kind, *names in packed]
         target = self.key_at(parent)
         if not keys or target is None:
             return False
-        if target.kind is Kind.STEP:  # dropped upon a step: ahead of it
+        if target.kind is NodeKind.STEP:  # dropped upon a step: ahead of it
             entry = self._entries[target]
             assert entry.parent is not None
             target, row = entry.parent.node.key, entry.row
-        wanted = Kind.MODEL if keys[0].kind is Kind.STEP else Kind.PROJECT
+        wanted = NodeKind.MODEL if keys[0].kind is NodeKind.STEP else NodeKind.PROJECT
         if target.kind is wanted:
             self.dropped.emit(keys, target, row)
         return False
 
     # -- cells ------------------------------------------------------------------------------
 
-    def _cell(self, node: Node, column: int) -> str:
+    def _cell(self, node: EditorNode, column: int) -> str:
         key = node.key
         if column == 0:
             worst = self._worst(key)
             return f"{SIGNS[worst]} {node.name}" if worst is not None else node.name
         if column == WAITS:
-            return self._waits(key) if key.kind is Kind.STEP else ""
+            return self._waits(key) if key.kind is NodeKind.STEP else ""
         if column == FLOAT:
-            return self._float(key) if key.kind is Kind.STEP else ""
+            return self._float(key) if key.kind is NodeKind.STEP else ""
         return (node.with_, node.minutes)[column - 1]
 
     def _float(self, key: Key) -> str:
@@ -219,18 +219,18 @@ class BuildModel(EntriesModel):
         ranks = [one.verdict for one in self._known.of(key)]
         return max(ranks, key=lambda one: one.rank, default=None)
 
-    def _tip(self, node: Node, column: int) -> str:
+    def _tip(self, node: EditorNode, column: int) -> str:
         found = self._known.of(node.key) if column == 0 else ()
-        if found and node.key.kind is Kind.STEP:
+        if found and node.key.kind is NodeKind.STEP:
             return "\n".join(translated(one.message) for one in found)
         return self._cell(node, column)
 
     def _bold(self, key: Key, column: int) -> bool:
-        if key.kind in (Kind.PROJECT, Kind.MODEL):
+        if key.kind in (NodeKind.PROJECT, NodeKind.MODEL):
             return column == 0
-        return key.kind is Kind.STEP and column in (0, FLOAT) and self._known.critical(key)
+        return key.kind is NodeKind.STEP and column in (0, FLOAT) and self._known.critical(key)
 
-    def _tell(self, entry: Entry) -> None:
+    def _tell(self, entry: TreeNode) -> None:
         self.dataChanged.emit(self._index_of(entry), self._index_of(entry, self.columns - 1))
 
     def _icon(self, swatch: str) -> QIcon:
@@ -239,7 +239,7 @@ class BuildModel(EntriesModel):
         return self._icons[swatch]
 
 
-def _enter(entries: list[Entry], into: dict[Key, Entry]) -> None:
+def _enter(entries: list[TreeNode], into: dict[Key, TreeNode]) -> None:
     for entry in entries:
         into[entry.node.key] = entry
         _enter(entry.below, into)

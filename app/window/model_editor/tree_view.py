@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.window.model_editor.nodes import Key, Kind, words_of
+from app.window.model_editor.nodes import Key, NodeKind, words_of
 from app.window.model_editor.tree_model import BuildModel
 
 WIDTHS = (214, 176, 92, 140)
@@ -33,7 +33,7 @@ FLOAT_ROOM = 100  # the column that tells what can wait [pixels]
 OPEN_AT_ONCE = 4  # models of which the steps are seen when a book is first shown
 
 
-class Roomy(QStyledItemDelegate):
+class RoomyTreeLines(QStyledItemDelegate):
     """Gives each line some room."""
 
     def sizeHint(
@@ -70,7 +70,7 @@ class BuildTree(QTreeView):
         self.setDefaultDropAction(Qt.DropAction.MoveAction)
         self.setDropIndicatorShown(True)
         self.setUniformRowHeights(True)
-        self.setItemDelegate(Roomy(self))
+        self.setItemDelegate(RoomyTreeLines(self))
         self.setIconSize(QSize(14, 14))
         self.setAlternatingRowColors(False)
         self.setFrameShape(QTreeView.Shape.NoFrame)
@@ -134,7 +134,7 @@ class BuildTree(QTreeView):
 
     def steps(self) -> list[Key]:
         """Return the steps among the chosen lines."""
-        return [key for key in self.chosen_keys() if key.kind is Kind.STEP]
+        return [key for key in self.chosen_keys() if key.kind is NodeKind.STEP]
 
     def choose(self, *keys: Key) -> None:
         """Choose lines, the first of them with the keys."""
@@ -171,7 +171,7 @@ class BuildTree(QTreeView):
 
     def _nearest(self, lost: Key | None) -> QModelIndex:
         if lost is not None and lost.model:
-            home = self._model.index_of(Key(Kind.MODEL, lost.project, lost.model))
+            home = self._model.index_of(Key(NodeKind.MODEL, lost.project, lost.model))
             if home.isValid():
                 return home
         top = self._model.index(0, 0)

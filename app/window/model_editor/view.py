@@ -28,17 +28,17 @@ from app.window.flow_layout import FlowLayout
 from app.window.labels import MessageLabel, field_label, text
 from app.window.model_editor.actions import Acts
 from app.window.model_editor.bulk_form import ManyForm
-from app.window.model_editor.fields import Form
+from app.window.model_editor.fields import EditorForm
 from app.window.model_editor.forms import ModelForm, PartForm, PlaceForm
 from app.window.model_editor.layers import Layouts
 from app.window.model_editor.network_panel import NetworkPanel
-from app.window.model_editor.nodes import Key, Kind, Known, nodes_of, step_name
+from app.window.model_editor.nodes import Key, Known, NodeKind, nodes_of, step_name
 from app.window.model_editor.project_form import ProjectForm
 from app.window.model_editor.step_form import StepForm
 from app.window.model_editor.tree_model import BuildModel
 from app.window.model_editor.tree_view import BuildTree
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from app.window.stack.findings import FindingsPanel
 from planner.layers.finding import Finding
@@ -48,7 +48,7 @@ from planner.values.refusal import Refused
 
 ASIDE = 330
 FEW = 6  # models that need no words to narrow them
-F = TypeVar("F", bound=Form)
+F = TypeVar("F", bound=EditorForm)
 
 
 class BuildView(QWidget):
@@ -57,7 +57,7 @@ class BuildView(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.ready = False
-        self._areas: dict[Form, QScrollArea] = {}
+        self._areas: dict[EditorForm, QScrollArea] = {}
         self._session = session
         self._known = Known()
         self._layouts = Layouts()
@@ -249,7 +249,7 @@ class BuildView(QWidget):
             self.tree.show_only(self.only.text())
         self._show_chosen()
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show what a plan knows: findings, and what can wait."""
         findings, slacks = picture.build
         self._known = Known(findings, slacks)
@@ -277,7 +277,7 @@ class BuildView(QWidget):
                 self.tree.edit(self.tree.currentIndex())
         return refused
 
-    def _edit(self, form: Form, make: Callable[[Book], Edit]) -> None:
+    def _edit(self, form: EditorForm, make: Callable[[Book], Edit]) -> None:
         before = self.tree.current()
         follow = self._following(before)
         refused = self._session.attempt(make)
@@ -292,21 +292,21 @@ class BuildView(QWidget):
         """Return how to find a line again that its form may have given another name."""
         if key is None:
             return None
-        if key.kind is Kind.STEP:
+        if key.kind is NodeKind.STEP:
             name = self.step_form.id.text().strip()
-            return lambda: Key(Kind.STEP, key.project, key.model, step=name)
-        if key.kind is Kind.MODEL:
+            return lambda: Key(NodeKind.STEP, key.project, key.model, step=name)
+        if key.kind is NodeKind.MODEL:
             name = self.model_form.name.text().strip()
-            return lambda: Key(Kind.MODEL, key.project, name)
-        if key.kind is Kind.PROJECT:
+            return lambda: Key(NodeKind.MODEL, key.project, name)
+        if key.kind is NodeKind.PROJECT:
             name = self.project_form.name.text().strip()
-            return lambda: Key(Kind.PROJECT, name)
-        if key.kind is Kind.PART:
+            return lambda: Key(NodeKind.PROJECT, name)
+        if key.kind is NodeKind.PART:
             name = self.part_form.name.text().strip()
-            return lambda: Key(Kind.PART, key.project, key.model, part=name)
-        if key.kind is Kind.PLACE:
+            return lambda: Key(NodeKind.PART, key.project, key.model, part=name)
+        if key.kind is NodeKind.PLACE:
             name = self.place_form.name.text().strip()
-            return lambda: Key(Kind.PLACE, key.project, key.model, part=key.part, place=name)
+            return lambda: Key(NodeKind.PLACE, key.project, key.model, part=key.part, place=name)
         return None
 
     def _mend(self, finding: Finding) -> None:
@@ -333,28 +333,28 @@ class BuildView(QWidget):
         elif len(steps) > 1:
             self.many_form.show_steps(book, [one.spot for one in steps])
             self._front(self.many_form)
-        elif key.kind is Kind.PROJECT:
+        elif key.kind is NodeKind.PROJECT:
             self.project_form.show_project(book, key.project)
             self._front(self.project_form)
-        elif key.kind is Kind.STEP:
+        elif key.kind is NodeKind.STEP:
             self.step_form.show_step(book, key.spot)
             self._front(self.step_form)
-        elif key.kind is Kind.PART:
+        elif key.kind is NodeKind.PART:
             self.part_form.show_part(book, key.home, key.part)
             self._front(self.part_form)
-        elif key.kind is Kind.PLACE:
+        elif key.kind is NodeKind.PLACE:
             self.place_form.show_place(book, key.home, key.part, key.place)
             self._front(self.place_form)
         else:
             self.model_form.show_model(book, key.home)
             self._front(self.model_form)
 
-    def _front(self, form: Form) -> None:
+    def _front(self, form: EditorForm) -> None:
         self.forms.setCurrentWidget(self._areas[form])
 
     def _show_drawing(self) -> None:
         key = self.tree.current()
-        home = Key(Kind.MODEL, key.project, key.model) if key is not None else None
+        home = Key(NodeKind.MODEL, key.project, key.model) if key is not None else None
         node = self.model.node_at(self.model.index_of(home)) if home is not None else None
         self.network.show_model(self.book, key, self._known, node)
 
@@ -381,7 +381,7 @@ class BuildView(QWidget):
     def _chosen_in_drawing(self, step: str) -> None:
         key = self.tree.current()
         if key is not None:
-            self.tree.choose(Key(Kind.STEP, key.project, key.model, step=step))
+            self.tree.choose(Key(NodeKind.STEP, key.project, key.model, step=step))
 
 
 def _button(action: QAction) -> QToolButton:

@@ -36,7 +36,7 @@ class AirPointAhead:
 
 
 @dataclass(frozen=True)
-class Course:
+class FilmCourse:
     """One film through the night: its curve, its states, the air, and where bench time is.
 
     ``closes`` are the minutes at which a recoat window of it closes.
@@ -73,7 +73,7 @@ def coating_times(book: Book, cure: Cure, location: str, laid: int) -> tuple[Coa
 
 def course(
     cure: Cure, calendar: BenchCalendar, coating: Coating, location: str, laid: int
-) -> Course:
+) -> FilmCourse:
     """Return one film's course, until it is dry through or for three days."""
     states = state_times(cure, coating, laid, location)
     reached = [one.late for one in states if one.late is not None]
@@ -88,7 +88,7 @@ def course(
     }
     course_of_air = cure.air(location)
     step = max(10, length // 120)
-    return Course(
+    return FilmCourse(
         coating=coating,
         laid=laid,
         end=end,

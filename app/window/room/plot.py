@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.window import mark_drawing, words
 from app.window.palette import LIGHT, Colours
-from app.window.room.drying_times import Course
+from app.window.room.drying_times import FilmCourse
 from planner.values.moment import moment_of
 
 LEFT, RIGHT, TOP, BOTTOM = 18.0, 210.0, 16.0, 30.0
@@ -37,7 +37,7 @@ class CoursePlot(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._colours = LIGHT
-        self._course: Course | None = None
+        self._course: FilmCourse | None = None
         self._zone = ZoneInfo("UTC")
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumHeight(190)
@@ -47,7 +47,7 @@ class CoursePlot(QWidget):
         self._colours = colours
         self.update()
 
-    def show_course(self, course: Course | None, zone: ZoneInfo) -> None:
+    def show_course(self, course: FilmCourse | None, zone: ZoneInfo) -> None:
         """Show another film."""
         self._course, self._zone = course, zone
         self.setAccessibleName(self.sentence())
@@ -99,7 +99,7 @@ class _Drawing:
     """One painting of a course."""
 
     def __init__(
-        self, painter: QPainter, course: Course, colours: Colours, zone: ZoneInfo, area: QRectF
+        self, painter: QPainter, course: FilmCourse, colours: Colours, zone: ZoneInfo, area: QRectF
     ) -> None:
         self.painter, self.course, self.colours = painter, course, colours
         self.zone, self.area = zone, area

@@ -18,7 +18,7 @@ from app.window import words
 from app.window.forms.column_stretch import Breadth
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.room.drying_times import coating_times, course
 from app.window.room.plot import CoursePlot
 from app.window.room.table import TimesModel
@@ -33,7 +33,7 @@ class RoomView(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._picture: Picture | None = None
+        self._picture: PlanSnapshot | None = None
         self._colours: Colours | None = None
         self._told: tuple[object, ...] = ()
         self.location = NarrowCombo()
@@ -101,7 +101,7 @@ class RoomView(QWidget):
         self.plot.set_colours(colours)
         self._say_air()
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show another book; the chosen coating, place and time stay if they can."""
         first = self._picture is None
         self._picture = picture

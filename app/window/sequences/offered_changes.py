@@ -20,7 +20,7 @@ from planner.values.step import Step
 
 
 @dataclass(frozen=True)
-class Line:
+class OfferLine:
     """One thing that would be other in one model; ``sign`` marks its kind beside the word."""
 
     project: str
@@ -39,7 +39,7 @@ class Line:
 
 def lines_of(
     book: Book, sequence: Sequence, given: Mapping[Spot, Given] | None = None
-) -> tuple[Line, ...]:
+) -> tuple[OfferLine, ...]:
     """Return every line of what a sequence offers, a person's own edits last in each model."""
     return tuple(
         line
@@ -48,17 +48,17 @@ def lines_of(
     )
 
 
-def _of(offer: Offer, book: Book, sequence: Sequence) -> Iterator[Line]:
+def _of(offer: Offer, book: Book, sequence: Sequence) -> Iterator[OfferLine]:
     tr = words.tr
     model = book.project(offer.project).model(offer.model)
     titles = titles_of((*model.steps, *(one.step for one in sequence.steps)))
 
-    def line(sign: str, kind: str, step: str, what: str) -> Line:
+    def line(sign: str, kind: str, step: str, what: str) -> OfferLine:
         own = step in offer.own and step not in offer.lost
         if own:
             kind = tr("your own edit")
             what = tr("taking over undoes it: {change}").format(change=what)
-        return Line(offer.project, offer.model, sign, kind, titles.get(step, step), what, own)
+        return OfferLine(offer.project, offer.model, sign, kind, titles.get(step, step), what, own)
 
     if offer.refused:
         yield line("×", tr("does not fit"), "", offer.refused)

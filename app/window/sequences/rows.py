@@ -13,7 +13,7 @@ from planner.values.sequence import Sequence
 
 
 @dataclass(frozen=True)
-class Row:
+class SequenceRow:
     """A sequence with how many models came from it, and how many differ from it now."""
 
     sequence: Sequence
@@ -22,12 +22,12 @@ class Row:
     differ: int
 
 
-def rows_of(book: Book, given: Mapping[Spot, Given]) -> tuple[Row, ...]:
+def rows_of(book: Book, given: Mapping[Spot, Given]) -> tuple[SequenceRow, ...]:
     """Return a line for every sequence, a person's own first."""
     own = {one.name for one in book.sequences}
     offered = sequences.offers(book, given)
     return tuple(
-        Row(one, one.name in own, _followers(book, one.name), offered.get(one.name, 0))
+        SequenceRow(one, one.name in own, _followers(book, one.name), offered.get(one.name, 0))
         for one in every_sequence(book)
     )
 

@@ -15,7 +15,7 @@ from app.window.forms.editable_list import Listing
 from app.window.forms.rows import Column
 from app.window.labels import text
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.sequences.dialogs import (
     ColourDialog,
     NameDialog,
@@ -25,8 +25,8 @@ from app.window.sequences.dialogs import (
     free_name,
 )
 from app.window.sequences.give_dialog import GiveDialog
-from app.window.sequences.offered_changes import Line, lines_of
-from app.window.sequences.rows import Row, rows_of
+from app.window.sequences.offered_changes import OfferLine, lines_of
+from app.window.sequences.rows import SequenceRow, rows_of
 from app.window.sequences.sequence_wording import (
     colours_text,
     minutes_text,
@@ -84,9 +84,9 @@ class SequencesView(QWidget):
         )
         self.setFocusProxy(self.list)
 
-    def _make_list(self) -> Listing[Row]:
+    def _make_list(self) -> Listing[SequenceRow]:
         tr = self.tr
-        listing: Listing[Row] = Listing(
+        listing: Listing[SequenceRow] = Listing(
             tr("Sequences"),
             tr("No sequence."),
             (
@@ -190,9 +190,9 @@ class SequencesView(QWidget):
         )
         return listing
 
-    def _make_offers(self) -> Listing[Line]:
+    def _make_offers(self) -> Listing[OfferLine]:
         tr = self.tr
-        listing: Listing[Line] = Listing(
+        listing: Listing[OfferLine] = Listing(
             tr("Changes offered to the models that came from it"),
             tr("Every model that came from this sequence is as the sequence would make it now."),
             (
@@ -220,7 +220,7 @@ class SequencesView(QWidget):
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours; the controls follow their palette."""
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show the sequences of a plan's book."""
         self._show(self._session.book or picture.book)
 
@@ -285,7 +285,7 @@ class SequencesView(QWidget):
         self.steps.show_rows([one for one in chosen.steps if all_of_them or holds(one, usual)])
         self.usual.setVisible(bool(chosen.options))
 
-    def _offered(self, row: Row) -> str:
+    def _offered(self, row: SequenceRow) -> str:
         if not row.differ:
             return ""
         return words.count(row.differ, self.tr("△ to 1 model"), self.tr("△ to {n} models"))
@@ -361,7 +361,7 @@ class SequencesView(QWidget):
             )
             self.offers.say(refused)
 
-    def _give(self, row: Row) -> None:
+    def _give(self, row: SequenceRow) -> None:
         self.list.say(None)
         book = self._session.book
         if book is None or not book.projects:
@@ -374,17 +374,17 @@ class SequencesView(QWidget):
         if self._session.book is not None:
             SaveDialog(self._session, self.choose, self).open()
 
-    def _duplicate(self, row: Row) -> None:
+    def _duplicate(self, row: SequenceRow) -> None:
         book = self._session.book
         assert book is not None
         name = free_name(book, self.tr("{name}, mine").format(name=row.sequence.name))
         self._name(self.tr("Duplicate a sequence"), name, sequences.duplicate, row)
 
-    def _rename(self, row: Row) -> None:
+    def _rename(self, row: SequenceRow) -> None:
         self._name(self.tr("Rename a sequence"), row.sequence.name, sequences.rename, row)
 
     def _name(
-        self, title: str, name: str, make: Callable[[Book, str, str], Edit], row: Row
+        self, title: str, name: str, make: Callable[[Book, str, str], Edit], row: SequenceRow
     ) -> None:
         self.list.say(None)
         old = row.sequence.name
@@ -392,10 +392,10 @@ class SequencesView(QWidget):
             self._session, title, name, lambda book, new: make(book, old, new), self.choose, self
         ).open()
 
-    def _note(self, row: Row) -> None:
+    def _note(self, row: SequenceRow) -> None:
         self.list.say(None)
         NoteDialog(self._session, row.sequence, self).open()
 
-    def _remove(self, row: Row) -> None:
+    def _remove(self, row: SequenceRow) -> None:
         name = row.sequence.name
         self.list.say(self._session.attempt(lambda book: sequences.remove(book, name)))

@@ -8,12 +8,12 @@ from dataclasses import dataclass
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
-from app.service.bench_sheet import Entry, Evening, Laid
+from app.service.bench_sheet import LaidCoating, SheetEntry, SheetEvening
 from app.window.sheet.page_flow import (
     INK,
     SOFT,
-    Band,
     Draw,
+    PageBand,
     beside,
     gap_of,
     paint_box,
@@ -55,7 +55,7 @@ class Fonts:
         return QFontMetricsF(self.body).lineSpacing()
 
 
-def heading_bands(evening: Evening, fonts: Fonts, width: float) -> list[Band]:
+def heading_bands(evening: SheetEvening, fonts: Fonts, width: float) -> list[PageBand]:
     """Return the heading of an evening over a rule."""
     bands = text_bands(evening.title, fonts.heading, 0, width)
 
@@ -63,10 +63,10 @@ def heading_bands(evening: Evening, fonts: Fonts, width: float) -> list[Band]:
         painter.setPen(QPen(INK, 1.2))
         painter.drawLine(0, round(top) + 2, round(width), round(top) + 2)
 
-    return [*bands, Band(fonts.line * 0.5, rule)]
+    return [*bands, PageBand(fonts.line * 0.5, rule)]
 
 
-def entry_bands(entry: Entry, fonts: Fonts, width: float) -> list[Band]:
+def entry_bands(entry: SheetEntry, fonts: Fonts, width: float) -> list[PageBand]:
     """Return one thing to do: clock and minutes at the left, then a box and what it is."""
     line = fonts.line
     clock, left = line * 3.4, line * 4.8
@@ -94,7 +94,7 @@ def entry_bands(entry: Entry, fonts: Fonts, width: float) -> list[Band]:
     return [*beside([head], mark), *bands[2:], gap_of(line * 0.45)]
 
 
-def _laid_bands(laid: Laid, fonts: Fonts, left: float, room: float) -> list[Band]:
+def _laid_bands(laid: LaidCoating, fonts: Fonts, left: float, room: float) -> list[PageBand]:
     line = fonts.line
     size = line * 0.62
 
@@ -109,7 +109,7 @@ def _laid_bands(laid: Laid, fonts: Fonts, left: float, room: float) -> list[Band
 
 def _tick_bands(
     part: str, places: tuple[str, ...], fonts: Fonts, left: float, room: float
-) -> Iterator[Band]:
+) -> Iterator[PageBand]:
     """Yield rows of places with a box before each, as many in a row as fit."""
     line, metrics = fonts.line, QFontMetricsF(fonts.body)
     box, gap = line * 1.05, line * 0.9
@@ -135,7 +135,7 @@ def _tick_bands(
         yield _tick_row(head, row, fonts, left)
 
 
-def _tick_row(head: str, row: list[tuple[float, str]], fonts: Fonts, left: float) -> Band:
+def _tick_row(head: str, row: list[tuple[float, str]], fonts: Fonts, left: float) -> PageBand:
     line = fonts.line
     texts = [(0.0, head), *((x + line * 1.05, place) for x, place in row)]
     bands = [text_bands(text, fonts.body, left + x, 10_000)[0] for x, text in texts if text]
@@ -146,7 +146,7 @@ def _tick_row(head: str, row: list[tuple[float, str]], fonts: Fonts, left: float
         for band in bands:
             band.draw(painter, top)
 
-    return Band(line * 1.12, draw)
+    return PageBand(line * 1.12, draw)
 
 
 def _box_drawer(left: float, line: float) -> Draw:
@@ -166,7 +166,7 @@ def _dash_drawer(line: float) -> Draw:
     return draw
 
 
-def section_bands(evening: Evening, fonts: Fonts, width: float) -> Iterator[list[Band]]:
+def section_bands(evening: SheetEvening, fonts: Fonts, width: float) -> Iterator[list[PageBand]]:
     """Yield a block for what dries, what closes, and where to take care."""
     line = fonts.line
     for section in evening.sections:

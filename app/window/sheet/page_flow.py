@@ -18,7 +18,7 @@ INK, SOFT = QColor("#000000"), QColor("#404040")
 
 
 @dataclass(frozen=True)
-class Band:
+class PageBand:
     """Something of one height that draws itself with its top at a y."""
 
     height: float
@@ -30,7 +30,7 @@ class Flow:
 
     def __init__(self, width: float, height: float) -> None:
         self.width, self.height = width, height
-        self.pages: list[list[tuple[float, Band]]] = [[]]
+        self.pages: list[list[tuple[float, PageBand]]] = [[]]
         self._y = 0.0
 
     @property
@@ -38,7 +38,7 @@ class Flow:
         """Height that is left on the page [px]."""
         return self.height - self._y
 
-    def place(self, block: Sequence[Band]) -> None:
+    def place(self, block: Sequence[PageBand]) -> None:
         """Put a block on the page, or on the next one if it only fits there."""
         whole = sum(band.height for band in block)
         if self.left < whole <= self.height:
@@ -63,7 +63,7 @@ class Flow:
 
 def text_bands(
     text: str, font: QFont, left: float, width: float, colour: QColor = INK, gap: float = 0
-) -> list[Band]:
+) -> list[PageBand]:
     """Return a paragraph as bands of one line each, broken within words where it must be."""
     layout = QTextLayout(text, font)
     option = QTextOption()
@@ -72,15 +72,15 @@ def text_bands(
     layout.setTextOption(option)
     height = QFontMetricsF(font).lineSpacing()
     bands = [
-        Band(max(height, line.height()), _line_drawer(layout, number, left, colour))
+        PageBand(max(height, line.height()), _line_drawer(layout, number, left, colour))
         for number, line in enumerate(_lines(layout, width))
     ]
     return [*bands, gap_of(gap)] if gap else bands
 
 
-def gap_of(height: float) -> Band:
+def gap_of(height: float) -> PageBand:
     """Return a band with nothing in it."""
-    return Band(height, lambda _painter, _top: None)
+    return PageBand(height, lambda _painter, _top: None)
 
 
 def _lines(layout: QTextLayout, width: float) -> Iterator:  # type: ignore[type-arg]
@@ -102,7 +102,7 @@ def _line_drawer(layout: QTextLayout, number: int, left: float, colour: QColor) 
     return draw
 
 
-def together(bands: Sequence[Band], least: float) -> Band:
+def together(bands: Sequence[PageBand], least: float) -> PageBand:
     """Return the bands as one that is never broken, at least so high."""
 
     def draw(painter: QPainter, top: float) -> None:
@@ -110,7 +110,7 @@ def together(bands: Sequence[Band], least: float) -> Band:
             band.draw(painter, top)
             top += band.height
 
-    return Band(max(least, sum(band.height for band in bands)), draw)
+    return PageBand(max(least, sum(band.height for band in bands)), draw)
 
 
 def paint_box(painter: QPainter, left: float, top: float, size: float) -> None:
@@ -120,7 +120,7 @@ def paint_box(painter: QPainter, left: float, top: float, size: float) -> None:
     painter.drawRect(QRectF(left, top, size, size))
 
 
-def beside(bands: list[Band], draw: Draw) -> list[Band]:
+def beside(bands: list[PageBand], draw: Draw) -> list[PageBand]:
     """Return the bands with something more drawn at the first one's top."""
     first = bands[0]
 
@@ -128,4 +128,4 @@ def beside(bands: list[Band], draw: Draw) -> list[Band]:
         draw(painter, top)
         first.draw(painter, top)
 
-    return [Band(first.height, both), *bands[1:]]
+    return [PageBand(first.height, both), *bands[1:]]

@@ -16,9 +16,9 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 from app.window import mark_drawing, words
 from app.window.message_translation import translated
 from app.window.palette import LIGHT
-from app.window.sheet.page_flow import INK, SOFT, Band, Draw, gap_of, text_bands
+from app.window.sheet.page_flow import INK, SOFT, Draw, PageBand, gap_of, text_bands
 from app.window.timeline.geometry import Label, Scale, fitting_scale, room_for_labels, wedge_outline
-from app.window.timeline.strip_content import Column, Lane, Strip
+from app.window.timeline.strip_content import Lane, Strip, StripColumn
 from planner.values.message import row
 from planner.values.moment import Interval
 
@@ -29,17 +29,17 @@ NAMES = 0.24  # share of the width that the names of lanes take
 
 
 @dataclass(frozen=True)
-class Row:
+class PictureRow:
     """One lane, an airbrush by its number, or the heading of a model above its lanes."""
 
     lane: Lane | None
     airbrush: int | None
-    name: tuple[Band, ...]
+    name: tuple[PageBand, ...]
     height: float
 
 
 @dataclass(frozen=True)
-class Picture:
+class StripPicture:
     """Some columns of a strip at one scale."""
 
     strip: Strip
@@ -66,7 +66,7 @@ class Picture:
 
 def picture_blocks(
     strip: Strip, base: QFont, width: float, most: float, first: float
-) -> Iterator[list[Band]]:
+) -> Iterator[list[PageBand]]:
     """Yield the strip piece by piece, each no wider than ``width`` nor higher than ``most``.
 
     The very first is no higher than ``first``, what is left of the page.
@@ -79,7 +79,7 @@ def picture_blocks(
     for columns in _runs(strip.columns, width - left):
         part = _cut(strip, columns)
         scale = Scale(columns, fitting_scale(columns, width - left))
-        at = Picture(part, scale, font, strong, left, width)
+        at = StripPicture(part, scale, font, strong, left, width)
         for block in _pages(at, list(_rows(at)), most, first):
             yield block
             first = most
@@ -91,9 +91,9 @@ def of_evenings(strip: Strip, evenings: tuple[Interval, ...]) -> Strip:
     return _cut(strip, tuple(wanted))
 
 
-def _runs(columns: tuple[Column, ...], room: float) -> Iterator[tuple[Column, ...]]:
+def _runs(columns: tuple[StripColumn, ...], room: float) -> Iterator[tuple[StripColumn, ...]]:
     """Yield as many columns at a time as fit side by side."""
-    run: tuple[Column, ...] = ()
+    run: tuple[StripColumn, ...] = ()
     for column in columns:
         longer = (*run, column)
         if run and Scale(longer, PER_MINUTE).width > room:
@@ -105,7 +105,7 @@ def _runs(columns: tuple[Column, ...], room: float) -> Iterator[tuple[Column, ..
         yield run
 
 
-def _cut(strip: Strip, columns: tuple[Column, ...]) -> Strip:
+def _cut(strip: Strip, columns: tuple[StripColumn, ...]) -> Strip:
     """Return a strip of these columns, with the work in them and what dries meanwhile."""
     if not columns:
         return replace(strip, columns=())
@@ -129,25 +129,27 @@ def _cut(strip: Strip, columns: tuple[Column, ...]) -> Strip:
     )
 
 
-def _rows(at: Picture) -> Iterator[Row]:
+def _rows(at: StripPicture) -> Iterator[PictureRow]:
     for number, airbrush in enumerate(at.strip.airbrushes):
         used = [one.airbrush for one in at.strip.set_ups] + [one.airbrush for one in at.strip.held]
         if number in used:
             name = text_bands(words.capital(airbrush), at.font, 6, at.left - 14, SOFT)
             least = at.line * 2.6
-            yield Row(None, number, tuple(name), max(least, sum(b.height for b in name) + 6))
+            yield PictureRow(None, number, tuple(name), max(least, sum(b.height for b in name) + 6))
     model = ("", "")
     for lane in at.strip.lanes:
         if (lane.project, lane.model) != model:
             model = (lane.project, lane.model)
             name = text_bands(lane.model, at.strong, 0, at.width)
-            yield Row(None, None, tuple(name), sum(band.height for band in name) + 4)
+            yield PictureRow(None, None, tuple(name), sum(band.height for band in name) + 4)
         name = text_bands(words.listed(lane.parts), at.font, 6, at.left - 14, SOFT)
         least = at.line * 2.6
-        yield Row(lane, None, tuple(name), max(least, sum(band.height for band in name) + 6))
+        yield PictureRow(lane, None, tuple(name), max(least, sum(band.height for band in name) + 6))
 
 
-def _pages(at: Picture, rows: list[Row], most: float, first: float) -> Iterator[list[Band]]:
+def _pages(
+    at: StripPicture, rows: list[PictureRow], most: float, first: float
+) -> Iterator[list[PageBand]]:
     """Yield the rows under a head of their own, as many at a time as a page holds."""
     if sum(row.height for row in rows) + at.head + at.line <= most or first < most / 3:
         first = most  # better whole on the next page
@@ -160,16 +162,16 @@ def _pages(at: Picture, rows: list[Row], most: float, first: float) -> Iterator[
         if taken > 1 and taken < len(rows) and _is_heading(rows[taken - 1]):
             taken -= 1  # a heading stays with its lanes
         here, rows = rows[:taken], rows[taken:]
-        head = Band(at.head, lambda painter, top: _head(painter, at, top))
-        lanes = (Band(row.height, _row_drawer(at, row)) for row in here)
+        head = PageBand(at.head, lambda painter, top: _head(painter, at, top))
+        lanes = (PageBand(row.height, _row_drawer(at, row)) for row in here)
         yield [head, *lanes, gap_of(at.line)]
 
 
-def _is_heading(row: Row) -> bool:
+def _is_heading(row: PictureRow) -> bool:
     return row.lane is None and row.airbrush is None
 
 
-def _head(painter: QPainter, at: Picture, top: float) -> None:
+def _head(painter: QPainter, at: StripPicture, top: float) -> None:
     """Draw dates, hours, and how long the films are left alone between."""
     zone = ZoneInfo(at.strip.zone)
     for span in at.scale.spans:
@@ -198,7 +200,7 @@ def _head(painter: QPainter, at: Picture, top: float) -> None:
     painter.drawLine(QPointF(at.left, bottom), QPointF(at.width, bottom))
 
 
-def _row_drawer(at: Picture, row: Row) -> Draw:
+def _row_drawer(at: StripPicture, row: PictureRow) -> Draw:
     def draw(painter: QPainter, top: float) -> None:
         _ground(painter, at, row, top)
         y = top + 3
@@ -213,7 +215,7 @@ def _row_drawer(at: Picture, row: Row) -> Draw:
     return draw
 
 
-def _ground(painter: QPainter, at: Picture, row: Row, top: float) -> None:
+def _ground(painter: QPainter, at: StripPicture, row: PictureRow, top: float) -> None:
     for span in at.scale.spans:
         if span.column is None:
             area = QRectF(at.left + span.left, top, span.width, row.height)
@@ -224,7 +226,7 @@ def _ground(painter: QPainter, at: Picture, row: Row, top: float) -> None:
     painter.drawLine(QPointF(0, top + row.height), QPointF(at.width, top + row.height))
 
 
-def _lane(painter: QPainter, at: Picture, lane: Lane, top: float, height: float) -> None:
+def _lane(painter: QPainter, at: StripPicture, lane: Lane, top: float, height: float) -> None:
     painter.save()
     painter.setClipRect(QRectF(at.left, top, at.width - at.left, height))
     middle, stroke = top + at.line * 1.75, at.line * 0.9
@@ -263,7 +265,7 @@ def _lane(painter: QPainter, at: Picture, lane: Lane, top: float, height: float)
     painter.restore()
 
 
-def _airbrush(painter: QPainter, at: Picture, number: int, top: float, height: float) -> None:
+def _airbrush(painter: QPainter, at: StripPicture, number: int, top: float, height: float) -> None:
     """Draw what an airbrush holds, and when it is loaded, changed and cleaned."""
     painter.save()
     painter.setClipRect(QRectF(at.left, top, at.width - at.left, height))
@@ -284,7 +286,9 @@ def _airbrush(painter: QPainter, at: Picture, number: int, top: float, height: f
     painter.restore()
 
 
-def _words(painter: QPainter, at: Picture, named: list[tuple[Interval, str]], top: float) -> None:
+def _words(
+    painter: QPainter, at: StripPicture, named: list[tuple[Interval, str]], top: float
+) -> None:
     """Write what is done over each stroke that has room for the whole of it."""
     metrics = QFontMetricsF(at.font)
     named = sorted(named)

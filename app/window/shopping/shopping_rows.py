@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from app.service.shopping_edits import Bought, lines_of, wanted
 from app.window import words
 from app.window.message_translation import translated
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.stock.tree import ml, needed_words
 from planner.quantity import ConsumableLine, RunsOut, Shopping, ShoppingLine, shopping
 from planner.values.book import Book
@@ -86,7 +86,7 @@ class ShopRow:
         return "; ".join(told)
 
 
-def current(picture: Picture, book: Book) -> Shopping:
+def current(picture: PlanSnapshot, book: Book) -> Shopping:
     """Return the list for the book as it is now, before it is planned anew.
 
     What was bought leaves the list at once.  Where more than the stock has

@@ -15,7 +15,7 @@ from app.window.forms.rows import Column
 from app.window.labels import MessageLabel, field_label, text
 from app.window.message_translation import translated
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from app.window.shopping.shopping_rows import ShopRow, current, rows_of
 from app.window.stock.supply_dialogs import AmountDialog
@@ -152,7 +152,7 @@ class ShoppingView(QWidget):
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours; the controls follow their palette."""
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show what a plan takes."""
         self._found = current(picture, self._session.book or picture.book)
         self._fill()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from app.window.message_translation import translated
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from planner.layers.coat_stack import Layer, stack_of
 from planner.layers.finding import Finding
 from planner.layers.overcoat_table import Verdict
@@ -19,7 +19,7 @@ from planner.values.step import Stage
 
 
 @dataclass(frozen=True)
-class Coat:
+class CoatRow:
     """One film of a stack, and what is thought of it where it lies on the one below.
 
     Attributes
@@ -54,7 +54,7 @@ class PlaceStack:
     model: str
     place: str
     material: str
-    coats: tuple[Coat, ...]
+    coats: tuple[CoatRow, ...]
 
     @property
     def worst(self) -> Verdict:
@@ -64,7 +64,7 @@ class PlaceStack:
         )
 
 
-def stacks(picture: Picture, project: Project, model: Model) -> tuple[PlaceStack, ...]:
+def stacks(picture: PlanSnapshot, project: Project, model: Model) -> tuple[PlaceStack, ...]:
     """Return the stack of every place of a model, in order of its parts."""
     mine = [
         one for one in picture.findings if (one.project, one.model) == (project.name, model.name)
@@ -82,8 +82,8 @@ def stacks(picture: Picture, project: Project, model: Model) -> tuple[PlaceStack
 
 
 def _coat(
-    picture: Picture, project: Project, model: Model, layer: Layer, findings: list[Finding]
-) -> Coat:
+    picture: PlanSnapshot, project: Project, model: Model, layer: Layer, findings: list[Finding]
+) -> CoatRow:
     key = PassKey(project.name, model.name, layer.step.id, layer.coat)
     placed = picture.plan.placement(key)
     against = [one for one in findings if one.step == layer.step.id and layer.place in one.places]
@@ -93,7 +93,7 @@ def _coat(
         verdict, why = worst.verdict, translated(worst.message)
     elif (waits := _waits(picture, key, layer.place)) is not None:
         verdict, (why, state, opens) = Verdict.WAIT, waits
-    return Coat(
+    return CoatRow(
         key=key,
         name=layer.laid_as,
         swatch=swatch_of(picture.book, layer.laid_as),
@@ -111,7 +111,7 @@ def _coat(
 
 
 def _waits(
-    picture: Picture, key: PassKey, place: str
+    picture: PlanSnapshot, key: PassKey, place: str
 ) -> tuple[str, State | None, int | None] | None:
     """Return the latest opening among the films below that the coat waits for."""
     laid = picture.laid

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVB
 
 from app.window import words
 from app.window.labels import text
-from app.window.mark_widgets import Mark, RingMark, WarningMark
+from app.window.mark_widgets import MarkWidget, RingMark, WarningMark
 from app.window.message_translation import translated
 from app.window.palette import LIGHT, Colours
 from app.window.stack.model import verdict_word
@@ -100,7 +100,7 @@ class FindingsPanel(QScrollArea):
             lines.append(form.format(way=translated(way), why=translated(reason)))
         return self._line(RingMark(self._colours), lines)[0]
 
-    def _line(self, mark: Mark, lines: list[str]) -> tuple[QWidget, QVBoxLayout]:
+    def _line(self, mark: MarkWidget, lines: list[str]) -> tuple[QWidget, QVBoxLayout]:
         holder = QWidget()
         line = QHBoxLayout(holder)
         line.setContentsMargins(0, 0, 0, 0)

@@ -16,7 +16,7 @@ from PySide6.QtCore import (
 
 from app.service.hard_clear import HardClear
 from app.window import words
-from app.window.stack.coat_rows import Coat, PlaceStack
+from app.window.stack.coat_rows import CoatRow, PlaceStack
 from app.window.timeline.tree import swatch_icon
 from planner.layers.overcoat_table import Verdict
 
@@ -39,7 +39,7 @@ def verdict_word(verdict: Verdict) -> str:
     return QCoreApplication.translate("verdict", verdict.value)
 
 
-def verdict_line(coat: Coat, zone: ZoneInfo, now: int, *, with_state: bool = True) -> str:
+def verdict_line(coat: CoatRow, zone: ZoneInfo, now: int, *, with_state: bool = True) -> str:
     """Return what is thought of laying a coat where it lies, in one short line."""
     if coat.verdict is not Verdict.WAIT:
         return verdict_word(coat.verdict)
@@ -49,7 +49,7 @@ def verdict_line(coat: Coat, zone: ZoneInfo, now: int, *, with_state: bool = Tru
     return words.tr("{state} from {time}").format(state=words.state_word(coat.state.value), time=at)
 
 
-def coat_name(coat: Coat) -> str:
+def coat_name(coat: CoatRow) -> str:
     """Return what the coat is of, and which of several."""
     if coat.coats < 2:
         return coat.name
@@ -75,7 +75,7 @@ def hard_line(one: HardClear, zone: ZoneInfo, now: int) -> str:
     )
 
 
-def coat_time(coat: Coat, zone: ZoneInfo, now: int) -> str:
+def coat_time(coat: CoatRow, zone: ZoneInfo, now: int) -> str:
     """Return when the coat is laid, or was."""
     if coat.start is None:
         return words.tr("no place")
@@ -88,7 +88,7 @@ class CoatsModel(QAbstractTableModel):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._coats: tuple[Coat, ...] = ()
+        self._coats: tuple[CoatRow, ...] = ()
         self._zone, self._now = ZoneInfo("UTC"), 0
 
     def show_stack(self, stack: PlaceStack | None, zone: ZoneInfo, now: int) -> None:
@@ -98,11 +98,11 @@ class CoatsModel(QAbstractTableModel):
         self._zone, self._now = zone, now
         self.endResetModel()
 
-    def coat_at(self, index: Index) -> Coat | None:
+    def coat_at(self, index: Index) -> CoatRow | None:
         """Return the coat of a line."""
         return self._coats[index.row()] if index.isValid() else None
 
-    def row_of(self, coat: Coat) -> int:
+    def row_of(self, coat: CoatRow) -> int:
         """Return the line of a coat."""
         return self._coats.index(coat)
 

@@ -25,7 +25,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from app.window import mark_drawing
 from app.window.palette import LIGHT, Colours
 from app.window.room.plot import spread
-from app.window.stack.coat_rows import Coat, PlaceStack
+from app.window.stack.coat_rows import CoatRow, PlaceStack
 from app.window.stack.model import coat_name, coat_time, verdict_line
 from planner.layers.overcoat_table import Verdict
 from planner.values.coating import Finish
@@ -41,10 +41,10 @@ BETWEEN = 3.0  # between the words of two films
 
 
 @dataclass(frozen=True)
-class Band:
+class FilmBand:
     """Where one film lies: [top, bottom) at its middle."""
 
-    coat: Coat
+    coat: CoatRow
     top: float
     bottom: float
 
@@ -72,7 +72,7 @@ class Lines:
         return high if self.beside else high + self.fine.height()
 
 
-def bands(coats: tuple[Coat, ...], top: float, bottom: float) -> list[Band]:
+def bands(coats: tuple[CoatRow, ...], top: float, bottom: float) -> list[FilmBand]:
     """Stack films from ``bottom`` up; thick ones are higher, thin ones still to be seen."""
     wanted = [min(MOST_FILM, max(LEAST_FILM, 9.0 * math.sqrt(coat.thickness_um))) for coat in coats]
     room = bottom - top
@@ -80,7 +80,7 @@ def bands(coats: tuple[Coat, ...], top: float, bottom: float) -> list[Band]:
     found = []
     y = bottom
     for coat, height in zip(coats, wanted, strict=True):
-        found.append(Band(coat, y - height * scale, y))
+        found.append(FilmBand(coat, y - height * scale, y))
         y -= height * scale
     return found
 
@@ -100,7 +100,7 @@ class CrossSection(QWidget):
         super().__init__(parent)
         self._colours = LIGHT
         self._stack: PlaceStack | None = None
-        self._chosen: Coat | None = None
+        self._chosen: CoatRow | None = None
         self._zone, self._now = ZoneInfo("UTC"), 0
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(LEAST_WIDTH, 200)
@@ -122,12 +122,12 @@ class CrossSection(QWidget):
             )
         self.update()
 
-    def choose(self, coat: Coat | None) -> None:
+    def choose(self, coat: CoatRow | None) -> None:
         """Frame a film."""
         self._chosen = coat
         self.update()
 
-    def middle_of(self, coat: Coat) -> int:
+    def middle_of(self, coat: CoatRow) -> int:
         """Return the height at which a film lies, 0 for one that is not drawn."""
         return next((round(band.middle) for band in self._bands() if band.coat == coat), 0)
 
@@ -195,7 +195,7 @@ class CrossSection(QWidget):
     def _bottom(self) -> float:
         return self.height() - MARGIN - PLASTIC
 
-    def _bands(self) -> list[Band]:
+    def _bands(self) -> list[FilmBand]:
         coats = self._stack.coats if self._stack else ()
         return bands(coats, MARGIN + 14, self._bottom())
 
@@ -227,7 +227,7 @@ class CrossSection(QWidget):
             rect, VCENTRE, QCoreApplication.translate("material", self._stack.material)
         )
 
-    def _film(self, painter: QPainter, band: Band) -> None:
+    def _film(self, painter: QPainter, band: FilmBand) -> None:
         coat = band.coat
         phase = mark_drawing.phase_of(str(coat.key))
         roughness = {Finish.MATTE: 1.6, Finish.SATIN: 0.6, Finish.GLOSS: 0.0}[coat.finish]
@@ -259,7 +259,7 @@ class CrossSection(QWidget):
                 )
             )
 
-    def _names(self, painter: QPainter, found: list[Band]) -> None:
+    def _names(self, painter: QPainter, found: list[FilmBand]) -> None:
         lines = self._lines()
         upward = list(reversed(found))
         low = self._bottom() - 6 - lines.gap / 2
@@ -270,7 +270,7 @@ class CrossSection(QWidget):
             self._verdict(painter, band, y)
             self._words(painter, band.coat, y, lines)
 
-    def _words(self, painter: QPainter, coat: Coat, y: float, lines: Lines) -> None:
+    def _words(self, painter: QPainter, coat: CoatRow, y: float, lines: Lines) -> None:
         """Write a film's name, when it is laid, and what is thought of it."""
         when = coat_time(coat, self._zone, self._now)
         top, body = y - (lines.gap - BETWEEN) / 2, painter.font()
@@ -297,7 +297,7 @@ class CrossSection(QWidget):
         painter.drawText(QRectF(lines.left, top, lines.width, lines.fine.height()), VCENTRE, shown)
         painter.setFont(body)
 
-    def _verdict(self, painter: QPainter, band: Band, y: float) -> None:
+    def _verdict(self, painter: QPainter, band: FilmBand, y: float) -> None:
         """Paint the verdict's sign at the interface, and a line to the name."""
         right = self._right()
         painter.setPen(QPen(self._colours.colour("soft", 0.6), 1))

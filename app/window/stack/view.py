@@ -15,8 +15,8 @@ from PySide6.QtWidgets import (
 from app.window.forms.tables import lines_table
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
-from app.window.stack.coat_rows import Coat, PlaceStack, stacks
+from app.window.plan_snapshot import PlanSnapshot
+from app.window.stack.coat_rows import CoatRow, PlaceStack, stacks
 from app.window.stack.findings import FindingsPanel
 from app.window.stack.model import SIGNS, CoatsModel, hard_line, place_name
 from app.window.stack.section import LEAST_WIDTH, CrossSection
@@ -35,7 +35,7 @@ class StackView(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._picture: Picture | None = None
+        self._picture: PlanSnapshot | None = None
         self._stacks: tuple[PlaceStack, ...] = ()
         self.which = NarrowCombo()
         self.place = NarrowCombo(18)
@@ -99,7 +99,7 @@ class StackView(QWidget):
         if self._picture is not None:
             self._show_model()
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show another book; model and place stay if they can."""
         self._picture = picture
         names = [
@@ -161,7 +161,7 @@ class StackView(QWidget):
         self.section.show_stack(self.shown(), picture.zone, picture.now)
         self.model.show_stack(self.shown(), picture.zone, picture.now)
 
-    def _chosen_in_drawing(self, coat: Coat) -> None:
+    def _chosen_in_drawing(self, coat: CoatRow) -> None:
         self.table.selectRow(self.model.row_of(coat))
 
     def _chosen_in_table(self, index: QModelIndex) -> None:

@@ -16,7 +16,7 @@ from app.window.forms.rows import Column
 from app.window.labels import text
 from app.window.message_translation import translated
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from app.window.stock.coating_rows import families, told_place
 from app.window.stock.coatings import CoatingsPage
@@ -193,7 +193,7 @@ class StockView(QWidget):
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours; the controls follow their palette."""
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Show what a plan needs, against the stock."""
         self._show(self._session.book or picture.book, picture)
 
@@ -202,7 +202,7 @@ class StockView(QWidget):
         if self._session.book is not None:
             self._show(self._session.book, self._session.picture)
 
-    def _show(self, book: Book, picture: Picture | None) -> None:
+    def _show(self, book: Book, picture: PlanSnapshot | None) -> None:
         today = moment_of(self._session.now, self._session.zone).date()
         told = (book, id(picture), today)
         if self._told and self._told[0] is book and told[1:] == self._told[1:]:

@@ -15,7 +15,7 @@ from app.window.palette import LIGHT, Colours
 from app.window.timeline.drag_piece import Carried, paint_carried
 from app.window.timeline.geometry import Scale, fitting_scale
 from app.window.timeline.labels import label_of
-from app.window.timeline.paint import Scene
+from app.window.timeline.paint import StripScene
 from app.window.timeline.strip_content import Piece, Strip
 from app.window.timeline.strip_layout import Arrangement, Box, Sizes, arrange
 from app.window.timeline.tiles import Tiles
@@ -130,9 +130,9 @@ class StripCanvas(QAbstractScrollArea):
         """Scroll so that now lies near the left edge."""
         self.horizontalScrollBar().setValue(round(self._at.scale.x(self._now) - 60))
 
-    def scene(self) -> Scene:
+    def scene(self) -> StripScene:
         """Return everything that a repaint needs."""
-        return Scene(
+        return StripScene(
             at=self._at,
             colours=self._colours,
             font=self.font(),
@@ -215,7 +215,7 @@ class StripCanvas(QAbstractScrollArea):
             spot.x() - scene.left + scene.across, spot.y() - scene.top + scene.down
         )
 
-    def _sprayed_under(self, spot: QPointF, scene: Scene) -> Box | None:
+    def _sprayed_under(self, spot: QPointF, scene: StripScene) -> Box | None:
         """Return the piece whose spraying is shown in an airbrush lane."""
         x = spot.x() - scene.left + scene.across
         sizes = self._at.sizes

@@ -12,12 +12,12 @@ from itertools import zip_longest
 from app.service.pins import wishes_of
 from app.window.timeline.strip_content import (
     Bracket,
-    Column,
-    Held,
+    HeldColour,
     Lane,
     Piece,
     SetUp,
     Strip,
+    StripColumn,
     Wedge,
 )
 from planner.schedule.partial_schedule import FOREVER
@@ -196,7 +196,7 @@ def _brackets(laid: ReplayedPlan, lane_of: dict[tuple[str, str, str], Lane]) -> 
     yield from found.values()
 
 
-def _held(laid: ReplayedPlan, airbrushes: tuple[str, ...]) -> Iterator[Held]:
+def _held(laid: ReplayedPlan, airbrushes: tuple[str, ...]) -> Iterator[HeldColour]:
     for number, name in enumerate(airbrushes):
         mine = sorted(
             (work for work in laid.plan.bench if work.airbrush == name),
@@ -207,7 +207,7 @@ def _held(laid: ReplayedPlan, airbrushes: tuple[str, ...]) -> Iterator[Held]:
                 continue
             end = following.interval.start if following else work.interval.end
             if end > work.interval.end:
-                yield Held(
+                yield HeldColour(
                     number,
                     Interval(work.interval.end, end),
                     work.coating,
@@ -217,7 +217,7 @@ def _held(laid: ReplayedPlan, airbrushes: tuple[str, ...]) -> Iterator[Held]:
 
 def _columns(
     laid: ReplayedPlan, targets: tuple[tuple[str, int], ...]
-) -> tuple[tuple[Column, ...], tuple[Interval, ...]]:
+) -> tuple[tuple[StripColumn, ...], tuple[Interval, ...]]:
     """Return the stretches that hold work, or now, and the free ones between."""
     hands = [
         laid.of(key).attended(piece)
@@ -229,7 +229,7 @@ def _columns(
     ends = [laid.now + 1440, *(one.end for one in hands)]
     ends += [finish for _, finish in laid.plan.finishes]
     ends += [at for _, at in targets if at - laid.now < LOOK_AHEAD]
-    columns: list[Column] = []
+    columns: list[StripColumn] = []
     free: list[Interval] = []
     outside = sorted(hands)
     zone = laid.calendar.zone
@@ -238,16 +238,17 @@ def _columns(
         outside = [one for one in outside if not one.overlaps(stretch.interval)]
         holds_now = stretch.interval.start <= laid.now < stretch.interval.end
         if inside or holds_now:
-            columns.append(Column(stretch.interval, stretch.on, stretch.people))
+            columns.append(StripColumn(stretch.interval, stretch.on, stretch.people))
         else:
             free.append(stretch.interval)
     columns += [
-        Column(interval, moment_of(interval.start, zone).date(), 1) for interval in _merged(outside)
+        StripColumn(interval, moment_of(interval.start, zone).date(), 1)
+        for interval in _merged(outside)
     ]
     return tuple(sorted(columns, key=lambda one: one.interval)), tuple(free)
 
 
-def _beyond(laid: ReplayedPlan, columns: tuple[Column, ...]) -> Interval | None:
+def _beyond(laid: ReplayedPlan, columns: tuple[StripColumn, ...]) -> Interval | None:
     end = max((column.interval.end for column in columns), default=laid.now)
     following = laid.calendar.next_stretch(end)
     return following.interval if following else None

@@ -9,7 +9,7 @@ from PySide6.QtGui import QFontMetricsF, QPainter, QPen
 
 from app.window import mark_drawing, words
 from app.window.timeline.drop_targets import Slot, slot_at, slots
-from app.window.timeline.paint import Scene
+from app.window.timeline.paint import StripScene
 from app.window.timeline.strip_content import Piece
 from app.window.timeline.strip_layout import Box
 from planner.values.plan import PassKey
@@ -33,7 +33,7 @@ class Carried:
         """The pass that is carried."""
         return self.piece.key
 
-    def slot(self, scene: Scene) -> Slot | None:
+    def slot(self, scene: StripScene) -> Slot | None:
         """Return the stretch under the pointer, None outside the lanes."""
         if not self.far or not scene.lanes_area.contains(self.spot):
             return None
@@ -48,7 +48,7 @@ class Carried:
         """Tell whether a stretch is the one that it was lifted from."""
         return slot.interval.start <= self.piece.interval.start < slot.interval.end
 
-    def pull(self, scene: Scene) -> int:
+    def pull(self, scene: StripScene) -> int:
         """Return how far the strip is to scroll along [px]."""
         lanes = scene.lanes_area
         if not self.far:
@@ -58,7 +58,7 @@ class Carried:
         return -24 if self.spot.x() < lanes.left() + EDGE else 0
 
 
-def paint_carried(painter: QPainter, scene: Scene, carried: Carried) -> None:
+def paint_carried(painter: QPainter, scene: StripScene, carried: Carried) -> None:
     """Paint the stretch under the pointer, what letting go would do, and the piece."""
     slot = carried.slot(scene)
     colours, sizes, lanes = scene.colours, scene.at.sizes, scene.lanes_area
@@ -94,7 +94,7 @@ def paint_carried(painter: QPainter, scene: Scene, carried: Carried) -> None:
     painter.restore()
 
 
-def said(scene: Scene, carried: Carried, slot: Slot) -> str:
+def said(scene: StripScene, carried: Carried, slot: Slot) -> str:
     """Return what letting go here would do."""
     start, end = slot.interval.start, slot.interval.end
     where = words.tr("{day} {start}–{end}").format(
@@ -110,7 +110,7 @@ def said(scene: Scene, carried: Carried, slot: Slot) -> str:
     return words.tr("{stretch}: pin here").format(stretch=where)
 
 
-def _say(painter: QPainter, scene: Scene, told: str, rect: QRectF) -> None:
+def _say(painter: QPainter, scene: StripScene, told: str, rect: QRectF) -> None:
     """Write beside the carried piece, on a ground of its own so that it can be read."""
     metrics = QFontMetricsF(scene.small)
     wide, tall = metrics.horizontalAdvance(told) + 16, metrics.height() + 8

@@ -9,21 +9,21 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen
 
 from app.window import mark_drawing, words
 from app.window.timeline import text_cache
-from app.window.timeline.strip_content import Held, Piece, SetUp
+from app.window.timeline.strip_content import HeldColour, Piece, SetUp
 from planner.values.plan import BenchKind
 from planner.values.step import Stage
 
 if TYPE_CHECKING:
-    from app.window.timeline.geometry import Span
-    from app.window.timeline.paint import Scene
-    from app.window.timeline.spatial_index import Items
+    from app.window.timeline.geometry import PixelSpan
+    from app.window.timeline.paint import StripScene
+    from app.window.timeline.spatial_index import SquareItems
 
 LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 LEAST_NAME = 30.0  # less room than this shows nothing but dots [px]
 CENTRE = Qt.AlignmentFlag.AlignCenter
 
 
-def paint_head(painter: QPainter, scene: Scene) -> None:
+def paint_head(painter: QPainter, scene: StripScene) -> None:
     """Paint dates, hours, and the lengths of the waits between."""
     colours, sizes = scene.colours, scene.at.sizes
     head = QRectF(scene.left, 0, scene.area.right() - scene.left, sizes.head)
@@ -43,7 +43,7 @@ def paint_head(painter: QPainter, scene: Scene) -> None:
     painter.restore()
 
 
-def _date(painter: QPainter, scene: Scene, span: Span, left: float, right: float) -> None:
+def _date(painter: QPainter, scene: StripScene, span: PixelSpan, left: float, right: float) -> None:
     colours, text = scene.colours, scene.at.sizes.text
     painter.fillRect(QRectF(left, 0, right - left, scene.at.sizes.head), colours.colour("sheet"))
     assert span.column is not None
@@ -67,7 +67,7 @@ def _date(painter: QPainter, scene: Scene, span: Span, left: float, right: float
         painter.drawLine(QPointF(x, scene.at.sizes.head - 4), QPointF(x, scene.at.sizes.head))
 
 
-def _wait(painter: QPainter, scene: Scene, span: Span, left: float, right: float) -> None:
+def _wait(painter: QPainter, scene: StripScene, span: PixelSpan, left: float, right: float) -> None:
     text = scene.at.sizes.text
     painter.setFont(scene.small)
     painter.setPen(scene.colours.colour("soft"))
@@ -85,7 +85,7 @@ def _wait(painter: QPainter, scene: Scene, span: Span, left: float, right: float
         painter.drawText(QRectF(left, text * 1.8, right - left, text * 1.4), CENTRE, name)
 
 
-def _now(painter: QPainter, scene: Scene, head: QRectF) -> None:
+def _now(painter: QPainter, scene: StripScene, head: QRectF) -> None:
     end = scene.x(scene.now)
     if end <= head.left():
         return
@@ -96,7 +96,7 @@ def _now(painter: QPainter, scene: Scene, head: QRectF) -> None:
     )
 
 
-def _target(painter: QPainter, scene: Scene, at: int) -> None:
+def _target(painter: QPainter, scene: StripScene, at: int) -> None:
     """Paint a date as a small flag at the end of its day."""
     x = scene.x(at)
     if not scene.sees(x - 4, x + 30):
@@ -110,7 +110,7 @@ def _target(painter: QPainter, scene: Scene, at: int) -> None:
     )
 
 
-def paint_band(painter: QPainter, scene: Scene, items: Items) -> None:
+def paint_band(painter: QPainter, scene: StripScene, items: SquareItems) -> None:
     """Paint what each airbrush holds, and its loads, changes and cleanings."""
     strip, sizes, colours = scene.at.strip, scene.at.sizes, scene.colours
     area = QRectF(scene.left, sizes.head, scene.area.right() - scene.left, scene.top - sizes.head)
@@ -139,12 +139,12 @@ def paint_band(painter: QPainter, scene: Scene, items: Items) -> None:
     painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y))
 
 
-def _brush_middle(scene: Scene, airbrush: int) -> float:
+def _brush_middle(scene: StripScene, airbrush: int) -> float:
     sizes = scene.at.sizes
     return sizes.head + sizes.airbrush * (airbrush + 0.5)
 
 
-def _held(painter: QPainter, scene: Scene, held: Held) -> None:
+def _held(painter: QPainter, scene: StripScene, held: HeldColour) -> None:
     left, right = scene.x(held.interval.start), scene.x(held.interval.end)
     if not scene.sees(left, right):
         return
@@ -154,7 +154,7 @@ def _held(painter: QPainter, scene: Scene, held: Held) -> None:
     painter.drawRect(QRectF(left, middle - 3, right - left, 6))
 
 
-def _sprayed(painter: QPainter, scene: Scene, airbrush: int, piece: Piece) -> None:
+def _sprayed(painter: QPainter, scene: StripScene, airbrush: int, piece: Piece) -> None:
     left, right = scene.x(piece.interval.start), scene.x(piece.interval.end)
     if not scene.sees(left, right):
         return
@@ -172,7 +172,7 @@ def _sprayed(painter: QPainter, scene: Scene, airbrush: int, piece: Piece) -> No
     )
 
 
-def _set_up(painter: QPainter, scene: Scene, work: SetUp, airbrush: int) -> None:
+def _set_up(painter: QPainter, scene: StripScene, work: SetUp, airbrush: int) -> None:
     """Paint a load as a drop going in, a change as two, a cleaning as an empty cup."""
     left, right = scene.x(work.interval.start), scene.x(work.interval.end)
     if not scene.sees(left, right):
@@ -198,7 +198,7 @@ def _set_up(painter: QPainter, scene: Scene, work: SetUp, airbrush: int) -> None
         painter.drawText(below, CENTRE, minutes)
 
 
-def paint_loads(painter: QPainter, scene: Scene, items: Items) -> None:
+def paint_loads(painter: QPainter, scene: StripScene, items: SquareItems) -> None:
     """Write over each load what it is, up to the next one; it stays in sight as long as that."""
     text = scene.at.sizes.text
     painter.setFont(scene.small)
@@ -216,7 +216,7 @@ def paint_loads(painter: QPainter, scene: Scene, items: Items) -> None:
         text_cache.write(painter, left, middle - text * 1.15, held.coating, width)
 
 
-def paint_names(painter: QPainter, scene: Scene) -> None:
+def paint_names(painter: QPainter, scene: StripScene) -> None:
     """Paint the names of models, part groups and airbrushes at the left edge."""
     colours = scene.colours
     edge = QRectF(0, 0, scene.left, scene.area.bottom())
@@ -250,7 +250,7 @@ def paint_names(painter: QPainter, scene: Scene) -> None:
     _corner(painter, scene)
 
 
-def _corner(painter: QPainter, scene: Scene) -> None:
+def _corner(painter: QPainter, scene: StripScene) -> None:
     """Say in the corner which minute the shade has reached."""
     text = scene.at.sizes.text
     painter.setFont(scene.small)

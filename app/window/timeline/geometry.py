@@ -13,7 +13,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from app.window.timeline.strip_content import Column, Lane
+from app.window.timeline.strip_content import Lane, StripColumn
 from planner.values.moment import Interval
 
 GUTTER_LEAST, GUTTER_PER_DOUBLING = 58.0, 7.0
@@ -23,7 +23,7 @@ TICKS = (1, 2, 5, 10, 15, 30, 60, 120, 240)
 
 
 @dataclass(frozen=True)
-class Span:
+class PixelSpan:
     """Pixels [left, right) that show the minutes [start, end)."""
 
     left: float
@@ -41,25 +41,25 @@ class Span:
 class Scale:
     """The map between minutes and x at one zoom."""
 
-    def __init__(self, columns: Sequence[Column], pixels_per_minute: float) -> None:
+    def __init__(self, columns: Sequence[StripColumn], pixels_per_minute: float) -> None:
         self.columns = tuple(columns)
         self.pixels_per_minute = min(MOST_SCALE, max(LEAST_SCALE, pixels_per_minute))
         self.spans = tuple(self._spans())
         self._starts = [span.start for span in self.spans]
         self.lefts = [span.left for span in self.spans]
 
-    def _spans(self) -> Iterable[Span]:
+    def _spans(self) -> Iterable[PixelSpan]:
         x = ENDS
         for index, column in enumerate(self.columns):
             interval = column.interval
             width = interval.minutes * self.pixels_per_minute
-            yield Span(x, x + width, interval.start, interval.end, index)
+            yield PixelSpan(x, x + width, interval.start, interval.end, index)
             x += width
             if index + 1 < len(self.columns):
                 following = self.columns[index + 1].interval
                 if following.start > interval.end:
                     wide = gutter_width(following.start - interval.end)
-                    yield Span(x, x + wide, interval.end, following.start, None)
+                    yield PixelSpan(x, x + wide, interval.end, following.start, None)
                     x += wide
 
     @property
@@ -87,7 +87,7 @@ class Scale:
         share = min(1.0, max(0.0, (x - span.left) / span.width))
         return span.start + math.floor(share * (span.end - span.start))
 
-    def ticks(self, span: Span) -> list[int]:
+    def ticks(self, span: PixelSpan) -> list[int]:
         """Return the minutes to label in a column, at least 46 pixels apart."""
         step = next((s for s in TICKS if s * self.pixels_per_minute >= 46), TICKS[-1])
         first = -(-span.start // step) * step
@@ -103,7 +103,7 @@ def _squeezed(minutes: int) -> float:
     return (ENDS - 10) * (1 - math.exp(-minutes / 1440))
 
 
-def fitting_scale(columns: Sequence[Column], width: float) -> float:
+def fitting_scale(columns: Sequence[StripColumn], width: float) -> float:
     """Return the pixels per minute at which all columns fit into ``width``."""
     minutes = sum(column.interval.minutes for column in columns)
     gutters = sum(
@@ -117,7 +117,7 @@ def fitting_scale(columns: Sequence[Column], width: float) -> float:
 
 
 @dataclass(frozen=True)
-class Row:
+class StripRow:
     """One lane's band [top, bottom), or a model's heading where ``lane`` is None."""
 
     top: float
@@ -132,17 +132,17 @@ class Row:
         return (self.top + self.bottom) / 2
 
 
-def rows_of(lanes: Sequence[Lane], heading: float, height: float) -> tuple[Row, ...]:
+def rows_of(lanes: Sequence[Lane], heading: float, height: float) -> tuple[StripRow, ...]:
     """Stack lanes under the headings of their models, from y = 0 down."""
-    rows: list[Row] = []
+    rows: list[StripRow] = []
     y = 0.0
     model: tuple[str, str] | None = None
     for lane in lanes:
         if (lane.project, lane.model) != model:
             model = (lane.project, lane.model)
-            rows.append(Row(y, y + heading, None, lane.model, lane.project))
+            rows.append(StripRow(y, y + heading, None, lane.model, lane.project))
             y += heading
-        rows.append(Row(y, y + height, lane.index, lane.model, lane.project))
+        rows.append(StripRow(y, y + height, lane.index, lane.model, lane.project))
         y += height
     return tuple(rows)
 

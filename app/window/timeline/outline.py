@@ -16,7 +16,7 @@ from PySide6.QtCore import QCoreApplication
 from app.window import reasons, words
 from app.window.message_translation import translated
 from app.window.timeline.labels import label_of
-from app.window.timeline.strip_content import Bracket, Column, Piece, SetUp, Strip, Wedge
+from app.window.timeline.strip_content import Bracket, Piece, SetUp, Strip, StripColumn, Wedge
 from app.window.wishes.wish_wording import wish_line
 from planner.values.plan import PassKey
 from planner.values.step import Bound
@@ -28,7 +28,7 @@ def tr(text: str) -> str:
 
 
 @dataclass(frozen=True)
-class Node:
+class OutlineNode:
     """One line: when, what, why; the pass it speaks of, and the lines below it."""
 
     time: str
@@ -37,10 +37,10 @@ class Node:
     swatch: str = ""
     key: PassKey | None = None
     past: bool = False
-    below: tuple[Node, ...] = ()
+    below: tuple[OutlineNode, ...] = ()
 
 
-def outline(strip: Strip, before: Mapping[PassKey, int] | None = None) -> tuple[Node, ...]:
+def outline(strip: Strip, before: Mapping[PassKey, int] | None = None) -> tuple[OutlineNode, ...]:
     """Return a line for each stretch, with the lines of its work below.
 
     ``before`` are starts in the plan that it is compared with.
@@ -48,7 +48,9 @@ def outline(strip: Strip, before: Mapping[PassKey, int] | None = None) -> tuple[
     return tuple(stretch_by_stretch(strip, before))
 
 
-def stretch_by_stretch(strip: Strip, before: Mapping[PassKey, int] | None = None) -> Iterator[Node]:
+def stretch_by_stretch(
+    strip: Strip, before: Mapping[PassKey, int] | None = None
+) -> Iterator[OutlineNode]:
     """Yield what `outline` returns, one stretch after the other, so that one can pause between."""
     zone = ZoneInfo(strip.zone)
     wedges: dict[PassKey, list[Wedge]] = defaultdict(list)
@@ -60,7 +62,7 @@ def stretch_by_stretch(strip: Strip, before: Mapping[PassKey, int] | None = None
     pieces = sorted(strip.pieces, key=lambda piece: piece.interval.start)
     starts = [piece.interval.start for piece in pieces]
     for column in strip.columns:
-        lines: list[tuple[int, int, Node]] = []
+        lines: list[tuple[int, int, OutlineNode]] = []
         first = bisect_left(starts, column.interval.start)
         for piece in pieces[first : bisect_left(starts, column.interval.end)]:
             node = _piece(strip, piece, wedges[piece.key], brackets[piece.key], zone)
@@ -77,11 +79,13 @@ def stretch_by_stretch(strip: Strip, before: Mapping[PassKey, int] | None = None
         yield _column(strip, column, tuple(node for *_, node in lines), zone)
 
 
-def _column(strip: Strip, column: Column, below: tuple[Node, ...], zone: ZoneInfo) -> Node:
+def _column(
+    strip: Strip, column: StripColumn, below: tuple[OutlineNode, ...], zone: ZoneInfo
+) -> OutlineNode:
     interval = column.interval
     hours = f"{words.clock(interval.start, zone)}–{words.clock(interval.end, zone)}"
     passes = len({node.key for node in below if node.key is not None})
-    return Node(
+    return OutlineNode(
         time=words.day(column.on),
         what=hours,
         why=words.count(passes, tr("{n} piece of work"), tr("{n} pieces of work")),
@@ -92,18 +96,19 @@ def _column(strip: Strip, column: Column, below: tuple[Node, ...], zone: ZoneInf
 
 def _piece(
     strip: Strip, piece: Piece, wedges: list[Wedge], brackets: list[Bracket], zone: ZoneInfo
-) -> Node:
+) -> OutlineNode:
     below = [_bracket(one, zone, strip.now) for one in brackets]
     below += [
-        Node("", wish_line(pin, zone, piece.key.project), "", key=piece.key) for pin in piece.wishes
+        OutlineNode("", wish_line(pin, zone, piece.key.project), "", key=piece.key)
+        for pin in piece.wishes
     ]
     if piece.free < piece.interval.end:
         free = words.when(piece.free, zone, strip.now)
         what = tr("goes on alone until then; hands are free from {time}").format(time=free)
         ends = words.when(piece.interval.end, zone, strip.now)
-        below.insert(0, Node(ends, what, "", key=piece.key))
+        below.insert(0, OutlineNode(ends, what, "", key=piece.key))
     told = dict.fromkeys(_wedge(one, zone, strip.now) for one in wedges)
-    return Node(
+    return OutlineNode(
         time=words.clock(piece.interval.start, zone),
         what=tr("{work} · {model}: {parts}").format(
             work=words.capital(label_of(piece)),
@@ -118,32 +123,34 @@ def _piece(
     )
 
 
-def _was(start: int, key: PassKey, zone: ZoneInfo, now: int) -> Node:
-    return Node(words.when(start, zone, now), tr("stood here before the last change"), "", key=key)
+def _was(start: int, key: PassKey, zone: ZoneInfo, now: int) -> OutlineNode:
+    return OutlineNode(
+        words.when(start, zone, now), tr("stood here before the last change"), "", key=key
+    )
 
 
-def _wedge(wedge: Wedge, zone: ZoneInfo, now: int) -> Node:
+def _wedge(wedge: Wedge, zone: ZoneInfo, now: int) -> OutlineNode:
     if wedge.opens is None:
-        return Node("", tr("never dries in this air"), "", key=wedge.key)
+        return OutlineNode("", tr("never dries in this air"), "", key=wedge.key)
     state = words.state_word(wedge.state.value) if wedge.state else tr("waited out")
     what = tr("dries until it is {state}").format(state=state)
     why = ""
     if wedge.waiting is not None:
         why = tr("for {work}").format(work=reasons.key_name(wedge.waiting))
-    return Node(words.when(wedge.opens, zone, now), what, why, key=wedge.key)
+    return OutlineNode(words.when(wedge.opens, zone, now), what, why, key=wedge.key)
 
 
-def _bracket(bracket: Bracket, zone: ZoneInfo, now: int) -> Node:
+def _bracket(bracket: Bracket, zone: ZoneInfo, now: int) -> OutlineNode:
     what = tr("must have ended") if bracket.bound is Bound.END else tr("must have begun")
-    return Node(
+    return OutlineNode(
         words.when(bracket.at, zone, now), what, translated(bracket.why), key=bracket.waiting
     )
 
 
-def _set_up(strip: Strip, work: SetUp, zone: ZoneInfo) -> Node:
+def _set_up(strip: Strip, work: SetUp, zone: ZoneInfo) -> OutlineNode:
     what = words.capital(words.setup_word(work.kind, work.coating))
     length = words.span(work.interval.minutes)
-    return Node(
+    return OutlineNode(
         words.clock(work.interval.start, zone),
         what,
         length,

@@ -13,8 +13,8 @@ from PySide6.QtGui import QFont, QPainter, QPen, QPixmap
 from app.window import mark_drawing
 from app.window.palette import Colours
 from app.window.timeline import text_cache
-from app.window.timeline.geometry import Span, wedge_outline
-from app.window.timeline.spatial_index import Items
+from app.window.timeline.geometry import PixelSpan, wedge_outline
+from app.window.timeline.spatial_index import SquareItems
 from app.window.timeline.strip_content import Bracket, Piece, Wedge
 from app.window.timeline.strip_layout import Arrangement, Box, Ghost, Text
 from planner.values.plan import PassKey
@@ -26,7 +26,7 @@ DOT, DOT_SIZE = 5.4, 1.6  # from one dot to the next, and across one [px]
 
 
 @dataclass(frozen=True)
-class Scene:
+class StripScene:
     """Everything that one repaint needs.
 
     ``area`` is the viewport; ``across`` and ``down`` are how far it is
@@ -93,7 +93,7 @@ class Scene:
         """Tell whether some of [left, right) is on screen."""
         return right >= self.left and left <= self.area.right()
 
-    def spans(self) -> list[tuple[Span, float, float]]:
+    def spans(self) -> list[tuple[PixelSpan, float, float]]:
         """Return the spans on screen with their edges in the viewport."""
         found = []
         for span in self.at.scale.spans:
@@ -103,7 +103,7 @@ class Scene:
         return found
 
 
-def paint_square(painter: QPainter, scene: Scene, items: Items) -> None:
+def paint_square(painter: QPainter, scene: StripScene, items: SquareItems) -> None:
     """Paint the lanes, with all that does not follow the pointer and the keys."""
     lanes = scene.lanes_area
     strip = scene.at.strip
@@ -130,7 +130,7 @@ def paint_square(painter: QPainter, scene: Scene, items: Items) -> None:
         _text(painter, scene, scene.at.names[number])
 
 
-def paint_pointed(painter: QPainter, scene: Scene, items: Items) -> None:
+def paint_pointed(painter: QPainter, scene: StripScene, items: SquareItems) -> None:
     """Paint what follows the pointer and the keys: frames, and the films about the choice."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     waiting = set()
@@ -150,7 +150,7 @@ def paint_pointed(painter: QPainter, scene: Scene, items: Items) -> None:
             _frame(painter, scene, box, 1.4, dotted=True)
 
 
-def _grounds(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
+def _grounds(painter: QPainter, scene: StripScene, lanes: QRectF) -> None:
     # Whole pixels, not smoothed at their edges: that would take three times as long.
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     colours = scene.colours
@@ -178,7 +178,7 @@ def _grounds(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
         painter.fillRect(edge, round(below) - 1, wide, 1, colours.colour("rule"))
 
 
-def _columns(painter: QPainter, scene: Scene, area: QRectF) -> None:
+def _columns(painter: QPainter, scene: StripScene, area: QRectF) -> None:
     """Paint the grounds of the columns, with a line at each minute that has a label."""
     top, tall = round(area.top()), round(area.height())
     for span, left, right in scene.spans():
@@ -193,7 +193,7 @@ def _columns(painter: QPainter, scene: Scene, area: QRectF) -> None:
                 painter.fillRect(x, top, 1, tall, line)
 
 
-def _past(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
+def _past(painter: QPainter, scene: StripScene, lanes: QRectF) -> None:
     end = min(scene.x(scene.now), lanes.right())
     if end > lanes.left():
         mark_drawing.paint_past(
@@ -203,7 +203,7 @@ def _past(painter: QPainter, scene: Scene, lanes: QRectF) -> None:
         )
 
 
-def _wedge(painter: QPainter, scene: Scene, wedge: Wedge, *, strong: bool) -> None:
+def _wedge(painter: QPainter, scene: StripScene, wedge: Wedge, *, strong: bool) -> None:
     left = scene.x(wedge.start)
     opens = scene.at.scale.width if wedge.opens is None else scene.at.scale.x(wedge.opens)
     right = scene.shift(opens)
@@ -229,7 +229,7 @@ def _wedge(painter: QPainter, scene: Scene, wedge: Wedge, *, strong: bool) -> No
 
 
 def _dots(
-    painter: QPainter, scene: Scene, left: float, right: float, middle: float, alpha: float
+    painter: QPainter, scene: StripScene, left: float, right: float, middle: float, alpha: float
 ) -> None:
     """Dot the time in which nothing is waited for but the bench, where it is seen."""
     first = max(0, math.ceil((scene.left - left) / DOT))
@@ -247,7 +247,7 @@ def _dots_in_a_row(count: int) -> list[QRectF]:
     return [QRectF(DOT * at, 0.0, DOT_SIZE, DOT_SIZE) for at in range(count)]
 
 
-def _tie(painter: QPainter, scene: Scene, piece: Piece) -> None:
+def _tie(painter: QPainter, scene: StripScene, piece: Piece) -> None:
     """Tie together the lanes that one piece of work lies in."""
     x = scene.x(piece.interval.start) + 3
     painter.drawLine(
@@ -255,7 +255,7 @@ def _tie(painter: QPainter, scene: Scene, piece: Piece) -> None:
     )
 
 
-def _ghost(painter: QPainter, scene: Scene, ghost: Ghost) -> None:
+def _ghost(painter: QPainter, scene: StripScene, ghost: Ghost) -> None:
     """Paint where a piece of work stood before: an empty outline of dashes."""
     sizes = scene.at.sizes
     middle = scene.top + ghost.middle - scene.down
@@ -269,7 +269,7 @@ def _ghost(painter: QPainter, scene: Scene, ghost: Ghost) -> None:
     painter.drawRoundedRect(rect, 4, 4)
 
 
-def _rect(scene: Scene, box: Box) -> QRectF:
+def _rect(scene: StripScene, box: Box) -> QRectF:
     sizes = scene.at.sizes
     middle = scene.top + box.middle - scene.down
     return QRectF(
@@ -277,7 +277,7 @@ def _rect(scene: Scene, box: Box) -> QRectF:
     )
 
 
-def _box(painter: QPainter, scene: Scene, box: Box) -> None:
+def _box(painter: QPainter, scene: StripScene, box: Box) -> None:
     piece = scene.at.strip.pieces[box.piece]
     rect = _rect(scene, box)
     if box.free < box.right:
@@ -300,7 +300,7 @@ def _box(painter: QPainter, scene: Scene, box: Box) -> None:
 
 
 def _frame(
-    painter: QPainter, scene: Scene, box: Box, width: float, *, dotted: bool = False
+    painter: QPainter, scene: StripScene, box: Box, width: float, *, dotted: bool = False
 ) -> None:
     pen = QPen(scene.colours.colour("focus"), width)
     if dotted:
@@ -311,7 +311,7 @@ def _frame(
     painter.drawRoundedRect(_rect(scene, box).adjusted(-out, -out, out, out), 5, 5)
 
 
-def _bracket(painter: QPainter, scene: Scene, bracket: Bracket) -> None:
+def _bracket(painter: QPainter, scene: StripScene, bracket: Bracket) -> None:
     x = scene.x(bracket.at)
     if not scene.sees(x - 8, x + 60):
         return
@@ -321,7 +321,7 @@ def _bracket(painter: QPainter, scene: Scene, bracket: Bracket) -> None:
     )
 
 
-def _text(painter: QPainter, scene: Scene, text: Text) -> None:
+def _text(painter: QPainter, scene: StripScene, text: Text) -> None:
     left = scene.shift(text.left)
     if not scene.sees(left, left + text.width):
         return

@@ -12,11 +12,11 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from app.window import words
 from app.window.palette import LIGHT
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.timeline import edges, paint
 from app.window.timeline.geometry import Scale
 from app.window.timeline.labels import label_of
-from app.window.timeline.paint import Scene
+from app.window.timeline.paint import StripScene
 from app.window.timeline.spatial_index import along, together
 from app.window.timeline.strip_content import Strip
 from app.window.timeline.strip_filter import Sieve, sift
@@ -34,7 +34,7 @@ def tr(text: str) -> str:
 def paint_strip(
     painter: QPainter,
     rect: QRectF,
-    picture: Picture,
+    picture: PlanSnapshot,
     *,
     new_page: Callable[[], object],
     sieve: Sieve | None = None,
@@ -61,7 +61,7 @@ def paint_strip(
     return len(pages)
 
 
-def _scene(strip: Strip, picture: Picture, font: QFont, rect: QRectF) -> Scene:
+def _scene(strip: Strip, picture: PlanSnapshot, font: QFont, rect: QRectF) -> StripScene:
     small = QFont(font)
     small.setPointSizeF(font.pointSizeF() * 0.86)
     at = arrange(
@@ -74,10 +74,10 @@ def _scene(strip: Strip, picture: Picture, font: QFont, rect: QRectF) -> Scene:
     )
     foot = QFontMetricsF(font).height() * 1.6
     area = QRectF(0, 0, rect.width(), rect.height() - foot)
-    return Scene(at, LIGHT, font, picture.zone, picture.now, area, 0, 0)
+    return StripScene(at, LIGHT, font, picture.zone, picture.now, area, 0, 0)
 
 
-def _pages(whole: Scene) -> Iterator[Scene]:
+def _pages(whole: StripScene) -> Iterator[StripScene]:
     """Yield what each page shows: a rectangle of the strip, all time first."""
     lanes = whole.lanes_area
     at = whole.at
@@ -106,7 +106,7 @@ def _cuts(edges_: list[float], end: float, room: float) -> Iterator[tuple[float,
         start = stop
 
 
-def _paint_page(painter: QPainter, page: Scene) -> None:
+def _paint_page(painter: QPainter, page: StripScene) -> None:
     lanes, index = page.lanes_area, page.at.index
     columns = along(page.across, page.across + lanes.width())
     rows = along(page.down, page.down + lanes.height())
@@ -129,7 +129,7 @@ def _paint_page(painter: QPainter, page: Scene) -> None:
     edges.paint_names(painter, page)
 
 
-def _foot(painter: QPainter, rect: QRectF, picture: Picture, page: int, pages: int) -> None:
+def _foot(painter: QPainter, rect: QRectF, picture: PlanSnapshot, page: int, pages: int) -> None:
     told = tr("Tackfree, planned {day} {time} · page {page} of {pages}").format(
         day=words.day_of(picture.now, picture.zone),
         time=words.clock(picture.now, picture.zone),
@@ -142,7 +142,7 @@ def _foot(painter: QPainter, rect: QRectF, picture: Picture, page: int, pages: i
     painter.drawText(foot, edges.LEFT, told)
 
 
-def write_strip(path: Path, picture: Picture, sieve: Sieve | None = None) -> int:
+def write_strip(path: Path, picture: PlanSnapshot, sieve: Sieve | None = None) -> int:
     """Write the strip as a PDF, A4 across; return the number of pages.
 
     Raises
@@ -169,7 +169,7 @@ def write_strip(path: Path, picture: Picture, sieve: Sieve | None = None) -> int
     return pages
 
 
-def save_strip(parent: QWidget, picture: Picture, sieve: Sieve) -> str:
+def save_strip(parent: QWidget, picture: PlanSnapshot, sieve: Sieve) -> str:
     """Ask for a file, write the strip to it, and return what to say of it."""
     name, _ = QFileDialog.getSaveFileName(
         parent, tr("Save the timeline"), tr("timeline.pdf"), tr("PDF (*.pdf)")

@@ -22,7 +22,7 @@ Square = tuple[int, int]
 
 
 @dataclass
-class Items:
+class SquareItems:
     """Numbers of what lies in one square; ``row`` of one band of airbrushes."""
 
     boxes: list[int] = field(default_factory=list)
@@ -37,7 +37,7 @@ class Items:
     sprayed: list[int] = field(default_factory=list)
 
 
-NOTHING = Items()
+NOTHING = SquareItems()
 
 
 class Index:
@@ -53,18 +53,18 @@ class Index:
         for kind, number, top, bottom in _heights(at):
             for row in along(top, bottom):
                 self._of_row[row].append((kind, number))
-        self._rows: dict[int, dict[int, Items]] = {}
+        self._rows: dict[int, dict[int, SquareItems]] = {}
 
     @property
     def squares(self) -> list[Square]:
         """Every square of the lanes in which something lies."""
         return [(column, row) for row in sorted(self._of_row) for column in self._row(row)]
 
-    def at(self, column: int, row: int) -> Items:
+    def at(self, column: int, row: int) -> SquareItems:
         """Return what lies in a square of the lanes."""
         return self._row(row).get(column, NOTHING)
 
-    def of_band(self, column: int) -> Items:
+    def of_band(self, column: int) -> SquareItems:
         """Return what lies in a piece of the airbrushes' band."""
         return self._band.get(column, NOTHING)
 
@@ -74,10 +74,10 @@ class Index:
         assert at is not None
         return at
 
-    def _row(self, row: int) -> dict[int, Items]:
+    def _row(self, row: int) -> dict[int, SquareItems]:
         known = self._rows.get(row)
         if known is None:
-            known, at = defaultdict(Items), self._arrangement
+            known, at = defaultdict(SquareItems), self._arrangement
             for kind, number in self._of_row.get(row, ()):
                 left, right = _WIDTHS[kind](at, number)
                 for column in along(left, right):
@@ -86,8 +86,8 @@ class Index:
         return known
 
     @cached_property
-    def _band(self) -> dict[int, Items]:
-        band: dict[int, Items] = defaultdict(Items)
+    def _band(self) -> dict[int, SquareItems]:
+        band: dict[int, SquareItems] = defaultdict(SquareItems)
         for kind, number, left, right in _on_airbrushes(self._arrangement):
             for column in along(left, right):
                 getattr(band[column], kind).append(number)
@@ -185,9 +185,9 @@ def _on_airbrushes(at: Arrangement) -> Iterator[tuple[str, int, float, float]]:
             yield "sprayed", number, left, max(right, left + 4)
 
 
-def together(parts: Iterable[Items]) -> Items:
+def together(parts: Iterable[SquareItems]) -> SquareItems:
     """Return what lies in any of these squares, each thing once, in order."""
-    whole, known = Items(), tuple(parts)
+    whole, known = SquareItems(), tuple(parts)
     for name in vars(whole):
         found = {number for part in known for number in getattr(part, name)}
         getattr(whole, name).extend(sorted(found))

@@ -16,7 +16,7 @@ from planner.values.step import Bound, Stage, Tool
 
 
 @dataclass(frozen=True)
-class Column:
+class StripColumn:
     """One stretch of bench time, or a logged piece of work outside any."""
 
     interval: Interval
@@ -105,7 +105,7 @@ class SetUp:
 
 
 @dataclass(frozen=True)
-class Held:
+class HeldColour:
     """How long an airbrush holds a coating."""
 
     airbrush: int
@@ -124,7 +124,7 @@ class Strip:
 
     now: int
     zone: str
-    columns: tuple[Column, ...] = ()
+    columns: tuple[StripColumn, ...] = ()
     free: tuple[Interval, ...] = ()
     airbrushes: tuple[str, ...] = ()
     lanes: tuple[Lane, ...] = ()
@@ -132,7 +132,7 @@ class Strip:
     wedges: tuple[Wedge, ...] = ()
     brackets: tuple[Bracket, ...] = ()
     set_ups: tuple[SetUp, ...] = ()
-    held: tuple[Held, ...] = ()
+    held: tuple[HeldColour, ...] = ()
     targets: tuple[tuple[str, int], ...] = ()
     finishes: tuple[tuple[str, int], ...] = ()
     beyond: Interval | None = None

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from app.window.timeline.strip_content import Column, Lane, Piece, Strip
+from app.window.timeline.strip_content import Lane, Piece, Strip, StripColumn
 from planner.values.moment import Interval
 from planner.values.step import Tool
 
@@ -76,7 +76,7 @@ def sift(strip: Strip, sieve: Sieve) -> Strip:
     )
 
 
-def _within(interval: Interval, columns: tuple[Column, ...]) -> bool:
+def _within(interval: Interval, columns: tuple[StripColumn, ...]) -> bool:
     return any(column.interval.overlaps(interval) for column in columns)
 
 

@@ -8,7 +8,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 
-from app.window.timeline.geometry import Label, Row, Scale, room_for_labels, rows_of
+from app.window.timeline.geometry import Label, Scale, StripRow, room_for_labels, rows_of
 from app.window.timeline.spatial_index import SIDE, Index
 from app.window.timeline.strip_content import Piece, Strip, Wedge
 from planner.values.plan import PassKey
@@ -108,13 +108,13 @@ class Arrangement:
     strip: Strip
     scale: Scale
     sizes: Sizes
-    rows: tuple[Row, ...]
+    rows: tuple[StripRow, ...]
     boxes: tuple[Box, ...]
     names: tuple[Text, ...]
     openings: tuple[Text, ...]
     ghosts: tuple[Ghost, ...] = ()
     loaded: tuple[int, ...] = ()
-    lane_rows: dict[int, Row] = field(default_factory=dict)
+    lane_rows: dict[int, StripRow] = field(default_factory=dict)
 
     @cached_property
     def index(self) -> Index:
@@ -163,7 +163,11 @@ def arrange(
 
 
 def _ghosts(
-    strip: Strip, scale: Scale, sizes: Sizes, rows: dict[int, Row], before: Mapping[PassKey, int]
+    strip: Strip,
+    scale: Scale,
+    sizes: Sizes,
+    rows: dict[int, StripRow],
+    before: Mapping[PassKey, int],
 ) -> list[Ghost]:
     ghosts = []
     for piece in strip.pieces:
@@ -188,7 +192,7 @@ def _loaded(strip: Strip) -> tuple[int, ...]:
     )
 
 
-def _boxes(strip: Strip, scale: Scale, sizes: Sizes, rows: dict[int, Row]) -> list[Box]:
+def _boxes(strip: Strip, scale: Scale, sizes: Sizes, rows: dict[int, StripRow]) -> list[Box]:
     boxes = []
     middles = {lane: row.middle + sizes.text * 0.1 for lane, row in rows.items()}
     for index, piece in enumerate(strip.pieces):
@@ -216,7 +220,7 @@ def _names(
     scale: Scale,
     sizes: Sizes,
     boxes: tuple[Box, ...],
-    rows: dict[int, Row],
+    rows: dict[int, StripRow],
     measure: Callable[[str], float],
     name_of: Callable[[Piece], str],
 ) -> tuple[Text, ...]:
@@ -245,7 +249,7 @@ def _openings(
     strip: Strip,
     scale: Scale,
     sizes: Sizes,
-    rows: dict[int, Row],
+    rows: dict[int, StripRow],
     measure: Callable[[str], float],
     time_of: Callable[[Wedge], str],
 ) -> tuple[Text, ...]:

@@ -16,7 +16,7 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter, QPixmap, QRegion
 
 from app.window.timeline import edges, paint
-from app.window.timeline.paint import Scene
+from app.window.timeline.paint import StripScene
 from app.window.timeline.spatial_index import SIDE, along, together
 
 MOST = 128  # squares that are kept, some five screens full
@@ -34,7 +34,7 @@ class Tiles:
         """Paint everything anew from now on."""
         self._kept.clear()
 
-    def paint(self, painter: QPainter, scene: Scene) -> None:
+    def paint(self, painter: QPainter, scene: StripScene) -> None:
         """Paint the whole viewport."""
         painter.fillRect(scene.area, scene.colours.colour("gutter"))
         columns, rows = _in_sight(scene)
@@ -57,7 +57,7 @@ class Tiles:
         edges.paint_head(painter, scene)
         edges.paint_names(painter, scene)
 
-    def paint_ahead(self, scene: Scene, ratio: float) -> bool:
+    def paint_ahead(self, scene: StripScene, ratio: float) -> bool:
         """Paint one square that is in sight or next to it; tell whether more are to be painted.
 
         ``ratio`` is how many pixels of the screen a pixel takes.
@@ -68,7 +68,7 @@ class Tiles:
             self._keep(place, _painted(scene, place, ratio))
         return next(wanted, None) is not None
 
-    def _paint_band(self, painter: QPainter, scene: Scene, columns: range) -> None:
+    def _paint_band(self, painter: QPainter, scene: StripScene, columns: range) -> None:
         painter.save()
         top = scene.at.sizes.head
         painter.setClipRect(
@@ -87,7 +87,7 @@ class Tiles:
         edges.paint_loads(painter, scene, seen)
         painter.restore()
 
-    def _lay(self, painter: QPainter, scene: Scene, places: Iterable[Place]) -> list[Place]:
+    def _lay(self, painter: QPainter, scene: StripScene, places: Iterable[Place]) -> list[Place]:
         """Lay what is kept of these; return the others."""
         missing = []
         for place in places:
@@ -105,13 +105,13 @@ class Tiles:
             self._kept.popitem(last=False)
 
 
-def _in_sight(scene: Scene) -> tuple[range, range]:
+def _in_sight(scene: StripScene) -> tuple[range, range]:
     lanes = scene.lanes_area
     columns = along(scene.across, scene.across + lanes.width())
     return columns, along(scene.down, scene.down + lanes.height())
 
 
-def _ahead(scene: Scene) -> Iterator[Place]:
+def _ahead(scene: StripScene) -> Iterator[Place]:
     """Yield every square that is in sight, then a page on, a page back, and one up and down."""
     columns, rows = _in_sight(scene)
     band = scene.at.strip.airbrushes
@@ -129,7 +129,7 @@ def _ahead(scene: Scene) -> Iterator[Place]:
                 yield column, row
 
 
-def _rect(scene: Scene, place: Place) -> QRectF:
+def _rect(scene: StripScene, place: Place) -> QRectF:
     """Return where a square lies in the viewport."""
     column, row = place
     left = scene.left + column * SIDE - scene.across
@@ -138,7 +138,7 @@ def _rect(scene: Scene, place: Place) -> QRectF:
     return QRectF(left, scene.top + row * SIDE - scene.down, SIDE, SIDE)
 
 
-def _clip_to(painter: QPainter, scene: Scene, places: Iterable[Place]) -> None:
+def _clip_to(painter: QPainter, scene: StripScene, places: Iterable[Place]) -> None:
     """Let only these squares be painted, as far as they are in sight."""
     region = QRegion()
     for place in places:
@@ -147,7 +147,7 @@ def _clip_to(painter: QPainter, scene: Scene, places: Iterable[Place]) -> None:
     painter.setClipRegion(region.intersected(seen))
 
 
-def _painted(scene: Scene, place: Place, ratio: float) -> QPixmap:
+def _painted(scene: StripScene, place: Place, ratio: float) -> QPixmap:
     """Paint one square."""
     column, row = place
     tall = scene.top if row is None else scene.top + SIDE

@@ -7,7 +7,7 @@ from typing import Any
 from PySide6.QtCore import QModelIndex, QObject, Qt
 from PySide6.QtGui import QColor, QIcon, QPainter, QPixmap
 
-from app.window.timeline.outline import Node
+from app.window.timeline.outline import OutlineNode
 from app.window.tree_nodes import EntriesModel, Index, entries_of
 from planner.values.plan import PassKey
 
@@ -21,7 +21,7 @@ class OutlineModel(EntriesModel):
         super().__init__(parent)
         self._icons: dict[str, QIcon] = {}
 
-    def show_nodes(self, nodes: tuple[Node, ...]) -> None:
+    def show_nodes(self, nodes: tuple[OutlineNode, ...]) -> None:
         """Show other nodes."""
         self.beginResetModel()
         self._put(entries_of(nodes))

@@ -598,6 +598,25 @@
   </message>
  </context>
  <context>
+  <name>ChangeForm</name>
+  <message>
+   <source> °C</source>
+   <translation> °C</translation>
+  </message>
+  <message>
+   <source>Temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <source>Humidity</source>
+   <translation>Feuchte</translation>
+  </message>
+  <message>
+   <source> % RH</source>
+   <translation> % r. F.</translation>
+  </message>
+ </context>
+ <context>
   <name>Chips</name>
   <message>
    <source>{what}: {word}</source>
@@ -1894,25 +1913,6 @@
   <message>
    <source>{told}. More than {n} at once gets dull; Build lets one go first.</source>
    <translation>{told}. Mehr als {n} auf einmal werden eintönig; unter „Bauplan“ kann eins vorausgehen.</translation>
-  </message>
- </context>
- <context>
-  <name>Form</name>
-  <message>
-   <source> °C</source>
-   <translation> °C</translation>
-  </message>
-  <message>
-   <source>Temperature</source>
-   <translation>Temperatur</translation>
-  </message>
-  <message>
-   <source>Humidity</source>
-   <translation>Feuchte</translation>
-  </message>
-  <message>
-   <source> % RH</source>
-   <translation> % r. F.</translation>
   </message>
  </context>
  <context>

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from app.service import what_if
-from app.service.what_if import Change
+from app.service.what_if import TriedChange
 from app.window import words
-from app.window.what_if.change_form import Form, refill
+from app.window.what_if.change_form import ChangeForm, refill
 from app.window.what_if.work_forms import StageForm
 from planner.values.book import Book
 from planner.values.step import LAYS_NO_FILM, Stage
@@ -43,7 +43,7 @@ class ElsewhereForm(StageForm):
         """Offer what lays a film."""
         return stage not in LAYS_NO_FILM
 
-    def change(self) -> Change:
+    def change(self) -> TriedChange:
         """Return the change that the fields say."""
         known = self.where.currentData()
         if known:
@@ -78,7 +78,7 @@ class ElsewhereForm(StageForm):
         )
 
 
-class AirForm(Form):
+class AirForm(ChangeForm):
     """Another air, the same all day."""
 
     def __init__(self) -> None:
@@ -96,9 +96,9 @@ class AirForm(Form):
         """Offer the locations."""
         refill(self.where, [(one.name, one.name) for one in book.room.locations])
 
-    def change(self) -> Change:
+    def change(self) -> TriedChange:
         """Return the change that the fields say."""
-        return what_if.Air(
+        return what_if.AirAllDay(
             str(self.where.currentData() or ""), self.warm.value(), self.damp.value()
         )
 

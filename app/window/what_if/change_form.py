@@ -7,13 +7,13 @@ from typing import Any
 from PySide6.QtCore import QSignalBlocker, QTime
 from PySide6.QtWidgets import QComboBox, QDoubleSpinBox, QFormLayout, QSpinBox, QTimeEdit, QWidget
 
-from app.service.what_if import Change
+from app.service.what_if import TriedChange
 from planner.values.book import Book
 
 HOURS = "HH:mm"
 
 
-class Form(QWidget):
+class ChangeForm(QWidget):
     """Fields of one kind of change."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -29,7 +29,7 @@ class Form(QWidget):
     def show_book(self, book: Book, now: int) -> None:
         """Offer what the book holds; what was chosen stays so where it can."""
 
-    def change(self) -> Change:
+    def change(self) -> TriedChange:
         """Return the change that the fields say."""
         raise NotImplementedError
 

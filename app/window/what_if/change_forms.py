@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from app.window.what_if.air_forms import AirForm, ElsewhereForm
-from app.window.what_if.change_form import Form
+from app.window.what_if.change_form import ChangeForm
 from app.window.what_if.hours_forms import EveningForm, OnceForm
 from app.window.what_if.work_forms import FirstForm, LeaveOutForm, WeightForm
 
-FORMS: tuple[type[Form], ...] = (
+FORMS: tuple[type[ChangeForm], ...] = (
     EveningForm,
     OnceForm,
     LeaveOutForm,

@@ -8,14 +8,14 @@ from PySide6.QtCore import QDate, QLocale, QTime
 from PySide6.QtWidgets import QDateEdit
 
 from app.service import what_if
-from app.service.what_if import Change
+from app.service.what_if import TriedChange
 from app.window import words
-from app.window.what_if.change_form import HOURS, Form
+from app.window.what_if.change_form import HOURS, ChangeForm
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
 
 
-class EveningForm(Form):
+class EveningForm(ChangeForm):
     """Bench time on one more weekday."""
 
     def __init__(self) -> None:
@@ -36,9 +36,9 @@ class EveningForm(Form):
         """Count from today."""
         self._since = moment_of(now, zone_named(book.bench_time.zone)).date()
 
-    def change(self) -> Change:
+    def change(self) -> TriedChange:
         """Return the change that the fields say."""
-        return what_if.Evening(
+        return what_if.OneMoreEvening(
             weekday=int(self.day.currentData()),
             start=self.start.time().toString(HOURS),
             end=self.end.time().toString(HOURS),
@@ -54,7 +54,7 @@ class EveningForm(Form):
         )
 
 
-class OnceForm(Form):
+class OnceForm(ChangeForm):
     """One stretch beside the rules."""
 
     def __init__(self) -> None:
@@ -86,7 +86,7 @@ class OnceForm(Form):
         on = date(day.year(), day.month(), day.day())
         return datetime.combine(on, time(at.hour(), at.minute()), self._zone)
 
-    def change(self) -> Change:
+    def change(self) -> TriedChange:
         """Return the change that the fields say."""
         return what_if.Once(self._moment(self.start.time()), self._moment(self.end.time()))
 

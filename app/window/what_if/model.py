@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
-from app.service.what_if import Outcome
+from app.service.what_if import PlanFigures
 from app.window import words
 from app.window.what_if.runner import Tried
 from app.window.what_if.scenario_wording import cells, heads, remark
@@ -21,12 +21,12 @@ class ScenarioModel(QAbstractTableModel):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._present: Outcome | None = None
+        self._present: PlanFigures | None = None
         self._tried: tuple[Tried, ...] = ()
         self._zone, self._now = ZoneInfo("UTC"), 0
 
     def show_tried(
-        self, present: Outcome | None, tried: tuple[Tried, ...], zone: ZoneInfo, now: int
+        self, present: PlanFigures | None, tried: tuple[Tried, ...], zone: ZoneInfo, now: int
     ) -> None:
         """Show what is known; rows are only reset where they are others."""
         alike = [one.scenario for one in tried] == [one.scenario for one in self._tried]

@@ -11,10 +11,10 @@ from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 
 from app.service import what_if
 from app.service.planning_errors import Unsound
-from app.service.what_if import Outcome, Scenario
+from app.service.what_if import PlanFigures, Scenario
 from app.window import words
 from app.window.message_translation import translated
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.refusal import Refused
@@ -29,7 +29,7 @@ class Tried:
     """A scenario and what is known of it; ``why`` says why it cannot be."""
 
     scenario: Scenario
-    outcome: Outcome | None = None
+    outcome: PlanFigures | None = None
     why: str = ""
 
     @property
@@ -90,11 +90,11 @@ class Runner(QObject):
     def __init__(self, session: Session, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        self.present: Outcome | None = None
+        self.present: PlanFigures | None = None
         self.tried: list[Tried] = []
         self._serial = 0
         self._jobs: list[_Job] = []
-        self._picture: Picture | None = None
+        self._picture: PlanSnapshot | None = None
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
         self._answers = _Answers()
@@ -201,7 +201,7 @@ class Runner(QObject):
         self._jobs.append(job)
         self._pool.start(job)
 
-    def _take(self, serial: int, scenario: Scenario | None, outcome: Outcome) -> None:
+    def _take(self, serial: int, scenario: Scenario | None, outcome: PlanFigures) -> None:
         if serial != self._serial:
             return
         if scenario is None:
@@ -212,7 +212,7 @@ class Runner(QObject):
         if serial == self._serial:
             self._know(scenario, None, why)
 
-    def _know(self, scenario: Scenario | None, outcome: Outcome | None, why: str) -> None:
+    def _know(self, scenario: Scenario | None, outcome: PlanFigures | None, why: str) -> None:
         self.tried = [
             Tried(one.scenario, outcome, why) if one.scenario == scenario else one
             for one in self.tried

@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QCoreApplication
 
-from app.service.what_if import Outcome
+from app.service.what_if import PlanFigures
 from app.window import words
 
 
@@ -28,7 +28,9 @@ def heads() -> tuple[str, ...]:
     )
 
 
-def cells(outcome: Outcome, present: Outcome | None, zone: ZoneInfo, now: int) -> tuple[str, ...]:
+def cells(
+    outcome: PlanFigures, present: PlanFigures | None, zone: ZoneInfo, now: int
+) -> tuple[str, ...]:
     """Return a cell for each column but the first, with the gap to the present plan."""
     late = words.short_span(outcome.late) if outcome.late else tr("nothing")
     return (
@@ -44,7 +46,7 @@ def cells(outcome: Outcome, present: Outcome | None, zone: ZoneInfo, now: int) -
     )
 
 
-def remark(outcome: Outcome, present: Outcome | None) -> str:
+def remark(outcome: PlanFigures, present: PlanFigures | None) -> str:
     """Return what the numbers of a scenario do not say by themselves, "" for nothing."""
     if present is None:
         return ""
@@ -73,14 +75,14 @@ def _gap(value: int, other: int | None) -> str:
     return f"{value - other:+d}".replace("-", "−")
 
 
-def _sooner(outcome: Outcome, present: Outcome | None) -> str:
+def _sooner(outcome: PlanFigures, present: PlanFigures | None) -> str:
     if present is None or outcome.finish == present.finish:
         return ""
     length = words.short_span(abs(outcome.finish - present.finish))
     return f"+{length}" if outcome.finish > present.finish else f"−{length}"
 
 
-def _late_gap(outcome: Outcome, present: Outcome | None) -> str:
+def _late_gap(outcome: PlanFigures, present: PlanFigures | None) -> str:
     if present is None or outcome.late == present.late:
         return ""
     length = words.short_span(abs(outcome.late - present.late))

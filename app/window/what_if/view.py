@@ -24,9 +24,9 @@ from app.service.what_if import Scenario
 from app.window.forms.column_stretch import Breadth
 from app.window.labels import MessageLabel, NarrowCombo, field_label, text
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
-from app.window.what_if.change_form import Form
+from app.window.what_if.change_form import ChangeForm
 from app.window.what_if.change_forms import FORMS
 from app.window.what_if.model import ScenarioModel
 from app.window.what_if.runner import Runner
@@ -47,7 +47,7 @@ class WhatIfView(QScrollArea):
         self.remark = MessageLabel()
         self.kind = NarrowCombo(20)
         self.stack = QStackedWidget()
-        self.forms: list[Form] = [form() for form in FORMS]
+        self.forms: list[ChangeForm] = [form() for form in FORMS]
         for form in self.forms:
             self.kind.addItem(form.title)
             self.stack.addWidget(form)
@@ -126,7 +126,7 @@ class WhatIfView(QScrollArea):
     def set_colours(self, _colours: Colours) -> None:
         """Follow the palette, which Qt sets on its own controls."""
 
-    def show_picture(self, picture: Picture) -> None:
+    def show_picture(self, picture: PlanSnapshot) -> None:
         """Offer what the book of the newest plan holds."""
         book = self._session.book or picture.book
         for form in self.forms:

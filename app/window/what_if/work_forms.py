@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from app.service import what_if
-from app.service.what_if import Change
+from app.service.what_if import TriedChange
 from app.window import words
-from app.window.what_if.change_form import Form, models_of, refill
+from app.window.what_if.change_form import ChangeForm, models_of, refill
 from planner.values.book import Book
 from planner.values.step import Stage
 
 FRAME = frozenset({Stage.TURN, Stage.JOIN, Stage.UNMASK, Stage.WIPE, Stage.PRESS})
 
 
-class StageForm(Form):
+class StageForm(ChangeForm):
     """A stage of one model or of all of a project."""
 
     def __init__(self) -> None:
@@ -58,7 +58,7 @@ class LeaveOutForm(StageForm):
         """Offer what is done for its own sake."""
         return stage not in FRAME
 
-    def change(self) -> Change:
+    def change(self) -> TriedChange:
         """Return the change that the fields say."""
         return what_if.LeaveOut(*self.chosen())
 
@@ -69,7 +69,7 @@ class LeaveOutForm(StageForm):
         )
 
 
-class FirstForm(Form):
+class FirstForm(ChangeForm):
     """One vehicle first."""
 
     def __init__(self) -> None:
@@ -86,7 +86,7 @@ class FirstForm(Form):
         offered = models_of(book, self.tr("none of {project}"))
         refill(self.models, sorted(offered, key=lambda one: not one[1][1]))
 
-    def change(self) -> Change:
+    def change(self) -> TriedChange:
         """Return the change that the fields say."""
         project, model = self.models.currentData() or ("", "")
         return what_if.First(project, model)
@@ -96,7 +96,7 @@ class FirstForm(Form):
         return self.tr("{model} first").format(model=self.models.currentText())
 
 
-class WeightForm(Form):
+class WeightForm(ChangeForm):
     """A project's lateness counts more, or less."""
 
     def __init__(self) -> None:
@@ -113,7 +113,7 @@ class WeightForm(Form):
         """Offer the projects that are planned."""
         refill(self.projects, [(one.name, one.name) for one in book.projects if one.active])
 
-    def change(self) -> Change:
+    def change(self) -> TriedChange:
         """Return the change that the fields say."""
         return what_if.Weight(str(self.projects.currentData() or ""), self.weight.value())
 

@@ -12,11 +12,11 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from app.service import pins, wishes
 from app.window import reasons, words
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from app.window.wishes.choice_list import Choose
 from app.window.wishes.conflict_sentence import stretch_name
-from app.window.wishes.trial import Asked, Trial
+from app.window.wishes.trial import AskedWish, Trial
 from planner.bench import Stretch
 from planner.values.moment import Interval
 from planner.values.plan import PassKey
@@ -109,7 +109,7 @@ class WishActions(QObject):
         picture = self._session.picture
         return picture.calendar.stretch_at(minute) if picture else None
 
-    def _standing(self) -> tuple[Picture, PassKey, Stretch] | None:
+    def _standing(self) -> tuple[PlanSnapshot, PassKey, Stretch] | None:
         """Return the plan, the chosen pass and the stretch that it stands in."""
         picture, key = self._session.picture, self._key
         placed = picture.plan.placement(key) if picture and key else None
@@ -124,7 +124,7 @@ class WishActions(QObject):
 
     def _wish_in(self, key: PassKey, stretch: Stretch) -> None:
         make = partial(pins.pin_to, key=key, stretch=stretch)
-        self.trial.ask(Asked(make, key, stretch.interval))
+        self.trial.ask(AskedWish(make, key, stretch.interval))
 
     def _pin(self) -> None:
         standing = self._standing()
@@ -153,7 +153,7 @@ class WishActions(QObject):
         stretch = self._ask_stretch(self.tr("Not before"), self.tr("Not before which stretch?"))
         if stretch is not None and key is not None:
             start = stretch.interval.start
-            self.trial.ask(Asked(lambda book: pins.not_before(book, key, start), key))
+            self.trial.ask(AskedWish(lambda book: pins.not_before(book, key, start), key))
 
     def _beside(self) -> None:
         key, picture = self._key, self._session.picture
@@ -165,7 +165,7 @@ class WishActions(QObject):
             _companions(picture, key),
         )
         if other is not None:
-            self.trial.ask(Asked(lambda book: pins.beside(book, key, other), key))
+            self.trial.ask(AskedWish(lambda book: pins.beside(book, key, other), key))
 
     def _unpin(self) -> None:
         key = self._key
@@ -178,7 +178,7 @@ class WishActions(QObject):
         if key is None or book is None:
             return
         pilot = "" if book.project(key.project).pilot == key.model else key.model
-        self.trial.ask(Asked(lambda old: wishes.set_pilot(old, key.project, pilot)))
+        self.trial.ask(AskedWish(lambda old: wishes.set_pilot(old, key.project, pilot)))
         self._refresh()
 
     def _ask_stretch(self, title: str, question: str) -> Stretch | None:
@@ -211,7 +211,7 @@ def _knows(session: Session, key: PassKey) -> bool:
     return False
 
 
-def _companions(picture: Picture, key: PassKey) -> list[tuple[str, PassKey]]:
+def _companions(picture: PlanSnapshot, key: PassKey) -> list[tuple[str, PassKey]]:
     """Return the steps of the project that it could share a stretch with, most alike first."""
     mine = next((one for one in picture.strip.pieces if one.key == key), None)
     found = {

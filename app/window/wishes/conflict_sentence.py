@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from app.window import reasons, words
 from app.window.message_translation import translated
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from planner.graph.slack import Slack, slack
 from planner.schedule.partial_schedule import FOREVER
 from planner.values.moment import Interval
@@ -20,7 +20,7 @@ def tr(text: str) -> str:
     return QCoreApplication.translate("forbidding", text)
 
 
-def slack_of(picture: Picture, project: str, model: str) -> Slack:
+def slack_of(picture: PlanSnapshot, project: str, model: str) -> Slack:
     """Return earliest times and slack of one model by itself, its films drying in this air."""
     whole = picture.book.project(project)
     alone = replace(
@@ -35,13 +35,13 @@ def slack_of(picture: Picture, project: str, model: str) -> Slack:
     return slack(picture.book, alone, picture.now, picture.cure)
 
 
-def floor_of(picture: Picture, key: PassKey) -> int | None:
+def floor_of(picture: PlanSnapshot, key: PassKey) -> int | None:
     """Return the minute before which a pass can surely not begin; None where that is open."""
     times = slack_of(picture, key.project, key.model).path.times.get(key)
     return times.early_start if times else None
 
 
-def at_once(picture: Picture, key: PassKey, where: Interval, now: int) -> str:
+def at_once(picture: PlanSnapshot, key: PassKey, where: Interval, now: int) -> str:
     """Return why a pass cannot stand in a stretch, as far as no planning is needed to know."""
     placed = picture.plan.placement(key)
     name = words.capital(reasons.key_name(key))
@@ -60,7 +60,7 @@ def at_once(picture: Picture, key: PassKey, where: Interval, now: int) -> str:
 
 
 def after_trial(
-    before: Picture, trial: Picture, key: PassKey | None, where: Interval | None
+    before: PlanSnapshot, trial: PlanSnapshot, key: PassKey | None, where: Interval | None
 ) -> str:
     """Return why a wish cannot be kept, "" where the trial found a place for everything."""
     had_none = {one.key for one in before.plan.unplaced}
@@ -77,7 +77,7 @@ def after_trial(
     return tr("No plan keeps this wish: {work} {why}.").format(work=name, why=_why(mine))
 
 
-def stretch_name(picture: Picture, where: Interval) -> str:
+def stretch_name(picture: PlanSnapshot, where: Interval) -> str:
     """Return the date and hours of a stretch."""
     return tr("{day} {start}–{end}").format(
         day=words.day_of(where.start, picture.zone),
@@ -97,7 +97,7 @@ def _why(one: Unplaced) -> str:
     return tr("has no place ({why})").format(why=translated(one.why))
 
 
-def _gate(picture: Picture, key: PassKey, where: Interval) -> reasons.GateLine | None:
+def _gate(picture: PlanSnapshot, key: PassKey, where: Interval) -> reasons.GateLine | None:
     """Return the gate that opens after a stretch, or closes before it."""
     for at, line in reasons.gate_times(picture.laid, key):
         if line.kind == "opens" and where.end <= at < FOREVER:
@@ -107,7 +107,7 @@ def _gate(picture: Picture, key: PassKey, where: Interval) -> reasons.GateLine |
     return None
 
 
-def _forbids(picture: Picture, key: PassKey, where: Interval, gate: reasons.GateLine) -> str:
+def _forbids(picture: PlanSnapshot, key: PassKey, where: Interval, gate: reasons.GateLine) -> str:
     return tr("{work} cannot stand on {stretch}. {gate}: {why} ({source}).").format(
         work=words.capital(reasons.key_name(key)),
         stretch=stretch_name(picture, where),

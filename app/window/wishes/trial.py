@@ -13,7 +13,7 @@ from app.service.edits import Edit
 from app.service.planning_errors import Stopped, Unsound
 from app.window import words
 from app.window.message_translation import translated
-from app.window.plan_snapshot import Picture, picture_of
+from app.window.plan_snapshot import PlanSnapshot, picture_of
 from app.window.session import Session
 from app.window.wishes import conflict_sentence
 from planner.values.book import Book
@@ -27,7 +27,7 @@ Make = Callable[[Book], Edit]
 
 
 @dataclass(frozen=True)
-class Asked:
+class AskedWish:
     """A wish: how it is written, of which pass, and the stretch it is to stand in."""
 
     make: Make
@@ -41,7 +41,13 @@ class _Answers(QObject):
 
 class _Trying(QRunnable):
     def __init__(
-        self, serial: int, asked: Asked, edit: Edit, before: Picture, now: int, answers: _Answers
+        self,
+        serial: int,
+        asked: AskedWish,
+        edit: Edit,
+        before: PlanSnapshot,
+        now: int,
+        answers: _Answers,
     ) -> None:
         super().__init__()
         self.stopped = Event()
@@ -87,7 +93,7 @@ class Trial(QObject):
         super().__init__(parent)
         self._session = session
         self._serial = 0
-        self._asked: Asked | None = None
+        self._asked: AskedWish | None = None
         self._trying: _Trying | None = None
         self._book: Book | None = None
         self._pool = QThreadPool(self)
@@ -96,7 +102,7 @@ class Trial(QObject):
         self._answers.came.connect(self._take)
         session.opened.connect(self.drop)
 
-    def ask(self, asked: Asked) -> None:
+    def ask(self, asked: AskedWish) -> None:
         """Try a wish; it is written if a plan keeps it."""
         session = self._session
         book, picture = session.book, session.picture
@@ -135,7 +141,7 @@ class Trial(QObject):
         """Wait until nothing is being tried any more."""
         self._pool.waitForDone()
 
-    def _take(self, serial: int, edit: Edit, trial: Picture | None, why: str) -> None:
+    def _take(self, serial: int, edit: Edit, trial: PlanSnapshot | None, why: str) -> None:
         asked = self._asked
         if serial != self._serial or asked is None:
             return

@@ -27,10 +27,10 @@ from app.service import pins, wishes
 from app.window.emptying import empty
 from app.window.labels import MessageLabel, NarrowCombo, text
 from app.window.palette import Colours
-from app.window.plan_snapshot import Picture
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from app.window.wishes.model import WishModel
-from app.window.wishes.trial import Asked, Trial
+from app.window.wishes.trial import AskedWish, Trial
 from app.window.wishes.wish_wording import level_name
 from planner.values.plan import PassKey
 from planner.values.wishes import USUAL_ORDER, Level
@@ -148,7 +148,7 @@ class WishesView(QScrollArea):
     def set_colours(self, _colours: Colours) -> None:
         """Follow the palette, which Qt sets on its own controls."""
 
-    def show_picture(self, _picture: Picture) -> None:
+    def show_picture(self, _picture: PlanSnapshot) -> None:
         """Show what the newest plan keeps."""
         self.show_book()
 
@@ -197,7 +197,7 @@ class WishesView(QScrollArea):
 
     def _set_pilot(self, project: str, box: QComboBox, _row: int) -> None:
         model = str(box.currentData())
-        self._trial.ask(Asked(lambda book: wishes.set_pilot(book, project, model)))
+        self._trial.ask(AskedWish(lambda book: wishes.set_pilot(book, project, model)))
 
     def _refused(self, why: str) -> None:
         self.show_book()  # what was chosen is not so

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from small_book import ZONE, at, small_book
 
 from app.service import bench_time_edits as edits
-from app.service.bench_time_edits import Hours
+from app.service.bench_time_edits import DayHours
 from planner.bench import BenchCalendar
 from planner.values.bench_time import Extra, Recurring
 from planner.values.book import Book
@@ -26,8 +26,8 @@ def minutes_on(book: Book, day: str) -> int:
     return sum(one.interval.minutes for one in found)
 
 
-@pytest.mark.parametrize("hours", Hours)
-def test_recurring_hours_are_added_changed_and_removed(hours: Hours) -> None:
+@pytest.mark.parametrize("hours", DayHours)
+def test_recurring_hours_are_added_changed_and_removed(hours: DayHours) -> None:
     book = small_book()
     added = edits.add_rule(book, hours, NIGHTS).book
     assert edits.rules(added, hours)[-1] == NIGHTS
@@ -35,15 +35,15 @@ def test_recurring_hours_are_added_changed_and_removed(hours: Hours) -> None:
     changed = edits.change_rule(added, hours, NIGHTS, later).book
     assert edits.rules(changed, hours)[-1] == later
     assert edits.remove_rule(changed, hours, later).book == book
-    others = [one for one in Hours if one is not hours]
+    others = [one for one in DayHours if one is not hours]
     assert all(edits.rules(changed, one) == edits.rules(book, one) for one in others)
 
 
 def test_hours_that_somebody_else_took_away_are_not_changed() -> None:
     with pytest.raises(Refused, match="not there any more"):
-        edits.change_rule(small_book(), Hours.QUIET, NIGHTS, NIGHTS)
+        edits.change_rule(small_book(), DayHours.QUIET, NIGHTS, NIGHTS)
     with pytest.raises(Refused, match="not there any more"):
-        edits.remove_rule(small_book(), Hours.BENCH, NIGHTS)
+        edits.remove_rule(small_book(), DayHours.BENCH, NIGHTS)
 
 
 def test_a_rule_names_its_weekdays() -> None:

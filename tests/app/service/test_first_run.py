@@ -8,7 +8,15 @@ from datetime import date
 import pytest
 
 from app.service.books import starter_book
-from app.service.first_run import Answers, Hours, Vehicle, begin, read_hours, told_air, told_hours
+from app.service.first_run import (
+    Answers,
+    FirstHours,
+    Vehicle,
+    begin,
+    read_hours,
+    told_air,
+    told_hours,
+)
 from planner.layers.findings import find
 from planner.sequences.built_in import ALL
 from planner.values.book import Book
@@ -42,7 +50,7 @@ def _answers(**changes: object) -> Answers:
     whole: dict[str, object] = {
         "project": "On the table",
         "vehicles": (Vehicle(name="Ferry Pike", sequence="quick table-top"),),
-        "hours": (Hours(days=frozenset({1}), start="20:00", end="22:00"),),
+        "hours": (FirstHours(days=frozenset({1}), start="20:00", end="22:00"),),
     }
     return Answers(**{**whole, **changes})  # type: ignore[arg-type]
 
@@ -52,7 +60,7 @@ def _answers(**changes: object) -> Answers:
     [
         ({"vehicles": ()}, "vehicles"),
         ({"hours": ()}, "hours"),
-        ({"hours": (Hours(days=frozenset(), start="20:00", end="22:00"),)}, "hours"),
+        ({"hours": (FirstHours(days=frozenset(), start="20:00", end="22:00"),)}, "hours"),
         ({"temperature_c": 99.0}, "room"),
         ({"vehicles": (Vehicle(name="a/b", sequence="quick table-top"),)}, "vehicles"),
         ({"vehicles": (Vehicle(name="a", sequence="no such"),)}, "vehicles"),
@@ -88,7 +96,7 @@ def test_hours_and_air_that_are_told_as_they_stand_leave_bench_time_and_room_as_
     bench = replace(book.room.locations[0], workdays=course, weekends=course[:1])
     book = replace(book, room=replace(book.room, locations=(bench,)))
     assert told_air(book) == (19.0, 50.0)  # by hand: the means of 16 and 22, of 60 and 40
-    assert told_hours(book) == (Hours(days=frozenset({1, 3}), start="19:30", end="21:30"),)
+    assert told_hours(book) == (FirstHours(days=frozenset({1, 3}), start="19:30", end="21:30"),)
     told = _answers(hours=told_hours(book), temperature_c=19.0, humidity_pct=50.0)
     after = begin(book, told, date(2031, 5, 1)).book
     assert after.room == book.room

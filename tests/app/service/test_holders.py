@@ -8,7 +8,7 @@ from small_book import CART, PROJECT, at, small_book, small_plan
 
 from app.service.build_edits import models
 from app.service.build_edits.locate import ModelAt
-from app.service.holders import AtOnce, Held, held, most_at_once
+from app.service.holders import AtOnce, HolderUse, held, most_at_once
 from planner.values.book import Book
 from planner.values.model import Part, Place
 from planner.values.moment import Interval
@@ -56,7 +56,9 @@ def joined() -> tuple[Book, Plan]:
 def test_a_part_keeps_its_holder_from_its_first_work_to_its_last() -> None:
     (one,) = held(small_book(), small_plan())
     # The plan by hand: prime from 19:33 on the 6th, wipe from 20:30 for ten minutes on the 13th.
-    assert one == Held(PROJECT, CART, "tub", CLIP, at("2031-03-06 19:33"), at("2031-03-13 20:40"))
+    assert one == HolderUse(
+        PROJECT, CART, "tub", CLIP, at("2031-03-06 19:33"), at("2031-03-13 20:40")
+    )
     assert most_at_once([one]) == (AtOnce(CLIP, 1, at("2031-03-06 19:33")),)
 
 
@@ -87,8 +89,8 @@ def test_a_join_sets_the_second_holder_free() -> None:
 
 
 def test_what_is_let_go_of_is_free_for_what_begins_then() -> None:
-    first = Held(PROJECT, CART, "a", "pin", 100, 200)
-    second = Held(PROJECT, CART, "b", "pin", 200, 300)
+    first = HolderUse(PROJECT, CART, "a", "pin", 100, 200)
+    second = HolderUse(PROJECT, CART, "b", "pin", 200, 300)
     assert most_at_once([first, second]) == (AtOnce("pin", 1, 100),)
 
 

@@ -15,7 +15,7 @@ from small_book import CART, NOW, PROJECT, ZONE, small_book
 from app.service import logbook
 from app.service.exporting import export, export_sequence
 from app.service.importing import Household, import_file
-from app.service.merging import Choice, Kind, differences, named
+from app.service.merging import ItemKind, MergeChoice, differences, named
 from planner.values.book import Book
 from planner.values.coating import Coating, Family
 from planner.values.gear import Airbrush, Cleaned, Gear
@@ -96,7 +96,7 @@ def recoloured(theirs: Book) -> Book:
     return replace(theirs, coatings=kept)
 
 
-SAND, THIN = (Kind.COATING, "sand"), (Kind.MIX, "thin sand")
+SAND, THIN = (ItemKind.COATING, "sand"), (ItemKind.MIX, "thin sand")
 
 
 def test_coatings_that_differ_are_shown_side_by_side_and_the_books_stays() -> None:
@@ -113,7 +113,7 @@ def test_coatings_that_differ_are_shown_side_by_side_and_the_books_stays() -> No
 
 def test_the_files_coating_may_take_the_place_of_the_books() -> None:
     theirs = recoloured(visitor())
-    done = import_file(small_book(), Exchange(theirs), choices={SAND: Choice.THEIRS})
+    done = import_file(small_book(), Exchange(theirs), choices={SAND: MergeChoice.THEIRS})
     assert done.book.coating("sand") == theirs.coating("sand")
     assert done.replaced == (SAND,)
 
@@ -121,7 +121,7 @@ def test_the_files_coating_may_take_the_place_of_the_books() -> None:
 def test_a_coating_taken_beside_goes_with_the_files_projects_alone() -> None:
     ours, theirs = small_book(), recoloured(visitor())
     done = import_file(
-        ours, Exchange(theirs), choices={SAND: Choice.BESIDE}, names={SAND: "warm sand"}
+        ours, Exchange(theirs), choices={SAND: MergeChoice.BESIDE}, names={SAND: "warm sand"}
     )
     assert done.book.coating("sand") == ours.coating("sand")
     assert done.book.coating("warm sand").swatch == "#d0a060"
@@ -142,7 +142,7 @@ def test_a_coating_taken_beside_goes_with_the_files_projects_alone() -> None:
 
 def test_what_was_taken_beside_once_is_not_taken_again() -> None:
     theirs = Exchange(recoloured(visitor(PROJECT)))
-    choices = {SAND: Choice.BESIDE, (Kind.PROJECT, PROJECT): Choice.BESIDE}
+    choices = {SAND: MergeChoice.BESIDE, (ItemKind.PROJECT, PROJECT): MergeChoice.BESIDE}
     once = import_file(small_book(), theirs, choices=choices)
     twice = import_file(once.book, theirs, choices=choices)
     assert twice.book == once.book
@@ -154,7 +154,7 @@ def test_a_new_name_that_is_taken_is_refused() -> None:
         import_file(
             small_book(),
             Exchange(recoloured(visitor())),
-            choices={SAND: Choice.BESIDE},
+            choices={SAND: MergeChoice.BESIDE},
             names={SAND: "gloss clear"},
         )
 
@@ -171,10 +171,10 @@ def test_cleanings_come_with_the_logs_that_name_their_airbrush() -> None:
 
 
 def test_of_two_projects_of_one_name_either_may_stay() -> None:
-    theirs, item = Exchange(visitor(PROJECT)), (Kind.PROJECT, PROJECT)
-    mine = import_file(small_book(), theirs, choices={item: Choice.MINE})
+    theirs, item = Exchange(visitor(PROJECT)), (ItemKind.PROJECT, PROJECT)
+    mine = import_file(small_book(), theirs, choices={item: MergeChoice.MINE})
     assert mine.book == small_book()
-    other = import_file(small_book(), theirs, choices={item: Choice.THEIRS})
+    other = import_file(small_book(), theirs, choices={item: MergeChoice.THEIRS})
     assert other.book.projects == theirs.book.projects
     assert other.projects == ((PROJECT, PROJECT),)
 
@@ -213,9 +213,9 @@ def test_sequences_come_in_and_differ_like_all_else() -> None:
     fresh = import_file(small_book(), Exchange(theirs))
     assert fresh.sequences == (("quick", "quick"),)
     assert fresh.book.sequences == theirs.sequences
-    item = (Kind.SEQUENCE, "quick")
+    item = (ItemKind.SEQUENCE, "quick")
     assert import_file(ours, Exchange(theirs)).book.sequences == ours.sequences
-    done = import_file(ours, Exchange(theirs), choices={item: Choice.BESIDE}).book
+    done = import_file(ours, Exchange(theirs), choices={item: MergeChoice.BESIDE}).book
     assert [(one.name, one.note) for one in done.sequences] == [
         ("quick", ""),
         ("quick (2)", "theirs"),
@@ -245,20 +245,20 @@ def test_a_project_goes_out_with_the_sequence_that_made_it() -> None:
         export(book, ("yrad",))
 
 
-@given(rich_books(), rich_books(), st.sampled_from(Choice))
+@given(rich_books(), rich_books(), st.sampled_from(MergeChoice))
 @drawn(8)
 def test_nothing_of_the_book_is_lost_unless_the_file_was_preferred(
-    ours: Book, theirs: Book, choice: Choice
+    ours: Book, theirs: Book, choice: MergeChoice
 ) -> None:
     choices = {one.item: choice for one in differences(ours, theirs)}
     try:
         done = import_file(ours, Exchange(theirs), choices=choices)
     except Refused:
         assume(False)
-    for kind in Kind:
+    for kind in ItemKind:
         mine, its, whole = (named(book, kind) for book in (ours, theirs, done.book))
         assert mine.keys() <= whole.keys()
-        if choice is Choice.THEIRS:
+        if choice is MergeChoice.THEIRS:
             assert all(whole[name] == one for name, one in its.items())
         else:
             assert all(whole[name] == one for name, one in mine.items())

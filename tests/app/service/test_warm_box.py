@@ -9,7 +9,7 @@ import pytest
 
 from app.service import sequences
 from app.service.books import starter_book
-from app.service.first_run import Answers, Hours, Vehicle, begin
+from app.service.first_run import Answers, FirstHours, Vehicle, begin
 from app.service.warm_box import HOTTEST_C, WARM_BOX, offer, offered
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import judge
@@ -29,7 +29,7 @@ def answers(*, warm_box: bool, temperature_c: float = 18.0) -> Answers:
     return Answers(
         project=TABLE,
         vehicles=(Vehicle(name="Ferry Pike", sequence="full weathered vehicle"),),
-        hours=(Hours(days=frozenset({0, 2, 4}), start="19:30", end="22:00"),),
+        hours=(FirstHours(days=frozenset({0, 2, 4}), start="19:30", end="22:00"),),
         temperature_c=temperature_c,
         warm_box=warm_box,
     )

@@ -10,13 +10,13 @@ from small_book import CART, NOW, PROJECT, ZONE, small_book
 from app.service import demos, what_if
 from app.service.planning import plan
 from app.service.what_if import (
-    Air,
+    AirAllDay,
     Elsewhere,
-    Evening,
     First,
     LeaveOut,
     Once,
-    Outcome,
+    OneMoreEvening,
+    PlanFigures,
     Scenario,
     Weight,
 )
@@ -24,18 +24,18 @@ from planner.values.refusal import Refused
 from planner.values.step import Stage
 
 
-def outcome(scenario: Scenario) -> Outcome:
+def outcome(scenario: Scenario) -> PlanFigures:
     *_, last = what_if.tried(small_book(), NOW, scenario, lambda: False)
     assert not last.rough
     return last
 
 
-def present() -> Outcome:
+def present() -> PlanFigures:
     return what_if.outcome_of(small_book(), plan(small_book(), NOW).plan)
 
 
 def test_one_more_evening_lets_the_cart_be_finished_sooner() -> None:
-    more = Evening(weekday=0, start="19:30", end="21:30", since=date(2031, 3, 6))
+    more = OneMoreEvening(weekday=0, start="19:30", end="21:30", since=date(2031, 3, 6))
     assert outcome(Scenario("Mondays", (more,))).finish < present().finish
 
 
@@ -60,7 +60,7 @@ def test_several_changes_are_one_edit() -> None:
         Once(day, day + timedelta(hours=3)),
         First(PROJECT, CART),
         Weight(PROJECT, 7),
-        Air("", 26, 40),
+        AirAllDay("", 26, 40),
     )
     edit = Scenario("a warm Saturday", changes).apply(small_book())
     assert edit.name == "a warm Saturday"
@@ -79,7 +79,7 @@ def test_several_changes_are_one_edit() -> None:
         (Weight(PROJECT, 1), "changes nothing"),
     ],
 )
-def test_what_cannot_be_tried_is_said(change: what_if.Change, told: str) -> None:
+def test_what_cannot_be_tried_is_said(change: what_if.TriedChange, told: str) -> None:
     with pytest.raises(Refused, match=told):
         Scenario("x", (change,)).apply(small_book())
 

@@ -10,7 +10,7 @@ import pytest
 from small_book import NOW, ZONE, at, key, small_book, small_plan
 
 from app.service import run_sheet_text, wording
-from app.service.plan_changes import Move, moved
+from app.service.plan_changes import PlanMove, moved
 from planner.bench import BenchCalendar
 from planner.tonight import run_sheet
 from planner.values.moment import Interval
@@ -199,5 +199,5 @@ def test_what_lost_its_place_is_told() -> None:
     new = replace(
         old, placements=old.placements[:-1], unplaced=(Unplaced(key("wipe"), "too late"),)
     )
-    assert moved(old, new) == (Move(key("wipe"), old.placements[-1].start, None),)
-    assert moved(new, old) == (Move(key("wipe"), None, old.placements[-1].start),)
+    assert moved(old, new) == (PlanMove(key("wipe"), old.placements[-1].start, None),)
+    assert moved(new, old) == (PlanMove(key("wipe"), None, old.placements[-1].start),)

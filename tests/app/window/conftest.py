@@ -14,7 +14,7 @@ from window_steps import MakeWindow, replan
 from app.service import demos
 from app.window import language, words
 from app.window.main_window import MainWindow
-from app.window.palette import Look
+from app.window.palette import Appearance
 from app.window.session import Session
 from planner.values.book import Book
 from storage.bench_book import BenchBook
@@ -97,7 +97,7 @@ def make_window(qtbot, tmp_path: Path) -> Iterator[MakeWindow]:
         session = Session(lambda: now)
         window = MainWindow(session, settings)
         made.append(window)
-        window.set_look(Look.LIGHT)
+        window.set_look(Appearance.LIGHT)
         window.resize(1280, 800)
         window.show()
         if wait and any(project.active for project in book.projects):

@@ -14,7 +14,7 @@ from text_fit import faults
 from window_steps import LANGUAGES, MakeWindow, settle
 
 from app.service.books import starter_book
-from app.service.first_run import Answers, Hours, Vehicle, begin
+from app.service.first_run import Answers, FirstHours, Vehicle, begin
 from app.window.main_window import MainWindow
 from planner.sequences.apply_to_book import every_sequence
 from planner.values.book import Book
@@ -45,7 +45,7 @@ def crowded(lamplighter: tuple[Book, int]) -> tuple[Book, int]:
     answers = Answers(
         project="A crowded table with quite a long name",
         vehicles=vehicles,
-        hours=(Hours(days=frozenset({0, 2, 5}), start="19:30", end="22:30"),),
+        hours=(FirstHours(days=frozenset({0, 2, 5}), start="19:30", end="22:30"),),
     )
     return begin(book, answers, today).book, minute_of(moment_of(now, zone_named("UTC")))
 

@@ -11,11 +11,11 @@ from small_book import CART, NOW, PROJECT, ZONE, at, key, small_book
 from window_steps import replan
 
 from app.window.drying.event_wording import told
-from app.window.drying.film_events import Kind, Moment, grouped, moments
+from app.window.drying.film_events import FilmEvent, FilmEventKind, grouped, moments
 from app.window.drying.notices import due, due_of, told_at
 from app.window.drying.notifier import Notifier
 from app.window.drying.table import COURSE, WHAT, WHEN
-from app.window.plan_snapshot import Picture, picture_of
+from app.window.plan_snapshot import PlanSnapshot, picture_of
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.moment import moment_of
@@ -42,14 +42,14 @@ PRIMED = fact("prime", NOW + 3, NOW + 13)
 
 
 @pytest.fixture(scope="module")
-def primed() -> Picture:
+def primed() -> PlanSnapshot:
     return picture_of(after(PRIMED), NOW + 13)
 
 
-def test_a_film_opens_for_what_waits(primed: Picture) -> None:
+def test_a_film_opens_for_what_waits(primed: PlanSnapshot) -> None:
     found = moments(primed)
     (one,) = [one for one in found if one.waiting == key("sand")]
-    assert one.kind is Kind.OPENS
+    assert one.kind is FilmEventKind.OPENS
     assert one.since == NOW + 13
     assert one.at is not None
     placed = primed.plan.placement(key("sand"))
@@ -57,7 +57,7 @@ def test_a_film_opens_for_what_waits(primed: Picture) -> None:
     assert NOW + 13 < one.at <= placed.start  # the judge accepts no start before the opening
 
 
-def test_what_waits_for_other_work_is_no_moment(primed: Picture) -> None:
+def test_what_waits_for_other_work_is_no_moment(primed: PlanSnapshot) -> None:
     waiting = {one.waiting for one in moments(primed)}
     assert key("gloss") not in waiting  # sand must come first
     assert key("wipe") not in waiting
@@ -72,14 +72,14 @@ def test_a_window_is_told_while_there_is_time_for_the_work() -> None:
         fact("wash", begun, ended),
     ]
     picture = picture_of(after(*log), ended)
-    (one,) = [one for one in moments(picture) if one.kind is Kind.CLOSES]
+    (one,) = [one for one in moments(picture) if one.kind is FilmEventKind.CLOSES]
     assert one.bound is Bound.END
     assert one.at == begun + 60  # the gate: to end within 60 min of the start of the wash
     assert one.last_begin == begun + 50  # wiping takes 10 min
     assert told_at(one) == begun + 40  # and 10 min before that one is told
 
 
-def test_each_moment_is_told_once(primed: Picture) -> None:
+def test_each_moment_is_told_once(primed: PlanSnapshot) -> None:
     (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
     assert one.at is not None
     before = due(primed, (), one.at - 1)
@@ -91,7 +91,7 @@ def test_each_moment_is_told_once(primed: Picture) -> None:
     assert again.told == now.told
 
 
-def test_after_a_sleep_what_opened_is_told_once_as_meanwhile(primed: Picture) -> None:
+def test_after_a_sleep_what_opened_is_told_once_as_meanwhile(primed: PlanSnapshot) -> None:
     (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
     assert one.at is not None
     woken = due(primed, (), one.at + 600)
@@ -101,7 +101,7 @@ def test_after_a_sleep_what_opened_is_told_once_as_meanwhile(primed: Picture) ->
     assert due(primed, woken.told, one.at + 601).meanwhile == ()
 
 
-def test_another_plan_of_the_same_films_tells_nothing_again(primed: Picture) -> None:
+def test_another_plan_of_the_same_films_tells_nothing_again(primed: PlanSnapshot) -> None:
     (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
     assert one.at is not None
     known = due(primed, (), one.at).told
@@ -110,7 +110,7 @@ def test_another_plan_of_the_same_films_tells_nothing_again(primed: Picture) -> 
     assert (found.fresh, found.meanwhile) == ((), ())
 
 
-def test_a_film_found_tacky_is_told_again(primed: Picture) -> None:
+def test_a_film_found_tacky_is_told_again(primed: PlanSnapshot) -> None:
     (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
     assert one.at is not None
     known = due(primed, (), one.at).told
@@ -146,7 +146,7 @@ def looked_after(book: Book, minutes: int = 20) -> Book:
 
 def test_a_look_is_told_once_when_it_is_due_and_after_a_sleep() -> None:
     picture = picture_of(looked_after(after(PRIMED)), NOW + 13)
-    (one,) = [one for one in moments(picture) if one.kind is Kind.LOOK]
+    (one,) = [one for one in moments(picture) if one.kind is FilmEventKind.LOOK]
     assert (one.film, one.at, one.places) == (key("prime"), NOW + 33, ("tub/bed", "tub/sides"))
     assert one not in due(picture, (), NOW + 32).fresh
     found = due(picture, (), NOW + 33)
@@ -183,18 +183,18 @@ def test_a_look_is_taken_in_drying_now(qtbot, make_window) -> None:
     window.show_page("drying")
     view = window.view("drying")
     rows = [view.model.moment_at(view.model.index(at, 0)) for at in range(view.model.rowCount())]
-    line = next(at for at, row in enumerate(rows) if row.kind is Kind.LOOK)
+    line = next(at for at, row in enumerate(rows) if row.kind is FilmEventKind.LOOK)
     assert str(view.model.data(view.model.index(line, WHEN))).startswith("due since 20:03")
     view.table.selectRow(line)
     assert (view.seen.isEnabled(), view.tacky.isEnabled()) == (True, False)
     replan(qtbot, window, view.seen.click)
     assert [line.step for line in window.session.book.project(PROJECT).diary] == ["prime"]
-    assert Kind.LOOK not in [one.kind for one in moments(window.session.picture)]
+    assert FilmEventKind.LOOK not in [one.kind for one in moments(window.session.picture)]
 
 
 @pytest.mark.parametrize(("length", "before"), [(60, 10), (180, 10), (1440, 120), (10_080, 1440)])
 def test_longer_windows_are_told_sooner(length: int, before: int) -> None:
-    one = Moment(Kind.CLOSES, key("wash"), key("wipe"), (), "", at=length, since=0)
+    one = FilmEvent(FilmEventKind.CLOSES, key("wash"), key("wipe"), (), "", at=length, since=0)
     assert told_at(one) == length - before
 
 

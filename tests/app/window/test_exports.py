@@ -17,7 +17,7 @@ from small_book import NOW, PROJECT, small_book
 from window_steps import MakeWindow
 
 from app.service.bench_sheet_file import Paper
-from app.service.merging import Choice, Kind
+from app.service.merging import ItemKind, MergeChoice
 from app.window.exports import Exports
 from app.window.files import Files
 from app.window.import_dialog import ImportDialog
@@ -30,7 +30,7 @@ from storage.exchange import Exchange, dump, load
 from storage.photos import folder_of
 
 MakeDesk = Callable[[Book], "Desk"]
-SAND = (Kind.COATING, "sand")
+SAND = (ItemKind.COATING, "sand")
 
 
 @dataclass
@@ -252,14 +252,14 @@ def test_what_differs_is_shown_side_by_side_and_chosen(
     assert merge is not None
     shown = merge.model
     items = [one.item for one in shown.differences]
-    assert items == [(Kind.PROJECT, PROJECT), SAND]
-    assert shown.choices == {items[0]: Choice.BESIDE, SAND: Choice.MINE}
+    assert items == [(ItemKind.PROJECT, PROJECT), SAND]
+    assert shown.choices == {items[0]: MergeChoice.BESIDE, SAND: MergeChoice.MINE}
     assert dialog.title.text() == "yard (2)"
     merge.list.selectRow(1)
     first = [merge.sides.index(0, column).data() for column in range(4)]
     assert first == ["≠", "swatch", "#c8b482", "#d0a060"]
     assert merge.sides.index(1, 0).data() == ""
-    merge.radios[Choice.BESIDE].click()
+    merge.radios[MergeChoice.BESIDE].click()
     assert merge.name.isEnabled()
     merge.name.setFocus()
     merge.name.clear()
@@ -288,7 +288,7 @@ def test_taking_the_files_is_one_edit(qtbot, desk_of: MakeDesk, tmp_path: Path) 
     assert dialog.merge is not None
     for row in range(2):
         dialog.merge.list.selectRow(row)
-        dialog.merge.radios[Choice.THEIRS].click()
+        dialog.merge.radios[MergeChoice.THEIRS].click()
     with qtbot.waitSignal(desk.session.pictured, timeout=20_000):
         dialog.accept()
     theirs = load((tmp_path / "theirs.json").read_bytes()).book

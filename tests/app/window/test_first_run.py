@@ -14,7 +14,7 @@ from window_steps import replan
 
 from app.service import books
 from app.window.main_window import MainWindow
-from app.window.palette import Look
+from app.window.palette import Appearance
 from app.window.session import Session
 from planner.schedule.judge import judge
 from planner.values.book import Book
@@ -72,7 +72,7 @@ def window(qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[M
     assert not books.usual_path().exists()
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
     window = MainWindow(Session(lambda: NOW), settings)
-    window.set_look(Look.LIGHT)
+    window.set_look(Appearance.LIGHT)
     window.show()
     window.session.open(create=True)
     qtbot.waitUntil(window.empty.first_run.vehicles.lines[0].name.hasFocus)

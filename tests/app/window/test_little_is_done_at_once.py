@@ -8,11 +8,11 @@ from dataclasses import replace
 import pytest
 from window_steps import MakeWindow
 
-from app.service.plan_changes import Move
+from app.service.plan_changes import PlanMove
 from app.window import main_window, plan_changes_panel
 from app.window.main_window import MainWindow
 from app.window.plan_changes_panel import MovedPanel
-from app.window.plan_snapshot import Change, Part, Picture
+from app.window.plan_snapshot import PlanChange, PlanSnapshot, SnapshotPart
 from planner.values.book import Book
 from planner.values.plan import Plan
 
@@ -23,14 +23,14 @@ def _other(window: MainWindow) -> Plan:
     return replace(picture.plan, digest="found later")
 
 
-def _take(qtbot, window: MainWindow) -> Picture:
+def _take(qtbot, window: MainWindow) -> PlanSnapshot:
     picture = window.session.picture
     assert picture is not None
     window.session.take_plan(_other(window), picture.verdict, "a better plan was found")
     taken = window.session.picture
     assert taken is not None
     name = window.pages[window._view].name
-    qtbot.waitUntil(lambda: name not in window._stale and taken.has(Part.MOMENTS))
+    qtbot.waitUntil(lambda: name not in window._stale and taken.has(SnapshotPart.MOMENTS))
     return taken
 
 
@@ -59,8 +59,8 @@ def test_what_no_page_on_screen_shows_is_not_read(
     window.show_page("build")
     window.show_page("sequences")
     picture = _take(qtbot, window)
-    assert not picture.has(Part.BUILD)
-    assert not picture.has(Part.STRIP)
+    assert not picture.has(SnapshotPart.BUILD)
+    assert not picture.has(SnapshotPart.STRIP)
 
 
 def test_a_plan_keeps_what_was_read_off_its_book(
@@ -69,7 +69,7 @@ def test_a_plan_keeps_what_was_read_off_its_book(
     window = make_window(*lamplighter)
     before = window.session.picture
     assert before is not None
-    before.prepare(Part.BUILD)
+    before.prepare(SnapshotPart.BUILD)
     after = _take(qtbot, window)
     assert after is not before
     assert after.findings is before.findings
@@ -87,10 +87,10 @@ def test_a_page_waits_until_a_great_plan_has_been_read(
     window.show_page("build")
     picture = window.session.picture
     assert picture is not None
-    assert not picture.has(Part.BUILD)
+    assert not picture.has(SnapshotPart.BUILD)
     assert window.stack.currentWidget() is window.view("build")
     qtbot.waitUntil(lambda: "build" not in window._stale)
-    assert picture.has(Part.BUILD)
+    assert picture.has(SnapshotPart.BUILD)
 
 
 def test_a_thousand_moves_come_into_the_list_a_few_at_a_time(
@@ -99,12 +99,12 @@ def test_a_thousand_moves_come_into_the_list_a_few_at_a_time(
     picture = make_window(*lamplighter).session.picture
     assert picture is not None
     keys = [placed.key for placed in picture.plan.placements]
-    moves = tuple(Move(keys[at % len(keys)], at, at + 1) for at in range(1000))
+    moves = tuple(PlanMove(keys[at % len(keys)], at, at + 1) for at in range(1000))
     panel = MovedPanel()
     qtbot.addWidget(panel)
-    panel.show_change(Change(picture, picture, moves, "cause"))
+    panel.show_change(PlanChange(picture, picture, moves, "cause"))
     assert panel.list.count() == plan_changes_panel.AT_ONCE
-    panel.show_change(Change(picture, picture, moves, "cause"))  # begins anew
+    panel.show_change(PlanChange(picture, picture, moves, "cause"))  # begins anew
     qtbot.waitUntil(lambda: panel.list.count() > plan_changes_panel.AT_ONCE)
     assert panel.list.count() == 1000
 
@@ -135,7 +135,7 @@ def test_reading_slack_leaves_hardly_a_circle_behind(
     gc.collect()
     gc.disable()
     try:
-        picture.prepare(Part.BUILD)
+        picture.prepare(SnapshotPart.BUILD)
         circles = gc.collect()
     finally:
         gc.enable()

@@ -23,7 +23,7 @@ from window_steps import MakeWindow, replan
 from app.service import books, demos, edits
 from app.window.import_dialog import ImportDialog
 from app.window.main_window import MainWindow
-from app.window.palette import DARK, LIGHT, Look
+from app.window.palette import DARK, LIGHT, Appearance
 from app.window.tonight_rows import WorkLine
 from planner.schedule.judge import judge
 from planner.values.book import Book
@@ -236,7 +236,7 @@ def test_ticks_stay_when_the_plan_changes(qtbot, make_window: MakeWindow) -> Non
     qtbot.keyClick(box, Qt.Key.Key_Space)
     assert box.isChecked()
     replan(qtbot, window, lambda: window.air.temperature.setValue(16))
-    window.set_look(Look.DARK)  # every row is made anew
+    window.set_look(Appearance.DARK)  # every row is made anew
     first = lines(window)[0]
     assert first.findChildren(QCheckBox)[0].isChecked()
 
@@ -255,7 +255,7 @@ def test_light_and_dark(make_window: MakeWindow) -> None:
     window = make_window(small_book(), NOW)
     for number in range(4):
         window.show_view(number)
-        for look, colours in ((Look.LIGHT, LIGHT), (Look.DARK, DARK)):
+        for look, colours in ((Appearance.LIGHT, LIGHT), (Appearance.DARK, DARK)):
             window.set_look(look)
             image = window.grab().toImage()
             names = {
@@ -271,12 +271,12 @@ def test_views_by_keys_and_what_the_window_remembers(qtbot, make_window: MakeWin
     window = make_window(small_book(), NOW)
     window.commands.views[1].trigger()
     assert window.stack.currentWidget() is window.timeline
-    window.set_look(Look.DARK)
+    window.set_look(Appearance.DARK)
     window.dock.hide()
     window.close()
     again = MainWindow(window.session, window.settings)
     assert again._view == 1
-    assert again.look is Look.DARK
+    assert again.look is Appearance.DARK
     assert again.dock.isHidden()
     again.close()
     again.deleteLater()

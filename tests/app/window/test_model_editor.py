@@ -15,12 +15,12 @@ from window_steps import MakeWindow, replan
 
 from app.service.build_edits import models
 from app.service.build_edits.locate import ModelAt
-from app.service.holders import Held
+from app.service.holders import HolderUse
 from app.window.main_window import MainWindow
 from app.window.model_editor.coats import PlacesModel
 from app.window.model_editor.duplicate_dialog import AgainDialog
 from app.window.model_editor.layers import layout_of
-from app.window.model_editor.nodes import Key, Kind, nodes_of
+from app.window.model_editor.nodes import Key, NodeKind, nodes_of
 from app.window.model_editor.tree_model import BuildModel
 from app.window.model_editor.view import BuildView
 from planner.values.book import Book
@@ -33,7 +33,7 @@ CTRL, ALT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.AltModifier
 
 
 def line(step: str, model: str = CART) -> Key:
-    return Key(Kind.STEP, PROJECT, model, step=step)
+    return Key(NodeKind.STEP, PROJECT, model, step=step)
 
 
 def two_carts() -> Book:
@@ -128,7 +128,7 @@ def test_the_tree_says_what_the_drawing_shows(build) -> None:  # type: ignore[no
 def test_the_drawing_stays_where_it_is_when_tab_goes_through_it(qtbot, build) -> None:  # type: ignore[no-untyped-def]
     window, view = build(small_book())
     window.resize(1000, 660)
-    view.tree.choose(Key(Kind.MODEL, PROJECT, CART))
+    view.tree.choose(Key(NodeKind.MODEL, PROJECT, CART))
     QApplication.processEvents()
     drawing = view.network.drawing
     area = drawing.parentWidget().parentWidget()
@@ -168,7 +168,7 @@ def test_a_forbidden_drop_names_the_gate_and_another_moves_or_copies(qtbot, buil
     move, model = Qt.DropAction.MoveAction, view.model
     before = window.session.book
     data = model.mimeData([model.index_of(line("wipe"))])
-    model.dropMimeData(data, move, 1, 0, model.index_of(Key(Kind.MODEL, PROJECT, CART)))
+    model.dropMimeData(data, move, 1, 0, model.index_of(Key(NodeKind.MODEL, PROJECT, CART)))
     QApplication.processEvents()
     assert window.session.book is before
     assert "must stay behind “wash”" in view.message.text()
@@ -183,7 +183,7 @@ def test_a_forbidden_drop_names_the_gate_and_another_moves_or_copies(qtbot, buil
     assert ids(window) == ORDER
 
     data = model.mimeData([model.index_of(line("sand"))])
-    there = model.index_of(Key(Kind.MODEL, PROJECT, "barrow"))
+    there = model.index_of(Key(NodeKind.MODEL, PROJECT, "barrow"))
     model.dropMimeData(data, move, -1, -1, there)
     replan(qtbot, window, QApplication.processEvents)
     assert ids(window) == ORDER
@@ -212,12 +212,12 @@ def test_all_of_it_goes_by_keys(qtbot, build) -> None:  # type: ignore[no-untype
     assert editor is not None
     QTest.keyClicks(editor, "barrow")
     QTest.keyClick(editor, Qt.Key.Key_Return)
-    barrow = Key(Kind.MODEL, PROJECT, "barrow")
+    barrow = Key(NodeKind.MODEL, PROJECT, "barrow")
     qtbot.waitUntil(lambda: view.tree.current() == barrow)
     assert ids(window, "barrow") == ["prime", "sand", "wash", "wipe"]
     view.tree.choose(line("prime"))
     press(view, Qt.Key.Key_C, CTRL)
-    view.tree.choose(Key(Kind.MODEL, PROJECT, "barrow"))
+    view.tree.choose(Key(NodeKind.MODEL, PROJECT, "barrow"))
     replan(qtbot, window, lambda: press(view, Qt.Key.Key_V, CTRL))
     assert ids(window, "barrow")[0] == "prime-2"
 
@@ -303,23 +303,23 @@ def test_many_steps_are_changed_at_once(qtbot, build) -> None:  # type: ignore[n
 
 def test_models_parts_places_and_projects_have_forms(qtbot, build) -> None:  # type: ignore[no-untyped-def]
     window, view = build(two_carts())
-    view.tree.choose(Key(Kind.MODEL, PROJECT, CART))
+    view.tree.choose(Key(NodeKind.MODEL, PROJECT, CART))
     QApplication.processEvents()
     view.model_form.scale.setText("1:35")
     view.model_form.scale.editingFinished.emit()
     view.model_form.first.setChecked(True)
     view.model_form.sized.setChecked(True)
-    view.tree.choose(Key(Kind.PART, PROJECT, CART, part="tub"))
+    view.tree.choose(Key(NodeKind.PART, PROJECT, CART, part="tub"))
     QApplication.processEvents()
     view.part_form.holder.setText("cork")
     view.part_form.holder.editingFinished.emit()
-    view.tree.choose(Key(Kind.PLACE, PROJECT, CART, part="tub", place="bed"))
+    view.tree.choose(Key(NodeKind.PLACE, PROJECT, CART, part="tub", place="bed"))
     QApplication.processEvents()
     view.place_form.measures.add.click()
     view.place_form.name.setText("floor")
     view.place_form.name.editingFinished.emit()
-    assert view.tree.current() == Key(Kind.PLACE, PROJECT, CART, part="tub", place="floor")
-    view.tree.choose(Key(Kind.PROJECT, PROJECT))
+    assert view.tree.current() == Key(NodeKind.PLACE, PROJECT, CART, part="tub", place="floor")
+    view.tree.choose(Key(NodeKind.PROJECT, PROJECT))
     QApplication.processEvents()
     view.project_form.note.setPlainText("for the yard")
     replan(qtbot, window, view.project_form.note.left.emit)
@@ -359,7 +359,7 @@ def test_an_empty_book_invites(make_window: MakeWindow) -> None:
 
 def test_a_number_of_models_alike_is_made_at_once(build) -> None:
     window, view = build(small_book())
-    view.tree.choose(Key(Kind.MODEL, PROJECT, CART))
+    view.tree.choose(Key(NodeKind.MODEL, PROJECT, CART))
     press(view, Qt.Key.Key_D, CTRL)
     dialog = dialog_of(view, AgainDialog)
     QTest.keyClicks(dialog.number, "3")
@@ -376,6 +376,6 @@ def test_a_part_on_a_holder_is_shown_where_it_can_be_changed(build) -> None:
     window, view = build(small_book())
     window.show_page("gear")
     gear = window.view("gear")
-    gear.part_wanted.emit(Held(PROJECT, CART, "tub", "clip on a stick", None, None))
+    gear.part_wanted.emit(HolderUse(PROJECT, CART, "tub", "clip on a stick", None, None))
     assert window.stack.currentWidget() is view
-    assert view.tree.current() == Key(Kind.PART, PROJECT, CART, part="tub")
+    assert view.tree.current() == Key(NodeKind.PART, PROJECT, CART, part="tub")

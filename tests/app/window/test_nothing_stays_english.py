@@ -20,7 +20,7 @@ from window_texts import own_words, texts_in
 from app.service import demos
 from app.service.books import starter_book
 from app.service.csv_export import csv_bytes, log_bytes, shopping_bytes
-from app.service.first_run import Answers, Hours, Vehicle, begin
+from app.service.first_run import Answers, FirstHours, Vehicle, begin
 from app.service.planning import plan
 from app.window import words
 from app.window.bench_mode.keys import BINDINGS, Deed
@@ -106,7 +106,7 @@ def test_no_title_that_the_program_wrote(qapp: QApplication, make_window: MakeWi
             Vehicle(name="v1", sequence="full weathered vehicle"),
             Vehicle(name="v2", sequence="figure"),
         ),
-        hours=(Hours(days=frozenset({1, 3, 5}), start="19:30", end="22:00"),),
+        hours=(FirstHours(days=frozenset({1, 3, 5}), start="19:30", end="22:00"),),
     )
     today = moment_of(NOW, zone_named("UTC")).date()
     empty = starter_book("Europe/Vienna", today, words.given_name)

@@ -12,7 +12,7 @@ from small_book import NOW, PROJECT, small_book
 from app.service import edits
 from app.service.planning_errors import Stopped, Unsound
 from app.window import replanning as module
-from app.window.plan_snapshot import Change, Picture, picture_of
+from app.window.plan_snapshot import PlanChange, PlanSnapshot, picture_of
 from app.window.session import Session
 from planner.schedule.judge.verdict import Verdict, Violation
 from planner.values.plan import Cost
@@ -30,7 +30,7 @@ def session(tmp_path: Path):
 
 def test_answers_to_an_older_book_are_thrown_away(qtbot, session) -> None:
     made, path = session
-    shown: list[Change] = []
+    shown: list[PlanChange] = []
     made.pictured.connect(shown.append)
     with qtbot.waitSignal(made.planning, check_params_cb=lambda busy: not busy, timeout=20_000):
         made.open(path)
@@ -42,7 +42,7 @@ def test_answers_to_an_older_book_are_thrown_away(qtbot, session) -> None:
 
 def test_the_quick_answer_comes_first_and_is_replaced_only_by_a_better(qtbot, session) -> None:
     made, path = session
-    shown: list[Picture] = []
+    shown: list[PlanSnapshot] = []
     made.pictured.connect(lambda change: shown.append(change.new))
     with qtbot.waitSignal(made.planning, check_params_cb=lambda busy: not busy, timeout=20_000):
         made.open(path)
@@ -59,7 +59,7 @@ def test_a_plan_that_the_judge_refuses_is_never_shown(
     made, path = session
     verdict = Verdict((Violation(13, "hands", "two at once"),), (), Cost(0, 0, 0, 0, 0), ())
 
-    def unsound(*_args: object, **_more: object) -> Picture:
+    def unsound(*_args: object, **_more: object) -> PlanSnapshot:
         raise Unsound(verdict)
 
     monkeypatch.setattr(module, "picture_of", unsound)

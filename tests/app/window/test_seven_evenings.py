@@ -11,7 +11,7 @@ from PySide6.QtCore import QSettings, Qt
 from small_book import NOW, ZONE, small_book, steps
 
 from app.service.build_record import WORK_HEAD, build_record
-from app.service.document import Table
+from app.service.document import DocumentTable
 from app.window.main_window import MainWindow
 from app.window.session import Session
 from planner.values.bench_time import Recurring
@@ -138,7 +138,9 @@ def restart(qtbot, here: Evenings, settings: QSettings) -> None:
 def recorded(book: Book, now: int, path: Path) -> list[tuple[str, int]]:
     """Return time and minutes of each piece of work that the build record tells."""
     record = build_record(book, now, photos.folder_of(path))
-    tables = [one for one in record.blocks if isinstance(one, Table) and one.head == WORK_HEAD]
+    tables = [
+        one for one in record.blocks if isinstance(one, DocumentTable) and one.head == WORK_HEAD
+    ]
     at, minutes = WORK_HEAD.index("time"), WORK_HEAD.index("minutes")
     rows = [row for table in tables for row in table.rows]
     return sorted((row[at], int(row[minutes].split()[0])) for row in rows)

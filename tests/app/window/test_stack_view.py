@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 import pytest
 from coat_books import book_of, coat
 
-from app.window.plan_snapshot import Picture, picture_of
+from app.window.plan_snapshot import PlanSnapshot, picture_of
 from app.window.stack.view import StackView
 from planner.values.moment import minute_of
 from planner.values.step import Stage
@@ -17,11 +17,11 @@ PRIME = coat(Stage.PRIME, "grey primer", name="prime")
 
 
 @pytest.fixture
-def slow() -> Picture:
+def slow() -> PlanSnapshot:
     return picture_of(book_of(PRIME, coat(Stage.BASE, "enamel", name="red")), NOW)
 
 
-def test_the_model_s_earliest_hard_clear_stands_above_its_coats(qtbot, slow: Picture) -> None:
+def test_the_model_s_earliest_hard_clear_stands_above_its_coats(qtbot, slow: PlanSnapshot) -> None:
     view = StackView()
     qtbot.addWidget(view)
     view.show_picture(slow)
@@ -31,7 +31,7 @@ def test_the_model_s_earliest_hard_clear_stands_above_its_coats(qtbot, slow: Pic
     assert told.endswith("because of enamel on hull, deck")
 
 
-def test_where_no_film_is_slow_nothing_is_said(qtbot, slow: Picture) -> None:
+def test_where_no_film_is_slow_nothing_is_said(qtbot, slow: PlanSnapshot) -> None:
     view = StackView()
     qtbot.addWidget(view)
     view.show_picture(slow)

@@ -14,7 +14,7 @@ from window_steps import MakeWindow, replan
 from app.service import edits
 from app.window.initial_size import fit_to
 from app.window.main_window import MainWindow
-from app.window.palette import DARK, Look
+from app.window.palette import DARK, Appearance
 
 HEAVY = ("sqlalchemy", "alembic", "icalendar", "ortools", "networkx", "msgspec", "asyncio")
 
@@ -37,7 +37,7 @@ def test_a_view_is_made_when_it_is_looked_at_and_dressed_as_the_window(
 ) -> None:
     window = make_window(small_book(), NOW)
     assert made(window) == ["tonight"]
-    window.set_look(Look.DARK)
+    window.set_look(Appearance.DARK)
     window.show_page("timeline")
     assert made(window) == ["tonight", "timeline"]
     assert window.timeline.strip.scene().colours is DARK

@@ -20,15 +20,15 @@ from app.window.timeline.geometry import (
     rows_of,
     wedge_outline,
 )
-from app.window.timeline.strip_content import Column, Lane
+from app.window.timeline.strip_content import Lane, StripColumn
 from app.window.timeline.strip_layout import Box
 from planner.values.moment import Interval
 
 DAY = date(2031, 3, 6)
 EVENINGS = (
-    Column(Interval(1000, 1150), DAY, 1),
-    Column(Interval(3880, 4030), DAY, 1),
-    Column(Interval(4030, 4090), DAY, 2),
+    StripColumn(Interval(1000, 1150), DAY, 1),
+    StripColumn(Interval(3880, 4030), DAY, 1),
+    StripColumn(Interval(4030, 4090), DAY, 2),
 )
 
 

@@ -11,7 +11,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QImage, QPainter
 from small_book import NOW, PROJECT, at, key, small_book
 
-from app.window.plan_snapshot import Picture, picture_of
+from app.window.plan_snapshot import PlanSnapshot, picture_of
 from app.window.timeline.drop_targets import slot_at, slots
 from app.window.timeline.filter_bar import FilterBar
 from app.window.timeline.geometry import Scale
@@ -23,7 +23,7 @@ from app.window.timeline.view import TimelineView
 from planner.values.step import Tool
 
 
-def two_carts() -> Picture:
+def two_carts() -> PlanSnapshot:
     """Return a plan of the cart and another like it."""
     book = small_book()
     project = book.project(PROJECT)
@@ -34,7 +34,7 @@ def two_carts() -> Picture:
 
 
 @pytest.fixture(scope="module")
-def picture() -> Picture:
+def picture() -> PlanSnapshot:
     return two_carts()
 
 
@@ -48,7 +48,9 @@ def picture() -> Picture:
         (Sieve(project="elsewhere"), set()),
     ],
 )
-def test_only_what_goes_through_is_shown(picture: Picture, sieve: Sieve, steps: set[str]) -> None:
+def test_only_what_goes_through_is_shown(
+    picture: PlanSnapshot, sieve: Sieve, steps: set[str]
+) -> None:
     strip = sift(picture.strip, sieve)
     assert {piece.key.step for piece in strip.pieces} == steps
     wanted = {sieve.model} if sieve.model else ({"cart", "van"} if steps else set())
@@ -59,7 +61,9 @@ def test_only_what_goes_through_is_shown(picture: Picture, sieve: Sieve, steps: 
         assert all(0 <= lane < len(strip.lanes) for lane in lanes)
 
 
-def test_columns_without_what_is_shown_are_folded_but_can_be_dropped_on(picture: Picture) -> None:
+def test_columns_without_what_is_shown_are_folded_but_can_be_dropped_on(
+    picture: PlanSnapshot,
+) -> None:
     strip = sift(picture.strip, Sieve(model="van", coating="dark oil"))
     assert len(strip.columns) < len(picture.strip.columns)
     scale = Scale(strip.columns, 2)
@@ -69,7 +73,7 @@ def test_columns_without_what_is_shown_are_folded_but_can_be_dropped_on(picture:
     assert between <= there
 
 
-def test_every_stretch_from_now_on_can_be_hit(picture: Picture) -> None:
+def test_every_stretch_from_now_on_can_be_hit(picture: PlanSnapshot) -> None:
     strip = replace(picture.strip, now=at("2031-03-07 00:00"))
     scale = Scale(strip.columns, 2)
     found = slots(strip, scale)
@@ -82,7 +86,9 @@ def test_every_stretch_from_now_on_can_be_hit(picture: Picture) -> None:
     assert slot_at(found, -50) is None
 
 
-def test_the_bar_offers_what_the_plan_holds_and_keeps_the_choice(qtbot, picture: Picture) -> None:
+def test_the_bar_offers_what_the_plan_holds_and_keeps_the_choice(
+    qtbot, picture: PlanSnapshot
+) -> None:
     bar = FilterBar()
     qtbot.addWidget(bar)
     bar.show_strip(picture.strip)
@@ -98,7 +104,7 @@ def test_the_bar_offers_what_the_plan_holds_and_keeps_the_choice(qtbot, picture:
     assert bar.sieve == Sieve()
 
 
-def test_where_work_stood_before_is_outlined_and_said(qtbot, picture: Picture) -> None:
+def test_where_work_stood_before_is_outlined_and_said(qtbot, picture: PlanSnapshot) -> None:
     view = TimelineView()
     qtbot.addWidget(view)
     view.resize(900, 420)
@@ -120,7 +126,7 @@ def test_where_work_stood_before_is_outlined_and_said(qtbot, picture: Picture) -
     assert view.arrangement.ghosts == ()
 
 
-def test_each_thing_lies_in_the_squares_that_it_touches(qtbot, picture: Picture) -> None:
+def test_each_thing_lies_in_the_squares_that_it_touches(qtbot, picture: PlanSnapshot) -> None:
     view = TimelineView()
     qtbot.addWidget(view)
     view.show_strip(picture.strip)
@@ -137,7 +143,7 @@ def test_each_thing_lies_in_the_squares_that_it_touches(qtbot, picture: Picture)
 
 
 def test_the_strip_on_paper_has_every_date_and_every_model(
-    qtbot, picture: Picture, tmp_path: Path
+    qtbot, picture: PlanSnapshot, tmp_path: Path
 ) -> None:
     path = tmp_path / "strip.pdf"
     pages = write_strip(path, picture)
@@ -158,7 +164,7 @@ def test_the_strip_on_paper_has_every_date_and_every_model(
         write_strip(tmp_path / "none" / "strip.pdf", picture)
 
 
-def test_a_small_page_makes_many_and_none_is_empty(qtbot, picture: Picture) -> None:
+def test_a_small_page_makes_many_and_none_is_empty(qtbot, picture: PlanSnapshot) -> None:
     image = QImage(420, 300, QImage.Format.Format_RGB32)
     inked = []
 

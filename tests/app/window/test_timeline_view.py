@@ -7,17 +7,17 @@ from PySide6.QtCore import QPoint, QPointF, Qt
 from small_book import NOW, at, key, small_book
 
 from app.window.palette import DARK, LIGHT, Colours
-from app.window.plan_snapshot import Picture, picture_of
+from app.window.plan_snapshot import PlanSnapshot, picture_of
 from app.window.timeline.view import TimelineView
 
 
 @pytest.fixture(scope="module")
-def picture() -> Picture:
+def picture() -> PlanSnapshot:
     return picture_of(small_book(), NOW)
 
 
 @pytest.fixture
-def view(qtbot, picture: Picture) -> TimelineView:
+def view(qtbot, picture: PlanSnapshot) -> TimelineView:
     view = TimelineView()
     qtbot.addWidget(view)
     view.resize(1000, 420)

@@ -11,7 +11,7 @@ from PySide6.QtTest import QAbstractItemModelTester
 from small_book import CART, NOW, PROJECT, ZONE, small_book
 
 from app.service import what_if
-from app.service.what_if import Air, Evening, First, LeaveOut, Outcome, Scenario
+from app.service.what_if import AirAllDay, First, LeaveOut, OneMoreEvening, PlanFigures, Scenario
 from app.window.session import Session
 from app.window.what_if import scenario_wording
 from app.window.what_if.air_forms import AirForm
@@ -89,8 +89,10 @@ def test_changes_are_compared_with_the_plan_and_change_nothing(qtbot, view) -> N
 
 
 def test_what_is_kept_is_one_edit_and_the_rest_is_tried_on_top_of_it(qtbot, view) -> None:
-    monday = Scenario("Mondays", (Evening(0, "19:30", "21:30", small_book().projects[0].target),))
-    warm = Scenario("warm", (Air("", 28, 40), First(PROJECT, CART)))
+    monday = Scenario(
+        "Mondays", (OneMoreEvening(0, "19:30", "21:30", small_book().projects[0].target),)
+    )
+    warm = Scenario("warm", (AirAllDay("", 28, 40), First(PROJECT, CART)))
     view.runner.add(monday)
     view.runner.add(warm)
     rest(qtbot, view)
@@ -113,7 +115,7 @@ def test_what_is_kept_is_one_edit_and_the_rest_is_tried_on_top_of_it(qtbot, view
 
 
 def test_what_is_dropped_is_forgotten_while_it_is_planned(qtbot, view) -> None:
-    scenario = Scenario("warm", (Air("", 28, 40),))
+    scenario = Scenario("warm", (AirAllDay("", 28, 40),))
     view.runner.add(scenario)
     qtbot.waitUntil(lambda: view.model.rowCount() == 2)
     view.table.setFocus()
@@ -139,7 +141,7 @@ def test_two_changes_together(qtbot, view) -> None:
     view.with_it.click()
     rest(qtbot, view)
     both = view.runner.tried[1].scenario
-    assert [type(one) for one in both.changes] == [Evening, LeaveOut]
+    assert [type(one) for one in both.changes] == [OneMoreEvening, LeaveOut]
     assert " and " in both.name
 
 
@@ -157,8 +159,8 @@ def test_every_form_says_a_change_of_this_book(qtbot, kind: type) -> None:
 
 
 def test_gaps_are_told_with_their_sign() -> None:
-    present = Outcome(NOW + 1440, (), 5, 60, 0, 0, 0)
-    other = Outcome(NOW + 1440 - 90, (), 7, 45, 30, 1, 2)
+    present = PlanFigures(NOW + 1440, (), 5, 60, 0, 0, 0)
+    other = PlanFigures(NOW + 1440 - 90, (), 7, 45, 30, 1, 2)
     told = scenario_wording.cells(other, present, ZONE, NOW)
     assert told == (
         "Fri 18:00 (−1 h 30)",

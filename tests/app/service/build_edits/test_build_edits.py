@@ -9,7 +9,7 @@ import pytest
 from small_book import CART, PROJECT, ZONE, small_book
 
 from app.service.build_edits import bulk_change, models, names, order, parts, steps
-from app.service.build_edits.advice import Kind, add_dry_fit, advice, late_joined
+from app.service.build_edits.advice import AdviceKind, add_dry_fit, advice, late_joined
 from app.service.build_edits.locate import ModelAt, StepAt
 from planner.values.book import Book
 from planner.values.coating import State
@@ -235,7 +235,7 @@ def test_more_than_five_at_once_get_a_word_unless_one_goes_first() -> None:
     five = models.same_again(book, AT, [f"cart {n}" for n in range(4)]).book
     assert advice(five) == ()
     six = models.same_again(five, AT, ["sixth"]).book
-    assert [one.kind for one in advice(six)] == [Kind.BATCH]
+    assert [one.kind for one in advice(six)] == [AdviceKind.BATCH]
     assert advice(models.set_pilot(six, PROJECT, CART).book) == ()
 
 
