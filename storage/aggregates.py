@@ -6,9 +6,11 @@ project is a piece of its own, so that undoing an edit leaves it alone.
 
 from __future__ import annotations
 
+import json
 from collections.abc import Mapping
 from dataclasses import dataclass, fields
 from datetime import date
+from hashlib import sha256
 from typing import Any, Final, TypeAlias
 
 import msgspec
@@ -23,6 +25,7 @@ from planner.values.room import Room
 from planner.values.sequence import Sequence
 from planner.values.supplies import Supplies
 from planner.values.wishes import Pace, Preferences
+from storage.to_json import plain
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -73,6 +76,26 @@ WHOLES: Final = tuple(field.name for field in fields(Book) if field.name != "pro
 def holds_facts(key: str) -> bool:
     """Tell whether a piece holds what happened, which undoing an edit must leave alone."""
     return key.partition("/")[0] in FACTS
+
+
+class Digests:
+    """Digests of books; of a piece that is still the same object none is computed again."""
+
+    def __init__(self) -> None:
+        self._known: dict[str, tuple[Any, str]] = {}
+
+    def of(self, pieces: Pieces) -> str:
+        """Return the digest of a book in pieces."""
+        fresh: dict[str, tuple[Any, str]] = {}
+        for key, piece in pieces.items():
+            known = self._known.get(key)
+            if known is None or known[0] is not piece:
+                text = json.dumps(plain(piece, defaults=True), sort_keys=True)
+                known = piece, sha256(text.encode()).hexdigest()
+            fresh[key] = known
+        self._known = fresh
+        told = json.dumps(sorted((key, digest) for key, (_, digest) in fresh.items()))
+        return sha256(told.encode()).hexdigest()
 
 
 def split(book: Book) -> Pieces:

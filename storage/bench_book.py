@@ -8,30 +8,48 @@ changes.  What was acknowledged outlasts a killed program and a power cut.
 
 from __future__ import annotations
 
-import shutil
-import tempfile
+import os
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from types import TracebackType
 from typing import Any
 
-from sqlalchemy import Connection, Engine
+from sqlalchemy import Connection
 
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
-from planner.values.message import Message, called, message
-from storage import journal
-from storage.aggregates import changes, holds_facts, split
-from storage.database import copy_to, open_engine, transaction
-from storage.edit_writing import Changed, edits_to_turn, fill, go_on, turn, write
-from storage.errors import BookChanged, BookTrouble, read_as_sound, told_plainly
+from planner.values.message import message
+from storage import backups, journal
+from storage.aggregates import Digests, changes, holds_facts, split
+from storage.atomic_write import name_new, unfinished
+from storage.database import transaction
+from storage.edit_writing import Changed, Writing, edits_to_turn, fill, go_on, turn, write
+from storage.errors import (
+    BookChanged,
+    BookDamaged,
+    BookLost,
+    BookTrouble,
+    read_as_sound,
+    told_plainly,
+)
+from storage.held_file import HeldFile
 from storage.journal import Entry, Kind, Stacks
+from storage.opening import Opened, open_engine
 from storage.presence import Presence
-from storage.store import read_book
+from storage.sound_book import NOTHING, SoundBook, demand_goes_on, read_sound
 from storage.undo_redo import Latest, back_to, joined, turned
 
-__all__ = ["BenchBook", "BookChanged", "BookTrouble", "Entry", "Kind", "Stacks", "rescue"]
+__all__ = [
+    "BenchBook",
+    "BookChanged",
+    "BookDamaged",
+    "BookLost",
+    "BookTrouble",
+    "Entry",
+    "Kind",
+    "Stacks",
+]
 
 
 class BenchBook:
@@ -40,24 +58,30 @@ class BenchBook:
     One session reads and writes from one thread.
     """
 
-    def __init__(self, path: Path, engine: Engine) -> None:
+    def __init__(self, path: Path, opened: Opened) -> None:
         self.path = path
-        self._engine = engine
+        self._engine, self.read_only = opened
+        self._held = HeldFile(path)
         self._presence = Presence(path)
         self._book: Book | None = None
-        self._revision = 0
+        self._stand = NOTHING
+        self._history: tuple[Entry, ...] = ()
+        self._digests = Digests()
         self._latest = Latest()
 
     @classmethod
     def open(cls, path: Path) -> BenchBook:
         """Open the book at ``path``, brought up to date if it is an older one.
 
+        A link is followed first: photos and copies lie beside the book itself.
+
         Raises
         ------
         BookTrouble
             If there is none, or it cannot be used; the file stays as it is.
         """
-        opened = cls(path, open_engine(path))
+        real = Path(os.path.realpath(path))
+        opened = cls(real, open_engine(real))
         try:
             opened.book()
         except BaseException:
@@ -74,18 +98,19 @@ class BenchBook:
         BookTrouble
             If something lies there already, or it cannot be written.
         """
+        path = Path(os.path.realpath(path))
+        there = BookTrouble(str(path), "is there already; open it, or choose another name")
         with told_plainly(path):
             if path.exists():
-                raise BookTrouble(str(path), "is there already; open it, or choose another name")
+                raise there
             if not path.parent.is_dir():
                 raise BookTrouble(str(path), "cannot be made: its folder is not there")
-            half = path.with_name(f".{path.name}.new")  # whole before it gets its name
-            half.unlink(missing_ok=True)
-            try:
+            with unfinished(path) as half:  # whole before it gets its name
                 fill(half, book)
-                half.rename(path)
-            finally:
-                half.unlink(missing_ok=True)
+                try:
+                    name_new(half, path)
+                except FileExistsError:
+                    raise there from None
         return cls.open(path)
 
     def __enter__(self) -> BenchBook:
@@ -103,11 +128,12 @@ class BenchBook:
         """Let go of the file."""
         self._presence.leave()
         self._engine.dispose()
+        self._held.close()
 
     @property
     def revision(self) -> int:
         """Revision that this session has read; each edit and fact makes a new one."""
-        return self._revision
+        return self._stand.id
 
     @property
     def other_user(self) -> str:
@@ -119,15 +145,21 @@ class BenchBook:
 
         Raises
         ------
+        BookLost
+            If it lies under its name no more.
         BookTrouble
             If it cannot be read, or what it holds is damaged.
         """
+        self._held.check()
         with self._reading() as connection:
-            revision = journal.last_id(connection)
-            if self._book is None or revision != self._revision:
-                self._adopt(read_book(connection), revision)
+            if self._book is None or journal.stand(connection) != self._stand:
+                self._adopt(read_sound(connection, self.path, self._digests, self._stand))
         assert self._book is not None
         return self._book
+
+    def known(self) -> Book:
+        """Return the book as this session knows it, without a look at the file."""
+        return self._book if self._book is not None else self.book()
 
     def apply(self, name: str, new: Book, merge: str = "", verb: str = "") -> int:
         """Make the book ``new``, in one transaction; return the revision that this makes.
@@ -156,20 +188,20 @@ class BenchBook:
             If it cannot be written; nothing has changed then.
         """
         check_acyclic(new)
-        old, after = split(self._known()), split(new)
+        old, after = split(self.known()), split(new)
         changed = changes(old, after)
         if not changed:
-            return self._revision
+            return self.revision
         only_logs = all(holds_facts(key) and key in old and key in after for key in changed)
         kind = Kind.FACT if only_logs else Kind.EDIT
-        goes_on = kind is Kind.EDIT and self._latest.continues(merge, self._revision)
-        with self._editing() as connection:
-            made = Changed(changed, after)
+        goes_on = kind is Kind.EDIT and self._latest.continues(merge, self.revision)
+        with self._editing() as writing:
+            made = Changed(changed, after, self._digests.of(after))
             if goes_on:
-                revision = go_on(connection, self.path, name, made, self._revision, verb)
+                revision = go_on(writing.connection, self.path, name, made, self.revision, verb)
             else:
-                revision = write(connection, name, kind, made, verb=verb)
-        self._adopt(new, revision)
+                revision = write(writing.connection, name, kind, made, verb=verb)
+            writing.book = new
         self._latest = Latest.now(merge, revision)
         return revision
 
@@ -261,9 +293,8 @@ class BenchBook:
         return journal.stacks(self.journal())
 
     def journal(self) -> tuple[Entry, ...]:
-        """Return every entry, the oldest first."""
-        with self._reading() as connection:
-            return journal.entries(connection)
+        """Return every entry that this session has read, the oldest first."""
+        return self._history
 
     def after_edits(self, verb: str, kind: str, bare: Callable[[str, str], bool]) -> dict[str, Any]:
         """Return pieces as they were after the newest edit that stands and does so.
@@ -278,18 +309,8 @@ class BenchBook:
             Tells of the text of an older edit, whose verb is not known, and of the
             key of a piece that it changed, whether it did so.
         """
-        found: dict[str, Any] = {}
         with self._reading() as connection:
-            for entry in journal.done(journal.entries(connection)):
-                old = not isinstance(entry.name, Message)
-                if entry.kind is not Kind.EDIT or not (old or entry.verb == verb):
-                    continue
-                found |= {
-                    key: change.after
-                    for key, change in journal.changes_of(connection, entry.id).items()
-                    if key.startswith(kind) and (entry.verb == verb or bare(entry.name, key))
-                }
-        return found
+            return journal.after_edits(connection, self._history, verb, kind, bare)
 
     def backup(self, target: Path) -> None:
         """Write a sound copy to ``target``, even while the book is in use.
@@ -299,48 +320,50 @@ class BenchBook:
         BookTrouble
             If something lies there, or it cannot be written.
         """
-        copy_to(self._engine, self.path, target)
+        try:
+            backups.write_copy(self.path, target)
+        except FileExistsError:
+            mend = message("is there already; choose another name for the backup")
+            raise BookTrouble(str(target), mend) from None
 
-    def restore(self, backup: Path) -> int:
-        """Bring back all that a backup holds, as an edit that can be undone.
+    def content(self) -> bytes:
+        """Return the bytes of the file that is open, wherever it lies by now."""
+        return self._held.content()
 
-        Raises
-        ------
-        BookTrouble
-            If the backup is no sound bench book; nothing has changed then.
-        """
-        with _opened_copy(backup) as other:
-            return self.apply(called("restore {file}", file=backup.name), other.book())
+    def moved_to(self) -> Path | None:
+        """Return where the file that is open lies now, as far as can be told."""
+        return self._held.moved_to()
 
-    def _known(self) -> Book:
-        return self._book if self._book is not None else self.book()
+    def demand_there(self) -> None:
+        """See that the file that is open still has its name; raise `BookLost` otherwise."""
+        self._held.check()
 
     def _take_fact_back(self, fact: Entry) -> str:
         trouble = message('cannot take back "{edit}"', edit=fact.name)
-        old = split(self._known())
-        with self._editing() as connection:
+        old = split(self.known())
+        with self._editing() as writing:
             with read_as_sound(self.path):
-                made = journal.changes_of(connection, fact.id)
+                made = journal.changes_of(writing.connection, fact.id)
             after = turned(old, back_to(made), trouble)
-            new = joined(after, trouble)
-            made_back = Changed(changes(old, after), after)
-            revision = write(connection, fact.name, Kind.FACT, made_back, fact.id)
-        self._adopt(new, revision)
+            writing.book = joined(after, trouble)
+            made_back = Changed(changes(old, after), after, self._digests.of(after))
+            write(writing.connection, fact.name, Kind.FACT, made_back, fact.id)
         return fact.name
 
     def _turn(self, kind: Kind, times: int = 1) -> str | None:
         """Turn back, or make again, so many edits in one transaction; name the last of them."""
-        old = split(self._known())
-        with self._editing() as connection:
-            turning = edits_to_turn(connection, self.path, kind, times)
+        old = split(self.known())
+        with self._editing() as writing:
+            turning = edits_to_turn(writing.connection, self.path, kind, times)
             if not turning:
                 return None
-            turned_to = turn(connection, kind, turning, old)
-        self._adopt(turned_to.book, turned_to.revision)
+            turned_to = turn(writing.connection, kind, turning, old, self._digests)
+            writing.book = turned_to.book
         return turned_to.name
 
-    def _adopt(self, book: Book, revision: int) -> None:
-        self._book, self._revision = book, revision
+    def _adopt(self, read: SoundBook) -> None:
+        self._book, self._stand = read.book, read.stand
+        self._history += read.entries
 
     @contextmanager
     def _reading(self) -> Iterator[Connection]:
@@ -348,52 +371,28 @@ class BenchBook:
             yield connection
 
     @contextmanager
-    def _editing(self) -> Iterator[Connection]:
-        """Write, provided that nobody else has since this session read."""
+    def _editing(self) -> Iterator[Writing]:
+        """Write, provided that it is the same book still and nobody else has since it was read."""
+        self._demand_writable()
+        self._held.check()
         with transaction(self._engine, self.path, writes=True) as connection:
-            if journal.last_id(connection) != self._revision:
+            with read_as_sound(self.path):
+                demand_goes_on(connection, self.path, self._stand)
+                stand = journal.stand(connection)
+            if stand != self._stand:
                 raise BookChanged(
                     str(self.path),
                     "was changed by another program since it was read here; "
                     "read it again, then repeat the edit",
                 )
-            yield connection
+            writing = Writing(connection, self.known())
+            yield writing
+            entries = journal.read(connection, self._stand)
+            stand = journal.stand(connection)
+        self._held.check()  # what was written to a file that has just gone is not there
+        self._adopt(SoundBook(writing.book, stand, entries))
 
-
-def rescue(path: Path, backup: Path) -> Path:
-    """Put a copy of ``backup`` in the place of a damaged book; return where that lies now.
-
-    Raises
-    ------
-    BookTrouble
-        If the backup is no sound bench book; nothing has moved then.
-    """
-    with _opened_copy(backup):
-        pass
-    with told_plainly(path):
-        number = 1
-        while (aside := path.with_name(f"{path.name}.damaged-{number}")).exists():
-            number += 1
-        fresh = path.with_name(f".{path.name}.fresh")
-        shutil.copyfile(backup, fresh)
-        if path.exists():
-            path.rename(aside)
-        for rest in ("-wal", "-shm"):
-            path.with_name(path.name + rest).unlink(missing_ok=True)
-        fresh.rename(path)
-    return aside
-
-
-@contextmanager
-def _opened_copy(backup: Path) -> Iterator[BenchBook]:
-    """Open a copy, so that the backup itself is not upgraded or touched."""
-    with tempfile.TemporaryDirectory() as folder:
-        copy = Path(folder) / backup.name
-        with told_plainly(backup):
-            shutil.copyfile(backup, copy)
-        try:
-            opened = BenchBook.open(copy)
-        except BookTrouble as problem:
-            raise BookTrouble(str(backup), problem.mend) from problem
-        with opened:
-            yield opened
+    def _demand_writable(self) -> None:
+        if self.read_only:
+            mend = message("is open to be read only: {why}", why=self.read_only)
+            raise BookTrouble(str(self.path), mend)

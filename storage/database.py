@@ -1,81 +1,90 @@
-"""The SQLite file under a bench book: opened, checked, brought up to date, copied."""
+"""The SQLite file under a bench book: connections, transactions, migrations.
+
+The file is whole whenever nobody writes: there is a rollback journal while
+an edit is written and nothing else beside it.  No connection outlasts its
+transaction, so that whatever lies under the name is seen as it is.
+"""
 
 from __future__ import annotations
 
+import secrets
 import sqlite3
+import time
 from collections.abc import Iterator
-from contextlib import closing, contextmanager
+from contextlib import contextmanager
 from importlib import resources
 from pathlib import Path
 from typing import Any, Final
 
-from sqlalchemy import URL, Connection, Engine, create_engine, event
-from sqlalchemy.pool import StaticPool
+from sqlalchemy import Connection, Engine, create_engine
+from sqlalchemy.pool import NullPool, StaticPool
 
 from planner.values.message import message
 from storage import journal
-from storage.errors import BookTrouble, read_as_sound, told_plainly
-from storage.journal import Kind
+from storage.aggregates import Digests, split
+from storage.errors import read_as_sound, told_plainly
+from storage.header import APPLICATION_ID
+from storage.held_file import HANDLES
+from storage.journal import Kind, Line
+from storage.store import read_book
 
-APPLICATION_ID: Final = 0x7461636B  # "tack", in the header of each of our files
-NEWEST: Final = "0004"  # the last migration; a test compares it with the scripts
+NEWEST: Final = "0005"  # the last migration; a test compares it with the scripts
 BUSY_SECONDS: Final = 5
-MAGIC: Final = b"SQLite format 3\0"
-MOST_CHECKED_BYTES: Final = 50_000_000
+SYNCHRONOUS: Final = "EXTRA"  # on the disk before a commit returns, its journal's end included
+MOST_SECONDS: Final = 4.0  # of processor time that one transaction may take
+UPGRADE_SECONDS: Final = 60.0  # the same, of a migration
+LOOK_EVERY: Final = 50_000  # steps of SQLite's machine between two looks at the time
+MOST_CELL: Final = 100_000_000  # of one text or blob [bytes]
 
 
-def open_engine(path: Path) -> Engine:
-    """Return an engine on a sound and up-to-date bench book.
+def engine_on(path: Path, mode: str = "rw", *, seconds: float = MOST_SECONDS) -> Engine:
+    """Return an engine on which every edit is durable once committed.
 
-    Raises
-    ------
-    BookTrouble
-        If there is none, or it is another file, damaged, or newer than this program.
+    Parameters
+    ----------
+    mode
+        "ro" reads and leaves the file alone, "rw" writes, "rwc" makes it.
+    seconds
+        Processor time that a transaction may take: a damaged file may go in circles.
     """
-    with told_plainly(path):
-        _look_at(path)
-        engine = engine_on(path)
-        try:
-            with read_as_sound(path):
-                _check(engine, path)
-                version = _version(engine)
-            if version != NEWEST:
-                _upgrade(engine, path, version)
-        except BaseException:
-            engine.dispose()
-            raise
-    return engine
+    name = f"{path.absolute().as_uri()}?mode={mode}"
+
+    def connect() -> sqlite3.Connection:
+        raw = sqlite3.connect(
+            name,
+            uri=True,
+            timeout=BUSY_SECONDS,
+            isolation_level=None,  # transactions begin where we say, not where sqlite3 guesses
+            check_same_thread=False,
+        )
+        return guarded(raw, seconds)
+
+    return create_engine("sqlite://", creator=connect, poolclass=NullPool)
 
 
-def create_engine_at(path: Path) -> Engine:
-    """Return an engine on a new, empty database of the newest version."""
-    with told_plainly(path):
-        engine = engine_on(path)
-        try:
-            with engine.connect() as connection:
-                connection.exec_driver_sql(f"PRAGMA application_id = {APPLICATION_ID}")
-            migrate(engine, NEWEST)
-        except BaseException:
-            engine.dispose()
-            raise
-    return engine
+def engine_in_memory(path: Path) -> Engine:
+    """Return an engine on a copy of a file, held in memory, where its own may not be written."""
+    with told_plainly(path), engine_on(path, "ro").connect() as there:
+        source: Any = there.connection.driver_connection
+        copy = sqlite3.connect(":memory:", isolation_level=None, check_same_thread=False)
+        source.backup(copy)
+    guarded(copy, UPGRADE_SECONDS)
+    return create_engine("sqlite://", creator=lambda: copy, poolclass=StaticPool)
 
 
-def engine_on(path: Path) -> Engine:
-    """Return an engine with one connection, on which every edit is durable once committed."""
-    engine = create_engine(
-        URL.create("sqlite", database=str(path)),
-        poolclass=StaticPool,
-        connect_args={"timeout": BUSY_SECONDS, "check_same_thread": False},
-    )
-
-    @event.listens_for(engine, "connect")
-    def _(raw: Any, _record: object) -> None:
-        raw.isolation_level = None  # transactions begin where we say, not where sqlite3 guesses
-        for pragma in ("journal_mode = WAL", "synchronous = FULL", "foreign_keys = ON"):
-            raw.execute(f"PRAGMA {pragma}").close()
-
-    return engine
+def guarded(raw: sqlite3.Connection, seconds: float) -> sqlite3.Connection:
+    """Have a connection durable, and believe no more of a file than it must."""
+    until = time.thread_time() + seconds
+    raw.set_progress_handler(lambda: int(time.thread_time() > until), LOOK_EVERY)
+    raw.setlimit(sqlite3.SQLITE_LIMIT_LENGTH, MOST_CELL)
+    for pragma in (
+        "trusted_schema = OFF",
+        "cell_size_check = ON",
+        "foreign_keys = ON",
+        f"synchronous = {SYNCHRONOUS}",
+    ):
+        raw.execute(f"PRAGMA {pragma}").close()
+    return raw
 
 
 @contextmanager
@@ -85,7 +94,7 @@ def transaction(engine: Engine, path: Path, *, writes: bool = False) -> Iterator
     A writing one takes the lock at once, so that what it reads first still
     holds when it writes.
     """
-    with told_plainly(path), engine.connect() as connection:
+    with HANDLES.busy(), told_plainly(path), engine.connect() as connection:
         connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
         try:
             yield connection
@@ -97,11 +106,45 @@ def transaction(engine: Engine, path: Path, *, writes: bool = False) -> Iterator
             raise
 
 
-def migrate(engine: Engine, target: str, *, upgrade: bool = False) -> None:
+def create_at(path: Path) -> Engine:
+    """Return an engine on a new, empty database of the newest version."""
+    engine = engine_on(path, "rwc", seconds=UPGRADE_SECONDS)
+    with told_plainly(path):
+        with engine.connect() as connection:
+            connection.exec_driver_sql(f"PRAGMA application_id = {APPLICATION_ID}")
+        migrate(engine, NEWEST)
+    return engine
+
+
+def let_go_of_log(path: Path) -> None:
+    """Bring a book of old to rest in one file: it had a write-ahead log.
+
+    Raises
+    ------
+    BookTrouble
+        If another program has it open.
+    """
+    with HANDLES.busy(), told_plainly(path), engine_on(path).connect() as connection:
+        connection.exec_driver_sql("PRAGMA journal_mode = DELETE")
+
+
+def version_of(connection: Connection) -> str:
+    """Return the version of a book, "" where it says none."""
+    row = connection.exec_driver_sql(
+        "SELECT name FROM sqlite_master WHERE name = 'alembic_version'"
+    ).first()
+    if row is None:
+        return ""
+    found = connection.exec_driver_sql("SELECT version_num FROM alembic_version").scalar()
+    return str(found) if found is not None else ""
+
+
+def migrate(engine: Engine, target: str, *, upgrade: Path | None = None) -> None:
     """Run the migrations up to ``target``, all in one transaction.
 
-    The ``upgrade`` of a book in use gets its line in the journal, behind
-    which undo does not go: what older lines hold may fit older tables only.
+    The ``upgrade`` of a book in use, at that path, gets its line in the
+    journal, behind which undo does not go: what older lines hold may fit
+    older tables only.  Nothing happens where another program has been faster.
 
     Foreign keys are off meanwhile, since a table that is rebuilt would take
     its children with it; they are checked before the commit.
@@ -111,106 +154,35 @@ def migrate(engine: Engine, target: str, *, upgrade: bool = False) -> None:
 
     config = Config()
     config.set_main_option("script_location", str(resources.files("storage") / "migrations"))
-    with engine.connect() as connection:
+    with HANDLES.busy(), engine.connect() as connection:
         config.attributes["connection"] = connection
         connection.exec_driver_sql("PRAGMA foreign_keys = OFF")
         connection.exec_driver_sql("BEGIN IMMEDIATE")
         try:
-            command.upgrade(config, target)
-            broken = connection.exec_driver_sql("PRAGMA foreign_key_check").first()
-            if broken is not None:
-                raise AssertionError(f"migration to {target} leaves {broken} dangling")
-            if upgrade:
-                journal.append(connection, f"upgrade to {target}", Kind.UPGRADE, {})
+            if upgrade is None or version_of(connection) != target:
+                command.upgrade(config, target)
+                _finish(connection, target, upgrade)
             connection.exec_driver_sql("COMMIT")
         except BaseException:
-            connection.exec_driver_sql("ROLLBACK")
+            raw: Any = connection.connection.driver_connection
+            if raw.in_transaction:
+                connection.exec_driver_sql("ROLLBACK")
             raise
         finally:
             connection.exec_driver_sql("PRAGMA foreign_keys = ON")
 
 
-def copy_to(engine: Engine, path: Path, target: Path) -> None:
-    """Write a sound copy of a book in use to ``target``, which must not exist.
-
-    Raises
-    ------
-    BookTrouble
-        If something lies there, or it cannot be written.
-    """
-    if target.exists():
-        raise BookTrouble(str(target), "is there already; choose another name for the backup")
-    half = target.with_name(f".{target.name}.part")
-    with told_plainly(target):
-        half.unlink(missing_ok=True)
-        try:
-            with closing(sqlite3.connect(half)) as copy, engine.connect() as connection:
-                source: Any = connection.connection.driver_connection
-                source.backup(copy)
-                copy.execute("PRAGMA journal_mode = DELETE").close()  # one file, easy to carry
-            half.rename(target)
-        except sqlite3.Error as problem:
-            raise BookTrouble(
-                str(target), message("cannot be written ({problem})", problem=problem)
-            ) from problem
-        finally:
-            half.unlink(missing_ok=True)
-
-
-def _look_at(path: Path) -> None:
-    """Refuse what is not ours before SQLite touches it.
-
-    The header is 100 bytes, the application id at 68 (SQLite, "Database File
-    Format", section 1.3).
-    """
-    if not path.exists():
-        raise BookTrouble(str(path), "is not there")
-    if not path.is_file():
-        raise BookTrouble(str(path), "is a folder, not a bench book")
-    with path.open("rb") as file:
-        header = file.read(100)
-    if not header.startswith(MAGIC):
-        raise BookTrouble(str(path), "is not a bench book" if header else "is empty")
-    if len(header) < 100:
-        raise BookTrouble(str(path), "is damaged: it is cut short; restore a backup of it")
-    if int.from_bytes(header[68:72], "big") != APPLICATION_ID:
-        raise BookTrouble(str(path), "is another program's database, not a bench book")
-
-
-def _check(engine: Engine, path: Path) -> None:
-    """Refuse a damaged file; a very large one only shows it where it is read."""
-    if path.stat().st_size <= MOST_CHECKED_BYTES:
-        with engine.connect() as connection:
-            verdict = connection.exec_driver_sql("PRAGMA quick_check(1)").scalar_one()
-            if verdict != "ok":
-                raise BookTrouble(str(path), "is damaged; restore a backup of it")
-
-
-def _version(engine: Engine) -> str:
-    with engine.connect() as connection:
-        row = connection.exec_driver_sql(
-            "SELECT name FROM sqlite_master WHERE name = 'alembic_version'"
-        ).first()
-        if row is None:
-            return ""
-        return str(connection.exec_driver_sql("SELECT version_num FROM alembic_version").scalar())
-
-
-def _upgrade(engine: Engine, path: Path, version: str) -> None:
-    """Bring an older book up to date, a copy of it put aside first."""
-    if not version.isdecimal():
-        raise BookTrouble(str(path), "is damaged: it does not say its version; restore a backup")
-    if version > NEWEST:
-        raise BookTrouble(
-            str(path),
-            message(
-                "was written by a newer Tackfree (version {version}; this one knows "
-                "{newest}); update the program first",
-                version=version,
-                newest=NEWEST,
-            ),
-        )
-    aside = path.with_name(f"{path.name}.before-{NEWEST}")
-    if not aside.exists():
-        copy_to(engine, path, aside)
-    migrate(engine, NEWEST, upgrade=True)
+def _finish(connection: Connection, target: str, upgrade: Path | None) -> None:
+    broken = connection.exec_driver_sql("PRAGMA foreign_key_check").first()
+    if broken is not None:
+        raise AssertionError(f"migration to {target} leaves {broken} dangling")
+    if not connection.exec_driver_sql("PRAGMA user_version").scalar():
+        identity = secrets.randbelow(2**31 - 1) + 1
+        connection.exec_driver_sql(f"PRAGMA user_version = {identity}")
+    if upgrade is not None:
+        with read_as_sound(upgrade):
+            book = read_book(connection)
+            journal.seal(connection)
+        content = Digests().of(split(book))
+        name = message("upgrade to {version}", version=target)
+        journal.append(connection, Line(name, Kind.UPGRADE, {}, content))

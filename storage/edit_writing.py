@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from pathlib import Path
 from typing import NamedTuple
 
@@ -11,19 +12,28 @@ from sqlalchemy import Connection
 from planner.values.book import Book
 from planner.values.message import Message, message
 from storage import journal
-from storage.aggregates import Pieces, changes, split
-from storage.database import create_engine_at, transaction
+from storage.aggregates import Digests, Pieces, changes, split
+from storage.database import create_at, transaction
 from storage.errors import read_as_sound
-from storage.journal import Change, Entry, Kind
+from storage.journal import Change, Entry, Kind, Line
 from storage.store import write_pieces
 from storage.undo_redo import back_to, joined, turned
 
 
 class Changed(NamedTuple):
-    """Pieces before and after by their keys, and all pieces as they are afterwards."""
+    """Pieces before and after by their keys; all pieces, and their digest, as they are then."""
 
     pieces: Mapping[str, tuple[object, object]]
     after: Pieces
+    content: str
+
+
+@dataclass
+class Writing:
+    """An edit being written: where to, and the book after it."""
+
+    connection: Connection
+    book: Book
 
 
 def write(
@@ -36,7 +46,7 @@ def write(
 ) -> int:
     """Write what was changed and a line about it; return the revision that this makes."""
     write_pieces(connection, made.pieces, made.after)
-    return journal.append(connection, name, kind, made.pieces, target, verb)
+    return journal.append(connection, Line(name, kind, made.pieces, made.content, target, verb))
 
 
 def go_on(
@@ -57,8 +67,10 @@ def go_on(
     write_pieces(connection, made.pieces, made.after)
     both = journal.together(first, {key: Change(*pair) for key, pair in made.pieces.items()})
     if not both:  # back where they began
-        return journal.append(connection, undo[-1].name, Kind.UNDO, made.pieces, undo[-1].id)
-    return journal.append(connection, name, Kind.EDIT, both, undo[-1].id, verb)
+        back = undo[-1]
+        line = Line(back.name, Kind.UNDO, made.pieces, made.content, back.id)
+        return journal.append(connection, line)
+    return journal.append(connection, Line(name, Kind.EDIT, both, made.content, undo[-1].id, verb))
 
 
 class TurnedTo(NamedTuple):
@@ -89,7 +101,9 @@ def edits_to_turn(connection: Connection, path: Path, kind: Kind, times: int) ->
         ]
 
 
-def turn(connection: Connection, kind: Kind, turning: Turning, old: Pieces) -> TurnedTo:
+def turn(
+    connection: Connection, kind: Kind, turning: Turning, old: Pieces, digests: Digests
+) -> TurnedTo:
     """Turn edits back, or make them again.
 
     Raises
@@ -101,7 +115,9 @@ def turn(connection: Connection, kind: Kind, turning: Turning, old: Pieces) -> T
     for edit, wanted in turning:
         before, name = after, edit.name
         after = turned(before, back_to(wanted) if kind is Kind.UNDO else wanted, _no(kind, name))
-        revision = journal.append(connection, name, kind, changes(before, after), edit.id)
+        both = changes(before, after)
+        line = Line(name, kind, both, digests.of(after), edit.id)
+        revision = journal.append(connection, line)
     book = joined(after, _no(kind, name))
     write_pieces(connection, changes(old, after), after)
     return TurnedTo(book, name, revision)
@@ -115,11 +131,9 @@ def _no(kind: Kind, name: str) -> Message:
 
 def fill(path: Path, book: Book) -> None:
     """Make a file that holds a new book."""
-    engine = create_engine_at(path)
-    try:
-        with transaction(engine, path, writes=True) as connection:
-            pieces = split(book)
-            write_pieces(connection, pieces, pieces)
-            journal.append(connection, "new book", Kind.CREATED, {})
-    finally:
-        engine.dispose()
+    engine = create_at(path)
+    with transaction(engine, path, writes=True) as connection:
+        pieces = split(book)
+        write_pieces(connection, pieces, pieces)
+        line = Line(message("new book"), Kind.CREATED, {}, Digests().of(pieces))
+        journal.append(connection, line)

@@ -10,7 +10,7 @@ from typing import Final
 
 from sqlalchemy.exc import DBAPIError
 
-from planner.values.message import message
+from planner.values.message import Message, message
 from planner.values.refusal import Refused
 
 
@@ -25,12 +25,25 @@ class BookChanged(BookTrouble):
     """Somebody else has changed the book since it was read here."""
 
 
+class BookDamaged(BookTrouble):
+    """What is in the file is not what was written to it."""
+
+
+class BookLost(BookTrouble):
+    """The book that this session has read lies under its name no more.
+
+    It was deleted, moved, or something else was laid in its place; what is
+    known of it here can be saved elsewhere.
+    """
+
+
+DAMAGED: Final = message("is damaged; restore a backup of it")
 _WORDS: Final = {
     "SQLITE_FULL": message("cannot be written: the disk is full; nothing was changed"),
     "SQLITE_READONLY": message("cannot be written: the file or its folder is read-only"),
     "SQLITE_BUSY": message("is being written by another program; try again"),
     "SQLITE_LOCKED": message("is being written by another program; try again"),
-    "SQLITE_CORRUPT": message("is damaged; restore a backup of it"),
+    "SQLITE_CORRUPT": DAMAGED,
     "SQLITE_NOTADB": message("is not a bench book"),
     "SQLITE_IOERR": message("cannot be read or written: the disk reports an error"),
     "SQLITE_CANTOPEN": message(
@@ -38,7 +51,10 @@ _WORDS: Final = {
     ),
     "SQLITE_PERM": message("cannot be opened: no permission"),
     "SQLITE_AUTH": "cannot be opened: no permission",
+    "SQLITE_INTERRUPT": message("takes too long to read: it is damaged, or no book of one person"),
+    "SQLITE_TOOBIG": message("holds a text that is far too long: it is damaged"),
 }
+_DAMAGE: Final = ("SQLITE_CORRUPT", "SQLITE_INTERRUPT", "SQLITE_TOOBIG")
 
 
 @contextmanager
@@ -50,16 +66,24 @@ def told_plainly(path: Path) -> Iterator[None]:
     try:
         yield
     except DBAPIError as problem:
-        name = getattr(problem.orig, "sqlite_errorname", "")
-        for code, words in _WORDS.items():
-            if name.startswith(code):
-                raise BookTrouble(str(path), words) from problem
-        raise
+        trouble = trouble_of(path, getattr(problem.orig, "sqlite_errorname", ""))
+        if trouble is None:
+            raise
+        raise trouble from problem
     except OSError as problem:
         reason = problem.strerror or type(problem).__name__
         raise BookTrouble(
             str(path), message("cannot be used ({reason})", reason=reason)
         ) from problem
+
+
+def trouble_of(path: Path, code: str) -> BookTrouble | None:
+    """Return what an error of SQLite means, by its name; None where it is a mistake of ours."""
+    for begins, words in _WORDS.items():
+        if code.startswith(begins):
+            kind = BookDamaged if begins in _DAMAGE else BookTrouble
+            return kind(str(path), words)
+    return None
 
 
 @contextmanager
@@ -72,6 +96,11 @@ def read_as_sound(path: Path) -> Iterator[None]:
         raise
     except (DBAPIError, ValueError, TypeError, LookupError, zlib.error) as problem:
         words = " ".join(str(problem).split())[:200]
-        raise BookTrouble(
-            str(path), message("is damaged ({words}); restore a backup of it", words=words)
-        ) from problem
+        raise damaged(path, words) from problem
+
+
+def damaged(path: Path, words: Message | str) -> BookDamaged:
+    """Return that a file is damaged, and how one knows."""
+    return BookDamaged(
+        str(path), message("is damaged ({words}); restore a backup of it", words=words)
+    )

@@ -1,5 +1,8 @@
 """The journal: every edit and every logged fact, appended and never changed.
 
+Each line carries a digest of itself and of the line before, and one of all
+that the book held then: whatever is changed behind the program's back shows.
+
 Which edit comes next to undo follows from the rows alone, so that it
 survives a restart: an undo or redo names its target.  An edit that names one
 goes on with it, as one types a number digit by digit: it takes its place and
@@ -11,19 +14,23 @@ from __future__ import annotations
 
 import json
 import zlib
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from enum import StrEnum
-from typing import Any, NamedTuple
+from hashlib import sha256
+from typing import Any, Final, NamedTuple
 
-from sqlalchemy import Connection, func, insert, select
+from sqlalchemy import Connection, insert, select, update
 
 from planner.values.message import Message
 from storage.aggregates import value_of
 from storage.messages import arguments_data, message_of
 from storage.tables import JOURNAL
 from storage.to_json import plain
+
+_COLUMNS: Final = ("id", "at", "name", "arguments", "kind", "target", "verb")
+MOST_CHANGES: Final = 50_000_000  # that one line holds, unpacked [bytes]
 
 
 class Kind(StrEnum):
@@ -55,6 +62,14 @@ class Entry:
     verb: str = ""
 
 
+class Stand(NamedTuple):
+    """Where the journal stands: its newest line, that line's digest and that of the book."""
+
+    id: int
+    digest: str
+    content: str
+
+
 class Change(NamedTuple):
     """A piece before and after; None where there was or is none."""
 
@@ -62,36 +77,95 @@ class Change(NamedTuple):
     after: Any
 
 
-def append(
-    connection: Connection,
-    name: str,
-    kind: Kind,
-    changed: Mapping[str, tuple[Any, Any]],
-    target: int | None = None,
-    verb: str = "",
-) -> int:
+class Line(NamedTuple):
+    """What an entry says; ``content`` is the digest of the book after it."""
+
+    name: str
+    kind: Kind
+    changed: Mapping[str, tuple[Any, Any]]
+    content: str
+    target: int | None = None
+    verb: str = ""
+
+
+def append(connection: Connection, line: Line) -> int:
     """Add an entry and return its id."""
-    trees = {key: [plain(one, defaults=True) for one in pair] for key, pair in changed.items()}
-    row = insert(JOURNAL).values(
-        at=datetime.now(UTC).isoformat(timespec="seconds"),
-        **_words(name),
-        kind=kind.value,
-        target=target,
-        verb=verb,
-        changes=zlib.compress(json.dumps(trees, ensure_ascii=False).encode()),
-    )
-    own: int = connection.execute(row.returning(JOURNAL.c.id)).scalar_one()
-    return own
+    trees = {key: [plain(one, defaults=True) for one in pair] for key, pair in line.changed.items()}
+    last = stand(connection)
+    row = {
+        "id": last.id + 1,
+        "at": datetime.now(UTC).isoformat(timespec="seconds"),
+        **_words(line.name),
+        "kind": line.kind.value,
+        "target": line.target,
+        "verb": line.verb,
+        "changes": zlib.compress(json.dumps(trees, ensure_ascii=False).encode()),
+        "content": line.content,
+    }
+    connection.execute(insert(JOURNAL).values(**row, digest=_sealed(last.digest, row)))
+    return last.id + 1
+
+
+def stand(connection: Connection) -> Stand:
+    """Return where the journal stands; zero and nothing while it is empty."""
+    columns = (JOURNAL.c.id, JOURNAL.c.digest, JOURNAL.c.content)
+    last = connection.execute(select(*columns).order_by(JOURNAL.c.id.desc()).limit(1)).first()
+    return Stand(int(last[0]), str(last[1]), str(last[2])) if last else Stand(0, "", "")
+
+
+def digest_at(connection: Connection, own: int) -> str | None:
+    """Return the digest of one line, None where there is no such line."""
+    found = connection.execute(select(JOURNAL.c.digest).where(JOURNAL.c.id == own)).scalar()
+    return None if found is None else str(found)
+
+
+def read(connection: Connection, after: Stand) -> tuple[Entry, ...]:
+    """Return the entries behind a line, each held against its digest.
+
+    Raises
+    ------
+    ValueError
+        If a line is not as it was written, or one is missing.
+    """
+    before, found = after, []
+    lines = select(JOURNAL).where(JOURNAL.c.id > after.id).order_by(JOURNAL.c.id)
+    for line in connection.execute(lines).mappings():
+        row = {str(name): value for name, value in line.items()}
+        digest = row.pop("digest")
+        if row["id"] != before.id + 1 or digest != _sealed(before.digest, row):
+            raise ValueError(f"line {row['id']} of the journal is not as it was written")
+        before = Stand(row["id"], digest, row["content"])
+        found.append(_entry(*(row[name] for name in _COLUMNS)))
+    return tuple(found)
+
+
+def seal(connection: Connection) -> None:
+    """Give every line its digest anew, after an upgrade that has changed what lines hold."""
+    before = ""
+    for line in connection.execute(select(JOURNAL).order_by(JOURNAL.c.id)).mappings().all():
+        row = {str(name): value for name, value in line.items() if name != "digest"}
+        before = _sealed(before, row)
+        own = update(JOURNAL).where(JOURNAL.c.id == row["id"])
+        connection.execute(own.values(digest=before))
+
+
+def _sealed(before: str, row: Mapping[str, Any]) -> str:
+    """Return the digest of a line behind a line with the digest ``before``."""
+    told = {name: one.hex() if isinstance(one, bytes) else one for name, one in row.items()}
+    return sha256((before + json.dumps(told, sort_keys=True)).encode()).hexdigest()
 
 
 def entries(connection: Connection) -> tuple[Entry, ...]:
     """Return every entry, the oldest first."""
-    columns = ("id", "at", "name", "arguments", "kind", "target", "verb")
-    found = connection.execute(select(*(JOURNAL.c[name] for name in columns)).order_by("id"))
-    return tuple(
-        Entry(own, datetime.fromisoformat(at), _name(name, arguments), Kind(kind), target, verb)
-        for own, at, name, arguments, kind, target, verb in found
-    )
+    wanted = select(*(JOURNAL.c[name] for name in _COLUMNS)).order_by("id")
+    return tuple(_entry(*row) for row in connection.execute(wanted))
+
+
+def _entry(
+    own: int, at: str, name: str, arguments: str | None, kind: str, target: int | None, verb: str
+) -> Entry:
+    when, words = datetime.fromisoformat(at), _name(name, arguments)
+    return Entry(own, when, words, Kind(kind), target, verb)
 
 
 def _words(name: str) -> dict[str, str | None]:
@@ -109,16 +183,36 @@ def _name(name: str, arguments: str | None) -> str:
 def changes_of(connection: Connection, own: int) -> dict[str, Change]:
     """Return what an entry changed, as values."""
     wanted = select(JOURNAL.c.changes).where(JOURNAL.c.id == own)
-    trees = json.loads(zlib.decompress(connection.execute(wanted).scalar_one()))
+    packed = connection.execute(wanted).scalar_one()
+    text = zlib.decompressobj().decompress(packed, MOST_CHANGES + 1)
+    if len(text) > MOST_CHANGES:
+        raise ValueError(f"line {own} of the journal holds more than any edit does")
+    trees = json.loads(text)
     return {
         key: Change(*(None if tree is None else value_of(key, tree) for tree in pair))
         for key, pair in trees.items()
     }
 
 
-def last_id(connection: Connection) -> int:
-    """Return the id of the newest entry: the revision of the book."""
-    return int(connection.execute(select(func.max(JOURNAL.c.id))).scalar() or 0)
+def after_edits(
+    connection: Connection,
+    history: tuple[Entry, ...],
+    verb: str,
+    kind: str,
+    bare: Callable[[str, str], bool],
+) -> dict[str, Any]:
+    """Return pieces as they were after edits of a history; see `BenchBook.after_edits`."""
+    found: dict[str, Any] = {}
+    for entry in done(history):
+        old = not isinstance(entry.name, Message)
+        if entry.kind is not Kind.EDIT or not (old or entry.verb == verb):
+            continue
+        found |= {
+            key: change.after
+            for key, change in changes_of(connection, entry.id).items()
+            if key.startswith(kind) and (entry.verb == verb or bare(entry.name, key))
+        }
+    return found
 
 
 def together(first: Mapping[str, Change], second: Mapping[str, Change]) -> dict[str, Change]:

@@ -6,7 +6,9 @@ from collections.abc import Iterable
 
 from sqlalchemy import Connection, Executable, Table, delete, insert, select, update
 
+from planner.graph.network import check_acyclic
 from planner.values.book import Book
+from planner.values.refusal import demand
 from storage import row_trees
 from storage import tables as t
 from storage.aggregates import Pieces
@@ -41,10 +43,14 @@ def read_book(connection: Connection) -> Book:
     """
     raw: Tree = {key: row_trees.fetch(connection, shape) for key, shape in _WHOLE.items()}
     for key, shape in _SINGLE.items():
-        if found := row_trees.fetch(connection, shape):
+        found = row_trees.fetch(connection, shape)
+        demand(len(found) <= 1, key, "is there twice")
+        if found:
             raw[key] = found[0]
     raw["projects"] = row_trees.fetch(connection, row_trees.PROJECT)
-    return build(raw, Book)
+    book = build(raw, Book)
+    check_acyclic(book)
+    return book
 
 
 def write_pieces(connection: Connection, keys: Iterable[str], after: Pieces) -> None:

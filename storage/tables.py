@@ -339,5 +339,7 @@ JOURNAL = Table(
     Column("changes", LargeBinary, nullable=False),
     Column("verb", Text, nullable=False, server_default=""),
     Column("arguments", Text, nullable=True),  # JSON; without, ``name`` is the whole text
+    Column("content", Text, nullable=False, server_default=""),
+    Column("digest", Text, nullable=False, server_default=""),
 )
 META = Table("meta", METADATA, Column("name", Text, primary_key=True), _text("value"))

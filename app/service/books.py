@@ -59,7 +59,12 @@ def open_book(
         )
     chosen.parent.mkdir(parents=True, exist_ok=True)
     today = date.today()  # noqa: DTZ011
-    return BenchBook.create(chosen, starter_book(local_zone(), today, translate))
+    try:
+        return BenchBook.create(chosen, starter_book(local_zone(), today, translate))
+    except Refused:
+        if chosen.exists():  # another program has just been faster: it is that one's book
+            return BenchBook.open(chosen)
+        raise
 
 
 def starter_book(zone: str, today: date, translate: Translate = str) -> Book:

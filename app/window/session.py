@@ -289,7 +289,7 @@ class Session(Replanning):
         except Refused as problem:
             self.troubled.emit(translated(str(problem)))
             return False
-        self._book = store.book()
+        self._book = store.known()
         self._cause = name
         self.edited.emit()
         self.replan(tried)

@@ -23,6 +23,7 @@ from planner.values.refusal import Refused
 from storage import database
 from storage.bench_book import BenchBook, BookChanged, BookTrouble, Kind
 from storage.exchange import digest
+from storage.restoring import restore
 
 START = datetime(2031, 3, 4, 19, 0, tzinfo=UTC)
 
@@ -51,7 +52,7 @@ def born_at_once(monkeypatch):
     really = database.migrate
     empty = sqlite3.connect(":memory:", check_same_thread=False)
 
-    def migrate(engine, target, *, upgrade=False):
+    def migrate(engine, target, *, upgrade=None):
         with engine.connect() as connection:
             raw = connection.connection.driver_connection
             if empty.execute("SELECT name FROM sqlite_master").fetchone() is None:
@@ -283,7 +284,7 @@ def test_a_backup_is_whole_and_restores_as_an_edit(opened, demo_book, tmp_path):
     changed = noted(demo_book, "spoilt")
     bench.apply("spoil", changed)
     content = copy.read_bytes()
-    bench.restore(copy)
+    restore(bench, copy)
     assert bench.book() == demo_book
     assert copy.read_bytes() == content
     assert bench.undo() == "restore copy.tackfree"

@@ -7,7 +7,8 @@ import sqlite3
 import subprocess
 import sys
 import time
-from contextlib import closing
+from collections.abc import Iterator
+from contextlib import closing, contextmanager
 from dataclasses import replace
 from pathlib import Path
 
@@ -17,9 +18,11 @@ from hypothesis import HealthCheck, given
 from hypothesis import strategies as st
 from sqlalchemy.exc import OperationalError
 
-from storage import bench_book
-from storage.bench_book import BenchBook, BookTrouble, rescue
+from storage import database
+from storage.bench_book import BenchBook, BookTrouble
+from storage.database import transaction
 from storage.errors import told_plainly
+from storage.restoring import rescue
 
 ROOT = Path(__file__).parents[2]
 
@@ -152,30 +155,37 @@ def test_killed_while_making_a_book_leaves_no_half_of_one(tmp_path, demo_book):
     assert sorted(left.name for left in tmp_path.iterdir() if left.name.endswith(".new")) == []
 
 
-def pragma(bench: BenchBook, text: str) -> None:
-    with bench._engine.connect() as connection:
-        connection.exec_driver_sql(f"PRAGMA {text}")
+@contextmanager
+def pragma(text: str) -> Iterator[None]:
+    """Have every connection made meanwhile under a further rule."""
+    really = database.guarded
+
+    def guarded(raw: sqlite3.Connection, seconds: float) -> sqlite3.Connection:
+        raw.execute(f"PRAGMA {text}").close()
+        return really(raw, seconds)
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(database, "guarded", guarded)
+        yield
 
 
 def test_a_full_disk_is_told_and_nothing_is_lost(book_path, demo_book):
     with BenchBook.open(book_path) as bench:
-        pragma(bench, "max_page_count = 1")  # SQLite then allows no more than there is
         many = tuple(
             replace(demo_book.coatings[0], name=f"coating {number}") for number in range(2000)
         )
-        with pytest.raises(BookTrouble, match="the disk is full; nothing was changed"):
+        full = pragma("max_page_count = 1")  # SQLite then allows no more than there is
+        with full, pytest.raises(BookTrouble, match="the disk is full; nothing was changed"):
             bench.apply("too much", replace(demo_book, coatings=(*demo_book.coatings, *many)))
         assert bench.book() == demo_book
-        pragma(bench, "max_page_count = 100000")
         bench.apply("enough", noted(demo_book, "room again"))
     assert is_sound(book_path)
 
 
 def test_a_read_only_file_is_told(book_path, demo_book):
-    with BenchBook.open(book_path) as bench:
-        pragma(bench, "query_only = ON")
-        with pytest.raises(BookTrouble, match="read-only"):
-            bench.apply("note", noted(demo_book, "x"))
+    told = pytest.raises(BookTrouble, match="read-only")
+    with BenchBook.open(book_path) as bench, pragma("query_only = ON"), told:
+        bench.apply("note", noted(demo_book, "x"))
 
 
 def test_a_book_locked_by_another_program_is_told(book_path, demo_book, monkeypatch):
@@ -281,7 +291,7 @@ def test_our_own_mistakes_are_no_trouble_of_the_file(book_path):
     def broken() -> None:
         with (
             BenchBook.open(book_path) as bench,
-            bench_book.transaction(bench._engine, book_path) as connection,
+            transaction(bench._engine, book_path) as connection,
             told_plainly(book_path),
         ):
             connection.exec_driver_sql("SELECT nonsense")
@@ -291,7 +301,7 @@ def test_our_own_mistakes_are_no_trouble_of_the_file(book_path):
 
 
 def test_every_edit_waits_for_the_disk(book_path):
-    """WAL with synchronous FULL (2): the commit is on the disk before it returns."""
+    """A rollback journal with synchronous EXTRA (3): all is on the disk before a commit returns."""
     with BenchBook.open(book_path) as bench, bench._engine.connect() as connection:
-        for name, value in (("journal_mode", "wal"), ("synchronous", 2), ("foreign_keys", 1)):
+        for name, value in (("journal_mode", "delete"), ("synchronous", 3), ("foreign_keys", 1)):
             assert connection.exec_driver_sql(f"PRAGMA {name}").scalar_one() == value

@@ -13,6 +13,7 @@ from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
 
 from storage import database
+from storage.backups import Reason, copies
 from storage.bench_book import BenchBook, BookTrouble, Kind
 from storage.exchange import load
 from storage.tables import METADATA
@@ -36,20 +37,30 @@ def test_the_migrated_tables_are_those_we_use(book_path):
         assert compare_metadata(context, METADATA) == []
 
 
+def tables_of(path):
+    """Return all rows of all tables of a file."""
+    with closing(sqlite3.connect(path)) as raw:
+        names = raw.execute("SELECT name FROM sqlite_master WHERE type = 'table'").fetchall()
+        return {name: raw.execute(f"SELECT * FROM {name}").fetchall() for (name,) in names}
+
+
 @pytest.mark.parametrize("old", OLD, ids=lambda path: path.stem)
 def test_a_book_of_each_version_opens(old, tmp_path):
     path = tmp_path / "bench"
     with closing(sqlite3.connect(path)) as raw:
         raw.executescript(old.read_text("utf-8"))
         raw.execute(f"PRAGMA application_id = {database.APPLICATION_ID}")
+    before = tables_of(path)
     expected = load(old.with_suffix(".json").read_bytes()).book
     with BenchBook.open(path) as bench:
         assert bench.book() == expected
         bench.apply("edit", expected.__class__(room=expected.room, bench_time=expected.bench_time))
         assert bench.undo() == "edit"
         assert bench.book() == expected
-    aside = path.with_name(f"{path.name}.before-{database.NEWEST}")
-    assert aside.exists() == (old.stem != database.NEWEST)
+    kept = copies(path)
+    assert [one.reason for one in kept] == [Reason.UPGRADE] * (old.stem != database.NEWEST)
+    for one in kept:
+        assert tables_of(one.path) == before
 
 
 def test_a_newer_book_is_refused_and_left_alone(book_path):
@@ -122,7 +133,7 @@ def test_an_upgrade_keeps_the_book_and_a_copy_of_the_old_file(book_path, demo_bo
         assert bench.undo() is None  # older lines may not fit the newer tables
         bench.apply("later", demo_book)
         assert bench.undo() == "later"
-    aside = book_path.with_name(f"{book_path.name}.before-9000")
-    with closing(sqlite3.connect(aside)) as raw:
+    (aside,) = copies(book_path)
+    with closing(sqlite3.connect(aside.path)) as raw:
         old = SCRIPTS.get_current_head()
         assert raw.execute("SELECT version_num FROM alembic_version").fetchone() == (old,)

@@ -15,6 +15,7 @@ from log_facts import log_fact, unlog
 from planner.values.book import Book
 from planner.values.project import Logged
 from planner.values.refusal import Refused
+from storage import database
 from storage.bench_book import BenchBook
 
 START = datetime(2031, 3, 4, 19, 0, tzinfo=UTC)
@@ -26,12 +27,13 @@ def with_logs(book: Book, logs: dict) -> Book:
     return replace(book, projects=projects)
 
 
+@pytest.fixture(autouse=True)
+def _no_power_fails(monkeypatch):
+    monkeypatch.setattr(database, "SYNCHRONOUS", "OFF")
+
+
 def opened(path: Path) -> BenchBook:
-    """Return an open book that does not wait for the disk: no power fails here."""
-    bench = BenchBook.open(path)
-    with bench._engine.connect() as connection:
-        connection.exec_driver_sql("PRAGMA synchronous = OFF")
-    return bench
+    return BenchBook.open(path)
 
 
 class Desk(RuleBasedStateMachine):
