@@ -76,11 +76,19 @@ def book_of(args: argparse.Namespace) -> Book:
 
 def now_of(args: argparse.Namespace, book: Book) -> int:
     """Return the minute to plan from: ``--now`` or this minute, or the logbook's last if later."""
-    zone = zone_named(book.bench_time.zone)
-    clock = current_minute() if args.now is None else read_moment(args.now, zone)
-    if (line := behind(book, clock)) is not None:
+    return present(book, _clock(args, book))
+
+
+def note_of_clock(args: argparse.Namespace, book: Book) -> None:
+    """Say where the plan begins later than was asked, for the logbook is further."""
+    if (line := behind(book, _clock(args, book))) is not None:
         note(line)
-    return present(book, clock)
+
+
+def _clock(args: argparse.Namespace, book: Book) -> int:
+    if args.now is None:
+        return current_minute()
+    return read_moment(args.now, zone_named(book.bench_time.zone))
 
 
 def read_file(path: Path) -> bytes:

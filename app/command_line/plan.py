@@ -4,7 +4,14 @@ from __future__ import annotations
 
 import argparse
 
-from app.command_line.book_source import add_json, add_now, add_source, book_of, now_of
+from app.command_line.book_source import (
+    add_json,
+    add_now,
+    add_source,
+    book_of,
+    note_of_clock,
+    now_of,
+)
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
 from app.service import hard_clear, looking, planning, run_sheet_text, wording
 from planner.values.moment import zone_named
@@ -39,6 +46,7 @@ def run(args: argparse.Namespace) -> int:
         if args.seconds or planned.plan.unplaced:
             planned = looking.looked_into(planned, book, args.seconds, note)
     plan = planned.plan
+    note_of_clock(args, book)
     for flag in planned.verdict.flags:
         note(flag)
     if args.json:

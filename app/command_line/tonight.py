@@ -6,7 +6,14 @@ import argparse
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from app.command_line.book_source import add_json, add_now, add_source, book_of, now_of
+from app.command_line.book_source import (
+    add_json,
+    add_now,
+    add_source,
+    book_of,
+    note_of_clock,
+    now_of,
+)
 from app.command_line.output import FINE, answer, document, iso, note, progress
 from app.command_line.run_sheet_notes import beside_document, key_fields
 from app.service import edits, planning, run_sheet_text, wording
@@ -57,6 +64,7 @@ def run(args: argparse.Namespace) -> int:
     found = beside(book, planned.plan, sheet)
     air = in_air(book, [row for row in sheet.work if not row.logged])
     zone = zone_named(book.bench_time.zone)
+    note_of_clock(args, book)
     for flag in planned.verdict.flags:
         note(flag)
     if args.json:

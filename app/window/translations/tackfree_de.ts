@@ -1916,6 +1916,25 @@
   </message>
  </context>
  <context>
+  <name>Form</name>
+  <message>
+   <source> °C</source>
+   <translation> °C</translation>
+  </message>
+  <message>
+   <source>Temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <source>Humidity</source>
+   <translation>Feuchte</translation>
+  </message>
+  <message>
+   <source> % RH</source>
+   <translation> % r. F.</translation>
+  </message>
+ </context>
+ <context>
   <name>FormDialog</name>
   <message>
    <source>&amp;Keep</source>
@@ -11097,6 +11116,86 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
+  </message>
+  <message>
+   <source>cannot be written ({why})</source>
+   <translation>kann nicht geschrieben werden ({why})</translation>
+  </message>
+  <message>
+   <source>is open to be read only: {why}</source>
+   <translation>ist nur zum Lesen offen: {why}</translation>
+  </message>
+  <message>
+   <source>upgrade to {version}</source>
+   <translation>Umstellung auf {version}</translation>
+  </message>
+  <message>
+   <source>new book</source>
+   <translation>neues Buch</translation>
+  </message>
+  <message>
+   <source>takes too long to read: it is damaged, or no book of one person</source>
+   <translation>zu lesen dauert zu lange: beschädigt, oder kein Buch einer einzelnen Person</translation>
+  </message>
+  <message>
+   <source>holds a text that is far too long: it is damaged</source>
+   <translation>enthält einen viel zu langen Text: beschädigt</translation>
+  </message>
+  <message>
+   <source>is a pipe or a device, not a bench book</source>
+   <translation>ist eine Pipe oder ein Gerät, kein Werkbuch</translation>
+  </message>
+  <message>
+   <source>lies beside the book and belongs to another; move it away ({why})</source>
+   <translation>liegt neben dem Buch und gehört zu einem anderen; weglegen ({why})</translation>
+  </message>
+  <message>
+   <source>is another file now: something was laid in its place; save yours elsewhere</source>
+   <translation>ist jetzt eine andere Datei: etwas wurde an ihre Stelle gelegt; das eigene Buch anderswo speichern</translation>
+  </message>
+  <message>
+   <source>was moved to {where}; open it there</source>
+   <translation>wurde nach {where} verschoben; dort öffnen</translation>
+  </message>
+  <message>
+   <source>is not there any more: deleted, moved, or its disk is off; save yours elsewhere</source>
+   <translation>ist nicht mehr da: gelöscht, verschoben oder der Datenträger ist weg; das eigene Buch anderswo speichern</translation>
+  </message>
+  <message>
+   <source>it holds {what}, which no Tackfree wrote</source>
+   <translation>darin ist {what}, was kein Tackfree geschrieben hat</translation>
+  </message>
+  <message>
+   <source>its tables are not those of Tackfree: {name}</source>
+   <translation>seine Tabellen sind nicht die von Tackfree: {name}</translation>
+  </message>
+  <message>
+   <source>its file, folder or disk may not be written</source>
+   <translation>Datei, Ordner oder Datenträger sind schreibgeschützt</translation>
+  </message>
+  <message>
+   <source>it cannot be brought up to date here: {problem}</source>
+   <translation>es lässt sich hier nicht umstellen: {problem}</translation>
+  </message>
+  <message>
+   <source>is there already; choose another name</source>
+   <translation>ist schon da; einen anderen Namen wählen</translation>
+  </message>
+  <message>
+   <source>it holds something else than was written to it</source>
+   <translation>darin steht etwas anderes, als geschrieben wurde</translation>
+  </message>
+  <message>
+   <source>was set back to an older state; save yours elsewhere</source>
+   <translation>wurde auf einen älteren Stand zurückgesetzt; das eigene Buch anderswo speichern</translation>
+  </message>
+  <message>
+   <source>is another book now, laid in its place; save yours elsewhere</source>
+   <translation>ist jetzt ein anderes Buch, das an seine Stelle gelegt wurde; das eigene anderswo speichern</translation>
+  </message>
+  <message>
+   <source>is there twice</source>
+   <translation>ist doppelt da</translation>
   </message>
  </context>
  <context>

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
 import time
 from collections.abc import Callable
 from pathlib import Path
@@ -17,6 +19,17 @@ from app.window.session import Session
 from planner.schedule.judge.verdict import Verdict, Violation
 from planner.values.plan import Cost
 from storage.bench_book import BenchBook
+
+ROOT = Path(__file__).parents[3]
+HOLDS = """
+import sys
+from pathlib import Path
+from storage.bench_book import BenchBook
+
+with BenchBook.open(Path(sys.argv[1])):
+    print(flush=True)
+    sys.stdin.read()
+"""
 
 
 @pytest.fixture
@@ -88,9 +101,28 @@ def test_the_second_program_is_told_that_the_book_is_open(qtbot, session) -> Non
     made, path = session
     told: list[str] = []
     made.troubled.connect(told.append)
-    with BenchBook.open(path):
+    with subprocess.Popen(
+        [sys.executable, "-c", HOLDS, str(path)],
+        stdin=subprocess.PIPE, stdout=subprocess.PIPE, cwd=ROOT, text=True,
+    ) as other:  # fmt: skip
+        assert other.stdout is not None
+        assert other.stdin is not None
+        other.stdout.readline()
         made.open(path)
+        other.stdin.close()
     assert "open elsewhere" in told[0]
+
+
+def test_a_book_that_is_opened_again_is_open_nowhere_else(qtbot, session) -> None:
+    made, path = session
+    told: list[str] = []
+    made.troubled.connect(told.append)
+    link = path.with_name("link.tackfree")
+    link.symlink_to(path)
+    with BenchBook.open(path):
+        made.open(link)
+        made.open(path)
+    assert told == []
 
 
 def test_an_edit_that_changes_nothing_is_none(qtbot, session) -> None:
