@@ -1916,25 +1916,6 @@
   </message>
  </context>
  <context>
-  <name>Form</name>
-  <message>
-   <source> °C</source>
-   <translation> °C</translation>
-  </message>
-  <message>
-   <source>Temperature</source>
-   <translation>Temperatur</translation>
-  </message>
-  <message>
-   <source>Humidity</source>
-   <translation>Feuchte</translation>
-  </message>
-  <message>
-   <source> % RH</source>
-   <translation> % r. F.</translation>
-  </message>
- </context>
- <context>
   <name>FormDialog</name>
   <message>
    <source>&amp;Keep</source>
@@ -8346,6 +8327,14 @@ Quelle: {source}</translation>
    <translation>muss jedes davon einmal enthalten: {levels}</translation>
   </message>
   <message>
+   <source>cannot be written ({why})</source>
+   <translation>kann nicht geschrieben werden ({why})</translation>
+  </message>
+  <message>
+   <source>cannot be written ({problem})</source>
+   <translation>lässt sich nicht schreiben ({problem})</translation>
+  </message>
+  <message>
    <source>is there already; open it, or choose another name</source>
    <translation>ist schon da; öffnen oder einen anderen Namen wählen</translation>
   </message>
@@ -8354,56 +8343,20 @@ Quelle: {source}</translation>
    <translation>lässt sich nicht anlegen: Der Ordner fehlt</translation>
   </message>
   <message>
-   <source>restore {file}</source>
-   <translation>{file} zurückholen</translation>
+   <source>is there already; choose another name for the backup</source>
+   <translation>ist schon da; einen anderen Namen für die Sicherung wählen</translation>
   </message>
   <message>
    <source>cannot take back "{edit}"</source>
    <translation>„{edit}“ lässt sich nicht zurücknehmen</translation>
   </message>
   <message>
-   <source>is there already; choose another name for the backup</source>
-   <translation>ist schon da; einen anderen Namen für die Sicherung wählen</translation>
+   <source>is open to be read only: {why}</source>
+   <translation>ist nur zum Lesen offen: {why}</translation>
   </message>
   <message>
-   <source>cannot be written ({problem})</source>
-   <translation>lässt sich nicht schreiben ({problem})</translation>
-  </message>
-  <message>
-   <source>is not there</source>
-   <translation>ist nicht da</translation>
-  </message>
-  <message>
-   <source>is a folder, not a bench book</source>
-   <translation>ist ein Ordner, kein Werkbuch</translation>
-  </message>
-  <message>
-   <source>is not a bench book</source>
-   <translation>ist kein Werkbuch</translation>
-  </message>
-  <message>
-   <source>is empty</source>
-   <translation>ist leer</translation>
-  </message>
-  <message>
-   <source>is damaged: it is cut short; restore a backup of it</source>
-   <translation>ist beschädigt: Das Ende fehlt; eine Sicherung zurückspielen</translation>
-  </message>
-  <message>
-   <source>is another program's database, not a bench book</source>
-   <translation>ist die Datenbank eines anderen Programms, kein Werkbuch</translation>
-  </message>
-  <message>
-   <source>is damaged; restore a backup of it</source>
-   <translation>ist beschädigt; eine Sicherung zurückspielen</translation>
-  </message>
-  <message>
-   <source>is damaged: it does not say its version; restore a backup</source>
-   <translation>ist beschädigt: Die Version fehlt; eine Sicherung zurückspielen</translation>
-  </message>
-  <message>
-   <source>was written by a newer Tackfree (version {version}; this one knows {newest}); update the program first</source>
-   <translation>wurde von einem neueren Tackfree geschrieben (Version {version}; dieses kennt {newest}); zuerst das Programm aktualisieren</translation>
+   <source>upgrade to {version}</source>
+   <translation>Umstellung auf {version}</translation>
   </message>
   <message>
    <source>cannot undo "{edit}"</source>
@@ -8412,6 +8365,14 @@ Quelle: {source}</translation>
   <message>
    <source>cannot redo "{edit}"</source>
    <translation>„{edit}“ lässt sich nicht wiederholen</translation>
+  </message>
+  <message>
+   <source>new book</source>
+   <translation>neues Buch</translation>
+  </message>
+  <message>
+   <source>is damaged; restore a backup of it</source>
+   <translation>ist beschädigt; eine Sicherung zurückspielen</translation>
   </message>
   <message>
    <source>cannot be written: the disk is full; nothing was changed</source>
@@ -8426,6 +8387,10 @@ Quelle: {source}</translation>
    <translation>wird gerade von einem anderen Programm geschrieben; noch einmal versuchen</translation>
   </message>
   <message>
+   <source>is not a bench book</source>
+   <translation>ist kein Werkbuch</translation>
+  </message>
+  <message>
    <source>cannot be read or written: the disk reports an error</source>
    <translation>lässt sich weder lesen noch schreiben: Der Datenträger meldet einen Fehler</translation>
   </message>
@@ -8436,6 +8401,14 @@ Quelle: {source}</translation>
   <message>
    <source>cannot be opened: no permission</source>
    <translation>lässt sich nicht öffnen: keine Berechtigung</translation>
+  </message>
+  <message>
+   <source>takes too long to read: it is damaged, or no book of one person</source>
+   <translation>zu lesen dauert zu lange: beschädigt, oder kein Buch einer einzelnen Person</translation>
+  </message>
+  <message>
+   <source>holds a text that is far too long: it is damaged</source>
+   <translation>enthält einen viel zu langen Text: beschädigt</translation>
   </message>
   <message>
    <source>cannot be used ({reason})</source>
@@ -8460,6 +8433,66 @@ Quelle: {source}</translation>
   <message>
    <source>is no version there has been; use {newest}</source>
    <translation>ist keine Version, die es gab; {newest} nehmen</translation>
+  </message>
+  <message>
+   <source>is not there</source>
+   <translation>ist nicht da</translation>
+  </message>
+  <message>
+   <source>is a folder, not a bench book</source>
+   <translation>ist ein Ordner, kein Werkbuch</translation>
+  </message>
+  <message>
+   <source>is a pipe or a device, not a bench book</source>
+   <translation>ist eine Pipe oder ein Gerät, kein Werkbuch</translation>
+  </message>
+  <message>
+   <source>is empty</source>
+   <translation>ist leer</translation>
+  </message>
+  <message>
+   <source>is another program's database, not a bench book</source>
+   <translation>ist die Datenbank eines anderen Programms, kein Werkbuch</translation>
+  </message>
+  <message>
+   <source>lies beside the book and belongs to another; move it away ({why})</source>
+   <translation>liegt neben dem Buch und gehört zu einem anderen; weglegen ({why})</translation>
+  </message>
+  <message>
+   <source>is another file now: something was laid in its place; save yours elsewhere</source>
+   <translation>ist jetzt eine andere Datei: etwas wurde an ihre Stelle gelegt; das eigene Buch anderswo speichern</translation>
+  </message>
+  <message>
+   <source>was moved to {where}; open it there</source>
+   <translation>wurde nach {where} verschoben; dort öffnen</translation>
+  </message>
+  <message>
+   <source>is not there any more: deleted, moved, or its disk is off; save yours elsewhere</source>
+   <translation>ist nicht mehr da: gelöscht, verschoben oder der Datenträger ist weg; das eigene Buch anderswo speichern</translation>
+  </message>
+  <message>
+   <source>is damaged: it does not say its version; restore a backup</source>
+   <translation>ist beschädigt: Die Version fehlt; eine Sicherung zurückspielen</translation>
+  </message>
+  <message>
+   <source>was written by a newer Tackfree (version {version}; this one knows {newest}); update the program first</source>
+   <translation>wurde von einem neueren Tackfree geschrieben (Version {version}; dieses kennt {newest}); zuerst das Programm aktualisieren</translation>
+  </message>
+  <message>
+   <source>it holds {what}, which no Tackfree wrote</source>
+   <translation>darin ist {what}, was kein Tackfree geschrieben hat</translation>
+  </message>
+  <message>
+   <source>its tables are not those of Tackfree: {name}</source>
+   <translation>seine Tabellen sind nicht die von Tackfree: {name}</translation>
+  </message>
+  <message>
+   <source>its file, folder or disk may not be written</source>
+   <translation>Datei, Ordner oder Datenträger sind schreibgeschützt</translation>
+  </message>
+  <message>
+   <source>it cannot be brought up to date here: {problem}</source>
+   <translation>es lässt sich hier nicht umstellen: {problem}</translation>
   </message>
   <message>
    <source>cannot be read ({why}); check the path</source>
@@ -8492,6 +8525,30 @@ Quelle: {source}</translation>
   <message>
    <source>must be an object {"now": ..., "placements": [...]}; this is no plan</source>
    <translation>muss ein Objekt {"now": ..., "placements": [...]} sein; dies ist kein Plan</translation>
+  </message>
+  <message>
+   <source>restore {file}</source>
+   <translation>{file} zurückholen</translation>
+  </message>
+  <message>
+   <source>is there already; choose another name</source>
+   <translation>ist schon da; einen anderen Namen wählen</translation>
+  </message>
+  <message>
+   <source>it holds something else than was written to it</source>
+   <translation>darin steht etwas anderes, als geschrieben wurde</translation>
+  </message>
+  <message>
+   <source>was set back to an older state; save yours elsewhere</source>
+   <translation>wurde auf einen älteren Stand zurückgesetzt; das eigene Buch anderswo speichern</translation>
+  </message>
+  <message>
+   <source>is another book now, laid in its place; save yours elsewhere</source>
+   <translation>ist jetzt ein anderes Buch, das an seine Stelle gelegt wurde; das eigene anderswo speichern</translation>
+  </message>
+  <message>
+   <source>is there twice</source>
+   <translation>ist doppelt da</translation>
   </message>
   <message>
    <source>a date such as 2031-05-31</source>
@@ -11116,86 +11173,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
-  </message>
-  <message>
-   <source>cannot be written ({why})</source>
-   <translation>kann nicht geschrieben werden ({why})</translation>
-  </message>
-  <message>
-   <source>is open to be read only: {why}</source>
-   <translation>ist nur zum Lesen offen: {why}</translation>
-  </message>
-  <message>
-   <source>upgrade to {version}</source>
-   <translation>Umstellung auf {version}</translation>
-  </message>
-  <message>
-   <source>new book</source>
-   <translation>neues Buch</translation>
-  </message>
-  <message>
-   <source>takes too long to read: it is damaged, or no book of one person</source>
-   <translation>zu lesen dauert zu lange: beschädigt, oder kein Buch einer einzelnen Person</translation>
-  </message>
-  <message>
-   <source>holds a text that is far too long: it is damaged</source>
-   <translation>enthält einen viel zu langen Text: beschädigt</translation>
-  </message>
-  <message>
-   <source>is a pipe or a device, not a bench book</source>
-   <translation>ist eine Pipe oder ein Gerät, kein Werkbuch</translation>
-  </message>
-  <message>
-   <source>lies beside the book and belongs to another; move it away ({why})</source>
-   <translation>liegt neben dem Buch und gehört zu einem anderen; weglegen ({why})</translation>
-  </message>
-  <message>
-   <source>is another file now: something was laid in its place; save yours elsewhere</source>
-   <translation>ist jetzt eine andere Datei: etwas wurde an ihre Stelle gelegt; das eigene Buch anderswo speichern</translation>
-  </message>
-  <message>
-   <source>was moved to {where}; open it there</source>
-   <translation>wurde nach {where} verschoben; dort öffnen</translation>
-  </message>
-  <message>
-   <source>is not there any more: deleted, moved, or its disk is off; save yours elsewhere</source>
-   <translation>ist nicht mehr da: gelöscht, verschoben oder der Datenträger ist weg; das eigene Buch anderswo speichern</translation>
-  </message>
-  <message>
-   <source>it holds {what}, which no Tackfree wrote</source>
-   <translation>darin ist {what}, was kein Tackfree geschrieben hat</translation>
-  </message>
-  <message>
-   <source>its tables are not those of Tackfree: {name}</source>
-   <translation>seine Tabellen sind nicht die von Tackfree: {name}</translation>
-  </message>
-  <message>
-   <source>its file, folder or disk may not be written</source>
-   <translation>Datei, Ordner oder Datenträger sind schreibgeschützt</translation>
-  </message>
-  <message>
-   <source>it cannot be brought up to date here: {problem}</source>
-   <translation>es lässt sich hier nicht umstellen: {problem}</translation>
-  </message>
-  <message>
-   <source>is there already; choose another name</source>
-   <translation>ist schon da; einen anderen Namen wählen</translation>
-  </message>
-  <message>
-   <source>it holds something else than was written to it</source>
-   <translation>darin steht etwas anderes, als geschrieben wurde</translation>
-  </message>
-  <message>
-   <source>was set back to an older state; save yours elsewhere</source>
-   <translation>wurde auf einen älteren Stand zurückgesetzt; das eigene Buch anderswo speichern</translation>
-  </message>
-  <message>
-   <source>is another book now, laid in its place; save yours elsewhere</source>
-   <translation>ist jetzt ein anderes Buch, das an seine Stelle gelegt wurde; das eigene anderswo speichern</translation>
-  </message>
-  <message>
-   <source>is there twice</source>
-   <translation>ist doppelt da</translation>
   </message>
  </context>
  <context>
