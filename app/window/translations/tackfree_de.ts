@@ -11174,6 +11174,14 @@ Quelle: {source}</translation>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
   </message>
+  <message>
+   <source>no way to share the passes out is over before</source>
+   <translation>keine Verteilung der Durchgänge ist früher zu Ende</translation>
+  </message>
+  <message>
+   <source>is damaged: it is cut short; restore a backup of it</source>
+   <translation>ist beschädigt: Das Ende fehlt; eine Sicherung zurückspielen</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>

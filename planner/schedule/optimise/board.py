@@ -6,7 +6,7 @@ sound plan could have it.  So a bound that follows from it is a bound.
 
 from __future__ import annotations
 
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections import defaultdict
 from dataclasses import dataclass
 
@@ -68,6 +68,7 @@ class Board:
         self._slots_of: dict[int, list[list[BoardSlot]]] = {}
         self._least = {index: self._least_of(index) for index in self.free}
         self._opens: dict[tuple[int, int], int] = {}
+        self._lags: dict[tuple[int, Window, int], int] = {}
         self.head: dict[int, int] = {}
         for index in self.free:
             self.head[index] = self._head(index)
@@ -199,6 +200,16 @@ class Board:
         opens = self.problem.cure.opens_at(film, mark, band)
         return FOREVER if opens is None else opens + window.preparation_minutes
 
+    def shortest_lag(self, gate: int, window: Window, number: int) -> int:
+        """Return the least minutes that a film laid within a stretch keeps a window shut."""
+        key = (self.problem.frame.kinds[1][gate], window, number)
+        found = self._lags.get(key)
+        if found is None:
+            laid = range(self.starts[number], self.ends[number] + 1)
+            found = max(0, min(self.opens(gate, window, at) - at for at in laid))
+            self._lags[key] = found
+        return found
+
     def closes(self, gate: int, window: Window, start: int) -> int:
         """Return when a window surely has closed after an earlier pass begun at ``start``."""
         mark = window.closes
@@ -234,6 +245,16 @@ class Board:
             return windows[0].opens if windows else FOREVER
         end = self.end_of(before)
         return FOREVER if end >= FOREVER else self.earliest_after(gate, end)
+
+    def last_before(self, minute: int) -> int | None:
+        """Return the number of the last stretch that begins before a minute, -1 for none.
+
+        None where a stretch that the board does not reach begins before it, too.
+        """
+        after = self.problem.calendar.next_stretch(self.ends[-1] if self.ends else self.facts.time)
+        if after is not None and after.interval.start < minute:
+            return None
+        return bisect_left(self.starts, minute) - 1
 
     def number_at(self, minute: int) -> int:
         """Return the number of the stretch that holds a minute, or of the next."""

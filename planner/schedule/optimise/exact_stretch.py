@@ -14,6 +14,7 @@ from ortools.sat.python import cp_model
 
 from planner.schedule.optimise.board import Board, BoardSlot
 from planner.schedule.optimise.master import setup_costs
+from planner.schedule.optimise.unit_conflicts import dry_as_at, keep_apart
 from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.values.step import Bound
 
@@ -42,6 +43,8 @@ class Exact:
         self.begin, self.end = self.board.starts[0], self.board.ends[0]
         self._passes(candidates)
         self._gates()
+        dry = dry_as_at(board, self.begin)
+        keep_apart(model, board, self.starts, dry, self.present)
         self._loads()
         self._stands()
         self.model.add_no_overlap(self.hands)

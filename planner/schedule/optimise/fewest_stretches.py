@@ -49,7 +49,7 @@ def least_rest(
     master = Master(small, whole=True, links=[link.up_to(goal) for link in links], goal=goal)
     model = master.model
     for index, latest in latest_ends(small, finish).items():
-        _by_then(master, index, latest)
+        done_by_then(master, index, latest)
     used = [model.new_bool_var("") for _ in range(master.count)]
     for number, literal in enumerate(used):
         for index in master.passes:
@@ -120,7 +120,7 @@ def _last_start(board: Board, index: int, latest: int) -> int:
     return best
 
 
-def _by_then(master: Master, index: int, latest: int) -> None:
+def done_by_then(master: Master, index: int, latest: int) -> None:
     """Keep a pass out of stretches in which it would end after ``latest``."""
     if index not in master.first:
         return

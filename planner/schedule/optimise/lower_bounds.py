@@ -9,11 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from planner.cure import Band, Film
 from planner.schedule.optimise.board import NEVER, Board
 from planner.schedule.optimise.master import NOTHING_HELD, setup_costs
+from planner.schedule.optimise.unit_conflicts import shortest_dry
 from planner.schedule.partial_schedule import FOREVER
-from planner.values.coating import State
 from planner.values.message import message
 from planner.values.moment import moment_of
 from planner.values.plan import ProvenBound
@@ -241,33 +240,11 @@ NEVER_DRY = 10**7
 
 
 def _least_wet(board: Board, index: int) -> int:
-    """Return the least minutes that a pass's films are wet, whenever it is done.
-
-    A film laid later is never ready earlier, so looking every hour and
-    taking an hour off is safe.
-    """
-    problem = board.problem
-    activity = problem.activities[index]
-    least: int | None = None
-    for name in {name for _, name in activity.one.films}:
-        shortest = _shortest(board, name, activity.location)
-        least = shortest if least is None else max(least, shortest)
-    return max(0, least or 0)
-
-
-def _shortest(board: Board, name: str, location: str) -> int:
-    problem = board.problem
-    known: dict[tuple[str, str], int] = board.__dict__.setdefault("_shortest", {})
-    if (name, location) not in known:
-        coating = problem.coatings[name]
-        lags = []
-        for at in range(board.starts[0], board.ends[-1] + 1, HOUR):
-            film = Film(coating, coating.dry_film_um, location, at)
-            ready = problem.cure.ready_at(film, State.DRY_TO_HANDLE, Band.LATE)
-            if ready is not None:
-                lags.append(ready - at - HOUR + 1)
-        known[name, location] = max(0, min(lags, default=0))
-    return known[name, location]
+    """Return the least minutes that a pass's films are wet, whenever it is done."""
+    activity = board.problem.activities[index]
+    dry = shortest_dry(board, board.starts[0], board.ends[-1])
+    names = {name for _, name in activity.one.films}
+    return max((dry(name, activity.location) for name in names), default=0)
 
 
 def _chain(board: Board, index: int) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from random import Random
 
 from planner.schedule.optimise.board import Board
@@ -53,6 +53,21 @@ class Lookahead:
     setup: float = 1.0
     slack: float = 0.0
     seed: int = 0
+
+
+LOOKS = (
+    Lookahead(ahead=2, work=0.03, discount=0.7, setup=0.5, slack=40),
+    Lookahead(ahead=3, work=0.03, discount=0.8, setup=1.0, slack=10),
+    Lookahead(ahead=2, work=0.02, discount=0.7, setup=0.5, slack=100),
+    Lookahead(ahead=4, work=0.1, discount=0.8, setup=1.0),
+    Lookahead(ahead=3, work=0.05, discount=0.7, setup=0.5, slack=40),
+)
+
+
+def look_of(number: int, seed: int) -> Lookahead:
+    """Return how the roll of this number looks ahead; once all ways were tried, at random."""
+    look = LOOKS[number % len(LOOKS)]
+    return look if number < len(LOOKS) else replace(look, seed=seed)
 
 
 def roll(

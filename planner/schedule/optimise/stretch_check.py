@@ -7,7 +7,7 @@ every plan and may cut the set off for good.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 from ortools.sat.python import cp_model
@@ -15,6 +15,8 @@ from ortools.sat.python import cp_model
 from planner.graph.gates import PassGate
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.master import NOTHING_HELD, Cut, WorkBudget, setup_costs, solver_of
+from planner.schedule.optimise.unit_conflicts import keep_apart, shortest_dry
+from planner.schedule.partial_schedule import FOREVER
 from planner.values.coating import Window
 from planner.values.step import Bound
 
@@ -38,8 +40,17 @@ def impossible(board: Board, number: int, passes: Iterable[int], work: WorkBudge
     return Cut(frozenset(chosen), numbers)
 
 
-def possible(board: Board, number: int, passes: list[int], work: WorkBudget) -> bool | None:
-    """Tell whether a set can be done in a stretch, seen by itself; None where that stays open."""
+def possible(
+    board: Board,
+    number: int,
+    passes: list[int],
+    work: WorkBudget,
+    latest: Mapping[int, int] | None = None,
+) -> bool | None:
+    """Tell whether a set can be done in a stretch, seen by itself; None where that stays open.
+
+    ``latest`` are minutes by which passes must have ended.
+    """
     model = cp_model.CpModel()
     problem = board.problem
     begin, end = board.starts[number], board.ends[number]
@@ -47,10 +58,11 @@ def possible(board: Board, number: int, passes: list[int], work: WorkBudget) -> 
     hands = []
     for index in passes:
         least = board.least(index)
+        last = FOREVER if latest is None else latest[index] - board.lasts(index)
         spans = [
-            [slot.start, slot.end - least]
+            [slot.start, min(slot.end - least, last)]
             for slot in board.slots(index)[number]
-            if slot.end - slot.start >= least
+            if slot.start <= min(slot.end - least, last)
         ]
         if not spans:
             return False
@@ -58,6 +70,9 @@ def possible(board: Board, number: int, passes: list[int], work: WorkBudget) -> 
         if not problem.activities[index].one.load:
             hands.append(model.new_fixed_size_interval_var(starts[index], least, ""))
     _lags(model, board, number, starts)
+    keep_apart(
+        model, board, starts, shortest_dry(board, board.starts[number], board.ends[number], 1)
+    )
     held = board.held if number == 0 else NOTHING_HELD
     _sprays(model, board, starts, hands, begin, end, held)
     model.add_no_overlap(hands)
@@ -104,10 +119,7 @@ def _span(
     if opens is not None and not (opens.of_film and board.problem.gates[gate].place):
         least += (opens.minutes or 0) + window.preparation_minutes
     elif opens is not None:
-        first = board.starts[number]
-        reach = range(first, board.ends[number] + 60, 60)
-        lags = [board.opens(gate, window, at) - at - 59 for at in reach]
-        least += max(0, min(lags))
+        least += board.shortest_lag(gate, window, number)
     if closes is None or board.problem.may_melt(gate):
         return least, None
     if closes.of_film and board.problem.gates[gate].place:

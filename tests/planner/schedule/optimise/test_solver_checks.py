@@ -158,14 +158,40 @@ def tiny_books(draw: st.DrawFn) -> Book:
     return carts(*(tuple(one) for one in (steps[:cut], steps[cut:]) if one))
 
 
+FAR = 4 * 1440  # three pieces that smell take three evenings
+
+
 @drawn(15)
 @given(of=tiny_books())
 def test_the_search_ends_on_the_best_of_all_tries(of):
     """Where nothing closes, trying all earliest starts finds the least finish there is."""
-    best = best_finish(of, NOW)
+    best = best_finish(of, NOW, FAR)
     assert best is not None
     found = best_of(of, NOW, Effort(rolls=6, proofs=1))
     assert NOW + found.cost.finish == best
+
+
+def test_hands_rest_where_all_ends_sooner_by_that():
+    """The second coat waits 40 min for the first, then goes on alone while the deck is painted.
+
+    Whoever paints the deck meanwhile is an hour later: 110 min come before those that go on
+    alone. What is told of it claims no more than is proven.
+    """
+    alone = paint("s2", "wheels/rim", minutes=110, traits=(Trait.HANDS_FREE,))
+    of = carts(
+        (paint("s0", "hull/deck", minutes=110),), (paint("s1", "wheels/rim", minutes=5), alone)
+    )
+    best = best_finish(of, NOW, FAR)
+    first = plan_book(of, NOW)
+    assert best is not None
+    assert NOW + first.cost.finish == best + 60
+    found = best_of(of, NOW, Effort(rolls=0, proofs=0))
+    assert NOW + found.cost.finish == best
+    starts = {one.key.step: one.start for one in found.placements}
+    assert starts["s1"] < starts["s2"] < starts["s0"]
+    bound = next(one.value for one in found.bounds if one.level == "finish")
+    assert bound <= found.cost.finish
+    assert (found.status is Status.OPTIMAL) is (bound == found.cost.finish)
 
 
 # -- more bench time --------------------------------------------------------------------------
