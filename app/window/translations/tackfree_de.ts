@@ -7579,6 +7579,10 @@ Quelle: {source}</translation>
    <translation>braucht {needed} Trockenplätze, aber {location} hat {drying_places}</translation>
   </message>
   <message>
+   <source>no way to share the passes out does with less</source>
+   <translation>keine Verteilung der Schichten kommt mit weniger aus</translation>
+  </message>
+  <message>
    <source>cannot hold together: {what}</source>
    <translation>können nicht zusammen gelten: {what}</translation>
   </message>
@@ -7751,8 +7755,8 @@ Quelle: {source}</translation>
    <translation>braucht einen je Mittel</translation>
   </message>
   <message>
-   <source>no way to share the passes out does with less</source>
-   <translation>keine Verteilung der Schichten kommt mit weniger aus</translation>
+   <source>no way to share the passes out is over before</source>
+   <translation>keine Verteilung der Durchgänge ist früher zu Ende</translation>
   </message>
   <message>
    <source>filling the airbrush</source>
@@ -11173,14 +11177,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
-  </message>
-  <message>
-   <source>no way to share the passes out is over before</source>
-   <translation>keine Verteilung der Durchgänge ist früher zu Ende</translation>
-  </message>
-  <message>
-   <source>is damaged: it is cut short; restore a backup of it</source>
-   <translation>ist beschädigt: Das Ende fehlt; eine Sicherung zurückspielen</translation>
   </message>
  </context>
  <context>
