@@ -7756,7 +7756,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>no way to share the passes out is over before</source>
-   <translation>keine Verteilung der Durchgänge ist früher zu Ende</translation>
+   <translation>keine Verteilung der Schichten ist früher zu Ende</translation>
   </message>
   <message>
    <source>filling the airbrush</source>

@@ -35,9 +35,8 @@ class Settling:
     stopped: Callable[[], bool]
     _ordered: tuple[Placement, ...] = ()  # of the plan whose stretches are in order
     _narrowed: int | None = None  # the finish for which the minute was looked at
-    _asked: tuple[int, StretchesProven] | None = field(
-        default=None
-    )  # for which finish, and what was found
+    # For which finish the levels after it were asked for, and what was found.
+    _asked: tuple[int, StretchesProven] | None = None
 
     def news(self) -> Iterator[News]:
         """Yield what is found and proven."""
