@@ -37,6 +37,7 @@ from storage.held_file import HeldFile
 from storage.journal import Entry, Kind, Stacks
 from storage.opening import Opened, open_engine
 from storage.presence import Presence
+from storage.shown_plans import ShownPlans
 from storage.sound_book import NOTHING, SoundBook, demand_goes_on, read_sound
 from storage.undo_redo import Latest, back_to, joined, turned
 
@@ -61,6 +62,7 @@ class BenchBook:
     def __init__(self, path: Path, opened: Opened) -> None:
         self.path = path
         self._engine, self.read_only = opened
+        self.plans = ShownPlans(self._engine, path)
         self._held = HeldFile(path)
         self._presence = Presence(path)
         self._book: Book | None = None

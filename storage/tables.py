@@ -321,7 +321,7 @@ LEFTOVER_PORTION = _child("leftover_portion", LEFTOVER, _text("coating"), _numbe
 CARD = _child("card", SUPPLIES, _text("name"), _text("on"), _text("note"), _text("photo"))
 CARD_DROPS = _child("card_drops", CARD, _text("coating"), _whole("drops"))
 
-PREFERENCES = _top("preferences")
+PREFERENCES = _top("preferences", _text("staying"))
 PREFERENCE = _child("preference", PREFERENCES, _text("value"))
 PACE = _top("pace")
 PACE_LEARNED = _child(
@@ -341,5 +341,21 @@ JOURNAL = Table(
     Column("arguments", Text, nullable=True),  # JSON; without, ``name`` is the whole text
     Column("content", Text, nullable=False, server_default=""),
     Column("digest", Text, nullable=False, server_default=""),
+)
+# What the program computed or told, apart from the book itself.
+SHOWN_PLAN = Table(
+    "shown_plan",
+    METADATA,
+    Column("id", Integer, primary_key=True),
+    _text("digest"),
+    Column("plan", LargeBinary, nullable=False),
+)
+PROMISE = Table(
+    "promise",
+    METADATA,
+    Column("id", Integer, primary_key=True),
+    _text("told_by"),
+    _whole("start"),
+    _whole("end"),
 )
 META = Table("meta", METADATA, Column("name", Text, primary_key=True), _text("value"))

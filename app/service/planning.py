@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from app.service.planning_errors import Stopped, Unsound
@@ -11,8 +11,11 @@ from planner.cure import Cure
 from planner.schedule.drying_locations import chosen_in, settled
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import Premises, Verdict, judge
-from planner.schedule.priority_rules import RULES
+from planner.schedule.priority_rules import RULES, Rule
+from planner.schedule.staying.policy import Choice, choose, firm_stretches, firm_times, gains
+from planner.schedule.staying.repair import drawn_forward, repaired
 from planner.values.book import Book
+from planner.values.moment import Interval
 from planner.values.plan import Plan
 from planner.values.plausible_dates import in_reach
 from storage.exchange import digest
@@ -37,7 +40,9 @@ class _Watched(BenchCalendar):
 class Planned:
     """A plan that the judge accepted, the judge's word on it, and the tables it was read from.
 
-    ``book`` is the one planned, films drying where the plan has chosen.
+    ``book`` is the one planned, films drying where the plan has chosen;
+    ``offer`` another plan that would gain something, but moves what is not
+    moved without a person's word.
     """
 
     plan: Plan
@@ -45,6 +50,7 @@ class Planned:
     cure: Cure
     calendar: BenchCalendar
     book: Book
+    offer: Plan | None = None
 
 
 def plan(
@@ -53,6 +59,8 @@ def plan(
     *,
     last: Plan | None = None,
     quick: bool = False,
+    promised: Sequence[Interval] = (),
+    shown: bool = False,
     stop: Callable[[], bool] | None = None,
 ) -> Planned:
     """Plan every active project of a book from ``now`` on.
@@ -60,11 +68,18 @@ def plan(
     Parameters
     ----------
     last
-        The plan before it; steps that leave its stretch are counted.
+        The plan before it: it is repaired, and other plans take its place
+        only as far as definition 27a lets them.
     quick
-        Try one rule only: sound, found in a fraction of the time, and often a
-        little dearer; for showing something while the rest is tried.  It names
-        no input (its digest is empty).
+        Only repair the plan before it or, if there is none, try one rule only:
+        sound, found in a fraction of the time, and often a little dearer; for
+        showing something while the rest is tried.  It names no input (its
+        digest is empty).
+    promised
+        Evenings that somebody was told of, on paper or in a calendar.
+    shown
+        ``last`` is what was shown for this very book: where all of it still
+        holds, nothing else is tried.
     stop
         Asked all the time while a plan is searched, from this very thread.
 
@@ -78,16 +93,74 @@ def plan(
         If the judge refuses what the heuristic made.
     """
     in_reach(book, now)
-    rules = RULES[:1] if quick else RULES
     # Both read the same tables of rates and bench time; each computes its own times.
     premises = Premises(book, calendar=calendar_of(book.bench_time))
-    cure, calendar = premises.cure, premises.calendar
+    calendar = premises.calendar
     if stop is not None:
         calendar = _Watched(calendar, stop)
-    found = plan_book(book, now, cure=cure, calendar=calendar, rules=rules, last=last)
-    made = found if quick else replace(found, digest=digest(book))
+    asked = _Asked(book, now, last, premises, calendar, tuple(promised))
+    choice = _near_to_last(asked, quick=quick, shown=shown) if last is not None else None
+    if choice is None:
+        choice = Choice(_first(asked, quick=quick))
+    made = choice.taken if quick else replace(choice.taken, digest=digest(book))
     verdict = judge(book, made, premises=premises)
     if not verdict.accepted:
         raise Unsound(verdict)
     there = settled(book, chosen_in(book, made))
-    return Planned(made, verdict, premises.cure, premises.calendar, there)
+    return Planned(made, verdict, premises.cure, premises.calendar, there, choice.offered)
+
+
+@dataclass(frozen=True)
+class _Asked:
+    book: Book
+    now: int
+    last: Plan | None
+    premises: Premises
+    calendar: BenchCalendar
+    promised: tuple[Interval, ...]
+
+
+def _by_rules(asked: _Asked, rules: tuple[Rule, ...]) -> Plan:
+    cure, calendar = asked.premises.cure, asked.calendar
+    return plan_book(
+        asked.book, asked.now, cure=cure, calendar=calendar, rules=rules, last=asked.last
+    )
+
+
+def _first(asked: _Asked, *, quick: bool) -> Plan:
+    """Return a plan where none was before: of the rules, and what comes forward in theirs."""
+    found = _by_rules(asked, RULES[:1] if quick else RULES)
+    if quick:
+        return found
+    premises, calendar = asked.premises, asked.calendar
+    forward = drawn_forward(asked.book, found, premises=premises, calendar=calendar)
+    better = gains(asked.book, calendar, found, forward)
+    if not (better and judge(asked.book, forward, premises=premises).accepted):
+        return found
+    return replace(forward, cost=replace(forward.cost, moved=0))
+
+
+def _near_to_last(asked: _Asked, *, quick: bool, shown: bool) -> Choice | None:
+    """Repair the plan before, and hold others against it; None if there is nothing to repair."""
+    book, last, premises, calendar = asked.book, asked.last, asked.premises, asked.calendar
+    if last is None or not (last.placements or last.unplaced):
+        return None
+    firm = firm_stretches(calendar, asked.promised)
+    present = repaired(book, last, asked.now, premises=premises, calendar=calendar, firm=firm)
+    if present is None or present.cost.unplaced > last.cost.unplaced:
+        # No repair leaves out what the rules alone could place.
+        ruled = _by_rules(asked, RULES[:1] if quick else RULES)
+        if present is None or ruled.cost.unplaced < present.cost.unplaced:
+            present = ruled if judge(book, ruled, premises=premises).accepted else present
+    if present is None:
+        return None
+    if quick or (shown and (present.placements, present.bench) == (last.placements, last.bench)):
+        return Choice(present)
+    forward = drawn_forward(book, present, premises=premises, calendar=calendar, firm=firm)
+    others = [
+        one
+        for one in (forward, _by_rules(asked, RULES))
+        if gains(book, calendar, present, one) and judge(book, one, premises=premises).accepted
+    ]
+    times = firm_times(calendar, asked.now, asked.promised)
+    return choose(book, calendar, present, others, times)

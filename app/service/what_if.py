@@ -241,9 +241,15 @@ def outcome_of(book: Book, plan: Plan, *, rough: bool = False) -> PlanFigures:
 
 
 def tried(
-    book: Book, now: int, scenario: Scenario, stop: Callable[[], bool]
+    book: Book,
+    now: int,
+    scenario: Scenario,
+    stop: Callable[[], bool],
+    last: Plan | None = None,
 ) -> Iterator[PlanFigures]:
     """Yield what a scenario comes to: a first look, then with every rule tried.
+
+    ``last`` is the plan as it is, near to which the scenario is planned.
 
     Nothing more comes once ``stop`` says so.
 
@@ -257,7 +263,7 @@ def tried(
     changed = scenario.apply(book).book
     for quick in (True, False):
         try:
-            made = plan(changed, now, quick=quick, stop=stop)
+            made = plan(changed, now, last=last, quick=quick, stop=stop)
         except Stopped:
             return
         yield outcome_of(changed, made.plan, rough=quick)

@@ -48,6 +48,7 @@ class Improving(QObject):
         self._poll.setInterval(POLL_MS)
         self._poll.timeout.connect(self._look)
         session.planning.connect(self._planning)
+        session.offered.connect(self._offered)
         session.closed.connect(self.stop)
 
     @property
@@ -142,13 +143,29 @@ class Improving(QObject):
     def _hear(self, newest: Improved, cheaper: bool) -> None:
         self.known = newest.plan
         if cheaper or self.offer is not None:
-            if self.session.leaves_tonight(newest.plan):
-                self.offer = None
-                cause = self.tr("a better plan was found")
-                self.session.take_plan(newest.plan, newest.verdict, cause)
-            else:
-                self.offer = newest
+            self._weigh(newest)
         self.changed.emit()
+
+    def _offered(self, plan: Plan) -> None:
+        """Offer what planning by the rules has found."""
+        from planner.schedule.judge import judge  # noqa: PLC0415
+
+        book = self.session.book
+        if book is not None:
+            self.offer = Improved(plan, True, judge(book, plan))
+            self.changed.emit()
+
+    def _weigh(self, newest: Improved) -> None:
+        """Take a plan, offer it or let it be, as definition 27a says."""
+        choice = self.session.weigh(newest.plan)
+        if choice is None:
+            return
+        if choice.taken is newest.plan:
+            self.offer = None
+            cause = self.tr("a better plan was found")
+            self.session.take_plan(newest.plan, newest.verdict, cause)
+        elif choice.offered is newest.plan:
+            self.offer = newest
 
 
 def _gains(old: Plan, new: Plan) -> str:

@@ -6,7 +6,7 @@ when that part is first read: the window is painted before.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
@@ -29,6 +29,7 @@ if TYPE_CHECKING:
     from planner.tonight import RunSheet
     from planner.tonight.replayed_plan import ReplayedPlan
     from planner.values.book import Book
+    from planner.values.moment import Interval
     from planner.values.plan import PassKey, Placement, Plan
 
 # What is read off the book and the air, whatever the plan.
@@ -64,7 +65,10 @@ class RoomAir:
 
 @dataclass(frozen=True)
 class PlanSnapshot:
-    """One plan and what is read off it, each part when it is first looked at."""
+    """One plan and what is read off it, each part when it is first looked at.
+
+    ``offer`` is another plan that gains something, but is not taken unasked.
+    """
 
     book: Book
     now: int
@@ -72,6 +76,7 @@ class PlanSnapshot:
     verdict: Verdict
     cure: Cure
     calendar: BenchCalendar
+    offer: Plan | None = None
 
     @property
     def zone(self) -> ZoneInfo:
@@ -214,6 +219,8 @@ def picture_of(
     *,
     last: Plan | None = None,
     quick: bool = False,
+    promised: Sequence[Interval] = (),
+    shown: bool = False,
     stop: Callable[[], bool] | None = None,
 ) -> PlanSnapshot:
     """Plan a book from ``now`` on; all else as for `app.service.planning.plan`.
@@ -227,11 +234,17 @@ def picture_of(
     """
     from app.service.planning import plan  # noqa: PLC0415
 
-    planned = plan(book, now, last=last, quick=quick, stop=stop)
+    planned = plan(book, now, last=last, quick=quick, promised=promised, shown=shown, stop=stop)
     # The logbook may be ahead of the clock; the plan says which minute it begins with.
     here = planned.plan.now
     return PlanSnapshot(
-        planned.book, here, planned.plan, planned.verdict, planned.cure, planned.calendar
+        planned.book,
+        here,
+        planned.plan,
+        planned.verdict,
+        planned.cure,
+        planned.calendar,
+        planned.offer,
     )
 
 

@@ -1,122 +1,47 @@
 """The plan of a book, kept up to date in the background.
 
-A thread plans by one rule first, then by all of them, and reads off the plan
-what the view on screen shows.  An answer to an older book is thrown away.
+A thread repairs the plan before, or plans by one rule where there is none; then
+it tries all rules, and reads off the plan what the view on screen shows.  An
+answer to an older book is thrown away.
 """
 
 from __future__ import annotations
 
-import logging
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import replace
 from functools import partial
 from threading import Event
 from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
+from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal
 
-from app.service.planning_errors import Stopped, Unsound
-from app.window import words
-from app.window.message_translation import translated
-from app.window.plan_snapshot import PlanChange, PlanSnapshot, SnapshotPart, picture_of
+from app.window.plan_snapshot import PlanChange, PlanSnapshot, SnapshotPart
+from app.window.planning_jobs import Answers, Planning, Preparing, Question
 from planner.values.book import Book
-from planner.values.moment import zone_named
-from planner.values.plan import PassKey, Plan
+from planner.values.moment import Interval, zone_named
+from planner.values.plan import Plan
 from planner.values.present import last_told, present
-from planner.values.refusal import Refused
 from planner.values.wishes import Level
 
 if TYPE_CHECKING:
     from planner.schedule.judge import Verdict
-
-log = logging.getLogger(__name__)
+    from planner.schedule.staying.policy import Choice
 
 MOVED_MS = 10  # time for the window to paint what moved
 PAINT_MS = 40  # time for it to paint the first answer
 
 
-class _Answers(QObject):
-    """Carries answers from the background thread to the window's."""
+def _no_better(full: PlanSnapshot, quick: PlanSnapshot, before: PlanSnapshot | None) -> bool:
+    """Tell whether trying all rules gained nothing.
 
-    came = Signal(int, object, bool)
-    failed = Signal(int, str, bool)
-    prepared = Signal(int)
-    foreseen = Signal(int)
-
-
-@dataclass(frozen=True)
-class _Question:
-    """What is to be planned; ``quick`` by one rule, else by all of them.
-
-    ``old`` is the picture before the edit, ``part`` what is on screen.
+    A first plan is as good as can be; one that follows another gains only
+    where it was let to (definition 27a), and is another only then.
     """
-
-    serial: int
-    book: Book
-    now: int
-    old: PlanSnapshot | None
-    part: SnapshotPart | None
-    quick: bool
-
-
-class _Planning(QRunnable):
-    def __init__(self, asked: _Question, answers: _Answers, stop: Event) -> None:
-        super().__init__()
-        self._asked, self._answers, self._stop = asked, answers, stop
-
-    def run(self) -> None:
-        """Plan, and send what came of it."""
-        asked = self._asked
-        last = asked.old.plan if asked.old and not asked.quick else None
-        try:
-            picture = picture_of(
-                asked.book, asked.now, last=last, quick=asked.quick, stop=self._stop.is_set
-            )
-            if not asked.quick and asked.part is not None:
-                picture.prepare(asked.part)
-        except Stopped:
-            pass  # something newer is being planned
-        except (Refused, Unsound) as problem:
-            self._answers.failed.emit(asked.serial, translated(str(problem)), asked.quick)
-        except Exception:
-            # A fault of the program must neither hang the window nor end it.
-            log.exception("planning failed")
-            message = words.tr("planning failed; the program's log says where")
-            self._answers.failed.emit(asked.serial, message, asked.quick)
-        else:
-            self._answers.came.emit(asked.serial, picture, asked.quick)
-
-
-class _Preparing(QRunnable):
-    """Reads a part of a picture, and says so."""
-
-    def __init__(
-        self, picture: PlanSnapshot, part: SnapshotPart | None, done: Callable[[], None]
-    ) -> None:
-        super().__init__()
-        self._picture, self._part, self._done = picture, part, done
-
-    def run(self) -> None:
-        """Read it, and say so."""
-        if self._part is not None:
-            self._picture.prepare(self._part)
-        self._done()
-
-
-def _no_better(full: PlanSnapshot, quick: PlanSnapshot) -> bool:
-    """Tell whether trying all rules gained nothing; steps moved against a plan count last."""
+    if before is not None:
+        return full.plan.placements == quick.plan.placements and full.plan.bench == quick.plan.bench
     order = tuple(one for one in full.book.preferences.order if one is not Level.MOVED)
     return full.plan.cost.in_order(order) >= quick.plan.cost.in_order(order)
-
-
-def _until(plan: Plan, minute: int) -> set[tuple[PassKey, int, int]]:
-    """Return what a plan does before a minute, facts left out."""
-    return {
-        (placed.key, placed.start, placed.end)
-        for placed in plan.placements
-        if placed.start < minute and not placed.logged
-    }
 
 
 class Replanning(QObject):
@@ -124,7 +49,7 @@ class Replanning(QObject):
 
     Signals
     -------
-    pictured(Change)
+    pictured(PlanChange)
         A new plan is there.
     prepared()
         What the view on screen shows of it has been read, too.
@@ -132,11 +57,14 @@ class Replanning(QObject):
         What opens and closes by it has been read, last of all.
     planning(bool)
         Planning began, or ended.
+    offered(Plan)
+        Another plan, accepted by the judge, gains something but moves tonight.
     troubled(str)
         Something could not be done; the sentence says what and how to mend it.
     """
 
     pictured = Signal(object)
+    offered = Signal(object)
     prepared = Signal()
     foreseen = Signal()
     planning = Signal(bool)
@@ -167,10 +95,13 @@ class Replanning(QObject):
         self._ahead.setInterval(MOVED_MS)
         self._ahead.timeout.connect(self._look_ahead)
         self._cause = ""
+        self._digest = ""  # of the book that was planned last
+        self._shown: dict[str, Plan] = {}  # what was shown, by the digest of its book
+        self._known: tuple[Plan, ...] = ()
         self._last_change: PlanChange | None = None
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
-        self._answers = _Answers()
+        self._answers = Answers()
         self._answers.came.connect(self._take)
         self._answers.failed.connect(self._fail)
         self._answers.prepared.connect(self._show)
@@ -212,14 +143,25 @@ class Replanning(QObject):
         """The last new plan that came of something with a name, as of an edit."""
         return self._last_change
 
-    def replan(self, tried: PlanSnapshot | None = None) -> None:
-        """Plan the book as it stands, in the background; ``tried`` is a first answer."""
+    @property
+    def promised(self) -> tuple[Interval, ...]:
+        """Evenings that somebody was told of, on paper or in a calendar."""
+        return ()
+
+    def replan(self, tried: PlanSnapshot | None = None, *, recall: bool = False) -> None:
+        """Plan the book as it stands, in the background.
+
+        ``tried`` is a first answer; ``recall`` says that the book may stand
+        as it stood before, and is to have the plan that was shown then.
+        """
         if self._book is None:
             return
         self._serial += 1
+        self._digest = ""
         self._stop.set()  # what is planned for an older book only takes its time
         self._stop = Event()
         self._before = self._picture
+        self._known = tuple(self._shown.values()) if recall else ()
         self.planning.emit(True)
         self._put_off()
         self._pool.clear()
@@ -249,14 +191,24 @@ class Replanning(QObject):
         self._pool.clear()
         self._pool.waitForDone()
         self._picture = self._before = self._last_change = None
+        self._digest, self._shown = "", {}
 
     def _put_off(self) -> None:
         for timer in (self._later, self._soon, self._ahead):
             timer.stop()
 
     def _ask(self, book: Book, *, quick: bool) -> None:
-        asked = _Question(self._serial, book, self.now, self._before, self._part, quick)
-        self._pool.start(_Planning(asked, self._answers, self._stop))
+        asked = Question(
+            self._serial,
+            book,
+            self.now,
+            self._before,
+            self._part,
+            quick,
+            self.promised,
+            self._known,
+        )
+        self._pool.start(Planning(asked, self._answers, self._stop))
 
     def _try_all(self) -> None:
         """Try every rule, unless something newer is being planned."""
@@ -274,16 +226,18 @@ class Replanning(QObject):
         there = settled(self._book, chosen_in(self._book, plan))
         self._picture = old.with_plan(there, plan, verdict)
         self._tell(old, self._picture, cause)
+        self._keep_shown()
         self._soon.start()
 
-    def leaves_tonight(self, plan: Plan) -> bool:
-        """Tell whether a plan does in this stretch, or the next, just what is shown."""
+    def weigh(self, plan: Plan) -> Choice | None:
+        """Say which is to be shown, the plan on screen or another of the book as it stands."""
+        from planner.schedule.staying.policy import choose, firm_times  # noqa: PLC0415
+
         shown = self._picture
-        if shown is None:
-            return False
-        stretch = shown.calendar.next_stretch(self.now)
-        until = stretch.interval.end if stretch else self.now
-        return _until(shown.plan, until) == _until(plan, until)
+        if shown is None or self._book is None:
+            return None
+        firm = firm_times(shown.calendar, self.now, self.promised)
+        return choose(self._book, shown.calendar, shown.plan, [plan], firm)
 
     def show_first(self, part: SnapshotPart | None) -> None:
         """Have this part of every picture read in the background, for the view on screen."""
@@ -301,7 +255,8 @@ class Replanning(QObject):
         if serial != self._serial:
             return
         shown = self._picture
-        if quick or shown is None or shown is self._before or not _no_better(picture, shown):
+        before = self._before
+        if quick or shown is None or shown is before or not _no_better(picture, shown, before):
             old = self._before
             self._picture = picture
             self._tell(old, picture, self._cause)
@@ -309,8 +264,24 @@ class Replanning(QObject):
             # Only once what moved was painted: two threads would share one interpreter.
             self._soon.start()
         else:
+            self._digest = picture.plan.digest
+            self._keep_shown()
             self._show(serial)
             self._rest()
+            if picture.offer is not None:
+                self.offered.emit(picture.offer)
+
+    def _keep_shown(self) -> None:
+        """Keep the plan on screen as what was shown for its book, the newest last."""
+        if self._picture is None or not self._digest:
+            return
+        plan = replace(self._picture.plan, digest=self._digest)
+        if self._shown.pop(self._digest, None) != plan:
+            self._put_by(plan)
+        self._shown[self._digest] = plan
+
+    def _put_by(self, plan: Plan) -> None:
+        """Store a plan that is shown; here there is nowhere to."""
 
     def _tell(self, old: PlanSnapshot | None, new: PlanSnapshot, cause: str) -> None:
         from app.service.plan_changes import moved  # noqa: PLC0415
@@ -324,14 +295,14 @@ class Replanning(QObject):
         picture = self._picture
         if self._book is not None and picture is not None:
             done = partial(self._answers.prepared.emit, self._serial)
-            self._pool.start(_Preparing(picture, self._part, done))
+            self._pool.start(Preparing(picture, self._part, done))
 
     def _look_ahead(self) -> None:
         """Read what opens and closes, once the view on screen was painted."""
         picture = self._picture
         if self._book is not None and picture is not None:
             done = partial(self._answers.foreseen.emit, self._serial)
-            self._pool.start(_Preparing(picture, SnapshotPart.MOMENTS, done))
+            self._pool.start(Preparing(picture, SnapshotPart.MOMENTS, done))
 
     def _show(self, serial: int) -> None:
         if serial != self._serial:

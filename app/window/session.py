@@ -7,7 +7,8 @@ the window is painted before.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import logging
+from collections.abc import Callable, Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -22,12 +23,15 @@ from app.window.opening import BookOpening
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.replanning import Replanning
 from planner.values.book import Book
-from planner.values.plan import PassKey
+from planner.values.moment import Interval
+from planner.values.plan import PassKey, Plan
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
     from planner.sequences.difference import Given, Spot
     from storage.bench_book import BenchBook, Stacks
+
+log = logging.getLogger(__name__)
 
 
 class Session(Replanning):
@@ -57,6 +61,7 @@ class Session(Replanning):
     ) -> None:
         super().__init__(clock, parent)
         self._store: BenchBook | None = None
+        self._promised: tuple[Interval, ...] = ()
         self._opening = BookOpening(self)
         self._opening.opened.connect(self._come)
         self._opening.refused.connect(lambda why: self.troubled.emit(translated(why)))
@@ -108,9 +113,41 @@ class Session(Replanning):
         """Work with an opened book from now on."""
         self.close()
         self._store, self._book = store, book
+        self._recollect(store)
         self.opened.emit()
         self.edited.emit()
-        self.replan()
+        self.replan(recall=True)
+
+    def _recollect(self, store: BenchBook) -> None:
+        """Read what was shown of a book, and promised."""
+        try:
+            self._shown = {plan.digest: plan for plan in store.plans.all()}
+            self._promised = store.plans.promised()
+        except Refused:
+            log.exception("what was shown cannot be read")  # it is planned anew
+
+    def _put_by(self, plan: Plan) -> None:
+        if self._store is None:
+            return
+        try:
+            self._store.plans.keep(plan)
+        except Refused:
+            log.exception("what is shown cannot be kept")  # it can be planned anew
+
+    @property
+    def promised(self) -> tuple[Interval, ...]:
+        """Evenings that somebody was told of, on paper or in a calendar."""
+        return self._promised
+
+    def promise(self, told_by: str, times: Iterable[Interval]) -> None:
+        """Note that a "sheet" or a "calendar" has told of some evenings."""
+        if self._store is None:
+            return
+        try:
+            self._store.plans.promise(told_by, times, self.now)
+            self._promised = self._store.plans.promised()
+        except Refused as problem:
+            self.troubled.emit(translated(str(problem)))
 
     def close(self) -> None:
         """Let go of the book, after planning has come to rest; open none any more."""
@@ -120,6 +157,7 @@ class Session(Replanning):
         if self._store is not None:
             self._store.close()
         self._store = self._book = None
+        self._promised = ()
         self._know_names()
 
     def _know_names(self) -> None:
@@ -156,27 +194,31 @@ class Session(Replanning):
         """Take back the last edit."""
         if self._store is not None:
             self._change(
-                self.tr("undo {name}").format(name=edit_name(self.undo_name())), self._store.undo
+                self.tr("undo {name}").format(name=edit_name(self.undo_name())),
+                self._store.undo,
+                recall=True,
             )
 
     def redo(self) -> None:
         """Make the last undone edit again."""
         if self._store is not None:
             self._change(
-                self.tr("redo {name}").format(name=edit_name(self.redo_name())), self._store.redo
+                self.tr("redo {name}").format(name=edit_name(self.redo_name())),
+                self._store.redo,
+                recall=True,
             )
 
     def take_back(self) -> None:
         """Take back what was done last of all, be it an edit or a fact of the logbook."""
         if self._store is not None:
             name = self.tr("taken back: {name}").format(name=edit_name(self.latest_name()))
-            self._change(name, self._store.take_back)
+            self._change(name, self._store.take_back, recall=True)
 
     def turn_to(self, edit: int, name: str) -> None:
         """Go to the point right after an edit of the journal, 0 for before all of them."""
         if self._store is not None:
             store = self._store
-            self._change(name, lambda: store.turn_to(edit))
+            self._change(name, lambda: store.turn_to(edit), recall=True)
 
     def stacks(self) -> Stacks | None:
         """Return the edits that can be undone and redone, the next one last."""
@@ -274,7 +316,12 @@ class Session(Replanning):
         return logbook.planned_minutes(self._book, self._picture.plan, key)
 
     def _change(
-        self, name: str, write: Callable[[], object], tried: PlanSnapshot | None = None
+        self,
+        name: str,
+        write: Callable[[], object],
+        tried: PlanSnapshot | None = None,
+        *,
+        recall: bool = False,
     ) -> bool:
         from storage.bench_book import BookChanged  # noqa: PLC0415 - as of `books.open_book`
 
@@ -292,5 +339,5 @@ class Session(Replanning):
         self._book = store.known()
         self._cause = name
         self.edited.emit()
-        self.replan(tried)
+        self.replan(tried, recall=recall)
         return True

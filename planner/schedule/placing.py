@@ -12,10 +12,11 @@ def put_away(table: PartialSchedule) -> None:
     """Clean every loaded cup, from the table's time on."""
     for name in sorted(table.cups):
         if table.cups[name].coating:
-            _clean(table, name, table.time)
+            clean(table, name, table.time)
 
 
-def _clean(table: PartialSchedule, name: str, start: int) -> None:
+def clean(table: PartialSchedule, name: str, start: int) -> None:
+    """Clean one cup from a minute on."""
     end = start + table.problem.airbrushes[name].clean_minutes
     table.bench.append(BenchWork(BenchKind.CLEAN, Interval(start, end), name))
     table.cups[name] = EMPTY
@@ -30,7 +31,7 @@ def place(table: PartialSchedule, fit: Fit) -> None:
         table.time = fit.hands
         for name in [fit.airbrush] if fit.airbrush else sorted(table.cups):
             if table.cups[name].coating:
-                _clean(table, name, table.time)
+                clean(table, name, table.time)
     if fit.prepare:
         interval = Interval(fit.work, fit.work + fit.prepare)
         table.bench.append(BenchWork(BenchKind.PREPARE, interval, serves=key))

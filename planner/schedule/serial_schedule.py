@@ -77,6 +77,18 @@ class SerialSchedule:
     def run(self) -> None:
         """Place all that can be placed."""
         self.take_facts()
+        self._go_on()
+
+    def resume(self, table: PartialSchedule) -> None:
+        """Place what a table has not yet, from its time on."""
+        self.table = table
+        self.waits = [
+            sum(before not in table.end for before in activity.before)
+            for activity in self.problem.activities
+        ]
+        self._go_on()
+
+    def _go_on(self) -> None:
         for activity in self.problem.activities:
             if activity.index not in self.table.end and self.waits[activity.index] == 0:
                 self._make_ready(activity.index)

@@ -22,14 +22,22 @@ class Level(StrEnum):
     MOVED = "moved"
 
 
+class Staying(StrEnum):
+    """What a plan may move (definition 27a)."""
+
+    CLOSE = "keep close"
+    EARLIEST = "earliest finish"
+
+
 USUAL_ORDER = (Level.LATE, Level.FINISH, Level.STRETCHES, Level.SETUP, Level.MOVED)
 
 
 @dataclass(frozen=True, kw_only=True)
 class Preferences:
-    """In which order the levels of the cost count; each stands there once."""
+    """In which order the levels of the cost count, each once; and what a plan may move."""
 
     order: tuple[Level, ...] = USUAL_ORDER
+    staying: Staying = Staying.CLOSE
 
     def __post_init__(self) -> None:
         demand(

@@ -17,6 +17,7 @@ from app.window.message_translation import translated
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from planner.values.book import Book
+from planner.values.plan import Plan
 from planner.values.refusal import Refused
 
 log = logging.getLogger(__name__)
@@ -192,7 +193,7 @@ class Runner(QObject):
             self._run(None, lambda _stop: iter((what_if.outcome_of(picture.book, picture.plan),)))
         for scenario in waiting:
             if scenario not in running:
-                self._run(scenario, _trying(book, picture.now, scenario))
+                self._run(scenario, _trying(book, picture.now, scenario, picture.plan))
 
     def _run(
         self, scenario: Scenario | None, outcomes: Callable[[Callable[[], bool]], object]
@@ -222,5 +223,7 @@ class Runner(QObject):
         self.changed.emit()
 
 
-def _trying(book: Book, now: int, scenario: Scenario) -> Callable[[Callable[[], bool]], object]:
-    return lambda stop: what_if.tried(book, now, scenario, stop)
+def _trying(
+    book: Book, now: int, scenario: Scenario, last: Plan
+) -> Callable[[Callable[[], bool]], object]:
+    return lambda stop: what_if.tried(book, now, scenario, stop, last)

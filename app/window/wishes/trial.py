@@ -58,7 +58,13 @@ class _Trying(QRunnable):
         """Plan the book with the wish, and send what forbids it, if anything does."""
         trial = None
         try:
-            trial = picture_of(self._edit.book, self._now, quick=True, stop=self.stopped.is_set)
+            trial = picture_of(
+                self._edit.book,
+                self._now,
+                last=self._before.plan,
+                quick=True,
+                stop=self.stopped.is_set,
+            )
             asked = self._asked
             why = conflict_sentence.after_trial(self._before, trial, asked.key, asked.where)
         except Stopped:

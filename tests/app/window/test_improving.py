@@ -11,9 +11,12 @@ import pytest
 from window_steps import MakeWindow
 
 from app.service import improving as service
+from app.service import planning
 from app.window import improving
+from app.window.main_window import MainWindow
 from planner.schedule.judge import judge
 from planner.values.book import Book
+from planner.values.plan import Plan
 
 
 class Canned:
@@ -41,19 +44,45 @@ def canned(monkeypatch: pytest.MonkeyPatch) -> list[service.Improved]:
     return Canned.sent
 
 
-def test_a_plan_that_leaves_tonight_is_taken_at_once(
+def later_plan(window: MainWindow, book: Book, now: int) -> Plan:
+    """Show a plan that leaves the second evening free; return the one that was shown before."""
+    session = window.session
+    shown = session.picture
+    assert shown is not None
+    second = sorted({shown.calendar.stretch_at(one.start).on for one in shown.plan.placements})[1]
+    away = replace(book, bench_time=replace(book.bench_time, skipped=(second,)))
+    later = planning.plan(away, now, last=shown.plan).plan
+    session.take_plan(later, judge(book, later), "")
+    return shown.plan
+
+
+def test_a_plan_that_ends_a_stretch_earlier_and_leaves_tonight_is_taken_at_once(
+    qtbot, make_window: MakeWindow, lamplighter: tuple[Book, int], canned: list[service.Improved]
+) -> None:
+    book, now = lamplighter
+    window = make_window(book, now)
+    better = replace(later_plan(window, book, now), digest="found later")
+    qtbot.waitUntil(lambda: window.improving.running)
+    canned.append(service.Improved(better, True, judge(book, better)))
+    qtbot.waitUntil(lambda: window.session.picture.plan.digest == "found later")
+    assert window.improving.offer is None
+    assert not window.commands.better.isEnabled()
+
+
+def test_a_plan_that_gains_less_than_a_stretch_is_let_be(
     qtbot, make_window: MakeWindow, lamplighter: tuple[Book, int], canned: list[service.Improved]
 ) -> None:
     book, now = lamplighter
     window = make_window(book, now)
     shown = window.session.picture
     assert shown is not None
-    same = replace(shown.plan, digest="found later")
+    cheaper = replace(shown.plan.cost, setup_minutes=shown.plan.cost.setup_minutes - 3)
+    other = replace(shown.plan, cost=cheaper, digest="other")
     qtbot.waitUntil(lambda: window.improving.running)
-    canned.append(service.Improved(same, True, judge(book, same)))
-    qtbot.waitUntil(lambda: window.session.picture.plan.digest == "found later")
+    canned.append(service.Improved(other, True, shown.verdict))
+    qtbot.waitUntil(lambda: window.improving.known is other)
+    assert window.session.picture is shown
     assert window.improving.offer is None
-    assert not window.commands.better.isEnabled()
 
 
 def test_a_plan_that_changes_tonight_waits_for_its_key(
@@ -61,9 +90,9 @@ def test_a_plan_that_changes_tonight_waits_for_its_key(
 ) -> None:
     book, now = lamplighter
     window = make_window(book, now)
+    better = later_plan(window, book, now)
     shown = window.session.picture
-    assert shown is not None
-    other = replace(shown.plan, placements=shown.plan.placements[1:], digest="other")
+    other = replace(better, placements=better.placements[1:], digest="other")
     qtbot.waitUntil(lambda: window.improving.running)
     canned.append(service.Improved(other, True, shown.verdict))
     qtbot.waitUntil(lambda: window.improving.offer is not None)

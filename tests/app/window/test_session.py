@@ -13,7 +13,7 @@ from small_book import NOW, PROJECT, small_book
 
 from app.service import edits
 from app.service.planning_errors import Stopped, Unsound
-from app.window import replanning as module
+from app.window import planning_jobs as module
 from app.window.plan_snapshot import PlanChange, PlanSnapshot, picture_of
 from app.window.session import Session
 from planner.schedule.judge.verdict import Verdict, Violation

@@ -1,0 +1,48 @@
+"""The plan before, to the minute, on the table of today."""
+
+from __future__ import annotations
+
+from planner.schedule.partial_schedule import PartialSchedule
+from planner.schedule.problem import Problem
+from planner.schedule.staying.kept import Kept, Piece
+from planner.values.plan import Placement, Plan
+
+
+def as_it_stands(
+    problem: Problem, last: Plan, facts: PartialSchedule, kept: Kept
+) -> PartialSchedule | None:
+    """Return the table with all of a plan done as it says, whether that holds or not.
+
+    What it left out is left out again.  None where that is not even a
+    question: something is new, or should have begun by now.  Only the judge
+    can tell whether it holds.
+    """
+    done = {*facts.end, *kept.lost}
+    open_ = [one for one in problem.activities if one.index not in done]
+    if any(one.index not in kept.pieces for one in open_):
+        return None
+    if any(piece.begin < problem.now for piece in kept.events if isinstance(piece, Piece)):
+        return None
+    if any(one.one.minutes != _minutes(kept, one.index) for one in open_):
+        return None
+    known = {one.one.key for one in problem.activities}
+    if any(one.key not in known for one in last.placements):
+        return None
+    table = facts.clone()
+    airbrushes = {placed.key: placed.airbrush for placed in last.placements}
+    own = {brush.name for brush in problem.book.gear.airbrushes}
+    for index in sorted(kept.pieces, key=lambda i: (kept.pieces[i][0].start, i)):
+        key, pieces = problem.activities[index].one.key, kept.pieces[index]
+        if airbrushes[key] not in own | {""}:
+            return None
+        if any(before not in table.end for before in problem.activities[index].before):
+            return None
+        table.pieces[index] = pieces
+        table.placements.append(Placement(key, pieces, airbrushes[key]))
+        table.lay(index, pieces[0].start, pieces[-1].end)
+    table.bench = [work for work in last.bench if work.interval.start >= problem.now]
+    return table
+
+
+def _minutes(kept: Kept, index: int) -> int:
+    return sum(piece.minutes for piece in kept.pieces[index])

@@ -1,0 +1,305 @@
+"""Laying a plan again, stretch by stretch, every pass where it was if the rules still allow it.
+
+What cannot hold waits, and takes the first room that is left over: between
+what stays, or after it.  Nothing that can stay makes way.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass, replace
+
+from planner.bench import Stretch
+from planner.schedule.fit import Fit, fit_in
+from planner.schedule.optimise.stretch_sequencing import enter, sequence, what_fits
+from planner.schedule.partial_schedule import PartialSchedule
+from planner.schedule.placing import clean, place, put_away
+from planner.schedule.problem import Problem
+from planner.schedule.staying.kept import Cleaning, Kept, Piece
+
+LOOKS = 8  # gaps of one stretch are tried for no more passes
+EMPTY_STRETCHES = 60  # left unused one after another before what waits is left to the rules
+NEVER = 10**12
+
+
+@dataclass
+class Holding:
+    """Lays what is kept; ``pull`` lets work come forward into room that nothing else takes.
+
+    ``firm`` are stretches, by their starts, that nothing is moved into or out
+    of unless it must.
+    """
+
+    problem: Problem
+    kept: Kept
+    pull: bool = False
+    firm: frozenset[int] = frozenset()
+
+    def run(self, facts: PartialSchedule) -> PartialSchedule:
+        """Return the table with all that found a place by itself."""
+        calendar, table = self.problem.calendar, facts.clone()
+        events = self._by_stretch(table.time)
+        starts = sorted(events)
+        empty = 0
+        while len(table.end) < len(self.problem.activities) and empty < EMPTY_STRETCHES:
+            stretch = calendar.next_stretch(table.time)
+            if stretch is None:
+                break
+            ahead = [at for at in starts if at >= stretch.interval.start]
+            before = len(table.placements) + len(table.left)
+            table = self._stretch(table, stretch, events.get(stretch.interval.start, []))
+            progress = len(table.placements) + len(table.left) > before
+            empty = 0 if progress or len(ahead) > 1 else empty + 1
+        return table
+
+    def _by_stretch(self, time: int) -> dict[int, list[Piece | Cleaning]]:
+        """Return the events of each stretch of today's bench time."""
+        found: dict[int, list[Piece | Cleaning]] = defaultdict(list)
+        for event in self.kept.events:
+            stretch = self.problem.calendar.stretch_at(event.begin)
+            if stretch is not None and stretch.interval.end > time:
+                found[stretch.interval.start].append(event)
+        return found
+
+    def _stretch(
+        self, table: PartialSchedule, stretch: Stretch, events: list[Piece | Cleaning]
+    ) -> PartialSchedule:
+        here = enter(table, stretch)
+        done, failed = self._as_held(here, stretch, events)
+        if failed or not self._closed(done, stretch):
+            done = self._mended(here, stretch, events, done, failed)
+        waiting = self._waiting(done, stretch)
+        if waiting:
+            done = self._filled(here, done, stretch, events, waiting)
+        put_away(done)
+        done.time = max(done.time, stretch.interval.end)
+        return done
+
+    # -- what was there -----------------------------------------------------------------------
+
+    def _as_held(
+        self, here: PartialSchedule, stretch: Stretch, events: list[Piece | Cleaning]
+    ) -> tuple[PartialSchedule, list[int]]:
+        """Return the table with a stretch done as it was, and what of it could not be."""
+        table, failed = here.clone(), []
+        last = max((at for at, one in enumerate(events) if isinstance(one, Piece)), default=-1)
+        for at, event in enumerate(events):
+            if isinstance(event, Cleaning):
+                if at < last:
+                    _clean_as_before(table, event)
+            elif event.activity not in table.end and not self._lay(table, stretch, event):
+                failed.append(event.activity)
+        return table, list(dict.fromkeys(failed))
+
+    def _lay(self, table: PartialSchedule, stretch: Stretch, event: Piece) -> bool:
+        """Do a piece no earlier than before, or as soon as it can be; tell whether that went."""
+        fit = self._fit(table, stretch, event.activity, max(table.time, event.begin))
+        if fit is None and event.begin > table.time:
+            fit = self._fit(table, stretch, event.activity, table.time)
+        if fit is None:
+            return False
+        minutes = event.interval.minutes
+        if not event.last and fit.end - fit.start >= minutes and not self._alone(event.activity):
+            end = fit.start + minutes
+            fit = replace(fit, end=end, free=end, last=False)
+        elif not fit.last and event.last:
+            return False
+        place(table, fit)
+        return True
+
+    def _fit(self, table: PartialSchedule, stretch: Stretch, index: int, time: int) -> Fit | None:
+        if table.held_up(index) or self.problem.activities[index].blocked:
+            return None
+        if any(one not in table.end for one in self.problem.activities[index].before):
+            return None
+        return fit_in(table, index, stretch, time)
+
+    def _alone(self, index: int) -> bool:
+        return self.problem.activities[index].one.alone > 0
+
+    def _mended(
+        self,
+        here: PartialSchedule,
+        stretch: Stretch,
+        events: list[Piece | Cleaning],
+        done: PartialSchedule,
+        failed: list[int],
+    ) -> PartialSchedule:
+        """Return a stretch with as much of what was in it as it can hold, in any order."""
+        inside = self._could(here, [one.activity for one in events if isinstance(one, Piece)])
+        if any(index in here.left or index in done.left for index in inside):
+            return done  # work in pieces goes on as it can
+        tails = self.problem.tails
+        found = sequence(here, stretch, inside, tails) if inside else None
+        if found is not None and self._closed(found, stretch):
+            return found
+        urgency = sorted(inside, key=lambda i: (-tails[i], self.kept.order[i]))
+        most = what_fits(here, stretch, urgency, set(inside))
+        sound = self._closed(done, stretch)
+        if sound and len(done.placements) >= len(most.placements):
+            return done
+        return most
+
+    def _closed(self, table: PartialSchedule, stretch: Stretch) -> bool:
+        """Tell whether no closing runs out before the next stretch, but for what has no place."""
+        after = self.problem.calendar.next_stretch(stretch.interval.end)
+        begin = after.interval.start if after else 0
+        awaited = table.awaited - self.kept.lost
+        return all(table.deadline(index) > begin for index in awaited)
+
+    def _could(self, here: PartialSchedule, indices: list[int]) -> list[int]:
+        """Return those of some passes whose forerunners are done or among them."""
+        inside: list[int] = []
+        for index in indices:
+            activity = self.problem.activities[index]
+            known = all(one in here.end or one in inside for one in activity.before)
+            if known and not activity.blocked and index not in inside and index not in here.end:
+                inside.append(index)
+        return inside
+
+    # -- what waits ---------------------------------------------------------------------------
+
+    def _waiting(self, table: PartialSchedule, stretch: Stretch) -> list[int]:
+        """Return what may take room that is left over, most urgent first."""
+        kept, tails, end = self.kept, self.problem.tails, stretch.interval.end
+        waiting = [
+            activity.index
+            for activity in self.problem.activities
+            if activity.index not in table.end
+            and activity.index not in table.left
+            and not activity.blocked
+            and (
+                self.pull
+                or activity.index not in kept.pieces
+                or kept.pieces[activity.index][0].start < end
+            )
+        ]
+        if self.firm:
+            own = stretch.interval.start
+            waiting = [i for i in waiting if self._firm_at(i) == own * (own in self.firm)]
+        return sorted(waiting, key=lambda i: (kept.order.get(i, NEVER), -tails[i], i))
+
+    def _firm_at(self, index: int) -> int:
+        """Return the start of the firm stretch ahead that a pass was in, or 0."""
+        begun = self.kept.order.get(index)
+        stretch = None if begun is None else self.problem.calendar.stretch_at(begun)
+        at = stretch.interval.start if stretch else 0
+        return at if at in self.firm else 0
+
+    def _filled(
+        self,
+        here: PartialSchedule,
+        done: PartialSchedule,
+        stretch: Stretch,
+        events: list[Piece | Cleaning],
+        waiting: list[int],
+    ) -> PartialSchedule:
+        """Return the stretch with what waits put after what stays, or between it."""
+        least = min(self.problem.activities[i].one.hands for i in waiting)
+        looked = 0
+        for index in waiting:
+            if index in done.end or index in done.left:
+                continue
+            if not self._ready(done, index):
+                continue
+            found = self._behind(done, stretch, index)
+            if found is None and looked < LOOKS and _widest(done, stretch, here.time) >= least:
+                looked += 1
+                found = self._between(here, done, stretch, events, index)
+            if found is not None:
+                done = found
+        return done
+
+    def _ready(self, table: PartialSchedule, index: int) -> bool:
+        before = self.problem.activities[index].before
+        return all(one in table.end for one in before) and not table.held_up(index)
+
+    def _behind(
+        self, done: PartialSchedule, stretch: Stretch, index: int
+    ) -> PartialSchedule | None:
+        """Return the table with a pass, and all that must follow it soon, at the end."""
+        fit = fit_in(done, index, stretch, done.time)
+        if fit is None:
+            return None
+        trial = done.clone()
+        place(trial, fit)
+        if not fit.last:
+            return trial
+        return self._followed(trial, stretch, index)
+
+    def _followed(
+        self, trial: PartialSchedule, stretch: Stretch, index: int
+    ) -> PartialSchedule | None:
+        """Do what a closing asks for before the next stretch; None if that cannot be."""
+        if self._closed(trial, stretch):
+            return trial
+        for after in self._soon(index):
+            if after in trial.end or not self._ready(trial, after):
+                continue
+            fit = fit_in(trial, after, stretch, trial.time)
+            if fit is None or not fit.last:
+                return None
+            place(trial, fit)
+        return trial if self._closed(trial, stretch) else None
+
+    def _soon(self, index: int) -> list[int]:
+        problem = self.problem
+        soon = [problem.ends[number][1] for number in problem.closing_from.get(index, ())]
+        return [*soon, *(one for one in problem.activities[index].together if one != index)]
+
+    def _between(
+        self,
+        here: PartialSchedule,
+        done: PartialSchedule,
+        stretch: Stretch,
+        events: list[Piece | Cleaning],
+        index: int,
+    ) -> PartialSchedule | None:
+        """Return the stretch with a pass put where hands rest, and the rest at its minutes."""
+        before = {
+            one.activity: done.start.get(one.activity) for one in events if isinstance(one, Piece)
+        }
+        fresh = [i for i in done.start if i not in here.start and i not in before]
+        if fresh or done.left:
+            return None  # gaps are looked at once, before anything else came
+        for at, event in enumerate(events):
+            if not isinstance(event, Piece):
+                continue
+            table = self._up_to(here, stretch, events[:at])
+            fit = self._fit(table, stretch, index, table.time)
+            if fit is None or not fit.last or fit.free > event.begin:
+                continue
+            place(table, fit)
+            if self._soon(index) and not self._closed(table, stretch):
+                continue
+            rest, failed = self._as_held(table, stretch, events[at:])
+            same = all(rest.start.get(i) == start for i, start in before.items())
+            if not failed and same and self._closed(rest, stretch):
+                return rest
+        return None
+
+    def _up_to(
+        self, here: PartialSchedule, stretch: Stretch, events: list[Piece | Cleaning]
+    ) -> PartialSchedule:
+        return self._as_held(here, stretch, events)[0]
+
+
+def _clean_as_before(table: PartialSchedule, event: Cleaning) -> None:
+    """Empty a cup when it was emptied before, if anything is in it."""
+    cup = table.cups.get(event.airbrush)
+    if cup is not None and cup.coating and table.time <= event.begin:
+        clean(table, event.airbrush, event.begin)
+
+
+def _widest(done: PartialSchedule, stretch: Stretch, since: int) -> int:
+    """Return for how long hands rest at most between two pieces of work [min]."""
+    busy = [
+        *(work.interval for work in done.bench if work.interval.end > since),
+        *(p for one in done.placements for p in one.pieces if p.end > since),
+    ]
+    busy = sorted(one for one in busy if one.start < stretch.interval.end)
+    widest, free = 0, max(since, stretch.interval.start)
+    for one in busy:
+        widest = max(widest, one.start - free)
+        free = max(free, one.end)
+    return widest

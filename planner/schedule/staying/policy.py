@@ -1,0 +1,142 @@
+"""What may take the place of the plan that is there (definition 27a).  One home, pure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from functools import partial
+
+from planner.bench import BenchCalendar
+from planner.values.book import Book
+from planner.values.moment import Interval, moment_of
+from planner.values.plan import PassKey, Plan
+from planner.values.wishes import Level, Staying
+
+
+@dataclass(frozen=True)
+class Choice:
+    """Which plan is shown from now on, and which other is offered, if any."""
+
+    taken: Plan
+    offered: Plan | None = None
+
+
+def worth(book: Book, calendar: BenchCalendar, plan: Plan) -> tuple[int, ...]:
+    """Return what of a plan is worth moving work for; smaller is better.
+
+    Passes unplaced, then the person's levels down to lateness and finish:
+    lateness in Σ weight × days late, the finish as the stretches of bench
+    time that begin before the last of all is done, then as the sum of those
+    that begin before each project is.
+    """
+    order = book.preferences.order
+    last = max(order.index(Level.LATE), order.index(Level.FINISH))
+    found = [plan.cost.unplaced]
+    for level in order[: last + 1]:
+        if level is Level.LATE:
+            found.append(_days_late(book, calendar, plan))
+        elif level is Level.FINISH:
+            ends = [_stretches_until(calendar, plan.now, end) for _, end in plan.finishes]
+            found += [max(ends, default=0), sum(ends)]
+        else:
+            found.append(int(getattr(plan.cost, level.value)))
+    return tuple(found)
+
+
+def choose(
+    book: Book,
+    calendar: BenchCalendar,
+    present: Plan,
+    candidates: Iterable[Plan],
+    firm: Sequence[Interval] = (),
+) -> Choice:
+    """Say which plan takes the place of the present one, and which is offered.
+
+    Parameters
+    ----------
+    candidates
+        Other plans of the same book and moment, each accepted by the judge.
+    firm
+        Times in which a plan that is taken does just what the
+        present one does: tonight, and evenings that were promised.
+    """
+    value = partial(_value, book, calendar)
+
+    def rank(plan: Plan) -> tuple[tuple[int, ...], int, tuple[int, ...]]:
+        cost = plan.cost.in_order(book.preferences.order)
+        return value(plan), moved_passes(calendar, present, plan), cost
+
+    own = value(present)
+    better = sorted((one for one in candidates if value(one) < own), key=rank)
+    taken = next((one for one in better if leaves(present, one, firm)), present)
+    offered = better[0] if better and value(better[0]) < value(taken) else None
+    return Choice(taken, offered)
+
+
+def gains(book: Book, calendar: BenchCalendar, present: Plan, other: Plan) -> bool:
+    """Tell whether a plan gains enough on the present one for work to move."""
+    return _value(book, calendar, other) < _value(book, calendar, present)
+
+
+def _value(book: Book, calendar: BenchCalendar, plan: Plan) -> tuple[int, ...]:
+    if book.preferences.staying is Staying.CLOSE:
+        return worth(book, calendar, plan)
+    return plan.cost.in_order(book.preferences.order)
+
+
+def leaves(present: Plan, other: Plan, firm: Sequence[Interval]) -> bool:
+    """Tell whether a plan does in all of these times just what the present one does."""
+    return all(_within(present, one) == _within(other, one) for one in firm)
+
+
+def moved_passes(calendar: BenchCalendar, present: Plan, other: Plan) -> int:
+    """Return how many passes stand in another stretch than in the present plan."""
+    was = {placed.key: placed.start for placed in present.placements if not placed.logged}
+    return sum(
+        calendar.stretch_at(was[placed.key]) != calendar.stretch_at(placed.start)
+        for placed in other.placements
+        if was.get(placed.key, placed.start) != placed.start
+    )
+
+
+def firm_times(
+    calendar: BenchCalendar, now: int, promised: Sequence[Interval]
+) -> tuple[Interval, ...]:
+    """Return the stretch that runs, or else the next one, and all that were promised."""
+    stretch = calendar.next_stretch(now)
+    tonight = (Interval(min(now, stretch.interval.start), stretch.interval.end),) if stretch else ()
+    ahead = [one.interval for time in promised for one in calendar.stretches(time.start, time.end)]
+    return (*tonight, *(one for one in ahead if one.end > now))
+
+
+def firm_stretches(calendar: BenchCalendar, promised: Sequence[Interval]) -> frozenset[int]:
+    """Return the beginnings of the stretches that were promised."""
+    return frozenset(
+        one.interval.start for time in promised for one in calendar.stretches(time.start, time.end)
+    )
+
+
+def _within(plan: Plan, time: Interval) -> set[tuple[PassKey, int, int]]:
+    return {
+        (placed.key, placed.start, placed.end)
+        for placed in plan.placements
+        if time.start <= placed.start < time.end and not placed.logged
+    }
+
+
+def _stretches_until(calendar: BenchCalendar, now: int, end: int) -> int:
+    """Return how many stretches begin from ``now`` on before a minute."""
+    return (
+        sum(one.interval.start >= now for one in calendar.stretches(now, end)) if end > now else 0
+    )
+
+
+def _days_late(book: Book, calendar: BenchCalendar, plan: Plan) -> int:
+    ends = dict(plan.finishes)
+    late = 0
+    for project in book.projects:
+        if project.target is None or project.name not in ends:
+            continue
+        day = moment_of(ends[project.name] - 1, calendar.zone).date()
+        late += project.weight * max(0, (day - project.target).days)
+    return late
