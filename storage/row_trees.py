@@ -58,7 +58,7 @@ def _texts(table: Table) -> Shape:
 
 
 _MARK = ("state", "minutes", "clock")
-_MARKS = {"opens": _MARK, "closes": _MARK}
+_MARKS = {"opens": _MARK, "best": _MARK, "closes": _MARK}
 
 COATING = Shape(
     t.COATING,

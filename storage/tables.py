@@ -76,7 +76,7 @@ def _hours() -> tuple[Column[Any], ...]:
 def _window() -> tuple[Column[Any], ...]:
     marks = [
         column
-        for end in ("opens", "closes")
+        for end in ("opens", "best", "closes")
         for column in (
             _text(f"{end}_state", optional=True),
             _whole(f"{end}_minutes", optional=True),
@@ -108,6 +108,8 @@ COATING = _top(
     _number("drops_per_ml", optional=True),
     _text("opened", optional=True),
     _number("slowness"),
+    _text("effect"),
+    _text("hiding", optional=True),
 )
 COATING_TIME = _child("coating_time", COATING, _text("state"), _whole("minutes"), _text("source"))
 COATING_RECOAT = _child("coating_recoat", COATING, *_window())
@@ -116,7 +118,7 @@ MIX = _top("mix", _text("name"), _whole("life_minutes"), _text("swatch", optiona
 MIX_PORTION = _child("mix_portion", MIX, _text("coating"), _number("parts"))
 
 ROOM = _top("room", _number("volume_m3"))
-LOCATION = _child("location", ROOM, _text("name"), _whole("drying_places"))
+LOCATION = _child("location", ROOM, _text("name"), _whole("drying_places"), _flag("outdoors"))
 LOCATION_WORKDAY = _child("location_workday", LOCATION, *_air())
 LOCATION_WEEKEND = _child("location_weekend", LOCATION, *_air())
 READING = _child("reading", ROOM, *_air(), _text("location"))
@@ -139,6 +141,7 @@ AIRBRUSH = _child(
     _whole("clean_minutes"),
     _whole("idle_limit_minutes"),
     _number("least_fill_ml"),
+    _number("most_fill_ml", optional=True),
     _number("lost_ml"),
     _number("transfer", optional=True),
 )

@@ -96,7 +96,12 @@ def work(stage: Stage, *places: str, name: str = "") -> Step:
     )
 
 
-def book_of(*steps: Step, parts: tuple[Part, ...] = (), mixes: tuple[Mix, ...] = ()) -> Book:
+def book_of(
+    *steps: Step,
+    parts: tuple[Part, ...] = (),
+    mixes: tuple[Mix, ...] = (),
+    more: tuple[Coating, ...] = (),
+) -> Book:
     """Return a book with one project of one model with these steps."""
     air = (AirPoint(at="00:00", temperature_c=21, humidity_pct=50),)
     evenings = Recurring(
@@ -104,7 +109,7 @@ def book_of(*steps: Step, parts: tuple[Part, ...] = (), mixes: tuple[Mix, ...] =
     )
     model = Model(name="tender", parts=parts or (part(),), steps=steps)
     return Book(
-        coatings=COATINGS,
+        coatings=(*COATINGS, *more),
         mixes=mixes,
         room=Room(locations=(Location(name="bench", drying_places=6, workdays=air),)),
         bench_time=BenchTime(zone="Europe/Warsaw", stretches=(evenings,)),

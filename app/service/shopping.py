@@ -62,6 +62,14 @@ def load_text(load: Load) -> str:
         text = message("fill in {amount}: {parts}", amount=amount, parts=parts)
     else:
         text = message("put out {amount}: {parts}", amount=amount, parts=parts)
+    if load.fills > 1:
+        text = message(
+            "{amount}, in {n} fills of {each}: {parts} each",
+            amount=amount,
+            n=load.fills,
+            each=millilitres(load.each_ml),
+            parts=parts,
+        )
     if load.least_fill:
         text = message("{load} (least that the cup must hold)", load=text)
     if not load.complete:
@@ -158,6 +166,8 @@ def _enough(one: Enough) -> str:
     count = len(one.takers)
     if one.enough:
         return f"{one.colour}: yes, for all {count} models"
+    if not one.short:
+        return f"{one.colour}: not known, for some places have no area"
     lacking = ", ".join(f"{millilitres(short.lacks_ml)} of {short.coating}" for short in one.short)
     return f"{one.colour}: no, for {one.covered} of {count} models; lacking {lacking}"
 
@@ -254,6 +264,7 @@ def load_document(load: Load) -> dict[str, Any]:
     """Return what goes into an airbrush or onto a palette as JSON data."""
     return {
         "ml": load.ml,
+        "fills": load.fills,
         "laid_ml": load.laid_ml,
         "lost_ml": load.lost_ml,
         "least_fill": load.least_fill,
@@ -305,7 +316,7 @@ def _runs_out_data(runs_out: RunsOut | None, zone: ZoneInfo) -> dict[str, Any] |
 def _enough_data(one: Enough, zone: ZoneInfo) -> dict[str, Any]:
     return {
         "colour": one.colour,
-        "enough": one.enough,
+        "enough": one.enough if one.complete or one.short else None,
         "covered": one.covered,
         "models": [
             {

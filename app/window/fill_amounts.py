@@ -25,7 +25,9 @@ def fill_words(load: Load) -> str:
         if not load.airbrush:
             told = words.tr("put out {ml:.1f} ml, {drops}")
         drops = _drops(load.measures[0].drops)
-    told = words.fill(told, ml=load.ml, drops=drops)
+    if load.fills > 1:
+        told = words.tr("{ml:.1f} ml in {n} fills of {each:.1f} ml, each {drops}")
+    told = words.fill(told, ml=load.ml, n=load.fills, each=load.each_ml, drops=drops)
     if load.least_fill:
         told = words.tr("{told} (less does not spray)").format(told=told)
     if not load.complete:

@@ -100,7 +100,9 @@ def reason_sentence(reason: Reason, zone: ZoneInfo, now: int) -> str:
     sentences = {
         Cause.AT_ONCE: tr("Nothing holds it: it can be done at once."),
         Cause.DRYING: _drying(reason, about),
-        Cause.WINDOW: tr("Its window after {about} opens {at}."),
+        Cause.WINDOW: tr("It is best done {at}, after {about}.")
+        if reason.detail
+        else tr("Its window after {about} opens {at}."),
         Cause.BENCH_TIME: tr("No bench time before {at}, set-up included."),
         Cause.HANDS: tr("Hands are busy until {at}."),
         Cause.AIRBRUSH: tr("The airbrush is being changed or holds another coating until {at}."),
@@ -108,6 +110,7 @@ def reason_sentence(reason: Reason, zone: ZoneInfo, now: int) -> str:
         if reason.detail
         else tr("Quiet hours until {at}: no compressor."),
         Cause.DAYLIGHT: tr("A spray can needs daylight: from {at}."),
+        Cause.AIR: tr("The air forbids laying it until {at}."),
         Cause.DRYING_PLACE: tr("No drying place is free before {at}."),
         Cause.PIN: tr("You pinned it here."),
         Cause.ORDER: tr("{about} comes first, until {at}."),

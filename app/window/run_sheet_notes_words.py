@@ -83,6 +83,8 @@ def trait_words(traits: Iterable[Trait], quiet_from: int | None, zone: ZoneInfo)
             told.append(words.tr("It is noisy: think of who sleeps."))
         elif trait is Trait.DAYLIGHT:
             told.append(words.tr("It needs daylight."))
+        elif trait is Trait.ANY_AIR:
+            told.append(words.tr("It is laid in any air, on your word."))
         elif trait is Trait.ONE_STRETCH:
             told.append(words.tr("All its coats belong into this evening."))
     return told

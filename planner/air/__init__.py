@@ -2,6 +2,7 @@
 
 from planner.air.advice import Advisory, Fitness, fitness, laying_advice
 from planner.air.course import AirCourse, DayShape, air_course, readings_of
+from planner.air.laying import QUARTER, FitAir, fit_air, laid_in, on_any_terms, step_advice
 from planner.air.moisture import (
     ZERO_C_K,
     Air,
@@ -12,18 +13,24 @@ from planner.air.moisture import (
 )
 
 __all__ = [
+    "QUARTER",
     "ZERO_C_K",
     "Advisory",
     "Air",
     "AirCourse",
     "DayShape",
+    "FitAir",
     "Fitness",
     "Samples",
     "air_course",
     "dew_point_c",
+    "fit_air",
     "fitness",
+    "laid_in",
     "laying_advice",
+    "on_any_terms",
     "readings_of",
     "saturation_pressure_pa",
+    "step_advice",
     "surface_margin_k",
 ]

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from planner.air.moisture import Air, surface_margin_k
-from planner.values.coating import CLEAR_WORDS, Coating, Family, named_so
+from planner.values.coating import CLEAR_WORDS, GLUES, Coating, Family, named_so
 from planner.values.message import message
 from planner.values.refusal import number_in
 from planner.values.room import COLDEST_C, HOTTEST_C, sane_air
@@ -32,6 +32,10 @@ PRACTICE = message("common practice, no source")
 SPRAYED = frozenset({Tool.AIRBRUSH, Tool.CAN})
 WATERBORNE = frozenset({Family.WATERBORNE_ACRYLIC, Family.CHIPPING_FLUID, Family.MASKING_FLUID})
 FAST_SOLVENT = frozenset({Family.SOLVENT_LACQUER, Family.ALCOHOL_INK})
+
+
+NOT_PAINT = GLUES | {Family.DECAL, Family.PIGMENT, Family.GRAPHITE, Family.SALT}
+"""What is laid dry, from a sheet or to glue: of it only the label speaks."""
 
 
 class Fitness(StrEnum):
@@ -77,6 +81,8 @@ def laying_advice(
         If a temperature is outside -30 to 60 °C or the humidity outside 0 to 100 %.
     """
     sane_air(*air)
+    if coating.family in NOT_PAINT:
+        return tuple(_label(coating, air, air.temperature_c))
     surface = air.temperature_c if surface_c is None else surface_c
     can = air.temperature_c if can_c is None else can_c
     clear = named_so(coating, CLEAR_WORDS) if clear is None else clear

@@ -223,6 +223,9 @@ _ROWS: dict[Family, dict[State, StateFigure]] = {
     Family.MASKING_FLUID: _row(
         _assumed(10, 15, 20, 30, 30, 60, 60, 60, source="turns clear in about half an hour")
     ),
+    Family.SALT: _row(
+        _assumed(20, 25, 30, 30, 30, 60, 60, 60, source="until the water that it lies in is gone")
+    ),
     Family.GRAPHITE: _all(0, Status.PRACTICE, "rubbed on dry; nothing has to dry"),
     Family.WATER_THINNER: _all(20, Status.ASSUMED, "leaves no film; until the water is gone"),
     Family.ALCOHOL_THINNER: _all(5, Status.ASSUMED, "leaves no film; until it is gone"),

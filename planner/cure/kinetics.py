@@ -187,6 +187,7 @@ STAGES: dict[Family, tuple[Kinetics, ...]] = {
     Family.CYANOACRYLATE: (SETTING,),
     Family.WHITE_GLUE: (WATER,),
     Family.MASKING_FLUID: (WATER,),
+    Family.SALT: (WATER,),
     Family.GRAPHITE: (SPIRIT,),
     Family.WATER_THINNER: (WATER,),
     Family.ALCOHOL_THINNER: (ALCOHOL,),

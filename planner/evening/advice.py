@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from planner.air import Advisory, Fitness, fitness, laying_advice
+from planner.air import Advisory, Fitness, fitness, laid_in, step_advice
 from planner.cure import Cure
 from planner.evening.log_entries import entry_of, model_of, step_of
 from planner.evening.split_steps import places_of
-from planner.layers.operation_kinds import CLEAR_STAGES
 from planner.tonight import WorkRow
 from planner.values.book import Book
 from planner.values.coating import Family
@@ -50,11 +49,10 @@ def one_first(
         return None
     cure = cure or Cure(book.room, zone_named(book.bench_time.zone))
     step = step_of(book, sprayed[0])
-    clear = True if step.stage in CLEAR_STAGES else None
     found: dict[Advisory, None] = {}
     for name in dict.fromkeys(one.coating for one in step.applications):
-        air = cure.air(book.room.location(step.dries_in).name).at(now)
-        advice = laying_advice(book.coating(name), step.tool, air, clear=clear)
+        air = cure.air(laid_in(book.room, step.tool).name).at(now)
+        advice = step_advice(step, book.coating(name), air)
         found.update(dict.fromkeys(advice))
     if fitness(found) is Fitness.GO:
         return None
@@ -77,10 +75,9 @@ def in_air(book: Book, rows: Iterable[WorkRow], *, cure: Cure | None = None) -> 
     found: dict[tuple[str, frozenset[str]], InAir] = {}
     for row in rows:
         step = step_of(book, row.key)
-        clear = True if step.stage in CLEAR_STAGES else None
-        air = cure.air(book.room.location(step.dries_in).name).at(row.start)
+        air = cure.air(laid_in(book.room, step.tool).name).at(row.start)
         for coat in row.coats:
-            reasons = laying_advice(book.coating(coat.coating), step.tool, air, clear=clear)
+            reasons = step_advice(step, book.coating(coat.coating), air)
             if reasons:
                 told = (coat.coating, frozenset(one.source for one in reasons))
                 found.setdefault(told, InAir(row.start, coat.coating, reasons))

@@ -26,14 +26,14 @@ from planner.evening.stripping import stripped
 from planner.layers.findings import find
 from planner.layers.mend_coatings import GLOSS_CLEAR, provide
 from planner.layers.named_mends import fresh_id
-from planner.layers.operation_kinds import CLEAR_STAGES, OIL_BORNE, WASH_STAGES
+from planner.layers.operation_kinds import OIL_BORNE, WASH_STAGES
 from planner.layers.overcoat_table import Verdict
 from planner.values.book import Book
 from planner.values.coating import CLEAR_WORDS, Coating, Family, Finish, State, named_so
 from planner.values.message import message, titled, within
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused, demand
-from planner.values.step import Application, Minutes, Role, Stage, Step, Tool
+from planner.values.step import CLEAR_STAGES, Application, Minutes, Role, Stage, Step, Tool
 
 COLOUR_STAGES = frozenset(
     {Stage.PRIME, Stage.BASE, Stage.CAMO, Stage.HIGHLIGHT, Stage.DETAIL, Stage.DRY_BRUSH}

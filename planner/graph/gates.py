@@ -12,12 +12,14 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import lru_cache
 
+from planner.layers.coat_stack import RESISTS, TAKES_OFF
+from planner.layers.customary import Custom, after_film, can_again, released
 from planner.layers.operation_kinds import bars, seals
 from planner.layers.overcoat_table import COMMON_PRACTICE
-from planner.layers.requirement import WHITE_SPIRIT_BORNE, Requirement, requirement
+from planner.layers.requirement import Requirement, requirement
 from planner.passes import Pass, expand_model
 from planner.values.book import Book
-from planner.values.coating import Coating, Mark, Mix, State, Window
+from planner.values.coating import Coating, Family, Mark, Mix, State, Window
 from planner.values.identity_key import Same
 from planner.values.message import message
 from planner.values.model import Model
@@ -32,8 +34,6 @@ EDGE = message("the edge must not run")
 CREEPS = message("tape creeps and lifts when left for long")
 LABEL = message("label")
 BY_HAND = message("written by the person")
-OIL_WIPE_MINUTES = 60  # "an hour or so": common practice, no source
-CHIP_RUB_MINUTES = 90  # 20 min to 1.5 h: common practice, no source
 LONGEST_MASK_MINUTES = 7 * 1440  # tape survived a week: common practice, no source
 
 
@@ -141,12 +141,10 @@ def _gates_of(
 
 
 def _gates_on(bench: _Bench, one: Pass) -> Iterable[PassGate]:
-    written = list(_written(bench, one))
-    yield from written
+    yield from _written(bench, one)
     yield from _stack(bench, one)
     yield from _masks(bench, one)
-    if not written:
-        yield from _customary(bench, one)
+    yield from _customary(bench, one)
     held = {bench.last[place] for place in one.places if place in bench.last}
     for key in sorted(held):
         yield PassGate(key, one.key, "", ANY_TIME, why=SAME_PLACES)
@@ -191,16 +189,24 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
     for place in one.places:
         coating = bench.coatings[laid[place]] if place in laid else None
         stack = bench.films[place]
+        again = [_again(bench, one, coating, film) for film in stack]
         for at, film in enumerate(stack):
             below = bench.coatings[film.coating]
             asked = None if turned else _asked(bench, one, coating, stack, at)
-            windows = below.recoat if coating and film is stack[-1] else ()
+            top = film is stack[-1]
+            windows = below.recoat if coating and top else ()
             if windows and (mark := (*film.alike, "recoat")) not in seen:
                 seen.add(mark)
                 why = message("recoat window of {coating}", coating=film.coating)
                 yield PassGate(film.key, one.key, place, windows, why=why, source=LABEL)
+            custom = again[at]
+            if custom and top and (mark := (*film.alike, "again")) not in seen:
+                seen.add(mark)
+                yield _by_custom(film, one, custom)
             if asked is None or (windows and asked.state is State.DRY_TO_RECOAT):
                 continue  # the label's own windows say when a coat may follow
+            if all(again[at:]) and asked.state is State.DRY_TO_RECOAT:
+                continue  # coats of one can follow each other by the windows of cans
             spot = (film.place, film.key, asked.state)
             if bench.demanded.get(spot, 0.0) >= asked.pooled:
                 continue  # an earlier pass waited for it already
@@ -208,6 +214,12 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
             if (mark := (*film.alike, asked.state, asked.pooled)) not in seen:
                 seen.add(mark)
                 yield _waits(film, one, asked)
+
+
+def _again(bench: _Bench, one: Pass, coating: Coating | None, film: _Film) -> Custom | None:
+    """Return the windows of cans where this is another coat of the can that laid a film."""
+    laid_by = bench.first_of[film.key.step].step
+    return can_again(one.step, coating, bench.coatings[film.coating], laid_by)
 
 
 def _waits(film: _Film, one: Pass, asked: Requirement) -> PassGate:
@@ -245,7 +257,7 @@ def _masks(bench: _Bench, one: Pass) -> Iterable[PassGate]:
     """Yield what masks ask: coats follow the mask, unmasking follows the coats."""
     if one.step.stage is Stage.UNMASK:
         for mask in sorted({bench.masks[place] for place in one.places if place in bench.masks}):
-            if not any(gate.after == mask.step for gate in one.step.gates):
+            if not released(one.step, mask.step):
                 window = Window(closes=Mark(minutes=LONGEST_MASK_MINUTES))
                 yield PassGate(mask, one.key, "", (window,), why=CREEPS)
             seen: set[tuple[object, ...]] = set()
@@ -254,6 +266,8 @@ def _masks(bench: _Bench, one: Pass) -> Iterable[PassGate]:
                     seen.add(film.alike)
                     window = Window(opens=Mark(state=State.SET_TO_TOUCH))
                     yield PassGate(film.key, one.key, film.place, (window,), why=EDGE)
+    if one.step.stage in TAKES_OFF:
+        yield from _drawn_off(bench, one)
     elif one.films:
         for mask in sorted(
             {key for place, key in bench.masks.items() if _part(place) in one.parts}
@@ -261,8 +275,32 @@ def _masks(bench: _Bench, one: Pass) -> Iterable[PassGate]:
             yield PassGate(mask, one.key, "", ANY_TIME, why=MASK_FIRST)
 
 
+def _drawn_off(bench: _Bench, one: Pass) -> Iterable[PassGate]:
+    """Yield what drawing off masking fluid asks: films above that do not run, and soon enough."""
+    seen: set[tuple[object, ...]] = set()
+    for place in one.places:
+        stack = bench.films[place]
+        laid = [at for at, film in enumerate(stack) if _resists(bench, film)]
+        if not laid:
+            continue
+        below = stack[laid[0]]
+        if below.alike not in seen and not released(one.step, below.key.step):
+            seen.add(below.alike)
+            window = Window(closes=Mark(minutes=LONGEST_MASK_MINUTES))
+            yield PassGate(below.key, one.key, "", (window,), why=CREEPS)
+        for film in stack[laid[0] + 1 :]:
+            if film.alike not in seen and not _resists(bench, film):
+                seen.add(film.alike)
+                window = Window(opens=Mark(state=State.SET_TO_TOUCH))
+                yield PassGate(film.key, one.key, place, (window,), why=EDGE)
+
+
+def _resists(bench: _Bench, film: _Film) -> bool:
+    return bench.coatings[film.coating].family in RESISTS
+
+
 def _customary(bench: _Bench, one: Pass) -> Iterable[PassGate]:
-    """Yield the closings that everybody keeps, where the person wrote no gate."""
+    """Yield the windows that everybody keeps, beside what the person wrote (definition 6a)."""
     seen: set[tuple[object, ...]] = set()
     for place in one.places:
         if not bench.films[place]:
@@ -271,20 +309,26 @@ def _customary(bench: _Bench, one: Pass) -> Iterable[PassGate]:
         if film.alike in seen:
             continue
         seen.add(film.alike)
-        if (
-            one.step.stage is Stage.WIPE
-            and bench.coatings[film.coating].family in WHITE_SPIRIT_BORNE
-        ):
-            window = Window(closes=Mark(minutes=OIL_WIPE_MINUTES))
-            why = message("an oil wash can be wiped back for about an hour")
-        elif one.step.stage is Stage.CHIP_RUB:
-            window = Window(
-                opens=Mark(state=State.SET_TO_TOUCH), closes=Mark(minutes=CHIP_RUB_MINUTES)
-            )
-            why = message("the coat over the chipping fluid soon turns too hard to rub")
-        else:
-            continue
-        yield PassGate(film.key, one.key, place, (window,), Bound.END, why=why)
+        fluid = any(
+            bench.coatings[each.coating].family is Family.CHIPPING_FLUID
+            for each in bench.films[place]
+        )
+        laid_by = bench.first_of[film.key.step].step
+        custom = after_film(one.step, bench.coatings[film.coating], laid_by, fluid)
+        if custom is not None:
+            yield _by_custom(film, one, custom)
+
+
+def _by_custom(film: _Film, one: Pass, custom: Custom) -> PassGate:
+    return PassGate(
+        film.key,
+        one.key,
+        film.place,
+        custom.windows,
+        custom.closing,
+        why=custom.why,
+        source=custom.source,
+    )
 
 
 def _advance(bench: _Bench, one: Pass) -> None:
@@ -298,6 +342,8 @@ def _advance(bench: _Bench, one: Pass) -> None:
             bench.scope[mask].append(film)
     for place in one.places:
         bench.last[place] = one.key
+        if one.step.stage in TAKES_OFF:
+            bench.films[place] = [f for f in bench.films[place] if not _resists(bench, f)]
         if one.step.stage is Stage.MASK:
             bench.masks[place] = one.key
         elif one.step.stage is Stage.UNMASK:

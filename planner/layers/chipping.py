@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.layers.coat_stack import Layer, Moment
+from planner.layers.coat_stack import RESISTS, Layer, Moment
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.mend_coatings import CHIPPING_FLUID
 from planner.layers.named_mends import Edit, Insert, Leave, Move
@@ -12,7 +12,7 @@ from planner.layers.overcoat_rules import clear_before
 from planner.layers.overcoat_table import Below, Next, Verdict, row
 from planner.values.coating import Family
 from planner.values.message import message, titled, within
-from planner.values.step import Role, Stage
+from planner.values.step import Minutes, Role, Stage
 
 COLOUR_STAGES = frozenset(
     {Stage.PRIME, Stage.BASE, Stage.CAMO, Stage.HIGHLIGHT, Stage.DETAIL, Stage.WEATHER}
@@ -40,7 +40,7 @@ def _fluid_places(scene: Scene, moment: Moment) -> list[str]:
 
 
 def _rub(scene: Scene, moment: Moment) -> Iterator[Finding]:
-    places = [place for place in moment.first.places if _fluid_at(moment.stack(place)) is None]
+    places = [place for place in moment.first.places if not _can_chip(moment.stack(place))]
     if places:
         yield scene.found(
             message("chip rub without chipping fluid"),
@@ -64,6 +64,11 @@ def _rub(scene: Scene, moment: Moment) -> Iterator[Finding]:
                 (Move(scene.spot, moment.step.id, first.step.id, before=True),),
             ),
         )
+
+
+def _can_chip(stack: tuple[Layer, ...]) -> bool:
+    """Tell whether something lies in a stack at which the coats over it come off."""
+    return _fluid_at(stack) is not None or any(film.family in RESISTS for film in stack)
 
 
 def _shut(moment: Moment, place: str) -> Layer | None:
@@ -142,10 +147,36 @@ def _below_a_colour(scene: Scene, moment: Moment, bare: tuple[str, ...]) -> Mend
         films = other.laid
         if fluid <= set(films) and all(other.stack(place) for place in fluid):
             move = Move(scene.spot, moment.step.id, other.step.id, before=True)
+            edits: list[Edit] = [move]
+            if not _rubbed(scene, other, bare):
+                edits.append(rub_behind(scene, moment, other, bare))
             return Mend(
-                message("move it below {step}", step=other.step.title or other.step.id), (move,)
+                message("move it below {step}", step=other.step.title or other.step.id),
+                tuple(edits),
             )
     return Mend(message("leave these places out of it"), (Leave(scene.spot, moment.step.id, bare),))
+
+
+def _rubbed(scene: Scene, colour: Moment, places: tuple[str, ...]) -> bool:
+    return any(
+        later.step.stage is Stage.CHIP_RUB and set(places) <= set(later.first.places)
+        for later in scene.moments[colour.at + 1 :]
+    )
+
+
+def rub_behind(scene: Scene, fluid: Moment, colour: Moment, places: tuple[str, ...]) -> Insert:
+    """Return the edit that rubs places behind a colour that lies over chipping fluid."""
+    name = fluid.step.title or fluid.step.id
+    return Insert(
+        scene.spot,
+        colour.step.id,
+        before=False,
+        name=f"rub-{fluid.step.id}"[:50].rstrip("-"),
+        stage=Stage.CHIP_RUB,
+        places=places,
+        title=within(200, titled("rub chips over {step}", step=name)),
+        minutes=Minutes(fixed=2, per_part=5),
+    )
 
 
 def _tape(scene: Scene, moment: Moment) -> Iterator[Finding]:

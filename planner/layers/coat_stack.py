@@ -19,6 +19,10 @@ from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.step import Stage, Step
 
+RESISTS = frozenset({Family.MASKING_FLUID, Family.SALT})
+"""What is laid only to be taken off again with all that lies over it."""
+TAKES_OFF = frozenset({Stage.UNMASK, Stage.CHIP_RUB})
+
 
 @dataclass(frozen=True)
 class Layer:
@@ -144,6 +148,10 @@ def reached(stack: tuple[Layer, ...], strong: bool) -> tuple[Layer, ...]:
 def _after(book: Book, moment: Moment) -> dict[str, tuple[Layer, ...]]:
     """Return the stacks that a step leaves; scraping takes a face down to the plastic."""
     stacks = dict(moment.stacks)
+    if moment.step.stage in TAKES_OFF:
+        for place in moment.first.places:
+            stack = stacks.get(place, ())
+            stacks[place] = tuple(film for film in stack if film.family not in RESISTS)
     if moment.step.scraped:
         stacks.update((place, ()) for place in moment.laid)
     for one in moment.passes:

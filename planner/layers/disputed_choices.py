@@ -8,11 +8,11 @@ from itertools import pairwise
 
 from planner.layers.coat_stack import Layer, Moment
 from planner.layers.finding import Scene, scenes
-from planner.layers.operation_kinds import CLEAR_STAGES, WASH_STAGES
+from planner.layers.operation_kinds import WASH_STAGES
 from planner.values.book import Book
 from planner.values.coating import Family, Finish
 from planner.values.message import message
-from planner.values.step import Stage
+from planner.values.step import CLEAR_STAGES, Stage
 
 WASHES = frozenset({Stage.WASH, Stage.OIL_WASH})
 GRIME = frozenset({Stage.FILTER, Stage.OIL_WASH, Stage.WASH})

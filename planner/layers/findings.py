@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from planner.layers.chipping import chipping
+from planner.layers.effects import effects
 from planner.layers.finding import Finding, Mend, Scene, scenes
 from planner.layers.finishing import decals_sealed, matte_last, pressed
 from planner.layers.hiding_coats import hiding
@@ -14,7 +15,12 @@ from planner.layers.mixing import mixing
 from planner.layers.overcoat_rules import over
 from planner.layers.overcoat_table import Verdict
 from planner.layers.practice_advice import tooth, water_lifts
+from planner.layers.resists import resists
+from planner.layers.substrates import substrates
 from planner.layers.turns_and_joins import faces, sides
+from planner.layers.unfit_air import unfit_air
+from planner.layers.working_order import working_order
+from planner.layers.written_gates import written_gates
 from planner.values.book import Book
 
 __all__ = ["Finding", "Mend", "Verdict", "find"]
@@ -32,6 +38,12 @@ RULES = (
     hiding,
     tooth,
     water_lifts,
+    written_gates,
+    effects,
+    resists,
+    substrates,
+    working_order,
+    unfit_air,
 )
 
 
@@ -93,4 +105,4 @@ def _found(book: Book) -> tuple[Finding, ...]:
 def _of_scene(scene: Scene) -> list[Finding]:
     found = [finding for rule in RULES for finding in rule(scene)]
     at = {step.id: number for number, step in enumerate(scene.model.steps)}
-    return sorted(found, key=lambda one: (at[one.step], -one.verdict.rank))
+    return sorted(found, key=lambda one: (at.get(one.step, -1), -one.verdict.rank))

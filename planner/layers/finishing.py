@@ -8,11 +8,11 @@ from planner.layers.coat_stack import Moment
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.mend_coatings import GLOSS_CLEAR
 from planner.layers.named_mends import Insert, Leave, Move
-from planner.layers.operation_kinds import CLEAR_STAGES, WASH_STAGES
+from planner.layers.operation_kinds import WASH_STAGES
 from planner.layers.overcoat_table import Verdict
 from planner.values.coating import GLUES, Coating, Family, Finish
 from planner.values.message import message, titled, within
-from planner.values.step import Role, Stage, Step
+from planner.values.step import CLEAR_STAGES, Role, Stage, Step
 
 MATTE_LAST = message(
     "the matte coat scatters light and hides decal film; what follows spoils its look"

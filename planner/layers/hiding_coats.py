@@ -1,22 +1,27 @@
-"""How many coats a pale colour needs over a dark one."""
+"""How many coats a colour needs over another: pale over dark, and what hides badly."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import atan2, degrees, hypot
 
-from planner.layers.coat_stack import Layer, Moment
+from planner.layers.coat_stack import RESISTS, Layer, Moment
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.mend_coatings import PRIMER_WORDS
 from planner.layers.overcoat_table import Verdict
 from planner.layers.step_edits import Coats
 from planner.values.book import Book
-from planner.values.coating import named_so
+from planner.values.coating import Coating, Effect, Family, Hiding, named_so
 from planner.values.message import message
 from planner.values.step import Application, Bound, Stage
 
 COLOUR = frozenset({Stage.BASE, Stage.CAMO})
 OPAQUE = frozenset({Stage.PRIME, Stage.BASE, Stage.CAMO})
 PALE, DARK = 65.0, 35.0  # CIE L*; what counts as pale and dark is an assumption
+POOR_COATS = 2  # coats more of a colour that hides badly; an assumption
+CLEAN, WARM = 55.0, (-15.0, 110.0)  # chroma, and hues from red to yellow [°], CIE L*a*b*: assumed
+BRIGHT, GREY, OTHER_HUE = 75.0, 12.0, 45.0  # L*, chroma, hue apart [°]: assumed
+OFF_AGAIN = RESISTS | {Family.CHIPPING_FLUID}
 COATS_BY_STEP = ((10.0, 1), (40.0, 2), (65.0, 3))  # L* gained → coats; an assumption
 
 
@@ -43,29 +48,118 @@ def coats_to_hide(colour: str, below: str) -> int:
     return next((coats for limit, coats in COATS_BY_STEP if gain <= limit), 4)
 
 
+def lab(swatch: str) -> tuple[float, float, float]:
+    """Return CIE 1976 L*, a*, b* of "#rrggbb", sRGB and its white D65 (IEC 61966-2-1, CIE 15)."""
+    red, green, blue = (_linear(int(swatch[at : at + 2], 16) / 255) for at in (1, 3, 5))
+    x = (0.4124 * red + 0.3576 * green + 0.1805 * blue) / 0.9505
+    y = 0.2126 * red + 0.7152 * green + 0.0722 * blue
+    z = (0.0193 * red + 0.1192 * green + 0.9505 * blue) / 1.0890
+    fx, fy, fz = (_root(each) for each in (x, y, z))
+    return 116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)
+
+
+def _root(value: float) -> float:
+    if value > (6 / 29) ** 3:
+        return float(value ** (1 / 3))
+    return value / 3 * (29 / 6) ** 2 + 4 / 29
+
+
+def hides(coating: Coating, swatch: str) -> Hiding:
+    """Return how well a coating hides: as the book says, else as its effect and hue mostly do.
+
+    Clean yellow, orange and red hide badly: common practice, no source; the
+    limits of hue and chroma are assumed.
+    """
+    if coating.hiding is not None:
+        return coating.hiding
+    if coating.effect in (Effect.METALLIC, Effect.MIRROR):
+        return Hiding.GOOD  # its flakes stop the light
+    _, a, b = lab(swatch)
+    hue = degrees(atan2(b, a))
+    clean = hypot(a, b) >= CLEAN and WARM[0] <= hue <= WARM[1]
+    return Hiding.POOR if clean else Hiding.USUAL
+
+
 def hiding(scene: Scene) -> Iterator[Finding]:
-    """Yield pale colours that go over a dark one with too few coats."""
+    """Yield colours that go over what they do not hide with so few coats."""
     for moment in scene.moments:
         if moment.step.stage not in COLOUR:
             continue
         for application in moment.step.applications:
-            swatch = _swatch(scene.book, application.coating)
-            places = [p for ref in application.places for p in scene.model.places(ref)]
-            dark = {place: film for place in places if (film := _dark_below(scene, moment, place))}
-            if not dark or lightness(swatch) < PALE:
-                continue
-            needed = max(coats_to_hide(swatch, _shade(scene.book, film)) for film in dark.values())
-            if application.coats >= needed:
-                continue
-            film = next(iter(dark.values()))
-            yield scene.found(
-                message("pale over dark"),
-                Verdict.ADVICE,
-                moment,
-                dark,
-                _sentence(application, film.laid_as, needed, _saving(scene.book, swatch)),
-                _more(scene, moment, application.coating, needed),
-            )
+            yield from _hidden(scene, moment, application)
+
+
+def _hidden(scene: Scene, moment: Moment, application: Application) -> Iterator[Finding]:
+    coating = scene.book.coating(application.coating)
+    swatch = _swatch(scene.book, application.coating)
+    power = hides(coating, swatch)
+    if power in (Hiding.GOOD, Hiding.CLEAR) or coating.effect is Effect.FLUORESCENT:
+        return  # it hides, or is not meant to; what a fluorescent wants is its own rule
+    places = [p for ref in application.places for p in scene.model.places(ref)]
+    below = {place: film for place in places if (film := _opaque_below(moment, place))}
+    asked: dict[str, int] = {}
+    for place, film in below.items():
+        needed = _needed(power, swatch, shade_of(scene.book, film))
+        if needed > application.coats:
+            asked[place] = needed
+    if not asked:
+        return
+    needed = max(asked.values())
+    film = below[next(iter(asked))]
+    dark = lightness(swatch) >= PALE and lightness(shade_of(scene.book, film)) <= DARK
+    saving = _saving(scene.book, swatch)
+    yield scene.found(
+        message("pale over dark") if dark else message("colour that hides badly"),
+        Verdict.ADVICE,
+        moment,
+        asked,
+        _sentence(application, film.laid_as, needed, saving)
+        if dark
+        else _badly(application, film.laid_as, needed),
+        _more(scene, moment, application.coating, needed),
+    )
+
+
+def _needed(power: Hiding, swatch: str, below: str) -> int:
+    """Return how many thin coats are asked of a colour over another; 0 where none is asked."""
+    pale_over_dark = lightness(swatch) >= PALE and lightness(below) <= DARK
+    if power is Hiding.POOR and _shows_through(swatch, below):
+        return coats_to_hide(swatch, below) + POOR_COATS
+    return coats_to_hide(swatch, below) if pale_over_dark else 0
+
+
+def _shows_through(swatch: str, below: str) -> bool:
+    """Tell whether what lies below is dark enough, and of another hue, to show through."""
+    _, a, b = lab(swatch)
+    light, under_a, under_b = lab(below)
+    if light >= BRIGHT:
+        return False
+    if hypot(under_a, under_b) < GREY:
+        return True
+    apart = abs(degrees(atan2(b, a) - atan2(under_b, under_a)))
+    return min(apart, 360 - apart) > OTHER_HUE
+
+
+def _badly(application: Application, below: str, needed: int) -> str:
+    coating, coats = application.coating, application.coats
+    return (
+        message(
+            "{coating} hides badly, and {below} shows through one thin coat: about {needed} will "
+            "hide it, or fewer over a white or pale undercoat",
+            coating=coating,
+            below=below,
+            needed=needed,
+        )
+        if coats == 1
+        else message(
+            "{coating} hides badly, and {below} shows through {coats} thin coats: about {needed} "
+            "will hide it, or fewer over a white or pale undercoat",
+            coating=coating,
+            below=below,
+            coats=coats,
+            needed=needed,
+        )
+    )
 
 
 def _sentence(application: Application, below: str, needed: int, saving: str) -> str:
@@ -90,15 +184,17 @@ def _sentence(application: Application, below: str, needed: int, saving: str) ->
     )
 
 
-def _dark_below(scene: Scene, moment: Moment, place: str) -> Layer | None:
-    """Return the opaque film right below, if it is dark."""
-    opaque = [film for film in moment.stack(place) if film.step.stage in OPAQUE]
-    if not opaque or lightness(_shade(scene.book, opaque[-1])) > DARK:
-        return None
-    return opaque[-1]
+def _opaque_below(moment: Moment, place: str) -> Layer | None:
+    """Return the opaque film right below; None over what the colour is to be taken off from."""
+    stack = moment.stack(place)
+    if stack and stack[-1].family in OFF_AGAIN:
+        return None  # a thin coat is wanted there
+    opaque = [film for film in stack if film.step.stage in OPAQUE]
+    return opaque[-1] if opaque else None
 
 
-def _shade(book: Book, film: Layer) -> str:
+def shade_of(book: Book, film: Layer) -> str:
+    """Return the swatch of a film, its mix's own if it has one."""
     return _swatch(book, film.laid_as)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.layers.coat_stack import Moment
+from planner.layers.coat_stack import RESISTS, Moment
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.named_mends import Insert, Leave
 from planner.layers.overcoat_table import Verdict
@@ -68,7 +68,12 @@ def _last_beside(scene: Scene, mask: Moment, covered: set[str]) -> Moment:
 
 
 def _nothing_on(scene: Scene, moment: Moment) -> Iterator[Finding]:
-    idle = tuple(place for place in moment.first.places if place not in moment.masks)
+    idle = tuple(
+        place
+        for place in moment.first.places
+        if place not in moment.masks
+        and not any(film.family in RESISTS for film in moment.stack(place))
+    )
     if idle:
         yield scene.found(
             message("unmask without a mask"),

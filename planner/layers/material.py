@@ -15,6 +15,8 @@ from planner.values.message import message
 from planner.values.model import Material, Part
 from planner.values.step import Stage, Tool
 
+SOFT = frozenset({Material.SOFT, Material.VINYL})
+
 
 def material(scene: Scene) -> Iterator[Finding]:
     """Yield what soft polymer and stressed styrene cannot bear."""
@@ -75,7 +77,7 @@ def _coats(scene: Scene, moment: Moment) -> tuple[tuple[str, str], ...]:
 
 
 def _stays_tacky(scene: Scene, moment: Moment, part: Part, name: str) -> bool:
-    if part.material is not Material.SOFT:
+    if part.material not in SOFT:
         return False
     enamel = scene.book.coating(name).family is Family.ALKYD_ENAMEL
     if enamel and moment.step.stage not in WASH_STAGES:
@@ -85,7 +87,7 @@ def _stays_tacky(scene: Scene, moment: Moment, part: Part, name: str) -> bool:
 
 
 def _cracks(scene: Scene, moment: Moment, place: str, name: str) -> bool:
-    if _part(scene, place).material is not Material.SOFT:
+    if _part(scene, place).material not in SOFT:
         return False
     return dries_hard(moment.step.stage, scene.book.coating(name).family)
 

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from planner.layers.overcoat_table import Below, Next
 from planner.values.coating import Coating, Family
-from planner.values.step import Role, Stage, Step
+from planner.values.step import CLEAR_STAGES, Role, Stage, Step
 
-CLEAR_STAGES = frozenset({Stage.VARNISH, Stage.MATTE})
 WASH_STAGES = frozenset({Stage.WASH, Stage.OIL_WASH, Stage.FILTER, Stage.WEATHER})
 OIL_BORNE = frozenset({Family.ALKYD_ENAMEL, Family.ARTISTS_OIL})
 SEALING = frozenset({Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER, Family.TWO_PACK})
@@ -40,6 +39,8 @@ def next_of(stage: Stage, role: Role | None, family: Family | None) -> tuple[Nex
     """Return how an operation counts in the table; empty if the table is silent."""
     if stage is Stage.MASK:
         return (Next.TAPE,)
+    if family is Family.MASKING_FLUID:
+        return (Next.TAPE,)  # it is drawn off as tape is
     last = (Next.MATTE,) if stage is Stage.MATTE or role is Role.FINAL else ()
     if family is None or family not in BY_FAMILY:
         return last

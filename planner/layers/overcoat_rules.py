@@ -24,7 +24,9 @@ AGED_MINUTES = 14 * 1440  # enamel counts as fresh for two weeks: common practic
 
 STRONG = frozenset({Next.LACQUER, Next.TWO_PACK})
 DEEP = STRONG | {Next.WASH, Next.TAPE}  # the others are felt by the top film alone
-TOUGH = frozenset({Material.METAL, Material.RESIN, Material.PRINT})
+TOUGH = frozenset(
+    {Material.METAL, Material.CAST, Material.ETCHED, Material.RESIN, Material.PRINT, Material.WOOD}
+)
 
 
 def below_of(layer: Layer, next_: Next, step: Step) -> Below | None:
@@ -144,10 +146,10 @@ def _bare(
 ) -> Iterator[tuple[Verdict, Row, Layer | None]]:
     """Yield what speaks against work on a bare part; primer and clear gloss may go there."""
     step = moment.step
-    if step.stage in (Stage.PRIME, Stage.VARNISH):
+    part = scene.model.part(place.partition("/")[0])
+    if step.stage in (Stage.PRIME, Stage.VARNISH) or part.material is Material.WOOD:
         return
     verdict = verdict_over(line, smooth=True)
-    part = scene.model.part(place.partition("/")[0])
     if part.material in TOUGH and verdict is Verdict.NEVER and line.next is Next.WASH:
         return
     if verdict.rank > Verdict.WAIT.rank:

@@ -8,7 +8,7 @@ from planner.layers.mend_coatings import Wanted, provide
 from planner.layers.named_mends import Spot, position
 from planner.values.book import Book
 from planner.values.coating import Mark, Mix, Preparation, State, Window
-from planner.values.step import Gate, Step, Tool
+from planner.values.step import Gate, Stage, Step, Tool
 
 
 @dataclass(frozen=True)
@@ -36,6 +36,41 @@ class Prepare:
             if gate in step.gates:
                 return step
             return replace(step, gates=(*step.gates, gate))
+
+        return self.spot.change(book, self.step, change)
+
+
+@dataclass(frozen=True)
+class DropGate:
+    """Take a written gate off a step."""
+
+    spot: Spot
+    step: str
+    gate: Gate
+
+    def apply(self, book: Book) -> Book:
+        """Keep every other gate."""
+
+        def change(step: Step) -> Step:
+            return replace(step, gates=tuple(one for one in step.gates if one != self.gate))
+
+        return self.spot.change(book, self.step, change)
+
+
+@dataclass(frozen=True)
+class Restage:
+    """Call a step what its coating says it is."""
+
+    spot: Spot
+    step: str
+    stage: Stage
+
+    def apply(self, book: Book) -> Book:
+        """Change the stage; a role goes with clear coats only."""
+
+        def change(step: Step) -> Step:
+            clear = self.stage in (Stage.VARNISH, Stage.MATTE)
+            return replace(step, stage=self.stage, role=step.role if clear else None)
 
         return self.spot.change(book, self.step, change)
 

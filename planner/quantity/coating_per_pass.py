@@ -14,7 +14,7 @@ from planner.values.book import Book
 from planner.values.coating import GLUES, Family
 from planner.values.gear import Airbrush
 
-NOT_BY_VOLUME = GLUES | {Family.DECAL, Family.PIGMENT, Family.GRAPHITE}
+NOT_BY_VOLUME = GLUES | {Family.DECAL, Family.PIGMENT, Family.GRAPHITE, Family.SALT}
 """Families that nobody measures out in millilitres per area."""
 
 

@@ -37,6 +37,10 @@ class Load:
     ml
         What to fill in: the sum, at least the least fill of the cup, rounded
         up to a tenth [ml].
+    fills
+        How many times the cup is filled for it, since it takes no more at once.
+    measures
+        What each fill is measured out of.
     complete
         False where a place has no area, so that it takes more.
     least_fill
@@ -55,6 +59,7 @@ class Load:
     shares_ml: tuple[float, ...]
     lost_ml: float
     ml: float
+    fills: int
     measures: tuple[MixMeasure, ...]
     complete: bool
     least_fill: bool
@@ -65,6 +70,11 @@ class Load:
     def laid_ml(self) -> float:
         """What all its passes take, what misses the model included [ml]."""
         return sum(self.shares_ml)
+
+    @property
+    def each_ml(self) -> float:
+        """What goes into the cup at each fill [ml]."""
+        return self.ml / self.fills
 
     @property
     def suffices(self) -> bool:
@@ -105,6 +115,7 @@ def fill(
     least = brush.least_fill_ml if brush else 0.0
     needed = sum(shares) + lost
     ml = math.ceil(max(needed, least) / GRAIN_ML - 1e-6) * GRAIN_ML
+    fills = max(1, math.ceil(ml / brush.cup_ml - 1e-6)) if brush else 1
     return Load(
         airbrush=airbrush,
         colour=colour,
@@ -114,7 +125,8 @@ def fill(
         shares_ml=tuple(shares),
         lost_ml=lost,
         ml=ml,
-        measures=measures_of(book, colour, ml),
+        fills=fills,
+        measures=measures_of(book, colour, ml / fills),
         complete=complete,
         least_fill=needed < least,
         life_minutes=book.life_of(colour),

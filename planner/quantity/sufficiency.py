@@ -50,6 +50,9 @@ class Enough:
         How many of them the stock is enough for, from the first on.
     short
         What is lacking.
+    complete
+        False where a place that gets it has no area: then nobody can say
+        that it is enough, only that it is not.
     """
 
     colour: str
@@ -57,11 +60,12 @@ class Enough:
     takers: tuple[StockTaker, ...]
     covered: int
     short: tuple[Short, ...]
+    complete: bool = True
 
     @property
     def enough(self) -> bool:
-        """Tell whether it is enough for all."""
-        return self.covered == len(self.takers)
+        """Tell whether it is known to be enough for all."""
+        return self.complete and self.covered == len(self.takers)
 
 
 def enough_for_all(drawn: tuple[Draw, ...], stock_ml: Mapping[str, float]) -> tuple[Enough, ...]:
@@ -101,6 +105,7 @@ def _answer(
         ),
         covered=fits.index(False) if False in fits else len(fits),
         short=tuple(Short(name, ml) for name, ml in short.items() if ml > NOTHING),
+        complete=all(drawn[number].complete for numbers in takers for number in numbers),
     )
 
 

@@ -36,8 +36,9 @@ class Activity:
     stands) of the units that its films keep on a drying place, ``held``
     the numbers of all units that it handles.  ``opening`` are those of its
     gates that open once and for ever, ``choosing`` the others, ``closing``
-    those that close for good; ``whole`` says that it handles whole units as
-    it works on them (turn, join).  ``leaving`` are gates of other passes on
+    those that close for good; ``aims`` says that a window of them has a best
+    moment; ``whole`` says that it handles whole units as it works on them
+    (turn, join).  ``leaving`` are gates of other passes on
     films that dry elsewhere, and that it would carry off (definition 10).
     ``loud`` keeps it out of quiet hours, ``smells`` out of those and of the
     time in which a room is aired before, ``light`` in daylight (definition
@@ -60,6 +61,7 @@ class Activity:
     choosing: tuple[int, ...]
     closing: tuple[int, ...]
     leaving: tuple[int, ...]
+    aims: bool
     whole: bool
     loud: bool
     smells: bool
@@ -147,6 +149,7 @@ class CompiledBook:
                     opening=tuple(n for n in felt if _opens_once(self.gates[n])),
                     choosing=tuple(n for n in felt if not _opens_once(self.gates[n])),
                     closing=tuple(n for n in numbers if self.gates[n].windows[-1].closes),
+                    aims=any(w.best for n in felt for w in self.gates[n].windows),
                     whole=one.step.stage in WHOLE_UNIT,
                     loud=one.step.tool is Tool.AIRBRUSH or Trait.NOISY in one.step.traits,
                     smells=Trait.SMELLS in one.step.traits,
@@ -367,7 +370,8 @@ def _work_of(project: Project) -> tuple[object, ...]:
 
 def _opens_once(gate: PassGate) -> bool:
     only = gate.windows[0]
-    return len(gate.windows) == 1 and only.closes is None and not only.preparation_minutes
+    plain = only.closes is None and only.best is None and not only.preparation_minutes
+    return len(gate.windows) == 1 and plain
 
 
 def _fingers(project: Project, model: Model, one: Pass) -> tuple[tuple[str, str, str], ...]:

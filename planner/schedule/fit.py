@@ -75,7 +75,21 @@ def gates_open(table: PartialSchedule, index: int, time: int) -> int | None:
 
 
 def fit_in(table: PartialSchedule, index: int, stretch: Stretch, time: int) -> Fit | None:
-    """Return the earliest fit of an activity in one stretch, from ``time`` on, or None."""
+    """Return the earliest fit of an activity in one stretch, from ``time`` on, or None.
+
+    Where a gate has a best moment, it is the earliest from that on, if the
+    stretch has room for it then (definition 6a).
+    """
+    if table.problem.activities[index].aims:
+        aimed = _fit_in(table, index, stretch, time, aim=True)
+        if aimed is not None:
+            return aimed
+    return _fit_in(table, index, stretch, time)
+
+
+def _fit_in(
+    table: PartialSchedule, index: int, stretch: Stretch, time: int, aim: bool = False
+) -> Fit | None:
     activity = table.problem.activities[index]
     if activity.one.step.helper and stretch.people < 2:
         return None
@@ -86,17 +100,22 @@ def fit_in(table: PartialSchedule, index: int, stretch: Stretch, time: int) -> F
     if activity.one.step.tool is Tool.AIRBRUSH:
         best = None
         for airbrush in table.problem.book.gear.airbrushes:
-            fit = _spray(table, activity, stretch, begin, airbrush)
+            fit = _spray(table, activity, stretch, begin, airbrush, aim)
             if fit is not None and (
                 best is None or (fit.start, fit.setup_minutes) < (best.start, best.setup_minutes)
             ):
                 best = fit
         return best
-    return _by_hand(table, activity, stretch, begin)
+    return _by_hand(table, activity, stretch, begin, aim)
 
 
 def _settle(
-    table: PartialSchedule, activity: Activity, time: int, minutes: int, lead: int = 0
+    table: PartialSchedule,
+    activity: Activity,
+    time: int,
+    minutes: int,
+    lead: int = 0,
+    aim: bool = False,
 ) -> tuple[int, int] | None:
     """Return (start, preparation minutes) where every gate holds, or None.
 
@@ -124,7 +143,7 @@ def _settle(
     for _ in range(DRY_RUNS):
         before = start
         for number in choosing:
-            found = _through(table, number, start, minutes, lead, time)
+            found = _through(table, number, start, minutes, lead, time, aim)
             if found is None:
                 return None
             start = max(start, found[0])
@@ -142,13 +161,13 @@ def _settle(
 
 
 def _through(
-    table: PartialSchedule, number: int, start: int, minutes: int, lead: int, time: int
+    table: PartialSchedule, number: int, start: int, minutes: int, lead: int, time: int, aim: bool
 ) -> tuple[int, int] | None:
     """Return (start, preparation) by which one gate lets a pass through, or None."""
     to_end = table.problem.gates[number].closing is Bound.END
     for opening in table.windows(number):
         prepare = opening.window.preparation_minutes
-        begin = max(start, opening.opens)
+        begin = max(start, opening.best if aim else opening.opens)
         if prepare:
             begin = max(begin, max(opening.opens, time) + prepare + lead)
         if begin + minutes <= opening.closes if to_end else begin < opening.closes:
@@ -167,14 +186,13 @@ def _pinned(activity: Activity, start: int, minutes: int) -> int | None:
 
 
 def _by_hand(
-    table: PartialSchedule, activity: Activity, stretch: Stretch, begin: int
+    table: PartialSchedule, activity: Activity, stretch: Stretch, begin: int, aim: bool
 ) -> Fit | None:
     """Fit work without an airbrush; a loaded cup is cleaned first where it must be."""
     loaded = _loaded(table)
     for cleans in (False, True) if loaded else (False,):
-        found = _handwork(
-            table, activity, stretch, begin + _cleaning(table, loaded) if cleans else begin
-        )
+        opens = begin + _cleaning(table, loaded) if cleans else begin
+        found = _handwork(table, activity, stretch, opens, aim)
         if found is None:
             continue
         start, end, prepare, last = found
@@ -189,10 +207,10 @@ def _by_hand(
 
 
 def _handwork(
-    table: PartialSchedule, activity: Activity, stretch: Stretch, begin: int
+    table: PartialSchedule, activity: Activity, stretch: Stretch, begin: int, aim: bool
 ) -> tuple[int, int, int, bool] | None:
     """Return (start, end, preparation, whether it is the last piece) in a stretch."""
-    settled = _clear_start(table, activity, stretch, begin, 0, 0)
+    settled = _clear_start(table, activity, stretch, begin, 0, 0, aim)
     if settled is None:
         return None
     start, prepare = settled
@@ -200,7 +218,13 @@ def _handwork(
     room = stretch.interval.end - start
     if activity.life is not None:
         room = min(room, activity.life)  # what was mixed for this piece
-    least = activity.one.step.least_piece if left > room or activity.smells else None
+    fair = table.problem.fair_until(activity.index, start, start + left) - start
+    cut = left > room or activity.smells or fair < left
+    least = activity.one.step.least_piece if cut else None
+    if least:
+        room = min(room, fair)
+    elif fair < left:
+        return None
     if least and activity.smells:
         room = min(room, _unsmelt(table, start, left))
     if left <= room:
@@ -221,7 +245,12 @@ def _tied(table: PartialSchedule, activity: Activity) -> bool:
 
 
 def _spray(
-    table: PartialSchedule, activity: Activity, stretch: Stretch, begin: int, airbrush: Airbrush
+    table: PartialSchedule,
+    activity: Activity,
+    stretch: Stretch,
+    begin: int,
+    airbrush: Airbrush,
+    aim: bool,
 ) -> Fit | None:
     """Fit a sprayed coat with one airbrush, its set-up before and its cleaning after."""
     loaded = _loaded(table)
@@ -232,7 +261,7 @@ def _spray(
         opens = begin + (airbrush.clean_minutes if cleans else 0)
         held = EMPTY if cleans else cup
         kind, minutes = setup_for(table, airbrush, held, activity.one.load)
-        found = _clear_start(table, activity, stretch, opens, minutes, after)
+        found = _clear_start(table, activity, stretch, opens, minutes, after, aim)
         if found is None:
             continue
         start, prepare = found
@@ -273,7 +302,13 @@ def _ways(table: PartialSchedule, airbrush: Airbrush, cup: Cup, load: str) -> tu
 
 
 def _clear_start(
-    table: PartialSchedule, activity: Activity, stretch: Stretch, opens: int, lead: int, after: int
+    table: PartialSchedule,
+    activity: Activity,
+    stretch: Stretch,
+    opens: int,
+    lead: int,
+    after: int,
+    aim: bool,
 ) -> tuple[int, int] | None:
     """Return (start, preparation) with gates, quiet, daylight and drying places all clear.
 
@@ -282,7 +317,7 @@ def _clear_start(
     minutes = table.left.get(activity.index, activity.one.minutes)
     time = opens
     for _ in range(DRY_RUNS):
-        settled = _settle(table, activity, time, minutes, lead)
+        settled = _settle(table, activity, time, minutes, lead, aim)
         if settled is None or settled[0] >= stretch.interval.end:
             return None
         start, prepare = settled
@@ -291,6 +326,9 @@ def _clear_start(
             later = max(later, table.place_free_from(activity.index, start))
         if activity.light:
             later = max(later, _daylight(table, start, minutes - activity.one.alone))
+        if table.problem.fit_airs[activity.index]:
+            least = min(minutes - activity.one.alone, activity.one.step.least_piece or minutes)
+            later = max(later, _fair(table, activity.index, start, least, stretch.interval.end))
         if activity.loud:
             later = max(later, _silence(table, start - lead, start + minutes + after) + lead)
         if activity.smells:
@@ -300,6 +338,11 @@ def _clear_start(
             return start, prepare
         time = later - lead - prepare
     return None
+
+
+def _fair(table: PartialSchedule, index: int, start: int, minutes: int, latest: int) -> int:
+    """Return the first start ≥ ``start`` in air that lets it be laid (definition 10a)."""
+    return table.problem.fair_from(index, start, minutes, max(start, latest))
 
 
 def _silence(table: PartialSchedule, start: int, end: int, aired: int = 0) -> int:

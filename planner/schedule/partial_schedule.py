@@ -28,11 +28,15 @@ EMPTY = Cup()
 
 
 class GateOpening(NamedTuple):
-    """One window of a gate in minutes: start in [opens, closes), or end by ``closes``."""
+    """One window of a gate in minutes: start in [opens, closes), or end by ``closes``.
+
+    ``best`` is the start to aim at (definition 6a); where none is told, it is ``opens``.
+    """
 
     opens: int
     closes: int
     window: Window
+    best: int
 
 
 @dataclass
@@ -114,13 +118,15 @@ class PartialSchedule:
         else:
             timed = problem.timed(number)
         found = []
-        for window, late, early, nominal_opens, nominal_closes in timed:
+        for window, late, early, nominal_opens, nominal_closes, best in timed:
             opens, closes = _opens(late, laid, end), _closes(early, start)
             if early is not None and opens >= closes:
                 # Empty between the bands: judged at nominal values (definition 9).
                 opens, closes = _opens(nominal_opens, laid, end), _closes(nominal_closes, start)
             if opens < closes:
-                found.append(GateOpening(max(opens, end), closes, window))
+                opens = max(opens, end)
+                aim = opens if best is None else max(opens, _opens(best, laid, end))
+                found.append(GateOpening(opens, closes, window, aim))
         return tuple(found)
 
     def lay(self, index: int, start: int, end: int) -> None:

@@ -6,6 +6,7 @@ from collections import defaultdict
 from functools import cached_property
 from typing import NamedTuple
 
+from planner.air import FitAir, fit_air, laid_in, on_any_terms
 from planner.bench import BenchCalendar
 from planner.cure import Band, Cure, Film, Wait
 from planner.schedule.compiled_book import Activity, GateKind, frame_of
@@ -20,12 +21,13 @@ from planner.values.room import Location
 __all__ = ["Activity", "Problem"]
 
 NEVER_TAIL = 10**7
+AIR_ROUNDS = 8  # several coatings of one step settle in two or three rounds
 
 
 class Timed(NamedTuple):
     """A window by what it waits for: the late opening and the early closing, then both nominal.
 
-    None is no wait at all, and no closing.
+    None is no wait at all, and no closing; ``best`` is what it aims at, nominal.
     """
 
     window: Window
@@ -33,6 +35,7 @@ class Timed(NamedTuple):
     closes: Wait | None
     nominal_opens: Wait | None
     nominal_closes: Wait | None
+    best: Wait | None
 
 
 class Problem:
@@ -77,6 +80,37 @@ class Problem:
     def places(self) -> dict[str, Location]:
         """The locations by name."""
         return {location.name: location for location in self.book.room.locations}
+
+    @cached_property
+    def fit_airs(self) -> list[tuple[FitAir, ...]]:
+        """Of each activity, when the air lets each of its coatings be laid (definition 10a)."""
+        found = []
+        for activity in self.activities:
+            step = activity.one.step
+            airs: dict[FitAir, None] = {}
+            if activity.one.films and not on_any_terms(step):
+                course = self.cure.air(laid_in(self.book.room, step.tool).name)
+                for name in dict.fromkeys(name for _, name in activity.one.films):
+                    airs.setdefault(fit_air(course, step, self.coatings[name]))
+            found.append(tuple(airs))
+        return found
+
+    def fair_from(self, index: int, start: int, minutes: int, latest: int) -> int:
+        """Return the first start ≥ ``start`` with so many minutes of air to lay it, or ``latest``.
+
+        What cannot begin before ``latest`` is not looked at further.
+        """
+        for _ in range(AIR_ROUNDS):
+            before = start
+            for air in self.fit_airs[index]:
+                start = air.start(start, minutes, latest)
+            if start == before:
+                break
+        return start
+
+    def fair_until(self, index: int, start: int, end: int) -> int:
+        """Return the first minute in [start, end) whose air forbids laying it, or ``end``."""
+        return min((air.until(start, end) for air in self.fit_airs[index]), default=end)
 
     @cached_property
     def tails(self) -> list[int]:
@@ -133,9 +167,11 @@ class Problem:
 
         opens, closes = window.opens, window.closes
         late, early = wait(opens, Band.LATE), wait(closes, Band.EARLY)
+        best = wait(window.best, Band.NOMINAL)
         if closes is None:
-            return Timed(window, late, early, late, early)
-        return Timed(window, late, early, wait(opens, Band.NOMINAL), wait(closes, Band.NOMINAL))
+            return Timed(window, late, early, late, early, best)
+        nominal = wait(opens, Band.NOMINAL), wait(closes, Band.NOMINAL)
+        return Timed(window, late, early, *nominal, best)
 
     def film_of(self, gate: int, laid: int) -> Film:
         """Return the film that a gate watches, laid by the minute ``laid``, melted into none."""

@@ -34,6 +34,7 @@ def sentence(reason: Reason, zone: ZoneInfo) -> Message:
         Cause.AIRBRUSH: message("the airbrush is ready not before{when}", when=when),
         Cause.QUIET: message("quiet hours until{when}", when=when),
         Cause.DAYLIGHT: message("daylight for the spray can begins{when}", when=when),
+        Cause.AIR: message("the air forbids laying it until{when}", when=when),
         Cause.DRYING_PLACE: message("no drying place is free on the bench until{when}", when=when),
         Cause.PIN: message("pinned, not before{when}", when=when),
         Cause.ORDER: message("follows what goes before, done{when}", when=when),
@@ -55,6 +56,8 @@ def _named(reason: Reason, when: str) -> Message | None:
         return message("quiet hours until{when}, and it smells", when=when)
     if not about:
         return None
+    if reason.cause is Cause.WINDOW and reason.detail:
+        return message("it is done best{when}, after {about}", when=when, about=about)
     words = {
         Cause.DRYING: message(
             "drying: {about} is {state}{when}", about=about, state=_state(reason), when=when

@@ -10,11 +10,14 @@ from bisect import bisect_right
 from collections import defaultdict
 from operator import itemgetter
 
+from planner.air import QUARTER
 from planner.bench import Stretch
 from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.schedule.problem import Problem
 from planner.values.plan import BenchKind, BenchWork, Cause, PassKey, Placement, Reason
 from planner.values.step import Trait
+
+BEST = "best"  # detail of a window's cause: it was aimed at its best moment
 
 
 class _Read:
@@ -109,6 +112,8 @@ def _gates(problem: Problem, table: PartialSchedule, index: int) -> list[_Bound]
                 if mark is None:
                     cause = Cause.ORDER
                 found.append((opens, cause, gate.before, state))
+                if opens < opening.best <= start:
+                    found.append((opening.best, Cause.WINDOW, gate.before, BEST))
                 break
     fingers = table.fingers_from(index)
     if fingers and fingers <= start:
@@ -155,10 +160,24 @@ def _noise(problem: Problem, placed: Placement, lead: int) -> list[_Bound]:
     if activity.smells:
         quiet = calendar.quiet(placed.start - 1440, placed.start)
         found += [(interval.end, Cause.QUIET, "", Trait.SMELLS.value) for interval in quiet]
+    began = _fair_since(problem, placed)
+    if began is not None:
+        found.append((began, Cause.AIR, "", ""))
     if activity.light:
         light = calendar.daylight(placed.start, placed.end) or ()
         found += [(interval.start, Cause.DAYLIGHT, "", "") for interval in light]
     return found
+
+
+def _fair_since(problem: Problem, placed: Placement) -> int | None:
+    """Return since when the air has let a pass be laid, if it did not within the day before."""
+    index = problem.index[placed.key]
+    since = placed.start - placed.start % QUARTER
+    for air in problem.fit_airs[index]:
+        for quarter in range(since, placed.start - 1440, -QUARTER):
+            if not air.at(quarter):
+                return quarter + QUARTER
+    return None
 
 
 def _before(read: _Read, placed: Placement, begin: int, stretch: Stretch) -> list[_Bound]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from heapq import heapify, heappop
+from itertools import combinations
 from random import Random
 from typing import NamedTuple
 
@@ -19,7 +20,7 @@ from planner.schedule.fit import Fit, earliest_fit, fit_in, gates_open, setup_fo
 from planner.schedule.partial_schedule import EMPTY, FOREVER, Cup, PartialSchedule
 from planner.schedule.placing import place, put_away
 from planner.schedule.priority_rules import Rule
-from planner.schedule.problem import Problem
+from planner.schedule.problem import Activity, Problem
 from planner.schedule.window_lookahead import SOON, keeps_windows
 from planner.values.message import message
 from planner.values.moment import Interval, minute_of
@@ -27,6 +28,7 @@ from planner.values.plan import Placement, Unplaced
 
 PATIENT_STRETCHES = 3  # stretches left unused before a closing is risked
 LEAST_LEFT = 5  # definition 23 [min]
+AIR_TRIED = 30  # stretches in which the air is asked before it is blamed
 WAITS = message("waits for {step}, which has no place", step="").template
 
 
@@ -193,6 +195,12 @@ class SerialSchedule:
                 return message(
                     "the window after {step} closes before it can be done", step=gate.before.step
                 )
+        air = self._air(activity)
+        if air:
+            return air
+        clash = self._clash(activity)
+        if clash:
+            return clash
         if activity.allowed is not None:
             return message("its pin leaves no room; move or remove the pin")
         if activity.one.step.helper:
@@ -207,6 +215,38 @@ class SerialSchedule:
         return message(
             "no stretch of bench time takes its {minutes} minutes", minutes=activity.one.hands
         )
+
+    def _air(self, activity: Activity) -> str:
+        """Say what the air has against a pass, if it never lets it be laid in bench time."""
+        problem = self.problem
+        airs = problem.fit_airs[activity.index]
+        stretch = problem.calendar.next_stretch(self.table.time)
+        for _ in range(AIR_TRIED if airs else 0):
+            if stretch is None:
+                break
+            begin = max(stretch.interval.start, self.table.time)
+            if problem.fair_from(activity.index, begin, 1, stretch.interval.end) < (
+                stretch.interval.end
+            ):
+                return ""
+            stretch = problem.calendar.next_stretch(stretch.interval.end)
+        reason = next((text for air in airs if (text := air.against(self.table.time))), "")
+        if not reason:
+            return ""
+        return message(
+            "the air forbids laying it in all bench time: {reason}; warm or dry it, or mark the "
+            "step as laid in any air",
+            reason=reason,
+        )
+
+    def _clash(self, activity: Activity) -> str:
+        """Say which two of a pass's gates leave it no moment together, if two do."""
+        gates = [(number, self.table.windows(number)) for number in activity.gates]
+        for (first, ones), (second, others) in combinations(gates, 2):
+            if all(max(a.opens, b.opens) >= min(a.closes, b.closes) for a in ones for b in others):
+                whys = [self.problem.gates[number].why for number in (first, second)]
+                return message("no moment suits both: {one}; {other}", one=whys[0], other=whys[1])
+        return ""
 
     def _choose(self) -> Fit | None:
         """Return the next piece of work; None after moving on or giving something up."""

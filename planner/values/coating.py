@@ -34,6 +34,7 @@ class Family(StrEnum):
     CYANOACRYLATE = "cyanoacrylate"
     WHITE_GLUE = "white glue"
     MASKING_FLUID = "masking fluid"
+    SALT = "salt"
     GRAPHITE = "graphite"
     WATER_THINNER = "water thinner"
     ALCOHOL_THINNER = "alcohol thinner"
@@ -53,6 +54,25 @@ class Finish(StrEnum):
     GLOSS = "gloss"
     SATIN = "satin"
     MATTE = "matte"
+
+
+class Effect(StrEnum):
+    """What a film is to the eye beside its colour and sheen."""
+
+    PLAIN = "plain"
+    METALLIC = "metallic"
+    MIRROR = "mirror"
+    FLUORESCENT = "fluorescent"
+    POLISH = "polish gloss"
+
+
+class Hiding(StrEnum):
+    """How well a thin coat hides what lies below."""
+
+    GOOD = "hides well"
+    USUAL = "hides as most do"
+    POOR = "hides badly"
+    CLEAR = "lets it through"
 
 
 class State(StrEnum):
@@ -123,11 +143,14 @@ class Window:
     """One [opens, closes) of a gate, with the preparation it asks.
 
     ``opens`` absent means from the first minute; ``closes`` absent, for
-    ever.  In a window with ``merges`` the next coat melts into the film
-    below: thicknesses add and the clock starts anew (definition 11).
+    ever.  ``best`` is the moment to aim at; it counts as an opening does, and
+    nothing is wrong before it (definition 6a).  In a window with ``merges``
+    the next coat melts into the film below: thicknesses add and the clock
+    starts anew (definition 11).
     """
 
     opens: Mark | None = None
+    best: Mark | None = None
     closes: Mark | None = None
     preparation: Preparation = Preparation.NONE
     preparation_minutes: int = 0
@@ -152,6 +175,20 @@ class Window:
                 "closes",
                 "must lie after opens",
             )
+        self._best_between()
+
+    def _best_between(self) -> None:
+        best = self.best
+        if best is None or best.minutes is None:
+            return
+        for other, later, mend in (
+            (self.opens, False, "must not lie before opens"),
+            (self.closes, True, "must lie before closes"),
+        ):
+            if other is None or other.minutes is None or other.clock is not best.clock:
+                continue
+            holds = best.minutes < other.minutes if later else best.minutes >= other.minutes
+            demand(holds, "best", mend)
 
 
 def ordered_windows(windows: tuple[Window, ...], place: str) -> None:
@@ -212,6 +249,11 @@ class Coating:
         When the bottle was opened.
     slowness
         Learned factor on every drying time, the label's included; 1 is as stated.
+    effect
+        What it does to the light: metallic, mirror, fluorescent; a gloss of
+        the kind of floor polish; plain is none of these.
+    hiding
+        How well it hides; absent, as its hue usually does.
     """
 
     name: str
@@ -232,6 +274,8 @@ class Coating:
     drops_per_ml: float | None = None
     opened: date | None = None
     slowness: float = 1.0
+    effect: Effect = Effect.PLAIN
+    hiding: Hiding | None = None
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")

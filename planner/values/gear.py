@@ -6,7 +6,10 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from planner.values.moment import aware
-from planner.values.refusal import all_different, number_in, plain_name
+from planner.values.refusal import all_different, demand, number_in, plain_name
+
+USUAL_CUP_ML = 7.0
+"""Gravity cups hold 2 to 9 ml, bottles below 15 to 30: common practice, no source [ml]."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -25,6 +28,8 @@ class Airbrush:
         Longest time a load may stand between two strokes [min].
     least_fill_ml
         Least that the cup must hold to spray at all [ml].
+    most_fill_ml
+        Most that the cup takes at once [ml]; absent, `USUAL_CUP_ML`.
     lost_ml
         What stays in cup and needle at each change and cleaning [ml].
     transfer
@@ -38,6 +43,7 @@ class Airbrush:
     clean_minutes: int = 6
     idle_limit_minutes: int = 20
     least_fill_ml: float = 1.0
+    most_fill_ml: float | None = None
     lost_ml: float = 0.5
     transfer: float | None = None
 
@@ -47,9 +53,19 @@ class Airbrush:
             number_in(getattr(self, field), 1, 240, field, "min")
         number_in(self.idle_limit_minutes, 0, 1440, "idle_limit_minutes", "min")
         number_in(self.least_fill_ml, 0, 100, "least_fill_ml", "ml")
+        if self.most_fill_ml is not None:
+            number_in(self.most_fill_ml, 0.1, 1000, "most_fill_ml", "ml")
+            holds = self.least_fill_ml <= self.most_fill_ml
+            demand(holds, "most_fill_ml", "is less than least_fill_ml")
         number_in(self.lost_ml, 0, 100, "lost_ml", "ml")
         if self.transfer is not None:
             number_in(self.transfer, 0.01, 1, "transfer")
+
+    @property
+    def cup_ml(self) -> float:
+        """Most that goes into the cup at once [ml]."""
+        usual = max(USUAL_CUP_ML, self.least_fill_ml)
+        return usual if self.most_fill_ml is None else self.most_fill_ml
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -24,6 +24,11 @@ class Material(StrEnum):
     PRINT = "3-D print"
     SOFT = "soft polymer"
     METAL = "metal"
+    CLEAR = "clear plastic"
+    CAST = "cast metal"
+    ETCHED = "photo-etched metal"
+    VINYL = "soft vinyl"
+    WOOD = "wood"
 
 
 class Shape(StrEnum):

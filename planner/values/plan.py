@@ -36,6 +36,7 @@ class Cause(StrEnum):
     AIRBRUSH = "airbrush"
     QUIET = "quiet hours"
     DAYLIGHT = "daylight"
+    AIR = "air"
     DRYING_PLACE = "drying place"
     PIN = "pin"
     ORDER = "order"

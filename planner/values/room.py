@@ -55,12 +55,15 @@ class Location:
     workdays, weekends
         Daily profile; one point is constant air.  ``weekends`` empty: as on
         workdays.
+    outdoors
+        Out of doors: spray cans are used in this air, wherever the film dries.
     """
 
     name: str
     drying_places: int
     workdays: tuple[AirPoint, ...]
     weekends: tuple[AirPoint, ...] = ()
+    outdoors: bool = False
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
@@ -87,6 +90,13 @@ class Room:
         demand(len(self.locations) >= 1, "locations", "is empty; describe the bench at least")
         all_different([location.name for location in self.locations], "locations")
         number_in(self.volume_m3, 1, 100_000, "volume_m3", "m³")
+        outside = [location.name for location in self.locations if location.outdoors]
+        demand(len(outside) <= 1, "locations", "holds more than one place out of doors; keep one")
+
+    @property
+    def outdoors(self) -> Location | None:
+        """The place out of doors, where spray cans are used; None if there is none."""
+        return next((location for location in self.locations if location.outdoors), None)
 
     def location(self, name: str) -> Location:
         """Return the location called ``name``, the first one for ""; or `KeyError`."""

@@ -55,6 +55,9 @@ LAYS_NO_FILM = frozenset(
 )
 
 
+CLEAR_STAGES = frozenset({Stage.VARNISH, Stage.MATTE})
+
+
 class Role(StrEnum):
     """What a varnish is there for."""
 
@@ -83,6 +86,7 @@ class Trait(StrEnum):
     SMELLS = "smells"  # kept out of quiet hours, and the room is aired before they begin
     ONE_STRETCH = "all in one stretch"  # every coat of it in the same stretch
     HANDS_FREE = "hands free"  # once set going it goes on alone
+    ANY_AIR = "in any air"  # the person's word: laid even where the air speaks against it
 
 
 class Bound(StrEnum):

@@ -9,21 +9,26 @@ from judge_cases.making import (
     at,
     book,
     breaks,
+    clean,
     coating,
     do,
     key,
+    load,
     on_bench,
     paint,
     piece,
     plan,
     prepare,
     ready,
+    spray,
+    sprayed,
     work,
 )
 
 from planner.values.coating import Clock, Family, Finish, Mark, Preparation, State, Window
 from planner.values.plan import Plan
-from planner.values.step import Bound, Gate, Stage
+from planner.values.room import AirPoint, Location, Room
+from planner.values.step import Bound, Gate, Stage, Tool
 
 TWICE = book(paint("base", "hull/deck", coat="hourly"), paint("top", "hull/deck", coat="hourly"))
 FIRST = do("base", "18:00-18:10")
@@ -81,6 +86,43 @@ def a_closing_counted_from_the_end() -> Case:
 @breaks(7)
 def wiped_back_too_late() -> Case:
     return Case(WIPED, wiped("18:50-19:00"), wiped("19:01-19:11"))
+
+
+@breaks(7)
+def a_written_gate_that_would_widen_custom() -> Case:
+    """Definition 6a: three hours are written, and the chips are hard after 90 min all the same."""
+    gate = Gate(after="top", windows=(Window(closes=Mark(minutes=180)),))
+    of = book(
+        paint("fluid", "hull/deck", coat="fluid", stage=Stage.CHIP_FLUID),
+        paint("top", "hull/deck"),
+        work("rub", Stage.CHIP_RUB, "hull/deck", gates=(gate,)),
+        coatings=(coating("fluid", Family.CHIPPING_FLUID, dry_to_recoat=5),),
+    )
+    laid = do("fluid", "18:00-18:10"), do("top", "18:30-18:40")
+    sound = plan(of, *laid, do("rub", "19:50-20:00"))
+    return Case(of, sound, plan(of, *laid, do("rub", "20:01-20:11")))
+
+
+@breaks(4)
+def wiped_at_once() -> Case:
+    """Definition 6a: an oil wash is wiped 5 min after its end at the earliest."""
+    of = book(
+        paint("wash", "hull/deck", coat="oil", stage=Stage.OIL_WASH),
+        work("wipe", Stage.WIPE, "hull/deck"),
+    )
+    laid = do("wash", "18:00-18:10")
+    sound = plan(of, laid, do("wipe", "18:15-18:25"))
+    return Case(of, sound, plan(of, laid, do("wipe", "18:14-18:24")))
+
+
+@breaks(8)
+def a_second_coat_from_the_can_in_the_forbidden_middle() -> Case:
+    """Definition 6a: within 20 min of the first, or after a day."""
+    can = {"coat": "lacquer", "minutes": 5, "tool": Tool.CAN}
+    of = book(paint("one", "hull/deck", **can), paint("two", "hull/deck", **can))
+    first = do("one", "18:00-18:05")
+    sound = plan(of, first, do("two", "18:19-18:24"))
+    return Case(of, sound, plan(of, first, do("two", "18:20-18:25")))
 
 
 @breaks(7)
@@ -292,6 +334,23 @@ def a_film_carried_off_while_it_is_waited_for() -> Case:
     sound = plan(of, FIRST, do("side", late), do("grime", piece(late.end, 10)))
     broken = plan(of, FIRST, do("side", "18:10-18:20"), do("grime", piece(late.end, 10)))
     return Case(of, sound, broken)
+
+
+@breaks(10)
+def sprayed_in_air_that_forbids_it() -> Case:
+    """Definition 10a: 72 % until 19:00 frosts a lacquer, 50 % from 19:30 does not.
+
+    From 70 % on all call it too damp: common practice, no source.
+    """
+    damp = [AirPoint(at=clock, temperature_c=23, humidity_pct=72) for clock in ("00:00", "19:00")]
+    dry = [AirPoint(at=clock, temperature_c=23, humidity_pct=50) for clock in ("19:30", "23:00")]
+    bench = Location(name="bench", drying_places=10, workdays=(*damp, *dry))
+    of = book(spray("base", "hull/deck", coat="lacquer"))
+    of = replace(of, room=Room(locations=(bench,)))
+    late = load("19:27-19:30", "lacquer"), clean("19:40-19:46")
+    sound = plan(of, sprayed("base", "19:30-19:40"), bench=late)
+    soon = load("18:50-18:53", "lacquer"), clean("19:03-19:09")
+    return Case(of, sound, plan(of, sprayed("base", "18:53-19:03"), bench=soon))
 
 
 MELTING = (

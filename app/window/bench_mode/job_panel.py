@@ -176,6 +176,9 @@ def recipe_lines(mixed: Load | None, *, stirred: bool) -> list[str]:
     elif mixed.least_fill:
         whole = words.tr("{ml:.1f} ml: less does not spray")
     told = words.fill(whole, ml=mixed.ml)
+    if mixed.fills > 1:
+        form = words.tr("{whole}, in {n} fills of {each:.1f} ml; the drops are for one")
+        told = words.fill(form, n=mixed.fills, each=mixed.each_ml, whole=told)
     if not stirred:
         drops = _drops(mixed.measures[0].drops)
         told = words.tr("{drops}, {whole}").format(drops=drops, whole=told)

@@ -10,7 +10,7 @@ from app.window.forms.controls import Maybe, line, number, whole
 from app.window.forms.form import FormDialog, keep
 from app.window.session import Session
 from planner.quantity import transfer_efficiency
-from planner.values.gear import Airbrush
+from planner.values.gear import USUAL_CUP_ML, Airbrush
 from planner.values.refusal import Refused
 from planner.values.step import Application, Minutes, Stage, Step, Tool
 
@@ -39,6 +39,8 @@ class AirbrushDialog(FormDialog):
         self.clean = whole(one.clean_minutes, 0, 999, minutes)
         self.idle = whole(one.idle_limit_minutes, 0, 9999, minutes)
         self.fill = number(one.least_fill_ml, 0, 999, decimals=1, suffix=self.tr(" ml"), step=0.1)
+        self.most = number(one.cup_ml, 0, 9999, decimals=1, suffix=self.tr(" ml"), step=0.5)
+        self.known_cup = Maybe(self.most, one.most_fill_ml is not None, self.tr("known"))
         self.lost = number(one.lost_ml, 0, 999, decimals=1, suffix=self.tr(" ml"), step=0.1)
         usual = transfer_efficiency(SPRAYED).fraction
         share = one.transfer if one.transfer is not None else usual
@@ -63,6 +65,14 @@ class AirbrushDialog(FormDialog):
         )
         form = self.page(tr("Millilitres"))
         form.add("least_fill_ml", tr("Least &fill of the cup"), self.fill)
+        form.add(
+            "most_fill_ml",
+            tr("&Most that the cup takes"),
+            self.known_cup,
+            tr("What asks for more is told as so many fills; usual are {usual:g} ml").format(
+                usual=USUAL_CUP_ML
+            ),
+        )
         form.add("lost_ml", tr("Lost at each change and &cleaning"), self.lost)
         form.add(
             "transfer",
@@ -81,6 +91,7 @@ class AirbrushDialog(FormDialog):
             clean_minutes=self.clean.value(),
             idle_limit_minutes=self.idle.value(),
             least_fill_ml=round(self.fill.value(), 1),
+            most_fill_ml=round(self.most.value(), 1) if self.known_cup.on else None,
             lost_ml=round(self.lost.value(), 1),
             transfer=round(self.stays.value() / 100, 4) if self.measured.on else None,
         )

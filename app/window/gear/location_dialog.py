@@ -37,12 +37,15 @@ class LocationDialog(FormDialog):
         self.same.setChecked(not one.weekends)
         form = self.page(self.tr("Place"))
         form.add("name", self.tr("&Name"), self.name)
+        self.outside = QCheckBox(self.tr("&Out of doors: spray cans are used in this air"))
+        self.outside.setChecked(one.outdoors)
         form.add(
             "drying_places",
             self.tr("&Drying places"),
             self.places,
             self.tr("How many parts may dry there at once; a part says how many it takes"),
         )
+        form.put(self.outside)
         form = self.page(self.tr("Air on workdays"))
         form.add("workdays", self.tr("&Points of the day"), self.workdays)
         form.put(
@@ -72,6 +75,7 @@ class LocationDialog(FormDialog):
             name=self.name.text().strip(),
             drying_places=self.places.value(),
             workdays=self.workdays.points(),
+            outdoors=self.outside.isChecked(),
             weekends=() if self.same.isChecked() else self.weekends.points(),
         )
 

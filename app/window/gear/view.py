@@ -93,6 +93,7 @@ class GearView(QWidget):
                 Column(tr("Clean"), lambda one: words.span(one.clean_minutes), True),
                 Column(tr("Idle up to"), lambda one: words.span(one.idle_limit_minutes), True),
                 Column(tr("Least fill"), lambda one: _ml(one.least_fill_ml), True),
+                Column(tr("Cup"), lambda one: _ml(one.cup_ml), True),
                 Column(tr("Lost"), lambda one: _ml(one.lost_ml), True),
                 Column(tr("Stays on the model"), self._stays),
             ),

@@ -60,6 +60,7 @@ class ManyForm(EditorForm):
             Trait.SMELLS: tr("Smells"),
             Trait.NOISY: tr("Noisy"),
             Trait.HANDS_FREE: tr("Hands free"),
+            Trait.ANY_AIR: tr("In any air"),
         }
         for trait, name in names.items():
             self.row(name, self.traits[trait])

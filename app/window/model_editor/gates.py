@@ -101,18 +101,20 @@ class WindowField(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.opens = MarkField(self.tr("Opens"), self.tr("at once"))
+        self.best = MarkField(self.tr("Best"), self.tr("as soon as it opens"))
         self.closes = MarkField(self.tr("Closes"), self.tr("never"))
         self.preparation = choice(self._prepared)
         self.preparation.setAccessibleName(self.tr("Preparation"))
         self.minutes = number(0, 600, self.changed.emit, self.tr("min"))
         self.minutes.setAccessibleName(self.tr("Minutes of preparation"))
         self.merges = tick(self.tr("melts into the film below"), self.changed.emit)
-        for field in (self.opens, self.closes):
+        for field in (self.opens, self.best, self.closes):
             field.changed.connect(self.changed)
         form = QFormLayout(self)
         form.setContentsMargins(0, 0, 0, 0)
         form.setVerticalSpacing(3)
         form.addRow(text(self.tr("opens"), wrap=False), self.opens)
+        form.addRow(text(self.tr("best"), wrap=False), self.best)
         form.addRow(text(self.tr("closes"), wrap=False), self.closes)
         row = QHBoxLayout()
         row.addWidget(self.preparation, 1)
@@ -123,6 +125,7 @@ class WindowField(QWidget):
     def show_window(self, window: Window) -> None:
         """Show a window."""
         self.opens.show_mark(window.opens)
+        self.best.show_mark(window.best)
         self.closes.show_mark(window.closes)
         entries = [
             (QCoreApplication.translate("preparation", one.value), one.value) for one in Preparation
@@ -136,6 +139,7 @@ class WindowField(QWidget):
         """Return the window as it stands; `Refused` if it cannot be so."""
         return Window(
             opens=self.opens.mark(),
+            best=self.best.mark(),
             closes=self.closes.mark(),
             preparation=Preparation(self.preparation.currentData()),
             preparation_minutes=self.minutes.value(),
@@ -233,6 +237,7 @@ class GateField(QFrame):
         closes = last.closes or Mark(minutes=1440)
         shut = Window(
             opens=last.opens,
+            best=last.best,
             closes=closes,
             preparation=last.preparation,
             preparation_minutes=last.preparation_minutes,

@@ -104,9 +104,13 @@ class StepForm(EditorForm):
             Trait.SMELLS: tick(tr("Smells: air the room"), self._apply),
             Trait.NOISY: tick(tr("Noisy: not in quiet hours"), self._apply),
             Trait.HANDS_FREE: tick(tr("Hands free: it goes on alone"), self._apply),
+            Trait.ANY_AIR: tick(tr("In any air, on my word"), self._apply),
         }
         self.traits[Trait.HANDS_FREE].setToolTip(
             tr("Hands are needed for its first minutes only; what is sprayed keeps them throughout")
+        )
+        self.traits[Trait.ANY_AIR].setToolTip(
+            tr("Planned even where the air is too cold or too damp for its coating")
         )
         self.traits[Trait.SMELLS].setToolTip(tr("Ends an hour before quiet hours begin"))
         for box in self.traits.values():

@@ -322,6 +322,8 @@ def runs_out_line(out: RunsOut, when: str) -> str:
 def _answer(one: Enough) -> str:
     if one.enough:
         return words.tr("✓ for all {models}").format(models=len(one.takers))
+    if not one.short:
+        return words.tr("? some places have no area")
     return words.tr("⚠ for {covered} of {models}").format(
         covered=one.covered, models=len(one.takers)
     )

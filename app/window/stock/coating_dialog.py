@@ -27,7 +27,7 @@ from app.window.stock.editors import TimesEditor, WindowsEditor
 from app.window.stock.tree import family_word
 from app.window.timeline.tree import swatch_icon
 from planner.quantity import drops_of, stock_now
-from planner.values.coating import Coating, Family, Finish
+from planner.values.coating import Coating, Effect, Family, Finish, Hiding
 from planner.values.moment import moment_of
 from planner.values.refusal import Refused
 
@@ -142,6 +142,20 @@ class CoatingDialog(FormDialog):
         self.life = whole(one.pot_life_minutes or USUAL_LIFE, 0, 99_999, tr(" min"))
         self.has_life = Maybe(self.life, one.pot_life_minutes is not None, tr("limited"))
         self.slowness = number(one.slowness, 0, 9, decimals=2, suffix=tr(" ×"), step=0.05)
+        self.effect = choice(
+            [(QCoreApplication.translate("effect", each.value), each.value) for each in Effect],
+            one.effect.value,
+        )
+        hides: list[tuple[str, object]] = [(tr("as its hue usually does"), "")]
+        hides += [(QCoreApplication.translate("hiding", each.value), each.value) for each in Hiding]
+        self.hiding = choice(hides, one.hiding.value if one.hiding else "")
+        form.add(
+            "effect",
+            tr("&Effect"),
+            self.effect,
+            tr("A metallic loses its shine under matte clear, a fluorescent wants white below"),
+        )
+        form.add("hiding", tr("&Hides what lies below"), self.hiding)
         form.add("solids", tr("&Solids by volume"), self.solids)
         form.add("dry_film_um", tr("&Dry film of one coat"), self.film)
         form.add("pot_life_minutes", tr("&Life once mixed"), self.has_life)
@@ -182,6 +196,8 @@ class CoatingDialog(FormDialog):
             family=Family(self.family.currentData()),
             finish=Finish(self.finish.currentData()),
             swatch=self.swatch.swatch(),
+            effect=Effect(self.effect.currentData()),
+            hiding=Hiding(self.hiding.currentData()) if self.hiding.currentData() else None,
             bottle_ml=_kept(self.bottle.value(), self._one.bottle_ml, 1),
             opened=day_of(self.opened) if self.is_open.on else None,
             drops_per_ml=round(self.drops.value(), 1) if self.counted_drops.on else None,

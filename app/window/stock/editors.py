@@ -129,6 +129,7 @@ class WindowRow(QFrame):
         self.setFrameShape(QFrame.Shape.StyledPanel)
         tr = self.tr
         self.opens = MarkEditor(window.opens, tr("Opens"), tr("at once"))
+        self.best = MarkEditor(window.best, tr("Best"), tr("as soon as it opens"))
         self.closes = MarkEditor(window.closes, tr("Closes"), tr("never"))
         self.preparation = choice(
             [
@@ -151,6 +152,7 @@ class WindowRow(QFrame):
         head.addWidget(self.drop)
         column.addLayout(head)
         column.addWidget(self.opens)
+        column.addWidget(self.best)
         column.addWidget(self.closes)
         line = QHBoxLayout()
         line.addWidget(field_label(tr("Asks for"), self.preparation))
@@ -171,6 +173,7 @@ class WindowRow(QFrame):
         """Return what was filled in; `Refused` if it is not sound."""
         return Window(
             opens=self.opens.mark(),
+            best=self.best.mark(),
             closes=self.closes.mark(),
             preparation=Preparation(self.preparation.currentData()),
             preparation_minutes=self.minutes.value(),

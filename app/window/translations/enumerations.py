@@ -6,7 +6,7 @@ from enum import StrEnum
 
 from planner.cure.family_times import Status
 from planner.layers.overcoat_table import Verdict
-from planner.values.coating import Family, Finish, Preparation, State
+from planner.values.coating import Effect, Family, Finish, Hiding, Preparation, State
 from planner.values.model import Material, Shape, Side
 from planner.values.step import Role, Stage, Tool, Trait
 
@@ -17,6 +17,8 @@ ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
     "trait": (Trait,),
     "family": (Family,),
     "finish": (Finish,),
+    "effect": (Effect,),
+    "hiding": (Hiding,),
     "state": (State,),
     "preparation": (Preparation,),
     "status": (Status,),

@@ -231,6 +231,18 @@
    <source>The rest is overspray; usual are {usual:.0f} %, assumed</source>
    <translation>Der Rest ist Sprühnebel; üblich sind {usual:.0f} %, angenommen</translation>
   </message>
+  <message>
+   <source>known</source>
+   <translation>bekannt</translation>
+  </message>
+  <message>
+   <source>&amp;Most that the cup takes</source>
+   <translation>Der Becher fasst &amp;höchstens</translation>
+  </message>
+  <message>
+   <source>What asks for more is told as so many fills; usual are {usual:g} ml</source>
+   <translation>Was mehr verlangt, wird als so viele Füllungen genannt; üblich sind {usual:g} ml</translation>
+  </message>
  </context>
  <context>
   <name>AwayDialog</name>
@@ -818,6 +830,22 @@
   <message>
    <source>Not laid in air &amp;damper than</source>
    <translation>Nicht bei &amp;feuchterer Luft als</translation>
+  </message>
+  <message>
+   <source>as its hue usually does</source>
+   <translation>wie ihr Farbton es meist tut</translation>
+  </message>
+  <message>
+   <source>&amp;Effect</source>
+   <translation>&amp;Effekt</translation>
+  </message>
+  <message>
+   <source>A metallic loses its shine under matte clear, a fluorescent wants white below</source>
+   <translation>Metallic verliert unter mattem Klarlack seinen Glanz, Leuchtfarbe will Weiß darunter</translation>
+  </message>
+  <message>
+   <source>&amp;Hides what lies below</source>
+   <translation>Verdec&amp;kt, was darunter liegt</translation>
   </message>
  </context>
  <context>
@@ -1916,6 +1944,25 @@
   </message>
  </context>
  <context>
+  <name>Form</name>
+  <message>
+   <source> °C</source>
+   <translation> °C</translation>
+  </message>
+  <message>
+   <source>Temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <source>Humidity</source>
+   <translation>Feuchte</translation>
+  </message>
+  <message>
+   <source> % RH</source>
+   <translation> % r. F.</translation>
+  </message>
+ </context>
+ <context>
   <name>FormDialog</name>
   <message>
    <source>&amp;Keep</source>
@@ -2113,6 +2160,10 @@
   <message>
    <source>{share:.0f} %</source>
    <translation>{share:.0f} %</translation>
+  </message>
+  <message>
+   <source>Cup</source>
+   <translation>Becher</translation>
   </message>
  </context>
  <context>
@@ -2539,6 +2590,10 @@
    <source>Air on weekends</source>
    <translation>Luft am Wochenende</translation>
   </message>
+  <message>
+   <source>&amp;Out of doors: spray cans are used in this air</source>
+   <translation>&amp;Im Freien: in dieser Luft wird mit Sprühdosen gearbeitet</translation>
+  </message>
  </context>
  <context>
   <name>LogbookView</name>
@@ -2751,6 +2806,10 @@
   <message>
    <source>no</source>
    <translation>nein</translation>
+  </message>
+  <message>
+   <source>In any air</source>
+   <translation>In jeder Luft</translation>
   </message>
  </context>
  <context>
@@ -4475,6 +4534,14 @@ in {length}</translation>
    <source>{place} (usual)</source>
    <translation>{place} (üblich)</translation>
   </message>
+  <message>
+   <source>In any air, on my word</source>
+   <translation>In jeder Luft, auf mein Wort</translation>
+  </message>
+  <message>
+   <source>Planned even where the air is too cold or too damp for its coating</source>
+   <translation>Wird auch geplant, wo die Luft für den Lack zu kalt oder zu feucht ist</translation>
+  </message>
  </context>
  <context>
   <name>StockModel</name>
@@ -5043,6 +5110,18 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>first</source>
    <translation>erst</translation>
   </message>
+  <message>
+   <source>Best</source>
+   <translation>Am besten</translation>
+  </message>
+  <message>
+   <source>as soon as it opens</source>
+   <translation>sobald es öffnet</translation>
+  </message>
+  <message>
+   <source>best</source>
+   <translation>am besten</translation>
+  </message>
  </context>
  <context>
   <name>WindowRow</name>
@@ -5081,6 +5160,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Asks for</source>
    <translation>Verlangt</translation>
+  </message>
+  <message>
+   <source>Best</source>
+   <translation>Am besten</translation>
+  </message>
+  <message>
+   <source>as soon as it opens</source>
+   <translation>sobald es öffnet</translation>
   </message>
  </context>
  <context>
@@ -5500,6 +5587,29 @@ Quelle: {source}</translation>
   </message>
  </context>
  <context>
+  <name>effect</name>
+  <message>
+   <source>plain</source>
+   <translation>schlicht</translation>
+  </message>
+  <message>
+   <source>metallic</source>
+   <translation>metallisch</translation>
+  </message>
+  <message>
+   <source>mirror</source>
+   <translation>spiegelnd</translation>
+  </message>
+  <message>
+   <source>fluorescent</source>
+   <translation>leuchtend</translation>
+  </message>
+  <message>
+   <source>polish gloss</source>
+   <translation>Polierglanz</translation>
+  </message>
+ </context>
+ <context>
   <name>family</name>
   <message>
    <source>waterborne acrylic</source>
@@ -5576,6 +5686,10 @@ Quelle: {source}</translation>
   <message>
    <source>lacquer thinner</source>
    <translation>Lackverdünnung</translation>
+  </message>
+  <message>
+   <source>salt</source>
+   <translation>Salz</translation>
   </message>
  </context>
  <context>
@@ -5824,6 +5938,25 @@ Quelle: {source}</translation>
   </message>
  </context>
  <context>
+  <name>hiding</name>
+  <message>
+   <source>hides well</source>
+   <translation>deckt gut</translation>
+  </message>
+  <message>
+   <source>hides as most do</source>
+   <translation>deckt wie die meisten</translation>
+  </message>
+  <message>
+   <source>hides badly</source>
+   <translation>deckt schlecht</translation>
+  </message>
+  <message>
+   <source>lets it through</source>
+   <translation>lässt es durch</translation>
+  </message>
+ </context>
+ <context>
   <name>material</name>
   <message>
    <source>hard styrene</source>
@@ -5844,6 +5977,26 @@ Quelle: {source}</translation>
   <message>
    <source>metal</source>
    <translation>Metall</translation>
+  </message>
+  <message>
+   <source>clear plastic</source>
+   <translation>klarer Kunststoff</translation>
+  </message>
+  <message>
+   <source>cast metal</source>
+   <translation>Metallguss</translation>
+  </message>
+  <message>
+   <source>photo-etched metal</source>
+   <translation>geätztes Metall</translation>
+  </message>
+  <message>
+   <source>soft vinyl</source>
+   <translation>weiches Vinyl</translation>
+  </message>
+  <message>
+   <source>wood</source>
+   <translation>Holz</translation>
   </message>
  </context>
  <context>
@@ -6387,6 +6540,14 @@ Quelle: {source}</translation>
   <message>
    <source>{at}: must have begun by then, counted from {before}</source>
    <translation>{at}: muss bis dahin begonnen sein, gerechnet ab {before}</translation>
+  </message>
+  <message>
+   <source>It is best done {at}, after {about}.</source>
+   <translation>Am besten {at}, nach {about}.</translation>
+  </message>
+  <message>
+   <source>The air forbids laying it until {at}.</source>
+   <translation>Bis {at} verbietet die Luft, es aufzutragen.</translation>
   </message>
  </context>
  <context>
@@ -11178,6 +11339,338 @@ Quelle: {source}</translation>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
   </message>
+  <message>
+   <source>rub chips over {step}</source>
+   <translation>Abplatzer über {step} reiben</translation>
+  </message>
+  <message>
+   <source>an oil wash can be wiped back for about an hour, and best after a quarter of one</source>
+   <translation>eine Ölwaschung lässt sich etwa eine Stunde lang abwischen, am besten nach einer Viertelstunde</translation>
+  </message>
+  <message>
+   <source>another coat from a can goes on within 20 minutes or after a day; between, it wrinkles</source>
+   <translation>eine weitere Schicht aus der Dose kommt binnen 20 Minuten darauf oder nach einem Tag; dazwischen wirft sie Falten</translation>
+  </message>
+  <message>
+   <source>fluorescent colour is thin and glows only over white; lay white below it</source>
+   <translation>Leuchtfarbe ist dünn und leuchtet nur über Weiß; Weiß darunter auftragen</translation>
+  </message>
+  <message>
+   <source>lay white below it</source>
+   <translation>Weiß darunter auftragen</translation>
+  </message>
+  <message>
+   <source>a mirror finish shows every grain; it wants a gloss base, mostly black</source>
+   <translation>eine spiegelnde Oberfläche zeigt jedes Korn; sie will einen glänzenden Grund, meist Schwarz</translation>
+  </message>
+  <message>
+   <source>lay gloss black below it</source>
+   <translation>glänzendes Schwarz darunter auftragen</translation>
+  </message>
+  <message>
+   <source>a shining metallic looks grainy over a matte coat; it wants a smooth base</source>
+   <translation>glänzendes Metallic wirkt über einer matten Schicht körnig; es will einen glatten Grund</translation>
+  </message>
+  <message>
+   <source>a matte clear takes the shine of the metallic below it</source>
+   <translation>matter Klarlack nimmt dem Metallic darunter den Glanz</translation>
+  </message>
+  <message>
+   <source>any clear coat takes the shine of a mirror finish; leave it as it is</source>
+   <translation>jeder Klarlack nimmt einer spiegelnden Oberfläche den Glanz; sie bleibt, wie sie ist</translation>
+  </message>
+  <message>
+   <source>a matte clear takes the shine of graphite; rub it on after that</source>
+   <translation>matter Klarlack nimmt Graphit den Glanz; erst danach aufreiben</translation>
+  </message>
+  <message>
+   <source>tape lifts and dulls a mirror finish; lay it last, beside what is masked</source>
+   <translation>Klebeband hebt eine spiegelnde Oberfläche ab und macht sie stumpf; zuletzt auftragen, neben dem Maskierten</translation>
+  </message>
+  <message>
+   <source>tape lifts flakes of a metallic; try tape made less sticky on a hidden place</source>
+   <translation>Klebeband hebt Plättchen des Metallics ab; entschärftes Band an einer verdeckten Stelle probieren</translation>
+  </message>
+  <message>
+   <source>base below {step}</source>
+   <translation>Grund unter {step}</translation>
+  </message>
+  <message>
+   <source>{effect} on the wrong base</source>
+   <translation>{effect} auf falschem Grund</translation>
+  </message>
+  <message>
+   <source>clear over a shine</source>
+   <translation>Klarlack über Glanz</translation>
+  </message>
+  <message>
+   <source>move it behind {name}</source>
+   <translation>hinter {name} stellen</translation>
+  </message>
+  <message>
+   <source>tape on a {effect} finish</source>
+   <translation>Klebeband auf Oberfläche: {effect}</translation>
+  </message>
+  <message>
+   <source>strong solvent on polish gloss</source>
+   <translation>starkes Lösemittel auf Polierglanz</translation>
+  </message>
+  <message>
+   <source>alcohol and lacquer thinner dissolve a gloss of the kind of floor polish</source>
+   <translation>Alkohol und Nitroverdünnung lösen einen Glanz von der Art der Bodenpolitur</translation>
+  </message>
+  <message>
+   <source>colour that hides badly</source>
+   <translation>Farbe, die schlecht deckt</translation>
+  </message>
+  <message>
+   <source>{coating} hides badly, and {below} shows through one thin coat: about {needed} will hide it, or fewer over a white or pale undercoat</source>
+   <translation>{coating} deckt schlecht, und {below} scheint durch eine dünne Schicht: etwa {needed} verdecken es, über weißem oder hellem Grund weniger</translation>
+  </message>
+  <message>
+   <source>{coating} hides badly, and {below} shows through {coats} thin coats: about {needed} will hide it, or fewer over a white or pale undercoat</source>
+   <translation>{coating} deckt schlecht, und {below} scheint durch {coats} dünne Schichten: etwa {needed} verdecken es, über weißem oder hellem Grund weniger</translation>
+  </message>
+  <message>
+   <source>masking fluid never taken off</source>
+   <translation>Maskierflüssigkeit wird nie abgezogen</translation>
+  </message>
+  <message>
+   <source>no step takes the masking fluid or salt off; it grows into the film</source>
+   <translation>kein Schritt nimmt Maskierflüssigkeit oder Salz ab; es wächst in den Film ein</translation>
+  </message>
+  <message>
+   <source>masking fluid that masks nothing</source>
+   <translation>Maskierflüssigkeit, die nichts maskiert</translation>
+  </message>
+  <message>
+   <source>nothing is laid over the masking fluid or salt before it comes off</source>
+   <translation>über Maskierflüssigkeit oder Salz wird nichts aufgetragen, bevor es abgeht</translation>
+  </message>
+  <message>
+   <source>take it off behind {step}</source>
+   <translation>hinter {step} abnehmen</translation>
+  </message>
+  <message>
+   <source>resin bears release agent from the mould, and paint lets go; wash it first</source>
+   <translation>an Resin haftet Trennmittel aus der Form, und Farbe löst sich; zuerst waschen</translation>
+  </message>
+  <message>
+   <source>cast metal leaves the mould with release agent on it; wash it first</source>
+   <translation>Metallguss kommt mit Trennmittel aus der Form; zuerst waschen</translation>
+  </message>
+  <message>
+   <source>soft vinyl is oily from the mould, and paint lets go; wash it first</source>
+   <translation>weiches Vinyl ist ölig von der Form, und Farbe löst sich; zuerst waschen</translation>
+  </message>
+  <message>
+   <source>photo-etched metal is greasy from handling; degrease it first</source>
+   <translation>geätztes Metall ist fettig vom Anfassen; zuerst entfetten</translation>
+  </message>
+  <message>
+   <source>bare metal is greasy from handling; degrease it first</source>
+   <translation>blankes Metall ist fettig vom Anfassen; zuerst entfetten</translation>
+  </message>
+  <message>
+   <source>assumed: styrene softens below 100 °C, and thin or strained parts bend from about 60 °C</source>
+   <translation>angenommen: Polystyrol erweicht unter 100 °C, und dünne oder gespannte Teile verbiegen sich ab etwa 60 °C</translation>
+  </message>
+  <message>
+   <source>assumed: cast polyurethane bends in hot water</source>
+   <translation>angenommen: gegossenes Polyurethan biegt sich in heißem Wasser</translation>
+  </message>
+  <message>
+   <source>assumed: as cast resin</source>
+   <translation>angenommen: wie gegossenes Resin</translation>
+  </message>
+  <message>
+   <source>wash before {step}</source>
+   <translation>waschen vor {step}</translation>
+  </message>
+  <message>
+   <source>{material} not washed</source>
+   <translation>{material} nicht gewaschen</translation>
+  </message>
+  <message>
+   <source>wash it before</source>
+   <translation>vorher waschen</translation>
+  </message>
+  <message>
+   <source>colour on bare wood</source>
+   <translation>Farbe auf blankem Holz</translation>
+  </message>
+  <message>
+   <source>bare wood drinks the colour and its grain stands up; seal and sand it first</source>
+   <translation>blankes Holz saugt die Farbe auf, und seine Fasern stellen sich auf; zuerst versiegeln und schleifen</translation>
+  </message>
+  <message>
+   <source>clear plastic painted over</source>
+   <translation>klarer Kunststoff übermalt</translation>
+  </message>
+  <message>
+   <source>primer and colour on all of a part of clear plastic leave nothing to look through; mask the glass, or leave it out</source>
+   <translation>Grundierung und Farbe auf allen Stellen eines klaren Teils lassen nichts zum Durchsehen; das Glas maskieren oder ausnehmen</translation>
+  </message>
+  <message>
+   <source>leave the clear part out of it</source>
+   <translation>das klare Teil davon ausnehmen</translation>
+  </message>
+  <message>
+   <source>too warm for {material}</source>
+   <translation>zu warm für {material}</translation>
+  </message>
+  <message>
+   <source>{location} grows {warmest:g} °C warm, and {material} warps from {limit:g} °C</source>
+   <translation>{location} wird {warmest:g} °C warm, und {material} verzieht sich ab {limit:g} °C</translation>
+  </message>
+  <message>
+   <source>cyanoacrylate at clear plastic</source>
+   <translation>Sekundenkleber an klarem Kunststoff</translation>
+  </message>
+  <message>
+   <source>the vapour of cyanoacrylate fogs clear plastic; take white glue</source>
+   <translation>der Dampf von Sekundenkleber beschlägt klaren Kunststoff; Weißleim nehmen</translation>
+  </message>
+  <message>
+   <source>solvent cement at what it cannot weld</source>
+   <translation>Lösemittelkleber an etwas, das er nicht verschweißt</translation>
+  </message>
+  <message>
+   <source>solvent cement welds styrene and no {material}; take cyanoacrylate</source>
+   <translation>Lösemittelkleber verschweißt Polystyrol, aber nicht {material}; Sekundenkleber nehmen</translation>
+  </message>
+  <message>
+   <source>air that forbids a coat</source>
+   <translation>Luft, die eine Schicht verbietet</translation>
+  </message>
+  <message>
+   <source>the air of {location} forbids it at every hour: {reason}; warm or dry it, or mark the step as laid in any air</source>
+   <translation>die Luft von {location} verbietet es zu jeder Stunde: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
+  </message>
+  <message>
+   <source>part without work</source>
+   <translation>Teil ohne Arbeit</translation>
+  </message>
+  <message>
+   <source>no step does anything to {part}; add it to a coat</source>
+   <translation>kein Schritt tut etwas an {part}; in eine Schicht aufnehmen</translation>
+  </message>
+  <message>
+   <source>make it a step of {stage}</source>
+   <translation>zu einem Schritt „{stage}“ machen</translation>
+  </message>
+  <message>
+   <source>stage that does not fit its coating</source>
+   <translation>Arbeitsgang, der nicht zum Lack passt</translation>
+  </message>
+  <message>
+   <source>{coating} ({family}) does not belong to a step of {stage}, so it would be judged as what it is not</source>
+   <translation>{coating} ({family}) gehört in keinen Schritt „{stage}“ und würde beurteilt als das, was es nicht ist</translation>
+  </message>
+  <message>
+   <source>chipping fluid never rubbed</source>
+   <translation>Chipping-Flüssigkeit wird nie gerieben</translation>
+  </message>
+  <message>
+   <source>no step rubs the colour over the fluid, so nothing chips and it stays soluble</source>
+   <translation>kein Schritt reibt die Farbe über der Flüssigkeit; nichts platzt ab, und sie bleibt löslich</translation>
+  </message>
+  <message>
+   <source>rub it behind {step}</source>
+   <translation>hinter {step} reiben</translation>
+  </message>
+  <message>
+   <source>colour over finished chips</source>
+   <translation>Farbe über fertigen Abplatzern</translation>
+  </message>
+  <message>
+   <source>it would cover the chips that {name} has just made; lay every colour first</source>
+   <translation>sie würde die Abplatzer zudecken, die {name} eben gemacht hat; zuerst alle Farben auftragen</translation>
+  </message>
+  <message>
+   <source>move {name} behind it</source>
+   <translation>{name} dahinter stellen</translation>
+  </message>
+  <message>
+   <source>two clear coats in a row</source>
+   <translation>zwei Klarlackschichten nacheinander</translation>
+  </message>
+  <message>
+   <source>two clear coats lie right over each other, after {lower}; one of them is enough</source>
+   <translation>nach {lower} liegen zwei Klarlackschichten direkt übereinander; eine davon genügt</translation>
+  </message>
+  <message>
+   <source>leave it out there</source>
+   <translation>dort weglassen</translation>
+  </message>
+  <message>
+   <source>written gate that nothing can keep</source>
+   <translation>geschriebene Bedingung, die nicht einzuhalten ist</translation>
+  </message>
+  <message>
+   <source>the gate written after {step} leaves no moment beside what is known: {why}</source>
+   <translation>die Bedingung, die nach {step} geschrieben steht, lässt keinen Augenblick neben dem, was bekannt ist: {why}</translation>
+  </message>
+  <message>
+   <source>take the written gate off it</source>
+   <translation>die geschriebene Bedingung wegnehmen</translation>
+  </message>
+  <message>
+   <source>{model}: the air forbids laying {step}: {reason}</source>
+   <translation>{model}: die Luft verbietet, {step} aufzutragen: {reason}</translation>
+  </message>
+  <message>
+   <source>warm or dry the air, or mark the step as laid in any air</source>
+   <translation>die Luft wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
+  </message>
+  <message>
+   <source>the air forbids laying it until{when}</source>
+   <translation>die Luft verbietet, es aufzutragen, bis{when}</translation>
+  </message>
+  <message>
+   <source>it is done best{when}, after {about}</source>
+   <translation>am besten{when}, nach {about}</translation>
+  </message>
+  <message>
+   <source>the air forbids laying it in all bench time: {reason}; warm or dry it, or mark the step as laid in any air</source>
+   <translation>in aller Werkzeit verbietet die Luft, es aufzutragen: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
+  </message>
+  <message>
+   <source>no moment suits both: {one}; {other}</source>
+   <translation>kein Augenblick passt zu beidem: {one}; {other}</translation>
+  </message>
+  <message>
+   <source>is less than least_fill_ml</source>
+   <translation>ist weniger als least_fill_ml</translation>
+  </message>
+  <message>
+   <source>holds more than one place out of doors; keep one</source>
+   <translation>enthält mehr als einen Ort im Freien; einen behalten</translation>
+  </message>
+  <message>
+   <source>is damaged: it is cut short; restore a backup of it</source>
+   <translation>ist beschädigt: Das Ende fehlt; eine Sicherung zurückspielen</translation>
+  </message>
+  <message>
+   <source>{amount}, in {n} fills of {each}: {parts} each</source>
+   <translation>{amount}, in {n} Füllungen zu {each}: je {parts}</translation>
+  </message>
+  <message>
+   <source>best</source>
+   <translation>am besten</translation>
+  </message>
+  <message>
+   <source>effect</source>
+   <translation>Effekt</translation>
+  </message>
+  <message>
+   <source>hiding</source>
+   <translation>Deckkraft</translation>
+  </message>
+  <message>
+   <source>until the water that it lies in is gone</source>
+   <translation>bis das Wasser fort ist, in dem es liegt</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -11722,6 +12215,10 @@ Quelle: {source}</translation>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
   </message>
+  <message>
+   <source>Wet the colours and rub chips through them</source>
+   <translation>Farben anfeuchten und Abplatzer hindurch reiben</translation>
+  </message>
  </context>
  <context>
   <name>tool</name>
@@ -11771,6 +12268,10 @@ Quelle: {source}</translation>
   <message>
    <source>hands free</source>
    <translation>Hände frei</translation>
+  </message>
+  <message>
+   <source>in any air</source>
+   <translation>in jeder Luft</translation>
   </message>
  </context>
  <context>
@@ -14303,6 +14804,22 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
+  </message>
+  <message>
+   <source>{whole}, in {n} fills of {each:.1f} ml; the drops are for one</source>
+   <translation>{whole}, in {n} Füllungen zu {each:.1f} ml; die Tropfen gelten für eine</translation>
+  </message>
+  <message>
+   <source>{ml:.1f} ml in {n} fills of {each:.1f} ml, each {drops}</source>
+   <translation>{ml:.1f} ml in {n} Füllungen zu {each:.1f} ml, je {drops}</translation>
+  </message>
+  <message>
+   <source>It is laid in any air, on your word.</source>
+   <translation>Es wird in jeder Luft aufgetragen, auf Ihr Wort.</translation>
+  </message>
+  <message>
+   <source>? some places have no area</source>
+   <translation>? einige Stellen haben keine Fläche</translation>
   </message>
  </context>
 </TS>

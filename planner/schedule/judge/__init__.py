@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from planner.schedule.drying_locations import chosen_in, settled
-from planner.schedule.judge import airbrush, facts, gates, hands, order, plan_claims, units
+from planner.schedule.judge import air, airbrush, facts, gates, hands, order, plan_claims, units
 from planner.schedule.judge.premises import Case, Premises
 from planner.schedule.judge.ruling import Rule, Ruling
 from planner.schedule.judge.verdict import Verdict, Violation
@@ -27,9 +27,10 @@ def _windows(ruling: Ruling) -> Iterator[Violation]:
 
 
 def _never(ruling: Ruling) -> Iterator[Violation]:
-    """Definition 10: what never dries, and what is carried off while it dries."""
+    """Definition 10: what never dries, what is carried off while it dries, air that forbids."""
     yield from ruling.of(gates.held_gates, 10)
     yield from gates.stays(ruling)
+    yield from air.fit_air(ruling)
 
 
 def _gates(definition: int) -> Rule:

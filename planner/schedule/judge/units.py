@@ -12,7 +12,7 @@ from planner.schedule.judge.films import JudgedCoat
 from planner.schedule.judge.gates import held_gates
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
-from planner.values.coating import State
+from planner.values.coating import State, Window
 from planner.values.model import Side
 from planner.values.plan import PassKey
 from planner.values.step import Stage
@@ -280,7 +280,10 @@ def _edge(ruling: Ruling, unmask: Pass, one: Pass, start: int) -> Iterator[Viola
 
 def _tape_off(ruling: Ruling, cover: Cover, unmask: Pass) -> Iterator[Violation]:
     mask, off = ruling.case.spans.get(cover.mask.key), ruling.case.spans.get(unmask.key)
-    own = any(gate.after == cover.mask.step.id for gate in unmask.step.gates)
-    if mask and off and not off.fact and not own and off.start >= mask.start + LONGEST_MASK:
+    late = any(
+        gate.after == cover.mask.step.id and gate.windows == (Window(),)
+        for gate in unmask.step.gates
+    )
+    if mask and off and not off.fact and not late and off.start >= mask.start + LONGEST_MASK:
         text = f"starts {ruling.case.at(off.start)}, more than 7 days after"
         yield Violation(21, str(unmask.key), f"{text} {cover.mask.key} was put on")

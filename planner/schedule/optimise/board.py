@@ -92,6 +92,7 @@ class Board:
             activity.allowed,
             activity.one.hands if activity.light else 0,
             activity.one.alone if activity.loud or activity.smells else 0,
+            self.problem.fit_airs[index],
         )
         found = self._slots.get(key)
         if found is None:
@@ -128,6 +129,8 @@ class Board:
                     for start, end in pieces
                     for one in hours
                 ]
+        for air in problem.fit_airs[index]:
+            pieces = [fair for piece in pieces for fair in air.pieces(*piece)]
         if activity.allowed is not None:
             pieces = [
                 (max(start, one.start), min(end, one.end))

@@ -62,6 +62,18 @@ def _air(bare: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
     if contradicts(mended, now, Cure(mended.room, cure.zone)):
         return ()
     problem = Problem(bare, now, cure=cure, calendar=calendar_of(bare.bench_time))
+    for activity in problem.activities:
+        for fit in problem.fit_airs[activity.index]:
+            reason = fit.against(now)
+            if reason:
+                text = message(
+                    "{model}: the air forbids laying {step}: {reason}",
+                    model=activity.one.key.model,
+                    step=activity.one.key.step,
+                    reason=reason,
+                )
+                relax = message("warm or dry the air, or mark the step as laid in any air")
+                return (Demand(Clash(text, relax), _in_usual_air),)
     for number, gate in enumerate(problem.gates):
         opens = gate.windows[-1].opens
         if not gate.watches_film or opens is None:

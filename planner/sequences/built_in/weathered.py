@@ -34,7 +34,7 @@ WASH_FIRST, WASH_LATER = "wash before decals", "wash after decals"
 CHIPS_FIRST, CHIPS_LATER = "chips before wash", "chips after wash"
 SPONGE, FLUID = "chips by sponge", "chips by fluid"
 GLOSS_UNDER, FLAT_UNDER = "gloss under the wash", "flat under the wash"
-TWO, THREE = "two colours", "three colours"
+ONE, TWO, THREE = "one colour", "two colours", "three colours"
 LOOSE, FIXED = "pigments left loose", "pigments fixed"
 
 COLOURS: tuple[Colour, ...] = (
@@ -63,7 +63,7 @@ COLOURS: tuple[Colour, ...] = (
 
 OPTIONS: tuple[Option, ...] = (
     *tool_options(),
-    Option(name="one colour", usual=True, choice="camouflage"),
+    Option(name=ONE, usual=True, choice="camouflage"),
     Option(name=TWO, choice="camouflage", note="freehand over the base"),
     Option(name=THREE, choice="camouflage", note="freehand, one after the other"),
     Option(name=SPONGE, usual=True, choice="chipping", note="dabbed on, small and dark"),
@@ -104,7 +104,17 @@ def _colours() -> tuple[SequenceStep, ...]:
             "Chipping fluid, thin",
             "chipping fluid",
             minutes=Minutes(fixed=2, per_part=4),
+            needs=(FLUID, ONE),
+        ),
+        lay(
+            "chipping-fluid-hull",
+            Stage.CHIP_FLUID,
+            "Chipping fluid, thin",
+            "chipping fluid",
+            HULL,
+            minutes=Minutes(fixed=2, per_part=4),
             needs=(FLUID,),
+            unless=(ONE,),
         ),
         *by_tools(
             "base",
@@ -128,7 +138,7 @@ def _colours() -> tuple[SequenceStep, ...]:
             Stage.CHIP_RUB,
             "Wet the base and rub chips through it",
             minutes=Minutes(fixed=2, per_part=5),
-            needs=(FLUID,),
+            needs=(FLUID, ONE),
             tool=Tool.BRUSH,
         ),
         *by_tools(
@@ -157,6 +167,16 @@ def _colours() -> tuple[SequenceStep, ...]:
             HULL,
             brushed_coats=1,
             needs=(THREE,),
+        ),
+        work(
+            "chip-rub-hull",
+            Stage.CHIP_RUB,
+            "Wet the colours and rub chips through them",
+            HULL,
+            minutes=Minutes(fixed=2, per_part=5),
+            needs=(FLUID,),
+            unless=(ONE,),  # no colour is laid over finished chips
+            tool=Tool.BRUSH,
         ),
         lay(
             "running-gear",
