@@ -172,6 +172,10 @@
    <translation> ml</translation>
   </message>
   <message>
+   <source>known</source>
+   <translation>bekannt</translation>
+  </message>
+  <message>
    <source> %</source>
    <translation> %</translation>
   </message>
@@ -220,6 +224,14 @@
    <translation>&amp;Kleinste Becherfüllung</translation>
   </message>
   <message>
+   <source>&amp;Most that the cup takes</source>
+   <translation>Der Becher fasst &amp;höchstens</translation>
+  </message>
+  <message>
+   <source>What asks for more is told as so many fills; usual are {usual:g} ml</source>
+   <translation>Was mehr verlangt, wird als so viele Füllungen genannt; üblich sind {usual:g} ml</translation>
+  </message>
+  <message>
    <source>Lost at each change and &amp;cleaning</source>
    <translation>&amp;Verlust bei jedem Wechsel und Reinigen</translation>
   </message>
@@ -230,18 +242,6 @@
   <message>
    <source>The rest is overspray; usual are {usual:.0f} %, assumed</source>
    <translation>Der Rest ist Sprühnebel; üblich sind {usual:.0f} %, angenommen</translation>
-  </message>
-  <message>
-   <source>known</source>
-   <translation>bekannt</translation>
-  </message>
-  <message>
-   <source>&amp;Most that the cup takes</source>
-   <translation>Der Becher fasst &amp;höchstens</translation>
-  </message>
-  <message>
-   <source>What asks for more is told as so many fills; usual are {usual:g} ml</source>
-   <translation>Was mehr verlangt, wird als so viele Füllungen genannt; üblich sind {usual:g} ml</translation>
   </message>
  </context>
  <context>
@@ -788,6 +788,22 @@
    <translation> ×</translation>
   </message>
   <message>
+   <source>as its hue usually does</source>
+   <translation>wie ihr Farbton es meist tut</translation>
+  </message>
+  <message>
+   <source>&amp;Effect</source>
+   <translation>&amp;Effekt</translation>
+  </message>
+  <message>
+   <source>A metallic loses its shine under matte clear, a fluorescent wants white below</source>
+   <translation>Metallic verliert unter mattem Klarlack seinen Glanz, Leuchtfarbe will Weiß darunter</translation>
+  </message>
+  <message>
+   <source>&amp;Hides what lies below</source>
+   <translation>Verdec&amp;kt, was darunter liegt</translation>
+  </message>
+  <message>
    <source>&amp;Solids by volume</source>
    <translation>Festkörper&amp;volumen</translation>
   </message>
@@ -830,22 +846,6 @@
   <message>
    <source>Not laid in air &amp;damper than</source>
    <translation>Nicht bei &amp;feuchterer Luft als</translation>
-  </message>
-  <message>
-   <source>as its hue usually does</source>
-   <translation>wie ihr Farbton es meist tut</translation>
-  </message>
-  <message>
-   <source>&amp;Effect</source>
-   <translation>&amp;Effekt</translation>
-  </message>
-  <message>
-   <source>A metallic loses its shine under matte clear, a fluorescent wants white below</source>
-   <translation>Metallic verliert unter mattem Klarlack seinen Glanz, Leuchtfarbe will Weiß darunter</translation>
-  </message>
-  <message>
-   <source>&amp;Hides what lies below</source>
-   <translation>Verdec&amp;kt, was darunter liegt</translation>
   </message>
  </context>
  <context>
@@ -1944,25 +1944,6 @@
   </message>
  </context>
  <context>
-  <name>Form</name>
-  <message>
-   <source> °C</source>
-   <translation> °C</translation>
-  </message>
-  <message>
-   <source>Temperature</source>
-   <translation>Temperatur</translation>
-  </message>
-  <message>
-   <source>Humidity</source>
-   <translation>Feuchte</translation>
-  </message>
-  <message>
-   <source> % RH</source>
-   <translation> % r. F.</translation>
-  </message>
- </context>
- <context>
   <name>FormDialog</name>
   <message>
    <source>&amp;Keep</source>
@@ -2086,6 +2067,10 @@
    <translation>Kleinste Füllung</translation>
   </message>
   <message>
+   <source>Cup</source>
+   <translation>Becher</translation>
+  </message>
+  <message>
    <source>Lost</source>
    <translation>Verlust</translation>
   </message>
@@ -2160,10 +2145,6 @@
   <message>
    <source>{share:.0f} %</source>
    <translation>{share:.0f} %</translation>
-  </message>
-  <message>
-   <source>Cup</source>
-   <translation>Becher</translation>
   </message>
  </context>
  <context>
@@ -2567,6 +2548,10 @@
    <translation>&amp;Name</translation>
   </message>
   <message>
+   <source>&amp;Out of doors: spray cans are used in this air</source>
+   <translation>&amp;Im Freien: in dieser Luft wird mit Sprühdosen gearbeitet</translation>
+  </message>
+  <message>
    <source>&amp;Drying places</source>
    <translation>&amp;Trockenplätze</translation>
   </message>
@@ -2589,10 +2574,6 @@
   <message>
    <source>Air on weekends</source>
    <translation>Luft am Wochenende</translation>
-  </message>
-  <message>
-   <source>&amp;Out of doors: spray cans are used in this air</source>
-   <translation>&amp;Im Freien: in dieser Luft wird mit Sprühdosen gearbeitet</translation>
   </message>
  </context>
  <context>
@@ -2784,6 +2765,10 @@
    <translation>Hände frei</translation>
   </message>
   <message>
+   <source>In any air</source>
+   <translation>In jeder Luft</translation>
+  </message>
+  <message>
    <source>Needs two people</source>
    <translation>Braucht zwei Personen</translation>
   </message>
@@ -2806,10 +2791,6 @@
   <message>
    <source>no</source>
    <translation>nein</translation>
-  </message>
-  <message>
-   <source>In any air</source>
-   <translation>In jeder Luft</translation>
   </message>
  </context>
  <context>
@@ -4479,8 +4460,16 @@ in {length}</translation>
    <translation>Hände frei: es geht von allein weiter</translation>
   </message>
   <message>
+   <source>In any air, on my word</source>
+   <translation>In jeder Luft, auf mein Wort</translation>
+  </message>
+  <message>
    <source>Hands are needed for its first minutes only; what is sprayed keeps them throughout</source>
    <translation>Die Hände sind nur für die ersten Minuten nötig; beim Sprühen durchgehend</translation>
+  </message>
+  <message>
+   <source>Planned even where the air is too cold or too damp for its coating</source>
+   <translation>Wird auch geplant, wo die Luft für den Lack zu kalt oder zu feucht ist</translation>
   </message>
   <message>
    <source>Ends an hour before quiet hours begin</source>
@@ -4533,14 +4522,6 @@ in {length}</translation>
   <message>
    <source>{place} (usual)</source>
    <translation>{place} (üblich)</translation>
-  </message>
-  <message>
-   <source>In any air, on my word</source>
-   <translation>In jeder Luft, auf mein Wort</translation>
-  </message>
-  <message>
-   <source>Planned even where the air is too cold or too damp for its coating</source>
-   <translation>Wird auch geplant, wo die Luft für den Lack zu kalt oder zu feucht ist</translation>
   </message>
  </context>
  <context>
@@ -5075,6 +5056,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>sofort</translation>
   </message>
   <message>
+   <source>Best</source>
+   <translation>Am besten</translation>
+  </message>
+  <message>
+   <source>as soon as it opens</source>
+   <translation>sobald es öffnet</translation>
+  </message>
+  <message>
    <source>Closes</source>
    <translation>Schließt</translation>
   </message>
@@ -5103,24 +5092,16 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>öffnet</translation>
   </message>
   <message>
+   <source>best</source>
+   <translation>am besten</translation>
+  </message>
+  <message>
    <source>closes</source>
    <translation>schließt</translation>
   </message>
   <message>
    <source>first</source>
    <translation>erst</translation>
-  </message>
-  <message>
-   <source>Best</source>
-   <translation>Am besten</translation>
-  </message>
-  <message>
-   <source>as soon as it opens</source>
-   <translation>sobald es öffnet</translation>
-  </message>
-  <message>
-   <source>best</source>
-   <translation>am besten</translation>
   </message>
  </context>
  <context>
@@ -5132,6 +5113,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>at once</source>
    <translation>sofort</translation>
+  </message>
+  <message>
+   <source>Best</source>
+   <translation>Am besten</translation>
+  </message>
+  <message>
+   <source>as soon as it opens</source>
+   <translation>sobald es öffnet</translation>
   </message>
   <message>
    <source>Closes</source>
@@ -5160,14 +5149,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Asks for</source>
    <translation>Verlangt</translation>
-  </message>
-  <message>
-   <source>Best</source>
-   <translation>Am besten</translation>
-  </message>
-  <message>
-   <source>as soon as it opens</source>
-   <translation>sobald es öffnet</translation>
   </message>
  </context>
  <context>
@@ -5668,6 +5649,10 @@ Quelle: {source}</translation>
    <translation>Maskierflüssigkeit</translation>
   </message>
   <message>
+   <source>salt</source>
+   <translation>Salz</translation>
+  </message>
+  <message>
    <source>graphite</source>
    <translation>Graphit</translation>
   </message>
@@ -5686,10 +5671,6 @@ Quelle: {source}</translation>
   <message>
    <source>lacquer thinner</source>
    <translation>Lackverdünnung</translation>
-  </message>
-  <message>
-   <source>salt</source>
-   <translation>Salz</translation>
   </message>
  </context>
  <context>
@@ -6454,6 +6435,10 @@ Quelle: {source}</translation>
    <translation>Nichts hält es auf: Es kann sofort getan werden.</translation>
   </message>
   <message>
+   <source>It is best done {at}, after {about}.</source>
+   <translation>Am besten {at}, nach {about}.</translation>
+  </message>
+  <message>
    <source>Its window after {about} opens {at}.</source>
    <translation>Das Fenster nach {about} öffnet {at}.</translation>
   </message>
@@ -6480,6 +6465,10 @@ Quelle: {source}</translation>
   <message>
    <source>A spray can needs daylight: from {at}.</source>
    <translation>Eine Sprühdose braucht Tageslicht: ab {at}.</translation>
+  </message>
+  <message>
+   <source>The air forbids laying it until {at}.</source>
+   <translation>Bis {at} verbietet die Luft, es aufzutragen.</translation>
   </message>
   <message>
    <source>No drying place is free before {at}.</source>
@@ -6540,14 +6529,6 @@ Quelle: {source}</translation>
   <message>
    <source>{at}: must have begun by then, counted from {before}</source>
    <translation>{at}: muss bis dahin begonnen sein, gerechnet ab {before}</translation>
-  </message>
-  <message>
-   <source>It is best done {at}, after {about}.</source>
-   <translation>Am besten {at}, nach {about}.</translation>
-  </message>
-  <message>
-   <source>The air forbids laying it until {at}.</source>
-   <translation>Bis {at} verbietet die Luft, es aufzutragen.</translation>
   </message>
  </context>
  <context>
@@ -6960,14 +6941,6 @@ Quelle: {source}</translation>
    <translation>Überlackierfenster von {coating}</translation>
   </message>
   <message>
-   <source>an oil wash can be wiped back for about an hour</source>
-   <translation>ein Ölwashing lässt sich etwa eine Stunde lang zurückwischen</translation>
-  </message>
-  <message>
-   <source>the coat over the chipping fluid soon turns too hard to rub</source>
-   <translation>die Schicht über der Chipping-Flüssigkeit wird bald zu hart zum Reiben</translation>
-  </message>
-  <message>
    <source>{cycle}; remove this or reorder the steps</source>
    <translation>{cycle}; dies entfernen oder die Schritte umordnen</translation>
   </message>
@@ -7024,6 +6997,10 @@ Quelle: {source}</translation>
    <translation>unter {step} verschieben</translation>
   </message>
   <message>
+   <source>rub chips over {step}</source>
+   <translation>Abplatzer über {step} reiben</translation>
+  </message>
+  <message>
    <source>{next} over {below}</source>
    <translation>{next} auf: {below}</translation>
   </message>
@@ -7034,6 +7011,18 @@ Quelle: {source}</translation>
   <message>
    <source>lay the fluid only before {step}</source>
    <translation>die Flüssigkeit erst vor {step} auftragen</translation>
+  </message>
+  <message>
+   <source>an oil wash can be wiped back for about an hour, and best after a quarter of one</source>
+   <translation>eine Ölwaschung lässt sich etwa eine Stunde lang abwischen, am besten nach einer Viertelstunde</translation>
+  </message>
+  <message>
+   <source>the coat over the chipping fluid soon turns too hard to rub</source>
+   <translation>die Schicht über der Chipping-Flüssigkeit wird bald zu hart zum Reiben</translation>
+  </message>
+  <message>
+   <source>another coat from a can goes on within 20 minutes or after a day; between, it wrinkles</source>
+   <translation>eine weitere Schicht aus der Dose kommt binnen 20 Minuten darauf oder nach einem Tag; dazwischen wirft sie Falten</translation>
   </message>
   <message>
    <source>common practice, no source; practitioners disagree</source>
@@ -7200,6 +7189,74 @@ Quelle: {source}</translation>
    <translation>was nur angesehen wird, braucht keinen</translation>
   </message>
   <message>
+   <source>fluorescent colour is thin and glows only over white; lay white below it</source>
+   <translation>Leuchtfarbe ist dünn und leuchtet nur über Weiß; Weiß darunter auftragen</translation>
+  </message>
+  <message>
+   <source>lay white below it</source>
+   <translation>Weiß darunter auftragen</translation>
+  </message>
+  <message>
+   <source>a mirror finish shows every grain; it wants a gloss base, mostly black</source>
+   <translation>eine spiegelnde Oberfläche zeigt jedes Korn; sie will einen glänzenden Grund, meist Schwarz</translation>
+  </message>
+  <message>
+   <source>lay gloss black below it</source>
+   <translation>glänzendes Schwarz darunter auftragen</translation>
+  </message>
+  <message>
+   <source>a shining metallic looks grainy over a matte coat; it wants a smooth base</source>
+   <translation>glänzendes Metallic wirkt über einer matten Schicht körnig; es will einen glatten Grund</translation>
+  </message>
+  <message>
+   <source>a matte clear takes the shine of the metallic below it</source>
+   <translation>matter Klarlack nimmt dem Metallic darunter den Glanz</translation>
+  </message>
+  <message>
+   <source>any clear coat takes the shine of a mirror finish; leave it as it is</source>
+   <translation>jeder Klarlack nimmt einer spiegelnden Oberfläche den Glanz; sie bleibt, wie sie ist</translation>
+  </message>
+  <message>
+   <source>a matte clear takes the shine of graphite; rub it on after that</source>
+   <translation>matter Klarlack nimmt Graphit den Glanz; erst danach aufreiben</translation>
+  </message>
+  <message>
+   <source>tape lifts and dulls a mirror finish; lay it last, beside what is masked</source>
+   <translation>Klebeband hebt eine spiegelnde Oberfläche ab und macht sie stumpf; zuletzt auftragen, neben dem Maskierten</translation>
+  </message>
+  <message>
+   <source>tape lifts flakes of a metallic; try tape made less sticky on a hidden place</source>
+   <translation>Klebeband hebt Plättchen des Metallics ab; entschärftes Band an einer verdeckten Stelle probieren</translation>
+  </message>
+  <message>
+   <source>base below {step}</source>
+   <translation>Grund unter {step}</translation>
+  </message>
+  <message>
+   <source>{effect} on the wrong base</source>
+   <translation>{effect} auf falschem Grund</translation>
+  </message>
+  <message>
+   <source>clear over a shine</source>
+   <translation>Klarlack über Glanz</translation>
+  </message>
+  <message>
+   <source>move it behind {name}</source>
+   <translation>hinter {name} stellen</translation>
+  </message>
+  <message>
+   <source>tape on a {effect} finish</source>
+   <translation>Klebeband auf Oberfläche: {effect}</translation>
+  </message>
+  <message>
+   <source>strong solvent on polish gloss</source>
+   <translation>starkes Lösemittel auf Polierglanz</translation>
+  </message>
+  <message>
+   <source>alcohol and lacquer thinner dissolve a gloss of the kind of floor polish</source>
+   <translation>Alkohol und Nitroverdünnung lösen einen Glanz von der Art der Bodenpolitur</translation>
+  </message>
+  <message>
    <source>{names} and {n} more</source>
    <translation>{names} und {n} weitere</translation>
   </message>
@@ -7270,6 +7327,18 @@ Quelle: {source}</translation>
   <message>
    <source>pale over dark</source>
    <translation>Hell über Dunkel</translation>
+  </message>
+  <message>
+   <source>colour that hides badly</source>
+   <translation>Farbe, die schlecht deckt</translation>
+  </message>
+  <message>
+   <source>{coating} hides badly, and {below} shows through one thin coat: about {needed} will hide it, or fewer over a white or pale undercoat</source>
+   <translation>{coating} deckt schlecht, und {below} scheint durch eine dünne Schicht: etwa {needed} verdecken es, über weißem oder hellem Grund weniger</translation>
+  </message>
+  <message>
+   <source>{coating} hides badly, and {below} shows through {coats} thin coats: about {needed} will hide it, or fewer over a white or pale undercoat</source>
+   <translation>{coating} deckt schlecht, und {below} scheint durch {coats} dünne Schichten: etwa {needed} verdecken es, über weißem oder hellem Grund weniger</translation>
   </message>
   <message>
    <source>{coating} is pale and {below} below it dark: one thin coat will not hide it, about {needed} will; {saving}</source>
@@ -7532,6 +7601,114 @@ Quelle: {source}</translation>
    <translation>ein Washing sammelt sich in Vertiefungen, wo der Glanzlack am dicksten und weichsten ist</translation>
   </message>
   <message>
+   <source>masking fluid never taken off</source>
+   <translation>Maskierflüssigkeit wird nie abgezogen</translation>
+  </message>
+  <message>
+   <source>no step takes the masking fluid or salt off; it grows into the film</source>
+   <translation>kein Schritt nimmt Maskierflüssigkeit oder Salz ab; es wächst in den Film ein</translation>
+  </message>
+  <message>
+   <source>masking fluid that masks nothing</source>
+   <translation>Maskierflüssigkeit, die nichts maskiert</translation>
+  </message>
+  <message>
+   <source>nothing is laid over the masking fluid or salt before it comes off</source>
+   <translation>über Maskierflüssigkeit oder Salz wird nichts aufgetragen, bevor es abgeht</translation>
+  </message>
+  <message>
+   <source>take it off behind {step}</source>
+   <translation>hinter {step} abnehmen</translation>
+  </message>
+  <message>
+   <source>resin bears release agent from the mould, and paint lets go; wash it first</source>
+   <translation>an Resin haftet Trennmittel aus der Form, und Farbe löst sich; zuerst waschen</translation>
+  </message>
+  <message>
+   <source>cast metal leaves the mould with release agent on it; wash it first</source>
+   <translation>Metallguss kommt mit Trennmittel aus der Form; zuerst waschen</translation>
+  </message>
+  <message>
+   <source>soft vinyl is oily from the mould, and paint lets go; wash it first</source>
+   <translation>weiches Vinyl ist ölig von der Form, und Farbe löst sich; zuerst waschen</translation>
+  </message>
+  <message>
+   <source>photo-etched metal is greasy from handling; degrease it first</source>
+   <translation>geätztes Metall ist fettig vom Anfassen; zuerst entfetten</translation>
+  </message>
+  <message>
+   <source>bare metal is greasy from handling; degrease it first</source>
+   <translation>blankes Metall ist fettig vom Anfassen; zuerst entfetten</translation>
+  </message>
+  <message>
+   <source>assumed: styrene softens below 100 °C, and thin or strained parts bend from about 60 °C</source>
+   <translation>angenommen: Polystyrol erweicht unter 100 °C, und dünne oder gespannte Teile verbiegen sich ab etwa 60 °C</translation>
+  </message>
+  <message>
+   <source>assumed: cast polyurethane bends in hot water</source>
+   <translation>angenommen: gegossenes Polyurethan biegt sich in heißem Wasser</translation>
+  </message>
+  <message>
+   <source>assumed: as cast resin</source>
+   <translation>angenommen: wie gegossenes Resin</translation>
+  </message>
+  <message>
+   <source>wash before {step}</source>
+   <translation>waschen vor {step}</translation>
+  </message>
+  <message>
+   <source>{material} not washed</source>
+   <translation>{material} nicht gewaschen</translation>
+  </message>
+  <message>
+   <source>wash it before</source>
+   <translation>vorher waschen</translation>
+  </message>
+  <message>
+   <source>colour on bare wood</source>
+   <translation>Farbe auf blankem Holz</translation>
+  </message>
+  <message>
+   <source>bare wood drinks the colour and its grain stands up; seal and sand it first</source>
+   <translation>blankes Holz saugt die Farbe auf, und seine Fasern stellen sich auf; zuerst versiegeln und schleifen</translation>
+  </message>
+  <message>
+   <source>clear plastic painted over</source>
+   <translation>klarer Kunststoff übermalt</translation>
+  </message>
+  <message>
+   <source>primer and colour on all of a part of clear plastic leave nothing to look through; mask the glass, or leave it out</source>
+   <translation>Grundierung und Farbe auf allen Stellen eines klaren Teils lassen nichts zum Durchsehen; das Glas maskieren oder ausnehmen</translation>
+  </message>
+  <message>
+   <source>leave the clear part out of it</source>
+   <translation>das klare Teil davon ausnehmen</translation>
+  </message>
+  <message>
+   <source>too warm for {material}</source>
+   <translation>zu warm für {material}</translation>
+  </message>
+  <message>
+   <source>{location} grows {warmest:g} °C warm, and {material} warps from {limit:g} °C</source>
+   <translation>{location} wird {warmest:g} °C warm, und {material} verzieht sich ab {limit:g} °C</translation>
+  </message>
+  <message>
+   <source>cyanoacrylate at clear plastic</source>
+   <translation>Sekundenkleber an klarem Kunststoff</translation>
+  </message>
+  <message>
+   <source>the vapour of cyanoacrylate fogs clear plastic; take white glue</source>
+   <translation>der Dampf von Sekundenkleber beschlägt klaren Kunststoff; Weißleim nehmen</translation>
+  </message>
+  <message>
+   <source>solvent cement at what it cannot weld</source>
+   <translation>Lösemittelkleber an etwas, das er nicht verschweißt</translation>
+  </message>
+  <message>
+   <source>solvent cement welds styrene and no {material}; take cyanoacrylate</source>
+   <translation>Lösemittelkleber verschweißt Polystyrol, aber nicht {material}; Sekundenkleber nehmen</translation>
+  </message>
+  <message>
    <source>both sides in one step</source>
    <translation>beide Seiten in einem Schritt</translation>
   </message>
@@ -7594,6 +7771,82 @@ Quelle: {source}</translation>
   <message>
    <source>scrape the faces as part of the join</source>
    <translation>die Flächen beim Zusammenkleben blank schaben</translation>
+  </message>
+  <message>
+   <source>air that forbids a coat</source>
+   <translation>Luft, die eine Schicht verbietet</translation>
+  </message>
+  <message>
+   <source>the air of {location} forbids it at every hour: {reason}; warm or dry it, or mark the step as laid in any air</source>
+   <translation>die Luft von {location} verbietet es zu jeder Stunde: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
+  </message>
+  <message>
+   <source>part without work</source>
+   <translation>Teil ohne Arbeit</translation>
+  </message>
+  <message>
+   <source>no step does anything to {part}; add it to a coat</source>
+   <translation>kein Schritt tut etwas an {part}; in eine Schicht aufnehmen</translation>
+  </message>
+  <message>
+   <source>make it a step of {stage}</source>
+   <translation>zu einem Schritt „{stage}“ machen</translation>
+  </message>
+  <message>
+   <source>stage that does not fit its coating</source>
+   <translation>Arbeitsgang, der nicht zum Lack passt</translation>
+  </message>
+  <message>
+   <source>{coating} ({family}) does not belong to a step of {stage}, so it would be judged as what it is not</source>
+   <translation>{coating} ({family}) gehört in keinen Schritt „{stage}“ und würde beurteilt als das, was es nicht ist</translation>
+  </message>
+  <message>
+   <source>chipping fluid never rubbed</source>
+   <translation>Chipping-Flüssigkeit wird nie gerieben</translation>
+  </message>
+  <message>
+   <source>no step rubs the colour over the fluid, so nothing chips and it stays soluble</source>
+   <translation>kein Schritt reibt die Farbe über der Flüssigkeit; nichts platzt ab, und sie bleibt löslich</translation>
+  </message>
+  <message>
+   <source>rub it behind {step}</source>
+   <translation>hinter {step} reiben</translation>
+  </message>
+  <message>
+   <source>colour over finished chips</source>
+   <translation>Farbe über fertigen Abplatzern</translation>
+  </message>
+  <message>
+   <source>it would cover the chips that {name} has just made; lay every colour first</source>
+   <translation>sie würde die Abplatzer zudecken, die {name} eben gemacht hat; zuerst alle Farben auftragen</translation>
+  </message>
+  <message>
+   <source>move {name} behind it</source>
+   <translation>{name} dahinter stellen</translation>
+  </message>
+  <message>
+   <source>two clear coats in a row</source>
+   <translation>zwei Klarlackschichten nacheinander</translation>
+  </message>
+  <message>
+   <source>two clear coats lie right over each other, after {lower}; one of them is enough</source>
+   <translation>nach {lower} liegen zwei Klarlackschichten direkt übereinander; eine davon genügt</translation>
+  </message>
+  <message>
+   <source>leave it out there</source>
+   <translation>dort weglassen</translation>
+  </message>
+  <message>
+   <source>written gate that nothing can keep</source>
+   <translation>geschriebene Bedingung, die nicht einzuhalten ist</translation>
+  </message>
+  <message>
+   <source>the gate written after {step} leaves no moment beside what is known: {why}</source>
+   <translation>die Bedingung, die nach {step} geschrieben steht, lässt keinen Augenblick neben dem, was bekannt ist: {why}</translation>
+  </message>
+  <message>
+   <source>take the written gate off it</source>
+   <translation>die geschriebene Bedingung wegnehmen</translation>
   </message>
   <message>
    <source>, times {detail:g} for detail</source>
@@ -7746,6 +7999,14 @@ Quelle: {source}</translation>
   <message>
    <source>cannot hold together: {what}</source>
    <translation>können nicht zusammen gelten: {what}</translation>
+  </message>
+  <message>
+   <source>{model}: the air forbids laying {step}: {reason}</source>
+   <translation>{model}: die Luft verbietet, {step} aufzutragen: {reason}</translation>
+  </message>
+  <message>
+   <source>warm or dry the air, or mark the step as laid in any air</source>
+   <translation>die Luft wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
   </message>
   <message>
    <source>{model}: what {step} lays never gets there in this air</source>
@@ -7968,6 +8229,10 @@ Quelle: {source}</translation>
    <translation>Tageslicht für die Sprühdose beginnt{when}</translation>
   </message>
   <message>
+   <source>the air forbids laying it until{when}</source>
+   <translation>die Luft verbietet, es aufzutragen, bis{when}</translation>
+  </message>
+  <message>
    <source>no drying place is free on the bench until{when}</source>
    <translation>auf dem Tisch ist kein Trockenplatz frei bis{when}</translation>
   </message>
@@ -7994,6 +8259,10 @@ Quelle: {source}</translation>
   <message>
    <source>quiet hours until{when}, and it smells</source>
    <translation>Ruhezeit bis{when}, und es riecht</translation>
+  </message>
+  <message>
+   <source>it is done best{when}, after {about}</source>
+   <translation>am besten{when}, nach {about}</translation>
   </message>
   <message>
    <source>drying: {about} is {state}{when}</source>
@@ -8074,6 +8343,14 @@ Quelle: {source}</translation>
   <message>
    <source>no stretch of bench time takes its {minutes} minutes</source>
    <translation>kein Zeitblock fasst seine {minutes} Minuten</translation>
+  </message>
+  <message>
+   <source>the air forbids laying it in all bench time: {reason}; warm or dry it, or mark the step as laid in any air</source>
+   <translation>in aller Werkzeit verbietet die Luft, es aufzutragen: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
+  </message>
+  <message>
+   <source>no moment suits both: {one}; {other}</source>
+   <translation>kein Augenblick passt zu beidem: {one}; {other}</translation>
   </message>
   <message>
    <source>sequence</source>
@@ -8260,6 +8537,10 @@ Quelle: {source}</translation>
    <translation>ist leer; mindestens ein Mittel nennen</translation>
   </message>
   <message>
+   <source>is less than least_fill_ml</source>
+   <translation>ist weniger als least_fill_ml</translation>
+  </message>
+  <message>
    <source>project</source>
    <translation>Projekt</translation>
   </message>
@@ -8406,6 +8687,10 @@ Quelle: {source}</translation>
   <message>
    <source>m³</source>
    <translation>m³</translation>
+  </message>
+  <message>
+   <source>holds more than one place out of doors; keep one</source>
+   <translation>enthält mehr als einen Ort im Freien; einen behalten</translation>
   </message>
   <message>
    <source>must be more than 0 cm²</source>
@@ -10240,6 +10525,10 @@ Quelle: {source}</translation>
    <translation>{amount} bereitstellen: {parts}</translation>
   </message>
   <message>
+   <source>{amount}, in {n} fills of {each}: {parts} each</source>
+   <translation>{amount}, in {n} Füllungen zu {each}: je {parts}</translation>
+  </message>
+  <message>
    <source>{load} (least that the cup must hold)</source>
    <translation>{load} (das Wenigste, was im Becher sein muss)</translation>
   </message>
@@ -10684,6 +10973,10 @@ Quelle: {source}</translation>
    <translation>Uhr</translation>
   </message>
   <message>
+   <source>best</source>
+   <translation>am besten</translation>
+  </message>
+  <message>
    <source>closes</source>
    <translation>schließt</translation>
   </message>
@@ -10734,6 +11027,14 @@ Quelle: {source}</translation>
   <message>
    <source>slowness</source>
    <translation>Langsamkeit</translation>
+  </message>
+  <message>
+   <source>effect</source>
+   <translation>Effekt</translation>
+  </message>
+  <message>
+   <source>hiding</source>
+   <translation>Deckkraft</translation>
   </message>
   <message>
    <source>portions</source>
@@ -11328,6 +11629,10 @@ Quelle: {source}</translation>
    <translation>wird in etwa einer halben Stunde klar</translation>
   </message>
   <message>
+   <source>until the water that it lies in is gone</source>
+   <translation>bis das Wasser fort ist, in dem es liegt</translation>
+  </message>
+  <message>
    <source>rubbed on dry; nothing has to dry</source>
    <translation>trocken eingerieben; nichts muss trocknen</translation>
   </message>
@@ -11338,338 +11643,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
-  </message>
-  <message>
-   <source>rub chips over {step}</source>
-   <translation>Abplatzer über {step} reiben</translation>
-  </message>
-  <message>
-   <source>an oil wash can be wiped back for about an hour, and best after a quarter of one</source>
-   <translation>eine Ölwaschung lässt sich etwa eine Stunde lang abwischen, am besten nach einer Viertelstunde</translation>
-  </message>
-  <message>
-   <source>another coat from a can goes on within 20 minutes or after a day; between, it wrinkles</source>
-   <translation>eine weitere Schicht aus der Dose kommt binnen 20 Minuten darauf oder nach einem Tag; dazwischen wirft sie Falten</translation>
-  </message>
-  <message>
-   <source>fluorescent colour is thin and glows only over white; lay white below it</source>
-   <translation>Leuchtfarbe ist dünn und leuchtet nur über Weiß; Weiß darunter auftragen</translation>
-  </message>
-  <message>
-   <source>lay white below it</source>
-   <translation>Weiß darunter auftragen</translation>
-  </message>
-  <message>
-   <source>a mirror finish shows every grain; it wants a gloss base, mostly black</source>
-   <translation>eine spiegelnde Oberfläche zeigt jedes Korn; sie will einen glänzenden Grund, meist Schwarz</translation>
-  </message>
-  <message>
-   <source>lay gloss black below it</source>
-   <translation>glänzendes Schwarz darunter auftragen</translation>
-  </message>
-  <message>
-   <source>a shining metallic looks grainy over a matte coat; it wants a smooth base</source>
-   <translation>glänzendes Metallic wirkt über einer matten Schicht körnig; es will einen glatten Grund</translation>
-  </message>
-  <message>
-   <source>a matte clear takes the shine of the metallic below it</source>
-   <translation>matter Klarlack nimmt dem Metallic darunter den Glanz</translation>
-  </message>
-  <message>
-   <source>any clear coat takes the shine of a mirror finish; leave it as it is</source>
-   <translation>jeder Klarlack nimmt einer spiegelnden Oberfläche den Glanz; sie bleibt, wie sie ist</translation>
-  </message>
-  <message>
-   <source>a matte clear takes the shine of graphite; rub it on after that</source>
-   <translation>matter Klarlack nimmt Graphit den Glanz; erst danach aufreiben</translation>
-  </message>
-  <message>
-   <source>tape lifts and dulls a mirror finish; lay it last, beside what is masked</source>
-   <translation>Klebeband hebt eine spiegelnde Oberfläche ab und macht sie stumpf; zuletzt auftragen, neben dem Maskierten</translation>
-  </message>
-  <message>
-   <source>tape lifts flakes of a metallic; try tape made less sticky on a hidden place</source>
-   <translation>Klebeband hebt Plättchen des Metallics ab; entschärftes Band an einer verdeckten Stelle probieren</translation>
-  </message>
-  <message>
-   <source>base below {step}</source>
-   <translation>Grund unter {step}</translation>
-  </message>
-  <message>
-   <source>{effect} on the wrong base</source>
-   <translation>{effect} auf falschem Grund</translation>
-  </message>
-  <message>
-   <source>clear over a shine</source>
-   <translation>Klarlack über Glanz</translation>
-  </message>
-  <message>
-   <source>move it behind {name}</source>
-   <translation>hinter {name} stellen</translation>
-  </message>
-  <message>
-   <source>tape on a {effect} finish</source>
-   <translation>Klebeband auf Oberfläche: {effect}</translation>
-  </message>
-  <message>
-   <source>strong solvent on polish gloss</source>
-   <translation>starkes Lösemittel auf Polierglanz</translation>
-  </message>
-  <message>
-   <source>alcohol and lacquer thinner dissolve a gloss of the kind of floor polish</source>
-   <translation>Alkohol und Nitroverdünnung lösen einen Glanz von der Art der Bodenpolitur</translation>
-  </message>
-  <message>
-   <source>colour that hides badly</source>
-   <translation>Farbe, die schlecht deckt</translation>
-  </message>
-  <message>
-   <source>{coating} hides badly, and {below} shows through one thin coat: about {needed} will hide it, or fewer over a white or pale undercoat</source>
-   <translation>{coating} deckt schlecht, und {below} scheint durch eine dünne Schicht: etwa {needed} verdecken es, über weißem oder hellem Grund weniger</translation>
-  </message>
-  <message>
-   <source>{coating} hides badly, and {below} shows through {coats} thin coats: about {needed} will hide it, or fewer over a white or pale undercoat</source>
-   <translation>{coating} deckt schlecht, und {below} scheint durch {coats} dünne Schichten: etwa {needed} verdecken es, über weißem oder hellem Grund weniger</translation>
-  </message>
-  <message>
-   <source>masking fluid never taken off</source>
-   <translation>Maskierflüssigkeit wird nie abgezogen</translation>
-  </message>
-  <message>
-   <source>no step takes the masking fluid or salt off; it grows into the film</source>
-   <translation>kein Schritt nimmt Maskierflüssigkeit oder Salz ab; es wächst in den Film ein</translation>
-  </message>
-  <message>
-   <source>masking fluid that masks nothing</source>
-   <translation>Maskierflüssigkeit, die nichts maskiert</translation>
-  </message>
-  <message>
-   <source>nothing is laid over the masking fluid or salt before it comes off</source>
-   <translation>über Maskierflüssigkeit oder Salz wird nichts aufgetragen, bevor es abgeht</translation>
-  </message>
-  <message>
-   <source>take it off behind {step}</source>
-   <translation>hinter {step} abnehmen</translation>
-  </message>
-  <message>
-   <source>resin bears release agent from the mould, and paint lets go; wash it first</source>
-   <translation>an Resin haftet Trennmittel aus der Form, und Farbe löst sich; zuerst waschen</translation>
-  </message>
-  <message>
-   <source>cast metal leaves the mould with release agent on it; wash it first</source>
-   <translation>Metallguss kommt mit Trennmittel aus der Form; zuerst waschen</translation>
-  </message>
-  <message>
-   <source>soft vinyl is oily from the mould, and paint lets go; wash it first</source>
-   <translation>weiches Vinyl ist ölig von der Form, und Farbe löst sich; zuerst waschen</translation>
-  </message>
-  <message>
-   <source>photo-etched metal is greasy from handling; degrease it first</source>
-   <translation>geätztes Metall ist fettig vom Anfassen; zuerst entfetten</translation>
-  </message>
-  <message>
-   <source>bare metal is greasy from handling; degrease it first</source>
-   <translation>blankes Metall ist fettig vom Anfassen; zuerst entfetten</translation>
-  </message>
-  <message>
-   <source>assumed: styrene softens below 100 °C, and thin or strained parts bend from about 60 °C</source>
-   <translation>angenommen: Polystyrol erweicht unter 100 °C, und dünne oder gespannte Teile verbiegen sich ab etwa 60 °C</translation>
-  </message>
-  <message>
-   <source>assumed: cast polyurethane bends in hot water</source>
-   <translation>angenommen: gegossenes Polyurethan biegt sich in heißem Wasser</translation>
-  </message>
-  <message>
-   <source>assumed: as cast resin</source>
-   <translation>angenommen: wie gegossenes Resin</translation>
-  </message>
-  <message>
-   <source>wash before {step}</source>
-   <translation>waschen vor {step}</translation>
-  </message>
-  <message>
-   <source>{material} not washed</source>
-   <translation>{material} nicht gewaschen</translation>
-  </message>
-  <message>
-   <source>wash it before</source>
-   <translation>vorher waschen</translation>
-  </message>
-  <message>
-   <source>colour on bare wood</source>
-   <translation>Farbe auf blankem Holz</translation>
-  </message>
-  <message>
-   <source>bare wood drinks the colour and its grain stands up; seal and sand it first</source>
-   <translation>blankes Holz saugt die Farbe auf, und seine Fasern stellen sich auf; zuerst versiegeln und schleifen</translation>
-  </message>
-  <message>
-   <source>clear plastic painted over</source>
-   <translation>klarer Kunststoff übermalt</translation>
-  </message>
-  <message>
-   <source>primer and colour on all of a part of clear plastic leave nothing to look through; mask the glass, or leave it out</source>
-   <translation>Grundierung und Farbe auf allen Stellen eines klaren Teils lassen nichts zum Durchsehen; das Glas maskieren oder ausnehmen</translation>
-  </message>
-  <message>
-   <source>leave the clear part out of it</source>
-   <translation>das klare Teil davon ausnehmen</translation>
-  </message>
-  <message>
-   <source>too warm for {material}</source>
-   <translation>zu warm für {material}</translation>
-  </message>
-  <message>
-   <source>{location} grows {warmest:g} °C warm, and {material} warps from {limit:g} °C</source>
-   <translation>{location} wird {warmest:g} °C warm, und {material} verzieht sich ab {limit:g} °C</translation>
-  </message>
-  <message>
-   <source>cyanoacrylate at clear plastic</source>
-   <translation>Sekundenkleber an klarem Kunststoff</translation>
-  </message>
-  <message>
-   <source>the vapour of cyanoacrylate fogs clear plastic; take white glue</source>
-   <translation>der Dampf von Sekundenkleber beschlägt klaren Kunststoff; Weißleim nehmen</translation>
-  </message>
-  <message>
-   <source>solvent cement at what it cannot weld</source>
-   <translation>Lösemittelkleber an etwas, das er nicht verschweißt</translation>
-  </message>
-  <message>
-   <source>solvent cement welds styrene and no {material}; take cyanoacrylate</source>
-   <translation>Lösemittelkleber verschweißt Polystyrol, aber nicht {material}; Sekundenkleber nehmen</translation>
-  </message>
-  <message>
-   <source>air that forbids a coat</source>
-   <translation>Luft, die eine Schicht verbietet</translation>
-  </message>
-  <message>
-   <source>the air of {location} forbids it at every hour: {reason}; warm or dry it, or mark the step as laid in any air</source>
-   <translation>die Luft von {location} verbietet es zu jeder Stunde: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
-  </message>
-  <message>
-   <source>part without work</source>
-   <translation>Teil ohne Arbeit</translation>
-  </message>
-  <message>
-   <source>no step does anything to {part}; add it to a coat</source>
-   <translation>kein Schritt tut etwas an {part}; in eine Schicht aufnehmen</translation>
-  </message>
-  <message>
-   <source>make it a step of {stage}</source>
-   <translation>zu einem Schritt „{stage}“ machen</translation>
-  </message>
-  <message>
-   <source>stage that does not fit its coating</source>
-   <translation>Arbeitsgang, der nicht zum Lack passt</translation>
-  </message>
-  <message>
-   <source>{coating} ({family}) does not belong to a step of {stage}, so it would be judged as what it is not</source>
-   <translation>{coating} ({family}) gehört in keinen Schritt „{stage}“ und würde beurteilt als das, was es nicht ist</translation>
-  </message>
-  <message>
-   <source>chipping fluid never rubbed</source>
-   <translation>Chipping-Flüssigkeit wird nie gerieben</translation>
-  </message>
-  <message>
-   <source>no step rubs the colour over the fluid, so nothing chips and it stays soluble</source>
-   <translation>kein Schritt reibt die Farbe über der Flüssigkeit; nichts platzt ab, und sie bleibt löslich</translation>
-  </message>
-  <message>
-   <source>rub it behind {step}</source>
-   <translation>hinter {step} reiben</translation>
-  </message>
-  <message>
-   <source>colour over finished chips</source>
-   <translation>Farbe über fertigen Abplatzern</translation>
-  </message>
-  <message>
-   <source>it would cover the chips that {name} has just made; lay every colour first</source>
-   <translation>sie würde die Abplatzer zudecken, die {name} eben gemacht hat; zuerst alle Farben auftragen</translation>
-  </message>
-  <message>
-   <source>move {name} behind it</source>
-   <translation>{name} dahinter stellen</translation>
-  </message>
-  <message>
-   <source>two clear coats in a row</source>
-   <translation>zwei Klarlackschichten nacheinander</translation>
-  </message>
-  <message>
-   <source>two clear coats lie right over each other, after {lower}; one of them is enough</source>
-   <translation>nach {lower} liegen zwei Klarlackschichten direkt übereinander; eine davon genügt</translation>
-  </message>
-  <message>
-   <source>leave it out there</source>
-   <translation>dort weglassen</translation>
-  </message>
-  <message>
-   <source>written gate that nothing can keep</source>
-   <translation>geschriebene Bedingung, die nicht einzuhalten ist</translation>
-  </message>
-  <message>
-   <source>the gate written after {step} leaves no moment beside what is known: {why}</source>
-   <translation>die Bedingung, die nach {step} geschrieben steht, lässt keinen Augenblick neben dem, was bekannt ist: {why}</translation>
-  </message>
-  <message>
-   <source>take the written gate off it</source>
-   <translation>die geschriebene Bedingung wegnehmen</translation>
-  </message>
-  <message>
-   <source>{model}: the air forbids laying {step}: {reason}</source>
-   <translation>{model}: die Luft verbietet, {step} aufzutragen: {reason}</translation>
-  </message>
-  <message>
-   <source>warm or dry the air, or mark the step as laid in any air</source>
-   <translation>die Luft wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
-  </message>
-  <message>
-   <source>the air forbids laying it until{when}</source>
-   <translation>die Luft verbietet, es aufzutragen, bis{when}</translation>
-  </message>
-  <message>
-   <source>it is done best{when}, after {about}</source>
-   <translation>am besten{when}, nach {about}</translation>
-  </message>
-  <message>
-   <source>the air forbids laying it in all bench time: {reason}; warm or dry it, or mark the step as laid in any air</source>
-   <translation>in aller Werkzeit verbietet die Luft, es aufzutragen: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
-  </message>
-  <message>
-   <source>no moment suits both: {one}; {other}</source>
-   <translation>kein Augenblick passt zu beidem: {one}; {other}</translation>
-  </message>
-  <message>
-   <source>is less than least_fill_ml</source>
-   <translation>ist weniger als least_fill_ml</translation>
-  </message>
-  <message>
-   <source>holds more than one place out of doors; keep one</source>
-   <translation>enthält mehr als einen Ort im Freien; einen behalten</translation>
-  </message>
-  <message>
-   <source>is damaged: it is cut short; restore a backup of it</source>
-   <translation>ist beschädigt: Das Ende fehlt; eine Sicherung zurückspielen</translation>
-  </message>
-  <message>
-   <source>{amount}, in {n} fills of {each}: {parts} each</source>
-   <translation>{amount}, in {n} Füllungen zu {each}: je {parts}</translation>
-  </message>
-  <message>
-   <source>best</source>
-   <translation>am besten</translation>
-  </message>
-  <message>
-   <source>effect</source>
-   <translation>Effekt</translation>
-  </message>
-  <message>
-   <source>hiding</source>
-   <translation>Deckkraft</translation>
-  </message>
-  <message>
-   <source>until the water that it lies in is gone</source>
-   <translation>bis das Wasser fort ist, in dem es liegt</translation>
   </message>
  </context>
  <context>
@@ -12028,6 +12001,10 @@ Quelle: {source}</translation>
    <translation>Dritte Farbe</translation>
   </message>
   <message>
+   <source>Wet the colours and rub chips through them</source>
+   <translation>Farben anfeuchten und Abplatzer hindurch reiben</translation>
+  </message>
+  <message>
    <source>Tools and stowage</source>
    <translation>Werkzeug und Staugut</translation>
   </message>
@@ -12214,10 +12191,6 @@ Quelle: {source}</translation>
   <message>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
-  </message>
-  <message>
-   <source>Wet the colours and rub chips through them</source>
-   <translation>Farben anfeuchten und Abplatzer hindurch reiben</translation>
   </message>
  </context>
  <context>
@@ -12552,6 +12525,10 @@ Quelle: {source}</translation>
   <message>
    <source>{ml:.1f} ml: less does not spray</source>
    <translation>{ml:.1f} ml: Weniger lässt sich nicht sprühen</translation>
+  </message>
+  <message>
+   <source>{whole}, in {n} fills of {each:.1f} ml; the drops are for one</source>
+   <translation>{whole}, in {n} Füllungen zu {each:.1f} ml; die Tropfen gelten für eine</translation>
   </message>
   <message>
    <source>{drops}, {whole}</source>
@@ -13180,6 +13157,10 @@ Quelle: {source}</translation>
   <message>
    <source>put out {ml:.1f} ml, {drops}</source>
    <translation>{ml:.1f} ml bereitstellen, {drops}</translation>
+  </message>
+  <message>
+   <source>{ml:.1f} ml in {n} fills of {each:.1f} ml, each {drops}</source>
+   <translation>{ml:.1f} ml in {n} Füllungen zu {each:.1f} ml, je {drops}</translation>
   </message>
   <message>
    <source>{told} (less does not spray)</source>
@@ -14150,6 +14131,10 @@ Quelle: {source}</translation>
    <translation>Es braucht Tageslicht.</translation>
   </message>
   <message>
+   <source>It is laid in any air, on your word.</source>
+   <translation>Es wird in jeder Luft aufgetragen, auf Ihr Wort.</translation>
+  </message>
+  <message>
    <source>All its coats belong into this evening.</source>
    <translation>Alle seine Schichten gehören in diesen Abend.</translation>
   </message>
@@ -14542,6 +14527,10 @@ Quelle: {source}</translation>
    <translation>✓ für alle {models}</translation>
   </message>
   <message>
+   <source>? some places have no area</source>
+   <translation>? einige Stellen haben keine Fläche</translation>
+  </message>
+  <message>
    <source>⚠ for {covered} of {models}</source>
    <translation>⚠ für {covered} von {models}</translation>
   </message>
@@ -14804,22 +14793,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>{whole}, in {n} fills of {each:.1f} ml; the drops are for one</source>
-   <translation>{whole}, in {n} Füllungen zu {each:.1f} ml; die Tropfen gelten für eine</translation>
-  </message>
-  <message>
-   <source>{ml:.1f} ml in {n} fills of {each:.1f} ml, each {drops}</source>
-   <translation>{ml:.1f} ml in {n} Füllungen zu {each:.1f} ml, je {drops}</translation>
-  </message>
-  <message>
-   <source>It is laid in any air, on your word.</source>
-   <translation>Es wird in jeder Luft aufgetragen, auf Ihr Wort.</translation>
-  </message>
-  <message>
-   <source>? some places have no area</source>
-   <translation>? einige Stellen haben keine Fläche</translation>
   </message>
  </context>
 </TS>
