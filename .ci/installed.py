@@ -36,7 +36,7 @@ def main() -> None:
     seen: list[str] = []
 
     def look() -> None:
-        window = next(one for one in qt.topLevelWidgets() if isinstance(one, MainWindow))
+        window = next(widget for widget in qt.topLevelWidgets() if isinstance(widget, MainWindow))
         if window.session.picture is None:
             return  # not planned yet
         seen.append(window.commands.views[0].text())

@@ -78,14 +78,16 @@ class BenchCalendar:
         """
         if early:
             found = self._quiet.overlapping(start, end + early)
-            return tuple(Interval(one.interval.start - early, one.interval.end) for one in found)
-        return tuple(one.interval for one in self._quiet.overlapping(start, end))
+            return tuple(
+                Interval(stretch.interval.start - early, stretch.interval.end) for stretch in found
+            )
+        return tuple(stretch.interval for stretch in self._quiet.overlapping(start, end))
 
     def daylight(self, start: int, end: int) -> tuple[Interval, ...] | None:
         """Return the hours of daylight that reach into [start, end); None if unlimited."""
         if not self._limited:
             return None
-        return tuple(one.interval for one in self._daylight.overlapping(start, end))
+        return tuple(stretch.interval for stretch in self._daylight.overlapping(start, end))
 
     def day_end(self, day: date) -> int:
         """Return the minute of the local midnight that ends ``day``."""
@@ -158,15 +160,17 @@ class _Line:
             known = self._known
             if known.first == known.last:
                 known = _Known(first, first, (), (), ())
-            before = [one for chunk in range(first, known.first) for one in self._chunk(chunk)]
-            after = [one for chunk in range(known.last, last) for one in self._chunk(chunk)]
+            before = [
+                stretch for chunk in range(first, known.first) for stretch in self._chunk(chunk)
+            ]
+            after = [stretch for chunk in range(known.last, last) for stretch in self._chunk(chunk)]
             items = (*before, *known.items, *after)
             self._known = _Known(
                 min(first, known.first),
                 max(last, known.last),
                 items,
-                tuple(one.interval.start for one in items),
-                tuple(one.interval.end for one in items),
+                tuple(stretch.interval.start for stretch in items),
+                tuple(stretch.interval.end for stretch in items),
             )
             return self._known
 
@@ -179,9 +183,9 @@ class _Line:
                     yield Stretch(piece, people, moment_of(piece.start, self._zone).date())
 
     def _occurrences(self, start: int, end: int) -> Iterator[tuple[Interval, int]]:
-        for one in self._extra:
-            if one.interval.start < end and start < one.interval.end:
-                yield one.interval, one.people
+        for extra in self._extra:
+            if extra.interval.start < end and start < extra.interval.end:
+                yield extra.interval, extra.people
         first, last = moment_of(start, self._zone).date(), moment_of(end, self._zone).date()
         for rule in self._rules:
             days = _dates(rule, last.year)

@@ -149,11 +149,14 @@ def vapour_ppm(solvent_ml: float, density: float, molar_mass: float, room_m3: fl
 
 def estimate(families: Iterable[Family], room_m3: float) -> Caution | None:
     """Return what a cup of the solvent in these coatings does to the room, if they have one."""
-    solvents = dict.fromkeys(_EVAPORATES[one] for one in families if one in _EVAPORATES)
+    solvents = dict.fromkeys(_EVAPORATES[family] for family in families if family in _EVAPORATES)
     if not solvents:
         return None
-    ppm = {one: vapour_ppm(ESTIMATE_ML, one.density, one.molar_mass, room_m3) for one in solvents}
-    worst = max(ppm, key=lambda one: ppm[one] / one.limit_ppm)
+    ppm = {
+        solvent: vapour_ppm(ESTIMATE_ML, solvent.density, solvent.molar_mass, room_m3)
+        for solvent in solvents
+    }
+    worst = max(ppm, key=lambda solvent: ppm[solvent] / solvent.limit_ppm)
     text = message(
         "Estimate: {ml:.0f} ml of {solvent} make about {ppm:.0f} ppm in {room:g} m³ without "
         "airing; a limit over a working day is {limit:.0f} ppm.",
@@ -192,7 +195,7 @@ def _wiped(book: Book, step: Step) -> Iterator[Family]:
     """Yield the families of the films that a wiping step works on."""
     for project in book.projects:
         for model in project.models:
-            if any(one is step for one in model.steps):
+            if any(other is step for other in model.steps):
                 for moment in walk(book, project, model):
                     if moment.step is step:
                         stacks = (moment.stack(place) for place in moment.first.places)

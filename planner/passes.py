@@ -114,11 +114,11 @@ def _expanded(project: str, model: Same[Model]) -> tuple[Pass, ...]:
 def expand_all(book: Book) -> tuple[Pass, ...]:
     """Return the passes of every model of every active project."""
     return tuple(
-        one
+        pass_
         for project in book.projects
         if project.active
         for model in project.models
-        for one in expand(project, model)
+        for pass_ in expand(project, model)
     )
 
 

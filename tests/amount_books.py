@@ -94,14 +94,14 @@ def plan_of(book: Book, evenings: Iterable[Iterable[PassKey]]) -> Plan:
     placements, bench = [], []
     for day, keys in enumerate(evenings):
         at, holds = NOW + day * 1440, ""
-        for one in keys:
-            colour = passes[one].load
+        for key in keys:
+            colour = passes[key].load
             if colour and colour != holds:
                 kind = BenchKind.CHANGE if holds else BenchKind.LOAD
                 bench.append(BenchWork(kind, Interval(at, at + 10), FINE.name, colour))
                 holds = colour
             piece = Interval(at + 10, at + 40)
-            placements.append(Placement(one, (piece,), FINE.name if colour else ""))
+            placements.append(Placement(key, (piece,), FINE.name if colour else ""))
             at += 60
         if holds:
             bench.append(BenchWork(BenchKind.CLEAN, Interval(at, at + 10), FINE.name))
@@ -109,8 +109,8 @@ def plan_of(book: Book, evenings: Iterable[Iterable[PassKey]]) -> Plan:
     return Plan(NOW, tuple(placements), tuple(bench), (), Status.FEASIBLE, cost, ())
 
 
-def entry(one: PassKey, start: datetime, end: datetime | None, used: Iterable[Used] = ()) -> Logged:
+def entry(key: PassKey, start: datetime, end: datetime | None, used: Iterable[Used] = ()) -> Logged:
     """Return what the logbook says of a pass."""
     return Logged(
-        model=one.model, step=one.step, coat=one.coat, start=start, end=end, used=tuple(used)
+        model=key.model, step=key.step, coat=key.coat, start=start, end=end, used=tuple(used)
     )

@@ -105,26 +105,28 @@ def _surface(found: list[tuple[Any, Written]]) -> list[str]:
     return said
 
 
-def cut(one: Written) -> list[str]:
+def cut(written: Written) -> list[str]:
     """Return what of the words does not fit into their own room."""
-    if one.room is None:
+    if written.room is None:
         return []
-    wide, tall = one.where.width(), one.where.height()
-    if wide > one.room.width() + SLACK:
-        return [f"{one.words!r} needs {wide:.0f} px and has {one.room.width():.0f}"]
-    if tall > one.room.height() + LEADING:
-        return [f"{one.words!r} needs {tall:.0f} px of height and has {one.room.height():.0f}"]
+    wide, tall = written.where.width(), written.where.height()
+    if wide > written.room.width() + SLACK:
+        return [f"{written.words!r} needs {wide:.0f} px and has {written.room.width():.0f}"]
+    if tall > written.room.height() + LEADING:
+        return [
+            f"{written.words!r} needs {tall:.0f} px of height and has {written.room.height():.0f}"
+        ]
     return []
 
 
-def outside(one: Written, widget: QWidget) -> list[str]:
+def outside(written: Written, widget: QWidget) -> list[str]:
     """Return what of the words lies outside their widget."""
-    if one.shown is not None and not one.shown.contains(one.where):
+    if written.shown is not None and not written.shown.contains(written.where):
         return []  # cut on purpose, as at the edge of what scrolls
     page = QRectF(widget.rect()).adjusted(-SLACK, -LEADING, SLACK, LEADING)
-    if page.contains(one.where):
+    if page.contains(written.where):
         return []
-    return [f"{one.words!r} at {_at(one.where)} reaches out of {widget.size().toTuple()}"]
+    return [f"{written.words!r} at {_at(written.where)} reaches out of {widget.size().toTuple()}"]
 
 
 def over(a: Written, b: Written) -> list[str]:

@@ -63,16 +63,16 @@ def every_dialog(window: MainWindow) -> dict[str, Opener]:
 def _of_the_window(window: MainWindow, book: Book) -> dict[str, Opener]:
     project = book.projects[0]
     model = project.models[0]
-    fullest = max(model.steps, key=lambda one: len(one.references()))
+    fullest = max(model.steps, key=lambda step: len(step.references()))
     spot = StepAt(project.name, model.name, fullest.id)
-    names = [(f"{one.name}, {step.id}", step) for one in project.models for step in one.steps]
+    names = [(f"{model.name}, {step.id}", step) for model in project.models for step in model.steps]
     return {
         "keys": lambda: help_pages.keys(window),
         "words": lambda: help_pages.trade_words(window),
         **{f"help {page.name}": _help(window, at) for at, page in enumerate(window.pages)},
         "about": lambda: help_pages.about(window),
         "split": lambda: SplitDialog(book, spot, window),
-        "again": lambda: AgainDialog(model.name, [one.name for one in project.models], window),
+        "again": lambda: AgainDialog(model.name, [model.name for model in project.models], window),
         "choose": lambda: Choose("Together with", "Which one?", names, window),
         "import": lambda: ImportDialog(book, Exchange(book=_else(book)), "other.json", window),
         "import new": lambda: ImportDialog(
@@ -88,13 +88,13 @@ def _help(window: MainWindow, at: int) -> Opener:
 
 def _else(book: Book) -> Book:
     """Return a book that describes the same things differently."""
-    coatings = tuple(replace(one, finish=None, swatch="#123456") for one in book.coatings)
-    projects = tuple(replace(one, note="another note", weight=7) for one in book.projects)
+    coatings = tuple(replace(coating, finish=None, swatch="#123456") for coating in book.coatings)
+    projects = tuple(replace(project, note="another note", weight=7) for project in book.projects)
     return replace(book, coatings=coatings, projects=projects)
 
 
 def _other(book: Book) -> Book:
-    names = {one.name for one in book.projects}
+    names = {project.name for project in book.projects}
     demo = next(
         one
         for one in map(demos.read, demos.names())
@@ -148,7 +148,7 @@ def _of_sequences(window: MainWindow) -> dict[str, Opener]:
     session, book = window.session, window.session.book
     assert book is not None
     some = max(every_sequence(book), key=lambda one: len(one.steps))
-    longest = max(some.steps, key=lambda one: len(one.step.gates))
+    longest = max(some.steps, key=lambda step: len(step.step.gates))
 
     def kept(_name: str) -> None:
         return None

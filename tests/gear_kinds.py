@@ -55,7 +55,7 @@ class Kind:
             active=self.content != "aside",
             target=project.target if self.dated else None,
         )
-        owned = tuple(replace(one, in_stock_ml=self.in_stock_ml) for one in of.coatings)
+        owned = tuple(replace(coating, in_stock_ml=self.in_stock_ml) for coating in of.coatings)
         hours = of.bench_time
         return replace(
             of,

@@ -13,7 +13,7 @@ Row = tuple[str, ...]
 def axes_of(sequence: Sequence) -> list[tuple[str, ...]]:
     """Return what can be chosen one of: each choice, and each option or "" for without it."""
     axes = [tuple(one.name for one in group) for group in choices_of(sequence).values()]
-    return axes + [("", one.name) for one in sequence.options if not one.choice]
+    return axes + [("", option.name) for option in sequence.options if not option.choice]
 
 
 def every_choice(sequence: Sequence) -> list[Row]:
@@ -25,9 +25,9 @@ def pairwise(sequence: Sequence) -> list[Row]:
     """Return few combinations that together hold every pair of options of unlike axes."""
     axes = axes_of(sequence)
     wanted = {
-        ((one, a), (other, b))
-        for one, other in combinations(range(len(axes)), 2)
-        for a, b in product(axes[one], axes[other])
+        ((combination, a), (other, b))
+        for combination, other in combinations(range(len(axes)), 2)
+        for a, b in product(axes[combination], axes[other])
     }
     rows: list[Row] = []
     while wanted:

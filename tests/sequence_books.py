@@ -56,5 +56,5 @@ def bare_book(*models: Model, airbrushes: int = 1) -> Book:
 def given_book(sequence: Sequence, options: tuple[str, ...], *models: Model) -> Book:
     """Return a bare book whose models were given a sequence with its usual colours."""
     book = usual_stock(bare_book(*models), sequence)
-    names = [one.name for one in book.projects[0].models]
+    names = [model.name for model in book.projects[0].models]
     return give(book, "table", names, sequence, options)

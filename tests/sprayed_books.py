@@ -49,8 +49,11 @@ def sprayed_evenings(draw: st.DrawFn, most_models: int = 2) -> tuple[tuple[Book,
     passes follow as each new plan has them, a little late.
     """
     book = draw(books(most_models=most_models, most_projects=1))
-    names = [one.name for one in book.gear.airbrushes]
-    ahead = sorted(plan_book(book, NOW_MINUTE).placements, key=lambda one: (one.start, one.key))
+    names = [airbrush.name for airbrush in book.gear.airbrushes]
+    ahead = sorted(
+        plan_book(book, NOW_MINUTE).placements,
+        key=lambda placement: (placement.start, placement.key),
+    )
     sprayed = [at for at, one in enumerate(ahead) if one.airbrush]
     assume(sprayed)
     for placed in ahead[: draw(st.sampled_from(sprayed[:5]))]:
@@ -80,7 +83,7 @@ def sprayed_evenings(draw: st.DrawFn, most_models: int = 2) -> tuple[tuple[Book,
 
 def by_start(placements: tuple[Placement, ...]) -> list[Placement]:
     """Return placements in order of time."""
-    return sorted(placements, key=lambda one: (one.start, one.key))
+    return sorted(placements, key=lambda placement: (placement.start, placement.key))
 
 
 def logged_keys(book: Book) -> set[PassKey]:

@@ -332,12 +332,12 @@ def logs(draw: st.DrawFn, project: Project) -> tuple[Logged, ...]:
     passes = expand(project, model)
     done = draw(st.integers(0, min(3, len(passes))))
     entries = []
-    for number, one in enumerate(passes[:done]):
+    for number, pass_ in enumerate(passes[:done]):
         start = NOW - timedelta(hours=30 * (done - number))
-        end: datetime | None = start + timedelta(minutes=one.minutes)
+        end: datetime | None = start + timedelta(minutes=pass_.minutes)
         if number == done - 1 and draw(st.booleans()):
             start, end = NOW - timedelta(minutes=2), None
-        key = one.key
+        key = pass_.key
         entries.append(Logged(model=key.model, step=key.step, coat=key.coat, start=start, end=end))
     return tuple(entries)
 

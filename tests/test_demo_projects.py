@@ -256,7 +256,8 @@ def test_a_cold_night_moves_what_a_warm_one_lets_stand() -> None:
     warm = replace(
         book,
         room=replace(
-            book.room, locations=tuple(_at_its_warmest(one) for one in book.room.locations)
+            book.room,
+            locations=tuple(_at_its_warmest(location) for location in book.room.locations),
         ),
     )
     # Tried longer, for one rule more or less may take the wrong turn in better air.

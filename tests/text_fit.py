@@ -68,28 +68,30 @@ def named(widget: QWidget) -> str:
     return f"{' < '.join(kinds[:4])} {words[:60]!r}"
 
 
-def cut(one: QWidget) -> list[str]:
+def cut(widget: QWidget) -> list[str]:
     """Return what of a widget's own words does not fit into it."""
-    if isinstance(one, QLabel):
-        return _label(one)
-    if isinstance(one, QAbstractButton):
-        return _button(one)
-    if isinstance(one, QComboBox):
-        return _combo(one)
-    if isinstance(one, QAbstractSpinBox):
-        return _spin_box(one)
-    if isinstance(one, QHeaderView):
-        return _header(one)
-    if isinstance(one, QTabBar):
-        return _tabs(one)
-    if isinstance(one, QGroupBox):
-        return _wide(one, one.title(), one.fontMetrics(), one.width() - 16)
-    if isinstance(one, QLineEdit) and not isinstance(one.parent(), (QAbstractSpinBox, QComboBox)):
-        return _wide(one, one.placeholderText(), one.fontMetrics(), one.width() - 8)
-    if isinstance(one, QAbstractItemView):
-        return _items(one)
-    if isinstance(one, QScrollArea):
-        return _unreachable(one)
+    if isinstance(widget, QLabel):
+        return _label(widget)
+    if isinstance(widget, QAbstractButton):
+        return _button(widget)
+    if isinstance(widget, QComboBox):
+        return _combo(widget)
+    if isinstance(widget, QAbstractSpinBox):
+        return _spin_box(widget)
+    if isinstance(widget, QHeaderView):
+        return _header(widget)
+    if isinstance(widget, QTabBar):
+        return _tabs(widget)
+    if isinstance(widget, QGroupBox):
+        return _wide(widget, widget.title(), widget.fontMetrics(), widget.width() - 16)
+    if isinstance(widget, QLineEdit) and not isinstance(
+        widget.parent(), (QAbstractSpinBox, QComboBox)
+    ):
+        return _wide(widget, widget.placeholderText(), widget.fontMetrics(), widget.width() - 8)
+    if isinstance(widget, QAbstractItemView):
+        return _items(widget)
+    if isinstance(widget, QScrollArea):
+        return _unreachable(widget)
     return []
 
 
@@ -127,10 +129,10 @@ def _plain(words: str) -> str:
 
 
 def _wide(
-    one: QWidget, words: str, metrics: QFontMetrics, room: int, *, tip: str = ""
+    widget: QWidget, words: str, metrics: QFontMetrics, room: int, *, tip: str = ""
 ) -> list[str]:
     need = max((metrics.horizontalAdvance(_plain(line)) for line in words.split("\n")), default=0)
-    if need <= room + SLACK or words.strip(" …") in (tip or one.toolTip()):
+    if need <= room + SLACK or words.strip(" …") in (tip or widget.toolTip()):
         return []
     return [f"{words!r} needs {need} px and has {room}"]
 

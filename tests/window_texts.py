@@ -27,16 +27,16 @@ ROLES = (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole)
 ROWS = 60  # of a model that are looked at
 
 
-def own_words(one: Any) -> set[str]:
+def own_words(other: Any) -> set[str]:
     """Return every string in a book that is no word of the program."""
-    if isinstance(one, Enum):
+    if isinstance(other, Enum):
         return set()
-    if isinstance(one, str):
-        return {one}
-    if dataclasses.is_dataclass(one):
-        return own_words([getattr(one, each.name) for each in dataclasses.fields(one)])
-    if isinstance(one, tuple | list):
-        return set().union(*map(own_words, one))
+    if isinstance(other, str):
+        return {other}
+    if dataclasses.is_dataclass(other):
+        return own_words([getattr(other, each.name) for each in dataclasses.fields(other)])
+    if isinstance(other, tuple | list):
+        return set().union(*map(own_words, other))
     return set()
 
 
@@ -49,27 +49,27 @@ def texts_in(top: QWidget) -> Iterator[tuple[str, str]]:
                 yield name, text
 
 
-def _of_widget(one: QObject) -> Iterator[str]:
-    if isinstance(one, QWidget):
-        yield from (one.accessibleName(), one.toolTip(), one.accessibleDescription())
-        yield from (one.whatsThis(), one.statusTip())
+def _of_widget(other: QObject) -> Iterator[str]:
+    if isinstance(other, QWidget):
+        yield from (other.accessibleName(), other.toolTip(), other.accessibleDescription())
+        yield from (other.whatsThis(), other.statusTip())
 
 
-def _of_kind(one: QObject) -> Iterator[str]:
-    if isinstance(one, QLabel | QAbstractButton | QAction):
-        yield one.text()
-    elif isinstance(one, QLineEdit):
-        yield one.placeholderText()
-    elif isinstance(one, QMenu | QGroupBox):
-        yield one.title()
-    elif isinstance(one, QSpinBox | QDoubleSpinBox):
-        yield from (one.prefix(), one.suffix(), one.specialValueText())
-    elif isinstance(one, QComboBox):
-        yield from (one.itemText(at) for at in range(one.count()))
-    elif isinstance(one, QTabWidget):
-        yield from (one.tabText(at) for at in range(one.count()))
-    elif isinstance(one, QAbstractItemView) and one.model() is not None:
-        yield from _of_model(one.model())
+def _of_kind(other: QObject) -> Iterator[str]:
+    if isinstance(other, QLabel | QAbstractButton | QAction):
+        yield other.text()
+    elif isinstance(other, QLineEdit):
+        yield other.placeholderText()
+    elif isinstance(other, QMenu | QGroupBox):
+        yield other.title()
+    elif isinstance(other, QSpinBox | QDoubleSpinBox):
+        yield from (other.prefix(), other.suffix(), other.specialValueText())
+    elif isinstance(other, QComboBox):
+        yield from (other.itemText(at) for at in range(other.count()))
+    elif isinstance(other, QTabWidget):
+        yield from (other.tabText(at) for at in range(other.count()))
+    elif isinstance(other, QAbstractItemView) and other.model() is not None:
+        yield from _of_model(other.model())
 
 
 def _of_model(model: QAbstractItemModel) -> Iterator[str]:

@@ -34,23 +34,23 @@ def run(args: argparse.Namespace) -> int:
     if args.file is None:
         _tell_lost_photos(args, book)
     divided = findings.divided(book)
-    sound = not any(one.grave for one in found)
+    sound = not any(finding.grave for finding in found)
     if args.json:
         document(
             {
                 "sound": sound,
-                "findings": [one.document() for one in found],
-                "practice_divided": [one.document() for one in divided],
+                "findings": [finding.document() for finding in found],
+                "practice_divided": [divided.document() for divided in divided],
             }
         )
         return FINE if sound else NOT_SOUND
-    for one in found:
-        answer(f"{one.verdict}: {one.about}: {one.message}")
-        answer(f"    at: {one.where}")
-        if one.mend:
-            answer(f"    mend: {one.mend}")
-        if one.source:
-            answer(f"    source: {one.source}")
+    for finding in found:
+        answer(f"{finding.verdict}: {finding.about}: {finding.message}")
+        answer(f"    at: {finding.where}")
+        if finding.mend:
+            answer(f"    mend: {finding.mend}")
+        if finding.source:
+            answer(f"    source: {finding.source}")
     if args.choices:
         _tell_divided(divided)
     elif divided:

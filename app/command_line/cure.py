@@ -70,7 +70,7 @@ def _of_family(args: argparse.Namespace) -> tuple[DryingTimes, ZoneInfo]:
         raise Refused("--family", f"{known}; there are {', '.join(families)}")
     finish = args.finish or Finish.MATTE.value
     if finish not in list(Finish):
-        raise Refused("--finish", unknown("finish", finish, [one.value for one in Finish]))
+        raise Refused("--finish", unknown("finish", finish, [finish.value for finish in Finish]))
     coating = Coating(name=args.family, family=Family(args.family), finish=Finish(finish))
     zone = zone_named(local_zone())
     laid = current_minute() if args.now is None else read_moment(args.now, zone)
@@ -117,7 +117,7 @@ def _coating(book: Book, name: str) -> Coating:
     try:
         coating = book.coating(name)
     except KeyError:
-        known = [one.name for one in book.coatings] + [one.name for one in book.mixes]
+        known = [coating.name for coating in book.coatings] + [mix.name for mix in book.mixes]
         raise Refused("--coating", unknown("coating", name, known)) from None
     demand(coating.family not in THINNERS, "--coating", "is a thinner and forms no film")
     return replace(coating, name=name)
@@ -141,11 +141,13 @@ def _text(found: DryingTimes, zone: ZoneInfo) -> str:
         "",
         f"{'state':<15}{'at the earliest':<18}{'likely':<18}{'surely (plan)':<18}figure",
     ]
-    for one in found.states:
-        ends = "".join(f"{_span(end):<18}" for end in (one.early, one.nominal, one.late))
-        lines.append(f"{one.state:<15}{ends}{one.status}: {one.source}")
+    for state in found.states:
+        ends = "".join(f"{_span(end):<18}" for end in (state.early, state.nominal, state.late))
+        lines.append(f"{state.state:<15}{ends}{state.status}: {state.source}")
     lines += ["", f"laying it now: {fitness(found.advice)}"]
-    lines += [f"  {one.fitness}: {one.reason} ({one.source})" for one in found.advice]
+    lines += [
+        f"  {advisory.fitness}: {advisory.reason} ({advisory.source})" for advisory in found.advice
+    ]
     return "\n".join([*lines, "", LAST_WORD])
 
 
@@ -172,22 +174,26 @@ def _document(found: DryingTimes, zone: ZoneInfo) -> dict[str, Any]:
         "surface_c": found.surface_c,
         "dew_point_c": found.dew_point_c,
         "surface_margin_k": found.margin_k,
-        "states": [_state(one, found.laid, zone) for one in found.states],
+        "states": [_state(state, found.laid, zone) for state in found.states],
         "fitness": fitness(found.advice).value,
         "advice": [
-            {"fitness": one.fitness.value, "reason": one.reason, "source": one.source}
-            for one in found.advice
+            {
+                "fitness": advisory.fitness.value,
+                "reason": advisory.reason,
+                "source": advisory.source,
+            }
+            for advisory in found.advice
         ],
     }
 
 
-def _state(one: Reached, laid: int, zone: ZoneInfo) -> dict[str, Any]:
-    ends = {"early": one.early, "nominal": one.nominal, "late": one.late}
+def _state(reached: Reached, laid: int, zone: ZoneInfo) -> dict[str, Any]:
+    ends = {"early": reached.early, "nominal": reached.nominal, "late": reached.late}
     return {
-        "state": one.state.value,
-        "reference_minutes": one.reference,
-        "status": one.status,
-        "source": one.source,
+        "state": reached.state.value,
+        "reference_minutes": reached.reference,
+        "status": reached.status,
+        "source": reached.source,
         **{f"{name}_minutes": minutes for name, minutes in ends.items()},
         **{
             name: None if minutes is None else iso(laid + minutes, zone)

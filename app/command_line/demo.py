@@ -36,7 +36,9 @@ def run(args: argparse.Namespace) -> int:
     """Show a demonstration project."""
     if args.list:
         for name in demos.names():
-            answer(f"{name}: {', '.join(one.name for one in demos.read(name).book.projects)}")
+            answer(
+                f"{name}: {', '.join(project.name for project in demos.read(name).book.projects)}"
+            )
         return FINE
     exchange = demos.read(args.name)
     path = Path(tempfile.mkdtemp(prefix="tackfree-demo-")) / BOOK_NAME

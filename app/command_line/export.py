@@ -127,7 +127,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
             f"--{name}", nargs=2, metavar=("NAME", "X.json"), action="append", help=told
         )
     parser.add_argument(
-        "--paper", choices=[one.value for one in Paper], default=Paper.A4, help="of the sheet"
+        "--paper", choices=[paper.value for paper in Paper], default=Paper.A4, help="of the sheet"
     )
     parser.add_argument(
         "--only", default="", metavar="PROJECT", help="record and log: of one project"
@@ -150,11 +150,13 @@ def run(args: argparse.Namespace) -> int:
     for option, (make, _) in PARTS.items():
         for name, path in getattr(args, option) or ():
             wanted.append((option, Path(path), partial(_part, make, name)))
-    names = ", ".join(f"--{name}" for name in (*(one[0] for one in OUTPUTS), *PARTS))
+    names = ", ".join(f"--{name}" for name in (*(output[0] for output in OUTPUTS), *PARTS))
     demand(bool(wanted), "export", f"says nothing to write; give one of {names}")
     out = Outgoing(args)
     if args.only:
-        demand_known(args.only, [one.name for one in out.book.projects], "project", "--only")
+        demand_known(
+            args.only, [project.name for project in out.book.projects], "project", "--only"
+        )
     for name, path, _ in wanted:
         demand(
             path.resolve() != out.origin.resolve(),

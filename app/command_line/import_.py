@@ -91,7 +91,7 @@ def _taken(
 def _choice(word: str, found: tuple[Difference, ...]) -> tuple[Item, MergeChoice]:
     """Return what was chosen for one thing, from "coating sand=theirs"."""
     item, _, choice = word.rpartition("=")
-    known = {f"{one.kind} {one.name}": one.item for one in found}
+    known = {f"{difference.kind} {difference.name}": difference.item for difference in found}
     demand(
         choice in list(MergeChoice),
         "--take",
@@ -109,12 +109,12 @@ def _told(done: Imported, shown: tuple[Difference, ...]) -> list[str]:
     lines += [f"comes with it: {name}" for name in done.added]
     lines += [f"replaced: {kind} {name}" for kind, name in done.replaced]
     lines += [f"yours kept, the file's differs: {kind} {name}" for kind, name in done.kept]
-    for one in shown:
-        lines += ["", f"{one.kind} {one.name}"]
+    for difference in shown:
+        lines += ["", f"{difference.kind} {difference.name}"]
         lines += [
             f"  {'≠' if side.differs else ' '} {side.field}: yours {side.ours} | "
             f"the file's {side.theirs}"
-            for side in one.sides
+            for side in difference.sides
         ]
     return lines or ["Nothing that is not in your book already."]
 

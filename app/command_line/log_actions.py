@@ -77,7 +77,7 @@ def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     assert entry is not None
     if entry.used:
         word = "reckoned" if given is None else "used"
-        amounts = ", ".join(f"{one.ml:g} ml {one.coating}" for one in entry.used)
+        amounts = ", ".join(f"{used.ml:g} ml {used.coating}" for used in entry.used)
         made.remarks.append(f"{word}: {amounts}")
     _tell_order(made, book, key)
     return made
@@ -85,7 +85,7 @@ def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
 
 def _airbrush(args: argparse.Namespace, book: Book, key: PassKey, now: int) -> str | None:
     """Return the airbrush named, the one that the plan has, or None for what is known without."""
-    own = [one.name for one in book.gear.airbrushes]
+    own = [airbrush.name for airbrush in book.gear.airbrushes]
     if args.airbrush is not None:
         demand_known(args.airbrush, own, "airbrush", "--airbrush")
         sprayed = log_entries.step_of(book, key).tool is Tool.AIRBRUSH
@@ -121,7 +121,7 @@ def _dry(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
 def _missed(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
     key = step_named(book, args.step, NamedCoat.TO_BEGIN)
-    late = next((one for one in bench_events.missed(book, now) if one.key == key), None)
+    late = next((missed for missed in bench_events.missed(book, now) if missed.key == key), None)
     if late is None:
         raise Refused("STEP", f"{wording.pass_name(key)} has missed no window")
     choice = Remedy[args.remedy.upper()] if args.remedy else late.remedies[0]
@@ -162,7 +162,7 @@ def _redo(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
 def _empty(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
     key = step_named(book, args.step, NamedCoat.TO_END)
-    own = [one.coating for one in log_entries.step_of(book, key).applications]
+    own = [application.coating for application in log_entries.step_of(book, key).applications]
     demand(bool(args.coating or own), "--coating", "is missing; say which bottle is empty")
     coating = args.coating or own[0]
     made = LogAnswer([bench_events.ran_out(book, key, now, coating, tuple(args.only or ()))])
@@ -173,7 +173,7 @@ def _empty(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
 
 def _cleaned(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
-    own = [one.name for one in book.gear.airbrushes]
+    own = [airbrush.name for airbrush in book.gear.airbrushes]
     name = args.step
     if name is None:
         names = list(logbook.cups_now(book, now)) or own

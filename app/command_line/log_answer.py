@@ -28,12 +28,14 @@ HOUR = 60
 def remarks_of(book: Book, now: int, late: tuple[Missed, ...], zone: ZoneInfo) -> list[str]:
     """Return what the logbook and the clock ask for: windows missed, and looks."""
     lines = []
-    for one in late:
-        what = f"{wording.pass_name(one.key)}: window closed {wording.moment(one.closed, zone)}"
-        if one.reopens is not None:
-            lines.append(f"{what}, open again {wording.moment(one.reopens, zone)}")
+    for missed in late:
+        what = (
+            f"{wording.pass_name(missed.key)}: window closed {wording.moment(missed.closed, zone)}"
+        )
+        if missed.reopens is not None:
+            lines.append(f"{what}, open again {wording.moment(missed.reopens, zone)}")
         else:
-            lines.append(f"{what}; now: {' or '.join(remedy.value for remedy in one.remedies)}")
+            lines.append(f"{what}; now: {' or '.join(remedy.value for remedy in missed.remedies)}")
     lines += [
         f"look {look_when(look, now, zone)}: {wording.pass_name(look.key)}: {look.what}"
         for look in looks(book, now)
@@ -44,7 +46,7 @@ def remarks_of(book: Book, now: int, late: tuple[Missed, ...], zone: ZoneInfo) -
 def brake_remarks(book: Book, key: PassKey, now: int) -> list[str]:
     """Return what speaks against beginning: films below a last coat, no time left to wipe back."""
     zone = zone_named(book.bench_time.zone)
-    told = [below_text(one, now, zone) for one in braked(book, key, now)]
+    told = [below_text(top_film, now, zone) for top_film in braked(book, key, now)]
     if not leaves_time(book, key, now):
         told.append("what must follow it soon has no time left; better leave it today")
     return told
@@ -53,7 +55,7 @@ def brake_remarks(book: Book, key: PassKey, now: int) -> list[str]:
 def closing_remarks(book: Book, now: int, since: int, plan: Plan) -> list[str]:
     """Return what to look at before the table is left; ``since`` is when the stretch began."""
     span = Interval(min(since, now - 1), now)
-    done = [one for one in plan.placements if one.logged]
+    done = [placement for placement in plan.placements if placement.logged]
     found = checks(book, span, cups_used(done, book, span))
     return ["before you go:", *(f"  {line}" for line in check_lines(found))]
 
@@ -61,11 +63,11 @@ def closing_remarks(book: Book, now: int, since: int, plan: Plan) -> list[str]:
 def shifts(book: Book, last: Plan, plan: Plan) -> list[str]:
     """Return what the plan does differently: passes that changed their evening, and finishes."""
     calendar = calendar_of(book.bench_time)
-    moves = [one for one in moved(last, plan) if one.to_other_stretch(calendar)]
+    moves = [move for move in moved(last, plan) if move.to_other_stretch(calendar)]
     lines = []
     if moves:
         what = wording.count(len(moves), "pass", "passes")
-        names = ", ".join(wording.pass_name(one.key) for one in moves[:3])
+        names = ", ".join(wording.pass_name(move.key) for move in moves[:3])
         more = ", ..." if len(moves) > 3 else ""
         lines.append(f"{what} in another stretch than before: {names}{more}")
     was = dict(last.finishes)
@@ -75,7 +77,10 @@ def shifts(book: Book, last: Plan, plan: Plan) -> list[str]:
             way = "later" if by > 0 else "sooner"
             when = wording.moment(end, calendar.zone)
             lines.append(f"{name}: done {when}, {wording.span(abs(by))} {way}")
-    lines += [f"no place for {wording.pass_name(one.key)}: {one.why}" for one in plan.unplaced]
+    lines += [
+        f"no place for {wording.pass_name(unplaced.key)}: {unplaced.why}"
+        for unplaced in plan.unplaced
+    ]
     return lines
 
 
@@ -107,21 +112,21 @@ def log_document(
         "remarks": remarks,
         "findings": [
             {
-                "verdict": one.verdict.value,
-                "where": one.path,
-                "message": one.message,
-                "mend": one.mend.title if one.mend else None,
+                "verdict": finding.verdict.value,
+                "where": finding.path,
+                "message": finding.message,
+                "mend": finding.mend.title if finding.mend else None,
             }
-            for one in findings
+            for finding in findings
         ],
         "missed": [
             {
-                **key_fields(one.key),
-                "closed": iso(one.closed, zone),
-                "reopens": iso(one.reopens, zone),
-                "remedies": [remedy.value for remedy in one.remedies],
+                **key_fields(missed.key),
+                "closed": iso(missed.closed, zone),
+                "reopens": iso(missed.reopens, zone),
+                "remedies": [remedy.value for remedy in missed.remedies],
             }
-            for one in late
+            for missed in late
         ],
         "next": [
             {

@@ -52,10 +52,10 @@ def _lines(lesson: Lesson) -> list[str]:
         passes = wording.count(line.passes, "pass", "passes")
         worked = f"{passes}, {line.worked} min for {line.planned} planned"
         lines.append(f"{line.work.stage} by {line.work.tool}: {_told(line.estimate)}  ({worked})")
-    for one in lesson.drying:
-        looks = wording.count(one.looks, "look")
+    for line in lesson.drying:
+        looks = wording.count(line.looks, "look")
         lines.append(
-            f"drying of {one.coating}: {_told(one.estimate)}  ({looks}; reckoned with {one.now:g})"
+            f"drying of {line.coating}: {_told(line.estimate)}  ({looks}; reckoned with {line.now:g})"
         )
     sure = len(lesson.sure_minutes) + len(lesson.sure_drying)
     return [*lines, f"certain enough to apply: {sure}"]
@@ -82,13 +82,13 @@ def _document(lesson: Lesson) -> dict[str, Any]:
         ],
         "drying": [
             {
-                "coating": one.coating,
-                "looks": one.looks,
-                "now": one.now,
-                **_estimate(one.estimate),
-                "sure": one in lesson.sure_drying,
+                "coating": line.coating,
+                "looks": line.looks,
+                "now": line.now,
+                **_estimate(line.estimate),
+                "sure": line in lesson.sure_drying,
             }
-            for one in lesson.drying
+            for line in lesson.drying
         ],
     }
 

@@ -61,8 +61,8 @@ def run(args: argparse.Namespace) -> int:
         answer(f"\n{evenings} of bench time, {plan.cost.setup_minutes} min of set-up")
         answer(run_sheet_text.finish_text(plan, book))
         table = hard_clear.laid_out(planned.book, plan, now, planned.cure, planned.calendar)
-        for one in hard_clear.hard_clears(table):
-            answer(hard_clear.line(one, zone))
+        for clear in hard_clear.hard_clears(table):
+            answer(hard_clear.line(clear, zone))
         for line in run_sheet_text.bounds_text(plan, zone):
             answer(line)
     return NOT_SOUND if plan.unplaced else FINE

@@ -79,15 +79,15 @@ def parser(names: Sequence[str] = COMMANDS) -> argparse.ArgumentParser:
     for name in names:
         module = module_of(name)
         words = (module.__doc__ or "").strip()
-        one = commands.add_parser(
+        parser = commands.add_parser(
             name,
             help=words.partition("\n")[0].rstrip(".").lower(),
             description=words.partition("\n")[0],
             epilog=f"examples:\n{module.EXAMPLES}",
             formatter_class=argparse.RawDescriptionHelpFormatter,
         )
-        module.add_arguments(one)
-        one.set_defaults(run=module.run)
+        module.add_arguments(parser)
+        parser.set_defaults(run=module.run)
     return whole
 
 

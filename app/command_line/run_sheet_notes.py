@@ -16,13 +16,13 @@ def beside_document(found: Beside, zone: ZoneInfo) -> dict[str, Any]:
     return {
         "looks": [
             {
-                **key_fields(one.key),
-                "at": iso(one.at, zone),
-                "for": one.what.value,
-                "places": list(one.places),
-                "done": one.logged,
+                **key_fields(look.key),
+                "at": iso(look.at, zone),
+                "for": look.what.value,
+                "places": list(look.places),
+                "done": look.logged,
             }
-            for one in found.looks
+            for look in found.looks
         ],
         "last_coats": [
             {
@@ -30,21 +30,21 @@ def beside_document(found: Beside, zone: ZoneInfo) -> dict[str, Any]:
                 "at": iso(brake.at, zone),
                 "below": [
                     {
-                        "coating": one.coating,
-                        "step": one.step,
-                        "places": list(one.places),
-                        "state": one.state.value if one.state else None,
-                        "dry_through": iso(one.hard, zone),
+                        "coating": top_film.coating,
+                        "step": top_film.step,
+                        "places": list(top_film.places),
+                        "state": top_film.state.value if top_film.state else None,
+                        "dry_through": iso(top_film.hard, zone),
                     }
-                    for one in brake.below
+                    for top_film in brake.below
                 ],
             }
             for brake in found.brakes
         ],
         "same_colour": [
             {
-                "at": iso(one.row.start, zone),
-                "coating": one.row.coating,
+                "at": iso(filling.row.start, zone),
+                "coating": filling.row.coating,
                 "others": [
                     {
                         **key_fields(taker.key),
@@ -52,29 +52,29 @@ def beside_document(found: Beside, zone: ZoneInfo) -> dict[str, Any]:
                         "opens": iso(taker.opens, zone),
                         "waits_for": taker.waits_for,
                     }
-                    for taker in one.takers
+                    for taker in filling.takers
                 ],
-                "one_first": one.first.first.model if one.first else None,
+                "one_first": filling.first.first.model if filling.first else None,
             }
-            for one in found.fillings
+            for filling in found.fillings
         ],
-        "instead": [_other(one, zone) for one in found.others],
+        "instead": [_other(other, zone) for other in found.others],
         "before_you_go": {
             "from": iso(found.tidy_from, zone),
             "checks": [
-                {"check": one.kind.value, "of": one.of, "things": list(one.things)}
-                for one in found.checks
+                {"check": check.kind.value, "of": check.of, "things": list(check.things)}
+                for check in found.checks
             ],
         },
     }
 
 
-def _other(one: Other, zone: ZoneInfo) -> dict[str, Any]:
+def _other(other: Other, zone: ZoneInfo) -> dict[str, Any]:
     return {
-        **key_fields(one.key),
-        "start": iso(one.start, zone),
-        "end": iso(one.end, zone),
-        "parts": list(one.parts),
+        **key_fields(other.key),
+        "start": iso(other.start, zone),
+        "end": iso(other.end, zone),
+        "parts": list(other.parts),
     }
 
 

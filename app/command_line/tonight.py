@@ -73,7 +73,7 @@ def run(args: argparse.Namespace) -> int:
             for name, held in cups_now(book, now).items()
         }
         told = {**sheet_document(sheet, zone), "cups": cups, **beside_document(found, zone)}
-        document({**told, "air": [_air(one, zone) for one in air]})
+        document({**told, "air": [_air(in_air, zone) for in_air in air]})
     else:
         parts = (run_sheet_text.run_sheet_text(sheet, book), air_text(air, zone))
         answer("\n\n".join(filter(None, (*parts, beside_text(found, sheet, zone)))))
@@ -88,7 +88,7 @@ def sheet_document(sheet: RunSheet, zone: ZoneInfo) -> dict[str, Any]:
         **_interval(sheet.interval, zone),
         "rows": [_row(row, zone) for row in sheet.rows],
         "drying": [_drying(film, zone) for film in sheet.drying],
-        "closing": [_closing(one, zone) for one in sheet.closing],
+        "closing": [_closing(closing, zone) for closing in sheet.closing],
         "next": None
         if sheet.next_interval is None
         else {
@@ -98,12 +98,12 @@ def sheet_document(sheet: RunSheet, zone: ZoneInfo) -> dict[str, Any]:
     }
 
 
-def _air(one: InAir, zone: ZoneInfo) -> dict[str, Any]:
+def _air(in_air: InAir, zone: ZoneInfo) -> dict[str, Any]:
     return {
-        "at": iso(one.at, zone),
-        "coating": one.coating,
-        "fitness": fitness(one.reasons).value,
-        "reasons": [{"text": each.reason, "source": each.source} for each in one.reasons],
+        "at": iso(in_air.at, zone),
+        "coating": in_air.coating,
+        "fitness": fitness(in_air.reasons).value,
+        "reasons": [{"text": each.reason, "source": each.source} for each in in_air.reasons],
     }
 
 
@@ -143,7 +143,7 @@ def _work(row: WorkRow, zone: ZoneInfo) -> dict[str, Any]:
         "marks": [trait.value for trait in row.traits],
         "look_in": row.look_in,
         "reason": wording.reasons_text(row.reason, zone),
-        "cautions": [{"text": one.text, "source": one.source} for one in row.cautions],
+        "cautions": [{"text": caution.text, "source": caution.source} for caution in row.cautions],
     }
 
 
@@ -173,15 +173,15 @@ def _drying(film: DryingFilm, zone: ZoneInfo) -> dict[str, Any]:
     }
 
 
-def _closing(one: Closing, zone: ZoneInfo) -> dict[str, Any]:
+def _closing(closing: Closing, zone: ZoneInfo) -> dict[str, Any]:
     return {
-        **key_fields(one.waiting),
-        "must": one.bound.value,
-        "closes": iso(one.closes, zone),
-        "planned": iso(one.planned, zone),
-        "after": _key(one.key),
-        "since": iso(one.since, zone),
-        "why": one.why,
+        **key_fields(closing.waiting),
+        "must": closing.bound.value,
+        "closes": iso(closing.closes, zone),
+        "planned": iso(closing.planned, zone),
+        "after": _key(closing.key),
+        "since": iso(closing.since, zone),
+        "why": closing.why,
     }
 
 

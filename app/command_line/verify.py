@@ -41,7 +41,7 @@ def run(args: argparse.Namespace) -> int:
         document(
             {
                 "accepted": verdict.accepted,
-                "violations": [asdict(one) for one in verdict.violations],
+                "violations": [asdict(violation) for violation in verdict.violations],
                 "flags": list(verdict.flags),
                 "cost": asdict(verdict.cost),
                 "finishes": [

@@ -141,7 +141,7 @@ def redo(book: Book, key: PassKey, now: int, text: str = "") -> Edit:
     return repair(book, key, now, Repair.AGAIN, Event.DISLIKED, text=text)
 
 
-def remedy(book: Book, one: Missed, choice: Remedy, now: int) -> Edit:
+def remedy(book: Book, missed: Missed, choice: Remedy, now: int) -> Edit:
     """Do what must be done now that a window has closed.
 
     Raises
@@ -149,9 +149,9 @@ def remedy(book: Book, one: Missed, choice: Remedy, now: int) -> Edit:
     Refused
         If that is none of its remedies.
     """
-    after = remedied(book, one, choice)
-    name = called("{word}: {work}", word=told(choice.value), work=_name(one.key))
-    return _told(after, one.key, now, Event.MISSED, choice.value, name)
+    after = remedied(book, missed, choice)
+    name = called("{word}: {work}", word=told(choice.value), work=_name(missed.key))
+    return _told(after, missed.key, now, Event.MISSED, choice.value, name)
 
 
 def ran_out(
@@ -170,15 +170,15 @@ def ran_out(
     try:
         bottle = book.coating(coating).name
     except KeyError:
-        known = [one.name for one in book.coatings]
+        known = [coating.name for coating in book.coatings]
         raise Refused("coating", unknown("coating", coating, known)) from None
     after = book
     if done_places:
         after = logbook.split(book, key, done_places, now).book
     at = _moment(book, now)
     stock = tuple(
-        replace(one, in_stock_ml=0.0, counted=at) if one.name == bottle else one
-        for one in after.coatings
+        replace(coating, in_stock_ml=0.0, counted=at) if coating.name == bottle else coating
+        for coating in after.coatings
     )
     after = replace(after, coatings=stock)
     return _told(after, key, now, Event.RAN_OUT, bottle, called("ran out: {bottle}", bottle=bottle))
@@ -191,13 +191,13 @@ def ran_out_advice(book: Book, coating: str, now: int) -> tuple[str, ...]:
     found = [
         called(
             "leftover mix {name}: {ml:g} ml, made {made:%Y-%m-%d}",
-            name=one.name,
-            ml=one.ml,
-            made=one.made,
+            name=leftover.name,
+            ml=leftover.ml,
+            made=leftover.made,
         )
-        for one in book.supplies.leftovers
-        if any(portion.coating == bottle.name for portion in one.portions)
-        and at <= one.made + timedelta(days=one.keeps_days)
+        for leftover in book.supplies.leftovers
+        if any(portion.coating == bottle.name for portion in leftover.portions)
+        and at <= leftover.made + timedelta(days=leftover.keeps_days)
     ]
     return (
         *found,
@@ -246,7 +246,9 @@ def lost(book: Book, on: date) -> Edit:
     """Be away on a date after all: no stretch begins then, added ones included."""
     zone = zone_named(book.bench_time.zone)
     away = edits.skip_date(book, on)
-    extra = tuple(one for one in book.bench_time.extra if one.start.astimezone(zone).date() != on)
+    extra = tuple(
+        extra for extra in book.bench_time.extra if extra.start.astimezone(zone).date() != on
+    )
     bench_time = replace(away.book.bench_time, extra=extra)
     return Edit(called("evening lost: {on}", on=on), replace(away.book, bench_time=bench_time))
 
@@ -278,10 +280,10 @@ def _ended(book: Book, now: int) -> Book:
     cut = edits.only_minutes(book, now, 1).book
     minute = moment_of(now, zone_named(book.bench_time.zone))
     kept: list[Extra] = []
-    for one in cut.bench_time.extra:
-        if one.start == minute and one.end == minute + timedelta(minutes=1):
+    for extra in cut.bench_time.extra:
+        if extra.start == minute and extra.end == minute + timedelta(minutes=1):
             continue  # the minute that the cut left
-        kept.append(one)
+        kept.append(extra)
     return replace(cut, bench_time=replace(cut.bench_time, extra=tuple(kept)))
 
 
@@ -310,6 +312,7 @@ def _told_all(book: Book, now: int, event: Event, text: str, name: str) -> Edit:
     """Write a line about the evening itself, into the diary of every project that is planned."""
     line = Happened(at=_moment(book, now), event=event, text=text[:2000])
     projects = tuple(
-        replace(one, diary=(*one.diary, line)) if one.active else one for one in book.projects
+        replace(project, diary=(*project.diary, line)) if project.active else project
+        for project in book.projects
     )
     return Edit(name, replace(book, projects=projects))

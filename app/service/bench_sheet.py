@@ -153,18 +153,18 @@ def _amounts(mixed: str, load: Load | None) -> list[str]:
     return [*said, load_text(load)] if load else said
 
 
-def _spoken(one: Any, translate: Translate) -> Any:
+def _spoken(coating: Any, translate: Translate) -> Any:
     """Return a piece of the sheet with each text in a language, tame and on one line."""
-    if isinstance(one, str):
-        return _line(translate(one))
-    if isinstance(one, tuple):
-        return tuple(_spoken(each, translate) for each in one)
-    if not isinstance(one, BenchSheet | SheetEvening | Section | SheetEntry | LaidCoating):
-        return one
-    told = {each.name: _spoken(getattr(one, each.name), translate) for each in fields(one)}
-    if isinstance(one, SheetEntry) and not one.work:
+    if isinstance(coating, str):
+        return _line(translate(coating))
+    if isinstance(coating, tuple):
+        return tuple(_spoken(each, translate) for each in coating)
+    if not isinstance(coating, BenchSheet | SheetEvening | Section | SheetEntry | LaidCoating):
+        return coating
+    told = {each.name: _spoken(getattr(coating, each.name), translate) for each in fields(coating)}
+    if isinstance(coating, SheetEntry) and not coating.work:
         told["title"] = _capital(told["title"])
-    return replace(one, **told)
+    return replace(coating, **told)
 
 
 def _line(text: str) -> str:

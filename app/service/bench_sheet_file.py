@@ -74,7 +74,7 @@ def sheet_bytes(
 
 
 def _spoken(plan: Plan, translate: Translate) -> Plan:
-    unplaced = (replace(one, why=translate(one.why)) for one in plan.unplaced)
+    unplaced = (replace(unplaced, why=translate(unplaced.why)) for unplaced in plan.unplaced)
     return replace(plan, unplaced=tuple(unplaced))
 
 

@@ -92,7 +92,7 @@ def change_rule(book: Book, hours: DayHours, old: Recurring, new: Recurring) -> 
 def remove_rule(book: Book, hours: DayHours, old: Recurring) -> Edit:
     """Take recurring hours away; `Refused` if they are not there any more."""
     at = _index(book, hours, old)
-    left = [one for index, one in enumerate(rules(book, hours)) if index != at]
+    left = [rule for index, rule in enumerate(rules(book, hours)) if index != at]
     return _with_rules(book, hours, left, REMOVE)
 
 
@@ -130,8 +130,8 @@ def unskip_dates(book: Book, first: date, last: date) -> Edit:
 
 def put_extra(book: Book, was: Extra | None, extra: Extra) -> Edit:
     """Put one stretch beside the rules in place of ``was``, or beside the others if None."""
-    others = [one for one in book.bench_time.extra if one not in (was, extra)]
-    everything = tuple(sorted([*others, extra], key=lambda one: (one.start, one.end)))
+    others = [other for other in book.bench_time.extra if other not in (was, extra)]
+    everything = tuple(sorted([*others, extra], key=lambda extra: (extra.start, extra.end)))
     name = called(
         "extra bench time {start:%Y-%m-%d %H:%M}–{end:%H:%M}", start=extra.start, end=extra.end
     )

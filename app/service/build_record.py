@@ -116,9 +116,9 @@ class _Record:
     ) -> None:
         self.book, self.project, self.zone, self.photos = book, project, zone, photos
         self.level = level
-        passes = {one.key: one for model in project.models for one in expand(project, model)}
+        passes = {pass_.key: pass_ for model in project.models for pass_ in expand(project, model)}
         self.left = len(passes) - len(project.log)
-        by_name = {(key.model, key.step, key.coat): one for key, one in passes.items()}
+        by_name = {(key.model, key.step, key.coat): pass_ for key, pass_ in passes.items()}
         self.entries = [
             RecordEntry(project, fact, by_name[fact.model, fact.step, fact.coat])
             for fact in sorted(project.log, key=lambda fact: (fact.start, fact.model, fact.step))
@@ -247,12 +247,12 @@ class _Record:
             coats.update({coating for _, coating in entry.one.films})
         used: defaultdict[str, float] = defaultdict(float)
         for entry in self.entries:
-            for one in entry.fact.used:
-                used[one.coating] += one.ml
+            for other in entry.fact.used:
+                used[other.coating] += other.ml
         rows = []
         for name in dict.fromkeys([*coats, *used]):
             mix = self.book.mix(name)
-            known = mix is not None or any(one.name == name for one in self.book.coatings)
+            known = mix is not None or any(coating.name == name for coating in self.book.coatings)
             family: str = self.book.coating(name).family if known else ""
             mixed = message("mix {mix}", mix=mix_text(mix.portions)) if mix else ""
             said = row(filter(None, [family, mixed]), "; ")
@@ -285,8 +285,8 @@ class _Record:
 
     def _diary(self) -> Iterator[Block]:
         rows = tuple(
-            (self._moment(one.at), row((one.event,)), _about(one), one.text)
-            for one in sorted(self.project.diary, key=lambda one: one.at)
+            (self._moment(event.at), row((event.event,)), _about(event), event.text)
+            for event in sorted(self.project.diary, key=lambda event: event.at)
         )
         if rows:
             yield Heading(self.level, message("Diary"))
@@ -294,10 +294,10 @@ class _Record:
             yield DocumentTable(message("What happened"), head, rows)
 
     def _lessons(self) -> Iterator[str]:
-        for one in sorted(self.project.diary, key=lambda one: one.at):
-            if one.event in LESSONS:
-                about = _about(one)
-                yield row(filter(None, [one.event, about, one.text]), ": ")
+        for event in sorted(self.project.diary, key=lambda event: event.at):
+            if event.event in LESSONS:
+                about = _about(event)
+                yield row(filter(None, [event.event, about, event.text]), ": ")
         longer = [
             (entry.fact.minutes - entry.fact.planned, entry)
             for entry in self.entries
@@ -306,7 +306,7 @@ class _Record:
             and entry.fact.minutes >= LONGER * entry.fact.planned
             and entry.fact.minutes - entry.fact.planned >= LEAST_LONGER
         ]
-        for _, entry in sorted(longer, key=lambda one: -one[0])[:MOST_TOLD]:
+        for _, entry in sorted(longer, key=lambda other: -other[0])[:MOST_TOLD]:
             yield message(
                 "{model}, {work} took {minutes} min where {planned} were planned",
                 model=entry.fact.model,
@@ -354,16 +354,16 @@ def _work(entry: RecordEntry) -> str:
     return title
 
 
-def _laid(one: Pass) -> Iterator[str]:
+def _laid(pass_: Pass) -> Iterator[str]:
     by_coating: dict[str, list[str]] = defaultdict(list)
-    for place, coating in one.films:
+    for place, coating in pass_.films:
         by_coating[coating].append(place)
     for coating, places in by_coating.items():
         yield message("{coating} on {places}", coating=coating, places=", ".join(places))
 
 
-def _about(one: Happened) -> str:
-    return "/".join(filter(None, [one.model, one.step]))
+def _about(event: Happened) -> str:
+    return "/".join(filter(None, [event.model, event.step]))
 
 
 def _hours(minutes: int) -> str:

@@ -216,7 +216,7 @@ def _place_in_day(calendar: BenchCalendar, sheet: RunSheet) -> int:
     So an evening that is moved by an hour stays the same event.
     """
     day = calendar.stretches(sheet.interval.start - 2 * DAY, sheet.interval.end)
-    return [one.interval for one in day if one.on == sheet.on].index(sheet.interval) + 1
+    return [stretch.interval for stretch in day if stretch.on == sheet.on].index(sheet.interval) + 1
 
 
 def _written(minute: int, calendar: BenchCalendar) -> datetime:

@@ -162,7 +162,7 @@ def _coating(line: ShoppingLine, zone: ZoneInfo) -> list[Cell]:
 
 
 def _consumable(line: ConsumableLine, zone: ZoneInfo) -> list[Cell]:
-    needed, stock, buy = (round(one, 2) for one in (line.needed, line.stock, line.buy))
+    needed, stock, buy = (round(other, 2) for other in (line.needed, line.stock, line.buy))
     return [
         *(message("consumable"), line.name, needed, stock, buy, line.unit, None, None),
         *_out(line.runs_out, zone),
@@ -180,14 +180,14 @@ def _out(runs_out: RunsOut | None, zone: ZoneInfo) -> list[Cell]:
 def _written(
     columns: Sequence[str], rows: Iterable[Sequence[Cell]], translate: Translate, marks: Marks
 ) -> bytes:
-    def told(one: Cell) -> Cell:
-        if isinstance(one, str):
-            return disarmed(translate(one))
-        return str(one).replace(".", marks.fraction) if isinstance(one, float) else one
+    def told(cell: Cell) -> Cell:
+        if isinstance(cell, str):
+            return disarmed(translate(cell))
+        return str(cell).replace(".", marks.fraction) if isinstance(cell, float) else cell
 
     text = io.StringIO(newline="")
     writer = csv.writer(text, delimiter=marks.cell)
-    writer.writerows([told(one) for one in cells] for cells in (columns, *rows))
+    writer.writerows([told(cell) for cell in cells] for cells in (columns, *rows))
     return text.getvalue().encode()
 
 
@@ -199,7 +199,7 @@ def disarmed(cell: str) -> str:
 
 
 def _fact(project: Project, fact: Logged) -> list[Any]:
-    step = next(one for one in project.model(fact.model).steps if one.id == fact.step)
+    step = next(step for step in project.model(fact.model).steps if step.id == fact.step)
     return [
         fact.start,
         fact.end,
@@ -215,8 +215,8 @@ def _fact(project: Project, fact: Logged) -> list[Any]:
         fact.humidity_pct,
         row(
             (
-                message("{ml:g} ml {coating}", ml=round(one.ml, 2), coating=one.coating)
-                for one in fact.used
+                message("{ml:g} ml {coating}", ml=round(used.ml, 2), coating=used.coating)
+                for used in fact.used
             ),
             "; ",
         ),
@@ -232,23 +232,23 @@ def _local(moment: datetime | None, zone: ZoneInfo) -> str:
 
 def _work(plan: Plan, book: Book) -> Iterator[list[str]]:
     calendar = BenchCalendar(book.bench_time)
-    passes = {one.key: one for one in expand_all(book)}
+    passes = {pass_.key: pass_ for pass_ in expand_all(book)}
     for placed in plan.placements:
-        one = passes.get(placed.key)
-        if one is None:
+        pass_ = passes.get(placed.key)
+        if pass_ is None:
             continue
         for piece in placed.pieces:
-            yield [*_times(piece, calendar), *_pass(one, placed, calendar)]
+            yield [*_times(piece, calendar), *_pass(pass_, placed, calendar)]
 
 
-def _pass(one: Pass, placed: Placement, calendar: BenchCalendar) -> list[str]:
+def _pass(pass_: Pass, placed: Placement, calendar: BenchCalendar) -> list[str]:
     return [
-        row((one.step.stage,)),
-        *_key(one.key),
-        _title(one.step),
-        "; ".join(one.places),
-        "; ".join(dict.fromkeys(coating for _, coating in one.films)),
-        placed.airbrush or row((one.step.tool,)),
+        row((pass_.step.stage,)),
+        *_key(pass_.key),
+        _title(pass_.step),
+        "; ".join(pass_.places),
+        "; ".join(dict.fromkeys(coating for _, coating in pass_.films)),
+        placed.airbrush or row((pass_.step.tool,)),
         message("logged") if placed.logged else wording.reasons_text(placed.reason, calendar.zone),
     ]
 

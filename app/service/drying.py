@@ -58,7 +58,7 @@ class DryingTimes:
     @property
     def ever(self) -> bool:
         """Tell whether it reaches any state at all."""
-        return any(one.nominal is not None for one in self.states)
+        return any(state.nominal is not None for state in self.states)
 
 
 def still_room(temperature_c: float, humidity_pct: float) -> Room:

@@ -88,14 +88,14 @@ def unskip_date(book: Book, day: date) -> Edit:
 def add_stretch(book: Book, start: datetime, end: datetime, people: int = 1) -> Edit:
     """Add one stretch beside the rules."""
     extra = Extra(start=start, end=end, people=people)
-    everything = tuple(sorted({*book.bench_time.extra, extra}, key=lambda one: one.start))
+    everything = tuple(sorted({*book.bench_time.extra, extra}, key=lambda extra: extra.start))
     name = called("extra bench time {start:%Y-%m-%d %H:%M}–{end:%H:%M}", start=start, end=end)
     return _bench_time(book, name, extra=everything)
 
 
 def remove_stretch(book: Book, extra: Extra) -> Edit:
     """Take an added stretch away."""
-    left = tuple(one for one in book.bench_time.extra if one != extra)
+    left = tuple(other for other in book.bench_time.extra if other != extra)
     return _bench_time(
         book, called("no bench time {start:%Y-%m-%d %H:%M}", start=extra.start), extra=left
     )
@@ -122,10 +122,10 @@ def only_minutes(book: Book, now: int, minutes: int) -> Edit:
         for stretch in calendar.stretches(noon - 2880, noon + 2880):
             if stretch.on == day:
                 extra += _rest(stretch.interval, wanted, stretch.people, calendar)
-    kept = {one for one in extra if not one.interval.overlaps(wanted)}
+    kept = {extra for extra in extra if not extra.interval.overlaps(wanted)}
     people = max((stretch.people for stretch in touched), default=1)
     kept.add(_extra(wanted, people, calendar))
-    everything = tuple(sorted(kept, key=lambda one: (one.start, one.end)))
+    everything = tuple(sorted(kept, key=lambda extra: (extra.start, extra.end)))
     name = called("{minutes} min from now", minutes=minutes)
     return _bench_time(book, name, skipped=tuple(sorted(skipped)), extra=everything)
 
@@ -179,7 +179,7 @@ def activate(book: Book, project: str, active: bool) -> Edit:
 def remove_project(book: Book, project: str) -> Edit:
     """Take a project out of the book."""
     _project_at(book, project)
-    left = tuple(one for one in book.projects if one.name != project)
+    left = tuple(other for other in book.projects if other.name != project)
     return Edit(called("remove {project}", project=project), replace(book, projects=left))
 
 
@@ -192,9 +192,11 @@ def _with_location(book: Book, name: str, change: Callable[[Location], Location]
     try:
         wanted = book.room.location(name)
     except KeyError:
-        known = [one.name for one in book.room.locations]
+        known = [location.name for location in book.room.locations]
         raise Refused("room.locations", unknown("location", name, known)) from None
-    changed = tuple(change(one) if one == wanted else one for one in book.room.locations)
+    changed = tuple(
+        change(location) if location == wanted else location for location in book.room.locations
+    )
     return replace(book, room=replace(book.room, locations=changed))
 
 

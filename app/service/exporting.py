@@ -30,8 +30,8 @@ def export(book: Book, names: tuple[str, ...] = (), note: str = "") -> bytes:
     for name in names:
         demand_known(name, [project.name for project in book.projects], "project", "project")
     projects = tuple(project for project in book.projects if project.name in names)
-    made = {model.made.sequence for one in projects for model in one.models if model.made}
-    sequences = tuple(one for one in book.sequences if one.name in made)
+    made = {model.made.sequence for project in projects for model in project.models if model.made}
+    sequences = tuple(sequence for sequence in book.sequences if sequence.name in made)
     named = {name for project in projects for name in _in_project(project)}
     named |= {name for sequence in sequences for name in _in_sequence(sequence)}
     return dump(Exchange(_part(book, projects, sequences, named), note))
@@ -45,8 +45,8 @@ def export_sequence(book: Book, name: str, note: str = "") -> bytes:
     Refused
         If no sequence is called so.
     """
-    demand_known(name, [one.name for one in book.sequences], "sequence", "sequence")
-    sequence = next(one for one in book.sequences if one.name == name)
+    demand_known(name, [sequence.name for sequence in book.sequences], "sequence", "sequence")
+    sequence = next(sequence for sequence in book.sequences if sequence.name == name)
     named = set(_in_sequence(sequence))
     return dump(Exchange(_part(book, (), (sequence,), named), note))
 
@@ -67,7 +67,7 @@ def _part(
         supplies=Supplies(),
         preferences=Preferences(),
         pace=Pace(),
-        cleaned=tuple(one for one in book.cleaned if one.airbrush in brushes),
+        cleaned=tuple(cleaning for cleaning in book.cleaned if cleaning.airbrush in brushes),
     )
 
 

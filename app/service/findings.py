@@ -53,18 +53,18 @@ def find(book: Book) -> tuple[ListedFinding, ...]:
     """Return every finding on the active projects, the gravest first."""
     found = [
         ListedFinding(
-            verdict=one.verdict,
-            where=one.path,
-            about=one.about,
-            message=one.message,
-            source=one.source,
-            mend=one.mend.title if one.mend else "",
+            verdict=layer.verdict,
+            where=layer.path,
+            about=layer.about,
+            message=layer.message,
+            source=layer.source,
+            mend=layer.mend.title if layer.mend else "",
         )
-        for one in find_in_layers(book)
+        for layer in find_in_layers(book)
     ]
-    known = {one.where for one in found}
-    found += [one for one in _blocked(book) if one.where not in known]
-    return tuple(sorted(found, key=lambda one: -one.verdict.rank))
+    known = {finding.where for finding in found}
+    found += [finding for finding in _blocked(book) if finding.where not in known]
+    return tuple(sorted(found, key=lambda finding: -finding.verdict.rank))
 
 
 def _blocked(book: Book) -> Iterator[ListedFinding]:
@@ -118,8 +118,8 @@ class Divided:
 def divided(book: Book) -> tuple[Divided, ...]:
     """Return what the active projects decide one way or the other, each answer once."""
     told: dict[tuple[str, str], list[Choice]] = {}
-    for one in choices(book):
-        told.setdefault((one.question, one.chosen), []).append(one)
+    for choice in choices(book):
+        told.setdefault((choice.question, choice.chosen), []).append(choice)
     return tuple(
         Divided(
             question=first.question,
@@ -127,8 +127,8 @@ def divided(book: Book) -> tuple[Divided, ...]:
             reason=first.sides[0][1],
             other=first.sides[1][0],
             other_reason=first.sides[1][1],
-            models=tuple(dict.fromkeys(one.model for one in same)),
-            where=tuple(one.path for one in same),
+            models=tuple(dict.fromkeys(choice.model for choice in same)),
+            where=tuple(choice.path for choice in same),
             source=first.source,
         )
         for same in told.values()

@@ -79,11 +79,11 @@ def begin(book: Book, answers: Answers, today: date, translate: Translate = str)
     """
     if not answers.vehicles:
         raise Refused("vehicles", "name at least one vehicle; the rest has an answer already")
-    if not any(one.days for one in answers.hours):
+    if not any(hour.days for hour in answers.hours):
         raise Refused("hours", "choose at least one day")
     book = _equipped(_timed(book, answers.hours, today), answers, translate)
     try:
-        models = tuple(_model(one, translate) for one in answers.vehicles)
+        models = tuple(_model(vehicle, translate) for vehicle in answers.vehicles)
         project = Project(name=answers.project, models=models)
         book = replace(book, projects=(*book.projects, project))
         for vehicle in _alike(answers.vehicles):
@@ -108,8 +108,10 @@ def told_hours(book: Book) -> tuple[FirstHours, ...]:
 
     Answers with these very hours leave its bench time as it is.
     """
-    told = ((weekly_days(one), one) for one in book.bench_time.stretches)
-    return tuple(FirstHours(days=days, start=one.start, end=one.end) for days, one in told if days)
+    told = ((weekly_days(stretch), stretch) for stretch in book.bench_time.stretches)
+    return tuple(
+        FirstHours(days=days, start=rule.start, end=rule.end) for days, rule in told if days
+    )
 
 
 def told_air(book: Book) -> tuple[float, float]:
@@ -151,13 +153,13 @@ def _timed(book: Book, hours: tuple[FirstHours, ...], today: date) -> Book:
     try:
         stretches = tuple(
             Recurring(
-                rule="FREQ=WEEKLY;BYDAY=" + ",".join(WEEKDAYS[day] for day in sorted(one.days)),
+                rule="FREQ=WEEKLY;BYDAY=" + ",".join(WEEKDAYS[day] for day in sorted(hour.days)),
                 since=today,
-                start=one.start,
-                end=one.end,
+                start=hour.start,
+                end=hour.end,
             )
-            for one in hours
-            if one.days
+            for hour in hours
+            if hour.days
         )
         return replace(book, bench_time=replace(book.bench_time, stretches=stretches))
     except Refused as refused:
@@ -176,7 +178,7 @@ def _equipped(book: Book, answers: Answers, translate: Translate) -> Book:
             first = replace(first, workdays=(air,), weekends=())
         locations = [first, *others]
         warm_box = replace(WARM_BOX, name=translate(WARM_BOX.name))
-        if answers.warm_box and warm_box.name not in [one.name for one in locations]:
+        if answers.warm_box and warm_box.name not in [location.name for location in locations]:
             locations.append(warm_box)
         room = replace(book.room, locations=tuple(locations))
     except Refused as refused:
@@ -197,14 +199,14 @@ def _model(vehicle: Vehicle, translate: Translate) -> Model:
 
 def _alike(vehicles: Iterable[Vehicle]) -> dict[Vehicle, None]:
     """Return one of each vehicles that are finished alike; its name does not matter."""
-    return dict.fromkeys(replace(one, name="any", scale="") for one in vehicles)
+    return dict.fromkeys(replace(vehicle, name="any", scale="") for vehicle in vehicles)
 
 
 def _given(book: Book, answers: Answers, kind: Vehicle, translate: Translate) -> Book:
     names = [
-        one.name
-        for one in answers.vehicles
-        if (one.sequence, one.options) == (kind.sequence, kind.options)
+        vehicle.name
+        for vehicle in answers.vehicles
+        if (vehicle.sequence, vehicle.options) == (kind.sequence, kind.options)
     ]
     options = options_for(book, kind, airbrush=answers.airbrush)
     return give_sequence(

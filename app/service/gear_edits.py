@@ -54,7 +54,7 @@ def _named_anew(book: Book, was: str, name: str) -> Book:
         return replace(old, airbrush=name) if old.airbrush == was else old
 
     def project(old: Project) -> Project:
-        log = tuple(entry(one) for one in old.log)
+        log = tuple(entry(fact) for fact in old.log)
         return old if log == old.log else replace(old, log=log)
 
     def fact(old: Cleaned) -> Cleaned:
@@ -62,13 +62,13 @@ def _named_anew(book: Book, was: str, name: str) -> Book:
 
     return replace(
         book,
-        projects=tuple(project(one) for one in book.projects),
-        cleaned=tuple(fact(one) for one in book.cleaned),
+        projects=tuple(project(other) for other in book.projects),
+        cleaned=tuple(fact(cleaning) for cleaning in book.cleaned),
     )
 
 
 def _index(book: Book, name: str) -> int:
-    known = [one.name for one in book.gear.airbrushes]
+    known = [airbrush.name for airbrush in book.gear.airbrushes]
     if name not in known:
         raise Refused("gear.airbrushes", unknown("airbrush", name, known))
     return known.index(name)

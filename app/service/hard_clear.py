@@ -49,15 +49,15 @@ def hard_clears(table: PartialSchedule) -> tuple[HardClear, ...]:
             if activity.index in table.end:
                 film = table.film(activity.index, place)
                 opens = table.problem.cure.ready_at(film, State.DRY_THROUGH, Band.LATE)
-            one = HardClear(key.project, key.model, name, place, opens)
+            hard_clear = HardClear(key.project, key.model, name, place, opens)
             before = slowest.get((key.project, key.model))
-            if before is None or _rank(one) > _rank(before):
-                slowest[key.project, key.model] = one
+            if before is None or _rank(hard_clear) > _rank(before):
+                slowest[key.project, key.model] = hard_clear
     return tuple(slowest.values())
 
 
-def _rank(one: HardClear) -> tuple[bool, int]:
-    return one.opens is None, one.opens or 0
+def _rank(hard_clear: HardClear) -> tuple[bool, int]:
+    return hard_clear.opens is None, hard_clear.opens or 0
 
 
 def laid_out(
@@ -66,16 +66,16 @@ def laid_out(
     """Return the table with every pass of a plan laid on it, in order of time."""
     problem = Problem(book, now, cure=cure, calendar=calendar)
     table = PartialSchedule(problem, now)
-    for one in sorted(plan.placements, key=lambda placed: (placed.start, placed.end)):
-        index = problem.index.get(one.key)
+    for placement in sorted(plan.placements, key=lambda placed: (placed.start, placed.end)):
+        index = problem.index.get(placement.key)
         if index is not None and index not in table.end:
-            table.lay(index, one.start, one.end)
+            table.lay(index, placement.start, placement.end)
     return table
 
 
-def line(one: HardClear, zone: ZoneInfo) -> str:
+def line(clear: HardClear, zone: ZoneInfo) -> str:
     """Return it in one line."""
-    because = f"because of {one.coating} on {one.place}"
-    if one.opens is None:
-        return f"{one.model}: no date for a hard clear, {because}"
-    return f"{one.model}: a hard clear at the earliest {wording.moment(one.opens, zone)}, {because}"
+    because = f"because of {clear.coating} on {clear.place}"
+    if clear.opens is None:
+        return f"{clear.model}: no date for a hard clear, {because}"
+    return f"{clear.model}: a hard clear at the earliest {wording.moment(clear.opens, zone)}, {because}"

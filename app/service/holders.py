@@ -57,16 +57,16 @@ def held(book: Book, plan: Plan | None) -> tuple[HolderUse, ...]:
 def most_at_once(every: Iterable[HolderUse]) -> tuple[AtOnce, ...]:
     """Return how many of each kind of holder are needed together, kinds by name."""
     kinds: dict[str, list[HolderUse]] = {}
-    for one in every:
-        kinds.setdefault(one.holder, []).append(one)
+    for use in every:
+        kinds.setdefault(use.holder, []).append(use)
     return tuple(_most(name, kinds[name]) for name in sorted(kinds, key=str.casefold))
 
 
 def _most(holder: str, every: list[HolderUse]) -> AtOnce:
     changes = sorted(
         (minute, by)
-        for one in every
-        for minute, by in ((one.since, 1), (one.until, -1))
+        for use in every
+        for minute, by in ((use.since, 1), (use.until, -1))
         if minute is not None
     )
     now, most, at = 0, 0, None
@@ -79,30 +79,30 @@ def _most(holder: str, every: list[HolderUse]) -> AtOnce:
 
 def _times(book: Book, plan: Plan | None) -> dict[tuple[str, str, str], tuple[int, int]]:
     """Return when each part with a holder is worked on, until another holder carries it."""
-    placed = {one.key: one for one in plan.placements} if plan is not None else {}
+    placed = {placement.key: placement for placement in plan.placements} if plan is not None else {}
     firsts: dict[tuple[str, str, str], int] = {}
     lasts: dict[tuple[str, str, str], int] = {}
     let_go: set[tuple[str, str, str]] = set()
-    for one in expand_all(book):
-        placement = placed.get(one.key)
+    for pass_ in expand_all(book):
+        placement = placed.get(pass_.key)
         if placement is None:
             continue
-        project, model = one.key.project, one.key.model
-        for part in {part for unit in one.units for part in unit.parts}:
+        project, model = pass_.key.project, pass_.key.model
+        for part in {part for unit in pass_.units for part in unit.parts}:
             key = (project, model, part)
             if key in let_go:
                 continue
             firsts[key] = min(placement.start, firsts.get(key, placement.start))
             lasts[key] = max(placement.end, lasts.get(key, placement.end))
-        let_go |= {(project, model, part) for part in _freed(one, book)}
+        let_go |= {(project, model, part) for part in _freed(pass_, book)}
     return {key: (firsts[key], lasts[key]) for key in firsts}
 
 
-def _freed(one: Pass, book: Book) -> set[str]:
+def _freed(pass_: Pass, book: Book) -> set[str]:
     """Return the parts whose holders a join sets free: all but the first one's that has one."""
-    if one.unit_after is None:
+    if pass_.unit_after is None:
         return set()
-    model = book.project(one.key.project).model(one.key.model)
+    model = book.project(pass_.key.project).model(pass_.key.model)
     on_one = {part.name for part in model.parts if part.holder}
-    carriers: list[Unit] = [unit for unit in one.units if unit.holder]
+    carriers: list[Unit] = [unit for unit in pass_.units if unit.holder]
     return {part for unit in carriers[1:] for part in unit.parts if part in on_one}

@@ -93,7 +93,10 @@ def import_file(
     """
     in_reach(exchange.book, current_minute() if now is None else now, idle=True)
     found = differences(book, exchange.book)
-    chosen = {one.item: choices.get(one.item, USUAL[one.kind]) for one in found}
+    chosen = {
+        difference.item: choices.get(difference.item, USUAL[difference.kind])
+        for difference in found
+    }
     other, given = beside(book, exchange.book, chosen, names)
     merged = {kind: _merged(book, other, kind, chosen) for kind in ItemKind}
     room, new_places = _room(book.room, other, Household.ROOM in theirs)
@@ -146,7 +149,11 @@ def _cleaned(book: Book, whole: Book, other: Book) -> tuple[Cleaned, ...]:
     """Return the cleanings of both, of the file's only those of airbrushes that its logs name."""
     came = [project for project in whole.projects if project not in book.projects]
     named_ = {entry.airbrush for project in came for entry in project.log}
-    more = (one for one in other.cleaned if one.airbrush in named_ and one not in book.cleaned)
+    more = (
+        cleaning
+        for cleaning in other.cleaned
+        if cleaning.airbrush in named_ and cleaning not in book.cleaned
+    )
     return (*book.cleaned, *more)
 
 
@@ -171,7 +178,7 @@ def _room(ours: Room, other: Book, take: bool) -> tuple[Room, tuple[str, ...]]:
                     for model in project.models
                     for step in model.steps
                 ),
-                *(one.step for sequence in other.sequences for one in sequence.steps),
+                *(step.step for sequence in other.sequences for step in sequence.steps),
             )
             for name in (step.dries_in, *step.or_in)
         }

@@ -62,12 +62,12 @@ class Improver:
         heard = self._starting.is_alive()
         with contextlib.suppress(Empty):
             while self.running:
-                one, heard = self._came.get_nowait(), True
-                if isinstance(one, Improved):
-                    found.append(one)
-                elif isinstance(one, Ended):
-                    self._end_with(one.why)
-                elif one is None:
+                ended, heard = self._came.get_nowait(), True
+                if isinstance(ended, Improved):
+                    found.append(ended)
+                elif isinstance(ended, Ended):
+                    self._end_with(ended.why)
+                elif ended is None:
                     self._end_with(self._why_dead())
         if self.running:
             self._listen(heard)
@@ -147,9 +147,9 @@ def improvements(
     until: float | None = None if task.first.unplaced else time.monotonic() + seconds
     try:
         while improver.running and (until is None or time.monotonic() < until):
-            for one in improver.news():
+            for improved in improver.news():
                 until = until or time.monotonic() + seconds
-                yield one
+                yield improved
             time.sleep(POLL_SECONDS)
         yield from improver.news()
     finally:

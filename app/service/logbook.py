@@ -64,7 +64,9 @@ def planned_minutes(book: Book, plan: Plan | None, key: PassKey) -> int:
         return sum(piece.minutes for piece in placed.pieces)
     model, step = log_entries.model_of(book, key), log_entries.step_of(book, key)
     here = places_of(model, step, key.coat)
-    colours = {one.coating for one in step.applications if one.coats >= key.coat}
+    colours = {
+        application.coating for application in step.applications if application.coats >= key.coat
+    }
     return step.minutes.of(len({place.partition("/")[0] for place in here}), len(colours))
 
 
@@ -93,7 +95,7 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
         before it is not begun.
     """
     begun = [
-        one.coat for one in log_entries.begun(project_of(book, project), fact.model, fact.step)
+        fact.coat for fact in log_entries.begun(project_of(book, project), fact.model, fact.step)
     ]
     before = max([0, *(coat for coat in begun if coat < fact.coat)])
     demand(
@@ -219,7 +221,7 @@ def tick(
     """
     log_entries.step_of(book, key)
     known = entry_of(book, key) or _begun(book, key, now, planned, airbrush)
-    others = tuple(one for one in known.ticked if one != place)
+    others = tuple(name for name in known.ticked if name != place)
     made = write(book, key.project, replace(known, ticked=(*others, place) if on else others))
     word = told("ticked" if on else "not ticked")
     return Edit(
@@ -364,7 +366,9 @@ def cleaned(book: Book, airbrush: str, now: int) -> Edit:
     Refused
         If there is none of that name.
     """
-    demand_known(airbrush, [one.name for one in book.gear.airbrushes], "airbrush", "airbrush")
+    demand_known(
+        airbrush, [airbrush.name for airbrush in book.gear.airbrushes], "airbrush", "airbrush"
+    )
     fact = Cleaned(airbrush=airbrush, at=moment_of(now, zone_named(book.bench_time.zone)))
     name = called("cleaned: {airbrush}", airbrush=airbrush)
     return Edit(name, replace(book, cleaned=(*book.cleaned, fact)))

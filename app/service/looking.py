@@ -32,8 +32,8 @@ def looked_into(
     found = planned.plan
     effort = Effort() if seconds else Effort(rolls=0, proofs=0)
     with contextlib.suppress(KeyboardInterrupt):
-        for one in improvements(Task(book, found, effort=effort), seconds, tell):
-            found = one.plan
+        for improvement in improvements(Task(book, found, effort=effort), seconds, tell):
+            found = improvement.plan
     if found is planned.plan:
         return planned
     verdict = judge(book, found, premises=Premises(book, planned.cure, planned.calendar))

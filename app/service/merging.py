@@ -107,7 +107,7 @@ def differences(book: Book, other: Book) -> tuple[Difference, ...]:
 
 def named(book: Book, kind: ItemKind) -> dict[str, Any]:
     """Return what a book has of a kind, by name."""
-    return {one.name: one for one in getattr(book, FIELDS[kind])}
+    return {other.name: other for other in getattr(book, FIELDS[kind])}
 
 
 def beside(
@@ -173,8 +173,8 @@ def _there(book: Book, kind: ItemKind, its: Any, name: str) -> bool:
 
 def _with_names(other: Book, kind: ItemKind, names: Mapping[str, str]) -> Book:
     ours = tuple(
-        replace(one, name=names[one.name]) if one.name in names else one
-        for one in getattr(other, FIELDS[kind])
+        replace(other, name=names[other.name]) if other.name in names else other
+        for other in getattr(other, FIELDS[kind])
     )
     if kind is ItemKind.COATING:
         return renamed_all(other, names, coatings=ours)
@@ -230,8 +230,8 @@ def _apart(name: str, ours: Piece | None, theirs: Piece | None) -> Iterator[Merg
 def _pieces(whole: Project | Sequence) -> Iterator[tuple[str, Piece]]:
     """Yield what a project or sequence is made of, by a name for each."""
     if isinstance(whole, Sequence):
-        for one in whole.steps:
-            yield one.step.id, _fields(one.step) | _fields(one, "step")
+        for other in whole.steps:
+            yield other.step.id, _fields(other.step) | _fields(other, "step")
         return
     for model in whole.models:
         yield model.name, _fields(model, "name", "parts", "steps")
@@ -280,10 +280,12 @@ def _told(value: Any) -> str:
     if isinstance(value, StrEnum):
         return row((value,))
     if isinstance(value, tuple):
-        return _listed(_told(one) for one in value)
+        return _listed(_told(other) for other in value)
     if isinstance(value, dict):
-        said = [(name, one) for name, one in value.items() if one not in (None, (), "", False)]
-        return row(row((_spaced(name), _told(one)), " ") for name, one in said) if said else "–"
+        said = [
+            (name, other) for name, other in value.items() if other not in (None, (), "", False)
+        ]
+        return row(row((_spaced(name), _told(other)), " ") for name, other in said) if said else "–"
     if is_dataclass(value):
         return row(
             _told(getattr(value, field.name))

@@ -50,7 +50,7 @@ def apply_minutes(book: Book, stage: Stage, tool: Tool, now: int) -> Edit:
         If the logbook says nothing of them.
     """
     work = Work(stage, tool)
-    line = next((one for one in learned_minutes(book) if one.work == work), None)
+    line = next((minute for minute in learned_minutes(book) if minute.work == work), None)
     if line is None:
         raise Refused(
             "stage",
@@ -67,7 +67,9 @@ def _with_minutes(book: Book, line: PaceLine, now: int) -> Edit:
     since = moment_of(now, zone_named(book.bench_time.zone))
     whole = round(min(10.0, max(0.1, line.agreed * factor)), 3)
     fresh = Learned(stage=work.stage, tool=work.tool, factor=whole, since=since)
-    others = tuple(one for one in book.pace.learned if Work(one.stage, one.tool) != work)
+    others = tuple(
+        learned for learned in book.pace.learned if Work(learned.stage, learned.tool) != work
+    )
     name = called(
         "minutes of {stage} by {tool}: × {factor:g}",
         stage=work.stage,
@@ -85,7 +87,14 @@ def apply_drying(book: Book, coating: str, now: int) -> Edit:
     Refused
         If nobody has looked at a film of it.
     """
-    line = next((one for one in learned_drying(book, now) if one.coating == coating), None)
+    line = next(
+        (
+            drying_line
+            for drying_line in learned_drying(book, now)
+            if drying_line.coating == coating
+        ),
+        None,
+    )
     if line is None:
         raise Refused(
             "coating", message('no film of "{coating}" was looked at yet', coating=coating)
@@ -97,7 +106,8 @@ def _with_drying(book: Book, line: DryingLine) -> Edit:
     coating = line.coating
     factor = round(min(SLOWEST, max(FASTEST, line.estimate.factor)), 2)
     coatings = tuple(
-        replace(one, slowness=factor) if one.name == coating else one for one in book.coatings
+        replace(other, slowness=factor) if other.name == coating else other
+        for other in book.coatings
     )
     return Edit(
         called("drying of {coating}: × {factor:g}", coating=coating, factor=factor),
@@ -118,6 +128,6 @@ def apply_all(book: Book, now: int) -> Edit:
     demand(bool(sure), "pace", "nothing is certain enough yet; the logbook needs more entries")
     for line in lesson.sure_minutes:
         book = _with_minutes(book, line, now).book
-    for one in lesson.sure_drying:
-        book = _with_drying(book, one).book
+    for drying_line in lesson.sure_drying:
+        book = _with_drying(book, drying_line).book
     return Edit(called("pace: {n} lessons applied", n=len(sure)), book)

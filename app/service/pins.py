@@ -135,13 +135,13 @@ def _kept(project: Project, pin: Pin, plan: Plan, calendar: BenchCalendar) -> bo
     if not mine:
         return None
     if pin.on is not None:
-        days = _dates(calendar, (piece.start for one in mine for piece in one.pieces))
+        days = _dates(calendar, (piece.start for placed in mine for piece in placed.pieces))
         return all(day == pin.on for day in days)
     if pin.interval is not None:
         first, last = pin.interval.start, pin.interval.end
-        return all(first <= one.start and one.end <= last for one in mine)
+        return all(first <= placed.start and placed.end <= last for placed in mine)
     if pin.not_before is not None:
-        return all(one.start >= minute_of(pin.not_before) for one in mine)
+        return all(placed.start >= minute_of(pin.not_before) for placed in mine)
     others = [
         placed.start
         for placed in plan.placements
@@ -186,7 +186,9 @@ def _wish(book: Book, key: PassKey, pin: Pin, name: str) -> Edit:
 
 def _with_pins(book: Book, name: str, edit: str, keep: Callable[[Pin], bool], *more: Pin) -> Edit:
     projects = tuple(
-        replace(one, pins=(*filter(keep, one.pins), *more)) if one.name == name else one
-        for one in book.projects
+        replace(project, pins=(*filter(keep, project.pins), *more))
+        if project.name == name
+        else project
+        for project in book.projects
     )
     return Edit(edit, replace(book, projects=projects))

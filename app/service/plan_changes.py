@@ -38,8 +38,8 @@ def moved(old: Plan, new: Plan) -> tuple[PlanMove, ...]:
     """
     was = {placed.key: placed.start for placed in old.placements}
     now = {placed.key: placed.start for placed in new.placements if not placed.logged}
-    was_out = {one.key for one in old.unplaced}
-    now_out = {one.key for one in new.unplaced}
+    was_out = {unplaced.key for unplaced in old.unplaced}
+    now_out = {unplaced.key for unplaced in new.unplaced}
     moves = [
         PlanMove(key, was.get(key), start)
         for key, start in now.items()
@@ -47,5 +47,7 @@ def moved(old: Plan, new: Plan) -> tuple[PlanMove, ...]:
     ]
     moves += [PlanMove(key, was[key], None) for key in sorted(now_out) if key in was]
     return tuple(
-        sorted(moves, key=lambda one: (one.after is None, one.after or one.before or 0, one.key))
+        sorted(
+            moves, key=lambda move: (move.after is None, move.after or move.before or 0, move.key)
+        )
     )

@@ -100,7 +100,7 @@ class _Renaming:
         return self.names.get(old, old)
 
     def portions(self, old: tuple[Portion, ...]) -> tuple[Portion, ...]:
-        return tuple(replace(one, coating=self.name(one.coating)) for one in old)
+        return tuple(replace(portion, coating=self.name(portion.coating)) for portion in old)
 
     def mix(self, old: Mix) -> Mix:
         return replace(old, portions=self.portions(old.portions))
@@ -116,30 +116,38 @@ class _Renaming:
             return old
         made = old.made
         if made is not None:
-            colours = (replace(one, coating=self.name(one.coating)) for one in made.colours)
+            colours = (
+                replace(colour, coating=self.name(colour.coating)) for colour in made.colours
+            )
             made = replace(made, colours=tuple(colours))
         return replace(old, steps=tuple(self.step(step) for step in old.steps), made=made)
 
     def step(self, old: Step) -> Step:
-        laid = (replace(one, coating=self.name(one.coating)) for one in old.applications)
+        laid = (
+            replace(application, coating=self.name(application.coating))
+            for application in old.applications
+        )
         return replace(old, applications=tuple(laid))
 
     def entry(self, old: Logged) -> Logged:
-        if all(one.coating not in self.names for one in old.used):
+        if all(used.coating not in self.names for used in old.used):
             return old
-        used = (replace(one, coating=self.name(one.coating)) for one in old.used)
+        used = (replace(used, coating=self.name(used.coating)) for used in old.used)
         return replace(old, used=tuple(used))
 
     def sequence(self, old: Sequence) -> Sequence:
-        colours = (replace(one, usual=self.name(one.usual)) for one in old.colours)
+        colours = (replace(colour, usual=self.name(colour.usual)) for colour in old.colours)
         return replace(old, colours=tuple(colours))
 
     def supplies(self, old: Supplies) -> Supplies:
-        leftovers = (replace(one, portions=self.portions(one.portions)) for one in old.leftovers)
+        leftovers = (
+            replace(leftover, portions=self.portions(leftover.portions))
+            for leftover in old.leftovers
+        )
         cards = tuple(
             replace(
                 card,
-                drops=tuple(replace(one, coating=self.name(one.coating)) for one in card.drops),
+                drops=tuple(replace(drop, coating=self.name(drop.coating)) for drop in card.drops),
             )
             for card in old.cards
         )

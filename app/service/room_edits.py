@@ -31,8 +31,8 @@ def put_location(book: Book, was: str, location: Location) -> Edit:
         return Edit(called("add {location}", location=location.name), replace(book, room=room))
     places[_index(book, was)] = location
     readings = tuple(
-        replace(one, location=location.name) if one.location == was else one
-        for one in book.room.readings
+        replace(reading, location=location.name) if reading.location == was else reading
+        for reading in book.room.readings
     )
     room = replace(book.room, locations=tuple(places), readings=readings)
     if location.name == was:
@@ -60,7 +60,7 @@ def remove_location(book: Book, name: str) -> Edit:
         raise Refused(place, message("{user} dries there; let it dry elsewhere first", user=user))
     left = (*book.room.locations[:at], *book.room.locations[at + 1 :])
     gone = {name, ""} if at == 0 else {name}
-    readings = tuple(one for one in book.room.readings if one.location not in gone)
+    readings = tuple(reading for reading in book.room.readings if reading.location not in gone)
     room = replace(book.room, locations=left, readings=readings)
     return Edit(called("remove {name}", name=name), replace(book, room=room))
 
@@ -74,7 +74,8 @@ def make_usual(book: Book, name: str) -> Edit:
     old = places[0].name
     places.insert(0, places.pop(_index(book, name)))
     readings = tuple(
-        one if one.location else replace(one, location=old) for one in book.room.readings
+        reading if reading.location else replace(reading, location=old)
+        for reading in book.room.readings
     )
     if name == old:
         return Edit(called("usual place: {name}", name=name), book)
@@ -98,9 +99,9 @@ def _users(book: Book, name: str, *, usual: bool) -> Iterator[str]:
                 if _dries_there(step, name, usual=usual):
                     yield f"{model.name}, step {step.id},"
     for sequence in book.sequences:
-        for one in sequence.steps:
-            if _dries_there(one.step, name, usual=False):
-                yield f"sequence {sequence.name}, step {one.step.id},"
+        for other in sequence.steps:
+            if _dries_there(other.step, name, usual=False):
+                yield f"sequence {sequence.name}, step {other.step.id},"
 
 
 def _dries_there(step: Step, name: str, *, usual: bool) -> bool:
@@ -115,7 +116,7 @@ def _renamed(step: Step, was: str, name: str) -> Step:
     return replace(
         step,
         dries_in=name if step.dries_in == was else step.dries_in,
-        or_in=tuple(name if one == was else one for one in step.or_in),
+        or_in=tuple(name if text == was else text for text in step.or_in),
     )
 
 
@@ -135,14 +136,16 @@ def _with_steps(
             models.append(model if same else replace(model, steps=steps))
         projects.append(replace(project, models=tuple(models)))
     sequences = tuple(
-        replace(one, steps=tuple(replace(each, step=change(each.step)) for each in one.steps))
-        for one in book.sequences
+        replace(
+            sequence, steps=tuple(replace(each, step=change(each.step)) for each in sequence.steps)
+        )
+        for sequence in book.sequences
     )
     return tuple(projects), sequences
 
 
 def _index(book: Book, name: str) -> int:
-    known = [one.name for one in book.room.locations]
+    known = [location.name for location in book.room.locations]
     if name not in known:
         raise Refused("room.locations", unknown("location", name, known))
     return known.index(name)

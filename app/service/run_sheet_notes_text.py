@@ -42,9 +42,9 @@ def beside_text(found: Beside, sheet: RunSheet, zone: ZoneInfo) -> str:
 def air_text(found: Iterable[InAir], zone: ZoneInfo) -> str:
     """Return what the air speaks against each coating, under a heading; "" for nothing."""
     lines = [
-        f"  {wording.clock_time(one.at, zone)}  {one.coating}: {fitness(one.reasons)}: "
-        + "; ".join(each.reason for each in one.reasons)
-        for one in found
+        f"  {wording.clock_time(in_air.at, zone)}  {in_air.coating}: {fitness(in_air.reasons)}: "
+        + "; ".join(each.reason for each in in_air.reasons)
+        for in_air in found
     ]
     return "\n".join(["The air for it", *lines]) if lines else ""
 
@@ -76,16 +76,16 @@ def brake_lines(brakes: Iterable[Brake], zone: ZoneInfo) -> Iterator[str]:
     for brake in brakes:
         at = wording.clock_time(brake.at, zone)
         yield f"{at}  {wording.pass_name(brake.key)}"
-        yield from (f"         {below_text(one, brake.at, zone)}" for one in brake.below)
+        yield from (f"         {below_text(top_film, brake.at, zone)}" for top_film in brake.below)
 
 
-def below_text(one: TopFilm, at: int, zone: ZoneInfo) -> str:
+def below_text(top_film: TopFilm, at: int, zone: ZoneInfo) -> str:
     """Return how far a film below a last coat has come at ``at``."""
-    told = f"{_parts(one.places)}: {one.coating} ({one.step})"
-    if one.hard is not None and one.hard <= at:
+    told = f"{_parts(top_film.places)}: {top_film.coating} ({top_film.step})"
+    if top_film.hard is not None and top_film.hard <= at:
         return f"ready      {told} is {HARD}"
-    state = f"only {one.state}" if one.state else "wet"
-    return f"not ready  {told} is {state}, {HARD} {wording.opening(one.hard, at, zone)}"
+    state = f"only {top_film.state}" if top_film.state else "wet"
+    return f"not ready  {told} is {state}, {HARD} {wording.opening(top_film.hard, at, zone)}"
 
 
 def trait_lines(sheet: RunSheet, quiet_from: int | None, zone: ZoneInfo) -> Iterator[str]:
@@ -100,22 +100,22 @@ def trait_lines(sheet: RunSheet, quiet_from: int | None, zone: ZoneInfo) -> Iter
         told[Trait.SMELLS] = message("{trait} by {time}", trait=told[Trait.SMELLS], time=by)
         told[Trait.NOISY] = message("{trait}, be done by {time}", trait=told[Trait.NOISY], time=by)
     for trait, text in told.items():
-        keys = [one.key for one in sheet.work if trait in one.traits and not one.logged]
+        keys = [row.key for row in sheet.work if trait in row.traits and not row.logged]
         if keys:
             names = [wording.pass_name(key) for key in dict.fromkeys(keys)]
             yield message("{trait} ({work})", trait=text, work=row(names))
 
 
 def _fillings(fillings: Iterable[Filling], now: int, zone: ZoneInfo) -> Iterator[str]:
-    for one in fillings:
-        at = wording.clock_time(one.row.start, zone)
-        then = max(now, one.row.start)
-        yield f"{at}  {one.row.coating}: {'; '.join(taker_words(one.takers, then, zone))}"
-        if one.first is not None:
-            judge = wording.clock_time(one.first.judge_at, zone)
+    for filling in fillings:
+        at = wording.clock_time(filling.row.start, zone)
+        then = max(now, filling.row.start)
+        yield f"{at}  {filling.row.coating}: {'; '.join(taker_words(filling.takers, then, zone))}"
+        if filling.first is not None:
+            judge = wording.clock_time(filling.first.judge_at, zone)
             yield (
-                f"         {one.first.reasons[0].reason}: spray {one.first.first.model} alone, "
-                f"judge it at {judge}, then the others."
+                f"         {filling.first.reasons[0].reason}: "
+                f"spray {filling.first.first.model} alone, judge it at {judge}, then the others."
             )
 
 
@@ -124,41 +124,43 @@ def taker_words(takers: tuple[ColourTaker, ...], now: int, zone: ZoneInfo) -> li
     if not takers:
         return ["nothing beside this sheet, in any project"]
     told = []
-    for one in takers[:MOST]:
-        if one.opens is not None:
-            when = "as well" if one.ready(now) else f"from {wording.opening(one.opens, now, zone)}"
+    for taker in takers[:MOST]:
+        if taker.opens is not None:
+            when = (
+                "as well" if taker.ready(now) else f"from {wording.opening(taker.opens, now, zone)}"
+            )
         else:
-            when = f"after {one.waits_for}" if one.waits_for else "no place yet"
-        told.append(f"{when}: {wording.pass_name(one.key)} ({_parts(one.places)})")
+            when = f"after {taker.waits_for}" if taker.waits_for else "no place yet"
+        told.append(f"{when}: {wording.pass_name(taker.key)} ({_parts(taker.places)})")
     left = len(takers) - MOST
     return [*told, f"{left} more"] if left > 0 else told
 
 
 def other_lines(others: tuple[Other, ...], now: int, zone: ZoneInfo) -> Iterator[str]:
     """Yield what could be done instead, and how long it takes."""
-    for one in others[:MOST]:
-        at = wording.clock_time(max(now, one.start), zone)
-        minutes = one.end - one.start
-        yield f"{at}  {minutes:3} min  {wording.pass_name(one.key)} ({', '.join(one.parts)})"
+    for other in others[:MOST]:
+        at = wording.clock_time(max(now, other.start), zone)
+        minutes = other.end - other.start
+        yield f"{at}  {minutes:3} min  {wording.pass_name(other.key)} ({', '.join(other.parts)})"
 
 
 def check_lines(found: Iterable[Check]) -> Iterator[str]:
     """Yield the closing check, with a box to tick."""
-    for one in found:
-        yield f"[ ] {check_word(one)}"
+    for check in found:
+        yield f"[ ] {check_word(check)}"
 
 
-def check_word(one: Check) -> str:
+def check_word(check: Check) -> str:
     """Return what is to be looked at."""
-    things = ", ".join(one.things)
+    things = ", ".join(check.things)
     told = {
-        CheckKind.WET: f"wet, safe under a cover: {one.of} ({things})",
+        CheckKind.WET: f"wet, safe under a cover: {check.of} ({things})",
         CheckKind.LOOSE: "loose parts are back in their box",
-        CheckKind.CLEAN: f"{one.of} is clean; it held {things}",
+        CheckKind.CLEAN: f"{check.of} is clean; it held {things}",
         CheckKind.LIDS: "bottles are closed, brushes rinsed",
         CheckKind.RAGS: "oily rags lie flat outdoors, or under water in a closed metal can",
     }
-    return told[one.kind]
+    return told[check.kind]
 
 
 def _parts(places: Iterable[str]) -> str:

@@ -119,7 +119,7 @@ def finish_lines(plan: Plan, book: Book) -> Iterator[Message]:
     """Yield when each project is done, against its date, and what has no place."""
     zone = zone_named(book.bench_time.zone)
     calendar = BenchCalendar(book.bench_time)
-    stuck = Counter(one.key.project for one in plan.unplaced)
+    stuck = Counter(unplaced.key.project for unplaced in plan.unplaced)
     for name, end in plan.finishes:
         if stuck[name]:
             yield message("{project}: not done; without a place: {n}", project=name, n=stuck[name])
@@ -139,12 +139,12 @@ def finish_lines(plan: Plan, book: Book) -> Iterator[Message]:
 def unplaced_lines(plan: Plan) -> Iterator[Message]:
     """Yield what has no place and why; what only waits for such work is counted."""
     waiting = 0
-    for one in plan.unplaced:
-        if getattr(one.why, "template", "") == WAITS:
+    for unplaced in plan.unplaced:
+        if getattr(unplaced.why, "template", "") == WAITS:
             waiting += 1
             continue
-        work = wording.pass_name(one.key)
-        yield message("no place found for {work}: {why}", work=work, why=one.why)
+        work = wording.pass_name(unplaced.key)
+        yield message("no place found for {work}: {why}", work=work, why=unplaced.why)
     if waiting:
         yield message("no place found for what waits for such work: {n}", n=waiting)
 
@@ -152,7 +152,7 @@ def unplaced_lines(plan: Plan) -> Iterator[Message]:
 def bounds_text(plan: Plan, zone: ZoneInfo) -> list[str]:
     """Return what is proven of a plan's finish, in lines; none where nothing is."""
     if plan.conflict:
-        lines = [f"  {one.what}: {one.relax}" for one in plan.conflict]
+        lines = [f"  {clash.what}: {clash.relax}" for clash in plan.conflict]
         return ["No plan can place everything; give up one of these:", *lines]
     for bound in plan.bounds:
         if bound.level == "finish":
@@ -317,12 +317,12 @@ def _on_model(films: Iterable[DryingFilm]) -> list[str]:
 
 def closing_lines(windows: Iterable[Closing], now: int, zone: ZoneInfo) -> Iterator[str]:
     """Yield when each window closes, what must be done before, and why."""
-    for one in windows:
-        by, work = wording.closing(one.closes, now, zone), wording.pass_name(one.waiting)
-        if one.bound is Bound.END:
-            yield message("{by:<18}end {work} before: {why}", by=by, work=work, why=one.why)
+    for window in windows:
+        by, work = wording.closing(window.closes, now, zone), wording.pass_name(window.waiting)
+        if window.bound is Bound.END:
+            yield message("{by:<18}end {work} before: {why}", by=by, work=work, why=window.why)
         else:
-            yield message("{by:<18}start {work} before: {why}", by=by, work=work, why=one.why)
+            yield message("{by:<18}start {work} before: {why}", by=by, work=work, why=window.why)
 
 
 def next_lines(rows: Iterable[WorkRow]) -> Iterator[str]:
@@ -339,13 +339,18 @@ def next_lines(rows: Iterable[WorkRow]) -> Iterator[str]:
 
 def caution_lines(sheet: RunSheet) -> list[str]:
     """Return each caution of a run sheet once, and who has the last word."""
-    texts = dict.fromkeys(one.text for row in sheet.work for one in row.cautions)
+    texts = dict.fromkeys(caution.text for row in sheet.work for caution in row.cautions)
     return [*texts, told(LAST_WORD)] if texts else []
 
 
 def _stretches(plan: Plan, calendar: BenchCalendar) -> list[Stretch]:
     starts = sorted(
-        [piece.start for one in plan.placements for piece in one.pieces if not one.logged]
+        [
+            piece.start
+            for placement in plan.placements
+            for piece in placement.pieces
+            if not placement.logged
+        ]
         + [work.interval.start for work in plan.bench]
     )
     found = dict.fromkeys(calendar.stretch_at(start) for start in starts)
@@ -354,13 +359,13 @@ def _stretches(plan: Plan, calendar: BenchCalendar) -> list[Stretch]:
 
 def _marks(plan: Plan, book: Book) -> Iterator[tuple[str, Interval, str]]:
     """Yield the times of the chart: whose they are, when, and their sign."""
-    passes = {one.key: one for one in expand_all(book)}
+    passes = {pass_.key: pass_ for pass_ in expand_all(book)}
     for work in plan.bench:
         yield work.airbrush or _model(work.serves), work.interval, SETUP
     for placed in plan.placements:
         for piece in placed.pieces:
-            one = passes.get(placed.key)
-            hands = one.attended(piece) if one else piece
+            pass_ = passes.get(placed.key)
+            hands = pass_.attended(piece) if pass_ else piece
             yield placed.key.model, hands, WORK
             if hands.end < piece.end:
                 yield placed.key.model, Interval(hands.end, piece.end), ALONE

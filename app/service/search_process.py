@@ -78,8 +78,8 @@ def run(task: Task, theirs: Connection) -> None:
         why = ""
         try:
             # The solver is loaded only here, where its absence or its fault costs nothing.
-            for one in import_module(SEARCHING).search(task):
-                send(one)
+            for other in import_module(SEARCHING).search(task):
+                send(other)
         except BrokenPipeError:
             raise
         except Exception as problem:

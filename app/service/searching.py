@@ -30,7 +30,7 @@ def search(task: Task) -> Iterator[Improved]:
         yield Improved(told, False, judge(task.book, told, premises=premises))
         if told.conflict:
             return
-    for one in improve(
+    for news in improve(
         task.book,
         task.first,
         cure=cure,
@@ -39,6 +39,6 @@ def search(task: Task) -> Iterator[Improved]:
         seed=task.seed,
         effort=task.effort,
     ):
-        verdict = judge(task.book, one.plan, premises=premises)
+        verdict = judge(task.book, news.plan, premises=premises)
         if verdict.accepted:
-            yield Improved(one.plan, one.improved, verdict)
+            yield Improved(news.plan, news.improved, verdict)

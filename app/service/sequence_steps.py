@@ -25,7 +25,7 @@ def set_step(sequence: Sequence, id_: str, new: SequenceStep) -> Sequence:
 def copy_step(sequence: Sequence, id_: str) -> tuple[Sequence, str]:
     """Put a copy of a step behind it; return the sequence and the copy's id."""
     at = _at(sequence, id_)
-    taken = {one.step.id for one in sequence.steps}
+    taken = {step.step.id for step in sequence.steps}
     number = 2
     while (name := f"{id_[:56]}-{number}") in taken:
         number += 1
@@ -75,7 +75,7 @@ def remove_step(sequence: Sequence, id_: str) -> Sequence:
         return replace(step, after=tuple(dict.fromkeys(after)), gates=gates)
 
     left = tuple(
-        replace(one, step=rerouted(one.step)) for one in sequence.steps if one.step.id != id_
+        replace(step, step=rerouted(step.step)) for step in sequence.steps if step.step.id != id_
     )
     return replace(sequence, steps=left)
 
@@ -84,15 +84,15 @@ def put_option(sequence: Sequence, old: str, new: Option) -> Sequence:
     """Change an option, or add one where ``old`` is ""; steps follow a new name."""
     if not old:
         return replace(sequence, options=(*sequence.options, new))
-    _known(old, [one.name for one in sequence.options], "option")
-    options = tuple(new if one.name == old else one for one in sequence.options)
+    _known(old, [option.name for option in sequence.options], "option")
+    options = tuple(new if option.name == old else option for option in sequence.options)
     return _with_options(sequence, options, lambda name: (new.name if name == old else name,))
 
 
 def remove_option(sequence: Sequence, name: str) -> Sequence:
     """Take an option away; steps that asked for it ask no more."""
-    _known(name, [one.name for one in sequence.options], "option")
-    options = tuple(one for one in sequence.options if one.name != name)
+    _known(name, [option.name for option in sequence.options], "option")
+    options = tuple(option for option in sequence.options if option.name != name)
     return _with_options(sequence, options, lambda other: () if other == name else (other,))
 
 
@@ -100,19 +100,19 @@ def put_colour(sequence: Sequence, old: str, new: Colour) -> Sequence:
     """Change a colour, or add one where ``old`` is ""; steps follow a new name."""
     if not old:
         return replace(sequence, colours=(*sequence.colours, new))
-    _known(old, [one.name for one in sequence.colours], "colour")
+    _known(old, [colour.name for colour in sequence.colours], "colour")
 
     def renamed(step: Step) -> Step:
         applications = tuple(
-            replace(one, coating=new.name) if one.coating == old else one
-            for one in step.applications
+            replace(application, coating=new.name) if application.coating == old else application
+            for application in step.applications
         )
         return replace(step, applications=applications)
 
     return replace(
         sequence,
-        colours=tuple(new if one.name == old else one for one in sequence.colours),
-        steps=tuple(replace(one, step=renamed(one.step)) for one in sequence.steps),
+        colours=tuple(new if colour.name == old else colour for colour in sequence.colours),
+        steps=tuple(replace(step, step=renamed(step.step)) for step in sequence.steps),
     )
 
 
@@ -123,13 +123,13 @@ def _with_options(
         return tuple(new for name in old for new in follow(name))
 
     steps = tuple(
-        replace(one, needs=names(one.needs), unless=names(one.unless)) for one in sequence.steps
+        replace(step, needs=names(step.needs), unless=names(step.unless)) for step in sequence.steps
     )
     return replace(sequence, options=options, steps=steps)
 
 
 def _at(sequence: Sequence, id_: str) -> int:
-    known = [one.step.id for one in sequence.steps]
+    known = [step.step.id for step in sequence.steps]
     _known(id_, known, "step")
     return known.index(id_)
 

@@ -88,7 +88,7 @@ def give_to(
     changed = book
     for project, names in chosen.items():
         changed = give_sequence(changed, project, names, name, taken, colours, translate).book
-    every = [one for names in chosen.values() for one in names]
+    every = [name for names in chosen.values() for name in names]
     whom = every[0] if len(every) == 1 else called("{n} models", n=len(every))
     return Edit(called("give {name} to {whom}", name=name, whom=whom), changed, verb=GIVES)
 
@@ -104,7 +104,7 @@ def save_sequence(book: Book, project: str, model: str, name: str, note: str = "
     _free(book, name)
     home = model_named(project_of(book, project), model)
     sequence = sequence_from(home, name, note=note, pace=book.pace)
-    colours = tuple(Chosen(colour=one.name, coating=one.usual) for one in sequence.colours)
+    colours = tuple(Chosen(colour=colour.name, coating=colour.usual) for colour in sequence.colours)
     follows = replace(home, made=Made(sequence=name, colours=colours))
     changed = _added(_with_model(book, project, follows), sequence)
     return Edit(called("save {name}", name=name), changed, verb=GIVES)
@@ -118,10 +118,12 @@ def save_project(book: Book, project: str, name: str, note: str = "") -> Edit:
     Refused
         If no model of it has steps, or the name is taken.
     """
-    home = next((one for one in book.projects if one.name == project), None)
+    home = next((other for other in book.projects if other.name == project), None)
     if home is None:
-        raise Refused("projects", unknown("project", project, [one.name for one in book.projects]))
-    fullest = max(home.models, key=lambda one: len(one.steps))
+        raise Refused(
+            "projects", unknown("project", project, [project.name for project in book.projects])
+        )
+    fullest = max(home.models, key=lambda model: len(model.steps))
     return save_sequence(book, project, fullest.name, name, note)
 
 
@@ -165,9 +167,9 @@ def remove(book: Book, name: str) -> Edit:
         If it is built in.
     """
     _own(book, name)
-    kept = tuple(one for one in book.sequences if one.name != name)
+    kept = tuple(sequence for sequence in book.sequences if sequence.name != name)
     without = replace(book, sequences=kept)
-    known = {one.name for one in every_sequence(without)}
+    known = {sequence.name for sequence in every_sequence(without)}
     return Edit(
         called("remove {name}", name=name),
         without if name in known else _following(without, name, None),
@@ -187,7 +189,7 @@ def change(book: Book, name: str, sequence: Sequence) -> Edit:
     sequence_named(book, name)
     if sequence.name != name:
         _free(book, sequence.name)
-    if name in {one.name for one in book.sequences}:
+    if name in {sequence.name for sequence in book.sequences}:
         changed = _following(_replaced(book, name, sequence), name, sequence.name)
     else:
         changed = _added(book, sequence)
@@ -230,8 +232,8 @@ def offers(book: Book, given: Mapping[Spot, Given] | None = None) -> dict[str, i
     ``given`` tells what is a person's own edit and nothing new (`given_steps`).
     """
     found = {
-        one.name: sum(offer.news for offer in difference(book, one, given))
-        for one in every_sequence(book)
+        sequence.name: sum(offer.news for offer in difference(book, sequence, given))
+        for sequence in every_sequence(book)
     }
     return {name: count for name, count in found.items() if count}
 
@@ -261,7 +263,7 @@ def _bare_giving(name: str, key: str) -> bool:
 def _stocked(
     book: Book, sequence: Sequence, colours: Mapping[str, str], translate: Translate
 ) -> Book:
-    usual = (one.usual for one in sequence.colours if one.name not in colours)
+    usual = (colour.usual for colour in sequence.colours if colour.name not in colours)
     return with_coatings(book, (*usual, *colours.values()), translate)
 
 
@@ -270,16 +272,16 @@ def _only_needed(before: Book, after: Book) -> Book:
     if after.coatings is before.coatings and after.mixes is before.mixes:
         return after
     laid = {
-        one.coating
+        application.coating
         for project in after.projects
         for model in project.models
         for step in model.steps
-        for one in step.applications
+        for application in step.applications
     }
-    old = {one.name for one in (*before.mixes,)} | {one.name for one in before.coatings}
-    mixes = tuple(one for one in after.mixes if one.name in old | laid)
+    old = {mix.name for mix in (*before.mixes,)} | {coating.name for coating in before.coatings}
+    mixes = tuple(mix for mix in after.mixes if mix.name in old | laid)
     needed = laid | {portion.coating for mix in mixes for portion in mix.portions}
-    coatings = tuple(one for one in after.coatings if one.name in old | needed)
+    coatings = tuple(coating for coating in after.coatings if coating.name in old | needed)
     return replace(after, coatings=coatings, mixes=mixes)
 
 
@@ -287,7 +289,7 @@ def _about_colours(
     book: Book, sequence: Sequence, colours: Mapping[str, str], refused: Refused
 ) -> Refused:
     """Return the refusal by the colour that asks for a coating which is not there."""
-    known = {one.name for one in book.coatings} | {one.name for one in book.mixes}
+    known = {coating.name for coating in book.coatings} | {mix.name for mix in book.mixes}
     for colour in sequence.colours:
         coating = colours.get(colour.name) or colour.usual
         if coating and coating not in known and f'"{coating}"' in refused.mend:
@@ -301,8 +303,8 @@ def _about_colours(
 
 
 def _with_model(book: Book, project: str, model: Model) -> Book:
-    def changed(one: Model) -> Model:
-        return model if one.name == model.name else one
+    def changed(other: Model) -> Model:
+        return model if other.name == model.name else other
 
     return replace(
         book,
@@ -314,14 +316,14 @@ def _with_model(book: Book, project: str, model: Model) -> Book:
 
 
 def _free(book: Book, name: str) -> None:
-    if name in {one.name for one in every_sequence(book)}:
+    if name in {sequence.name for sequence in every_sequence(book)}:
         raise Refused("name", message('"{name}" is taken; give it another name', name=name))
 
 
 def _own(book: Book, name: str) -> Sequence:
-    for one in book.sequences:
-        if one.name == name:
-            return one
+    for sequence in book.sequences:
+        if sequence.name == name:
+            return sequence
     sequence_named(book, name)
     raise Refused(
         "sequence",
@@ -334,7 +336,7 @@ def _added(book: Book, sequence: Sequence) -> Book:
 
 
 def _replaced(book: Book, name: str, sequence: Sequence) -> Book:
-    changed = tuple(sequence if one.name == name else one for one in book.sequences)
+    changed = tuple(sequence if other.name == name else other for other in book.sequences)
     return replace(book, sequences=changed)
 
 

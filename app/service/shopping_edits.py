@@ -46,7 +46,7 @@ def lines_of(found: Shopping) -> tuple[ShoppingLine | ConsumableLine, ...]:
 def all_wanted(found: Shopping) -> tuple[Bought, ...]:
     """Return everything that is to be bought, coatings first."""
     every = [wanted(line) for line in lines_of(found)]
-    return tuple(one for one in every if one is not None)
+    return tuple(bought for bought in every if bought is not None)
 
 
 def buy(book: Book, bought: tuple[Bought, ...]) -> Edit:
@@ -59,10 +59,10 @@ def buy(book: Book, bought: tuple[Bought, ...]) -> Edit:
     """
     demand(bool(bought), "", "nothing was bought")
     edit = Edit("", book)
-    for one in bought:
-        if one.consumable:
-            edit = buy_consumable(edit.book, one.name, one.amount)
+    for other in bought:
+        if other.consumable:
+            edit = buy_consumable(edit.book, other.name, other.amount)
         else:
-            edit = buy_bottles(edit.book, one.name, round(one.amount))
+            edit = buy_bottles(edit.book, other.name, round(other.amount))
     name = edit.name if len(bought) == 1 else called("buy {n} things on the list", n=len(bought))
     return Edit(name, edit.book)

@@ -133,7 +133,7 @@ MIXES: tuple[Mix, ...] = (
     _mix("umber oil wash, 1 : 9", 480, "#7a543c", umber=1, spirit=9),
     _mix("ochre filter, 1 : 19", 480, "#c49a55", ochre=1, spirit=19),
 )
-NAMES = (*(one.name for one in MIXES), *(one.name for one in COATINGS))
+NAMES = (*(mix.name for mix in MIXES), *(coating.name for coating in COATINGS))
 
 
 def bottle(book: Book, name: str, translate: Translate = str) -> str:
@@ -142,7 +142,7 @@ def bottle(book: Book, name: str, translate: Translate = str) -> str:
     One that the book has keeps its name; another comes under the name that
     ``translate`` gives it.  Names that the starter stock does not know stay.
     """
-    there = {one.name for one in book.coatings} | {one.name for one in book.mixes}
+    there = {coating.name for coating in book.coatings} | {mix.name for mix in book.mixes}
     return name if name in there or name not in NAMES else translate(name)
 
 
@@ -152,15 +152,15 @@ def with_coatings(book: Book, names: Iterable[str], translate: Translate = str) 
     They are known by their names here or by those that ``translate`` gives
     them; names that the starter stock does not know stay out.
     """
-    there = {one.name for one in book.coatings} | {one.name for one in book.mixes}
+    there = {coating.name for coating in book.coatings} | {mix.name for mix in book.mixes}
     called = {name: bottle(book, name, translate) for name in NAMES}
     wanted = {called.get(name, name) for name in names} - there
     mixes = tuple(_mixed(mix, called) for mix in MIXES if called[mix.name] in wanted)
     wanted |= {portion.coating for mix in mixes for portion in mix.portions}
     coatings = tuple(
-        replace(one, name=called[one.name])
-        for one in COATINGS
-        if called[one.name] in wanted - there
+        replace(coating, name=called[coating.name])
+        for coating in COATINGS
+        if called[coating.name] in wanted - there
     )
     if not coatings and not mixes:
         return book
@@ -168,14 +168,14 @@ def with_coatings(book: Book, names: Iterable[str], translate: Translate = str) 
 
 
 def _mixed(mix: Mix, called: Mapping[str, str]) -> Mix:
-    portions = tuple(replace(one, coating=called[one.coating]) for one in mix.portions)
+    portions = tuple(replace(portion, coating=called[portion.coating]) for portion in mix.portions)
     return replace(mix, name=called[mix.name], portions=portions)
 
 
 def in_words_of(book: Book, sequence: Sequence, translate: Translate) -> Sequence:
     """Return a sequence whose usual coatings are called as they are, or will be, in a book."""
     colours = tuple(
-        replace(one, usual=bottle(book, one.usual, translate)) for one in sequence.colours
+        replace(colour, usual=bottle(book, colour.usual, translate)) for colour in sequence.colours
     )
     return sequence if colours == sequence.colours else replace(sequence, colours=colours)
 
@@ -188,11 +188,11 @@ def usual_stock(book: Book, sequence: Sequence) -> Book:
 def swatch_of(book: Book, name: str) -> str:
     """Return the swatch of a coating or mix of a book or of the starter stock, or ""."""
     for mixes, coatings in ((book.mixes, book.coatings), (MIXES, COATINGS)):
-        mix = next((one for one in mixes if one.name == name), None)
+        mix = next((mix for mix in mixes if mix.name == name), None)
         if mix is not None and mix.swatch:
             return mix.swatch
         first = mix.portions[0].coating if mix else name
-        for one in coatings:
-            if one.name == first:
-                return one.swatch
+        for coating in coatings:
+            if coating.name == first:
+                return coating.swatch
     return ""

@@ -149,7 +149,11 @@ def buy_consumable(book: Book, name: str, amount: float) -> Edit:
     every = book.supplies.consumables
     number = _at(every, name, "consumable", "supplies.consumables")
     number_in(amount, 0.001, 1e6, "amount", every[number].unit)
-    used = next(one.used for one in consumables_now(book) if one.consumable.name == name)
+    used = next(
+        consumable.used
+        for consumable in consumables_now(book)
+        if consumable.consumable.name == name
+    )
     there = max(every[number].in_stock, used)
     kept = _put(every, number, replace(every[number], in_stock=there + amount))
     title = called(
@@ -166,7 +170,7 @@ def put_leftover(book: Book, was: str, leftover: Leftover) -> Edit:
     Refused
         If it holds a coating that the book does not have.
     """
-    _demand_coatings(book, [one.coating for one in leftover.portions], "portions")
+    _demand_coatings(book, [portion.coating for portion in leftover.portions], "portions")
     kept = _put_named(book.supplies.leftovers, was, leftover, "leftover", "leftovers")
     return _supplies(book, _put_word(was, leftover.name), lambda old: replace(old, leftovers=kept))
 
@@ -187,7 +191,7 @@ def put_card(book: Book, was: str, card: Card) -> Edit:
     Refused
         If it names a coating that the book does not have.
     """
-    _demand_coatings(book, [one.coating for one in card.drops], "drops")
+    _demand_coatings(book, [drop.coating for drop in card.drops], "drops")
     kept = _put_named(book.supplies.cards, was, card, "sample card", "cards")
     return _supplies(book, _put_word(was, card.name), lambda old: replace(old, cards=kept))
 
@@ -207,24 +211,24 @@ T = TypeVar("T", bound=_Named)
 
 
 def _at(every: Sequence[_Named], name: str, kind: str, place: str) -> int:
-    known = [one.name for one in every]
+    known = [other.name for other in every]
     if name not in known:
         raise Refused(place, unknown(kind, name, known))
     return known.index(name)
 
 
-def _put(every: tuple[T, ...], at: int, one: T) -> tuple[T, ...]:
-    return (*every[:at], one, *every[at + 1 :])
+def _put(every: tuple[T, ...], at: int, other: T) -> tuple[T, ...]:
+    return (*every[:at], other, *every[at + 1 :])
 
 
 def _without(every: tuple[T, ...], at: int) -> tuple[T, ...]:
     return (*every[:at], *every[at + 1 :])
 
 
-def _put_named(every: tuple[T, ...], was: str, one: T, kind: str, field: str) -> tuple[T, ...]:
+def _put_named(every: tuple[T, ...], was: str, other: T, kind: str, field: str) -> tuple[T, ...]:
     if not was:
-        return (*every, one)
-    return _put(every, _at(every, was, kind, f"supplies.{field}"), one)
+        return (*every, other)
+    return _put(every, _at(every, was, kind, f"supplies.{field}"), other)
 
 
 def _remove_named(every: tuple[T, ...], name: str, kind: str, field: str) -> tuple[T, ...]:
@@ -242,7 +246,7 @@ def _with_coating(book: Book, name: str, coating: Coating) -> Book:
 
 def _demand_free(book: Book, was: str, name: str, place: str) -> None:
     """Refuse a new name that another coating or mix bears, before anything is renamed."""
-    names = [one.name for one in book.coatings] + [one.name for one in book.mixes]
+    names = [coating.name for coating in book.coatings] + [mix.name for mix in book.mixes]
     if name != was and name in names:
         raise Refused(place, message('"{name}" is taken; choose another name', name=name))
 

@@ -19,7 +19,7 @@ def set_pilot(book: Book, project: str, model: str) -> Edit:
     Refused
         If there is no such project or model.
     """
-    known = [one.name for one in book.projects]
+    known = [project.name for project in book.projects]
     if project not in known:
         raise Refused("projects", unknown("project", project, known))
     name = (
@@ -28,7 +28,7 @@ def set_pilot(book: Book, project: str, model: str) -> Edit:
         else called("{project}: all models together", project=project)
     )
     projects = tuple(
-        replace(one, pilot=model) if one.name == project else one for one in book.projects
+        replace(other, pilot=model) if other.name == project else other for other in book.projects
     )
     return Edit(name, replace(book, projects=projects), f"pilot/{project}")
 

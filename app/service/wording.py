@@ -102,9 +102,9 @@ def pass_name(key: PassKey) -> str:
     return f"{key.model}/{key.step}"
 
 
-def count(number: int, one: str, many: str = "") -> str:
+def count(number: int, name: str, many: str = "") -> str:
     """Return "1 pass", "3 passes"."""
-    return f"{number} {one if number == 1 else many or one + 's'}"
+    return f"{number} {name if number == 1 else many or name + 's'}"
 
 
 def _grain(minute: int, now: int) -> int:

@@ -93,7 +93,10 @@ class AirPanel(QWidget):
             return
         location = self._chosen(book)
         air = Cure(book.room, self._session.zone).air(location.name).at(self._session.now)
-        blocked = [QSignalBlocker(one) for one in (self.temperature, self.humidity, self.scope)]
+        blocked = [
+            QSignalBlocker(narrow_combo)
+            for narrow_combo in (self.temperature, self.humidity, self.scope)
+        ]
         self.temperature.setValue(round(air.temperature_c, 1))
         self.humidity.setValue(round(air.humidity_pct))
         changing = is_changing(location)

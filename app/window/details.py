@@ -111,7 +111,10 @@ class Details(QScrollArea):
         return lines
 
     def _missing(self, picture: PlanSnapshot, key: PassKey) -> str:
-        why = next((translated(one.why) for one in picture.plan.unplaced if one.key == key), "")
+        why = next(
+            (translated(unplaced.why) for unplaced in picture.plan.unplaced if unplaced.key == key),
+            "",
+        )
         if why:
             told = self.tr("{work} has no place in the plan: {why}.")
             return told.format(work=words.capital(reasons.key_name(key)), why=why)

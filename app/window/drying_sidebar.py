@@ -97,11 +97,11 @@ def _closing(column: QVBoxLayout, sheet: RunSheet, zone: ZoneInfo, colours: Colo
     if not sheet.closing:
         return
     _title(column, words.tr("Closing"))
-    for one in sheet.closing:
-        column.addWidget(_window(one, sheet.now, zone, colours))
+    for closing in sheet.closing:
+        column.addWidget(_window(closing, sheet.now, zone, colours))
 
 
-def _window(one: Closing, now: int, zone: ZoneInfo, colours: Colours) -> QWidget:
+def _window(closing: Closing, now: int, zone: ZoneInfo, colours: Colours) -> QWidget:
     holder = QWidget()
     line = QHBoxLayout(holder)
     line.setContentsMargins(0, 2, 0, 4)
@@ -109,16 +109,20 @@ def _window(one: Closing, now: int, zone: ZoneInfo, colours: Colours) -> QWidget
     line.addWidget(BracketMark(colours))
     box = QVBoxLayout()
     box.setSpacing(1)
-    at = words.closing(one.closes, zone, now)
-    by = words.tr("end by {time}") if one.bound is Bound.END else words.tr("begin by {time}")
+    at = words.closing(closing.closes, zone, now)
+    by = words.tr("end by {time}") if closing.bound is Bound.END else words.tr("begin by {time}")
     first = QHBoxLayout()
-    name = words.capital(reasons.step_name(one.waiting))
+    name = words.capital(reasons.step_name(closing.waiting))
     first.addWidget(text(name), 1)
     first.addWidget(text(by.format(time=at), colour=colours.closing_word, bold=True, wrap=False))
     box.addLayout(first)
-    planned = words.tr("not planned") if one.planned is None else words.when(one.planned, zone, now)
+    planned = (
+        words.tr("not planned")
+        if closing.planned is None
+        else words.when(closing.planned, zone, now)
+    )
     why = words.tr("{model}: planned {time}; {why}").format(
-        model=one.waiting.model, time=planned, why=translated(one.why)
+        model=closing.waiting.model, time=planned, why=translated(closing.why)
     )
     box.addWidget(text(why, colour=colours.soft, size=0.92))
     line.addLayout(box, 1)
@@ -137,8 +141,8 @@ def _brakes(column: QVBoxLayout, picture: PlanSnapshot, colours: Colours) -> Non
             time=words.clock(brake.at, picture.zone), work=reasons.key_name(brake.key)
         )
         column.addWidget(text(name))
-        for one in brake.below:
-            told = below_words(one, picture.zone, brake.at)
+        for top_film in brake.below:
+            told = below_words(top_film, picture.zone, brake.at)
             column.addWidget(text(told, colour=colours.soft, size=0.92))
 
 
@@ -148,9 +152,9 @@ def _others(column: QVBoxLayout, picture: PlanSnapshot, colours: Colours) -> Non
     if not others:
         return
     _title(column, words.tr("If something is not ready"))
-    for one in others[:OTHERS_TOLD]:
-        column.addWidget(text(words.capital(reasons.key_name(one.key))))
-        told = other_words(one, picture.zone, max(picture.now, picture.sheet.interval.start))
+    for other in others[:OTHERS_TOLD]:
+        column.addWidget(text(words.capital(reasons.key_name(other.key))))
+        told = other_words(other, picture.zone, max(picture.now, picture.sheet.interval.start))
         column.addWidget(text(told, colour=colours.soft, size=0.92))
 
 
@@ -188,7 +192,7 @@ def _finish(column: QVBoxLayout, picture: PlanSnapshot, zone: ZoneInfo, colours:
 
 def finish_line(plan: Plan, picture: PlanSnapshot, name: str, minute: int, zone: ZoneInfo) -> str:
     """Return when a project is finished, against its date; or that it never is."""
-    stuck = sum(one.key.project == name for one in plan.unplaced)
+    stuck = sum(unplaced.key.project == name for unplaced in plan.unplaced)
     if stuck:
         return words.tr("not done; without a place: {n}").format(n=stuck)
     done = words.when(minute, zone, plan.now)

@@ -13,9 +13,9 @@ from PySide6.QtWidgets import QLayout, QWidget
 def empty(layout: QLayout, keep: Container[QWidget] = ()) -> None:
     """Take every widget out of a layout; all but those to ``keep`` go once nobody uses them."""
     holder = layout.parentWidget()
-    for one in holder.children() if holder is not None else ():
-        if isinstance(one, QWidget) and layout.indexOf(one) >= 0:
-            layout.removeWidget(one)
-            if one not in keep:
-                one.hide()
-                one.deleteLater()
+    for widget in holder.children() if holder is not None else ():
+        if isinstance(widget, QWidget) and layout.indexOf(widget) >= 0:
+            layout.removeWidget(widget)
+            if widget not in keep:
+                widget.hide()
+                widget.deleteLater()

@@ -58,9 +58,9 @@ def page(parent: QWidget, name: str, title: str) -> QDialog:
 
 def trade_words(parent: QWidget) -> QDialog:
     """Say what stages, drying states and varnishes mean, and words of our own."""
-    lines: Lines = [(words.stage_word(one), stage_meaning(one)) for one in Stage]
-    lines += [(words.state_word(one.value), state_meaning(one)) for one in State]
-    lines += [(QCoreApplication.translate("role", one.value), role_meaning(one)) for one in Role]
+    lines: Lines = [(words.stage_word(stage), stage_meaning(stage)) for stage in Stage]
+    lines += [(words.state_word(state.value), state_meaning(state)) for state in State]
+    lines += [(QCoreApplication.translate("role", role.value), role_meaning(role)) for role in Role]
     return _table(parent, words.tr("Words"), [*lines, *our_words()])
 
 

@@ -225,10 +225,10 @@ class MainWindow(QMainWindow):
             wide = inner.minimumSizeHint().width() + 16
             if wide != area.minimumWidth():
                 area.setMinimumWidth(wide)
-                for one in (self.dock.layout(), self.layout()):
-                    if one is not None:  # at once: no frame shall show the dock cut off
-                        one.invalidate()
-                        one.activate()
+                for layout in (self.dock.layout(), self.layout()):
+                    if layout is not None:  # at once: no frame shall show the dock cut off
+                        layout.invalidate()
+                        layout.activate()
 
     def show_change(self, change: PlanChange) -> None:
         """Show what moved; the views follow when the one on screen has been read."""

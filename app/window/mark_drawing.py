@@ -211,7 +211,7 @@ def _stamp_plain(painter: QPainter, rect: QRectF, dress: _Dress, ratio: float) -
 
 
 def _stamped(rect: QRectF, dress: _Dress, ratio: float) -> QImage:
-    wide, high = (math.ceil((one + EDGE) * ratio) for one in (rect.right(), rect.bottom()))
+    wide, high = (math.ceil((other + EDGE) * ratio) for other in (rect.right(), rect.bottom()))
     image = QImage(wide, high, QImage.Format.Format_ARGB32_Premultiplied)
     image.setDevicePixelRatio(ratio)
     image.fill(Qt.GlobalColor.transparent)

@@ -55,8 +55,12 @@ class DifferencesModel(QAbstractTableModel):
     def __init__(self, differences: tuple[Difference, ...], parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.differences = differences
-        self.choices: dict[Item, MergeChoice] = {one.item: USUAL[one.kind] for one in differences}
-        self.names: dict[Item, str] = {one.item: one.beside for one in differences}
+        self.choices: dict[Item, MergeChoice] = {
+            difference.item: USUAL[difference.kind] for difference in differences
+        }
+        self.names: dict[Item, str] = {
+            difference.item: difference.beside for difference in differences
+        }
 
     def rowCount(self, parent: Index = NO_INDEX) -> int:
         """Return the number of things that differ."""
@@ -70,11 +74,11 @@ class DifferencesModel(QAbstractTableModel):
         """Return kind, name or choice."""
         if not index.isValid() or role not in (Role.DisplayRole, Role.ToolTipRole):
             return None
-        one = self.differences[index.row()]
-        choice = choice_word(self.choices[one.item])
-        if self.choices[one.item] is MergeChoice.BESIDE:
-            choice = words.tr("take it beside as “{name}”").format(name=self.names[one.item])
-        return (kind_word(one.kind), one.name, choice)[index.column()]
+        difference = self.differences[index.row()]
+        choice = choice_word(self.choices[difference.item])
+        if self.choices[difference.item] is MergeChoice.BESIDE:
+            choice = words.tr("take it beside as “{name}”").format(name=self.names[difference.item])
+        return (kind_word(difference.kind), difference.name, choice)[index.column()]
 
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Role.DisplayRole
@@ -193,13 +197,13 @@ class MergeView(QWidget):
     def _show(self, index: QModelIndex, _before: QModelIndex | None = None) -> None:
         if not index.isValid():
             return
-        one = self.model.differences[index.row()]
+        difference = self.model.differences[index.row()]
         self._filling = True
-        self.sides.show_sides(one.sides)
+        self.sides.show_sides(difference.sides)
         self.table.resizeRowsToContents()
-        self.radios[self.model.choices[one.item]].setChecked(True)
-        self.name.setText(self.model.names[one.item])
-        self.name.setEnabled(self.model.choices[one.item] is MergeChoice.BESIDE)
+        self.radios[self.model.choices[difference.item]].setChecked(True)
+        self.name.setText(self.model.names[difference.item])
+        self.name.setEnabled(self.model.choices[difference.item] is MergeChoice.BESIDE)
         self._filling = False
 
     def _choose(self) -> None:

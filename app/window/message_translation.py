@@ -171,10 +171,10 @@ def _patterns(kind: str) -> list[tuple[str, re.Pattern[str], int]]:
     """Return every template of a kind, the ones with the most letters first."""
     templates = json.loads(KEPT.read_text(encoding="utf-8"))[kind]
     made = [
-        (one, pattern_of(one), len(re.findall("[A-Za-z]", _FIELD.sub("", one))))
-        for one in templates
+        (template, pattern_of(template), len(re.findall("[A-Za-z]", _FIELD.sub("", template))))
+        for template in templates
     ]
-    return sorted(made, key=lambda one: (-one[2], one[0]))
+    return sorted(made, key=lambda other: (-other[2], other[0]))
 
 
 def pattern_of(template: str) -> re.Pattern[str]:

@@ -141,9 +141,9 @@ def luminance(colour: str) -> float:
 
 
 @lru_cache(maxsize=1024)
-def contrast(one: str, other: str) -> float:
+def contrast(name: str, other: str) -> float:
     """Return the contrast ratio of WCAG 2.1, definition "contrast ratio"."""
-    lighter, darker = sorted((luminance(one), luminance(other)), reverse=True)
+    lighter, darker = sorted((luminance(name), luminance(other)), reverse=True)
     return (lighter + 0.05) / (darker + 0.05)
 
 

@@ -133,5 +133,7 @@ def _why(move: PlanMove, picture: PlanSnapshot, zone: ZoneInfo, now: int) -> str
     placed = picture.placed.get(move.key)
     if placed is not None:
         return reasons.reason_sentence(placed.reason, zone, now)
-    found = next((one.why for one in picture.plan.unplaced if one.key == move.key), "")
+    found = next(
+        (unplaced.why for unplaced in picture.plan.unplaced if unplaced.key == move.key), ""
+    )
     return words.capital(translated(found))

@@ -188,7 +188,7 @@ class ProjectPanel(QWidget):
         if picture is not None:
             zone, now = picture.zone, picture.plan.now
             for name, minute in picture.plan.finishes:
-                stuck = sum(one.key.project == name for one in picture.plan.unplaced)
+                stuck = sum(unplaced.key.project == name for unplaced in picture.plan.unplaced)
                 lines[name] = (
                     words.tr("not done; without a place: {n}").format(n=stuck)
                     if stuck
@@ -214,7 +214,7 @@ class ProjectPanel(QWidget):
         self.message.say("")
         if project is None:
             return
-        blocked = [QSignalBlocker(one) for one in (self.dated, self.date, self.weight)]
+        blocked = [QSignalBlocker(box) for box in (self.dated, self.date, self.weight)]
         self.dated.setChecked(project.target is not None)
         self.date.setEnabled(project.target is not None)
         if project.target is not None:

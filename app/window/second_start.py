@@ -104,7 +104,7 @@ class SecondStarts(QObject):
     def _come_forward(self, asked: Request) -> None:
         """Show what is in front of the person: the bench mode, where it covers the screen."""
         tops = QApplication.topLevelWidgets()
-        covering = [one for one in tops if one.isVisible() and one.isFullScreen()]
+        covering = [top for top in tops if top.isVisible() and top.isFullScreen()]
         front = self._window if asked.file or not covering else covering[0]
         if asked.token:  # under Wayland a window comes forward only with the caller's leave
             os.environ["XDG_ACTIVATION_TOKEN"] = asked.token

@@ -30,14 +30,16 @@ def stops(holder: QWidget) -> Iterator[QWidget]:
     """Yield every field at which Tab stops, as they are laid out."""
     layout = holder.layout()
     if layout is not None:
-        yield from _in(layout, [one for one in holder.children() if isinstance(one, QWidget)])
+        yield from _in(
+            layout, [widget for widget in holder.children() if isinstance(widget, QWidget)]
+        )
 
 
 def move_focus(holder: QWidget, *, onwards: bool) -> bool:
     """Give the keys to the next field of ``holder``; False where there is none beyond."""
     here = QApplication.focusWidget()
     every = list(stops(holder))
-    at = next((n for n, one in enumerate(every) if one is here or _owns(one, here)), None)
+    at = next((n for n, widget in enumerate(every) if widget is here or _owns(widget, here)), None)
     if at is None:
         return False
     to = at + (1 if onwards else -1)
@@ -56,8 +58,8 @@ def move_between(areas: Sequence[QWidget], *, onwards: bool) -> bool:
     where no field of the window has the keys.
     """
     here = QApplication.focusWidget()
-    ring = sorted(_ring(areas[0].window()), key=lambda one: _area_of(one, areas))
-    holders = [one for one in ring if one is here or _owns(one, here)]
+    ring = sorted(_ring(areas[0].window()), key=lambda widget: _area_of(widget, areas))
+    holders = [widget for widget in ring if widget is here or _owns(widget, here)]
     if not holders:
         return False
     at = ring.index(here if here in holders else holders[-1])
@@ -77,27 +79,29 @@ def bring_into_sight(field: QWidget) -> None:
 
 def _in(layout: QLayout, widgets: Sequence[QWidget]) -> Iterator[QWidget]:
     """Yield the stops of a layout; ``widgets`` are all of its holder's."""
-    inner = [one for one in layout.children() if isinstance(one, QLayout)]
+    inner = [layout for layout in layout.children() if isinstance(layout, QLayout)]
     places: list[tuple[int, QWidget | QLayout]] = [
-        *((layout.indexOf(one), one) for one in widgets),
-        *((layout.indexOf(one), one) for one in inner),
+        *((layout.indexOf(widget), widget) for widget in widgets),
+        *((layout.indexOf(other), other) for other in inner),
     ]
-    for _, one in sorted((place for place in places if place[0] >= 0), key=lambda place: place[0]):
-        if isinstance(one, QLayout):
-            yield from _in(one, widgets)
+    for _, place in sorted(
+        (place for place in places if place[0] >= 0), key=lambda place: place[0]
+    ):
+        if isinstance(place, QLayout):
+            yield from _in(place, widgets)
         else:
-            yield from _of(one)
+            yield from _of(place)
 
 
 def _ring(above: QWidget) -> Iterator[QWidget]:
     """Yield every field below a widget at which Tab can stop now, as they were put in."""
-    for one in above.children():
-        if not isinstance(one, QWidget) or one.isWindow() or not one.isVisible():
+    for widget in above.children():
+        if not isinstance(widget, QWidget) or widget.isWindow() or not widget.isVisible():
             continue
-        if _takes_tab(one) and one.isEnabled() and one.focusProxy() is None:
-            yield one
-        if not isinstance(one, QAbstractSpinBox | QComboBox):  # the line within is theirs
-            yield from _ring(one)
+        if _takes_tab(widget) and widget.isEnabled() and widget.focusProxy() is None:
+            yield widget
+        if not isinstance(widget, QAbstractSpinBox | QComboBox):  # the line within is theirs
+            yield from _ring(widget)
 
 
 def _area_of(widget: QWidget, areas: Sequence[QWidget]) -> int:

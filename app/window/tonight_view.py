@@ -219,7 +219,9 @@ class TonightView(QWidget):
                 note(start, start + 1, said)
 
         beside = picture.beside
-        fillings = {(one.row.airbrush, one.row.start): one for one in beside.fillings}
+        fillings = {
+            (filling.row.airbrush, filling.row.start): filling for filling in beside.fillings
+        }
         for row in sheet.rows:
             tell(at)
             if row.start - at >= GAP_SHOWN:
@@ -261,7 +263,7 @@ class TonightView(QWidget):
             if look.at < sheet.interval.end
         ]
         if sheet.rows and picture.beside.tidy_from >= begin:
-            told = words.listed([check_words(one) for one in picture.beside.checks])
+            told = words.listed([check_words(check) for check in picture.beside.checks])
             text_ = self.tr("Time to put away: {checks}").format(checks=told)
             found.append((picture.beside.tidy_from, text_))
         return sorted(found)

@@ -39,8 +39,8 @@ class TreeNode:
     def all(self) -> Iterator[TreeNode]:
         """Yield it and all that is below it."""
         yield self
-        for one in self.below:
-            yield from one.all()
+        for node in self.below:
+            yield from node.all()
 
 
 def entries_of(nodes: Iterable[Any]) -> list[TreeNode]:

@@ -104,12 +104,12 @@ class Views:
     def _hear_gear(self, gear: GearView) -> None:
         gear.part_wanted.connect(self._show_part)
 
-    def _show_part(self, one: HolderUse) -> None:
+    def _show_part(self, use: HolderUse) -> None:
         from app.window.model_editor.nodes import Key, NodeKind  # noqa: PLC0415 - as late as Build itself
 
         self._window.show_page("build")
         build = self._window.page("build").view
-        build.tree.choose(Key(NodeKind.PART, one.project, one.model, part=one.part))
+        build.tree.choose(Key(NodeKind.PART, use.project, use.model, part=use.part))
         build.tree.setFocus()
 
     def _hear_way_in(self, empty: EmptyState) -> None:

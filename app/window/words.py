@@ -164,9 +164,9 @@ def _grain(minute: int, now: int) -> int:
     return FINE if abs(minute - now) < FINE_UNTIL else COARSE
 
 
-def count(number: int, one: str, many: str) -> str:
+def count(number: int, name: str, many: str) -> str:
     """Return "1 stretch" or "3 stretches" from two translated forms with {n}."""
-    return (one if number == 1 else many).format(n=number)
+    return (name if number == 1 else many).format(n=number)
 
 
 def capital(text: str) -> str:

@@ -53,8 +53,8 @@ def instead(
     left_out = set(without)
     found = []
     for activity in table.problem.activities:
-        one = activity.one
-        if activity.index in table.end or one.key in left_out or activity.blocked:
+        pass_ = activity.one
+        if activity.index in table.end or pass_.key in left_out or activity.blocked:
             continue
         if any(before not in table.end for before in activity.before):
             continue
@@ -65,10 +65,10 @@ def instead(
     return tuple(
         sorted(
             found,
-            key=lambda one: (
-                short and one.stage not in GOOD_FOR_SHORT,
-                one.start,
-                one.key,
+            key=lambda other: (
+                short and other.stage not in GOOD_FOR_SHORT,
+                other.start,
+                other.key,
             ),
         )
     )
@@ -94,11 +94,11 @@ def leaves_time(book: Book, key: PassKey, now: int, *, cure: Cure | None = None)
 
 def offer(table: PartialSchedule, fit: Fit) -> Other:
     """Return a fit as what is offered."""
-    one = table.problem.activities[fit.index].one
+    pass_ = table.problem.activities[fit.index].one
     return Other(
-        key=one.key,
-        stage=one.step.stage,
-        parts=one.parts,
+        key=pass_.key,
+        stage=pass_.step.stage,
+        parts=pass_.parts,
         start=fit.start,
         end=fit.end,
         setup=fit.setup_minutes + fit.prepare,
@@ -173,8 +173,8 @@ def takers(
     table = laid(book, now, cure)
     found = []
     for activity in table.problem.activities:
-        one = activity.one
-        places = tuple(place for place, name in one.films if name == coating)
+        pass_ = activity.one
+        places = tuple(place for place, name in pass_.films if name == coating)
         if not places or activity.index in table.end:
             continue
         missing = [
@@ -184,5 +184,14 @@ def takers(
         ]
         opens = None if missing else gates_open(table, activity.index, now)
         waits = missing[0] if missing else ("" if opens is not None else activity.blocked)
-        found.append(ColourTaker(one.key, places, opens, waits))
-    return tuple(sorted(found, key=lambda one: (one.opens is None, one.opens or 0, one.key)))
+        found.append(ColourTaker(pass_.key, places, opens, waits))
+    return tuple(
+        sorted(
+            found,
+            key=lambda colour_taker: (
+                colour_taker.opens is None,
+                colour_taker.opens or 0,
+                colour_taker.key,
+            ),
+        )
+    )

@@ -61,7 +61,7 @@ def checks(
     planned
         Work that will have been done by then beside what is logged.
     """
-    ahead = [one for one in planned if not one.logged and one.start < span.end]
+    ahead = [placed for placed in planned if not placed.logged and placed.start < span.end]
     table = laid(book, span.end, cure, ahead)
     wet: dict[str, dict[str, None]] = {}
     for (_, model, place), until in table.wet.items():
@@ -78,7 +78,7 @@ def checks(
 
 def closing_before(sheet: RunSheet, until: int) -> tuple[Closing, ...]:
     """Return the windows that close by ``until``, when there is bench time again."""
-    return tuple(one for one in sheet.closing if one.closes <= until)
+    return tuple(closing for closing in sheet.closing if closing.closes <= until)
 
 
 def tidy_from(sheet: RunSheet) -> int:
@@ -98,18 +98,18 @@ def cups_used(planned: Iterable[Placement], book: Book, span: Interval) -> dict[
         for step in model.steps
     }
     cups: dict[str, str] = {}
-    for one in sorted(planned, key=lambda one: one.start):
-        step = steps.get((one.key.project, one.key.model, one.key.step))
-        if one.logged and cleaned_since(book, one.airbrush, one.end):
+    for placed in sorted(planned, key=lambda placed: placed.start):
+        step = steps.get((placed.key.project, placed.key.model, placed.key.step))
+        if placed.logged and cleaned_since(book, placed.airbrush, placed.end):
             continue
-        if one.airbrush and step is not None and span.start <= one.start < span.end:
-            cups[one.airbrush] = step.applications[0].coating
+        if placed.airbrush and step is not None and span.start <= placed.start < span.end:
+            cups[placed.airbrush] = step.applications[0].coating
     return cups
 
 
 def _oily(book: Book, span: Interval, ahead: Iterable[Placement]) -> bool:
     """Tell whether drying oil was or will be laid or wiped in ``span``."""
-    worked = {one.key[:3] for one in ahead if one.end > span.start}
+    worked = {placed.key[:3] for placed in ahead if placed.end > span.start}
     for project in book.projects:
         for entry in project.log:
             if span.start <= minute_of(entry.start, up=False) <= span.end:

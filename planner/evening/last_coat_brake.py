@@ -62,12 +62,12 @@ def braked(
     mine = table.problem.index.get(key)
     if mine is None:
         return ()
-    one = table.problem.activities[mine].one
-    if not is_last(one.step):
+    pass_ = table.problem.activities[mine].one
+    if not is_last(pass_.step):
         return ()
     found: dict[tuple[int, str], list[str]] = {}
     for (project, model, place), (index, _) in table.top.items():
-        here = (project, model) == key[:2] and place.partition("/")[0] in one.parts
+        here = (project, model) == key[:2] and place.partition("/")[0] in pass_.parts
         if here and index != mine:
             coating = dict(table.problem.activities[index].one.films)[place]
             found.setdefault((index, coating), []).append(place)
@@ -75,7 +75,11 @@ def braked(
         _below(table, index, coating, tuple(places), at)
         for (index, coating), places in found.items()
     ]
-    return tuple(sorted(told, key=lambda one: -1 if one.state is None else ORDER.index(one.state)))
+    return tuple(
+        sorted(
+            told, key=lambda top_film: -1 if top_film.state is None else ORDER.index(top_film.state)
+        )
+    )
 
 
 def _below(

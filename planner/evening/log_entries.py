@@ -46,7 +46,9 @@ def step_of(book: Book, key: PassKey) -> Step:
 def with_project(book: Book, name: str, change: Callable[[Project], Project]) -> Book:
     """Return the book with one project changed."""
     project_of(book, name)
-    projects = tuple(change(one) if one.name == name else one for one in book.projects)
+    projects = tuple(
+        change(project) if project.name == name else project for project in book.projects
+    )
     return replace(book, projects=projects)
 
 
@@ -59,8 +61,8 @@ def alone(book: Book, key: PassKey) -> Book:
     own = replace(
         project,
         models=(model_of(book, key),),
-        log=tuple(one for one in project.log if one.model == key.model),
-        observed=tuple(one for one in project.observed if one.model == key.model),
+        log=tuple(fact for fact in project.log if fact.model == key.model),
+        observed=tuple(look for look in project.observed if look.model == key.model),
         pins=(),
         pilot="",
         active=True,
@@ -76,13 +78,13 @@ def key_of(project: str, fact: Logged) -> PassKey:
 def entry_of(book: Book, key: PassKey) -> Logged | None:
     """Return the entry of a pass, or None."""
     log = project_of(book, key.project).log
-    return next((one for one in log if key_of(key.project, one) == key), None)
+    return next((fact for fact in log if key_of(key.project, fact) == key), None)
 
 
 def begun(project: Project, model: str, step: str) -> tuple[Logged, ...]:
     """Return the entries of a step, by coat."""
-    mine = [one for one in project.log if (one.model, one.step) == (model, step)]
-    return tuple(sorted(mine, key=lambda one: one.coat))
+    mine = [fact for fact in project.log if (fact.model, fact.step) == (model, step)]
+    return tuple(sorted(mine, key=lambda fact: fact.coat))
 
 
 def written(book: Book, project: str, fact: Logged) -> Book:
@@ -131,7 +133,7 @@ def without(book: Book, key: PassKey) -> Book:
     demand(known is not None, "log", _nothing(key.step, key.coat))
 
     def cleared(old: Project) -> Project:
-        return replace(old, log=tuple(one for one in old.log if one is not known))
+        return replace(old, log=tuple(fact for fact in old.log if fact is not known))
 
     return with_project(book, key.project, cleared)
 
@@ -146,6 +148,6 @@ def _logged(book: Book, project: str, known: Logged | None, fact: Logged) -> Boo
     def noted(old: Project) -> Project:
         if known is None:
             return replace(old, log=(*old.log, fact))
-        return replace(old, log=tuple(fact if one is known else one for one in old.log))
+        return replace(old, log=tuple(fact if other is known else other for other in old.log))
 
     return with_project(book, project, noted)

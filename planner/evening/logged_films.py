@@ -32,11 +32,11 @@ def laid(
         if index is None:
             continue
         start = minute_of(entry.start, up=False)
-        one = problem.activities[index].one
-        left = start + one.minutes if one.alone else 0
+        pass_ = problem.activities[index].one
+        left = start + pass_.minutes if pass_.alone else 0
         end = max(now, left) if entry.end is None else minute_of(entry.end)
         table.lay(index, start, max(start + 1, end))
-    for placed in sorted(planned, key=lambda one: (one.start, one.key)):
+    for placed in sorted(planned, key=lambda placed: (placed.start, placed.key)):
         number = problem.index.get(placed.key)
         if number is not None and placed.key not in problem.logged and placed.start < now:
             table.lay(number, placed.start, placed.end)

@@ -85,7 +85,7 @@ def looks(book: Book, now: int) -> tuple[DueLook, ...]:
     """
     found = [look for look in _after_work(book) if look.at + LAPSES > now]
     found += _silvery(book, now)
-    return tuple(sorted(found, key=lambda one: (one.at, one.key)))
+    return tuple(sorted(found, key=lambda look: (look.at, look.key)))
 
 
 def looks_to_come(rows: Iterable[object]) -> tuple[DueLook, ...]:
@@ -104,7 +104,7 @@ def looks_to_come(rows: Iterable[object]) -> tuple[DueLook, ...]:
         if isinstance(row, WorkRow)
         if row.look_in is not None and not row.logged and row.piece == row.pieces
     ]
-    return tuple(sorted(found, key=lambda one: (one.at, one.key)))
+    return tuple(sorted(found, key=lambda look: (look.at, look.key)))
 
 
 def _after_work(book: Book) -> Iterator[DueLook]:
@@ -126,11 +126,17 @@ def _after_work(book: Book) -> Iterator[DueLook]:
 
 
 def _silvery(book: Book, now: int) -> Iterator[DueLook]:
-    for one in silvering(book, now):
-        project = book.project(one.key.project)
-        if not _taken(project, one.key, one.shows):
+    for later_look in silvering(book, now):
+        project = book.project(later_look.key.project)
+        if not _taken(project, later_look.key, later_look.shows):
             yield DueLook(
-                one.key, Stage.DECAL, one.places, one.shows, one.since, LookFor.SILVERING, True
+                later_look.key,
+                Stage.DECAL,
+                later_look.places,
+                later_look.shows,
+                later_look.since,
+                LookFor.SILVERING,
+                True,
             )
 
 
@@ -139,7 +145,7 @@ def _taken(project: Project, key: PassKey, at: int) -> bool:
     mine = (key.model, key.step)
     noted = [line.at for line in project.diary if (line.model, line.step) == mine]
     noted += [seen.at for seen in project.observed if (seen.model, seen.step) == mine]
-    return any(minute_of(one) >= at for one in noted)
+    return any(minute_of(moment) >= at for moment in noted)
 
 
 def _covered(project: Project, model: Model, entry: Logged, places: tuple[str, ...]) -> bool:

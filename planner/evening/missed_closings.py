@@ -86,8 +86,10 @@ def missed(book: Book, now: int, *, cure: Cure | None = None) -> tuple[Missed, .
             continue
         takes = problem.activities[after].one.minutes if gate.closing is Bound.END else 0
         windows = table.windows(number)
-        shut = [one for one in windows if one.closes < FOREVER and one.closes <= now + takes]
-        coming = next((one for one in windows if one not in shut), None)
+        shut = [
+            window for window in windows if window.closes < FOREVER and window.closes <= now + takes
+        ]
+        coming = next((window for window in windows if window not in shut), None)
         if not shut or (coming is not None and coming.window.opens is None):
             continue
         closed = shut[-1].closes
@@ -104,7 +106,7 @@ def missed(book: Book, now: int, *, cure: Cure | None = None) -> tuple[Missed, .
             gate.why,
             _remedies(book, gate, reopens=coming is not None),
         )
-    return tuple(sorted(found.values(), key=lambda one: (one.closed, one.key)))
+    return tuple(sorted(found.values(), key=lambda missed: (missed.closed, missed.key)))
 
 
 def _next_up(table: PartialSchedule, index: int) -> bool:
@@ -121,7 +123,7 @@ def _remedies(book: Book, gate: PassGate, *, reopens: bool) -> tuple[Remedy, ...
     return (Remedy.SCUFF, Remedy.SKIP)
 
 
-def remedied(book: Book, one: Missed, choice: Remedy) -> Book:
+def remedied(book: Book, missed: Missed, choice: Remedy) -> Book:
     """Return the book after a remedy.
 
     Raises
@@ -130,21 +132,21 @@ def remedied(book: Book, one: Missed, choice: Remedy) -> Book:
         If the remedy is not among those of ``one``.
     """
     demand(
-        choice in one.remedies,
+        choice in missed.remedies,
         "remedy",
-        message("must be one of {remedies}", remedies=row(one.remedies)),
+        message("must be one of {remedies}", remedies=row(missed.remedies)),
     )
     if choice is Remedy.WAIT:
         return book
     if choice is Remedy.SKIP:
-        return skipped(book, one.key).book
-    spot = Spot(one.key.project, one.key.model)
+        return skipped(book, missed.key).book
+    spot = Spot(missed.key.project, missed.key.model)
     if choice is Remedy.LATE:
-        return spot.change(book, one.key.step, lambda step: _late(step, one.after.step))
-    step = step_of(book, one.key)
-    if any(gate.after == one.after.step for gate in step.gates):
-        return spot.change(book, step.id, lambda old: _scuffed(old, one.after.step))
-    return _with_coatings(book, step_of(book, one.after), _reopened)
+        return spot.change(book, missed.key.step, lambda step: _late(step, missed.after.step))
+    step = step_of(book, missed.key)
+    if any(gate.after == missed.after.step for gate in step.gates):
+        return spot.change(book, step.id, lambda old: _scuffed(old, missed.after.step))
+    return _with_coatings(book, step_of(book, missed.after), _reopened)
 
 
 def _late(step: Step, earlier: str) -> Step:
@@ -184,9 +186,9 @@ def _with_coatings(
     book: Book, step: Step, change: Callable[[tuple[Window, ...]], tuple[Window, ...]]
 ) -> Book:
     """Give the coatings of a step another set of recoat windows: a label's closing is theirs."""
-    names = {book.coating(one.coating).name for one in step.applications}
+    names = {book.coating(application.coating).name for application in step.applications}
 
-    def changed(one: Coating) -> Coating:
-        return replace(one, recoat=change(one.recoat)) if one.name in names else one
+    def changed(coating: Coating) -> Coating:
+        return replace(coating, recoat=change(coating.recoat)) if coating.name in names else coating
 
-    return replace(book, coatings=tuple(changed(one) for one in book.coatings))
+    return replace(book, coatings=tuple(changed(coating) for coating in book.coatings))

@@ -40,9 +40,9 @@ def out_of_order(book: Book, key: PassKey) -> OutOfOrder | None:
     overtaken = _overtaken(book, key)
     if not overtaken:
         return None
-    before = {(one.key, one.places) for one in find(book)}
+    before = {(finding.key, finding.places) for finding in find(book)}
     moved = as_done(book, key)
-    fresh = tuple(one for one in find(moved) if (one.key, one.places) not in before)
+    fresh = tuple(finding for finding in find(moved) if (finding.key, finding.places) not in before)
     return OutOfOrder(moved, overtaken, fresh)
 
 
@@ -67,10 +67,10 @@ def _overtaken(book: Book, key: PassKey) -> tuple[str, ...]:
     project = project_of(book, key.project)
     places = touched(project, model)
     named = {*step.after, *(gate.after for gate in step.gates)}
-    at = [one.id for one in model.steps].index(step.id)
+    at = [step.id for step in model.steps].index(step.id)
     return tuple(
-        one.id
-        for one in model.steps[:at]
-        if len(begun(project, key.model, one.id)) < one.coats
-        and (one.id in named or places[step.id] & places[one.id])
+        other.id
+        for other in model.steps[:at]
+        if len(begun(project, key.model, other.id)) < other.coats
+        and (other.id in named or places[step.id] & places[other.id])
     )

@@ -70,7 +70,7 @@ def beside(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None = None) ->
         if (below := braked(book, key, at, cure, plan.placements))
     ]
     span = Interval(min(sheet.interval.start, end - 1), end)
-    placed = [one for one in plan.placements if one.start < end]
+    placed = [placement for placement in plan.placements if placement.start < end]
     quiet = calendar_of(book.bench_time).quiet(max(now, sheet.interval.start), end + 1440)
     return Beside(
         looks=(
@@ -82,13 +82,13 @@ def beside(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None = None) ->
         others=instead(book, now, cure=cure, without=[row.key for row in ahead]),
         checks=checks(book, span, cups_used(placed, book, span), cure=cure, planned=placed),
         tidy_from=tidy_from(sheet),
-        quiet_from=min((one.start for one in quiet), default=None),
+        quiet_from=min((interval.start for interval in quiet), default=None),
     )
 
 
 def _fillings(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None) -> list[Filling]:
     serving = {
-        (work.airbrush, work.interval.start): tuple(dict.fromkeys(one.key for one in placed))
+        (work.airbrush, work.interval.start): tuple(dict.fromkeys(placed.key for placed in placed))
         for work, placed in served(plan).items()
     }
     found = []
@@ -100,7 +100,13 @@ def _fillings(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None) -> lis
             found.append(
                 Filling(
                     row,
-                    tuple(_first_coats(one for one in others if one.key[:3] not in here)),
+                    tuple(
+                        _first_coats(
+                            colour_taker
+                            for colour_taker in others
+                            if colour_taker.key[:3] not in here
+                        )
+                    ),
                     one_first(book, keys, row.start, cure=cure),
                 )
             )
@@ -110,8 +116,8 @@ def _fillings(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None) -> lis
 def _first_coats(found: Iterable[ColourTaker]) -> Iterable[ColourTaker]:
     """Return of each step the first coat that is left: the next ones follow it."""
     first: dict[tuple[str, ...], ColourTaker] = {}
-    for one in found:
-        step = one.key[:3]  # without the coat
-        if step not in first or one.key.coat < first[step].key.coat:
-            first[step] = one
+    for colour_taker in found:
+        step = colour_taker.key[:3]  # without the coat
+        if step not in first or colour_taker.key.coat < first[step].key.coat:
+            first[step] = colour_taker
     return first.values()

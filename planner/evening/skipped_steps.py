@@ -65,35 +65,35 @@ def skipped(book: Book, key: PassKey) -> Skipped:
     logged = {entry.step for entry in project_of(book, key.project).log if entry.model == key.model}
     gone = [step.id]
     steps = list(model.steps)
-    for number, one in enumerate(steps):
-        if one.id in logged or one.id in gone:
+    for number, other in enumerate(steps):
+        if other.id in logged or other.id in gone:
             continue
         served = [model.steps[at] for at in range(number) if model.steps[at].id in gone]
-        left = _without_service(model, one, served, number)
+        left = _without_service(model, other, served, number)
         if left is None:
-            gone.append(one.id)
+            gone.append(other.id)
         else:
             steps[number] = left
     steps = _tied_anew(steps, gone)
     return Skipped(_with_steps(book, key, replace(model, steps=tuple(steps)), gone), tuple(gone))
 
 
-def _without_service(model: Model, one: Step, served: list[Step], number: int) -> Step | None:
+def _without_service(model: Model, other: Step, served: list[Step], number: int) -> Step | None:
     """Return what is left of a step once some that it may serve are gone; None is nothing."""
-    mine = [step for step in served if _serves(model, one, step, number)]
+    mine = [step for step in served if _serves(model, other, step, number)]
     if not mine:
-        return one
+        return other
     bare = {place for step in mine for place in places_of(model, step)}
-    return kept(model, one, lambda place: place not in bare)
+    return kept(model, other, lambda place: place not in bare)
 
 
-def _serves(model: Model, one: Step, step: Step, number: int) -> bool:
-    shared = set(places_of(model, one)) & set(places_of(model, step))
+def _serves(model: Model, other: Step, step: Step, number: int) -> bool:
+    shared = set(places_of(model, other)) & set(places_of(model, step))
     if not shared:
         return False
-    if one.stage in LAYS_NO_FILM - FREE and any(gate.after == step.id for gate in one.gates):
+    if other.stage in LAYS_NO_FILM - FREE and any(gate.after == step.id for gate in other.gates):
         return True
-    if one.stage is not SERVANTS.get(step.stage):
+    if other.stage is not SERVANTS.get(step.stage):
         return False
     at = [other.id for other in model.steps].index(step.id)
     between = [other for other in model.steps[at + 1 : number] if other.stage is step.stage]
@@ -136,13 +136,13 @@ def _with_steps(book: Book, key: PassKey, model: Model, gone: list[str]) -> Book
     paths = {f"{key.model}/{name}" for name in gone}
 
     def changed(project: Project) -> Project:
-        models = tuple(model if one.name == key.model else one for one in project.models)
+        models = tuple(model if other.name == key.model else other for other in project.models)
         pins = tuple(
             pin
             for pin in project.pins
             if f"{pin.model}/{pin.step}" not in paths and pin.beside not in paths
         )
-        seen = tuple(one for one in project.observed if f"{one.model}/{one.step}" not in paths)
+        seen = tuple(look for look in project.observed if f"{look.model}/{look.step}" not in paths)
         return replace(project, models=models, pins=pins, observed=seen)
 
     return with_project(book, key.project, changed)
@@ -150,15 +150,18 @@ def _with_steps(book: Book, key: PassKey, model: Model, gone: list[str]) -> Book
 
 def _shortened(book: Book, key: PassKey, step: Step, coats: int) -> Book:
     """Leave out the coats of a step behind ``coats``."""
-    fewer = tuple(replace(one, coats=min(one.coats, coats)) for one in step.applications)
+    fewer = tuple(
+        replace(application, coats=min(application.coats, coats))
+        for application in step.applications
+    )
     short = replace(step, applications=fewer)
 
     def changed(project: Project) -> Project:
         models = tuple(
-            replace(one, steps=tuple(short if s.id == step.id else s for s in one.steps))
-            if one.name == key.model
-            else one
-            for one in project.models
+            replace(model, steps=tuple(short if s.id == step.id else s for s in model.steps))
+            if model.name == key.model
+            else model
+            for model in project.models
         )
         pins = tuple(
             pin

@@ -40,7 +40,12 @@ def fresh(model: Model, base: str) -> str:
 
 def places_of(model: Model, step: Step, coat: int = 1) -> tuple[str, ...]:
     """Return the "part/place" names that one coat of a step touches."""
-    named = [ref for one in step.applications if one.coats >= coat for ref in one.places]
+    named = [
+        ref
+        for application in step.applications
+        if application.coats >= coat
+        for ref in application.places
+    ]
     references = dict.fromkeys([*named, *step.touches])
     return tuple(dict.fromkeys(place for ref in references for place in model.places(ref)))
 
@@ -48,8 +53,8 @@ def places_of(model: Model, step: Step, coat: int = 1) -> tuple[str, ...]:
 def touched(project: Project, model: Model) -> dict[str, set[str]]:
     """Return the places that each step touches; turning and joining touch the whole unit."""
     found: dict[str, set[str]] = {step.id: set() for step in model.steps}
-    for one in expand(project, model):
-        found[one.step.id].update(one.places)
+    for pass_ in expand(project, model):
+        found[pass_.step.id].update(pass_.places)
     return found
 
 
@@ -89,7 +94,9 @@ def parted(book: Book, key: PassKey, done: Collection[str]) -> Parted:
         ours = replace(ours, minutes=share_of(step.minutes, share))
         rest = replace(rest, minutes=share_of(step.minutes, 1 - share))
     whole = _replaced(model, step.id, (ours, rest))
-    whole = replace(whole, steps=tuple(_waits_for_both(one, step.id, rest) for one in whole.steps))
+    whole = replace(
+        whole, steps=tuple(_waits_for_both(other, step.id, rest) for other in whole.steps)
+    )
     begun_too = {entry.step for entry in project_of(book, key.project).log}
     whole = _servants_parted(whole, ours, rest, begun_too)
     return Parted(_with(book, key, whole, step, rest), rest.id)
@@ -115,12 +122,12 @@ def _named(model: Model, done: Collection[str], every: tuple[str, ...]) -> froze
 def _done(model: Model, step: Step, coat: int, finished: frozenset[str]) -> Step:
     """Return the step as far as it is done."""
     applications = []
-    for one in step.applications:
-        if one.coats < coat:
-            applications.append(one)
+    for application in step.applications:
+        if application.coats < coat:
+            applications.append(application)
             continue
-        applications += _spread(model, one, finished.__contains__, coat)
-        applications += _spread(model, one, lambda place: place not in finished, coat - 1)
+        applications += _spread(model, application, finished.__contains__, coat)
+        applications += _spread(model, application, lambda place: place not in finished, coat - 1)
     touches = _narrowed(model, step.touches, finished.__contains__)
     return replace(
         step, applications=tuple(applications), touches=step.touches if coat > 1 else touches
@@ -130,11 +137,13 @@ def _done(model: Model, step: Step, coat: int, finished: frozenset[str]) -> Step
 def _left(model: Model, step: Step, coat: int, finished: frozenset[str]) -> Step | None:
     """Return what is left of the step, or None if nothing is."""
     applications: list[Application] = []
-    for one in step.applications:
-        if one.coats >= coat:
-            more = one.coats - coat
-            applications += _spread(model, one, lambda place: place not in finished, more + 1)
-            applications += _spread(model, one, finished.__contains__, more)
+    for application in step.applications:
+        if application.coats >= coat:
+            more = application.coats - coat
+            applications += _spread(
+                model, application, lambda place: place not in finished, more + 1
+            )
+            applications += _spread(model, application, finished.__contains__, more)
     touches = _narrowed(model, step.touches, lambda place: place not in finished)
     if step.applications and not applications:
         return None
@@ -147,11 +156,11 @@ def _left(model: Model, step: Step, coat: int, finished: frozenset[str]) -> Step
 
 
 def _spread(
-    model: Model, one: Application, keep: Callable[[str], bool], coats: int
+    model: Model, application: Application, keep: Callable[[str], bool], coats: int
 ) -> Iterator[Application]:
-    places = _narrowed(model, one.places, keep)
+    places = _narrowed(model, application.places, keep)
     if places and coats > 0:
-        yield replace(one, places=places, coats=coats)
+        yield replace(application, places=places, coats=coats)
 
 
 def _narrowed(
@@ -178,8 +187,8 @@ def share_of(minutes: Minutes, share: float) -> Minutes:
 
 def _replaced(model: Model, step_id: str, new: tuple[Step, ...]) -> Model:
     steps: list[Step] = []
-    for one in model.steps:
-        steps += new if one.id == step_id else (one,)
+    for step in model.steps:
+        steps += new if step.id == step_id else (step,)
     return replace(model, steps=tuple(steps))
 
 
@@ -207,14 +216,14 @@ def must_follow(model: Model, step: Step, earlier: Step) -> bool:
     if step.stage not in SOON or not earlier.applications:
         return False
     here = set(places_of(model, step))
-    at = [one.id for one in model.steps]
+    at = [step.id for step in model.steps]
     between = model.steps[at.index(earlier.id) + 1 : at.index(step.id)]
     buried = {
         place
-        for one in between
-        if one.applications
-        for place in places_of(model, one)
-        if one.id != earlier.id
+        for step in between
+        if step.applications
+        for place in places_of(model, step)
+        if step.id != earlier.id
     }
     return bool(here & set(places_of(model, earlier)) - buried)
 
@@ -224,10 +233,10 @@ def _servants_parted(model: Model, ours: Step, rest: Step, begun_too: set[str]) 
     ids = [step.id for step in model.steps]
     laid = set(places_of(model, rest))
     for name in ids[ids.index(rest.id) + 1 :]:
-        step = next(one for one in model.steps if one.id == name)
+        step = next(step for step in model.steps if step.id == name)
         if step.id in begun_too or step.coats > 1 or step.stage in WHOLE_UNIT:
             continue
-        if not any(must_follow(model, step, one) for one in (ours, rest)):
+        if not any(must_follow(model, step, other) for other in (ours, rest)):
             continue
         here = places_of(model, step)
         early = frozenset(place for place in here if place not in laid)
@@ -247,7 +256,7 @@ def _servants_parted(model: Model, ours: Step, rest: Step, begun_too: set[str]) 
             minutes=share_of(step.minutes, 1 - share),
         )
         model = _replaced(model, step.id, (now, later))
-        waiting = tuple(_waits_for_both(one, step.id, later) for one in model.steps)
+        waiting = tuple(_waits_for_both(other, step.id, later) for other in model.steps)
         model = _servants_parted(replace(model, steps=waiting), now, later, begun_too)
     return model
 
@@ -265,7 +274,7 @@ def _with(book: Book, key: PassKey, model: Model, step: Step, rest: Step) -> Boo
     """Put the parted model in the book; wishes about what is left go with it."""
 
     def changed(project: Project) -> Project:
-        models = tuple(model if one.name == key.model else one for one in project.models)
+        models = tuple(model if other.name == key.model else other for other in project.models)
         pins: list[Pin] = []
         for pin in project.pins:
             if (pin.model, pin.step) != (key.model, step.id):
@@ -288,7 +297,7 @@ def split_after(book: Book, key: PassKey) -> tuple[Book, str]:
     Returns the book, and the id of the step with what is left ("" if none is).
     """
     model, project = model_of(book, key), project_of(book, key.project)
-    step = next(one for one in model.steps if one.id == key.step)
+    step = next(step for step in model.steps if step.id == key.step)
     last = max((entry.coat for entry in begun(project, key.model, key.step)), default=0)
     if not last or last >= step.coats:
         return book, ""

@@ -56,9 +56,9 @@ class Done:
 def films_of(model: Model, step: Step) -> dict[str, str]:
     """Return what a step lays where: "part/place" to coating or mix."""
     return {
-        place: one.coating
-        for one in step.applications
-        for reference in one.places
+        place: application.coating
+        for application in step.applications
+        for reference in application.places
         for place in model.places(reference)
     }
 
@@ -140,7 +140,10 @@ def copy_of(done: Done, step: Step, places: Iterable[str], *, coats: int | None 
     if narrow is None:
         return None
     if coats is not None:
-        fewer = tuple(replace(one, coats=min(coats, one.coats)) for one in narrow.applications)
+        fewer = tuple(
+            replace(application, coats=min(coats, application.coats))
+            for application in narrow.applications
+        )
         narrow = replace(narrow, applications=fewer)
     whole = places_of(done.model, step)
     share = len(wanted & set(whole)) / len(whole)

@@ -78,12 +78,12 @@ def _whole_units(done: Done) -> tuple[str, ...]:
     parts = {place.partition("/")[0] for place in done.places}
     logged = {step.id for step in done.steps}
     project = project_of(done.book, done.key.project)
-    begun = {(one.model, one.step) for one in project.log} | {
+    begun = {(fact.model, fact.step) for fact in project.log} | {
         (done.key.model, name) for name in logged
     }
-    for one in expand(project, done.model):
-        joined = set(one.unit_after.parts) if one.unit_after else set()
-        if (done.key.model, one.step.id) in begun and joined & parts:
+    for pass_ in expand(project, done.model):
+        joined = set(pass_.unit_after.parts) if pass_.unit_after else set()
+        if (done.key.model, pass_.step.id) in begun and joined & parts:
             parts |= joined
     return tuple(
         f"{part.name}/{place.name}"
@@ -109,7 +109,7 @@ def _copies(done: Done) -> dict[str, Step]:
             for gate in source.gates
             if gate.after in copies
         )
-        after = tuple(copies[one].id for one in source.after if one in copies)
+        after = tuple(copies[name].id for name in source.after if name in copies)
         copies[name] = replace(made, gates=gates, after=after)
     return copies
 
@@ -127,9 +127,9 @@ def _units(done: Done) -> dict[str, bool]:
     """Return for each part whether it, or what it is glued to, has a holder."""
     held = {part.name: bool(part.holder) for part in done.model.parts}
     logged = {step.id for step in done.steps}
-    for one in expand(project_of(done.book, done.key.project), done.model):
-        if one.unit_after and one.step.id in logged:
-            held.update(dict.fromkeys(one.unit_after.parts, one.unit_after.holder))
+    for pass_ in expand(project_of(done.book, done.key.project), done.model):
+        if pass_.unit_after and pass_.step.id in logged:
+            held.update(dict.fromkeys(pass_.unit_after.parts, pass_.unit_after.holder))
     return held
 
 
@@ -204,7 +204,7 @@ def _bared(done: Done, step: Step, moved: dict[tuple[str, int], str]) -> list[St
     gone = set(done.places)
     narrow = kept(done.model, replace(step, touches=()), lambda place: place not in gone)
     applications = narrow.applications if narrow else ()
-    coats = max((one.coats for one in applications), default=1)
+    coats = max((application.coats for application in applications), default=1)
     touched = tuple(dict.fromkeys((*step.touches, *done.on(step))))
     if applications:
         bare = replace(step, applications=applications, touches=touched)
@@ -268,18 +268,18 @@ def _with(done: Done, model: Model, moved: dict[tuple[str, int], str]) -> Book:
     key: PassKey = done.key
 
     def changed(project: Project) -> Project:
-        models = tuple(model if one.name == key.model else one for one in project.models)
+        models = tuple(model if other.name == key.model else other for other in project.models)
         log = tuple(
-            replace(one, step=moved[one.step, one.coat], coat=1)
-            if one.model == key.model and (one.step, one.coat) in moved
-            else one
-            for one in project.log
+            replace(fact, step=moved[fact.step, fact.coat], coat=1)
+            if fact.model == key.model and (fact.step, fact.coat) in moved
+            else fact
+            for fact in project.log
         )
         seen = tuple(
-            replace(one, step=moved[one.step, one.coat], coat=1)
-            if one.model == key.model and (one.step, one.coat) in moved
-            else one
-            for one in project.observed
+            replace(look, step=moved[look.step, look.coat], coat=1)
+            if look.model == key.model and (look.step, look.coat) in moved
+            else look
+            for look in project.observed
         )
         pins = tuple(
             pin

@@ -31,8 +31,8 @@ def network(book: Book, project: Project, model: Model) -> nx.DiGraph[PassKey]:
     import networkx as nx  # noqa: PLC0415 - a good part of a start, and rarely needed then
 
     graph: nx.DiGraph[PassKey] = nx.DiGraph()
-    for one in expand(project, model):
-        graph.add_node(one.key, one=one)
+    for pass_ in expand(project, model):
+        graph.add_node(pass_.key, one=pass_)
     for gate in gates_of(book, project, model):
         if not graph.has_edge(gate.before, gate.after):
             graph.add_edge(gate.before, gate.after, gates=[])

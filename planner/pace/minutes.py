@@ -145,7 +145,7 @@ def stage_pace(person_: Estimate, values: list[float]) -> Estimate:
 
 def learned_minutes(book: Book) -> tuple[PaceLine, ...]:
     """Return what the logbook teaches, for each stage and tool that it tells minutes of."""
-    agreed = {Work(one.stage, one.tool): one for one in book.pace.learned}
+    agreed = {Work(learned.stage, learned.tool): learned for learned in book.pace.learned}
     entries = _entries(book, agreed)
     values = {
         work: clipped(math.log(worked / planned) for planned, worked in seen)
@@ -206,15 +206,15 @@ def rescaled(book: Book, work: Work, factor: float) -> Book:
         )
         return replace(project, models=models)
 
-    return replace(book, projects=tuple(changed(one) for one in book.projects))
+    return replace(book, projects=tuple(changed(project) for project in book.projects))
 
 
 def _rescaled(book: Book, model: Model, step: Step, factor: float) -> Step:
     parts = len({place.partition("/")[0] for place in places_of(model, step)})
-    colours = len({one.coating for one in step.applications})
+    colours = len({application.coating for application in step.applications})
     minutes = scaled(step.minutes, factor, parts, colours)
     takes = step.least_piece or step.attended(minutes.of(parts, colours))
-    lives = [book.life_of(one.coating) for one in step.applications]
+    lives = [book.life_of(application.coating) for application in step.applications]
     if any(life is not None and takes > life for life in lives):
         return step
     return replace(step, minutes=minutes)

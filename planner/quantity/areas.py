@@ -111,9 +111,9 @@ def box_m2(length: float, width: float, height: float) -> float:
     return 2 * (length * width + length * height + width * height)
 
 
-def measure_cm2(one: Measure) -> float:
+def measure_cm2(measure: Measure) -> float:
     """Return the surface of the like bodies of a measure [cm²]."""
-    length, width, height = one.length_mm, one.width_mm, one.height_mm
+    length, width, height = measure.length_mm, measure.width_mm, measure.height_mm
     surfaces = {
         Shape.BOX: box_m2(length, width, height),
         Shape.CYLINDER: math.pi * width * length + math.pi * width**2 / 2,
@@ -121,7 +121,7 @@ def measure_cm2(one: Measure) -> float:
         Shape.SHELL: length * width,
         Shape.BALL: math.pi * length**2,
     }
-    return surfaces[one.shape] * one.count * CM2_IN_MM2
+    return surfaces[measure.shape] * measure.count * CM2_IN_MM2
 
 
 def areas_of(model: Model) -> Mapping[str, Area]:

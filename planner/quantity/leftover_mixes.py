@@ -32,15 +32,15 @@ def kept(book: Book, now: int) -> tuple[Kept, ...]:
     """Return every leftover of the book, those that can be used the longest last."""
     colours = {_contents(mix.portions): mix.name for mix in book.mixes}
     found = []
-    for one in book.supplies.leftovers:
-        until = minute_of(one.made) + one.keeps_days * DAY
-        colour = colours.get(_contents(one.portions), "")
-        if not colour and len(one.portions) == 1:
-            named = one.portions[0].coating
+    for leftover in book.supplies.leftovers:
+        until = minute_of(leftover.made) + leftover.keeps_days * DAY
+        colour = colours.get(_contents(leftover.portions), "")
+        if not colour and len(leftover.portions) == 1:
+            named = leftover.portions[0].coating
             colour = named if named in {coating.name for coating in book.coatings} else ""
-        usable = now < until and one.ml > 0
-        found.append(Kept(one, until, usable, colour, _takers(book, colour)))
-    return tuple(sorted(found, key=lambda one: one.until))
+        usable = now < until and leftover.ml > 0
+        found.append(Kept(leftover, until, usable, colour, _takers(book, colour)))
+    return tuple(sorted(found, key=lambda kept: kept.until))
 
 
 def _contents(portions: Iterable[Portion]) -> frozenset[tuple[str, float]]:

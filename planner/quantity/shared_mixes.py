@@ -50,7 +50,7 @@ def stirrings(book: Book, plan: Plan) -> tuple[Stirring, ...]:
     Each begins with the first filling that no stirring before it can serve.
     """
     fillings: dict[str, list[Load]] = defaultdict(list)
-    for load in sorted((*loads(book, plan), *_palettes(book, plan)), key=lambda one: one.start):
+    for load in sorted((*loads(book, plan), *_palettes(book, plan)), key=lambda load: load.start):
         if load.mixed and load.ml > 0:
             fillings[load.colour].append(load)
     found = [
@@ -59,7 +59,7 @@ def stirrings(book: Book, plan: Plan) -> tuple[Stirring, ...]:
         for group in _within_life(every)
         if len(group) > 1
     ]
-    return tuple(sorted(found, key=lambda one: (one.start, one.colour)))
+    return tuple(sorted(found, key=lambda stirring: (stirring.start, stirring.colour)))
 
 
 def _within_life(every: list[Load]) -> list[list[Load]]:
@@ -91,13 +91,13 @@ def _palettes(book: Book, plan: Plan) -> list[Load]:
     """Return the palettes of what is planned and not sprayed."""
     placements = {placed.key: placed for placed in plan.placements if not placed.logged}
     found = []
-    for one in expand_all(book):
-        placed = placements.get(one.key)
-        if placed is None or one.step.tool is Tool.AIRBRUSH:
+    for pass_ in expand_all(book):
+        placed = placements.get(pass_.key)
+        if placed is None or pass_.step.tool is Tool.AIRBRUSH:
             continue
-        for colour in dict.fromkeys(name for _, name in one.films):
+        for colour in dict.fromkeys(name for _, name in pass_.films):
             if len(mix_of(book, colour).portions) > 1:
-                filling = fill(book, colour, (one,), span=(placed.start, placed.end))
+                filling = fill(book, colour, (pass_,), span=(placed.start, placed.end))
                 if filling is not None:
                     found.append(filling)
     return found

@@ -129,7 +129,9 @@ def shopping(book: Book, plan: Plan | None, now: int) -> Shopping:
         consumables=tuple(_consumables(book, passes)),
         at_hand=_at_hand(book, passes),
         no_area=tuple(_no_area(book, passes)),
-        colours=enough_for_all(drawn, {one.coating.name: one.left_ml for one in stock_now(book)}),
+        colours=enough_for_all(
+            drawn, {stock.coating.name: stock.left_ml for stock in stock_now(book)}
+        ),
         leftovers=kept(book, now),
         stirrings=stirrings(book, plan) if plan else (),
     )
@@ -174,18 +176,18 @@ def _runs_out(wanted: Iterable[tuple[int | None, PassKey, float]], stock: float)
 
 def _consumables(book: Book, passes: tuple[Ahead, ...]) -> Iterator[ConsumableLine]:
     for have in consumables_now(book):
-        one = have.consumable
+        consumable = have.consumable
         # A pass under way stands in the logbook: what it takes is off the stock already.
         mine = [
-            (each.at, each.one.key, one.per_pass)
+            (each.at, each.one.key, consumable.per_pass)
             for each in passes
-            if each.begun is None and each.one.step.stage in one.stages
+            if each.begun is None and each.one.step.stage in consumable.stages
         ]
-        if mine and one.per_pass > 0:
+        if mine and consumable.per_pass > 0:
             yield ConsumableLine(
-                name=one.name,
-                unit=one.unit,
-                needed=one.per_pass * len(mine),
+                name=consumable.name,
+                unit=consumable.unit,
+                needed=consumable.per_pass * len(mine),
                 stock=have.left,
                 margin_pct=book.supplies.margin_pct,
                 runs_out=_runs_out(mine, have.left),
@@ -198,7 +200,9 @@ def _at_hand(book: Book, passes: tuple[Ahead, ...]) -> tuple[str, ...]:
         for _, colour in each.one.films:
             if book.coating(colour).family in NOT_BY_VOLUME:
                 mix = book.mix(colour)
-                wanted.update(one.coating for one in mix.portions) if mix else wanted.add(colour)
+                wanted.update(portion.coating for portion in mix.portions) if mix else wanted.add(
+                    colour
+                )
     return tuple(coating.name for coating in book.coatings if coating.name in wanted)
 
 

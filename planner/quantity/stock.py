@@ -64,9 +64,9 @@ def stock_now(book: Book) -> tuple[Stock, ...]:
     counted = {coating.name: coating.counted for coating in book.coatings}
     used: dict[str, float] = defaultdict(float)
     for _, entry in _entries(book):
-        for one in entry.used:
-            if one.coating in counted and _since(counted[one.coating], entry):
-                used[one.coating] += one.ml
+        for other in entry.used:
+            if other.coating in counted and _since(counted[other.coating], entry):
+                used[other.coating] += other.ml
     return tuple(Stock(coating, used[coating.name]) for coating in book.coatings)
 
 
@@ -78,11 +78,14 @@ def consumables_now(book: Book) -> tuple[ConsumableNow, ...]:
         passes.append((stages[entry.step], entry))
     return tuple(
         ConsumableNow(
-            one,
-            one.per_pass
-            * sum(stage in one.stages and _since(one.counted, entry) for stage, entry in passes),
+            consumable,
+            consumable.per_pass
+            * sum(
+                stage in consumable.stages and _since(consumable.counted, entry)
+                for stage, entry in passes
+            ),
         )
-        for one in book.supplies.consumables
+        for consumable in book.supplies.consumables
     )
 
 

@@ -56,10 +56,10 @@ def ahead(book: Book, plan: Plan | None) -> tuple[Ahead, ...]:
     }
     placements = {placed.key: placed for placed in plan.placements} if plan else {}
     found = []
-    for one in expand_all(book):
-        entry = entries.get(one.key)
+    for pass_ in expand_all(book):
+        entry = entries.get(pass_.key)
         if entry is None or entry.end is None:
-            found.append(Ahead(one, placements.get(one.key), entry))
+            found.append(Ahead(pass_, placements.get(pass_.key), entry))
     return tuple(sorted(found, key=lambda each: (each.at is None, each.at or 0)))
 
 
@@ -73,7 +73,7 @@ def draws(book: Book, plan: Plan | None, passes: tuple[Ahead, ...]) -> tuple[Dra
     filled = {key: load for load in loads(book, plan) for key in load.passes} if plan else {}
     found = []
     for each in passes:
-        used = {one.coating: one.ml for one in each.begun.used} if each.begun else {}
+        used = {used.coating: used.ml for used in each.begun.used} if each.begun else {}
         rest: dict[str, float] = defaultdict(float, used)
         for take in coating_needed(book, each.one, each.placed.airbrush if each.placed else ""):
             load = filled.get(each.one.key)

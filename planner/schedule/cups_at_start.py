@@ -36,22 +36,22 @@ def left_in_cups(
         When each pass under way will end; absent, it is sprayed until ``at``.
     """
     stretch = calendar.stretch_at(at)
-    own = {one.name: one for one in book.gear.airbrushes}
+    own = {airbrush.name: airbrush for airbrush in book.gear.airbrushes}
     if stretch is None or not own:
         return {}
     held: dict[str, HeldCoating] = {}
-    for name, one in sorted(_sprayed(book, stretch, at, ends), key=_by_time):
+    for name, other in sorted(_sprayed(book, stretch, at, ends), key=_by_time):
         if name not in own:
             continue
         before = held.get(name)
-        since = one.since
+        since = other.since
         if (
             before is not None
-            and before.coating == one.coating
+            and before.coating == other.coating
             and since - before.used <= own[name].idle_limit_minutes
         ):
             since = before.since
-        held[name] = HeldCoating(one.coating, since, one.used)
+        held[name] = HeldCoating(other.coating, since, other.used)
     return _in_time(book, calendar, stretch, at, held)
 
 
@@ -83,12 +83,15 @@ def _load(book: Book, project: str, entry: Logged) -> str:
     whole = book.project(project)
     passes = expand(whole, whole.model(entry.model))
     wanted = (entry.step, entry.coat)
-    return next((one.load for one in passes if (one.key.step, one.key.coat) == wanted), "")
+    return next((pass_.load for pass_ in passes if (pass_.key.step, pass_.key.coat) == wanted), "")
 
 
 def cleaned_since(book: Book, airbrush: str, end: int) -> bool:
     """Tell whether a cleaning is logged after a pass, or in the last minute of it."""
-    return any(one.airbrush == airbrush and minute_of(one.at) >= end - 1 for one in book.cleaned)
+    return any(
+        cleaning.airbrush == airbrush and minute_of(cleaning.at) >= end - 1
+        for cleaning in book.cleaned
+    )
 
 
 def logged_since(book: Book, airbrush: str, at: int) -> bool:
@@ -108,7 +111,7 @@ def _in_time(
     Whatever stood too long, or cannot be cleaned any more, is not taken to
     be there: who left it must have cleaned it.
     """
-    own = {one.name: one for one in book.gear.airbrushes}
+    own = {airbrush.name: airbrush for airbrush in book.gear.airbrushes}
     found = {}
     for name in sorted(held):
         end = at + own[name].clean_minutes

@@ -28,7 +28,7 @@ def choices(book: Book) -> dict[StepKey, tuple[str, ...]]:
         for model in project.models
         for step in model.steps
         if step.or_in
-        and not any((one.model, one.step) == (model.name, step.id) for one in project.log)
+        and not any((fact.model, fact.step) == (model.name, step.id) for fact in project.log)
     }
 
 
@@ -84,5 +84,5 @@ def _settled(
         if location == step.dries_in:
             yield step
         else:
-            others = tuple(one for one in (step.dries_in, *step.or_in) if one != location)
+            others = tuple(name for name in (step.dries_in, *step.or_in) if name != location)
             yield replace(step, dries_in=location, or_in=others)

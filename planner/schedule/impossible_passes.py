@@ -27,63 +27,66 @@ def blocked(book: Book, model: Model, passes: tuple[Pass, ...]) -> dict[PassKey,
 
 def _sides(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
     under_up: dict[str, bool] = {}
-    for one in passes:
-        for unit in one.units:
+    for pass_ in passes:
+        for unit in pass_.units:
             if unit.holder:
                 continue
-            if one.step.stage is Stage.TURN:
+            if pass_.step.stage is Stage.TURN:
                 for part in unit.parts:
                     under_up[part] = not under_up.get(part, False)
                 continue
-            wanted = one.side is Side.UNDER
-            if one.side and any(under_up.get(part, False) is not wanted for part in unit.parts):
+            wanted = pass_.side is Side.UNDER
+            if pass_.side and any(under_up.get(part, False) is not wanted for part in unit.parts):
                 name = " + ".join(unit.parts)
                 yield (
-                    one.key,
+                    pass_.key,
                     message("{name} lies with the other side up; turn it first", name=name),
                 )
 
 
 def _masked(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
     covered: set[str] = set()
-    for one in passes:
-        if one.step.stage is Stage.MASK:
-            covered.update(one.places)
-        elif one.step.stage is Stage.UNMASK:
-            covered.difference_update(one.places)
+    for pass_ in passes:
+        if pass_.step.stage is Stage.MASK:
+            covered.update(pass_.places)
+        elif pass_.step.stage is Stage.UNMASK:
+            covered.difference_update(pass_.places)
         else:
-            hidden = sorted(place for place, _ in one.films if place in covered)
+            hidden = sorted(place for place, _ in pass_.films if place in covered)
             if hidden:
-                yield one.key, message("{place} is still masked; unmask it first", place=hidden[0])
+                yield (
+                    pass_.key,
+                    message("{place} is still masked; unmask it first", place=hidden[0]),
+                )
 
 
 def _faces(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
     painted: set[str] = set()
-    for one in passes:
-        if one.step.stage is Stage.JOIN and not one.step.scraped:
-            hidden = sorted(place for place, _ in one.films if place in painted)
+    for pass_ in passes:
+        if pass_.step.stage is Stage.JOIN and not pass_.step.scraped:
+            hidden = sorted(place for place, _ in pass_.films if place in painted)
             if hidden:
                 yield (
-                    one.key,
+                    pass_.key,
                     message(
                         "{place} is painted; scrape it, for glue needs a bare face",
                         place=hidden[0],
                     ),
                 )
-        painted.update(place for place, _ in one.films)
+        painted.update(place for place, _ in pass_.films)
 
 
 def _room(book: Book, passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
-    for one in passes:
-        if not one.films:
+    for pass_ in passes:
+        if not pass_.films:
             continue
-        location = book.room.location(one.step.dries_in)
-        needed = sum(unit.stands for unit in one.units)
-        if one.unit_after:
-            needed = one.unit_after.stands
+        location = book.room.location(pass_.step.dries_in)
+        needed = sum(unit.stands for unit in pass_.units)
+        if pass_.unit_after:
+            needed = pass_.unit_after.stands
         if needed > location.drying_places:
             yield (
-                one.key,
+                pass_.key,
                 message(
                     "needs {needed} drying places, but {location} has {drying_places}",
                     needed=needed,

@@ -35,7 +35,12 @@ def cost_of(problem: Problem, table: PartialSchedule, unplaced: int, last: Plan 
         if project.active and target is not None:
             late += project.weight * max(0, finishes[project.name] - target)
     hands = [
-        *(piece.start for one in table.placements if not one.logged for piece in one.pieces),
+        *(
+            piece.start
+            for placement in table.placements
+            if not placement.logged
+            for piece in placement.pieces
+        ),
         *(work.interval.start for work in table.bench),
     ]
     stretches = {
@@ -73,8 +78,15 @@ def plan_of(problem: Problem, table: PartialSchedule, unplaced: list[Unplaced], 
     """Return the plan that a table of this ``cost`` holds, a reason on every placement."""
     reasons = reasons_of(problem, table)
     placements: list[Placement] = [
-        Placement(one.key, one.pieces, one.airbrush, reasons[one.key], one.logged, one.location)
-        for one in table.placements
+        Placement(
+            placement.key,
+            placement.pieces,
+            placement.airbrush,
+            reasons[placement.key],
+            placement.logged,
+            placement.location,
+        )
+        for placement in table.placements
     ]
     placements.sort(key=_by_time)
     return Plan(

@@ -33,8 +33,8 @@ class Given:
 
 def every_sequence(book: Book) -> tuple[Sequence, ...]:
     """Return a person's own sequences, then the built-in ones that none of them replaces."""
-    own = {one.name for one in book.sequences}
-    return (*book.sequences, *(one for one in ALL if one.name not in own))
+    own = {sequence.name for sequence in book.sequences}
+    return (*book.sequences, *(sequence for sequence in ALL if sequence.name not in own))
 
 
 def sequence_named(book: Book, name: str) -> Sequence:
@@ -45,7 +45,7 @@ def sequence_named(book: Book, name: str) -> Sequence:
     Refused
         If there is none.
     """
-    known = {one.name: one for one in every_sequence(book)}
+    known = {sequence.name: sequence for sequence in every_sequence(book)}
     if name not in known:
         raise Refused("sequence", unknown("sequence", name, known))
     return known[name]
@@ -87,7 +87,7 @@ def give(
                 ),
             )
         home = _with_model(home, given.model)
-    projects = tuple(home if one.name == project else one for one in book.projects)
+    projects = tuple(home if other.name == project else other for other in book.projects)
     return replace(book, projects=projects)
 
 
@@ -125,7 +125,7 @@ def _where_they_dry(model: Model, steps: tuple[Step, ...]) -> tuple[Step, ...]:
 
     Places belong to a room, and seldom to a finishing order.
     """
-    own = {one.id: (one.dries_in, one.or_in) for one in model.steps if one.applications}
+    own = {step.id: (step.dries_in, step.or_in) for step in model.steps if step.applications}
 
     def kept(step: Step) -> Step:
         if step.dries_in or step.or_in or not step.applications or step.id not in own:
@@ -155,14 +155,14 @@ def _among(step: Step, there: set[str]) -> Step:
 
 def in_logbook(project: Project, model: str) -> set[str]:
     """Return the steps of a model that were begun, or whose films were looked at."""
-    begun = {one.step for one in project.log if one.model == model}
-    return begun | {one.step for one in project.observed if one.model == model}
+    begun = {fact.step for fact in project.log if fact.model == model}
+    return begun | {look.step for look in project.observed if look.model == model}
 
 
 def _indoors(step: Step, locations: set[str]) -> Step:
     """Return a step that dries in locations of this room alone; others are the usual one."""
     dries_in = step.dries_in if step.dries_in in locations else ""
-    or_in = tuple(one for one in step.or_in if one in locations and one != dries_in)
+    or_in = tuple(name for name in step.or_in if name in locations and name != dries_in)
     return replace(step, dries_in=dries_in, or_in=or_in)
 
 
@@ -175,5 +175,5 @@ def _with_model(project: Project, model: Model) -> Project:
             return False
         return pin.model != model.name or (pin.coat or 1) <= coats.get(pin.step, 0)
 
-    models = tuple(model if one.name == model.name else one for one in project.models)
+    models = tuple(model if other.name == model.name else other for other in project.models)
     return replace(project, models=models, pins=tuple(filter(stands, project.pins)))

@@ -68,7 +68,8 @@ def steps_for(
         replace(
             step,
             applications=tuple(
-                replace(one, coating=named[one.coating]) for one in step.applications
+                replace(application, coating=named[application.coating])
+                for application in step.applications
             ),
             minutes=grown(step.minutes, larger),
         )
@@ -87,7 +88,7 @@ def colours_needed(
 
 
 def _laid(steps: Iterable[Step]) -> set[str]:
-    return {one.coating for step in steps for one in step.applications}
+    return {application.coating for step in steps for application in step.applications}
 
 
 def _coatings(
@@ -160,9 +161,9 @@ def _fitted_to(
     chosen: tuple[str, ...],
 ) -> tuple[Step, ...]:
     fitting = _Fitting()
-    for one in sequence.value.steps:
-        fits = holds(one, chosen)
-        fitting.add(one.step, placed(one.step, named.model) if fits else None)
+    for step in sequence.value.steps:
+        fits = holds(step, chosen)
+        fitting.add(step.step, placed(step.step, named.model) if fits else None)
     return tuple(fitting.kept.values())
 
 
@@ -175,19 +176,19 @@ def placed(step: Step, model: Model) -> Step | None:
     whole = step.stage in WHOLE_UNIT
     named = frozenset(
         place
-        for one in step.applications
-        if not _sweeping(one.places)
-        for place in meant(model, one.places)
+        for application in step.applications
+        if not _sweeping(application.places)
+        for place in meant(model, application.places)
     )
     applications = []
-    for one in step.applications:
-        places = meant(model, one.places)
-        if _sweeping(one.places):
+    for application in step.applications:
+        places = meant(model, application.places)
+        if _sweeping(application.places):
             places -= named
         if places:
-            applications.append(replace(one, places=written(model, places)))
+            applications.append(replace(application, places=written(model, places)))
     touches = written(model, meant(model, step.touches, whole=whole), whole=whole)
-    parts = {name.partition("/")[0] for one in applications for name in one.places}
+    parts = {name.partition("/")[0] for application in applications for name in application.places}
     parts |= {name.partition("/")[0] for name in touches}
     if not parts or (step.stage is Stage.JOIN and len(parts) < 2):
         return None
@@ -197,4 +198,7 @@ def placed(step: Step, model: Model) -> Step | None:
 
 
 def _sweeping(references: tuple[str, ...]) -> bool:
-    return any(one.startswith(EVERY) and "/" not in one.partition(" but ")[0] for one in references)
+    return any(
+        reference.startswith(EVERY) and "/" not in reference.partition(" but ")[0]
+        for reference in references
+    )

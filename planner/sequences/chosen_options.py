@@ -47,14 +47,14 @@ def complete(sequence: Sequence, chosen: Iterable[str] | None = None) -> tuple[s
             )
             raise Refused("options", mend)
         if not taken:
-            named.add(next((one for one in options if one.usual), options[0]).name)
+            named.add(next((option for option in options if option.usual), options[0]).name)
     return tuple(name for name in known if name in named)
 
 
-def holds(one: SequenceStep, chosen: Iterable[str]) -> bool:
+def holds(step: SequenceStep, chosen: Iterable[str]) -> bool:
     """Tell whether a step is there with these options."""
     taken = set(chosen)
-    return taken.issuperset(one.needs) and taken.isdisjoint(one.unless)
+    return taken.issuperset(step.needs) and taken.isdisjoint(step.unless)
 
 
 def without_airbrush(sequence: Sequence, chosen: Iterable[str] | None = None) -> tuple[str, ...]:
@@ -68,10 +68,12 @@ def without_airbrush(sequence: Sequence, chosen: Iterable[str] | None = None) ->
         mine = {option.name for option in options}
         now = next(name for name in taken if name in mine)
         if _sprays(sequence, now):
-            other = next((one.name for one in options if not _sprays(sequence, one.name)), now)
+            other = next(
+                (option.name for option in options if not _sprays(sequence, option.name)), now
+            )
             taken = tuple(other if name == now else name for name in taken)
     return complete(sequence, taken)
 
 
 def _sprays(sequence: Sequence, option: str) -> bool:
-    return any(option in one.needs and one.step.tool is Tool.AIRBRUSH for one in sequence.steps)
+    return any(option in step.needs and step.step.tool is Tool.AIRBRUSH for step in sequence.steps)

@@ -62,8 +62,8 @@ class Offer:
     @property
     def news(self) -> bool:
         """Tell whether the sequence itself has something new for the model, or to say."""
-        differ = {one.id for one in (*self.added, *self.removed)} | set(self.moved)
-        differ |= {one.was.id for one in self.changed}
+        differ = {step.id for step in (*self.added, *self.removed)} | set(self.moved)
+        differ |= {changed_step.was.id for changed_step in self.changed}
         return bool(self.refused or differ - self.own)
 
     @property
@@ -95,7 +95,7 @@ def difference(
         for model in project.models
         if model.made is not None and model.made.sequence == sequence.name
     )
-    return tuple(one for one in offers if one.open)
+    return tuple(offer for offer in offers if offer.open)
 
 
 def taken_over(book: Book, sequence: Sequence, spots: Iterable[tuple[str, str]]) -> Book:
@@ -127,8 +127,8 @@ def left(book: Book, spots: Iterable[tuple[str, str]]) -> Book:
         replace(
             project,
             models=tuple(
-                replace(one, made=None) if (project.name, one.name) in wanted else one
-                for one in project.models
+                replace(model, made=None) if (project.name, model.name) in wanted else model
+                for model in project.models
             ),
         )
         for project in book.projects
@@ -141,13 +141,13 @@ def still(sequence: Sequence, made: Made) -> tuple[tuple[str, ...], dict[str, st
 
     Options that have come to exclude each other are reduced to the first.
     """
-    there = [one.name for one in sequence.options]
+    there = [option.name for option in sequence.options]
     options = [name for name in made.options if name in there]
     for group in choices_of(sequence).values():
-        both = [name for name in options if name in {one.name for one in group}]
+        both = [name for name in options if name in {option.name for option in group}]
         options = [name for name in options if name not in both[1:]]
-    known = {one.name for one in sequence.colours}
-    colours = {one.colour: one.coating for one in made.colours if one.colour in known}
+    known = {colour.name for colour in sequence.colours}
+    colours = {colour.colour: colour.coating for colour in made.colours if colour.colour in known}
     return complete(sequence, options), colours
 
 
@@ -168,7 +168,7 @@ class _Asked:
     def _key(self) -> tuple[object, ...]:
         project, book = self.project, self.book
         kept = (self.model, self.sequence, project.log, project.observed, book.pace, self.given)
-        return (project.name, *map(id, kept), *(one.name for one in book.room.locations))
+        return (project.name, *map(id, kept), *(location.name for location in book.room.locations))
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, _Asked) and self._key == other._key
@@ -191,7 +191,7 @@ def _offer(asked: _Asked) -> Offer:
     begun = in_logbook(project, model.name)  # these are written as the model writes them
     new = {step.id: normal(model, step) if step.id in begun else step for step in given.model.steps}
     both = [(old[name], new[name]) for name in new if name in old]
-    there = {} if asked.given is None else {one.id: normal(model, one) for one in asked.given}
+    there = {} if asked.given is None else {step.id: normal(model, step) for step in asked.given}
     return replace(
         spot,
         own=_own(there, old, new) if asked.given is not None else frozenset(),
@@ -219,7 +219,7 @@ def _own(given: Steps, old: Steps, new: Steps) -> frozenset[str]:
 
 
 def _unlike(was: Step, becomes: Step) -> tuple[str, ...]:
-    names = [one.name for one in fields(Step)]
+    names = [field.name for field in fields(Step)]
     return tuple(name for name in names if getattr(was, name) != getattr(becomes, name))
 
 

@@ -51,7 +51,9 @@ def meant(model: Model, references: Iterable[str], *, whole: bool = False) -> fr
     whole
         Parts are meant with their glue faces, as for turning and joining.
     """
-    return frozenset(place for one in references for place in _meant(model, one, whole=whole))
+    return frozenset(
+        place for reference in references for place in _meant(model, reference, whole=whole)
+    )
 
 
 def _meant(model: Model, reference: str, *, whole: bool) -> Iterable[str]:
@@ -62,15 +64,17 @@ def _meant(model: Model, reference: str, *, whole: bool) -> Iterable[str]:
     part, slash, place = reference.partition("/")
     parts = model.parts
     if part != EVERY:
-        parts = tuple(one for one in parts if one.name in _called(part, [p.name for p in parts]))
+        parts = tuple(
+            other for other in parts if other.name in _called(part, [p.name for p in parts])
+        )
     found = []
-    for one in parts:
-        names = [spot.name for spot in one.places]
+    for other in parts:
+        names = [spot.name for spot in other.places]
         if slash:
             wanted = _called(place, names)
         else:
             wanted = {name for name in names if whole or not _same(name, GLUE_FACES)}
-        found += [f"{one.name}/{name}" for name in names if name in wanted]
+        found += [f"{other.name}/{name}" for name in names if name in wanted]
     return found
 
 
@@ -78,16 +82,16 @@ def _called(name: str, known: Collection[str]) -> set[str]:
     """Return the known name itself, or those that differ in capitals or language alone."""
     if name in known:
         return {name}
-    return {one for one in known if _same(one, name)}
+    return {text for text in known if _same(text, name)}
 
 
-def _same(one: str, name: str) -> bool:
+def _same(text: str, name: str) -> bool:
     plain = name.casefold()
-    return one.casefold() == plain or one.casefold() in ALSO_CALLED.get(plain, ())
+    return text.casefold() == plain or text.casefold() in ALSO_CALLED.get(plain, ())
 
 
 def _listed(text: str) -> list[str]:
-    return [one.strip() for one in text.split(";") if one.strip()]
+    return [name.strip() for name in text.split(";") if name.strip()]
 
 
 def written(model: Model, places: Collection[str], *, whole: bool = False) -> tuple[str, ...]:
@@ -129,8 +133,8 @@ def normal(model: Model, step: Step) -> Step:
     return replace(
         step,
         applications=tuple(
-            replace(one, places=written(model, covered(model, one.places)))
-            for one in step.applications
+            replace(application, places=written(model, covered(model, application.places)))
+            for application in step.applications
         ),
         touches=written(model, covered(model, step.touches), whole=whole),
     )
@@ -138,4 +142,4 @@ def normal(model: Model, step: Step) -> Step:
 
 def covered(model: Model, references: Iterable[str]) -> frozenset[str]:
     """Return the "part/place" names that references of the model itself cover."""
-    return frozenset(place for one in references for place in model.places(one))
+    return frozenset(place for reference in references for place in model.places(reference))

@@ -46,7 +46,9 @@ def sequence_from(
         raise Refused(
             "steps", message('"{model}" has no steps yet that could be saved', model=model.name)
         )
-    laid = dict.fromkeys(one.coating for step in model.steps for one in step.applications)
+    laid = dict.fromkeys(
+        application.coating for step in model.steps for application in step.applications
+    )
     return Sequence(
         name=name,
         note=note,
@@ -61,8 +63,8 @@ def _general(model: Model, step: Step, pace: Pace) -> Step:
     return replace(
         step,
         applications=tuple(
-            replace(one, places=generalised(model, covered(model, one.places)))
-            for one in step.applications
+            replace(application, places=generalised(model, covered(model, application.places)))
+            for application in step.applications
         ),
         touches=generalised(model, covered(model, step.touches), whole=whole),
         minutes=paced(step, 1 / factor_of(pace, step)),

@@ -62,7 +62,7 @@ def _groups(laid: Step, soon: Step) -> tuple[tuple[str, ...], ...]:
 
 
 def _together(laid: Step, soon: Step, parts: int) -> int:
-    colours = len({one.coating for one in laid.applications})
+    colours = len({application.coating for application in laid.applications})
     return laid.minutes.of(parts, colours) + soon.minutes.of(parts)
 
 
@@ -79,7 +79,9 @@ def _section(step: Step, parts: tuple[str, ...], number: int) -> Step:
         return tuple(name for name in references if name.partition("/")[0] in parts)
 
     applications = tuple(
-        replace(one, places=places) for one in step.applications if (places := mine(one.places))
+        replace(application, places=places)
+        for application in step.applications
+        if (places := mine(application.places))
     )
     title = titled("{step}: {parts}", step=step.title or step.id, parts=", ".join(parts))
     return replace(

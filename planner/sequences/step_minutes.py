@@ -42,7 +42,11 @@ def grown(minutes: Minutes, factor: float) -> Minutes:
 def factor_of(pace: Pace, step: Step) -> float:
     """Return the learned factor on a step's minutes, by its stage and tool."""
     return next(
-        (one.factor for one in pace.learned if (one.stage, one.tool) == (step.stage, step.tool)),
+        (
+            learned.factor
+            for learned in pace.learned
+            if (learned.stage, learned.tool) == (step.stage, step.tool)
+        ),
         1.0,
     )
 
@@ -52,5 +56,5 @@ def paced(step: Step, factor: float) -> Minutes:
     if factor == 1:
         return step.minutes
     parts = {name.partition("/")[0] for name in step.references()}
-    colours = {one.coating for one in step.applications}
+    colours = {application.coating for application in step.applications}
     return scaled(step.minutes, factor, len(parts), len(colours))

@@ -107,4 +107,4 @@ def closing_of(laid: ReplayedPlan, interval: Interval) -> list[Closing]:
                 planned=after.start if after else None,
                 why=gate.why,
             )
-    return sorted(found.values(), key=lambda one: (one.closes, one.waiting))
+    return sorted(found.values(), key=lambda closing: (closing.closes, closing.waiting))

@@ -31,7 +31,9 @@ class ReplayedPlan:
         self.problem = Problem(book, now, cure=cure, calendar=calendar)
         self.table = PartialSchedule(self.problem, now)
         self.placed: dict[PassKey, Placement] = {}
-        for placed in sorted(plan.placements, key=lambda one: (one.start, one.end)):
+        for placed in sorted(
+            plan.placements, key=lambda placement: (placement.start, placement.end)
+        ):
             index = self.problem.index.get(placed.key)
             if index is not None and placed.key not in self.placed:
                 self.placed[placed.key] = placed
@@ -56,4 +58,6 @@ class ReplayedPlan:
             return None
         after = self.placed.get(gate.after)
         moment = after.start if after else self.now
-        return next((one for one in self.table.windows(number) if moment < one.closes), None)
+        return next(
+            (window for window in self.table.windows(number) if moment < window.closes), None
+        )

@@ -36,7 +36,7 @@ def run_sheet(book: Book, plan: Plan, now: int, minutes: int | None = None) -> R
     calendar = BenchCalendar(book.bench_time)
     interval, on = _stretch(calendar, now, minutes)
     laid = ReplayedPlan(book, plan, now, calendar, Cure(book.room, zone))
-    upcoming = [piece.start for one in plan.placements for piece in one.pieces]
+    upcoming = [piece.start for placement in plan.placements for piece in placement.pieces]
     following = min((start for start in upcoming if start >= interval.end), default=None)
     after = calendar.stretch_at(following) if following is not None else None
     next_interval = after.interval if after else None
@@ -59,10 +59,10 @@ def run_sheets(book: Book, plan: Plan, now: int) -> tuple[RunSheet, ...]:
     """
     calendar = BenchCalendar(book.bench_time)
     laid = ReplayedPlan(book, plan, now, calendar, Cure(book.room, calendar.zone))
-    starts = [piece.start for one in laid.placed.values() for piece in one.pieces]
+    starts = [piece.start for placed in laid.placed.values() for piece in placed.pieces]
     starts += [work.interval.start for work in plan.bench]
     used = dict.fromkeys(calendar.stretch_at(start) for start in sorted(starts))
-    ahead = [one for one in used if one is not None and one.interval.end > now]
+    ahead = [stretch for stretch in used if stretch is not None and stretch.interval.end > now]
     sheets = []
     for stretch, following in zip_longest(ahead, ahead[1:]):
         laid.now = max(now, stretch.interval.start)

@@ -34,56 +34,56 @@ def work_of(laid: ReplayedPlan, interval: Interval) -> Iterator[WorkRow]:
 
 
 def _work(laid: ReplayedPlan, placed: Placement, number: int, piece: Interval) -> WorkRow:
-    one = laid.of(placed.key)
-    names = tuple(dict.fromkeys(coating for _, coating in one.films))
+    pass_ = laid.of(placed.key)
+    names = tuple(dict.fromkeys(coating for _, coating in pass_.films))
     return WorkRow(
         key=placed.key,
-        stage=one.step.stage,
-        title=one.step.title,
-        parts=one.parts,
+        stage=pass_.step.stage,
+        title=pass_.step.title,
+        parts=pass_.parts,
         coats=tuple(
             SheetCoat(
                 name,
                 swatch_of(laid.book, name),
                 _portions(laid.book, name),
-                tuple(place for place, coating in one.films if coating == name),
-                _palette(laid, placed, one, name),
+                tuple(place for place, coating in pass_.films if coating == name),
+                _palette(laid, placed, pass_, name),
             )
             for name in names
         ),
-        places=one.places,
-        tool=one.step.tool,
+        places=pass_.places,
+        tool=pass_.step.tool,
         airbrush=placed.airbrush,
         start=piece.start,
         end=piece.end,
-        free=one.attended(piece).end,
+        free=pass_.attended(piece).end,
         piece=number,
         pieces=len(placed.pieces),
         reason=placed.reason,
-        cautions=cautions(one.step, _families(laid, one), laid.book.room.volume_m3),
+        cautions=cautions(pass_.step, _families(laid, pass_), laid.book.room.volume_m3),
         logged=placed.logged,
-        traits=one.step.traits,
-        look_in=one.step.look_in if one.key.coat == one.step.coats else None,
+        traits=pass_.step.traits,
+        look_in=pass_.step.look_in if pass_.key.coat == pass_.step.coats else None,
     )
 
 
-def _palette(laid: ReplayedPlan, placed: Placement, one: Pass, name: str) -> Load | None:
+def _palette(laid: ReplayedPlan, placed: Placement, pass_: Pass, name: str) -> Load | None:
     """Return what a pass takes of a colour that is put out and not sprayed."""
-    if placed.logged or one.step.tool in SPRAYED:
+    if placed.logged or pass_.step.tool in SPRAYED:
         return None
-    return fill(laid.book, name, (one,), span=(placed.start, placed.end))
+    return fill(laid.book, name, (pass_,), span=(placed.start, placed.end))
 
 
-def _families(laid: ReplayedPlan, one: Pass) -> Iterator[Family]:
+def _families(laid: ReplayedPlan, pass_: Pass) -> Iterator[Family]:
     """Yield the families in the cup, and for wiping those of the films wiped."""
-    for _, name in one.films:
+    for _, name in pass_.films:
         mix = laid.book.mix(name)
         for portion in mix.portions if mix else ():
             yield laid.book.coating(portion.coating).family
         yield laid.book.coating(name).family
-    if one.step.stage is Stage.WIPE:
-        for place in one.places:
-            spot = laid.table.top.get((one.key.project, one.key.model, place))
+    if pass_.step.stage is Stage.WIPE:
+        for place in pass_.places:
+            spot = laid.table.top.get((pass_.key.project, pass_.key.model, place))
             if spot is not None:
                 yield laid.table.film(*spot).coating.family
 
@@ -115,7 +115,7 @@ def _filled(laid: ReplayedPlan, work: BenchWork) -> Load | None:
     sprayed = laid.served[work]
     return filled(
         laid.book,
-        {one.key: laid.of(one.key) for one in sprayed if one.key in laid.placed},
+        {placed.key: laid.of(placed.key) for placed in sprayed if placed.key in laid.placed},
         work,
         sprayed,
     )

@@ -13,7 +13,7 @@ def project_of(book: Book, name: str) -> Project:
     try:
         return book.project(name)
     except KeyError:
-        known = [one.name for one in book.projects]
+        known = [project.name for project in book.projects]
         raise Refused("projects", unknown("project", name, known)) from None
 
 
@@ -22,7 +22,7 @@ def model_named(project: Project, name: str) -> Model:
     try:
         return project.model(name)
     except KeyError:
-        known = [one.name for one in project.models]
+        known = [model.name for model in project.models]
         raise Refused("models", unknown("model", name, known)) from None
 
 
@@ -31,5 +31,5 @@ def part_of(model: Model, name: str) -> Part:
     try:
         return model.part(name)
     except KeyError:
-        known = [one.name for one in model.parts]
+        known = [part.name for part in model.parts]
         raise Refused("parts", unknown("part", name, known)) from None

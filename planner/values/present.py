@@ -48,5 +48,5 @@ def _facts(book: Book) -> Iterator[tuple[datetime, str]]:
             yield entry.end or entry.start, f"{entry.model}/{entry.step}"
         for look in project.observed:
             yield look.at, f"{look.model}/{look.step}"
-    for one in book.cleaned:
-        yield one.at, one.airbrush
+    for cleaning in book.cleaned:
+        yield cleaning.at, cleaning.airbrush

@@ -129,7 +129,7 @@ class Logged:
             number_in(self.temperature_c, -30, 60, "temperature_c", "°C")
         if self.humidity_pct is not None:
             number_in(self.humidity_pct, 0, 100, "humidity_pct", "% RH")
-        all_different([one.coating for one in self.used], "used", "coating")
+        all_different([used.coating for used in self.used], "used", "coating")
         all_different(self.ticked, "ticked", "")
         demand(len(self.note) <= 10_000, "note", "is longer than 10000 characters; shorten it")
         all_different(self.photos, "photos", "")

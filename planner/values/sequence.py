@@ -73,21 +73,21 @@ class Sequence:
         plain_name(self.name, "name")
         demand(len(self.steps) >= 1, "steps", "is empty; give at least one")
         demand(self.made_for_cm2 > 0, "made_for_cm2", "must be more than 0 cm²")
-        all_different([one.name for one in self.colours], "colours")
-        all_different([one.name for one in self.options], "options")
-        all_different([one.step.id for one in self.steps], "steps", "id")
-        colours = [one.name for one in self.colours]
-        options = [one.name for one in self.options]
-        ids = [one.step.id for one in self.steps]
-        for at, one in enumerate(self.steps):
+        all_different([colour.name for colour in self.colours], "colours")
+        all_different([option.name for option in self.options], "options")
+        all_different([step.step.id for step in self.steps], "steps", "id")
+        colours = [colour.name for colour in self.colours]
+        options = [option.name for option in self.options]
+        ids = [step.step.id for step in self.steps]
+        for at, step in enumerate(self.steps):
             here = f"steps[{at}]"
-            for number, application in enumerate(one.step.applications):
+            for number, application in enumerate(step.step.applications):
                 spot = f"{here}.step.applications[{number}].coating"
                 demand_known(application.coating, colours, "colour", spot)
             for field in ("needs", "unless"):
-                for name in getattr(one, field):
+                for name in getattr(step, field):
                     demand_known(name, options, "option", f"{here}.{field}")
-            for name in (*one.step.after, *(gate.after for gate in one.step.gates)):
+            for name in (*step.step.after, *(gate.after for gate in step.step.gates)):
                 if name not in ids[:at]:
                     raise Refused(
                         f"{here}.step",

@@ -94,6 +94,6 @@ class Supplies:
 
     def __post_init__(self) -> None:
         number_in(self.margin_pct, 0, 500, "margin_pct", "%")
-        all_different([one.name for one in self.consumables], "consumables")
-        all_different([one.name for one in self.leftovers], "leftovers")
-        all_different([one.name for one in self.cards], "cards")
+        all_different([consumable.name for consumable in self.consumables], "consumables")
+        all_different([leftover.name for leftover in self.leftovers], "leftovers")
+        all_different([card.name for card in self.cards], "cards")

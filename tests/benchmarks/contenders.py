@@ -79,8 +79,8 @@ def engine(book: Book, now: int, seconds: float, first: Plan) -> tuple[Outcome, 
     evenings = _ends(book, first, now)
     best, began = first, time.monotonic()
     found.course.append((0.0, *_measured(best, evenings, now)))
-    for one in improvements(Task(book, first), seconds):
-        spent, best = time.monotonic() - began, one.plan
+    for improvement in improvements(Task(book, first), seconds):
+        spent, best = time.monotonic() - began, improvement.plan
         last, finish = _measured(best, evenings, now)
         found.course.append((spent, last, finish))
         found.bound = _proven(best, evenings, now)
@@ -112,12 +112,15 @@ def starts_of(book: Book, plan: Plan) -> Starts:
         for number, model in enumerate(book.projects[0].models)
         for at, step in enumerate(model.steps)
     }
-    return {spots[one.key.model, one.key.step]: one.start for one in plan.placements}
+    return {
+        spots[placement.key.model, placement.key.step]: placement.start
+        for placement in plan.placements
+    }
 
 
 def _ends(book: Book, plan: Plan, now: int) -> list[int]:
     far = max(placed.end for placed in plan.placements) + 60 * 1440
-    return [one.interval.end for one in calendar_of(book.bench_time).stretches(now, far)]
+    return [stretch.interval.end for stretch in calendar_of(book.bench_time).stretches(now, far)]
 
 
 def _measured(plan: Plan, evenings: list[int], now: int) -> tuple[int, int]:
@@ -133,8 +136,8 @@ def _proven(plan: Plan, evenings: list[int], now: int) -> int | None:
     over within the hour and never reaches another evening; where it takes
     days, as in the demos, a finish says nothing of evenings.
     """
-    finish = next((one.value for one in plan.bounds if one.level == "finish"), None)
-    drying = plan.cost.finish - (max(one.end for one in plan.placements) - now)
+    finish = next((bound.value for bound in plan.bounds if bound.level == "finish"), None)
+    drying = plan.cost.finish - (max(placement.end for placement in plan.placements) - now)
     if finish is None or drying > SHORT:
         return None
     return bisect_right(evenings, now + finish - drying - 1)

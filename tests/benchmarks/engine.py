@@ -65,7 +65,7 @@ def lines_of(
     name: str, seed: str, book: Book, now: int, seconds: float, wanted: list[str]
 ) -> Iterator[Line]:
     """Run the wanted contenders on one book, and yield a line for each."""
-    steps = sum(len(model.steps) for one in book.projects for model in one.models)
+    steps = sum(len(model.steps) for project in book.projects for model in project.models)
     head = {"batch": name, "steps": str(steps), "seed": seed, "seconds": f"{seconds:g}"}
     first = contenders.first_plan(book, now)
     last = contenders.last_evening(book, first, now)
@@ -157,7 +157,7 @@ def _median_ms(act: Callable[[], None]) -> float:
 
 def _after_an_event(book: Book, plan: Plan) -> tuple[Book, int]:
     """Return the book once its first pass is done, four minutes late, and the minute after."""
-    placed = next(one for one in plan.placements if not one.logged)
+    placed = next(placement for placement in plan.placements if not placement.logged)
     start = moment_of(placed.start, zone_named(book.bench_time.zone))
     fact = Logged(
         model=placed.key.model,
@@ -167,8 +167,10 @@ def _after_an_event(book: Book, plan: Plan) -> tuple[Book, int]:
         end=start + timedelta(minutes=placed.end - placed.start + 4),
     )
     projects = tuple(
-        replace(one, log=(*one.log, fact)) if one.name == placed.key.project else one
-        for one in book.projects
+        replace(project, log=(*project.log, fact))
+        if project.name == placed.key.project
+        else project
+        for project in book.projects
     )
     return replace(book, projects=projects), placed.end + 5
 

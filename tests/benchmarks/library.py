@@ -36,7 +36,7 @@ class Stated:
         self.batch = batch
         self.model = Model()
         self.zero = batch.evenings[0][0]
-        closed = [(one[1], two[0]) for one, two in pairwise(batch.evenings)]
+        closed = [(evening[1], two[0]) for evening, two in pairwise(batch.evenings)]
         breaks = [(start - self.zero, end - self.zero) for start, end in closed]
         self.hands = self.model.add_machine(breaks=breaks)
         self.airbrush = self.model.add_machine()
@@ -73,17 +73,17 @@ class Stated:
 
     def _changes(self) -> None:
         sprays = [
-            (self.batch.chains[vehicle][at], one)
+            (self.batch.chains[vehicle][at], way)
             for (vehicle, at), ways in self.ways.items()
             if self.batch.chains[vehicle][at].colour
-            for one in ways
+            for way in ways
         ]
-        for before, one in sprays:
+        for before, spray in sprays:
             for after, other in sprays:
                 if before.colour != after.colour:
                     alike = before.family == after.family
                     minutes = self.batch.same if alike else self.batch.other
-                    self.model.add_setup_time(self.airbrush, one, other, minutes)
+                    self.model.add_setup_time(self.airbrush, spray, other, minutes)
 
     def starts(self, result: Any) -> Starts:
         """Return the starts of a result [min]."""

@@ -49,7 +49,7 @@ def table(lines: list[Line]) -> str:
             if contender in named
         ]
     text = "\n".join("| " + " | ".join(row) + " |" for row in rows)
-    return text + "\n" + "".join(f"\n{one}" for one in (*_growth(lines), *_notes(lines)))
+    return text + "\n" + "".join(f"\n{note}" for note in (*_growth(lines), *_notes(lines)))
 
 
 def _row(

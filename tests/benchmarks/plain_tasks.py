@@ -47,7 +47,7 @@ def batch_of(book: Book, now: int, evenings: int) -> Batch:
 
     A wait is that of its gate or of the film below, whichever is longer.
     """
-    families = {one.name: one.family.value for one in book.coatings}
+    families = {coating.name: coating.family.value for coating in book.coatings}
     chains = []
     dry = _film_waits(book, now)
     for number, model in enumerate(book.projects[0].models):

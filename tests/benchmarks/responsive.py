@@ -121,7 +121,7 @@ def both_plans(book, now: int) -> list[bytes]:
     project = book.projects[0]
     turned = replace(book, projects=(replace(project, models=project.models[::-1]),))
     plans = [plan(one, now, quick=True).plan for one in (book, turned)]
-    return [pickle.dumps(Improved(one, True, judge(book, one))) for one in plans]
+    return [pickle.dumps(Improved(plan, True, judge(book, plan))) for plan in plans]
 
 
 def line(name: str, values: list[float]) -> None:

@@ -75,7 +75,7 @@ def started(folder: str, now: int, tree: Path) -> dict[str, float]:
     born = time.time_ns() // 1_000_000
     said = subprocess.check_output(asked, env=env, text=True, cwd=folder)
     reached: dict[str, float] = {}
-    for word, at, spent in (one.split() for one in said.splitlines()):
+    for word, at, spent in (line.split() for line in said.splitlines()):
         reached[f"to {word}"] = int(at) - born
         reached[f"to {word}, processor"] = int(spent)
     return reached

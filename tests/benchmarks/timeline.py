@@ -34,7 +34,7 @@ def many_models(count: int):
         replace(project.models[at % len(project.models)], name=f"vehicle {at + 1}")
         for at in range(count)
     )
-    rooms = tuple(replace(one, drying_places=count * 4) for one in book.room.locations)
+    rooms = tuple(replace(location, drying_places=count * 4) for location in book.room.locations)
     book = replace(
         book,
         room=replace(book.room, locations=rooms),

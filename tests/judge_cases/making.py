@@ -141,7 +141,7 @@ GEAR = Gear(airbrushes=(Airbrush(name="fine"),))  # load 3, change 6 or 10, clea
 
 def book(*steps: Step, coatings: tuple[Coating, ...] = (), **project: object) -> Book:
     """Return a book of one cart with these steps; ``coatings`` replace those of their names."""
-    named = {one.name: one for one in (*COATINGS, *coatings)}
+    named = {coating.name: coating for coating in (*COATINGS, *coatings)}
     cart = Model(name="cart", parts=(HULL, WHEELS, TRACKS), steps=steps)
     return Book(
         coatings=tuple(named.values()),
@@ -185,7 +185,7 @@ def key(step: str, coat: int = 1) -> PassKey:
 
 def do(step: str, *spans: str | Interval, coat: int = 1, airbrush: str = "") -> Placement:
     """Place a pass."""
-    pieces = tuple(span(one) if isinstance(one, str) else one for one in spans)
+    pieces = tuple(span(other) if isinstance(other, str) else other for other in spans)
     return Placement(key(step, coat), pieces, airbrush=airbrush)
 
 

@@ -39,7 +39,7 @@ def local(zone, *parts, fold=0):
 
 
 def spans(stretches: tuple[Stretch, ...]):
-    return [(one.interval.start, one.interval.end, one.people) for one in stretches]
+    return [(stretch.interval.start, stretch.interval.end, stretch.people) for stretch in stretches]
 
 
 # RFC 5545 section 3.8.5.3, printed examples, America/New_York at 09:00.

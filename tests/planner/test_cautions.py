@@ -40,7 +40,8 @@ def _with_sand(family: Family) -> Book:
     """Return the small book with the sand coat of another family."""
     book = small_book()
     coatings = tuple(
-        Coating(name="sand", family=family) if one.name == "sand" else one for one in book.coatings
+        Coating(name="sand", family=family) if coating.name == "sand" else coating
+        for coating in book.coatings
     )
     return replace(book, coatings=coatings)
 
@@ -48,16 +49,18 @@ def _with_sand(family: Family) -> Book:
 def test_the_estimate_is_for_the_room_of_the_book() -> None:
     """10 ml of white spirit in 30 m³ make 45 ppm, in 15 m³ twice that (worked example above)."""
     book = small_book()
-    text = " ".join(one.text for one in cautions_of(book, _step(book, "wash")))
+    text = " ".join(caution.text for caution in cautions_of(book, _step(book, "wash")))
     assert "45 ppm" in text
     assert "30 m³" in text
     small = replace(book, room=replace(book.room, volume_m3=15.0))
-    assert "91 ppm" in " ".join(one.text for one in cautions_of(small, _step(small, "wash")))
+    assert "91 ppm" in " ".join(
+        caution.text for caution in cautions_of(small, _step(small, "wash"))
+    )
 
 
 def test_wiping_an_oil_wash_is_cautioned_about_its_rags_and_vapour() -> None:
     book = small_book()
-    text = " ".join(one.text for one in cautions_of(book, _step(book, "wipe")))
+    text = " ".join(caution.text for caution in cautions_of(book, _step(book, "wipe")))
     assert "Rags" in text
     assert "white spirit" in text
 

@@ -73,7 +73,7 @@ def test_both_ends_of_a_published_epoxy_chart():
     }
     inverse = [1 / (one + 273.15) for one in warmth]
     for minutes in ends.values():
-        logs = [math.log(one) for one in minutes]
+        logs = [math.log(minute) for minute in minutes]
         line = linregress(inverse, logs)
         law = [math.exp(line.intercept + line.slope * one) for one in inverse]
         law_error = max(abs(a / b - 1) for a, b in zip(law, minutes, strict=True))

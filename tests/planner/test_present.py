@@ -49,7 +49,7 @@ def test_a_clock_behind_the_logbook_still_gives_a_plan(early):
     made = plan(book, LAST - early).plan
     assert made.now == LAST
     assert not made.unplaced
-    assert all(one.logged or one.start >= LAST for one in made.placements)
+    assert all(placement.logged or placement.start >= LAST for placement in made.placements)
     assert behind(book, LAST - early) == (
         f"it is {moment('2031-03-20 19:30') - timedelta(minutes=early):%Y-%m-%d %H:%M}, "
         f"but the logbook tells of {CART}/wash at 2031-03-20 19:30: planned from there on; "
@@ -66,7 +66,7 @@ def test_the_judge_knows_a_now_that_lies_before_the_logbook():
     made = plan_book(book, LAST)
     assert judge(book, made).accepted
     early = replace(made, now=LAST - 1)
-    assert 23 in {one.definition for one in judge(book, early).violations}
+    assert 23 in {violation.definition for violation in judge(book, early).violations}
 
 
 @pytest.mark.skipif(not hasattr(time, "tzset"), reason="the zone of a process is set by tzset")

@@ -68,7 +68,10 @@ def test_a_mix_is_shown_in_parts() -> None:
     assert isinstance(load, BenchRow)
     assert isinstance(sand, WorkRow)
     for portions in (load.portions, sand.coats[0].portions):
-        assert [(one.coating, one.parts) for one in portions] == [("sand", 2), ("water thinner", 3)]
+        assert [(portion.coating, portion.parts) for portion in portions] == [
+            ("sand", 2),
+            ("water thinner", 3),
+        ]
     assert load.swatch == sand.coats[0].swatch == "#c8b482"
 
 
@@ -128,7 +131,9 @@ def test_split_work_shows_its_pieces() -> None:
     wash = Placement(
         key("wash"), (Interval(NOW + 30, NOW + 40), Interval(SECOND + 30, SECOND + 35))
     )
-    others = tuple(one for one in plan.placements if one.key.step not in ("wash", "wipe"))
+    others = tuple(
+        placement for placement in plan.placements if placement.key.step not in ("wash", "wipe")
+    )
     plan = replace(plan, placements=(*others, wash))
     (piece,) = [row for row in run_sheet(small_book(), plan, SECOND).work if row.key == wash.key]
     assert (piece.piece, piece.pieces, piece.minutes) == (2, 2, 5)
@@ -204,13 +209,13 @@ def test_brushing_a_waterborne_coat_needs_none() -> None:
 def test_the_cloth_that_wipes_oil_is_cautioned_about() -> None:
     sheet = run_sheet(small_book(), small_plan(), SECOND)
     wipe = next(row for row in sheet.work if row.key.step == "wipe")
-    assert any("Rags" in one.text for one in wipe.cautions)
+    assert any("Rags" in caution.text for caution in wipe.cautions)
 
 
 def test_a_thinner_in_the_mix_is_cautioned_about() -> None:
     book = small_book()
     hot = Coating(name="water thinner", family=Family.LACQUER_THINNER)
-    swapped = tuple(hot if one.name == hot.name else one for one in book.coatings)
+    swapped = tuple(hot if coating.name == hot.name else coating for coating in book.coatings)
     sheet = run_sheet(replace(book, coatings=swapped), small_plan(), SECOND)
     sand = next(row for row in sheet.work if row.key.step == "sand")
-    assert any("vapour:" in one.text for one in sand.cautions)
+    assert any("vapour:" in caution.text for caution in sand.cautions)

@@ -23,7 +23,7 @@ START = datetime(2031, 3, 4, 19, 0, tzinfo=UTC)
 
 def with_logs(book: Book, logs: dict) -> Book:
     """Return the book with these facts and no others."""
-    projects = tuple(replace(one, log=logs.get(one.name, ())) for one in book.projects)
+    projects = tuple(replace(project, log=logs.get(project.name, ())) for project in book.projects)
     return replace(book, projects=projects)
 
 
@@ -125,10 +125,10 @@ class Desk(RuleBasedStateMachine):
 
     @rule(data=st.data())
     def remove_project(self, data) -> None:
-        bare = [one for one in self.now.projects if not self.logs.get(one.name)]
+        bare = [project for project in self.now.projects if not self.logs.get(project.name)]
         if bare and len(self.now.projects) > 1:
             gone = data.draw(st.sampled_from(bare))
-            left = tuple(one for one in self.now.projects if one is not gone)
+            left = tuple(project for project in self.now.projects if project is not gone)
             self.edit(replace(self.now, projects=left))
 
     @rule(data=st.data())
@@ -155,7 +155,7 @@ class Desk(RuleBasedStateMachine):
             name, fact = data.draw(st.sampled_from(facts))
             unlog(self.bench, "no", name, fact.model, fact.step)
             self.typing = ""
-            self.logs[name] = tuple(one for one in self.logs[name] if one != fact)
+            self.logs[name] = tuple(log for log in self.logs[name] if log != fact)
 
     @rule()
     def undo(self) -> None:
@@ -229,9 +229,9 @@ def short(demo_book: Book, tmp_path: Path) -> Path:
     """A closed book with two steps and three bottles: it is written and read over and over."""
     path = tmp_path / "short"
     project = demo_book.projects[0]
-    models = tuple(replace(one, steps=one.steps[:2]) for one in project.models)
-    laid = {part.coating for one in models for step in one.steps for part in step.applications}
-    bottles = sorted(demo_book.coatings, key=lambda one: one.name not in laid)[:3]
+    models = tuple(replace(model, steps=model.steps[:2]) for model in project.models)
+    laid = {part.coating for model in models for step in model.steps for part in step.applications}
+    bottles = sorted(demo_book.coatings, key=lambda coating: coating.name not in laid)[:3]
     book = replace(
         demo_book,
         projects=(replace(project, models=models),),

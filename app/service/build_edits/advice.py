@@ -76,12 +76,12 @@ def add_dry_fit(book: Book, at: ModelAt) -> Edit:
     """Let the parts that are joined late be tried together first of all."""
     model = model_of(book, at)
     step = Step(
-        id=step_id(DRY_FIT, {one.id for one in model.steps}),
+        id=step_id(DRY_FIT, {step.id for step in model.steps}),
         stage=Stage.CLEAN,
         title=titled("Try the parts together, dry"),
         touches=late_joined(model),
         tool=Tool.HAND,
         minutes=TRYING,
     )
-    changed = with_model(book, at, lambda one: replace(one, steps=(step, *one.steps)))
+    changed = with_model(book, at, lambda model: replace(model, steps=(step, *model.steps)))
     return Edit(called("{model}: try the parts together first", model=at.model), changed)

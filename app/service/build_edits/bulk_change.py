@@ -71,18 +71,18 @@ class StepChange:
                 plain[field] = getattr(self, field) or None
         if self.dries_in is not None:
             plain["dries_in"] = self.dries_in
-            plain["or_in"] = tuple(one for one in step.or_in if one != self.dries_in)
-        left = [one for one in step.traits if one not in self.lose]
-        plain["traits"] = (*left, *(one for one in Trait if one in self.gain - set(left)))
+            plain["or_in"] = tuple(name for name in step.or_in if name != self.dries_in)
+        left = [trait for trait in step.traits if trait not in self.lose]
+        plain["traits"] = (*left, *(trait for trait in Trait if trait in self.gain - set(left)))
         applications = tuple(
             replace(
-                one,
-                coats=self.coats or one.coats,
+                application,
+                coats=self.coats or application.coats,
                 coating=self.coating
-                if self.coating and self.instead_of in ("", one.coating)
-                else one.coating,
+                if self.coating and self.instead_of in ("", application.coating)
+                else application.coating,
             )
-            for one in step.applications
+            for application in step.applications
         )
         return replace(step, applications=applications, **plain)  # type: ignore[arg-type]
 

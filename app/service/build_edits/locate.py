@@ -46,7 +46,7 @@ def step_of(model: Model, name: str) -> Step:
     for step in model.steps:
         if step.id == name:
             return step
-    raise Refused("steps", unknown("step", name, [one.id for one in model.steps]))
+    raise Refused("steps", unknown("step", name, [step.id for step in model.steps]))
 
 
 def with_project(book: Book, name: str, change: Callable[[Project], Project]) -> Book:
@@ -55,7 +55,9 @@ def with_project(book: Book, name: str, change: Callable[[Project], Project]) ->
     new = change(old)
     if new == old:
         return book
-    return replace(book, projects=tuple(new if one is old else one for one in book.projects))
+    return replace(
+        book, projects=tuple(new if project is old else project for project in book.projects)
+    )
 
 
 def with_model(
@@ -69,7 +71,7 @@ def with_model(
     new = change(old)
 
     def changed(project: Project) -> Project:
-        models = tuple(new if one is old else one for one in project.models)
+        models = tuple(new if model is old else model for model in project.models)
         pilot = new.name if project.pilot == old.name else project.pilot
         return facts(replace(project, models=models, pilot=pilot))
 
@@ -78,8 +80,8 @@ def with_model(
 
 def logged(project: Project, model: str, step: str | None = None) -> bool:
     """Tell whether anything of a model, or of one step of it, stands in the logbook."""
-    named = [(one.model, one.step) for one in project.log]
-    named += [(one.model, one.step) for one in project.observed]
+    named = [(fact.model, fact.step) for fact in project.log]
+    named += [(look.model, look.step) for look in project.observed]
     return any(name == model and step in (None, other) for name, other in named)
 
 
@@ -94,7 +96,9 @@ def references(step: Step, change: Callable[[str], Iterable[str]]) -> Step:
     def mapped(names: tuple[str, ...]) -> tuple[str, ...]:
         return tuple(dict.fromkeys(new for name in names for new in change(name)))
 
-    applications = tuple(replace(one, places=mapped(one.places)) for one in step.applications)
+    applications = tuple(
+        replace(application, places=mapped(application.places)) for application in step.applications
+    )
     changed = replace(step, applications=applications, touches=mapped(step.touches))
     return step if changed == step else changed
 

@@ -61,11 +61,11 @@ def same_again(book: Book, at: ModelAt, names: Iterable[str]) -> Edit:
 
     def change(old: Project) -> Project:
         models: list[Model] = []
-        for one in old.models:
-            models += [one, *new] if one is model else [one]
+        for other in old.models:
+            models += [other, *new] if other is model else [other]
         return replace(old, models=tuple(models))
 
-    names_ = ", ".join(one.name for one in new)
+    names_ = ", ".join(model.name for model in new)
     return Edit(
         called("{model} again as {names}", model=at.model, names=names_),
         with_project(book, at.project, change),
@@ -90,7 +90,7 @@ def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
                     "{name} stands in the logbook; it stays, or the project goes as well", name=name
                 ),
             )
-    left = tuple(one for one in old.models if one.name not in names)
+    left = tuple(model for model in old.models if model.name not in names)
     if not left:
         raise Refused(
             "",
@@ -99,11 +99,11 @@ def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
             ),
         )
 
-    def change(one: Project) -> Project:
+    def change(project: Project) -> Project:
         for name in names:
-            one = without_pins(one, name)
-        pilot = "" if one.pilot in names else one.pilot
-        return replace(one, models=left, pilot=pilot)
+            project = without_pins(project, name)
+        pilot = "" if project.pilot in names else project.pilot
+        return replace(project, models=left, pilot=pilot)
 
     return Edit(
         called("{project}: remove {names}", project=project, names=", ".join(names)),

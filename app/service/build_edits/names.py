@@ -33,7 +33,7 @@ def rename_project(book: Book, old: str, new: str) -> Edit:
     """Give a project another name."""
     before = project_of(book, old)
     renamed = replace(before, name=new)
-    projects = tuple(renamed if one is before else one for one in book.projects)
+    projects = tuple(renamed if project is before else project for project in book.projects)
     return Edit(called("{old} is now {new}", old=old, new=new), replace(book, projects=projects))
 
 
@@ -60,8 +60,8 @@ def rename_step(book: Book, at: StepAt, new: str) -> Edit:
         return (model, new if (model, step) == (at.model, at.step) else step)
 
     def change(model: Model) -> Model:
-        steps = (replace(one, id=new) if one.id == at.step else one for one in model.steps)
-        moved = (waits(one, lambda name: (new if name == at.step else name,)) for one in steps)
+        steps = (replace(step, id=new) if step.id == at.step else step for step in model.steps)
+        moved = (waits(step, lambda name: (new if name == at.step else name,)) for step in steps)
         return replace(model, steps=tuple(moved))
 
     changed = with_model(book, at.home, change, lambda project: _facts(project, where))
@@ -78,8 +78,8 @@ def rename_part(book: Book, at: ModelAt, old: str, new: str) -> Edit:
         part, slash, place = name.partition("/")
         return f"{new}{slash}{place}" if part == old else name
 
-    def part(one: Part) -> Part:
-        return replace(one, name=new) if one.name == old else one
+    def part(part: Part) -> Part:
+        return replace(part, name=new) if part.name == old else part
 
     return Edit(
         called("{model}: {old} is now {new}", model=at.model, old=old, new=new),
@@ -96,11 +96,11 @@ def rename_place(book: Book, at: ModelAt, part: str, old: str, new: str) -> Edit
     def follow(name: str) -> str:
         return f"{part}/{new}" if name == f"{part}/{old}" else name
 
-    def changed(one: Part) -> Part:
-        if one.name != part:
-            return one
-        places = (replace(each, name=new) if each.name == old else each for each in one.places)
-        return replace(one, places=tuple(places))
+    def changed(other: Part) -> Part:
+        if other.name != part:
+            return other
+        places = (replace(each, name=new) if each.name == old else each for each in other.places)
+        return replace(other, places=tuple(places))
 
     return Edit(
         called(
@@ -133,12 +133,12 @@ def fresh_name(base: str, taken: Collection[str]) -> str:
 def follow_ticks(project: Project, model: str, follow: Callable[[str], str]) -> Project:
     """Return the project with the places ticked in its log put through ``follow``."""
 
-    def entry(one: Logged) -> Logged:
-        if one.model != model or not one.ticked:
-            return one
-        return replace(one, ticked=tuple(dict.fromkeys(follow(name) for name in one.ticked)))
+    def entry(fact: Logged) -> Logged:
+        if fact.model != model or not fact.ticked:
+            return fact
+        return replace(fact, ticked=tuple(dict.fromkeys(follow(name) for name in fact.ticked)))
 
-    log = tuple(entry(one) for one in project.log)
+    log = tuple(entry(fact) for fact in project.log)
     return project if log == project.log else replace(project, log=log)
 
 
@@ -147,7 +147,7 @@ def _with_places(
 ) -> Book:
     def change(model: Model) -> Model:
         steps = tuple(references(step, lambda name: (follow(name),)) for step in model.steps)
-        return replace(model, parts=tuple(part(one) for one in model.parts), steps=steps)
+        return replace(model, parts=tuple(part(other) for other in model.parts), steps=steps)
 
     return with_model(book, at, change, lambda project: follow_ticks(project, at.model, follow))
 
@@ -155,21 +155,21 @@ def _with_places(
 def _facts(project: Project, where: Where) -> Project:
     """Return the project with all that names steps naming them as ``where`` says."""
 
-    def moved(one: Fact) -> Fact:
-        model, step = where(one.model, one.step)
-        return one if (model, step) == (one.model, one.step) else _at(one, model, step)
+    def moved(fact: Fact) -> Fact:
+        model, step = where(fact.model, fact.step)
+        return fact if (model, step) == (fact.model, fact.step) else _at(fact, model, step)
 
-    def pin(one: Pin) -> Pin:
-        model, step = where(one.model, one.step)
-        beside = "/".join(where(*one.beside.split("/", 1))) if one.beside else None
-        return replace(one, model=model, step=step, beside=beside)
+    def pin(pin: Pin) -> Pin:
+        model, step = where(pin.model, pin.step)
+        beside = "/".join(where(*pin.beside.split("/", 1))) if pin.beside else None
+        return replace(pin, model=model, step=step, beside=beside)
 
     return replace(
         project,
-        pins=tuple(pin(one) for one in project.pins),
-        log=tuple(moved(one) for one in project.log),
-        observed=tuple(moved(one) for one in project.observed),
-        diary=tuple(moved(one) for one in project.diary),
+        pins=tuple(pin(other) for other in project.pins),
+        log=tuple(moved(fact) for fact in project.log),
+        observed=tuple(moved(look) for look in project.observed),
+        diary=tuple(moved(event) for event in project.diary),
     )
 
 

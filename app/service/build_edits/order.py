@@ -51,7 +51,7 @@ def move_steps(book: Book, at: ModelAt, ids: Collection[str], to: int) -> Edit:
     if steps == model.steps:
         return Edit(name, book)
     project = project_of(book, at.project)
-    changed = with_model(book, at, lambda one: replace(one, steps=steps))
+    changed = with_model(book, at, lambda model: replace(model, steps=steps))
     demand_gates(book, changed, project, model)
     return Edit(name, changed)
 
@@ -68,12 +68,14 @@ def move_models(book: Book, project: str, names: Collection[str], to: int) -> Ed
     """Put models, in their own order, before the model that stands at ``to`` now."""
 
     def change(old: Project) -> Project:
-        moved = [one for one in old.models if one.name in names]
-        ahead = [one for one in old.models[:to] if one.name not in names]
-        behind = [one for one in old.models[to:] if one.name not in names]
+        moved = [model for model in old.models if model.name in names]
+        ahead = [model for model in old.models[:to] if model.name not in names]
+        behind = [model for model in old.models[to:] if model.name not in names]
         return replace(old, models=(*ahead, *moved, *behind))
 
-    moved = ", ".join(one.name for one in project_of(book, project).models if one.name in names)
+    moved = ", ".join(
+        model.name for model in project_of(book, project).models if model.name in names
+    )
     return Edit(
         called("{project}: move {moved}", project=project, moved=moved),
         with_project(book, project, change),
@@ -114,7 +116,7 @@ def _ranks(steps: Sequence[Step]) -> dict[str, int]:
 def _binds(gate: PassGate, steps: dict[str, Step]) -> bool:
     """Tell whether a gate is about these two steps, not about whichever coat comes first."""
     then = steps[gate.after.step]
-    written = (*then.after, *(one.after for one in then.gates))
+    written = (*then.after, *(gate.after for gate in then.gates))
     return (
         gate.before.step in written
         or then.stage in FOLLOWERS
@@ -123,7 +125,7 @@ def _binds(gate: PassGate, steps: dict[str, Step]) -> bool:
 
 
 def _why(gate: PassGate, then: Step) -> str:
-    if gate.before.step in [one.after for one in then.gates]:
+    if gate.before.step in [gate.after for gate in then.gates]:
         return message("its gate counts from there")
     return message("it waits for that") if gate.before.step in then.after else gate.why
 
@@ -154,7 +156,7 @@ def _demand_placeable(
             raise Refused(
                 "", message("“{step}” could not be done there: {why}", step=key.step, why=why)
             )
-    never = {one.key for one in _never(book, project.name, model)}
+    never = {finding.key for finding in _never(book, project.name, model)}
     for finding in _never(changed, project.name, other):
         if finding.key not in never:
             raise Refused("", finding.message)
@@ -168,4 +170,4 @@ def _never(book: Book, project: str, model: Model) -> list[Finding]:
         whole, models=(model,), active=True, pins=(), observed=(), diary=(), pilot="", log=log
     )
     found = find(replace(book, projects=(alone,)))
-    return [one for one in found if one.verdict is Verdict.NEVER and one.step]
+    return [finding for finding in found if finding.verdict is Verdict.NEVER and finding.step]

@@ -46,7 +46,7 @@ def set_part(book: Book, at: ModelAt, name: str, part: Part) -> Edit:
         book = rename_part(book, at, name, part.name).book
 
     def change(model: Model) -> Model:
-        parts = (part if one.name == part.name else one for one in model.parts)
+        parts = (part if other.name == part.name else other for other in model.parts)
         return replace(model, parts=tuple(parts))
 
     return Edit(
@@ -57,7 +57,7 @@ def set_part(book: Book, at: ModelAt, name: str, part: Part) -> Edit:
 
 def add_place(book: Book, at: ModelAt, part: str, place: Place) -> Edit:
     """Add a place to a part; steps on the whole part reach it at once."""
-    changed = _with_part(book, at, part, lambda one: replace(one, places=(*one.places, place)))
+    changed = _with_part(book, at, part, lambda part: replace(part, places=(*part.places, place)))
     return Edit(
         called("{model}: add {part}/{place}", model=at.model, part=part, place=place.name), changed
     )
@@ -65,13 +65,13 @@ def add_place(book: Book, at: ModelAt, part: str, place: Place) -> Edit:
 
 def set_place(book: Book, at: ModelAt, part: str, name: str, place: Place) -> Edit:
     """Put a place in the place of another; what names it follows."""
-    known = [one.name for one in part_of(model_of(book, at), part).places]
+    known = [place.name for place in part_of(model_of(book, at), part).places]
     if place.name != name or name not in known:
         book = rename_place(book, at, part, name, place.name).book
 
-    def change(one: Part) -> Part:
-        places = (place if each.name == place.name else each for each in one.places)
-        return replace(one, places=tuple(places))
+    def change(part: Part) -> Part:
+        places = (place if each.name == place.name else each for each in part.places)
+        return replace(part, places=tuple(places))
 
     return Edit(
         called("{model}: change {part}/{place}", model=at.model, part=part, place=place.name),
@@ -94,7 +94,7 @@ def remove_places(book: Book, at: ModelAt, names: Collection[str]) -> Edit:
     gone = {place for name in names for place in _places(model, name)}
     parts = []
     for part in model.parts:
-        left = tuple(one for one in part.places if f"{part.name}/{one.name}" not in gone)
+        left = tuple(place for place in part.places if f"{part.name}/{place.name}" not in gone)
         if left:
             parts.append(part if left == part.places else replace(part, places=left))
     if not parts:
@@ -102,7 +102,7 @@ def remove_places(book: Book, at: ModelAt, names: Collection[str]) -> Edit:
             "parts",
             message("{model} would have no part left; remove the model instead", model=at.model),
         )
-    steps = [step for one in model.steps if (step := _left(model, one, gone))]
+    steps = [step for other in model.steps if (step := _left(model, other, gone))]
     lost = {step.id for step in model.steps} - {step.id for step in steps}
     for name in lost:
         if logged(project_of(book, at.project), at.model, name):
@@ -113,7 +113,7 @@ def remove_places(book: Book, at: ModelAt, names: Collection[str]) -> Edit:
     changed = with_model(
         book,
         at,
-        lambda one: replace(one, parts=tuple(parts), steps=untied),
+        lambda model: replace(model, parts=tuple(parts), steps=untied),
         lambda project: without_pins(project, at.model, lost),
     )
     return Edit(called("{model}: remove {names}", model=at.model, names=", ".join(names)), changed)
@@ -126,7 +126,7 @@ def paint_apart(book: Book, at: ModelAt, part: str, place: str) -> Edit:
     """
     model = model_of(book, at)
     old = part_of(model, part)
-    taken = next((one for one in old.places if one.name == place), None)
+    taken = next((other for other in old.places if other.name == place), None)
     if taken is None or len(old.places) < 2:
         raise Refused(
             "places",
@@ -134,9 +134,9 @@ def paint_apart(book: Book, at: ModelAt, part: str, place: str) -> Edit:
                 "{part} has no place beside others that is called “{place}”", part=part, place=place
             ),
         )
-    name = fresh_name(place, [one.name for one in model.parts])
+    name = fresh_name(place, [part.name for part in model.parts])
     new = replace(old, name=name, places=(taken,))
-    rest = replace(old, places=tuple(one for one in old.places if one is not taken))
+    rest = replace(old, places=tuple(place for place in old.places if place is not taken))
 
     def follow(reference: str) -> tuple[str, ...]:
         if reference == part:
@@ -145,12 +145,12 @@ def paint_apart(book: Book, at: ModelAt, part: str, place: str) -> Edit:
 
     join = _joining(model, (part, name))
 
-    def change(one: Model) -> Model:
+    def change(model: Model) -> Model:
         parts: list[Part] = []
-        for each in one.parts:
+        for each in model.parts:
             parts += [rest, new] if each.name == part else [each]
-        steps = tuple(references(step, follow) for step in one.steps)
-        return replace(one, parts=tuple(parts), steps=(*steps, join))
+        steps = tuple(references(step, follow) for step in model.steps)
+        return replace(model, parts=tuple(parts), steps=(*steps, join))
 
     changed = with_model(
         book,
@@ -172,8 +172,8 @@ def glue_first(book: Book, at: ModelAt, first: str, second: str) -> Edit:
         If the logbook says that they were joined.
     """
     model = model_of(book, at)
-    one, two = part_of(model, first), part_of(model, second)
-    own = [place.name for place in one.places]
+    part, two = part_of(model, first), part_of(model, second)
+    own = [place.name for place in part.places]
     names = {place.name: fresh_name(place.name, own) for place in two.places}
     more = tuple(replace(place, name=names[place.name]) for place in two.places)
     reached = {
@@ -190,10 +190,10 @@ def glue_first(book: Book, at: ModelAt, first: str, second: str) -> Edit:
     steps = [references(step, follow) for step in model.steps]
     gone = {step.id for step in steps if step.stage is Stage.JOIN and _of_one_part(step)}
     united = replace(
-        one,
-        places=(*one.places, *more),
-        holder=one.holder or two.holder,
-        stressed=one.stressed or two.stressed,
+        part,
+        places=(*part.places, *more),
+        holder=part.holder or two.holder,
+        stressed=part.stressed or two.stressed,
     )
     left = [step for step in steps if step.id not in gone]
     return _united(book, at, (united, second), (left, gone), lambda tick: follow(tick)[0])
@@ -249,9 +249,9 @@ def join_parts(book: Book, at: ModelAt, parts: Collection[str], to: int | None =
     model = model_of(book, at)
     step = _joining(model, tuple(parts))
 
-    def change(one: Model) -> Model:
-        where = len(one.steps) if to is None else to
-        return replace(one, steps=(*one.steps[:where], step, *one.steps[where:]))
+    def change(model: Model) -> Model:
+        where = len(model.steps) if to is None else to
+        return replace(model, steps=(*model.steps[:where], step, *model.steps[where:]))
 
     return Edit(
         called("{model}: {step}", model=at.model, step=step.id), with_model(book, at, change)
@@ -292,7 +292,7 @@ def _with_part(book: Book, at: ModelAt, name: str, change: Callable[[Part], Part
     part_of(model_of(book, at), name)
 
     def changed(model: Model) -> Model:
-        parts = (change(one) if one.name == name else one for one in model.parts)
+        parts = (change(part) if part.name == name else part for part in model.parts)
         return replace(model, parts=tuple(parts))
 
     return with_model(book, at, changed)

@@ -36,10 +36,12 @@ def fresh_step(book: Book, model: Model, stage: Stage, title: str = "") -> Step:
     Where the stock holds none, it lays nothing and only works on the part.
     """
     part = model.parts[0].name
-    coating = next((one.name for one in book.coatings if one.family not in THINNERS | GLUES), None)
+    coating = next(
+        (coating.name for coating in book.coatings if coating.family not in THINNERS | GLUES), None
+    )
     name = step_id(title or stage.value, {step.id for step in model.steps})
     if stage is Stage.JOIN:
-        touches = tuple(one.name for one in model.parts[:2])
+        touches = tuple(part.name for part in model.parts[:2])
         return Step(id=name, stage=stage, title=title, touches=touches, minutes=A_QUARTER)
     if stage in LAYS_NO_FILM or coating is None:
         hand = Tool.CLOTH if stage is Stage.WIPE else Tool.HAND
@@ -70,7 +72,7 @@ def set_step(book: Book, at: StepAt, step: Step) -> Edit:
 
     def change(model: Model) -> Model:
         return replace(
-            model, steps=tuple(step if one.id == step.id else one for one in model.steps)
+            model, steps=tuple(step if other.id == step.id else other for other in model.steps)
         )
 
     return Edit(
@@ -139,30 +141,32 @@ def split_places(book: Book, at: StepAt, places: Collection[str]) -> Edit:
         raise Refused(
             "", message("“{step}” stands in the logbook; it can no longer be split", step=at.step)
         )
-    one = kept(model, step, lambda place: place not in places)
-    two = kept(model, step, lambda place: place in places)
-    if one is None or two is None:
+    kept_half = kept(model, step, lambda place: place not in places)
+    split_half = kept(model, step, lambda place: place in places)
+    if kept_half is None or split_half is None:
         raise Refused("places", "choose some of the step's places, not all and not none")
-    two = replace(two, id=step_id(f"{step.id}-rest", {each.id for each in model.steps}))
-    one, two = _shared(model, step, one, two)
+    split_half = replace(
+        split_half, id=step_id(f"{step.id}-rest", {each.id for each in model.steps})
+    )
+    kept_half, split_half = _shared(model, step, kept_half, split_half)
 
     def follow(name: str) -> tuple[str, ...]:
-        return (name, two.id) if name == at.step else (name,)
+        return (name, split_half.id) if name == at.step else (name,)
 
     def change(old: Model) -> Model:
         steps: list[Step] = []
         for each in old.steps:
-            steps += [one, two] if each.id == at.step else [waits(each, follow)]
+            steps += [kept_half, split_half] if each.id == at.step else [waits(each, follow)]
         return replace(old, steps=tuple(steps))
 
     def pinned(old: Project) -> Project:
         more = tuple(
-            replace(pin, step=two.id)
+            replace(pin, step=split_half.id)
             for pin in old.pins
             if (pin.model, pin.step) == (at.model, at.step)
-            and (pin.coat is None or pin.coat <= two.coats)
+            and (pin.coat is None or pin.coat <= split_half.coats)
         )
-        left = (pin for pin in old.pins if _fits(pin, at, one))
+        left = (pin for pin in old.pins if _fits(pin, at, kept_half))
         return replace(old, pins=(*left, *more))
 
     return Edit(
@@ -177,18 +181,18 @@ def _fits(pin: object, at: StepAt, step: Step) -> bool:
     return not named or coat is None or coat <= step.coats
 
 
-def _shared(model: Model, step: Step, one: Step, two: Step) -> tuple[Step, Step]:
+def _shared(model: Model, step: Step, kept_half: Step, split_half: Step) -> tuple[Step, Step]:
     """Return both halves with their share of the minutes, never none at all."""
-    counts = [_count(model, half) for half in (one, two)]
+    counts = [_count(model, half) for half in (kept_half, split_half)]
     share = counts[0] / sum(counts)
-    apart = not _parts(one) & _parts(two)
+    apart = not _parts(kept_half) & _parts(split_half)
     minutes = step.minutes
     first = max(round(minutes.fixed * share), 1) if minutes.fixed else 0
     second = max(minutes.fixed - first, 1) if minutes.fixed else 0
     each = minutes.per_part if apart else (minutes.per_part + 1) // 2
     return (
-        replace(one, minutes=replace(minutes, fixed=first, per_part=each)),
-        replace(two, minutes=replace(minutes, fixed=second, per_part=each)),
+        replace(kept_half, minutes=replace(minutes, fixed=first, per_part=each)),
+        replace(split_half, minutes=replace(minutes, fixed=second, per_part=each)),
     )
 
 
@@ -291,9 +295,9 @@ def _placed(step: Step, target: Model) -> Step:
         return (name,)
 
     applications = tuple(
-        replace(one, places=places)
-        for one in step.applications
-        if (places := tuple(name for name in one.places if there(name)))
+        replace(application, places=places)
+        for application in step.applications
+        if (places := tuple(name for name in application.places if there(name)))
     )
     touches = tuple(name for name in step.touches if there(name))
     if bool(step.applications) != bool(applications) or not (applications or touches):

@@ -194,7 +194,9 @@ class WeeksDrawing(QWidget):
         painter.setFont(self._small())
         told = load_words(day)
         room = inner.width()
-        fits = [one for one in told if QFontMetricsF(painter.font()).horizontalAdvance(one) <= room]
+        fits = [
+            name for name in told if QFontMetricsF(painter.font()).horizontalAdvance(name) <= room
+        ]
         painter.setPen(colours.colour("ink" if day.planned else "soft"))
         if told:
             bottom = Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft

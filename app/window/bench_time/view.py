@@ -119,14 +119,16 @@ class BenchTimeView(QWidget):
             tr("Stretches of the weeks shown"),
             tr("No bench time in these weeks."),
             (
-                Column(tr("Day"), lambda one: words.day(one.day.on)),
+                Column(tr("Day"), lambda line: words.day(line.day.on)),
                 Column(tr("Hours"), _hours),
                 Column(
-                    tr("Length"), lambda one: _minutes(one, lambda bar: bar.interval.minutes), True
+                    tr("Length"),
+                    lambda line: _minutes(line, lambda bar: bar.interval.minutes),
+                    True,
                 ),
-                Column(tr("Planned"), lambda one: _minutes(one, lambda bar: bar.planned), True),
-                Column(tr("Free"), lambda one: _minutes(one, lambda bar: bar.free), True),
-                Column(tr("Quiet"), lambda one: _minutes(one, lambda bar: bar.quiet), True),
+                Column(tr("Planned"), lambda line: _minutes(line, lambda bar: bar.planned), True),
+                Column(tr("Free"), lambda line: _minutes(line, lambda bar: bar.free), True),
+                Column(tr("Quiet"), lambda line: _minutes(line, lambda bar: bar.quiet), True),
                 Column(tr("Note"), _note),
             ),
         )
@@ -192,18 +194,18 @@ class BenchTimeView(QWidget):
             tr("Extra stretches"),
             tr("No stretch beside what comes every week."),
             (
-                Column(tr("Day"), lambda one: words.day(self._local(one)[0], long=True)),
-                Column(tr("From"), lambda one: f"{self._local(one)[0]:%H:%M}"),
-                Column(tr("Until"), lambda one: f"{self._local(one)[1]:%H:%M}"),
-                Column(tr("People"), lambda one: str(one.people), True),
+                Column(tr("Day"), lambda extra: words.day(self._local(extra)[0], long=True)),
+                Column(tr("From"), lambda extra: f"{self._local(extra)[0]:%H:%M}"),
+                Column(tr("Until"), lambda extra: f"{self._local(extra)[1]:%H:%M}"),
+                Column(tr("People"), lambda extra: str(extra.people), True),
             ),
         )
         listing.add_button(tr("Add…"), lambda: self._ask_extra(None))
         listing.row_button(tr("Change…"), self._ask_extra, enter=True)
         listing.row_button(
             tr("Remove"),
-            lambda one: listing.say(
-                self._session.attempt(lambda book: edits.remove_stretch(book, one))
+            lambda extra: listing.say(
+                self._session.attempt(lambda book: edits.remove_stretch(book, extra))
             ),
             delete=True,
         )

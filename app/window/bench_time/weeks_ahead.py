@@ -94,14 +94,14 @@ def busy(plan: Plan | None, book: Book | None = None) -> tuple[Interval, ...]:
     """
     if plan is None:
         return ()
-    alone = {one.key: one for one in expand_all(book) if one.alone} if book else {}
+    alone = {pass_.key: pass_ for pass_ in expand_all(book) if pass_.alone} if book else {}
     work = [
-        alone[one.key].attended(piece) if one.key in alone else piece
-        for one in plan.placements
-        if not one.logged
-        for piece in one.pieces
+        alone[placement.key].attended(piece) if placement.key in alone else piece
+        for placement in plan.placements
+        if not placement.logged
+        for piece in placement.pieces
     ]
-    return _union([*work, *(one.interval for one in plan.bench)])
+    return _union([*work, *(work.interval for work in plan.bench)])
 
 
 def weeks_of(
@@ -110,7 +110,7 @@ def weeks_of(
     """Return the days of some weeks, with what a plan of ``book`` takes of them."""
     calendar = BenchCalendar(bench_time)
     work = busy(plan, book)
-    extra = {one.interval for one in bench_time.extra}
+    extra = {extra.interval for extra in bench_time.extra}
     days = tuple(
         _day(calendar, bench_time, monday + timedelta(days=after), work, extra)
         for after in range(7 * rows)
@@ -128,16 +128,18 @@ def _day(
     start = calendar.day_end(on - timedelta(days=1))
     end = calendar.day_end(on)
     quiet = calendar.quiet(start, end + DAY)
-    pieces = [(_of_day(one, on, start, end), one) for one in calendar.stretches(start, end)]
+    pieces = [
+        (_of_day(stretch, on, start, end), stretch) for stretch in calendar.stretches(start, end)
+    ]
     bars = tuple(
         Bar(
             interval=piece,
-            people=one.people,
+            people=stretch.people,
             planned=_shared(piece, work),
             quiet=_shared(piece, quiet),
-            extra=any(each.within(one.interval) for each in extra),
+            extra=any(each.within(stretch.interval) for each in extra),
         )
-        for piece, one in pieces
+        for piece, stretch in pieces
         if piece is not None
     )
     return Day(
@@ -182,5 +184,5 @@ def _union(pieces: Iterable[Interval]) -> tuple[Interval, ...]:
 def _shared(interval: Interval, others: Iterable[Interval]) -> int:
     """Return how many minutes an interval shares with others that do not overlap."""
     return sum(
-        max(0, min(interval.end, one.end) - max(interval.start, one.start)) for one in others
+        max(0, min(interval.end, other.end) - max(interval.start, other.start)) for other in others
     )

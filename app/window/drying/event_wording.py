@@ -32,7 +32,7 @@ def what(moment: FilmEvent, *others: FilmEvent) -> str:
         return words.tr("{model} may be handled").format(model=moment.film.model)
     work = reasons.key_name(moment.waiting)
     if others:
-        steps = [one.waiting.step for one in (moment, *others) if one.waiting]
+        steps = [event.waiting.step for event in (moment, *others) if event.waiting]
         work = words.tr("{steps} · {model}").format(
             steps=reasons.step_names(moment.waiting, steps), model=moment.waiting.model
         )
@@ -85,11 +85,11 @@ def sentence(moment: FilmEvent, zone: ZoneInfo, now: int) -> str:
 
 def told(due: Due, zone: ZoneInfo, now: int) -> str:
     """Return all that is due as one message, "" for nothing."""
-    lines = [sentence(one, zone, now) for one in due.fresh[:TOLD_AT_MOST]]
+    lines = [sentence(event, zone, now) for event in due.fresh[:TOLD_AT_MOST]]
     late = due.meanwhile[: max(1, TOLD_AT_MOST - len(lines))]
     if late:
         lines.append(words.tr("Meanwhile:"))
-        lines += [sentence(one, zone, now) for one in late]
+        lines += [sentence(event, zone, now) for event in late]
     left = len(due.fresh) + len(due.meanwhile) - len(lines) + bool(late)
     if left > 0:
         lines.append(words.tr("and {n} more, see Drying now").format(n=left))

@@ -90,16 +90,18 @@ def moments(picture: PlanSnapshot) -> tuple[FilmEvent, ...]:
     One that waits for other work as well has none: nothing could be begun.
     """
     found = [*_openings(picture), *_last_coats(picture), *_closings(picture), *_looks(picture)]
-    return tuple(sorted(found, key=lambda one: (one.at is None, one.at or 0, one.kind, one.film)))
+    return tuple(
+        sorted(found, key=lambda event: (event.at is None, event.at or 0, event.kind, event.film))
+    )
 
 
 def grouped(found: tuple[FilmEvent, ...]) -> tuple[tuple[FilmEvent, ...], ...]:
     """Return moments with those of one film, kind and minute together, in the same order."""
     groups: dict[tuple[object, ...], list[FilmEvent]] = {}
-    for one in found:
+    for event in found:
         groups.setdefault(
-            (one.kind, one.film, one.coating, one.at, one.bound, one.sign), []
-        ).append(one)
+            (event.kind, event.film, event.coating, event.at, event.bound, event.sign), []
+        ).append(event)
     return tuple(tuple(group) for group in groups.values())
 
 
@@ -117,12 +119,12 @@ def _openings(picture: PlanSnapshot) -> Iterator[FilmEvent]:
         if window is None or not gate.place or window.window.opens is None:
             continue
         at = None if window.opens >= FOREVER else window.opens
-        one = _moment(picture, FilmEventKind.OPENS, gate.before, gate.after, at, gate.place)
+        event = _moment(picture, FilmEventKind.OPENS, gate.before, gate.after, at, gate.place)
         known = best.get(gate.after)
         if known is None or _later(at, known.at):
             state = window.window.opens.state
-            best[gate.after] = replace(one, state=state, why=translated(gate.why))
-    yield from (one for key, one in best.items() if key not in held)
+            best[gate.after] = replace(event, state=state, why=translated(gate.why))
+    yield from (event for key, event in best.items() if key not in held)
 
 
 def _last_coats(picture: PlanSnapshot) -> Iterator[FilmEvent]:
@@ -131,14 +133,14 @@ def _last_coats(picture: PlanSnapshot) -> Iterator[FilmEvent]:
     waits = {gate.before for gate in laid.problem.gates if gate.after not in facts}
     told: set[tuple[PassKey, str]] = set()
     for spot, (index, _) in laid.table.top.items():
-        one = laid.problem.activities[index].one
-        coating = dict(one.films)[spot[2]]
-        if facts.get(one.key) is None or one.key in waits or (one.key, coating) in told:
+        pass_ = laid.problem.activities[index].one
+        coating = dict(pass_.films)[spot[2]]
+        if facts.get(pass_.key) is None or pass_.key in waits or (pass_.key, coating) in told:
             continue
-        told.add((one.key, coating))
+        told.add((pass_.key, coating))
         wet = laid.table.wet[spot]
         at = None if wet >= FOREVER else wet
-        moment = _moment(picture, FilmEventKind.OPENS, one.key, None, at, spot[2])
+        moment = _moment(picture, FilmEventKind.OPENS, pass_.key, None, at, spot[2])
         yield replace(moment, state=State.DRY_TO_HANDLE)
 
 
@@ -154,10 +156,10 @@ def _closings(picture: PlanSnapshot) -> Iterator[FilmEvent]:
         known = best.get(gate.after)
         if known is None or window.closes < (known.at or 0):
             place = gate.place or laid.of(gate.before).places[0]
-            one = _moment(
+            event = _moment(
                 picture, FilmEventKind.CLOSES, gate.before, gate.after, window.closes, place
             )
-            best[gate.after] = replace(one, bound=gate.closing, why=translated(gate.why))
+            best[gate.after] = replace(event, bound=gate.closing, why=translated(gate.why))
     yield from best.values()
 
 
@@ -224,5 +226,5 @@ def _moment(
     )
 
 
-def _later(one: int | None, other: int | None) -> bool:
-    return other is not None and (one is None or one > other)
+def _later(index: int | None, other: int | None) -> bool:
+    return other is not None and (index is None or index > other)

@@ -65,7 +65,7 @@ class MomentsModel(QAbstractTableModel):
 
     def line_of(self, name: str) -> int:
         """Return the line of a moment by its name, the first if it is gone."""
-        names = [[one.name for one in row] for row in self._rows]
+        names = [[event.name for event in row] for row in self._rows]
         return next((at for at, some in enumerate(names) if name in some), 0)
 
     def rowCount(self, parent: Index = NO_INDEX) -> int:
@@ -117,7 +117,7 @@ class MomentsModel(QAbstractTableModel):
                 what=what(*group), film=film_words(row), state=state_words(row)
             )
         if column == PLANNED and row.waiting is not None:
-            planned = [one.planned for one in group if one.planned is not None]
+            planned = [event.planned for event in group if event.planned is not None]
             if not planned:
                 return self.tr("no place")
             return words.when(min(planned), self._zone, self.now)

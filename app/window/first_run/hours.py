@@ -127,13 +127,15 @@ class HoursField(QWidget):
             line.hide()
             line.deleteLater()
         self.lines = []
-        for one in known:
-            self._add(sorted(one.days)).hours.setText(f"{one.start}-{one.end}")
+        for first_hours in known:
+            self._add(sorted(first_hours.days)).hours.setText(
+                f"{first_hours.start}-{first_hours.end}"
+            )
 
     def value(self) -> tuple[FirstHours, ...]:
         """Return every line with a day; `Refused` if hours cannot be read."""
         told = [line.value() for line in self.lines]
-        return tuple(one for one in told if one is not None)
+        return tuple(first_hours for first_hours in told if first_hours is not None)
 
     def _add(self, days: Iterable[int]) -> HoursLine:
         line = HoursLine(days, self.lines[-1].hours.text() if self.lines else USUAL)

@@ -40,7 +40,7 @@ class VehicleLine(QWidget):
     def __init__(self, number: int, orders: Sequence[Order]) -> None:
         super().__init__()
         tr = self.tr
-        self._orders = {one.name: one for one in orders}
+        self._orders = {order.name: order for order in orders}
         self.name, self.scale, self.sequence = QLineEdit(), QLineEdit(), QComboBox()
         self.name.setMaxLength(120)
         self.name.setPlaceholderText(tr("a vehicle, then Enter"))
@@ -51,10 +51,10 @@ class VehicleLine(QWidget):
         self.scale.setPlaceholderText(tr("scale"))
         self.scale.setAccessibleName(tr("Vehicle {n}: scale").format(n=number))
         self.sequence.setAccessibleName(tr("Vehicle {n}: sequence").format(n=number))
-        for one in orders:
-            self.sequence.addItem(sequence_word(one.name), one.name)
+        for order in orders:
+            self.sequence.addItem(sequence_word(order.name), order.name)
             self.sequence.setItemData(
-                self.sequence.count() - 1, sequence_word(one.note), Qt.ItemDataRole.ToolTipRole
+                self.sequence.count() - 1, sequence_word(order.note), Qt.ItemDataRole.ToolTipRole
             )
         self.options = Chips(tr("Options of vehicle {n}").format(n=number))
         self.summary = text("", size=0.92)
@@ -136,11 +136,11 @@ class VehicleLine(QWidget):
 
     def _show_options(self, pressed: Sequence[str]) -> None:
         order = self._order()
-        grouped = [one for options in choices_of(order).values() for one in options]
-        free = [one for one in order.options if one not in grouped]
+        grouped = [option for options in choices_of(order).values() for option in options]
+        free = [option for option in order.options if option not in grouped]
         chips = [
-            Chip(one.name, option_word(one.name), one.choice, option_word(one.note))
-            for one in grouped + free
+            Chip(option.name, option_word(option.name), option.choice, option_word(option.note))
+            for option in grouped + free
         ]
         self.options.show_chips(chips, pressed)
         self.summary.setText(", ".join(option_word(name) for name in pressed))
@@ -193,7 +193,7 @@ class VehiclesField(QWidget):
     def vehicles(self) -> tuple[Vehicle, ...]:
         """Return every vehicle that has a name."""
         told = (line.vehicle() for line in self.lines)
-        return tuple(one for one in told if one is not None)
+        return tuple(vehicle for vehicle in told if vehicle is not None)
 
     def begin(self) -> None:
         """Take the keys."""

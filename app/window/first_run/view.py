@@ -152,7 +152,7 @@ class FirstRun(QWidget):
         book = self._session.book
         if book is None:
             return
-        name = fresh_name(self.tr("On the table"), [one.name for one in book.projects])
+        name = fresh_name(self.tr("On the table"), [project.name for project in book.projects])
         try:
             hours = self.hours.value()
         except Refused:  # the line says so itself

@@ -115,7 +115,7 @@ class PortionsEditor(QWidget):
 
     def _add(self) -> None:
         taken = {name for name, _ in self.amounts()}
-        name = next((one for one in self._names if one not in taken), self._names[0])
+        name = next((name for name in self._names if name not in taken), self._names[0])
         self._append(name, 1).coating.setFocus()
         self._tell()
 

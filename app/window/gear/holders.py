@@ -34,9 +34,9 @@ class HoldersPanel(QWidget):
             tr("Parts on holders"),
             tr("No part stands on a holder. What a part is held by is said in Build, on the part."),
             (
-                Column(tr("Holder"), lambda one: one.holder),
-                Column(tr("Part"), lambda one: one.part),
-                Column(tr("Model"), lambda one: one.model),
+                Column(tr("Holder"), lambda use: use.holder),
+                Column(tr("Part"), lambda use: use.part),
+                Column(tr("Model"), lambda use: use.model),
                 Column(tr("In use"), self._in_use),
             ),
         )
@@ -53,23 +53,23 @@ class HoldersPanel(QWidget):
         """Show what stands on holders in a book, and when by a plan."""
         every = held(book, plan)
         self.listing.show_rows(every)
-        told = [self._most(one) for one in most_at_once(every) if one.count]
+        told = [self._most(at_once) for at_once in most_at_once(every) if at_once.count]
         self.most.setText(self.tr("Most needed at once: {holders}").format(holders="; ".join(told)))
         self.most.setVisible(bool(told))
 
-    def _most(self, one: AtOnce) -> str:
-        assert one.at is not None
+    def _most(self, at_once: AtOnce) -> str:
+        assert at_once.at is not None
         return self.tr("{count} × {holder}, from {time} on").format(
-            count=one.count,
-            holder=one.holder,
-            time=words.today_or_when(one.at, self._session.zone, self._session.now),
+            count=at_once.count,
+            holder=at_once.holder,
+            time=words.today_or_when(at_once.at, self._session.zone, self._session.now),
         )
 
-    def _in_use(self, one: HolderUse) -> str:
-        if one.since is None or one.until is None:
+    def _in_use(self, use: HolderUse) -> str:
+        if use.since is None or use.until is None:
             return self.tr("not planned")
         zone = self._session.zone
-        since, until = words.day_of(one.since, zone), words.day_of(one.until, zone)
+        since, until = words.day_of(use.since, zone), words.day_of(use.until, zone)
         if since == until:
             return since
         return self.tr("{since} to {until}").format(since=since, until=until)

@@ -136,7 +136,7 @@ class EntryForm(QWidget):
         """Offer the airbrushes where it was sprayed."""
         assert line.fact is not None
         used = line.fact.airbrush
-        names = dict.fromkeys(["", *(one.name for one in book.gear.airbrushes), used])
+        names = dict.fromkeys(["", *(airbrush.name for airbrush in book.gear.airbrushes), used])
         self.airbrush.clear()
         for name in names:
             self.airbrush.addItem(name or self.tr("not noted"), name)
@@ -149,7 +149,7 @@ class EntryForm(QWidget):
             self._uses.removeRow(0)
         self.used.clear()
         assert line.fact is not None
-        known = {one.coating: one.ml for one in line.fact.used}
+        known = {used.coating: used.ml for used in line.fact.used}
         for name in dict.fromkeys((*_coatings(line, book), *known)):
             spin = QDoubleSpinBox()
             spin.setRange(0, 100_000)
@@ -227,7 +227,7 @@ def _coatings(line: LogbookLine, book: Book) -> list[str]:
     names: list[str] = []
     for application in line.step.applications if line.step else ():
         mix = book.mix(application.coating)
-        names += [one.coating for one in mix.portions] if mix else [application.coating]
+        names += [portion.coating for portion in mix.portions] if mix else [application.coating]
     return list(dict.fromkeys(names))
 
 

@@ -70,7 +70,7 @@ class LogbookLine:
         told = [self.project, self.model, self.step_id, self.stage or ""]
         told += [self.step.title if self.step else ""]
         if fact is not None:
-            told += [fact.note, fact.airbrush, *(one.coating for one in fact.used)]
+            told += [fact.note, fact.airbrush, *(used.coating for used in fact.used)]
         if event is not None:
             told += [event.event, event.text]
         if self.cleaned is not None:
@@ -84,8 +84,8 @@ def lines(book: Book) -> tuple[LogbookLine, ...]:
     """Return every line of a book, the newest first."""
     found = [line for project in book.projects for line in _of(project)]
     found += [
-        LogbookLine(Sort.CLEANED, minute_of(one.at), "", "", "", None, cleaned=one)
-        for one in book.cleaned
+        LogbookLine(Sort.CLEANED, minute_of(cleaning.at), "", "", "", None, cleaned=cleaning)
+        for cleaning in book.cleaned
     ]
     return tuple(sorted(found, key=lambda line: (line.at, line.sort), reverse=True))
 

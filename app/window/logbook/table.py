@@ -167,8 +167,8 @@ def used_words(line: LogbookLine) -> str:
     """Return what was taken from which bottle."""
     used = line.fact.used if line.fact else ()
     return ", ".join(
-        words.fill(words.tr("{coating} {ml:.1f} ml"), coating=one.coating, ml=one.ml)
-        for one in used
+        words.fill(words.tr("{coating} {ml:.1f} ml"), coating=used.coating, ml=used.ml)
+        for used in used
     )
 
 

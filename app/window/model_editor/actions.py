@@ -109,7 +109,7 @@ class Acts(QObject):
             return False
         if model is None or step is None:
             return False
-        return len({one for name in step.references() for one in model.places(name)}) > 1
+        return len({place for name in step.references() for place in model.places(name)}) > 1
 
     # -- adding -----------------------------------------------------------------------------
 
@@ -120,7 +120,7 @@ class Acts(QObject):
             return
         model = model_of(book, key.home)
         step = steps.fresh_step(book, model, Stage.BASE)
-        ids = [one.id for one in model.steps]
+        ids = [step.id for step in model.steps]
         to = ids.index(key.step) + 1 if key.step in ids else None
         new = Key(NodeKind.STEP, key.project, key.model, step=step.id)
         self._do(lambda b: steps.add_step(b, key.home, step, to), new, edit_name=True)
@@ -129,7 +129,7 @@ class Acts(QObject):
         key, book = self._view.tree.current(), self._view.book
         if key is None or book is None:
             return
-        taken = [one.name for one in project_of(book, key.project).models]
+        taken = [model.name for model in project_of(book, key.project).models]
         model = models.bare_model(fresh_name(self.tr("model"), taken), translate=words.given_name)
         new = Key(NodeKind.MODEL, key.project, model.name)
         self._do(lambda b: models.add_model(b, key.project, model), new, edit_name=True)
@@ -154,7 +154,7 @@ class Acts(QObject):
         book = self._view.book
         if book is None:
             return
-        name = fresh_name(self.tr("On the table"), [one.name for one in book.projects])
+        name = fresh_name(self.tr("On the table"), [project.name for project in book.projects])
         model = models.bare_model(self.tr("model"), translate=words.given_name)
         new = Key(NodeKind.PROJECT, name)
         self._do(lambda b: models.add_project(b, name, [model]), new, edit_name=True)
@@ -173,7 +173,7 @@ class Acts(QObject):
         wanted = [key.model for key in keys]
 
         def make(book: Book) -> Edit:
-            there = [one.name for one in project_of(book, first.project).models]
+            there = [model.name for model in project_of(book, first.project).models]
             places = [there.index(name) for name in wanted]
             to = min(places[-1] + 2, len(there)) if down else max(places[0] - 1, 0)
             return order.move_models(book, first.project, wanted, to)
@@ -238,7 +238,7 @@ class Acts(QObject):
         key, book = self._view.tree.current(), self._view.book
         if key is None or book is None or not key.model:
             return
-        taken = [one.name for one in project_of(book, key.project).models]
+        taken = [model.name for model in project_of(book, key.project).models]
         dialog = AgainDialog(key.model, taken, self._view)
 
         def take() -> None:
@@ -312,9 +312,9 @@ class Acts(QObject):
         assert book is not None
         gone = {key.step for key in keys}
         every = list(model_of(book, last.home).steps)
-        at = [one.id for one in every].index(last.step)
+        at = [step.id for step in every].index(last.step)
         near: list[Step] = [*every[at:], *reversed(every[:at])]
-        left = next((one.id for one in near if one.id not in gone), None)
+        left = next((step.id for step in near if step.id not in gone), None)
         if left is None:
             return Key(NodeKind.MODEL, last.project, last.model)
         return Key(NodeKind.STEP, last.project, last.model, step=left)

@@ -67,7 +67,9 @@ class PlacesModel(QAbstractTableModel):
             part.name: [f"{part.name}/{place.name}" for place in part.places]
             for part in model.parts
         }
-        self._columns = [{one for ref in column for one in model.places(ref)} for column in columns]
+        self._columns = [
+            {place for ref in column for place in model.places(ref)} for column in columns
+        ]
         self.endResetModel()
 
     def first_ticked(self) -> int:
@@ -76,14 +78,14 @@ class PlacesModel(QAbstractTableModel):
         some = (
             row
             for row in rows
-            if any(self._state(row, one) is not Qt.CheckState.Unchecked for one in columns)
+            if any(self._state(row, column) is not Qt.CheckState.Unchecked for column in columns)
         )
         return next(some, 0)
 
     def references(self, column: int, before: Sequence[str], model: Model) -> tuple[str, ...]:
         """Return the ticks of a column as references; as written ``before`` if they are alike."""
         chosen = self._columns[column]
-        if {one for ref in before for one in model.places(ref)} == chosen:
+        if {place for ref in before for place in model.places(ref)} == chosen:
             return tuple(before)
         found: list[str] = []
         for part, places in self._parts.items():
@@ -242,7 +244,7 @@ class CoatLine(QWidget):
 
     def show_coat(self, book: Book, coat: Application) -> None:
         """Show an application."""
-        names = [one.name for one in book.coatings if one.family not in THINNERS]
+        names = [coating.name for coating in book.coatings if coating.family not in THINNERS]
         names += [mix.name for mix in book.mixes]
         fill(self.coating, [(name, name) for name in names], coat.coating)
         put(self.coats, coat.coats)
@@ -331,7 +333,7 @@ class CoatsField(QWidget):
             line.show_coat(self._book, coat)
         here = self.table.currentIndex()
         spot = (here.row(), here.column())
-        self.places.show_places(self._model, [*(one.places for one in coats), touches])
+        self.places.show_places(self._model, [*(coat.places for coat in coats), touches])
         self.table.fit()
         if spot[0] >= 0:
             self.table.setCurrentIndex(self.places.index(*spot))
@@ -342,9 +344,9 @@ class CoatsField(QWidget):
     def _add(self) -> None:
         """Show another colour; it becomes part of the step with its first place."""
         assert self._book is not None
-        used = [one.coating for one in self._coats]
-        names = [one.name for one in self._book.coatings if one.family not in THINNERS]
-        name = next((one for one in names if one not in used), names[0] if names else "")
+        used = [coat.coating for coat in self._coats]
+        names = [coating.name for coating in self._book.coatings if coating.family not in THINNERS]
+        name = next((name for name in names if name not in used), names[0] if names else "")
         if not name:
             return
         coats, touches = self.applied()
@@ -356,7 +358,7 @@ class CoatsField(QWidget):
         line = self._add_line()
         line.show_coat(self._book, new)
         assert self._model is not None
-        columns: list[Sequence[str]] = [one.places for one in coats]
+        columns: list[Sequence[str]] = [coat.places for coat in coats]
         self.places.show_places(self._model, [*columns, (), touches])
         line.coating.setFocus()
 
@@ -371,7 +373,7 @@ class CoatsField(QWidget):
     def _remove(self, number_: int) -> None:
         coats, touches = self._coats, self._touches
         gone = coats[number_]
-        left = tuple(one for one in coats if one is not gone)
+        left = tuple(coat for coat in coats if coat is not gone)
         if not left and not touches:
             touches = gone.places  # the step still works there
         self._show(left, touches)

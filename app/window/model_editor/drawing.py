@@ -108,7 +108,7 @@ class NetworkDrawing(QWidget):
 
     def step_at(self, point: QPointF) -> str:
         """Return the step drawn at a point, "" where there is none."""
-        return next((one for one in self._layout.spots if self.box(one).contains(point)), "")
+        return next((spot for spot in self._layout.spots if self.box(spot).contains(point)), "")
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint links below, boxes above."""
@@ -148,7 +148,7 @@ class NetworkDrawing(QWidget):
     def sentence(self, step: str) -> str:
         """Return what the drawing says of a step."""
         shown = self._steps[step]
-        before = [self._steps[one].name for one in self._layout.before(step)]
+        before = [self._steps[name].name for name in self._layout.before(step)]
         parts = [shown.name]
         if before:
             parts.append(self.tr("waits for {steps}").format(steps=words.listed(before)))
@@ -169,10 +169,10 @@ class NetworkDrawing(QWidget):
         layer, line = spots[self.current]
         if across:
             near = {step: at for step, at in spots.items() if at[0] == layer + across}
-            return min(near, key=lambda one: abs(near[one][1] - line), default=self.current)
+            return min(near, key=lambda name: abs(near[name][1] - line), default=self.current)
         same = {step: at[1] for step, at in spots.items() if at[0] == layer}
         beyond = {step: at for step, at in same.items() if (at - line) * down > 0}
-        return min(beyond, key=lambda one: abs(beyond[one] - line), default=self.current)
+        return min(beyond, key=lambda name: abs(beyond[name] - line), default=self.current)
 
     def _area(self) -> QScrollArea | None:
         viewport = self.parentWidget()
@@ -186,11 +186,11 @@ class NetworkDrawing(QWidget):
         colour = "ink" if holds or touched else "soft"
         painter.setPen(QPen(self._colours.colour(colour), 2.6 if holds else 1.2))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        one = QPointF(start.right(), start.center().y())
+        point_f = QPointF(start.right(), start.center().y())
         two = QPointF(end.left() - 5, end.center().y())
-        path = QPainterPath(one)
+        path = QPainterPath(point_f)
         reach = BETWEEN * 0.55
-        path.cubicTo(one + QPointF(reach, 0), two - QPointF(reach, 0), two)
+        path.cubicTo(point_f + QPointF(reach, 0), two - QPointF(reach, 0), two)
         painter.drawPath(path)
         tip = QPointF(end.left(), end.center().y())
         painter.setBrush(self._colours.colour(colour))

@@ -221,10 +221,10 @@ def enum_choice(
     """Return a list of an enumeration's words; tooltips say what each means."""
     field = choice(changed)
     blocked = QSignalBlocker(field)
-    for one in kinds:
-        field.addItem(QCoreApplication.translate(context, one.value), one.value)
+    for kind in kinds:
+        field.addItem(QCoreApplication.translate(context, kind.value), kind.value)
         if meaning is not None:
-            field.setItemData(field.count() - 1, meaning(one), TIP)
+            field.setItemData(field.count() - 1, meaning(kind), TIP)
     blocked.unblock()
     field.currentIndexChanged.connect(lambda _at: explain(field))
     return field
@@ -301,7 +301,9 @@ class CheckList(QListWidget):
         """Return the values that are ticked."""
         items = [self.item(row) for row in range(self.count())]
         return tuple(
-            str(one.data(Qt.ItemDataRole.UserRole)) for one in items if one.checkState() is CHECKED
+            str(list_widget_item.data(Qt.ItemDataRole.UserRole))
+            for list_widget_item in items
+            if list_widget_item.checkState() is CHECKED
         )
 
 

@@ -173,7 +173,7 @@ class PartForm(EditorForm):
             put(self.stands, part.stands)
             pick(self.material, part.material.value)
             put(self.stressed, part.stressed)
-            others = [(one.name, one.name) for one in model.parts if one.name != name]
+            others = [(part.name, part.name) for part in model.parts if part.name != name]
             fill(self.other, others, self.other.currentData())
             for field in (self.other, self.join, self.glue):
                 field.setEnabled(bool(others))
@@ -241,7 +241,7 @@ class PlaceForm(EditorForm):
     def show_place(self, book: Book, at: ModelAt, part: str, name: str) -> None:
         """Show a place of a part."""
         owner = part_of(model_of(book, at), part)
-        place = next((one for one in owner.places if one.name == name), None)
+        place = next((place for place in owner.places if place.name == name), None)
         if place is None:
             raise Refused("places", f"there is no place called “{name}”")
         with self.filling((at, owner, place)) as fresh:
@@ -262,7 +262,7 @@ class PlaceForm(EditorForm):
 
         def make(book: Book) -> Edit:
             owner = part_of(model_of(book, at), part)
-            old = next((one for one in owner.places if one.name == name), Place(name=name))
+            old = next((place for place in owner.places if place.name == name), Place(name=name))
             place = replace(
                 old,
                 name=self.name.text().strip(),
@@ -302,7 +302,7 @@ def _joins(model: Model, part: str) -> str:
     for step in model.steps:
         of = dict.fromkeys(name.partition("/")[0] for name in step.references())
         if step.stage.value == "join" and part in of:
-            others = words.listed([one for one in of if one != part])
+            others = words.listed([name for name in of if name != part])
             name = title_of(step)
             told.append(
                 words.tr("“{step}” joins it with {others}.").format(step=name, others=others)

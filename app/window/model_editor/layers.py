@@ -36,11 +36,11 @@ class Layout:
 
     def before(self, step: str) -> tuple[str, ...]:
         """Return the steps that a step waits for."""
-        return tuple(one for one, then in self.links if then == step)
+        return tuple(link for link, then in self.links if then == step)
 
     def behind(self, step: str) -> tuple[str, ...]:
         """Return the steps that wait for a step."""
-        return tuple(then for one, then in self.links if one == step)
+        return tuple(then for link, then in self.links if link == step)
 
 
 def layout_of(book: Book, project: Project, model: Model) -> Layout:
@@ -64,24 +64,24 @@ def layout_of(book: Book, project: Project, model: Model) -> Layout:
     order = {step.id: number for number, step in enumerate(model.steps)}
     layers = [sorted(layer, key=order.__getitem__) for layer in nx.topological_generations(thin)]
     lines = _lined_up(layers, thin)
-    spots = {one: (at, lines[one]) for at, layer in enumerate(layers) for one in layer}
+    spots = {name: (at, lines[name]) for at, layer in enumerate(layers) for name in layer}
     links = tuple(sorted(thin.edges, key=lambda pair: (order[pair[0]], order[pair[1]])))
     return Layout(spots, links, len(layers), max(lines.values(), default=-1) + 1)
 
 
 def _lined_up(layers: list[list[str]], graph: nx.DiGraph[str]) -> dict[str, int]:
     """Return a line for each step, so that links cross little (barycentre, some sweeps)."""
-    line = {one: number for layer in layers for number, one in enumerate(layer)}
+    line = {name: number for layer in layers for number, name in enumerate(layer)}
     for sweep in range(SWEEPS):
         forwards = sweep % 2 == 0
         for layer in layers if forwards else reversed(layers):
 
-            def middle(one: str, forwards: bool = forwards) -> float:
-                near = list(graph.predecessors(one) if forwards else graph.successors(one))
-                return sum(line[other] for other in near) / len(near) if near else line[one]
+            def middle(name: str, forwards: bool = forwards) -> float:
+                near = list(graph.predecessors(name) if forwards else graph.successors(name))
+                return sum(line[other] for other in near) / len(near) if near else line[name]
 
             layer.sort(key=middle)
-            line.update({one: number for number, one in enumerate(layer)})
+            line.update({name: number for number, name in enumerate(layer)})
     return line
 
 

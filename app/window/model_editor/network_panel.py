@@ -73,7 +73,7 @@ class NetworkPanel(QWidget):
         shown = _shown(model, known, home)
         self.drawing.show_layout(layout, shown)
         self.heading.setText(self.tr("What waits for what: {model}").format(model=model.name))
-        self._say_legend(known, any(one.critical for one in shown.values()))
+        self._say_legend(known, any(shown.critical for shown in shown.values()))
         if key.step in shown:
             self.drawing.choose(key.step)
 
@@ -97,14 +97,14 @@ class NetworkPanel(QWidget):
 def _shown(model: Model, known: Known, home: EditorNode) -> dict[str, Shown]:
     lines = {node.key.step: node for node in home.below if node.key.kind is NodeKind.STEP}
     shown = {}
-    for one in model.steps:
-        key = Key(NodeKind.STEP, home.key.project, home.key.model, step=one.id)
+    for step in model.steps:
+        key = Key(NodeKind.STEP, home.key.project, home.key.model, step=step.id)
         wait = known.float_of(key)
-        node = lines.get(one.id)
-        shown[one.id] = Shown(
-            name=step_name(model, one.id),
-            tool=one.tool,
-            stage=one.stage,
+        node = lines.get(step.id)
+        shown[step.id] = Shown(
+            name=step_name(model, step.id),
+            tool=step.tool,
+            stage=step.stage,
             swatch=node.swatches[0] if node and node.swatches else "",
             wait=words.span(wait) if wait is not None and wait > 0 else "",
             critical=known.critical(key),

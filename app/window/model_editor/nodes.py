@@ -92,18 +92,18 @@ class Known:
     @cached_property
     def _found(self) -> dict[tuple[str, str, str], tuple[Finding, ...]]:
         found: dict[tuple[str, str, str], list[Finding]] = {}
-        for one in self.findings:
-            whole = (one.project, one.model, one.step)
-            for spot in {whole, (one.project, one.model, ""), (one.project, "", "")}:
-                found.setdefault(spot, []).append(one)
+        for finding in self.findings:
+            whole = (finding.project, finding.model, finding.step)
+            for spot in {whole, (finding.project, finding.model, ""), (finding.project, "", "")}:
+                found.setdefault(spot, []).append(finding)
         return {spot: tuple(all_) for spot, all_ in found.items()}
 
     @cached_property
     def _floats(self) -> dict[tuple[str, str, str], int]:
         floats: dict[tuple[str, str, str], int] = {}
         for slack in self.slacks.values():
-            for one, times in slack.path.times.items():
-                spot = (one.project, one.model, one.step)
+            for time, times in slack.path.times.items():
+                spot = (time.project, time.model, time.step)
                 floats[spot] = min(times.total_float, floats.get(spot, times.total_float))
         return floats
 
@@ -127,7 +127,7 @@ def _project(book: Book, project: Project) -> EditorNode:
 @lru_cache(maxsize=1024)  # an edit leaves most models as they are
 def _model(coatings: Same, mixes: Same, same: Same[Model], project: str) -> EditorNode:  # type: ignore[type-arg]
     model = same.value
-    swatches = {one.name: one.swatch for one in coatings.value}
+    swatches = {other.name: other.swatch for other in coatings.value}
     for mix in mixes.value:
         swatches[mix.name] = mix.swatch or swatches.get(mix.portions[0].coating, "")
     home = Key(NodeKind.MODEL, project, model.name)
@@ -140,7 +140,7 @@ def _model(coatings: Same, mixes: Same, same: Same[Model], project: str) -> Edit
     )
     steps = tuple(_step(project, model, step, swatches) for step in model.steps)
     count = words.count(len(steps), words.tr("{n} step"), words.tr("{n} steps"))
-    told = ", ".join(one for one in (model.scale, count) if one)
+    told = ", ".join(name for name in (model.scale, count) if name)
     minutes = sum(minutes_of(step) * step.coats for step in model.steps)
     total = words.span(minutes) if minutes else ""
     return EditorNode(home, model.name, told, total, below=(parts, *steps))
@@ -164,7 +164,7 @@ def _place(part: Key, place: Place) -> EditorNode:
 
 def _step(project: str, model: Model, step: Step, swatches: Mapping[str, str]) -> EditorNode:
     key = Key(NodeKind.STEP, project, model.name, step=step.id)
-    coatings = list(dict.fromkeys(one.coating for one in step.applications))
+    coatings = list(dict.fromkeys(application.coating for application in step.applications))
     told = [words.tool_word(step.tool), *coatings]
     minutes = words.span(minutes_of(step))
     if step.coats > 1:
@@ -177,15 +177,15 @@ def _step(project: str, model: Model, step: Step, swatches: Mapping[str, str]) -
 def minutes_of(step: Step) -> int:
     """Return the attended minutes of one pass on all its parts."""
     parts = {name.partition("/")[0] for name in step.references()}
-    colours = {one.coating for one in step.applications}
+    colours = {application.coating for application in step.applications}
     return step.minutes.of(len(parts), len(colours))
 
 
 def step_name(model: Model, step: str) -> str:
     """Return what a step is called on screen."""
-    for one in model.steps:
-        if one.id == step:
-            return title_of(one)
+    for other in model.steps:
+        if other.id == step:
+            return title_of(other)
     return step
 
 
@@ -198,11 +198,11 @@ def title_of(step: Step) -> str:
 
 def steps_below(node: EditorNode) -> Iterator[Key]:
     """Yield the keys of every step below a line."""
-    for one in node.below:
-        if one.key.kind is NodeKind.STEP:
-            yield one.key
+    for other in node.below:
+        if other.key.kind is NodeKind.STEP:
+            yield other.key
         else:
-            yield from steps_below(one)
+            yield from steps_below(other)
 
 
 def words_of(node: EditorNode) -> str:

@@ -121,7 +121,7 @@ class ProjectForm(EditorForm):
             put_date(self.by, self.target, project.target)
             put_date(self.from_, self.begins, project.begins)
             put(self.weight, project.weight)
-            entries = [(one.name, one.name) for one in project.models]
+            entries = [(model.name, model.name) for model in project.models]
             fill(self.pilot, [(self.tr("none"), ""), *entries], project.pilot)
             if self.note.toPlainText() != project.note:
                 self.note.setPlainText(project.note)

@@ -18,7 +18,7 @@ class SplitDialog(QDialog):
         self.setWindowTitle(self.tr("Split by places"))
         model = model_of(book, at.home)
         step = step_of(model, at.step)
-        places = dict.fromkeys(one for name in step.references() for one in model.places(name))
+        places = dict.fromkeys(place for name in step.references() for place in model.places(name))
         self.list = CheckList(9)
         self.list.setAccessibleName(self.tr("Places that get a step of their own"))
         self.list.show_names([(name.replace("/", ", "), name) for name in places], ())

@@ -166,7 +166,7 @@ class BuildModel(EntriesModel):
 
     def mimeData(self, indexes: Iterable[QModelIndex]) -> QMimeData:
         """Return the lines as they are dragged: all steps, or all models."""
-        keys = [self.key_at(one) for one in indexes if one.column() == 0]
+        keys = [self.key_at(index) for index in indexes if index.column() == 0]
         movable = [key for key in keys if key is not None and key.kind in MOVABLE]
         kind = movable[0].kind if movable else NodeKind.STEP
         packed = [
@@ -216,13 +216,13 @@ class BuildModel(EntriesModel):
         return words.tr("holds the end") if wait <= 0 else words.span(wait)
 
     def _worst(self, key: Key) -> Verdict | None:
-        ranks = [one.verdict for one in self._known.of(key)]
-        return max(ranks, key=lambda one: one.rank, default=None)
+        ranks = [finding.verdict for finding in self._known.of(key)]
+        return max(ranks, key=lambda rank: rank.rank, default=None)
 
     def _tip(self, node: EditorNode, column: int) -> str:
         found = self._known.of(node.key) if column == 0 else ()
         if found and node.key.kind is NodeKind.STEP:
-            return "\n".join(translated(one.message) for one in found)
+            return "\n".join(translated(finding.message) for finding in found)
         return self._cell(node, column)
 
     def _bold(self, key: Key, column: int) -> bool:

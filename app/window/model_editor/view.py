@@ -241,7 +241,7 @@ class BuildView(QWidget):
         self.down.setVisible(bool(book.projects))
         self.tools.setVisible(bool(book.projects))
         self.narrow.setVisible(
-            bool(self.only.text()) or sum(len(one.models) for one in book.projects) > FEW
+            bool(self.only.text()) or sum(len(project.models) for project in book.projects) > FEW
         )
         kept = self.tree.keep()
         if self.model.show_nodes(nodes_of(book), self._waits):
@@ -331,7 +331,7 @@ class BuildView(QWidget):
         if key is None or book is None:
             self.forms.setCurrentIndex(0)
         elif len(steps) > 1:
-            self.many_form.show_steps(book, [one.spot for one in steps])
+            self.many_form.show_steps(book, [step.spot for step in steps])
             self._front(self.many_form)
         elif key.kind is NodeKind.PROJECT:
             self.project_form.show_project(book, key.project)
@@ -376,7 +376,7 @@ class BuildView(QWidget):
             before = self._layouts.of(book, project, model).before(key.step)
         except Refused:
             return ""
-        return words.listed([step_name(model, one) for one in before])
+        return words.listed([step_name(model, name) for name in before])
 
     def _chosen_in_drawing(self, step: str) -> None:
         key = self.tree.current()

@@ -76,12 +76,12 @@ def course(
 ) -> FilmCourse:
     """Return one film's course, until it is dry through or for three days."""
     states = state_times(cure, coating, laid, location)
-    reached = [one.late for one in states if one.late is not None]
+    reached = [state.late for state in states if state.late is not None]
     length = max(NIGHT, min(LONGEST, round(1.08 * (max(reached, default=laid) - laid))))
     end = laid + length
     film = Film(coating, coating.dry_film_um, location, laid)
     path = film_path(cure, film, laid, end, points=160)
-    marks = [one.nominal for one in states if one.nominal is not None]
+    marks = [state.nominal for state in states if state.nominal is not None]
     by_minute = {
         minute: film_path(cure, film, laid, max(laid + 1, minute), points=2)[-1].progress
         for minute in marks
@@ -94,7 +94,9 @@ def course(
         end=end,
         path=path,
         states=states,
-        progress=tuple(0.0 if one.nominal is None else by_minute[one.nominal] for one in states),
+        progress=tuple(
+            0.0 if state.nominal is None else by_minute[state.nominal] for state in states
+        ),
         closes=tuple(_closings(cure, film, laid)),
         air=tuple(
             AirPointAhead(minute, *course_of_air.at(minute))

@@ -60,12 +60,12 @@ class CoursePlot(QWidget):
             return self.tr("No coating is chosen.")
         told = [
             self.tr("{state} {time}").format(
-                state=words.state_word(one.state.value),
+                state=words.state_word(state.state.value),
                 time=self.tr("never")
-                if one.nominal is None
-                else words.when(one.nominal, self._zone, course.laid),
+                if state.nominal is None
+                else words.when(state.nominal, self._zone, course.laid),
             )
-            for one in course.states
+            for state in course.states
         ]
         told += [
             self.tr("recoat window closes {time}").format(
@@ -162,7 +162,10 @@ class _Drawing:
                 taken.append(rect)
 
     def curve(self) -> None:
-        points = [QPointF(self.x(one.minute), self.y(one.progress)) for one in self.course.path]
+        points = [
+            QPointF(self.x(path_point.minute), self.y(path_point.progress))
+            for path_point in self.course.path
+        ]
         body = QPainterPath(QPointF(points[0].x(), self.area.bottom()))
         for point in points:
             body.lineTo(point)
@@ -176,7 +179,7 @@ class _Drawing:
 
     def air(self) -> None:
         """Draw the temperature, dashed, on a scale of its own with its ends written on it."""
-        temperatures = [one.temperature_c for one in self.course.air]
+        temperatures = [point.temperature_c for point in self.course.air]
         low, high = min(temperatures), max(temperatures)
         room = max(4.0, high - low)
         middle = (low + high) / 2
@@ -184,7 +187,9 @@ class _Drawing:
         def height(value: float) -> float:
             return self.area.top() + self.area.height() * (0.3 - 0.36 * (value - middle) / room)
 
-        points = [QPointF(self.x(one.minute), height(one.temperature_c)) for one in self.course.air]
+        points = [
+            QPointF(self.x(point.minute), height(point.temperature_c)) for point in self.course.air
+        ]
         pen = QPen(self.colours.colour("soft"), 1.5)
         pen.setDashPattern([5, 4])
         self.painter.setPen(pen)
@@ -203,31 +208,33 @@ class _Drawing:
 
     def states(self) -> None:
         reached = [
-            (self.y(progress), one)
-            for one, progress in zip(self.course.states, self.course.progress, strict=True)
-            if one.nominal is not None
+            (self.y(progress), state)
+            for state, progress in zip(self.course.states, self.course.progress, strict=True)
+            if state.nominal is not None
         ]
         reached.sort(key=lambda pair: (pair[0], -(pair[1].nominal or 0)))
         metrics = QFontMetricsF(self.painter.font())
         gap = metrics.height() + 1
         places = spread([y for y, _ in reached], gap, self.area.top() + 4, self.area.bottom() - 4)
         left = self.area.right() + 14
-        for (y, one), place in zip(reached, places, strict=True):
-            assert one.nominal is not None
-            shown = one.nominal <= self.course.end
-            x = self.x(one.nominal)
+        for (y, state_times), place in zip(reached, places, strict=True):
+            assert state_times.nominal is not None
+            shown = state_times.nominal <= self.course.end
+            x = self.x(state_times.nominal)
             self.painter.setPen(QPen(self.colours.colour("drying_word", 0.45), 1))
             self.painter.drawLine(QPointF(x, y), QPointF(self.area.right() + 2, y))
             self.painter.drawLine(QPointF(self.area.right() + 2, y), QPointF(left - 2, place))
-            if shown and one.early is not None and one.late is not None:
+            if shown and state_times.early is not None and state_times.late is not None:
                 self.painter.setPen(QPen(self.colours.colour("drying_word"), 3))
-                self.painter.drawLine(QPointF(self.x(one.early), y), QPointF(self.x(one.late), y))
+                self.painter.drawLine(
+                    QPointF(self.x(state_times.early), y), QPointF(self.x(state_times.late), y)
+                )
             if shown:
                 mark_drawing.paint_ring(self.painter, x, y, self.colours, 4)
             self.painter.setPen(self.colours.colour("drying_word"))
             name = words.tr("{state} {time}").format(
-                state=words.state_word(one.state.value),
-                time=words.opening(one.nominal, self.zone, self.course.laid),
+                state=words.state_word(state_times.state.value),
+                time=words.opening(state_times.nominal, self.zone, self.course.laid),
             )
             self.painter.drawText(QRectF(left, place - 9, RIGHT - 16, 18), VCENTRE, name)
 

@@ -70,13 +70,13 @@ class TimesModel(QAbstractTableModel):
             return None
         if index.column() == 0:
             return self._name(row, role)
-        one = next(time for time in row.states if time.state is STATES[index.column() - 1])
+        state_times = next(time for time in row.states if time.state is STATES[index.column() - 1])
         if role == Qt.ItemDataRole.DisplayRole:
-            if one.late is None:
+            if state_times.late is None:
                 return self.tr("never")
-            return words.short_span(shown_minutes(one.late - self._laid))
+            return words.short_span(shown_minutes(state_times.late - self._laid))
         if role == Qt.ItemDataRole.ToolTipRole:
-            return self._tip(row, one)
+            return self._tip(row, state_times)
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         return None
@@ -107,7 +107,10 @@ class TimesModel(QAbstractTableModel):
             sign = self.tr("not now") if worst is Fitness.NO_GO else self.tr("with care")
             return self.tr("⚠ {name} ({sign})").format(name=row.coating.name, sign=sign)
         if role == Qt.ItemDataRole.ToolTipRole:
-            told = [f"{translated(one.reason)} ({translated(one.source)})" for one in row.advice]
+            told = [
+                f"{translated(advisory.reason)} ({translated(advisory.source)})"
+                for advisory in row.advice
+            ]
             family = QCoreApplication.translate("family", row.coating.family.value)
             return "\n".join([row.coating.name, family, *told])
         if role == Qt.ItemDataRole.DecorationRole:
@@ -117,9 +120,9 @@ class TimesModel(QAbstractTableModel):
             return self._icons[swatch]
         return None
 
-    def _tip(self, row: CoatingTimes, one: StateTimes) -> str:
-        state = words.state_word(one.state.value)
-        if one.late is None or one.early is None:
+    def _tip(self, row: CoatingTimes, state_times: StateTimes) -> str:
+        state = words.state_word(state_times.state.value)
+        if state_times.late is None or state_times.early is None:
             return self.tr("{coating} is never {state} in this air").format(
                 coating=row.coating.name, state=state
             )
@@ -129,11 +132,11 @@ class TimesModel(QAbstractTableModel):
         ).format(
             coating=row.coating.name,
             state=state,
-            early=words.when(one.early, self._zone, self._laid),
-            late=words.when(one.late, self._zone, self._laid),
-            minutes=one.figure.minutes,
-            status=QCoreApplication.translate("status", one.figure.status.value),
-            source=translated(one.figure.source),
+            early=words.when(state_times.early, self._zone, self._laid),
+            late=words.when(state_times.late, self._zone, self._laid),
+            minutes=state_times.figure.minutes,
+            status=QCoreApplication.translate("status", state_times.figure.status.value),
+            source=translated(state_times.figure.source),
         )
 
 

@@ -111,13 +111,13 @@ class OptionDialog(FormDialog):
         title = words.tr("Option") if old else words.tr("Another option")
         super().__init__(title, parent, self._try)
         self._session, self._sequence, self._old = session, sequence, old
-        taken = [one.name for one in sequence.options]
-        one = old or Option(name=fresh_name(self.tr("new option"), taken))
-        self.name = line(one.name)
+        taken = [option.name for option in sequence.options]
+        option = old or Option(name=fresh_name(self.tr("new option"), taken))
+        self.name = line(option.name)
         self.usual = QCheckBox(self.tr("taken where nothing is said"))
-        self.usual.setChecked(one.usual)
-        self.choice = line(one.choice)
-        self.note = line(one.note)
+        self.usual.setChecked(option.usual)
+        self.choice = line(option.choice)
+        self.note = line(option.note)
         form = self.page(title)
         form.add("name", self.tr("&Name"), self.name)
         form.add("usual", self.tr("&Usual"), self.usual)
@@ -154,11 +154,11 @@ class ColourDialog(FormDialog):
         title = words.tr("Colour") if old else words.tr("Another colour")
         super().__init__(title, parent, self._try)
         self._session, self._sequence, self._old = session, sequence, old
-        taken = [one.name for one in sequence.colours]
-        one = old or Colour(name=fresh_name(self.tr("new colour"), taken))
-        self.name = line(one.name)
-        self.usual = choice(self._coatings(one.usual), one.usual)
-        self.note = line(one.note)
+        taken = [colour.name for colour in sequence.colours]
+        colour = old or Colour(name=fresh_name(self.tr("new colour"), taken))
+        self.name = line(colour.name)
+        self.usual = choice(self._coatings(colour.usual), colour.usual)
+        self.note = line(colour.note)
         form = self.page(title)
         form.add("name", self.tr("&Name"), self.name)
         form.add(
@@ -174,8 +174,8 @@ class ColourDialog(FormDialog):
         book = self._session.book
         assert book is not None
         bottles = (*book.coatings, *COATINGS)
-        films = [one.name for one in bottles if one.family not in THINNERS]
-        mixes = [one.name for one in (*book.mixes, *MIXES)]
+        films = [bottle.name for bottle in bottles if bottle.family not in THINNERS]
+        mixes = [mix.name for mix in (*book.mixes, *MIXES)]
         shown: dict[str, object] = {self.tr("– asked each time –"): ""}
         for name in [*([now] if now else []), *mixes, *films]:
             shown.setdefault(bottle(book, name, words.given_name), name)
@@ -226,4 +226,4 @@ class NoteDialog(FormDialog):
 
 def free_name(book: Book, name: str) -> str:
     """Return a name that no sequence has yet."""
-    return fresh_name(name, {one.name for one in every_sequence(book)})
+    return fresh_name(name, {sequence.name for sequence in every_sequence(book)})

@@ -51,18 +51,18 @@ class OptionsField(QWidget):
         form = QFormLayout(self)
         form.setContentsMargins(0, 0, 0, 0)
         for name, options in choices_of(sequence).items():
-            entries = [(_told(one), one.name) for one in options]
-            taken = next((one.name for one in options if one.name in chosen), None)
+            entries = [(_told(option), option.name) for option in options]
+            taken = next((option.name for option in options if option.name in chosen), None)
             box = choice(entries, taken)
             box.setAccessibleName(words.option_word(name))
             self.choices[name] = box
             form.addRow(words.capital(words.option_word(name)), box)
-        for one in sequence.options:
-            if one.choice:
+        for option in sequence.options:
+            if option.choice:
                 continue
-            tick = QCheckBox(_told(one))
-            tick.setChecked(one.name in chosen)
-            self.boxes[one.name] = tick
+            tick = QCheckBox(_told(option))
+            tick.setChecked(option.name in chosen)
+            self.boxes[option.name] = tick
             form.addRow("", tick)
         if not sequence.options:
             form.addRow(text(self.tr("This sequence has no options.")))
@@ -81,9 +81,9 @@ class ColoursField(QWidget):
         self.boxes: dict[str, QComboBox] = {}
         self._form = QFormLayout(self)
         self._form.setContentsMargins(0, 0, 0, 0)
-        named = [*(one.name for one in book.mixes), *(one.name for one in book.coatings)]
+        named = [*(mix.name for mix in book.mixes), *(coating.name for coating in book.coatings)]
         bottles = (*book.coatings, *COATINGS)
-        thin = {one.name for one in bottles if one.family in THINNERS}
+        thin = {bottle.name for bottle in bottles if bottle.family in THINNERS}
         entries = [(name, name) for name in named if name not in thin]
         for name in NAMES:
             called = bottle(book, name, words.given_name)
@@ -134,7 +134,7 @@ class GiveDialog(FormDialog):
             assert first is not None
             options, colours = still(sequence, first)
         several = len({project for project, _ in spots}) > 1
-        self.models = Checks([(self._named(one, several), one) for one in spots], bare, LINES)
+        self.models = Checks([(self._named(spot, several), spot) for spot in spots], bare, LINES)
         self.only, self.all = QLineEdit(), QPushButton(self.tr("&All shown"))
         self.no_more = QPushButton(self.tr("&None shown"))
         self.options = OptionsField(sequence, options)
@@ -200,7 +200,7 @@ class GiveDialog(FormDialog):
 
     def spots(self) -> list[Spot]:
         """Return the models chosen."""
-        return [one for one in self.models.chosen() if isinstance(one, tuple)]
+        return [other for other in self.models.chosen() if isinstance(other, tuple)]
 
     def _tell(self) -> None:
         """Show the colours that are needed, and how long a model will take."""
@@ -208,7 +208,7 @@ class GiveDialog(FormDialog):
         spots = self.spots() or [(p.name, m.name) for p in self._book.projects for m in p.models]
         for spot in spots:
             found = colours_needed(self._sequence, self._model(spot), chosen)
-            needed |= {one.name for one in found}
+            needed |= {colour.name for colour in found}
         self.colours.show_needed(needed)
         self.outcome.setText(self._outcome(chosen))
 
@@ -276,7 +276,9 @@ class GiveDialog(FormDialog):
 def _length(step: Step) -> int:
     """Return the minutes of one coat of a step."""
     parts = {name.partition("/")[0] for name in step.references()}
-    return step.minutes.of(len(parts), len({one.coating for one in step.applications}))
+    return step.minutes.of(
+        len(parts), len({application.coating for application in step.applications})
+    )
 
 
 def _told(option: Option) -> str:

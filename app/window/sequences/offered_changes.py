@@ -44,14 +44,14 @@ def lines_of(
     return tuple(
         line
         for offer in difference(book, sequence, given)
-        for line in sorted(_of(offer, book, sequence), key=lambda one: one.own)
+        for line in sorted(_of(offer, book, sequence), key=lambda line: line.own)
     )
 
 
 def _of(offer: Offer, book: Book, sequence: Sequence) -> Iterator[OfferLine]:
     tr = words.tr
     model = book.project(offer.project).model(offer.model)
-    titles = titles_of((*model.steps, *(one.step for one in sequence.steps)))
+    titles = titles_of((*model.steps, *(step.step for step in sequence.steps)))
 
     def line(sign: str, kind: str, step: str, what: str) -> OfferLine:
         own = step in offer.own and step not in offer.lost

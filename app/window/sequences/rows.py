@@ -24,11 +24,16 @@ class SequenceRow:
 
 def rows_of(book: Book, given: Mapping[Spot, Given]) -> tuple[SequenceRow, ...]:
     """Return a line for every sequence, a person's own first."""
-    own = {one.name for one in book.sequences}
+    own = {sequence.name for sequence in book.sequences}
     offered = sequences.offers(book, given)
     return tuple(
-        SequenceRow(one, one.name in own, _followers(book, one.name), offered.get(one.name, 0))
-        for one in every_sequence(book)
+        SequenceRow(
+            sequence,
+            sequence.name in own,
+            _followers(book, sequence.name),
+            offered.get(sequence.name, 0),
+        )
+        for sequence in every_sequence(book)
     )
 
 

@@ -24,7 +24,7 @@ def titles_of(steps: Iterable[Step]) -> dict[str, str]:
 
 def places_text(references: Iterable[str]) -> str:
     """Return references in words: "every part but wheels and tracks"."""
-    return words.listed([_place(one) for one in references])
+    return words.listed([_place(reference) for reference in references])
 
 
 def _place(reference: str) -> str:
@@ -32,7 +32,7 @@ def _place(reference: str) -> str:
     if reference == EVERY:
         return tr("every part")
     if reference.startswith(BUT):
-        left_out = [one.strip() for one in reference.removeprefix(BUT).split(";") if one.strip()]
+        left_out = [name.strip() for name in reference.removeprefix(BUT).split(";") if name.strip()]
         return tr("every part but {parts}").format(parts=places_text(left_out))
     part, slash, place = reference.partition("/")
     if part == EVERY and slash:
@@ -43,16 +43,16 @@ def _place(reference: str) -> str:
 
 def where(step: Step) -> str:
     """Return where a step works."""
-    return places_text(sorted(step.references(), key=lambda one: one != EVERY))
+    return places_text(sorted(step.references(), key=lambda reference: reference != EVERY))
 
 
 def colours_text(step: Step) -> str:
     """Return what a step lays, with the number of coats where it is more than one."""
     tr = words.tr
     named: dict[str, int] = {}
-    for one in step.applications:
-        name = words.colour_word(one.coating)
-        named[name] = max(one.coats, named.get(name, 0))
+    for application in step.applications:
+        name = words.colour_word(application.coating)
+        named[name] = max(application.coats, named.get(name, 0))
     told = (
         tr("{colour}, {n} coats").format(colour=colour, n=coats) if coats > 1 else colour
         for colour, coats in named.items()
@@ -80,14 +80,14 @@ def work_text(step: Step) -> str:
     )
 
 
-def only_with(one: SequenceStep) -> str:
+def only_with(step: SequenceStep) -> str:
     """Return with which options a step is there, "" for always."""
     tr = words.tr
     told = []
-    if one.needs:
-        told.append(tr("with {options}").format(options=_options(one.needs)))
-    if one.unless:
-        told.append(tr("not with {options}").format(options=_options(one.unless)))
+    if step.needs:
+        told.append(tr("with {options}").format(options=_options(step.needs)))
+    if step.unless:
+        told.append(tr("not with {options}").format(options=_options(step.unless)))
     return ", ".join(told)
 
 
@@ -152,10 +152,10 @@ def _mark(mark: Mark) -> str:
     return told
 
 
-def step_in_full(one: SequenceStep, sequence: Sequence) -> str:
+def step_in_full(other: SequenceStep, sequence: Sequence) -> str:
     """Return all of a step in a few lines."""
     tr = words.tr
-    step = one.step
+    step = other.step
     titles = titles_of(each.step for each in sequence.steps)
     lines = [
         tr("{work} · {where} · {minutes}").format(
@@ -167,20 +167,22 @@ def step_in_full(one: SequenceStep, sequence: Sequence) -> str:
     waits = waits_text(step, titles)
     if waits:
         lines.append(tr("Gates: {gates}").format(gates=waits))
-    if only_with(one):
-        lines.append(tr("Only {options}").format(options=only_with(one)))
+    if only_with(other):
+        lines.append(tr("Only {options}").format(options=only_with(other)))
     return "\n".join(lines)
 
 
 def _applications(applications: tuple[Application, ...]) -> str:
     tr = words.tr
     told = []
-    for one in applications:
+    for application in applications:
         text = tr("{colour} on {places}, {n} ×").format(
-            colour=one.coating, places=places_text(one.places), n=one.coats
+            colour=application.coating, places=places_text(application.places), n=application.coats
         )
-        if one.share is not None:
-            text = words.fill(tr("{text}, {share:.3g} % of it"), text=text, share=100 * one.share)
+        if application.share is not None:
+            text = words.fill(
+                tr("{text}, {share:.3g} % of it"), text=text, share=100 * application.share
+            )
         told.append(text)
     return "; ".join(told) or NOTHING
 
@@ -219,7 +221,10 @@ def _fields(titles: Titles) -> dict[str, tuple[str, Callable[..., str]]]:
         "split_least": (tr("shortest piece"), _minutes),
         "dries_in": (tr("dries in"), lambda value: value or tr("the usual place")),
         "or_in": (tr("or dries in"), lambda value: words.listed(list(value)) or NOTHING),
-        "traits": (tr("marks"), lambda value: words.listed([str(one) for one in value]) or NOTHING),
+        "traits": (
+            tr("marks"),
+            lambda value: words.listed([str(other) for other in value]) or NOTHING,
+        ),
         "role": (tr("role"), _plain),
         "helper": (tr("needs two people"), _yes),
         "scraped": (tr("faces scraped"), _yes),

@@ -32,7 +32,7 @@ class SequenceStepDialog(FormDialog):
         self._session, self._sequence, self._old = session, sequence, old
         self._single = len(old.step.applications) <= 1
         self._make_fields(old.step)
-        options = [(words.option_word(one.name), one.name) for one in sequence.options]
+        options = [(words.option_word(option.name), option.name) for option in sequence.options]
         self.needs = Checks(options, old.needs)
         self.unless = Checks(options, old.unless)
         self._fill()
@@ -40,12 +40,14 @@ class SequenceStepDialog(FormDialog):
     def _make_fields(self, step: Step) -> None:
         tr, minutes = self.tr, self.tr(" min")
         self.title = line(step.title)
-        self.tool = choice(((words.tool_word(one), one.value) for one in Tool), step.tool.value)
+        self.tool = choice(((words.tool_word(tool), tool.value) for tool in Tool), step.tool.value)
         self.fixed = whole(step.minutes.fixed, 0, 9999, minutes)
         self.per_part = whole(step.minutes.per_part, 0, 9999, minutes)
         self.per_change = whole(step.minutes.per_change, 0, 9999, minutes)
         self.places = line("; ".join(step.references()), 320)
-        colours = ((words.colour_word(one.name), one.name) for one in self._sequence.colours)
+        colours = (
+            (words.colour_word(colour.name), colour.name) for colour in self._sequence.colours
+        )
         coat = step.applications[0] if step.applications else None
         self.colour = choice(colours, coat.coating if coat else None)
         self.coats = whole(coat.coats if coat else 1, 0, 99)
@@ -54,7 +56,8 @@ class SequenceStepDialog(FormDialog):
         self.least = whole(step.split_least or 10, 0, 9999, minutes)
         self.splits = Maybe(self.least, step.split_least is not None, tr("may be broken off"))
         self.traits = Checks(
-            ((QCoreApplication.translate("trait", one.value), one) for one in Trait), step.traits
+            ((QCoreApplication.translate("trait", trait.value), trait) for trait in Trait),
+            step.traits,
         )
 
     def _fill(self) -> None:
@@ -94,7 +97,7 @@ class SequenceStepDialog(FormDialog):
         if self._single and old.applications:
             (coat,) = old.applications
             applications = (self._coat(coat, places),)
-            touches = tuple(one for one in old.touches if one in places)
+            touches = tuple(touch for touch in old.touches if touch in places)
         elif self._single:
             touches = places
         changed = replace(
@@ -110,7 +113,7 @@ class SequenceStepDialog(FormDialog):
             touches=touches,
             look_in=self.look.value() if self.looks.on else None,
             split_least=self.least.value() if self.splits.on else None,
-            traits=tuple(one for one in Trait if one in self.traits.chosen()),
+            traits=tuple(trait for trait in Trait if trait in self.traits.chosen()),
         )
         return SequenceStep(step=changed, needs=_names(self.needs), unless=_names(self.unless))
 
@@ -133,11 +136,11 @@ class SequenceStepDialog(FormDialog):
 def _references(text: str) -> tuple[str, ...]:
     """Return the references typed; all after "* but" belong to it."""
     before, but, after = text.partition(BUT)
-    told = [one.strip() for one in before.split(";") if one.strip()]
+    told = [name.strip() for name in before.split(";") if name.strip()]
     if but:
-        told.append(BUT + "; ".join(one.strip() for one in after.split(";") if one.strip()))
+        told.append(BUT + "; ".join(name.strip() for name in after.split(";") if name.strip()))
     return tuple(told)
 
 
 def _names(checks: Checks) -> tuple[str, ...]:
-    return tuple(str(one) for one in checks.chosen())
+    return tuple(str(other) for other in checks.chosen())

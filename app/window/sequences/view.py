@@ -116,12 +116,12 @@ class SequencesView(QWidget):
             tr("Steps of the sequence"),
             tr("No step."),
             (
-                Column(tr("Step"), lambda one: words.title_word(one.step.title) or one.step.id),
+                Column(tr("Step"), lambda step: words.title_word(step.step.title) or step.step.id),
                 Column(tr("Only"), only_with),
-                Column(tr("Work"), lambda one: work_text(one.step)),
-                Column(tr("Lays"), lambda one: colours_text(one.step), swatch=self._swatch),
-                Column(tr("Where"), lambda one: where(one.step)),
-                Column(tr("Takes"), lambda one: minutes_text(one.step.minutes)),
+                Column(tr("Work"), lambda step: work_text(step.step)),
+                Column(tr("Lays"), lambda step: colours_text(step.step), swatch=self._swatch),
+                Column(tr("Where"), lambda step: where(step.step)),
+                Column(tr("Takes"), lambda step: minutes_text(step.step.minutes)),
             ),
             self._in_full,
         )
@@ -129,18 +129,18 @@ class SequencesView(QWidget):
         listing.row_button(
             tr("Change…"), self._asking(SequenceStepDialog, lambda: self.steps), enter=True
         )
-        listing.row_button(tr("Earlier"), lambda one: self._move(one, -1))
-        listing.row_button(tr("Later"), lambda one: self._move(one, 1))
+        listing.row_button(tr("Earlier"), lambda step: self._move(step, -1))
+        listing.row_button(tr("Later"), lambda step: self._move(step, 1))
         listing.row_button(
             tr("Copy behind it"),
-            lambda one: self._change(
-                listing, lambda old: sequence_steps.copy_step(old, one.step.id)[0]
+            lambda step: self._change(
+                listing, lambda old: sequence_steps.copy_step(old, step.step.id)[0]
             ),
         )
         listing.row_button(
             tr("Remove"),
-            lambda one: self._change(
-                listing, lambda old: sequence_steps.remove_step(old, one.step.id)
+            lambda step: self._change(
+                listing, lambda old: sequence_steps.remove_step(old, step.step.id)
             ),
             delete=True,
         )
@@ -152,10 +152,10 @@ class SequencesView(QWidget):
             tr("Options of the sequence"),
             tr("No option: every model gets every step that it has the parts for."),
             (
-                Column(tr("Option"), lambda one: words.option_word(one.name)),
-                Column(tr("Choice"), lambda one: words.option_word(one.choice)),
-                Column(tr("Usual"), lambda one: tr("yes") if one.usual else ""),
-                Column(tr("Note"), lambda one: words.option_word(one.note)),
+                Column(tr("Option"), lambda option: words.option_word(option.name)),
+                Column(tr("Choice"), lambda option: words.option_word(option.choice)),
+                Column(tr("Usual"), lambda option: tr("yes") if option.usual else ""),
+                Column(tr("Note"), lambda option: words.option_word(option.note)),
             ),
         )
         listing.add_button(tr("Add option…"), lambda: self._ask(OptionDialog, None, listing))
@@ -164,8 +164,8 @@ class SequencesView(QWidget):
         )
         listing.row_button(
             tr("Remove"),
-            lambda one: self._change(
-                listing, lambda old: sequence_steps.remove_option(old, one.name)
+            lambda option: self._change(
+                listing, lambda old: sequence_steps.remove_option(old, option.name)
             ),
             delete=True,
         )
@@ -178,10 +178,12 @@ class SequencesView(QWidget):
             tr("No colour: the sequence lays nothing."),
             (
                 Column(
-                    tr("Colour"), lambda one: words.colour_word(one.name), swatch=self._usual_swatch
+                    tr("Colour"),
+                    lambda colour: words.colour_word(colour.name),
+                    swatch=self._usual_swatch,
                 ),
                 Column(tr("Usually"), self._usually),
-                Column(tr("Note"), lambda one: words.colour_word(one.note)),
+                Column(tr("Note"), lambda colour: words.colour_word(colour.note)),
             ),
         )
         listing.add_button(tr("Add colour…"), lambda: self._ask(ColourDialog, None, listing))
@@ -196,21 +198,21 @@ class SequencesView(QWidget):
             tr("Changes offered to the models that came from it"),
             tr("Every model that came from this sequence is as the sequence would make it now."),
             (
-                Column(tr("Model"), lambda one: one.model, tip=lambda one: one.project),
-                Column(tr("What"), lambda one: f"{one.sign} {one.kind}"),
-                Column(tr("Step"), lambda one: one.step),
-                Column(tr("How"), lambda one: one.what),
+                Column(tr("Model"), lambda line: line.model, tip=lambda line: line.project),
+                Column(tr("What"), lambda line: f"{line.sign} {line.kind}"),
+                Column(tr("Step"), lambda line: line.step),
+                Column(tr("How"), lambda line: line.what),
             ),
-            lambda one: one.what,
+            lambda line: line.what,
         )
         listing.row_button(
-            tr("Take over for this model"), lambda one: self._take_over({one.spot}), enter=True
+            tr("Take over for this model"), lambda line: self._take_over({line.spot}), enter=True
         )
         listing.row_button(tr("Take over for all"), lambda _one: self._take_over(self._spots()))
         listing.row_button(
             tr("Leave this model as it is"),
-            lambda one: listing.say(
-                self._session.attempt(lambda book: sequences.leave(book, [one.spot]))
+            lambda line: listing.say(
+                self._session.attempt(lambda book: sequences.leave(book, [line.spot]))
             ),
         )
         return listing
@@ -252,13 +254,13 @@ class SequencesView(QWidget):
         self._inside()
 
     def _inside(self) -> None:
-        one, book = self.sequence(), self._session.book
-        if one is None or book is None:
+        sequence, book = self.sequence(), self._session.book
+        if sequence is None or book is None:
             return
-        lines = lines_of(book, one, self._given)
+        lines = lines_of(book, sequence, self._given)
         self._show_steps()
-        self.options.show_rows(one.options)
-        self.colours.show_rows(one.colours)
+        self.options.show_rows(sequence.options)
+        self.colours.show_rows(sequence.colours)
         self.offers.show_rows(lines)
         models = len({line.spot for line in lines if not line.own})
         told = self.tr("Changes offered ({n})").format(n=models)
@@ -282,7 +284,7 @@ class SequencesView(QWidget):
             return
         usual = sequences.usual_options(book, chosen)
         all_of_them = not self.usual.isChecked()
-        self.steps.show_rows([one for one in chosen.steps if all_of_them or holds(one, usual)])
+        self.steps.show_rows([step for step in chosen.steps if all_of_them or holds(step, usual)])
         self.usual.setVisible(bool(chosen.options))
 
     def _offered(self, row: SequenceRow) -> str:
@@ -290,38 +292,38 @@ class SequencesView(QWidget):
             return ""
         return words.count(row.differ, self.tr("△ to 1 model"), self.tr("△ to {n} models"))
 
-    def _in_full(self, one: SequenceStep) -> str:
+    def _in_full(self, step: SequenceStep) -> str:
         chosen = self.sequence()
-        return step_in_full(one, chosen) if chosen else ""
+        return step_in_full(step, chosen) if chosen else ""
 
-    def _swatch(self, one: SequenceStep) -> str:
+    def _swatch(self, step: SequenceStep) -> str:
         chosen = self.sequence()
-        laid = {each.coating for each in one.step.applications}
+        laid = {each.coating for each in step.step.applications}
         usual = [colour for colour in (chosen.colours if chosen else ()) if colour.name in laid]
         return self._usual_swatch(usual[0]) if usual else ""
 
-    def _usually(self, one: Colour) -> str:
+    def _usually(self, colour: Colour) -> str:
         book = self._session.book
-        if not one.usual or book is None:
+        if not colour.usual or book is None:
             return self.tr("asked each time")
-        return bottle(book, one.usual, words.given_name)
+        return bottle(book, colour.usual, words.given_name)
 
-    def _usual_swatch(self, one: Colour) -> str:
+    def _usual_swatch(self, colour: Colour) -> str:
         book = self._session.book
-        return swatch_of(book, one.usual) if book and one.usual else ""
+        return swatch_of(book, colour.usual) if book and colour.usual else ""
 
     # -- what is done ----------------------------------------------------------------------
 
-    def _ask(self, dialog: Callable[..., QWidget], one: object, listing: QWidget) -> None:
+    def _ask(self, dialog: Callable[..., QWidget], other: object, listing: QWidget) -> None:
         chosen = self.sequence()
         if chosen is not None:
-            dialog(self._session, chosen, one, self).open()  # type: ignore[attr-defined]
+            dialog(self._session, chosen, other, self).open()  # type: ignore[attr-defined]
             listing.setFocus()
 
     def _asking(
         self, dialog: Callable[..., QWidget], listing: Callable[[], QWidget]
     ) -> Callable[[object], None]:
-        return lambda one: self._ask(dialog, one, listing())
+        return lambda other: self._ask(dialog, other, listing())
 
     def _change(
         self,
@@ -339,15 +341,15 @@ class SequencesView(QWidget):
         listing.say(refused)
         return refused is None
 
-    def _move(self, one: SequenceStep, by: int) -> None:
+    def _move(self, step: SequenceStep, by: int) -> None:
         """Move a step past the next one that is shown, and keep it chosen."""
         rows, chosen = self.steps.model.rows, self.sequence()
         to = self.steps.table.currentIndex().row() + by
         if chosen is None or not 0 <= to < len(rows):
             return
         ids = [each.step.id for each in chosen.steps]
-        far = ids.index(rows[to].step.id) - ids.index(one.step.id)
-        if self._change(self.steps, lambda old: sequence_steps.move_step(old, one.step.id, far)):
+        far = ids.index(rows[to].step.id) - ids.index(step.step.id)
+        if self._change(self.steps, lambda old: sequence_steps.move_step(old, step.step.id, far)):
             self.steps.choose(to)
 
     def _spots(self) -> set[tuple[str, str]]:

@@ -87,7 +87,9 @@ def picture_blocks(
 
 def of_evenings(strip: Strip, evenings: tuple[Interval, ...]) -> Strip:
     """Return what a strip shows of some stretches."""
-    wanted = [one for one in strip.columns if any(one.interval.overlaps(it) for it in evenings)]
+    wanted = [
+        column for column in strip.columns if any(column.interval.overlaps(it) for it in evenings)
+    ]
     return _cut(strip, tuple(wanted))
 
 
@@ -110,11 +112,13 @@ def _cut(strip: Strip, columns: tuple[StripColumn, ...]) -> Strip:
     if not columns:
         return replace(strip, columns=())
     shown = Interval(columns[0].interval.start, columns[-1].interval.end)
-    pieces = tuple(one for one in strip.pieces if one.interval.overlaps(shown))
+    pieces = tuple(piece for piece in strip.pieces if piece.interval.overlaps(shown))
     wedges = tuple(
-        one for one in strip.wedges if one.start < shown.end and (one.opens or 0) > shown.start
+        wedge
+        for wedge in strip.wedges
+        if wedge.start < shown.end and (wedge.opens or 0) > shown.start
     )
-    busy = {lane for piece in pieces for lane in piece.lanes} | {one.lane for one in wedges}
+    busy = {lane for piece in pieces for lane in piece.lanes} | {wedge.lane for wedge in wedges}
     return replace(
         strip,
         columns=columns,
@@ -122,16 +126,18 @@ def _cut(strip: Strip, columns: tuple[StripColumn, ...]) -> Strip:
         wedges=wedges,
         lanes=tuple(lane for lane in strip.lanes if lane.index in busy),
         brackets=tuple(
-            one for one in strip.brackets if one.lane in busy and shown.start < one.at <= shown.end
+            bracket
+            for bracket in strip.brackets
+            if bracket.lane in busy and shown.start < bracket.at <= shown.end
         ),
-        set_ups=tuple(one for one in strip.set_ups if one.interval.overlaps(shown)),
-        held=tuple(one for one in strip.held if one.interval.overlaps(shown)),
+        set_ups=tuple(up for up in strip.set_ups if up.interval.overlaps(shown)),
+        held=tuple(held for held in strip.held if held.interval.overlaps(shown)),
     )
 
 
 def _rows(at: StripPicture) -> Iterator[PictureRow]:
     for number, airbrush in enumerate(at.strip.airbrushes):
-        used = [one.airbrush for one in at.strip.set_ups] + [one.airbrush for one in at.strip.held]
+        used = [up.airbrush for up in at.strip.set_ups] + [held.airbrush for held in at.strip.held]
         if number in used:
             name = text_bands(words.capital(airbrush), at.font, 6, at.left - 14, SOFT)
             least = at.line * 2.6

@@ -98,11 +98,11 @@ def current(picture: PlanSnapshot, book: Book) -> Shopping:
     return shopping(book, picture.plan, picture.now)
 
 
-def _only_stock_differs(one: Book, other: Book) -> bool:
+def _only_stock_differs(book: Book, other: Book) -> bool:
     kept = ("projects", "mixes", "gear")
-    names = [[coating.name for coating in book.coatings] for book in (one, other)]
+    names = [[coating.name for coating in book.coatings] for book in (book, other)]
     return names[0] == names[1] and all(
-        getattr(one, field) == getattr(other, field) for field in kept
+        getattr(book, field) == getattr(other, field) for field in kept
     )
 
 

@@ -60,7 +60,7 @@ class FindingsPanel(QScrollArea):
         if not findings:
             sound = self.tr("The order of coats is sound.")
             column.addWidget(self._line(RingMark(self._colours), [sound])[0])
-        for finding in sorted(findings, key=lambda one: -one.verdict.rank):
+        for finding in sorted(findings, key=lambda finding: -finding.verdict.rank):
             column.addWidget(self._finding(finding))
         if choices:
             column.addWidget(text(self.tr("Where practice is divided"), bold=True, size=1.1))

@@ -63,15 +63,17 @@ def place_name(place: str) -> str:
     return place.replace("/", ", ")
 
 
-def hard_line(one: HardClear, zone: ZoneInfo, now: int) -> str:
+def hard_line(hard_clear: HardClear, zone: ZoneInfo, now: int) -> str:
     """Return from when on a model may get a hard clear, and what holds it."""
-    if one.opens is None:
+    if hard_clear.opens is None:
         return words.tr("No date for a hard clear, because of {coating} on {place}").format(
-            coating=one.coating, place=place_name(one.place)
+            coating=hard_clear.coating, place=place_name(hard_clear.place)
         )
     form = words.tr("A hard clear at the earliest: {time}, because of {coating} on {place}")
     return form.format(
-        time=words.when(one.opens, zone, now), coating=one.coating, place=place_name(one.place)
+        time=words.when(hard_clear.opens, zone, now),
+        coating=hard_clear.coating,
+        place=place_name(hard_clear.place),
     )
 
 

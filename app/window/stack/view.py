@@ -139,8 +139,8 @@ class StackView(QWidget):
             self.place.setCurrentIndex(names.index(before))
         blocked.unblock()
         self.findings.show_findings(
-            tuple(one for one in picture.findings if one.model in (chosen[1], "")),
-            tuple(one for one in picture.choices if one.model == chosen[1]),
+            tuple(finding for finding in picture.findings if finding.model in (chosen[1], "")),
+            tuple(choice for choice in picture.choices if choice.model == chosen[1]),
         )
         self._show_hard(chosen)
         self._show_place()
@@ -148,10 +148,14 @@ class StackView(QWidget):
     def _show_hard(self, chosen: tuple[str, str]) -> None:
         """Tell from when on the model may get a hard clear; nothing if no film of it is slow."""
         assert self._picture is not None
-        mine = [one for one in self._picture.hard_clears if (one.project, one.model) == chosen]
+        mine = [
+            clear for clear in self._picture.hard_clears if (clear.project, clear.model) == chosen
+        ]
         self.hard.setVisible(bool(mine))
         self.hard.setText(
-            "\n".join(hard_line(one, self._picture.zone, self._picture.now) for one in mine)
+            "\n".join(
+                hard_line(hard_clear, self._picture.zone, self._picture.now) for hard_clear in mine
+            )
         )
 
     def _show_place(self) -> None:

@@ -67,9 +67,14 @@ def families(book: Book, found: Shopping | None, today: date) -> tuple[FamilyRow
     roles = _roles(book)
     rows: dict[Family, list[StockRow]] = defaultdict(list)
     for stock in stock_now(book):
-        one = stock.coating
-        rows[one.family].append(
-            StockRow(stock, roles.get(one.name, ()), lines.get(one.name), old_bottle(one, today))
+        coating = stock.coating
+        rows[coating.family].append(
+            StockRow(
+                stock,
+                roles.get(coating.name, ()),
+                lines.get(coating.name),
+                old_bottle(coating, today),
+            )
         )
     return tuple(
         FamilyRows(family, tuple(sorted(rows[family], key=lambda row: row.coating.name.casefold())))

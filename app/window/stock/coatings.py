@@ -97,13 +97,15 @@ class CoatingsPage(QWidget):
         return (
             Column(
                 tr("State"),
-                lambda one: words.state_word(one.state.value),
-                tip=lambda one: state_meaning(one.state),
+                lambda cure_line: words.state_word(cure_line.state.value),
+                tip=lambda cure_line: state_meaning(cure_line.state),
             ),
-            Column(tr("As stated"), lambda one: words.span(round(one.minutes)), True),
+            Column(tr("As stated"), lambda cure_line: words.span(round(cure_line.minutes)), True),
             Column(
                 tr("As learned"),
-                lambda one: "" if one.learned is None else words.span(round(one.learned)),
+                lambda cure_line: (
+                    "" if cure_line.learned is None else words.span(round(cure_line.learned))
+                ),
                 True,
             ),
             Column(tr("Source"), cure_source, tip=cure_source),
@@ -170,7 +172,7 @@ class CoatingsPage(QWidget):
         letters = self.tree.fontMetrics()
         for column in range(OPENED):
             head = self.model.headerData(column, Qt.Orientation.Horizontal)
-            told = {head, *(cell(row, column) for one in families for row in one.rows)}
+            told = {head, *(cell(row, column) for family in families for row in family.rows)}
             wide = max(letters.horizontalAdvance(words_) for words_ in told)
             if column == NAME:
                 wide = min(wide, WIDEST_NAME) + ICON_ROOM
@@ -301,9 +303,9 @@ class CoatingsPage(QWidget):
         self.message.say(f"{told_place(book, refused.place)}: {translated(refused.mend)}")
 
 
-def cure_source(one: CureLine) -> str:
+def cure_source(cure_line: CureLine) -> str:
     """Return where a time is from: the label, or how much the family's figure is worth."""
-    status = QCoreApplication.translate("status", one.status.value)
-    if one.source.startswith(one.status.value):
-        return one.source
-    return words.tr("{status}: {source}").format(status=status, source=one.source)
+    status = QCoreApplication.translate("status", cure_line.status.value)
+    if cure_line.source.startswith(cure_line.status.value):
+        return cure_line.source
+    return words.tr("{status}: {source}").format(status=status, source=cure_line.source)

@@ -41,7 +41,7 @@ GREY = "#808080"
 
 def _names(session: Session) -> tuple[str, ...]:
     book = session.book
-    return tuple(one.name for one in book.coatings) if book else ()
+    return tuple(coating.name for coating in book.coatings) if book else ()
 
 
 class AmountDialog(FormDialog):
@@ -76,7 +76,7 @@ class MixDialog(FormDialog):
         super().__init__(words.tr("Mix") if old else words.tr("Another mix"), parent, self._try)
         self._session, self._old = session, old
         self.name = line(old.name if old else self.tr("new mix"))
-        amounts = [(one.coating, one.parts) for one in old.portions] if old else []
+        amounts = [(portion.coating, portion.parts) for portion in old.portions] if old else []
         self.portions = PortionsEditor(_names(session), amounts)
         self.life = whole(old.life_minutes if old else 240, 0, 99_999, self.tr(" min"))
         self.swatch = SwatchField(old.swatch if old and old.swatch else GREY)
@@ -115,18 +115,18 @@ class ConsumableDialog(FormDialog):
         super().__init__(title, parent, self._try)
         self._session, self._old = session, old
         tr = self.tr
-        one = old or Consumable(name=tr("new consumable"), unit=tr("pieces"))
-        self._left = _left(session, one)
-        self.name, self.unit = line(one.name), line(one.unit, 110)
+        consumable = old or Consumable(name=tr("new consumable"), unit=tr("pieces"))
+        self._left = _left(session, consumable)
+        self.name, self.unit = line(consumable.name), line(consumable.unit, 110)
         self.left = number(self._left, 0, 1e7, decimals=1)
-        self.per_pass = number(one.per_pass, 0, 1e5, decimals=2, step=0.5)
+        self.per_pass = number(consumable.per_pass, 0, 1e5, decimals=2, step=0.5)
         self.stages: dict[Stage, QCheckBox] = {}
         holder = QWidget()
         flow = FlowLayout(holder, across=10, down=2)
         for stage in Stage:
             box = QCheckBox(words.stage_word(stage))
             box.setToolTip(stage_meaning(stage))
-            box.setChecked(stage in one.stages)
+            box.setChecked(stage in consumable.stages)
             self.stages[stage] = box
             flow.addWidget(box)
         form = self.page("")
@@ -166,7 +166,7 @@ class LeftoverDialog(FormDialog):
         self._session, self._old = session, old
         tr = self.tr
         mixed = old or of
-        amounts = [(one.coating, one.parts) for one in mixed.portions] if mixed else []
+        amounts = [(portion.coating, portion.parts) for portion in mixed.portions] if mixed else []
         made = old.made.astimezone(session.zone) if old else _now(session)
         self.name = line(mixed.name if mixed else tr("jar 1"))
         self.amount = number(old.ml if old else 5, 0, 99_999, decimals=1, suffix=tr(" ml"))
@@ -215,7 +215,7 @@ class CardDialog(FormDialog):
         self.name = line(old.name if old else tr("card 1"))
         self.on = date_edit()
         set_day(self.on, old.on if old else _now(session).date())
-        drops = [(one.coating, float(one.drops)) for one in old.drops] if old else []
+        drops = [(drop.coating, float(drop.drops)) for drop in old.drops] if old else []
         self.drops = PortionsEditor(_names(session), drops, whole=True)
         self.note = QPlainTextEdit(old.note if old else "")
         self.note.setTabChangesFocus(True)
@@ -253,10 +253,10 @@ def _portions(editor: PortionsEditor) -> tuple[Portion, ...]:
         raise problem.under("portions") from None
 
 
-def _left(session: Session, one: Consumable) -> float:
+def _left(session: Session, consumable: Consumable) -> float:
     book = session.book
     found = {each.consumable.name: each.left for each in consumables_now(book)} if book else {}
-    return round(found.get(one.name, 0.0), 1)
+    return round(found.get(consumable.name, 0.0), 1)
 
 
 def _now(session: Session) -> datetime:

@@ -34,7 +34,7 @@ class _Family:
 
     def __init__(self, value: FamilyRows, row: int) -> None:
         self.value, self.row, self.number = value, row, next(COUNTED)
-        self.below = [_Coating(one, at, self) for at, one in enumerate(value.rows)]
+        self.below = [_Coating(stock_row, at, self) for at, stock_row in enumerate(value.rows)]
 
 
 class _Coating:
@@ -68,20 +68,22 @@ class StockModel(QAbstractItemModel):
 
     def show_families(self, families: tuple[FamilyRows, ...]) -> None:
         """Show other coatings; lines that stay keep their indexes."""
-        if _names(families) == _names(tuple(one.value for one in self._families)):
-            for one, value in zip(self._families, families, strict=True):
-                one.value = value
-                for each, row in zip(one.below, value.rows, strict=True):
+        if _names(families) == _names(tuple(family.value for family in self._families)):
+            for family, value in zip(self._families, families, strict=True):
+                family.value = value
+                for each, row in zip(family.below, value.rows, strict=True):
                     each.take(row)
-                above = self.index(one.row, 0)
+                above = self.index(family.row, 0)
                 self.dataChanged.emit(
-                    self.index(0, 0, above), self.index(len(one.below) - 1, OPENED, above)
+                    self.index(0, 0, above), self.index(len(family.below) - 1, OPENED, above)
                 )
             return
         self.beginResetModel()
         self._families = [_Family(value, row) for row, value in enumerate(families)]
-        self._numbered = {one.number: one for one in self._families}
-        self._numbered |= {one.number: one for family in self._families for one in family.below}
+        self._numbered = {family.number: family for family in self._families}
+        self._numbered |= {
+            other.number: other for family in self._families for other in family.below
+        }
         self.endResetModel()
 
     def entry(self, index: Index) -> _Family | _Coating | None:
@@ -99,9 +101,9 @@ class StockModel(QAbstractItemModel):
     def index_of(self, name: str) -> QModelIndex:
         """Return the line of a coating, an invalid index if there is none."""
         for family in self._families:
-            for one in family.below:
-                if one.value.coating.name == name:
-                    return self._index_of(one)
+            for other in family.below:
+                if other.value.coating.name == name:
+                    return self._index_of(other)
         return QModelIndex()
 
     def index(self, row: int, column: int, parent: Index = NO_INDEX) -> QModelIndex:
@@ -227,11 +229,11 @@ def ml(amount: float) -> str:
 
 def cell(row: StockRow, column: int) -> str:
     """Return what a cell of a coating says."""
-    one = row.coating
+    coating = row.coating
     if column == NAME:
-        return one.name
+        return coating.name
     if column == FINISH:
-        return QCoreApplication.translate("finish", one.finish.value)
+        return QCoreApplication.translate("finish", coating.finish.value)
     if column == ROLE:
         told = [role_word(role) for role in row.roles[:MOST_ROLES]]
         return ", ".join(told) + (" …" if len(row.roles) > MOST_ROLES else "")
@@ -240,8 +242,8 @@ def cell(row: StockRow, column: int) -> str:
     if column == NEEDED:
         return needed(row)
     if column == BOTTLE:
-        return words.fill(words.tr("{amount:g} ml"), amount=one.bottle_ml)
-    opened = words.day(one.opened) + f" {one.opened.year}" if one.opened else ""
+        return words.fill(words.tr("{amount:g} ml"), amount=coating.bottle_ml)
+    opened = words.day(coating.opened) + f" {coating.opened.year}" if coating.opened else ""
     return f"△ {opened}" if row.old else opened
 
 
@@ -278,4 +280,6 @@ def tip(row: StockRow, column: int) -> str:
 
 
 def _names(families: tuple[FamilyRows, ...]) -> list[tuple[str, ...]]:
-    return [(one.family.value, *(row.coating.name for row in one.rows)) for one in families]
+    return [
+        (family.family.value, *(row.coating.name for row in family.rows)) for family in families
+    ]

@@ -88,16 +88,26 @@ class StockView(QWidget):
             tr("Consumables"),
             tr("Nothing yet: tape, decal fluid, foam, swabs and the like."),
             (
-                Column(tr("Consumable"), lambda one: one.consumable.name),
-                Column(tr("Left"), lambda one: amount(one.left, one.consumable.unit), True),
+                Column(tr("Consumable"), lambda consumable_now: consumable_now.consumable.name),
+                Column(
+                    tr("Left"),
+                    lambda consumable_now: amount(
+                        consumable_now.left, consumable_now.consumable.unit
+                    ),
+                    True,
+                ),
                 Column(
                     tr("A coat takes"),
-                    lambda one: amount(one.consumable.per_pass, one.consumable.unit),
+                    lambda consumable_now: amount(
+                        consumable_now.consumable.per_pass, consumable_now.consumable.unit
+                    ),
                     True,
                 ),
                 Column(
                     tr("At"),
-                    lambda one: ", ".join(words.stage_word(each) for each in one.consumable.stages),
+                    lambda consumable_now: ", ".join(
+                        words.stage_word(each) for each in consumable_now.consumable.stages
+                    ),
                 ),
             ),
         )
@@ -111,14 +121,18 @@ class StockView(QWidget):
         )
         listing.row_button(
             tr("Change…"),
-            lambda one: ConsumableDialog(self._session, one.consumable, self).open(),
+            lambda consumable_now: ConsumableDialog(
+                self._session, consumable_now.consumable, self
+            ).open(),
             enter=True,
         )
         listing.row_button(tr("Count…"), self._count)
         listing.row_button(tr("Bought…"), self._buy)
         listing.row_button(
             tr("Remove"),
-            lambda one: self._remove(listing, stock.remove_consumable, one.consumable.name),
+            lambda consumable_now: self._remove(
+                listing, stock.remove_consumable, consumable_now.consumable.name
+            ),
             delete=True,
         )
 
@@ -128,11 +142,14 @@ class StockView(QWidget):
             tr("Leftover mixes"),
             tr("No leftover mix is kept for touch-ups."),
             (
-                Column(tr("Jar"), lambda one: one.name),
-                Column(tr("How much"), lambda one: ml(one.ml), True),
-                Column(tr("Parts"), lambda one: _parts(one.portions), True),
-                Column(tr("Of"), lambda one: contents(one.portions)),
-                Column(tr("Mixed"), lambda one: words.day(one.made.astimezone(self._session.zone))),
+                Column(tr("Jar"), lambda leftover: leftover.name),
+                Column(tr("How much"), lambda leftover: ml(leftover.ml), True),
+                Column(tr("Parts"), lambda leftover: _parts(leftover.portions), True),
+                Column(tr("Of"), lambda leftover: contents(leftover.portions)),
+                Column(
+                    tr("Mixed"),
+                    lambda leftover: words.day(leftover.made.astimezone(self._session.zone)),
+                ),
                 Column(tr("Keeps"), self._keeps),
             ),
         )
@@ -145,15 +162,15 @@ class StockView(QWidget):
             tr("Sample cards"),
             tr("No sample card yet: a painted card, with what was mixed drop by drop."),
             (
-                Column(tr("Card"), lambda one: one.name),
-                Column(tr("Painted"), lambda one: words.day(one.on) + f" {one.on.year}"),
+                Column(tr("Card"), lambda card: card.name),
+                Column(tr("Painted"), lambda card: words.day(card.on) + f" {card.on.year}"),
                 Column(
                     tr("Drops"),
-                    lambda one: ", ".join(f"{each.drops} {each.coating}" for each in one.drops),
+                    lambda card: ", ".join(f"{each.drops} {each.coating}" for each in card.drops),
                 ),
-                Column(tr("Photo"), lambda one: tr("yes") if one.photo else ""),
+                Column(tr("Photo"), lambda card: tr("yes") if card.photo else ""),
                 Column(
-                    tr("Note"), lambda one: " ".join(one.note.split()), tip=lambda one: one.note
+                    tr("Note"), lambda card: " ".join(card.note.split()), tip=lambda card: card.note
                 ),
             ),
         )
@@ -167,14 +184,14 @@ class StockView(QWidget):
         remove: Callable[[Book, str], Edit],
         add: str,
     ) -> None:
-        def ask(one: object) -> None:
+        def ask(other: object) -> None:
             listing.say(None)
-            dialog(self._session, one, self).open()  # type: ignore[attr-defined]
+            dialog(self._session, other, self).open()  # type: ignore[attr-defined]
 
         listing.add_button(add, lambda: ask(None))
         listing.row_button(self.tr("Change…"), ask, enter=True)
         listing.row_button(
-            self.tr("Remove"), lambda one: self._remove(listing, remove, one.name), delete=True
+            self.tr("Remove"), lambda other: self._remove(listing, remove, other.name), delete=True
         )
 
     def _remove(
@@ -233,28 +250,28 @@ class StockView(QWidget):
     def _keep_leftover(self, mix: Mix) -> None:
         LeftoverDialog(self._session, None, self, of=mix).open()
 
-    def _keeps(self, one: Leftover) -> str:
-        until = minute_of(one.made) + one.keeps_days * DAY
+    def _keeps(self, leftover: Leftover) -> str:
+        until = minute_of(leftover.made) + leftover.keeps_days * DAY
         day: date = moment_of(until, self._session.zone).date()
         if until <= self._session.now:
             return self.tr("△ no longer, since {day}").format(day=words.day(day))
         return self.tr("until {day}").format(day=words.day(day))
 
-    def _count(self, one: ConsumableNow) -> None:
-        name, unit = one.consumable.name, one.consumable.unit
-        box = number(one.left, 0, 1e7, decimals=1, suffix=f" {unit}")
+    def _count(self, consumable_now: ConsumableNow) -> None:
+        name, unit = consumable_now.consumable.name, consumable_now.consumable.unit
+        box = number(consumable_now.left, 0, 1e7, decimals=1, suffix=f" {unit}")
         at = moment_of(self._session.now, self._session.zone)
         about = self.tr("The book thinks that {amount} of {name} are left.")
         self._amount(
             self.tr("Count a consumable"),
             self.tr("&There are"),
-            about.format(amount=amount(one.left, unit), name=name),
+            about.format(amount=amount(consumable_now.left, unit), name=name),
             box,
             lambda book: stock.count_consumable(book, name, round(box.value(), 1), at),
         )
 
-    def _buy(self, one: ConsumableNow) -> None:
-        name, unit = one.consumable.name, one.consumable.unit
+    def _buy(self, consumable_now: ConsumableNow) -> None:
+        name, unit = consumable_now.consumable.name, consumable_now.consumable.unit
         box = number(1, 0, 1e7, decimals=1, suffix=f" {unit}")
         self._amount(
             self.tr("Bought"),

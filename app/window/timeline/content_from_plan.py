@@ -93,9 +93,9 @@ def _lanes(laid: ReplayedPlan) -> tuple[Lane, ...]:
 
 def _pieces(laid: ReplayedPlan, lane_of: dict[tuple[str, str, str], Lane]) -> Iterator[Piece]:
     for key, placed in laid.placed.items():
-        one = laid.of(key)
-        coatings = tuple(dict.fromkeys(coating for _, coating in one.films))
-        lanes = {lane_of[key.project, key.model, part].index for part in one.parts}
+        pass_ = laid.of(key)
+        coatings = tuple(dict.fromkeys(coating for _, coating in pass_.films))
+        lanes = {lane_of[key.project, key.model, part].index for part in pass_.parts}
         for number, interval in enumerate(placed.pieces, start=1):
             yield Piece(
                 key=key,
@@ -103,17 +103,17 @@ def _pieces(laid: ReplayedPlan, lane_of: dict[tuple[str, str, str], Lane]) -> It
                 number=number,
                 of=len(placed.pieces),
                 lanes=tuple(sorted(lanes)),
-                parts=one.parts,
-                stage=one.step.stage,
-                title=one.step.title,
-                tool=one.step.tool,
+                parts=pass_.parts,
+                stage=pass_.step.stage,
+                title=pass_.step.title,
+                tool=pass_.step.tool,
                 coating=coatings[0] if coatings else "",
                 swatch=swatch_of(laid.book, coatings[0]) if coatings else "",
-                coats=one.step.coats,
+                coats=pass_.step.coats,
                 airbrush=placed.airbrush,
                 reason=placed.reason,
                 logged=placed.logged,
-                free=one.attended(interval).end,
+                free=pass_.attended(interval).end,
                 wishes=wishes_of(laid.book, key),
             )
 
@@ -225,8 +225,8 @@ def _columns(
         for piece in placed.pieces
     ]
     hands += [work.interval for work in laid.plan.bench]
-    start = min([laid.now, *(one.start for one in hands)])
-    ends = [laid.now + 1440, *(one.end for one in hands)]
+    start = min([laid.now, *(hand.start for hand in hands)])
+    ends = [laid.now + 1440, *(hand.end for hand in hands)]
     ends += [finish for _, finish in laid.plan.finishes]
     ends += [at for _, at in targets if at - laid.now < LOOK_AHEAD]
     columns: list[StripColumn] = []
@@ -234,8 +234,8 @@ def _columns(
     outside = sorted(hands)
     zone = laid.calendar.zone
     for stretch in laid.calendar.stretches(start, max(ends)):
-        inside = [one for one in outside if one.overlaps(stretch.interval)]
-        outside = [one for one in outside if not one.overlaps(stretch.interval)]
+        inside = [interval for interval in outside if interval.overlaps(stretch.interval)]
+        outside = [interval for interval in outside if not interval.overlaps(stretch.interval)]
         holds_now = stretch.interval.start <= laid.now < stretch.interval.end
         if inside or holds_now:
             columns.append(StripColumn(stretch.interval, stretch.on, stretch.people))
@@ -245,7 +245,7 @@ def _columns(
         StripColumn(interval, moment_of(interval.start, zone).date(), 1)
         for interval in _merged(outside)
     ]
-    return tuple(sorted(columns, key=lambda one: one.interval)), tuple(free)
+    return tuple(sorted(columns, key=lambda column: column.interval)), tuple(free)
 
 
 def _beyond(laid: ReplayedPlan, columns: tuple[StripColumn, ...]) -> Interval | None:
@@ -256,9 +256,9 @@ def _beyond(laid: ReplayedPlan, columns: tuple[StripColumn, ...]) -> Interval | 
 
 def _merged(intervals: Iterable[Interval]) -> list[Interval]:
     merged: list[Interval] = []
-    for one in sorted(intervals):
-        if merged and one.start <= merged[-1].end:
-            merged[-1] = Interval(merged[-1].start, max(merged[-1].end, one.end))
+    for interval in sorted(intervals):
+        if merged and interval.start <= merged[-1].end:
+            merged[-1] = Interval(merged[-1].start, max(merged[-1].end, interval.end))
         else:
-            merged.append(one)
+            merged.append(interval)
     return merged

@@ -37,14 +37,18 @@ def _slots(strip: Strip, scale: Scale) -> Iterator[Slot]:
         if span.column is not None:
             yield Slot(span.left, span.right, strip.columns[span.column].interval)
             continue
-        free = [one for one in folded if span.start <= one.start and one.end <= span.end]
+        free = [
+            interval
+            for interval in folded
+            if span.start <= interval.start and interval.end <= span.end
+        ]
         wide = span.width / max(1, len(free))
         for number, interval in enumerate(free):
             left = span.left + number * wide
             yield Slot(left, left + wide, interval)
     if scale.spans:
         end = scale.spans[-1]
-        behind = [one for one in folded if one.start >= end.end]
+        behind = [interval for interval in folded if interval.start >= end.end]
         if strip.beyond is not None:
             behind.append(strip.beyond)
         if behind:

@@ -79,7 +79,10 @@ def _wait(painter: QPainter, scene: StripScene, span: PixelSpan, left: float, ri
     else:
         length = words.tr("{minutes} min").format(minutes=minutes)
     painter.drawText(QRectF(left, text * 0.3, right - left, text * 1.4), CENTRE, length)
-    free = sum(span.start <= one.start and one.end <= span.end for one in scene.at.strip.free)
+    free = sum(
+        span.start <= interval.start and interval.end <= span.end
+        for interval in scene.at.strip.free
+    )
     if free:
         name = words.tr("{n} free").format(n=free)
         painter.drawText(QRectF(left, text * 1.8, right - left, text * 1.4), CENTRE, name)

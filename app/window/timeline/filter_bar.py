@@ -98,9 +98,17 @@ class FilterBar(QWidget):
             (words.capital(words.tool_word(tool)), tool) for tool in offered.tools
         ]
         return [
-            (self.projects, self.tr("All projects"), [(one, one) for one in offered.projects]),
+            (
+                self.projects,
+                self.tr("All projects"),
+                [(project, project) for project in offered.projects],
+            ),
             (self.models, self.tr("All models"), models),
-            (self.coatings, self.tr("All coatings"), [(one, one) for one in offered.coatings]),
+            (
+                self.coatings,
+                self.tr("All coatings"),
+                [(coating, coating) for coating in offered.coatings],
+            ),
             (self.tools, self.tr("All tools"), tools),
         ]
 

@@ -97,7 +97,7 @@ def _column(
 def _piece(
     strip: Strip, piece: Piece, wedges: list[Wedge], brackets: list[Bracket], zone: ZoneInfo
 ) -> OutlineNode:
-    below = [_bracket(one, zone, strip.now) for one in brackets]
+    below = [_bracket(bracket, zone, strip.now) for bracket in brackets]
     below += [
         OutlineNode("", wish_line(pin, zone, piece.key.project), "", key=piece.key)
         for pin in piece.wishes
@@ -107,7 +107,7 @@ def _piece(
         what = tr("goes on alone until then; hands are free from {time}").format(time=free)
         ends = words.when(piece.interval.end, zone, strip.now)
         below.insert(0, OutlineNode(ends, what, "", key=piece.key))
-    told = dict.fromkeys(_wedge(one, zone, strip.now) for one in wedges)
+    told = dict.fromkeys(_wedge(wedge, zone, strip.now) for wedge in wedges)
     return OutlineNode(
         time=words.clock(piece.interval.start, zone),
         what=tr("{work} · {model}: {parts}").format(

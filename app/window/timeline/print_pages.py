@@ -180,5 +180,5 @@ def save_strip(parent: QWidget, picture: PlanSnapshot, sieve: Sieve) -> str:
         pages = write_strip(Path(name), picture, sieve)
     except OSError as problem:
         return tr("{file} cannot be written: {why}").format(file=name, why=problem.strerror)
-    one, many = tr("{n} page written to {file}"), tr("{n} pages written to {file}")
-    return (one if pages == 1 else many).format(n=pages, file=Path(name).name)
+    text, many = tr("{n} page written to {file}"), tr("{n} pages written to {file}")
+    return (text if pages == 1 else many).format(n=pages, file=Path(name).name)

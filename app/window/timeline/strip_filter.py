@@ -50,7 +50,7 @@ def sift(strip: Strip, sieve: Sieve) -> Strip:
         if column.interval.start <= strip.now < column.interval.end
         or any(column.interval.overlaps(piece.interval) for piece in pieces)
     )
-    gone = [one.interval for one in strip.columns if one not in columns]
+    gone = [column.interval for column in strip.columns if column not in columns]
     return replace(
         strip,
         columns=columns,

@@ -54,7 +54,7 @@ class _Reader(ast.NodeVisitor):
 
     def visit_ImportFrom(self, node: ast.ImportFrom) -> None:
         """Take ``from app.window.words import tr`` for what it is."""
-        if any(one.name == "tr" and one.asname is None for one in node.names):
+        if any(name.name == "tr" and name.asname is None for name in node.names):
             self._meaning[-1] = (node.module or "").rpartition(".")[2]
 
     def visit_ClassDef(self, node: ast.ClassDef) -> None:
@@ -78,8 +78,8 @@ class _Reader(ast.NodeVisitor):
         if isinstance(target, ast.Name) and target.id == "tr":
             self._meaning[-1] = self._context(node.value)
         elif isinstance(target, ast.Tuple) and isinstance(node.value, ast.Tuple):
-            for one, value in zip(target.elts, node.value.elts, strict=False):
-                if isinstance(one, ast.Name) and one.id == "tr":
+            for elt, value in zip(target.elts, node.value.elts, strict=False):
+                if isinstance(elt, ast.Name) and elt.id == "tr":
                     self._meaning[-1] = self._context(value)
         self.generic_visit(node)
 

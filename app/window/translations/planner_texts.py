@@ -82,9 +82,9 @@ def _texts(call: ast.Call, where: str) -> Iterator[str]:
         elif isinstance(text, ast.IfExp):
             sides = (text.body, text.orelse)
             yield from (
-                one.value
-                for one in sides
-                if isinstance(one, ast.Constant) and isinstance(one.value, str)
+                side.value
+                for side in sides
+                if isinstance(side, ast.Constant) and isinstance(side.value, str)
             )
         elif name in ALWAYS:
             raise UnreadableError(f"{where}:{call.lineno}: no text to read")

@@ -35,19 +35,22 @@ from planner.values.wishes import Level
 def values_shown() -> dict[str, list[str]]:
     """Return all values that are shown as words, by context."""
     found = {
-        context: [one.value for kind in kinds for one in kind]
+        context: [str_enum.value for kind in kinds for str_enum in kind]
         for context, kinds in ENUMERATIONS.items()
     }
-    found["sequence"] = [text for one in ALL for text in (one.name, one.note)]
+    found["sequence"] = [text for sequence in ALL for text in (sequence.name, sequence.note)]
     found["option"] = [
-        text for one in ALL for each in one.options for text in (each.name, each.choice, each.note)
+        text
+        for sequence in ALL
+        for each in sequence.options
+        for text in (each.name, each.choice, each.note)
     ]
     found["colour"] = [
-        text for one in ALL for each in one.colours for text in (each.name, each.note)
+        text for sequence in ALL for each in sequence.colours for text in (each.name, each.note)
     ]
     found["given name"] = [*NAMES, BENCH, AIRBRUSH, WARM_BOX.name, HANDLE, BODY, ALL_OVER]
     found["part"] = list(ALSO_CALLED)
-    found["step"] = [each.step.title for one in ALL for each in one.steps]
+    found["step"] = [each.step.title for sequence in ALL for each in sequence.steps]
     found["said"] = [*texts_said(), *_tables()]
     # The last word on cautions stands in two views.
     found["TonightView"] = found["words"] = [LAST_WORD]
@@ -61,7 +64,9 @@ def _tables() -> Iterable[str]:
     for compared in (Coating, Mix, Project, Sequence):
         yield from (word for word in _field_words(compared, set()) if "[" not in word)
     yield from (
-        one.value for kind in (Next, Below, Event, Level, LookFor, BenchKind) for one in kind
+        bench_kind.value
+        for kind in (Next, Below, Event, Level, LookFor, BenchKind)
+        for bench_kind in kind
     )
     for caution in WRITTEN:
         yield from (caution.text, caution.source)
@@ -78,7 +83,7 @@ def _field_words(kind: type, seen: set[type]) -> Iterable[str]:
         for inner in (
             hint,
             *get_args(hint),
-            *(one for each in get_args(hint) for one in get_args(each)),
+            *(arg for each in get_args(hint) for arg in get_args(each)),
         ):
             if isinstance(inner, type) and is_dataclass(inner) and inner not in seen:
                 yield from _field_words(inner, seen)

@@ -31,7 +31,7 @@ class ElsewhereForm(StageForm):
     def show_book(self, book: Book, now: int) -> None:
         """Offer the locations, and a new one."""
         super().show_book(book, now)
-        known = [(one.name, one.name) for one in book.room.locations]
+        known = [(location.name, location.name) for location in book.room.locations]
         refill(self.where, [(self.tr("a new warm box"), ""), *known])
         self._ask_air()
 
@@ -57,7 +57,7 @@ class ElsewhereForm(StageForm):
         )
 
     def _fresh(self) -> str:
-        taken = [one.name for one in self._book.room.locations] if self._book else []
+        taken = [location.name for location in self._book.room.locations] if self._book else []
         name, number = self.tr("warm box"), 1
         while name in taken:
             number += 1
@@ -94,7 +94,7 @@ class AirForm(ChangeForm):
 
     def show_book(self, book: Book, now: int) -> None:
         """Offer the locations."""
-        refill(self.where, [(one.name, one.name) for one in book.room.locations])
+        refill(self.where, [(location.name, location.name) for location in book.room.locations])
 
     def change(self) -> TriedChange:
         """Return the change that the fields say."""

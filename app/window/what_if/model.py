@@ -29,7 +29,7 @@ class ScenarioModel(QAbstractTableModel):
         self, present: PlanFigures | None, tried: tuple[Tried, ...], zone: ZoneInfo, now: int
     ) -> None:
         """Show what is known; rows are only reset where they are others."""
-        alike = [one.scenario for one in tried] == [one.scenario for one in self._tried]
+        alike = [tried.scenario for tried in tried] == [tried.scenario for tried in self._tried]
         if not alike:
             self.beginResetModel()
         self._present, self._tried, self._zone, self._now = present, tried, zone, now

@@ -179,8 +179,8 @@ class WhatIfView(QScrollArea):
     def _add(self, onto: tuple[Scenario, ...]) -> None:
         form = self.forms[self.kind.currentIndex()]
         try:
-            changes = tuple(change for one in onto for change in one.changes)
-            name = self.tr(" and ").join([*(one.name for one in onto), form.name()])
+            changes = tuple(change for scenario in onto for change in scenario.changes)
+            name = self.tr(" and ").join([*(scenario.name for scenario in onto), form.name()])
             self.runner.add(Scenario(name, (*changes, form.change())))
         except Refused as problem:
             self.message.say(problem.mend)

@@ -34,7 +34,7 @@ class StageForm(ChangeForm):
             return
         stages = what_if.stages_left(self._book, *chosen)
         offered = [stage for stage in stages if self.may_be(stage)]
-        refill(self.stages, [(words.capital(words.stage_word(one)), one) for one in offered])
+        refill(self.stages, [(words.capital(words.stage_word(stage)), stage) for stage in offered])
 
     def may_be(self, stage: Stage) -> bool:
         """Tell whether a stage is offered."""
@@ -84,7 +84,7 @@ class FirstForm(ChangeForm):
     def show_book(self, book: Book, now: int) -> None:
         """Offer every model, and none."""
         offered = models_of(book, self.tr("none of {project}"))
-        refill(self.models, sorted(offered, key=lambda one: not one[1][1]))
+        refill(self.models, sorted(offered, key=lambda other: not other[1][1]))
 
     def change(self) -> TriedChange:
         """Return the change that the fields say."""
@@ -111,7 +111,10 @@ class WeightForm(ChangeForm):
 
     def show_book(self, book: Book, now: int) -> None:
         """Offer the projects that are planned."""
-        refill(self.projects, [(one.name, one.name) for one in book.projects if one.active])
+        refill(
+            self.projects,
+            [(project.name, project.name) for project in book.projects if project.active],
+        )
 
     def change(self) -> TriedChange:
         """Return the change that the fields say."""

@@ -213,14 +213,14 @@ def _knows(session: Session, key: PassKey) -> bool:
 
 def _companions(picture: PlanSnapshot, key: PassKey) -> list[tuple[str, PassKey]]:
     """Return the steps of the project that it could share a stretch with, most alike first."""
-    mine = next((one for one in picture.strip.pieces if one.key == key), None)
+    mine = next((piece for piece in picture.strip.pieces if piece.key == key), None)
     found = {
-        one.key: one
-        for one in picture.strip.pieces
-        if one.key.project == key.project
-        and one.key.coat == 1
-        and one.key[1:3] != key[1:3]
-        and not one.logged
+        piece.key: piece
+        for piece in picture.strip.pieces
+        if piece.key.project == key.project
+        and piece.key.coat == 1
+        and piece.key[1:3] != key[1:3]
+        and not piece.logged
     }
 
     def unlike(piece: Any) -> tuple[bool, bool, str]:
@@ -229,6 +229,6 @@ def _companions(picture: PlanSnapshot, key: PassKey) -> list[tuple[str, PassKey]
         return piece.coating != coating, piece.stage is not stage, reasons.key_name(piece.key)
 
     return [
-        (words.capital(reasons.key_name(one.key)), one.key)
-        for one in sorted(found.values(), key=unlike)
+        (words.capital(reasons.key_name(piece.key)), piece.key)
+        for piece in sorted(found.values(), key=unlike)
     ]

@@ -63,11 +63,11 @@ def after_trial(
     before: PlanSnapshot, trial: PlanSnapshot, key: PassKey | None, where: Interval | None
 ) -> str:
     """Return why a wish cannot be kept, "" where the trial found a place for everything."""
-    had_none = {one.key for one in before.plan.unplaced}
-    lost = [one for one in trial.plan.unplaced if one.key not in had_none]
+    had_none = {unplaced.key for unplaced in before.plan.unplaced}
+    lost = [unplaced for unplaced in trial.plan.unplaced if unplaced.key not in had_none]
     if not lost:
         return ""
-    mine = next((one for one in lost if one.key == key), None)
+    mine = next((unplaced for unplaced in lost if unplaced.key == key), None)
     if mine is None or key is None:
         return _others(lost)
     gate = _gate(before, key, where) if where else None
@@ -93,8 +93,8 @@ def _others(lost: list[Unplaced]) -> str:
     )
 
 
-def _why(one: Unplaced) -> str:
-    return tr("has no place ({why})").format(why=translated(one.why))
+def _why(unplaced: Unplaced) -> str:
+    return tr("has no place ({why})").format(why=translated(unplaced.why))
 
 
 def _gate(picture: PlanSnapshot, key: PassKey, where: Interval) -> reasons.GateLine | None:

@@ -177,7 +177,7 @@ class WishesView(QScrollArea):
         focused = self.focusWidget()
         kept = focused.accessibleName() if isinstance(focused, QComboBox) else None
         empty(self.pilots)
-        for row, project in enumerate(one for one in book.projects if one.active):
+        for row, project in enumerate(project for project in book.projects if project.active):
             box = NarrowCombo(12)
             box.setAccessibleName(self.tr("First of {project}").format(project=project.name))
             box.addItem(self.tr("All together"), "")

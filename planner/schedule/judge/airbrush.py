@@ -43,10 +43,10 @@ def airbrushes(ruling: Ruling) -> Iterator[Violation]:
 
 
 def _events(ruling: Ruling, airbrush: str) -> Iterator[AirbrushEvent]:
-    for one, span in ruling.case.planned():
-        if one.step.tool is Tool.AIRBRUSH and span.airbrush == airbrush:
+    for pass_, span in ruling.case.planned():
+        if pass_.step.tool is Tool.AIRBRUSH and span.airbrush == airbrush:
             for piece in span.pieces:
-                yield AirbrushEvent(piece, str(one.key), one.load)
+                yield AirbrushEvent(piece, str(pass_.key), pass_.load)
     for work in ruling.case.bench:
         if work.airbrush == airbrush and work.kind in AIRBRUSH_WORK:
             yield AirbrushEvent(work.interval, named(work), work.coating, work)
@@ -153,12 +153,12 @@ def loads(ruling: Ruling) -> Iterator[Violation]:
 def lives(ruling: Ruling) -> Iterator[Violation]:
     """Definition 16: no load idles too long, no mix is used past its life."""
     yield from ruling.of(airbrushes, 16)
-    for one, span in ruling.case.planned():
-        if one.step.tool is Tool.AIRBRUSH:
+    for pass_, span in ruling.case.planned():
+        if pass_.step.tool is Tool.AIRBRUSH:
             continue
-        longest = max(ruling.case.attended(one, span), key=lambda piece: piece.minutes)
-        for coating in sorted({coating for _, coating in one.films}):
+        longest = max(ruling.case.attended(pass_, span), key=lambda piece: piece.minutes)
+        for coating in sorted({coating for _, coating in pass_.films}):
             life = life_of(ruling, coating)
             if life is not None and longest.minutes > life:
                 text = f"works {longest.minutes} min from {ruling.case.at(longest.start)}"
-                yield Violation(16, str(one.key), f'{text}, but "{coating}" is good for {life}')
+                yield Violation(16, str(pass_.key), f'{text}, but "{coating}" is good for {life}')

@@ -27,8 +27,10 @@ class JudgedCup:
 def left_by_the_log(ruling: Ruling) -> tuple[int, dict[str, JudgedCup]]:
     """Return the cups that are not clean when hands are free, and when their stretch began."""
     case, calendar = ruling.case, ruling.premises.calendar
-    begun = [(ruling.premises.passes[key], one) for key, one in case.spans.items() if one.under_way]
-    busy = [hands.end for one, span in begun for hands in case.attended(one, span)]
+    begun = [
+        (ruling.premises.passes[key], span) for key, span in case.spans.items() if span.under_way
+    ]
+    busy = [hands.end for pass_, span in begun for hands in case.attended(pass_, span)]
     free = max([case.plan.now, *busy])
     stretch = calendar.stretch_at(free) if case.sound_now else None
     if stretch is None:
@@ -36,7 +38,7 @@ def left_by_the_log(ruling: Ruling) -> tuple[int, dict[str, JudgedCup]]:
     found: dict[str, JudgedCup] = {}
     sprays = _sprays(ruling, stretch, free)
     washed = free  # when hands would have cleaned all cups found so far
-    for airbrush in sorted(case.book.gear.airbrushes, key=lambda one: one.name):
+    for airbrush in sorted(case.book.gear.airbrushes, key=lambda airbrush: airbrush.name):
         cup = _after(airbrush, sorted(sprays[airbrush.name]))
         until = washed + airbrush.clean_minutes
         if cup is None or washed - cup.since > airbrush.idle_limit_minutes:
@@ -95,4 +97,7 @@ def _load(step: Step, coat: int) -> str:
     """Return what a coat of a step is sprayed with; "" for none."""
     if step.tool is not Tool.AIRBRUSH:
         return CLEAN
-    return next((one.coating for one in step.applications if one.coats >= coat), CLEAN)
+    return next(
+        (application.coating for application in step.applications if application.coats >= coat),
+        CLEAN,
+    )

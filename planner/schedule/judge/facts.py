@@ -76,12 +76,12 @@ def pins(ruling: Ruling) -> Iterator[Violation]:
     """Definition 24: a pin holds, unless events have made it impossible."""
     for project in ruling.case.book.projects:
         for pin in project.pins if project.active else ():
-            for one in ruling.premises.coats_of[project.name, pin.model, pin.step]:
-                span = ruling.case.spans.get(one.key)
-                if span is None or span.fact or (pin.coat or one.key.coat) != one.key.coat:
+            for pass_ in ruling.premises.coats_of[project.name, pin.model, pin.step]:
+                span = ruling.case.spans.get(pass_.key)
+                if span is None or span.fact or (pin.coat or pass_.key.coat) != pass_.key.coat:
                     continue
                 if pin.beside is None:
-                    yield from _pinned(ruling, pin, one, span)
+                    yield from _pinned(ruling, pin, pass_, span)
         if project.active:
             yield from _together(ruling, project)
             yield from _pilot(ruling, project)
@@ -99,15 +99,15 @@ def _together(ruling: Ruling, project: Project) -> Iterator[Violation]:
             yield from _same_stretch(ruling, mine.key, other.key)
     for (name, _, _), passes in coats.items():
         if name == project.name and Trait.ONE_STRETCH in passes[0].step.traits:
-            for one in passes[1:]:
-                yield from _same_stretch(ruling, one.key, passes[0].key)
+            for pass_ in passes[1:]:
+                yield from _same_stretch(ruling, pass_.key, passes[0].key)
 
 
 def _same_stretch(ruling: Ruling, key: PassKey, other: PassKey) -> Iterator[Violation]:
     spans, calendar = ruling.case.spans, ruling.premises.calendar
     if key not in spans or other not in spans:
         return
-    stretch, others = (calendar.stretch_at(spans[one].start) for one in (key, other))
+    stretch, others = (calendar.stretch_at(spans[other].start) for other in (key, other))
     if stretch == others:
         return
     if spans[key].fact or spans[other].fact:
@@ -124,15 +124,15 @@ def _pilot(ruling: Ruling, project: Project) -> Iterator[Violation]:
         return
     own = ruling.premises.models[project.name, project.pilot]
     spans = ruling.case.spans
-    left = [one.key for one in own if one.key not in spans]
-    ended = max((spans[one.key].end for one in own if one.key in spans), default=0)
-    for one, span in ruling.case.planned():
-        if one.key.project != project.name or one.key.model == project.pilot:
+    left = [pass_.key for pass_ in own if pass_.key not in spans]
+    ended = max((spans[pass_.key].end for pass_ in own if pass_.key in spans), default=0)
+    for pass_, span in ruling.case.planned():
+        if pass_.key.project != project.name or pass_.key.model == project.pilot:
             continue
         if left or span.start < ended:
             what = f"{left[0]} has no place" if left else f"it ends {ruling.case.at(ended)}"
             text = f"starts {ruling.case.at(span.start)}, but {project.pilot} goes first"
-            yield Violation(24, str(one.key), f"{text}, and {what}")
+            yield Violation(24, str(pass_.key), f"{text}, and {what}")
 
 
 def _begins(ruling: Ruling, project: Project) -> Iterator[Violation]:
@@ -140,20 +140,20 @@ def _begins(ruling: Ruling, project: Project) -> Iterator[Violation]:
     if project.begins is None:
         return
     first = ruling.premises.calendar.day_end(project.begins - timedelta(days=1))
-    for one, span in ruling.case.planned():
-        if one.key.project == project.name and span.start < first:
+    for pass_, span in ruling.case.planned():
+        if pass_.key.project == project.name and span.start < first:
             text = f"starts {ruling.case.at(span.start)}, before {project.begins}"
-            yield Violation(24, str(one.key), text)
+            yield Violation(24, str(pass_.key), text)
 
 
-def _pinned(ruling: Ruling, pin: Pin, one: Pass, span: PassSpan) -> Iterator[Violation]:
+def _pinned(ruling: Ruling, pin: Pin, pass_: Pass, span: PassSpan) -> Iterator[Violation]:
     at = ruling.case.at
     if pin.not_before is not None:
         first = minute_of(pin.not_before)
         astray = [piece for piece in span.pieces if piece.start < first]
         wish = f"no earlier than {at(first)}"
     elif pin.interval:
-        hands = ruling.case.attended(one, span)
+        hands = ruling.case.attended(pass_, span)
         astray = [piece for piece in hands if not piece.within(pin.interval)]
         wish = f"{at(pin.interval.start)} to {at(pin.interval.end)}"
     else:
@@ -161,11 +161,11 @@ def _pinned(ruling: Ruling, pin: Pin, one: Pass, span: PassSpan) -> Iterator[Vio
         wish = f"the bench time of {pin.on}"
     if not astray:
         return
-    if _overtaken(ruling, pin, one):
-        ruling.flag(f"preference: {one.key} was pinned to {wish}, which events made impossible")
+    if _overtaken(ruling, pin, pass_):
+        ruling.flag(f"preference: {pass_.key} was pinned to {wish}, which events made impossible")
         return
     text = f"is pinned to {wish}, but stands at {at(astray[0].start)} to {at(astray[0].end)}"
-    yield Violation(24, str(one.key), text)
+    yield Violation(24, str(pass_.key), text)
 
 
 def _begins_on(ruling: Ruling, pin: Pin, piece: Interval) -> bool:
@@ -173,7 +173,7 @@ def _begins_on(ruling: Ruling, pin: Pin, piece: Interval) -> bool:
     return stretch is not None and stretch.on == pin.on
 
 
-def _overtaken(ruling: Ruling, pin: Pin, one: Pass) -> bool:
+def _overtaken(ruling: Ruling, pin: Pin, pass_: Pass) -> bool:
     """Tell whether now, or a fact that a gate counts from, rules the pin out.
 
     What can be placed after facts through other unlogged passes is not
@@ -183,10 +183,10 @@ def _overtaken(ruling: Ruling, pin: Pin, one: Pass) -> bool:
     if pin.not_before is not None:
         return False
     first, last = _pinned_minutes(ruling, pin)
-    earliest = max([ruling.case.plan.now, first, *_after_facts(ruling, one.key)])
-    shut = [minute for minute in _closed_by_facts(ruling, one.key) if minute <= first]
-    hands = one.step.attended(one.minutes)
-    least = min(one.step.least_piece or hands, hands)
+    earliest = max([ruling.case.plan.now, first, *_after_facts(ruling, pass_.key)])
+    shut = [minute for minute in _closed_by_facts(ruling, pass_.key) if minute <= first]
+    hands = pass_.step.attended(pass_.minutes)
+    least = min(pass_.step.least_piece or hands, hands)
     return earliest + least > last or bool(shut)
 
 

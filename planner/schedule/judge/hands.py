@@ -60,11 +60,11 @@ def _left_alone(ruling: Ruling) -> Iterator[Violation]:
     """Let hands be at no unit on which another pass goes on alone."""
     spans, passes = ruling.case.spans, ruling.premises.passes
     for key, span in spans.items():
-        one = passes[key]
-        if not one.step.goes_alone:
+        pass_ = passes[key]
+        if not pass_.step.goes_alone:
             continue
-        (first,) = [*ruling.case.attended(one, span)][:1]
-        parts = {part for unit in one.units for part in unit.parts}
+        (first,) = [*ruling.case.attended(pass_, span)][:1]
+        parts = {part for unit in pass_.units for part in unit.parts}
         for other in ruling.premises.models[key.project, key.model]:
             theirs = spans.get(other.key)
             if other.key == key or theirs is None or theirs.fact:
@@ -85,24 +85,24 @@ def _left_alone(ruling: Ruling) -> Iterator[Violation]:
 
 
 def _helpers(ruling: Ruling) -> Iterator[Violation]:
-    for one, span in ruling.case.planned():
-        for piece in span.pieces if one.step.helper else ():
+    for pass_, span in ruling.case.planned():
+        for piece in span.pieces if pass_.step.helper else ():
             stretch = ruling.premises.calendar.stretch_at(piece.start)
             if stretch and stretch.people < 2:
                 text = f"needs a helper, but {ruling.case.at(piece.start)} nobody else is there"
-                yield Violation(13, str(one.key), text)
+                yield Violation(13, str(pass_.key), text)
 
 
 def _airbrushes(ruling: Ruling) -> Iterator[Violation]:
     known = [airbrush.name for airbrush in ruling.case.book.gear.airbrushes]
-    for one, span in ruling.case.planned():
-        sprayed = one.step.tool is Tool.AIRBRUSH
+    for pass_, span in ruling.case.planned():
+        sprayed = pass_.step.tool is Tool.AIRBRUSH
         if sprayed and span.airbrush not in known:
             text = f'is sprayed with "{span.airbrush}", which is no airbrush of the gear'
-            yield Violation(13, str(one.key), text)
+            yield Violation(13, str(pass_.key), text)
         elif span.airbrush and not sprayed:
-            text = f'takes the airbrush "{span.airbrush}", but is done with a {one.step.tool}'
-            yield Violation(13, str(one.key), text)
+            text = f'takes the airbrush "{span.airbrush}", but is done with a {pass_.step.tool}'
+            yield Violation(13, str(pass_.key), text)
     for work in ruling.case.bench:
         if work.kind in AIRBRUSH_WORK and work.airbrush not in known:
             text = f'"{work.airbrush}" is no airbrush of the gear'
@@ -111,15 +111,15 @@ def _airbrushes(ruling: Ruling) -> Iterator[Violation]:
 
 def tool_hours(ruling: Ruling) -> Iterator[Violation]:
     """Definition 14: no noise nor smell in quiet hours, no can nor fine work in the dark."""
-    for one, span in ruling.case.planned():
+    for pass_, span in ruling.case.planned():
         for piece in span.pieces:
-            if one.step.tool is Tool.AIRBRUSH or Trait.NOISY in one.step.traits:
-                yield from _quiet(ruling, piece, str(one.key))
-            if Trait.SMELLS in one.step.traits:
-                yield from _unaired(ruling, piece, str(one.key))
-        for interval in ruling.case.attended(one, span):
-            if one.step.tool is Tool.CAN or Trait.DAYLIGHT in one.step.traits:
-                yield from _dark(ruling, interval, str(one.key))
+            if pass_.step.tool is Tool.AIRBRUSH or Trait.NOISY in pass_.step.traits:
+                yield from _quiet(ruling, piece, str(pass_.key))
+            if Trait.SMELLS in pass_.step.traits:
+                yield from _unaired(ruling, piece, str(pass_.key))
+        for interval in ruling.case.attended(pass_, span):
+            if pass_.step.tool is Tool.CAN or Trait.DAYLIGHT in pass_.step.traits:
+                yield from _dark(ruling, interval, str(pass_.key))
     for work in ruling.case.bench:
         if work.kind in AIRBRUSH_WORK:
             yield from _quiet(ruling, work.interval, named(work))

@@ -26,15 +26,15 @@ def minutes(ruling: Ruling) -> Iterator[Violation]:
     for work in case.plan.bench:
         if not case.in_bounds(work.interval):
             yield Violation(1, named(work), "has a start or end that is no whole minute near now")
-    for one, span in case.planned():
+    for pass_, span in case.planned():
         for first, second in pairwise(span.pieces):
             if second.start < first.end:
                 text = f"starts a piece at {case.at(second.start)}, before the one ahead has ended"
-                yield Violation(1, str(one.key), text)
+                yield Violation(1, str(pass_.key), text)
         given = sum(piece.minutes for piece in span.pieces)
-        if given != one.minutes:
-            text = f"is given {given} min from {case.at(span.start)} on, but takes {one.minutes}"
-            yield Violation(1, str(one.key), text)
+        if given != pass_.minutes:
+            text = f"is given {given} min from {case.at(span.start)} on, but takes {pass_.minutes}"
+            yield Violation(1, str(pass_.key), text)
 
 
 def once(ruling: Ruling) -> Iterator[Violation]:
@@ -85,12 +85,12 @@ def _ordered(ruling: Ruling) -> dict[tuple[PassKey, PassKey], None]:
     pairs: dict[tuple[PassKey, PassKey], None] = {}
     for touchers in ruling.premises.touchers.values():
         earlier: dict[str, PassKey] = {}
-        for one in touchers:
-            pairs.update(dict.fromkeys((before, one.key) for before in earlier.values()))
-            if one.key not in spans:
-                earlier["missing"] = one.key
-            elif "last" not in earlier or spans[earlier["last"]].end < spans[one.key].end:
-                earlier["last"] = one.key
+        for toucher in touchers:
+            pairs.update(dict.fromkeys((before, toucher.key) for before in earlier.values()))
+            if toucher.key not in spans:
+                earlier["missing"] = toucher.key
+            elif "last" not in earlier or spans[earlier["last"]].end < spans[toucher.key].end:
+                earlier["last"] = toucher.key
     for coats in ruling.premises.coats_of.values():
         first = coats[0]
         for name in (*first.step.after, *(gate.after for gate in first.step.gates)):
@@ -113,39 +113,39 @@ def pieces(ruling: Ruling) -> Iterator[Violation]:
         if gate.closes
         for key in (gate.before, gate.after)
     }
-    for one, span in ruling.case.planned():
+    for pass_, span in ruling.case.planned():
         if len(span.pieces) == 1:
             continue
-        about = str(one.key)
-        least = one.step.least_piece
+        about = str(pass_.key)
+        least = pass_.step.least_piece
         if least is None:
             yield Violation(
                 17, about, f"is split into {len(span.pieces)} pieces, but is not marked"
             )
             continue
-        if one.key in closing:
-            why = closing[one.key].why
+        if pass_.key in closing:
+            why = closing[pass_.key].why
             yield Violation(17, about, f"is split, but a closing gate touches it ({why})")
         short = min(span.pieces, key=lambda piece: piece.minutes)
         if short.minutes < least:
             text = f"has a piece of {short.minutes} min at {ruling.case.at(short.start)}"
             yield Violation(17, about, f"{text}, but the least is {least}")
-        yield from _between(ruling, one)
+        yield from _between(ruling, pass_)
 
 
-def _between(ruling: Ruling, one: Pass) -> Iterator[Violation]:
-    project, model = one.key.project, one.key.model
+def _between(ruling: Ruling, pass_: Pass) -> Iterator[Violation]:
+    project, model = pass_.key.project, pass_.key.model
     seen: set[PassKey] = set()
-    for place in one.places:
+    for place in pass_.places:
         for other in ruling.premises.touchers[project, model, place]:
-            if other.key == one.key or other.key in seen:
+            if other.key == pass_.key or other.key in seen:
                 continue
             span = ruling.case.spans.get(other.key)
-            if span and not span.fact and _interrupts(ruling, other.key, one.key):
+            if span and not span.fact and _interrupts(ruling, other.key, pass_.key):
                 seen.add(other.key)
                 at = ruling.case.at(ruling.case.spans[other.key].start)
                 yield Violation(
-                    17, str(one.key), f"{other.key} works on {place} at {at}, between its pieces"
+                    17, str(pass_.key), f"{other.key} works on {place} at {at}, between its pieces"
                 )
 
 

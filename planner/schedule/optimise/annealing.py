@@ -106,13 +106,13 @@ class Grid:
         both = left if known is None else [a & b for a, b in zip(known, left, strict=True)]
         self.bound[at][other] = both
 
-    def apart(self, one: int, other: int, number: int) -> bool:
+    def apart(self, index: int, other: int, number: int) -> bool:
         """Tell whether what lies between two passes keeps them from sharing a stretch."""
-        if self.after[other] >> one & 1:
-            one, other = other, one
-        elif not self.after[one] >> other & 1:
+        if self.after[other] >> index & 1:
+            index, other = other, index
+        elif not self.after[index] >> other & 1:
             return False
-        return self.order[other] in self.ties.too_far(self.order[one], number)
+        return self.order[other] in self.ties.too_far(self.order[index], number)
 
 
 def _bits(link: Reach, count: int) -> tuple[list[int], list[int]]:
@@ -201,7 +201,7 @@ class _Annealing:
         self.free = [at for at, index in enumerate(order) if here[at] and index not in shares.fixed]
         self.moves = frozenset(self.free)
         self.bound = [
-            [(one, left) for one, left in bound.items() if here[one]] for bound in grid.bound
+            [(index, left) for index, left in bound.items() if here[index]] for bound in grid.bound
         ]
         self.kin = _both_ways(grid.after)
         self.work = [0] * grid.count
@@ -241,8 +241,8 @@ class _Annealing:
     def _open(self, at: int) -> int:
         """Return the bits of the stretches that a pass may have as things are."""
         numbers, bits = self.numbers, self.grid.domains[at]
-        for one, left in self.bound[at]:
-            bits &= left[numbers[one]]
+        for index, left in self.bound[at]:
+            bits &= left[numbers[index]]
         return bits
 
     def _try(self, at: int, temperature: float) -> float:
@@ -257,7 +257,7 @@ class _Annealing:
         other, members = None, self.members[there]
         if members and random() < self.cooling.swaps:
             other = members[int(random() * len(members))]
-            apart = all(one != at for one, _ in self.bound[other])
+            apart = all(index != at for index, _ in self.bound[other])
             if not apart or other not in self.moves or not self._open(other) >> here & 1:
                 return 0.0
         return self._move(at, here, there, other, temperature)
@@ -295,8 +295,8 @@ class _Annealing:
     def _clash(self, at: int, number: int, but: int | None) -> bool:
         """Tell whether a stretch has a pass that cannot share it with another one."""
         kin = self.kin[at]
-        for one in self.members[number]:
-            if kin >> one & 1 and one != but and self.grid.apart(at, one, number):
+        for member in self.members[number]:
+            if kin >> member & 1 and member != but and self.grid.apart(at, member, number):
                 return True
         return False
 

@@ -30,20 +30,20 @@ class Anywhere(Cure):
 
     def ready_at(self, film: Film, state: State, band: Band = Band.LATE) -> int | None:
         """Return when a film is ready in the quickest of its locations; None is never."""
-        return _least([self._real.ready_at(one, state, band) for one in self._films(film)])
+        return _least([self._real.ready_at(film, state, band) for film in self._films(film)])
 
     def opens_at(self, film: Film, mark: Mark, band: Band = Band.LATE) -> int | None:
         """Return the first minute after a mark in the quickest location; None is never."""
-        return _least([self._real.opens_at(one, mark, band) for one in self._films(film)])
+        return _least([self._real.opens_at(film, mark, band) for film in self._films(film)])
 
     def closes_at(self, film: Film, mark: Mark, start: int, band: Band = Band.EARLY) -> int | None:
         """Return when a mark closes in the slowest location; None is never."""
-        found = [self._real.closes_at(one, mark, start, band) for one in self._films(film)]
-        return None if None in found else max(one for one in found if one is not None)
+        found = [self._real.closes_at(film, mark, start, band) for film in self._films(film)]
+        return None if None in found else max(index for index in found if index is not None)
 
     def _films(self, film: Film) -> list[Film]:
         places = self._open_to.get(film.location)
-        return [film] if places is None else [replace(film, location=one) for one in places]
+        return [film] if places is None else [replace(film, location=place) for place in places]
 
 
 def anywhere(book: Book, cure: Cure) -> tuple[Book, Cure]:
@@ -54,13 +54,13 @@ def anywhere(book: Book, cure: Cure) -> tuple[Book, Cure]:
     open_to = choices(book)
     if not open_to:
         return book, cure
-    known = {one.name: one for one in book.room.locations}
+    known = {location.name: location for location in book.room.locations}
     names: dict[tuple[str, ...], str] = {}
     extra = []
     for places in dict.fromkeys(open_to.values()):
-        real = tuple(book.room.location(one).name for one in places)
+        real = tuple(book.room.location(place).name for place in places)
         names[places] = _new_name(len(names), known)
-        stands = sum(known[one].drying_places for one in real)
+        stands = sum(known[name].drying_places for name in real)
         extra.append(replace(known[real[0]], name=names[places], drying_places=min(stands, 10_000)))
     room = replace(book.room, locations=(*book.room.locations, *extra))
     projects = tuple(
@@ -103,4 +103,4 @@ def _new_name(number: int, known: Mapping[str, object]) -> str:
 
 
 def _least(found: list[int | None]) -> int | None:
-    return min((one for one in found if one is not None), default=None)
+    return min((index for index in found if index is not None), default=None)

@@ -34,17 +34,17 @@ class Demand:
 
 def only(book: Book, kept: Iterable[Demand]) -> Book:
     """Return the book in which only these of its demands hold."""
-    numbers = {one.number for one in kept}
-    for one in demands(book):
-        if one.number not in numbers:
-            book = one.without(book)
+    numbers = {demand.number for demand in kept}
+    for demand in demands(book):
+        if demand.number not in numbers:
+            book = demand.without(book)
     return book
 
 
 def demands(book: Book) -> Iterator[Demand]:
     """Yield everything in a book that a person could give up."""
-    for number, one in enumerate(_demands(book)):
-        yield replace(one, number=number)
+    for number, demand in enumerate(_demands(book)):
+        yield replace(demand, number=number)
 
 
 def _demands(book: Book) -> Iterator[Demand]:
@@ -106,7 +106,7 @@ def _of_pin(project: Project, pin: Pin) -> Demand:
         )
 
     def without(old: Project) -> Project:
-        return replace(old, pins=tuple(one for one in old.pins if one != pin))
+        return replace(old, pins=tuple(other for other in old.pins if other != pin))
 
     return Demand(Clash(text, message("move or drop this wish")), _changed(project.name, without))
 
@@ -125,10 +125,10 @@ def _of_step(project: Project, model: Model, step: Step) -> Iterator[Demand]:
                 _with_step(project.name, model.name, step.id, _Open(at)),
             )
     # Work that goes on alone asks no more than other work: nobody gains by giving that up.
-    asking = tuple(one for one in step.traits if one is not Trait.HANDS_FREE)
+    asking = tuple(trait for trait in step.traits if trait is not Trait.HANDS_FREE)
     if asking:
         words = row(asking)
-        kept = tuple(one for one in step.traits if one is Trait.HANDS_FREE)
+        kept = tuple(trait for trait in step.traits if trait is Trait.HANDS_FREE)
         yield Demand(
             Clash(
                 message(
@@ -200,15 +200,15 @@ def _always(book: Book) -> Book:
     """
     bench = book.bench_time
     calendar = calendar_of(bench)
-    first = [rule.since for rule in bench.stretches] + [one.start.date() for one in bench.extra]
+    first = [rule.since for rule in bench.stretches] + [extra.start.date() for extra in bench.extra]
     since = max(FIRST_DAY, min([ALWAYS_FROM, *(day - timedelta(days=400) for day in first)]))
     whole = Recurring(rule="FREQ=DAILY", since=since, start="00:00", end="00:00", people=2)
     return replace(
         book,
         bench_time=replace(bench, stretches=(whole,), skipped=(), extra=()),
         projects=tuple(
-            replace(one, pins=tuple(_in_hours(pin, calendar) for pin in one.pins))
-            for one in book.projects
+            replace(project, pins=tuple(_in_hours(pin, calendar) for pin in project.pins))
+            for project in book.projects
         ),
     )
 
@@ -218,7 +218,9 @@ def _in_hours(pin: Pin, calendar: BenchCalendar) -> Pin:
     if pin.on is None:
         return pin
     begin, end = calendar.day_end(pin.on - timedelta(days=1)), calendar.day_end(pin.on)
-    own = [one.interval.end for one in calendar.stretches(begin, end) if one.on == pin.on]
+    own = [
+        stretch.interval.end for stretch in calendar.stretches(begin, end) if stretch.on == pin.on
+    ]
     start = moment_of(begin, calendar.zone)
     until = moment_of(max([end, *own]), calendar.zone)
     return replace(pin, on=None, start=start, end=until)
@@ -228,7 +230,9 @@ def _changed(project: str, change: Callable[[Project], Project]) -> Callable[[Bo
     def made(book: Book) -> Book:
         return replace(
             book,
-            projects=tuple(change(one) if one.name == project else one for one in book.projects),
+            projects=tuple(
+                change(other) if other.name == project else other for other in book.projects
+            ),
         )
 
     return made
@@ -241,10 +245,10 @@ def _with_step(
         if old.name != model:
             return old
         return replace(
-            old, steps=tuple(change(one) if one.id == step else one for one in old.steps)
+            old, steps=tuple(change(other) if other.id == step else other for other in old.steps)
         )
 
     return _changed(
         project,
-        lambda old: replace(old, models=tuple(with_model(one) for one in old.models)),
+        lambda old: replace(old, models=tuple(with_model(model) for model in old.models)),
     )

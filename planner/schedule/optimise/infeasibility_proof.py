@@ -104,9 +104,9 @@ def _until(board: Board, index: int) -> int:
     allowed = board.problem.activities[index].allowed
     if release >= FOREVER or allowed == ():
         return board.problem.now
-    if allowed and max(one.end for one in allowed) < LAST_MINUTE:
-        return max(one.end for one in allowed)
-    begins = min(one.start for one in allowed) if allowed else 0
+    if allowed and max(interval.end for interval in allowed) < LAST_MINUTE:
+        return max(interval.end for interval in allowed)
+    begins = min(interval.start for interval in allowed) if allowed else 0
     return max(release, begins) + LONG
 
 
@@ -136,7 +136,7 @@ def _domains(board: Board, calendar: BenchCalendar) -> dict[int, int]:
             if any(max(slot.start, head) + least <= slot.end for slot in slots):
                 bits |= 1 << number
         allowed = board.problem.activities[index].allowed
-        endless = allowed is None or any(one.end > board.ends[-1] for one in allowed)
+        endless = allowed is None or any(interval.end > board.ends[-1] for interval in allowed)
         closing = board.facts.deadline(index)
         if closing < board.ends[-1]:
             endless = False
@@ -166,12 +166,12 @@ def _consistent(board: Board, links: list[Reach], domains: dict[int, int]) -> bo
                 changed = True
                 if not kept or not after & support:
                     return False
-        for one in board.free:
-            for other in board.problem.activities[one].together:
-                if other in domains and domains[one] & domains[other] != domains[one]:
-                    domains[one] &= domains[other]
+        for index in board.free:
+            for other in board.problem.activities[index].together:
+                if other in domains and domains[index] & domains[other] != domains[index]:
+                    domains[index] &= domains[other]
                     changed = True
-                    if not domains[one]:
+                    if not domains[index]:
                         return False
     return True
 

@@ -125,14 +125,14 @@ class Master:
                 if all(slot.end - slot.start < least for slot in slots[number]):
                     self._equal(self.done_by(index, number), self.done_by(index, number - 1))
 
-    def _equal(self, one: Literal, other: Literal) -> None:
-        self.model.add(one == other)
+    def _equal(self, literal: Literal, other: Literal) -> None:
+        self.model.add(literal == other)
 
     def _clause(self, *literals: Literal) -> None:
         """Add a clause of literals and constants."""
-        if any(isinstance(one, int) and one == 1 for one in literals):
+        if any(isinstance(literal, int) and literal == 1 for literal in literals):
             return
-        kept = [one for one in literals if not isinstance(one, int)]
+        kept = [literal for literal in literals if not isinstance(literal, int)]
         if not kept:
             kept = [self.model.new_constant(0)]
         self.model.add_bool_or(kept)
@@ -237,13 +237,13 @@ class Master:
     def cut(self, cuts: Iterable[Cut]) -> None:
         """Forbid sets of passes in the stretches that cannot hold them."""
         known = set(self.passes)
-        for one in cuts:
-            if not one.passes <= known:
+        for cut in cuts:
+            if not cut.passes <= known:
                 continue
-            for number in one.numbers:
+            for number in cut.numbers:
                 if number < self.count:
-                    together = sum(self.within(index, number) for index in one.passes)
-                    self.model.add(together <= len(one.passes) - 1)
+                    together = sum(self.within(index, number) for index in cut.passes)
+                    self.model.add(together <= len(cut.passes) - 1)
 
     def read(self, solver: cp_model.CpSolver) -> dict[int, int]:
         """Return the stretch of each pass that is done within the board."""
@@ -277,9 +277,9 @@ def setup_costs(board: Board) -> SetupCosts:
     gear = board.problem.book.gear.airbrushes
     if not gear:  # then nothing is sprayed, either
         return SetupCosts(0, 0, 0)
-    first = min(one.load_minutes + one.clean_minutes for one in gear)
-    same = min(first, *(one.change_same_family for one in gear))
-    other = min(first, *(one.change_other_family for one in gear))
+    first = min(airbrush.load_minutes + airbrush.clean_minutes for airbrush in gear)
+    same = min(first, *(airbrush.change_same_family for airbrush in gear))
+    other = min(first, *(airbrush.change_other_family for airbrush in gear))
     if len(gear) > 1:  # another airbrush may hold the other colour
         other = min(other, same)
     return SetupCosts(first, min(same, first), max(min(other, first), min(same, first)))

@@ -160,7 +160,7 @@ def _share(
         model.new_fixed_size_interval_var(starts[i], problem.durations[i], "") for i in users
     ]
     demands = [problem.demands[i][resource] for i in users]
-    if capacity == 1 and all(one == 1 for one in demands):
+    if capacity == 1 and all(demand == 1 for demand in demands):
         model.add_no_overlap(intervals)
     else:
         model.add_cumulative(intervals, demands, capacity)

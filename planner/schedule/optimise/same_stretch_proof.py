@@ -74,10 +74,12 @@ def bound_together(board: Board) -> Iterator[StretchLoad]:
         seen |= group
         if not group <= free:
             continue  # what has happened may make it a preference (definition 24)
-        after = _reached(group, lambda one: problem.after.get(one, ()))
-        before = _reached(group, lambda one: problem.activities[one].before)
+        after = _reached(group, lambda index: problem.after.get(index, ()))
+        before = _reached(group, lambda index: problem.activities[index].before)
         passes = group | (after & before & free)
-        whole = {one for one in passes if any(two in passes for two in problem.after.get(one, ()))}
+        whole = {
+            pass_ for pass_ in passes if any(two in passes for two in problem.after.get(pass_, ()))
+        }
         yield StretchLoad(tuple(sorted(passes)), frozenset(whole))
 
 
@@ -86,10 +88,10 @@ def _reached(group: set[int], following: Callable[[int], Iterable[int]]) -> set[
     found: set[int] = set()
     left = list(group)
     while left:
-        for one in following(left.pop()):
-            if one not in found:
-                found.add(one)
-                left.append(one)
+        for index in following(left.pop()):
+            if index not in found:
+                found.add(index)
+                left.append(index)
     return found
 
 
@@ -161,7 +163,7 @@ def comes_round(bench: BenchTime, end: int) -> bool:
     a long round may meet the night in which clocks change later.
     """
     last = moment_of(end, zone_named(bench.zone)).date() - timedelta(days=2 * LONGEST_ROUND)
-    begun = all(minute_of(one.start) < end for one in bench.extra)
+    begun = all(minute_of(extra.start) < end for extra in bench.extra)
     turn = 1
     for rule in (*bench.stretches, *bench.quiet, *bench.daylight):
         fields = dict(part.partition("=")[::2] for part in rule.rule.upper().split(";"))

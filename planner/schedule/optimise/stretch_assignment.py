@@ -89,12 +89,12 @@ class Ties:
         beyond: set[int] = set()
         queue = [index]
         while queue:
-            one = queue.pop()
+            other = queue.pop()
             steps = [
-                (problem.ends[gate][1], board.earliest_after(gate, ends[one]))
-                for gate in problem.gates_from.get(one, ())
+                (problem.ends[gate][1], board.earliest_after(gate, ends[other]))
+                for gate in problem.gates_from.get(other, ())
             ]
-            steps += [(after, ends[one]) for after in problem.after.get(one, ())]
+            steps += [(after, ends[other]) for after in problem.after.get(other, ())]
             for after, opens in steps:
                 if after not in board.head:
                     continue
@@ -151,11 +151,11 @@ class Shares:
         numbers, beyond = self.numbers, len(self.board.stretches)
         numbers[index] = number
         moved = {index}
-        for one in self.order[self.order.index(index) :]:
-            for link in self.ties.incoming[one]:
+        for other in self.order[self.order.index(index) :]:
+            for link in self.ties.incoming[other]:
                 if link.before not in moved:
                     continue
-                before, after = numbers[link.before], numbers[one]
+                before, after = numbers[link.before], numbers[other]
                 if before >= beyond:
                     later = [beyond]
                 elif allows(link, before, after):
@@ -163,8 +163,8 @@ class Shares:
                 else:
                     runs = link.spans[before] or ()
                     later = [max(begin, after) for begin, end in runs if end >= after]
-                numbers[one] = min(later, default=beyond)
-                moved.add(one)
+                numbers[other] = min(later, default=beyond)
+                moved.add(other)
 
     def within(self, window: Iterable[int]) -> list[int]:
         """Return the passes done in some stretches, in an order that keeps precedence."""
@@ -270,7 +270,7 @@ class AssignmentWindow:
         for after, places in self.places.items():
             for link in shares.ties.incoming[after]:
                 for number, literal in self.places.get(link.before, {}).items():
-                    good = [one for n, one in places.items() if allows(link, number, n)]
+                    good = [place for n, place in places.items() if allows(link, number, n)]
                     if len(good) < len(places):
                         add([*good, literal.negated()])
         for number in self.window:

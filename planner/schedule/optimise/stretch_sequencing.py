@@ -85,7 +85,7 @@ def fill(
         if fit is not None and fit.last:
             trial = table.clone()
             place(trial, fit)
-            if all(trial.deadline(one) >= FOREVER for one in trial.awaited):
+            if all(trial.deadline(index) >= FOREVER for index in trial.awaited):
                 table = trial
     return table
 
@@ -94,7 +94,7 @@ def closed(table: PartialSchedule, stretch: Stretch) -> bool:
     """Tell whether no closing runs out before the stretch after this one."""
     after = table.problem.calendar.next_stretch(stretch.interval.end)
     begin = after.interval.start if after else 0
-    return all(table.deadline(one) > begin for one in table.awaited)
+    return all(table.deadline(index) > begin for index in table.awaited)
 
 
 def what_fits(
@@ -111,7 +111,7 @@ def what_fits(
         if index in kept:
             continue
         soon = [problem.ends[number][1] for number in problem.closing_from.get(index, ())]
-        trial = [*kept, index, *(one for one in soon if one in free)]
+        trial = [*kept, index, *(index for index in soon if index in free)]
         found = sequence(here, stretch, trial, problem.tails)
         if found is not None and closed(found, stretch):
             kept, done = trial, found

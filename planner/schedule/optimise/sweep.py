@@ -149,7 +149,7 @@ class _Minute:
         """Return a least part of a set that cannot be done, or all of it."""
         kept = list(given)
         for index in given:
-            fewer = [one for one in kept if one != index]
+            fewer = [other for other in kept if other != index]
             if fewer and not self._possible(fewer):
                 kept = fewer
         return frozenset(kept)

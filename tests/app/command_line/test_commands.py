@@ -272,9 +272,9 @@ def test_cure_tells_every_state_with_its_band(tackfree: Run) -> None:
     states = said.document["states"]
     assert states[0]["state"] == "set-to-touch"
     assert len(states) == 8
-    for one in states:
-        assert one["early_minutes"] <= one["nominal_minutes"] <= one["late_minutes"]
-        assert one["source"]
+    for state in states:
+        assert state["early_minutes"] <= state["nominal_minutes"] <= state["late_minutes"]
+        assert state["source"]
     # 23 °C, 50 % RH: dew point 12.03 °C by PsychroLib
     assert said.document["dew_point_c"] == pytest.approx(12.03, abs=0.03)
     assert said.document["surface_margin_k"] == pytest.approx(23 - 12.03, abs=0.03)

@@ -186,7 +186,7 @@ def test_what_differs_is_told_and_chosen(tackfree: Run, tmp_path: Path) -> None:
     mine = with_book(tmp_path / "mine.tackfree", small_book())
     theirs = small_book(target=None)
     sand = replace(theirs.coating("sand"), swatch="#d0a060")
-    kept = tuple(sand if one.name == "sand" else one for one in theirs.coatings)
+    kept = tuple(sand if coating.name == "sand" else coating for coating in theirs.coatings)
     out = tmp_path / "theirs.json"
     out.write_bytes(dump(Exchange(replace(theirs, coatings=kept))))
     told = tackfree("import", out, "--book", mine, "--dry-run")
@@ -204,7 +204,7 @@ def test_what_differs_is_told_and_chosen(tackfree: Run, tmp_path: Path) -> None:
         now = book.book()
     assert now.coating("sand").swatch == "#c8b482"
     assert now.coating("sand (2)").swatch == "#d0a060"
-    assert [one.target for one in now.projects] == [None]
+    assert [project.target for project in now.projects] == [None]
 
 
 def test_a_choice_of_nothing_is_refused(tackfree: Run, tmp_path: Path) -> None:

@@ -161,7 +161,7 @@ def test_an_empty_bottle_leaves_the_rest_and_says_what_may_help(desk: Desk) -> N
     assert said.status == 0
     assert "ran out: sand" in said.out
     assert "what may help: buy sand (17 ml a bottle)" in said.out
-    (sand,) = [one for one in desk.book.coatings if one.name == "sand"]
+    (sand,) = [coating for coating in desk.book.coatings if coating.name == "sand"]
     assert sand.in_stock_ml == 0
     steps = [step.id for step in desk.book.project(PROJECT).model(CART).steps]
     assert "sand-rest" in steps

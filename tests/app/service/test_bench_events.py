@@ -104,7 +104,7 @@ def test_what_is_half_done_is_logged_and_the_rest_is_left() -> None:
     assert entry is not None
     assert (entry.minutes, entry.planned) == (6, 6)
     plan = planning.plan(book, NOW + 66).plan
-    assert key("sand-rest") in [one.key for one in plan.placements]
+    assert key("sand-rest") in [placement.key for placement in plan.placements]
     # 60 of 100 cm²: what is reckoned as used is the bed's alone.
     whole = sum(one.ml for one in logbook.usual_use(primed(), key("sand")))
     assert sum(one.ml for one in entry.used) == pytest.approx(0.6 * whole, rel=0.05)
@@ -167,7 +167,7 @@ def test_a_repair_of_work_under_way_ends_it() -> None:
 def test_an_empty_bottle_is_counted_and_the_rest_becomes_a_step() -> None:
     book = logbook.begin(primed(), key("sand"), NOW + 60).book
     edit = bench_events.ran_out(book, key("sand"), NOW + 66, "thin sand", ("tub/bed",))
-    sand = next(one for one in edit.book.coatings if one.name == "sand")
+    sand = next(coating for coating in edit.book.coatings if coating.name == "sand")
     assert (sand.in_stock_ml, sand.counted and minute_of(sand.counted)) == (0, NOW + 66)
     assert [step.id for step in edit.book.project(PROJECT).models[0].steps][2] == "sand-rest"
     assert diary(edit.book) == [(Event.RAN_OUT, "sand", "sand")]
@@ -246,7 +246,7 @@ def test_notes_go_into_the_diary() -> None:
 
 def _events(draw: st.DrawFn, book: Book, now: int) -> Edit | None:
     """Draw one thing that happens; None where it cannot."""
-    project = draw(st.sampled_from([one for one in book.projects if one.active]))
+    project = draw(st.sampled_from([project for project in book.projects if project.active]))
     model = draw(st.sampled_from(project.models))
     step = draw(st.sampled_from(model.steps))
     coat = draw(st.integers(1, step.coats))
@@ -362,7 +362,7 @@ def test_logged_work_never_moves_and_the_judge_accepts_what_follows(data: st.Dat
 def test_nothing_of_tonight_moves_without_an_event() -> None:
     """Minutes go by, work is done as planned: the plan of what is left stays the same."""
     book, plan = demo_plan("lone_lamplighter")
-    ahead = sorted(plan.placements, key=lambda one: one.start)
+    ahead = sorted(plan.placements, key=lambda placement: placement.start)
     for placed in ahead[:4]:
         fact = logbook.finish(
             book, placed.key, placed.end, sum(piece.minutes for piece in placed.pieces)

@@ -35,8 +35,8 @@ def test_recurring_hours_are_added_changed_and_removed(hours: DayHours) -> None:
     changed = edits.change_rule(added, hours, NIGHTS, later).book
     assert edits.rules(changed, hours)[-1] == later
     assert edits.remove_rule(changed, hours, later).book == book
-    others = [one for one in DayHours if one is not hours]
-    assert all(edits.rules(changed, one) == edits.rules(book, one) for one in others)
+    others = [dayhour for dayhour in DayHours if dayhour is not hours]
+    assert all(edits.rules(changed, other) == edits.rules(book, other) for other in others)
 
 
 def test_hours_that_somebody_else_took_away_are_not_changed() -> None:

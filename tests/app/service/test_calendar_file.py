@@ -70,7 +70,7 @@ def test_there_is_one_event_for_each_evening_that_the_plan_uses() -> None:
     book = small_book()
     plan = planning.plan(book, NOW).plan
     calendar = BenchCalendar(book.bench_time)
-    used = [calendar.stretch_at(one.start) for one in plan.placements]
+    used = [calendar.stretch_at(placement.start) for placement in plan.placements]
     used += [calendar.stretch_at(work.interval.start) for work in plan.bench]
     evenings = {
         (moment_of(one.interval.start, UTC), moment_of(one.interval.end, UTC))  # type: ignore[arg-type]
@@ -82,12 +82,14 @@ def test_there_is_one_event_for_each_evening_that_the_plan_uses() -> None:
 
 
 def test_an_event_tells_the_run_sheet() -> None:
-    first = min(events(written(small_book()).data).values(), key=lambda one: one.dtstart.value)
+    first = min(events(written(small_book()).data).values(), key=lambda event: event.dtstart.value)
     told = first.description.value
     for piece in ("load fine brush with grey primer", "tub: [ ] bed [ ] sides", "Spray mist",
                   "Left to dry", "Thu 6 Mar 2031 19:30–21:30"):  # fmt: skip
         assert piece in told
-    mixes = "".join(one.description.value for one in events(written(small_book()).data).values())
+    mixes = "".join(
+        event.description.value for event in events(written(small_book()).data).values()
+    )
     assert re.search(r"mix \d+\.\d ml: \d+ drops sand, \d+ drops water thinner", mixes)
 
 
@@ -95,7 +97,7 @@ def test_alarms_call_to_the_evening_and_before_a_window_closes() -> None:
     every = events(written(small_book()).data).values()
     (washing,) = [one for one in every if "oil wash" in one.summary.value]
     plan = planning.plan(small_book(), NOW).plan
-    wash = next(one for one in plan.placements if one.key.step == "wash")
+    wash = next(placement for placement in plan.placements if placement.key.step == "wash")
     triggers = [alarm.trigger.value for alarm in washing.valarm_list]
     # The wash must be wiped back within 60 minutes of its start; a sixth of that ahead.
     closes = datetime.fromtimestamp(wash.start * 60, UTC) + timedelta(minutes=60)
@@ -160,7 +162,9 @@ def test_an_evening_that_is_used_no_longer_is_cancelled_and_may_come_back() -> N
 def test_an_evening_moved_by_half_an_hour_is_the_same_event() -> None:
     book = small_book()
     once = events(written(book).data)
-    stretches = tuple(replace(one, start="20:00", end="22:00") for one in book.bench_time.stretches)
+    stretches = tuple(
+        replace(stretch, start="20:00", end="22:00") for stretch in book.bench_time.stretches
+    )
     moved = replace(book, bench_time=replace(book.bench_time, stretches=stretches))
     assert events(written(moved).data).keys() == once.keys()
 
@@ -193,7 +197,7 @@ def test_nights_in_which_the_clocks_change(zone: str, on: date, start: str, end:
     now = minute_of(instant(start)) - 60
     data = written(book, now).data
     # The zone is the one written in the file, not one that the reading library knows.
-    read = min(events(data).values(), key=lambda one: one.dtstart.value)
+    read = min(events(data).values(), key=lambda event: event.dtstart.value)
     assert type(read.dtstart.value.tzinfo) is not ZoneInfo
     assert min(spans(data)) == (instant(start), instant(end))
     assert f"DTSTART;TZID={zone}:{on:%Y%m%d}T220000".encode() in data
@@ -256,7 +260,7 @@ def test_no_line_is_longer_than_the_standard_allows() -> None:
     """RFC 5545, section 3.1: no more than 75 octets a line, without the break."""
     data = written(titled(small_book(), "ż" * 200)).data
     assert max(map(len, data.split(b"\r\n"))) <= 75
-    assert "ż" * 200 in "".join(one.description.value for one in events(data).values())
+    assert "ż" * 200 in "".join(event.description.value for event in events(data).values())
 
 
 @pytest.mark.parametrize(

@@ -57,7 +57,7 @@ def test_every_table_says_the_same_in_both_ways(book: Book) -> None:
 def test_a_gauge_is_written_as_the_spreadsheet_reads_it(book: Book) -> None:
     head, *rows = _read(csv_export.log_bytes(book, marks=csv_export.COMMA), ";")
     cells = [dict(zip(head, row, strict=True)) for row in rows]
-    (mine,) = [one for one in cells if one["note"] == NOTE]
+    (mine,) = [cell for cell in cells if cell["note"] == NOTE]
     assert mine["temperature_c"] == "21,5"
 
 

@@ -23,7 +23,7 @@ def local(text: str) -> datetime:
 
 def stretches(book: Book, start: str, end: str) -> list[Interval]:
     calendar = BenchCalendar(book.bench_time)
-    return [one.interval for one in calendar.stretches(at(start), at(end))]
+    return [stretch.interval for stretch in calendar.stretches(at(start), at(end))]
 
 
 def test_air_is_set_for_the_whole_day() -> None:

@@ -84,7 +84,7 @@ def test_what_was_there_stays() -> None:
     after = begin(book, second, TODAY).book
     assert after.projects[0] is book.projects[0]
     assert after.gear == book.gear  # a project sprays with it
-    assert [one.name for one in after.projects] == ["On the table", "More"]
+    assert [project.name for project in after.projects] == ["On the table", "More"]
 
 
 def test_hours_and_air_that_are_told_as_they_stand_leave_bench_time_and_room_as_they_are() -> None:
@@ -102,7 +102,7 @@ def test_hours_and_air_that_are_told_as_they_stand_leave_bench_time_and_room_as_
     assert after.room == book.room
     assert after.bench_time == book.bench_time
     warmer = begin(book, replace(told, temperature_c=25.0), TODAY).book
-    assert [one.temperature_c for one in warmer.room.locations[0].workdays] == [25.0]
+    assert [workday.temperature_c for workday in warmer.room.locations[0].workdays] == [25.0]
 
 
 def other_tongue(name: str) -> str:
@@ -114,7 +114,7 @@ def laid(book: Book) -> list[str]:
     """Return what every step lays, in order."""
     models = [model for project in book.projects for model in project.models]
     steps = [step for model in models for step in model.steps]
-    return [one.coating for step in steps for one in step.applications]
+    return [application.coating for step in steps for application in step.applications]
 
 
 @pytest.mark.parametrize("sequence", [one.name for one in ALL])
@@ -122,13 +122,13 @@ def test_what_comes_into_a_book_is_named_in_the_language_of_the_window(sequence:
     told = _answers(vehicles=(Vehicle(name="Ferry Pike", sequence=sequence),), warm_box=True)
     plain = begin(starter_book("UTC", TODAY), told, TODAY).book
     book = begin(starter_book("UTC", TODAY, other_tongue), told, TODAY, other_tongue).book
-    for one, other in (
+    for coating, other in (
         (book.coatings, plain.coatings),
         (book.mixes, plain.mixes),
         (book.room.locations, plain.room.locations),
         (book.gear.airbrushes, plain.gear.airbrushes),
     ):
-        assert [each.name for each in one] == [other_tongue(each.name) for each in other]
+        assert [each.name for each in coating] == [other_tongue(each.name) for each in other]
     assert find(book) == ()
     assert laid(book) == [other_tongue(name) for name in laid(plain)]
     second = replace(told, project="More")

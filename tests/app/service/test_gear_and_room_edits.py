@@ -79,7 +79,7 @@ def test_another_name_is_followed_by_steps_and_readings() -> None:
     renamed = room_edits.put_location(book, "warm box", replace(BOX, name="oven")).book
     prime, sand, *others = renamed.projects[0].models[0].steps
     assert (prime.dries_in, sand.or_in) == ("oven", ("oven",))
-    assert [one.location for one in renamed.room.readings] == ["oven"]
+    assert [reading.location for reading in renamed.room.readings] == ["oven"]
     assert tuple(others) == book.projects[0].models[0].steps[2:]
     back = room_edits.put_location(renamed, "oven", BOX).book
     assert back == book
@@ -98,8 +98,8 @@ def test_another_place_becomes_the_usual_one() -> None:
     nameless = Reading(at=datetime(2031, 3, 6, 18, tzinfo=ZONE), temperature_c=20, humidity_pct=50)
     book = replace(book, room=replace(book.room, readings=(*book.room.readings, nameless)))
     usual = room_edits.make_usual(book, "warm box").book
-    assert [one.name for one in usual.room.locations] == ["warm box", "bench"]
-    assert [one.location for one in usual.room.readings] == ["warm box", "bench"]
+    assert [location.name for location in usual.room.locations] == ["warm box", "bench"]
+    assert [reading.location for reading in usual.room.readings] == ["warm box", "bench"]
     assert room_edits.make_usual(book, "bench").book == book
     with pytest.raises(Refused, match="no location is called"):
         room_edits.make_usual(book, "attic")

@@ -31,7 +31,7 @@ def can_be_done(kind: Kind) -> bool:
 
 
 # What clashes is looked for in a process of its own, which takes a second: once for each reason.
-ASKED = {name: one for name, one in KINDS.items() if can_be_done(one) or one.airbrushes}
+ASKED = {name: kind for name, kind in KINDS.items() if can_be_done(kind) or kind.airbrushes}
 
 
 @kinds

@@ -29,7 +29,8 @@ def _dry(book: Book, coating: str, minutes: int) -> Book:
     return replace(
         book,
         coatings=tuple(
-            replace(one, times=label) if one.name == coating else one for one in book.coatings
+            replace(other, times=label) if other.name == coating else other
+            for other in book.coatings
         ),
     )
 

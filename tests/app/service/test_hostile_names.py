@@ -185,7 +185,7 @@ def test_the_calendar_keeps_its_shape(name: str, text: str) -> None:
 def test_the_bench_sheet_shows_it(name: str, text: str) -> None:
     planned = planning.plan(spiked(name, text), NOW)
     sheet = bench_sheet(planned.book, planned.plan, NOW)
-    titles = [entry.title for one in sheet.evenings for entry in one.entries if entry.work]
+    titles = [entry.title for evening in sheet.evenings for entry in evening.entries if entry.work]
     assert titles
     for title in titles:
         assert shown(name) in shown(title)

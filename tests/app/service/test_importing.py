@@ -35,7 +35,9 @@ def visitor(name: str = "visitors") -> Book:
     book = small_book()
     cold = AirPoint(at="00:00", temperature_c=12, humidity_pct=80)
     room = replace(book.room, locations=(Location(name="shed", drying_places=2, workdays=(cold,)),))
-    evenings = tuple(replace(one, start="06:00", end="07:00") for one in book.bench_time.stretches)
+    evenings = tuple(
+        replace(stretch, start="06:00", end="07:00") for stretch in book.bench_time.stretches
+    )
     return replace(
         book,
         room=room,
@@ -72,27 +74,27 @@ def test_a_person_may_take_the_files_household() -> None:
 
 def test_a_location_that_the_steps_need_comes_along() -> None:
     done = import_file(small_book(), Exchange(with_dries_in(visitor(), "shed")))
-    assert [one.name for one in done.book.room.locations] == ["bench", "shed"]
+    assert [location.name for location in done.book.room.locations] == ["bench", "shed"]
     assert done.added == ("shed",)
 
 
 def test_locations_of_the_book_outlast_a_room_taken_over() -> None:
     ours = with_dries_in(small_book(), "bench")
     done = import_file(ours, Exchange(visitor()), theirs=frozenset({Household.ROOM}))
-    assert [one.name for one in done.book.room.locations] == ["shed", "bench"]
+    assert [location.name for location in done.book.room.locations] == ["shed", "bench"]
 
 
 def test_an_airbrush_that_the_steps_need_comes_along() -> None:
     ours = replace(small_book(), projects=(), gear=Gear())
     done = import_file(ours, Exchange(visitor()))
-    assert [one.name for one in done.book.gear.airbrushes] == ["borrowed"]
+    assert [airbrush.name for airbrush in done.book.gear.airbrushes] == ["borrowed"]
     assert done.added == ("borrowed",)
 
 
 def recoloured(theirs: Book) -> Book:
     """Return the visitor's book with a sand of its own."""
     warmer = replace(theirs.coating("sand"), swatch="#d0a060", dry_film_um=30)
-    kept = tuple(warmer if one.name == "sand" else one for one in theirs.coatings)
+    kept = tuple(warmer if coating.name == "sand" else coating for coating in theirs.coatings)
     return replace(theirs, coatings=kept)
 
 
@@ -103,9 +105,11 @@ def test_coatings_that_differ_are_shown_side_by_side_and_the_books_stays() -> No
     ours, theirs = small_book(), recoloured(visitor())
     (difference,) = differences(ours, theirs)
     assert difference.item == SAND
-    apart = [(one.field, one.ours, one.theirs) for one in difference.sides if one.differs]
+    apart = [(side.field, side.ours, side.theirs) for side in difference.sides if side.differs]
     assert apart == [("swatch", "#c8b482", "#d0a060"), ("dry film [µm]", "20", "30")]
-    assert ("family", "waterborne acrylic") in {(one.field, one.ours) for one in difference.sides}
+    assert ("family", "waterborne acrylic") in {
+        (side.field, side.ours) for side in difference.sides
+    }
     done = import_file(ours, Exchange(theirs))
     assert done.kept == (SAND,)
     assert done.book.coating("sand") == ours.coating("sand")
@@ -187,7 +191,7 @@ def test_steps_that_differ_are_shown_one_by_one() -> None:
     model = replace(model, steps=(slower, *model.steps[1:-1]))
     theirs = replace(theirs, projects=(replace(project, models=(model,)),))
     (difference,) = differences(small_book(), theirs)
-    apart = {one.field: (one.ours, one.theirs) for one in difference.sides if one.differs}
+    apart = {side.field: (side.ours, side.theirs) for side in difference.sides if side.differs}
     assert apart.keys() == {"target", "cart/prime: minutes", "cart/wipe"}
     assert apart["target"] == ("2031-04-30", "–")
     assert apart["cart/wipe"][1] == "–"
@@ -216,7 +220,7 @@ def test_sequences_come_in_and_differ_like_all_else() -> None:
     item = (ItemKind.SEQUENCE, "quick")
     assert import_file(ours, Exchange(theirs)).book.sequences == ours.sequences
     done = import_file(ours, Exchange(theirs), choices={item: MergeChoice.BESIDE}).book
-    assert [(one.name, one.note) for one in done.sequences] == [
+    assert [(sequence.name, sequence.note) for sequence in done.sequences] == [
         ("quick", ""),
         ("quick (2)", "theirs"),
     ]
@@ -229,7 +233,7 @@ def test_a_sequence_goes_out_with_what_it_usually_takes_and_nothing_of_the_perso
     book = replace(small_book(), sequences=(sequence(),), supplies=Supplies(margin_pct=33))
     out = load(export_sequence(book, "quick")).book
     assert out.sequences == book.sequences
-    assert [one.name for one in out.coatings] == ["grey primer"]
+    assert [coating.name for coating in out.coatings] == ["grey primer"]
     assert (out.projects, out.mixes, out.supplies) == ((), (), Supplies())
     with pytest.raises(Refused, match="quick"):
         export_sequence(book, "quik")
@@ -240,7 +244,7 @@ def test_a_project_goes_out_with_the_sequence_that_made_it() -> None:
     model = replace(book.projects[0].models[0], made=Made(sequence="quick"))
     book = replace(book, projects=(replace(book.projects[0], models=(model,)),))
     out = load(export(book, (PROJECT,))).book
-    assert [one.name for one in out.sequences] == ["quick"]
+    assert [sequence.name for sequence in out.sequences] == ["quick"]
     with pytest.raises(Refused, match="yard"):
         export(book, ("yrad",))
 
@@ -250,7 +254,7 @@ def test_a_project_goes_out_with_the_sequence_that_made_it() -> None:
 def test_nothing_of_the_book_is_lost_unless_the_file_was_preferred(
     ours: Book, theirs: Book, choice: MergeChoice
 ) -> None:
-    choices = {one.item: choice for one in differences(ours, theirs)}
+    choices = {difference.item: choice for difference in differences(ours, theirs)}
     try:
         done = import_file(ours, Exchange(theirs), choices=choices)
     except Refused:
@@ -266,7 +270,7 @@ def test_nothing_of_the_book_is_lost_unless_the_file_was_preferred(
     again = import_file(
         done.book,
         Exchange(theirs),
-        choices={one.item: choice for one in differences(done.book, theirs)},
+        choices={difference.item: choice for difference in differences(done.book, theirs)},
     )
     assert again.book == done.book
 

@@ -53,9 +53,12 @@ def minutes_of_a_step(book: Book, step: str, fixed: int) -> Edit:
     project = book.project("table")
     model = project.model("truck")
     old = tuple(
-        replace(one, minutes=Minutes(fixed=fixed)) if one.id == step else one for one in model.steps
+        replace(other, minutes=Minutes(fixed=fixed)) if other.id == step else other
+        for other in model.steps
     )
-    models = tuple(replace(model, steps=old) if one is model else one for one in project.models)
+    models = tuple(
+        replace(model, steps=old) if other is model else other for other in project.models
+    )
     return Edit("other minutes", replace(book, projects=(replace(project, models=models),)))
 
 

@@ -45,7 +45,7 @@ def test_a_pin_names_the_date_and_the_plan_keeps_it() -> None:
     assert "2031-03-20" in edit.name
     made = placed(edit.book)
     assert third.interval.start <= start_of(made, "prime") < third.interval.end
-    assert [one.kept for one in pins.wishes(edit.book, made)] == [True]
+    assert [wish.kept for wish in pins.wishes(edit.book, made)] == [True]
     assert pins.unpin(edit.book, key("prime")).book == book
 
 
@@ -57,7 +57,7 @@ def test_two_stretches_of_one_day_are_told_apart_by_their_hours() -> None:
     assert (pin.on, pin.start, pin.end) == (None, day, day + timedelta(hours=2))
     made = placed(edit.book)
     assert minute_of(day) <= start_of(made, "prime") < minute_of(day) + 120
-    assert [one.kept for one in pins.wishes(edit.book, made)] == [True]
+    assert [wish.kept for wish in pins.wishes(edit.book, made)] == [True]
 
 
 def test_a_wish_about_the_time_takes_the_place_of_the_last() -> None:
@@ -66,17 +66,17 @@ def test_a_wish_about_the_time_takes_the_place_of_the_last() -> None:
     later = at("2031-03-13 20:00")
     edit = pins.not_before(book, key("prime"), later)
     assert {
-        (one.on, one.not_before is not None, one.beside) for one in edit.book.project(PROJECT).pins
+        (pin.on, pin.not_before is not None, pin.beside) for pin in edit.book.project(PROJECT).pins
     } == {(None, True, None), (None, False, "cart/sand")}
     made = placed(edit.book)
     assert start_of(made, "prime") >= later
-    assert [one.kept for one in pins.wishes(edit.book, made)] == [True, True]
+    assert [wish.kept for wish in pins.wishes(edit.book, made)] == [True, True]
     calendar = calendar_of(edit.book.bench_time)
     assert calendar.stretch_at(start_of(made, "prime")) == calendar.stretch_at(
         start_of(made, "sand")
     )
-    for one in edit.book.project(PROJECT).pins:
-        edit = pins.remove(edit.book, PROJECT, one)
+    for pin in edit.book.project(PROJECT).pins:
+        edit = pins.remove(edit.book, PROJECT, pin)
     assert edit.book == small_book()
 
 
@@ -84,7 +84,10 @@ def test_one_coat_of_several_is_pinned_alone() -> None:
     plain = small_book()
     model = plain.project(PROJECT).model(CART)
     twice = tuple(
-        replace(step, applications=tuple(replace(one, coats=2) for one in step.applications))
+        replace(
+            step,
+            applications=tuple(replace(application, coats=2) for application in step.applications),
+        )
         if step.id == "sand"
         else step
         for step in model.steps
@@ -101,8 +104,8 @@ def test_one_coat_of_several_is_pinned_alone() -> None:
 def test_what_has_happened_turns_a_wish_into_a_preference_and_that_is_said() -> None:
     edit = pins.pin_to(small_book(), key("prime"), stretch(small_book(), "2031-03-20 19:30"))
     plain = plan(small_book(), NOW).plan
-    assert [one.kept for one in pins.wishes(edit.book, plain)] == [False]
-    assert [one.kept for one in pins.wishes(edit.book, None)] == [None]
+    assert [wish.kept for wish in pins.wishes(edit.book, plain)] == [False]
+    assert [wish.kept for wish in pins.wishes(edit.book, None)] == [None]
 
 
 def test_the_stretch_before_and_after() -> None:

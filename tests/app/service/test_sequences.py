@@ -32,7 +32,7 @@ def model_of(book: Book, name: str = "truck") -> Model:
 
 def with_quick(*models: Model) -> Book:
     book = bare_book(*models)
-    names = [one.name for one in book.projects[0].models]
+    names = [model.name for model in book.projects[0].models]
     return sequences.give_sequence(book, "table", names, QUICK).book
 
 
@@ -52,13 +52,15 @@ def test_giving_brings_the_coatings_that_are_laid_and_no_others() -> None:
     book = with_quick()
     laid = {a.coating for step in model_of(book).steps for a in step.applications}
     mixed = {p.coating for mix in book.mixes for p in mix.portions}
-    there = {one.name for one in (*book.coatings, *book.mixes)} - mixed
+    there = {coating.name for coating in (*book.coatings, *book.mixes)} - mixed
     assert there == laid
     assert mixed == {"waterborne wash, umber", "water"}
 
 
 def test_a_coating_that_is_there_already_is_taken_as_it_is() -> None:
-    sand = replace(next(one for one in COATINGS if one.name.endswith("sand")), in_stock_ml=3)
+    sand = replace(
+        next(coating for coating in COATINGS if coating.name.endswith("sand")), in_stock_ml=3
+    )
     edit = sequences.give_sequence(
         replace(bare_book(), coatings=(sand,)), "table", ["truck"], QUICK
     )
@@ -71,7 +73,7 @@ def test_the_model_remembers_what_was_chosen() -> None:
     assert made is not None
     assert made.sequence == QUICK
     assert made.options == ("airbrush", "dry-brushed edges")
-    assert {one.colour: one.coating for one in made.colours}["base colour"] == (
+    assert {colour.colour: colour.coating for colour in made.colours}["base colour"] == (
         "waterborne acrylic, sand"
     )
 
@@ -90,16 +92,16 @@ def test_a_colour_of_ones_own_is_laid_and_a_missing_one_named() -> None:
 
 
 def test_the_starter_stock_is_sound_and_claims_no_times_of_its_own() -> None:
-    book = with_coatings(bare_book(), [one.name for one in (*COATINGS, *MIXES)])
-    assert {one.name for one in book.coatings} == {one.name for one in COATINGS}
-    assert not any(one.times or one.in_stock_ml for one in COATINGS)
+    book = with_coatings(bare_book(), [coating.name for coating in (*COATINGS, *MIXES)])
+    assert {coating.name for coating in book.coatings} == {coating.name for coating in COATINGS}
+    assert not any(coating.times or coating.in_stock_ml for coating in COATINGS)
     assert not find(book)
-    assert with_coatings(book, [one.name for one in COATINGS]) is book
-    paints = [one for one in COATINGS if one.family not in THINNERS]
+    assert with_coatings(book, [coating.name for coating in COATINGS]) is book
+    paints = [coating for coating in COATINGS if coating.family not in THINNERS]
     assert all(
-        str(one.family) in one.name
-        for one in paints
-        if "acrylic" in one.family.value and "wash" not in one.name
+        str(paint.family) in paint.name
+        for paint in paints
+        if "acrylic" in paint.family.value and "wash" not in paint.name
     )
 
 
@@ -158,7 +160,7 @@ def test_what_is_in_the_logbook_is_neither_changed_nor_lost() -> None:
 def test_a_changed_built_in_is_ones_own_and_its_removal_brings_it_back() -> None:
     book = with_quick()
     changed = sequences.change(book, QUICK, longer(sequence_named(book, QUICK))).book
-    assert [one.name for one in changed.sequences] == [QUICK]
+    assert [sequence.name for sequence in changed.sequences] == [QUICK]
     assert sequences.offers(changed) == {QUICK: 1}
     assert len(every_sequence(changed)) == len(ALL)
     back = sequences.remove(changed, QUICK).book
@@ -201,7 +203,7 @@ def test_a_project_is_saved_by_its_fullest_model() -> None:
         bare_book(bare_model("a"), bare_model("b")), "table", ["b"], QUICK
     ).book
     saved = sequences.save_project(book, "table", "mine").book
-    assert [one.step.id for one in saved.sequences[0].steps] == [
+    assert [step.step.id for step in saved.sequences[0].steps] == [
         step.id for step in model_of(saved, "b").steps
     ]
     with pytest.raises(Refused, match="no project is called"):
@@ -226,13 +228,13 @@ def test_the_learned_pace_is_no_difference_and_is_taken_back_when_saving() -> No
 def test_options_and_colours_are_renamed_with_their_steps() -> None:
     quick = ALL[0]
     renamed = sequence_steps.put_option(quick, "decals", Option(name="markings"))
-    assert any("markings" in one.needs for one in renamed.steps)
+    assert any("markings" in step.needs for step in renamed.steps)
     without = sequence_steps.remove_option(quick, "decals")
-    assert not any("decals" in one.needs for one in without.steps)
+    assert not any("decals" in step.needs for step in without.steps)
     assert len(without.steps) == len(quick.steps)
     colour = replace(quick.colours[2], name="hull colour")
     other = sequence_steps.put_colour(quick, "base colour", colour)
-    laid = {a.coating for one in other.steps for a in one.step.applications}
+    laid = {a.coating for step in other.steps for a in step.step.applications}
     assert "hull colour" in laid
     assert "base colour" not in laid
     with pytest.raises(Refused, match="no option is called"):
@@ -243,5 +245,5 @@ def test_a_step_cannot_stand_before_what_it_waits_for() -> None:
     with pytest.raises(Refused, match="cannot stand there"):
         sequence_steps.move_step(ALL[0], "press", -3)
     again = sequence_steps.remove_step(ALL[0], "decals")
-    (press,) = [one.step for one in again.steps if one.step.id == "press"]
+    (press,) = [step.step for step in again.steps if step.step.id == "press"]
     assert (press.gates, press.after) == ((), ())

@@ -26,8 +26,8 @@ def tape(needed: float, stock: float) -> ConsumableLine:
 
 def found(*lines: ShoppingLine | ConsumableLine) -> Shopping:
     return Shopping(
-        lines=tuple(one for one in lines if isinstance(one, ShoppingLine)),
-        consumables=tuple(one for one in lines if isinstance(one, ConsumableLine)),
+        lines=tuple(line for line in lines if isinstance(line, ShoppingLine)),
+        consumables=tuple(line for line in lines if isinstance(line, ConsumableLine)),
         at_hand=(),
         no_area=(),
         colours=(),

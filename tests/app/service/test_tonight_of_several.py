@@ -78,7 +78,8 @@ def test_films_of_like_models_are_told_in_one_line() -> None:
     other = replace(film, coating="thin sand")
     tomorrow = replace(film, opens=at("2031-03-07 09:00"))
     lines = [
-        str(one) for one in run_sheet_text.drying_lines((film, second, other, tomorrow), NOW, ZONE)
+        str(drying_line)
+        for drying_line in run_sheet_text.drying_lines((film, second, other, tomorrow), NOW, ZONE)
     ]
     assert lines == [
         "21:10–21:25       dry-to-recoat  grey primer on cart, hand cart (tub), for sand",
@@ -110,8 +111,8 @@ def test_what_stands_on_the_sheet_is_offered_no_more(book: Book, sheet: RunSheet
     found = beside(book, planning.plan(book, NOW).plan, sheet)
     here = {row.key[:3] for row in sheet.work}
     assert found.fillings
-    for one in found.fillings:
-        assert not [taker for taker in one.takers if taker.key[:3] in here]
+    for filling in found.fillings:
+        assert not [taker for taker in filling.takers if taker.key[:3] in here]
 
 
 def test_one_line_of_offers_holds_one_time_for_each(book: Book) -> None:
@@ -120,7 +121,7 @@ def test_one_line_of_offers_holds_one_time_for_each(book: Book) -> None:
     sheet = run_sheet(book, plan, NOW)
     alone = replace(sheet, rows=tuple(row for row in sheet.rows if row not in sheet.work))
     text = beside_text(beside(book, plan, alone), alone, ZONE)
-    (line,) = [one for one in text.splitlines() if one.startswith("  19:30  grey primer")]
+    (line,) = [line for line in text.splitlines() if line.startswith("  19:30  grey primer")]
     assert "as well: cart/prime (tub)" in line
     assert line.count("19:30") == 1
 
@@ -151,7 +152,7 @@ def test_a_clear_coat_by_its_stage_is_not_sprayed_in_damp_air(book: Book) -> Non
     """70 % RH and more is always poor for clears: common practice, no source."""
     damp = _in_air(book, 21, 80)
     plan = planning.plan(damp, NOW).plan
-    rows = [row for one in run_sheets(damp, plan, NOW) for row in one.work]
+    rows = [row for sheet in run_sheets(damp, plan, NOW) for row in sheet.work]
     told = {one.coating: fitness(one.reasons) for one in in_air(damp, rows)}
     assert told.get("gloss clear") is Fitness.NO_GO
     assert "grey primer" not in told

@@ -45,14 +45,14 @@ def steps(book: Book) -> tuple[Step, ...]:
 
 def test_slow_coats_may_dry_in_it_and_quick_ones_stay_on_the_bench() -> None:
     book = begun(warm_box=True)
-    by_stage = {one.stage: one.or_in for one in steps(book)}
+    by_stage = {step.stage: step.or_in for step in steps(book)}
     assert by_stage[Stage.OIL_WASH] == by_stage[Stage.VARNISH] == ("warm box",)
     assert by_stage[Stage.BASE] == by_stage[Stage.PRIME] == by_stage[Stage.DECAL] == ()
 
 
 def test_without_one_nothing_is_offered() -> None:
     book = begun(warm_box=False)
-    assert all(one.or_in == () for one in steps(book))
+    assert all(step.or_in == () for step in steps(book))
     assert offered(book, TABLE) is book
 
 
@@ -66,7 +66,10 @@ def test_in_a_cold_room_the_plan_uses_it_gains_by_it_and_the_judge_accepts_it() 
     assert finish is not None
     assert usual is not None
     assert finish < usual
-    assert {one.location for one in plan.placements} == {"", "warm box"}  # "": its usual place
+    assert {placement.location for placement in plan.placements} == {
+        "",
+        "warm box",
+    }  # "": its usual place
 
 
 @pytest.mark.parametrize(
@@ -87,11 +90,11 @@ def test_soft_material_stays_out_of_it() -> None:
     book = begun(warm_box=False)
     home = book.project(TABLE)
     model = home.models[0]
-    soft = tuple(replace(one, material=Material.SOFT) for one in model.parts)
+    soft = tuple(replace(part, material=Material.SOFT) for part in model.parts)
     home = replace(home, models=(replace(model, parts=soft),))
     room = replace(book.room, locations=(*book.room.locations, WARM_BOX))
     book = offered(replace(book, projects=(home,), room=room), TABLE)
-    assert all(one.or_in == () for one in steps(book))
+    assert all(step.or_in == () for step in steps(book))
 
 
 def test_a_box_bought_later_is_offered_to_what_stands_on_the_table() -> None:

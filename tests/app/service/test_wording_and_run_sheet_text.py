@@ -168,17 +168,17 @@ def test_what_has_no_place_is_named() -> None:
 def test_what_moved_is_named_with_how_far() -> None:
     old = small_plan()
     shifted = tuple(
-        replace(one, pieces=(Interval(one.start + 10080, one.end + 10080),))
-        if one.key.step == "wipe"
-        else replace(one, pieces=(Interval(one.start + 5, one.end + 5),))
-        if one.key.step == "wash"
-        else one
-        for one in old.placements
+        replace(placement, pieces=(Interval(placement.start + 10080, placement.end + 10080),))
+        if placement.key.step == "wipe"
+        else replace(placement, pieces=(Interval(placement.start + 5, placement.end + 5),))
+        if placement.key.step == "wash"
+        else placement
+        for placement in old.placements
     )
     moves = moved(old, replace(old, placements=shifted))
-    assert [(one.key.step, one.minutes) for one in moves] == [("wash", 5), ("wipe", 10080)]
+    assert [(move.key.step, move.minutes) for move in moves] == [("wash", 5), ("wipe", 10080)]
     calendar = BenchCalendar(small_book().bench_time)
-    assert [one.to_other_stretch(calendar) for one in moves] == [False, True]
+    assert [move.to_other_stretch(calendar) for move in moves] == [False, True]
 
 
 def test_nothing_moves_between_equal_plans() -> None:

@@ -29,7 +29,7 @@ def _qt_stays_quiet(qtlog, qapp: QApplication) -> Iterator[None]:
         qapp.processEvents()
         qapp.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     said = [record.message for record in qtlog.records]
-    left = [one for one in qapp.topLevelWidgets() if one.isVisible()]
+    left = [widget for widget in qapp.topLevelWidgets() if widget.isVisible()]
     names = [repr(one) for one in left]
     for one in left:
         one.close()  # the tests that follow shall not fail of it as well
@@ -66,8 +66,8 @@ def spoken(request: pytest.FixtureRequest, qapp: QApplication, tmp_path: Path) -
     before = QLocale()
     translators = language.install(qapp, settings)
     yield request.param.value
-    for one in translators:
-        qapp.removeTranslator(one)
+    for translator in translators:
+        qapp.removeTranslator(translator)
     QLocale.setDefault(before)
 
 

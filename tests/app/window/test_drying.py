@@ -58,7 +58,7 @@ def test_a_film_opens_for_what_waits(primed: PlanSnapshot) -> None:
 
 
 def test_what_waits_for_other_work_is_no_moment(primed: PlanSnapshot) -> None:
-    waiting = {one.waiting for one in moments(primed)}
+    waiting = {moment.waiting for moment in moments(primed)}
     assert key("gloss") not in waiting  # sand must come first
     assert key("wipe") not in waiting
 
@@ -72,59 +72,59 @@ def test_a_window_is_told_while_there_is_time_for_the_work() -> None:
         fact("wash", begun, ended),
     ]
     picture = picture_of(after(*log), ended)
-    (one,) = [one for one in moments(picture) if one.kind is FilmEventKind.CLOSES]
-    assert one.bound is Bound.END
-    assert one.at == begun + 60  # the gate: to end within 60 min of the start of the wash
-    assert one.last_begin == begun + 50  # wiping takes 10 min
-    assert told_at(one) == begun + 40  # and 10 min before that one is told
+    (moment,) = [moment for moment in moments(picture) if moment.kind is FilmEventKind.CLOSES]
+    assert moment.bound is Bound.END
+    assert moment.at == begun + 60  # the gate: to end within 60 min of the start of the wash
+    assert moment.last_begin == begun + 50  # wiping takes 10 min
+    assert told_at(moment) == begun + 40  # and 10 min before that one is told
 
 
 def test_each_moment_is_told_once(primed: PlanSnapshot) -> None:
-    (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
-    assert one.at is not None
-    before = due(primed, (), one.at - 1)
+    (moment,) = [moment for moment in moments(primed) if moment.waiting == key("sand")]
+    assert moment.at is not None
+    before = due(primed, (), moment.at - 1)
     assert (before.fresh, before.meanwhile) == ((), ())
-    now = due(primed, before.told, one.at)
-    assert now.fresh == (one,)
-    again = due(primed, now.told, one.at + 3)
+    now = due(primed, before.told, moment.at)
+    assert now.fresh == (moment,)
+    again = due(primed, now.told, moment.at + 3)
     assert (again.fresh, again.meanwhile) == ((), ())
     assert again.told == now.told
 
 
 def test_after_a_sleep_what_opened_is_told_once_as_meanwhile(primed: PlanSnapshot) -> None:
-    (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
-    assert one.at is not None
-    woken = due(primed, (), one.at + 600)
+    (moment,) = [moment for moment in moments(primed) if moment.waiting == key("sand")]
+    assert moment.at is not None
+    woken = due(primed, (), moment.at + 600)
     assert woken.fresh == ()
-    assert woken.meanwhile == (one,)
-    assert "Meanwhile" in told(woken, ZONE, one.at + 600)
-    assert due(primed, woken.told, one.at + 601).meanwhile == ()
+    assert woken.meanwhile == (moment,)
+    assert "Meanwhile" in told(woken, ZONE, moment.at + 600)
+    assert due(primed, woken.told, moment.at + 601).meanwhile == ()
 
 
 def test_another_plan_of_the_same_films_tells_nothing_again(primed: PlanSnapshot) -> None:
-    (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
-    assert one.at is not None
-    known = due(primed, (), one.at).told
-    later = picture_of(primed.book, one.at + 30)
-    found = due(later, known, one.at + 30)
+    (moment,) = [moment for moment in moments(primed) if moment.waiting == key("sand")]
+    assert moment.at is not None
+    known = due(primed, (), moment.at).told
+    later = picture_of(primed.book, moment.at + 30)
+    found = due(later, known, moment.at + 30)
     assert (found.fresh, found.meanwhile) == ((), ())
 
 
 def test_a_film_found_tacky_is_told_again(primed: PlanSnapshot) -> None:
-    (one,) = [one for one in moments(primed) if one.waiting == key("sand")]
-    assert one.at is not None
-    known = due(primed, (), one.at).told
+    (moment,) = [moment for moment in moments(primed) if moment.waiting == key("sand")]
+    assert moment.at is not None
+    known = due(primed, (), moment.at).told
     look = Observed(
         model=CART,
         step="prime",
-        at=moment_of(one.at + 1, ZONE),
+        at=moment_of(moment.at + 1, ZONE),
         state=State.DRY_TO_RECOAT,
         reached=False,
     )
-    later = picture_of(after(PRIMED, observed=(look,)), one.at + 1)
-    (other,) = [one for one in moments(later) if one.waiting == key("sand")]
+    later = picture_of(after(PRIMED, observed=(look,)), moment.at + 1)
+    (other,) = [moment for moment in moments(later) if moment.waiting == key("sand")]
     assert other.at is not None
-    assert other.at > one.at
+    assert other.at > moment.at
     assert other in due(later, known, other.at).fresh
 
 
@@ -146,16 +146,20 @@ def looked_after(book: Book, minutes: int = 20) -> Book:
 
 def test_a_look_is_told_once_when_it_is_due_and_after_a_sleep() -> None:
     picture = picture_of(looked_after(after(PRIMED)), NOW + 13)
-    (one,) = [one for one in moments(picture) if one.kind is FilmEventKind.LOOK]
-    assert (one.film, one.at, one.places) == (key("prime"), NOW + 33, ("tub/bed", "tub/sides"))
-    assert one not in due(picture, (), NOW + 32).fresh
+    (moment,) = [moment for moment in moments(picture) if moment.kind is FilmEventKind.LOOK]
+    assert (moment.film, moment.at, moment.places) == (
+        key("prime"),
+        NOW + 33,
+        ("tub/bed", "tub/sides"),
+    )
+    assert moment not in due(picture, (), NOW + 32).fresh
     found = due(picture, (), NOW + 33)
-    assert one in found.fresh
+    assert moment in found.fresh
     assert "Have a look: prime · cart (tub): how it has come out." in told(found, ZONE, NOW + 33)
-    assert one not in due(picture, found.told, NOW + 34).fresh
+    assert moment not in due(picture, found.told, NOW + 34).fresh
     woken = due(picture, (), NOW + 600)
-    assert one in woken.meanwhile
-    assert one not in due(picture, woken.told, NOW + 601).meanwhile
+    assert moment in woken.meanwhile
+    assert moment not in due(picture, woken.told, NOW + 601).meanwhile
 
 
 def test_the_desktop_tells_a_look_once_even_after_a_restart(qtbot, make_window, tmp_path) -> None:
@@ -189,7 +193,7 @@ def test_a_look_is_taken_in_drying_now(qtbot, make_window) -> None:
     assert (view.seen.isEnabled(), view.tacky.isEnabled()) == (True, False)
     replan(qtbot, window, view.seen.click)
     assert [line.step for line in window.session.book.project(PROJECT).diary] == ["prime"]
-    assert FilmEventKind.LOOK not in [one.kind for one in moments(window.session.picture)]
+    assert FilmEventKind.LOOK not in [moment.kind for moment in moments(window.session.picture)]
 
 
 @pytest.mark.parametrize(("length", "before"), [(60, 10), (180, 10), (1440, 120), (10_080, 1440)])
@@ -199,14 +203,16 @@ def test_longer_windows_are_told_sooner(length: int, before: int) -> None:
 
 
 def test_the_notifier_remembers_over_a_restart(qtbot, make_window, tmp_path) -> None:
-    (one,) = [
-        one for one in moments(picture_of(after(PRIMED), NOW + 13)) if one.waiting == key("sand")
+    (moment,) = [
+        moment
+        for moment in moments(picture_of(after(PRIMED), NOW + 13))
+        if moment.waiting == key("sand")
     ]
-    assert one.at is not None
+    assert moment.at is not None
     window = make_window(after(PRIMED), NOW + 13)
     settings = QSettings(str(tmp_path / "other.ini"), QSettings.Format.IniFormat)
     said: list[str] = []
-    for minute in (NOW + 13, one.at + 300, one.at + 301):  # at once; woken late; once more
+    for minute in (NOW + 13, moment.at + 300, moment.at + 301):  # at once; woken late; once more
         window.session.set_clock(lambda minute=minute: minute)
         notifier = Notifier(window.session, settings)  # a new one each time: a restart
         notifier.sound = False
@@ -254,12 +260,14 @@ def test_the_desktop_and_the_sound_can_be_turned_off(
     )
     FakeTray.told.clear()
     window = make_window(after(PRIMED), NOW + 13)
-    (one,) = [one for one in moments(window.session.picture) if one.waiting == key("sand")]
-    assert one.at is not None
-    assert one.at < at("2031-03-06 21:30")  # in bench time, where a sound is heard
+    (moment,) = [
+        moment for moment in moments(window.session.picture) if moment.waiting == key("sand")
+    ]
+    assert moment.at is not None
+    assert moment.at < at("2031-03-06 21:30")  # in bench time, where a sound is heard
     for number, (desktop, sound) in enumerate(((True, True), (False, False))):
         settings = QSettings(str(tmp_path / f"{number}.ini"), QSettings.Format.IniFormat)
-        for minute in (NOW + 13, one.at):
+        for minute in (NOW + 13, moment.at):
             window.session.set_clock(lambda minute=minute: minute)
             notifier = Notifier(window.session, settings)
             notifier.desktop, notifier.sound = desktop, sound

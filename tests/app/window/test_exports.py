@@ -219,7 +219,7 @@ def test_the_menu_lists_what_there_is(desk_of: MakeDesk) -> None:
         inner = action.menu()
         if isinstance(inner, QMenu):
             inner.aboutToShow.emit()
-            said[action.text()] = [one.text() for one in inner.actions()]
+            said[action.text()] = [action.text() for action in inner.actions()]
     assert said["One pro&ject"] == ["yard…"]
     assert said["One &sequence"] == ["quick…"]
     assert len(said["&Bench sheet"]) == 4
@@ -237,7 +237,7 @@ def differing(path: Path) -> Path:
     """Write a file with a project of the same name and another sand."""
     book = small_book(target=None)
     sand = replace(book.coating("sand"), swatch="#d0a060")
-    coatings = tuple(sand if one.name == "sand" else one for one in book.coatings)
+    coatings = tuple(sand if coating.name == "sand" else coating for coating in book.coatings)
     path.write_bytes(dump(Exchange(replace(book, coatings=coatings))))
     return path
 
@@ -251,7 +251,7 @@ def test_what_differs_is_shown_side_by_side_and_chosen(
     merge = dialog.merge
     assert merge is not None
     shown = merge.model
-    items = [one.item for one in shown.differences]
+    items = [difference.item for difference in shown.differences]
     assert items == [(ItemKind.PROJECT, PROJECT), SAND]
     assert shown.choices == {items[0]: MergeChoice.BESIDE, SAND: MergeChoice.MINE}
     assert dialog.title.text() == "yard (2)"
@@ -276,7 +276,7 @@ def test_what_differs_is_shown_side_by_side_and_chosen(
     assert book is not None
     assert book.coating("sand").swatch == "#c8b482"
     assert book.coating("their sand").swatch == "#d0a060"
-    assert [one.name for one in book.projects] == [PROJECT, "yard (2)"]
+    assert [project.name for project in book.projects] == [PROJECT, "yard (2)"]
     desk.session.undo()
     assert desk.session.book == small_book()
 

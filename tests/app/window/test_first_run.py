@@ -158,11 +158,13 @@ def test_four_vehicles_are_planned_by_sixty_keys_and_the_book_holds_what_was_tol
     assert {"airbrush", "two colours", "no chips"} <= options[0]
     assert not {"one colour", "chips by sponge", "chips by fluid"} & options[0]
     assert options[2] == options[3] == {"airbrush", "decals"}
-    assert [(one.rule, one.start, one.end) for one in book.bench_time.stretches] == [
+    assert [
+        (stretch.rule, stretch.start, stretch.end) for stretch in book.bench_time.stretches
+    ] == [
         ("FREQ=WEEKLY;BYDAY=MO,WE", "20:00", "22:00"),
         ("FREQ=WEEKLY;BYDAY=SA", "14:00", "17:00"),
     ]
-    assert {one.since for one in book.bench_time.stretches} == {date(2031, 3, 3)}
+    assert {stretch.since for stretch in book.bench_time.stretches} == {date(2031, 3, 3)}
     bench, box = book.room.locations
     (air,) = bench.workdays
     assert (air.temperature_c, air.humidity_pct) == (18, 60)
@@ -194,7 +196,7 @@ def test_it_is_one_edit_and_undone_leads_back_to_the_questions(qtbot, window: Ma
         window,
         lambda: keys.press(Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier),
     )
-    assert [one.name for one in opened(window).projects[0].models] == ["Ferry Pike"]
+    assert [model.name for model in opened(window).projects[0].models] == ["Ferry Pike"]
     window.session.undo()
     assert opened(window) == before
     assert window.stack.currentWidget() is window.empty
@@ -223,7 +225,10 @@ def test_what_is_missing_or_wrong_is_told_by_its_field_and_nothing_is_lost(
     keys.type("20-22")  # written over what was wrong
     assert asked.hours.lines[0].hours.text() == "20-22"
     assert opened(window) is before
-    assert [one.name for one in asked.vehicles.vehicles()] == ["Ferry Pike", "Ferry Pike two"]
+    assert [vehicle.name for vehicle in asked.vehicles.vehicles()] == [
+        "Ferry Pike",
+        "Ferry Pike two",
+    ]
 
 
 def test_the_key_of_a_page_without_a_plan_leads_to_the_questions(window: MainWindow) -> None:
@@ -239,7 +244,7 @@ def test_the_key_of_a_page_without_a_plan_leads_to_the_questions(window: MainWin
     window.commands.views[1].trigger()  # again, to a page that has nothing to show either
     QApplication.processEvents()
     assert questions.vehicles.lines[1].name.hasFocus()
-    assert [one.name for one in questions.vehicles.vehicles()] == ["Ferry Pike"]
+    assert [vehicle.name for vehicle in questions.vehicles.vehicles()] == ["Ferry Pike"]
 
 
 def test_without_an_airbrush_nothing_is_sprayed_with_one(qtbot, window: MainWindow) -> None:

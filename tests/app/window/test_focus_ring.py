@@ -67,11 +67,11 @@ def holder_of(kind: type[QWidget]) -> tuple[QWidget, QWidget, QWidget]:
     return holder, first, one
 
 
-def seen(one: QWidget) -> QImage:
+def seen(widget: QWidget) -> QImage:
     """Return what is on screen where a control lies."""
-    holder = one.parentWidget()
+    holder = widget.parentWidget()
     assert holder is not None
-    return holder.grab(one.geometry()).toImage()
+    return holder.grab(widget.geometry()).toImage()
 
 
 def go(app: QApplication) -> None:

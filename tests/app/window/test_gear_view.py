@@ -115,7 +115,7 @@ def test_a_warm_box_with_air_of_its_own(opened: Opened) -> None:
     assert made.weekends == (point("00:00", 28, 40),)
     view.locations.choose(1)
     view.locations.buttons[2].click()
-    assert [one.name for one in session.book.room.locations] == ["drying box", "bench"]
+    assert [location.name for location in session.book.room.locations] == ["drying box", "bench"]
     assert view.locations.model.index(0, 0).data() == "drying box (the usual)"
     session.undo()
     view.locations.choose(1)
@@ -141,7 +141,7 @@ def test_points_are_added_sorted_and_two_at_one_time_are_refused(opened: Opened)
     form = dialog_of(view, LocationDialog)
     editor = form.workdays
     editor.add.click()
-    assert [one.at for one in editor.points()] == ["00:00", "06:00"]
+    assert [point.at for point in editor.points()] == ["00:00", "06:00"]
     editor.rows[1].at.setTime(QTime(0, 0))
     form.buttons.accepted.emit()
     assert "occurs twice" in form.forms[1].messages["workdays"].text()
@@ -204,7 +204,7 @@ def test_what_was_typed_stays_when_another_program_changed_the_book(opened: Open
     assert "has not taken it" in form.message.text()
     form.buttons.accepted.emit()
     assert not form.isVisible()
-    assert [one.name for one in session.book.gear.airbrushes] == [BRUSH, "wide one"]
+    assert [airbrush.name for airbrush in session.book.gear.airbrushes] == [BRUSH, "wide one"]
     assert session.book.room.volume_m3 == 44
 
 

@@ -114,7 +114,7 @@ def test_an_empty_book_and_the_menus_speak_german(make_window: MakeWindow) -> No
     assert len(menus) > 5
     for menu in menus:
         # The same two for each paper: A4 stands for both.
-        titles = [one.text() for one in menu.actions() if ", Letter" not in one.text()]
+        titles = [action.text() for action in menu.actions() if ", Letter" not in action.text()]
         keys = re.findall(r"&(\w)", " ".join(titles).lower())
         assert len(keys) == len(set(keys)), titles
 

@@ -27,7 +27,7 @@ def words_of(dialog: QDialog) -> str:
     ],
 )
 def test_every_word_has_a_meaning_of_its_own(kinds, meaning) -> None:
-    told = [meaning(one) for one in kinds]
+    told = [meaning(kind) for kind in kinds]
     assert all(one.endswith(".") for one in told)
     assert len(set(told)) == len(told)
 

@@ -189,7 +189,7 @@ def test_the_airbrush_of_an_entry_is_corrected(window: MainWindow) -> None:
     here, session = view(window), window.session
     assert session.book is not None
     rows = here.model.rows
-    here.table.selectRow(next(at for at, one in enumerate(rows) if one.fact and one.fact.end))
+    here.table.selectRow(next(at for at, row in enumerate(rows) if row.fact and row.fact.end))
     assert here.form.airbrush.isVisible()
     assert here.form.airbrush.currentText() == "not noted"
     here.form.airbrush.setCurrentIndex(here.form.airbrush.findData(BRUSH))
@@ -202,7 +202,7 @@ def test_the_airbrush_of_an_entry_is_corrected(window: MainWindow) -> None:
 def test_a_cleaning_is_a_line_and_is_taken_back(window: MainWindow) -> None:
     here, session = view(window), window.session
     assert session.attempt(lambda book: logbook.cleaned(book, BRUSH, NOW + 94)) is None
-    (line,) = [one for one in here.model.rows if one.sort is Sort.CLEANED]
+    (line,) = [row for row in here.model.rows if row.sort is Sort.CLEANED]
     here.table.selectRow(here.model.rows.index(line))
     assert here.model.data(here.model.index(0, WORK)) == "Fine brush cleaned"
     assert here.back.isVisible()

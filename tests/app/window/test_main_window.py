@@ -161,7 +161,7 @@ def test_an_empty_book_offers_a_way_in(qtbot, make_window: MakeWindow) -> None:
     starter = books.starter_book("Europe/Warsaw", date(2031, 3, 1))
     window = make_window(starter, NOW)
     assert window.stack.currentWidget() is window.empty
-    button = next(one for one in window.empty.demos if "lamplighter" in one.text())
+    button = next(demo for demo in window.empty.demos if "lamplighter" in demo.text())
     replan(qtbot, window, button.click)
     assert window.stack.currentWidget() is window.tonight
     (project,) = window.session.book.projects  # type: ignore[union-attr]
@@ -348,6 +348,6 @@ def test_about_and_keys_open_and_close(qtbot, make_window: MakeWindow) -> None:
     for action in (window.commands.keys, window.commands.about):
         action.trigger()
     dialogs = [one for one in window.children() if one.inherits("QDialog")]
-    assert {one.windowTitle() for one in dialogs} == {"Keys", "About Tackfree"}  # type: ignore[attr-defined]
+    assert {dialog.windowTitle() for dialog in dialogs} == {"Keys", "About Tackfree"}  # type: ignore[attr-defined]
     for dialog in dialogs:
         dialog.reject()  # type: ignore[attr-defined]

@@ -43,10 +43,10 @@ def test_a_picture_looks_like_what_is_painted(
     laid = _painted(colours, tool, faded=faded)
     monkeypatch.setattr(mark_drawing, "STAMPED", 0.0)
     painted = _painted(colours, tool, faded=faded)
-    one, other = bytes(laid.constBits()), bytes(painted.constBits())
-    different = sum(abs(a - b) > 8 for a, b in zip(one, other, strict=True))
-    assert different < 0.005 * len(one)
-    assert one != bytes(len(one))
+    byte, other = bytes(laid.constBits()), bytes(painted.constBits())
+    different = sum(abs(a - b) > 8 for a, b in zip(byte, other, strict=True))
+    assert different < 0.005 * len(byte)
+    assert byte != bytes(len(byte))
 
 
 @pytest.mark.usefixtures("qapp")

@@ -41,7 +41,7 @@ GERMAN = pytest.mark.parametrize("spoken", [Language.GERMAN], indirect=True)
 # Names that stay as they are: of languages and of paper, of bottles in the starter stock
 # (a book's data once they are taken), and the parts that a built-in sequence looks for.
 NAMES = {"English", "Deutsch", "Letter", "wheels", "tracks", "running gear", "glue faces"}
-STOCK = {one.name for one in (*COATINGS, *MIXES)}
+STOCK = {coating.name for coating in (*COATINGS, *MIXES)}
 SWAPPED = {"lacquer thinner", "waterborne acrylic, matte #6b7a4a"}  # bottles that mends add
 
 
@@ -83,7 +83,7 @@ def text_of(call: ast.Call) -> ast.expr | None:
     at, word = TEXTS.get(name, (99, ""))
     if len(call.args) > at:
         return call.args[at]
-    return next((one.value for one in call.keywords if one.arg == word), None)
+    return next((keyword.value for keyword in call.keywords if keyword.arg == word), None)
 
 
 def test_no_text_that_people_read_is_put_together_unseen(
@@ -112,7 +112,7 @@ def test_what_is_put_into_a_text_is_what_it_asks_for(
         if name not in planner_texts.ALWAYS or not isinstance(call.args[0], ast.Constant):
             continue
         seen += 1
-        given = {one.arg for one in call.keywords}
+        given = {keyword.arg for keyword in call.keywords}
         asked = set(re.findall(r"\{(\w+)", call.args[0].value)) if given else set()
         assert given == asked, f"{path.name}:{call.lineno}"
     assert seen > 500
@@ -237,7 +237,7 @@ def test_no_text_of_any_page_stays_english(
     window = make_window(book, now)
     ear = Ear(own_words(book) | NAMES | STOCK | SWAPPED)
     left = set()
-    for page in [one for one in window.pages if not pages or one.name in pages]:
+    for page in [page for page in window.pages if not pages or page.name in pages]:
         window.show_page(page.name)
         settle(qapp)
         left |= {
@@ -252,8 +252,8 @@ def test_no_text_of_what_differs_between_two_books_stays_english() -> None:
     book = small_book()
     other = replace(
         book,
-        coatings=tuple(replace(one, solids=0.5, in_stock_ml=2.5) for one in book.coatings),
-        projects=tuple(replace(one, weight=3, note="gone") for one in book.projects),
+        coatings=tuple(replace(coating, solids=0.5, in_stock_ml=2.5) for coating in book.coatings),
+        projects=tuple(replace(project, weight=3, note="gone") for project in book.projects),
     )
     ear = Ear(own_words(book) | {"gone", "g", "ml"})
     sides = [side for found in differences(book, other) for side in found.sides]
@@ -282,12 +282,14 @@ def test_no_text_of_a_calendar_or_a_bench_sheet_stays_english() -> None:
     told = [line.partition(":")[2] for line in lines if re.match("SUMMARY|DESCRIPTION|NAME", line)]
     told = [re.sub(r"\\([,;])", r"\1", part) for line in told for part in line.split(r"\n")]
     sheet = bench_sheet(book, plan, NOW, translate=translated)
-    told += [line for evening in sheet.evenings for one in evening.sections for line in one.lines]
+    told += [
+        line for evening in sheet.evenings for section in evening.sections for line in section.lines
+    ]
     told += [
         text
         for evening in sheet.evenings
-        for one in evening.entries
-        for text in (one.title, one.waits)
+        for entry in evening.entries
+        for text in (entry.title, entry.waits)
     ]
     assert len(told) > 20
     assert translated(lost.why) == "⟦has no place⟧"

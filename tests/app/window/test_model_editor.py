@@ -66,7 +66,7 @@ def ids(window: MainWindow, name: str = CART) -> list[str]:
 
 
 def step(window: MainWindow, name: str) -> Step:
-    return next(one for one in cart(window).steps if one.id == name)
+    return next(step for step in cart(window).steps if step.id == name)
 
 
 def press(view: BuildView, key: Qt.Key, held: Qt.KeyboardModifier) -> None:
@@ -366,7 +366,7 @@ def test_a_number_of_models_alike_is_made_at_once(build) -> None:
     assert dialog.told.text() == "They are called cart 2 to cart 4."
     QTest.keyClick(dialog.number, Qt.Key.Key_Return)
     QApplication.processEvents()
-    names = [one.name for one in window.session.book.project(PROJECT).models]
+    names = [model.name for model in window.session.book.project(PROJECT).models]
     assert names == [CART, "cart 2", "cart 3", "cart 4"]
     assert ids(window, "cart 4") == ORDER
     assert window.session.undo_name() == "cart again as cart 2, cart 3, cart 4"

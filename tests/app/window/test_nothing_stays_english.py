@@ -83,7 +83,7 @@ def test_no_sequence(qapp: QApplication, make_window: MakeWindow) -> None:
     book = small_book()
     window = make_window(book, NOW)
     window.show_page("sequences")
-    page = next(one for one in window.pages if one.name == "sequences").widget
+    page = next(page for page in window.pages if page.name == "sequences").widget
     ear = Ear(own_words(book))
     found = []
     for sequence in ALL:
@@ -112,12 +112,12 @@ def test_no_title_that_the_program_wrote(qapp: QApplication, make_window: MakeWi
     empty = starter_book("Europe/Vienna", today, words.given_name)
     book = begin(empty, told, today, words.given_name).book
     window = make_window(book, NOW)
-    steps = [one.step for sequence in ALL for one in sequence.steps]
+    steps = [step.step for sequence in ALL for step in sequence.steps]
     of_the_program = own_words(ALL) | {step.id for step in steps}
     assert {step.title for step in steps} <= of_the_program
-    ear = Ear({one for one in own_words(book) if one not in of_the_program and "/" not in one})
+    ear = Ear({word for word in own_words(book) if word not in of_the_program and "/" not in word})
     found = []
-    for page in (one for one in window.pages if one.name in PAGES):
+    for page in (page for page in window.pages if page.name in PAGES):
         window.show_page(page.name)
         settle(qapp)
         found += left(page.name, page.widget, ear)

@@ -63,7 +63,7 @@ def test_an_airbrush_is_added_and_taken_away_again(window: MainWindow) -> None:
     assert form.name.hasFocus()
     QTest.keyClicks(form.name, "second")
     QTest.keyClick(form.name, Qt.Key.Key_Return)
-    assert [one.name for one in window.session.book.gear.airbrushes][1:] == ["second"]
+    assert [airbrush.name for airbrush in window.session.book.gear.airbrushes][1:] == ["second"]
     back_to(window)
     view.airbrushes.table.setFocus()
     QTest.keyClick(view.airbrushes.table, Qt.Key.Key_Down)

@@ -93,7 +93,9 @@ def test_a_png_tells_no_words() -> None:
 
 
 def test_a_webp_tells_no_place() -> None:
-    if b"webp" not in [bytes(one.data()) for one in QImageReader.supportedImageFormats()]:
+    if b"webp" not in [
+        bytes(image_format.data()) for image_format in QImageReader.supportedImageFormats()
+    ]:
         pytest.skip("this Qt reads no WebP")
     simple = picture("webp")
     data = telling_webp(simple)

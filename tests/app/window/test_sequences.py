@@ -64,7 +64,7 @@ def model_of(session: Session, name: str) -> Model:
 
 
 def press(widget: QWidget, name: str) -> None:
-    (button,) = [one for one in widget.buttons if one.text().startswith(name)]  # type: ignore[attr-defined]
+    (button,) = [button for button in widget.buttons if button.text().startswith(name)]  # type: ignore[attr-defined]
     button.click()
 
 
@@ -122,7 +122,7 @@ def test_given_by_keys_alone(bare: Opened) -> None:
     view.list.table.setFocus()
     QTest.keyClick(view.list.table, Qt.Key.Key_Return)
     form = dialog_of(view, GiveDialog)
-    assert [one[1] for one in form.spots()] == ["a", "b", "c"]
+    assert [spot[1] for spot in form.spots()] == ["a", "b", "c"]
     form.models.setCurrentRow(1)
     QTest.keyClick(form.models, Qt.Key.Key_Space)
     form.options.choices["camouflage"].setFocus()
@@ -153,7 +153,11 @@ def test_colours_follow_the_options_and_are_given_as_chosen(bare: Opened) -> Non
     box = form.colours.boxes["base colour"]
     box.setCurrentIndex(box.findData("waterborne acrylic, olive green"))
     form.buttons.accepted.emit()
-    laid = {one.coating for step in model_of(session, "a").steps for one in step.applications}
+    laid = {
+        application.coating
+        for step in model_of(session, "a").steps
+        for application in step.applications
+    }
     assert "waterborne acrylic, olive green" in laid
     assert "water-slide decals" in laid
 
@@ -260,11 +264,11 @@ def test_steps_move_and_say_why_they_may_not(bare: Opened) -> None:
     press(view.steps, "Earlier")
     assert "cannot stand there" in view.steps.message.text()
     press(view.steps, "Later")
-    ids = [one.step.id for one in sequence_named(session.book, OURS).steps]
+    ids = [step.step.id for step in sequence_named(session.book, OURS).steps]
     assert ids.index("press") == at + 1
     assert view.steps.chosen().step.id == "press"
     press(view.steps, "Copy")
-    assert "press-2" in [one.step.id for one in sequence_named(session.book, OURS).steps]
+    assert "press-2" in [step.step.id for step in sequence_named(session.book, OURS).steps]
 
 
 def test_options_and_colours_go_through_their_forms(bare: Opened) -> None:
@@ -281,7 +285,7 @@ def test_options_and_colours_go_through_their_forms(bare: Opened) -> None:
     assert sequence.options[-1] == Option(name="mud", usual=True, choice="dirt", note="low down")
     view.options.choose(len(sequence.options) - 1)
     press(view.options, "Remove")
-    assert "mud" not in [one.name for one in sequence_named(session.book, OURS).options]
+    assert "mud" not in [option.name for option in sequence_named(session.book, OURS).options]
     view.colours.choose(2)
     press(view.colours, "Change")
     form = dialog_of(view, ColourDialog)
@@ -327,7 +331,7 @@ def test_saved_duplicated_renamed_noted_and_removed(opened: Opened) -> None:
     form.buttons.accepted.emit()
     assert view.sequence().name == "quick table-top, mine"
     press(view.list, "Remove")
-    assert "quick table-top, mine" not in [one.name for one in session.book.sequences]
+    assert "quick table-top, mine" not in [sequence.name for sequence in session.book.sequences]
 
 
 def test_nothing_on_the_table_says_so(tmp_path: Path) -> None:
@@ -363,5 +367,5 @@ def test_places_minutes_and_gates_in_words() -> None:
 
 @pytest.mark.parametrize("sequence", ALL, ids=[one.name for one in ALL])
 def test_every_step_of_the_built_in_ones_can_be_told(sequence) -> None:
-    for one in sequence.steps:
-        assert step_in_full(one, sequence).count("\n") <= 2
+    for step in sequence.steps:
+        assert step_in_full(step, sequence).count("\n") <= 2

@@ -71,7 +71,7 @@ class Evenings(AtTheBench):
     def next_evening(self) -> None:
         """Come to the bench when the plan has something to do again."""
         picture = self.picture
-        starts = [one.start for one in picture.plan.placements if not one.logged]
+        starts = [placement.start for placement in picture.plan.placements if not placement.logged]
         stretch = picture.calendar.stretch_at(min(start for start in starts if start >= self.now))
         assert stretch is not None
         self.now = max(self.now, stretch.interval.start)
@@ -139,7 +139,9 @@ def recorded(book: Book, now: int, path: Path) -> list[tuple[str, int]]:
     """Return time and minutes of each piece of work that the build record tells."""
     record = build_record(book, now, photos.folder_of(path))
     tables = [
-        one for one in record.blocks if isinstance(one, DocumentTable) and one.head == WORK_HEAD
+        block
+        for block in record.blocks
+        if isinstance(block, DocumentTable) and block.head == WORK_HEAD
     ]
     at, minutes = WORK_HEAD.index("time"), WORK_HEAD.index("minutes")
     rows = [row for table in tables for row in table.rows]
@@ -185,7 +187,11 @@ def test_seven_evenings(qtbot, tmp_path) -> None:
     here.do_job()
     here.press(Key.Key_E, Key.Key_Escape)
     assert here.project.diary[-1].event is Event.STOPPED
-    assert all(one.start > here.now for one in here.picture.plan.placements if not one.logged)
+    assert all(
+        placement.start > here.now
+        for placement in here.picture.plan.placements
+        if not placement.logged
+    )
 
     # Third: gloss, with a note.
     here.next_evening()

@@ -184,9 +184,9 @@ def test_no_line_is_written_over_another(name: str, paper: Paper, tonight: bool)
         for box in signs:
             x, y = (box[0] + box[2]) / 2, (box[1] + box[3]) / 2
             over = [
-                one
-                for one in rows.get(int(y // 10), [])
-                if one != box and one[0] < x < one[2] and one[1] < y < one[3]
+                row
+                for row in rows.get(int(y // 10), [])
+                if row != box and row[0] < x < row[2] and row[1] < y < row[3]
             ]
             assert not over, (page, box)
 

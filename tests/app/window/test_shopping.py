@@ -83,7 +83,8 @@ def short_book() -> Book:
     """Return a book in which primer and swabs are short, and a leftover is kept."""
     book = small_book()
     coatings = tuple(
-        replace(one, in_stock_ml=0.1 if one.name == "grey primer" else 50) for one in book.coatings
+        replace(coating, in_stock_ml=0.1 if coating.name == "grey primer" else 50)
+        for coating in book.coatings
     )
     swabs = Consumable(name="swabs", unit="pieces", in_stock=1, per_pass=4, stages=(Stage.WIPE,))
     jar = Leftover(
@@ -147,7 +148,7 @@ def test_where_the_plan_no_longer_fits_its_own_list_stands(opened: Opened) -> No
     assert current(picture, renamed) is picture.shopping
     assert current(picture, book) is picture.shopping
     bought = stock.buy_bottles(book, "grey primer", 1).book
-    primer = next(one for one in current(picture, bought).lines if one.coating.name != "sand")
+    primer = next(line for line in current(picture, bought).lines if line.coating.name != "sand")
     assert primer.stock_ml == pytest.approx(17.1)
 
 

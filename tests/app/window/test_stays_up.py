@@ -36,8 +36,8 @@ class Holder(QWidget):
 
 
 def gone(qapp: QApplication, *widgets: QWidget) -> None:
-    for one in widgets:
-        one.deleteLater()
+    for widget in widgets:
+        widget.deleteLater()
     qapp.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 

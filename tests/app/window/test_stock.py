@@ -94,7 +94,7 @@ def opened(tmp_path: Path) -> Iterator[Opened]:
 
 
 def needing(book: Book, name: str, needed: float) -> Shopping:
-    have = next(one for one in book.coatings if one.name == name)
+    have = next(coating for coating in book.coatings if coating.name == name)
     line = ShoppingLine(
         have, needed, have.in_stock_ml, 0, None, complete=True, replace=False, old=""
     )
@@ -284,7 +284,7 @@ def test_refusals_stand_beside_the_field_on_its_page(opened: Opened) -> None:
         form.buttons.accepted.emit()
         assert form.isVisible()
         page = form.forms[form.tabs.currentIndex()]
-        assert [name for name, one in page.messages.items() if one.text()] == [field]
+        assert [name for name, message in page.messages.items() if message.text()] == [field]
         return page.messages[field].text()
 
     form.swatch.typed.setText("sandy")
@@ -445,7 +445,7 @@ def test_consumables_go_through_their_forms(opened: Opened) -> None:
     form.buttons.accepted.emit()
     assert session.book.supplies.consumables[0].in_stock == 1.5
     listing.buttons[4].click()
-    assert [one.name for one in session.book.supplies.consumables] == ["swabs"]
+    assert [consumable.name for consumable in session.book.supplies.consumables] == ["swabs"]
 
 
 def test_leftovers_and_cards_go_through_their_forms(opened: Opened, tmp_path: Path) -> None:

@@ -30,18 +30,18 @@ def takers(whole: QWidget) -> list[QWidget]:
     ]
 
 
-def said(one: QWidget) -> str:
+def said(widget: QWidget) -> str:
     """Return what a screen reader calls a control."""
-    told = QAccessible.queryAccessibleInterface(one)
+    told = QAccessible.queryAccessibleInterface(widget)
     return told.text(QAccessible.Text.Name).strip() if told is not None else ""
 
 
 def mute(whole: QWidget) -> list[str]:
     """Return the controls that have no name, or only a sign."""
     return [
-        f"{type(one).__name__} < {type(one.parentWidget()).__name__} {said(one)!r}"
-        for one in takers(whole)
-        if not isinstance(one, QTabBar) and not set(said(one)) - SIGNS
+        f"{type(taker).__name__} < {type(taker.parentWidget()).__name__} {said(taker)!r}"
+        for taker in takers(whole)
+        if not isinstance(taker, QTabBar) and not set(said(taker)) - SIGNS
     ]
 
 

@@ -47,7 +47,7 @@ def test_evenings_before_the_date_are_free(small: ReplayedPlan) -> None:
 
 def test_a_wedge_ends_when_the_film_is_ready_for_what_waits(small: ReplayedPlan) -> None:
     strip = strip_of(small)
-    wedge = next(one for one in strip.wedges if one.key == key("prime"))
+    wedge = next(wedge for wedge in strip.wedges if wedge.key == key("prime"))
     cure = Cure(small.book.room, small.calendar.zone)
     primer = small.book.coating("grey primer")
     film = Film(primer, primer.dry_film_um, "bench", at("2031-03-06 19:43"))
@@ -58,13 +58,13 @@ def test_a_wedge_ends_when_the_film_is_ready_for_what_waits(small: ReplayedPlan)
 
 
 def test_a_last_film_dries_until_it_can_be_handled(small: ReplayedPlan) -> None:
-    wedge = next(one for one in strip_of(small).wedges if one.key == key("sand"))
+    wedge = next(wedge for wedge in strip_of(small).wedges if wedge.key == key("sand"))
     assert (wedge.state, wedge.waiting) == (State.DRY_TO_HANDLE, None)
 
 
 def test_the_wash_closes_an_hour_after_it_was_begun(small: ReplayedPlan) -> None:
     # The step's own gate: to end within 60 min of the wash's start at 20:00.
-    (bracket,) = [one for one in strip_of(small).brackets if one.waiting == key("wipe")]
+    (bracket,) = [bracket for bracket in strip_of(small).brackets if bracket.waiting == key("wipe")]
     assert bracket.at == at("2031-03-13 21:00")
 
 

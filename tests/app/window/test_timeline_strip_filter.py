@@ -56,8 +56,8 @@ def test_only_what_goes_through_is_shown(
     wanted = {sieve.model} if sieve.model else ({"cart", "van"} if steps else set())
     assert {lane.model for lane in strip.lanes} == wanted
     assert [lane.index for lane in strip.lanes] == list(range(len(strip.lanes)))
-    for one in (*strip.pieces, *strip.wedges, *strip.brackets):
-        lanes = one.lanes if hasattr(one, "lanes") else (one.lane,)
+    for piece in (*strip.pieces, *strip.wedges, *strip.brackets):
+        lanes = piece.lanes if hasattr(piece, "lanes") else (piece.lane,)
         assert all(0 <= lane < len(strip.lanes) for lane in lanes)
 
 

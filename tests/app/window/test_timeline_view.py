@@ -99,14 +99,14 @@ def test_the_frame_of_the_chosen_piece_leaves_its_words_alone(view: TimelineView
     view.setFocus()
     after = view.viewport().grab().toImage()
     at, scene = view.arrangement, view.scene()
-    box = next(one for one in at.boxes if at.strip.pieces[one.piece].key == key("gloss"))
-    texts = [one for one in (*at.names, *at.openings) if abs(one.left - box.left) < 60]
-    texts = [one for one in texts if abs(one.middle - box.middle) < at.sizes.lane / 2]
-    assert {one.middle < box.middle for one in texts} == {True, False}  # a name and an opening
+    box = next(box for box in at.boxes if at.strip.pieces[box.piece].key == key("gloss"))
+    texts = [name for name in (*at.names, *at.openings) if abs(name.left - box.left) < 60]
+    texts = [text for text in texts if abs(text.middle - box.middle) < at.sizes.lane / 2]
+    assert {text.middle < box.middle for text in texts} == {True, False}  # a name and an opening
     touched = inked = 0
-    for one in texts:
-        left, middle = int(scene.shift(one.left)), int(scene.top + one.middle - scene.down)
-        for x in range(left, left + int(one.width)):
+    for text in texts:
+        left, middle = int(scene.shift(text.left)), int(scene.top + text.middle - scene.down)
+        for x in range(left, left + int(text.width)):
             for y in range(middle - 9, middle + 10):
                 ink = before.pixelColor(x, y).lightness() < 140
                 if ink and abs(y - middle) < at.sizes.text * 0.4:

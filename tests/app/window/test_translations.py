@@ -101,7 +101,7 @@ def test_every_context_of_values_is_listed(texts: extract.Texts, calls) -> None:
     """`translate("context", value)` is in no text; its context must be among the values."""
     places = {"translate": 0, "enum_choice": 1}
     contexts = [args[places[name]] for name, args in calls if name in places and len(args) > 1]
-    used = {str(one.value) for one in contexts if isinstance(one, ast.Constant)}
+    used = {str(context.value) for context in contexts if isinstance(context, ast.Constant)}
     assert {"stage", "family", "shape"} <= used
     assert used <= set(values.values_shown()) | set(texts)
     assert set(values.ENUMERATIONS) <= used

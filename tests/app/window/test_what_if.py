@@ -47,7 +47,7 @@ def view(qtbot, tmp_path: Path) -> Iterator[WhatIfView]:
 
 
 def kind(view: WhatIfView, form: type):
-    number = next(at for at, one in enumerate(view.forms) if isinstance(one, form))
+    number = next(at for at, other in enumerate(view.forms) if isinstance(other, form))
     view.kind.setCurrentIndex(number)
     return view.forms[number]
 
@@ -141,7 +141,7 @@ def test_two_changes_together(qtbot, view) -> None:
     view.with_it.click()
     rest(qtbot, view)
     both = view.runner.tried[1].scenario
-    assert [type(one) for one in both.changes] == [OneMoreEvening, LeaveOut]
+    assert [type(change) for change in both.changes] == [OneMoreEvening, LeaveOut]
     assert " and " in both.name
 
 

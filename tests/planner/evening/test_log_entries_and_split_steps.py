@@ -127,11 +127,15 @@ def test_the_second_coat_half_done_leaves_the_other_half_and_the_third() -> None
     book = replace(book, projects=(replace(book.project(PROJECT), models=(model,), pins=pins),))
     made = parted(book, key("sand", 2), ("tub/bed",))
     by_id = {step.id: step for step in made.book.project(PROJECT).model(CART).steps}
-    assert {one.places: one.coats for one in by_id["sand"].applications} == {
+    assert {
+        application.places: application.coats for application in by_id["sand"].applications
+    } == {
         ("tub/bed",): 2,
         ("tub/sides",): 1,
     }
-    assert {one.places: one.coats for one in by_id["sand-rest"].applications} == {
+    assert {
+        application.places: application.coats for application in by_id["sand-rest"].applications
+    } == {
         ("tub/sides",): 2,
         ("tub/bed",): 1,
     }
@@ -177,10 +181,10 @@ def test_parting_keeps_coats_order_and_soundness(book: Book, data: st.DataObject
     check_acyclic(made.book)
     assert films(made.book, this) == films(book, this)
     after = made.book.project(project.name).model(model.name)
-    again = {one.id: one for one in after.steps}
+    again = {step.id: step for step in after.steps}
     here = set(places_of(after, again[step.id], coat))
     assert here == set(done)
     assert step.id in again
-    assert set(again) >= {one.id for one in model.steps}
+    assert set(again) >= {step.id for step in model.steps}
     before = {one.rule for one in find(book)}
     assert {one.rule for one in find(made.book)} <= before

@@ -121,7 +121,7 @@ def test_frosting_gets_gloss_first_and_then_matte_anew() -> None:
     """ "Do not add matte; a gloss coat over it in a dry room; matte later": common practice."""
     book, plan = demo_plan("lone_lamplighter")
     book, keys, _ = done_as_planned(book, plan, len(plan.placements))
-    matte = next(one for one in keys if log_entries.step_of(book, one).stage is Stage.MATTE)
+    matte = next(key for key in keys if log_entries.step_of(book, key).stage is Stage.MATTE)
     new = outline(book, matte, Repair.FROSTING)
     assert [step.stage for step in new] == [Stage.VARNISH, Stage.MATTE]
     assert new[0].look_in == 60
@@ -175,7 +175,7 @@ def test_what_is_offered_is_sound_and_planned(name: str, part: float) -> None:
     if offered:
         kind = offered[len(offered) // 2]
         made = planning.plan(repaired(book, this, kind), end, quick=True)  # the judge accepts it
-        placed = {one.key: one for one in made.plan.placements}
+        placed = {placement.key: placement for placement in made.plan.placements}
         for one in log:
             where = [p for p in placed.values() if p.logged and p.start == minute_of(one.start)]
             assert where

@@ -35,7 +35,7 @@ def done(book: Book, step: str, start: datetime, minutes: int = 12) -> Book:
 def with_step(book: Book, name: str, **changes) -> Book:
     project = book.project(PROJECT)
     model = project.model(CART)
-    steps = tuple(replace(one, **changes) if one.id == name else one for one in model.steps)
+    steps = tuple(replace(step, **changes) if step.id == name else step for step in model.steps)
     project = replace(project, models=(replace(model, steps=steps),))
     return replace(book, projects=(project,))
 
@@ -98,7 +98,7 @@ def test_only_the_last_of_several_coats_asks_for_a_look() -> None:
     assert looks(book, minute_of(START) + 15) == ()
     sheet = run_sheet(book, planning.plan(book, NOW + 15, quick=True).plan, NOW + 15)
     row = next(row for row in sheet.work if row.key == key("prime", 2))
-    assert [(one.key, one.at) for one in looks_to_come(sheet.rows)] == [(row.key, row.end + 20)]
+    assert [(look.key, look.at) for look in looks_to_come(sheet.rows)] == [(row.key, row.end + 20)]
 
 
 # --- the brake --------------------------------------------------------------------------------
@@ -181,13 +181,15 @@ def test_the_closing_check_names_wet_parts_cups_and_oily_rags() -> None:
 def test_rags_go_by_the_family_of_what_was_wiped_and_by_no_word() -> None:
     book, end = wiped()
     evening = Interval(end - 60, end)
-    assert CheckKind.RAGS in [one.kind for one in checks(book, evening, {})]
+    assert CheckKind.RAGS in [check.kind for check in checks(book, evening, {})]
     acrylic = tuple(
-        replace(one, family=Family.WATERBORNE_ACRYLIC) if one.name == "dark oil" else one
-        for one in book.coatings
+        replace(coating, family=Family.WATERBORNE_ACRYLIC)
+        if coating.name == "dark oil"
+        else coating
+        for coating in book.coatings
     )
     named_oil = replace(book, coatings=acrylic)  # it is still called "dark oil"
-    assert CheckKind.RAGS not in [one.kind for one in checks(named_oil, evening, {})]
+    assert CheckKind.RAGS not in [check.kind for check in checks(named_oil, evening, {})]
 
 
 def test_putting_away_ends_with_the_stretch() -> None:
@@ -295,9 +297,9 @@ def test_beside_a_run_sheet_stands_what_else_takes_each_colour() -> None:
     sheet = run_sheet(book, plan, NOW)
     found = beside(book, plan, sheet)
     loads = [row for row in sheet.rows if getattr(row, "coating", "")]
-    assert [one.row for one in found.fillings] == loads
+    assert [filling.row for filling in found.fillings] == loads
     sprayed = {row.key for row in sheet.work if row.key.step == "prime"}
-    left = {one.key for one in found.fillings[0].takers}
+    left = {taker.key for taker in found.fillings[0].takers}
     assert left.isdisjoint(sprayed)
     assert {one.model for one in left | sprayed} == {CART, "twin", "third"}
     assert found.tidy_from == at("2031-03-06 21:20")

@@ -125,8 +125,8 @@ def test_any_step_of_a_demonstration_can_be_left_out(name: str) -> None:
                 made = skipped(book, PassKey(project.name, model.name, step.id))
                 check_acyclic(made.book)
                 left = made.book.project(project.name).model(model.name)
-                assert {one.id for one in model.steps} == {
-                    *(one.id for one in left.steps),
+                assert {step.id for step in model.steps} == {
+                    *(step.id for step in left.steps),
                     *made.gone,
                 }
 
@@ -140,8 +140,8 @@ def test_order_among_the_others_stays(book: Book, data: st.DataObject) -> None:
     made = skipped(book, PassKey(project.name, model.name, step.id))
     check_acyclic(made.book)
     after = made.book.project(project.name).model(model.name)
-    order = [one.id for one in model.steps if one.id not in made.gone]
-    assert [one.id for one in after.steps] == order
+    order = [step.id for step in model.steps if step.id not in made.gone]
+    assert [step.id for step in after.steps] == order
     reach, was = _reach(after), _reach(model)
     for one in order:
         assert was[one] - set(made.gone) <= reach[one]

@@ -85,8 +85,8 @@ def test_a_recoat_window_that_closed_reopens_by_the_label_or_by_scuffing() -> No
     )
     for windows, remedies in (((shut,), Remedy.SCUFF), ((shut, again), Remedy.WAIT)):
         coatings = tuple(
-            replace(one, recoat=windows) if one.name == "grey primer" else one
-            for one in book.coatings
+            replace(coating, recoat=windows) if coating.name == "grey primer" else coating
+            for coating in book.coatings
         )
         labelled = done(replace(book, coatings=coatings), "prime", START)
         (one,) = missed(labelled, minute_of(START) + 2 * DAY)
@@ -94,7 +94,7 @@ def test_a_recoat_window_that_closed_reopens_by_the_label_or_by_scuffing() -> No
         assert one.remedies[0] is remedies
         after = remedied(labelled, one, remedies)
         assert planning.plan(after, minute_of(START) + 2 * DAY).plan.unplaced == ()
-        primer = next(one for one in after.coatings if one.name == "grey primer")
+        primer = next(coating for coating in after.coatings if coating.name == "grey primer")
         assert primer.recoat[-1].preparation is Preparation.SCUFF
 
 
@@ -127,9 +127,9 @@ def test_a_wash_before_the_gloss_is_told_at_once_with_its_mend() -> None:
     assert found.before == ("gloss",)
     names = [step.id for step in cart(found.book).steps]
     assert names == ["prime", "sand", "wash", "gloss", "wipe"]
-    (rubbed,) = [one for one in found.findings if one.step == "wash"]
+    (rubbed,) = [finding for finding in found.findings if finding.step == "wash"]
     assert rubbed.verdict is Verdict.BARRIER
-    assert any(one.mend for one in found.findings)  # what comes later can still be mended
+    assert any(finding.mend for finding in found.findings)  # what comes later can still be mended
 
 
 def test_work_in_its_turn_is_no_news() -> None:
@@ -211,7 +211,7 @@ def test_what_else_takes_the_colour_over_all_models() -> None:
         (model.name, step.id)
         for model in project.models
         for step in model.steps
-        if any(one.coating == name for one in step.applications)
+        if any(application.coating == name for application in step.applications)
     }
     assert {(one.key.model, one.key.step) for one in found} == expected
     ready = [one for one in found if one.ready(at("2026-03-03 19:30"))]
@@ -232,8 +232,10 @@ def test_one_is_sprayed_first_when_the_air_is_doubtful() -> None:
     """A fast solvent may frost above 60 % RH: UFC 3-190-06 par. 7.4.2; 60 % common practice."""
     book = small_book()
     coatings = tuple(
-        replace(one, family=Family.SOLVENT_LACQUER) if one.name == "grey primer" else one
-        for one in book.coatings
+        replace(coating, family=Family.SOLVENT_LACQUER)
+        if coating.name == "grey primer"
+        else coating
+        for coating in book.coatings
     )
     project = book.project(PROJECT)
     twin = replace(project.models[0], name="twin")
@@ -270,7 +272,7 @@ def test_after_two_failed_tries_a_part_rests_for_a_day() -> None:
 def test_decals_are_looked_at_again_after_days() -> None:
     book, plan = demo_plan("harbour_tenders")
     book, keys, _ = done_as_planned(book, plan, len(plan.placements))
-    decals = [one for one in keys if log_entries.step_of(book, one).stage is Stage.DECAL]
+    decals = [key for key in keys if log_entries.step_of(book, key).stage is Stage.DECAL]
     entry = log_entries.entry_of(book, decals[0])
     assert entry is not None
     assert entry.end is not None

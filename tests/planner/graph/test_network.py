@@ -71,9 +71,9 @@ def book(*models, coating=SAND, temperature=23.0, log=(), before=()):
     )
 
 
-def outlook(one: Book):
-    cure = Cure(one.room, zone_named(one.bench_time.zone))
-    return slack(one, one.projects[-1], minute_of(NOW), cure)
+def outlook(book: Book):
+    cure = Cure(book.room, zone_named(book.bench_time.zone))
+    return slack(book, book.projects[-1], minute_of(NOW), cure)
 
 
 def starts(found):

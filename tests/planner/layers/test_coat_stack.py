@@ -196,7 +196,9 @@ def test_a_wiped_wash_is_told_from_one_that_is_left() -> None:
     wash = coat(Stage.OIL_WASH, "oil", name="wash")
     clear = coat(Stage.VARNISH, "gloss clear", name="clear", role=Role.SEAL)
     for steps, chosen in (((wash, work(Stage.WIPE)), "wiped back"), ((wash,), "left as it is")):
-        answers = {one.question: one.chosen for one in choices(book_of(PRIME, clear, *steps))}
+        answers = {
+            choice.question: choice.chosen for choice in choices(book_of(PRIME, clear, *steps))
+        }
         assert answers["the oil wash wiped back, or left?"] == chosen
 
 

@@ -62,8 +62,8 @@ def books(draw: st.DrawFn) -> Book:
     return book_of(*steps, parts=(hull,))
 
 
-def _key(one: Finding) -> tuple[str, str]:
-    return one.rule, one.step.removesuffix("-first-side")  # a step split in two
+def _key(finding: Finding) -> tuple[str, str]:
+    return finding.rule, finding.step.removesuffix("-first-side")  # a step split in two
 
 
 @drawn(80)

@@ -290,7 +290,7 @@ def test_a_coat_over_a_wash_waits_until_the_wash_is_dry() -> None:
 
 
 def test_an_oil_wash_is_wiped_back_within_about_an_hour() -> None:
-    (gate,) = [one for one in _gates(book_of(*FINISHED), "wipe") if one.closes]
+    (gate,) = [gate for gate in _gates(book_of(*FINISHED), "wipe") if gate.closes]
     assert gate.closing is Bound.END
     (window,) = gate.windows
     assert window.closes is not None

@@ -111,7 +111,7 @@ def worked(book: Book, factor: float, noise: float, seed: int) -> tuple[Book, in
     zone = ZONE
     days: dict[object, None] = {}
     now = plan.now
-    for placed in sorted(plan.placements, key=lambda one: (one.start, one.key)):
+    for placed in sorted(plan.placements, key=lambda placement: (placement.start, placement.key)):
         day = moment_of(placed.start, zone).date()
         days.setdefault(day)
         if len(days) > 10:
@@ -187,7 +187,7 @@ def test_what_was_agreed_to_teaches_no_second_time() -> None:
     (agreed,) = edit.book.pace.learned
     assert (agreed.stage, agreed.tool) == line.work
     assert agreed.factor == pytest.approx(line.estimate.factor, abs=0.01)
-    assert line.work not in [one.work for one in learned_minutes(edit.book)]
+    assert line.work not in [minute.work for minute in learned_minutes(edit.book)]
     with pytest.raises(Refused, match="no minutes"):
         pace.apply_minutes(edit.book, line.work.stage, line.work.tool, now)
 

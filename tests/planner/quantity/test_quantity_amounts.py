@@ -243,8 +243,8 @@ def test_drops():
 NOW = minute_of(datetime(2031, 3, 3, 18, tzinfo=UTC))
 
 
-def needs(one: Book):
-    return {line.coating.name: line for line in shopping(one, None, NOW).lines}
+def needs(book: Book):
+    return {line.coating.name: line for line in shopping(book, None, NOW).lines}
 
 
 def test_needs_are_summed_over_coats_and_set_against_the_stock():

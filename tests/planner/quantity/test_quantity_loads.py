@@ -134,7 +134,7 @@ def test_one_load_serves_all_until_it_is_changed() -> None:
     assert (sand.colour, sand.passes) == ("sand", (key("a", "base"), key("b", "base")))
     assert (sand.laid_ml, sand.lost_ml) == (pytest.approx(5.0), 0.5)
     assert sand.ml == pytest.approx(5.5)
-    assert [one.drops for one in sand.measures] == [110]
+    assert [measure.drops for measure in sand.measures] == [110]
     assert (green.passes, green.ml) == ((key("a", "camo"),), pytest.approx(2.5))
     assert [(one.least_fill, one.mixed) for one in (sand, green)] == [(False, False)] * 2
     assert (sand.start, sand.end) == (NOW, NOW + 100)
@@ -155,7 +155,10 @@ def test_a_mix_of_six_point_four_millilitres() -> None:
     book = yard(cart("a", area_for(neat), (step("base", "thin sand"),)))
     (load,) = loads(book, plan_of(book, [[key("a", "base")]]))
     assert load.ml == pytest.approx(6.4)
-    assert [(one.coating, one.drops) for one in load.measures] == [("sand", 51), ("thinner", 77)]
+    assert [(measure.coating, measure.drops) for measure in load.measures] == [
+        ("sand", 51),
+        ("thinner", 77),
+    ]
     assert load.mixed
 
 
@@ -193,7 +196,9 @@ def test_whether_a_mix_lives_as_long_as_it_is_needed(life: int, suffices: bool) 
 def test_what_is_logged_is_no_load_any_more() -> None:
     book = yard(cart("a", 20, (step("base", "sand"),)))
     plan = plan_of(book, [[key("a", "base")]])
-    gone = replace(plan, placements=tuple(replace(one, logged=True) for one in plan.placements))
+    gone = replace(
+        plan, placements=tuple(replace(placement, logged=True) for placement in plan.placements)
+    )
     assert loads(book, gone) == ()
 
 

@@ -71,8 +71,8 @@ def test_the_bottle_s_own_drops_come_before_the_family_s() -> None:
     counted = replace(SAND, drops_per_ml=31.5)
     assert drops_of(counted) == 31.5
     book = yard(cart("a", 10, (step("base", "sand"),)), coatings=(counted, THINNER))
-    (one,) = measures_of(book, "sand", 2.0)
-    assert (one.ml, one.drops) == (2.0, 63)
+    (measure,) = measures_of(book, "sand", 2.0)
+    assert (measure.ml, measure.drops) == (2.0, 63)
 
 
 def test_six_point_four_millilitres_two_to_three() -> None:

@@ -68,8 +68,8 @@ def test_two_loads_of_an_evening_and_another_day() -> None:
     model = cart("a", area_for(2.0, SPRAYED), two)
     plan_for = [[key("a", "base", 1)], [key("a", "base", 2)]]
     kept = yard(model, mixes=(replace(THIN_SAND, life_minutes=1480),))
-    (one,) = stirrings(kept, plan_of(kept, plan_for))
-    assert (one.fillings, one.ml) == (2, pytest.approx(5.0))
+    (stirring,) = stirrings(kept, plan_of(kept, plan_for))
+    assert (stirring.fillings, stirring.ml) == (2, pytest.approx(5.0))
     fresh = yard(model, mixes=(replace(THIN_SAND, life_minutes=1479),))
     assert stirrings(fresh, plan_of(fresh, plan_for)) == ()
 

@@ -118,9 +118,9 @@ def test_what_stays_in_the_cup_is_needed_too() -> None:
     book = yard(*(cart(name, area, (step("base", "sand"),)) for name in "ab"))
     together = plan_of(book, [[key("a", "base"), key("b", "base")]])
     apart = plan_of(book, [[key("a", "base")], [key("b", "base")]])
-    (one,) = shopping(book, together, NOW).lines
+    (line,) = shopping(book, together, NOW).lines
     (other,) = shopping(book, apart, NOW).lines
-    assert one.needed_ml == pytest.approx(4.5)
+    assert line.needed_ml == pytest.approx(4.5)
     assert other.needed_ml == pytest.approx(5.0)
 
 

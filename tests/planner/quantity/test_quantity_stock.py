@@ -101,8 +101,8 @@ def test_stock_before_less_what_is_used_is_stock_after(
     )
     book = yard(*models, coatings=bottles)
     passes = {one.key: one for one in expand_all(book)}
-    plan = plan_of(book, [[one for one in passes if one.coat == n + 1] for n in range(coats)])
-    filled = {one: load for load in loads(book, plan) for one in load.passes}
+    plan = plan_of(book, [[pass_ for pass_ in passes if pass_.coat == n + 1] for n in range(coats)])
+    filled = {pass_: load for load in loads(book, plan) for pass_ in load.passes}
     drawer = Drawer({"sand": stock[0], "thinner": stock[1]})
     to_log = iter(passes)
     for minutes, (deed, *details) in enumerate(what, start=1):
@@ -138,7 +138,7 @@ def test_what_all_passes_use_is_what_all_loads_held(areas: list[float], colour: 
     ]
     book = yard(*models)
     passes = {one.key: one for one in expand_all(book)}
-    plan = plan_of(book, [[one for one in passes if one.coat == n] for n in (1, 2)])
+    plan = plan_of(book, [[pass_ for pass_ in passes if pass_.coat == n] for n in (1, 2)])
     every = loads(book, plan)
     used = sum(
         one.ml
@@ -170,9 +170,9 @@ def needed(book: Book) -> float:
 # --- since when --------------------------------------------------------------
 
 
-def logged(book: Book, one: PassKey, start: datetime, ml: float) -> Book:
+def logged(book: Book, key: PassKey, start: datetime, ml: float) -> Book:
     used = (Used(coating="sand", ml=ml),)
-    return log_fact(book, "yard", entry(one, start, start + HOUR, used)).book
+    return log_fact(book, "yard", entry(key, start, start + HOUR, used)).book
 
 
 def plain(stock: float = 20.0, counted: datetime | None = None) -> Book:
@@ -225,7 +225,7 @@ def test_consumables_go_with_the_passes_of_their_stages() -> None:
     book = replace(plain(), supplies=Supplies(consumables=(foam, counted, other)))
     book = logged(book, key("a", "base", 1), START, 1.0)
     book = logged(book, key("a", "base", 2), START + 3 * HOUR, 1.0)
-    assert [one.left for one in consumables_now(book)] == [8.0, 8.5, 9.0]
+    assert [consumable.left for consumable in consumables_now(book)] == [8.0, 8.5, 9.0]
 
 
 # --- old bottles (common practice, no source) --------------------------------

@@ -33,7 +33,7 @@ def kinds(plan: Plan) -> list[BenchKind]:
 def test_what_was_just_sprayed_is_not_loaded_again():
     """Sand until 19:50, now 19:52: the next sand pass begins at once, and a cleaning ends it."""
     plan = plan_book(sprayed_book(), at("19:52"))
-    (placed,) = [one for one in plan.placements if not one.logged]
+    (placed,) = [placement for placement in plan.placements if not placement.logged]
     assert (placed.start, placed.airbrush) == (at("19:52"), "fine")
     assert kinds(plan) == [BenchKind.CLEAN]
     assert plan.cost.setup_minutes == 6
@@ -51,7 +51,7 @@ def test_a_cup_is_cleaned_though_nothing_more_is_sprayed():
     plan = plan_book(
         book(spray("base", "hull/deck"), links, log=(with_fine("19:40", "19:50"),)), at("19:50")
     )
-    (placed,) = [one for one in plan.placements if not one.logged]
+    (placed,) = [placement for placement in plan.placements if not placement.logged]
     assert placed.start == at("19:50")
     (work,) = plan.bench
     assert (work.kind, work.interval.start) == (BenchKind.CLEAN, at("20:05"))
@@ -63,7 +63,7 @@ def test_hand_work_that_outlasts_the_idle_limit_waits_for_the_cleaning():
     plan = plan_book(
         book(spray("base", "hull/deck"), links, log=(with_fine("19:40", "19:50"),)), at("19:50")
     )
-    (placed,) = [one for one in plan.placements if not one.logged]
+    (placed,) = [placement for placement in plan.placements if not placement.logged]
     assert placed.start == at("19:56")
 
 
@@ -171,7 +171,7 @@ def test_heuristic_and_judge_read_the_same_in_the_log(of, late):
     now = at("18:00") + late
     empty = Plan(now, (), (), (), Status.FEASIBLE, Cost(0, 0, 0, 0, 0), ())
     case = Case(Premises(of), empty, None)
-    under_way = {key: one.end for key, one in case.spans.items() if one.under_way}
+    under_way = {key: span.end for key, span in case.spans.items() if span.under_way}
     free = max([now, *under_way.values()])
     mine = left_in_cups(of, calendar_of(of.bench_time), free, under_way)
     _, theirs = left_by_the_log(Ruling(case))

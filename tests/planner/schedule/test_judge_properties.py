@@ -106,7 +106,10 @@ def test_what_is_moved_into_the_way_is_refused(book, data):
             pieces=tuple(Interval(p.start - back, p.end - back) for p in placed.pieces),
         )
         spoilt = replace(
-            plan, placements=tuple(moved if one is placed else one for one in plan.placements)
+            plan,
+            placements=tuple(
+                moved if placement is placed else placement for placement in plan.placements
+            ),
         )
         expected = set(_broken(book, spoilt, moved))
         found = judge(book, spoilt, rules=SPOILT, premises=premises).definitions
@@ -124,7 +127,9 @@ def _broken(book: Book, plan: Plan, moved: Placement):
         inside = calendar.stretches(piece.start, piece.end)
         if len(inside) != 1 or not piece.within(inside[0].interval):
             yield 12
-        others = [p for one in plan.placements if one is not moved for p in one.pieces]
+        others = [
+            p for placement in plan.placements if placement is not moved for p in placement.pieces
+        ]
         planned = [*others, *(work.interval for work in plan.bench)]
         if any(piece.overlaps(other) and other.start >= plan.now for other in planned):
             yield 13

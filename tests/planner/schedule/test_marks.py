@@ -32,7 +32,7 @@ def cure_of(of: Book) -> Cure:
 
 
 def starts(plan: Plan) -> dict[str, tuple[int, int]]:
-    return {one.key.step: (one.start, one.end) for one in plan.placements}
+    return {placement.key.step: (placement.start, placement.end) for placement in plan.placements}
 
 
 # -- by hand: bench time from 18:00 to 22:00, quiet hours from 21:00 ----------------------------
@@ -78,7 +78,7 @@ def test_a_smell_is_broken_off_an_hour_before_the_quiet_hours():
     """Of 150 min 120 smell until 20:00, and 30 on the next evening."""
     of = book(paint("clear", "hull/deck", minutes=150, split_least=30, traits=SMELLS))
     (placed,) = plan_book(of, NOW).placements
-    assert [(one.start, one.end) for one in placed.pieces] == [
+    assert [(piece.start, piece.end) for piece in placed.pieces] == [
         (at("18:00"), at("20:00")),
         (at("1/18:00"), at("1/18:30")),
     ]
@@ -129,7 +129,7 @@ def check(of: Book, plan: Plan) -> None:
     assert judge(of, plan).accepted
     quiet = calendar_of(of.bench_time).quiet(plan.now - 2 * 1440, plan.now + 400 * 1440)
     passes = {one.key: one for one in expand_all(of)}
-    for placed in (one for one in plan.placements if not one.logged):
+    for placed in (placement for placement in plan.placements if not placement.logged):
         step = passes[placed.key].step
         if Trait.SMELLS not in step.traits:
             continue

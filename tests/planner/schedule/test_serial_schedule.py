@@ -92,7 +92,7 @@ def test_a_kept_frame_forgets_no_fact_and_keeps_none():
     logged = with_project(TWO, log=(DONE,))
     for _ in range(2):
         assert plan_book(logged, at("18:20")).placements[0].logged
-        assert not any(one.logged for one in plan_book(TWO, NOW).placements)
+        assert not any(placement.logged for placement in plan_book(TWO, NOW).placements)
 
 
 def test_a_pilot_holds_the_rest_once_something_was_logged():

@@ -33,16 +33,16 @@ def lay(
 
 def sequence(*steps: Step | SequenceStep, options: tuple[Option, ...] = ()) -> Sequence:
     written = tuple(
-        one if isinstance(one, SequenceStep) else SequenceStep(step=one) for one in steps
+        step if isinstance(step, SequenceStep) else SequenceStep(step=step) for step in steps
     )
     colours = (Colour(name="main", usual="sand"), Colour(name="other"))
     return Sequence(name="ours", colours=colours, options=options, steps=written)
 
 
 def made(
-    one: Sequence, model: Model | None = None, *options: str, **rest: object
+    sequence: Sequence, model: Model | None = None, *options: str, **rest: object
 ) -> tuple[Step, ...]:
-    return steps_for(one, model or bare_model(), options, {"other": "green"}, **rest)  # type: ignore[arg-type]
+    return steps_for(sequence, model or bare_model(), options, {"other": "green"}, **rest)  # type: ignore[arg-type]
 
 
 def cart() -> Model:
@@ -123,7 +123,7 @@ def test_a_place_named_for_one_colour_is_left_out_of_every_for_another() -> None
         minutes=FIVE,
     )
     (step,) = made(sequence(two), cart())
-    assert [(one.coating, one.places) for one in step.applications] == [
+    assert [(application.coating, application.places) for application in step.applications] == [
         ("sand", ("tub/sides",)),
         ("green", ("tub/deck",)),
     ]

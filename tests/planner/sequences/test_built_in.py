@@ -34,7 +34,7 @@ def models(count: int, area_cm2: float = 40.0) -> list[Model]:
 
 
 def usual(sequence: Sequence) -> dict[str, str]:
-    return {one.name: one.usual for one in sequence.colours}
+    return {colour.name: colour.usual for colour in sequence.colours}
 
 
 def one_piece() -> Model:
@@ -46,20 +46,20 @@ def test_at_least_six_sequences_with_names_of_their_own() -> None:
 
 
 def test_every_usual_colour_is_in_the_starter_stock() -> None:
-    known = {one.name for one in COATINGS} | {one.name for one in MIXES}
-    assert {one.usual for sequence in ALL for one in sequence.colours} <= known
+    known = {coating.name for coating in COATINGS} | {mix.name for mix in MIXES}
+    assert {colour.usual for sequence in ALL for colour in sequence.colours} <= known
 
 
 @pytest.mark.parametrize("sequence", ALL, ids=NAMES)
 def test_the_cover_holds_every_pair_of_options(sequence: Sequence) -> None:
     rows = [set(row) for row in pairwise(sequence)]
-    for one, other in combinations(axes_of(sequence), 2):
-        for a, b in product(one, other):
+    for combination, other in combinations(axes_of(sequence), 2):
+        for a, b in product(combination, other):
             absent = {x for x, name in ((1, a), (2, b)) if not name}
             fits = [
                 row
                 for row in rows
-                if ((1 in absent and not row & set(one)) or a in row)
+                if ((1 in absent and not row & set(combination)) or a in row)
                 and ((2 in absent and not row & set(other)) or b in row)
             ]
             assert fits, (a, b)
@@ -103,7 +103,9 @@ def test_nothing_is_offered_right_after_giving_and_giving_again_changes_nothing(
             sequence, row, bare_model(), bare_model("large", area_cm2=900), one_piece()
         )
         assert difference(book, sequence) == ()
-        names = [(project.name, one.name) for project in book.projects for one in project.models]
+        names = [
+            (project.name, model.name) for project in book.projects for model in project.models
+        ]
         assert taken_over(book, sequence, names) == book
 
 

@@ -30,7 +30,7 @@ def ids(book: Book) -> list[str]:
 
 
 def step(book: Book, name: str) -> Step:
-    return next(one for one in cart(book).steps if one.id == name)
+    return next(step for step in cart(book).steps if step.id == name)
 
 
 def spot(name: str) -> StepAt:
@@ -114,7 +114,7 @@ def test_a_renamed_step_is_followed_by_log_pins_and_gates() -> None:
     changed = after.project(PROJECT)
     assert [one.step for one in changed.log] == ["pin-wash"]
     assert [one.step for one in changed.observed] == ["pin-wash"]
-    assert [one.beside for one in changed.pins] == [f"{CART}/pin-wash"]
+    assert [pin.beside for pin in changed.pins] == [f"{CART}/pin-wash"]
 
 
 def test_a_renamed_model_is_followed_by_log_pins_and_pilot() -> None:
@@ -174,7 +174,7 @@ def test_one_coating_gives_way_to_another_where_it_is_laid() -> None:
 def test_same_again_has_everything_but_facts() -> None:
     book = logged(small_book(), "prime")
     after = models.same_again(book, AT, ["cart two"]).book.project(PROJECT)
-    assert [one.name for one in after.models] == [CART, "cart two"]
+    assert [model.name for model in after.models] == [CART, "cart two"]
     assert after.models[1].steps is after.models[0].steps
     assert after.models[0] is cart(book)
     assert {one.model for one in after.log} == {CART}
@@ -187,7 +187,7 @@ def test_steps_are_copied_behind_what_stands_ahead_of_them() -> None:
     book = steps.remove_steps(book, spots).book
     copied = steps.Copied(AT, ("wash", "wipe"))
     after = steps.copy_steps(book, copied, [bare]).book.project(PROJECT).model("bare")
-    assert [one.id for one in after.steps] == ["prime", "sand", "wash", "wipe"]
+    assert [step.id for step in after.steps] == ["prime", "sand", "wash", "wipe"]
     assert after.steps[3].gates[0].after == "wash"
     with pytest.raises(Refused, match="copy both"):
         steps.copy_steps(book, steps.Copied(AT, ("wipe",)), [bare])
@@ -244,7 +244,7 @@ def test_a_model_in_the_logbook_stays() -> None:
     with pytest.raises(Refused, match="logbook"):
         models.remove_models(book, PROJECT, [CART])
     left = models.remove_models(book, PROJECT, ["twin"]).book.project(PROJECT)
-    assert [one.name for one in left.models] == [CART]
+    assert [model.name for model in left.models] == [CART]
     with pytest.raises(Refused, match="no model left"):
         models.remove_models(small_book(), PROJECT, [CART])
 

@@ -97,7 +97,7 @@ def copy(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
 
 
 def change(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
-    chosen = [StepAt(project.name, model.name, one) for one in _some_steps(draw, model)]
+    chosen = [StepAt(project.name, model.name, step) for step in _some_steps(draw, model)]
     wanted = bulk_change.StepChange(
         fixed=draw(st.none() | st.integers(0, 40)),
         coats=draw(st.none() | st.integers(1, 3)),
@@ -196,12 +196,14 @@ def test_every_edit_leaves_a_sound_book_and_touches_nothing_else(
     assert edit.name
     for project in book.projects:
         others = [
-            one for one in project.models if (project.name, one.name) != (at.project, at.model)
+            model
+            for model in project.models
+            if (project.name, model.name) != (at.project, at.model)
         ]
-        there = next(one for one in edit.book.projects if one.name == project.name)
-        kept = {id(one) for one in there.models}
+        there = next(other for other in edit.book.projects if other.name == project.name)
+        kept = {id(model) for model in there.models}
         copied_to = edit.name.startswith("copy")
-        assert copied_to or all(id(one) in kept for one in others)
+        assert copied_to or all(id(other) in kept for other in others)
         assert len(there.log) == len(project.log)
         assert len(there.diary) == len(project.diary)
         assert [(one.coat, one.start, one.end) for one in there.log] == [
@@ -237,7 +239,7 @@ def test_undo_restores_and_redo_repeats(data: st.DataObject, book: Book) -> None
 def test_gluing_again_what_was_taken_apart_keeps_what_every_step_reaches(book: Book) -> None:
     project = book.projects[0]
     model = project.models[0]
-    part = next((one for one in model.parts if len(one.places) > 1), None)
+    part = next((part for part in model.parts if len(part.places) > 1), None)
     if part is None:
         return
     at = ModelAt(project.name, model.name)
@@ -246,11 +248,11 @@ def test_gluing_again_what_was_taken_apart_keeps_what_every_step_reaches(book: B
     name = split_off.project(project.name).models[0].parts
     new = next(one.name for one in name if one.name not in [old.name for old in model.parts])
     back = parts.glue_first(split_off, at, part.name, new).book.project(project.name).models[0]
-    assert [one.name for one in back.parts] == [one.name for one in model.parts]
+    assert [part.name for part in back.parts] == [part.name for part in model.parts]
     assert len(back.steps) == len(model.steps)
     for was, now in zip(model.steps, back.steps, strict=True):
-        reached = {one for ref in was.references() for one in model.places(ref)}
-        assert {one for ref in now.references() for one in back.places(ref)} == reached
+        reached = {place for ref in was.references() for place in model.places(ref)}
+        assert {place for ref in now.references() for place in back.places(ref)} == reached
         assert now.minutes == was.minutes
 
 
@@ -260,7 +262,7 @@ def test_splitting_shares_places_and_minutes(data: st.DataObject, book: Book) ->
     project = book.projects[0]
     model = project.models[0]
     step = data.draw(st.sampled_from(model.steps))
-    reached = [one for ref in step.references() for one in model.places(ref)]
+    reached = [place for ref in step.references() for place in model.places(ref)]
     if len(reached) < 2 or step.stage is Stage.JOIN:
         return
     gone = data.draw(st.sets(st.sampled_from(reached), min_size=1, max_size=len(reached) - 1))
@@ -272,17 +274,19 @@ def test_splitting_shares_places_and_minutes(data: st.DataObject, book: Book) ->
         assert step.touches
         return
     after = edit.book.project(project.name).models[0]
-    at = [one.id for one in after.steps].index(step.id)
-    one, two = after.steps[at : at + 2]
-    places = [{p for ref in half.references() for p in after.places(ref)} for half in (one, two)]
+    at = [step.id for step in after.steps].index(step.id)
+    first, second = after.steps[at : at + 2]
+    places = [
+        {p for ref in half.references() for p in after.places(ref)} for half in (first, second)
+    ]
     assert places[1] == gone
     assert places[0] == set(reached) - gone
     assert len(after.steps) == len(model.steps) + 1
-    fixed = one.minutes.fixed + two.minutes.fixed
+    fixed = first.minutes.fixed + second.minutes.fixed
     assert fixed in (step.minutes.fixed, step.minutes.fixed + 1)
     for each in after.steps:
         if step.id in each.after:
-            assert two.id in each.after
+            assert second.id in each.after
 
 
 def test_minutes_are_shared_by_the_number_of_places() -> None:

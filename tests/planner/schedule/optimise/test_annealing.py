@@ -35,7 +35,7 @@ def shares_of(of: Book, now: int) -> tuple[Grid, Shares, list[Reach]] | None:
     plan = plan_book(of, now, cure=cure, calendar=calendar)
     problem = Problem(of, now, cure=cure, calendar=calendar)
     at = {activity.one.key: index for index, activity in enumerate(problem.activities)}
-    pieces = {at[one.key]: one.pieces for one in plan.placements}
+    pieces = {at[placement.key]: placement.pieces for placement in plan.placements}
     if not pieces:
         return None
     last = max(run[-1].end for run in pieces.values())

@@ -85,8 +85,10 @@ def with_step(book: Book, model: str, name: str, **rest: object) -> Book:
 
     project = book.projects[0]
     models = tuple(
-        replace(one, steps=tuple(changed(step) for step in one.steps)) if one.name == model else one
-        for one in project.models
+        replace(other, steps=tuple(changed(step) for step in other.steps))
+        if other.name == model
+        else other
+        for other in project.models
     )
     return replace(book, projects=(replace(project, models=models),))
 
@@ -394,7 +396,7 @@ def test_the_plan_shown_says_what_clashes_and_the_judge_accepts_it(make):
     assert shown.plan.status is Status.INFEASIBLE
     assert shown.plan.conflict == explain(book, now, cure_of(book))
     assert shown.plan.placements == first.plan.placements
-    assert [(one.level, one.value) for one in shown.plan.bounds] == [("unplaced", 1)]
+    assert [(bound.level, bound.value) for bound in shown.plan.bounds] == [("unplaced", 1)]
     assert shown.verdict.accepted
 
 
@@ -448,7 +450,7 @@ def test_a_date_can_still_be_met_when_somebody_is_always_there():
     book, now = twin("lone_lamplighter", pin(FIGURE, "join", on=on(3, 11)))
     cure = cure_of(book)
     assert contradicts(book, now, cure), "there is no bench time on Wednesdays"
-    free = only(book, tuple(one for one in demands(book) if one.clash.what != BENCH))
+    free = only(book, tuple(demand for demand in demands(book) if demand.clash.what != BENCH))
     plan = plan_book(free, now, cure=cure)
     assert judge(free, plan).accepted
     placed = plan.placement(PassKey(free.projects[0].name, FIGURE, "join"))

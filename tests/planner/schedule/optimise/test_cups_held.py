@@ -35,9 +35,13 @@ def board_under(of: Book, plan: Plan) -> tuple[Board, dict[int, int]]:
     problem = Problem(of, plan.now, cure=cure, calendar=calendar_of(of.bench_time))
     search = SerialSchedule(problem, RULES[0], 0, frozenset())
     search.take_facts()
-    board = Board(problem, search.table, max(one.pieces[-1].start for one in plan.placements))
+    board = Board(
+        problem, search.table, max(placement.pieces[-1].start for placement in plan.placements)
+    )
     begun = {
-        problem.index[one.key]: one.pieces[-1].start for one in plan.placements if not one.logged
+        problem.index[placement.key]: placement.pieces[-1].start
+        for placement in plan.placements
+        if not placement.logged
     }
     return board, {index: board.number_at(start) for index, start in begun.items()}
 

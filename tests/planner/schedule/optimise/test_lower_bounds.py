@@ -71,7 +71,7 @@ def rub(name: str, minutes: int, *waits: tuple[str, int]) -> Step:
 
 def at_once(*minutes: int) -> Book:
     """Return a book of as many carts, each with one piece of work of so many minutes."""
-    return carts(book(rub("rub", 1)), *((rub("rub", one),) for one in minutes))
+    return carts(book(rub("rub", 1)), *((rub("rub", minute),) for minute in minutes))
 
 
 # -- the path ---------------------------------------------------------------------------------
@@ -251,7 +251,7 @@ def test_no_bound_is_above_a_plan_that_holds(kinds, data):
     logged, pinned, wished = kinds
     of = data.draw(books(logged=logged, pinned=pinned, wished=wished, most_models=2))
     # Where films dry is settled beforehand: the bounds are of one place for each.
-    of = replace(of, projects=tuple(_settled(one) for one in of.projects))
+    of = replace(of, projects=tuple(_settled(project) for project in of.projects))
     plan = plan_book(of, NOW_MINUTE, tries=3)
     assert judge(of, plan).accepted
     assume(not plan.unplaced)

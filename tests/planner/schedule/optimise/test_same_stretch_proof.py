@@ -57,7 +57,7 @@ def beside(book: Book, *pairs: tuple[str, str]) -> Book:
     """Return a book in which the first of each pair is wished in one stretch with the second."""
     project = book.projects[0]
     model = project.models[0].name
-    pins = [Pin(model=model, step=one, beside=f"{model}/{other}") for one, other in pairs]
+    pins = [Pin(model=model, step=pair, beside=f"{model}/{other}") for pair, other in pairs]
     return replace(book, projects=(replace(project, pins=tuple(pins)),))
 
 

@@ -111,12 +111,12 @@ def test_a_plan_after_an_event_counts_what_moved(of, skipped):
 def moved(of: Book, before: Plan, after: Plan) -> int:
     """Count the steps of which a pass begins in another stretch than before."""
     calendar = calendar_of(of.bench_time)
-    was = {one.key: calendar.stretch_at(one.start) for one in before.placements}
+    was = {placement.key: calendar.stretch_at(placement.start) for placement in before.placements}
     return len(
         {
-            one.key[:3]
-            for one in after.placements
-            if one.key in was and calendar.stretch_at(one.start) != was[one.key]
+            placement.key[:3]
+            for placement in after.placements
+            if placement.key in was and calendar.stretch_at(placement.start) != was[placement.key]
         }
     )
 
@@ -273,7 +273,7 @@ def test_more_bench_time_makes_no_proven_finish_later(of):
     here = improved(of, plan_book(of, NOW))[-1].plan
     there = improved(more, plan_book(more, NOW))[-1].plan
     if here.status is Status.OPTIMAL:
-        bound = next(one.value for one in there.bounds if one.level == "finish")
+        bound = next(bound.value for bound in there.bounds if bound.level == "finish")
         assert bound <= here.cost.finish
     if there.status is Status.OPTIMAL:
         assert (there.cost.late, there.cost.finish) <= (here.cost.late, here.cost.finish)

@@ -81,7 +81,7 @@ def test_infeasible_is_said_only_with_its_proof_and_otherwise_what_is_missing(of
 def without_the_last(planned: Planned) -> Planned:
     """Return what a heuristic would tell that overlooked the place of the last pass."""
     plan = planned.plan
-    *kept, lost = sorted(plan.placements, key=lambda one: one.start)
+    *kept, lost = sorted(plan.placements, key=lambda placement: placement.start)
     cost = replace(plan.cost, unplaced=1)
     missing = (Unplaced(lost.key, "has no place"),)
     less = replace(
