@@ -52,10 +52,11 @@ def _lines(lesson: Lesson) -> list[str]:
         passes = wording.count(line.passes, "pass", "passes")
         worked = f"{passes}, {line.worked} min for {line.planned} planned"
         lines.append(f"{line.work.stage} by {line.work.tool}: {_told(line.estimate)}  ({worked})")
-    for line in lesson.drying:
-        looks = wording.count(line.looks, "look")
+    for film in lesson.drying:
+        looks = wording.count(film.looks, "look")
         lines.append(
-            f"drying of {line.coating}: {_told(line.estimate)}  ({looks}; reckoned with {line.now:g})"
+            f"drying of {film.coating}: {_told(film.estimate)}"
+            f"  ({looks}; reckoned with {film.now:g})"
         )
     sure = len(lesson.sure_minutes) + len(lesson.sure_drying)
     return [*lines, f"certain enough to apply: {sure}"]

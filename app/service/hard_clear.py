@@ -78,4 +78,7 @@ def line(clear: HardClear, zone: ZoneInfo) -> str:
     because = f"because of {clear.coating} on {clear.place}"
     if clear.opens is None:
         return f"{clear.model}: no date for a hard clear, {because}"
-    return f"{clear.model}: a hard clear at the earliest {wording.moment(clear.opens, zone)}, {because}"
+    return (
+        f"{clear.model}: a hard clear at the earliest {wording.moment(clear.opens, zone)},"
+        f" {because}"
+    )
