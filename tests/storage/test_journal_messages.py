@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-import sqlite3
-from contextlib import closing
 from dataclasses import replace
 from datetime import UTC, date, datetime
 
 import pytest
+from sqlalchemy import create_engine, update
 
 from planner.values.coating import State
 from planner.values.message import Message, called
+from storage import journal
 from storage.bench_book import BenchBook
 from storage.errors import BookTrouble
+from storage.tables import JOURNAL
 
 NAMES = [
     called("new book"),
@@ -49,8 +50,11 @@ def test_bare_text_stays_bare(book_path, demo_book):
 def test_words_that_make_no_sense_are_damage(arguments, book_path, demo_book):
     with BenchBook.open(book_path) as bench:
         bench.apply(called("{n} models", n=2), replace(demo_book, projects=()))
-    with closing(sqlite3.connect(book_path)) as raw:
-        raw.execute("UPDATE journal SET arguments = ? WHERE name LIKE '%models'", (arguments,))
-        raw.commit()
+    engine = create_engine(f"sqlite:///{book_path}")
+    with engine.begin() as connection:
+        own = JOURNAL.c.name.like("%models")
+        connection.execute(update(JOURNAL).where(own).values(arguments=arguments))
+        journal.seal(connection)  # as if it had been written so
+    engine.dispose()
     with pytest.raises(BookTrouble, match="is damaged"), BenchBook.open(book_path) as bench:
         bench.undoable()

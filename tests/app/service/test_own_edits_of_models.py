@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import sqlite3
-from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from sequence_books import bare_book, bare_model
+from sqlalchemy import create_engine, update
 
 from app.service import sequence_steps, sequences
 from app.service.build_edits import steps as step_edits
@@ -18,7 +17,9 @@ from planner.sequences.apply_to_book import sequence_named
 from planner.sequences.difference import Offer, difference
 from planner.values.book import Book
 from planner.values.step import Minutes
+from storage import journal
 from storage.bench_book import BenchBook
+from storage.tables import JOURNAL
 
 QUICK, OURS, SPOT = "quick table-top", "table-top of ours", ("table", "truck")
 
@@ -42,10 +43,13 @@ def forget_verbs(path: Path) -> None:
     """Make the journal one of before verbs and templates were kept: bare sentences."""
     with BenchBook.open(path) as store:
         names = [(str(entry.name), entry.id) for entry in store.journal()]
-    with closing(sqlite3.connect(path)) as raw:
-        raw.execute("UPDATE journal SET verb = '', arguments = NULL")
-        raw.executemany("UPDATE journal SET name = ? WHERE id = ?", names)
-        raw.commit()
+    engine = create_engine(f"sqlite:///{path}")
+    with engine.begin() as connection:
+        connection.execute(update(JOURNAL).values(verb="", arguments=None))
+        for name, own in names:
+            connection.execute(update(JOURNAL).where(JOURNAL.c.id == own).values(name=name))
+        journal.seal(connection)
+    engine.dispose()
 
 
 def minutes_of_a_step(book: Book, step: str, fixed: int) -> Edit:
