@@ -34,7 +34,7 @@ class Views:
         self.pages = make_pages(session)
         self.way_in = Late("empty_state:EmptyState", session)
         self.bench = Late("bench_mode.view:BenchMode", session, window.settings, window)
-        self.no_book = Late("no_book:NoBook", window)
+        self.no_book = Late("book_error_page:NoBook", window)
         hearing: dict[str, Callable[[Any], None]] = {
             "tonight": self._hear_tonight,
             "timeline": self._hear_timeline,
