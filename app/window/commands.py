@@ -4,30 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
-from PySide6.QtWidgets import QMenuBar
+from PySide6.QtWidgets import QMenuBar, QWidget
 
 from app.window import help_pages, language
 from app.window.language import Language
 from app.window.last_edits import show_edits
 from app.window.message_translation import edit_name
 from app.window.palette import Appearance
-
-if TYPE_CHECKING:
-    from app.window.main_window import MainWindow
+from app.window.shell import Shell
 
 Keys = QKeySequence.StandardKey
 
 
 class Commands(QObject):
-    """Actions of the main window."""
+    """Actions of the main window, ``parent``, whose pages and files are those of ``window``."""
 
-    def __init__(self, window: MainWindow) -> None:
-        super().__init__(window)
-        self._window = window
+    def __init__(self, parent: QWidget, window: Shell) -> None:
+        super().__init__(parent)
+        self._parent, self._window = parent, window
         files, session = window.files, window.session
         self.new = self._action(self.tr("&New book…"), files.new_book, Keys.New)
         self.open = self._action(self.tr("&Open book…"), files.open_book, Keys.Open)
@@ -39,12 +36,12 @@ class Commands(QObject):
         self.undo = self._action(self.tr("&Undo"), session.undo, Keys.Undo)
         self.redo = self._action(self.tr("&Redo"), session.redo, Keys.Redo)
         self.edits = self._action(
-            self.tr("&Last edits…"), partial(show_edits, session, window), "Ctrl+L"
+            self.tr("&Last edits…"), partial(show_edits, session, parent), "Ctrl+L"
         )
-        self.about = self._action(self.tr("&About Tackfree"), lambda: help_pages.about(window))
-        self.keys = self._action(self.tr("&Keys"), lambda: help_pages.keys(window), "Shift+F1")
+        self.about = self._action(self.tr("&About Tackfree"), lambda: help_pages.about(parent))
+        self.keys = self._action(self.tr("&Keys"), lambda: help_pages.keys(parent), "Shift+F1")
         self.page = self._action(self.tr("This &page"), self._help, Keys.HelpContents)
-        self.words = self._action(self.tr("&Words"), lambda: help_pages.trade_words(window))
+        self.words = self._action(self.tr("&Words"), lambda: help_pages.trade_words(parent))
         self.better = self._action(self.tr("Take the &better plan"), self._take, "F6")
         self.better.setEnabled(False)
         acts = window.acts
@@ -61,7 +58,7 @@ class Commands(QObject):
         """Say what the page on screen is for."""
         at = next(at for at, view in enumerate(self.views) if view.isChecked())
         title = self.views[at].text().replace("&", "")
-        help_pages.page(self._window, self._window.pages[at].name, title)
+        help_pages.page(self._parent, self._window.pages[at].name, title)
 
     def _take(self) -> None:
         self._window.improving.take()

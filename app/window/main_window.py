@@ -67,7 +67,7 @@ class MainWindow(QMainWindow):
         self.stack.setMinimumSize(*LEAST_PAGE)
         self.files = Files(session, self)
         self.acts = EveningActs(session)
-        self.commands = Commands(self)
+        self.commands = Commands(self, self)
         self.projects = ProjectPanel(session)
         self.navigation = Navigation(self.commands.views, self.projects)
         self.splitter = QSplitter(Qt.Orientation.Horizontal)

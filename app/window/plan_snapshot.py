@@ -108,7 +108,7 @@ class PlanSnapshot:
         """What opens and what closes after facts."""
         from app.window.drying.film_events import moments  # noqa: PLC0415
 
-        return moments(self)
+        return moments(self.laid)
 
     @cached_property
     def strip(self) -> Strip:

@@ -10,6 +10,7 @@ from PySide6.QtCore import QByteArray
 
 from app.window.pages import Late, make_pages
 from app.window.palette import LIGHT, Colours
+from app.window.shell import Shell
 
 if TYPE_CHECKING:
     from app.service.holders import HolderUse
@@ -17,7 +18,6 @@ if TYPE_CHECKING:
     from app.window.drying.view import DryingView
     from app.window.empty_state import EmptyState
     from app.window.gear.view import GearView
-    from app.window.main_window import MainWindow
     from app.window.stack.view import StackView
     from app.window.timeline_page import TimelinePage
     from app.window.tonight_view import TonightView
@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 class Views:
     """Every page, the ways in where there is nothing, and the bench mode; each made when needed."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Shell) -> None:
         self._window = window
         self._colours = LIGHT
         session = window.session

@@ -11,7 +11,7 @@ from app.window import reasons, words
 from app.window.bench_mode.choice_prompt import LINES, Asked, Line
 from app.window.bench_mode.jobs import Job
 from app.window.drying.event_wording import at_words, film_words
-from app.window.drying.film_events import FilmEventKind, moments
+from app.window.drying.film_events import FilmEventKind
 from app.window.message_translation import translated
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import rest_words
@@ -88,7 +88,7 @@ class Questions:
         """Ask which film is still tacky."""
         now, zone = self._now(), picture.zone
         found = {}
-        for one in moments(picture):
+        for one in picture.moments:
             if one.kind is FilmEventKind.OPENS and one.film not in found:
                 found[one.film] = Line(
                     words.tr("{film}, {model}").format(

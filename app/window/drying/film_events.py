@@ -10,9 +10,9 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from app.window.message_translation import translated
-from app.window.plan_snapshot import PlanSnapshot
 from planner.evening.looks import LookFor, looks
 from planner.schedule.partial_schedule import FOREVER
+from planner.tonight.replayed_plan import ReplayedPlan
 from planner.values.coating import State
 from planner.values.plan import PassKey
 from planner.values.step import Bound
@@ -83,13 +83,13 @@ class FilmEvent:
         return self.at - self.minutes if self.bound is Bound.END else self.at
 
 
-def moments(picture: PlanSnapshot) -> tuple[FilmEvent, ...]:
+def moments(laid: ReplayedPlan) -> tuple[FilmEvent, ...]:
     """Return every opening, closing and look after facts, the next one first, never at the end.
 
     A pass that waits for several films has one opening, that of the last.
     One that waits for other work as well has none: nothing could be begun.
     """
-    found = [*_openings(picture), *_last_coats(picture), *_closings(picture), *_looks(picture)]
+    found = [*_openings(laid), *_last_coats(laid), *_closings(laid), *_looks(laid)]
     return tuple(
         sorted(found, key=lambda event: (event.at is None, event.at or 0, event.kind, event.film))
     )
@@ -105,8 +105,8 @@ def grouped(found: tuple[FilmEvent, ...]) -> tuple[tuple[FilmEvent, ...], ...]:
     return tuple(tuple(group) for group in groups.values())
 
 
-def _openings(picture: PlanSnapshot) -> Iterator[FilmEvent]:
-    laid, facts = picture.laid, _facts(picture)
+def _openings(laid: ReplayedPlan) -> Iterator[FilmEvent]:
+    facts = _facts(laid)
     best: dict[PassKey, FilmEvent] = {}
     held: set[PassKey] = set()
     for number, gate in enumerate(laid.problem.gates):
@@ -119,7 +119,7 @@ def _openings(picture: PlanSnapshot) -> Iterator[FilmEvent]:
         if window is None or not gate.place or window.window.opens is None:
             continue
         at = None if window.opens >= FOREVER else window.opens
-        event = _moment(picture, FilmEventKind.OPENS, gate.before, gate.after, at, gate.place)
+        event = _moment(laid, FilmEventKind.OPENS, gate.before, gate.after, at, gate.place)
         known = best.get(gate.after)
         if known is None or _later(at, known.at):
             state = window.window.opens.state
@@ -127,9 +127,9 @@ def _openings(picture: PlanSnapshot) -> Iterator[FilmEvent]:
     yield from (event for key, event in best.items() if key not in held)
 
 
-def _last_coats(picture: PlanSnapshot) -> Iterator[FilmEvent]:
+def _last_coats(laid: ReplayedPlan) -> Iterator[FilmEvent]:
     """Yield the last coats of facts on which nothing more is to be done but handling."""
-    laid, facts = picture.laid, _facts(picture)
+    facts = _facts(laid)
     waits = {gate.before for gate in laid.problem.gates if gate.after not in facts}
     told: set[tuple[PassKey, str]] = set()
     for spot, (index, _) in laid.table.top.items():
@@ -140,12 +140,12 @@ def _last_coats(picture: PlanSnapshot) -> Iterator[FilmEvent]:
         told.add((pass_.key, coating))
         wet = laid.table.wet[spot]
         at = None if wet >= FOREVER else wet
-        moment = _moment(picture, FilmEventKind.OPENS, pass_.key, None, at, spot[2])
+        moment = _moment(laid, FilmEventKind.OPENS, pass_.key, None, at, spot[2])
         yield replace(moment, state=State.DRY_TO_HANDLE)
 
 
-def _closings(picture: PlanSnapshot) -> Iterator[FilmEvent]:
-    laid, facts = picture.laid, _facts(picture)
+def _closings(laid: ReplayedPlan) -> Iterator[FilmEvent]:
+    facts = _facts(laid)
     best: dict[PassKey, FilmEvent] = {}
     for number, gate in enumerate(laid.problem.gates):
         if not gate.closes or gate.after in facts or gate.before not in facts:
@@ -157,17 +157,17 @@ def _closings(picture: PlanSnapshot) -> Iterator[FilmEvent]:
         if known is None or window.closes < (known.at or 0):
             place = gate.place or laid.of(gate.before).places[0]
             event = _moment(
-                picture, FilmEventKind.CLOSES, gate.before, gate.after, window.closes, place
+                laid, FilmEventKind.CLOSES, gate.before, gate.after, window.closes, place
             )
             best[gate.after] = replace(event, bound=gate.closing, why=translated(gate.why))
     yield from best.values()
 
 
-def _looks(picture: PlanSnapshot) -> Iterator[FilmEvent]:
+def _looks(laid: ReplayedPlan) -> Iterator[FilmEvent]:
     """Yield the looks that done work asks for and nobody has taken."""
-    for look in looks(picture.book, picture.now):
-        if look.key in picture.laid.problem.index:
-            coating = dict(picture.laid.of(look.key).films).get(look.places[0], "")
+    for look in looks(laid.book, laid.now):
+        if look.key in laid.problem.index:
+            coating = dict(laid.of(look.key).films).get(look.places[0], "")
             yield FilmEvent(
                 kind=FilmEventKind.LOOK,
                 film=look.key,
@@ -180,34 +180,33 @@ def _looks(picture: PlanSnapshot) -> Iterator[FilmEvent]:
             )
 
 
-def _facts(picture: PlanSnapshot) -> dict[PassKey, int | None]:
+def _facts(laid: ReplayedPlan) -> dict[PassKey, int | None]:
     """Return every pass of the logbook with its end, None while it is under way."""
     under_way = {
         PassKey(project.name, entry.model, entry.step, entry.coat)
-        for project in picture.book.projects
+        for project in laid.book.projects
         for entry in project.log
         if entry.end is None
     }
     return {
         placed.key: None if placed.key in under_way else placed.end
-        for placed in picture.plan.placements
+        for placed in laid.plan.placements
         if placed.logged
     }
 
 
 def _moment(
-    picture: PlanSnapshot,
+    laid: ReplayedPlan,
     kind: FilmEventKind,
     film: PassKey,
     waiting: PassKey | None,
     at: int | None,
     place: str,
 ) -> FilmEvent:
-    laid = picture.laid
     films = laid.of(film).films
     coating = dict(films).get(place, "")
     placed, mine = laid.placed.get(waiting) if waiting else None, laid.placed[film]
-    looks = picture.book.project(film.project).observed
+    looks = laid.book.project(film.project).observed
     return FilmEvent(
         kind=kind,
         film=film,

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
-from typing import TYPE_CHECKING
+from typing import Protocol
 
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QMenu
+from PySide6.QtWidgets import QMenu, QWidget
 
 from app.service import edits as usual
 from app.service.build_edits import models, names, order, parts, steps
@@ -20,23 +20,38 @@ from app.window.model_editor.duplicate_dialog import AgainDialog
 from app.window.model_editor.forms import new_part, new_place
 from app.window.model_editor.nodes import Key, NodeKind
 from app.window.model_editor.split_dialog import SplitDialog
+from app.window.model_editor.tree_view import BuildTree
 from planner.values.book import Book
 from planner.values.lookup import part_of, project_of
 from planner.values.refusal import Refused
 from planner.values.step import Stage, Step
 
-if TYPE_CHECKING:
-    from app.window.model_editor.view import BuildView
-
 Make = Callable[[Book], Edit]
+
+
+class Editor(Protocol):
+    """What the actions ask of the view that they are in."""
+
+    ready: bool
+    tree: BuildTree
+
+    @property
+    def book(self) -> Book | None:
+        """The book that is edited."""
+
+    def say(self, message: str) -> None:
+        """Tell something above the tree."""
+
+    def do(self, make: Make, *chosen: Key, edit_name: bool = False) -> Refused | None:
+        """Make an edit, then choose lines."""
 
 
 class Acts(QObject):
     """Actions of the Build view; each becomes one edit of the book."""
 
-    def __init__(self, view: BuildView) -> None:
-        super().__init__(view)
-        self._view = view
+    def __init__(self, parent: QWidget, view: Editor) -> None:
+        super().__init__(parent)
+        self._parent, self._view = parent, view
         self._copied: steps.Copied | None = None
         tr = self.tr
         self.step = self._act(tr("Add step"), self._add_step, "Ins")
@@ -239,7 +254,7 @@ class Acts(QObject):
         if key is None or book is None or not key.model:
             return
         taken = [model.name for model in project_of(book, key.project).models]
-        dialog = AgainDialog(key.model, taken, self._view)
+        dialog = AgainDialog(key.model, taken, self._parent)
 
         def take() -> None:
             names_ = dialog.names()
@@ -257,7 +272,7 @@ class Acts(QObject):
         if len(keys) != 1 or book is None:
             return
         spot = keys[0].spot
-        dialog = SplitDialog(book, spot, self._view)
+        dialog = SplitDialog(book, spot, self._parent)
         dialog.accepted.connect(
             lambda: self._do(lambda b: steps.split_places(b, spot, dialog.places()), keys[0])
         )

@@ -70,7 +70,7 @@ class BuildView(QWidget):
         self.message = MessageLabel()
         self.invitation, self.tools = QWidget(), QWidget()
         self.only = QLineEdit()
-        self.acts = Acts(self)
+        self.acts = Acts(self, self)
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.timeout.connect(self._show_chosen)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from app.window.timeline.strip_layout import Box
+from app.window.timeline.strip_boxes import Box
 
 
 def _order(box: Box) -> tuple[float, float]:

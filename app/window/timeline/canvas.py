@@ -16,8 +16,9 @@ from app.window.timeline.drag_piece import Carried, paint_carried
 from app.window.timeline.geometry import Scale, fitting_scale
 from app.window.timeline.labels import label_of
 from app.window.timeline.paint import StripScene
+from app.window.timeline.strip_boxes import Box, Sizes
 from app.window.timeline.strip_content import Piece, Strip
-from app.window.timeline.strip_layout import Arrangement, Box, Sizes, arrange
+from app.window.timeline.strip_layout import Arrangement, arrange
 from app.window.timeline.tiles import Tiles
 from planner.values.plan import PassKey
 

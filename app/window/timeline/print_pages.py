@@ -18,9 +18,10 @@ from app.window.timeline.geometry import Scale
 from app.window.timeline.labels import label_of
 from app.window.timeline.paint import StripScene
 from app.window.timeline.spatial_index import along, together
+from app.window.timeline.strip_boxes import Sizes
 from app.window.timeline.strip_content import Strip
 from app.window.timeline.strip_filter import Sieve, sift
-from app.window.timeline.strip_layout import Sizes, arrange
+from app.window.timeline.strip_layout import arrange
 
 PIXELS_PER_MINUTE = 2.2
 DOTS_PER_INCH = 110  # of the drawing's own pixels on paper

@@ -9,11 +9,9 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from functools import cached_property
-from typing import TYPE_CHECKING
 from weakref import ref
 
-if TYPE_CHECKING:
-    from app.window.timeline.strip_layout import Arrangement
+from app.window.timeline.strip_boxes import StripBoxes
 
 SIDE = 384  # of a square [px]
 ROUND = 8.0  # frames, rings and mist reach so far beyond what they belong to [px]
@@ -47,7 +45,7 @@ class Index:
     out of sight can wait.
     """
 
-    def __init__(self, at: Arrangement) -> None:
+    def __init__(self, at: StripBoxes) -> None:
         self._at = ref(at)  # which holds this in turn
         self._of_row: dict[int, list[Reach]] = defaultdict(list)
         for kind, number, top, bottom in _heights(at):
@@ -69,7 +67,7 @@ class Index:
         return self._band.get(column, NOTHING)
 
     @property
-    def _arrangement(self) -> Arrangement:
+    def _arrangement(self) -> StripBoxes:
         at = self._at()
         assert at is not None
         return at
@@ -102,7 +100,7 @@ def along(low: float, high: float) -> range:
 Reach = tuple[str, int]  # kind and number of what is painted
 
 
-def _heights(at: Arrangement) -> Iterator[tuple[str, int, float, float]]:
+def _heights(at: StripBoxes) -> Iterator[tuple[str, int, float, float]]:
     """Yield (kind, number, top, bottom) of all that is painted in the lanes."""
     half = at.sizes.stroke
     middles = [at.middle(lane.index) for lane in at.strip.lanes]
@@ -125,38 +123,38 @@ def _heights(at: Arrangement) -> Iterator[tuple[str, int, float, float]]:
 Width = tuple[float, float]  # from left to right
 
 
-def _box(at: Arrangement, number: int) -> Width:
+def _box(at: StripBoxes, number: int) -> Width:
     return at.boxes[number].left, at.boxes[number].right
 
 
-def _wedge(at: Arrangement, number: int) -> Width:
+def _wedge(at: StripBoxes, number: int) -> Width:
     wedge, scale = at.strip.wedges[number], at.scale
     right = scale.width if wedge.opens is None else scale.x(wedge.opens)
     until = right if wedge.until is None else scale.x(wedge.until)
     return scale.x(wedge.start), max(right, until)
 
 
-def _bracket(at: Arrangement, number: int) -> Width:
+def _bracket(at: StripBoxes, number: int) -> Width:
     x = at.scale.x(at.strip.brackets[number].at)
     return x, x
 
 
-def _tie(at: Arrangement, number: int) -> Width:
+def _tie(at: StripBoxes, number: int) -> Width:
     x = at.scale.x(at.strip.pieces[number].interval.start)
     return x, x
 
 
-def _name(at: Arrangement, number: int) -> Width:
+def _name(at: StripBoxes, number: int) -> Width:
     text = at.names[number]
     return text.left, text.left + text.width
 
 
-def _opening(at: Arrangement, number: int) -> Width:
+def _opening(at: StripBoxes, number: int) -> Width:
     text = at.openings[number]
     return text.left, text.left + text.width
 
 
-def _ghost(at: Arrangement, number: int) -> Width:
+def _ghost(at: StripBoxes, number: int) -> Width:
     return at.ghosts[number].left, at.ghosts[number].right
 
 
@@ -171,7 +169,7 @@ _WIDTHS = {
 }
 
 
-def _on_airbrushes(at: Arrangement) -> Iterator[tuple[str, int, float, float]]:
+def _on_airbrushes(at: StripBoxes) -> Iterator[tuple[str, int, float, float]]:
     scale, strip = at.scale, at.strip
     for number, work in enumerate(strip.set_ups):
         if work.airbrush is not None:

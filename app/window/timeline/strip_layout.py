@@ -5,11 +5,12 @@ from __future__ import annotations
 from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cached_property
 
 from app.window.timeline.geometry import Label, Scale, StripRow, room_for_labels, rows_of
 from app.window.timeline.spatial_index import SIDE, Index
+from app.window.timeline.strip_boxes import Box, Ghost, Sizes, StripBoxes, Text
 from app.window.timeline.strip_content import Piece, Strip, Wedge
 from planner.values.plan import PassKey
 
@@ -19,116 +20,13 @@ NAMED, OPENED = 0.5, 0.42  # from a lane's edge to the middle of a name or a tim
 
 
 @dataclass(frozen=True)
-class Sizes:
-    """Heights and widths that follow the font [px]; whole ones paint faster."""
-
-    text: float
-
-    @property
-    def head(self) -> float:
-        """Height of the row of dates and hours."""
-        return round(self.text * 3.4)
-
-    @property
-    def airbrush(self) -> float:
-        """Height of an airbrush lane."""
-        return round(self.text * 3.7)
-
-    @property
-    def heading(self) -> float:
-        """Height of a model's heading."""
-        return round(self.text * 1.75)
-
-    @property
-    def lane(self) -> float:
-        """Height of a lane."""
-        return round(self.text * 3.6)
-
-    @property
-    def stroke(self) -> float:
-        """Height of a piece of work."""
-        return self.text * 1.25
-
-    @property
-    def left(self) -> float:
-        """Width of the column of lane names."""
-        return round(self.text * 10.5)
-
-
-@dataclass(frozen=True)
-class Box:
-    """A piece of work in one lane, in strip coordinates (lanes start at y = 0).
-
-    From ``free`` on it goes on alone, if that is before its right end.
-    """
-
-    piece: int
-    lane: int
-    left: float
-    free: float
-    right: float
-    middle: float
-    main: bool
-
-    def holds(self, x: float, y: float, height: float) -> bool:
-        """Tell whether a point lies on it, with a little room around."""
-        near = abs(y - self.middle) <= height / 2 + 3
-        return near and self.left - 2 <= x <= self.right + 2
-
-
-@dataclass(frozen=True)
-class Text:
-    """A text in strip coordinates, cut to ``width``."""
-
-    left: float
-    middle: float
-    width: float
-    text: str
-    key: PassKey | None = None
-
-
-@dataclass(frozen=True)
-class Ghost:
-    """Where a piece of work stood in another plan, in strip coordinates."""
-
-    key: PassKey
-    left: float
-    right: float
-    middle: float
-
-
-@dataclass(frozen=True)
-class Arrangement:
-    """The strip at one zoom.
-
-    ``loaded`` is of each ``held`` of the strip the minute at which its
-    loading begins.
-    """
-
-    strip: Strip
-    scale: Scale
-    sizes: Sizes
-    rows: tuple[StripRow, ...]
-    boxes: tuple[Box, ...]
-    names: tuple[Text, ...]
-    openings: tuple[Text, ...]
-    ghosts: tuple[Ghost, ...] = ()
-    loaded: tuple[int, ...] = ()
-    lane_rows: dict[int, StripRow] = field(default_factory=dict)
+class Arrangement(StripBoxes):
+    """The strip at one zoom, and what lies where on it."""
 
     @cached_property
     def index(self) -> Index:
         """What lies where."""
         return Index(self)
-
-    @property
-    def height(self) -> float:
-        """Height of all lanes together [px]."""
-        return self.rows[-1].bottom if self.rows else 0.0
-
-    def middle(self, lane: int) -> float:
-        """Return where the strokes of a lane run."""
-        return self.lane_rows[lane].middle + self.sizes.text * 0.1
 
     def box_at(self, x: float, y: float) -> Box | None:
         """Return the box under a point of the strip."""

@@ -47,7 +47,7 @@ def primed() -> PlanSnapshot:
 
 
 def test_a_film_opens_for_what_waits(primed: PlanSnapshot) -> None:
-    found = moments(primed)
+    found = moments(primed.laid)
     (one,) = [one for one in found if one.waiting == key("sand")]
     assert one.kind is FilmEventKind.OPENS
     assert one.since == NOW + 13
@@ -58,7 +58,7 @@ def test_a_film_opens_for_what_waits(primed: PlanSnapshot) -> None:
 
 
 def test_what_waits_for_other_work_is_no_moment(primed: PlanSnapshot) -> None:
-    waiting = {moment.waiting for moment in moments(primed)}
+    waiting = {moment.waiting for moment in moments(primed.laid)}
     assert key("gloss") not in waiting  # sand must come first
     assert key("wipe") not in waiting
 
@@ -72,7 +72,7 @@ def test_a_window_is_told_while_there_is_time_for_the_work() -> None:
         fact("wash", begun, ended),
     ]
     picture = picture_of(after(*log), ended)
-    (moment,) = [moment for moment in moments(picture) if moment.kind is FilmEventKind.CLOSES]
+    (moment,) = [moment for moment in moments(picture.laid) if moment.kind is FilmEventKind.CLOSES]
     assert moment.bound is Bound.END
     assert moment.at == begun + 60  # the gate: to end within 60 min of the start of the wash
     assert moment.last_begin == begun + 50  # wiping takes 10 min
@@ -80,7 +80,7 @@ def test_a_window_is_told_while_there_is_time_for_the_work() -> None:
 
 
 def test_each_moment_is_told_once(primed: PlanSnapshot) -> None:
-    (moment,) = [moment for moment in moments(primed) if moment.waiting == key("sand")]
+    (moment,) = [moment for moment in moments(primed.laid) if moment.waiting == key("sand")]
     assert moment.at is not None
     before = due(primed, (), moment.at - 1)
     assert (before.fresh, before.meanwhile) == ((), ())
@@ -92,7 +92,7 @@ def test_each_moment_is_told_once(primed: PlanSnapshot) -> None:
 
 
 def test_after_a_sleep_what_opened_is_told_once_as_meanwhile(primed: PlanSnapshot) -> None:
-    (moment,) = [moment for moment in moments(primed) if moment.waiting == key("sand")]
+    (moment,) = [moment for moment in moments(primed.laid) if moment.waiting == key("sand")]
     assert moment.at is not None
     woken = due(primed, (), moment.at + 600)
     assert woken.fresh == ()
@@ -102,7 +102,7 @@ def test_after_a_sleep_what_opened_is_told_once_as_meanwhile(primed: PlanSnapsho
 
 
 def test_another_plan_of_the_same_films_tells_nothing_again(primed: PlanSnapshot) -> None:
-    (moment,) = [moment for moment in moments(primed) if moment.waiting == key("sand")]
+    (moment,) = [moment for moment in moments(primed.laid) if moment.waiting == key("sand")]
     assert moment.at is not None
     known = due(primed, (), moment.at).told
     later = picture_of(primed.book, moment.at + 30)
@@ -111,7 +111,7 @@ def test_another_plan_of_the_same_films_tells_nothing_again(primed: PlanSnapshot
 
 
 def test_a_film_found_tacky_is_told_again(primed: PlanSnapshot) -> None:
-    (moment,) = [moment for moment in moments(primed) if moment.waiting == key("sand")]
+    (moment,) = [moment for moment in moments(primed.laid) if moment.waiting == key("sand")]
     assert moment.at is not None
     known = due(primed, (), moment.at).told
     look = Observed(
@@ -146,7 +146,7 @@ def looked_after(book: Book, minutes: int = 20) -> Book:
 
 def test_a_look_is_told_once_when_it_is_due_and_after_a_sleep() -> None:
     picture = picture_of(looked_after(after(PRIMED)), NOW + 13)
-    (moment,) = [moment for moment in moments(picture) if moment.kind is FilmEventKind.LOOK]
+    (moment,) = [moment for moment in moments(picture.laid) if moment.kind is FilmEventKind.LOOK]
     assert (moment.film, moment.at, moment.places) == (
         key("prime"),
         NOW + 33,

@@ -20,8 +20,8 @@ from app.window.timeline.geometry import (
     rows_of,
     wedge_outline,
 )
+from app.window.timeline.strip_boxes import Box
 from app.window.timeline.strip_content import Lane, StripColumn
-from app.window.timeline.strip_layout import Box
 from planner.values.moment import Interval
 
 DAY = date(2031, 3, 6)
