@@ -122,7 +122,7 @@ def test_a_film_found_tacky_is_told_again(primed: PlanSnapshot) -> None:
         reached=False,
     )
     later = picture_of(after(PRIMED, observed=(look,)), moment.at + 1)
-    (other,) = [moment for moment in moments(later) if moment.waiting == key("sand")]
+    (other,) = [moment for moment in moments(later.laid) if moment.waiting == key("sand")]
     assert other.at is not None
     assert other.at > moment.at
     assert other in due(later, known, other.at).fresh
