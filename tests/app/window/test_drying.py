@@ -193,7 +193,7 @@ def test_a_look_is_taken_in_drying_now(qtbot, make_window) -> None:
     assert (view.seen.isEnabled(), view.tacky.isEnabled()) == (True, False)
     replan(qtbot, window, view.seen.click)
     assert [line.step for line in window.session.book.project(PROJECT).diary] == ["prime"]
-    assert FilmEventKind.LOOK not in [moment.kind for moment in moments(window.session.picture)]
+    assert FilmEventKind.LOOK not in [moment.kind for moment in moments(window.session.picture.laid)]
 
 
 @pytest.mark.parametrize(("length", "before"), [(60, 10), (180, 10), (1440, 120), (10_080, 1440)])
@@ -261,7 +261,7 @@ def test_the_desktop_and_the_sound_can_be_turned_off(
     FakeTray.told.clear()
     window = make_window(after(PRIMED), NOW + 13)
     (moment,) = [
-        moment for moment in moments(window.session.picture) if moment.waiting == key("sand")
+        moment for moment in moments(window.session.picture.laid) if moment.waiting == key("sand")
     ]
     assert moment.at is not None
     assert moment.at < at("2031-03-06 21:30")  # in bench time, where a sound is heard
@@ -286,7 +286,7 @@ def test_the_table_names_each_film_once_and_takes_what_was_seen(qtbot, make_wind
         view.model, QAbstractItemModelTester.FailureReportingMode.Fatal
     )
     assert tester.model() is view.model
-    assert view.model.rowCount() == len(grouped(moments(window.session.picture)))
+    assert view.model.rowCount() == len(grouped(moments(window.session.picture.laid)))
     shown = [str(view.model.data(view.model.index(0, column))) for column in range(COURSE)]
     assert shown[WHEN].startswith("opens ")
     assert "Sand · cart may begin" in shown[WHAT]
