@@ -193,7 +193,9 @@ def test_a_look_is_taken_in_drying_now(qtbot, make_window) -> None:
     assert (view.seen.isEnabled(), view.tacky.isEnabled()) == (True, False)
     replan(qtbot, window, view.seen.click)
     assert [line.step for line in window.session.book.project(PROJECT).diary] == ["prime"]
-    assert FilmEventKind.LOOK not in [moment.kind for moment in moments(window.session.picture.laid)]
+    assert FilmEventKind.LOOK not in [
+        moment.kind for moment in moments(window.session.picture.laid)
+    ]
 
 
 @pytest.mark.parametrize(("length", "before"), [(60, 10), (180, 10), (1440, 120), (10_080, 1440)])
@@ -205,7 +207,7 @@ def test_longer_windows_are_told_sooner(length: int, before: int) -> None:
 def test_the_notifier_remembers_over_a_restart(qtbot, make_window, tmp_path) -> None:
     (moment,) = [
         moment
-        for moment in moments(picture_of(after(PRIMED), NOW + 13))
+        for moment in moments(picture_of(after(PRIMED), NOW + 13).laid)
         if moment.waiting == key("sand")
     ]
     assert moment.at is not None
