@@ -2,9 +2,10 @@
 
 The process (`search_process`) gets a book and its first plan and sends back
 every better plan that the judge accepts, and every bound that rises.  Nobody
-waits for it: ask `Improver.news` now and then, and `Improver.stop` ends it at
-once.  If it dies or falls silent, `Improver.fault` says so in one line, and
-what it had sent by then holds.
+waits for it: ask `Improver.news` now and then, `Improver.turn_to` gives it
+another task, and `Improver.stop` ends it at once.  If it dies or falls
+silent, `Improver.fault` says so in one line, and what it had sent by then
+holds.
 """
 
 from __future__ import annotations
@@ -17,7 +18,7 @@ from collections.abc import Callable, Iterator
 from queue import Empty, SimpleQueue
 from threading import Thread
 
-from app.service.search_process import BEAT_SECONDS, Ended, Improved, Task, run
+from app.service.search_process import BEAT_SECONDS, Ended, Improved, Task, Told, run
 from planner.values.message import message
 
 __all__ = ["Improved", "Improver", "Task", "improvements"]
@@ -42,8 +43,13 @@ class Improver:
     def __init__(self, task: Task) -> None:
         context = multiprocessing.get_context("spawn")
         self._mine, self._theirs = context.Pipe(duplex=False)
-        self._came: SimpleQueue[object] = SimpleQueue()
-        self._process = context.Process(target=run, args=(task, self._theirs), daemon=True)
+        self._came: SimpleQueue[Told | None] = SimpleQueue()
+        their_tasks, self._tasks = context.Pipe(duplex=False)
+        self._their_tasks = their_tasks
+        ends = task, self._theirs, their_tasks
+        self._process = context.Process(target=run, args=ends, daemon=True)
+        self._number = 0  # of the task that is worked at
+        self._asks: SimpleQueue[tuple[int, Task | None] | None] = SimpleQueue()
         self._stopped = False
         self._over = False  # nothing more will come
         self.fault = ""
@@ -62,13 +68,17 @@ class Improver:
         heard = self._starting.is_alive()
         with contextlib.suppress(Empty):
             while self.running:
-                ended, heard = self._came.get_nowait(), True
-                if isinstance(ended, Improved):
-                    found.append(ended)
-                elif isinstance(ended, Ended):
-                    self._end_with(ended.why)
-                elif ended is None:
+                came, heard = self._came.get_nowait(), True
+                if came is None:
                     self._end_with(self._why_dead())
+                    break
+                number, one = came
+                if number != self._number:
+                    continue  # of a task that has had its turn
+                if isinstance(one, Improved):
+                    found.append(one)
+                elif isinstance(one, Ended):
+                    self._end_with(one.why)
         if self.running:
             self._listen(heard)
         return found
@@ -77,6 +87,11 @@ class Improver:
     def running(self) -> bool:
         """Tell whether more may come; once it is false `fault` says whether that is well."""
         return not (self._over or self._stopped)
+
+    def turn_to(self, task: Task | None) -> None:
+        """Have the process work at another task, or rest for None; nobody waits for it."""
+        self._number += 1
+        self._asks.put((self._number, task))
 
     def stop(self) -> None:
         """End the process, whatever it does; one that is waking up ends when it has."""
@@ -92,7 +107,9 @@ class Improver:
         with contextlib.suppress(Exception):
             self._process.start()
         self._theirs.close()
+        self._their_tasks.close()
         Thread(target=self._read, daemon=True).start()
+        Thread(target=self._ask, daemon=True).start()
         if self._stopped:
             self._end()
 
@@ -103,6 +120,13 @@ class Improver:
                 self._came.put(self._mine.recv())
         self._mine.close()
         self._came.put(None)
+
+    def _ask(self) -> None:
+        """Hand tasks over, which for a large book takes longer than somebody would wait."""
+        with contextlib.suppress(OSError, ValueError):
+            while (one := self._asks.get()) is not None:
+                self._tasks.send(one)
+        self._tasks.close()
 
     def _listen(self, heard: bool) -> None:
         """Count how long the process says nothing; time in which nobody asked does not count."""
@@ -133,6 +157,7 @@ class Improver:
         self._end()
 
     def _end(self) -> None:
+        self._asks.put(None)
         if self._process.is_alive():
             self._process.kill()
         with contextlib.suppress(ValueError, AssertionError):

@@ -10,9 +10,11 @@ import contextlib
 import os
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from functools import partial
 from importlib import import_module
 from multiprocessing.connection import Connection, wait
 from multiprocessing.process import parent_process
+from queue import SimpleQueue
 from threading import Event, Lock, Thread
 from typing import TYPE_CHECKING
 
@@ -63,30 +65,65 @@ class Ended:
     why: str = ""
 
 
-def run(task: Task, theirs: Connection) -> None:
-    """Search, and send what comes of it through the pipe."""
+Told = tuple[int, object]  # of which task, counted from 0, and what is new
+
+
+def run(task: Task, theirs: Connection, tasks: Connection) -> None:
+    """Search, and send what comes of it through the pipe.
+
+    Another task that comes through ``tasks`` takes the place of the one that
+    is worked at; None lets the search rest until the next.
+    """
     _silence()
     Thread(target=_end_with_parent, daemon=True).start()
-    lock, done = Lock(), Event()
+    lock, done, newer = Lock(), Event(), Event()
+    waiting: SimpleQueue[tuple[int, Task | None]] = SimpleQueue()
+    waiting.put((0, task))
 
     def send(message: object) -> None:
         with lock:
             theirs.send(message)
 
     Thread(target=_beat, args=(send, done), daemon=True).start()
+    Thread(target=_hear, args=(tasks, waiting, newer), daemon=True).start()
     with contextlib.suppress(BrokenPipeError, KeyboardInterrupt):
-        why = ""
-        try:
-            # The solver is loaded only here, where its absence or its fault costs nothing.
-            for other in import_module(SEARCHING).search(task):
-                send(other)
-        except BrokenPipeError:
-            raise
-        except Exception as problem:
-            why = _told(problem)
-        done.set()
-        send(Ended(why))
+        while True:
+            number, asked = waiting.get()
+            newer.clear()
+            if asked is None or not waiting.empty():
+                continue
+            why = _search(asked, newer, partial(_numbered, send, number))
+            if not newer.is_set():
+                send((number, Ended(why)))
+    done.set()
     theirs.close()
+
+
+def _numbered(send: Callable[[object], None], number: int, one: object) -> None:
+    send((number, one))
+
+
+def _search(task: Task, newer: Event, send: Callable[[object], None]) -> str:
+    """Work at one task until another comes; return what went wrong, "" for nothing."""
+    try:
+        # The solver is loaded only here, where its absence or its fault costs nothing.
+        for one in import_module(SEARCHING).search(task, newer.is_set):
+            if newer.is_set():
+                break
+            send(one)
+    except BrokenPipeError:
+        raise
+    except Exception as problem:
+        return _told(problem)
+    return ""
+
+
+def _hear(tasks: Connection, waiting: SimpleQueue[tuple[int, Task | None]], newer: Event) -> None:
+    with contextlib.suppress(EOFError, OSError):
+        while True:
+            one = tasks.recv()
+            waiting.put(one)
+            newer.set()
 
 
 def _silence() -> None:
@@ -109,7 +146,7 @@ def _end_with_parent() -> None:
 def _beat(send: Callable[[object], None], done: Event) -> None:
     with contextlib.suppress(OSError, ValueError):
         while not done.wait(BEAT_SECONDS):
-            send(Alive())
+            send((0, Alive()))
 
 
 def _told(problem: Exception) -> str:

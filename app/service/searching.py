@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import contextlib
 import os
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from app.service.search_process import Improved, Task
 from planner.bench import calendar_of
@@ -18,7 +18,7 @@ from planner.schedule.optimise.search import improve
 from planner.values.moment import zone_named
 
 
-def search(task: Task) -> Iterator[Improved]:
+def search(task: Task, stopped: Callable[[], bool] = lambda: False) -> Iterator[Improved]:
     """Yield what clashes, then better plans and bounds; what the judge refuses is left out."""
     with contextlib.suppress(AttributeError, OSError):
         os.nice(10)  # whoever sits at the window comes first
@@ -38,6 +38,7 @@ def search(task: Task) -> Iterator[Improved]:
         last=task.last,
         seed=task.seed,
         effort=task.effort,
+        stopped=stopped,
     ):
         verdict = judge(task.book, news.plan, premises=premises)
         if verdict.accepted:

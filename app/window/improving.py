@@ -1,8 +1,9 @@
 """Better plans from the background, offered or taken.
 
 Some seconds after planning has come to rest a process begins to look for
-better plans.  One that leaves tonight as it is, is taken at once; any other
-is offered, and a person takes it or lets it be.  An edit ends the process.
+better plans.  One that gains a stretch and leaves tonight as it is, is taken at
+once; one that gains and moves tonight is offered (definition 27a).  While an
+edit is planned the search rests; then it goes on from the plan on screen.
 """
 
 from __future__ import annotations
@@ -20,6 +21,7 @@ from planner.values.plan import Plan, Status
 log = logging.getLogger(__name__)
 
 START_MS = 3_000  # rest before the process begins
+RESUME_MS = 50  # rest before a process that is there goes on
 POLL_MS = 250
 
 
@@ -40,6 +42,7 @@ class Improving(QObject):
         self.offer: Improved | None = None
         self.known: Plan | None = None
         self.fault = ""
+        self.task: Task | None = None
         self._improver: Improver | None = None
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
@@ -63,6 +66,9 @@ class Improving(QObject):
         if self._improver is not None:
             self._improver.stop()
             self._improver = None
+        self._forget()
+
+    def _forget(self) -> None:
         if self.offer is not None or self.known is not None or self.fault:
             self.offer, self.known, self.fault = None, None, ""
             self.changed.emit()
@@ -111,16 +117,26 @@ class Improving(QObject):
         return next((translated(one.proof) for one in bounds if one.level == "finish"), "")
 
     def _planning(self, busy: bool) -> None:
-        self.stop()
+        self._rest.stop()
+        self._forget()
         if not busy:
-            self._rest.start(START_MS)
+            self._rest.start(START_MS if self._improver is None else RESUME_MS)
+        elif self._improver is not None:
+            if self.task is not None and self.task.first.unplaced:
+                self.stop()  # what proves that nothing places everything hears nobody
+            else:
+                self._improver.turn_to(None)
 
     def _start(self) -> None:
         picture, book = self.session.picture, self.session.book
         plan = picture.plan if picture else None
         if picture is None or book is None or not (plan and (plan.placements or plan.unplaced)):
             return
-        self._improver = Improver(Task(book, picture.plan))
+        self.task = Task(book, picture.plan)
+        if self._improver is not None:
+            self._improver.turn_to(self.task)
+        else:
+            self._improver = Improver(self.task)
         self._poll.start()
         self.changed.emit()
 

@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 
 from app.service import demos, improving
-from app.service.improving import Improver, Task, improvements
+from app.service.improving import Improved, Improver, Task, improvements
 from app.service.looking import looked_into
 from app.service.planning import Planned, plan
 from planner.schedule.judge import judge
@@ -54,6 +54,30 @@ def test_a_stopped_process_is_gone_at_once(tenders: tuple[Task, Planned]) -> Non
     assert not improver._process.is_alive()
     assert not improver.running
     assert improver.fault == ""
+
+
+def test_another_task_takes_the_place_of_the_one_that_is_worked_at(
+    tenders: tuple[Task, Planned],
+) -> None:
+    book = demos.read("lone_lamplighter").book
+    little = Task(book, plan(book, demos.first_evening(book)).plan, effort=Effort(1, 1))
+    improver = Improver(tenders[0])
+    try:
+        while not improver.news():  # it is in the middle of its work
+            time.sleep(0.05)
+        process = improver._process.pid
+        improver.turn_to(None)
+        improver.turn_to(little)
+        came: list[Improved] = []
+        while improver.running:
+            came += improver.news()
+            time.sleep(0.05)
+        assert improver.fault == ""
+        assert came
+        assert {one.plan.placements[0].key.project for one in came} == {book.projects[0].name}
+        assert improver._process.pid == process
+    finally:
+        improver.stop()
 
 
 # -- faults -----------------------------------------------------------------------------------

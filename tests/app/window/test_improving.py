@@ -12,11 +12,13 @@ from window_steps import MakeWindow
 
 from app.service import improving as service
 from app.service import planning
+from app.service.edits import Edit
 from app.window import improving
 from app.window.main_window import MainWindow
 from planner.schedule.judge import judge
 from planner.values.book import Book
 from planner.values.plan import Plan
+from planner.values.project import Project
 
 
 class Canned:
@@ -30,6 +32,9 @@ class Canned:
     def news(self) -> list[service.Improved]:
         found, self.sent[:] = list(self.sent), []
         return found
+
+    def turn_to(self, task: service.Task | None) -> None:
+        self.task = task
 
     def stop(self) -> None:
         self.running = False
@@ -103,16 +108,24 @@ def test_a_plan_that_changes_tonight_waits_for_its_key(
     assert window.improving.offer is None
 
 
-def test_an_edit_ends_the_process(
+def test_an_edit_only_interrupts_the_search_which_goes_on_from_the_plan_on_screen(
     qtbot, make_window: MakeWindow, lamplighter: tuple[Book, int], canned: list[service.Improved]
 ) -> None:
     book, now = lamplighter
     window = make_window(book, now)
     qtbot.waitUntil(lambda: window.improving.running)
     begun = window.improving._improver
-    window.session.replan()
-    assert not begun.running
+    window.session.apply(Edit("note", replace(book, projects=(noted(book),))))
+    assert (begun.task, begun.running) == (None, True)  # it rests while the edit is planned
+    qtbot.waitUntil(lambda: begun.task is not None)
+    assert window.improving._improver is begun
+    assert begun.task.book == window.session.book
+    assert begun.task.first.placements == window.session.picture.plan.placements
     window.session.wait()
+
+
+def noted(book: Book) -> Project:
+    return replace(book.projects[0], note="for the shelf by the door")
 
 
 @pytest.mark.skipif(not hasattr(signal, "SIGKILL"), reason="needs the signals of a Unix")
