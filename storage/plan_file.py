@@ -13,6 +13,7 @@ from typing import Any
 
 from planner.bench import BenchCalendar
 from planner.passes import Pass, expand_all
+from planner.schedule.missed_dates import missed_dates
 from planner.schedule.reason_wording import sentence
 from planner.values.book import Book
 from planner.values.moment import Interval, aware, minute_of, moment_of, zone_named
@@ -38,8 +39,8 @@ def dump_plan(plan: Plan, book: Book) -> dict[str, Any]:
     """Return the plan as JSON data.
 
     ``finish`` is the latest of ``finishes``, ``evenings`` the number of
-    stretches of bench time with work in them, ``late`` the projects that
-    miss their date, ``input`` the digest of what was planned.
+    stretches of bench time with work in them, ``late`` the projects and
+    models that miss their date, ``input`` the digest of what was planned.
     """
     clock = _Clock(book)
     passes = {one.key: one for one in expand_all(book)}
@@ -49,6 +50,10 @@ def dump_plan(plan: Plan, book: Book) -> dict[str, Any]:
         "input": plan.digest,
         "finish": clock.iso(max((end for _, end in plan.finishes), default=plan.now)),
         "finishes": [{"project": name, "at": clock.iso(end)} for name, end in plan.finishes],
+        "models": [
+            {"project": project, "model": model, "at": clock.iso(end)}
+            for project, model, end in plan.model_finishes
+        ],
         "late": _late(plan, book, clock),
         "evenings": plan.cost.stretches,
         "setup_minutes": plan.cost.setup_minutes,
@@ -113,14 +118,15 @@ def _bench(work: BenchWork, clock: _Clock) -> dict[str, Any]:
 
 
 def _late(plan: Plan, book: Book, clock: _Clock) -> list[dict[str, Any]]:
-    targets = {project.name: project.target for project in book.projects}
-    late: list[dict[str, Any]] = []
-    for name, end in plan.finishes:
-        target = targets.get(name)
-        over = end - clock.calendar.day_end(target) if target else 0
-        if target and over > 0:
-            late.append({"project": name, "target": target.isoformat(), "minutes": over})
-    return late
+    return [
+        {
+            "project": one.project,
+            **({"model": one.model} if one.model else {}),
+            "target": one.target.isoformat(),
+            "minutes": one.minutes,
+        }
+        for one in missed_dates(book, clock.calendar, plan)
+    ]
 
 
 def _interval(interval: Interval, clock: _Clock) -> dict[str, str]:
@@ -232,8 +238,14 @@ class _Finish:
 
 
 @dataclass(frozen=True, kw_only=True)
+class _ModelFinish(_Finish):
+    model: str
+
+
+@dataclass(frozen=True, kw_only=True)
 class _Late:
     project: str
+    model: str = ""
     target: str = ""
     minutes: int = 0
 
@@ -270,6 +282,7 @@ class _Document:
     status: Status = Status.FEASIBLE
     finish: datetime | None = None
     finishes: tuple[_Finish, ...] = ()
+    models: tuple[_ModelFinish, ...] = ()
     late: tuple[_Late, ...] = ()
     evenings: int = 0
     setup_minutes: int = 0
@@ -307,6 +320,7 @@ def load_plan(data: bytes) -> Plan:
         finishes=tuple((entry.project, minute_of(entry.at)) for entry in read.finishes),
         bounds=tuple(ProvenBound(entry.level, entry.value, entry.proof) for entry in read.bound),
         digest=read.input,
+        model_finishes=tuple((one.project, one.model, minute_of(one.at)) for one in read.models),
         conflict=tuple(Clash(entry.what, entry.relax) for entry in read.conflict),
     )
 

@@ -215,6 +215,9 @@ MODEL = _child(
     _number("real_size_length_m", optional=True),
     _number("real_size_width_m", optional=True),
     _number("real_size_height_m", optional=True),
+    _text("target", optional=True),
+    _whole("weight"),
+    _flag("early"),
 )
 MODEL_MADE = _child("model_made", MODEL, _text("sequence"))
 MADE_OPTION = _child("made_option", MODEL_MADE, _text("value"))

@@ -7,33 +7,46 @@ from planner.schedule.problem import Problem
 from planner.schedule.reasons import reasons_of
 from planner.values.plan import BenchKind, Cost, PassKey, Placement, Plan, Status, Unplaced
 
+Ends = dict[tuple[str, str], int]
 
-def finishes_of(problem: Problem, table: PartialSchedule) -> dict[str, int]:
-    """Return the finish of every active project (definition 26).
 
-    A film that is never dry-to-handle does not move the finish; what waits
-    for it is unplaced and said so.  A project without any work placed or
-    logged "finishes" now.
+def ends_of(problem: Problem, table: PartialSchedule) -> Ends:
+    """Return when each model of an active project is done and dry to handle; 0 without any work.
+
+    A film that is never dry-to-handle does not move the end; what waits for
+    it is unplaced and said so.
     """
-    found: dict[str, list[int]] = {
-        project.name: [] for project in problem.book.projects if project.active
+    found = {
+        (project.name, model.name): 0
+        for project in problem.book.projects
+        if project.active
+        for model in project.models
     }
     for index, end in table.end.items():
-        found[problem.activities[index].one.key.project].append(end)
-    for (name, _, _), until in table.wet.items():
+        key = problem.activities[index].one.key
+        found[key.project, key.model] = max(found[key.project, key.model], end)
+    for (project, model, _), until in table.wet.items():
         if until < FOREVER:
-            found[name].append(until)
-    return {name: max(ends, default=problem.now) for name, ends in found.items()}
+            found[project, model] = max(found[project, model], until)
+    return found
+
+
+def finishes_of(problem: Problem, ends: Ends) -> dict[str, int]:
+    """Return the finish of every active project (definition 26); without any work it is now."""
+    found: dict[str, int] = {}
+    for (project, _), end in ends.items():
+        found[project] = max(found.get(project, 0), end)
+    return {name: end or problem.now for name, end in found.items()}
 
 
 def cost_of(problem: Problem, table: PartialSchedule, unplaced: int, last: Plan | None) -> Cost:
     """Return the cost vector of a table (definition 27)."""
-    finishes = finishes_of(problem, table)
+    ends = ends_of(problem, table)
+    finishes = finishes_of(problem, ends)
     late = 0
-    for number, project in enumerate(problem.book.projects):
-        target = problem.targets[number]
-        if project.active and target is not None:
-            late += project.weight * max(0, finishes[project.name] - target)
+    for due in problem.dues:
+        end = max(ends[due.project, name] for name in due.models) or problem.now
+        late += due.weight * max(0, end - due.at)
     hands = [
         *(
             piece.start
@@ -89,6 +102,8 @@ def plan_of(problem: Problem, table: PartialSchedule, unplaced: list[Unplaced], 
         for placement in table.placements
     ]
     placements.sort(key=_by_time)
+    ends = ends_of(problem, table)
+    models = ((*spot, end or problem.now) for spot, end in sorted(ends.items()))
     return Plan(
         now=problem.now,
         placements=tuple(placements),
@@ -96,7 +111,8 @@ def plan_of(problem: Problem, table: PartialSchedule, unplaced: list[Unplaced], 
         unplaced=tuple(unplaced),
         status=Status.INCOMPLETE if unplaced else Status.FEASIBLE,
         cost=cost,
-        finishes=tuple(sorted(finishes_of(problem, table).items())),
+        finishes=tuple(sorted(finishes_of(problem, ends).items())),
+        model_finishes=tuple(models),
     )
 
 

@@ -38,6 +38,15 @@ class Timed(NamedTuple):
     best: Wait | None
 
 
+class Due(NamedTuple):
+    """Models that are due together at a minute; each minute later costs ``weight``."""
+
+    project: str
+    models: tuple[str, ...]
+    weight: int
+    at: int
+
+
 class Problem:
     """Everything that a schedule of ``book`` from ``now`` on must respect."""
 
@@ -201,9 +210,33 @@ class Problem:
         return any(window.merges for window in recoat)
 
     @cached_property
-    def targets(self) -> list[int | None]:
-        """The end of each project's target day, by project number [min]."""
-        return [
-            None if project.target is None else self.calendar.day_end(project.target)
-            for project in self.book.projects
-        ]
+    def dues(self) -> tuple[Due, ...]:
+        """What is due, each model counted once (definition 26)."""
+        found = []
+        for project in self.book.projects:
+            if not project.active:
+                continue
+            end = None if project.target is None else self.calendar.day_end(project.target)
+            rest = []
+            for model in project.models:
+                own = None if model.target is None else self.calendar.day_end(model.target)
+                at = self.now if model.early else own
+                if at is None and model.weight > 1:
+                    at = end
+                if at is None:
+                    rest.append(model.name)
+                else:
+                    weight = project.weight * model.weight
+                    found.append(Due(project.name, (model.name,), weight, at))
+            if end is not None and rest:
+                found.append(Due(project.name, tuple(rest), project.weight, end))
+        return tuple(found)
+
+    @cached_property
+    def due_of(self) -> list[int | None]:
+        """Of each activity, the number of what is due by it in `dues`."""
+        number = {
+            (due.project, model): at for at, due in enumerate(self.dues) for model in due.models
+        }
+        keys = (activity.one.key for activity in self.activities)
+        return [number.get((key.project, key.model)) for key in keys]

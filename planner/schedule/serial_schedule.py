@@ -366,10 +366,10 @@ class SerialSchedule:
         activity = problem.activities[index]
         tail = problem.tails[index]
         value = float(tail)
-        target = problem.targets[activity.project]
-        if target is not None:
-            weight = problem.book.projects[activity.project].weight
-            value += rule.due * max(-20_000, table.time + tail - target) * min(weight, 10)
+        own = problem.due_of[index]
+        if own is not None:
+            due = problem.dues[own]
+            value += rule.due * max(-20_000, table.time + tail - due.at) * min(due.weight, 10)
         value += setups.worth[activity.one.load]
         if rule.noise:
             value += self.random.gauss(0, rule.noise)
@@ -379,7 +379,7 @@ class SerialSchedule:
         allowed = activity.allowed
         pinned = allowed is not None and not any(one.end >= LAST_MINUTE for one in allowed)
         turn = (not urgent, deadline if urgent else 0, not pinned, -value), index
-        if not (bound or rule.noise or target is not None or urgent):
+        if not (bound or rule.noise or own is not None or urgent):
             setups.turns[index] = turn  # the same whenever the cups are
         return turn
 

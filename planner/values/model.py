@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 from enum import StrEnum
 
+from planner.values.moment import in_years
 from planner.values.refusal import all_different, demand, number_in, plain_name
 from planner.values.step import Step
 
@@ -149,7 +151,11 @@ class Made:
 
 @dataclass(frozen=True, kw_only=True)
 class Model:
-    """One vehicle, figure or scenery piece, with its steps in working order."""
+    """One vehicle, figure or scenery piece, with its steps in working order.
+
+    ``target`` is a date of its own, ``weight`` scales its lateness, and with
+    ``early`` it is to be finished as early as it can be (definition 26).
+    """
 
     name: str
     parts: tuple[Part, ...]
@@ -157,9 +163,15 @@ class Model:
     scale: str = ""
     real_size: RealSize | None = None
     made: Made | None = None
+    target: date | None = None
+    weight: int = 1
+    early: bool = False
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
+        number_in(self.weight, 1, 1000, "weight")
+        if self.target is not None:
+            in_years(self.target, "target")
         demand(len(self.parts) >= 1, "parts", "is empty; give at least one")
         all_different([part.name for part in self.parts], "parts")
         all_different([step.id for step in self.steps], "steps", "id")

@@ -168,7 +168,8 @@ class Clash:
 class Plan:
     """Every piece of work from ``now`` on, logged facts included.
 
-    ``finishes`` maps project names to the minute of definition 26.
+    ``finishes`` maps project names to the minute of definition 26, and
+    ``model_finishes`` names project, model and minute of each model.
     ``digest`` names the input that was planned.  Where it is proven that
     nothing can place everything, ``conflict`` says what clashes.
     """
@@ -183,6 +184,7 @@ class Plan:
     bounds: tuple[ProvenBound, ...] = ()
     digest: str = ""
     conflict: tuple[Clash, ...] = ()
+    model_finishes: tuple[tuple[str, str, int], ...] = ()
 
     def placement(self, key: PassKey) -> Placement | None:
         """Return where a pass stands, or None."""

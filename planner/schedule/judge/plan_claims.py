@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
 from planner.values.plan import BenchKind, Cost, Status
+from planner.values.project import Project
 
 
 def levels(ruling: Ruling) -> tuple[str, ...]:
@@ -47,9 +48,8 @@ def cost_of(ruling: Ruling) -> Cost:
     finishes = dict(finishes_of(ruling))
     late = 0
     for project in case.book.projects:
-        if project.active and project.target is not None:
-            due = ruling.premises.calendar.day_end(project.target)
-            late += project.weight * max(0, finishes[project.name] - due)
+        if project.active:
+            late += _late(ruling, project)
     stretches = {
         stretch.interval.start
         for interval, _ in case.hands()
@@ -64,6 +64,48 @@ def cost_of(ruling: Ruling) -> Cost:
             work.interval.minutes for work in case.bench if work.kind is not BenchKind.PREPARE
         ),
         moved=case.plan.cost.moved,
+    )
+
+
+def _late(ruling: Ruling, project: Project) -> int:
+    """Return Σ weight × minutes late of a project, each model counted once (definition 26)."""
+    calendar, now = ruling.premises.calendar, ruling.case.plan.now
+    ends = _ends(ruling)
+    late, rest = 0, 0
+    others = False
+    for model in project.models:
+        day = model.target or (project.target if model.weight > 1 else None)
+        end = ends.get((project.name, model.name), 0)
+        if day is None and not model.early:
+            rest, others = max(rest, end), True
+            continue
+        due = now if model.early or day is None else calendar.day_end(day)
+        late += project.weight * model.weight * max(0, (end or now) - due)
+    if others and project.target is not None:
+        late += project.weight * max(0, (rest or now) - calendar.day_end(project.target))
+    return late
+
+
+def _ends(ruling: Ruling) -> dict[tuple[str, str], int]:
+    """Return the latest end of work or late dry-to-handle of each model that has any."""
+    found: dict[tuple[str, str], int] = {}
+    for key, span in ruling.case.spans.items():
+        found[key[:2]] = max(found.get(key[:2], 0), span.end)
+    for coats in ruling.films.coats.values():
+        for coat in coats:
+            if coat.handled is not None:
+                found[coat.key[:2]] = max(found.get(coat.key[:2], 0), coat.handled)
+    return found
+
+
+def model_finishes_of(ruling: Ruling) -> tuple[tuple[str, str, int], ...]:
+    """Return the finish of each model of an active project (definition 26)."""
+    ends, now = _ends(ruling), ruling.case.plan.now
+    return tuple(
+        (project.name, model.name, ends.get((project.name, model.name), 0) or now)
+        for project in ruling.case.book.projects
+        if project.active
+        for model in project.models
     )
 
 
@@ -82,6 +124,21 @@ def finishes(ruling: Ruling) -> Iterator[Violation]:
             yield Violation(26, name, f"{text}, but does at {right[name]} ({at(right[name])})")
     if len(stated) != len(ruling.case.plan.finishes):
         yield Violation(26, "finishes", "name a project twice")
+    yield from _models(ruling)
+
+
+def _models(ruling: Ruling) -> Iterator[Violation]:
+    """Definition 26 for the models, where a plan tells of them."""
+    at = ruling.case.at
+    right = {(project, model): end for project, model, end in model_finishes_of(ruling)}
+    for project, model, said in ruling.case.plan.model_finishes:
+        is_ = right.get((project, model))
+        name = f"{project}/{model}"
+        if is_ is None:
+            yield Violation(26, name, "has a finish, but is no model of an active project")
+        elif is_ != said:
+            text = f"is said to finish at minute {said}, but does at {is_} ({at(is_)})"
+            yield Violation(26, name, text)
 
 
 def cost(ruling: Ruling) -> Iterator[Violation]:

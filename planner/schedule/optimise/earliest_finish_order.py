@@ -105,17 +105,17 @@ def _rests(board: Board) -> list[int]:
 
 
 def _worth(table: PartialSchedule, rests: list[int]) -> tuple[int, int]:
-    """Return how late, weighed by project, and when all is over that what is done leads to."""
+    """Return how late, by weight, and when all is over that what is done leads to."""
     problem = table.problem
-    ends: dict[int, int] = {}
+    ends: dict[int | None, int] = {}
     for index, end in table.end.items():
-        project = problem.activities[index].project
-        ends[project] = max(ends.get(project, 0), end + rests[index])
+        own = problem.due_of[index]
+        ends[own] = max(ends.get(own, 0), end + rests[index])
     late = 0
-    for project, end in ends.items():
-        target = problem.targets[project]
-        if target is not None:
-            late += problem.book.projects[project].weight * max(0, end - target)
+    for number, end in ends.items():
+        if number is not None:
+            due = problem.dues[number]
+            late += due.weight * max(0, end - due.at)
     return late, max(ends.values(), default=0)
 
 
@@ -143,19 +143,19 @@ def _end_of_all(exact: Exact, given: list[int], rests: list[int]) -> Any:
     """Return what is to be as small as can be: lateness by weight, then the end of all."""
     model, problem = exact.model, exact.board.problem
     begin = exact.begin
-    ends: dict[int, list[Any]] = defaultdict(list)
+    ends: dict[int | None, list[Any]] = defaultdict(list)
     for index in given:
-        activity = problem.activities[index]
-        ends[activity.project].append(exact.starts[index] + activity.one.minutes + rests[index])
+        minutes = problem.activities[index].one.minutes
+        ends[problem.due_of[index]].append(exact.starts[index] + minutes + rests[index])
     whole = model.new_int_var(begin, begin + FARTHEST, "")
     terms: list[Any] = [whole]
-    for project, some in ends.items():
+    for number, some in ends.items():
         for end in some:
             model.add(whole >= end)
-        target = problem.targets[project]
-        if target is not None:
+        if number is not None:
+            due = problem.dues[number]
             late = model.new_int_var(0, FARTHEST, "")
             for end in some:
-                model.add(late >= end - target)
-            terms.append(LATE * problem.book.projects[project].weight * late)
+                model.add(late >= end - due.at)
+            terms.append(LATE * due.weight * late)
     return sum(terms)

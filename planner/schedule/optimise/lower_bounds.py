@@ -116,7 +116,7 @@ def stated(board: Board, least: Least, late: int, placed: bool) -> tuple[ProvenB
     finish = max(0, least.finish - board.problem.now)
     return (
         ProvenBound("unplaced", 0, message("no plan places more than all")),
-        ProvenBound("late", late, message("no project can finish earlier than its waits allow")),
+        ProvenBound("late", late, message("nothing can be finished earlier than its waits allow")),
         ProvenBound("finish", finish, least.proof),
     )
 
@@ -125,16 +125,13 @@ def least_late(board: Board) -> int:
     """Return the least Σ weight × minutes late that the chains of waits allow."""
     problem = board.problem
     total = 0
-    for number, project in enumerate(problem.book.projects):
-        target = problem.targets[number]
-        if not project.active or target is None:
-            continue
+    for number, due in enumerate(problem.dues):
         ends = [0]
         for index in board.free:
-            if problem.activities[index].project == number and board.head[index] < NEVER:
+            if problem.due_of[index] == number and board.head[index] < NEVER:
                 end = board.head[index] + board.lasts(index)
                 ends.append(end + dry_after(board, index, end))
-        total += project.weight * max(0, max(ends) - target)
+        total += due.weight * max(0, max(ends) - due.at)
     return total
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
@@ -127,16 +128,14 @@ class Walker:
     def target(self, goal: int) -> dict[int, int]:
         """Return the stretch by which each pass must be done for all to end by a goal."""
         board, problem = self.board, self.board.problem
-        ends: dict[int, int] = {}
-        for number, target in enumerate(problem.targets):
-            ends[number] = goal if target is None else min(goal, board.number_at(target) - 1)
-        paths: dict[int, int] = {}
+        ends: dict[int | None, int] = {None: goal}
+        for number, due in enumerate(problem.dues):
+            ends[number] = min(goal, board.number_at(due.at) - 1)
+        of, paths = problem.due_of, defaultdict[int | None, int](int)
         for index in board.free:
             if board.head[index] < NEVER:
-                project = problem.activities[index].project
-                paths[project] = max(paths.get(project, 0), board.number_at(board.head[index]))
-        of = [activity.project for activity in problem.activities]
-        return latest(board, self.links, lambda i: max(ends[of[i]], paths.get(of[i], 0)))
+                paths[of[index]] = max(paths[of[index]], board.number_at(board.head[index]))
+        return latest(board, self.links, lambda i: max(ends[of[i]], paths[of[i]]))
 
     def sweep(
         self,

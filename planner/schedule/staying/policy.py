@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from datetime import date
 from functools import partial
 
 from planner.bench import BenchCalendar
+from planner.schedule.missed_dates import ends_of_models
 from planner.values.book import Book
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey, Plan
@@ -27,7 +29,8 @@ def worth(book: Book, calendar: BenchCalendar, plan: Plan) -> tuple[int, ...]:
     Passes unplaced, then the person's levels down to lateness and finish:
     lateness in Σ weight × days late, the finish as the stretches of bench
     time that begin before the last of all is done, then as the sum of those
-    that begin before each project is.
+    that begin before each project is, and each model with a date or priority
+    of its own.
     """
     order = book.preferences.order
     last = max(order.index(Level.LATE), order.index(Level.FINISH))
@@ -37,7 +40,8 @@ def worth(book: Book, calendar: BenchCalendar, plan: Plan) -> tuple[int, ...]:
             found.append(_days_late(book, calendar, plan))
         elif level is Level.FINISH:
             ends = [_stretches_until(calendar, plan.now, end) for _, end in plan.finishes]
-            found += [max(ends, default=0), sum(ends)]
+            own = [_stretches_until(calendar, plan.now, end) for end in _own_ends(book, plan)]
+            found += [max(ends, default=0), sum(ends) + sum(own)]
         else:
             found.append(int(getattr(plan.cost, level.value)))
     return tuple(found)
@@ -131,12 +135,37 @@ def _stretches_until(calendar: BenchCalendar, now: int, end: int) -> int:
     )
 
 
+def _own_ends(book: Book, plan: Plan) -> list[int]:
+    """Return the finishes of models that somebody waits for: with a date or a priority."""
+    ends = ends_of_models(book, plan)
+    return [
+        ends[project.name, model.name]
+        for project in book.projects
+        if project.active
+        for model in project.models
+        if model.target is not None or model.early or model.weight > 1
+    ]
+
+
 def _days_late(book: Book, calendar: BenchCalendar, plan: Plan) -> int:
-    ends = dict(plan.finishes)
+    """Return Σ weight × local days late, each model counted once (definition 26)."""
+    ends = ends_of_models(book, plan)
     late = 0
     for project in book.projects:
-        if project.target is None or project.name not in ends:
-            continue
-        day = moment_of(ends[project.name] - 1, calendar.zone).date()
-        late += project.weight * max(0, (day - project.target).days)
+        rest: list[int] = []
+        for model in project.models if project.active else ():
+            end = ends[project.name, model.name]
+            day = model.target or (project.target if model.weight > 1 else None)
+            if model.early:
+                day = moment_of(plan.now, calendar.zone).date()
+            if day is None:
+                rest.append(end)
+            else:
+                late += project.weight * model.weight * _days(calendar, end, day)
+        if rest and project.target is not None:
+            late += project.weight * _days(calendar, max(rest), project.target)
     return late
+
+
+def _days(calendar: BenchCalendar, end: int, day: date) -> int:
+    return max(0, (moment_of(end - 1, calendar.zone).date() - day).days)
