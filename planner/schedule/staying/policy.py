@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 from functools import partial
+from typing import NamedTuple
 
 from planner.bench import BenchCalendar
 from planner.schedule.missed_dates import ends_of_models
@@ -21,6 +22,13 @@ class Choice:
 
     taken: Plan
     offered: Plan | None = None
+
+
+class Firm(NamedTuple):
+    """A time that is not changed unasked: nothing in it moves; with ``may_grow`` more may join."""
+
+    time: Interval
+    may_grow: bool = False
 
 
 def worth(book: Book, calendar: BenchCalendar, plan: Plan) -> tuple[int, ...]:
@@ -52,7 +60,7 @@ def choose(
     calendar: BenchCalendar,
     present: Plan,
     candidates: Iterable[Plan],
-    firm: Sequence[Interval] = (),
+    firm: Sequence[Firm] = (),
 ) -> Choice:
     """Say which plan takes the place of the present one, and which is offered.
 
@@ -88,9 +96,13 @@ def _value(book: Book, calendar: BenchCalendar, plan: Plan) -> tuple[int, ...]:
     return plan.cost.in_order(book.preferences.order)
 
 
-def leaves(present: Plan, other: Plan, firm: Sequence[Interval]) -> bool:
-    """Tell whether a plan does in all of these times just what the present one does."""
-    return all(_within(present, one) == _within(other, one) for one in firm)
+def leaves(present: Plan, other: Plan, firm: Sequence[Firm]) -> bool:
+    """Tell whether a plan leaves all of these times as the present one has them."""
+    for one in firm:
+        was, is_ = _within(present, one.time), _within(other, one.time)
+        if not (was <= is_ if one.may_grow else was == is_):
+            return False
+    return True
 
 
 def moved_passes(calendar: BenchCalendar, present: Plan, other: Plan) -> int:
@@ -103,14 +115,12 @@ def moved_passes(calendar: BenchCalendar, present: Plan, other: Plan) -> int:
     )
 
 
-def firm_times(
-    calendar: BenchCalendar, now: int, promised: Sequence[Interval]
-) -> tuple[Interval, ...]:
-    """Return the stretch that runs, or else the next one, and all that were promised."""
+def firm_times(calendar: BenchCalendar, now: int, promised: Sequence[Interval]) -> tuple[Firm, ...]:
+    """Return tonight, which is the stretch that runs or else the next, and all promised ones."""
     stretch = calendar.next_stretch(now)
-    tonight = (Interval(min(now, stretch.interval.start), stretch.interval.end),) if stretch else ()
     ahead = [one.interval for time in promised for one in calendar.stretches(time.start, time.end)]
-    return (*tonight, *(one for one in ahead if one.end > now))
+    tonight = [Firm(stretch.interval, may_grow=True)] if stretch else []
+    return (*tonight, *(Firm(one) for one in ahead if one.end > now))
 
 
 def firm_stretches(calendar: BenchCalendar, promised: Sequence[Interval]) -> frozenset[int]:

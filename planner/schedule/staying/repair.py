@@ -16,7 +16,7 @@ from planner.schedule.serial_schedule import SerialSchedule
 from planner.schedule.staying.as_it_stands import as_it_stands
 from planner.schedule.staying.holding import Holding
 from planner.schedule.staying.kept import Kept, kept_of
-from planner.schedule.staying.policy import leaves, moved_passes, worth
+from planner.schedule.staying.policy import Firm, leaves, moved_passes, worth
 from planner.values.book import Book
 from planner.values.plan import Plan, Unplaced
 
@@ -66,7 +66,7 @@ def repaired(
     if worth(book, calendar, held) <= before and sound(held):
         return held
     ways = [held, repair.pulled(), repair.pushed()]
-    times = [one.interval for one in map(calendar.next_stretch, firm) if one is not None]
+    times = [Firm(one.interval) for one in map(calendar.next_stretch, firm) if one is not None]
 
     def rank(plan: Plan) -> tuple[int, bool, tuple[int, ...], int]:
         told = not leaves(last, plan, times)

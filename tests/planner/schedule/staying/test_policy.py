@@ -67,6 +67,13 @@ def test_a_stretch_earlier_is_offered_where_tonight_would_change(of: Book) -> No
     assert chosen(of, present, sooner) == Choice(present, sooner)
 
 
+def test_more_work_may_join_tonight_where_it_gains_a_stretch(of: Book) -> None:
+    present, sooner = made("3/18:00"), made("18:30")
+    assert chosen(of, present, sooner) == Choice(sooner)
+    tonight = Interval(at("18:00"), at("22:00"))  # as on the sheet that was printed
+    assert chosen(of, present, sooner, promised=(tonight,)) == Choice(present, sooner)
+
+
 def test_what_gains_more_but_moves_tonight_is_offered_beside_what_is_taken(of: Book) -> None:
     present, less, more = made("4/18:00"), made("3/18:00"), made("1/18:00", first="18:05")
     assert chosen(of, present, less, more) == Choice(less, more)
