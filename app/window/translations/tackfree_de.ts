@@ -8141,8 +8141,8 @@ Quelle: {source}</translation>
    <translation>kein Plan bringt mehr als alles unter</translation>
   </message>
   <message>
-   <source>no project can finish earlier than its waits allow</source>
-   <translation>kein Projekt wird früher fertig, als seine Wartezeiten erlauben</translation>
+   <source>nothing can be finished earlier than its waits allow</source>
+   <translation>nichts kann früher fertig sein, als seine Wartezeiten es erlauben</translation>
   </message>
   <message>
    <source>sprayed minutes</source>
@@ -11223,6 +11223,10 @@ Quelle: {source}</translation>
   <message>
    <source>weight</source>
    <translation>Gewicht</translation>
+  </message>
+  <message>
+   <source>early</source>
+   <translation>früh</translation>
   </message>
   <message>
    <source>active</source>
