@@ -8,10 +8,11 @@ from __future__ import annotations
 import re
 import sqlite3
 from collections.abc import Callable, Hashable, Iterable
-from contextlib import closing
+from contextlib import closing, suppress
 from dataclasses import dataclass
-from datetime import UTC, datetime, tzinfo
+from datetime import UTC, datetime, timedelta, tzinfo
 from enum import StrEnum
+from itertools import count
 from pathlib import Path
 from typing import Any, Final
 
@@ -22,14 +23,15 @@ from storage.database import engine_on
 from storage.errors import BookTrouble, told_plainly, trouble_of
 from storage.held_file import HANDLES
 from storage.journal import Entry
-from storage.sound_book import NOTHING, SoundBook, read_file
+from storage.sound_book import SoundBook, read_file
 
 DAYS: Final = 7  # of which the newest daily copy of each is kept
 WEEKS: Final = 8  # the same
 MONTHS: Final = 12  # the same
+FRESH: Final = timedelta(hours=1)
 SET_ASIDE: Final = 5  # copies that were made before something was restored
 _NAME: Final = re.compile(
-    r"(\d{4}-\d\d-\d\dT\d\d-\d\d-\d\d)Z-(daily|asked|upgrade|restore)(?:-\d+)?\.tackfree"
+    r"(\d{4}-\d\d-\d\dT\d\d-\d\d-\d\d)Z-r(\d+)-(daily|asked|upgrade|restore)(?:-\d+)?\.tackfree"
 )
 
 
@@ -44,9 +46,10 @@ class Reason(StrEnum):
 
 @dataclass(frozen=True, order=True)
 class Copy:
-    """One copy of a book."""
+    """One copy of a book; ``revision`` is the newest line of its journal."""
 
     at: datetime
+    revision: int
     reason: Reason
     path: Path
 
@@ -78,7 +81,7 @@ def copies(book: Path) -> tuple[Copy, ...]:
     for path in paths:
         if (named := _NAME.fullmatch(path.name)) and path.is_file():
             at = datetime.strptime(named[1], "%Y-%m-%dT%H-%M-%S").replace(tzinfo=UTC)
-            found.append(Copy(at, Reason(named[2]), path))
+            found.append(Copy(at, int(named[2]), Reason(named[3]), path))
     return tuple(sorted(found, reverse=True))
 
 
@@ -94,16 +97,36 @@ def keep(book: Path, reason: Reason, now: datetime | None = None) -> Copy:
     folder = folder_of(book)
     with told_plainly(folder):
         folder.mkdir(exist_ok=True)
-    number = 1
-    while True:
-        more = f"-{number}" if number > 1 else ""
-        target = folder / f"{at:%Y-%m-%dT%H-%M-%S}Z-{reason}{more}.tackfree"
-        try:
-            write_copy(book, target)
-        except FileExistsError:
-            number += 1
-        else:
-            return Copy(at, reason, target)
+    with unfinished(folder / book.name) as half:
+        _copy(book, half)
+        read = read_file(half)
+        revision = read.stand.id if read else 0
+        for number in count(1):
+            more = f"-{number}" if number > 1 else ""
+            target = folder / f"{at:%Y-%m-%dT%H-%M-%S}Z-r{revision}-{reason}{more}.tackfree"
+            with suppress(FileExistsError), told_plainly(target):
+                name_new(half, target)
+                break
+    return Copy(at, revision, reason, target)
+
+
+def keep_daily(book: Path, revision: int, now: datetime | None = None) -> Copy | None:
+    """Copy a book unless the newest copy is of this revision, or an hour old; thin the copies.
+
+    Raises
+    ------
+    BookTrouble
+        As for `keep`.
+    """
+    every = copies(book)
+    if every and every[0].revision == revision:
+        return None
+    age = (now or datetime.now(UTC)) - every[0].at if every else FRESH
+    if timedelta() <= age < FRESH and every[0].reason is Reason.DAILY:
+        return None
+    made = keep(book, Reason.DAILY, now)
+    thin(book)
+    return made
 
 
 def write_copy(book: Path, target: Path) -> None:
@@ -208,7 +231,6 @@ def _copy(book: Path, half: Path) -> None:
 
 
 __all__ = [
-    "NOTHING",
     "Copy",
     "Difference",
     "Reason",
@@ -217,6 +239,7 @@ __all__ = [
     "counted",
     "folder_of",
     "keep",
+    "keep_daily",
     "look_into",
     "thin",
     "write_copy",

@@ -62,7 +62,7 @@ class BenchBook:
     def __init__(self, path: Path, opened: Opened) -> None:
         self.path = path
         self._engine, self.read_only = opened
-        self.plans = ShownPlans(self._engine, path)
+        self.plans = ShownPlans(self._engine, path, self._demand_ours)
         self._held = HeldFile(path)
         self._presence = Presence(path)
         self._book: Book | None = None
@@ -336,10 +336,6 @@ class BenchBook:
         """Return where the file that is open lies now, as far as can be told."""
         return self._held.moved_to()
 
-    def demand_there(self) -> None:
-        """See that the file that is open still has its name; raise `BookLost` otherwise."""
-        self._held.check()
-
     def _take_fact_back(self, fact: Entry) -> str:
         trouble = message('cannot take back "{edit}"', edit=fact.name)
         old = split(self.known())
@@ -376,12 +372,9 @@ class BenchBook:
     def _editing(self) -> Iterator[Writing]:
         """Write, provided that it is the same book still and nobody else has since it was read."""
         self._demand_writable()
-        self._held.check()
         with transaction(self._engine, self.path, writes=True) as connection:
-            with read_as_sound(self.path):
-                demand_goes_on(connection, self.path, self._stand)
-                stand = journal.stand(connection)
-            if stand != self._stand:
+            self._demand_ours(connection)
+            if journal.stand(connection) != self._stand:
                 raise BookChanged(
                     str(self.path),
                     "was changed by another program since it was read here; "
@@ -393,6 +386,13 @@ class BenchBook:
             stand = journal.stand(connection)
         self._held.check()  # what was written to a file that has just gone is not there
         self._adopt(SoundBook(writing.book, stand, entries))
+
+    def _demand_ours(self, connection: Connection) -> None:
+        """Demand that what lies under the name is the book that this session has read."""
+        self._demand_writable()
+        self._held.check()
+        with read_as_sound(self.path):
+            demand_goes_on(connection, self.path, self._stand)
 
     def _demand_writable(self) -> None:
         if self.read_only:

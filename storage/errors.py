@@ -70,6 +70,8 @@ def told_plainly(path: Path) -> Iterator[None]:
         if trouble is None:
             raise
         raise trouble from problem
+    except FileExistsError:
+        raise  # whoever gives a name to a file chooses another one
     except OSError as problem:
         reason = problem.strerror or type(problem).__name__
         raise BookTrouble(

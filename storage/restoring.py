@@ -8,15 +8,21 @@ import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
+from typing import NamedTuple
 
+from sqlalchemy.exc import DBAPIError
+
+from planner.values.book import Book
 from planner.values.message import called
-from storage import photos
+from storage import journal, photos
 from storage.atomic_write import name_new, settle, unfinished
 from storage.backups import Reason, keep
 from storage.bench_book import BenchBook
+from storage.database import engine_on, transaction
 from storage.edit_writing import fill
 from storage.errors import BookTrouble, told_plainly
 from storage.sound_book import read_file
+from storage.store import read_what_can_be
 
 
 def restore(bench: BenchBook, copy: Path) -> int:
@@ -95,6 +101,44 @@ def save_elsewhere(bench: BenchBook, target: Path) -> tuple[BenchBook, bool]:
             raise BookTrouble(str(target), "is there already; choose another name") from None
     copy_photos(bench.path, target)
     return BenchBook.open(target), whole
+
+
+class Salvage(NamedTuple):
+    """What could still be read of a damaged book, and what could not."""
+
+    book: Book
+    lost: tuple[str, ...]
+
+
+def salvage(path: Path, starter: Book) -> Salvage | None:
+    """Return what can be read of a damaged book, changing nothing; None where nothing can.
+
+    Each project is read by itself.  What cannot be read and must be there is
+    taken from ``starter``.
+    """
+    with tempfile.TemporaryDirectory(prefix="tackfree-salvage-") as folder:
+        copy = Path(folder) / path.name
+        try:
+            for end in ("-journal", "-wal", ""):
+                beside = path.with_name(path.name + end)
+                if beside.exists():
+                    shutil.copyfile(beside, copy.with_name(copy.name + end))
+            with transaction(engine_on(copy), copy) as connection:
+                return Salvage(*read_what_can_be(connection, starter))
+        except (OSError, BookTrouble, DBAPIError):
+            return None
+
+
+def last_line(path: Path) -> int | None:
+    """Return the newest line of the journal of a damaged book; None where it cannot be read."""
+    with tempfile.TemporaryDirectory(prefix="tackfree-salvage-") as folder:
+        copy = Path(folder) / path.name
+        try:
+            shutil.copyfile(path, copy)
+            with transaction(engine_on(copy, "ro"), copy) as connection:
+                return journal.stand(connection).id
+        except (OSError, ValueError, BookTrouble, DBAPIError):
+            return None
 
 
 def copy_photos(book: Path, target: Path) -> None:

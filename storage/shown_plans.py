@@ -7,11 +7,11 @@ whenever it is read.  Keeping one makes no revision and no line of the journal.
 from __future__ import annotations
 
 import zlib
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from pathlib import Path
 
 import msgspec
-from sqlalchemy import Engine, delete, insert, select
+from sqlalchemy import Connection, Engine, delete, insert, select
 
 from planner.values.moment import Interval
 from planner.values.plan import Plan
@@ -25,9 +25,12 @@ MOST = 50  # plans that are kept
 class ShownPlans:
     """What one bench book keeps of what it told; `BookTrouble` where it cannot be written."""
 
-    def __init__(self, engine: Engine, path: Path) -> None:
+    def __init__(
+        self, engine: Engine, path: Path, demand_ours: Callable[[Connection], None]
+    ) -> None:
         self._engine = engine
         self._path = path
+        self._demand_ours = demand_ours  # nothing is written into another book
 
     def keep(self, plan: Plan) -> None:
         """Keep a plan as the newest, in place of any other of the same digest."""
@@ -35,6 +38,7 @@ class ShownPlans:
         packed = zlib.compress(msgspec.json.encode(plan, enc_hook=_plain))
         newest = select(table.c.id).order_by(table.c.id.desc()).limit(MOST)
         with transaction(self._engine, self._path, writes=True) as connection:
+            self._demand_ours(connection)
             connection.execute(delete(table).where(table.c.digest == plan.digest))
             connection.execute(insert(table).values(digest=plan.digest, plan=packed))
             connection.execute(delete(table).where(table.c.id.not_in(newest)))
@@ -67,6 +71,7 @@ class ShownPlans:
         if told_by == "calendar":
             gone |= table.c.told_by == told_by
         with transaction(self._engine, self._path, writes=True) as connection:
+            self._demand_ours(connection)
             connection.execute(delete(table).where(gone))
             for row in rows:
                 same = [table.c[name] == value for name, value in row.items()]

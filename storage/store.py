@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from sqlalchemy import Connection, Executable, Table, delete, insert, select, update
+from sqlalchemy.exc import DBAPIError
 
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
@@ -51,6 +52,36 @@ def read_book(connection: Connection) -> Book:
     book = build(raw, Book)
     check_acyclic(book)
     return book
+
+
+def read_what_can_be(connection: Connection, starter: Book) -> tuple[Book, tuple[str, ...]]:
+    """Return what the tables of a damaged book still hold, and what is lost of it.
+
+    A project is read whole or not at all.  What a book must have and cannot
+    be read is that of ``starter``.
+    """
+    book, lost = starter, []
+    for key, shape in _TOP.items():
+        try:
+            found = row_trees.fetch(connection, shape)
+            raw = found if key in _WHOLE else found[0]
+            book = build({**plain(book, defaults=True), key: raw}, Book)
+        except (DBAPIError, ValueError, LookupError, TypeError):
+            lost.append(key)
+    try:
+        projects = row_trees.fetch(connection, row_trees.PROJECT)
+    except (DBAPIError, ValueError, LookupError, TypeError):
+        return book, (*lost, "projects")
+    for raw in projects:
+        try:
+            more = [*plain(book, defaults=True)["projects"], raw]
+            trial = build({**plain(book, defaults=True), "projects": more}, Book)
+            check_acyclic(trial)
+        except (ValueError, LookupError, TypeError):
+            lost.append(str(raw.get("name", ""))[:60])
+        else:
+            book = trial
+    return book, tuple(lost)
 
 
 def write_pieces(connection: Connection, keys: Iterable[str], after: Pieces) -> None:

@@ -17,6 +17,7 @@ from app.command_line.log_answer import (
 )
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
 from app.service import bench_events, planning
+from app.service.book_copies import keep_daily
 from app.service.books import open_book
 from app.service.clock import behind, current_minute, read_moment
 from planner.bench import calendar_of
@@ -134,6 +135,8 @@ def run(args: argparse.Namespace) -> int:
             for edit in made.edits:
                 bench.apply(edit.name, edit.book, edit.merge, edit.verb)
         after = bench.book()
+        if (problem := keep_daily(bench)) is not None:
+            note(f"no copy was made: {problem}")
     with progress("planning"):
         last = planning.plan(book, now, quick=True).plan
         plan = planning.plan(after, now, last=last, quick=True).plan

@@ -16,6 +16,7 @@ from collections.abc import Callable, Sequence
 from importlib import import_module
 from importlib.metadata import PackageNotFoundError, version
 from keyword import iskeyword
+from pathlib import Path
 from types import ModuleType
 from typing import NoReturn
 
@@ -27,7 +28,7 @@ from planner.values.refusal import Refused
 OpenWindow = Callable[..., int]
 COMMANDS = (  # each a module, imported when it is asked for
     *("demo", "open", "plan", "tonight", "log", "pace", "check", "verify", "cure", "shop"),
-    *("export", "import", "desktop"),
+    *("export", "import", "backup", "restore", "desktop"),
 )
 INTERRUPTED = 130  # as of a command that a shell ends with Ctrl-C, 128 + 2
 HUNG_UP = 141  # likewise where the reader of a pipe has gone, 128 + 13
@@ -114,7 +115,7 @@ def main(argv: Sequence[str] | None = None, *, open_window: OpenWindow | None = 
     except SystemExit as end:
         status = end.code if isinstance(end.code, int) else BAD_INPUT
     except Refused as problem:
-        note(f"tackfree: {problem}")
+        note(f"tackfree: {problem}{_way_back(problem)}")
         status = BAD_INPUT
     except Unsound as problem:
         note(f"tackfree: internal error: {problem}")
@@ -132,6 +133,21 @@ def main(argv: Sequence[str] | None = None, *, open_window: OpenWindow | None = 
     except KeyboardInterrupt:
         status = INTERRUPTED
     return int(status)
+
+
+def _way_back(problem: Refused) -> str:
+    """Return what brings a damaged book back; "" for any other refusal."""
+    if "storage.errors" not in sys.modules:  # it is slow to load
+        return ""
+    from app.service.book_copies import offered  # noqa: PLC0415
+    from storage.errors import BookDamaged  # noqa: PLC0415
+
+    if not isinstance(problem, BookDamaged):
+        return ""
+    offers = offered(Path(problem.place))
+    if offers:
+        return f"; tackfree restore {offers[0][0].path.name}: {offers[0][1].lower()}"
+    return "; tackfree restore --readable FILE writes what can be read of it"
 
 
 def _needed(given: Sequence[str]) -> tuple[str, ...]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import errno
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -76,6 +76,40 @@ def starter_book(zone: str, today: date, translate: Translate = str) -> Book:
         bench_time=BenchTime(zone=zone, stretches=(evenings,)),
         gear=Gear(airbrushes=(Airbrush(name=translate(AIRBRUSH)),)),
     )
+
+
+def seen(path: Path) -> tuple[int, ...] | None:
+    """Return what tells whether a file was written or exchanged; None where there is none."""
+    try:
+        there = path.stat()
+    except OSError:
+        return None
+    return there.st_dev, there.st_ino, there.st_size, there.st_mtime_ns
+
+
+def kept_aside() -> Path:
+    """Return the folder for books that could not be saved when a window closed."""
+    return usual_path().with_name("not_saved")
+
+
+def keep_aside(book: Book, name: str) -> Path:
+    """Write a book that could not be saved as an exchange file of the program's own.
+
+    Raises
+    ------
+    Refused
+        If there is no place for that, either.
+    """
+    from storage.exchange import Exchange, dump  # noqa: PLC0415
+
+    folder = kept_aside()
+    path = folder / f"{name}-{datetime.now():%Y-%m-%dT%H-%M-%S}.json"  # noqa: DTZ005
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as problem:
+        raise Refused(str(folder), _unwritten(problem)) from problem
+    write_whole(path, dump(Exchange(book, "what could not be saved")))
+    return path
 
 
 def write_whole(path: Path, data: bytes) -> None:

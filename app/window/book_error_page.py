@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from app.window.labels import MessageLabel, text
+from app.window.message_translation import translated
 from app.window.palette import Colours
 
 if TYPE_CHECKING:
@@ -22,6 +25,8 @@ class NoBook(QWidget):
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__()
+        self._session, self._files = window.session, window.files
+        self.offers: list[QPushButton] = []
         self.why = MessageLabel()
         self.buttons: list[QPushButton] = []
         line = QHBoxLayout()
@@ -37,6 +42,8 @@ class NoBook(QWidget):
         column.setSpacing(12)
         column.addWidget(text(self.tr("No book is open"), size=1.9, bold=True))
         column.addWidget(self.why)
+        self._offers = QVBoxLayout()
+        column.addLayout(self._offers)
         column.addLayout(line)
         column.addStretch(1)
         self.setFocusProxy(self.buttons[0])
@@ -44,7 +51,31 @@ class NoBook(QWidget):
     def say(self, why: str) -> None:
         """Say why the book is not there."""
         self.why.say(why)
-        self.buttons[0].setFocus(Qt.FocusReason.OtherFocusReason)
+        self._show_offers()
+        first = (*self.offers, *self.buttons)[0]
+        first.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _show_offers(self) -> None:
+        """Offer the copies of a damaged book, and what can still be read of it."""
+        for button in self.offers:
+            self._offers.removeWidget(button)
+            button.deleteLater()
+        self.offers = []
+        offers = self._session.offers
+        for path, copy, said in offers:
+            self._offer(translated(said), partial(self._session.rescue, path, copy))
+        if self._session.damaged is not None:
+            self._offer(
+                self.tr("Save what can still be read of it…"),
+                partial(self._files.save_readable, self._session.damaged),
+            )
+
+    def _offer(self, words: str, act: Callable[[], object]) -> None:
+        button = QPushButton(words)
+        button.setAutoDefault(True)
+        button.clicked.connect(act)
+        self._offers.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
+        self.offers.append(button)
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours; the controls follow their palette."""

@@ -166,6 +166,28 @@ class Files(QObject):
         if refused is not None:
             self._session.troubled.emit(translated(str(refused)))
 
+    def save_readable(self, path: Path) -> None:
+        """Ask where to, and write what can be read of a damaged book as an exchange file."""
+        from app.service.book_copies import readable  # noqa: PLC0415
+
+        found = readable(path)
+        if found is None:
+            self._session.troubled.emit(self.tr("Nothing can be read of it."))
+            return
+        name, _ = QFileDialog.getSaveFileName(
+            self._window,
+            self.tr("Save what can be read"),
+            str(path.with_suffix(".json")),
+            self.tr("Project files ({pattern})").format(pattern=EXCHANGE),
+        )
+        if name:
+            try:
+                books.write_whole(Path(name), found[0])
+            except Refused as problem:
+                self._session.troubled.emit(translated(str(problem)))
+            else:
+                self._session.troubled.emit(translated(found[1]))
+
     def _folder(self) -> Path:
         path = self._session.path
         return path.parent if path else Path.home()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QByteArray, QEvent, QSettings, Qt, QTimer
+from PySide6.QtCore import QEvent, QSettings, Qt, QTimer
 from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import (
     QApplication,
@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from app.service.clock import behind, elsewhere
 from app.service.edits import Edit
-from app.window import palette, words
+from app.window import palette, window_memory, words
 from app.window.air_panel import AirPanel
 from app.window.commands import Commands
 from app.window.drying.notifier import Notifier
@@ -29,7 +29,6 @@ from app.window.evening_actions import EveningActs
 from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
 from app.window.improving import Improving
-from app.window.initial_size import FIRST
 from app.window.message_translation import translated
 from app.window.navigation import Navigation
 from app.window.pages import Page
@@ -39,6 +38,7 @@ from app.window.plan_snapshot import PlanChange
 from app.window.projects import ProjectPanel
 from app.window.session import Session
 from app.window.tab_order import move_between
+from app.window.unsaved_bar import UnsavedBar, above
 from app.window.views import Views
 from planner.layers.finding import Finding
 from planner.values.plan import PassKey
@@ -76,7 +76,8 @@ class MainWindow(QMainWindow):
         self.splitter.setStretchFactor(1, 1)
         self.splitter.setCollapsible(1, False)
         self.splitter.setSizes([190, 1090])
-        self.setCentralWidget(self.splitter)
+        self.unsaved = UnsavedBar(session)
+        self.setCentralWidget(above(self.unsaved, self.splitter))
         self.air = AirPanel(session)
         self.evenings = EveningsPanel(session)
         self.moved = MovedPanel()
@@ -86,12 +87,13 @@ class MainWindow(QMainWindow):
         self._make_foot()
         self.commands.fill(self.menuBar())
         self._connect()
-        self._view = 0
+        self.shown_view = 0
+        self._at_once = False
         self._stale: set[str] = set()
         self._now = session.now
         self.look = Appearance(str(settings.value("look", Appearance.SYSTEM.value)))
         self.set_look(self.look)
-        self._restore()
+        window_memory.restore(self)
         self._clock = QTimer(self)
         self._clock.setInterval(TICK_MS)
         self._clock.timeout.connect(self.clock_moved)
@@ -185,7 +187,7 @@ class MainWindow(QMainWindow):
 
     def show_view(self, number: int) -> None:
         """Go to a view."""
-        self._view = number
+        self.shown_view = number
         page = self.pages[number]
         self.commands.views[number].setChecked(True)
         self.session.show_first(page.prepare)
@@ -201,7 +203,7 @@ class MainWindow(QMainWindow):
     def back_from_bench(self) -> None:
         """Show the view from which the bench mode was entered."""
         if self.session.book is not None:  # the window itself may be closing
-            self.show_view(self._view)
+            self.show_view(self.shown_view)
 
     def set_look(self, look: Appearance) -> None:
         """Dress everything in light or dark."""
@@ -262,6 +264,7 @@ class MainWindow(QMainWindow):
 
     def clock_moved(self) -> None:
         """Let the shade follow the clock; plan anew where the plan has run out of date."""
+        self.session.watch()
         now = self.session.now
         if now == self._now:
             return
@@ -297,34 +300,24 @@ class MainWindow(QMainWindow):
         if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
             self.session.look_again()
 
+    def close_at_once(self) -> None:
+        """Close without a question: the machine goes down, or somebody pressed Ctrl+C."""
+        self._at_once = True
+        self.close()
+        QApplication.quit()
+
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Remember the window and let go of the book."""
-        self.settings.setValue("geometry", self.saveGeometry())
-        self.settings.setValue("state", self.saveState())
-        self.settings.setValue("splitter", self.splitter.saveState())
-        self.views.remember()
-        self.settings.setValue("view", self.pages[self._view].name)
-        self.settings.sync()
+        """Remember the window and let go of the book, once nobody objects."""
+        if not self._at_once and not self.unsaved.may_close():
+            event.ignore()
+            return
+        window_memory.remember(self)
         self._clock.stop()
         if self.views.bench.made is not None:
             self.bench.close()
         self.notifier.stop()
         self.session.close()
         super().closeEvent(event)
-
-    def _restore(self) -> None:
-        self.resize(FIRST)
-        for name, restore in (
-            ("geometry", self.restoreGeometry),
-            ("state", self.restoreState),
-            ("splitter", self.splitter.restoreState),
-        ):
-            saved = self.settings.value(name)
-            if isinstance(saved, QByteArray):
-                restore(saved)
-        names = [page.name for page in self.pages]
-        wanted = str(self.settings.value("view", ""))
-        self.show_view(names.index(wanted) if wanted in names else 0)
 
     def _opened(self) -> None:
         path = self.session.path
@@ -358,7 +351,7 @@ class MainWindow(QMainWindow):
         if book is None and self.views.no_book.made is not None:
             self.stack.setCurrentWidget(self.views.no_book.get())
             return
-        page = self.pages[self._view]
+        page = self.pages[self.shown_view]
         active = book is not None and any(project.active for project in book.projects)
         unread = self._unread(page)
         if unread:
@@ -383,7 +376,7 @@ class MainWindow(QMainWindow):
 
     def _refresh_view(self) -> None:
         """Show the newest plan in the view on screen; the others wait until they are."""
-        page = self.pages[self._view]
+        page = self.pages[self.shown_view]
         picture = self.session.picture
         if picture is not None and page.name in self._stale:
             self._stale.discard(page.name)

@@ -13,7 +13,9 @@ from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 from PySide6.QtWidgets import QApplication
 
 from app.service import books
+from app.service.book_copies import Offers, damaged_by, keep_daily, offers_for
 from app.window import words
+from app.window.message_translation import translated
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
@@ -28,6 +30,7 @@ class _Done(QObject):
     """Carries word from the background thread to the window's."""
 
     came = Signal(object)
+    uncopied = Signal(str)
 
 
 class _Reading(QRunnable):
@@ -39,6 +42,8 @@ class _Reading(QRunnable):
         self._path, self._create, self._done = path, create, done
         self.store: BenchBook | None = None
         self.refusal = ""
+        self.offers: Offers = ()
+        self.damaged: Path | None = None
 
     def run(self) -> None:
         """Open it, and send word."""
@@ -48,11 +53,16 @@ class _Reading(QRunnable):
             )
         except Refused as problem:
             self.refusal = str(problem)
+            self.offers = offers_for(problem)
+            self.damaged = damaged_by(problem)
         except Exception:
             # A fault of the program must not leave the window waiting.
             log.exception("opening failed")
             self.refusal = words.tr("opening failed; the program's log says where")
+        store = self.store  # whoever hears of it may take it at once
         self._done.came.emit(self)
+        if store is not None and (uncopied := keep_daily(store)):
+            self._done.uncopied.emit(str(uncopied))
 
 
 class BookOpening(QObject):
@@ -78,7 +88,10 @@ class BookOpening(QObject):
         self._pool.setMaxThreadCount(1)
         self._done = _Done()
         self._done.came.connect(self._take)
+        self._done.uncopied.connect(self._tell)
         self._awaited: _Reading | None = None
+        self.damaged: Path | None = None
+        self.offers: Offers = ()  # for the book that was refused last
         self._dropped: list[_Reading] = []
         self._again = QTimer(self)
         self._again.setSingleShot(True)
@@ -117,10 +130,21 @@ class BookOpening(QObject):
             self._again.start()
             return
         self._awaited = None
+        self.offers, self.damaged = (), None
         if reading.store is not None:
             self.opened.emit(reading.store)
         else:
+            self.offers, self.damaged = reading.offers, reading.damaged
             self.refused.emit(reading.refusal)
+
+    def refuse(self, problem: Refused) -> None:
+        """Tell that a book cannot be opened, and keep what can be opened in its place."""
+        self.offers, self.damaged = offers_for(problem), damaged_by(problem)
+        self.refused.emit(str(problem))
+
+    def _tell(self, why: str) -> None:
+        told = words.tr("No copy of the book was made: {why}")
+        self.refused.emit(told.format(why=translated(why)))
 
     def _let_go(self, reading: _Reading) -> None:
         if reading.store is not None:

@@ -8,23 +8,24 @@ the window is painted before.
 from __future__ import annotations
 
 import logging
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject
 
 from app.service import books
+from app.service.book_copies import Offers
 from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.window import step_naming, words
+from app.window.kept_book import KeptBook
 from app.window.message_translation import edit_name, translated
 from app.window.opening import BookOpening
 from app.window.plan_snapshot import PlanSnapshot
-from app.window.replanning import Replanning
+from app.window.saving import Waits
 from planner.values.book import Book
-from planner.values.moment import Interval
-from planner.values.plan import PassKey, Plan
+from planner.values.plan import PassKey
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
@@ -34,7 +35,7 @@ if TYPE_CHECKING:
 log = logging.getLogger(__name__)
 
 
-class Session(Replanning):
+class Session(KeptBook):
     """One bench book at a time.
 
     Signals
@@ -51,17 +52,10 @@ class Session(Replanning):
         As of `Replanning`.
     """
 
-    opening = Signal(str)
-    opened = Signal()
-    edited = Signal()
-    closed = Signal()
-
     def __init__(
         self, clock: Callable[[], int] = current_minute, parent: QObject | None = None
     ) -> None:
         super().__init__(clock, parent)
-        self._store: BenchBook | None = None
-        self._promised: tuple[Interval, ...] = ()
         self._opening = BookOpening(self)
         self._opening.opened.connect(self._come)
         self._opening.refused.connect(lambda why: self.troubled.emit(translated(why)))
@@ -81,7 +75,7 @@ class Session(Replanning):
         try:
             store = books.open_book(path, create=create, translate=words.given_name)
         except Refused as problem:
-            self.troubled.emit(translated(str(problem)))
+            self._opening.refuse(problem)
             return False
         return self._come(store)
 
@@ -107,53 +101,48 @@ class Session(Replanning):
             self.troubled.emit(
                 self.tr("This book is open elsewhere as well ({who}).").format(who=store.other_user)
             )
+        if store.read_only:
+            told = self.tr("This book can only be read here: {why}.")
+            self.troubled.emit(told.format(why=translated(store.read_only)))
         return True
+
+    @property
+    def offers(self) -> Offers:
+        """What can be opened in place of the damaged book that was refused last."""
+        return self._opening.offers
+
+    @property
+    def damaged(self) -> Path | None:
+        """The damaged book that was refused last; None for any other refusal."""
+        return self._opening.damaged
+
+    def rescue(self, path: Path, copy: Path) -> None:
+        """Put a copy in the place of a damaged book, which is set aside, and open it."""
+        from storage.restoring import rescue  # noqa: PLC0415
+
+        try:
+            rescue(path, copy)
+        except Refused as problem:
+            self.troubled.emit(translated(str(problem)))
+        else:
+            self.open_soon(path)
 
     def adopt(self, store: BenchBook, book: Book) -> None:
         """Work with an opened book from now on."""
         self.close()
         self._store, self._book = store, book
         self._recollect(store)
+        self._seen = books.seen(store.path)
         self.opened.emit()
         self.edited.emit()
         self.replan(recall=True)
-
-    def _recollect(self, store: BenchBook) -> None:
-        """Read what was shown of a book, and promised."""
-        try:
-            self._shown = {plan.digest: plan for plan in store.plans.all()}
-            self._promised = store.plans.promised()
-        except Refused:
-            log.exception("what was shown cannot be read")  # it is planned anew
-
-    def _put_by(self, plan: Plan) -> None:
-        if self._store is None:
-            return
-        try:
-            self._store.plans.keep(plan)
-        except Refused:
-            log.exception("what is shown cannot be kept")  # it can be planned anew
-
-    @property
-    def promised(self) -> tuple[Interval, ...]:
-        """Evenings that somebody was told of, on paper or in a calendar."""
-        return self._promised
-
-    def promise(self, told_by: str, times: Iterable[Interval]) -> None:
-        """Note that a "sheet" or a "calendar" has told of some evenings."""
-        if self._store is None:
-            return
-        try:
-            self._store.plans.promise(told_by, times, self.now)
-            self._promised = self._store.plans.promised()
-        except Refused as problem:
-            self.troubled.emit(translated(str(problem)))
 
     def close(self) -> None:
         """Let go of the book, after planning has come to rest; open none any more."""
         self._opening.stop()
         self.closed.emit()
         self._forget_plan()
+        self._keep_aside()
         if self._store is not None:
             self._store.close()
         self._store = self._book = None
@@ -175,8 +164,10 @@ class Session(Replanning):
         if self._store is None or edit.book == self._book:
             return False
         store = self._store
+        if self.saving.unsaved:
+            return self._keep(edit, self.saving.why, tried)
         return self._change(
-            edit.name, lambda: store.apply(edit.name, edit.book, edit.merge, edit.verb), tried
+            edit.name, lambda: store.apply(edit.name, edit.book, edit.merge, edit.verb), tried, edit
         )
 
     def attempt(self, make: Callable[[Book], Edit]) -> Refused | None:
@@ -192,7 +183,9 @@ class Session(Replanning):
 
     def undo(self) -> None:
         """Take back the last edit."""
-        if self._store is not None:
+        if self.saving.unsaved:
+            self._drop_last()
+        elif self._store is not None:
             self._change(
                 self.tr("undo {name}").format(name=edit_name(self.undo_name())),
                 self._store.undo,
@@ -236,29 +229,13 @@ class Session(Replanning):
 
     def undo_name(self) -> str:
         """Return what undo would take back, "" for nothing."""
+        if self.saving.unsaved:
+            return self.saving.unsaved[-1].name
         return (self._store.undoable() or "") if self._store else ""
 
     def redo_name(self) -> str:
         """Return what redo would make again, "" for nothing."""
         return (self._store.redoable() or "") if self._store else ""
-
-    def look_again(self, cause: str = "") -> None:
-        """Read the book again; somebody else may have changed it.
-
-        ``cause`` is what to say of it, if it was.
-        """
-        if self._store is None:
-            return
-        try:
-            book = self._store.book()
-        except Refused as problem:
-            self.troubled.emit(translated(str(problem)))
-            return
-        if book != self._book:
-            self._book = book
-            self._cause = cause or self.tr("another program changed the book")
-            self.edited.emit()
-            self.replan()
 
     def tick(self, key: PassKey, place: str, on: bool) -> None:
         """Note that a place is done, or not after all; the first begins the work."""
@@ -320,24 +297,80 @@ class Session(Replanning):
         name: str,
         write: Callable[[], object],
         tried: PlanSnapshot | None = None,
+        edit: Edit | None = None,
         *,
         recall: bool = False,
     ) -> bool:
-        from storage.bench_book import BookChanged  # noqa: PLC0415 - as of `books.open_book`
+        from storage.bench_book import BookChanged, BookTrouble  # noqa: PLC0415
 
         store = self._store
         assert store is not None
         try:
-            write()
+            self.saving.write(write, edit)
+        except Waits:
+            why = self.tr("is being written by another program")
+            if edit is not None:
+                return self._keep(edit, why, tried)
+            self._cause_of_looking = name
+            self.troubled.emit(
+                self.tr("The book {why}; “{name}” waits.").format(why=why, name=name)
+            )
+            return False
         except BookChanged:
             cause = self.tr("another program changed the book, so “{name}” was not done")
             self.look_again(cause.format(name=edit_name(name)))
             return False
         except Refused as problem:
+            if edit is not None and isinstance(problem, BookTrouble):
+                return self._keep(edit, translated(problem.mend), tried)
             self.troubled.emit(translated(str(problem)))
             return False
-        self._book = store.known()
-        self._cause = name
-        self.edited.emit()
-        self.replan(tried, recall=recall)
+        self._show_book(store.known(), name, tried, recall=recall)
+        return True
+
+    def save_elsewhere(self, target: Path) -> bool:
+        """Save the book and all that is not saved of it under another name, and go on there."""
+        from storage.restoring import save_elsewhere  # noqa: PLC0415
+
+        store = self._store
+        if store is None:
+            return False
+        self.saving.rest()
+        try:
+            saved, whole = save_elsewhere(store, target)
+        except Refused as problem:
+            self.troubled.emit(translated(str(problem)))
+            return False
+        told = (
+            self.tr("Saved to {path}.")
+            if whole
+            else self.tr("Saved to {path}, without the edits of before: undo begins anew.")
+        )
+        return self._go_on_in(saved, told.format(path=saved.path))
+
+    def go_on_there(self) -> None:
+        """Go on with the book where it was moved to."""
+        from storage.bench_book import BenchBook  # noqa: PLC0415
+
+        there = self.moved_to()
+        if there is None:
+            return
+        try:
+            store = BenchBook.open(there)
+        except Refused as problem:
+            self.troubled.emit(translated(str(problem)))
+            return
+        self._go_on_in(store, self.tr("Going on with {path}.").format(path=there))
+
+    def _go_on_in(self, store: BenchBook, told: str) -> bool:
+        try:
+            for edit in self.saving.unsaved:
+                store.apply(edit.name, edit.book, edit.merge, edit.verb)
+        except Refused as problem:
+            store.close()
+            self.troubled.emit(translated(str(problem)))
+            return False
+        self.saving.forget()
+        self.adopt(store, store.known())
+        self.troubled.emit(told)
         return True

@@ -22,6 +22,7 @@ from app.window.second_start import SecondStarts
 from app.window.session import Session
 
 SWITCH_SECONDS = 0.001
+PULSE_MS = 200
 
 
 def run_window(
@@ -56,11 +57,7 @@ def run_window(
     session.open_soon(book, create=True)
     if exchange is not None:
         starts.take_in(exchange)
-    # Python sees Ctrl+C in the terminal only when its own code runs now and then.
-    signal.signal(signal.SIGINT, lambda *_: window.close())
-    pulse = QTimer()
-    pulse.timeout.connect(lambda: None)
-    pulse.start(500)
+    pulse = close_when_told(window)
     keep_what_stays(session, app)
     status = app.exec()
     session.close()
@@ -69,6 +66,24 @@ def run_window(
     window.deleteLater()
     app.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     return status
+
+
+def close_when_told(window: MainWindow) -> QTimer:
+    """Close the window, and so the book, at Ctrl+C, a logout or a shutdown.
+
+    Python sees a signal only when its own code runs now and then; the timer sees to that.
+    """
+
+    def close(*_: object) -> None:
+        window.close_at_once()
+
+    for name in ("SIGINT", "SIGTERM", "SIGHUP"):
+        if hasattr(signal, name):  # no hang-up on Windows
+            signal.signal(getattr(signal, name), close)
+    pulse = QTimer()
+    pulse.timeout.connect(lambda: None)
+    pulse.start(PULSE_MS)
+    return pulse
 
 
 def share_the_interpreter() -> None:

@@ -1750,6 +1750,14 @@
    <source>Exported to {path}</source>
    <translation>Exportiert nach {path}</translation>
   </message>
+  <message>
+   <source>Nothing can be read of it.</source>
+   <translation>Davon lässt sich nichts lesen.</translation>
+  </message>
+  <message>
+   <source>Save what can be read</source>
+   <translation>Lesbares speichern</translation>
+  </message>
  </context>
  <context>
   <name>FilterBar</name>
@@ -2376,6 +2384,25 @@
   <message>
    <source>a better plan was found</source>
    <translation>ein besserer Plan wurde gefunden</translation>
+  </message>
+ </context>
+ <context>
+  <name>KeptBook</name>
+  <message>
+   <source>Everything is saved.</source>
+   <translation>Alles ist gespeichert.</translation>
+  </message>
+  <message>
+   <source>another program changed the book</source>
+   <translation>ein anderes Programm hat das Buch geändert</translation>
+  </message>
+  <message>
+   <source>undo {name}</source>
+   <translation>rückgängig: {name}</translation>
+  </message>
+  <message>
+   <source>What was not saved is kept in {path}</source>
+   <translation>Nicht Gespeichertes liegt in {path}</translation>
   </message>
  </context>
  <context>
@@ -3126,6 +3153,10 @@ in {length}</translation>
   <message>
    <source>No book is open</source>
    <translation>Kein Buch ist offen</translation>
+  </message>
+  <message>
+   <source>Save what can still be read of it…</source>
+   <translation>Speichern, was davon noch lesbar ist …</translation>
   </message>
  </context>
  <context>
@@ -4050,6 +4081,30 @@ in {length}</translation>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
   </message>
+  <message>
+   <source>This book can only be read here: {why}.</source>
+   <translation>Dieses Buch lässt sich hier nur lesen: {why}.</translation>
+  </message>
+  <message>
+   <source>is being written by another program</source>
+   <translation>wird gerade von einem anderen Programm geschrieben</translation>
+  </message>
+  <message>
+   <source>The book {why}; “{name}” waits.</source>
+   <translation>Das Buch {why}; „{name}“ wartet.</translation>
+  </message>
+  <message>
+   <source>Saved to {path}.</source>
+   <translation>Gespeichert als {path}.</translation>
+  </message>
+  <message>
+   <source>Saved to {path}, without the edits of before: undo begins anew.</source>
+   <translation>Gespeichert als {path}, ohne die früheren Änderungen: Rückgängig beginnt von vorn.</translation>
+  </message>
+  <message>
+   <source>Going on with {path}.</source>
+   <translation>Weiter mit {path}.</translation>
+  </message>
  </context>
  <context>
   <name>SetUpLine</name>
@@ -4939,6 +4994,57 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
+  </message>
+ </context>
+ <context>
+  <name>UnsavedBar</name>
+  <message>
+   <source>Not saved</source>
+   <translation>Nicht gespeichert</translation>
+  </message>
+  <message>
+   <source>&amp;Try again</source>
+   <translation>&amp;Erneut versuchen</translation>
+  </message>
+  <message>
+   <source>&amp;Save elsewhere…</source>
+   <translation>&amp;Anderswo speichern …</translation>
+  </message>
+  <message>
+   <source>&amp;Go on with it there</source>
+   <translation>&amp;Dort weitermachen</translation>
+  </message>
+  <message>
+   <source>{book} {why}.</source>
+   <translation>{book} {why}.</translation>
+  </message>
+  <message>
+   <source>{book} {why}. One edit is not saved; it is kept here.</source>
+   <translation>{book} {why}. Eine Änderung ist nicht gespeichert; sie bleibt hier erhalten.</translation>
+  </message>
+  <message>
+   <source>{book} {why}. {n} edits are not saved; they are kept here.</source>
+   <translation>{book} {why}. {n} Änderungen sind nicht gespeichert; sie bleiben hier erhalten.</translation>
+  </message>
+  <message>
+   <source>Some edits are not saved: the book cannot be written.</source>
+   <translation>Manche Änderungen sind nicht gespeichert: Das Buch lässt sich nicht schreiben.</translation>
+  </message>
+  <message>
+   <source>Closed now, they are kept in a file of their own, which can be imported.</source>
+   <translation>Beim Schließen kommen sie in eine eigene Datei, die sich importieren lässt.</translation>
+  </message>
+  <message>
+   <source>&amp;Close and keep them</source>
+   <translation>&amp;Schließen und aufheben</translation>
+  </message>
+  <message>
+   <source>Save the bench book elsewhere</source>
+   <translation>Werkbuch anderswo speichern</translation>
+  </message>
+  <message>
+   <source>Bench books ({pattern})</source>
+   <translation>Werkbücher ({pattern})</translation>
   </message>
  </context>
  <context>
@@ -11648,6 +11754,74 @@ Quelle: {source}</translation>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
   </message>
+  <message>
+   <source>no project can finish earlier than its waits allow</source>
+   <translation>kein Projekt wird früher fertig, als seine Wartezeiten erlauben</translation>
+  </message>
+  <message>
+   <source>an oil wash can be wiped back for about an hour</source>
+   <translation>ein Ölwashing lässt sich etwa eine Stunde lang zurückwischen</translation>
+  </message>
+  <message>
+   <source>made by itself</source>
+   <translation>von selbst angelegt</translation>
+  </message>
+  <message>
+   <source>asked for</source>
+   <translation>verlangt</translation>
+  </message>
+  <message>
+   <source>before an upgrade</source>
+   <translation>vor einer Umstellung</translation>
+  </message>
+  <message>
+   <source>before something was restored</source>
+   <translation>vor einem Wiederherstellen</translation>
+  </message>
+  <message>
+   <source>Open the copy of {day}</source>
+   <translation>Die Kopie von {day} öffnen</translation>
+  </message>
+  <message>
+   <source>Open the copy of {day} (1 edit fewer)</source>
+   <translation>Die Kopie von {day} öffnen (1 Änderung weniger)</translation>
+  </message>
+  <message>
+   <source>Open the copy of {day} ({n} edits fewer)</source>
+   <translation>Die Kopie von {day} öffnen ({n} Änderungen weniger)</translation>
+  </message>
+  <message>
+   <source>Of the damaged book can still be read: {projects} projects, {models} models, {entries} entries of the logbook, {coatings} coatings</source>
+   <translation>Vom beschädigten Buch ist noch lesbar: {projects} Projekte, {models} Modelle, {entries} Logbucheinträge, {coatings} Farben</translation>
+  </message>
+  <message>
+   <source>{said}; lost: {lost}</source>
+   <translation>{said}; verloren: {lost}</translation>
+  </message>
+  <message>
+   <source>of an older version</source>
+   <translation>von einer älteren Version</translation>
+  </message>
+  <message>
+   <source>another book</source>
+   <translation>ein anderes Buch</translation>
+  </message>
+  <message>
+   <source>the same as now</source>
+   <translation>gleich wie jetzt</translation>
+  </message>
+  <message>
+   <source>without “{edit}”</source>
+   <translation>ohne „{edit}“</translation>
+  </message>
+  <message>
+   <source>{n} edits fewer, from “{edit}” on</source>
+   <translation>{n} Änderungen weniger, ab „{edit}“</translation>
+  </message>
+  <message>
+   <source>{fewer} edits fewer, {more} of its own</source>
+   <translation>{fewer} Änderungen weniger, {more} eigene</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -14797,6 +14971,10 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
+  </message>
+  <message>
+   <source>No copy of the book was made: {why}</source>
+   <translation>Vom Buch wurde keine Kopie angelegt: {why}</translation>
   </message>
  </context>
 </TS>

@@ -29,7 +29,7 @@ def _take(qtbot, window: MainWindow) -> PlanSnapshot:
     window.session.take_plan(_other(window), picture.verdict, "a better plan was found")
     taken = window.session.picture
     assert taken is not None
-    name = window.pages[window._view].name
+    name = window.pages[window.shown_view].name
     qtbot.waitUntil(lambda: name not in window._stale and taken.has(SnapshotPart.MOMENTS))
     return taken
 

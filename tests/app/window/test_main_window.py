@@ -275,7 +275,7 @@ def test_views_by_keys_and_what_the_window_remembers(qtbot, make_window: MakeWin
     window.dock.hide()
     window.close()
     again = MainWindow(window.session, window.settings)
-    assert again._view == 1
+    assert again.shown_view == 1
     assert again.look is Appearance.DARK
     assert again.dock.isHidden()
     again.close()
