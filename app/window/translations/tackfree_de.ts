@@ -4058,6 +4058,10 @@ in {length}</translation>
    <translation>Dieses Buch ist auch anderswo geöffnet ({who}).</translation>
   </message>
   <message>
+   <source>This book can only be read here: {why}.</source>
+   <translation>Dieses Buch lässt sich hier nur lesen: {why}.</translation>
+  </message>
+  <message>
    <source>undo {name}</source>
    <translation>rückgängig: {name}</translation>
   </message>
@@ -4070,28 +4074,16 @@ in {length}</translation>
    <translation>zurückgenommen: {name}</translation>
   </message>
   <message>
-   <source>another program changed the book</source>
-   <translation>ein anderes Programm hat das Buch geändert</translation>
-  </message>
-  <message>
-   <source>another program changed the book, so “{name}” was not done</source>
-   <translation>ein anderes Programm hat das Buch geändert, daher wurde „{name}“ nicht ausgeführt</translation>
-  </message>
-  <message>
-   <source>this is being tried already</source>
-   <translation>das wird schon ausprobiert</translation>
-  </message>
-  <message>
-   <source>This book can only be read here: {why}.</source>
-   <translation>Dieses Buch lässt sich hier nur lesen: {why}.</translation>
-  </message>
-  <message>
    <source>is being written by another program</source>
    <translation>wird gerade von einem anderen Programm geschrieben</translation>
   </message>
   <message>
    <source>The book {why}; “{name}” waits.</source>
    <translation>Das Buch {why}; „{name}“ wartet.</translation>
+  </message>
+  <message>
+   <source>another program changed the book, so “{name}” was not done</source>
+   <translation>ein anderes Programm hat das Buch geändert, daher wurde „{name}“ nicht ausgeführt</translation>
   </message>
   <message>
    <source>Saved to {path}.</source>
@@ -4104,6 +4096,10 @@ in {length}</translation>
   <message>
    <source>Going on with {path}.</source>
    <translation>Weiter mit {path}.</translation>
+  </message>
+  <message>
+   <source>this is being tried already</source>
+   <translation>das wird schon ausprobiert</translation>
   </message>
  </context>
  <context>
@@ -9439,6 +9435,66 @@ Quelle: {source}</translation>
    <translation>diese Stunden gibt es nicht mehr; noch einmal hinsehen</translation>
   </message>
   <message>
+   <source>made by itself</source>
+   <translation>von selbst angelegt</translation>
+  </message>
+  <message>
+   <source>asked for</source>
+   <translation>verlangt</translation>
+  </message>
+  <message>
+   <source>before an upgrade</source>
+   <translation>vor einer Umstellung</translation>
+  </message>
+  <message>
+   <source>before something was restored</source>
+   <translation>vor einem Wiederherstellen</translation>
+  </message>
+  <message>
+   <source>Open the copy of {day}</source>
+   <translation>Die Kopie von {day} öffnen</translation>
+  </message>
+  <message>
+   <source>Open the copy of {day} (1 edit fewer)</source>
+   <translation>Die Kopie von {day} öffnen (1 Änderung weniger)</translation>
+  </message>
+  <message>
+   <source>Open the copy of {day} ({n} edits fewer)</source>
+   <translation>Die Kopie von {day} öffnen ({n} Änderungen weniger)</translation>
+  </message>
+  <message>
+   <source>Of the damaged book can still be read: {projects} projects, {models} models, {entries} entries of the logbook, {coatings} coatings</source>
+   <translation>Vom beschädigten Buch ist noch lesbar: {projects} Projekte, {models} Modelle, {entries} Logbucheinträge, {coatings} Farben</translation>
+  </message>
+  <message>
+   <source>{said}; lost: {lost}</source>
+   <translation>{said}; verloren: {lost}</translation>
+  </message>
+  <message>
+   <source>of an older version</source>
+   <translation>von einer älteren Version</translation>
+  </message>
+  <message>
+   <source>another book</source>
+   <translation>ein anderes Buch</translation>
+  </message>
+  <message>
+   <source>the same as now</source>
+   <translation>gleich wie jetzt</translation>
+  </message>
+  <message>
+   <source>without “{edit}”</source>
+   <translation>ohne „{edit}“</translation>
+  </message>
+  <message>
+   <source>{n} edits fewer, from “{edit}” on</source>
+   <translation>{n} Änderungen weniger, ab „{edit}“</translation>
+  </message>
+  <message>
+   <source>{fewer} edits fewer, {more} of its own</source>
+   <translation>{fewer} Änderungen weniger, {more} eigene</translation>
+  </message>
+  <message>
    <source>there is no bench book yet; name an exchange file, or start tackfree</source>
    <translation>es gibt noch kein Werkbuch; eine Austauschdatei nennen oder tackfree starten</translation>
   </message>
@@ -11754,74 +11810,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
   </message>
-  <message>
-   <source>no project can finish earlier than its waits allow</source>
-   <translation>kein Projekt wird früher fertig, als seine Wartezeiten erlauben</translation>
-  </message>
-  <message>
-   <source>an oil wash can be wiped back for about an hour</source>
-   <translation>ein Ölwashing lässt sich etwa eine Stunde lang zurückwischen</translation>
-  </message>
-  <message>
-   <source>made by itself</source>
-   <translation>von selbst angelegt</translation>
-  </message>
-  <message>
-   <source>asked for</source>
-   <translation>verlangt</translation>
-  </message>
-  <message>
-   <source>before an upgrade</source>
-   <translation>vor einer Umstellung</translation>
-  </message>
-  <message>
-   <source>before something was restored</source>
-   <translation>vor einem Wiederherstellen</translation>
-  </message>
-  <message>
-   <source>Open the copy of {day}</source>
-   <translation>Die Kopie von {day} öffnen</translation>
-  </message>
-  <message>
-   <source>Open the copy of {day} (1 edit fewer)</source>
-   <translation>Die Kopie von {day} öffnen (1 Änderung weniger)</translation>
-  </message>
-  <message>
-   <source>Open the copy of {day} ({n} edits fewer)</source>
-   <translation>Die Kopie von {day} öffnen ({n} Änderungen weniger)</translation>
-  </message>
-  <message>
-   <source>Of the damaged book can still be read: {projects} projects, {models} models, {entries} entries of the logbook, {coatings} coatings</source>
-   <translation>Vom beschädigten Buch ist noch lesbar: {projects} Projekte, {models} Modelle, {entries} Logbucheinträge, {coatings} Farben</translation>
-  </message>
-  <message>
-   <source>{said}; lost: {lost}</source>
-   <translation>{said}; verloren: {lost}</translation>
-  </message>
-  <message>
-   <source>of an older version</source>
-   <translation>von einer älteren Version</translation>
-  </message>
-  <message>
-   <source>another book</source>
-   <translation>ein anderes Buch</translation>
-  </message>
-  <message>
-   <source>the same as now</source>
-   <translation>gleich wie jetzt</translation>
-  </message>
-  <message>
-   <source>without “{edit}”</source>
-   <translation>ohne „{edit}“</translation>
-  </message>
-  <message>
-   <source>{n} edits fewer, from “{edit}” on</source>
-   <translation>{n} Änderungen weniger, ab „{edit}“</translation>
-  </message>
-  <message>
-   <source>{fewer} edits fewer, {more} of its own</source>
-   <translation>{fewer} Änderungen weniger, {more} eigene</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -13889,6 +13877,10 @@ Quelle: {source}</translation>
    <translation>Das Öffnen ist gescheitert; das Protokoll des Programms sagt, wo</translation>
   </message>
   <message>
+   <source>No copy of the book was made: {why}</source>
+   <translation>Vom Buch wurde keine Kopie angelegt: {why}</translation>
+  </message>
+  <message>
    <source>What to do in this evening's stretch, in order, with mixes and places to tick. Below stands what dries meanwhile and what closes soon.</source>
    <translation>Was im Zeitblock dieses Abends zu tun ist, der Reihe nach, mit Mischungen und Stellen zum Abhaken. Darunter steht, was indessen trocknet und was bald abläuft.</translation>
   </message>
@@ -14971,10 +14963,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>No copy of the book was made: {why}</source>
-   <translation>Vom Buch wurde keine Kopie angelegt: {why}</translation>
   </message>
  </context>
 </TS>
