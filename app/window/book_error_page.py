@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
@@ -12,9 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 from app.window.labels import MessageLabel, text
 from app.window.message_translation import translated
 from app.window.palette import Colours
-
-if TYPE_CHECKING:
-    from app.window.main_window import MainWindow
+from app.window.shell import Shell
 
 
 class NoBook(QWidget):
@@ -23,14 +20,14 @@ class NoBook(QWidget):
     Enter opens another at once.
     """
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Shell) -> None:
         super().__init__()
         self._session, self._files = window.session, window.files
         self.offers: list[QPushButton] = []
         self.why = MessageLabel()
         self.buttons: list[QPushButton] = []
         line = QHBoxLayout()
-        for way in (window.commands.open, window.commands.new):
+        for way in window.ways_to_a_book:
             button = QPushButton(way.text())
             button.setAutoDefault(True)
             button.clicked.connect(way.trigger)

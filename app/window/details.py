@@ -12,7 +12,7 @@ from app.window.mark_widgets import BracketMark, MarkWidget, PinMark, RingMark
 from app.window.message_translation import translated
 from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
-from app.window.timeline.strip_content import Piece
+from app.window.strip_content import Piece
 from app.window.wishes.conflict_sentence import slack_of
 from app.window.wishes.wish_wording import wish_line
 from planner.graph.slack import Slack

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QFont, QPaintEvent
+from PySide6.QtGui import QColor, QFont, QIcon, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import (
     QComboBox,
     QLabel,
@@ -89,3 +89,16 @@ class MessageLabel(QLabel):
         """Show a message, "" for none."""
         self.setText(translated(message))
         self.setVisible(bool(message))
+
+
+def swatch_icon(swatch: str, size: int = 28) -> QIcon:
+    """Return a round dab of a colour."""
+    pixmap = QPixmap(size, size)
+    pixmap.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(pixmap)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(QColor("#8a8276"))
+    painter.setBrush(QColor(swatch))
+    painter.drawEllipse(2, 2, size - 4, size - 4)
+    painter.end()
+    return QIcon(pixmap)

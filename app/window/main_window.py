@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QEvent, QSettings, Qt, QTimer
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtGui import QAction, QCloseEvent
 from PySide6.QtWidgets import (
     QApplication,
     QDockWidget,
@@ -148,6 +148,11 @@ class MainWindow(QMainWindow):
     def pages(self) -> tuple[Page, ...]:
         """Every page, in the order of the navigation."""
         return self.views.pages
+
+    @property
+    def ways_to_a_book(self) -> tuple[QAction, QAction]:
+        """Opening a book, and beginning one."""
+        return self.commands.open, self.commands.new
 
     @property
     def tonight(self) -> TonightView:

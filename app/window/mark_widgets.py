@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.window import mark_drawing
 from app.window.palette import Colours
-from app.window.timeline.geometry import wedge_outline
+from app.window.wedge_geometry import wedge_outline
 from planner.values.step import Stage, Tool
 
 THREAD_X = 9.0

@@ -16,8 +16,8 @@ from zoneinfo import ZoneInfo
 if TYPE_CHECKING:
     from app.service.hard_clear import HardClear
     from app.service.plan_changes import PlanMove
-    from app.window.drying.film_events import FilmEvent
-    from app.window.timeline.strip_content import Strip
+    from app.window.film_events import FilmEvent
+    from app.window.strip_content import Strip
     from planner.bench import BenchCalendar
     from planner.cure import Cure
     from planner.evening.run_sheet_notes import Beside
@@ -106,7 +106,7 @@ class PlanSnapshot:
     @cached_property
     def moments(self) -> tuple[FilmEvent, ...]:
         """What opens and what closes after facts."""
-        from app.window.drying.film_events import moments  # noqa: PLC0415
+        from app.window.film_events import moments  # noqa: PLC0415
 
         return moments(self.laid)
 
@@ -115,7 +115,7 @@ class PlanSnapshot:
         """What the timeline draws."""
         import networkx  # noqa: F401, PLC0415 - for what is said beside it: takes a fifth of a second
 
-        from app.window.timeline.content_from_plan import strip_of  # noqa: PLC0415
+        from app.window.content_from_plan import strip_of  # noqa: PLC0415
 
         return strip_of(self.laid)
 

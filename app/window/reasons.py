@@ -10,7 +10,7 @@ from PySide6.QtCore import QCoreApplication
 
 from app.window import step_naming, words
 from app.window.message_translation import title, translated
-from app.window.timeline.strip_content import Piece
+from app.window.strip_content import Piece
 from planner.schedule.partial_schedule import FOREVER
 from planner.tonight.replayed_plan import ReplayedPlan
 from planner.values.plan import Cause, PassKey, Reason

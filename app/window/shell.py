@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Protocol
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
+    from PySide6.QtGui import QAction
     from PySide6.QtWidgets import QDockWidget, QStackedWidget
 
     from app.window.drying.notifier import Notifier
@@ -34,6 +35,10 @@ class Shell(Protocol):
     @property
     def pages(self) -> tuple[Page, ...]:
         """Every page, in the order of the navigation."""
+
+    @property
+    def ways_to_a_book(self) -> tuple[QAction, QAction]:
+        """Opening a book, and beginning one."""
 
     def page(self, name: str) -> Page:
         """Return a page by its name."""

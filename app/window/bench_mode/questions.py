@@ -11,7 +11,7 @@ from app.window import reasons, words
 from app.window.bench_mode.choice_prompt import LINES, Asked, Line
 from app.window.bench_mode.jobs import Job
 from app.window.drying.event_wording import at_words, film_words
-from app.window.drying.film_events import FilmEventKind
+from app.window.film_events import FilmEventKind
 from app.window.message_translation import translated
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import rest_words

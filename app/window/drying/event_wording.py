@@ -5,8 +5,8 @@ from __future__ import annotations
 from zoneinfo import ZoneInfo
 
 from app.window import reasons, words
-from app.window.drying.film_events import FilmEvent, FilmEventKind
 from app.window.drying.notices import Due
+from app.window.film_events import FilmEvent, FilmEventKind
 from app.window.run_sheet_notes_words import parts_of, sign_words
 from planner.values.step import Bound
 

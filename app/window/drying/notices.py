@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
-from app.window.drying.film_events import FilmEvent, FilmEventKind
+from app.window.film_events import FilmEvent, FilmEventKind
 from app.window.plan_snapshot import PlanSnapshot
 
 LATE = 5  # told later than this, it has happened meanwhile [min]

@@ -14,7 +14,7 @@ from app.window.drying.notices import due
 from app.window.palette import LIGHT
 from app.window.plan_snapshot import PlanSnapshot, SnapshotPart
 from app.window.session import Session
-from app.window.timeline.geometry import wedge_outline
+from app.window.wedge_geometry import wedge_outline
 
 LOOK_MS = 10_000  # how often the clock is looked at
 

@@ -19,10 +19,10 @@ from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem
 
 from app.window import mark_drawing, words
 from app.window.drying.event_wording import at_words, film_words, state_words, what
-from app.window.drying.film_events import FilmEvent, FilmEventKind, grouped
+from app.window.film_events import FilmEvent, FilmEventKind, grouped
+from app.window.labels import swatch_icon
 from app.window.palette import LIGHT, Colours
-from app.window.timeline.geometry import wedge_outline
-from app.window.timeline.tree import swatch_icon
+from app.window.wedge_geometry import wedge_outline
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()

@@ -15,9 +15,9 @@ from PySide6.QtWidgets import (
 from app.service import bench_events
 from app.window import words
 from app.window.drying.event_wording import film_words, state_words
-from app.window.drying.film_events import FilmEvent, FilmEventKind
 from app.window.drying.notifier import Notifier
 from app.window.drying.table import COURSE, WHAT, CourseDelegate, MomentsModel
+from app.window.film_events import FilmEvent, FilmEventKind
 from app.window.flow_layout import FlowLayout
 from app.window.forms.tables import lines_table
 from app.window.labels import text

@@ -9,7 +9,7 @@ from typing import Any, Generic, TypeVar
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QIcon
 
-from app.window.timeline.tree import swatch_icon
+from app.window.labels import swatch_icon
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()

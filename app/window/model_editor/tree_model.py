@@ -16,10 +16,10 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QFont, QIcon
 
 from app.window import words
+from app.window.labels import swatch_icon
 from app.window.message_translation import translated
 from app.window.model_editor.nodes import EditorNode, Key, Known, NodeKind
 from app.window.stack.model import SIGNS
-from app.window.timeline.tree import swatch_icon
 from app.window.tree_nodes import EntriesModel, Index, TreeNode, entries_of
 from planner.layers.overcoat_table import Verdict
 

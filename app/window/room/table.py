@@ -17,9 +17,9 @@ from PySide6.QtGui import QIcon
 
 from app.window import words
 from app.window.glossary import state_meaning
+from app.window.labels import swatch_icon
 from app.window.message_translation import translated
 from app.window.room.drying_times import CoatingTimes
-from app.window.timeline.tree import swatch_icon
 from planner.air import Fitness, fitness
 from planner.cure import shown_minutes
 from planner.cure.drying_path import StateTimes

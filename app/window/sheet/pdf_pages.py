@@ -10,12 +10,12 @@ from PySide6.QtGui import QFont, QFontMetricsF, QGuiApplication, QPageSize, QPai
 from app.service.bench_sheet import BenchSheet, bench_sheet
 from app.service.bench_sheet_file import Paper
 from app.window import words
+from app.window.content_from_plan import strip_of
 from app.window.message_translation import translated
 from app.window.sheet.evening_bands import Fonts, entry_bands, heading_bands, section_bands
 from app.window.sheet.page_flow import SOFT, Flow, text_bands
 from app.window.sheet.strip_picture import of_evenings, picture_blocks
-from app.window.timeline.content_from_plan import strip_of
-from app.window.timeline.strip_content import Strip
+from app.window.strip_content import Strip
 from planner.bench import BenchCalendar
 from planner.cure import Cure
 from planner.tonight.replayed_plan import ReplayedPlan

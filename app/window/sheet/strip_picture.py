@@ -17,8 +17,9 @@ from app.window import mark_drawing, words
 from app.window.message_translation import translated
 from app.window.palette import LIGHT
 from app.window.sheet.page_flow import INK, SOFT, Draw, PageBand, gap_of, text_bands
-from app.window.timeline.geometry import Label, Scale, fitting_scale, room_for_labels, wedge_outline
-from app.window.timeline.strip_content import Lane, Strip, StripColumn
+from app.window.strip_content import Lane, Strip, StripColumn
+from app.window.timeline.geometry import Label, Scale, fitting_scale, room_for_labels
+from app.window.wedge_geometry import wedge_outline
 from planner.values.message import row
 from planner.values.moment import Interval
 

@@ -16,8 +16,8 @@ from PySide6.QtCore import (
 
 from app.service.hard_clear import HardClear
 from app.window import words
+from app.window.labels import swatch_icon
 from app.window.stack.coat_rows import CoatRow, PlaceStack
-from app.window.timeline.tree import swatch_icon
 from planner.layers.overcoat_table import Verdict
 
 Index = QModelIndex | QPersistentModelIndex

@@ -21,11 +21,10 @@ from app.window.forms.controls import (
     whole,
 )
 from app.window.forms.form import FormDialog, keep
-from app.window.labels import text
+from app.window.labels import swatch_icon, text
 from app.window.session import Session
 from app.window.stock.editors import TimesEditor, WindowsEditor
 from app.window.stock.tree import family_word
-from app.window.timeline.tree import swatch_icon
 from planner.quantity import drops_of, stock_now
 from planner.values.coating import Coating, Effect, Family, Finish, Hiding
 from planner.values.moment import moment_of

@@ -17,8 +17,8 @@ from PySide6.QtGui import QFont, QIcon
 
 from app.window import words
 from app.window.forms.rows import EN_SPACE, RIGHT
+from app.window.labels import swatch_icon
 from app.window.stock.coating_rows import MOST_ROLES, FamilyRows, StockRow
-from app.window.timeline.tree import swatch_icon
 from app.window.tree_nodes import COUNTED
 from planner.quantity import ShoppingLine
 

@@ -12,12 +12,12 @@ from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
 from app.window import words
 from app.window.palette import LIGHT, Colours
+from app.window.strip_content import Piece, Strip
 from app.window.timeline.drag_piece import Carried, paint_carried
 from app.window.timeline.geometry import Scale, fitting_scale
 from app.window.timeline.labels import label_of
 from app.window.timeline.paint import StripScene
 from app.window.timeline.strip_boxes import Box, Sizes
-from app.window.timeline.strip_content import Piece, Strip
 from app.window.timeline.strip_layout import Arrangement, arrange
 from app.window.timeline.tiles import Tiles
 from planner.values.plan import PassKey

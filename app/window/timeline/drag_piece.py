@@ -8,10 +8,10 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPen
 
 from app.window import mark_drawing, words
+from app.window.strip_content import Piece
 from app.window.timeline.drop_targets import Slot, slot_at, slots
 from app.window.timeline.paint import StripScene
 from app.window.timeline.strip_boxes import Box
-from app.window.timeline.strip_content import Piece
 from planner.values.plan import PassKey
 
 EDGE = 36.0  # nearer to an edge than this the strip scrolls along [px]

@@ -8,8 +8,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from app.window.strip_content import Strip
 from app.window.timeline.geometry import ENDS, Scale
-from app.window.timeline.strip_content import Strip
 from planner.values.moment import Interval
 
 

@@ -8,8 +8,8 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen
 
 from app.window import mark_drawing, words
+from app.window.strip_content import HeldColour, Piece, SetUp
 from app.window.timeline import text_cache
-from app.window.timeline.strip_content import HeldColour, Piece, SetUp
 from planner.values.plan import BenchKind
 from planner.values.step import Stage
 

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QSizePolicy, QToolButton, QW
 
 from app.window import words
 from app.window.flow_layout import FlowLayout
-from app.window.timeline.strip_content import Strip
+from app.window.strip_content import Strip
 from app.window.timeline.strip_filter import Choices, Sieve, choices_of
 
 

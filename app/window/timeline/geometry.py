@@ -13,7 +13,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from app.window.timeline.strip_content import Lane, StripColumn
+from app.window.strip_content import Lane, StripColumn
 from planner.values.moment import Interval
 
 GUTTER_LEAST, GUTTER_PER_DOUBLING = 58.0, 7.0
@@ -145,31 +145,6 @@ def rows_of(lanes: Sequence[Lane], heading: float, height: float) -> tuple[Strip
         rows.append(StripRow(y, y + height, lane.index, lane.model, lane.project))
         y += height
     return tuple(rows)
-
-
-def wedge_outline(
-    left: float,
-    right: float,
-    middle: float,
-    height: float,
-    cut: float,
-    begin: float | None = None,
-) -> list[tuple[float, float]]:
-    """Return the corners of a wedge that thins from ``left`` to ``right``.
-
-    It is seen from ``begin``, at first its left end, up to ``cut``.
-    """
-    right = max(right, left + 1)
-    end = min(max(cut, left), right)
-    first = left if begin is None else min(max(begin, left), end)
-    half = height / 2
-    rest, full = (half * (right - x) / (right - left) for x in (end, first))
-    return [
-        (first, middle - full),
-        (end, middle - rest),
-        (end, middle + rest),
-        (first, middle + full),
-    ]
 
 
 @dataclass(frozen=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from app.window import reasons, words
-from app.window.timeline.strip_content import Piece
+from app.window.strip_content import Piece
 
 
 def label_of(piece: Piece) -> str:

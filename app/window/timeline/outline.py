@@ -15,8 +15,8 @@ from PySide6.QtCore import QCoreApplication
 
 from app.window import reasons, words
 from app.window.message_translation import translated
+from app.window.strip_content import Bracket, Piece, SetUp, Strip, StripColumn, Wedge
 from app.window.timeline.labels import label_of
-from app.window.timeline.strip_content import Bracket, Piece, SetUp, Strip, StripColumn, Wedge
 from app.window.wishes.wish_wording import wish_line
 from planner.values.plan import PassKey
 from planner.values.step import Bound

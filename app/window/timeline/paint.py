@@ -12,12 +12,13 @@ from PySide6.QtGui import QFont, QPainter, QPen, QPixmap
 
 from app.window import mark_drawing
 from app.window.palette import Colours
+from app.window.strip_content import Bracket, Piece, Wedge
 from app.window.timeline import text_cache
-from app.window.timeline.geometry import PixelSpan, wedge_outline
+from app.window.timeline.geometry import PixelSpan
 from app.window.timeline.spatial_index import SquareItems
 from app.window.timeline.strip_boxes import Box, Ghost, Text
-from app.window.timeline.strip_content import Bracket, Piece, Wedge
 from app.window.timeline.strip_layout import Arrangement
+from app.window.wedge_geometry import wedge_outline
 from planner.values.plan import PassKey
 
 BEYOND = 6.0  # what is cut off is cut so far out of sight [px]

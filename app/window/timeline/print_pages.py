@@ -13,13 +13,13 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 from app.window import words
 from app.window.palette import LIGHT
 from app.window.plan_snapshot import PlanSnapshot
+from app.window.strip_content import Strip
 from app.window.timeline import edges, paint
 from app.window.timeline.geometry import Scale
 from app.window.timeline.labels import label_of
 from app.window.timeline.paint import StripScene
 from app.window.timeline.spatial_index import along, together
 from app.window.timeline.strip_boxes import Sizes
-from app.window.timeline.strip_content import Strip
 from app.window.timeline.strip_filter import Sieve, sift
 from app.window.timeline.strip_layout import arrange
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from app.window.strip_content import Strip
 from app.window.timeline.geometry import Scale, StripRow
-from app.window.timeline.strip_content import Strip
 from planner.values.plan import PassKey
 
 

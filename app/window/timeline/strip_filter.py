@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from app.window.timeline.strip_content import Lane, Piece, Strip, StripColumn
+from app.window.strip_content import Lane, Piece, Strip, StripColumn
 from planner.values.moment import Interval
 from planner.values.step import Tool
 

@@ -8,10 +8,10 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
+from app.window.strip_content import Piece, Strip, Wedge
 from app.window.timeline.geometry import Label, Scale, StripRow, room_for_labels, rows_of
 from app.window.timeline.spatial_index import SIDE, Index
 from app.window.timeline.strip_boxes import Box, Ghost, Sizes, StripBoxes, Text
-from app.window.timeline.strip_content import Piece, Strip, Wedge
 from planner.values.plan import PassKey
 
 LEAST_BOX = 7.0  # narrower work could not be seen or hit [px]

@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import QModelIndex, QObject, Qt
-from PySide6.QtGui import QColor, QIcon, QPainter, QPixmap
+from PySide6.QtGui import QIcon
 
+from app.window.labels import swatch_icon
 from app.window.timeline.outline import OutlineNode
 from app.window.tree_nodes import EntriesModel, Index, entries_of
 from planner.values.plan import PassKey
@@ -68,16 +69,3 @@ class OutlineModel(EntriesModel):
         if swatch not in self._icons:
             self._icons[swatch] = swatch_icon(swatch)
         return self._icons[swatch]
-
-
-def swatch_icon(swatch: str, size: int = 28) -> QIcon:
-    """Return a round dab of a colour."""
-    pixmap = QPixmap(size, size)
-    pixmap.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(pixmap)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.setPen(QColor("#8a8276"))
-    painter.setBrush(QColor(swatch))
-    painter.drawEllipse(2, 2, size - 4, size - 4)
-    painter.end()
-    return QIcon(pixmap)

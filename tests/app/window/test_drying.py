@@ -11,10 +11,10 @@ from small_book import CART, NOW, PROJECT, ZONE, at, key, small_book
 from window_steps import replan
 
 from app.window.drying.event_wording import told
-from app.window.drying.film_events import FilmEvent, FilmEventKind, grouped, moments
 from app.window.drying.notices import due, due_of, told_at
 from app.window.drying.notifier import Notifier
 from app.window.drying.table import COURSE, WHAT, WHEN
+from app.window.film_events import FilmEvent, FilmEventKind, grouped, moments
 from app.window.plan_snapshot import PlanSnapshot, picture_of
 from planner.values.book import Book
 from planner.values.coating import State

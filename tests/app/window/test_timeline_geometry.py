@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from app.window.room.plot import spread
+from app.window.strip_content import Lane, StripColumn
 from app.window.timeline import arrow_keys
 from app.window.timeline.geometry import (
     Label,
@@ -18,10 +19,9 @@ from app.window.timeline.geometry import (
     gutter_width,
     room_for_labels,
     rows_of,
-    wedge_outline,
 )
 from app.window.timeline.strip_boxes import Box
-from app.window.timeline.strip_content import Lane, StripColumn
+from app.window.wedge_geometry import wedge_outline
 from planner.values.moment import Interval
 
 DAY = date(2031, 3, 6)

@@ -10,7 +10,7 @@ from small_book import BRUSH, NOW, at, key, small_book, small_plan
 
 from app.service import demos
 from app.service.planning import plan
-from app.window.timeline.content_from_plan import strip_of
+from app.window.content_from_plan import strip_of
 from app.window.timeline.outline import outline
 from planner.bench import BenchCalendar
 from planner.cure import Cure, Film

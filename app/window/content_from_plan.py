@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator
 from itertools import zip_longest
 
 from app.service.pins import wishes_of
-from app.window.timeline.strip_content import (
+from app.window.strip_content import (
     Bracket,
     HeldColour,
     Lane,
