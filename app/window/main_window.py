@@ -93,7 +93,7 @@ class MainWindow(QMainWindow):
         self._now = session.now
         self.look = Appearance(str(settings.value("look", Appearance.SYSTEM.value)))
         self.set_look(self.look)
-        window_memory.restore(self)
+        window_memory.restore(self, self)
         self._clock = QTimer(self)
         self._clock.setInterval(TICK_MS)
         self._clock.timeout.connect(self.clock_moved)
@@ -316,7 +316,7 @@ class MainWindow(QMainWindow):
         if not self._at_once and not self.unsaved.may_close():
             event.ignore()
             return
-        window_memory.remember(self)
+        window_memory.remember(self, self, self.views)
         self._clock.stop()
         if self.views.bench.made is not None:
             self.bench.close()

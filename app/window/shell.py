@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Protocol
 if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
     from PySide6.QtGui import QAction
-    from PySide6.QtWidgets import QDockWidget, QStackedWidget
+    from PySide6.QtWidgets import QDockWidget, QSplitter, QStackedWidget
 
     from app.window.drying.notifier import Notifier
     from app.window.evening_actions import EveningActs
@@ -31,6 +31,8 @@ class Shell(Protocol):
     notifier: Notifier
     improving: Improving
     dock: QDockWidget
+    splitter: QSplitter
+    shown_view: int
 
     @property
     def pages(self) -> tuple[Page, ...]:

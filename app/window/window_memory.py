@@ -5,35 +5,37 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray
+from PySide6.QtWidgets import QMainWindow
 
 from app.window.initial_size import FIRST
+from app.window.shell import Shell
 
 if TYPE_CHECKING:
-    from app.window.main_window import MainWindow
+    from app.window.views import Views
 
 
-def remember(window: MainWindow) -> None:
-    """Write down where a window is and what it shows."""
-    settings = window.settings
-    settings.setValue("geometry", window.saveGeometry())
-    settings.setValue("state", window.saveState())
-    settings.setValue("splitter", window.splitter.saveState())
-    window.views.remember()
-    settings.setValue("view", window.pages[window.shown_view].name)
+def remember(frame: QMainWindow, shell: Shell, views: Views) -> None:
+    """Write down where a window is and what it shows; ``shell`` is the same window."""
+    settings = shell.settings
+    settings.setValue("geometry", frame.saveGeometry())
+    settings.setValue("state", frame.saveState())
+    settings.setValue("splitter", shell.splitter.saveState())
+    views.remember()
+    settings.setValue("view", shell.pages[shell.shown_view].name)
     settings.sync()
 
 
-def restore(window: MainWindow) -> None:
-    """Put a window where it was."""
-    window.resize(FIRST)
+def restore(frame: QMainWindow, shell: Shell) -> None:
+    """Put a window where it was; ``shell`` is the same window."""
+    frame.resize(FIRST)
     for name, put in (
-        ("geometry", window.restoreGeometry),
-        ("state", window.restoreState),
-        ("splitter", window.splitter.restoreState),
+        ("geometry", frame.restoreGeometry),
+        ("state", frame.restoreState),
+        ("splitter", shell.splitter.restoreState),
     ):
-        saved = window.settings.value(name)
+        saved = shell.settings.value(name)
         if isinstance(saved, QByteArray):
             put(saved)
-    names = [page.name for page in window.pages]
-    wanted = str(window.settings.value("view", ""))
-    window.show_view(names.index(wanted) if wanted in names else 0)
+    names = [page.name for page in shell.pages]
+    wanted = str(shell.settings.value("view", ""))
+    shell.show_view(names.index(wanted) if wanted in names else 0)
