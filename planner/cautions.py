@@ -8,11 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from math import floor
 
 from planner.layers.coat_stack import walk
 from planner.values.book import Book
 from planner.values.coating import Family
 from planner.values.message import Message, message, told
+from planner.values.model import Material
+from planner.values.room import Room
 from planner.values.step import Stage, Step, Tool
 
 LAST_WORD = "The label, the safety data sheet and local rules have the last word."
@@ -63,7 +66,17 @@ _POWDER = Caution(
     "common practice, no source",
 )
 
-WRITTEN = (_MIST, _VAPOUR, _TWO_PACK, _RAGS, _GLUE, _BLADE, _POWDER)  # all but the estimate
+_GLOVES = Caution(
+    "Gloves: solvents and two-pack go through the skin; nitrile, and changed when wet.",
+    "common practice, no source; the safety data sheet names the glove",
+)
+_DUST = Caution(
+    "Resin dust: sand and scrape it wet, with a dust mask, and wipe it up wet.",
+    "common practice, no source; UFC 3-190-06 par. 13.4 (wet sanding)",
+)
+
+# All but the estimates.
+WRITTEN = (_MIST, _VAPOUR, _TWO_PACK, _RAGS, _GLUE, _BLADE, _POWDER, _GLOVES, _DUST)
 
 _SOLVENT_BORNE = frozenset(
     {
@@ -83,12 +96,16 @@ _SOLVENT_BORNE = frozenset(
 
 @dataclass(frozen=True)
 class Solvent:
-    """What evaporates, by its main part: density [g/ml], molar mass [g/mol], limit [ppm]."""
+    """What evaporates, by its main part: density [g/ml], molar mass [g/mol], limit [ppm].
+
+    ``explosive_pct`` is the lower explosive limit [% of the air].
+    """
 
     name: str
     density: float
     molar_mass: float
     limit_ppm: float
+    explosive_pct: float
     source: str
 
 
@@ -101,14 +118,19 @@ WHITE_SPIRIT = Solvent(
     0.78,
     140.0,
     61.0,
+    0.9,
     _in_air(told("NIOSH REL 350 mg/m³ for Stoddard solvent")),
 )
 ISOPROPANOL = Solvent(
-    told("2-propanol"), 0.785, 60.10, 400.0, _in_air(told("29 CFR 1910.1000 Table Z-1"))
+    told("2-propanol"), 0.785, 60.10, 400.0, 2.0, _in_air(told("29 CFR 1910.1000 Table Z-1"))
 )
 BUTYL_ACETATE = Solvent(
-    told("n-butyl acetate"), 0.88, 116.16, 150.0, _in_air(told("29 CFR 1910.1000 Table Z-1"))
+    told("n-butyl acetate"), 0.88, 116.16, 150.0, 1.2, _in_air(told("29 CFR 1910.1000 Table Z-1"))
 )
+BUTANONE = Solvent(
+    told("butanone"), 0.805, 72.11, 200.0, 1.4, _in_air(told("29 CFR 1910.1000 Table Z-1"))
+)
+"""Lower explosive limits as safety data sheets have them, from memory."""
 _EVAPORATES: dict[Family, Solvent] = {
     Family.ALKYD_ENAMEL: WHITE_SPIRIT,
     Family.ARTISTS_OIL: WHITE_SPIRIT,
@@ -119,11 +141,16 @@ _EVAPORATES: dict[Family, Solvent] = {
     Family.SOLVENT_LACQUER: BUTYL_ACETATE,
     Family.LACQUER_THINNER: BUTYL_ACETATE,
     Family.TWO_PACK: BUTYL_ACETATE,
-    Family.SOLVENT_CEMENT: BUTYL_ACETATE,
+    Family.SOLVENT_CEMENT: BUTANONE,
 }
 MOLAR_LITRES = 24.45  # l/mol of an ideal gas at 25 °C and 1013 hPa
 ESTIMATE_ML = 10.0  # for a cup and its cleaning; an assumption
+GLUE_ML = 1.0  # for a joint; an assumption
+BOX_LITRES = 100.0  # of a heated box; an assumption
+QUARTER = 0.25  # of the lower explosive limit: 29 CFR 1910.94(c)(6)
+BOX_WARMER_C = 3.0  # a place so much warmer than the bench is a heated box: assumed
 
+DUSTY = frozenset({Material.RESIN, Material.PRINT})
 _DRYING_OIL = frozenset({Family.ALKYD_ENAMEL, Family.ARTISTS_OIL})
 
 
@@ -152,15 +179,13 @@ def estimate(families: Iterable[Family], room_m3: float) -> Caution | None:
     solvents = dict.fromkeys(_EVAPORATES[family] for family in families if family in _EVAPORATES)
     if not solvents:
         return None
-    ppm = {
-        solvent: vapour_ppm(ESTIMATE_ML, solvent.density, solvent.molar_mass, room_m3)
-        for solvent in solvents
-    }
-    worst = max(ppm, key=lambda solvent: ppm[solvent] / solvent.limit_ppm)
+    amount = {one: GLUE_ML if one is BUTANONE else ESTIMATE_ML for one in solvents}
+    ppm = {one: vapour_ppm(amount[one], one.density, one.molar_mass, room_m3) for one in solvents}
+    worst = max(ppm, key=lambda one: ppm[one] / one.limit_ppm)
     text = message(
         "Estimate: {ml:.0f} ml of {solvent} make about {ppm:.0f} ppm in {room:g} m³ without "
         "airing; a limit over a working day is {limit:.0f} ppm.",
-        ml=ESTIMATE_ML,
+        ml=amount[worst],
         solvent=worst.name,
         ppm=ppm[worst],
         room=room_m3,
@@ -169,9 +194,71 @@ def estimate(families: Iterable[Family], room_m3: float) -> Caution | None:
     return Caution(text, worst.source)
 
 
+def quarter_limit_ml(solvent: Solvent, litres: float) -> float:
+    """Return how much of a solvent brings closed air to a quarter of its explosive limit [ml].
+
+    Parameters
+    ----------
+    litres
+        Volume of the air [l].
+
+    References
+    ----------
+    29 CFR 1910.94(c)(6): vapour at most a quarter of the lower explosive limit.
+    """
+    vapour = QUARTER * solvent.explosive_pct / 100 * litres
+    return vapour / MOLAR_LITRES * solvent.molar_mass / solvent.density
+
+
+def in_a_box(families: Iterable[Family]) -> Caution | None:
+    """Return what solvent-wet films do in a heated closed box, if these are such."""
+    solvents = dict.fromkeys(_EVAPORATES[one] for one in families if one in _EVAPORATES)
+    if not solvents:
+        return None
+    worst = min(solvents, key=lambda one: quarter_limit_ml(one, BOX_LITRES))
+    text = message(
+        "Heated box: let solvent flash off in the room first, and keep the lid ajar; in a closed "
+        "box of {litres:.0f} l {ml:.1f} ml of {solvent} make a quarter of the lower explosive "
+        "limit.",
+        litres=BOX_LITRES,
+        ml=floor(quarter_limit_ml(worst, BOX_LITRES) * 10) / 10,
+        solvent=worst.name,
+    )
+    return Caution(text, message("29 CFR 1910.94(c)(6); ideal gas at 25 °C; the box is assumed"))
+
+
+def heated_box(room: Room, location: str) -> bool:
+    """Tell whether films that dry at a location of a room dry in a heated box."""
+    place, bench = room.location(location), room.locations[0]
+    if place == bench or place.outdoors:
+        return False
+    warmest = [
+        max(point.temperature_c for point in (*one.workdays, *one.weekends))
+        for one in (place, bench)
+    ]
+    return warmest[0] >= warmest[1] + BOX_WARMER_C
+
+
 def cautions_of(book: Book, step: Step) -> tuple[Caution, ...]:
-    """Return the cautions of a step of ``book``, the vapour estimate for its room included."""
-    return cautions(step, _families_at(book, step), book.room.volume_m3)
+    """Return the cautions of a step of ``book``, the estimates for its room included."""
+    return cautions(
+        step,
+        _families_at(book, step),
+        book.room.volume_m3,
+        boxed=any(heated_box(book.room, name) for name in (step.dries_in, *step.or_in)),
+        materials=_materials_at(book, step),
+    )
+
+
+def _materials_at(book: Book, step: Step) -> frozenset[Material]:
+    """Return what the parts of a step are made of."""
+    return frozenset(
+        model.part(reference.partition("/")[0]).material
+        for project in book.projects
+        for model in project.models
+        if any(one is step for one in model.steps)
+        for reference in step.references()
+    )
 
 
 def oily(book: Book, step: Step) -> bool:
@@ -203,7 +290,12 @@ def _wiped(book: Book, step: Step) -> Iterator[Family]:
 
 
 def cautions(
-    step: Step, families: Iterable[Family], room_m3: float | None = None
+    step: Step,
+    families: Iterable[Family],
+    room_m3: float | None = None,
+    *,
+    boxed: bool = False,
+    materials: Iterable[Material] = (),
 ) -> tuple[Caution, ...]:
     """Return the cautions of a step.
 
@@ -214,11 +306,20 @@ def cautions(
         lays, thinners in a mix included, and for wiping the film wiped.
     room_m3
         Volume of the room, for an estimate of the vapour [m³]; None: no estimate.
+    boxed
+        What it lays dries in a heated box.
+    materials
+        What the parts that it works on are made of.
     """
     known = frozenset(families)
-    found = tuple(_cautions(step, known))
-    reckoned = estimate(sorted(known), room_m3) if room_m3 and _VAPOUR in found else None
-    return (*found, reckoned) if reckoned else found
+    found = list(_cautions(step, known))
+    if step.scraped or step.stage is Stage.CLEAN:
+        found += [_DUST] if DUSTY & frozenset(materials) else []
+    reckoned = [
+        estimate(sorted(known), room_m3) if room_m3 and _VAPOUR in found else None,
+        in_a_box(sorted(known)) if boxed and step.applications else None,
+    ]
+    return (*found, *(one for one in reckoned if one))
 
 
 def _cautions(step: Step, families: frozenset[Family]) -> Iterator[Caution]:
@@ -229,6 +330,8 @@ def _cautions(step: Step, families: frozenset[Family]) -> Iterator[Caution]:
         yield _TWO_PACK
     if families & _SOLVENT_BORNE or step.tool is Tool.CAN:
         yield _VAPOUR
+    if families & _SOLVENT_BORNE and step.tool is not Tool.CAN:
+        yield _GLOVES
     wiped = step.tool is Tool.CLOTH or step.stage in (Stage.OIL_WASH, Stage.WIPE)
     if wiped and families & _DRYING_OIL:
         yield _RAGS

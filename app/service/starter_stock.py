@@ -18,6 +18,7 @@ from planner.values.sequence import Sequence
 
 _W, _L = Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER
 THIN_UM, CLEAR_UM, WASH_UM = 12.0, 14.0, 3.0  # dry films of one thin coat [µm]; assumed
+CAN_SOLIDS = 0.08  # of all that is in a can, propellant included; assumed
 
 
 def _colour(name: str, swatch: str, **rest: object) -> Coating:
@@ -30,10 +31,18 @@ def _colour(name: str, swatch: str, **rest: object) -> Coating:
     )
 
 
+def _can(name: str, swatch: str, **rest: object) -> Coating:
+    return _colour(name, swatch, **({"solids": CAN_SOLIDS, "bottle_ml": 150.0} | rest))
+
+
 COATINGS: tuple[Coating, ...] = (
     _colour("waterborne acrylic, grey primer", "#9a9c9d", dry_film_um=15.0),
     _colour("waterborne acrylic, white primer", "#ecebe6"),
-    _colour("solvent lacquer, grey primer in a can", "#949698", dry_film_um=20.0, bottle_ml=150.0),
+    _can(
+        "solvent lacquer, grey primer in a can",
+        "#949698",
+        dry_film_um=20.0,
+    ),
     _colour("waterborne acrylic, sand", "#b8a06e"),
     _colour("waterborne acrylic, pale sand", "#dccfa4"),
     _colour("waterborne acrylic, olive green", "#5a6140"),
@@ -52,25 +61,24 @@ COATINGS: tuple[Coating, ...] = (
     _colour("waterborne acrylic, dark rust", "#4a2f22"),
     _colour("waterborne acrylic, chalk white", "#e8e6de", dry_film_um=8.0),
     _colour("waterborne wash, umber", "#4b3a2a", solids=0.12, dry_film_um=WASH_UM),
-    _colour("solvent lacquer, sand in a can", "#b8a06e", bottle_ml=150.0),
-    _colour("solvent lacquer, olive green in a can", "#5a6140", bottle_ml=150.0),
-    _colour("solvent lacquer, brick red in a can", "#8c3b2e", bottle_ml=150.0),
-    _colour("solvent lacquer, stone grey in a can", "#84827b", bottle_ml=150.0),
+    _can("solvent lacquer, sand in a can", "#b8a06e"),
+    _can("solvent lacquer, olive green in a can", "#5a6140"),
+    _can("solvent lacquer, brick red in a can", "#8c3b2e"),
+    _can("solvent lacquer, stone grey in a can", "#84827b"),
     _colour(
         "waterborne acrylic, gloss clear", "#f2f2ee", finish=Finish.GLOSS, dry_film_um=CLEAR_UM
     ),
-    _colour(
+    _can(
         "waterborne acrylic, gloss clear in a can",
         "#f2f2ee",
         finish=Finish.GLOSS,
         dry_film_um=CLEAR_UM,
-        bottle_ml=150.0,
     ),
     _colour(
         "waterborne acrylic, satin clear", "#ebece8", finish=Finish.SATIN, dry_film_um=CLEAR_UM
     ),
     _colour("waterborne acrylic, matte clear", "#dfe2e2"),
-    _colour("waterborne acrylic, matte clear in a can", "#dfe2e2", bottle_ml=150.0),
+    _can("waterborne acrylic, matte clear in a can", "#dfe2e2"),
     Coating(
         name="artist's oil, umber",
         family=Family.ARTISTS_OIL,
@@ -102,6 +110,7 @@ COATINGS: tuple[Coating, ...] = (
         swatch="#eeeeea",
         dry_film_um=5.0,
     ),
+    Coating(name="graphite powder", family=Family.GRAPHITE, finish=Finish.SATIN, swatch="#5a5d61"),
     Coating(name="pigment, dry earth", family=Family.PIGMENT, swatch="#9c8462", solids=1.0),
     Coating(name="pigment fixer", family=Family.FIXER, swatch="#e6e2d6", solids=0.05),
     Coating(

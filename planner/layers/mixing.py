@@ -9,7 +9,7 @@ from planner.layers.mend_coatings import counterpart, thinner
 from planner.layers.overcoat_table import COMMON_PRACTICE, Verdict
 from planner.layers.step_edits import SwapPortion
 from planner.values.book import Book
-from planner.values.coating import THINNERS, Coating, Family
+from planner.values.coating import THINNED_BY, THINNERS, Coating, Family
 from planner.values.message import message
 
 THINNERS_APART = message(
@@ -20,15 +20,6 @@ _W, _L, _E = Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER, Family.ALKYD_ENA
 _O, _T, _I = Family.ARTISTS_OIL, Family.TWO_PACK, Family.ALCOHOL_INK
 _WATER, _ALCOHOL = Family.WATER_THINNER, Family.ALCOHOL_THINNER
 _SPIRIT, _STRONG = Family.WHITE_SPIRIT, Family.LACQUER_THINNER
-
-RIGHT_THINNER: dict[Family, Family] = {
-    _W: _WATER,
-    _L: _STRONG,
-    _E: _SPIRIT,
-    _O: _SPIRIT,
-    _T: _STRONG,
-    _I: _ALCOHOL,
-}
 
 WRONG_THINNER: dict[tuple[Family, Family], tuple[str, str]] = {
     (_L, _SPIRIT): (message("enamel thinner makes lacquer curdle and stay soft"), THINNERS_APART),
@@ -90,7 +81,7 @@ def unmixable(base: Family, other: Family) -> tuple[str, str] | None:
     """Return (reason, source) why ``other`` must not go into ``base``, or None."""
     if (base, other) in WRONG_THINNER:
         return WRONG_THINNER[base, other]
-    paints = base in RIGHT_THINNER and other in RIGHT_THINNER
+    paints = base in THINNED_BY and other in THINNED_BY
     if paints and base is not other and frozenset({base, other}) not in GO_TOGETHER:
         return UNLIKE, COMMON_PRACTICE
     return None
@@ -98,7 +89,7 @@ def unmixable(base: Family, other: Family) -> tuple[str, str] | None:
 
 def _mend(mix: str, base: Coating, other: Coating) -> Mend:
     if other.family in THINNERS:
-        wanted = thinner(RIGHT_THINNER[base.family])
+        wanted = thinner(THINNED_BY[base.family])
     else:
         wanted = counterpart(other, base.family)
     return Mend(

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from planner.quantity.areas import AreaSource, areas_of
 from planner.quantity.coating_per_pass import NOT_BY_VOLUME
 from planner.quantity.leftover_mixes import Kept, kept
+from planner.quantity.rinsing import rinses
 from planner.quantity.shared_mixes import Stirring, stirrings
 from planner.quantity.stock import Stock, consumables_now, old_bottle, stock_now
 from planner.quantity.sufficiency import Enough, enough_for_all
@@ -125,7 +126,7 @@ def shopping(book: Book, plan: Plan | None, now: int) -> Shopping:
     passes = ahead(book, plan)
     drawn = draws(book, plan, passes)
     return Shopping(
-        lines=tuple(_lines(book, drawn, now)),
+        lines=tuple(_lines(book, _in_order((*drawn, *rinses(book, plan, passes))), now)),
         consumables=tuple(_consumables(book, passes)),
         at_hand=_at_hand(book, passes),
         no_area=tuple(_no_area(book, passes)),
@@ -135,6 +136,10 @@ def shopping(book: Book, plan: Plan | None, now: int) -> Shopping:
         leftovers=kept(book, now),
         stirrings=stirrings(book, plan) if plan else (),
     )
+
+
+def _in_order(drawn: Iterable[Draw]) -> tuple[Draw, ...]:
+    return tuple(sorted(drawn, key=lambda draw: (draw.at is None, draw.at or 0)))
 
 
 def _lines(book: Book, drawn: tuple[Draw, ...], now: int) -> Iterator[ShoppingLine]:

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
-from planner.cautions import cautions
+from planner.cautions import cautions, heated_box
 from planner.passes import Pass
 from planner.quantity import Load, fill, filled
 from planner.tonight.replayed_plan import ReplayedPlan
 from planner.tonight.run_sheet_rows import BenchRow, Row, SheetCoat, WorkRow
 from planner.values.book import Book
 from planner.values.coating import Family, Portion
+from planner.values.model import Material
 from planner.values.moment import Interval
 from planner.values.plan import BenchWork, Placement
 from planner.values.step import Stage, Tool
@@ -21,7 +23,25 @@ SPRAYED = (Tool.AIRBRUSH, Tool.CAN)
 def rows_of(laid: ReplayedPlan, interval: Interval) -> list[Row]:
     """Return work and set-up in ``interval``, in order of the clock."""
     rows: list[Row] = [*work_of(laid, interval), *_bench(laid, interval)]
-    return sorted(rows, key=lambda row: (row.start, row.end))
+    return list(_once_a_load(sorted(rows, key=lambda row: (row.start, row.end))))
+
+
+def _once_a_load(rows: list[Row]) -> Iterator[Row]:
+    """Yield the rows with each caution told once for a load, or for what is worked with by hand."""
+    loads: dict[str, int] = {}
+    told: dict[tuple[object, ...], set[str]] = {}
+    for row in rows:
+        if isinstance(row, BenchRow):
+            if row.load is not None:
+                loads[row.airbrush] = row.start
+            yield row
+            continue
+        names = tuple(coat.coating for coat in row.coats)
+        load = (row.tool, row.airbrush, loads.get(row.airbrush, 0), names)
+        before = told.setdefault(load, set())
+        fresh = tuple(one for one in row.cautions if one.text not in before)
+        before.update(one.text for one in fresh)
+        yield row if fresh == row.cautions or row.logged else replace(row, cautions=fresh)
 
 
 def work_of(laid: ReplayedPlan, interval: Interval) -> Iterator[WorkRow]:
@@ -60,11 +80,23 @@ def _work(laid: ReplayedPlan, placed: Placement, number: int, piece: Interval) -
         piece=number,
         pieces=len(placed.pieces),
         reason=placed.reason,
-        cautions=cautions(pass_.step, _families(laid, pass_), laid.book.room.volume_m3),
+        cautions=cautions(
+            pass_.step,
+            _families(laid, pass_),
+            laid.book.room.volume_m3,
+            boxed=heated_box(laid.book.room, placed.location or pass_.step.dries_in),
+            materials=_materials(laid, pass_),
+        ),
         logged=placed.logged,
         traits=pass_.step.traits,
         look_in=pass_.step.look_in if pass_.key.coat == pass_.step.coats else None,
     )
+
+
+def _materials(laid: ReplayedPlan, pass_: Pass) -> frozenset[Material]:
+    project = next(each for each in laid.book.projects if each.name == pass_.key.project)
+    model = project.model(pass_.key.model)
+    return frozenset(model.part(part).material for part in pass_.parts)
 
 
 def _palette(laid: ReplayedPlan, placed: Placement, pass_: Pass, name: str) -> Load | None:

@@ -45,6 +45,15 @@ class Family(StrEnum):
 THINNERS = frozenset(
     {Family.WATER_THINNER, Family.ALCOHOL_THINNER, Family.WHITE_SPIRIT, Family.LACQUER_THINNER}
 )
+THINNED_BY: dict[Family, Family] = {
+    Family.WATERBORNE_ACRYLIC: Family.WATER_THINNER,
+    Family.SOLVENT_LACQUER: Family.LACQUER_THINNER,
+    Family.ALKYD_ENAMEL: Family.WHITE_SPIRIT,
+    Family.ARTISTS_OIL: Family.WHITE_SPIRIT,
+    Family.TWO_PACK: Family.LACQUER_THINNER,
+    Family.ALCOHOL_INK: Family.ALCOHOL_THINNER,
+}
+"""What thins a paint, and cleans it off tools while it is wet."""
 GLUES = frozenset({Family.SOLVENT_CEMENT, Family.CYANOACRYLATE, Family.WHITE_GLUE})
 
 

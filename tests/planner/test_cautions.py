@@ -7,10 +7,19 @@ from dataclasses import replace
 import pytest
 from small_book import small_book
 
-from planner.cautions import cautions_of, vapour_ppm
+from planner.cautions import (
+    BUTYL_ACETATE,
+    ISOPROPANOL,
+    WHITE_SPIRIT,
+    Solvent,
+    cautions_of,
+    quarter_limit_ml,
+    vapour_ppm,
+)
 from planner.values.book import Book
 from planner.values.coating import Coating, Family
-from planner.values.step import Step
+from planner.values.model import Material
+from planner.values.step import Minutes, Stage, Step
 
 
 @pytest.mark.parametrize(
@@ -85,3 +94,53 @@ def test_water_brings_no_vapour_estimate() -> None:
     found = cautions_of(book, _step(book, "prime"))
     assert any("mist" in one.text for one in found)
     assert not any("ppm" in one.text for one in found)
+
+
+@pytest.mark.parametrize(
+    ("solvent", "millilitres"),
+    # 25 % of the lower explosive limit in 100 l (29 CFR 1910.94(c)(6)), ideal gas at 25 °C,
+    # densities and molar masses as in the chemicals library 1.5.2; worked by hand:
+    # white spirit 0.25 * 0.9 l / 24.45 l/mol * 140 g/mol / 0.78 g/ml = 1.65 ml
+    [(WHITE_SPIRIT, 1.65), (ISOPROPANOL, 1.56), (BUTYL_ACETATE, 1.62)],
+)
+def test_how_little_solvent_a_closed_box_bears(solvent: Solvent, millilitres: float) -> None:
+    assert quarter_limit_ml(solvent, 100.0) == pytest.approx(millilitres, abs=0.006)
+
+
+def _texts(book: Book, name: str) -> str:
+    return " ".join(one.text for one in cautions_of(book, _step(book, name)))
+
+
+def test_solvent_wet_films_in_a_heated_box_are_cautioned_and_water_is_not() -> None:
+    book = small_book()
+    bench = book.room.locations[0]
+    warm = replace(bench.workdays[0], temperature_c=35.0)
+    box = replace(bench, name="warm box", workdays=(warm,))
+    model = book.projects[0].models[0]
+    steps = tuple(replace(s, dries_in="warm box") if s.applications else s for s in model.steps)
+    project = replace(book.projects[0], models=(replace(model, steps=steps),))
+    room = replace(book.room, locations=(bench, box))
+    boxed = replace(book, room=room, projects=(project,))
+    assert "1.6 ml of white spirit" in _texts(boxed, "wash")
+    assert "explosive" not in _texts(boxed, "sand")
+    assert "explosive" not in _texts(book, "wash")
+
+
+def test_gloves_for_solvents_and_a_mask_for_resin_dust() -> None:
+    book = small_book()
+    assert "Gloves" in _texts(book, "wash")
+    assert "Gloves" not in _texts(book, "sand")
+    model = book.projects[0].models[0]
+    parts = tuple(replace(part, material=Material.RESIN) for part in model.parts)
+    washed = Step(
+        id="wash-parts", stage=Stage.CLEAN, touches=(parts[0].name,), minutes=Minutes(fixed=5)
+    )
+    resin = replace(model, parts=parts, steps=(washed, *model.steps))
+    project = replace(book.projects[0], models=(resin,))
+    assert "Resin dust" in _texts(replace(book, projects=(project,)), "wash-parts")
+
+
+def test_cement_evaporates_what_is_in_it_and_little_of_it() -> None:
+    """Butanone, 1 ml: 1 x 0.805 / 72.11 x 24.45 l in 30 m³ = 9.1 ppm; limit 200 (Z-1)."""
+    book = _with_sand(Family.SOLVENT_CEMENT)
+    assert "1 ml of butanone make about 9 ppm" in _texts(book, "sand")

@@ -4101,6 +4101,10 @@ in {length}</translation>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
   </message>
+  <message>
+   <source>another program changed the book</source>
+   <translation>ein anderes Programm hat das Buch geändert</translation>
+  </message>
  </context>
  <context>
   <name>SetUpLine</name>
@@ -5668,6 +5672,10 @@ Quelle: {source}</translation>
    <source>moss</source>
    <translation>Moos</translation>
   </message>
+  <message>
+   <source>graphite</source>
+   <translation>Graphit</translation>
+  </message>
  </context>
  <context>
   <name>effect</name>
@@ -6018,6 +6026,10 @@ Quelle: {source}</translation>
   <message>
    <source>all over</source>
    <translation>ringsum</translation>
+  </message>
+  <message>
+   <source>graphite powder</source>
+   <translation>Graphitpulver</translation>
   </message>
  </context>
  <context>
@@ -6403,6 +6415,30 @@ Quelle: {source}</translation>
   <message>
    <source>dust in corners, after everything else</source>
    <translation>Staub in den Ecken, nach allem anderen</translation>
+  </message>
+  <message>
+   <source>wash first</source>
+   <translation>zuerst waschen</translation>
+  </message>
+  <message>
+   <source>release agent and fingerprints keep primer off; resin and cast metal always</source>
+   <translation>Trennmittel und Fingerabdrücke halten die Grundierung ab; Resin und Metallguss immer</translation>
+  </message>
+  <message>
+   <source>look over the primer</source>
+   <translation>Grundierung durchsehen</translation>
+  </message>
+  <message>
+   <source>primer shows seams; sand, touch up, prime again there</source>
+   <translation>Grundierung zeigt Nähte; schleifen, ausbessern, dort noch einmal grundieren</translation>
+  </message>
+  <message>
+   <source>metal edges</source>
+   <translation>Metallkanten</translation>
+  </message>
+  <message>
+   <source>graphite, after the matte clear, which would dull it</source>
+   <translation>Graphit, nach dem matten Klarlack, der ihn stumpf machte</translation>
   </message>
  </context>
  <context>
@@ -11810,6 +11846,38 @@ Quelle: {source}</translation>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
   </message>
+  <message>
+   <source>butanone</source>
+   <translation>Butanon</translation>
+  </message>
+  <message>
+   <source>Heated box: let solvent flash off in the room first, and keep the lid ajar; in a closed box of {litres:.0f} l {ml:.1f} ml of {solvent} make a quarter of the lower explosive limit.</source>
+   <translation>Wärmekiste: Lösemittel zuerst im Raum abdunsten lassen und den Deckel einen Spalt offen halten; in einer geschlossenen Kiste von {litres:.0f} l ergeben {ml:.1f} ml {solvent} ein Viertel der unteren Explosionsgrenze.</translation>
+  </message>
+  <message>
+   <source>29 CFR 1910.94(c)(6); ideal gas at 25 °C; the box is assumed</source>
+   <translation>29 CFR 1910.94(c)(6); ideales Gas bei 25 °C; die Kiste ist angenommen</translation>
+  </message>
+  <message>
+   <source>no project can finish earlier than its waits allow</source>
+   <translation>kein Projekt wird früher fertig, als seine Wartezeiten erlauben</translation>
+  </message>
+  <message>
+   <source>Gloves: solvents and two-pack go through the skin; nitrile, and changed when wet.</source>
+   <translation>Handschuhe: Lösemittel und Zweikomponentenlack gehen durch die Haut; Nitril, und wechseln, wenn sie nass sind.</translation>
+  </message>
+  <message>
+   <source>common practice, no source; the safety data sheet names the glove</source>
+   <translation>übliche Praxis, ohne Quelle; das Sicherheitsdatenblatt nennt den Handschuh</translation>
+  </message>
+  <message>
+   <source>Resin dust: sand and scrape it wet, with a dust mask, and wipe it up wet.</source>
+   <translation>Resinstaub: nass schleifen und schaben, mit Staubmaske, und nass aufwischen.</translation>
+  </message>
+  <message>
+   <source>common practice, no source; UFC 3-190-06 par. 13.4 (wet sanding)</source>
+   <translation>übliche Praxis, ohne Quelle; UFC 3-190-06 Abs. 13.4 (Nassschleifen)</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -12357,6 +12425,38 @@ Quelle: {source}</translation>
   <message>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
+  </message>
+  <message>
+   <source>Wash with detergent, rinse, let it dry</source>
+   <translation>Mit Spülmittel waschen, abspülen, trocknen lassen</translation>
+  </message>
+  <message>
+   <source>Wipe decal glue off with a damp cloth</source>
+   <translation>Leim der Abziehbilder mit feuchtem Tuch abwischen</translation>
+  </message>
+  <message>
+   <source>Look over seams in the primer; fill and sand what shows</source>
+   <translation>Nähte in der Grundierung durchsehen; spachteln und schleifen, was sich zeigt</translation>
+  </message>
+  <message>
+   <source>Prime again where it was sanded</source>
+   <translation>Dort noch einmal grundieren, wo geschliffen wurde</translation>
+  </message>
+  <message>
+   <source>Look over it once more before the colour</source>
+   <translation>Vor der Farbe noch einmal durchsehen</translation>
+  </message>
+  <message>
+   <source>Rinse off leftover fluid and dab dry</source>
+   <translation>Übrige Flüssigkeit abspülen und trocken tupfen</translation>
+  </message>
+  <message>
+   <source>Try the thinner on a hidden place; then the oil wash along edges and into recesses</source>
+   <translation>Die Verdünnung an einer verdeckten Stelle probieren; dann die Ölwaschung entlang Kanten und in Vertiefungen</translation>
+  </message>
+  <message>
+   <source>Rub graphite along edges that are worn to the metal</source>
+   <translation>Graphit auf Kanten reiben, die bis aufs Metall abgenutzt sind</translation>
   </message>
  </context>
  <context>

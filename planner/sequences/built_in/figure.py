@@ -8,12 +8,15 @@ from planner.sequences.built_in.writing import (
     MATTE_CAN,
     PRIMER,
     PRIMER_CAN,
+    WASHED_DRY,
     by_tools,
     colour,
     join,
     lay,
     oil_wash,
     tool_options,
+    wash_parts,
+    washed,
 )
 from planner.values.sequence import Option, Sequence
 from planner.values.step import Minutes, Role, Stage, Tool
@@ -43,6 +46,7 @@ FIGURE = Sequence(
     ),
     options=(
         *tool_options(BRUSH),
+        washed(),
         Option(name="light from above", note="white primer from above; shade below stays grey"),
         Option(name="waterborne shading", usual=True, choice="shading", note="ready in an evening"),
         Option(name="oil shading", choice="shading", note="over a gloss clear; needs days to dry"),
@@ -50,8 +54,15 @@ FIGURE = Sequence(
         Option(name="wet spots", note="gloss on eyes and lips, after the matte clear"),
     ),
     steps=(
+        wash_parts(),
         *by_tools(
-            "prime", Stage.PRIME, "Prime", "primer", can="primer (spray can)", brushed_coats=1
+            "prime",
+            Stage.PRIME,
+            "Prime",
+            "primer",
+            can="primer (spray can)",
+            brushed_coats=1,
+            gates=(WASHED_DRY,),
         ),
         lay(
             "light",

@@ -8,11 +8,14 @@ from planner.sequences.built_in.writing import (
     PIGMENTS,
     PRIMER,
     PRIMER_CAN,
+    WASHED_DRY,
     by_tools,
     colour,
     join,
     lay,
     tool_options,
+    wash_parts,
+    washed,
 )
 from planner.values.sequence import Option, Sequence
 from planner.values.step import Minutes, Role, Stage, Tool
@@ -38,14 +41,22 @@ SCENERY = Sequence(
     ),
     options=(
         *tool_options(BRUSH),
+        washed(usual=False),
         Option(name="patches of a second tone", usual=True, note="no two stones are alike"),
         Option(name="moss and damp", note="greens low down and in the shade"),
         Option(name="matte clear", usual=True, note="for what is handled on a table"),
         Option(name="pigments", note="dust in corners, after everything else"),
     ),
     steps=(
+        wash_parts(),
         *by_tools(
-            "prime", Stage.PRIME, "Prime", "primer", can="primer (spray can)", brushed_coats=1
+            "prime",
+            Stage.PRIME,
+            "Prime",
+            "primer",
+            can="primer (spray can)",
+            brushed_coats=1,
+            gates=(WASHED_DRY,),
         ),
         *by_tools(
             "main",

@@ -8,12 +8,17 @@ from planner.sequences.built_in.writing import (
     HULL,
     PRIMER,
     PRIMER_CAN,
+    WASHED_DRY,
     by_tools,
     colour,
     decals,
     join,
     lay,
+    look_over,
+    looked_over,
     tool_options,
+    wash_parts,
+    washed,
     work,
 )
 from planner.values.sequence import Option, Sequence
@@ -40,6 +45,8 @@ SINGLE_COLOUR = Sequence(
     ),
     options=(
         *tool_options(),
+        washed(),
+        looked_over(),
         Option(name="decals", usual=True, note="number plates and lettering"),
         Option(name="panel-line wash", note="waterborne, over the gloss, wiped at once"),
         Option(name="gloss finish", usual=True, choice="sheen", note="a road vehicle well kept"),
@@ -48,6 +55,7 @@ SINGLE_COLOUR = Sequence(
         ),
     ),
     steps=(
+        wash_parts(),
         work(
             "mask-glazing",
             Stage.MASK,
@@ -64,7 +72,9 @@ SINGLE_COLOUR = Sequence(
             "* but */glazing",
             can="primer (spray can)",
             brushed_coats=1,
+            gates=(WASHED_DRY,),
         ),
+        *look_over("* but */glazing"),
         *by_tools(
             "body",
             Stage.BASE,

@@ -9,12 +9,15 @@ from planner.sequences.built_in.writing import (
     MATTE_CAN,
     PRIMER,
     PRIMER_CAN,
+    WASHED_DRY,
     by_tools,
     colour,
     decals,
     join,
     lay,
     tool_options,
+    wash_parts,
+    washed,
 )
 from planner.values.sequence import Option, Sequence
 from planner.values.step import Minutes, Role, Stage
@@ -38,12 +41,20 @@ TABLE_TOP = Sequence(
     ),
     options=(
         *tool_options(),
+        washed(usual=False),
         Option(name="dry-brushed edges", usual=True, note="edges catch the light; ten minutes"),
         Option(name="decals", note="over gloss, pressed, sealed"),
     ),
     steps=(
+        wash_parts(),
         *by_tools(
-            "prime", Stage.PRIME, "Prime", "primer", can="primer (spray can)", brushed_coats=1
+            "prime",
+            Stage.PRIME,
+            "Prime",
+            "primer",
+            can="primer (spray can)",
+            brushed_coats=1,
+            gates=(WASHED_DRY,),
         ),
         *by_tools("base", Stage.BASE, "Base colour", "base colour", can="base colour (spray can)"),
         lay(

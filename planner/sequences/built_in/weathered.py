@@ -10,20 +10,29 @@ from planner.sequences.built_in.writing import (
     GLOSS,
     GLOSS_CAN,
     GLUE,
+    GRAPHITE,
     HULL,
     MATTE,
     MATTE_CAN,
+    METAL_EDGES,
     OIL_WASH,
     PIGMENTS,
     PRIMER,
     PRIMER_CAN,
+    WASHED_DRY,
     by_tools,
     colour,
     decals,
     join,
     lay,
+    look_over,
+    looked_over,
+    metal_edges,
     oil_wash,
+    rinse,
     tool_options,
+    wash_parts,
+    washed,
     work,
 )
 from planner.values.sequence import Colour, Option, Sequence, SequenceStep
@@ -57,12 +66,15 @@ COLOURS: tuple[Colour, ...] = (
     GLUE,
     MATTE,
     MATTE_CAN,
+    GRAPHITE,
     PIGMENTS,
     FIXER,
 )
 
 OPTIONS: tuple[Option, ...] = (
     *tool_options(),
+    washed(),
+    looked_over(),
     Option(name=ONE, usual=True, choice="camouflage"),
     Option(name=TWO, choice="camouflage", note="freehand over the base"),
     Option(name=THREE, choice="camouflage", note="freehand, one after the other"),
@@ -78,6 +90,7 @@ OPTIONS: tuple[Option, ...] = (
     Option(name=OIL, usual=True, note="edges and recesses; must be wiped within the hour"),
     Option(name=GLOSS_UNDER, usual=True, choice="under the wash", note="it runs and wipes clean"),
     Option(name=FLAT_UNDER, choice="under the wash", note="it grips, as grime"),
+    Option(name=METAL_EDGES, note="graphite, after the matte clear, which would dull it"),
     Option(name="pigments", usual=True, note="dust and dry mud, after the matte clear"),
     Option(name=LOOSE, usual=True, choice="pigments held", note="not to be handled"),
     Option(name=FIXED, choice="pigments held", note="stands handling; darkens a little"),
@@ -87,9 +100,17 @@ OPTIONS: tuple[Option, ...] = (
 def _colours() -> tuple[SequenceStep, ...]:
     """Prime, colours and what is picked out; chipping fluid belongs under the base."""
     return (
+        wash_parts(),
         *by_tools(
-            "prime", Stage.PRIME, "Prime", "primer", can="primer (spray can)", brushed_coats=1
+            "prime",
+            Stage.PRIME,
+            "Prime",
+            "primer",
+            can="primer (spray can)",
+            brushed_coats=1,
+            gates=(WASHED_DRY,),
         ),
+        *look_over(),
         *by_tools(
             "undercoat",
             Stage.BASE,
@@ -141,6 +162,7 @@ def _colours() -> tuple[SequenceStep, ...]:
             needs=(FLUID, ONE),
             tool=Tool.BRUSH,
         ),
+        rinse(needs=(FLUID, ONE)),
         *by_tools(
             "second",
             Stage.CAMO,
@@ -178,6 +200,7 @@ def _colours() -> tuple[SequenceStep, ...]:
             unless=(ONE,),  # no colour is laid over finished chips
             tool=Tool.BRUSH,
         ),
+        rinse(HULL, needs=(FLUID,), unless=(ONE,)),
         lay(
             "running-gear",
             Stage.DETAIL,
@@ -302,6 +325,7 @@ def _ending() -> tuple[SequenceStep, ...]:
             role=Role.FINAL,
             look_in=30,
         ),
+        metal_edges(HULL),
         lay(
             "pigments",
             Stage.PIGMENT,

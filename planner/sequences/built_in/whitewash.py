@@ -14,13 +14,19 @@ from planner.sequences.built_in.writing import (
     PIGMENTS,
     PRIMER,
     PRIMER_CAN,
+    WASHED_DRY,
     by_tools,
     colour,
     decals,
     join,
     lay,
+    look_over,
+    looked_over,
     oil_wash,
+    rinse,
     tool_options,
+    wash_parts,
+    washed,
     work,
 )
 from planner.values.sequence import Option, Sequence
@@ -50,6 +56,8 @@ WHITEWASH = Sequence(
     ),
     options=(
         *tool_options(),
+        washed(),
+        looked_over(),
         Option(name="second colour below", note="patches that show where the white has gone"),
         Option(name="decals", usual=True, note="under the white, and worn with it"),
         Option(name="oil wash", usual=True, note="rust and dirt run over the white"),
@@ -58,9 +66,17 @@ WHITEWASH = Sequence(
         Option(name="pigments fixed", choice="pigments held"),
     ),
     steps=(
+        wash_parts(),
         *by_tools(
-            "prime", Stage.PRIME, "Prime", "primer", can="primer (spray can)", brushed_coats=1
+            "prime",
+            Stage.PRIME,
+            "Prime",
+            "primer",
+            can="primer (spray can)",
+            brushed_coats=1,
+            gates=(WASHED_DRY,),
         ),
+        *look_over(),
         *by_tools("base", Stage.BASE, "Base colour", "base colour", can="base colour (spray can)"),
         *by_tools(
             "second",
@@ -130,6 +146,7 @@ WHITEWASH = Sequence(
             minutes=Minutes(fixed=2, per_part=8),
             tool=Tool.BRUSH,
         ),
+        rinse(HULL, needs=()),
         *by_tools(
             "hold",
             Stage.VARNISH,

@@ -20,6 +20,9 @@ from planner.values.step import (
 
 RUNNING = "wheels; tracks; running gear"
 HULL = f"{EVERY} but {RUNNING}; tools; base"
+WASH_FIRST, LOOK_OVER, METAL_EDGES = "wash first", "look over the primer", "metal edges"
+WASHED_DRY = Gate(after="wash-parts", windows=(Window(opens=Mark(minutes=60)),))
+"""Water has left seams and recesses: assumed [min]."""
 AIRBRUSH, BRUSH, CAN = "airbrush", "brush", "spray can"
 TOOLS = (AIRBRUSH, BRUSH, CAN)
 _TOOL_OF = {AIRBRUSH: Tool.AIRBRUSH, BRUSH: Tool.BRUSH, CAN: Tool.CAN}
@@ -83,6 +86,8 @@ def by_tools(
     role: Role | None = None,
     look_in: int | None = None,
     in_one_go: bool = False,
+    share: float | None = None,
+    gates: tuple[Gate, ...] = (),
 ) -> tuple[SequenceStep, ...]:
     """Write a coat three times, for airbrush, brush and spray can; one of them is there.
 
@@ -108,9 +113,98 @@ def by_tools(
                 traits=(Trait.SMELLS,) if hand == CAN else (),
                 look_in=look_in,
                 split_least=10 if hand == BRUSH and not in_one_go else None,
+                share=share,
+                gates=gates,
             )
         )
     return tuple(made)
+
+
+def washed(usual: bool = True) -> Option:
+    """Return the choice of washing before the primer."""
+    note = "release agent and fingerprints keep primer off; resin and cast metal always"
+    return Option(name=WASH_FIRST, usual=usual, note=note)
+
+
+def wash_parts() -> SequenceStep:
+    """Write washing before anything is laid."""
+    return work(
+        "wash-parts",
+        Stage.CLEAN,
+        "Wash with detergent, rinse, let it dry",
+        minutes=Minutes(fixed=5, per_part=2),
+        needs=(WASH_FIRST,),
+        tool=Tool.BRUSH,
+    )
+
+
+def looked_over() -> Option:
+    """Return the choice of looking over seams in the primer."""
+    return Option(name=LOOK_OVER, note="primer shows seams; sand, touch up, prime again there")
+
+
+def look_over(*places: str) -> tuple[SequenceStep, ...]:
+    """Write the look over the primer, its touch-up and a second look before colour."""
+    return (
+        work(
+            "look-over",
+            Stage.CLEAN,
+            "Look over seams in the primer; fill and sand what shows",
+            *places,
+            minutes=Minutes(fixed=3, per_part=6),
+            needs=(LOOK_OVER,),
+            tool=Tool.HAND,
+        ),
+        *by_tools(
+            "prime-again",
+            Stage.PRIME,
+            "Prime again where it was sanded",
+            "primer",
+            *places,
+            can="primer (spray can)",
+            brushed_coats=1,
+            needs=(LOOK_OVER,),
+            share=0.2,
+        ),
+        work(
+            "look-again",
+            Stage.CLEAN,
+            "Look over it once more before the colour",
+            *places,
+            minutes=Minutes(fixed=1, per_part=1),
+            needs=(LOOK_OVER,),
+            tool=Tool.HAND,
+        ),
+    )
+
+
+def rinse(*places: str, needs: tuple[str, ...], unless: tuple[str, ...] = ()) -> SequenceStep:
+    """Write rinsing off what is left of chipping fluid."""
+    return work(
+        "rinse" if not places else "rinse-hull",
+        Stage.CLEAN,
+        "Rinse off leftover fluid and dab dry",
+        *places,
+        minutes=Minutes(fixed=2, per_part=1),
+        needs=needs,
+        unless=unless,
+        tool=Tool.BRUSH,
+    )
+
+
+def metal_edges(*places: str) -> SequenceStep:
+    """Write the shine of worn edges, which comes after the matte clear."""
+    return lay(
+        "metal-edges",
+        Stage.DRY_BRUSH,
+        "Rub graphite along edges that are worn to the metal",
+        "graphite",
+        *places,
+        minutes=Minutes(fixed=2, per_part=4),
+        needs=(METAL_EDGES,),
+        share=0.03,
+        tool=Tool.CLOTH,
+    )
 
 
 def decals(
@@ -147,6 +241,15 @@ def decals(
             tool=Tool.CLOTH,
             gates=(settle,),
         ),
+        work(
+            "decal-glue",
+            Stage.CLEAN,
+            "Wipe decal glue off with a damp cloth",
+            *places,
+            minutes=Minutes(fixed=3),
+            needs=needs,
+            tool=Tool.CLOTH,
+        ),
     )
 
 
@@ -158,7 +261,7 @@ def oil_wash(
         lay(
             id_,
             Stage.OIL_WASH,
-            "Oil wash along edges and into recesses",
+            "Try the thinner on a hidden place; then the oil wash along edges and into recesses",
             "oil wash",
             *places,
             minutes=Minutes(fixed=3, per_part=6),
@@ -212,6 +315,7 @@ def colour(name: str, usual: str, note: str = "") -> Colour:
     return Colour(name=name, usual=usual, note=note)
 
 
+GRAPHITE = colour("graphite", "graphite powder")
 PRIMER = colour("primer", "waterborne acrylic, grey primer")
 PRIMER_CAN = colour("primer (spray can)", "solvent lacquer, grey primer in a can")
 GLOSS = colour("gloss clear", "waterborne acrylic, gloss clear")
