@@ -4101,10 +4101,6 @@ in {length}</translation>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
   </message>
-  <message>
-   <source>another program changed the book</source>
-   <translation>ein anderes Programm hat das Buch geändert</translation>
-  </message>
  </context>
  <context>
   <name>SetUpLine</name>
@@ -5577,6 +5573,10 @@ Quelle: {source}</translation>
    <translation>Ölwashing</translation>
   </message>
   <message>
+   <source>graphite</source>
+   <translation>Graphit</translation>
+  </message>
+  <message>
    <source>pigments</source>
    <translation>Pigmente</translation>
   </message>
@@ -5671,10 +5671,6 @@ Quelle: {source}</translation>
   <message>
    <source>moss</source>
    <translation>Moos</translation>
-  </message>
-  <message>
-   <source>graphite</source>
-   <translation>Graphit</translation>
   </message>
  </context>
  <context>
@@ -5984,6 +5980,10 @@ Quelle: {source}</translation>
    <translation>Chipping-Flüssigkeit</translation>
   </message>
   <message>
+   <source>graphite powder</source>
+   <translation>Graphitpulver</translation>
+  </message>
+  <message>
    <source>pigment, dry earth</source>
    <translation>Pigmente, trockene Erde</translation>
   </message>
@@ -6026,10 +6026,6 @@ Quelle: {source}</translation>
   <message>
    <source>all over</source>
    <translation>ringsum</translation>
-  </message>
-  <message>
-   <source>graphite powder</source>
-   <translation>Graphitpulver</translation>
   </message>
  </context>
  <context>
@@ -6125,6 +6121,14 @@ Quelle: {source}</translation>
    <translation>Grundierung, Grundfarbe und Klarlack aus der Dose bei Tageslicht; der Rest mit dem Pinsel</translation>
   </message>
   <message>
+   <source>wash first</source>
+   <translation>zuerst waschen</translation>
+  </message>
+  <message>
+   <source>release agent and fingerprints keep primer off; resin and cast metal always</source>
+   <translation>Trennmittel und Fingerabdrücke halten die Grundierung ab; Resin und Metallguss immer</translation>
+  </message>
+  <message>
    <source>dry-brushed edges</source>
    <translation>trockengemalte Kanten</translation>
   </message>
@@ -6139,6 +6143,14 @@ Quelle: {source}</translation>
   <message>
    <source>over gloss, pressed, sealed</source>
    <translation>auf Glanzlack, angedrückt, versiegelt</translation>
+  </message>
+  <message>
+   <source>look over the primer</source>
+   <translation>Grundierung durchsehen</translation>
+  </message>
+  <message>
+   <source>primer shows seams; sand, touch up, prime again there</source>
+   <translation>Grundierung zeigt Nähte; schleifen, ausbessern, dort noch einmal grundieren</translation>
   </message>
   <message>
    <source>one colour</source>
@@ -6263,6 +6275,14 @@ Quelle: {source}</translation>
   <message>
    <source>it grips, as grime</source>
    <translation>es haftet wie Schmutz</translation>
+  </message>
+  <message>
+   <source>metal edges</source>
+   <translation>Metallkanten</translation>
+  </message>
+  <message>
+   <source>graphite, after the matte clear, which would dull it</source>
+   <translation>Graphit, nach dem matten Klarlack, der ihn stumpf machte</translation>
   </message>
   <message>
    <source>pigments</source>
@@ -6415,30 +6435,6 @@ Quelle: {source}</translation>
   <message>
    <source>dust in corners, after everything else</source>
    <translation>Staub in den Ecken, nach allem anderen</translation>
-  </message>
-  <message>
-   <source>wash first</source>
-   <translation>zuerst waschen</translation>
-  </message>
-  <message>
-   <source>release agent and fingerprints keep primer off; resin and cast metal always</source>
-   <translation>Trennmittel und Fingerabdrücke halten die Grundierung ab; Resin und Metallguss immer</translation>
-  </message>
-  <message>
-   <source>look over the primer</source>
-   <translation>Grundierung durchsehen</translation>
-  </message>
-  <message>
-   <source>primer shows seams; sand, touch up, prime again there</source>
-   <translation>Grundierung zeigt Nähte; schleifen, ausbessern, dort noch einmal grundieren</translation>
-  </message>
-  <message>
-   <source>metal edges</source>
-   <translation>Metallkanten</translation>
-  </message>
-  <message>
-   <source>graphite, after the matte clear, which would dull it</source>
-   <translation>Graphit, nach dem matten Klarlack, der ihn stumpf machte</translation>
   </message>
  </context>
  <context>
@@ -6827,8 +6823,20 @@ Quelle: {source}</translation>
    <translation>n-Butylacetat</translation>
   </message>
   <message>
+   <source>butanone</source>
+   <translation>Butanon</translation>
+  </message>
+  <message>
    <source>Estimate: {ml:.0f} ml of {solvent} make about {ppm:.0f} ppm in {room:g} m³ without airing; a limit over a working day is {limit:.0f} ppm.</source>
    <translation>Schätzung: {ml:.0f} ml {solvent} ergeben in {room:g} m³ ohne Lüften etwa {ppm:.0f} ppm; ein Grenzwert über einen Arbeitstag ist {limit:.0f} ppm.</translation>
+  </message>
+  <message>
+   <source>Heated box: let solvent flash off in the room first, and keep the lid ajar; in a closed box of {litres:.0f} l {ml:.1f} ml of {solvent} make a quarter of the lower explosive limit.</source>
+   <translation>Wärmekiste: Lösemittel zuerst im Raum abdunsten lassen und den Deckel einen Spalt offen halten; in einer geschlossenen Kiste von {litres:.0f} l ergeben {ml:.1f} ml {solvent} ein Viertel der unteren Explosionsgrenze.</translation>
+  </message>
+  <message>
+   <source>29 CFR 1910.94(c)(6); ideal gas at 25 °C; the box is assumed</source>
+   <translation>29 CFR 1910.94(c)(6); ideales Gas bei 25 °C; die Kiste ist angenommen</translation>
   </message>
   <message>
    <source>must lie after start</source>
@@ -11699,6 +11707,22 @@ Quelle: {source}</translation>
    <translation>Pigmentstaub: Nicht aufwirbeln und nicht einatmen.</translation>
   </message>
   <message>
+   <source>Gloves: solvents and two-pack go through the skin; nitrile, and changed when wet.</source>
+   <translation>Handschuhe: Lösemittel und Zweikomponentenlack gehen durch die Haut; Nitril, und wechseln, wenn sie nass sind.</translation>
+  </message>
+  <message>
+   <source>common practice, no source; the safety data sheet names the glove</source>
+   <translation>übliche Praxis, ohne Quelle; das Sicherheitsdatenblatt nennt den Handschuh</translation>
+  </message>
+  <message>
+   <source>Resin dust: sand and scrape it wet, with a dust mask, and wipe it up wet.</source>
+   <translation>Resinstaub: nass schleifen und schaben, mit Staubmaske, und nass aufwischen.</translation>
+  </message>
+  <message>
+   <source>common practice, no source; UFC 3-190-06 par. 13.4 (wet sanding)</source>
+   <translation>übliche Praxis, ohne Quelle; UFC 3-190-06 Abs. 13.4 (Nassschleifen)</translation>
+  </message>
+  <message>
    <source>fits between its neighbours in order</source>
    <translation>passt der Reihe nach zwischen seine Nachbarn</translation>
   </message>
@@ -11845,38 +11869,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
-  </message>
-  <message>
-   <source>butanone</source>
-   <translation>Butanon</translation>
-  </message>
-  <message>
-   <source>Heated box: let solvent flash off in the room first, and keep the lid ajar; in a closed box of {litres:.0f} l {ml:.1f} ml of {solvent} make a quarter of the lower explosive limit.</source>
-   <translation>Wärmekiste: Lösemittel zuerst im Raum abdunsten lassen und den Deckel einen Spalt offen halten; in einer geschlossenen Kiste von {litres:.0f} l ergeben {ml:.1f} ml {solvent} ein Viertel der unteren Explosionsgrenze.</translation>
-  </message>
-  <message>
-   <source>29 CFR 1910.94(c)(6); ideal gas at 25 °C; the box is assumed</source>
-   <translation>29 CFR 1910.94(c)(6); ideales Gas bei 25 °C; die Kiste ist angenommen</translation>
-  </message>
-  <message>
-   <source>no project can finish earlier than its waits allow</source>
-   <translation>kein Projekt wird früher fertig, als seine Wartezeiten erlauben</translation>
-  </message>
-  <message>
-   <source>Gloves: solvents and two-pack go through the skin; nitrile, and changed when wet.</source>
-   <translation>Handschuhe: Lösemittel und Zweikomponentenlack gehen durch die Haut; Nitril, und wechseln, wenn sie nass sind.</translation>
-  </message>
-  <message>
-   <source>common practice, no source; the safety data sheet names the glove</source>
-   <translation>übliche Praxis, ohne Quelle; das Sicherheitsdatenblatt nennt den Handschuh</translation>
-  </message>
-  <message>
-   <source>Resin dust: sand and scrape it wet, with a dust mask, and wipe it up wet.</source>
-   <translation>Resinstaub: nass schleifen und schaben, mit Staubmaske, und nass aufwischen.</translation>
-  </message>
-  <message>
-   <source>common practice, no source; UFC 3-190-06 par. 13.4 (wet sanding)</source>
-   <translation>übliche Praxis, ohne Quelle; UFC 3-190-06 Abs. 13.4 (Nassschleifen)</translation>
   </message>
  </context>
  <context>
@@ -12171,6 +12163,10 @@ Quelle: {source}</translation>
  <context>
   <name>step</name>
   <message>
+   <source>Wash with detergent, rinse, let it dry</source>
+   <translation>Mit Spülmittel waschen, abspülen, trocknen lassen</translation>
+  </message>
+  <message>
    <source>Prime</source>
    <translation>Grundieren</translation>
   </message>
@@ -12207,8 +12203,24 @@ Quelle: {source}</translation>
    <translation>Abziehbilder andrücken, solange der Weichmacher wirkt</translation>
   </message>
   <message>
+   <source>Wipe decal glue off with a damp cloth</source>
+   <translation>Leim der Abziehbilder mit feuchtem Tuch abwischen</translation>
+  </message>
+  <message>
    <source>Matte clear over everything</source>
    <translation>Mattlack über alles</translation>
+  </message>
+  <message>
+   <source>Look over seams in the primer; fill and sand what shows</source>
+   <translation>Nähte in der Grundierung durchsehen; spachteln und schleifen, was sich zeigt</translation>
+  </message>
+  <message>
+   <source>Prime again where it was sanded</source>
+   <translation>Dort noch einmal grundieren, wo geschliffen wurde</translation>
+  </message>
+  <message>
+   <source>Look over it once more before the colour</source>
+   <translation>Vor der Farbe noch einmal durchsehen</translation>
   </message>
   <message>
    <source>Undercoat that chips will show</source>
@@ -12225,6 +12237,10 @@ Quelle: {source}</translation>
   <message>
    <source>Wet the base and rub chips through it</source>
    <translation>Grundfarbe anfeuchten und Abplatzer durchreiben</translation>
+  </message>
+  <message>
+   <source>Rinse off leftover fluid and dab dry</source>
+   <translation>Übrige Flüssigkeit abspülen und trocken tupfen</translation>
   </message>
   <message>
    <source>Second colour</source>
@@ -12255,8 +12271,8 @@ Quelle: {source}</translation>
    <translation>Mattlack, damit das Washing haftet</translation>
   </message>
   <message>
-   <source>Oil wash along edges and into recesses</source>
-   <translation>Ölwashing an Kanten und in Vertiefungen</translation>
+   <source>Try the thinner on a hidden place; then the oil wash along edges and into recesses</source>
+   <translation>Die Verdünnung an einer verdeckten Stelle probieren; dann die Ölwaschung entlang Kanten und in Vertiefungen</translation>
   </message>
   <message>
    <source>Wipe the wash back, in the direction of rain</source>
@@ -12281,6 +12297,10 @@ Quelle: {source}</translation>
   <message>
    <source>Filter all over, hardly more than damp</source>
    <translation>Filter überall, kaum mehr als feucht</translation>
+  </message>
+  <message>
+   <source>Rub graphite along edges that are worn to the metal</source>
+   <translation>Graphit auf Kanten reiben, die bis aufs Metall abgenutzt sind</translation>
   </message>
   <message>
    <source>Dust and dry mud low down</source>
@@ -12425,38 +12445,6 @@ Quelle: {source}</translation>
   <message>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
-  </message>
-  <message>
-   <source>Wash with detergent, rinse, let it dry</source>
-   <translation>Mit Spülmittel waschen, abspülen, trocknen lassen</translation>
-  </message>
-  <message>
-   <source>Wipe decal glue off with a damp cloth</source>
-   <translation>Leim der Abziehbilder mit feuchtem Tuch abwischen</translation>
-  </message>
-  <message>
-   <source>Look over seams in the primer; fill and sand what shows</source>
-   <translation>Nähte in der Grundierung durchsehen; spachteln und schleifen, was sich zeigt</translation>
-  </message>
-  <message>
-   <source>Prime again where it was sanded</source>
-   <translation>Dort noch einmal grundieren, wo geschliffen wurde</translation>
-  </message>
-  <message>
-   <source>Look over it once more before the colour</source>
-   <translation>Vor der Farbe noch einmal durchsehen</translation>
-  </message>
-  <message>
-   <source>Rinse off leftover fluid and dab dry</source>
-   <translation>Übrige Flüssigkeit abspülen und trocken tupfen</translation>
-  </message>
-  <message>
-   <source>Try the thinner on a hidden place; then the oil wash along edges and into recesses</source>
-   <translation>Die Verdünnung an einer verdeckten Stelle probieren; dann die Ölwaschung entlang Kanten und in Vertiefungen</translation>
-  </message>
-  <message>
-   <source>Rub graphite along edges that are worn to the metal</source>
-   <translation>Graphit auf Kanten reiben, die bis aufs Metall abgenutzt sind</translation>
   </message>
  </context>
  <context>
