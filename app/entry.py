@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import importlib
 import sys
 from collections.abc import Sequence
@@ -13,6 +14,8 @@ from app.service.books import usual_path
 from app.service.display_probe import Probe
 from planner.values.refusal import Refused
 from storage.presence import in_use
+
+GARBAGE_THINGS = 50_000  # made since the last look for circles before the next
 
 
 def open_window(book: Path | None, now: int | None, exchange: Path | None = None) -> int:
@@ -62,6 +65,9 @@ def _came_forward(book: Path, exchange: Path | None) -> bool:
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Run ``tackfree``."""
+    # A start makes a hundred thousand things that stay, and hardly a circle of them: looking
+    # for circles every 700 things, as Python does, takes a tenth of it.
+    gc.set_threshold(GARBAGE_THINGS)
     return command_line(argv, open_window=open_window)
 
 

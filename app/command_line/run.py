@@ -14,14 +14,13 @@ import os
 import sys
 from collections.abc import Callable, Sequence
 from importlib import import_module
-from importlib.metadata import PackageNotFoundError, version
 from keyword import iskeyword
 from pathlib import Path
 from types import ModuleType
 from typing import NoReturn
 
 from app.command_line.book_source import add_book
-from app.command_line.output import BAD_INPUT, NOT_SOUND, Unheard, heard, note
+from app.command_line.output import BAD_INPUT, NOT_SOUND, Unheard, answer, heard, note
 from app.service.planning_errors import Unsound
 from planner.values.refusal import Refused
 
@@ -58,6 +57,17 @@ class Parser(argparse.ArgumentParser):
         raise SystemExit(BAD_INPUT)
 
 
+class _Version(argparse.Action):
+    """Tells the version; what knows it is loaded only then."""
+
+    def __call__(
+        self, parser: argparse.ArgumentParser, *_given: object, **_named: object
+    ) -> NoReturn:
+        version = import_module("app.service.program_version").program_version()
+        answer(f"{parser.prog} {version or '(not installed)'}")
+        parser.exit()
+
+
 def module_of(command: str) -> ModuleType:
     """Return the module of a command."""
     name = f"{command}_" if iskeyword(command) else command
@@ -72,7 +82,9 @@ def parser(names: Sequence[str] = COMMANDS) -> argparse.ArgumentParser:
         epilog=EPILOG,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
-    whole.add_argument("--version", action="version", version=f"tackfree {_version()}")
+    whole.add_argument(
+        "--version", action=_Version, nargs=0, help="show program's version number and exit"
+    )
     add_book(whole)
     commands = whole.add_subparsers(
         dest="command", metavar="COMMAND", title="commands", parser_class=Parser
@@ -187,10 +199,3 @@ def _forget_stdout() -> None:
     """Let the interpreter end without another try to write to a closed pipe."""
     with contextlib.suppress(OSError, ValueError, AttributeError):
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-
-
-def _version() -> str:
-    try:
-        return version("tackfree")
-    except PackageNotFoundError:
-        return "(not installed)"

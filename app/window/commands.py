@@ -9,10 +9,10 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenuBar, QWidget
 
-from app.window import help_pages, language
+from app.window import language
 from app.window.language import Language
-from app.window.last_edits import show_edits
 from app.window.message_translation import edit_name
+from app.window.pages import lately
 from app.window.palette import Appearance
 from app.window.shell import Shell
 
@@ -36,12 +36,20 @@ class Commands(QObject):
         self.undo = self._action(self.tr("&Undo"), session.undo, Keys.Undo)
         self.redo = self._action(self.tr("&Redo"), session.redo, Keys.Redo)
         self.edits = self._action(
-            self.tr("&Last edits…"), partial(show_edits, session, parent), "Ctrl+L"
+            self.tr("&Last edits…"),
+            partial(lately("last_edits:show_edits"), session, parent),
+            "Ctrl+L",
         )
-        self.about = self._action(self.tr("&About Tackfree"), lambda: help_pages.about(parent))
-        self.keys = self._action(self.tr("&Keys"), lambda: help_pages.keys(parent), "Shift+F1")
+        self.about = self._action(
+            self.tr("&About Tackfree"), partial(lately("help_pages:about"), parent)
+        )
+        self.keys = self._action(
+            self.tr("&Keys"), partial(lately("help_pages:keys"), parent), "Shift+F1"
+        )
         self.page = self._action(self.tr("This &page"), self._help, Keys.HelpContents)
-        self.words = self._action(self.tr("&Words"), lambda: help_pages.trade_words(parent))
+        self.words = self._action(
+            self.tr("&Words"), partial(lately("help_pages:trade_words"), parent)
+        )
         self.better = self._action(self.tr("Take the &better plan"), self._take, "F6")
         self.better.setEnabled(False)
         acts = window.acts
@@ -58,7 +66,7 @@ class Commands(QObject):
         """Say what the page on screen is for."""
         at = next(at for at, view in enumerate(self.views) if view.isChecked())
         title = self.views[at].text().replace("&", "")
-        help_pages.page(self._parent, self._window.pages[at].name, title)
+        lately("help_pages:page")(self._parent, self._window.pages[at].name, title)
 
     def _take(self) -> None:
         self._window.improving.take()

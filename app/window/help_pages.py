@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from importlib import metadata
-
 from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import (
     QDialog,
@@ -15,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.service.program_version import program_version
 from app.window import words
 from app.window.glossary import our_words, role_meaning, stage_meaning, state_meaning
 from app.window.labels import text
@@ -67,10 +66,7 @@ def trade_words(parent: QWidget) -> QDialog:
 def about(parent: QWidget) -> QDialog:
     """Say what this is."""
     tr = words.tr
-    try:
-        version = metadata.version("tackfree")
-    except metadata.PackageNotFoundError:
-        version = tr("not installed")
+    version = program_version() or tr("not installed")
     lines = [
         tr("Version {version}, MIT licence.").format(version=version),
         tr(

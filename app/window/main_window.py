@@ -24,7 +24,6 @@ from app.service.edits import Edit
 from app.window import palette, window_memory, words
 from app.window.air_panel import AirPanel
 from app.window.commands import Commands
-from app.window.drying.notifier import Notifier
 from app.window.evening_actions import EveningActs
 from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
@@ -81,7 +80,6 @@ class MainWindow(QMainWindow):
         self.air = AirPanel(session)
         self.evenings = EveningsPanel(session)
         self.moved = MovedPanel()
-        self.notifier = Notifier(session, settings)
         self.dock = self._make_dock()
         self.improving = Improving(session, self)
         self._make_foot()
@@ -139,7 +137,7 @@ class MainWindow(QMainWindow):
         session.planning.connect(self._planning)
         self.improving.changed.connect(self._improved)
         session.troubled.connect(self._troubled)
-        self.notifier.said.connect(self._tell)
+        session.foreseen.connect(self.views.notifier.get)  # from then on it looks by itself
         QApplication.instance().styleHints().colorSchemeChanged.connect(  # type: ignore[union-attr]
             lambda _scheme: self.set_look(self.look)
         )
@@ -260,7 +258,7 @@ class MainWindow(QMainWindow):
         if refused is not None:
             self.say(str(refused))
 
-    def _tell(self, message: str) -> None:
+    def tell(self, message: str) -> None:
         """Tell what opens or closes, wherever the person looks."""
         line = " ".join(message.splitlines())
         self.say(line)
@@ -320,7 +318,8 @@ class MainWindow(QMainWindow):
         self._clock.stop()
         if self.views.bench.made is not None:
             self.bench.close()
-        self.notifier.stop()
+        if self.views.notifier.made is not None:
+            self.views.notifier.made.stop()
         self.session.close()
         super().closeEvent(event)
 

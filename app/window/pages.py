@@ -59,10 +59,19 @@ class Late:
     def get(self) -> Any:
         """Return the widget, made and handed to ``then`` the first time."""
         if self._made is None:
-            module, _, name = self._where.partition(":")
-            self._made = getattr(import_module(f"app.window.{module}"), name)(*self._given)
+            self._made = lately(self._where)(*self._given)
             self.then(self._made)
         return self._made
+
+
+def lately(where: str) -> Callable[..., Any]:
+    """Return a function as `Late` names it, whose module is imported when it is called."""
+    module, _, name = where.partition(":")
+
+    def call(*given: Any) -> Any:
+        return getattr(import_module(f"app.window.{module}"), name)(*given)
+
+    return call
 
 
 @dataclass(frozen=True)

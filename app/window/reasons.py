@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QCoreApplication
@@ -11,10 +12,12 @@ from PySide6.QtCore import QCoreApplication
 from app.window import step_naming, words
 from app.window.message_translation import title, translated
 from app.window.strip_content import Piece
-from planner.schedule.partial_schedule import FOREVER
-from planner.tonight.replayed_plan import ReplayedPlan
+from planner.values.moment import FOREVER
 from planner.values.plan import Cause, PassKey, Reason
 from planner.values.step import Bound
+
+if TYPE_CHECKING:
+    from planner.tonight.replayed_plan import ReplayedPlan
 
 
 def tr(text: str) -> str:

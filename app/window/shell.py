@@ -9,7 +9,6 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QAction
     from PySide6.QtWidgets import QDockWidget, QSplitter, QStackedWidget
 
-    from app.window.drying.notifier import Notifier
     from app.window.evening_actions import EveningActs
     from app.window.files import Files
     from app.window.improving import Improving
@@ -28,7 +27,6 @@ class Shell(Protocol):
     stack: QStackedWidget
     files: Files
     acts: EveningActs
-    notifier: Notifier
     improving: Improving
     dock: QDockWidget
     splitter: QSplitter
@@ -65,6 +63,9 @@ class Shell(Protocol):
 
     def say(self, message: str) -> None:
         """Tell something in the line at the foot."""
+
+    def tell(self, message: str) -> None:
+        """Tell what opens or closes, wherever the person looks."""
 
     def take_back(self, key: PassKey) -> None:
         """Take back what was noted of a piece of work."""

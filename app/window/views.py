@@ -15,6 +15,7 @@ from app.window.shell import Shell
 if TYPE_CHECKING:
     from app.service.holders import HolderUse
     from app.window.bench_mode.view import BenchMode
+    from app.window.drying.notifier import Notifier
     from app.window.drying.view import DryingView
     from app.window.empty_state import EmptyState
     from app.window.gear.view import GearView
@@ -35,6 +36,8 @@ class Views:
         self.way_in = Late("empty_state:EmptyState", session)
         self.bench = Late("bench_mode.view:BenchMode", session, window.settings, window)
         self.no_book = Late("book_error_page:NoBook", window)
+        self.notifier = Late("drying.notifier:Notifier", session, window.settings)
+        self.notifier.then = self._hear_notifier
         hearing: dict[str, Callable[[Any], None]] = {
             "tonight": self._hear_tonight,
             "timeline": self._hear_timeline,
@@ -98,8 +101,12 @@ class Views:
         wishes.show_wanted.connect(self._window.show_piece)
 
     def _hear_drying(self, drying: DryingView) -> None:
-        drying.tell_by(self._window.notifier)
+        drying.tell_by(self.notifier.get())
         drying.looked.connect(self._window.acts.looked)
+
+    def _hear_notifier(self, notifier: Notifier) -> None:
+        notifier.said.connect(self._window.tell)
+        notifier.look_if_read()
 
     def _hear_gear(self, gear: GearView) -> None:
         gear.part_wanted.connect(self._show_part)

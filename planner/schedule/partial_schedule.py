@@ -9,10 +9,11 @@ from planner.bench import Stretch
 from planner.cure import Band, Film, Wait, observed_film
 from planner.schedule.problem import Problem
 from planner.values.coating import State, Window
-from planner.values.moment import Interval
+from planner.values.moment import FOREVER, Interval
 from planner.values.plan import BenchWork, Placement
 
-FOREVER = 10**12
+__all__ = ["EMPTY", "FOREVER", "Cup", "GateOpening", "PartialSchedule"]
+
 FEW = 12  # units on drying places before those long dry are forgotten
 
 

@@ -10,6 +10,8 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from planner.values.message import message
 from planner.values.refusal import Refused, demand
 
+FOREVER = 10**12  # a minute that never comes
+
 
 def minute_of(moment: datetime, *, up: bool = True) -> int:
     """Return the whole minute of an aware datetime.

@@ -37,7 +37,7 @@ class Notifier(QObject):
         session.foreseen.connect(self.look)
         self._clock = QTimer(self)
         self._clock.setInterval(LOOK_MS)
-        self._clock.timeout.connect(self._clock_moved)
+        self._clock.timeout.connect(self.look_if_read)
         self._clock.start()
 
     @property
@@ -83,9 +83,10 @@ class Notifier(QObject):
             self._tray.hide()
             self._tray = None
 
-    def _clock_moved(self) -> None:
+    def look_if_read(self) -> None:
+        """Look, unless what opens and closes is still being read."""
         picture = self._session.picture
-        if picture is not None and picture.has(SnapshotPart.MOMENTS):  # else they are being read
+        if picture is not None and picture.has(SnapshotPart.MOMENTS):
             self.look()
 
     def _tell(self, message: str, picture: PlanSnapshot, now: int) -> None:

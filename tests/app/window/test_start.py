@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 import sys
+from importlib import import_module
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QSize
@@ -16,6 +19,7 @@ from app.window.initial_size import fit_to
 from app.window.main_window import MainWindow
 from app.window.palette import DARK, Appearance
 
+ROOT = Path(__file__).parents[3]
 HEAVY = ("sqlalchemy", "alembic", "icalendar", "ortools", "networkx", "msgspec", "asyncio")
 
 
@@ -30,6 +34,16 @@ def test_the_window_is_painted_before_the_database_is_loaded() -> None:
     assert "PySide6" in loaded
     assert loaded.isdisjoint(HEAVY)
     assert "planner.schedule.greedy" not in said.split()
+
+
+def test_whatever_is_made_late_can_be_found() -> None:
+    """Modules and classes are written as text there: a new name must reach them, too."""
+    found = []
+    for file in (ROOT / "app" / "window").rglob("*.py"):
+        for module, name in re.findall(r'"([a-z_.]+):(\w+)"', file.read_text(encoding="utf-8")):
+            found.append(name)
+            assert hasattr(import_module(f"app.window.{module}"), name)
+    assert {"TonightView", "Notifier", "about", "NoBook"} <= set(found)
 
 
 def test_a_view_is_made_when_it_is_looked_at_and_dressed_as_the_window(
