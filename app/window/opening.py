@@ -13,12 +13,12 @@ from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 from PySide6.QtWidgets import QApplication
 
 from app.service import books
-from app.service.book_copies import Offers, damaged_by, keep_daily, offers_for
 from app.window import words
 from app.window.message_translation import translated
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
+    from app.service.book_copies import Offers
     from storage.bench_book import BenchBook
 
 log = logging.getLogger(__name__)
@@ -53,16 +53,26 @@ class _Reading(QRunnable):
             )
         except Refused as problem:
             self.refusal = str(problem)
-            self.offers = offers_for(problem)
-            self.damaged = damaged_by(problem)
+            self.offers, self.damaged = _instead(problem)
         except Exception:
             # A fault of the program must not leave the window waiting.
             log.exception("opening failed")
             self.refusal = words.tr("opening failed; the program's log says where")
         store = self.store  # whoever hears of it may take it at once
         self._done.came.emit(self)
-        if store is not None and (uncopied := keep_daily(store)):
-            self._done.uncopied.emit(str(uncopied))
+        if store is not None:
+            # It loads the database's library: not before the window is painted.
+            from app.service.book_copies import keep_daily  # noqa: PLC0415
+
+            if uncopied := keep_daily(store):
+                self._done.uncopied.emit(str(uncopied))
+
+
+def _instead(problem: Refused) -> tuple[Offers, Path | None]:
+    """Return what can be opened in place of a damaged book, and which book that is."""
+    from app.service.book_copies import damaged_by, offers_for  # noqa: PLC0415 - as above
+
+    return offers_for(problem), damaged_by(problem)
 
 
 class BookOpening(QObject):
@@ -139,7 +149,7 @@ class BookOpening(QObject):
 
     def refuse(self, problem: Refused) -> None:
         """Tell that a book cannot be opened, and keep what can be opened in its place."""
-        self.offers, self.damaged = offers_for(problem), damaged_by(problem)
+        self.offers, self.damaged = _instead(problem)
         self.refused.emit(str(problem))
 
     def _tell(self, why: str) -> None:

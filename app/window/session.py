@@ -15,7 +15,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 
 from app.service import books
-from app.service.book_copies import Offers
 from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.window import step_naming, words
@@ -29,6 +28,7 @@ from planner.values.plan import PassKey
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
+    from app.service.book_copies import Offers
     from planner.sequences.difference import Given, Spot
     from storage.bench_book import BenchBook, Stacks
 
