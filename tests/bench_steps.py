@@ -92,7 +92,7 @@ class AtTheBench:
         """Wait until all rules were tried, and hand what is new to the judge."""
         session = self.window.session
         self.qtbot.waitUntil(
-            lambda: session._tried == session._serial and session._pool.activeThreadCount() == 0,
+            lambda: session._tried == session._serial and not session._worker.busy,
             timeout=20_000,
         )
         for _ in range(3):

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from app.service.bench_sheet_file import Paper, sheet_bytes
@@ -19,6 +19,7 @@ from app.window import words
 from app.window.message_translation import translated
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
+from app.window.worker import Worker
 from planner.values.book import Book
 from planner.values.refusal import Refused
 
@@ -32,9 +33,8 @@ class _Said(QObject):
     failed = Signal(str)
 
 
-class _Writing(QRunnable):
+class _Writing:
     def __init__(self, path: Path, make: Make, said: _Said) -> None:
-        super().__init__()
         self._path, self._make, self._said = path, make, said
 
     def run(self) -> None:
@@ -59,15 +59,14 @@ class Exports(QObject):
     def __init__(self, session: Session, window: QWidget) -> None:
         super().__init__(window)
         self._session, self._window = session, window
-        self._pool = QThreadPool(self)
-        self._pool.setMaxThreadCount(1)
+        self._worker = Worker()
         self._said = _Said()
         self._said.done.connect(self._done)
         self._said.failed.connect(session.troubled)
 
     def wait(self) -> None:
         """Wait until all that was begun is written."""
-        self._pool.waitForDone()
+        self._worker.wait()
 
     def fill(self, menu: QMenu) -> None:
         """Put an entry for each export into a menu; those of one thing list what there is."""
@@ -280,7 +279,7 @@ class Exports(QObject):
         if not path.suffix:
             path = path.with_suffix(suffix)
         self._session.troubled.emit(self.tr("Writing {path} …").format(path=path.name))
-        self._pool.start(_Writing(path, make, self._said))
+        self._worker.start(_Writing(path, make, self._said).run)
 
     def _done(self, path: str, told: str) -> None:
         message = self.tr("Exported to {path}").format(path=path)

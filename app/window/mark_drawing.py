@@ -32,12 +32,32 @@ SPRAYED = frozenset({Tool.AIRBRUSH, Tool.CAN})
 NARROW = 8.0  # narrower pieces have room for the shape of a stroke's ends, not for more [px]
 TAPE = frozenset({Stage.MASK, Stage.UNMASK})
 STAMPED = 400.0  # longer pieces are few, and their pictures would be large [px]
-MOST_STAMPS = 2048
+MOST_STAMPED = 8_000_000  # bytes of the pictures that are kept, several screens of them
 EDGE = 2  # room for an outline around a picture [px]
 WIDE = 64.0  # the slope of longer wedges is so gentle that only their edge need be smooth [px]
 
 
-_STAMPS: dict[tuple[object, ...], QImage] = {}
+class _Stamps:
+    """Pictures that are kept, the first of them forgotten where all are too large."""
+
+    def __init__(self) -> None:
+        self._kept: dict[tuple[object, ...], QImage] = {}
+        self._bytes = 0
+
+    def __len__(self) -> int:
+        return len(self._kept)
+
+    def get(self, key: tuple[object, ...]) -> QImage | None:
+        return self._kept.get(key)
+
+    def keep(self, key: tuple[object, ...], image: QImage) -> None:
+        self._kept[key] = image
+        self._bytes += image.sizeInBytes()
+        while self._bytes > MOST_STAMPED:
+            self._bytes -= self._kept.pop(next(iter(self._kept))).sizeInBytes()
+
+
+_STAMPS = _Stamps()
 _RATIOS: WeakKeyDictionary[QPainter, float] = WeakKeyDictionary()
 
 
@@ -203,10 +223,9 @@ def _stamp_plain(painter: QPainter, rect: QRectF, dress: _Dress, ratio: float) -
     key = (hues, sprayed, faded, across, down, wide, high, ratio)
     image = _STAMPS.get(key)
     if image is None:
-        if len(_STAMPS) >= MOST_STAMPS:
-            _STAMPS.clear()
         inside = QRectF(EDGE + across / 4, EDGE + down / 4, wide / 4, high / 4)
-        image = _STAMPS[key] = _stamped(inside, dress, ratio)
+        image = _stamped(inside, dress, ratio)
+        _STAMPS.keep(key, image)
     painter.drawImage(QPointF(left - EDGE, top - EDGE), image)
 
 

@@ -9,12 +9,13 @@ import logging
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QApplication
 
 from app.service import books
 from app.window import words
 from app.window.message_translation import translated
+from app.window.worker import Worker
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
@@ -33,12 +34,10 @@ class _Done(QObject):
     uncopied = Signal(str)
 
 
-class _Reading(QRunnable):
+class _Reading:
     """Opens one book; what came of it is kept here until it is taken."""
 
     def __init__(self, path: Path | None, done: _Done, *, create: bool) -> None:
-        super().__init__()
-        self.setAutoDelete(False)  # Python's side holds it
         self._path, self._create, self._done = path, create, done
         self.store: BenchBook | None = None
         self.refusal = ""
@@ -94,8 +93,7 @@ class BookOpening(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._pool = QThreadPool(self)
-        self._pool.setMaxThreadCount(1)
+        self._worker = Worker()
         self._done = _Done()
         self._done.came.connect(self._take)
         self._done.uncopied.connect(self._tell)
@@ -112,12 +110,12 @@ class BookOpening(QObject):
         """Begin to open a book, in place of any that is being opened."""
         self._drop()
         self._awaited = _Reading(path, self._done, create=create)
-        self._pool.start(self._awaited)
+        self._worker.start(self._awaited.run)
 
     def stop(self) -> None:
         """Open nothing any more, and let go of what was being opened."""
         self._drop()
-        self._pool.waitForDone()
+        self._worker.wait()
         for reading in self._dropped:
             self._let_go(reading)
         self._dropped.clear()

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from threading import Event
 
-from PySide6.QtCore import QObject, QRunnable, Signal
+from PySide6.QtCore import QObject, Signal
 
 from app.service.planning_errors import Stopped, Unsound
 from app.window import words
@@ -62,11 +62,10 @@ class Question:
         return (self.known[-1] if self.known else None), False
 
 
-class Planning(QRunnable):
+class Planning:
     """Plans a book, and sends what came of it."""
 
     def __init__(self, asked: Question, answers: Answers, stop: Event) -> None:
-        super().__init__()
         self._asked, self._answers, self._stop = asked, answers, stop
 
     def run(self) -> None:
@@ -98,13 +97,12 @@ class Planning(QRunnable):
             self._answers.came.emit(asked.serial, picture, asked.quick)
 
 
-class Preparing(QRunnable):
+class Preparing:
     """Reads a part of a picture, and says so."""
 
     def __init__(
         self, picture: PlanSnapshot, part: SnapshotPart | None, done: Callable[[], None]
     ) -> None:
-        super().__init__()
         self._picture, self._part, self._done = picture, part, done
 
     def run(self) -> None:

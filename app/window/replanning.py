@@ -14,10 +14,11 @@ from threading import Event
 from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.window.plan_snapshot import PlanChange, PlanSnapshot, SnapshotPart
 from app.window.planning_jobs import Answers, Planning, Preparing, Question
+from app.window.worker import Worker
 from planner.values.book import Book
 from planner.values.moment import Interval, zone_named
 from planner.values.plan import Plan
@@ -99,8 +100,7 @@ class Replanning(QObject):
         self._shown: dict[str, Plan] = {}  # what was shown, by the digest of its book
         self._known: tuple[Plan, ...] = ()
         self._last_change: PlanChange | None = None
-        self._pool = QThreadPool(self)
-        self._pool.setMaxThreadCount(1)
+        self._worker = Worker()
         self._answers = Answers()
         self._answers.came.connect(self._take)
         self._answers.failed.connect(self._fail)
@@ -164,7 +164,7 @@ class Replanning(QObject):
         self._known = tuple(self._shown.values()) if recall else ()
         self.planning.emit(True)
         self._put_off()
-        self._pool.clear()
+        self._worker.clear()
         if tried is None:
             self._ask(self._book, quick=True)
         else:
@@ -188,8 +188,8 @@ class Replanning(QObject):
         self._serial += 1
         self._stop.set()
         self._put_off()
-        self._pool.clear()
-        self._pool.waitForDone()
+        self._worker.clear()
+        self._worker.wait()
         self._picture = self._before = self._last_change = None
         self._digest, self._shown = "", {}
 
@@ -208,7 +208,7 @@ class Replanning(QObject):
             self.promised,
             self._known,
         )
-        self._pool.start(Planning(asked, self._answers, self._stop))
+        self._worker.start(Planning(asked, self._answers, self._stop).run)
 
     def _try_all(self) -> None:
         """Try every rule, unless something newer is being planned."""
@@ -249,7 +249,7 @@ class Replanning(QObject):
 
     def wait(self) -> None:
         """Wait until no planning runs any more."""
-        self._pool.waitForDone()
+        self._worker.wait()
 
     def _take(self, serial: int, picture: PlanSnapshot, quick: bool) -> None:
         if serial != self._serial:
@@ -295,14 +295,14 @@ class Replanning(QObject):
         picture = self._picture
         if self._book is not None and picture is not None:
             done = partial(self._answers.prepared.emit, self._serial)
-            self._pool.start(Preparing(picture, self._part, done))
+            self._worker.start(Preparing(picture, self._part, done).run)
 
     def _look_ahead(self) -> None:
         """Read what opens and closes, once the view on screen was painted."""
         picture = self._picture
         if self._book is not None and picture is not None:
             done = partial(self._answers.foreseen.emit, self._serial)
-            self._pool.start(Preparing(picture, SnapshotPart.MOMENTS, done))
+            self._worker.start(Preparing(picture, SnapshotPart.MOMENTS, done).run)
 
     def _show(self, serial: int) -> None:
         if serial != self._serial:

@@ -13,10 +13,11 @@ from collections.abc import Callable
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.service.edits import Edit
 from app.window.message_translation import translated
+from app.window.worker import Worker
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
@@ -33,15 +34,13 @@ class Waits(Exception):  # noqa: N818 - nothing went wrong so far
     """The write goes on in the background; ``writing`` sends word when it ends."""
 
 
-class _Write(QRunnable):
+class _Write:
     """One write; what came of it is kept here until it is taken."""
 
     def __init__(
         self, act: Callable[[], object], ended: Callable[[], None], edit: Edit | None = None
     ) -> None:
-        super().__init__()
         self.edit = edit
-        self.setAutoDelete(False)  # Python's side holds it
         self._act, self._ended = act, ended
         self.done = threading.Event()
         self.waited_for = True
@@ -78,8 +77,7 @@ class Saving(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._pool = QThreadPool(self)
-        self._pool.setMaxThreadCount(1)
+        self._worker = Worker()
         self._flight: _Write | None = None
         self.unsaved: list[Edit] = []
         self.why = ""
@@ -108,7 +106,7 @@ class Saving(QObject):
         if self._flight is not None:
             raise Waits
         flight = _Write(act, self._ended.emit, edit)
-        self._pool.start(flight)
+        self._worker.start(flight.run)
         if not flight.done.wait(PATIENCE_SECONDS):
             flight.waited_for = False
             if not flight.done.is_set():
@@ -150,12 +148,12 @@ class Saving(QObject):
         flight = _Write(act, self._ended.emit, edit)
         flight.waited_for = False
         self._flight = flight
-        self._pool.start(flight)
+        self._worker.start(flight.run)
 
     def forget(self) -> None:
         """Let go of what is not saved; somebody has seen to it."""
         self._again.stop()
-        self._pool.waitForDone(REST_MS)
+        self._worker.wait(REST_MS / 1000)
         self._flight = self._store = None
         self.lost = False
         self.unsaved.clear()
@@ -163,7 +161,7 @@ class Saving(QObject):
 
     def rest(self) -> None:
         """Wait a while until nothing is being written."""
-        self._pool.waitForDone(REST_MS)
+        self._worker.wait(REST_MS / 1000)
         self._land()
 
     def _land(self) -> None:

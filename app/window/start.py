@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-import gc
 import signal
 import sys
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QEvent, QSettings, Qt, QTimer
-from PySide6.QtGui import QGuiApplication, QIcon
+from PySide6.QtCore import QEvent, QSettings, QTimer
+from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from app.service.clock import current_minute
 from app.service.desktop import ICON
 from app.window import language
 from app.window.focus_ring import FocusRing
+from app.window.garbage_collection import Collector
 from app.window.initial_size import fit_to
 from app.window.main_window import MainWindow
 from app.window.second_start import SecondStarts
@@ -53,14 +53,14 @@ def run_window(
     QTimer.singleShot(0, lambda: app.setWindowIcon(QIcon(str(ICON))))  # it loads a plugin
     app.processEvents()  # the window stands before the book is read
     share_the_interpreter()
-    session.opened.connect(gc.freeze)  # the database's library stays, too
+    collector = collect_at_rest(window, session, app)
     session.open_soon(book, create=True)
     if exchange is not None:
         starts.take_in(exchange)
     pulse = close_when_told(window)
-    keep_what_stays(session, app)
     status = app.exec()
     session.close()
+    collector.stop()
     pulse.stop()
     # The widgets go before the application does: the other way round Qt may end the process.
     window.deleteLater()
@@ -87,32 +87,16 @@ def close_when_told(window: MainWindow) -> QTimer:
 
 
 def share_the_interpreter() -> None:
-    """Let no event of the window wait long for other threads, nor for a great clearing up."""
+    """Let no event of the window wait long for other threads."""
     # Threads that plan and read hold the interpreter for 5 ms at a time otherwise.
     sys.setswitchinterval(SWITCH_SECONDS)
-    # What is loaded by now stays to the end; collecting it again and again stops the
-    # window for a fifth of a second.
-    gc.freeze()
 
 
-def keep_what_stays(session: Session, app: QGuiApplication) -> None:
-    """Set aside what each plan leaves behind, as `share_the_interpreter` does.
-
-    Tables of drying, compiled books, views and plans are a hundred thousand
-    things, and Python stops everything for a tenth of a second to look
-    through them for circles that nobody holds any more.  What is set aside is
-    not looked through, and still goes when its last holder lets go.  Circles
-    are few; they are looked for when the person turns to another program.
-    """
-    session.foreseen.connect(gc.freeze)
-
-    def changed(state: Qt.ApplicationState) -> None:
-        if state is not Qt.ApplicationState.ApplicationActive:
-            gc.unfreeze()
-            gc.collect()
-            gc.freeze()
-
-    app.applicationStateChanged.connect(changed)
+def collect_at_rest(window: MainWindow, session: Session, app: QApplication) -> Collector:
+    """Search for garbage when the person rests, the next time once a new plan is there."""
+    collector = Collector(window, app)
+    session.foreseen.connect(collector.rest_soon)
+    return collector
 
 
 def running_from(now: int) -> Callable[[], int]:

@@ -9,7 +9,6 @@ piece of arithmetic timed in the same run.  Run it as
 
 from __future__ import annotations
 
-import gc
 import os
 import statistics
 import sys
@@ -57,7 +56,6 @@ def main() -> None:
     session.open(folder / "bench.tackfree")
     window.show_view(1)
     rest(2)
-    gc.freeze()  # as the program does once its window stands
     shown: dict[str, float] = {}
 
     def told() -> None:

@@ -178,10 +178,9 @@ class Bench:
         from app.window import start
 
         start.share_the_interpreter()
-        self.session.opened.connect(gc.freeze)  # as `start.run_window` does
+        self.collector = start.collect_at_rest(self.window, self.session, self.app)
         self.watch.begin()
         self.session.open_soon(path)
-        start.keep_what_stays(self.session, self.app)
         self.run(60, lambda: self.window.improving.running)
         self._tell("opening, planning")
 

@@ -15,9 +15,10 @@ class Breadth(QObject):
 
     def __init__(self, view: QTableView | QTreeView) -> None:
         super().__init__(view)
-        self._header = view.header() if isinstance(view, QTreeView) else view.horizontalHeader()
-        self._header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-        self._header.setStretchLastSection(False)
+        self._view = view
+        header = self._header()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        header.setStretchLastSection(False)
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.setInterval(0)
@@ -35,9 +36,14 @@ class Breadth(QObject):
             self._later.start()
         return super().eventFilter(watched, event)
 
+    def _header(self) -> QHeaderView:
+        """Return the header as Qt has it now: it is Qt's own, and never kept."""
+        view = self._view
+        return view.header() if isinstance(view, QTreeView) else view.horizontalHeader()
+
     def share(self) -> None:
         """Give every column what its words need, and as much more as all others get."""
-        header = self._header
+        header = self._header()
         header.resizeSections(QHeaderView.ResizeMode.ResizeToContents)
         left = header.viewport().width() - header.length()
         count = header.count()

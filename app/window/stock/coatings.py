@@ -49,8 +49,7 @@ class CoatingsPage(QWidget):
         self._session = session
         self._wanted = ""
         self.model = StockModel(self)
-        self.filter = StockFilter(self)
-        self.filter.setSourceModel(self.model)
+        self.filter = StockFilter(self.model, self)
         self.look = QLineEdit()
         self.look.setClearButtonEnabled(True)
         self.look.setPlaceholderText(self.tr("name, family, finish, what it is for"))

@@ -191,10 +191,12 @@ class StockModel(QAbstractItemModel):
 class StockFilter(QSortFilterProxyModel):
     """Lines that hold every word asked for; a family that does brings all of its own."""
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(self, lines: StockModel, parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self._lines = lines
         self._words: tuple[str, ...] = ()
         self.setRecursiveFilteringEnabled(True)
+        self.setSourceModel(lines)
 
     def look_for(self, asked: str) -> None:
         """Show only lines that hold these words, anywhere."""
@@ -205,8 +207,7 @@ class StockFilter(QSortFilterProxyModel):
         """Tell whether a line holds every word, its family's name counted in."""
         if not parent.isValid():
             return not self._words  # a family is there for its coatings alone
-        model = self.sourceModel()
-        entry = model.entry(model.index(row, 0, parent)) if isinstance(model, StockModel) else None
+        entry = self._lines.entry(self._lines.index(row, 0, parent))
         return isinstance(entry, _Coating) and all(word in entry.words for word in self._words)
 
 

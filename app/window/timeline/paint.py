@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import cached_property
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
@@ -244,9 +244,12 @@ def _dots(
     painter.translate(-spot)
 
 
-@lru_cache(maxsize=512)
+_DOTS: list[QRectF] = []  # the longest row so far; every other is its beginning
+
+
 def _dots_in_a_row(count: int) -> list[QRectF]:
-    return [QRectF(DOT * at, 0.0, DOT_SIZE, DOT_SIZE) for at in range(count)]
+    _DOTS.extend(QRectF(DOT * at, 0.0, DOT_SIZE, DOT_SIZE) for at in range(len(_DOTS), count))
+    return _DOTS[:count]
 
 
 def _tie(painter: QPainter, scene: StripScene, piece: Piece) -> None:

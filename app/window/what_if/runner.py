@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from threading import Event
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.service import what_if
 from app.service.planning_errors import Unsound
@@ -16,6 +16,7 @@ from app.window import words
 from app.window.message_translation import translated
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
+from app.window.worker import Worker
 from planner.values.book import Book
 from planner.values.plan import Plan
 from planner.values.refusal import Refused
@@ -44,7 +45,7 @@ class _Answers(QObject):
     failed = Signal(int, object, str)
 
 
-class _Job(QRunnable):
+class _Job:
     """Plans one scenario; without one it reads off the present plan."""
 
     def __init__(
@@ -54,7 +55,6 @@ class _Job(QRunnable):
         outcomes: Callable[[Callable[[], bool]], object],
         answers: _Answers,
     ) -> None:
-        super().__init__()
         self.stopped = Event()
         self.scenario = scenario
         self._serial, self._outcomes, self._answers = serial, outcomes, answers
@@ -96,8 +96,7 @@ class Runner(QObject):
         self._serial = 0
         self._jobs: list[_Job] = []
         self._picture: PlanSnapshot | None = None
-        self._pool = QThreadPool(self)
-        self._pool.setMaxThreadCount(1)
+        self._worker = Worker()
         self._answers = _Answers()
         self._answers.came.connect(self._take)
         self._answers.failed.connect(self._fail)
@@ -148,7 +147,7 @@ class Runner(QObject):
 
     def wait(self) -> None:
         """Wait until nothing is being planned any more."""
-        self._pool.waitForDone()
+        self._worker.wait()
 
     def stop(self) -> None:
         """Plan nothing more."""
@@ -157,7 +156,7 @@ class Runner(QObject):
         for job in self._jobs:
             job.stopped.set()
         self._jobs.clear()
-        self._pool.clear()
+        self._worker.clear()
 
     def begin(self) -> None:
         """Read off the present plan; it may have been there before anybody asked."""
@@ -200,7 +199,7 @@ class Runner(QObject):
     ) -> None:
         job = _Job(self._serial, scenario, outcomes, self._answers)
         self._jobs.append(job)
-        self._pool.start(job)
+        self._worker.start(job.run)
 
     def _take(self, serial: int, scenario: Scenario | None, outcome: PlanFigures) -> None:
         if serial != self._serial:

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from threading import Event
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
+from PySide6.QtCore import QObject, Signal
 
 from app.service.edits import Edit
 from app.service.planning_errors import Stopped, Unsound
@@ -16,6 +16,7 @@ from app.window.message_translation import translated
 from app.window.plan_snapshot import PlanSnapshot, picture_of
 from app.window.session import Session
 from app.window.wishes import conflict_sentence
+from app.window.worker import Worker
 from planner.values.book import Book
 from planner.values.moment import Interval
 from planner.values.plan import PassKey
@@ -39,7 +40,7 @@ class _Answers(QObject):
     came = Signal(int, object, object, str)
 
 
-class _Trying(QRunnable):
+class _Trying:
     def __init__(
         self,
         serial: int,
@@ -49,7 +50,6 @@ class _Trying(QRunnable):
         now: int,
         answers: _Answers,
     ) -> None:
-        super().__init__()
         self.stopped = Event()
         self._serial, self._asked, self._edit = serial, asked, edit
         self._before, self._now, self._answers = before, now, answers
@@ -102,8 +102,7 @@ class Trial(QObject):
         self._asked: AskedWish | None = None
         self._trying: _Trying | None = None
         self._book: Book | None = None
-        self._pool = QThreadPool(self)
-        self._pool.setMaxThreadCount(1)
+        self._worker = Worker()
         self._answers = _Answers()
         self._answers.came.connect(self._take)
         session.opened.connect(self.drop)
@@ -131,21 +130,21 @@ class Trial(QObject):
         session.make_way()
         self.began.emit()
         self._trying = _Trying(self._serial, asked, edit, picture, session.now, self._answers)
-        self._pool.start(self._trying)
+        self._worker.start(self._trying.run)
 
     def drop(self) -> None:
         """Forget what is being tried."""
         self._serial += 1
         if self._trying is not None:
             self._trying.stopped.set()
-        self._pool.clear()
+        self._worker.clear()
         if self._asked is not None:
             self._asked = None
             self._session.go_on()
 
     def wait(self) -> None:
         """Wait until nothing is being tried any more."""
-        self._pool.waitForDone()
+        self._worker.wait()
 
     def _take(self, serial: int, edit: Edit, trial: PlanSnapshot | None, why: str) -> None:
         asked = self._asked

@@ -51,7 +51,7 @@ def test_a_picture_looks_like_what_is_painted(
 
 @pytest.mark.usefixtures("qapp")
 def test_pieces_of_one_size_and_colour_share_a_picture(monkeypatch: pytest.MonkeyPatch) -> None:
-    kept: dict[tuple[object, ...], QImage] = {}
+    kept = mark_drawing._Stamps()
     monkeypatch.setattr(mark_drawing, "_STAMPS", kept)
     _painted(LIGHT, Tool.AIRBRUSH, faded=False)
     assert len(kept) == len(RECTS)
@@ -59,3 +59,12 @@ def test_pieces_of_one_size_and_colour_share_a_picture(monkeypatch: pytest.Monke
     assert len(kept) == len(RECTS)
     _painted(LIGHT, Tool.AIRBRUSH, faded=True)
     assert len(kept) == 2 * len(RECTS)
+
+
+def test_only_so_much_of_the_pictures_is_kept(monkeypatch: pytest.MonkeyPatch) -> None:
+    kept = mark_drawing._Stamps()
+    images = [QImage(10, 10, QImage.Format.Format_ARGB32_Premultiplied) for _ in range(4)]
+    monkeypatch.setattr(mark_drawing, "MOST_STAMPED", 3 * images[0].sizeInBytes())
+    for at, image in enumerate(images):
+        kept.keep((at,), image)
+    assert [kept.get((at,)) is not None for at in range(4)] == [False, True, True, True]

@@ -81,7 +81,7 @@ def test_what_was_edited_while_the_same_book_was_read_again_is_there(
 
 def test_an_edit_between_reading_and_showing_is_there(qtbot, window: MainWindow) -> None:
     window.session.open_soon(window.session.path)
-    window.session._opening._pool.waitForDone()  # read, and word of it not heard yet
+    window.session._opening._worker.wait()  # read, and word of it not heard yet
     wake(window)
     opened: list[int] = []
     window.session.opened.connect(lambda: opened.append(1))
@@ -133,7 +133,7 @@ def test_another_book_waits_for_the_dialog_that_is_about_this_one(
     dialog = QDialog(window)
     dialog.open()
     window.session.open_soon(path)
-    window.session._opening._pool.waitForDone()
+    window.session._opening._worker.wait()
     qtbot.wait(150)
     settle(qapp)
     assert window.session.path == before

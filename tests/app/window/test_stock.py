@@ -173,9 +173,8 @@ def test_the_tree_is_sound_full_shorter_and_empty() -> None:
 def test_the_filter_looks_in_every_column_and_the_family(asked: str, names: set[str]) -> None:
     model = StockModel()
     model.show_families(families(stocked(), None, TODAY))
-    proxy = StockFilter()
+    proxy = StockFilter(model)
     QAbstractItemModelTester(proxy, FATAL)
-    proxy.setSourceModel(model)
     proxy.look_for(asked)
     found = set()
     for row in range(proxy.rowCount()):
