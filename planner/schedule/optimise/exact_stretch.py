@@ -41,12 +41,12 @@ class Exact:
         self.present: dict[int, Any] = {}
         self.hands: list[Any] = []
         self.begin, self.end = self.board.starts[0], self.board.ends[0]
-        self._passes(candidates)
-        self._gates()
+        self._no_pass_outside_its_hours(candidates)
+        self._no_gate_broken()
         dry = dry_as_at(board, self.begin)
         keep_apart(model, board, self.starts, dry, self.present)
-        self._loads()
-        self._stands()
+        self._colour_loaded_where_sprayed()
+        self._no_drying_place_overfull()
         self.model.add_no_overlap(self.hands)
 
     def order(self, solver: cp_model.CpSolver) -> list[int]:
@@ -54,7 +54,7 @@ class Exact:
         chosen = [i for i, literal in self.present.items() if solver.boolean_value(literal)]
         return sorted(chosen, key=lambda index: solver.value(self.starts[index]))
 
-    def _passes(self, candidates: dict[int, Any]) -> None:
+    def _no_pass_outside_its_hours(self, candidates: dict[int, Any]) -> None:
         board, here = self.board, self.here
         for index, literal in candidates.items():
             one = board.problem.activities[index].one
@@ -82,7 +82,7 @@ class Exact:
                 room = deadline - one.minutes if ends else deadline - 1
                 self.model.add(start <= room).only_enforce_if(literal)
 
-    def _gates(self) -> None:
+    def _no_gate_broken(self) -> None:
         """Hold pairs done in this stretch to the minute, with their lags as at its beginning."""
         problem, board = self.board.problem, self.board
         for number, (before, after) in enumerate(problem.ends):
@@ -115,7 +115,7 @@ class Exact:
                     gap = self.starts[after] - self.starts[before]
                     self.model.add(gap >= minutes).only_enforce_if(both)
 
-    def _loads(self) -> None:
+    def _colour_loaded_where_sprayed(self) -> None:
         """Give each colour used a block, with its set-up before it and a cleaning after all."""
         problem = self.board.problem
         by_colour: dict[str, list[int]] = defaultdict(list)
@@ -137,7 +137,7 @@ class Exact:
         )
         self.hands.append(cleaning)
         opening = model.new_int_var(self.begin, self.end, "")
-        self._keep_out(opening, clean + airbrush.clean_minutes, any_load)
+        self._no_work_while_loading(opening, clean + airbrush.clean_minutes, any_load)
         blocks, family_blocks, firsts = [], [], []
         for loads in families.values():
             family_used = model.new_bool_var("")
@@ -173,7 +173,7 @@ class Exact:
         if len(family_blocks) > 1:
             model.add_no_overlap(family_blocks)
 
-    def _keep_out(self, opening: Any, closed: Any, any_load: Any) -> None:
+    def _no_work_while_loading(self, opening: Any, closed: Any, any_load: Any) -> None:
         """Hand work that outlasts the idle limit goes before the first load or after cleaning."""
         problem = self.board.problem
         idle = min(airbrush.idle_limit_minutes for airbrush in problem.book.gear.airbrushes)
@@ -211,7 +211,7 @@ class Exact:
             model.add(high >= ends).only_enforce_if(literal)
         return model.new_optional_interval_var(low, size, high, used, "")
 
-    def _stands(self) -> None:
+    def _no_drying_place_overfull(self) -> None:
         """Count drying places from a pass to the end of the stretch or until dry to handle."""
         problem, here = self.board.problem, self.here
         places: dict[str, list[int]] = defaultdict(list)
@@ -225,7 +225,7 @@ class Exact:
             intervals, demands = [], []
             for index in indices:
                 activity = problem.activities[index]
-                stays = activity.one.minutes + self._handle(index)
+                stays = activity.one.minutes + self._dry_to_handle_after(index)
                 start, literal = self.starts[index], self.present[index]
                 interval = self.model.new_optional_fixed_size_interval_var(
                     start, stays, literal, ""
@@ -239,7 +239,7 @@ class Exact:
                     demands.append(stands)
             self.model.add_cumulative(intervals, demands, room)
 
-    def _handle(self, index: int) -> int:
+    def _dry_to_handle_after(self, index: int) -> int:
         """Return the minutes until a pass's films may be held, as if laid at the beginning."""
         return self.board.problem.handle_minutes(index, self.begin)
 

@@ -71,13 +71,13 @@ class Master:
         self.first = self._first_stretches()
         self.passes = [i for i in self.passes if self.first[i] < self.count]
         self.by: dict[tuple[int, int], Literal] = {}
-        self._place()
-        self._link()
-        self._fill()
+        self._no_pass_without_room()
+        self._no_gate_broken()
+        self._no_overfull_stretch()
         if goal is not None:
-            self._end_by(goal)
+            self._no_end_after_goal(goal)
 
-    def _end_by(self, goal: int) -> None:
+    def _no_end_after_goal(self, goal: int) -> None:
         """What is too late for its followers to end by the stretch ``goal`` is not done."""
         for index, number in latest(self.board, self.links, lambda _: goal).items():
             if index in self.first and number < goal:
@@ -110,7 +110,7 @@ class Master:
             first[index] = number
         return first
 
-    def _place(self) -> None:
+    def _no_pass_without_room(self) -> None:
         model = self.model
         for index in self.passes:
             first = self.first[index]
@@ -123,9 +123,9 @@ class Master:
             least = self.board.least(index)
             for number in range(first, self.count):
                 if all(slot.end - slot.start < least for slot in slots[number]):
-                    self._equal(self.done_by(index, number), self.done_by(index, number - 1))
+                    self._same_answer(self.done_by(index, number), self.done_by(index, number - 1))
 
-    def _equal(self, literal: Literal, other: Literal) -> None:
+    def _same_answer(self, literal: Literal, other: Literal) -> None:
         self.model.add(literal == other)
 
     def _clause(self, *literals: Literal) -> None:
@@ -137,41 +137,41 @@ class Master:
             kept = [self.model.new_constant(0)]
         self.model.add_bool_or(kept)
 
-    def _link(self) -> None:
+    def _no_gate_broken(self) -> None:
         known = set(self.passes)
         for link in self.links:
             if link.after not in known:
                 continue
             if link.before not in known:
-                self._never(link.after)
+                self._not_on_this_board(link.after)
                 continue
             soonest = NEVER
             for number in reversed(range(self.first[link.before], self.count)):
                 soonest = min(soonest, link.first(number))
-                self._order(link, number, soonest)
-                self._span(link, number)
+                self._no_follower_too_soon(link, number, soonest)
+                self._no_follower_between_windows(link, number)
         if not self.whole:
-            self._follow(known)
+            self._no_work_before_what_is_left(known)
 
-    def _follow(self, known: set[int]) -> None:
+    def _no_work_before_what_is_left(self, known: set[int]) -> None:
         """What comes after a pass that is left for later is left for later, too."""
         for link in self.links:
             if link.after in known and link.before in known:
                 end = self.count - 1
                 self._clause(_no(self.done_by(link.after, end)), self.done_by(link.before, end))
 
-    def _never(self, index: int) -> None:
+    def _not_on_this_board(self, index: int) -> None:
         for number in range(self.first[index], self.count):
             self._clause(_no(self.done_by(index, number)))
 
-    def _order(self, link: Reach, number: int, soonest: int) -> None:
+    def _no_follower_too_soon(self, link: Reach, number: int, soonest: int) -> None:
         """Not before ``soonest``, if the earlier pass is in ``number`` or later."""
         if soonest < NEVER:
             self._clause(
                 self.done_by(link.before, number - 1), _no(self.done_by(link.after, soonest - 1))
             )
 
-    def _span(self, link: Reach, number: int) -> None:
+    def _no_follower_between_windows(self, link: Reach, number: int) -> None:
         spans = link.spans[number]
         if spans is None:
             return
@@ -193,7 +193,7 @@ class Master:
         if final < self.count - 1:
             self._clause(*not_here, self.done_by(after, final))
 
-    def _fill(self) -> None:
+    def _no_overfull_stretch(self) -> None:
         """The minutes of a stretch hold its passes and their least set-ups."""
         self.setups: list[Any] = []
         by_stretch: dict[int, list[int]] = defaultdict(list)
@@ -201,18 +201,20 @@ class Master:
             for number in range(self.first[index], self.count):
                 by_stretch[number].append(index)
         for number in range(self.count):
-            self._fill_one(number, by_stretch[number])
+            self._no_overfull(number, by_stretch[number])
 
-    def _fill_one(self, number: int, passes: list[int]) -> None:
+    def _no_overfull(self, number: int, passes: list[int]) -> None:
         board, model = self.board, self.model
         length = board.ends[number] - board.starts[number]
-        setup = self._setup(number, [i for i in passes if board.problem.activities[i].one.load])
+        setup = self._colour_loaded_where_sprayed(
+            number, [i for i in passes if board.problem.activities[i].one.load]
+        )
         self.setups.append(setup)
         minutes = sum(board.least(index) * self.within(index, number) for index in passes)
         if passes:
             model.add(minutes + setup <= length)
 
-    def _setup(self, number: int, sprayed: list[int]) -> Any:
+    def _colour_loaded_where_sprayed(self, number: int, sprayed: list[int]) -> Any:
         """Return the least set-up minutes of a stretch; tie them to the colours used."""
         held = self.board.held if number == 0 else NOTHING_HELD
         washing = self.board.washing if number == 0 else 0

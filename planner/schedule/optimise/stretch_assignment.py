@@ -235,10 +235,10 @@ class AssignmentWindow:
             domain = shares.domain(index, window, known)
             self.places[index] = {number: self.model.new_bool_var("") for number in domain}
             self.model.add_exactly_one(self.places[index].values())
-        self._link()
+        self._no_gate_broken()
         self.terms: list[Any] = []
         for position, number in enumerate(window):
-            self._fill(number, position, weights)
+            self._stretch_overfull_at_a_price(number, position, weights)
         for passes in cuts:
             here = self.in_stretch(window[0])
             if passes <= here.keys():
@@ -265,7 +265,7 @@ class AssignmentWindow:
             for index, places in self.places.items()
         }
 
-    def _link(self) -> None:
+    def _no_gate_broken(self) -> None:
         add, shares = self.model.add_bool_or, self.shares
         for after, places in self.places.items():
             for link in shares.ties.incoming[after]:
@@ -279,10 +279,10 @@ class AssignmentWindow:
                 for after in shares.ties.too_far(index, number) & here.keys():
                     add([literal.negated(), here[after].negated()])
 
-    def _fill(self, number: int, position: int, weights: Weights) -> None:
+    def _stretch_overfull_at_a_price(self, number: int, position: int, weights: Weights) -> None:
         shares, board, model = self.shares, self.shares.board, self.model
         here = self.in_stretch(number)
-        setup = self._setup(here)
+        setup = self._colour_loaded_where_sprayed(here)
         work = sum(shares.minutes[i] * literal for i, literal in here.items())
         over = model.new_int_var(0, 10_000 if position else self._longest(here, number), "")
         model.add(work + setup - over <= board.ends[number] - board.starts[number])
@@ -308,7 +308,7 @@ class AssignmentWindow:
         longest = max((self.shares.minutes[index] for index in here), default=0)
         return max(0, longest - (board.ends[number] - board.starts[number]))
 
-    def _setup(self, here: dict[int, Literal]) -> Any:
+    def _colour_loaded_where_sprayed(self, here: dict[int, Literal]) -> Any:
         """Return the least set-up minutes of a stretch, tied to the colours used in it."""
         problem = self.shares.board.problem
         sprayed = {i: load for i in here if (load := problem.activities[i].one.load)}

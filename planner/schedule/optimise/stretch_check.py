@@ -69,12 +69,12 @@ def possible(
         starts[index] = model.new_int_var_from_domain(cp_model.Domain.from_intervals(spans), "")
         if not problem.activities[index].one.load:
             hands.append(model.new_fixed_size_interval_var(starts[index], least, ""))
-    _lags(model, board, number, starts)
+    _no_gate_broken(model, board, number, starts)
     keep_apart(
         model, board, starts, shortest_dry(board, board.starts[number], board.ends[number], 1)
     )
     held = board.held if number == 0 else NOTHING_HELD
-    _sprays(model, board, starts, hands, begin, end, held)
+    _colour_loaded_where_sprayed(model, board, starts, hands, begin, end, held)
     model.add_no_overlap(hands)
     solver = solver_of(WorkBudget(CHECK_WORK, seed=work.seed))
     status = solver.solve(model)
@@ -83,7 +83,7 @@ def possible(
     return True if status in (cp_model.OPTIMAL, cp_model.FEASIBLE) else None
 
 
-def _lags(model: Any, board: Board, number: int, starts: dict[int, Any]) -> None:
+def _no_gate_broken(model: Any, board: Board, number: int, starts: dict[int, Any]) -> None:
     """Hold the gates between the passes, at their shortest."""
     problem = board.problem
     for gate, (before, after) in enumerate(problem.ends):
@@ -94,7 +94,7 @@ def _lags(model: Any, board: Board, number: int, starts: dict[int, Any]) -> None
         gap = starts[after] - starts[before]
         options = []
         for window in own.windows:
-            least, most = _span(board, gate, window, number, before)
+            least, most = _gap_allowed(board, gate, window, number, before)
             if least > board.ends[number] - board.starts[number]:
                 continue
             literal = model.new_bool_var("")
@@ -109,7 +109,7 @@ def _lags(model: Any, board: Board, number: int, starts: dict[int, Any]) -> None
                 model.add(start - starts[before] >= board.lasts(before))
 
 
-def _span(
+def _gap_allowed(
     board: Board, gate: int, window: Window, number: int, before: int
 ) -> tuple[int, int | None]:
     """Return the least gap between two starts, and what the later must end or start before."""
@@ -127,7 +127,7 @@ def _span(
     return least, closes.minutes
 
 
-def _sprays(
+def _colour_loaded_where_sprayed(
     model: Any,
     board: Board,
     starts: dict[int, Any],
