@@ -54,7 +54,7 @@ class RecordEntry:
 
     project: Project
     fact: Logged
-    one: Pass
+    pass_: Pass
 
     @property
     def minutes(self) -> int | None:
@@ -163,7 +163,7 @@ class _Record:
             yield message("work"), message("{hours} on {n} days", hours=_hours(whole), n=evenings)
         by_stage: Counter[Stage] = Counter()
         for entry in self.entries:
-            by_stage[entry.one.step.stage] += entry.minutes or 0
+            by_stage[entry.pass_.step.stage] += entry.minutes or 0
         if by_stage:
             stages = [
                 row((stage, _hours(minutes)), " ") for stage, minutes in by_stage.most_common()
@@ -226,8 +226,8 @@ class _Record:
         return (
             wording.clock_time(minute_of(fact.start), self.zone),
             fact.model,
-            row((_work(entry), entry.one.step.tool)),
-            row(_laid(entry.one), "; "),
+            row((_work(entry), entry.pass_.step.tool)),
+            row(_laid(entry.pass_), "; "),
             minutes,
             row(filter(None, air)),
             row(
@@ -244,7 +244,7 @@ class _Record:
         """Yield coats and mixes as they were used."""
         coats: Counter[str] = Counter()
         for entry in self.entries:
-            coats.update({coating for _, coating in entry.one.films})
+            coats.update({coating for _, coating in entry.pass_.films})
         used: defaultdict[str, float] = defaultdict(float)
         for entry in self.entries:
             for other in entry.fact.used:
@@ -345,7 +345,7 @@ class _Record:
 
 
 def _work(entry: RecordEntry) -> str:
-    step = entry.one.step
+    step = entry.pass_.step
     title = row((step.stage,))
     if step.title:
         title = message("{stage}: {title}", stage=step.stage, title=step.title)

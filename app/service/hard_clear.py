@@ -41,8 +41,8 @@ def hard_clears(table: PartialSchedule) -> tuple[HardClear, ...]:
     """
     slowest: dict[tuple[str, str], HardClear] = {}
     for activity in table.problem.activities:
-        key = activity.one.key
-        for place, name in activity.one.films:
+        key = activity.pass_.key
+        for place, name in activity.pass_.films:
             if table.problem.coatings[name].family not in OIL_BORNE:
                 continue
             opens = None

@@ -75,8 +75,8 @@ def _lanes(laid: ReplayedPlan) -> tuple[Lane, ...]:
     """Group the parts of each model that the same passes touch, in order of the parts."""
     touched: dict[tuple[str, str, str], list[PassKey]] = defaultdict(list)
     for activity in laid.problem.activities:
-        key = activity.one.key
-        for name in activity.one.parts:
+        key = activity.pass_.key
+        for name in activity.pass_.parts:
             touched[key.project, key.model, name].append(key)
     lanes: list[Lane] = []
     for project in laid.book.projects:

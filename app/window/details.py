@@ -97,7 +97,7 @@ class Details(QScrollArea):
         laid, zone, now = picture.laid, picture.zone, picture.plan.now
         waiting: dict[PassKey, int] = {}
         for index in laid.problem.after[laid.problem.index[key]]:
-            after = laid.problem.activities[index].one.key
+            after = laid.problem.activities[index].pass_.key
             placed = laid.placed.get(after)
             waiting[after] = placed.start if placed else -1
         lines = []

@@ -133,7 +133,7 @@ def _last_coats(laid: ReplayedPlan) -> Iterator[FilmEvent]:
     waits = {gate.before for gate in laid.problem.gates if gate.after not in facts}
     told: set[tuple[PassKey, str]] = set()
     for spot, (index, _) in laid.table.top.items():
-        pass_ = laid.problem.activities[index].one
+        pass_ = laid.problem.activities[index].pass_
         coating = dict(pass_.films)[spot[2]]
         if facts.get(pass_.key) is None or pass_.key in waits or (pass_.key, coating) in told:
             continue

@@ -53,7 +53,7 @@ def instead(
     left_out = set(without)
     found = []
     for activity in table.problem.activities:
-        pass_ = activity.one
+        pass_ = activity.pass_
         if activity.index in table.end or pass_.key in left_out or activity.blocked:
             continue
         if any(before not in table.end for before in activity.before):
@@ -94,7 +94,7 @@ def leaves_time(book: Book, key: PassKey, now: int, *, cure: Cure | None = None)
 
 def offer(table: PartialSchedule, fit: Fit) -> Other:
     """Return a fit as what is offered."""
-    pass_ = table.problem.activities[fit.index].one
+    pass_ = table.problem.activities[fit.index].pass_
     return Other(
         key=pass_.key,
         stage=pass_.step.stage,
@@ -112,7 +112,7 @@ def keeps_windows(table: PartialSchedule, fit: Fit, stretch: Stretch) -> bool:
     running = [index for index in table.awaited if index != fit.index]
     for index in running:
         before, after = table.deadline(index), trial.deadline(index)
-        takes = table.problem.activities[index].one.minutes
+        takes = table.problem.activities[index].pass_.minutes
         if before >= FOREVER or before <= table.time + takes:
             continue  # never closes, or cannot be met any more as it is
         if after < fit.free + takes:
@@ -138,7 +138,7 @@ def _in_time(trial: PartialSchedule, index: int, free: int, stretch: Stretch) ->
         if here is None:
             return False
         start = max(opens, here.interval.start)
-        end, free = start + activity.one.minutes, start + activity.one.hands
+        end, free = start + activity.pass_.minutes, start + activity.pass_.hands
         if free <= here.interval.end and (end if ends_by else start) <= deadline:
             return True
         opens = here.interval.end
@@ -173,12 +173,12 @@ def takers(
     table = laid(book, now, cure)
     found = []
     for activity in table.problem.activities:
-        pass_ = activity.one
+        pass_ = activity.pass_
         places = tuple(place for place, name in pass_.films if name == coating)
         if not places or activity.index in table.end:
             continue
         missing = [
-            table.problem.activities[before].one.key.step
+            table.problem.activities[before].pass_.key.step
             for before in activity.before
             if before not in table.end
         ]

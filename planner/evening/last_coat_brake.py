@@ -62,14 +62,14 @@ def braked(
     mine = table.problem.index.get(key)
     if mine is None:
         return ()
-    pass_ = table.problem.activities[mine].one
+    pass_ = table.problem.activities[mine].pass_
     if not is_last(pass_.step):
         return ()
     found: dict[tuple[int, str], list[str]] = {}
     for (project, model, place), (index, _) in table.top.items():
         here = (project, model) == key[:2] and place.partition("/")[0] in pass_.parts
         if here and index != mine:
-            coating = dict(table.problem.activities[index].one.films)[place]
+            coating = dict(table.problem.activities[index].pass_.films)[place]
             found.setdefault((index, coating), []).append(place)
     told = [
         _below(table, index, coating, tuple(places), at)
@@ -91,5 +91,5 @@ def _below(
         ready = cure.ready_at(film, state, Band.LATE)
         if ready is not None and ready <= at:
             reached = state
-    step = table.problem.activities[index].one.key.step
+    step = table.problem.activities[index].pass_.key.step
     return TopFilm(places, coating, step, reached, cure.ready_at(film, HARD, Band.LATE))

@@ -32,7 +32,7 @@ def laid(
         if index is None:
             continue
         start = minute_of(entry.start, up=False)
-        pass_ = problem.activities[index].one
+        pass_ = problem.activities[index].pass_
         left = start + pass_.minutes if pass_.alone else 0
         end = max(now, left) if entry.end is None else minute_of(entry.end)
         table.lay(index, start, max(start + 1, end))

@@ -84,7 +84,7 @@ def missed(book: Book, now: int, *, cure: Cure | None = None) -> tuple[Missed, .
         waits = before in table.end and after not in table.end
         if not gate.closes or not waits or not _next_up(table, after):
             continue
-        takes = problem.activities[after].one.minutes if gate.closing is Bound.END else 0
+        takes = problem.activities[after].pass_.minutes if gate.closing is Bound.END else 0
         windows = table.windows(number)
         shut = [
             window for window in windows if window.closes < FOREVER and window.closes <= now + takes

@@ -32,7 +32,7 @@ def network(book: Book, project: Project, model: Model) -> nx.DiGraph[PassKey]:
 
     graph: nx.DiGraph[PassKey] = nx.DiGraph()
     for pass_ in expand(project, model):
-        graph.add_node(pass_.key, one=pass_)
+        graph.add_node(pass_.key, work=pass_)
     for gate in gates_of(book, project, model):
         if not graph.has_edge(gate.before, gate.after):
             graph.add_edge(gate.before, gate.after, gates=[])

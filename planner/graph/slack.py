@@ -78,7 +78,7 @@ def slack(book: Book, project: Project, now: int, cure: Cure) -> Slack:
             gates = [
                 gate for _, _, data in graph.in_edges(key, data=True) for gate in data["gates"]
             ]
-            walk.do(graph.nodes[key]["one"], gates)
+            walk.do(graph.nodes[key]["work"], gates)
         graph.clear()  # a graph holds itself, and would keep all of this until a clearing up
     found = critical_path(walk.lags(), release=dict.fromkeys(walk.graph, now))
     times = {key: of for key, of in found.times.items() if isinstance(key, PassKey)}

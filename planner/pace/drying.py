@@ -100,7 +100,7 @@ def learned_drying(book: Book, now: int, *, cure: Cure | None = None) -> tuple[D
             if index is None or index not in table.end:
                 continue
             films: dict[str, Film] = {}
-            for place, name in problem.activities[index].one.films:
+            for place, name in problem.activities[index].pass_.films:
                 films.setdefault(name, table.film(index, place))
             for film in films.values():
                 bound = _bound(problem.cure, film, look)

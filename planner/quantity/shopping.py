@@ -184,9 +184,9 @@ def _consumables(book: Book, passes: tuple[Ahead, ...]) -> Iterator[ConsumableLi
         consumable = have.consumable
         # A pass under way stands in the logbook: what it takes is off the stock already.
         mine = [
-            (each.at, each.one.key, consumable.per_pass)
+            (each.at, each.pass_.key, consumable.per_pass)
             for each in passes
-            if each.begun is None and each.one.step.stage in consumable.stages
+            if each.begun is None and each.pass_.step.stage in consumable.stages
         ]
         if mine and consumable.per_pass > 0:
             yield ConsumableLine(
@@ -202,7 +202,7 @@ def _consumables(book: Book, passes: tuple[Ahead, ...]) -> Iterator[ConsumableLi
 def _at_hand(book: Book, passes: tuple[Ahead, ...]) -> tuple[str, ...]:
     wanted: set[str] = set()
     for each in passes:
-        for _, colour in each.one.films:
+        for _, colour in each.pass_.films:
             if book.coating(colour).family in NOT_BY_VOLUME:
                 mix = book.mix(colour)
                 wanted.update(portion.coating for portion in mix.portions) if mix else wanted.add(
@@ -214,9 +214,9 @@ def _at_hand(book: Book, passes: tuple[Ahead, ...]) -> tuple[str, ...]:
 def _no_area(book: Book, passes: tuple[Ahead, ...]) -> Iterator[NoArea]:
     seen: set[tuple[str, str, str]] = set()
     for each in passes:
-        key = each.one.key
+        key = each.pass_.key
         areas = areas_of(book.project(key.project).model(key.model))
-        for place, colour in each.one.films:
+        for place, colour in each.pass_.films:
             spot = (key.project, key.model, place)
             measured = book.coating(colour).family not in NOT_BY_VOLUME
             if measured and areas[place].found is AreaSource.MISSING and spot not in seen:

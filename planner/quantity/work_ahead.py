@@ -34,7 +34,7 @@ class Draw:
 class Ahead:
     """A pass not yet done: when it is planned, and what of it is in the logbook."""
 
-    one: Pass
+    pass_: Pass
     placed: Placement | None
     begun: Logged | None
 
@@ -75,16 +75,16 @@ def draws(book: Book, plan: Plan | None, passes: tuple[Ahead, ...]) -> tuple[Dra
     for each in passes:
         used = {used.coating: used.ml for used in each.begun.used} if each.begun else {}
         rest: dict[str, float] = defaultdict(float, used)
-        for take in coating_needed(book, each.one, each.placed.airbrush if each.placed else ""):
-            load = filled.get(each.one.key)
-            ml = load.share_of(each.one.key) if load else take.ml
+        for take in coating_needed(book, each.pass_, each.placed.airbrush if each.placed else ""):
+            load = filled.get(each.pass_.key)
+            ml = load.share_of(each.pass_.key) if load else take.ml
             for measure in measures_of(book, take.colour, ml):
                 off = min(measure.ml, rest[measure.coating])
                 rest[measure.coating] -= off
                 found.append(
                     Draw(
                         at=each.at,
-                        key=each.one.key,
+                        key=each.pass_.key,
                         colour=take.colour,
                         coating=measure.coating,
                         ml=measure.ml - off,

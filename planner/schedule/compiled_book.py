@@ -46,7 +46,7 @@ class Activity:
     """
 
     index: int
-    one: Pass
+    pass_: Pass
     project: int
     gates: tuple[int, ...]
     before: tuple[int, ...]
@@ -134,7 +134,7 @@ class CompiledBook:
             self.activities.append(
                 Activity(
                     index=start + offset,
-                    one=one,
+                    pass_=one,
                     project=number,
                     gates=tuple(felt),
                     before=tuple(before),
@@ -164,15 +164,15 @@ class CompiledBook:
         groups = Groups()
         coats: dict[str, list[int]] = defaultdict(list)
         for one in own:
-            coats[f"{one.one.key.model}/{one.one.step.id}"].append(one.index)
-            if Trait.ONE_STRETCH in one.one.step.traits:
-                groups.bind(coats[f"{one.one.key.model}/{one.one.step.id}"])
+            coats[f"{one.pass_.key.model}/{one.pass_.step.id}"].append(one.index)
+            if Trait.ONE_STRETCH in one.pass_.step.traits:
+                groups.bind(coats[f"{one.pass_.key.model}/{one.pass_.step.id}"])
         for pin in project.pins:
             if pin.beside is not None:
                 mine = coats[f"{pin.model}/{pin.step}"]
                 groups.bind([mine[(pin.coat or 1) - 1], coats[pin.beside][0]])
         ended = {before for one in own for before in one.before}
-        pilots = [one.index for one in own if one.one.key.model == project.pilot]
+        pilots = [one.index for one in own if one.pass_.key.model == project.pilot]
         last = tuple(index for index in pilots if index not in ended)
         for one in own:
             waits = last if (project.log or not one.before) and one.index not in pilots else ()
@@ -259,7 +259,7 @@ class CompiledBook:
                 min(one.hands, one.step.least_piece or one.hands) + bool(one.load) * cleaning,
                 one.load,
             )
-            for one in (activity.one for activity in self.activities)
+            for one in (activity.pass_ for activity in self.activities)
         ]
 
     @cached_property
@@ -293,7 +293,7 @@ class CompiledBook:
         if not gate.place:
             return GateKind(gate.windows)
         earlier = self.activities[self.ends[number][0]]
-        coating = next(name for place, name in earlier.one.films if place == gate.place)
+        coating = next(name for place, name in earlier.pass_.films if place == gate.place)
         return GateKind(gate.windows, coating, earlier.location, gate.pooled)
 
     @cached_property

@@ -70,7 +70,7 @@ def gates_open(table: PartialSchedule, index: int, time: int) -> int | None:
     Bench time, tools and drying places are not looked at.
     """
     activity = table.problem.activities[index]
-    settled = _settle(table, activity, time, activity.one.minutes)
+    settled = _settle(table, activity, time, activity.pass_.minutes)
     return None if settled is None else settled[0]
 
 
@@ -91,13 +91,13 @@ def _fit_in(
     table: PartialSchedule, index: int, stretch: Stretch, time: int, aim: bool = False
 ) -> Fit | None:
     activity = table.problem.activities[index]
-    if activity.one.step.helper and stretch.people < 2:
+    if activity.pass_.step.helper and stretch.people < 2:
         return None
     bound = activity.together and index not in table.left
     if bound and table.bound_to(index) not in (None, stretch):
         return None
     begin = max(time, stretch.interval.start)
-    if activity.one.step.tool is Tool.AIRBRUSH:
+    if activity.pass_.step.tool is Tool.AIRBRUSH:
         best = None
         for airbrush in table.problem.book.gear.airbrushes:
             fit = _spray(table, activity, stretch, begin, airbrush, aim)
@@ -150,7 +150,7 @@ def _settle(
             prepare = max(prepare, found[1])
         if prepare:  # preparing holds the unit as well
             start = max(start, max(time, fingers) + prepare + lead)
-        pinned = _pinned(activity, start, minutes - activity.one.alone)
+        pinned = _pinned(activity, start, minutes - activity.pass_.alone)
         if pinned is None:
             return None
         start = pinned
@@ -196,7 +196,7 @@ def _by_hand(
         if found is None:
             continue
         start, end, prepare, last = found
-        free = end - activity.one.alone
+        free = end - activity.pass_.alone
         if loaded and not cleans and not _all_keep(table, loaded, loaded, stretch, free):
             continue
         hands = begin if cleans else start - prepare
@@ -214,13 +214,13 @@ def _handwork(
     if settled is None:
         return None
     start, prepare = settled
-    left = table.left.get(activity.index, activity.one.hands)
+    left = table.left.get(activity.index, activity.pass_.hands)
     room = stretch.interval.end - start
     if activity.life is not None:
         room = min(room, activity.life)  # what was mixed for this piece
     fair = table.problem.fair_until(activity.index, start, start + left) - start
     cut = left > room or activity.smells or fair < left
-    least = activity.one.step.least_piece if cut else None
+    least = activity.pass_.step.least_piece if cut else None
     if least:
         room = min(room, fair)
     elif fair < left:
@@ -228,7 +228,7 @@ def _handwork(
     if least and activity.smells:
         room = min(room, _unsmelt(table, start, left))
     if left <= room:
-        return start, start + left + activity.one.alone, prepare, True
+        return start, start + left + activity.pass_.alone, prepare, True
     if least and not _tied(table, activity):
         piece = min(room, left - least)
         if piece >= least:
@@ -257,15 +257,15 @@ def _spray(
     others = [name for name in loaded if name != airbrush.name]
     cup = table.cups.get(airbrush.name, EMPTY)
     after = airbrush.clean_minutes + _cleaning(table, others)
-    for cleans in _ways(table, airbrush, cup, activity.one.load):
+    for cleans in _ways(table, airbrush, cup, activity.pass_.load):
         opens = begin + (airbrush.clean_minutes if cleans else 0)
         held = EMPTY if cleans else cup
-        kind, minutes = setup_for(table, airbrush, held, activity.one.load)
+        kind, minutes = setup_for(table, airbrush, held, activity.pass_.load)
         found = _clear_start(table, activity, stretch, opens, minutes, after, aim)
         if found is None:
             continue
         start, prepare = found
-        end = start + activity.one.minutes
+        end = start + activity.pass_.minutes
         mixed = held.mixed if kind is None else start - minutes
         if (
             end + after > stretch.interval.end
@@ -314,7 +314,7 @@ def _clear_start(
 
     ``lead`` and ``after`` are the set-up and cleaning minutes around it.
     """
-    minutes = table.left.get(activity.index, activity.one.minutes)
+    minutes = table.left.get(activity.index, activity.pass_.minutes)
     time = opens
     for _ in range(DRY_RUNS):
         settled = _settle(table, activity, time, minutes, lead, aim)
@@ -325,14 +325,14 @@ def _clear_start(
         if activity.wet:
             later = max(later, table.place_free_from(activity.index, start))
         if activity.light:
-            later = max(later, _daylight(table, start, minutes - activity.one.alone))
+            later = max(later, _daylight(table, start, minutes - activity.pass_.alone))
         if table.problem.fit_airs[activity.index]:
-            least = min(minutes - activity.one.alone, activity.one.step.least_piece or minutes)
+            least = min(minutes - activity.pass_.alone, activity.pass_.step.least_piece or minutes)
             later = max(later, _fair(table, activity.index, start, least, stretch.interval.end))
         if activity.loud:
             later = max(later, _silence(table, start - lead, start + minutes + after) + lead)
         if activity.smells:
-            least = min(minutes, activity.one.step.least_piece or minutes)
+            least = min(minutes, activity.pass_.step.least_piece or minutes)
             later = max(later, _silence(table, start, start + least, AIRED))
         if later == start:
             return start, prepare

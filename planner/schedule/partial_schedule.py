@@ -134,7 +134,7 @@ class PartialSchedule:
         """Record that an activity was done over [start, end) and what it left behind."""
         problem = self.problem
         activity = problem.activities[index]
-        one = activity.one
+        one = activity.pass_
         self.start[index], self.end[index] = start, end
         self.awaited.discard(index)
         if one.alone:
@@ -191,7 +191,7 @@ class PartialSchedule:
         """Keep the units of an activity on their drying places until ``handle``."""
         activity = self.problem.activities[index]
         until = handle
-        if activity.one.unit_after is not None:
+        if activity.pass_.unit_after is not None:
             for unit in activity.held:
                 until = max(until, self.drying.pop(unit, (0, 0, ""))[0])
         for unit, stands in activity.wet:
@@ -245,7 +245,7 @@ class PartialSchedule:
         wet = {
             (one.key.project, one.key.model, place)
             for begun in self.left
-            for one in (activities[begun].one,)
+            for one in (activities[begun].pass_,)
             for place, _ in one.films
         }
         return index not in self.left and not wet.isdisjoint(activities[index].fingers)

@@ -26,7 +26,7 @@ def clean(table: PartialSchedule, name: str, start: int) -> None:
 def place(table: PartialSchedule, fit: Fit) -> None:
     """Put a fit on the table: cleaning, preparation, set-up and the work itself."""
     activity = table.problem.activities[fit.index]
-    key = activity.one.key
+    key = activity.pass_.key
     if fit.cleans:
         table.time = fit.hands
         for name in [fit.airbrush] if fit.airbrush else sorted(table.cups):
@@ -37,16 +37,16 @@ def place(table: PartialSchedule, fit: Fit) -> None:
         table.bench.append(BenchWork(BenchKind.PREPARE, interval, serves=key))
     if fit.setup is not None:
         interval = Interval(fit.start - fit.setup_minutes, fit.start)
-        table.bench.append(BenchWork(fit.setup, interval, fit.airbrush, activity.one.load, key))
+        table.bench.append(BenchWork(fit.setup, interval, fit.airbrush, activity.pass_.load, key))
     if fit.airbrush:
         held = table.cups.get(fit.airbrush, EMPTY)
         mixed = held.mixed if fit.setup is None else fit.start - fit.setup_minutes
-        table.cups[fit.airbrush] = Cup(activity.one.load, mixed, fit.end)
+        table.cups[fit.airbrush] = Cup(activity.pass_.load, mixed, fit.end)
     pieces = (*table.pieces.get(fit.index, ()), Interval(fit.start, fit.end))
     table.pieces[fit.index] = pieces
     table.time = fit.free
     if not fit.last:
-        left = table.left.get(fit.index, activity.one.minutes)
+        left = table.left.get(fit.index, activity.pass_.minutes)
         table.left[fit.index] = left - (fit.end - fit.start)
         return
     table.left.pop(fit.index, None)

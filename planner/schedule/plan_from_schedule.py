@@ -23,7 +23,7 @@ def ends_of(problem: Problem, table: PartialSchedule) -> Ends:
         for model in project.models
     }
     for index, end in table.end.items():
-        key = problem.activities[index].one.key
+        key = problem.activities[index].pass_.key
         found[key.project, key.model] = max(found[key.project, key.model], end)
     for (project, model, _), until in table.wet.items():
         if until < FOREVER:

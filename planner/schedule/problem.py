@@ -95,11 +95,11 @@ class Problem:
         """Of each activity, when the air lets each of its coatings be laid (definition 10a)."""
         found = []
         for activity in self.activities:
-            step = activity.one.step
+            step = activity.pass_.step
             airs: dict[FitAir, None] = {}
-            if activity.one.films and not on_any_terms(step):
+            if activity.pass_.films and not on_any_terms(step):
                 course = self.cure.air(laid_in(self.book.room, step.tool).name)
-                for name in dict.fromkeys(name for _, name in activity.one.films):
+                for name in dict.fromkeys(name for _, name in activity.pass_.films):
                     airs.setdefault(fit_air(course, step, self.coatings[name]))
             found.append(tuple(airs))
         return found
@@ -133,7 +133,7 @@ class Problem:
             rest = 0
             for after, kind in self.frame.waits[node]:
                 rest = max(rest, tails[after] + (0 if kind is None else minutes[kind]))
-            tails[node] = min(NEVER_TAIL, self.activities[node].one.minutes + rest)
+            tails[node] = min(NEVER_TAIL, self.activities[node].pass_.minutes + rest)
         return tails
 
     def _minutes(self, kind: GateKind) -> int:
@@ -185,7 +185,7 @@ class Problem:
     def film_of(self, gate: int, laid: int) -> Film:
         """Return the film that a gate watches, laid by the minute ``laid``, melted into none."""
         earlier = self.activities[self.ends[gate][0]]
-        coating = self.coatings[dict(earlier.one.films)[self.gates[gate].place]]
+        coating = self.coatings[dict(earlier.pass_.films)[self.gates[gate].place]]
         thickness = coating.dry_film_um * self.gates[gate].pooled
         return Film(coating, thickness, earlier.location, laid)
 
@@ -193,7 +193,7 @@ class Problem:
         """Return how long an activity's films take to be dry to handle if laid at ``laid``."""
         activity = self.activities[index]
         longest = 0
-        for name in {name for _, name in activity.one.films}:
+        for name in {name for _, name in activity.pass_.films}:
             coating = self.coatings[name]
             film = Film(coating, coating.dry_film_um, activity.location, laid)
             ready = self.cure.ready_at(film, State.DRY_TO_HANDLE, Band.LATE)
@@ -206,7 +206,7 @@ class Problem:
         if not place:
             return False
         earlier = self.activities[self.ends[gate][0]]
-        recoat = self.coatings[dict(earlier.one.films)[place]].recoat
+        recoat = self.coatings[dict(earlier.pass_.films)[place]].recoat
         return any(window.merges for window in recoat)
 
     @cached_property
@@ -238,5 +238,5 @@ class Problem:
         number = {
             (due.project, model): at for at, due in enumerate(self.dues) for model in due.models
         }
-        keys = (activity.one.key for activity in self.activities)
+        keys = (activity.pass_.key for activity in self.activities)
         return [number.get((key.project, key.model)) for key in keys]

@@ -32,7 +32,7 @@ class _Read:
                 self.serving[work.serves].append(work)
         self.busy = sorted(
             [
-                (piece.end - problem.activities[problem.index[one.key]].one.alone, str(one.key))
+                (piece.end - problem.activities[problem.index[one.key]].pass_.alone, str(one.key))
                 for one in table.placements
                 for piece in one.pieces
             ]
@@ -120,7 +120,7 @@ def _gates(problem: Problem, table: PartialSchedule, index: int) -> list[_Bound]
         found.append((fingers, Cause.DRYING, "", "dry-to-handle"))
     last = max(problem.activities[index].before, key=table.end.__getitem__, default=None)
     if last is not None:
-        key = problem.activities[last].one.key
+        key = problem.activities[last].pass_.key
         found.append((table.end[last], Cause.ORDER, key, ""))
     return found
 
@@ -145,7 +145,7 @@ def _places(read: _Read, index: int, placed: Placement) -> list[_Bound]:
 
 
 def _wet_until(problem: Problem, table: PartialSchedule, index: int) -> int:
-    one = problem.activities[index].one
+    one = problem.activities[index].pass_
     spots = [(one.key.project, one.key.model, place) for place, _ in one.films]
     return max((table.wet.get(spot, 0) for spot in spots), default=0)
 

@@ -111,12 +111,12 @@ class SerialSchedule:
         for activity in self.problem.activities:
             if activity.index not in self.table.end and activity.index not in self.dead:
                 why = activity.blocked or self._waits_for(activity.index)
-                self.unplaced.append(Unplaced(activity.one.key, why))
+                self.unplaced.append(Unplaced(activity.pass_.key, why))
         self.unplaced.sort(key=lambda lost: self.problem.index[lost.key])
 
     def _waits_for(self, index: int) -> str:
         names = [
-            self.problem.activities[before].one.key.step
+            self.problem.activities[before].pass_.key.step
             for before in self.problem.activities[index].before
             if before not in self.table.end
         ]
@@ -137,7 +137,7 @@ class SerialSchedule:
             if entry.end is not None:
                 end = max(start + 1, minute_of(entry.end))
             else:
-                one = problem.activities[index].one
+                one = problem.activities[index].pass_
                 now = max(problem.now, start)
                 end = now + max(one.minutes - (now - start), LEAST_LEFT)
                 free = start + one.hands if one.alone else end
@@ -146,7 +146,7 @@ class SerialSchedule:
             done = Placement(key, (Interval(start, end),), entry.airbrush, logged=True)
             table.placements.append(done)
             table.lay(index, start, end)
-        ends = {problem.activities[index].one.key: end for index, end in table.end.items()}
+        ends = {problem.activities[index].pass_.key: end for index, end in table.end.items()}
         for name, held in left_in_cups(problem.book, problem.calendar, table.time, ends).items():
             table.cups[name] = Cup(*held)
         for index in table.end:
@@ -173,7 +173,7 @@ class SerialSchedule:
         activity = self.problem.activities[index]
         self.ready.discard(index)
         self.dead.add(index)
-        self.unplaced.append(Unplaced(activity.one.key, self._why(index)))
+        self.unplaced.append(Unplaced(activity.pass_.key, self._why(index)))
 
     def _why(self, index: int) -> str:
         activity = self.problem.activities[index]
@@ -190,7 +190,7 @@ class SerialSchedule:
                     step=gate.before.step,
                     why=gate.why,
                 )
-            if openings[-1].closes <= self.table.time + activity.one.minutes:
+            if openings[-1].closes <= self.table.time + activity.pass_.minutes:
                 self.missed.add(index)
                 return message(
                     "the window after {step} closes before it can be done", step=gate.before.step
@@ -203,17 +203,17 @@ class SerialSchedule:
             return clash
         if activity.allowed is not None:
             return message("its pin leaves no room; move or remove the pin")
-        if activity.one.step.helper:
+        if activity.pass_.step.helper:
             return message("needs two people, and no stretch of bench time has a helper")
         if activity.smells and self.problem.book.bench_time.quiet:
             return message(
                 "it smells for {minutes} minutes, and no stretch of bench time takes them and "
                 "{aired} more to air the room before quiet hours",
-                minutes=activity.one.minutes,
+                minutes=activity.pass_.minutes,
                 aired=AIRED,
             )
         return message(
-            "no stretch of bench time takes its {minutes} minutes", minutes=activity.one.hands
+            "no stretch of bench time takes its {minutes} minutes", minutes=activity.pass_.hands
         )
 
     def _air(self, activity: Activity) -> str:
@@ -370,7 +370,7 @@ class SerialSchedule:
         if own is not None:
             due = problem.dues[own]
             value += rule.due * max(-20_000, table.time + tail - due.at) * min(due.weight, 10)
-        value += setups.worth[activity.one.load]
+        value += setups.worth[activity.pass_.load]
         if rule.noise:
             value += self.random.gauss(0, rule.noise)
         bound = activity.closing or activity.together

@@ -55,7 +55,7 @@ def _awaited(laid: ReplayedPlan) -> Iterator[DryingFilm]:
 def _last_coats(laid: ReplayedPlan) -> Iterator[DryingFilm]:
     """Yield the top films that must only become dry-to-handle."""
     for (project, model, place), (index, _) in laid.table.top.items():
-        key = laid.problem.activities[index].one.key
+        key = laid.problem.activities[index].pass_.key
         wet = laid.table.wet[project, model, place]
         opens = None if wet >= FOREVER else wet
         yield _film(laid, key, place, State.DRY_TO_HANDLE, opens, waiting=None)

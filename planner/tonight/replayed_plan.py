@@ -46,7 +46,7 @@ class ReplayedPlan:
 
     def of(self, key: PassKey) -> Pass:
         """Return a pass by its key."""
-        return self.problem.activities[self.problem.index[key]].one
+        return self.problem.activities[self.problem.index[key]].pass_
 
     def window(self, number: int) -> GateOpening | None:
         """Return the window of a gate that the plan uses, or the next one ahead.

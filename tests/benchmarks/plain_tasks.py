@@ -104,7 +104,7 @@ def _film_waits(book: Book, now: int) -> dict[tuple[int, int], int]:
             continue
         ready = cure.opens_at(problem.film_of(number, now), opens, Band.LATE)
         assert ready is not None
-        one = problem.activities[after].one
+        one = problem.activities[after].pass_
         spot = vehicles[one.key.model], after - problem.index[_first(problem, one.key.model)]
         waits[spot] = max(waits.get(spot, 0), ready - now)
     return waits

@@ -93,7 +93,7 @@ class Grid:
                 self._bind(before, after, back)
         self.setups = _Setups(ties)
         activities = board.problem.activities
-        self.loads = [self.setups.bit(activities[index].one.load) for index in self.order]
+        self.loads = [self.setups.bit(activities[index].pass_.load) for index in self.order]
         self.after = [0] * len(self.order)
         for at in reversed(range(len(self.order))):
             for link in ties.outgoing[self.order[at]]:

@@ -52,7 +52,7 @@ class BestPlan:
         self.free_choice = any(
             step.or_in for p in book.projects for model in p.models for step in model.steps
         )
-        keys = {activity.one.key: at for at, activity in enumerate(problem.activities)}
+        keys = {activity.pass_.key: at for at, activity in enumerate(problem.activities)}
         self.pieces: Pieces = {
             keys[one.key]: one.pieces for one in first.placements if one.key in keys
         }

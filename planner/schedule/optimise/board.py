@@ -82,16 +82,16 @@ class Board:
 
     def _slots_by_kind(self, index: int) -> list[list[BoardSlot]]:
         activity = self.problem.activities[index]
-        sprayed = bool(activity.one.load)
+        sprayed = bool(activity.pass_.load)
         key = (
             sprayed,
             activity.loud,
             activity.smells,
             activity.light,
-            activity.one.step.helper,
+            activity.pass_.step.helper,
             activity.allowed,
-            activity.one.hands if activity.light else 0,
-            activity.one.alone if activity.loud or activity.smells else 0,
+            activity.pass_.hands if activity.light else 0,
+            activity.pass_.alone if activity.loud or activity.smells else 0,
             self.problem.fit_airs[index],
         )
         found = self._slots.get(key)
@@ -103,14 +103,14 @@ class Board:
     def _slots_in(self, index: int, number: int) -> list[BoardSlot]:
         problem, activity = self.problem, self.problem.activities[index]
         stretch = self.stretches[number]
-        if activity.one.step.helper and stretch.people < 2:
+        if activity.pass_.step.helper and stretch.people < 2:
             return []
         pieces = [(self.starts[number], self.ends[number])]
-        alone = activity.one.alone  # after hands it is still to be heard and smelt
+        alone = activity.pass_.alone  # after hands it is still to be heard and smelt
         if activity.loud:
             for quiet in problem.calendar.quiet(*pieces[0], alone):
                 pieces = _without(pieces, quiet)
-        if activity.one.load:
+        if activity.pass_.load:
             gear = problem.book.gear.airbrushes
             lead = min(airbrush.load_minutes for airbrush in gear)
             if number == 0 and self.held:
@@ -145,12 +145,12 @@ class Board:
 
     def lasts(self, index: int) -> int:
         """Return the least minutes from the start of a free activity to its end."""
-        return self._least[index] + self.problem.activities[index].one.alone
+        return self._least[index] + self.problem.activities[index].pass_.alone
 
     def _least_of(self, index: int) -> int:
         activity = self.problem.activities[index]
-        split = activity.one.step.least_piece
-        left = self.facts.left.get(index, activity.one.hands)
+        split = activity.pass_.step.least_piece
+        left = self.facts.left.get(index, activity.pass_.hands)
         return min(left, split) if split else left
 
     def first_start(self, index: int, minute: int) -> tuple[int, int] | None:
@@ -275,6 +275,6 @@ def grouped(problem: Problem, indices: list[int]) -> dict[tuple[str, str], list[
     """Return activities by (project, model)."""
     found: dict[tuple[str, str], list[int]] = defaultdict(list)
     for index in indices:
-        key = problem.activities[index].one.key
+        key = problem.activities[index].pass_.key
         found[key.project, key.model].append(index)
     return found

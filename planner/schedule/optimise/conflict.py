@@ -68,8 +68,8 @@ def _air(bare: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
             if reason:
                 text = message(
                     "{model}: the air forbids laying {step}: {reason}",
-                    model=activity.one.key.model,
-                    step=activity.one.key.step,
+                    model=activity.pass_.key.model,
+                    step=activity.pass_.key.step,
                     reason=reason,
                 )
                 relax = message("warm or dry the air, or mark the step as laid in any air")
@@ -102,7 +102,7 @@ def _structural(book: Book) -> Iterator[Demand]:
     problem = Problem(book, 0, cure=_no_cure(book), calendar=calendar_of(book.bench_time))
     for activity in problem.activities:
         if activity.blocked:
-            key = activity.one.key
+            key = activity.pass_.key
             text = message(
                 "{model}: {step}: {why}", model=key.model, step=key.step, why=activity.blocked
             )

@@ -97,9 +97,9 @@ def _rests(board: Board) -> list[int]:
         for gate in problem.gates_from.get(index, ()):
             after = problem.ends[gate][1]
             lag = board.earliest_after(gate, problem.now) - problem.now
-            rest = max(rest, lag + problem.activities[after].one.minutes + rests[after])
+            rest = max(rest, lag + problem.activities[after].pass_.minutes + rests[after])
         for after in problem.after.get(index, ()):
-            rest = max(rest, problem.activities[after].one.minutes + rests[after])
+            rest = max(rest, problem.activities[after].pass_.minutes + rests[after])
         rests[index] = min(rest, FARTHEST)
     return rests
 
@@ -145,7 +145,7 @@ def _end_of_all(exact: Exact, given: list[int], rests: list[int]) -> Any:
     begin = exact.begin
     ends: dict[int | None, list[Any]] = defaultdict(list)
     for index in given:
-        minutes = problem.activities[index].one.minutes
+        minutes = problem.activities[index].pass_.minutes
         ends[problem.due_of[index]].append(exact.starts[index] + minutes + rests[index])
     whole = model.new_int_var(begin, begin + FARTHEST, "")
     terms: list[Any] = [whole]

@@ -57,7 +57,7 @@ class Exact:
     def _no_pass_outside_its_hours(self, candidates: dict[int, Any]) -> None:
         board, here = self.board, self.here
         for index, literal in candidates.items():
-            one = board.problem.activities[index].one
+            one = board.problem.activities[index].pass_
             least = one.hands
             if all(before in here.end for before in board.problem.activities[index].before):
                 release = max(here.fingers_from(index), here.floor(index))
@@ -89,8 +89,8 @@ class Exact:
             if before not in self.starts or after not in self.starts:
                 continue
             gate = problem.gates[number]
-            minutes = problem.activities[before].one.minutes
-            size = problem.activities[after].one.minutes if gate.closing is Bound.END else 1
+            minutes = problem.activities[before].pass_.minutes
+            size = problem.activities[after].pass_.minutes if gate.closing is Bound.END else 1
             both = [self.present[before], self.present[after]]
             options = []
             for window in gate.windows:
@@ -110,7 +110,7 @@ class Exact:
         for after in self.starts:
             for before in problem.activities[after].before:
                 if before in self.starts:
-                    minutes = problem.activities[before].one.minutes
+                    minutes = problem.activities[before].pass_.minutes
                     both = [self.present[before], self.present[after]]
                     gap = self.starts[after] - self.starts[before]
                     self.model.add(gap >= minutes).only_enforce_if(both)
@@ -120,7 +120,7 @@ class Exact:
         problem = self.board.problem
         by_colour: dict[str, list[int]] = defaultdict(list)
         for index in self.starts:
-            if load := problem.activities[index].one.load:
+            if load := problem.activities[index].pass_.load:
                 by_colour[load].append(index)
         held = {cup.coating for cup in self.here.cups.values() if cup.coating}
         if not by_colour and not held:
@@ -179,10 +179,10 @@ class Exact:
         idle = min(airbrush.idle_limit_minutes for airbrush in problem.book.gear.airbrushes)
         for index, start in self.starts.items():
             activity = problem.activities[index]
-            if activity.one.load or activity.one.hands <= idle:
+            if activity.pass_.load or activity.pass_.hands <= idle:
                 continue
             both, before = [self.present[index], any_load], self.model.new_bool_var("")
-            end = start + activity.one.hands
+            end = start + activity.pass_.hands
             self.model.add(end <= opening).only_enforce_if([*both, before])
             self.model.add(start >= closed).only_enforce_if([*both, before.negated()])
 
@@ -194,7 +194,7 @@ class Exact:
         high = model.new_int_var(self.begin, self.end, "")
         for index in indices:
             literal, start = self.present[index], self.starts[index]
-            minutes = problem.activities[index].one.minutes
+            minutes = problem.activities[index].pass_.minutes
             model.add_implication(literal, used)
             model.add(low <= start).only_enforce_if(literal)
             model.add(high >= start + minutes).only_enforce_if(literal)
@@ -225,7 +225,7 @@ class Exact:
             intervals, demands = [], []
             for index in indices:
                 activity = problem.activities[index]
-                stays = activity.one.minutes + self._dry_to_handle_after(index)
+                stays = activity.pass_.minutes + self._dry_to_handle_after(index)
                 start, literal = self.starts[index], self.present[index]
                 interval = self.model.new_optional_fixed_size_interval_var(
                     start, stays, literal, ""

@@ -147,15 +147,15 @@ def _load(board: Board, first: int, *, sprayed_only: bool) -> Least:
         for index in board.free
         if board.head[index] < NEVER
         and board.number_at(board.head[index]) >= first
-        and (not sprayed_only or problem.activities[index].one.load)
+        and (not sprayed_only or problem.activities[index].pass_.load)
     ]
-    total = sum(problem.activities[index].one.hands for index in chosen)
+    total = sum(problem.activities[index].pass_.hands for index in chosen)
     total -= sum(
-        problem.activities[i].one.hands - board.facts.left[i]
+        problem.activities[i].pass_.hands - board.facts.left[i]
         for i in chosen
         if i in board.facts.left
     )
-    spray = [index for index in chosen if problem.activities[index].one.load]
+    spray = [index for index in chosen if problem.activities[index].pass_.load]
     hours = _hours(board, spray if sprayed_only else None)
     held = board.held if first == 0 else NOTHING_HELD
     setups = _least_setups(board, spray, hours[first:], held) if not sprayed_only else 0
@@ -220,7 +220,7 @@ def _least_setups(board: Board, sprayed: list[int], hours: list[int], held: froz
         minutes -= max(0, length - costs.first)
     loads: dict[str, int] = {}
     for index in sprayed:
-        load = board.problem.activities[index].one.load
+        load = board.problem.activities[index].pass_.load
         loads[load] = loads.get(load, 0) + board.least(index)
     fillings = sum(-(-minutes_ // max(1, most)) for minutes_ in loads.values()) - len(held)
     return stretches * costs.first + max(0, fillings - stretches) * costs.same
@@ -229,7 +229,7 @@ def _least_setups(board: Board, sprayed: list[int], hours: list[int], held: froz
 def dry_after(board: Board, index: int, end: int) -> int:
     """Return the minutes from ``end`` until the films of a pass may be held, at least 0."""
     problem = board.problem
-    minutes = problem.handle_minutes(index, end) if problem.activities[index].one.films else 0
+    minutes = problem.handle_minutes(index, end) if problem.activities[index].pass_.films else 0
     return 0 if minutes >= NEVER_DRY else minutes
 
 
@@ -240,7 +240,7 @@ def _least_wet(board: Board, index: int) -> int:
     """Return the least minutes that a pass's films are wet, whenever it is done."""
     activity = board.problem.activities[index]
     dry = shortest_dry(board, board.starts[0], board.ends[-1])
-    names = {name for _, name in activity.one.films}
+    names = {name for _, name in activity.pass_.films}
     return max((dry(name, activity.location) for name in names), default=0)
 
 
@@ -256,10 +256,10 @@ def _chain(board: Board, index: int) -> str:
         if before is not None and (longest is None or wait > longest[0]):
             longest = (wait, before)
         at = before
-    last = problem.activities[index].one.key
+    last = problem.activities[index].pass_.key
     if longest is None:
         return message("{model}: {step} cannot be earlier", model=last.model, step=last.step)
-    held = problem.activities[longest[1]].one.key
+    held = problem.activities[longest[1]].pass_.key
     hours, minutes = divmod(longest[0], HOUR)
     return message(
         "{model}: {step} ends a chain of {steps} passes; its longest wait is "

@@ -207,7 +207,7 @@ class Master:
         board, model = self.board, self.model
         length = board.ends[number] - board.starts[number]
         setup = self._colour_loaded_where_sprayed(
-            number, [i for i in passes if board.problem.activities[i].one.load]
+            number, [i for i in passes if board.problem.activities[i].pass_.load]
         )
         self.setups.append(setup)
         minutes = sum(board.least(index) * self.within(index, number) for index in passes)
@@ -221,7 +221,7 @@ class Master:
         if not sprayed:
             return washing
         activities = self.board.problem.activities
-        loads = [activities[index].one.load for index in sprayed]
+        loads = [activities[index].pass_.load for index in sprayed]
         setup, used = setup_minutes(
             self.model, self.board.problem, self.costs, loads, held, washing
         )

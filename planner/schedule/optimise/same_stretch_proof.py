@@ -116,12 +116,12 @@ def _minutes(board: Board, group: StretchLoad, number: int) -> int:
     """Return the least minutes that a group takes of a stretch, set-ups included."""
     problem = board.problem
     work = sum(
-        board.facts.left.get(index, problem.activities[index].one.hands)
+        board.facts.left.get(index, problem.activities[index].pass_.hands)
         if index in group.whole
         else board.least(index)
         for index in group.passes
     )
-    loads = {problem.activities[index].one.load for index in group.passes} - {""}
+    loads = {problem.activities[index].pass_.load for index in group.passes} - {""}
     if not loads:
         return work
     costs = setup_costs(board)

@@ -133,7 +133,7 @@ class Shares:
         self.numbers = {i: board.number_at(pieces[i][-1].start) for i in self.order}
         self.started = {index: pieces[index][0].start for index in self.order}
         left = board.facts.left
-        self.minutes = {i: left.get(i, activities[i].one.hands) for i in self.order}
+        self.minutes = {i: left.get(i, activities[i].pass_.hands) for i in self.order}
         self.fixed = {index for index in self.order if activities[index].together}
         self.left_over = set(board.free) - set(self.order)
 
@@ -311,7 +311,7 @@ class AssignmentWindow:
     def _colour_loaded_where_sprayed(self, here: dict[int, Literal]) -> Any:
         """Return the least set-up minutes of a stretch, tied to the colours used in it."""
         problem = self.shares.board.problem
-        sprayed = {i: load for i in here if (load := problem.activities[i].one.load)}
+        sprayed = {i: load for i in here if (load := problem.activities[i].pass_.load)}
         if not sprayed:
             return 0
         setup, used = setup_minutes(self.model, problem, self.shares.ties.costs, sprayed.values())

@@ -67,7 +67,7 @@ def possible(
         if not spans:
             return False
         starts[index] = model.new_int_var_from_domain(cp_model.Domain.from_intervals(spans), "")
-        if not problem.activities[index].one.load:
+        if not problem.activities[index].pass_.load:
             hands.append(model.new_fixed_size_interval_var(starts[index], least, ""))
     _no_gate_broken(model, board, number, starts)
     keep_apart(
@@ -138,7 +138,7 @@ def _colour_loaded_where_sprayed(
 ) -> None:
     """Put the sprayed passes into a circuit of set-ups, the cleaning after the last."""
     problem = board.problem
-    sprayed = [index for index in starts if problem.activities[index].one.load]
+    sprayed = [index for index in starts if problem.activities[index].pass_.load]
     if not sprayed:
         return
     costs, gear = setup_costs(board), problem.book.gear.airbrushes
@@ -151,7 +151,7 @@ def _colour_loaded_where_sprayed(
         first, last = model.new_bool_var(""), model.new_bool_var("")
         arcs += [(0, at, first), (at, 0, last)]
         own = min(load, costs.same) if held else load
-        setups[index].append((0 if problem.activities[index].one.load in held else own) * first)
+        setups[index].append((0 if problem.activities[index].pass_.load in held else own) * first)
         for other_at, other in enumerate(sprayed, 1):
             if other == index:
                 continue
@@ -180,7 +180,7 @@ def _colour_loaded_where_sprayed(
 
 def _change(board: Board, before: int, after: int, same: int, other: int) -> int:
     problem = board.problem
-    old, new = (problem.activities[index].one.load for index in (before, after))
+    old, new = (problem.activities[index].pass_.load for index in (before, after))
     if old == new:
         return 0
     alike = problem.coatings[old].family is problem.coatings[new].family

@@ -153,10 +153,10 @@ def _rank(table: PartialSchedule, fit: Fit, order: Order, tails: list[int]) -> t
     problem = table.problem
     activity = problem.activities[fit.index]
     value: float = order.wait * (fit.work - table.time)
-    if activity.one.load:
+    if activity.pass_.load:
         cup = table.cups.get(fit.airbrush, Cup())
         airbrush = problem.airbrushes[fit.airbrush]
-        minutes = setup_for(table, airbrush, cup, activity.one.load)[1]
+        minutes = setup_for(table, airbrush, cup, activity.pass_.load)[1]
         value += order.setup * minutes if minutes else -order.same_load
     value -= tails[fit.index] / 10_000
     deadline = table.deadline(fit.index) if activity.closing else FOREVER
@@ -233,16 +233,16 @@ def _swap(
         and not problem.activities[index].together
     ]
     swaps = []
-    loads = Counter(problem.activities[index].one.load for index in order)
+    loads = Counter(problem.activities[index].pass_.load for index in order)
     for at, old in enumerate(order):
         activity = problem.activities[old]
         if old in awaited or activity.closing or problem.closing_from.get(old):
             continue
         for new in ready:
-            other = problem.activities[new].one.load
-            if same_loads and not _same_loads(loads, activity.one.load, other):
+            other = problem.activities[new].pass_.load
+            if same_loads and not _same_loads(loads, activity.pass_.load, other):
                 continue
-            gain = problem.activities[new].one.hands - activity.one.hands
+            gain = problem.activities[new].pass_.hands - activity.pass_.hands
             if 0 < gain <= left:
                 swaps.append((-gain, at, new))
     for _, at, new in sorted(swaps)[:MOST_SWAPS]:

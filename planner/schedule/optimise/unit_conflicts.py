@@ -40,7 +40,7 @@ def keep_apart(
     """
     by_model: dict[tuple[str, str], list[int]] = defaultdict(list)
     for index in starts:
-        key = board.problem.activities[index].one.key
+        key = board.problem.activities[index].pass_.key
         by_model[key.project, key.model].append(index)
     for passes in by_model.values():
         for one, other in combinations(sorted(passes), 2):
@@ -99,10 +99,10 @@ def _gap(board: Board, before: int, after: int, dry: Dry) -> int:
     """Return the least minutes from the start of a pass to that of one after it; 0 for any."""
     one, other = (board.problem.activities[index] for index in (before, after))
     gap = 0
-    if one.one.alone and set(one.held) & set(other.held):
+    if one.pass_.alone and set(one.held) & set(other.held):
         gap = board.lasts(before)
     touched = {place for _, _, place in other.fingers}
-    for place, name in one.one.films:
+    for place, name in one.pass_.films:
         if place in touched:
             gap = max(gap, board.lasts(before) + dry(name, one.location))
     return gap

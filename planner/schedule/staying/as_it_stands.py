@@ -23,16 +23,16 @@ def as_it_stands(
         return None
     if any(piece.begin < problem.now for piece in kept.events if isinstance(piece, Piece)):
         return None
-    if any(one.one.minutes != _minutes(kept, one.index) for one in open_):
+    if any(one.pass_.minutes != _minutes(kept, one.index) for one in open_):
         return None
-    known = {one.one.key for one in problem.activities}
+    known = {one.pass_.key for one in problem.activities}
     if any(one.key not in known for one in last.placements):
         return None
     table = facts.clone()
     airbrushes = {placed.key: placed.airbrush for placed in last.placements}
     own = {brush.name for brush in problem.book.gear.airbrushes}
     for index in sorted(kept.pieces, key=lambda i: (kept.pieces[i][0].start, i)):
-        key, pieces = problem.activities[index].one.key, kept.pieces[index]
+        key, pieces = problem.activities[index].pass_.key, kept.pieces[index]
         if airbrushes[key] not in own | {""}:
             return None
         if any(before not in table.end for before in problem.activities[index].before):

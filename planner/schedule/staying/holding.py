@@ -115,7 +115,7 @@ class Holding:
         return fit_in(table, index, stretch, time)
 
     def _alone(self, index: int) -> bool:
-        return self.problem.activities[index].one.alone > 0
+        return self.problem.activities[index].pass_.alone > 0
 
     def _mended(
         self,
@@ -195,7 +195,7 @@ class Holding:
         waiting: list[int],
     ) -> PartialSchedule:
         """Return the stretch with what waits put after what stays, or between it."""
-        least = min(self.problem.activities[i].one.hands for i in waiting)
+        least = min(self.problem.activities[i].pass_.hands for i in waiting)
         looked = 0
         for index in waiting:
             if index in done.end or index in done.left:

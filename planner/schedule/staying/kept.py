@@ -96,7 +96,7 @@ def _allowed(problem: Problem, index: int, placed: Placement) -> bool:
     activity = problem.activities[index]
     if activity.allowed is None:
         return True
-    alone = activity.one.alone
+    alone = activity.pass_.alone
     return all(
         any(one.start <= piece.start and piece.end - alone <= one.end for one in activity.allowed)
         for piece in placed.pieces
@@ -128,5 +128,5 @@ def _leads(bench: Iterable[BenchWork]) -> dict[PassKey, list[int]]:
 
 def _same_length(problem: Problem, index: int, placed: Placement) -> bool:
     """Tell whether pieces still make up the pass; of one in pieces the minutes must be the same."""
-    one = problem.activities[index].one
+    one = problem.activities[index].pass_
     return len(placed.pieces) == 1 or one.minutes == sum(p.minutes for p in placed.pieces)

@@ -90,7 +90,7 @@ def test_nodes_carry_passes_and_edges_every_gate():
     keys = [PassKey("yard", "cart", "base", coat) for coat in (1, 2)]
     camo = PassKey("yard", "cart", "camo")
     assert list(graph) == [*keys, camo]
-    assert graph.nodes[camo]["one"].step.id == "camo"
+    assert graph.nodes[camo]["work"].step.id == "camo"
     gates = graph.edges[keys[1], camo]["gates"]
     assert [gate.windows[0].opens for gate in gates if gate.source == "written by the person"] == [
         Mark(minutes=90)

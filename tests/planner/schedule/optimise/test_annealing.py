@@ -34,7 +34,7 @@ def shares_of(of: Book, now: int) -> tuple[Grid, Shares, list[Reach]] | None:
     calendar = calendar_of(of.bench_time)
     plan = plan_book(of, now, cure=cure, calendar=calendar)
     problem = Problem(of, now, cure=cure, calendar=calendar)
-    at = {activity.one.key: index for index, activity in enumerate(problem.activities)}
+    at = {activity.pass_.key: index for index, activity in enumerate(problem.activities)}
     pieces = {at[placement.key]: placement.pieces for placement in plan.placements}
     if not pieces:
         return None
@@ -53,7 +53,7 @@ def cost(grid: Grid, shares: Shares, numbers: dict[int, int], cooling: Cooling) 
     total = 0.0
     for number, (start, end) in enumerate(zip(board.starts, board.ends, strict=True)):
         here = [index for index, where in numbers.items() if where == number]
-        loads = {problem.activities[index].one.load for index in here} - {""}
+        loads = {problem.activities[index].pass_.load for index in here} - {""}
         families = {problem.coatings[load].family for load in loads}
         costs, setup = shares.ties.costs, 0
         if loads:
