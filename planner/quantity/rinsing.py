@@ -43,10 +43,10 @@ def _cups(book: Book, plan: Plan | None) -> Iterator[Draw]:
 
 def _wipes(book: Book, passes: tuple[Ahead, ...]) -> Iterator[Draw]:
     for each in passes:
-        if each.one.step.stage is Stage.WIPE and each.begun is None:
-            family = _wiped(book, each.one.key, each.one.step, each.one.places)
+        if each.pass_.step.stage is Stage.WIPE and each.begun is None:
+            family = _wiped(book, each.pass_.key, each.pass_.step, each.pass_.places)
             if family in WIPED_WITH_SPIRIT:
-                yield from _drawn(book, each.one.key, each.at, Family.WHITE_SPIRIT, WIPE_ML)
+                yield from _drawn(book, each.pass_.key, each.at, Family.WHITE_SPIRIT, WIPE_ML)
 
 
 def _wiped(book: Book, key: PassKey, step: Step, places: tuple[str, ...]) -> Family | None:
