@@ -309,7 +309,9 @@ def load_plan(data: bytes) -> Plan:
     raw = read_json(data)
     if not isinstance(raw, dict):
         raise Refused("", 'must be an object {"now": ..., "placements": [...]}; this is no plan')
-    read = build(raw, _Document)
+    # What moved against a plan before it is told to people, and is no part of the plan.
+    own = {name: value for name, value in raw.items() if name not in ("moved", "gained")}
+    read = build(own, _Document)
     return Plan(
         now=minute_of(read.now),
         placements=tuple(entry.placement for entry in read.placements),

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from app.command_line.book_source import add_now, add_source, book_of, in_file, now_of, read_file
 from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
+from app.command_line.plan_source import planned_for, promise
 from app.service import csv_export, planning, run_sheet_text
 from app.service.bench_sheet_file import Paper, sheet_bytes
 from app.service.books import usual_path, write_whole
@@ -17,6 +18,7 @@ from app.service.calendar_file import calendar_bytes
 from app.service.document_html import html_of
 from app.service.document_markdown import markdown_of
 from app.service.exporting import export, export_sequence
+from app.service.shown_plans import evenings_of
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand, demand_known
 from storage import photos
@@ -45,13 +47,19 @@ class Outgoing:
     def planned(self) -> planning.Planned:
         """The plan from now on."""
         with progress("planning"):
-            planned = planning.plan(self.book, self.now)
+            planned = planned_for(self.args, self.book, self.now)
         for flag in planned.verdict.flags:
             note(flag)
         for line in run_sheet_text.unplaced_lines(planned.plan):
             note(line)
         self.incomplete = bool(planned.plan.unplaced)
         return planned
+
+    def promise(self, told_by: str, *, first_only: bool) -> None:
+        """Note the evenings that somebody is told of by what was written."""
+        planned = self.planned
+        times = evenings_of(planned.calendar, planned.plan, self.now, first_only=first_only)
+        promise(self.args, told_by, times, self.now)
 
 
 def _calendar(out: Outgoing, path: Path) -> str:
@@ -62,6 +70,7 @@ def _calendar(out: Outgoing, path: Path) -> str:
     except Refused as problem:
         raise in_file(path, problem) from problem
     write_whole(path, made.data)
+    out.promise("calendar", first_only=False)
     return f": {made.told()}"
 
 
@@ -90,6 +99,7 @@ def _sheet(out: Outgoing, path: Path) -> str:
             planned.book, planned.plan, Paper(out.args.paper), tonight=out.args.tonight
         )
     write_whole(path, drawn)
+    out.promise("sheet", first_only=out.args.tonight)
     return ""
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from dataclasses import replace
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
@@ -20,6 +21,7 @@ from app.service import bench_events, planning
 from app.service.book_copies import keep_daily
 from app.service.books import open_book
 from app.service.clock import behind, current_minute, read_moment
+from app.service.shown_plans import shown_before
 from planner.bench import calendar_of
 from planner.evening.missed_closings import Remedy
 from planner.evening.repairs import Repair
@@ -28,6 +30,7 @@ from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.plausible_dates import just_told
 from planner.values.refusal import Refused, demand
+from storage.exchange import digest
 
 EXAMPLES = """\
   tackfree log start "Winch Truck Gannet/prime"
@@ -137,9 +140,19 @@ def run(args: argparse.Namespace) -> int:
         after = bench.book()
         if (problem := keep_daily(bench)) is not None:
             note(f"no copy was made: {problem}")
-    with progress("planning"):
-        last = planning.plan(book, now, quick=True).plan
-        plan = planning.plan(after, now, last=last, quick=True).plan
+        before = shown_before(bench, book)
+        with progress("planning"):
+            last = planning.plan(book, now, last=before.last, quick=True).plan
+            then = shown_before(bench, after)
+            plan = planning.plan(
+                after,
+                now,
+                last=then.last if then.exact else last,
+                promised=before.promised,
+                quick=True,
+            ).plan
+        if args.at is None and not bench.read_only:
+            bench.plans.keep(replace(plan, digest=digest(after)))
     if (line := behind(after, now)) is not None:
         note(line)
     sheet = run_sheet(after, plan, plan.now)

@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from app.command_line.output import iso
 from app.command_line.run_sheet_notes import key_fields
 from app.service import run_sheet_text, wording
-from app.service.plan_changes import moved
+from app.service.moved_work import ends_between, moved_lines
 from app.service.run_sheet_notes_text import below_text, check_lines, look_when
 from planner.bench import calendar_of
 from planner.evening.alternatives import leaves_time
@@ -61,22 +61,12 @@ def closing_remarks(book: Book, now: int, since: int, plan: Plan) -> list[str]:
 
 
 def shifts(book: Book, last: Plan, plan: Plan) -> list[str]:
-    """Return what the plan does differently: passes that changed their evening, and finishes."""
+    """Return what the plan does on another evening, and what found no place; [] for nothing."""
     calendar = calendar_of(book.bench_time)
-    moves = [move for move in moved(last, plan) if move.to_other_stretch(calendar)]
-    lines = []
-    if moves:
-        what = wording.count(len(moves), "pass", "passes")
-        names = ", ".join(wording.pass_name(move.key) for move in moves[:3])
-        more = ", ..." if len(moves) > 3 else ""
-        lines.append(f"{what} in another stretch than before: {names}{more}")
-    was = dict(last.finishes)
-    for name, end in plan.finishes:
-        by = end - was.get(name, end)
-        if abs(by) >= HOUR:
-            way = "later" if by > 0 else "sooner"
-            when = wording.moment(end, calendar.zone)
-            lines.append(f"{name}: done {when}, {wording.span(abs(by))} {way}")
+    lines = moved_lines(book, calendar, last, plan)
+    ends = ends_between(calendar, last, plan)
+    if len(lines) == 1 and ends.before == ends.after:
+        lines = []
     lines += [
         f"no place for {wording.pass_name(unplaced.key)}: {unplaced.why}"
         for unplaced in plan.unplaced

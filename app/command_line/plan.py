@@ -12,8 +12,11 @@ from app.command_line.book_source import (
     note_of_clock,
     now_of,
 )
+from app.command_line.keeping import add_keep, kept_plan, moved_json, offer_line
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
+from app.command_line.plan_source import planned_for
 from app.service import hard_clear, looking, planning, run_sheet_text, wording
+from app.service.moved_work import moved_lines
 from planner.values.moment import zone_named
 from planner.values.refusal import number_in
 from storage.exchange import dump_plan
@@ -23,6 +26,7 @@ EXAMPLES = """\
   tackfree plan harbour.json --now 2031-03-05T19:30  a file, from an evening on
   tackfree plan --seconds 20                         look longer for a cheaper plan
   tackfree plan harbour.json --json > plan.json      for verify, or another program
+  tackfree plan harbour.json --keep plan.json        near to that plan, after an edit
 """
 
 
@@ -33,6 +37,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--seconds", type=float, default=0, metavar="S", help="look for a cheaper plan so long"
     )
+    add_keep(parser)
     add_json(parser)
 
 
@@ -41,16 +46,24 @@ def run(args: argparse.Namespace) -> int:
     book = book_of(args)
     now = now_of(args, book)
     number_in(args.seconds, 0, 86_400, "--seconds", "s")
+    last = None if args.keep is None else kept_plan(args.keep)
     with progress("planning"):
-        planned = planning.plan(book, now)
+        planned = (
+            planned_for(args, book, now) if last is None else planning.plan(book, now, last=last)
+        )
         if args.seconds or planned.plan.unplaced:
-            planned = looking.looked_into(planned, book, args.seconds, note)
+            near = last is not None or args.file is None
+            planned = looking.looked_into(planned, book, args.seconds, note, near=near)
     plan = planned.plan
+    if planned.offer is not None:
+        note(offer_line(planned, book))
     note_of_clock(args, book)
     for flag in planned.verdict.flags:
         note(flag)
     if args.json:
-        document(dump_plan(plan, book))
+        zone = zone_named(book.bench_time.zone)
+        since = {} if last is None else moved_json(last, plan, planned.calendar, zone)
+        document({**dump_plan(plan, book), **since})
     elif not plan.placements and not plan.unplaced:
         answer("Nothing to plan: no active project has a step.")
     else:
@@ -60,6 +73,8 @@ def run(args: argparse.Namespace) -> int:
         evenings = wording.count(plan.cost.stretches, "stretch", "stretches")
         answer(f"\n{evenings} of bench time, {plan.cost.setup_minutes} min of set-up")
         answer(run_sheet_text.finish_text(plan, book))
+        for line in [] if last is None else moved_lines(book, planned.calendar, last, plan):
+            answer(line)
         table = hard_clear.laid_out(planned.book, plan, now, planned.cure, planned.calendar)
         for clear in hard_clear.hard_clears(table):
             answer(hard_clear.line(clear, zone))

@@ -6,7 +6,7 @@ import argparse
 
 from app.command_line.book_source import add_json, add_now, add_source, book_of, now_of
 from app.command_line.output import FINE, answer, document, note, progress
-from app.service import planning
+from app.command_line.plan_source import planned_for
 from app.service.shopping import shopping_document, shopping_text
 from planner.quantity import shopping
 from planner.values.moment import zone_named
@@ -29,7 +29,7 @@ def run(args: argparse.Namespace) -> int:
     book = book_of(args)
     now = now_of(args, book)
     with progress("planning"):
-        planned = planning.plan(book, now)
+        planned = planned_for(args, book, now)
     for flag in planned.verdict.flags:
         note(flag)
     found = shopping(book, planned.plan, now)

@@ -15,8 +15,9 @@ from app.command_line.book_source import (
     now_of,
 )
 from app.command_line.output import FINE, answer, document, iso, note, progress
+from app.command_line.plan_source import planned_for
 from app.command_line.run_sheet_notes import beside_document, key_fields
-from app.service import edits, planning, run_sheet_text, wording
+from app.service import edits, run_sheet_text, wording
 from app.service.logbook import cups_now
 from app.service.run_sheet_notes_text import air_text, beside_text
 from app.service.shopping import load_document
@@ -59,7 +60,7 @@ def run(args: argparse.Namespace) -> int:
     if args.minutes is not None:
         book = edits.only_minutes(book, now, args.minutes).book
     with progress("planning"):
-        planned = planning.plan(book, now)
+        planned = planned_for(args, book, now)
     sheet = run_sheet(book, planned.plan, now, args.minutes)
     found = beside(book, planned.plan, sheet)
     air = in_air(book, [row for row in sheet.work if not row.logged])

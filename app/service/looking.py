@@ -4,17 +4,24 @@ from __future__ import annotations
 
 import contextlib
 from collections.abc import Callable
+from dataclasses import replace
 
 from app.service.improving import Task, improvements
 from app.service.planning import Planned
 from planner.schedule.drying_locations import chosen_in, settled
 from planner.schedule.judge import Premises, judge
 from planner.schedule.optimise.effort import Effort
+from planner.schedule.staying.policy import choose, firm_times
 from planner.values.book import Book
 
 
 def looked_into(
-    planned: Planned, book: Book, seconds: float, tell: Callable[[str], None]
+    planned: Planned,
+    book: Book,
+    seconds: float,
+    tell: Callable[[str], None],
+    *,
+    near: bool = False,
 ) -> Planned:
     """Return the best plan found within some time; Ctrl+C ends it early with what there is.
 
@@ -28,6 +35,9 @@ def looked_into(
         For better plans [s]; 0 for none.
     tell
         Hears of what went wrong, in one line; the plan is kept then.
+    near
+        The first plan is one that somebody knows: another takes its place
+        only as far as definition 27a lets it, and is offered else.
     """
     found = planned.plan
     effort = Effort() if seconds else Effort(rolls=0, proofs=0)
@@ -36,6 +46,11 @@ def looked_into(
             found = improvement.plan
     if found is planned.plan:
         return planned
+    if near and found.placements != planned.plan.placements:
+        firm = firm_times(planned.calendar, planned.plan.now, ())
+        choice = choose(book, planned.calendar, planned.plan, [found], firm)
+        if choice.taken is planned.plan:
+            return replace(planned, offer=choice.offered or planned.offer)
     verdict = judge(book, found, premises=Premises(book, planned.cure, planned.calendar))
     there = settled(book, chosen_in(book, found))
     return Planned(found, verdict, planned.cure, planned.calendar, there)

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable
+from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 
@@ -53,6 +54,20 @@ class _Writing:
             self._said.done.emit(str(self._path), told)
 
 
+@dataclass(frozen=True)
+class _Promise:
+    """That somebody is told of the evenings of a plan, or of the first alone (definition 27b)."""
+
+    told_by: str
+    first_only: bool = False
+
+    def keep(self, session: Session, picture: PlanSnapshot) -> None:
+        from app.service.shown_plans import evenings_of  # noqa: PLC0415
+
+        times = evenings_of(picture.calendar, picture.plan, picture.now, first_only=self.first_only)
+        session.promise(self.told_by, times)
+
+
 class Exports(QObject):
     """Every export of the window."""
 
@@ -63,6 +78,7 @@ class Exports(QObject):
         self._said = _Said()
         self._said.done.connect(self._done)
         self._said.failed.connect(session.troubled)
+        self._promises: dict[str, Callable[[], None]] = {}  # once the file is there
 
     def wait(self) -> None:
         """Wait until all that was begun is written."""
@@ -131,7 +147,8 @@ class Exports(QObject):
             )
             return made.data, translated(made.told())
 
-        self._write_plan(self.tr("Calendar"), "evenings.ics", make, over=True)
+        promise = _Promise("calendar")
+        self._write_plan(self.tr("Calendar"), "evenings.ics", make, over=True, promise=promise)
 
     def _sheet(self, paper: Paper, tonight: bool, _on: bool = False) -> None:
         self.sheet(paper, tonight=tonight)
@@ -149,7 +166,8 @@ class Exports(QObject):
                 translate=translated,
             ), ""
 
-        self._write_plan(self.tr("Bench sheet"), "bench sheet.pdf", make)
+        promise = _Promise("sheet", first_only=tonight)
+        self._write_plan(self.tr("Bench sheet"), "bench sheet.pdf", make, promise=promise)
 
     def plan_table(self) -> None:
         """Write the plan as comma-separated values."""
@@ -242,12 +260,15 @@ class Exports(QObject):
         make: Callable[[PlanSnapshot, Path, Path], tuple[bytes, str]],
         *,
         over: bool = False,
+        promise: _Promise | None = None,
     ) -> None:
         picture, origin = self._session.picture, self._session.path
         if picture is None or origin is None:
             self._session.troubled.emit(self.tr("There is no plan yet that could be written."))
             return
-        self._write(title, name, partial(make, picture, origin), over=over)
+        path = self._write(title, name, partial(make, picture, origin), over=over)
+        if path is not None and promise is not None:
+            self._promises[str(path)] = partial(promise.keep, self._session, picture)
 
     def _write_book(
         self, title: str, name: str, make: Callable[[Book, Path], bytes], also: str = ""
@@ -258,8 +279,8 @@ class Exports(QObject):
 
     def _write(
         self, title: str, name: str, make: Make, *, over: bool = False, also: str = ""
-    ) -> None:
-        """Ask for a file name, and write in the background."""
+    ) -> Path | None:
+        """Ask for a file name, and write in the background; return where to, if at all."""
         folder = self._session.path.parent if self._session.path else Path.home()
         suffix = Path(name).suffix
         filters = self.tr("{title} ({pattern})").format(
@@ -274,14 +295,18 @@ class Exports(QObject):
             options=QFileDialog.Option.DontConfirmOverwrite if over else none,
         )
         if not chosen:
-            return
+            return None
         path = Path(chosen)
         if not path.suffix:
             path = path.with_suffix(suffix)
         self._session.troubled.emit(self.tr("Writing {path} …").format(path=path.name))
         self._worker.start(_Writing(path, make, self._said).run)
+        return path
 
     def _done(self, path: str, told: str) -> None:
+        promise = self._promises.pop(path, None)
+        if promise is not None:
+            promise()
         message = self.tr("Exported to {path}").format(path=path)
         self._session.troubled.emit(f"{message}: {told}" if told else message)
 

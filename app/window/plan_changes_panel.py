@@ -8,12 +8,13 @@ from itertools import islice
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QListWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QListWidget, QPushButton, QVBoxLayout, QWidget
 
 from app.service.plan_changes import PlanMove
 from app.window import reasons, words
 from app.window.labels import text
 from app.window.message_translation import edit_name, translated
+from app.window.moved_words import moved_lines
 from app.window.plan_snapshot import PlanChange, PlanSnapshot
 from planner.values.plan import PassKey
 
@@ -21,7 +22,7 @@ AT_ONCE = 24  # so many lines are put into words at a time: a few milliseconds
 
 
 class MovedPanel(QWidget):
-    """A sentence, and a list of the pieces of work that stand elsewhere now."""
+    """Three lines, and a list of the work on another evening now for whoever asks."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -36,6 +37,12 @@ class MovedPanel(QWidget):
         self.list.setAccessibleName(self.tr("What moved"))
         self.list.setFixedHeight(190)
         self.list.hide()
+        self.all = QPushButton(self.tr("Show &all that moved"))
+        self.all.setCheckable(True)
+        self.all.setFlat(True)
+        self.all.toggled.connect(self._show_all)
+        self.all.hide()
+        self._moves: list[PlanMove] = []
         self.list.viewport().setAutoFillBackground(False)
         self._lines: Iterator[str] = iter(())
         self._rest: list[str] = []
@@ -47,20 +54,26 @@ class MovedPanel(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(text(self.tr("What moved"), bold=True))
         column.addWidget(self.summary)
+        column.addWidget(self.all)
         column.addWidget(self.list)
 
     def show_change(self, change: PlanChange) -> None:
         """Show what a change moved; a first plan moved nothing."""
         if change.old is None or not change.cause:
             return
-        zone, now = change.new.zone, change.new.plan.now
-        self.summary.setText(" ".join(self._sentences(change, zone, now)))
+        zone, now, calendar = change.new.zone, change.new.plan.now, change.new.calendar
+        self._moves = [move for move in change.moves if move.to_other_stretch(calendar)]
+        self.summary.setText(self._sentences(change))
         self.list.clear()
-        self.list.setVisible(bool(change.moves))
-        self._lines = (_line(move, change.new, zone, now) for move in change.moves)
+        self.all.setVisible(bool(self._moves))
+        self._show_all()
+        self._lines = (_line(move, change.new, zone, now) for move in self._moves)
         self._rest = []
         self.list.addItems(list(islice(self._lines, AT_ONCE)))
         self._later.start()
+
+    def _show_all(self) -> None:
+        self.list.setVisible(bool(self._moves) and self.all.isChecked())
 
     def _go_on(self) -> None:
         """Put more lines into words; they come into the list all at once."""
@@ -72,22 +85,12 @@ class MovedPanel(QWidget):
             self.list.addItems(self._rest)
             self._rest = []
 
-    def _sentences(self, change: PlanChange, zone: ZoneInfo, now: int) -> list[str]:
-        told = [
-            self.tr("{cause}:").format(cause=cause_words(change.cause)),
-            words.count(
-                len(change.moves),
-                self.tr("{n} piece of work moved."),
-                self.tr("{n} pieces of work moved."),
-            )
-            if change.moves
-            else self.tr("nothing moved."),
-        ]
-        assert change.old is not None
-        before = dict(change.old.plan.finishes)
-        for name, minute in change.new.plan.finishes:
-            told.append(_finish(name, before.get(name), minute, zone, now))
-        return told
+    def _sentences(self, change: PlanChange) -> str:
+        cause = self.tr("{cause}:").format(cause=cause_words(change.cause))
+        lines = moved_lines(change)
+        if not self._moves:
+            lines.insert(0, self.tr("nothing moved to another evening."))
+        return "\n".join([f"{cause} {lines[0]}", *lines[1:]])
 
 
 def cause_words(cause: str) -> str:
@@ -103,19 +106,6 @@ def cause_words(cause: str) -> str:
     if coat == "1":
         return name
     return words.tr("{work}, coat {n}").format(work=name, n=coat)
-
-
-def _finish(name: str, before: int | None, after: int, zone: ZoneInfo, now: int) -> str:
-    at = words.when(after, zone, now)
-    if before is None or before == after:
-        return words.tr("{project} is finished {time}.").format(project=name, time=at)
-    gap = words.span(abs(after - before))
-    sentence = (
-        words.tr("{project} is finished {time}, {length} later.")
-        if after > before
-        else words.tr("{project} is finished {time}, {length} sooner.")
-    )
-    return sentence.format(project=name, time=at, length=gap)
 
 
 def _line(move: PlanMove, picture: PlanSnapshot, zone: ZoneInfo, now: int) -> str:

@@ -50,16 +50,12 @@ class Question:
 
     def before(self) -> tuple[Plan | None, bool]:
         """Return the plan to begin from, and whether it was shown for this very book."""
-        if self.known:
-            from storage.exchange import digest  # noqa: PLC0415 - as of `planning`
+        from app.service.shown_plans import begin_from  # noqa: PLC0415 - as of `planning`
 
-            own = digest(self.book)
-            for plan in reversed(self.known):
-                if plan.digest == own:
-                    return plan, True
-        if self.old is not None:
-            return self.old.plan, False
-        return (self.known[-1] if self.known else None), False
+        last, exact = begin_from(self.known, self.book)
+        if exact or self.old is None:
+            return last, exact
+        return self.old.plan, False
 
 
 class Planning:

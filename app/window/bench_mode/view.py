@@ -6,7 +6,7 @@ from PySide6.QtCore import QSettings, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
-from app.window import reasons, words
+from app.window import words
 from app.window.bench_mode.choice_prompt import Asked, asked_face
 from app.window.bench_mode.closing_words import nothing_left
 from app.window.bench_mode.evening import Evening
@@ -16,6 +16,7 @@ from app.window.bench_mode.keys import BY_KEY, Deed, caps, of_deeds
 from app.window.bench_mode.large_text import CLOCK, HEADING, LARGE, PLAIN, SMALL, scale_of
 from app.window.bench_mode.strip import StretchStrip
 from app.window.bench_mode.text_fitting import height_of, scrolling
+from app.window.moved_words import moved_lines
 from app.window.palette import LIGHT, Colours
 from app.window.plan_changes_panel import cause_words
 from app.window.plan_snapshot import PlanChange, SnapshotPart
@@ -25,7 +26,6 @@ from planner.evening.closing_check import tidy_from
 from planner.evening.looks import LookFor
 
 TICK_MS = 1000
-MOVES_TOLD = 2
 DUE = 26  # letters of what has come [pixels]
 SHARES = (1.0, 0.94, 0.88, 0.82, 0.76)  # letters shrink rather than leave words out
 WAIT_TOLD = 5  # a shorter wait is no time for other work [min]
@@ -384,15 +384,8 @@ class BenchMode(QWidget):
 
 
 def _told(change: PlanChange) -> str:
-    """Return cause and consequence of a change in one line."""
+    """Return cause and consequence of a change in a few lines."""
     told = words.tr("{cause}.").format(cause=cause_words(change.cause))
-    zone, now = change.new.zone, change.new.plan.now
-    moved = [move for move in change.moves if move.to_other_stretch(change.new.calendar)]
-    for move in moved[:MOVES_TOLD]:
-        after = words.tr("no place") if move.after is None else words.when(move.after, zone, now)
-        told += " " + words.tr("{work}: now {time}.").format(
-            work=words.capital(reasons.key_name(move.key)), time=after
-        )
-    if len(moved) > MOVES_TOLD:
-        told += " " + words.tr("{n} more moved.").format(n=len(moved) - MOVES_TOLD)
-    return told
+    calendar = change.new.calendar
+    moved = any(move.to_other_stretch(calendar) for move in change.moves)
+    return " ".join([told, *moved_lines(change)]) if moved else told

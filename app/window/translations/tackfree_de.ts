@@ -3098,6 +3098,14 @@ in {length}</translation>
    <source>nothing moved.</source>
    <translation>nichts hat sich verschoben.</translation>
   </message>
+  <message>
+   <source>Show &amp;all that moved</source>
+   <translation>&amp;Alles Verschobene zeigen</translation>
+  </message>
+  <message>
+   <source>nothing moved to another evening.</source>
+   <translation>nichts ist auf einen anderen Abend gerückt.</translation>
+  </message>
  </context>
  <context>
   <name>NameDialog</name>
@@ -4100,6 +4108,10 @@ in {length}</translation>
   <message>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
+  </message>
+  <message>
+   <source>another program changed the book</source>
+   <translation>ein anderes Programm hat das Buch geändert</translation>
   </message>
  </context>
  <context>
@@ -11870,6 +11882,38 @@ Quelle: {source}</translation>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
   </message>
+  <message>
+   <source>The end stays {day}.</source>
+   <translation>Fertig bleibt es {day}.</translation>
+  </message>
+  <message>
+   <source>The end is {day}; it was {before}.</source>
+   <translation>Fertig ist es {day}; vorher {before}.</translation>
+  </message>
+  <message>
+   <source>{work} of {model}</source>
+   <translation>{work} an {model}</translation>
+  </message>
+  <message>
+   <source>{n} more</source>
+   <translation>{n} weitere</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, now without a place.</source>
+   <translation>{day}: {works}, jetzt ohne Platz.</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, without a place before.</source>
+   <translation>{day}: {works}, vorher ohne Platz.</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, now {after}.</source>
+   <translation>{day}: {works}, jetzt {after}.</translation>
+  </message>
+  <message>
+   <source>{at:%a} {at.day} {at:%b}</source>
+   <translation>{at:%a} {at.day}. {at:%b}</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -12445,6 +12489,10 @@ Quelle: {source}</translation>
   <message>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
+  </message>
+  <message>
+   <source>Oil wash along edges and into recesses</source>
+   <translation>Ölwashing an Kanten und in Vertiefungen</translation>
   </message>
  </context>
  <context>
@@ -15051,6 +15099,30 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, now without a place.</source>
+   <translation>{day}: {works}, jetzt ohne Platz.</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, without a place before.</source>
+   <translation>{day}: {works}, vorher ohne Platz.</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, now {after}.</source>
+   <translation>{day}: {works}, jetzt {after}.</translation>
+  </message>
+  <message>
+   <source>{work} of {model}</source>
+   <translation>{work} an {model}</translation>
+  </message>
+  <message>
+   <source>The end stays {day}.</source>
+   <translation>Fertig bleibt es {day}.</translation>
+  </message>
+  <message>
+   <source>The end is {day}; it was {before}.</source>
+   <translation>Fertig ist es {day}; vorher {before}.</translation>
   </message>
  </context>
 </TS>

@@ -105,14 +105,41 @@ def leaves(present: Plan, other: Plan, firm: Sequence[Firm]) -> bool:
     return True
 
 
+class Move(NamedTuple):
+    """A pass that left its stretch: where it began, and where it begins; None is no place."""
+
+    key: PassKey
+    before: int | None
+    after: int | None
+
+
+def moves_between(calendar: BenchCalendar, present: Plan, other: Plan) -> tuple[Move, ...]:
+    """Return the passes that stand in another stretch than in the present plan, or in none.
+
+    They come in order of the earlier of both evenings.  What was done is no
+    move, nor is work that only one of the plans has heard of.
+    """
+    was = {placed.key: placed.start for placed in present.placements if not placed.logged}
+    lost = {one.key for one in present.unplaced}
+    found = []
+    for placed in other.placements:
+        before = was.get(placed.key)
+        if placed.logged or (before is None and placed.key not in lost):
+            continue
+        here = None if before is None else calendar.stretch_at(before)
+        if before is None or (before != placed.start and here != calendar.stretch_at(placed.start)):
+            found.append(Move(placed.key, before, placed.start))
+    found += [Move(one.key, was[one.key], None) for one in other.unplaced if one.key in was]
+    return tuple(sorted(found, key=lambda one: (min(_known(one)), one.key)))
+
+
+def _known(move: Move) -> list[int]:
+    return [minute for minute in (move.before, move.after) if minute is not None]
+
+
 def moved_passes(calendar: BenchCalendar, present: Plan, other: Plan) -> int:
     """Return how many passes stand in another stretch than in the present plan."""
-    was = {placed.key: placed.start for placed in present.placements if not placed.logged}
-    return sum(
-        calendar.stretch_at(was[placed.key]) != calendar.stretch_at(placed.start)
-        for placed in other.placements
-        if was.get(placed.key, placed.start) != placed.start
-    )
+    return len(moves_between(calendar, present, other))
 
 
 def firm_times(calendar: BenchCalendar, now: int, promised: Sequence[Interval]) -> tuple[Firm, ...]:

@@ -59,9 +59,15 @@ def test_colder_air_plans_anew_and_says_what_moved(qtbot, make_window: MakeWindo
     assert after.book.room.locations[0].workdays[0].temperature_c == 14
     assert dict(after.plan.finishes) != dict(before.plan.finishes)
     assert window.moved.list.count() > 0
-    told = window.moved.summary.text()
-    assert f"{window.moved.list.count()} pieces of work moved" in told
-    assert "later" in told
+    assert not window.moved.list.isVisible()  # until somebody asks
+    window.moved.all.click()
+    assert window.moved.list.isVisible()
+    lines = window.moved.summary.text().splitlines()
+    assert len(lines) <= 3
+    assert lines[-1].startswith("The end is ")
+    assert all(
+        step.id not in lines[0] for step in book.projects[0].models[0].steps if "-" in step.id
+    )
 
 
 def test_a_change_of_air_is_one_edit_and_can_be_undone(qtbot, make_window: MakeWindow) -> None:
