@@ -3083,24 +3083,12 @@ in {length}</translation>
    <translation>Was sich verschoben hat</translation>
   </message>
   <message>
-   <source>{cause}:</source>
-   <translation>{cause}:</translation>
-  </message>
-  <message>
-   <source>{n} piece of work moved.</source>
-   <translation>{n} Arbeit hat sich verschoben.</translation>
-  </message>
-  <message>
-   <source>{n} pieces of work moved.</source>
-   <translation>{n} Arbeiten haben sich verschoben.</translation>
-  </message>
-  <message>
-   <source>nothing moved.</source>
-   <translation>nichts hat sich verschoben.</translation>
-  </message>
-  <message>
    <source>Show &amp;all that moved</source>
    <translation>&amp;Alles Verschobene zeigen</translation>
+  </message>
+  <message>
+   <source>{cause}:</source>
+   <translation>{cause}:</translation>
   </message>
   <message>
    <source>nothing moved to another evening.</source>
@@ -4108,10 +4096,6 @@ in {length}</translation>
   <message>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
-  </message>
-  <message>
-   <source>another program changed the book</source>
-   <translation>ein anderes Programm hat das Buch geändert</translation>
   </message>
  </context>
  <context>
@@ -10415,6 +10399,38 @@ Quelle: {source}</translation>
    <translation>{number:g}</translation>
   </message>
   <message>
+   <source>The end stays {day}.</source>
+   <translation>Fertig bleibt es {day}.</translation>
+  </message>
+  <message>
+   <source>The end is {day}; it was {before}.</source>
+   <translation>Fertig ist es {day}; vorher {before}.</translation>
+  </message>
+  <message>
+   <source>{work} of {model}</source>
+   <translation>{work} an {model}</translation>
+  </message>
+  <message>
+   <source>{n} more</source>
+   <translation>{n} weitere</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, now without a place.</source>
+   <translation>{day}: {works}, jetzt ohne Platz.</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, without a place before.</source>
+   <translation>{day}: {works}, vorher ohne Platz.</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, now {after}.</source>
+   <translation>{day}: {works}, jetzt {after}.</translation>
+  </message>
+  <message>
+   <source>{at:%a} {at.day} {at:%b}</source>
+   <translation>{at:%a} {at.day}. {at:%b}</translation>
+  </message>
+  <message>
    <source>the logbook has no minutes of "{stage}" by {tool} yet</source>
    <translation>das Logbuch hat noch keine Minuten von „{stage}“ mit: {tool}</translation>
   </message>
@@ -11882,38 +11898,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
   </message>
-  <message>
-   <source>The end stays {day}.</source>
-   <translation>Fertig bleibt es {day}.</translation>
-  </message>
-  <message>
-   <source>The end is {day}; it was {before}.</source>
-   <translation>Fertig ist es {day}; vorher {before}.</translation>
-  </message>
-  <message>
-   <source>{work} of {model}</source>
-   <translation>{work} an {model}</translation>
-  </message>
-  <message>
-   <source>{n} more</source>
-   <translation>{n} weitere</translation>
-  </message>
-  <message>
-   <source>{day}: {works}, now without a place.</source>
-   <translation>{day}: {works}, jetzt ohne Platz.</translation>
-  </message>
-  <message>
-   <source>{day}: {works}, without a place before.</source>
-   <translation>{day}: {works}, vorher ohne Platz.</translation>
-  </message>
-  <message>
-   <source>{day}: {works}, now {after}.</source>
-   <translation>{day}: {works}, jetzt {after}.</translation>
-  </message>
-  <message>
-   <source>{at:%a} {at.day} {at:%b}</source>
-   <translation>{at:%a} {at.day}. {at:%b}</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -12489,10 +12473,6 @@ Quelle: {source}</translation>
   <message>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
-  </message>
-  <message>
-   <source>Oil wash along edges and into recesses</source>
-   <translation>Ölwashing an Kanten und in Vertiefungen</translation>
   </message>
  </context>
  <context>
@@ -13207,18 +13187,6 @@ Quelle: {source}</translation>
   <message>
    <source>{cause}.</source>
    <translation>{cause}.</translation>
-  </message>
-  <message>
-   <source>no place</source>
-   <translation>kein Platz</translation>
-  </message>
-  <message>
-   <source>{work}: now {time}.</source>
-   <translation>{work}: jetzt {time}.</translation>
-  </message>
-  <message>
-   <source>{n} more moved.</source>
-   <translation>{n} weitere verschoben.</translation>
   </message>
   <message>
    <source>Bench time every week</source>
@@ -14009,6 +13977,30 @@ Quelle: {source}</translation>
    <translation>bestimmt das Ende</translation>
   </message>
   <message>
+   <source>{day}: {works}, now without a place.</source>
+   <translation>{day}: {works}, jetzt ohne Platz.</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, without a place before.</source>
+   <translation>{day}: {works}, vorher ohne Platz.</translation>
+  </message>
+  <message>
+   <source>{day}: {works}, now {after}.</source>
+   <translation>{day}: {works}, jetzt {after}.</translation>
+  </message>
+  <message>
+   <source>{work} of {model}</source>
+   <translation>{work} an {model}</translation>
+  </message>
+  <message>
+   <source>The end stays {day}.</source>
+   <translation>Fertig bleibt es {day}.</translation>
+  </message>
+  <message>
+   <source>The end is {day}; it was {before}.</source>
+   <translation>Fertig ist es {day}; vorher {before}.</translation>
+  </message>
+  <message>
    <source>opening failed; the program's log says where</source>
    <translation>Das Öffnen ist gescheitert; das Protokoll des Programms sagt, wo</translation>
   </message>
@@ -14345,16 +14337,8 @@ Quelle: {source}</translation>
    <translation>{what}: {work}</translation>
   </message>
   <message>
-   <source>{project} is finished {time}.</source>
-   <translation>{project} ist fertig {time}.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}, {length} later.</source>
-   <translation>{project} ist fertig {time}, {length} später.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}, {length} sooner.</source>
-   <translation>{project} ist fertig {time}, {length} früher.</translation>
+   <source>no place</source>
+   <translation>kein Platz</translation>
   </message>
   <message>
    <source>{work}: {before} → {after}. {why}</source>
@@ -15099,30 +15083,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>{day}: {works}, now without a place.</source>
-   <translation>{day}: {works}, jetzt ohne Platz.</translation>
-  </message>
-  <message>
-   <source>{day}: {works}, without a place before.</source>
-   <translation>{day}: {works}, vorher ohne Platz.</translation>
-  </message>
-  <message>
-   <source>{day}: {works}, now {after}.</source>
-   <translation>{day}: {works}, jetzt {after}.</translation>
-  </message>
-  <message>
-   <source>{work} of {model}</source>
-   <translation>{work} an {model}</translation>
-  </message>
-  <message>
-   <source>The end stays {day}.</source>
-   <translation>Fertig bleibt es {day}.</translation>
-  </message>
-  <message>
-   <source>The end is {day}; it was {before}.</source>
-   <translation>Fertig ist es {day}; vorher {before}.</translation>
   </message>
  </context>
 </TS>
