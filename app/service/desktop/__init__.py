@@ -18,6 +18,7 @@ from pathlib import Path
 from typing import Final
 
 from app.service.books import write_whole
+from planner.values.message import message
 from planner.values.refusal import Refused
 
 ENTRY: Final = "tackfree.desktop"
@@ -65,7 +66,9 @@ def install() -> DesktopChange:
             target.parent.mkdir(parents=True, exist_ok=True)
         except OSError as problem:
             why = problem.strerror or type(problem).__name__
-            raise Refused(str(target.parent), f"cannot be made ({why}); look at it") from problem
+            raise Refused(
+                str(target.parent), message("cannot be made ({why}); look at it", why=why)
+            ) from problem
         write_whole(target, started_here(data) if name == ENTRY else data)
         made.append(target)
     return DesktopChange(tuple(made), tuple(_told_the_desktop()))
@@ -88,7 +91,9 @@ def remove() -> DesktopChange:
             continue
         except OSError as problem:
             why = problem.strerror or type(problem).__name__
-            raise Refused(str(target), f"cannot be removed ({why})") from problem
+            raise Refused(
+                str(target), message("cannot be removed ({why}); look at it", why=why)
+            ) from problem
         gone.append(target)
     left = tuple(_told_the_desktop()) if gone else ()
     for target in gone:
