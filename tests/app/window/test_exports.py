@@ -228,7 +228,8 @@ def test_the_menu_lists_what_there_is(desk_of: MakeDesk) -> None:
 
 def test_the_main_window_has_the_menu(make_window: MakeWindow) -> None:
     window = make_window(small_book(), NOW, wait=False)
-    file = window.menuBar().actions()[0].menu()
+    entry = window.menuBar().actions()[0]  # older releases of Qt's binding drop the menu with it
+    file = entry.menu()
     assert isinstance(file, QMenu)
     assert "E&xport" in [action.text() for action in file.actions()]
 
