@@ -15,6 +15,7 @@ from packaging.requirements import Requirement
 from packaging.utils import canonicalize_name
 
 from app.command_line import main
+from app.command_line.run import COMMANDS
 
 ROOT = Path(__file__).parent.parent
 README = (ROOT / "README.md").read_text(encoding="utf-8")
@@ -62,13 +63,9 @@ def test_the_system_packages_are_named_once() -> None:
     assert {"python3-venv", "fonts-dejavu-core", *needed.split()} <= set(line.split())
 
 
-def test_every_command_is_in_the_readme(capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["--help"]) == 0
-    listed = capsys.readouterr().out.partition("COMMAND\n")[2].partition("\n\n")[0]
-    commands = re.findall(r"^    (\w+)", listed, re.M)
-    assert len(commands) >= 8
+def test_every_command_is_in_the_readme() -> None:
     told = re.findall(r"^\| `tackfree (\w+)", README, re.M)
-    assert sorted(told) == sorted(commands)
+    assert sorted(told) == sorted(COMMANDS)
 
 
 @pytest.mark.parametrize(("command", "printed"), SESSIONS, ids=[said for said, _ in SESSIONS])

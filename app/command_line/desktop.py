@@ -1,4 +1,4 @@
-"""Put Tackfree into the desktop's menu, with its icon and file types, or take it out.
+"""Put a menu entry, the icon and file types into your desktop, or take them away.
 
 Everything goes into your own data folder.
 """
