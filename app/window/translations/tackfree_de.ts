@@ -3094,18 +3094,6 @@ in {length}</translation>
    <source>nothing moved to another evening.</source>
    <translation>nichts ist auf einen anderen Abend gerückt.</translation>
   </message>
-  <message>
-   <source>{n} piece of work moved.</source>
-   <translation>{n} Arbeit hat sich verschoben.</translation>
-  </message>
-  <message>
-   <source>{n} pieces of work moved.</source>
-   <translation>{n} Arbeiten haben sich verschoben.</translation>
-  </message>
-  <message>
-   <source>nothing moved.</source>
-   <translation>nichts hat sich verschoben.</translation>
-  </message>
  </context>
  <context>
   <name>NameDialog</name>
@@ -4108,10 +4096,6 @@ in {length}</translation>
   <message>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
-  </message>
-  <message>
-   <source>another program changed the book</source>
-   <translation>ein anderes Programm hat das Buch geändert</translation>
   </message>
  </context>
  <context>
@@ -10243,6 +10227,14 @@ Quelle: {source}</translation>
    <translation>der Ordner {folder} fehlt; Tackfree neu installieren</translation>
   </message>
   <message>
+   <source>cannot be made ({why}); look at it</source>
+   <translation>lässt sich nicht anlegen ({why}); bitte nachsehen</translation>
+  </message>
+  <message>
+   <source>cannot be removed ({why}); look at it</source>
+   <translation>lässt sich nicht entfernen ({why}); bitte nachsehen</translation>
+  </message>
+  <message>
    <source>desktop entries are for Linux and its like; here, link to the command yourself</source>
    <translation>Menüeinträge gibt es unter Linux und seinesgleichen; hier bitte selbst eine Verknüpfung zum Befehl anlegen</translation>
   </message>
@@ -11914,14 +11906,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
   </message>
-  <message>
-   <source>cannot be made ({why}); look at it</source>
-   <translation>lässt sich nicht anlegen ({why}); bitte nachsehen</translation>
-  </message>
-  <message>
-   <source>cannot be removed ({why}); look at it</source>
-   <translation>lässt sich nicht entfernen ({why}); bitte nachsehen</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -12497,10 +12481,6 @@ Quelle: {source}</translation>
   <message>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
-  </message>
-  <message>
-   <source>Oil wash along edges and into recesses</source>
-   <translation>Ölwashing an Kanten und in Vertiefungen</translation>
   </message>
  </context>
  <context>
@@ -15111,26 +15091,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>{work}: now {time}.</source>
-   <translation>{work}: jetzt {time}.</translation>
-  </message>
-  <message>
-   <source>{n} more moved.</source>
-   <translation>{n} weitere verschoben.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}.</source>
-   <translation>{project} ist fertig {time}.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}, {length} later.</source>
-   <translation>{project} ist fertig {time}, {length} später.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}, {length} sooner.</source>
-   <translation>{project} ist fertig {time}, {length} früher.</translation>
   </message>
  </context>
 </TS>
