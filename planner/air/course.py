@@ -77,11 +77,20 @@ class AirCourse:
         self._days: dict[date, tuple[int, DayShape]] = {}
         self._knots: dict[tuple[int, int, int], tuple[list[int], list[Air]]] = {}
         self._samples: dict[DayShape, Samples] = {}
+        self._spans: dict[tuple[int, int], Air] = {}  # films of all coatings ask for the same
 
     def at(self, minute: float) -> Air:
         """Return the air at a UTC minute, which may be a fraction."""
         start, shape = self.day(self.date_of(math.floor(minute)))
         return self._air(shape, minute - start)
+
+    def begins_with(self, number: int, minutes: int) -> Air:
+        """Return the air at the beginning of the ``number``-th so many minutes since the epoch."""
+        key = (number, minutes)
+        found = self._spans.get(key)
+        if found is None:
+            found = self._spans[key] = self.at(number * minutes)
+        return found
 
     def date_of(self, minute: int) -> date:
         """Return the local day that holds a UTC minute."""

@@ -53,14 +53,20 @@ class FitAir:
         self._step = step
         self._coating = coating
         self._known: dict[int, bool] = {}
+        self._in: dict[Air, bool] = {}  # one day's air is another's
 
     def at(self, minute: int) -> bool:
         """Tell whether it may be laid in the quarter that holds a minute."""
-        quarter = minute // QUARTER
+        return self._fit(minute // QUARTER)
+
+    def _fit(self, quarter: int) -> bool:
         found = self._known.get(quarter)
         if found is None:
-            air = self._course.at(quarter * QUARTER)
-            found = self._known[quarter] = _fit(self._step, self._coating, air)
+            air = self._course.begins_with(quarter, QUARTER)
+            found = self._in.get(air)
+            if found is None:
+                found = self._in[air] = _fit(self._step, self._coating, air)
+            self._known[quarter] = found
         return found
 
     def against(self, minute: int) -> str:
@@ -73,10 +79,24 @@ class FitAir:
 
     def until(self, start: int, end: int) -> int:
         """Return the first minute in [start, end) at which it may not be laid, or ``end``."""
+        known = self._known
         for quarter in range(start // QUARTER, -(-end // QUARTER)):
-            if not self.at(quarter * QUARTER):
+            fit = known.get(quarter)
+            if not (self._fit(quarter) if fit is None else fit):
                 return max(start, quarter * QUARTER)
         return end
+
+    def fit_since(self, minute: int, earliest: int) -> int | None:
+        """Return since when it may be laid at a minute, None if since before ``earliest``.
+
+        In the quarter that holds the minute the air need not be fit itself.
+        """
+        known = self._known
+        for quarter in range(minute // QUARTER, earliest // QUARTER, -1):
+            fit = known.get(quarter)
+            if not (self._fit(quarter) if fit is None else fit):
+                return (quarter + 1) * QUARTER
+        return None
 
     def pieces(self, start: int, end: int) -> list[tuple[int, int]]:
         """Return the parts of [start, end) in which it may be laid."""

@@ -10,7 +10,6 @@ from bisect import bisect_right
 from collections import defaultdict
 from operator import itemgetter
 
-from planner.air import QUARTER
 from planner.bench import Stretch
 from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.schedule.problem import Problem
@@ -172,11 +171,10 @@ def _noise(problem: Problem, placed: Placement, lead: int) -> list[_Bound]:
 def _fair_since(problem: Problem, placed: Placement) -> int | None:
     """Return since when the air has let a pass be laid, if it did not within the day before."""
     index = problem.index[placed.key]
-    since = placed.start - placed.start % QUARTER
     for air in problem.fit_airs[index]:
-        for quarter in range(since, placed.start - 1440, -QUARTER):
-            if not air.at(quarter):
-                return quarter + QUARTER
+        since = air.fit_since(placed.start, placed.start - 1440)
+        if since is not None:
+            return since
     return None
 
 

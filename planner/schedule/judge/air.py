@@ -4,14 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from planner.air import QUARTER, Fitness, laid_in, on_any_terms, step_advice
+from planner.air import QUARTER, Air, Fitness, laid_in, on_any_terms, step_advice
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
+from planner.values.coating import Coating
+from planner.values.step import Stage, Step, Tool
 
 
 def fit_air(ruling: Ruling) -> Iterator[Violation]:
     """Yield passes laid at minutes whose quarter of an hour has no air for their coatings."""
     case, premises = ruling.case, ruling.premises
+    known: dict[tuple[Tool, Stage, str, Air], str] = {}  # one day's air is another's
+
+    def against(step: Step, coating: Coating, air: Air) -> str:
+        key = (step.tool, step.stage, coating.name, air)
+        found = known.get(key)
+        if found is None:
+            advice = step_advice(step, coating, air)
+            reasons = [one.reason for one in advice if one.fitness is Fitness.NO_GO]
+            found = known[key] = reasons[0] if reasons else ""
+        return found
+
     for one, span in case.planned():
         if not one.films or on_any_terms(one.step):
             continue
@@ -23,14 +36,10 @@ def fit_air(ruling: Ruling) -> Iterator[Violation]:
             for minute in range(piece.start - piece.start % QUARTER, piece.end, QUARTER)
         }
         for quarter in sorted(quarters):
-            against = [
-                advice
-                for coating in coatings
-                for advice in step_advice(one.step, coating, course.at(quarter))
-                if advice.fitness is Fitness.NO_GO
-            ]
-            if against:
+            air = course.begins_with(quarter // QUARTER, QUARTER)
+            reasons = [why for coating in coatings if (why := against(one.step, coating, air))]
+            if reasons:
                 when = case.at(max(quarter, span.start))
-                text = f"is laid at {when} in air that forbids it: {against[0].reason}"
+                text = f"is laid at {when} in air that forbids it: {reasons[0]}"
                 yield Violation(10, str(one.key), text)
                 break
