@@ -16,8 +16,9 @@ from planner.values.message import message
 from planner.values.step import Bound, Stage, Step, Tool
 
 WIPE_FROM, WIPE_BEST, WIPE_UNTIL = 5, 15, 60
-"""An oil wash is wiped back after 5 to 10 minutes at the earliest, best after 10 to 30
-and for about an hour: common practice, no source [min]."""
+"""An oil wash is wiped back after 5 to 10 minutes at the earliest, best after 10 to 30, and
+wiping begins within about an hour, though some wipe hours later: common practice, no
+source [min]."""
 RUB_UNTIL = 90  # 20 min to 1.5 h: common practice, no source [min]
 CAN_AGAIN_UNTIL, CAN_AGAIN_FROM = 20, 1440
 """A second coat from a solvent-borne can goes on within about 20 minutes or after a day;
@@ -45,7 +46,7 @@ WIPE = Custom(
             closes=Mark(minutes=WIPE_UNTIL),
         ),
     ),
-    Bound.END,
+    Bound.START,
     message("an oil wash can be wiped back for about an hour, and best after a quarter of one"),
 )
 RUB = Custom(

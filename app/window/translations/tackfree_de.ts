@@ -3094,6 +3094,18 @@ in {length}</translation>
    <source>nothing moved to another evening.</source>
    <translation>nichts ist auf einen anderen Abend gerückt.</translation>
   </message>
+  <message>
+   <source>{n} piece of work moved.</source>
+   <translation>{n} Arbeit hat sich verschoben.</translation>
+  </message>
+  <message>
+   <source>{n} pieces of work moved.</source>
+   <translation>{n} Arbeiten haben sich verschoben.</translation>
+  </message>
+  <message>
+   <source>nothing moved.</source>
+   <translation>nichts hat sich verschoben.</translation>
+  </message>
  </context>
  <context>
   <name>NameDialog</name>
@@ -12482,6 +12494,22 @@ Quelle: {source}</translation>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
   </message>
+  <message>
+   <source>Press the decals down while the setting fluid works; wipe glue off with a damp cloth</source>
+   <translation>Abziehbilder andrücken, solange der Weichmacher wirkt; Leim mit feuchtem Tuch abwischen</translation>
+  </message>
+  <message>
+   <source>Wet the base, rub chips through it, rinse off leftover fluid</source>
+   <translation>Grundfarbe anfeuchten, Abplatzer hindurch reiben, übrige Flüssigkeit abspülen</translation>
+  </message>
+  <message>
+   <source>Wet the colours, rub chips through them, rinse off leftover fluid</source>
+   <translation>Farben anfeuchten, Abplatzer hindurch reiben, übrige Flüssigkeit abspülen</translation>
+  </message>
+  <message>
+   <source>Wet the white, wear it off where crew and weather would, rinse off leftover fluid</source>
+   <translation>Weiß anfeuchten und abtragen, wo Mannschaft und Wetter es täten; übrige Flüssigkeit abspülen</translation>
+  </message>
  </context>
  <context>
   <name>tool</name>
@@ -15091,6 +15119,26 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
+  </message>
+  <message>
+   <source>{work}: now {time}.</source>
+   <translation>{work}: jetzt {time}.</translation>
+  </message>
+  <message>
+   <source>{n} more moved.</source>
+   <translation>{n} weitere verschoben.</translation>
+  </message>
+  <message>
+   <source>{project} is finished {time}.</source>
+   <translation>{project} ist fertig {time}.</translation>
+  </message>
+  <message>
+   <source>{project} is finished {time}, {length} later.</source>
+   <translation>{project} ist fertig {time}, {length} später.</translation>
+  </message>
+  <message>
+   <source>{project} is finished {time}, {length} sooner.</source>
+   <translation>{project} ist fertig {time}, {length} früher.</translation>
   </message>
  </context>
 </TS>

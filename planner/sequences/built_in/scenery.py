@@ -41,7 +41,7 @@ SCENERY = Sequence(
     ),
     options=(
         *tool_options(BRUSH),
-        washed(usual=False),
+        washed(),
         Option(name="patches of a second tone", usual=True, note="no two stones are alike"),
         Option(name="moss and damp", note="greens low down and in the shade"),
         Option(name="matte clear", usual=True, note="for what is handled on a table"),

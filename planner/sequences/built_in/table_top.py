@@ -41,7 +41,7 @@ TABLE_TOP = Sequence(
     ),
     options=(
         *tool_options(),
-        washed(usual=False),
+        washed(),
         Option(name="dry-brushed edges", usual=True, note="edges catch the light; ten minutes"),
         Option(name="decals", note="over gloss, pressed, sealed"),
     ),

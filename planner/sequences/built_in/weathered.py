@@ -29,7 +29,6 @@ from planner.sequences.built_in.writing import (
     looked_over,
     metal_edges,
     oil_wash,
-    rinse,
     tool_options,
     wash_parts,
     washed,
@@ -157,12 +156,11 @@ def _colours() -> tuple[SequenceStep, ...]:
         work(
             "chip-rub",
             Stage.CHIP_RUB,
-            "Wet the base and rub chips through it",
+            "Wet the base, rub chips through it, rinse off leftover fluid",
             minutes=Minutes(fixed=2, per_part=5),
             needs=(FLUID, ONE),
             tool=Tool.BRUSH,
         ),
-        rinse(needs=(FLUID, ONE)),
         *by_tools(
             "second",
             Stage.CAMO,
@@ -193,14 +191,13 @@ def _colours() -> tuple[SequenceStep, ...]:
         work(
             "chip-rub-hull",
             Stage.CHIP_RUB,
-            "Wet the colours and rub chips through them",
+            "Wet the colours, rub chips through them, rinse off leftover fluid",
             HULL,
             minutes=Minutes(fixed=2, per_part=5),
             needs=(FLUID,),
             unless=(ONE,),  # no colour is laid over finished chips
             tool=Tool.BRUSH,
         ),
-        rinse(HULL, needs=(FLUID,), unless=(ONE,)),
         lay(
             "running-gear",
             Stage.DETAIL,

@@ -23,7 +23,6 @@ from planner.sequences.built_in.writing import (
     look_over,
     looked_over,
     oil_wash,
-    rinse,
     tool_options,
     wash_parts,
     washed,
@@ -141,12 +140,11 @@ WHITEWASH = Sequence(
         work(
             "wear",
             Stage.CHIP_RUB,
-            "Wet the white and wear it off where crew and weather would",
+            "Wet the white, wear it off where crew and weather would, rinse off leftover fluid",
             HULL,
             minutes=Minutes(fixed=2, per_part=8),
             tool=Tool.BRUSH,
         ),
-        rinse(HULL, needs=()),
         *by_tools(
             "hold",
             Stage.VARNISH,

@@ -120,10 +120,10 @@ def by_tools(
     return tuple(made)
 
 
-def washed(usual: bool = True) -> Option:
+def washed() -> Option:
     """Return the choice of washing before the primer."""
     note = "release agent and fingerprints keep primer off; resin and cast metal always"
-    return Option(name=WASH_FIRST, usual=usual, note=note)
+    return Option(name=WASH_FIRST, note=note)
 
 
 def wash_parts() -> SequenceStep:
@@ -178,20 +178,6 @@ def look_over(*places: str) -> tuple[SequenceStep, ...]:
     )
 
 
-def rinse(*places: str, needs: tuple[str, ...], unless: tuple[str, ...] = ()) -> SequenceStep:
-    """Write rinsing off what is left of chipping fluid."""
-    return work(
-        "rinse" if not places else "rinse-hull",
-        Stage.CLEAN,
-        "Rinse off leftover fluid and dab dry",
-        *places,
-        minutes=Minutes(fixed=2, per_part=1),
-        needs=needs,
-        unless=unless,
-        tool=Tool.BRUSH,
-    )
-
-
 def metal_edges(*places: str) -> SequenceStep:
     """Write the shine of worn edges, which comes after the matte clear."""
     return lay(
@@ -234,21 +220,12 @@ def decals(
         work(
             "press",
             Stage.PRESS,
-            "Press the decals down while the setting fluid works",
+            "Press the decals down while the setting fluid works; wipe glue off with a damp cloth",
             *places,
             minutes=Minutes(fixed=5),
             needs=needs,
             tool=Tool.CLOTH,
             gates=(settle,),
-        ),
-        work(
-            "decal-glue",
-            Stage.CLEAN,
-            "Wipe decal glue off with a damp cloth",
-            *places,
-            minutes=Minutes(fixed=3),
-            needs=needs,
-            tool=Tool.CLOTH,
         ),
     )
 

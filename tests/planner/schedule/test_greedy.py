@@ -118,8 +118,7 @@ def test_a_wash_waits_for_an_evening_in_which_it_can_be_wiped() -> None:
     plan = planned(of)
     assert start(plan, "before") == at("18:00")
     assert start(plan, "wash") == at("1/18:00")
-    # Best a quarter of an hour after it, which would not end within the hour; so 5 min after.
-    assert start(plan, "wipe") == at("1/18:45")
+    assert start(plan, "wipe") == at("1/18:55")  # best a quarter of an hour after it
 
 
 def test_a_split_step_fills_the_rest_of_an_evening() -> None:

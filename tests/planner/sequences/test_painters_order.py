@@ -1,0 +1,102 @@
+"""What painters do in a finishing order, and in which place: common practice, no source."""
+
+from __future__ import annotations
+
+import pytest
+from sequence_books import bare_model
+
+from app.service.starter_stock import COATINGS, MIXES
+from planner.layers.finishing import is_last_coat
+from planner.sequences.apply_to_model import steps_for
+from planner.sequences.built_in import ALL
+from planner.sequences.built_in.weathered import WEATHERED
+from planner.sequences.chosen_options import complete
+from planner.values.coating import Coating, Family, Finish
+from planner.values.sequence import Sequence
+from planner.values.step import CLEAR_STAGES, Stage, Step, Tool
+
+F = Family
+BOTTLES = {one.name: one for one in COATINGS}
+BOTTLES |= {mix.name: BOTTLES[mix.portions[0].coating] for mix in MIXES}
+
+
+def given(sequence: Sequence, *options: str) -> tuple[Step, ...]:
+    """Return the steps of a sequence on one lorry, with some options beside the usual ones."""
+    colours = {one.name: one.usual for one in sequence.colours}
+    return steps_for(sequence, bare_model("lorry"), _with(sequence, options), colours)
+
+
+def _with(sequence: Sequence, options: tuple[str, ...]) -> tuple[str, ...]:
+    """Return the usual options and some more; an option out of a choice takes the usual's place."""
+    asked = [one for one in sequence.options if one.name in options]
+    choices = {one.choice for one in asked if one.choice}
+    kept = [
+        one.name
+        for one in sequence.options
+        if one.usual and one.choice not in choices and one.name not in options
+    ]
+    return complete(sequence, [*kept, *options])
+
+
+def at(steps: tuple[Step, ...], *stages: Stage) -> list[int]:
+    """Return where steps of these stages stand."""
+    return [number for number, step in enumerate(steps) if step.stage in stages]
+
+
+def laid(step: Step) -> Coating:
+    """Return the coating of a step."""
+    return BOTTLES[step.applications[0].coating]
+
+
+@pytest.mark.parametrize("sequence", ALL, ids=lambda one: one.name)
+def test_parts_are_washed_before_anything_is_laid(sequence: Sequence) -> None:
+    steps = given(sequence, "wash first")
+    assert steps[0].stage in (Stage.CLEAN, Stage.MASK)
+    washed = at(steps, Stage.CLEAN)[0]
+    primed = steps[at(steps, Stage.PRIME)[0]]
+    assert washed < at(steps, Stage.PRIME)[0]
+    assert any(gate.after == steps[washed].id for gate in primed.gates)
+
+
+def test_seams_are_looked_over_touched_up_and_looked_over_again() -> None:
+    steps = given(WEATHERED, "look over the primer")
+    first = [step.stage for step in steps[:4]]
+    assert first == [Stage.PRIME, Stage.CLEAN, Stage.PRIME, Stage.CLEAN]
+
+
+def test_metal_edges_come_after_the_matte() -> None:
+    steps = given(WEATHERED, "metal edges")
+    (shine,) = (n for n, s in enumerate(steps) if s.applications and laid(s).family is F.GRAPHITE)
+    matte = [n for n, s in enumerate(steps) if s.applications and is_last_coat(s, laid(s))]
+    assert max(matte) < shine
+
+
+@pytest.mark.parametrize("colours", ["two colours", "three colours"])
+def test_no_colour_is_laid_over_finished_chips(colours: str) -> None:
+    steps = given(WEATHERED, colours, "chips by fluid")
+    (rub,) = at(steps, Stage.CHIP_RUB)
+    assert max(at(steps, Stage.BASE, Stage.CAMO)) < rub < min(at(steps, *CLEAR_STAGES))
+    assert "rinse" in steps[rub].title
+
+
+def test_a_gloss_finish_takes_no_layer_without_need() -> None:
+    """One gloss clear is the finish where neither decals nor a wash lie below it."""
+    single = next(one for one in ALL if one.name == "single-colour vehicle")
+    colours = {one.name: one.usual for one in single.colours}
+    steps = steps_for(single, bare_model("lorry"), ("gloss finish",), colours)
+    clears = [s for s in steps if s.stage in CLEAR_STAGES and laid(s).finish is Finish.GLOSS]
+    assert len(clears) == 1
+
+
+def test_the_thinner_is_tried_before_an_oil_wash() -> None:
+    (wash,) = (step for step in given(WEATHERED) if step.stage is Stage.OIL_WASH)
+    assert "Try the thinner" in wash.title
+
+
+def test_a_spray_can_holds_less_paint_than_a_bottle() -> None:
+    """Most of a can is propellant and thinner; the fraction is assumed."""
+    cans = [one for one in COATINGS if "in a can" in one.name]
+    assert cans
+    assert all(one.solids <= 0.1 for one in cans)
+    brushed = [s for s in given(WEATHERED) if s.tool is Tool.BRUSH and s.applications]
+    assert all("in a can" not in s.applications[0].coating for s in brushed)
