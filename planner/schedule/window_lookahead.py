@@ -24,11 +24,10 @@ def keeps_windows(
     guarded
         Activities whose closing is looked at however far ahead it lies.
     """
-    if not fit.last:
-        return True
     problem = table.problem
-    starts = [problem.ends[number][1] for number in problem.closing_from.get(fit.index, ())]
-    together = problem.activities[fit.index].together
+    begun = problem.closing_from.get(fit.index, ()) if fit.last else ()
+    starts = [problem.ends[number][1] for number in begun]
+    together = problem.activities[fit.index].together if fit.last else ()
     starts += [index for index in together if index not in table.end]
     running = [
         index
