@@ -139,7 +139,9 @@ def _label(coating: Coating, air: Air, surface: float) -> Iterator[Advisory]:
 def _condensation(air: Air, surface: float) -> Iterator[Advisory]:
     if air.humidity_pct <= 0:
         return
-    margin = surface_margin_k(surface, air.temperature_c, air.humidity_pct)
+    margin = surface_margin_k(surface, air.temperature_c, air.humidity_pct) + 0.0
+    if abs(margin) < MARGIN_DOUBT_K:
+        margin = 0.0  # never "-0.0 K"
     if margin < LEAST_MARGIN_US_K:
         yield _no(
             message(

@@ -20,6 +20,10 @@ ALWAYS_FROM = date(2020, 1, 1)  # at the latest; whoever is always at the bench 
 FIRST_DAY = date(1971, 1, 1)
 
 
+FREES = frozenset({Trait.HANDS_FREE, Trait.ANY_AIR})
+"""Marks that ask nothing and only free a step of something."""
+
+
 @dataclass(frozen=True)
 class Demand:
     """Something that a person may give up; ``without`` is the book without it.
@@ -125,10 +129,10 @@ def _of_step(project: Project, model: Model, step: Step) -> Iterator[Demand]:
                 _with_step(project.name, model.name, step.id, _Open(at)),
             )
     # Work that goes on alone asks no more than other work: nobody gains by giving that up.
-    asking = tuple(trait for trait in step.traits if trait is not Trait.HANDS_FREE)
+    asking = tuple(trait for trait in step.traits if trait not in FREES)
     if asking:
         words = row(asking)
-        kept = tuple(trait for trait in step.traits if trait is Trait.HANDS_FREE)
+        kept = tuple(trait for trait in step.traits if trait in FREES)
         yield Demand(
             Clash(
                 message(

@@ -247,7 +247,8 @@ TWINS: dict[Callable[[], tuple[Book, int]], tuple[str, ...]] = {
     two_long_ones_into_an_evening: ("grey-running-gear is", "grey-tools is", BENCH),
     beside_what_is_not_ready: ("grey-tools is wished", "highlight is wished in one", BENCH),
     beside_on_other_dates: ("grey-tools is", "grey-running-gear is", "in one stretch with"),
-    after_the_window_has_closed: ("oil-wash is wished", "wipe is wished", "wipe within the window"),
+    # Not the window written: without it custom binds the wiping all the same (definition 6a).
+    after_the_window_has_closed: ("oil-wash is wished", "wipe is wished"),
     nobody_to_help: ("join needs two people", BENCH),
     on_a_skipped_day: ("sepia is wished", "no bench time on 2026-03-07", BENCH),
     before_the_pilot_is_done: ("prime is wished", "goes first", BENCH),

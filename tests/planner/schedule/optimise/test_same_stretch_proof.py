@@ -233,7 +233,7 @@ def test_a_wish_that_holds_if_films_dry_in_the_warm_box_is_not_called_impossible
     )
     bench = book.room.locations[0]
     cold = replace(
-        bench, workdays=(AirPoint(at="00:00", temperature_c=12, humidity_pct=85),), weekends=()
+        bench, workdays=(AirPoint(at="00:00", temperature_c=12, humidity_pct=80),), weekends=()
     )
     book = replace(book, room=replace(book.room, locations=(cold, box), readings=()))
     book = steps(book, base={"traits": (Trait.ONE_STRETCH,), "dries_in": ""})

@@ -27,7 +27,7 @@ from planner.values.moment import zone_named
 from planner.values.plan import Cost, Plan, Status, Unplaced
 from planner.values.project import Pin
 from planner.values.room import Room
-from planner.values.step import Stage
+from planner.values.step import Stage, Trait
 
 
 def cure_of(of: Book) -> Cure:
@@ -135,9 +135,9 @@ def test_a_plan_of_nothing_is_not_the_cheapest():
 # -- air in which a film never dries ----------------------------------------------------------
 
 
-def in_air(humidity_pct: float) -> Book:
+def in_air(humidity_pct: float, *traits: Trait) -> Book:
     """Return a book of two coats of a waterborne acrylic, in air of 23 °C."""
-    of = book(paint("base", "hull/deck", coats=2), coatings=(coating("sand"),))
+    of = book(paint("base", "hull/deck", coats=2, traits=traits), coatings=(coating("sand"),))
     return replace(of, room=Room(locations=(location("bench", 10, 23, humidity_pct),)))
 
 
@@ -149,6 +149,9 @@ def test_air_that_takes_up_no_more_water_is_told_as_the_reason():
     _, shown = told(wet, NOW)
     assert shown.status is Status.INFEASIBLE
     (clash,) = shown.conflict
+    assert "the air forbids laying base" in clash.what
+    _, on_my_word = told(in_air(100, Trait.ANY_AIR), NOW)
+    (clash,) = on_my_word.conflict
     assert "base lays never gets there in this air" in clash.what
     (only,) = least_conflict(wet, NOW, cure_of(wet))
     mended = only.without(wet)
