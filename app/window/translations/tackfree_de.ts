@@ -3094,18 +3094,6 @@ in {length}</translation>
    <source>nothing moved to another evening.</source>
    <translation>nichts ist auf einen anderen Abend gerückt.</translation>
   </message>
-  <message>
-   <source>{n} piece of work moved.</source>
-   <translation>{n} Arbeit hat sich verschoben.</translation>
-  </message>
-  <message>
-   <source>{n} pieces of work moved.</source>
-   <translation>{n} Arbeiten haben sich verschoben.</translation>
-  </message>
-  <message>
-   <source>nothing moved.</source>
-   <translation>nichts hat sich verschoben.</translation>
-  </message>
  </context>
  <context>
   <name>NameDialog</name>
@@ -12247,12 +12235,8 @@ Quelle: {source}</translation>
    <translation>Abziehbilder</translation>
   </message>
   <message>
-   <source>Press the decals down while the setting fluid works</source>
-   <translation>Abziehbilder andrücken, solange der Weichmacher wirkt</translation>
-  </message>
-  <message>
-   <source>Wipe decal glue off with a damp cloth</source>
-   <translation>Leim der Abziehbilder mit feuchtem Tuch abwischen</translation>
+   <source>Press the decals down while the setting fluid works; wipe glue off with a damp cloth</source>
+   <translation>Abziehbilder andrücken, solange der Weichmacher wirkt; Leim mit feuchtem Tuch abwischen</translation>
   </message>
   <message>
    <source>Matte clear over everything</source>
@@ -12283,12 +12267,8 @@ Quelle: {source}</translation>
    <translation>Grundfarbe über die Flüssigkeit, zwei dünne Schichten</translation>
   </message>
   <message>
-   <source>Wet the base and rub chips through it</source>
-   <translation>Grundfarbe anfeuchten und Abplatzer durchreiben</translation>
-  </message>
-  <message>
-   <source>Rinse off leftover fluid and dab dry</source>
-   <translation>Übrige Flüssigkeit abspülen und trocken tupfen</translation>
+   <source>Wet the base, rub chips through it, rinse off leftover fluid</source>
+   <translation>Grundfarbe anfeuchten, Abplatzer hindurch reiben, übrige Flüssigkeit abspülen</translation>
   </message>
   <message>
    <source>Second colour</source>
@@ -12299,8 +12279,8 @@ Quelle: {source}</translation>
    <translation>Dritte Farbe</translation>
   </message>
   <message>
-   <source>Wet the colours and rub chips through them</source>
-   <translation>Farben anfeuchten und Abplatzer hindurch reiben</translation>
+   <source>Wet the colours, rub chips through them, rinse off leftover fluid</source>
+   <translation>Farben anfeuchten, Abplatzer hindurch reiben, übrige Flüssigkeit abspülen</translation>
   </message>
   <message>
    <source>Tools and stowage</source>
@@ -12411,8 +12391,8 @@ Quelle: {source}</translation>
    <translation>Winterweiß, dünn und ungleichmäßig</translation>
   </message>
   <message>
-   <source>Wet the white and wear it off where crew and weather would</source>
-   <translation>Weiß anfeuchten und abreiben, wo Mannschaft und Wetter es täten</translation>
+   <source>Wet the white, wear it off where crew and weather would, rinse off leftover fluid</source>
+   <translation>Weiß anfeuchten und abtragen, wo Mannschaft und Wetter es täten; übrige Flüssigkeit abspülen</translation>
   </message>
   <message>
    <source>Gloss clear over the worn white and the running gear</source>
@@ -12493,22 +12473,6 @@ Quelle: {source}</translation>
   <message>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
-  </message>
-  <message>
-   <source>Press the decals down while the setting fluid works; wipe glue off with a damp cloth</source>
-   <translation>Abziehbilder andrücken, solange der Weichmacher wirkt; Leim mit feuchtem Tuch abwischen</translation>
-  </message>
-  <message>
-   <source>Wet the base, rub chips through it, rinse off leftover fluid</source>
-   <translation>Grundfarbe anfeuchten, Abplatzer hindurch reiben, übrige Flüssigkeit abspülen</translation>
-  </message>
-  <message>
-   <source>Wet the colours, rub chips through them, rinse off leftover fluid</source>
-   <translation>Farben anfeuchten, Abplatzer hindurch reiben, übrige Flüssigkeit abspülen</translation>
-  </message>
-  <message>
-   <source>Wet the white, wear it off where crew and weather would, rinse off leftover fluid</source>
-   <translation>Weiß anfeuchten und abtragen, wo Mannschaft und Wetter es täten; übrige Flüssigkeit abspülen</translation>
   </message>
  </context>
  <context>
@@ -15119,26 +15083,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>{work}: now {time}.</source>
-   <translation>{work}: jetzt {time}.</translation>
-  </message>
-  <message>
-   <source>{n} more moved.</source>
-   <translation>{n} weitere verschoben.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}.</source>
-   <translation>{project} ist fertig {time}.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}, {length} later.</source>
-   <translation>{project} ist fertig {time}, {length} später.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}, {length} sooner.</source>
-   <translation>{project} ist fertig {time}, {length} früher.</translation>
   </message>
  </context>
 </TS>
