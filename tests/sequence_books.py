@@ -6,7 +6,7 @@ from datetime import date
 
 from small_book import ZONE, at
 
-from app.service.starter_stock import usual_stock
+from app.service.starter_stock import with_coatings
 from planner.sequences.apply_to_book import give
 from planner.values.bench_time import BenchTime, Recurring
 from planner.values.book import Book
@@ -55,6 +55,6 @@ def bare_book(*models: Model, airbrushes: int = 1) -> Book:
 
 def given_book(sequence: Sequence, options: tuple[str, ...], *models: Model) -> Book:
     """Return a bare book whose models were given a sequence with its usual colours."""
-    book = usual_stock(bare_book(*models), sequence)
+    book = with_coatings(bare_book(*models), (colour.usual for colour in sequence.colours))
     names = [model.name for model in book.projects[0].models]
     return give(book, "table", names, sequence, options)

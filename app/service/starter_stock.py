@@ -189,11 +189,6 @@ def in_words_of(book: Book, sequence: Sequence, translate: Translate) -> Sequenc
     return sequence if colours == sequence.colours else replace(sequence, colours=colours)
 
 
-def usual_stock(book: Book, sequence: Sequence) -> Book:
-    """Return the book with the starter coatings that a sequence's colours usually take."""
-    return with_coatings(book, (colour.usual for colour in sequence.colours))
-
-
 def swatch_of(book: Book, name: str) -> str:
     """Return the swatch of a coating or mix of a book or of the starter stock, or ""."""
     for mixes, coatings in ((book.mixes, book.coatings), (MIXES, COATINGS)):

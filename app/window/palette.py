@@ -147,11 +147,6 @@ def contrast(name: str, other: str) -> float:
     return (lighter + 0.05) / (darker + 0.05)
 
 
-def readable_on(colour: str) -> str:
-    """Return near-black or near-white, whichever reads better on ``colour``."""
-    return max(("#161412", "#FFFDF8"), key=lambda ink: contrast(ink, colour))
-
-
 def wanted(look: Appearance, app: QApplication) -> Colours:
     """Return the colours of a look; the system's wish where it says so."""
     if look is Appearance.SYSTEM:

@@ -45,15 +45,11 @@ class Times:
     """When one piece of work may begin and end.
 
     ``total_float`` is how much later it may begin without moving the end of
-    the whole, ``free_float`` without moving any other piece of work either.
+    the whole.
     """
 
     early_start: int
-    early_finish: int
-    late_start: int
-    late_finish: int
     total_float: int
-    free_float: int
 
 
 @dataclass(frozen=True)
@@ -109,20 +105,7 @@ def critical_path(
     finish = end if finish is None else finish
     backwards = {(j, i): weight for (i, j), weight in reversed(arcs.items())}
     to_end = _longest(backwards, minutes)
-    times: dict[N, Times] = {}
-    free = {node: max(end, finish) - early[node] - minutes[node] for node in graph}
-    for (i, j), weight in arcs.items():
-        free[i] = min(free[i], early[j] - early[i] - weight)
-    for node in graph:
-        late = finish - to_end[node]
-        times[node] = Times(
-            early[node],
-            early[node] + minutes[node],
-            late,
-            late + minutes[node],
-            late - early[node],
-            free[node],
-        )
+    times = {node: Times(early[node], finish - to_end[node] - early[node]) for node in graph}
     return CriticalPath(times, end)
 
 

@@ -6,17 +6,15 @@ Figures are estimates.  Each share and loss that is assumed says so.
 from planner.quantity.areas import (
     Area,
     AreaSource,
-    area_of,
     areas_of,
     box_m2,
     measure_cm2,
-    read_scale,
     scale_of,
     scaled_cm2,
 )
 from planner.quantity.coating_per_pass import NOT_BY_VOLUME, Take, coating_needed
 from planner.quantity.coverage import Share, share_of
-from planner.quantity.film_volume import amount_ml, spreading_rate_m2_l, wet_film_um
+from planner.quantity.film_volume import amount_ml
 from planner.quantity.leftover_mixes import Kept
 from planner.quantity.loads import Load, fill, filled, loads, planned_use, served, used_by
 from planner.quantity.mix_ratios import (
@@ -65,7 +63,6 @@ __all__ = [
     "Take",
     "Transfer",
     "amount_ml",
-    "area_of",
     "areas_of",
     "box_m2",
     "coating_needed",
@@ -83,17 +80,14 @@ __all__ = [
     "parts_text",
     "planned_use",
     "read_parts",
-    "read_scale",
     "scale_of",
     "scaled_cm2",
     "served",
     "share_of",
     "shopping",
     "solids_of",
-    "spreading_rate_m2_l",
     "stirrings",
     "stock_now",
     "transfer_efficiency",
     "used_by",
-    "wet_film_um",
 ]

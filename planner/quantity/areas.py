@@ -12,7 +12,6 @@ from functools import lru_cache
 from planner.values.identity_key import Same
 from planner.values.message import message
 from planner.values.model import Measure, Model, Place, Shape
-from planner.values.refusal import Refused
 
 BOX_M = (6.0, 2.5, 2.5)  # what the hint for a missing area goes by [m]
 CM2_IN_MM2 = 0.01
@@ -87,20 +86,6 @@ def scale_of(text: str) -> float | None:
     return scale if scale > 0 else None
 
 
-def read_scale(text: str) -> float:
-    """Read a scale.
-
-    Raises
-    ------
-    Refused
-        If it is none.
-    """
-    scale = scale_of(text)
-    if scale is None:
-        raise Refused("scale", message('"{text}" is no scale; write it as 1:72', text=text[:20]))
-    return scale
-
-
 def scaled_cm2(area_m2: float, scale: float) -> float:
     """Return what an area of the full-sized thing [m²] is at 1 : ``scale`` [cm²]."""
     return area_m2 * 1e4 / scale**2
@@ -131,11 +116,6 @@ def areas_of(model: Model) -> Mapping[str, Area]:
     the model's scale has left over is shared alike by the other places.
     """
     return _areas(Same(model))
-
-
-def area_of(model: Model, place: str) -> Area:
-    """Return the area of a "part/place"; `KeyError` if there is none."""
-    return areas_of(model)[place]
 
 
 @lru_cache(maxsize=1024)

@@ -71,11 +71,6 @@ class Offer:
         """Tell whether there is anything to take over, or to say."""
         return bool(self.added or self.removed or self.changed or self.moved or self.refused)
 
-    @property
-    def can_be_taken(self) -> bool:
-        """Tell whether the model may take it over."""
-        return not self.lost and not self.refused
-
 
 def difference(
     book: Book, sequence: Sequence, given: Mapping[Spot, Given] | None = None

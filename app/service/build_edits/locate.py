@@ -8,7 +8,6 @@ from dataclasses import dataclass, replace
 from planner.values.book import Book
 from planner.values.lookup import model_named, project_of
 from planner.values.model import Model
-from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.refusal import Refused, unknown
 from planner.values.step import Step
@@ -85,11 +84,6 @@ def logged(project: Project, model: str, step: str | None = None) -> bool:
     return any(name == model and step in (None, other) for name, other in named)
 
 
-def step_title(step: Step) -> str:
-    """Return what a step is called in sentences."""
-    return step.title or step.id
-
-
 def references(step: Step, change: Callable[[str], Iterable[str]]) -> Step:
     """Return the step with every reference to places put through ``change``."""
 
@@ -124,8 +118,3 @@ def without_pins(project: Project, model: str, steps: Iterable[str] | None = Non
         if not names(pin.model, pin.step) and not (pin.beside and names(*pin.beside.split("/")))
     )
     return project if kept == project.pins else replace(project, pins=kept)
-
-
-def pass_word(key: PassKey) -> str:
-    """Return "prime", or "prime, coat 2"."""
-    return key.step if key.coat == 1 else f"{key.step}, coat {key.coat}"

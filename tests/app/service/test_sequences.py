@@ -115,7 +115,8 @@ def test_a_change_is_offered_as_a_difference_and_taken_over() -> None:
     assert [step.id for step in offer.removed] == ["edges"]
     assert [(one.was.id, one.fields) for one in offer.changed] == [("wash", ("minutes",))]
     assert not offer.added
-    assert offer.can_be_taken
+    assert not offer.lost
+    assert not offer.refused
     assert sequences.offers(book) == {OURS: 1}
     taken = sequences.take_over(book, OURS, [("table", "truck")]).book
     assert difference(taken, changed) == ()
