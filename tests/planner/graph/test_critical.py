@@ -74,20 +74,20 @@ def test_widget_manufacture_has_the_published_floats():
     columns = {node: astuple(times) for node, times in found.times.items()}
     assert found.finish == 70
     assert columns == {
-        "Approve Plan": (0, 5, 0, 5, 0, 0),
-        "Drawings": (5, 15, 5, 15, 0, 0),
-        "Study Market": (5, 10, 35, 40, 30, 0),
-        "Write Specs": (5, 10, 10, 15, 5, 5),
-        "Prototype": (15, 30, 15, 30, 0, 0),
-        "Mkt. Strat.": (10, 20, 40, 50, 30, 30),
-        "Materials": (30, 40, 30, 40, 0, 0),
-        "Facility": (30, 40, 30, 40, 0, 0),
-        "Init. Prod.": (40, 50, 40, 50, 0, 0),
-        "Evaluate": (50, 60, 55, 65, 5, 5),
-        "Test Market": (50, 65, 50, 65, 0, 0),
-        "Changes": (65, 70, 65, 70, 0, 0),
-        "Production": (70, 70, 70, 70, 0, 0),
-        "Marketing": (50, 50, 70, 70, 20, 20),
+        "Approve Plan": (0, 0),
+        "Drawings": (5, 0),
+        "Study Market": (5, 30),
+        "Write Specs": (5, 5),
+        "Prototype": (15, 0),
+        "Mkt. Strat.": (10, 30),
+        "Materials": (30, 0),
+        "Facility": (30, 0),
+        "Init. Prod.": (40, 0),
+        "Evaluate": (50, 5),
+        "Test Market": (50, 0),
+        "Changes": (65, 0),
+        "Production": (70, 0),
+        "Marketing": (50, 20),
     }
     assert found.critical[:3] == ("Approve Plan", "Drawings", "Prototype")
     assert set(found.critical) == {node for node, row in columns.items() if row[4] == 0}
