@@ -8011,10 +8011,6 @@ Quelle: {source}</translation>
    <translation>{cm2:.3g} cm²: Ein Kasten seiner wirklichen Größe hat rundum {all_round_cm2:.3g} cm²{shared}{detail}</translation>
   </message>
   <message>
-   <source>"{text}" is no scale; write it as 1:72</source>
-   <translation>„{text}“ ist kein Maßstab; als 1:72 schreiben</translation>
-  </message>
-  <message>
    <source>no area given, and the model has no scale such as "1:72"; give one, or area_cm2</source>
    <translation>keine Fläche angegeben, und das Modell hat keinen Maßstab wie „1:72“; ihn oder die Fläche angeben</translation>
   </message>
