@@ -84,8 +84,8 @@ def _locked(file: IO[str]) -> bool:
 
 def in_use(book: Path) -> bool:
     """Tell whether somebody has a book open now; no note is left, and none is made."""
-    note = Path(os.path.realpath(book))  # as the book is opened: links followed
     try:
+        note = Path(os.path.realpath(book))  # as the book is opened: links followed
         file = note.with_name(f".{note.name}.open").open("r+", encoding="utf-8")
     except (OSError, ValueError):  # nobody had it open yet, or it is no path at all
         return False

@@ -23,6 +23,7 @@ from planner.values.refusal import Refused
 from storage import database
 from storage.bench_book import BenchBook, BookChanged, BookTrouble, Kind
 from storage.exchange import digest
+from storage.presence import in_use
 from storage.restoring import restore
 
 START = datetime(2031, 3, 4, 19, 0, tzinfo=UTC)
@@ -261,6 +262,20 @@ def test_the_second_program_is_told_who_was_there_first(opened, book_path):
     assert f"process {os.getpid()} on " in told.stdout
     first.close()
     assert opened().other_user == ""
+
+
+def test_whether_a_book_is_open_is_told_without_leaving_a_note(opened, book_path, tmp_path):
+    link = tmp_path / "link.tackfree"
+    link.symlink_to(book_path)
+    first = opened()
+    assert in_use(book_path)
+    assert in_use(link)
+    first.close()
+    assert not in_use(book_path)
+    before = sorted(tmp_path.iterdir())
+    for path in (tmp_path / "none.tackfree", tmp_path / "no" / "folder", Path("a\0b"), Path()):
+        assert not in_use(path)
+    assert sorted(tmp_path.iterdir()) == before
 
 
 def test_a_cycle_is_not_written(opened, demo_book):
