@@ -110,6 +110,7 @@ COATING = _top(
     _number("slowness"),
     _text("effect"),
     _text("hiding", optional=True),
+    _number("retarder"),
 )
 COATING_TIME = _child("coating_time", COATING, _text("state"), _whole("minutes"), _text("source"))
 COATING_RECOAT = _child("coating_recoat", COATING, *_window())
@@ -118,7 +119,14 @@ MIX = _top("mix", _text("name"), _whole("life_minutes"), _text("swatch", optiona
 MIX_PORTION = _child("mix_portion", MIX, _text("coating"), _number("parts"))
 
 ROOM = _top("room", _number("volume_m3"))
-LOCATION = _child("location", ROOM, _text("name"), _whole("drying_places"), _flag("outdoors"))
+LOCATION = _child(
+    "location",
+    ROOM,
+    _text("name"),
+    _whole("drying_places"),
+    _flag("outdoors"),
+    _text("movement"),
+)
 LOCATION_WORKDAY = _child("location_workday", LOCATION, *_air())
 LOCATION_WEEKEND = _child("location_weekend", LOCATION, *_air())
 READING = _child("reading", ROOM, *_air(), _text("location"))

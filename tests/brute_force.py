@@ -11,7 +11,7 @@ drying times with the planner, and none of its gates.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from planner.bench import BenchCalendar
 from planner.cure import Cure, Film
@@ -24,6 +24,7 @@ from planner.values.step import Stage, Tool, Trait
 GRID = 5
 SET_GOING = 5  # minutes of hands before work goes on alone: assumed, as in the planner
 AIRED = 60  # minutes between a smell and quiet hours: assumed, as in the planner
+WASH_UM = 3.0  # a wash is mostly thinner: assumed, as in the planner
 WIPE_WITHIN = 60  # minutes from the start of the wash: common practice, no source
 
 
@@ -40,12 +41,35 @@ class _Search:
     best: int | None = None
     at: dict[int, int] = field(default_factory=dict)
 
-    def ready(self, one: Pass, place: str, end: int, state: State) -> int:
-        coating = self.book.coating(dict(one.films)[place])
-        film = Film(coating, coating.dry_film_um, one.step.dries_in, end)
+    def ready(self, index: int, place: str, state: State, before: int) -> int:
+        """Return when a placed film is ready for the pass numbered ``before``."""
+        above = [i for i in self.stack(index, place) if index < i < before]
+        film = self.film(index, place)
+        if above:
+            film = replace(film, buried=self.end(min(above)))
         minute = self.cure.ready_at(film, state)
         assert minute is not None
         return minute
+
+    def film(self, index: int, place: str) -> Film:
+        one = self.passes[index]
+        coating = self.book.coating(dict(one.films)[place])
+        um = WASH_UM if one.step.stage is Stage.OIL_WASH else coating.dry_film_um
+        film = Film(coating, min(um, coating.dry_film_um), one.step.dries_in, self.end(index))
+        below = [i for i in self.stack(index, place) if i < index]
+        return self.cure.over(film, self.film(max(below), place)) if below else film
+
+    def stack(self, index: int, place: str) -> list[int]:
+        """Return the placed passes that laid a film there, on the same model."""
+        model = self.passes[index].key.model
+        return [
+            i
+            for i in self.at
+            if self.passes[i].key.model == model and place in dict(self.passes[i].films)
+        ]
+
+    def end(self, index: int) -> int:
+        return self.at[index] + self.passes[index].minutes
 
 
 def best_finish(book: Book, now: int, reach: int = 2 * 1440) -> int | None:
@@ -72,13 +96,13 @@ def _extend(search: _Search, free: int, finish: int) -> None:
     for index, one in enumerate(search.passes):
         if index in search.at or not _in_turn(search, index):
             continue
-        opens = max(free, _opens(search, one, free))
+        opens = max(free, _opens(search, index, free))
         for start in _starts(search, one, opens):
             if search.best is not None and start + one.minutes >= search.best:
                 break
             if not _closed(search, one, start):
                 search.at[index] = start
-                _extend(search, start + _hands(one), max(finish, _dry(search, one, start)))
+                _extend(search, start + _hands(one), max(finish, _dry(search, index)))
                 del search.at[index]
 
 
@@ -114,9 +138,9 @@ def _asked(one: Pass) -> State | None:
     }.get(one.step.stage, State.DRY_TO_RECOAT)
 
 
-def _opens(search: _Search, one: Pass, free: int) -> int:
+def _opens(search: _Search, mine: int, free: int) -> int:
     """Return when everything that a pass would touch is ready for it."""
-    opens = free
+    one, opens = search.passes[mine], free
     held = {part for unit in one.units if not unit.holder for part in unit.parts}
     for index, start in search.at.items():
         other = search.passes[index]
@@ -131,11 +155,10 @@ def _opens(search: _Search, one: Pass, free: int) -> int:
                 state = State.SET_TO_TOUCH
             else:
                 state = None
-            end = start + other.minutes
             if state:
-                opens = max(opens, search.ready(other, place, end, state))
+                opens = max(opens, search.ready(index, place, state, mine))
             if place not in one.places and place.partition("/")[0] in held:
-                opens = max(opens, search.ready(other, place, end, State.DRY_TO_HANDLE))
+                opens = max(opens, search.ready(index, place, State.DRY_TO_HANDLE, mine))
     return opens
 
 
@@ -170,7 +193,7 @@ def _closed(search: _Search, one: Pass, start: int) -> bool:
     )
 
 
-def _dry(search: _Search, one: Pass, start: int) -> int:
-    end = start + one.minutes
-    ready = [search.ready(one, place, end, State.DRY_TO_HANDLE) for place, _ in one.films]
-    return max([end, *ready])
+def _dry(search: _Search, index: int) -> int:
+    one = search.passes[index]
+    ready = [search.ready(index, place, State.DRY_TO_HANDLE, index) for place, _ in one.films]
+    return max([search.end(index), *ready])

@@ -61,10 +61,10 @@ def film(coating: Coating, laid: int = 0, thickness_um: float | None = None) -> 
 
 
 def counted(cure: Cure, one: Film, state: State, band: Band, most: int = 60_000) -> int | None:
-    """Count minute by minute until a single-stage film has a label's time; no table."""
+    """Count minute by minute until a film has a label's time of its first stage; no table."""
     spread = {Band.EARLY: 0.90, Band.NOMINAL: 1.0, Band.LATE: 1.10}[band]
     label = next(time.minutes for time in one.coating.times if time.state is state)
-    (kinetics,) = STAGES[one.coating.family]
+    kinetics = STAGES[one.coating.family][0]
     goal, gained = round(label * spread * 1e6), 0
     for minute in range(one.laid, one.laid + most):
         if gained >= goal:

@@ -16,13 +16,14 @@ from planner.values.message import called, message
 from planner.values.model import Material, Model
 from planner.values.project import Project
 from planner.values.refusal import Refused
-from planner.values.room import AirPoint, Location
+from planner.values.room import AirPoint, Location, Movement
 from planner.values.step import Stage, Step
 
 WARM_BOX = Location(  # a warm box of the trade: common practice, no source
     name="warm box",
     drying_places=2,
     workdays=(AirPoint(at="00:00", temperature_c=35, humidity_pct=30),),
+    movement=Movement.BOX,
 )
 HOTTEST_C = 40.0  # hard styrene keeps its shape; common practice, no source
 GAIN_C = 3.0  # a box that is hardly warmer than the room is of no use; assumed

@@ -10,10 +10,19 @@ from planner.air.moisture import (
     dew_point_c,
     saturation_pressure_pa,
     surface_margin_k,
+    wet_bulb_drop_k,
+)
+from planner.air.wet_film import (
+    GAS_J_MOL_K,
+    VAPOUR_PA,
+    solvent_drop_k,
+    vapour_activation_kj_mol,
 )
 
 __all__ = [
+    "GAS_J_MOL_K",
     "QUARTER",
+    "VAPOUR_PA",
     "ZERO_C_K",
     "Advisory",
     "Air",
@@ -31,6 +40,9 @@ __all__ = [
     "on_any_terms",
     "readings_of",
     "saturation_pressure_pa",
+    "solvent_drop_k",
     "step_advice",
     "surface_margin_k",
+    "vapour_activation_kj_mol",
+    "wet_bulb_drop_k",
 ]

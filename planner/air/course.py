@@ -66,6 +66,7 @@ class AirCourse:
 
     def __init__(self, location: Location, readings: Iterable[Reading], zone: ZoneInfo) -> None:
         self.zone = zone
+        self.movement = location.movement
         weekends = location.weekends or location.workdays
         self._profiles = (location.workdays, weekends)
         self._weekend = int(weekends != location.workdays)

@@ -13,7 +13,11 @@ from planner.values.room import COLDEST_C, HOTTEST_C, sane_air
 MAGNUS_PA, MAGNUS_A, MAGNUS_B_C = 611.2, 17.62, 243.12
 """Coefficients over water, -45 to 60 °C.  WMO-No. 8 (CIMO Guide), Annex 4.B."""
 
+PSYCHROMETER_PA_K = 66.5
+"""cp P / (0.622 L) at 1013.25 hPa, with cp = 1006 J/(kg K) and L = 2.46 MJ/kg [Pa/K]."""
+
 ZERO_C_K = 273.15
+_NEWTON, _CLOSE_K = 20, 1e-9
 
 
 class Air(NamedTuple):
@@ -45,9 +49,9 @@ class Samples:
         return tuple([1 / (air.temperature_c + ZERO_C_K) for air in self.airs])
 
     @cached_property
-    def deficit_pa(self) -> tuple[float, ...]:
-        """Each vapour pressure deficit, (1 - RH) psat(T) [Pa]."""
-        return tuple([(1 - air.humidity_pct / 100) * _magnus(air[0]) for air in self.airs])
+    def wet_bulb_drop_k(self) -> tuple[float, ...]:
+        """How far each wet bulb lies below the air [K]."""
+        return tuple([wet_bulb_drop_k(air) for air in self.airs])
 
 
 def saturation_pressure_pa(temperature_c: float) -> float:
@@ -111,6 +115,39 @@ def surface_margin_k(surface_c: float, temperature_c: float, humidity_pct: float
     """
     number_in(surface_c, COLDEST_C, HOTTEST_C, "surface_c", "°C")
     return surface_c - dew_point_c(temperature_c, humidity_pct)
+
+
+def wet_bulb_drop_k(air: Air) -> float:
+    """Return how far below the air a wet surface settles that draws its heat from it [K].
+
+    There the heat that the air brings is the heat that evaporation takes:
+    psat(T - drop) - p = γ drop.  Newton's method from 0, where the curve is
+    convex, climbs to the root and never past it.
+
+    References
+    ----------
+    WMO-No. 8 (CIMO Guide), Annex 4.B; `PSYCHROMETER_PA_K` is that of the
+    thermodynamic wet bulb at sea level.
+
+    Examples
+    --------
+    >>> round(23.0 - wet_bulb_drop_k(Air(23.0, 50.0)), 1)
+    16.3
+    """
+    temperature_c, humidity_pct = air
+    if humidity_pct >= 100:
+        return 0.0
+    vapour = humidity_pct / 100 * _magnus(temperature_c)
+    drop = 0.0
+    for _ in range(_NEWTON):
+        wet_c = temperature_c - drop
+        pressure = _magnus(wet_c)
+        slope = pressure * MAGNUS_A * MAGNUS_B_C / (MAGNUS_B_C + wet_c) ** 2
+        change = (pressure - vapour - PSYCHROMETER_PA_K * drop) / (slope + PSYCHROMETER_PA_K)
+        drop += change
+        if change < _CLOSE_K:
+            break
+    return drop
 
 
 def _magnus(temperature_c: float) -> float:

@@ -5,10 +5,12 @@ from planner.cure.family_times import StateFigure, Status
 from planner.cure.film import Cure, Film, Wait
 from planner.cure.kinetics import Band
 from planner.cure.observed import observed_film
-from planner.cure.reference import reference_minutes
+from planner.cure.reference import DEEP, reference_minutes
 from planner.cure.rounding import shown_minutes
+from planner.cure.touches import film_um
 
 __all__ = [
+    "DEEP",
     "Band",
     "Cure",
     "Film",
@@ -18,6 +20,7 @@ __all__ = [
     "Status",
     "Wait",
     "film_path",
+    "film_um",
     "observed_film",
     "reference_minutes",
     "shown_minutes",

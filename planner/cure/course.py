@@ -34,7 +34,8 @@ class Course:
 
     def rate(self, minute: int) -> int:
         """Return millionths of an equivalent minute gained in one minute."""
-        return round(self.kinetics.rate(self.air.at(minute + 0.5), self.band) * MILLION)
+        air = self.air.at(minute + 0.5)
+        return round(self.kinetics.rate(air, self.band, self.air.movement) * MILLION)
 
     def between(self, start: int, end: int) -> int:
         """Return millionths gained over [start, end)."""
@@ -96,5 +97,5 @@ def _table(air: AirCourse, shape: DayShape, kinetics: Kinetics, band: Band) -> l
 
     Kept for all that ask of the same air: they are most of the cost of an answer.
     """
-    rates = kinetics.rates(air.samples(shape), band)
+    rates = kinetics.rates(air.samples(shape), band, air.movement)
     return list(accumulate([round(rate * MILLION) for rate in rates], initial=0))

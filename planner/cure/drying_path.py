@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from planner.cure.family_times import StateFigure
 from planner.cure.film import Cure, Film
-from planner.cure.kinetics import OXIDATION, REACTION, STAGES, Band
+from planner.cure.kinetics import LATE_HARDNESS, OXIDATION, STAGES, Band
 from planner.cure.reference import reference_minutes
 from planner.values.coating import Coating, Family, State
 from planner.values.refusal import demand
@@ -85,7 +85,7 @@ def progress(family: Family, share: float) -> float:
     last = STAGES[family][-1]
     if last is OXIDATION:
         return _two_steps(share * _TWO_STEPS_END) / _two_steps(_TWO_STEPS_END)
-    if last is REACTION:
+    if last is LATE_HARDNESS:
         return (1 - math.pow(1 - _AT_THROUGH, share)) / _AT_THROUGH
     return share
 

@@ -2,21 +2,28 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
+from math import ceil
 from typing import NamedTuple
 from zoneinfo import ZoneInfo
 
 from planner.air import AirCourse, air_course, readings_of
+from planner.cure.assumptions import assumed
 from planner.cure.course import MILLION, Course
-from planner.cure.family_times import Status
-from planner.cure.kinetics import STAGES, Band
-from planner.cure.reference import LABEL_SPREAD, SPREAD, reference_minutes, thickness_exponent
+from planner.cure.family_times import LABEL_SPREAD, Spread
+from planner.cure.kinetics import STAGES, Band, Kinetics, clock_of, stages_of
+from planner.cure.reference import DEEP, PRESUPPOSES, SURFACE, minutes_at
+from planner.cure.stacking import bond_of
 from planner.values.coating import Clock, Coating, Family, Mark, State
 from planner.values.refusal import number_in
 from planner.values.room import Location, Reading, Room
 
 _Need = tuple[tuple[Course, int], ...]
+_BANDS = tuple(Band)
+NEVER = -1
+"""Stands in `Film.held` for what never comes."""
+BURIED = assumed("buried")
 
 
 @dataclass(frozen=True)
@@ -33,6 +40,13 @@ class Film:
         Minute from which its clock runs: the end of its pass.
     slowness
         What looking at this very film has taught: a factor on its times.
+    wet_um
+        How much of what lies below it wetted again, and has to dry with it [µm].
+    held
+        Minutes from which it can harden, for what lies below leaves through
+        it: one for each deep state and band, or none at all; see `Cure.over`.
+    buried
+        Minute at which the next coat was laid over it; None is none.
 
     Raises
     ------
@@ -45,6 +59,9 @@ class Film:
     location: str
     laid: int
     slowness: float = 1.0
+    wet_um: float = 0.0
+    held: tuple[int, ...] = ()
+    buried: int | None = None
 
     def __post_init__(self) -> None:
         if not 0.1 <= self.thickness_um <= 1e5:
@@ -52,15 +69,39 @@ class Film:
 
 
 class Wait(NamedTuple):
-    """What a mark asks of a film, whenever that was laid: minutes of the clock, or of drying."""
+    """What a mark asks of a film, whenever that was laid: minutes of the clock, or of drying.
+
+    ``need`` is what each stage must gain; ``deep``, for a deep state, the same
+    told by its two stages, and ``slot`` where a film's `Film.held` says from
+    when the second of them may run.
+    """
 
     minutes: int
     need: _Need = ()
+    deep: _Need = ()
+    slot: int = -1
+
+    def opens(self, film: Film) -> int | None:
+        """Return the first whole minute at which it is over for ``film``; None is never."""
+        minutes, need, deep, slot = self
+        if slot < 0 or not film.held:
+            minute = _reach(need, film.laid + minutes, up=True)
+        else:
+            free = film.held[slot]
+            (first, surface), (second, rest) = deep
+            dry = first.reach(film.laid, surface)
+            if dry is None or free == NEVER:
+                return None
+            minute = second.reach(max(dry, free), rest)
+        if slot >= 0 and film.buried is not None and minute is not None and minute > film.buried:
+            return film.buried + ceil((minute - film.buried) * BURIED)
+        return minute
 
     def after(self, start: int, *, up: bool) -> int | None:
         """Return the whole minute by which it is over, counted from ``start``; None is never.
 
-        It is rounded up for what opens and down for what closes (definition 1).
+        It is rounded up for what opens and down for what closes
+        (definition 1); what lies below and above the film does not count.
         """
         return _reach(self.need, start + self.minutes, up=up)
 
@@ -68,9 +109,10 @@ class Wait(NamedTuple):
 class Cure:
     """When films reach their states in the air of a room.
 
-    A waterborne film first loses its water (driven by dryness and warmth),
-    until it is tack-free; what is left of a reference time after that is
-    hardening.  That split is assumed.  Every other family has one stage.
+    A film goes through two stages, one after the other: until fingers may
+    hold it and another coat may follow, and from then on until it is hard.
+    A waterborne film first loses its water, a lacquer its fast solvent; then
+    what is left has to harden, or its slow solvent to leave.
 
     Parameters
     ----------
@@ -85,8 +127,8 @@ class Cure:
         self.zone = zone
         self._air: dict[str, AirCourse] = {}
         self._courses: dict[tuple[str, str, Band], Course] = {}
-        self._needs: dict[tuple[object, ...], _Need] = {}
-        self._kept: dict[int, Coating] = {}  # keeps each id that stands in _needs alive
+        self._waits: dict[tuple[object, ...], Wait] = {}
+        self._kept: dict[int, Coating] = {}  # keeps each id that stands in _waits alive
 
     def air(self, location: str = "") -> AirCourse:
         """Return the course of the air at a location; `KeyError` if there is none."""
@@ -105,105 +147,167 @@ class Cure:
         ``stage`` counts the family's stages: for waterborne films 0 is
         evaporation and 1 hardening.
         """
-        return self._course(location, family, stage, band).rate(minute) / MILLION
+        return self._course(location, STAGES[family][stage], band).rate(minute) / MILLION
 
     def ready_at(self, film: Film, state: State, band: Band = Band.LATE) -> int | None:
         """Return the first whole minute at which ``film`` has reached ``state``; None is never."""
-        return _reach(self._state_need(film, state, band), film.laid, up=True)
+        return self._state_wait(film, state, band).opens(film)
 
     def opens_at(self, film: Film, mark: Mark, band: Band = Band.LATE) -> int | None:
         """Return the first minute at or after ``mark``; None is never (definition 4)."""
-        return self.wait(film, mark, band).after(film.laid, up=True)
+        return self.wait(film, mark, band).opens(film)
 
     def closes_at(self, film: Film, mark: Mark, start: int, band: Band = Band.EARLY) -> int | None:
         """Return the minute at which ``mark`` closes; None is never.
 
         It counts from ``start``, the start of the pass that laid the film,
-        and rounds down (definitions 1 and 4).
+        and rounds down (definitions 1 and 4).  What lies below and above
+        makes no window close later.
         """
-        return self.wait(film, mark, band).after(start, up=False)
+        alone = replace(film, wet_um=0.0) if film.wet_um else film
+        return self.wait(alone, mark, band).after(start, up=False)
 
     def wait(self, film: Film, mark: Mark, band: Band) -> Wait:
         """Return what ``mark`` asks of such a film, whenever it is laid."""
         if mark.state is not None:
-            return Wait(0, self._state_need(film, mark.state, band))
+            return self._state_wait(film, mark.state, band)
         assert mark.minutes is not None
         if mark.clock is Clock.ELAPSED:
             return Wait(mark.minutes)
-        return Wait(0, self._minutes_need(film, mark.minutes, band))
+        return self._minutes_wait(film, mark.minutes, band)
+
+    def over(self, film: Film, below: Film) -> Film:
+        """Return ``film``, just laid over ``below``, with what it shares with that (definition 11).
+
+        A coat laid later is never ready sooner for it: what is left of the
+        wait below shrinks no faster than time goes on.
+        """
+        bond = bond_of(film.coating.family, below.coating.family)
+        if bond is None:
+            return film
+        wet = min(bond.depth * film.thickness_um, below.thickness_um)
+        if not bond.share_pct:
+            return replace(film, wet_um=wet)
+        held = tuple(
+            self._held(self.ready_at(below, state, band), film.laid, bond.share_pct)
+            for state in DEEP
+            for band in _BANDS
+        )
+        if all(minute == film.laid for minute in held):
+            held = ()
+        return replace(film, wet_um=wet, held=held)
+
+    @staticmethod
+    def _held(ready: int | None, laid: int, share_pct: int) -> int:
+        if ready is None:
+            return NEVER
+        return laid + max(0, -(-(ready - laid) * share_pct // 100))
 
     def age(self, film: Film, minute: int, band: Band = Band.NOMINAL) -> float:
         """Return how far a film has come by ``minute`` [equivalent min at 23 °C, 50 % RH].
 
-        On this clock every state lies at its `target`.
+        On this clock every state of a film that lies alone is at its `target`.
         """
         if minute <= film.laid:
             return 0.0
-        stages = STAGES[film.coating.family]
-        first = self._course(film.location, film.coating.family, 0, band)
+        first, second = (self._course(film.location, one, band) for one in stages_of(film.coating))
+        surface = round(self._surface(film, band=None) * MILLION)
         gained = first.between(film.laid, minute)
-        if len(stages) == 1:
+        dry = first.reach(film.laid, surface)
+        if gained < surface or dry is None:
             return gained / MILLION
-        water = round(self._water_minutes(film) * MILLION)
-        dry = first.reach(film.laid, water)
-        if gained < water or dry is None:
-            return gained / MILLION
-        second = self._course(film.location, film.coating.family, 1, band)
-        return (water + second.between(dry, minute)) / MILLION
+        if film.held:
+            free = film.held[_slot(State.DRY_THROUGH, band)]
+            dry = minute if free == NEVER else max(dry, free)
+        return (surface + (second.between(dry, minute) if dry < minute else 0)) / MILLION
 
     def target(self, film: Film, state: State) -> float:
         """Return the age at which a film of this thickness reaches ``state`` [equivalent min]."""
-        figure = reference_minutes(film.coating, state)
-        ratio = film.thickness_um / film.coating.dry_film_um
-        stretched = float(ratio ** thickness_exponent(film.coating.family, state))
-        return figure.minutes * stretched * film.coating.slowness * film.slowness
+        figure = minutes_at(film.coating, state, film.thickness_um, film.wet_um)
+        return figure.minutes * _slowness(film)
 
-    def _course(self, location: str, family: Family, stage: int, band: Band) -> Course:
-        kinetics = STAGES[family][stage]
+    def _end(self, film: Film, state: State, band: Band | None) -> float:
+        """Return the target at one end of the band; no state before one it presupposes."""
+        figure = minutes_at(film.coating, state, film.thickness_um, film.wet_um)
+        minutes = figure.minutes * _factor(figure.spread, band)
+        below = [self._end(film, one, band) for one in PRESUPPOSES.get(state, ())]
+        return max([minutes * _slowness(film), *below])
+
+    def _surface(self, film: Film, band: Band | None) -> float:
+        """Return the age at which a film has every state of its first stage."""
+        return max(self._end(film, state, band) for state in SURFACE)
+
+    def _course(self, location: str, kinetics: Kinetics, band: Band) -> Course:
         key = (location, kinetics.name, band)
         found = self._courses.get(key)
         if found is None:
             found = self._courses[key] = Course(self.air(location), kinetics, band)
         return found
 
-    def _state_need(self, film: Film, state: State, band: Band) -> _Need:
+    def _state_wait(self, film: Film, state: State, band: Band) -> Wait:
         coating = film.coating
-        key = (id(coating), film.thickness_um, film.location, film.slowness, state, band)
-        found = self._needs.get(key)
+        key = (
+            id(coating),
+            film.thickness_um,
+            film.wet_um,
+            film.location,
+            film.slowness,
+            state,
+            band,
+        )
+        found = self._waits.get(key)
         if found is None:
-            label = reference_minutes(coating, state).status is Status.LABEL
-            spread = (LABEL_SPREAD if label else SPREAD)[band]
-            found = self._need(film, self.target(film, state), spread, band)
+            end, surface = self._end(film, state, band), self._surface(film, band)
+            found = self._wait(film, stages_of(coating), min(end, surface), end, band)
+            if state in DEEP and found.deep:
+                found = found._replace(slot=_slot(state, band))
             self._kept[id(coating)] = coating
-            self._needs[key] = found
+            self._waits[key] = found
         return found
 
-    def _minutes_need(self, film: Film, minutes: int, band: Band) -> _Need:
+    def _minutes_wait(self, film: Film, minutes: int, band: Band) -> Wait:
         coating = film.coating
         key = (id(coating), film.thickness_um, film.location, film.slowness, minutes, band)
-        found = self._needs.get(key)
+        found = self._waits.get(key)
         if found is None:
-            found = self._need(film, minutes, LABEL_SPREAD[band], band)
+            alone = replace(film, wet_um=0.0)
+            end = minutes * _factor(LABEL_SPREAD, band)
+            surface = min(end, self._surface(alone, band=None) * _factor(LABEL_SPREAD, band))
+            found = self._wait(film, clock_of(coating), surface, end, band)
             self._kept[id(coating)] = coating
-            self._needs[key] = found
+            self._waits[key] = found
         return found
 
-    def _need(self, film: Film, minutes: float, spread: float, band: Band) -> _Need:
-        """Return what each stage must gain for ``minutes`` of age, in millionths."""
-        family = film.coating.family
-        first = self._course(film.location, family, 0, band)
-        if len(STAGES[family]) == 1:
-            return ((first, round(minutes * spread * MILLION)),)
-        water = min(minutes, self._water_minutes(film))
-        second = self._course(film.location, family, 1, band)
-        return (
-            (first, round(water * spread * MILLION)),
-            (second, round((minutes - water) * spread * MILLION)),
+    def _wait(
+        self, film: Film, stages: tuple[Kinetics, ...], surface: float, end: float, band: Band
+    ) -> Wait:
+        """Return what each stage must gain, in millionths, for ``end`` of age."""
+        first = self._course(film.location, stages[0], band)
+        whole = ((first, round(end * MILLION)),)
+        if len(stages) == 1 or end <= surface:
+            return Wait(0, whole)
+        second = self._course(film.location, stages[1], band)
+        both = (
+            (first, round(surface * MILLION)),
+            (second, round(end * MILLION) - round(surface * MILLION)),
         )
+        return Wait(0, whole if stages[0] is stages[1] else both, both)
 
-    def _water_minutes(self, film: Film) -> float:
-        """Return the part of a waterborne film's age that evaporation takes [min]."""
-        return self.target(film, State.TACK_FREE)
+
+def _slowness(film: Film) -> float:
+    """Return what is learned of a film and its bottle, and what is stirred in, as one factor."""
+    retarded = 1 + assumed("retarder") * film.coating.retarder
+    return film.coating.slowness * film.slowness * retarded
+
+
+def _factor(spread: Spread, band: Band | None) -> float:
+    if band is Band.EARLY:
+        return spread.early
+    return spread.late if band is Band.LATE else 1.0
+
+
+def _slot(state: State, band: Band) -> int:
+    return DEEP.index(state) * len(_BANDS) + _BANDS.index(band)
 
 
 @lru_cache(maxsize=32)

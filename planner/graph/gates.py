@@ -19,7 +19,7 @@ from planner.layers.overcoat_table import COMMON_PRACTICE
 from planner.layers.requirement import Requirement, requirement
 from planner.passes import Pass, expand_model
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Mark, Mix, State, Window
+from planner.values.coating import Coating, Family, Mark, Mix, State, Window, film_of_mix
 from planner.values.identity_key import Same
 from planner.values.message import message
 from planner.values.model import Model
@@ -126,7 +126,7 @@ def _gates_of(
     mixes: Same[tuple[Mix, ...]],
 ) -> tuple[PassGate, ...]:
     known = {coating.name: coating for coating in coatings.value}
-    known.update((mix.name, known[mix.portions[0].coating]) for mix in mixes.value)
+    known.update([(mix.name, film_of_mix(mix, known)) for mix in mixes.value])
     bench = _Bench(known)
     passes = expand_model(project, model.value)
     for one in passes:

@@ -14,7 +14,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
-from planner.cure import Band, Cure, Film
+from planner.cure import Band, Cure, Film, film_um
 from planner.graph.critical import CriticalPath, Lag, critical_path
 from planner.graph.gates import PassGate
 from planner.graph.network import network
@@ -227,8 +227,8 @@ class _Walk:
         ready = [end]
         for place, name in one.films:
             coating = self.book.coating(name)
-            thickness = coating.dry_film_um + self._melt(one, place, start)
-            film = Film(coating, thickness, one.step.dries_in, end)
+            film = Film(coating, film_um(one.step, coating), one.step.dries_in, end)
+            film = self._over(film, one, place, start)
             self.films[one.key, place] = film
             self.top[one.key.model, place] = one.key
             handle = self.cure.ready_at(film, State.DRY_TO_HANDLE)
@@ -240,16 +240,18 @@ class _Walk:
         if one.key in self.graph:
             self.graph.add_edge(one.key, DRY, lags=[Lag(max(ready) - end)])
 
-    def _melt(self, one: Pass, place: str, start: int) -> float:
-        """Return the thickness that melts into a coat begun at ``start`` (definition 11) [µm]."""
+    def _over(self, film: Film, one: Pass, place: str, start: int) -> Film:
+        """Return a film, begun at ``start``, as what lies below makes it (definition 11)."""
         below = self.top.get((one.key.model, place))
         if below is None:
-            return 0.0
-        film = self._film(below, place)
-        for window in film.coating.recoat:
+            return film
+        lower = self._film(below, place)
+        for window in lower.coating.recoat:
             if window.merges:
-                opens, closes = self._bounds(window, film, *self.spans[below])
+                opens, closes = self._bounds(window, lower, *self.spans[below])
                 if opens is not None and opens <= start and (closes is None or start < closes):
                     self.melted[below, place] = (one.key, place)
-                    return film.thickness_um
-        return 0.0
+                    thick = film.thickness_um + lower.thickness_um
+                    return replace(film, thickness_um=thick, wet_um=lower.wet_um, held=lower.held)
+        self.films[below, place] = replace(lower, buried=film.laid)
+        return self.cure.over(film, lower)

@@ -72,13 +72,15 @@ def below_kind(coating: Coating, laid_by: Step | None, next_: Next) -> Below | N
 
     ``laid_by`` None is a step that is not known; the film counts as a colour.
     A clear coat counts by its chemistry under two-pack, which blisters over
-    any lacquer.  Enamel counts as young.
+    any lacquer, and a waterborne one under lacquer, which bites into it.
+    Enamel counts as young.
     """
     if laid_by is None:
         return _BELOW.get(coating.family)
     if coating.family in OIL_BORNE and laid_by.stage in WASH_STAGES:
         return Below.OIL
     two_pack = coating.family is Family.TWO_PACK or next_ is Next.TWO_PACK
-    if seals(laid_by, coating) and not two_pack:
+    bitten = next_ is Next.LACQUER and coating.family is Family.WATERBORNE_ACRYLIC
+    if seals(laid_by, coating) and not two_pack and not bitten:
         return Below.CLEAR
     return _BELOW.get(coating.family)

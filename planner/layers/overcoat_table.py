@@ -29,10 +29,11 @@ SOFT_BELOW = message(
 )
 ISO_PRINT_FREE = message("ISO 9117-6 print-free; the use for masking is common practice")
 
-RECESS = 1.5
+RECESS = 1.25
 """How much thicker a gloss film counts under a wash: it has pooled in the recesses
-that the wash runs into.  Chosen so that the day which most people wait becomes
-nearly two, the longest that is told of recesses: common practice, no source."""
+that the wash runs into.  Told is that a day was too short along recesses and up to
+two were advised; the doubt is in the band of the wait, so this is the likely
+pooling and no more: common practice, no source."""
 
 
 class Verdict(StrEnum):
@@ -143,7 +144,7 @@ TABLE: tuple[Row, ...] = (
     Row(Next.WATERBORNE, Below.POWDER, _W, _RECOAT, "wet paint darkens and floats loose pigment"),
     # a lacquer coat
     Row(Next.LACQUER, Below.BARE, _A, None, "it may craze bare plastic; prime, then mist coats"),
-    Row(Next.LACQUER, Below.WATERBORNE, _W, _RECOAT, _MIST, SOLUBLE),
+    Row(Next.LACQUER, Below.WATERBORNE, _W, _THROUGH, _MIST, SOLUBLE),
     Row(Next.LACQUER, Below.LACQUER, _S, _RECOAT, "it dissolves and bonds to itself", SAME_TYPE),
     Row(Next.LACQUER, Below.CLEAR, _W, _RECOAT, _MIST, SOLUBLE),
     Row(Next.LACQUER, Below.YOUNG_ENAMEL, _X, _THROUGH, _WRINKLE, ENTERS),

@@ -10,12 +10,13 @@ from graphlib import TopologicalSorter
 from typing import NamedTuple
 
 from planner.bench import BenchCalendar, calendar_of
+from planner.cure import DEEP, film_um
 from planner.graph.gates import PassGate, gates_of
 from planner.passes import WHOLE_UNIT, Pass, Unit, expand
 from planner.schedule.impossible_passes import blocked
 from planner.schedule.stretch_groups import Groups
 from planner.values.book import Book
-from planner.values.coating import Coating, Window
+from planner.values.coating import Coating, Window, film_of_mix
 from planner.values.model import Model
 from planner.values.moment import Interval, minute_of
 from planner.values.plan import PassKey
@@ -104,15 +105,19 @@ class CompiledBook:
                 self.after[before].append(one.index)
         self.closing_from: dict[int, list[int]] = defaultdict(list)
         self.gates_from: dict[int, list[int]] = defaultdict(list)
+        self.deep_gates: dict[int, list[int]] = defaultdict(list)
         for number, gate in enumerate(self.gates):
             self.gates_from[self.ends[number][0]].append(number)
+            marks = [window.opens for window in gate.windows]
+            if gate.place and any(mark is not None and mark.state in DEEP for mark in marks):
+                self.deep_gates[self.ends[number][0]].append(number)
             if gate.windows[-1].closes is not None:
                 self.closing_from[self.ends[number][0]].append(number)
 
     def _coatings(self) -> dict[str, Coating]:
         known = {coating.name: coating for coating in self.book.coatings}
         for mix in self.book.mixes:
-            known[mix.name] = known[mix.portions[0].coating]
+            known[mix.name] = film_of_mix(mix, known)
         return known
 
     def _compile(self, number: int, project: Project, model: Model) -> None:
@@ -294,7 +299,8 @@ class CompiledBook:
             return GateKind(gate.windows)
         earlier = self.activities[self.ends[number][0]]
         coating = next(name for place, name in earlier.pass_.films if place == gate.place)
-        return GateKind(gate.windows, coating, earlier.location, gate.pooled)
+        film = film_um(earlier.pass_.step, self.coatings[coating])
+        return GateKind(gate.windows, coating, earlier.location, gate.pooled, film)
 
     @cached_property
     def waits(self) -> list[list[tuple[int, int | None]]]:
@@ -316,13 +322,14 @@ class GateKind(NamedTuple):
 
     ``coating`` is that of the film it watches, "" where it watches time
     alone; the film dries at ``location`` and counts ``pooled`` times its
-    thickness.
+    thickness, which is ``film_um`` where it melted into none.
     """
 
     windows: tuple[Window, ...]
     coating: str = ""
     location: str = ""
     pooled: float = 1.0
+    film_um: float = 0.0
 
 
 def frame_of(book: Book) -> CompiledBook:

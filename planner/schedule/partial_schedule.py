@@ -6,7 +6,7 @@ from dataclasses import dataclass, field, replace
 from typing import NamedTuple
 
 from planner.bench import Stretch
-from planner.cure import Band, Film, Wait, observed_film
+from planner.cure import Band, Film, Wait, film_um, observed_film
 from planner.schedule.problem import Problem
 from planner.values.coating import State, Window
 from planner.values.moment import FOREVER, Interval
@@ -45,7 +45,8 @@ class PartialSchedule:
     """Placed passes, films, wet units and cups.
 
     A film is kept under (activity, place); a film that melted into the
-    next coat points to it (definition 11).  ``drying`` holds, by unit
+    next coat points to it, and ``covered`` says when, and by the pass of
+    which rank, another was laid over it (definition 11).  ``drying`` holds, by unit
     number, (until, stands, location), ``alone`` until when work goes on
     alone on it; ``awaited`` the unplaced passes that a running window will
     close on.
@@ -59,6 +60,7 @@ class PartialSchedule:
     pieces: dict[int, tuple[Interval, ...]] = field(default_factory=dict)
     films: dict[tuple[int, str], Film] = field(default_factory=dict)
     melted: dict[tuple[int, str], tuple[int, str]] = field(default_factory=dict)
+    covered: dict[tuple[int, str], tuple[int, int]] = field(default_factory=dict)
     top: dict[tuple[str, str, str], tuple[int, str]] = field(default_factory=dict)
     wet: dict[tuple[str, str, str], int] = field(default_factory=dict)
     drying: dict[int, tuple[int, int, str]] = field(default_factory=dict)
@@ -80,6 +82,7 @@ class PartialSchedule:
             pieces=dict(self.pieces),
             films=dict(self.films),
             melted=dict(self.melted),
+            covered=dict(self.covered),
             top=dict(self.top),
             wet=dict(self.wet),
             drying=dict(self.drying),
@@ -94,10 +97,15 @@ class PartialSchedule:
 
     def film(self, index: int, place: str) -> Film:
         """Return the film laid by an activity on a place, melted ones followed."""
+        spot = self._spot(index, place)
+        cover = self.covered.get(spot)
+        return self.films[spot] if cover is None else replace(self.films[spot], buried=cover[0])
+
+    def _spot(self, index: int, place: str) -> tuple[int, str]:
         spot = (index, place)
         while spot in self.melted:
             spot = self.melted[spot]
-        return self.films[spot]
+        return spot
 
     def windows(self, number: int) -> tuple[GateOpening, ...]:
         """Return the windows of a gate whose earlier pass is placed, in minutes."""
@@ -111,24 +119,29 @@ class PartialSchedule:
         before = problem.ends[number][0]
         place = problem.gates[number].place
         start = self.start[before]
-        end = laid = self.end[before]
-        if place:
-            film = self.film(before, place)
-            laid = film.laid
-            timed = problem.timed(number, film.thickness_um, film.slowness)
-        else:
-            timed = problem.timed(number)
+        end = self.end[before]
+        film = self._watched(number, before, place) if place else None
         found = []
-        for window, late, early, nominal_opens, nominal_closes, best in timed:
-            opens, closes = _opens(late, laid, end), _closes(early, start)
+        for window, late, early, nominal_opens, nominal_closes, best in problem.timed(number, film):
+            opens, closes = _opens(late, film, end), _closes(early, start)
             if early is not None and opens >= closes:
                 # Empty between the bands: judged at nominal values (definition 9).
-                opens, closes = _opens(nominal_opens, laid, end), _closes(nominal_closes, start)
+                opens, closes = _opens(nominal_opens, film, end), _closes(nominal_closes, start)
             if opens < closes:
                 opens = max(opens, end)
-                aim = opens if best is None else max(opens, _opens(best, laid, end))
+                aim = opens if best is None else max(opens, _opens(best, film, end))
                 found.append(GateOpening(opens, closes, window, aim))
         return tuple(found)
+
+    def _watched(self, number: int, before: int, place: str) -> Film:
+        """Return the film that a gate watches, as buried as it is for its later pass."""
+        spot = self._spot(before, place)
+        film, cover = self.films[spot], self.covered.get(spot)
+        if cover is not None:
+            after = self.problem.activities[self.problem.ends[number][1]]
+            if cover[1] < after.pass_.rank:
+                return replace(film, buried=cover[0])
+        return film
 
     def lay(self, index: int, start: int, end: int) -> None:
         """Record that an activity was done over [start, end) and what it left behind."""
@@ -150,12 +163,11 @@ class PartialSchedule:
         handle = 0
         for place, name in one.films:
             coating = problem.coatings[name]
-            thickness = coating.dry_film_um
             spot = (project, model, place)
             below = self.top.get(spot)
+            film = Film(coating, film_um(one.step, coating), activity.location, end)
             if below is not None:
-                thickness += self._melt(below, (index, place), start)
-            film = Film(coating, thickness, activity.location, end)
+                film = self._over(film, below, (index, place), start)
             if looks := problem.observed.get(one.key):
                 film = observed_film(problem.cure, film, looks)
             self.films[index, place] = film
@@ -165,27 +177,50 @@ class PartialSchedule:
             handle = max(handle, self.wet[spot])
         self._occupy(index, handle)
 
-    def _melt(self, below: tuple[int, str], upper: tuple[int, str], start: int) -> float:
-        """Return the thickness that melts into a coat begun at ``start`` [µm]."""
+    def _over(self, film: Film, below: tuple[int, str], upper: tuple[int, str], start: int) -> Film:
+        """Return a film as what lies below makes it; a coat begun at ``start`` may melt it."""
+        lower = self.films[below]
+        if self._melts(below, upper, start):
+            thick = film.thickness_um + lower.thickness_um
+            return replace(film, thickness_um=thick, wet_um=lower.wet_um, held=lower.held)
+        self.covered[below] = (film.laid, self.problem.activities[upper[0]].pass_.rank)
+        for number in self.problem.deep_gates[below[0]]:
+            self.openings.pop(number, None)
+            self.floors.pop(self.problem.ends[number][1], None)
+        return self.problem.cure.over(film, lower)
+
+    def _melts(self, below: tuple[int, str], upper: tuple[int, str], start: int) -> bool:
         before = below[0]
-        for window in self.films[below].coating.recoat:
+        film = self.films[below]
+        for window in film.coating.recoat:
             if not window.merges:
                 continue
-            film = self.film(*below)
-            marks = window.opens, window.closes
-            late, early = (
-                None if mark is None else self.problem.cure.wait(film, mark, band)
-                for mark, band in zip(marks, (Band.LATE, Band.EARLY), strict=True)
-            )
-            opens = _opens(late, film.laid, self.end[before])
-            closes = _closes(early, self.start[before])
+            opens, closes = self._window_of(window, film, before, Band.LATE, Band.EARLY)
+            if opens >= closes:  # empty between the bands (definition 9)
+                opens, closes = self._window_of(window, film, before, Band.NOMINAL, Band.NOMINAL)
             if opens <= start < closes:
                 self.melted[below] = upper
                 for number in self.problem.gates_from[before]:
                     self.openings.pop(number, None)
                 self.floors.clear()
-                return float(film.thickness_um)
-        return 0.0
+                return True
+        return False
+
+    def _window_of(
+        self, window: Window, film: Film, before: int, opening: Band, closing: Band
+    ) -> tuple[int, int]:
+        """Return [opens, closes) of a window over a film at given ends of the band."""
+        cure, opens, closes = self.problem.cure, window.opens, window.closes
+        opened: int | None = self.end[before]
+        closed: int | None = None
+        if opens is not None:
+            opened = cure.opens_at(film, opens, opening)
+        if closes is not None:
+            closed = cure.closes_at(film, closes, self.start[before], closing)
+        return (
+            FOREVER if opened is None else opened,
+            FOREVER if closed is None else closed,
+        )
 
     def _occupy(self, index: int, handle: int) -> None:
         """Keep the units of an activity on their drying places until ``handle``."""
@@ -293,11 +328,11 @@ class PartialSchedule:
         return max((self.wet.get(spot, 0) for spot in spots), default=0)
 
 
-def _opens(wait: Wait | None, laid: int, end: int) -> int:
-    """Return when a wait for a film laid at ``laid`` is over; no wait ends with the pass."""
+def _opens(wait: Wait | None, film: Film | None, end: int) -> int:
+    """Return when a wait for a film is over; no wait ends with the pass."""
     if wait is None:
         return end
-    at = wait.after(laid, up=True)
+    at = wait.after(end, up=True) if film is None else wait.opens(film)
     return FOREVER if at is None else at
 
 

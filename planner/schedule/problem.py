@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from dataclasses import replace
 from functools import cached_property
 from typing import NamedTuple
 
 from planner.air import FitAir, fit_air, laid_in, on_any_terms
 from planner.bench import BenchCalendar
-from planner.cure import Band, Cure, Film, Wait
+from planner.cure import Band, Cure, Film, Wait, film_um
 from planner.schedule.compiled_book import Activity, GateKind, frame_of
 from planner.values.book import Book
 from planner.values.coating import Mark, State, Window
@@ -66,7 +67,8 @@ class Problem:
         self.after = self.frame.after
         self.closing_from = self.frame.closing_from
         self.gates_from = self.frame.gates_from
-        self._timed: dict[tuple[int, float, float], tuple[Timed, ...]] = {}
+        self.deep_gates = self.frame.deep_gates
+        self._timed: dict[tuple[int, float, float, float], tuple[Timed, ...]] = {}
         for project in book.projects:
             if project.active:
                 self._read(project)
@@ -143,29 +145,32 @@ class Problem:
             return 0
         if not kind.coating:
             return opens.minutes or 0
-        film = self._film(kind, self.coatings[kind.coating].dry_film_um)
+        film = self._film(kind, kind.film_um)
         at = self.cure.opens_at(film, opens, Band.LATE)
         return NEVER_TAIL if at is None else at - self.now
 
-    def _film(self, kind: GateKind, thickness_um: float, slowness: float = 1.0) -> Film:
+    def _film(self, kind: GateKind, thickness_um: float) -> Film:
         coating = self.coatings[kind.coating]
-        return Film(coating, thickness_um * kind.pooled, kind.location, self.now, slowness)
+        return Film(coating, thickness_um * kind.pooled, kind.location, self.now)
 
-    def timed(
-        self, gate: int, thickness_um: float = 0.0, slowness: float = 1.0
-    ) -> tuple[Timed, ...]:
+    def timed(self, gate: int, film: Film | None = None) -> tuple[Timed, ...]:
         """Return the windows of a gate, by what they wait for.
 
-        The film that it watches, if any, is ``thickness_um`` thick and dries
-        ``slowness`` times as long as its coating says.
+        ``film`` is the one that it watches, if any; when that was laid does not
+        matter, nor what lies below and above it.
         """
         number = self.frame.kinds[1][gate]
-        known = self._timed.get((number, thickness_um, slowness))
+        like = (0.0, 1.0, 0.0) if film is None else (film.thickness_um, film.slowness, film.wet_um)
+        known = self._timed.get((number, *like))
         if known is None:
             kind = self.frame.kinds[0][number]
-            film = self._film(kind, thickness_um, slowness) if kind.coating else None
-            known = tuple(self._timed_window(one, film) for one in kind.windows)
-            self._timed[number, thickness_um, slowness] = known
+            watched = None
+            if film is not None:
+                watched = replace(
+                    self._film(kind, film.thickness_um), slowness=like[1], wet_um=like[2]
+                )
+            known = tuple(self._timed_window(one, watched) for one in kind.windows)
+            self._timed[number, *like] = known
         return known
 
     def _timed_window(self, window: Window, film: Film | None) -> Timed:
@@ -174,19 +179,25 @@ class Problem:
                 return None
             return self.cure.wait(film, mark, band) if film else Wait(mark.minutes or 0)
 
+        def shut(mark: Mark | None, band: Band) -> Wait | None:  # as if nothing lay below
+            alone = replace(film, wet_um=0.0) if film else None
+            if mark is None or alone is None:
+                return wait(mark, band)
+            return self.cure.wait(alone, mark, band)
+
         opens, closes = window.opens, window.closes
-        late, early = wait(opens, Band.LATE), wait(closes, Band.EARLY)
+        late, early = wait(opens, Band.LATE), shut(closes, Band.EARLY)
         best = wait(window.best, Band.NOMINAL)
         if closes is None:
             return Timed(window, late, early, late, early, best)
-        nominal = wait(opens, Band.NOMINAL), wait(closes, Band.NOMINAL)
+        nominal = wait(opens, Band.NOMINAL), shut(closes, Band.NOMINAL)
         return Timed(window, late, early, *nominal, best)
 
     def film_of(self, gate: int, laid: int) -> Film:
         """Return the film that a gate watches, laid by the minute ``laid``, melted into none."""
         earlier = self.activities[self.ends[gate][0]]
         coating = self.coatings[dict(earlier.pass_.films)[self.gates[gate].place]]
-        thickness = coating.dry_film_um * self.gates[gate].pooled
+        thickness = film_um(earlier.pass_.step, coating) * self.gates[gate].pooled
         return Film(coating, thickness, earlier.location, laid)
 
     def handle_minutes(self, index: int, laid: int) -> int:
@@ -195,7 +206,8 @@ class Problem:
         longest = 0
         for name in {name for _, name in activity.pass_.films}:
             coating = self.coatings[name]
-            film = Film(coating, coating.dry_film_um, activity.location, laid)
+            thickness = film_um(activity.pass_.step, coating)
+            film = Film(coating, thickness, activity.location, laid)
             ready = self.cure.ready_at(film, State.DRY_TO_HANDLE, Band.LATE)
             longest = max(longest, NEVER_TAIL if ready is None else ready - laid)
         return longest

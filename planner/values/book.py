@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
 
 from planner.values.bench_time import BenchTime
-from planner.values.coating import THINNERS, Coating, Mix, State
+from planner.values.coating import THINNERS, Coating, Mix, State, film_of_mix
 from planner.values.gear import Cleaned, Gear
 from planner.values.message import message
 from planner.values.model import Model
@@ -67,7 +67,7 @@ class Book:
         mix = self.mix(name)
         if mix is None:
             raise KeyError(name)
-        return self.coating(mix.portions[0].coating)
+        return film_of_mix(mix, {coating.name: coating for coating in self.coatings})
 
     def mix(self, name: str) -> Mix | None:
         """Return the mix called ``name``, or None."""

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
 from datetime import date, datetime
 from enum import StrEnum
 from itertools import pairwise
@@ -35,6 +35,7 @@ class Family(StrEnum):
     WHITE_GLUE = "white glue"
     MASKING_FLUID = "masking fluid"
     SALT = "salt"
+    RETARDER = "retarder"
     GRAPHITE = "graphite"
     WATER_THINNER = "water thinner"
     ALCOHOL_THINNER = "alcohol thinner"
@@ -43,7 +44,13 @@ class Family(StrEnum):
 
 
 THINNERS = frozenset(
-    {Family.WATER_THINNER, Family.ALCOHOL_THINNER, Family.WHITE_SPIRIT, Family.LACQUER_THINNER}
+    {
+        Family.WATER_THINNER,
+        Family.ALCOHOL_THINNER,
+        Family.WHITE_SPIRIT,
+        Family.LACQUER_THINNER,
+        Family.RETARDER,
+    }
 )
 THINNED_BY: dict[Family, Family] = {
     Family.WATERBORNE_ACRYLIC: Family.WATER_THINNER,
@@ -55,6 +62,9 @@ THINNED_BY: dict[Family, Family] = {
 }
 """What thins a paint, and cleans it off tools while it is wet."""
 GLUES = frozenset({Family.SOLVENT_CEMENT, Family.CYANOACRYLATE, Family.WHITE_GLUE})
+
+
+MOST_RETARDER = 0.5
 
 
 class Finish(StrEnum):
@@ -263,6 +273,8 @@ class Coating:
         the kind of floor polish; plain is none of these.
     hiding
         How well it hides; absent, as its hue usually does.
+    retarder
+        Share of slow solvent stirred into it, by volume; 0 is none.
     """
 
     name: str
@@ -285,9 +297,11 @@ class Coating:
     slowness: float = 1.0
     effect: Effect = Effect.PLAIN
     hiding: Hiding | None = None
+    retarder: float = 0.0
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
+        number_in(self.retarder, 0, MOST_RETARDER, "retarder")
         if re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is None:
             raise Refused(
                 "swatch",
@@ -314,6 +328,20 @@ class Coating:
         if self.opened is not None:
             in_years(self.opened, "opened")
         number_in(self.slowness, 0.25, 4, "slowness")
+
+
+def film_of_mix(mix: Mix, known: Mapping[str, Coating]) -> Coating:
+    """Return the coating of the film that a mix leaves: its first, with the retarder in it."""
+    first = known[mix.portions[0].coating]
+    whole = sum(portion.parts for portion in mix.portions)
+    slow = sum(
+        portion.parts
+        for portion in mix.portions
+        if known[portion.coating].family is Family.RETARDER
+    )
+    if not slow:
+        return first
+    return replace(first, retarder=min(MOST_RETARDER, first.retarder + slow / whole))
 
 
 def named_so(coating: Coating, words: Iterable[str]) -> bool:

@@ -4,11 +4,21 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime
+from enum import StrEnum
 
 from planner.values.moment import aware, clock
 from planner.values.refusal import all_different, demand, number_in, plain_name
 
 COLDEST_C, HOTTEST_C = -30.0, 60.0
+
+
+class Movement(StrEnum):
+    """How the air of a location moves; it carries off what evaporates."""
+
+    STILL = "still"
+    ROOM = "room"
+    FAN = "fan"
+    BOX = "box"
 
 
 def sane_air(temperature_c: float, humidity_pct: float) -> None:
@@ -57,6 +67,8 @@ class Location:
         workdays.
     outdoors
         Out of doors: spray cans are used in this air, wherever the film dries.
+    movement
+        How its air moves: still, as in a room, before a fan, or in a closed box.
     """
 
     name: str
@@ -64,6 +76,7 @@ class Location:
     workdays: tuple[AirPoint, ...]
     weekends: tuple[AirPoint, ...] = ()
     outdoors: bool = False
+    movement: Movement = Movement.ROOM
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")

@@ -203,15 +203,16 @@ def a_minute_before_it_opens() -> Case:
 @breaks(5)
 def a_buried_film_is_reached() -> Case:
     """White spirit reaches the slow film below; the one on top is safe long before."""
-    slow = coating("sand", solvent_safe=2000)
+    slow = coating("lacquer", Family.SOLVENT_LACQUER, solvent_safe=2000)
     of = book(
-        paint("base", "hull/deck"),
+        paint("base", "hull/deck", coat="lacquer"),
         paint("top", "hull/deck", coat="green"),
         paint("grime", "hull/deck", coat="oil", stage=Stage.OIL_WASH),
         coatings=(slow,),
     )
-    second = on_bench(of, ready(of, "sand", State.DRY_TO_RECOAT, at("18:10")))
-    safe = on_bench(of, ready(of, "sand", State.SOLVENT_SAFE, at("18:10")))
+    second = on_bench(of, ready(of, "lacquer", State.DRY_TO_RECOAT, at("18:10")))
+    alone = ready(of, "lacquer", State.SOLVENT_SAFE, at("18:10"))
+    safe = on_bench(of, alone + (alone - second.end))  # under another coat it takes longer
     early = on_bench(of, ready(of, "green", State.SOLVENT_SAFE, second.end))
     assert early.end < safe.start
     coats = FIRST, do("top", second)
@@ -376,6 +377,24 @@ def two_coats_that_melted_into_one() -> Case:
     thick = ready(of, "clear", State.SOLVENT_SAFE, at("18:20"), um=40)
     sound = plan(of, *coats, do("grime", on_bench(of, thick)))
     return Case(of, sound, plan(of, *coats, do("grime", piece(thin, 10))))
+
+
+@breaks(11)
+def a_coat_dries_with_what_lies_below_it() -> Case:
+    """Half an hour after the first coat the second hardens later than if it lay alone."""
+    slow = coating("lacquer", Family.SOLVENT_LACQUER, solvent_safe=600)
+    of = book(
+        paint("base", "hull/deck", coat="lacquer"),
+        paint("top", "hull/deck", coat="lacquer"),
+        paint("grime", "hull/deck", coat="oil", stage=Stage.OIL_WASH),
+        coatings=(slow,),
+    )
+    second = on_bench(of, ready(of, "lacquer", State.DRY_TO_RECOAT, at("18:10")))
+    coats = FIRST, do("top", second)
+    alone = ready(of, "lacquer", State.SOLVENT_SAFE, second.end)
+    late = on_bench(of, alone + 2 * 1440)
+    sound = plan(of, *coats, do("grime", late))
+    return Case(of, sound, plan(of, *coats, do("grime", on_bench(of, alone))))
 
 
 @breaks(11)

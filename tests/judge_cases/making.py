@@ -90,7 +90,8 @@ def coating(
     stated = tuple(
         StateTime(state=State[state.upper()], minutes=minutes) for state, minutes in label.items()
     )
-    return Coating(name=name, family=family, recoat=recoat, times=stated)
+    um = 3.0 if family is Family.ARTISTS_OIL else 20.0  # oil is a wash here
+    return Coating(name=name, family=family, recoat=recoat, times=stated, dry_film_um=um)
 
 
 AFTER_AN_HOUR = (Window(opens=Mark(minutes=60)),)

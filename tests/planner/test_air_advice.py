@@ -42,6 +42,22 @@ def test_blush_warns_fast_solvents_only():
     assert about(laying_advice(ENAMEL, Tool.AIRBRUSH, Air(21, 72)), "blushes") == []
 
 
+def test_blush_goes_by_temperature_and_humidity_together():
+    """Warm air of the same humidity holds more moisture, and a warm film cools itself further.
+
+    Dew points by PsychroLib 2.5.0: 4.8 °C at 10 °C and 70 %, 22.0 °C at 28 °C and 70 %.
+    """
+    assert about(laying_advice(LACQUER, Tool.AIRBRUSH, Air(12, 68)), "blushes") != [Fitness.NO_GO]
+    assert about(laying_advice(LACQUER, Tool.AIRBRUSH, Air(28, 66)), "blushes") == [Fitness.NO_GO]
+    for warmth in (10, 16, 22, 28, 34):
+        worst = [
+            fitness(laying_advice(LACQUER, Tool.AIRBRUSH, Air(warmth, damp)))
+            for damp in (40, 55, 65, 75, 90)
+        ]
+        ranks = [list(Fitness).index(one) for one in worst]
+        assert ranks == sorted(ranks)
+
+
 def test_clears_fog_in_damp_air_and_colours_do_not():
     # 60 % is the usual "no" of painters for clears, 70 % always poor: common practice, no source
     for name in ("gloss clear", "Satin varnish", "Klarlack, matt", "Firnis"):

@@ -6,7 +6,7 @@ import pytest
 from cure_rooms import film, steady
 
 from planner.cure import Band, Status, reference_minutes
-from planner.cure.reference import PRESUPPOSES, thickness_exponent
+from planner.cure.reference import PRESUPPOSES
 from planner.values.coating import Coating, Family, Finish, State, StateTime
 from planner.values.refusal import Refused
 
@@ -21,8 +21,9 @@ def test_every_family_has_a_figure_for_every_state_with_its_standing(family):
             figures = {state: reference_minutes(coating, state) for state in State}
             assert all(figure.source for figure in figures.values())
             assert all(isinstance(figure.status, Status) for figure in figures.values())
-            for above, below in PRESUPPOSES.items():
-                assert figures[below].minutes <= figures[above].minutes
+            for above, needed in PRESUPPOSES.items():
+                for below in needed:
+                    assert figures[below].minutes <= figures[above].minutes
 
 
 # Waits that practitioners state for ordinary rooms: common practice, no source.
@@ -39,7 +40,7 @@ PRACTICE = [
     ("waterborne to varnish", Family.WATERBORNE_ACRYLIC, Finish.MATTE, 20,
      State.DRY_THROUGH, 1 * HOUR, 24 * HOUR),
     ("gloss clear to white-spirit wash", Family.WATERBORNE_ACRYLIC, Finish.GLOSS, 14,
-     State.SOLVENT_SAFE, 20 * HOUR, 48 * HOUR),
+     State.SOLVENT_SAFE, 8 * HOUR, 24 * HOUR),
     ("lacquer to next coat", Family.SOLVENT_LACQUER, Finish.MATTE, 15,
      State.DRY_TO_RECOAT, 20, 2 * HOUR),
     ("lacquer to tape", Family.SOLVENT_LACQUER, Finish.MATTE, 15,
@@ -72,7 +73,7 @@ PRACTICE = [
      State.DRY_THROUGH, 18 * HOUR, 24 * HOUR),
     ("white glue clamped", Family.WHITE_GLUE, Finish.MATTE, 20,
      State.DRY_TO_HANDLE, 20, 80),
-    ("white glue to full strength", Family.WHITE_GLUE, Finish.MATTE, 20,
+    ("white glue to full strength", Family.WHITE_GLUE, Finish.MATTE, 50,
      State.DRY_THROUGH, 18 * HOUR, 24 * HOUR),
     ("graphite", Family.GRAPHITE, Finish.MATTE, 1, State.DRY_THROUGH, 0, 0),
 ]  # fmt: skip
@@ -132,44 +133,79 @@ def test_family_figures_keep_between_the_labels_times():
     quick = Coating(
         name="x",
         family=Family.ALKYD_ENAMEL,
-        times=(StateTime(state=State.DRY_THROUGH, minutes=90),),
+        times=(StateTime(state=State.DRY_THROUGH, minutes=60),),
     )
     touch = reference_minutes(quick, State.SET_TO_TOUCH)
-    assert touch.minutes == 90
+    assert touch.minutes == 60
     assert "not after" in touch.source
 
 
-@pytest.mark.parametrize(
-    ("exponent", "double", "half_more"), [(1.0, 2, 1.5), (1.5, 2.83, 1.84), (2.0, 4, 2.25)]
-)
-def test_thickness_law(exponent, double, half_more):
-    """Time goes with thickness to the power n.
+THICKNESS = [
+    # evaporation: 1 (Kiil 2006); diffusion: 2 (Fick); between: 1.5 (assumed)
+    (Family.WATERBORNE_ACRYLIC, State.DRY_TO_RECOAT, 2, 1.5),
+    (Family.SOLVENT_LACQUER, State.DRY_TO_RECOAT, 2, 1.5),
+    (Family.SOLVENT_LACQUER, State.DRY_THROUGH, 4, 2.25),
+    (Family.WATERBORNE_ACRYLIC, State.PRINT_FREE, 2.83, 1.84),
+    # a two-pack hardens by its reaction, and what lies under a decal is water
+    (Family.TWO_PACK, State.DRY_THROUGH, 1, 1),
+    (Family.DECAL, State.DRY_TO_RECOAT, 1, 1),
+]
 
-    n = 1 while evaporation limits (Kiil 2006), 2 where diffusion does
-    (Fick); 1.5 between, and which state has which, is assumed.
-    """
-    pairs = [
-        (family, state)
-        for family in Family
-        for state in State
-        if thickness_exponent(family, state) == exponent
-    ]
-    assert pairs
+
+@pytest.mark.parametrize(("family", "state", "double", "half_more"), THICKNESS)
+def test_thickness_law(family, state, double, half_more):
     cure = steady(23)
-    for family, state in pairs[::5]:
-        coating = Coating(
-            name="x",
-            family=family,
-            times=(
-                StateTime(state=State.TACK_FREE, minutes=60),
-                *(() if state is State.TACK_FREE else (StateTime(state=state, minutes=1000),)),
-            ),
+    times = tuple(
+        StateTime(state=one, minutes=1000 if one in (*_from(state), state) else 60) for one in State
+    )
+    coating = Coating(name="x", family=family, times=times)
+    once = cure.ready_at(film(coating), state, Band.NOMINAL)
+    twice = cure.ready_at(film(coating, thickness_um=40), state, Band.NOMINAL)
+    more = cure.ready_at(film(coating, thickness_um=30), state, Band.NOMINAL)
+    assert once == 1000
+    assert twice / once == pytest.approx(double, rel=0.005)
+    assert more / once == pytest.approx(half_more, rel=0.005)
+
+
+def _from(state):
+    """The states that presuppose ``state``, near or far."""
+    near = [above for above, below in PRESUPPOSES.items() if state in below]
+    return near + [far for above in near for far in _from(above)]
+
+
+def test_an_oil_film_of_twice_the_thickness_takes_at_least_nearly_twice_as_long():
+    """A maker of floor varnishes: applied twice as thick, at least twice as long to dry.
+
+    A share of the time is the reaction, which does not go by thickness
+    (assumed); so by a little less here until recoat, and by more to dry-through.
+    """
+    cure, coating = steady(25), Coating(name="x", family=Family.ALKYD_ENAMEL)
+    for state, least in ((State.DRY_TO_RECOAT, 1.8), (State.DRY_THROUGH, 2.0)):
+        once, twice = (
+            cure.ready_at(film(coating, thickness_um=um), state, Band.NOMINAL) for um in (20, 40)
         )
-        once = cure.ready_at(film(coating), state, Band.NOMINAL)
-        twice = cure.ready_at(film(coating, thickness_um=40), state, Band.NOMINAL)
-        more = cure.ready_at(film(coating, thickness_um=30), state, Band.NOMINAL)
-        assert twice / once == pytest.approx(double, rel=0.005)
-        assert more / once == pytest.approx(half_more, rel=0.005)
+        assert twice / once >= least
+
+
+def test_a_thick_two_pack_hardens():
+    """Two-pack hardens by its reaction: 1 mm is a casting, not a film that never dries."""
+    coating = Coating(name="x", family=Family.TWO_PACK, solids=1.0)
+    thin, thick = (
+        steady(23).ready_at(film(coating, thickness_um=um), State.DRY_THROUGH) for um in (20, 1000)
+    )
+    assert thick == thin
+
+
+def test_a_books_own_film_and_one_that_is_asked_for_give_the_same():
+    cure = steady(18, 55)
+    for family in Family:
+        own = Coating(name="x", family=family, dry_film_um=60)
+        asked = Coating(name="x", family=family, dry_film_um=20)
+        for state in State:
+            for band in Band:
+                assert cure.ready_at(film(own), state, band) == cure.ready_at(
+                    film(asked, thickness_um=60), state, band
+                )
 
 
 @pytest.mark.parametrize("thickness_um", [0, -3, float("nan"), float("inf")])

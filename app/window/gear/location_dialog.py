@@ -4,19 +4,20 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from app.service import room_edits
 from app.service.warm_box import HOTTEST_C, WARM_BOX
 from app.window import words
-from app.window.forms.controls import line, whole
+from app.window.forms.controls import choice, line, whole
 from app.window.forms.form import FormDialog, keep
 from app.window.gear.points import PointsEditor
 from app.window.labels import text
 from app.window.palette import Colours
 from app.window.session import Session
 from planner.values.refusal import Refused
-from planner.values.room import Location
+from planner.values.room import Location, Movement
 
 
 class LocationDialog(FormDialog):
@@ -31,6 +32,10 @@ class LocationDialog(FormDialog):
         one = old or replace(WARM_BOX, name=self.tr("warm box"))
         self.name = line(one.name)
         self.places = whole(one.drying_places, 0, 99_999)
+        self.movement = choice(
+            [(QCoreApplication.translate("movement", each.value), each.value) for each in Movement],
+            one.movement.value,
+        )
         self.workdays = PointsEditor(one.workdays, colours)
         self.weekends = PointsEditor(one.weekends or one.workdays, colours)
         self.same = QCheckBox(self.tr("Weekends as &workdays"))
@@ -46,6 +51,12 @@ class LocationDialog(FormDialog):
             self.tr("How many parts may dry there at once; a part says how many it takes"),
         )
         form.put(self.outside)
+        form.add(
+            "movement",
+            self.tr("&Moving air"),
+            self.movement,
+            self.tr("A fan carries water and fast solvents off; it hardens nothing"),
+        )
         form = self.page(self.tr("Air on workdays"))
         form.add("workdays", self.tr("&Points of the day"), self.workdays)
         form.put(
@@ -77,6 +88,7 @@ class LocationDialog(FormDialog):
             workdays=self.workdays.points(),
             outdoors=self.outside.isChecked(),
             weekends=() if self.same.isChecked() else self.weekends.points(),
+            movement=Movement(self.movement.currentData()),
         )
 
     def _try(self) -> Refused | None:

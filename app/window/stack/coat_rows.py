@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from app.window.message_translation import translated
 from app.window.plan_snapshot import PlanSnapshot
+from planner.cure import film_um
 from planner.layers.coat_stack import Layer, stack_of
 from planner.layers.finding import Finding
 from planner.layers.overcoat_table import Verdict
@@ -98,7 +99,7 @@ def _coat(
         name=layer.laid_as,
         swatch=swatch_of(picture.book, layer.laid_as),
         finish=layer.finish,
-        thickness_um=layer.coating.dry_film_um,
+        thickness_um=film_um(layer.step, layer.coating),
         stage=layer.step.stage,
         coats=layer.step.coats,
         start=placed.start if placed else None,

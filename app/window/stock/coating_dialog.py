@@ -155,6 +155,7 @@ class CoatingDialog(FormDialog):
             tr("A metallic loses its shine under matte clear, a fluorescent wants white below"),
         )
         form.add("hiding", tr("&Hides what lies below"), self.hiding)
+        self.retarder = number(one.retarder * 100, 0, 50, decimals=1, suffix=tr(" %"))
         form.add("solids", tr("&Solids by volume"), self.solids)
         form.add("dry_film_um", tr("&Dry film of one coat"), self.film)
         form.add("pot_life_minutes", tr("&Life once mixed"), self.has_life)
@@ -163,6 +164,12 @@ class CoatingDialog(FormDialog):
             tr("Drying &time, times as stated"),
             self.slowness,
             tr("Learned from looks at films, or set by hand; 1 is as stated"),
+        )
+        form.add(
+            "retarder",
+            tr("&Retarder stirred in"),
+            self.retarder,
+            tr("Slow solvent that keeps it open; a tenth doubles every time (assumed)"),
         )
 
     def _label_page(self, one: Coating) -> None:
@@ -204,6 +211,7 @@ class CoatingDialog(FormDialog):
             dry_film_um=_kept(self.film.value(), self._one.dry_film_um, 1),
             pot_life_minutes=self.life.value() if self.has_life.on else None,
             slowness=_kept(self.slowness.value(), self._one.slowness, 2),
+            retarder=_kept(self.retarder.value() / 100, self._one.retarder, 3),
             least_c=round(self.least.value(), 1) if self.has_least.on else None,
             most_c=round(self.most.value(), 1) if self.has_most.on else None,
             most_humidity_pct=round(self.damp.value(), 1) if self.has_damp.on else None,

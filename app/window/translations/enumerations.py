@@ -8,6 +8,7 @@ from planner.cure.family_times import Status
 from planner.layers.overcoat_table import Verdict
 from planner.values.coating import Effect, Family, Finish, Hiding, Preparation, State
 from planner.values.model import Material, Shape, Side
+from planner.values.room import Movement
 from planner.values.step import Role, Stage, Tool, Trait
 
 ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
@@ -26,4 +27,5 @@ ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
     "side": (Side,),
     "material": (Material,),
     "shape": (Shape,),
+    "movement": (Movement,),
 }

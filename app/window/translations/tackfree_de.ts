@@ -847,6 +847,14 @@
    <source>Not laid in air &amp;damper than</source>
    <translation>Nicht bei &amp;feuchterer Luft als</translation>
   </message>
+  <message>
+   <source>&amp;Retarder stirred in</source>
+   <translation>Eingerührter &amp;Verzögerer</translation>
+  </message>
+  <message>
+   <source>Slow solvent that keeps it open; a tenth doubles every time (assumed)</source>
+   <translation>Langsames Lösemittel, das die Farbe offen hält; ein Zehntel verdoppelt jede Zeit (angenommen)</translation>
+  </message>
  </context>
  <context>
   <name>CoatingsPage</name>
@@ -2601,6 +2609,14 @@
   <message>
    <source>Air on weekends</source>
    <translation>Luft am Wochenende</translation>
+  </message>
+  <message>
+   <source>&amp;Moving air</source>
+   <translation>&amp;Bewegte Luft</translation>
+  </message>
+  <message>
+   <source>A fan carries water and fast solvents off; it hardens nothing</source>
+   <translation>Ein Lüfter trägt Wasser und schnelle Lösemittel fort; härten lässt er nichts</translation>
   </message>
  </context>
  <context>
@@ -5774,6 +5790,10 @@ Quelle: {source}</translation>
    <source>lacquer thinner</source>
    <translation>Lackverdünnung</translation>
   </message>
+  <message>
+   <source>retarder</source>
+   <translation>Verzögerer</translation>
+  </message>
  </context>
  <context>
   <name>finish</name>
@@ -6084,6 +6104,25 @@ Quelle: {source}</translation>
   <message>
    <source>wood</source>
    <translation>Holz</translation>
+  </message>
+ </context>
+ <context>
+  <name>movement</name>
+  <message>
+   <source>still</source>
+   <translation>still</translation>
+  </message>
+  <message>
+   <source>room</source>
+   <translation>wie im Zimmer</translation>
+  </message>
+  <message>
+   <source>fan</source>
+   <translation>Lüfter</translation>
+  </message>
+  <message>
+   <source>box</source>
+   <translation>geschlossener Kasten</translation>
   </message>
  </context>
  <context>
@@ -11901,6 +11940,78 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until it is gone</source>
    <translation>hinterlässt keinen Film; bis er fort ist</translation>
+  </message>
+  <message>
+   <source>{damp:g} % RH at {warm:g} °C: the wet film cools itself to about {film:.0f} °C and the dew point is {dew:.0f} °C; moisture condenses in it, it blushes or frosts</source>
+   <translation>{damp:g} % r. F. bei {warm:g} °C: Der nasse Film kühlt sich auf etwa {film:.0f} °C ab, und der Taupunkt liegt bei {dew:.0f} °C; Feuchte schlägt sich in ihm nieder, er läuft weiß an oder vereist</translation>
+  </message>
+  <message>
+   <source>UFC 3-190-06 par. 7.4.2 (mechanism); n-butyl acetate stands for the fast solvent, and 2 K of doubt: assumed; near 20 °C it agrees with the 60 and 70 % of common practice</source>
+   <translation>UFC 3-190-06 Abs. 7.4.2 (Vorgang); n-Butylacetat steht für das schnelle Lösemittel, dazu 2 K Zweifel: angenommen; um 20 °C passt es zu den 60 und 70 % der üblichen Praxis</translation>
+  </message>
+  <message>
+   <source>"{text}" is no scale; write it as 1:72</source>
+   <translation>„{text}“ ist kein Maßstab; als 1:72 schreiben</translation>
+  </message>
+  <message>
+   <source>retarder</source>
+   <translation>Verzögerer</translation>
+  </message>
+  <message>
+   <source>thin acrylic, brushed in layers, takes another coat after 10 to 20 min</source>
+   <translation>dünnes Acryl, in Lagen gepinselt, nimmt nach 10 bis 20 min die nächste an</translation>
+  </message>
+  <message>
+   <source>tape on gloss paint: marks at 24 h, still some at 48 h</source>
+   <translation>Klebeband auf glänzender Farbe: nach 24 h Abdrücke, nach 48 h noch einige</translation>
+  </message>
+  <message>
+   <source>gloss clear to white-spirit wash: the next evening, along recesses up to two</source>
+   <translation>Glanzlack bis zur Lasur mit Testbenzin: am nächsten Abend, in Vertiefungen bis zu zwei</translation>
+  </message>
+  <message>
+   <source>thin airbrushed coats are handled within the hour</source>
+   <translation>dünn gespritzte Schichten fasst man innerhalb einer Stunde an</translation>
+  </message>
+  <message>
+   <source>one night or 24 h lies between unlike layers; told from 4 h to 48 h</source>
+   <translation>zwischen ungleichen Schichten liegt eine Nacht oder ein Tag; erzählt werden 4 bis 48 h</translation>
+  </message>
+  <message>
+   <source>airbrushed lacquer: next coat in 20 min to 1 h, tape in 1 to 2 h</source>
+   <translation>gespritzter Lack: nächste Schicht nach 20 min bis 1 h, Klebeband nach 1 bis 2 h</translation>
+  </message>
+  <message>
+   <source>lacquer clear is touch-dry in 30 min, yet a heavy coat hardens for 24 h</source>
+   <translation>Klarlack ist nach 30 min griffest, doch eine dicke Schicht härtet 24 h</translation>
+  </message>
+  <message>
+   <source>label times of an oil enamel: tack-free in 2 to 4 h, to handle in 5 to 9 h</source>
+   <translation>Etikett einer Ölfarbe: klebfrei nach 2 bis 4 h, anfassbar nach 5 bis 9 h</translation>
+  </message>
+  <message>
+   <source>enamel to the next coat: 6 to 12 h where matte, 24 h usual, 48 h careful</source>
+   <translation>Kunstharzlack bis zur nächsten Schicht: matt 6 bis 12 h, üblich 24 h, vorsichtig 48 h</translation>
+  </message>
+  <message>
+   <source>thin oil colour is touch-dry in 1 to 7 days, by pigment; a wash by the evening</source>
+   <translation>dünne Ölfarbe ist je nach Pigment in 1 bis 7 Tagen griffest, eine Lasur bis zum Abend</translation>
+  </message>
+  <message>
+   <source>oil wash to the next layer: 24 to 48 h, several days under solvent</source>
+   <translation>Öllasur bis zur nächsten Schicht: 24 bis 48 h, unter Lösemittel mehrere Tage</translation>
+  </message>
+  <message>
+   <source>clear of a refinish: fit for assembly in 5 h at 20 °C</source>
+   <translation>Klarlack der Reparaturlackierung: nach 5 h bei 20 °C montagefest</translation>
+  </message>
+  <message>
+   <source>marine urethane data: tape after 12 to 24 h, limited service after 72 to 96 h, at 25 °C</source>
+   <translation>Angaben zu Bootslack (PUR): Klebeband nach 12 bis 24 h, begrenzt belastbar nach 72 bis 96 h, bei 25 °C</translation>
+  </message>
+  <message>
+   <source>clear of a refinish: total hardness after 24 h</source>
+   <translation>Klarlack der Reparaturlackierung: voll hart nach 24 h</translation>
   </message>
  </context>
  <context>

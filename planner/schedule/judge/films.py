@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from itertools import pairwise
 
-from planner.cure import Band, Film, observed_film
+from planner.cure import Band, Film, film_um, observed_film
 from planner.graph.gates import PassGate
 from planner.passes import Pass
 from planner.schedule.judge.premises import Case, PassSpan
@@ -181,18 +181,21 @@ class Films:
         coating = self.premises.coatings[self._coating_at[key, place]]
         step = self.premises.passes[key].step
         location = self.case.book.room.location(step.dries_in).name
-        return Film(coating, coating.dry_film_um, location, self.case.spans[key].end)
+        return Film(coating, film_um(step, coating), location, self.case.spans[key].end)
 
     def film(self, key: PassKey, place: str) -> Film:
-        """Return the film of a coat, thicker if it melted into the one below."""
+        """Return the film of a coat, as the one below makes it (definition 11)."""
         found = self._film.get((place, key))
         if found is None:
             found = self.bare(key, place)
             below = self._below.get((key, place))
-            if below and self.merges(below, key, place):
-                under = self.film(below, place).thickness_um
-                thick = min(found.thickness_um + under, THICKEST_UM)
-                found = replace(found, thickness_um=thick)
+            if below:
+                under = self.film(below, place)
+                if self.merges(below, key, place):
+                    thick = min(found.thickness_um + under.thickness_um, THICKEST_UM)
+                    found = replace(found, thickness_um=thick, wet_um=under.wet_um, held=under.held)
+                else:
+                    found = self.premises.cure.over(found, under)
             if looks := self.premises.observed.get(key):
                 found = observed_film(self.premises.cure, found, looks)
             self._film[place, key] = found
@@ -252,12 +255,15 @@ class Films:
         if not gate.place:
             span = self.case.spans[key]
             return GateStart(None, span.start, span.end)
+        covered: int | None = None
         while (upper := self._above.get((key, gate.place))) and upper.rank < rank:
             if not self.merges(key, upper.key, gate.place):
+                covered = self.case.spans[upper.key].end
                 break
             key = upper.key
         span = self.case.spans[key]
-        return GateStart(_pooled(self.film(key, gate.place), gate), span.start, span.end)
+        film = replace(self.film(key, gate.place), buried=covered)
+        return GateStart(_pooled(film, gate), span.start, span.end)
 
     def unmerged(self, gate: PassGate) -> GateStart:
         """Return what a gate would count from if films never melted together."""
@@ -293,4 +299,13 @@ def _pooled(film: Film, gate: PassGate) -> Film:
 
 def _signature(film: Film) -> tuple[object, ...]:
     """Return what tells films apart, cheaper to hash than the coating itself."""
-    return (film.coating.name, film.thickness_um, film.location, film.laid, film.slowness)
+    return (
+        film.coating.name,
+        film.thickness_um,
+        film.location,
+        film.laid,
+        film.slowness,
+        film.wet_um,
+        film.held,
+        film.buried,
+    )

@@ -13,6 +13,8 @@ from planner.schedule.judge.verdict import Violation
 from planner.values.coating import State
 from planner.values.step import Bound, Stage
 
+STACKED = "it dries with what lies below it, and slower under the next coat"
+
 # A state that a kind of work asks by a definition of its own.
 OF_ITS_OWN = {
     (Stage.JOIN, State.DRY_TO_HANDLE): 19,
@@ -87,7 +89,9 @@ def _judge(ruling: Ruling, gate: PassGate) -> Iterator[Violation]:
         return
     unmerged = films.unmerged(gate)
     if unmerged != laid and any(look.holds for look in films.looks(gate, unmerged)):
-        yield _violation(ruling, 11, gate, looks[0], "the two coats melted into one film")
+        merged = unmerged.end != laid.end
+        text = "the two coats melted into one film" if merged else STACKED
+        yield _violation(ruling, 11, gate, looks[0], text)
     elif all(look.opens is None for look in looks):
         yield _violation(ruling, 10, gate, looks[0], "never in this air")
     elif len(looks) > 1:

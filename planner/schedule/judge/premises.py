@@ -13,7 +13,7 @@ from planner.cure import Cure
 from planner.graph.gates import PassGate, gates_of
 from planner.passes import Pass, expand
 from planner.values.book import Book
-from planner.values.coating import Coating
+from planner.values.coating import Coating, film_of_mix
 from planner.values.moment import Interval, minute_of, moment_of, zone_named
 from planner.values.plan import BenchKind, BenchWork, PassKey, Placement, Plan
 from planner.values.plausible_dates import REACH
@@ -47,7 +47,7 @@ class Premises:
         self.calendar = calendar or BenchCalendar(book.bench_time)
         self.coatings: dict[str, Coating] = {coating.name: coating for coating in book.coatings}
         for mix in book.mixes:
-            self.coatings[mix.name] = self.coatings[mix.portions[0].coating]
+            self.coatings[mix.name] = film_of_mix(mix, self.coatings)
         self.passes: dict[PassKey, Pass] = {}
         self.gates: list[PassGate] = []
         self.facts: dict[PassKey, Logged] = {}

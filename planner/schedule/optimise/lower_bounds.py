@@ -241,7 +241,7 @@ def _least_wet(board: Board, index: int) -> int:
     activity = board.problem.activities[index]
     dry = shortest_dry(board, board.starts[0], board.ends[-1])
     names = {name for _, name in activity.pass_.films}
-    return max((dry(name, activity.location) for name in names), default=0)
+    return max((dry(activity, name) for name in names), default=0)
 
 
 def _chain(board: Board, index: int) -> str:

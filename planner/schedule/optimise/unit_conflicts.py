@@ -12,14 +12,15 @@ from collections.abc import Callable, Mapping
 from itertools import combinations
 from typing import Any
 
-from planner.cure import Band, Film
+from planner.cure import Band, Film, film_um
+from planner.schedule.compiled_book import Activity
 from planner.schedule.optimise.board import Board
 from planner.values.coating import State
 
 HOUR = 60
 
-Dry = Callable[[str, str], int]
-"""Minutes from the end of a pass until its film, by coating and location, may be held."""
+Dry = Callable[[Activity, str], int]
+"""Minutes from the end of a pass until its film of a coating may be held."""
 
 
 def keep_apart(
@@ -64,15 +65,17 @@ def shortest_dry(board: Board, begin: int, end: int, step: int = HOUR) -> Dry:
     as much off, but for one, is safe.
     """
     problem = board.problem
-    known: dict[tuple[str, str, int, int], int] = board.__dict__.setdefault("_shortest_dry", {})
+    known: dict[tuple[str, float, str, int, int], int]
+    known = board.__dict__.setdefault("_shortest_dry", {})
 
-    def shortest(name: str, location: str) -> int:
-        key = (name, location, begin, step)
+    def shortest(activity: Activity, name: str) -> int:
+        thickness = film_um(activity.pass_.step, problem.coatings[name])
+        key = (name, thickness, activity.location, begin, step)
         if key not in known:
             coating = problem.coatings[name]
             lags = []
             for at in range(begin, end + 1, step):
-                film = Film(coating, coating.dry_film_um, location, at)
+                film = Film(coating, thickness, activity.location, at)
                 ready = problem.cure.ready_at(film, State.DRY_TO_HANDLE, Band.LATE)
                 if ready is not None:
                     lags.append(ready - at - step + 1)
@@ -86,9 +89,10 @@ def dry_as_at(board: Board, minute: int) -> Dry:
     """Return what tells how long a film takes that is laid at a minute."""
     problem = board.problem
 
-    def lasting(name: str, location: str) -> int:
+    def lasting(activity: Activity, name: str) -> int:
         coating = problem.coatings[name]
-        film = Film(coating, coating.dry_film_um, location, minute)
+        thickness = film_um(activity.pass_.step, coating)
+        film = Film(coating, thickness, activity.location, minute)
         ready = problem.cure.ready_at(film, State.DRY_TO_HANDLE, Band.LATE)
         return 0 if ready is None else ready - minute
 
@@ -104,5 +108,5 @@ def _gap(board: Board, before: int, after: int, dry: Dry) -> int:
     touched = {place for _, _, place in other.fingers}
     for place, name in one.pass_.films:
         if place in touched:
-            gap = max(gap, board.lasts(before) + dry(name, one.location))
+            gap = max(gap, board.lasts(before) + dry(one, name))
     return gap

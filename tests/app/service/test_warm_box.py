@@ -57,8 +57,8 @@ def test_without_one_nothing_is_offered() -> None:
 
 
 def test_in_a_cold_room_the_plan_uses_it_gains_by_it_and_the_judge_accepts_it() -> None:
-    with_box = begun(warm_box=True, temperature_c=12.0)
-    without = begun(warm_box=False, temperature_c=12.0)
+    with_box = begun(warm_box=True, temperature_c=11.0)
+    without = begun(warm_box=False, temperature_c=11.0)
     plan, plain = plan_book(with_box, NOW), plan_book(without, NOW)
     verdict = judge(with_box, plan)
     assert verdict.accepted, verdict

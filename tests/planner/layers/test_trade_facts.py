@@ -319,7 +319,7 @@ def test_a_wash_over_gloss_waits_for_the_film_in_the_recesses(
     top = coat(Stage.VARNISH, gloss, name="top")
     flat = coat(Stage.VARNISH, "matte clear", name="flat")
     over = coat(stage, wash, name="wash")
-    assert _pooled(book_of(PRIME, top, over), "wash") == {1.5}
+    assert _pooled(book_of(PRIME, top, over), "wash") == {1.25}
     assert _pooled(book_of(PRIME, flat, over), "wash") == {1.0}
     assert _pooled(book_of(PRIME, top, flat, over), "wash") == {1.0}
     again = coat(Stage.DETAIL, "acrylic", name="spots")
@@ -342,7 +342,7 @@ def test_a_wait_for_the_flat_film_is_not_one_for_the_recesses() -> None:
             ("wash first", book_of(PRIME, gloss, wash, detail)),
         )
     }
-    assert ways == {"detail first": [1.0, 1.5], "wash first": [1.5]}
+    assert ways == {"detail first": [1.0, 1.25], "wash first": [1.25]}
 
 
 @pytest.mark.parametrize("gloss", ["gloss clear", "gloss lacquer"])
@@ -359,7 +359,11 @@ def test_decals_wait_until_softening_fluid_does_no_harm(gloss: str) -> None:
 def test_gloss_clear_bears_decals_after_a_night_and_a_wash_after_a_day(
     gloss: str, temperature_c: float
 ) -> None:
-    """Decals: overnight (12 h) to 24 h.  Washes: 24 h was too short along recesses, up to twice."""
+    """Decals overnight, and a wash the next evening: common practice, no source.
+
+    Along recesses a day was too short for some and up to two are told; so the
+    wash waits longer, and an evening ends at least 22 h before the next.
+    """
     book = book_of(PRIME)
     air = (AirPoint(at="00:00", temperature_c=temperature_c, humidity_pct=50),)
     cure = Cure(
@@ -371,7 +375,7 @@ def test_gloss_clear_bears_decals_after_a_night_and_a_wash_after_a_day(
     wash = cure.ready_at(recess, State.SOLVENT_SAFE)
     assert decals is not None
     assert wash is not None
-    assert 12 * 60 <= decals <= 24 * 60 < wash <= 48 * 60
+    assert 5 * 60 <= decals < wash <= 22 * 60
 
 
 def test_a_water_wash_waits_longer_on_gloss_than_on_matte() -> None:

@@ -98,7 +98,7 @@ def test_minutes_are_scaled_as_a_whole() -> None:
 
 
 def worked(book: Book, factor: float, noise: float, seed: int) -> tuple[Book, int]:
-    """Return the book after ten evenings of somebody whose minutes are ``factor`` times as long.
+    """Return the book after nine evenings of somebody whose minutes are ``factor`` times as long.
 
     Of every evening of the plan each pass is logged with minutes drawn
     around the planned ones times ``factor``.  The next project, of the same
@@ -114,7 +114,7 @@ def worked(book: Book, factor: float, noise: float, seed: int) -> tuple[Book, in
     for placed in sorted(plan.placements, key=lambda placement: (placement.start, placement.key)):
         day = moment_of(placed.start, zone).date()
         days.setdefault(day)
-        if len(days) > 10:
+        if len(days) > 9:
             break
         planned = sum(piece.minutes for piece in placed.pieces)
         real = max(1, round(planned * factor * math.exp(random.gauss(0, noise))))
@@ -129,7 +129,7 @@ def worked(book: Book, factor: float, noise: float, seed: int) -> tuple[Book, in
         )
         book = log_entries.written(book, placed.key.project, fact)
         now = max(now, placed.end)
-    assert len(days) > 10
+    assert len(days) > 9
     return book, now
 
 

@@ -33,6 +33,7 @@ from planner.schedule.optimise.conflict import (
 )
 from planner.schedule.priority_rules import RULES
 from planner.values.book import Book
+from planner.values.coating import State, StateTime
 from planner.values.moment import zone_named
 from planner.values.plan import PassKey, Status
 from planner.values.project import Pin
@@ -142,13 +143,18 @@ def two_long_ones_into_an_evening() -> tuple[Book, int]:
 
 
 def beside_what_is_not_ready() -> tuple[Book, int]:
-    """The tools on the second evening, and with them what comes after days of coats."""
-    return twin(
+    """The tools on the second evening, and with them what comes after slow coats."""
+    book, now = twin(
         "harbour_tenders",
         pin(TRACTOR, "grey-tools", on=on(3, 5)),
         pin(TRACTOR, "highlight", beside=f"{TRACTOR}/grey-tools"),
         last="grey-tools",
     )
+    step = next(one for one in book.projects[0].models[0].steps if one.id == "base")
+    slow = StateTime(state=State.DRY_TO_RECOAT, minutes=600)
+    base = book.coating(step.applications[0].coating)
+    coatings = tuple(replace(one, times=(slow,)) if one == base else one for one in book.coatings)
+    return replace(book, coatings=coatings), now
 
 
 def beside_on_other_dates() -> tuple[Book, int]:
@@ -165,8 +171,8 @@ def beside_on_other_dates() -> tuple[Book, int]:
 def after_the_window_has_closed() -> tuple[Book, int]:
     return twin(
         "harbour_tenders",
-        pin(TRACTOR, "oil-wash", on=on(3, 21)),
-        pin(TRACTOR, "wipe", not_before=hour(on(3, 24), "19:30")),
+        pin(TRACTOR, "oil-wash", on=on(3, 14)),
+        pin(TRACTOR, "wipe", not_before=hour(on(3, 17), "19:30")),
         last="wipe",
     )
 

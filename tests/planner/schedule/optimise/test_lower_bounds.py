@@ -149,7 +149,8 @@ def test_hands_set_up_the_airbrush(coats, setups):
 
 def test_all_may_be_done_before_the_airbrush_is_clean():
     """3 of loading and 30 of spraying, dry 2 min later at most; cleaning ends at 18:39."""
-    of = book(spray("a", "hull/deck", minutes=30), coatings=(coating("sand", dry_to_handle=1),))
+    quick = coating("sand", set_to_touch=1, dust_free=1, tack_free=1, dry_to_handle=1)
+    of = book(spray("a", "hull/deck", minutes=30), coatings=(quick,))
     plan = plan_book(of, at("18:00"))
     assert plan.cost.finish <= 35
     assert lower_bounds.hands(board_of(of)).finish <= at("18:00") + plan.cost.finish

@@ -25,7 +25,7 @@ from planner.schedule.optimise.infeasibility_proof import contradicts
 from planner.schedule.optimise.same_stretch_proof import comes_round
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.book import Book
-from planner.values.coating import Mark, Window
+from planner.values.coating import Mark, State, StateTime, Window
 from planner.values.moment import minute_of, zone_named
 from planner.values.plan import Status
 from planner.values.project import Pin
@@ -233,9 +233,11 @@ def test_a_wish_that_holds_if_films_dry_in_the_warm_box_is_not_called_impossible
     )
     bench = book.room.locations[0]
     cold = replace(
-        bench, workdays=(AirPoint(at="00:00", temperature_c=12, humidity_pct=80),), weekends=()
+        bench, workdays=(AirPoint(at="00:00", temperature_c=12, humidity_pct=60),), weekends=()
     )
     book = replace(book, room=replace(book.room, locations=(cold, box), readings=()))
+    slow = (StateTime(state=State.DRY_TO_RECOAT, minutes=150),)
+    book = replace(book, coatings=tuple(replace(one, times=slow) for one in book.coatings))
     book = steps(book, base={"traits": (Trait.ONE_STRETCH,), "dries_in": ""})
     assert contradicts(book, now, cure_of(book))
     choice = steps(book, base={"or_in": ("a warm box",)})
