@@ -824,6 +824,14 @@
    <translation>Aus Blicken auf Filme gelernt oder von Hand gesetzt; 1 heißt wie angegeben</translation>
   </message>
   <message>
+   <source>&amp;Retarder stirred in</source>
+   <translation>Eingerührter &amp;Verzögerer</translation>
+  </message>
+  <message>
+   <source>Slow solvent that keeps it open; a tenth doubles every time (assumed)</source>
+   <translation>Langsames Lösemittel, das die Farbe offen hält; ein Zehntel verdoppelt jede Zeit (angenommen)</translation>
+  </message>
+  <message>
    <source>Label</source>
    <translation>Etikett</translation>
   </message>
@@ -846,14 +854,6 @@
   <message>
    <source>Not laid in air &amp;damper than</source>
    <translation>Nicht bei &amp;feuchterer Luft als</translation>
-  </message>
-  <message>
-   <source>&amp;Retarder stirred in</source>
-   <translation>Eingerührter &amp;Verzögerer</translation>
-  </message>
-  <message>
-   <source>Slow solvent that keeps it open; a tenth doubles every time (assumed)</source>
-   <translation>Langsames Lösemittel, das die Farbe offen hält; ein Zehntel verdoppelt jede Zeit (angenommen)</translation>
   </message>
  </context>
  <context>
@@ -2595,6 +2595,14 @@
    <translation>Wie viele Teile dort zugleich trocknen dürfen; ein Teil sagt, wie viele Plätze es braucht</translation>
   </message>
   <message>
+   <source>&amp;Moving air</source>
+   <translation>&amp;Bewegte Luft</translation>
+  </message>
+  <message>
+   <source>A fan carries water and fast solvents off; it hardens nothing</source>
+   <translation>Ein Lüfter trägt Wasser und schnelle Lösemittel fort; härten lässt er nichts</translation>
+  </message>
+  <message>
    <source>Air on workdays</source>
    <translation>Luft an Werktagen</translation>
   </message>
@@ -2609,14 +2617,6 @@
   <message>
    <source>Air on weekends</source>
    <translation>Luft am Wochenende</translation>
-  </message>
-  <message>
-   <source>&amp;Moving air</source>
-   <translation>&amp;Bewegte Luft</translation>
-  </message>
-  <message>
-   <source>A fan carries water and fast solvents off; it hardens nothing</source>
-   <translation>Ein Lüfter trägt Wasser und schnelle Lösemittel fort; härten lässt er nichts</translation>
   </message>
  </context>
  <context>
@@ -5771,6 +5771,10 @@ Quelle: {source}</translation>
    <translation>Salz</translation>
   </message>
   <message>
+   <source>retarder</source>
+   <translation>Verzögerer</translation>
+  </message>
+  <message>
    <source>graphite</source>
    <translation>Graphit</translation>
   </message>
@@ -5789,10 +5793,6 @@ Quelle: {source}</translation>
   <message>
    <source>lacquer thinner</source>
    <translation>Lackverdünnung</translation>
-  </message>
-  <message>
-   <source>retarder</source>
-   <translation>Verzögerer</translation>
   </message>
  </context>
  <context>
@@ -6790,12 +6790,12 @@ Quelle: {source}</translation>
    <translation>TM 55-1500-345-23 (10 bis 32 °C)</translation>
   </message>
   <message>
-   <source>{damp:g} % RH: a fast solvent cools the film until moisture condenses in it; it blushes or frosts</source>
-   <translation>{damp:g} % r. F.: Ein schnelles Lösemittel kühlt den Film, bis Feuchte darin kondensiert; er läuft weiß an oder wird raureifig</translation>
+   <source>{damp:g} % RH at {warm:g} °C: the wet film cools itself to about {film:.0f} °C and the dew point is {dew:.0f} °C; moisture condenses in it, it blushes or frosts</source>
+   <translation>{damp:g} % r. F. bei {warm:g} °C: Der nasse Film kühlt sich auf etwa {film:.0f} °C ab, und der Taupunkt liegt bei {dew:.0f} °C; Feuchte schlägt sich in ihm nieder, er läuft weiß an oder vereist</translation>
   </message>
   <message>
-   <source>UFC 3-190-06 par. 7.4.2 (mechanism); 60 and 70 % are common practice, no source</source>
-   <translation>UFC 3-190-06 Abs. 7.4.2 (Mechanismus); 60 und 70 % sind gängige Praxis, ohne Quelle</translation>
+   <source>UFC 3-190-06 par. 7.4.2 (mechanism); n-butyl acetate stands for the fast solvent, and 2 K of doubt: assumed; near 20 °C it agrees with the 60 and 70 % of common practice</source>
+   <translation>UFC 3-190-06 Abs. 7.4.2 (Vorgang); n-Butylacetat steht für das schnelle Lösemittel, dazu 2 K Zweifel: angenommen; um 20 °C passt es zu den 60 und 70 % der üblichen Praxis</translation>
   </message>
   <message>
    <source>{damp:g} % RH: a clear coat sprayed now fogs, or misses its sheen</source>
@@ -6886,12 +6886,12 @@ Quelle: {source}</translation>
    <translation>µm</translation>
   </message>
   <message>
-   <source>not before {below}: {source}</source>
-   <translation>nicht vor {below}: {source}</translation>
-  </message>
-  <message>
    <source>not after {above}: {source}</source>
    <translation>nicht nach {above}: {source}</translation>
+  </message>
+  <message>
+   <source>not before {below}: {source}</source>
+   <translation>nicht vor {below}: {source}</translation>
   </message>
   <message>
    <source>{source}; × {factor:.2g} for a film of {dry_film_um:g} µm</source>
@@ -11314,6 +11314,10 @@ Quelle: {source}</translation>
    <translation>Deckkraft</translation>
   </message>
   <message>
+   <source>retarder</source>
+   <translation>Verzögerer</translation>
+  </message>
+  <message>
    <source>portions</source>
    <translation>Anteile</translation>
   </message>
@@ -11802,56 +11806,64 @@ Quelle: {source}</translation>
    <translation>Glanz bleibt länger weich</translation>
   </message>
   <message>
-   <source>tape on gloss paint: marks at 24 h, so over 48 h</source>
-   <translation>Band auf Glanzfarbe: Abdrücke nach 24 h, also über 48 h</translation>
+   <source>thin acrylic, brushed in layers, takes another coat after 10 to 20 min</source>
+   <translation>dünnes Acryl, in Lagen gepinselt, nimmt nach 10 bis 20 min die nächste an</translation>
   </message>
   <message>
-   <source>gloss clear to decals or white-spirit wash: 24 h, in recesses longer</source>
-   <translation>Glanzlack bis Abziehbild oder Testbenzin-Washing: 24 h, in Vertiefungen länger</translation>
+   <source>tape on gloss paint: marks at 24 h, still some at 48 h</source>
+   <translation>Klebeband auf glänzender Farbe: nach 24 h Abdrücke, nach 48 h noch einige</translation>
   </message>
   <message>
-   <source>thin airbrushed coats are handled after about an hour, recoated within it</source>
-   <translation>dünne Airbrushschichten fasst man nach etwa einer Stunde an, überlackiert wird innerhalb dieser</translation>
+   <source>gloss clear to white-spirit wash: the next evening, along recesses up to two</source>
+   <translation>Glanzlack bis zur Lasur mit Testbenzin: am nächsten Abend, in Vertiefungen bis zu zwei</translation>
+  </message>
+  <message>
+   <source>thin airbrushed coats are handled within the hour</source>
+   <translation>dünn gespritzte Schichten fasst man innerhalb einer Stunde an</translation>
   </message>
   <message>
    <source>between matte and gloss</source>
    <translation>zwischen Matt und Glanz</translation>
   </message>
   <message>
-   <source>one night or 24 h lies between unlike layers</source>
-   <translation>zwischen ungleichen Schichten liegen eine Nacht oder 24 h</translation>
+   <source>one night or 24 h lies between unlike layers; told from 4 h to 48 h</source>
+   <translation>zwischen ungleichen Schichten liegt eine Nacht oder ein Tag; erzählt werden 4 bis 48 h</translation>
   </message>
   <message>
    <source>tape on matte paint: at 2 h faint marks, usual 24 h</source>
    <translation>Band auf Mattfarbe: nach 2 h schwache Abdrücke, üblich 24 h</translation>
   </message>
   <message>
-   <source>airbrushed lacquer: next coat or tape in 1 to 2 h</source>
-   <translation>Lack aus der Airbrush: nächste Schicht oder Band nach 1 bis 2 h</translation>
+   <source>airbrushed lacquer: next coat in 20 min to 1 h, tape in 1 to 2 h</source>
+   <translation>gespritzter Lack: nächste Schicht nach 20 min bis 1 h, Klebeband nach 1 bis 2 h</translation>
   </message>
   <message>
-   <source>lacquer clear is touch-dry in 30 min, yet hardens for up to 24 h</source>
-   <translation>Lack-Klarlack ist in 30 min berührtrocken, härtet aber bis zu 24 h</translation>
+   <source>lacquer clear is touch-dry in 30 min, yet a heavy coat hardens for 24 h</source>
+   <translation>Klarlack ist nach 30 min griffest, doch eine dicke Schicht härtet 24 h</translation>
   </message>
   <message>
    <source>TT-P-645C Table III: touch-dry in 2 h at most (alkyd primer)</source>
    <translation>TT-P-645C Tabelle III: in höchstens 2 h berührtrocken (Alkydgrundierung)</translation>
   </message>
   <message>
-   <source>enamel overnight to handle, 24 to 48 h to the next coat</source>
-   <translation>Enamel über Nacht griffest, 24 bis 48 h bis zur nächsten Schicht</translation>
+   <source>label times of an oil enamel: tack-free in 2 to 4 h, to handle in 5 to 9 h</source>
+   <translation>Etikett einer Ölfarbe: klebfrei nach 2 bis 4 h, anfassbar nach 5 bis 9 h</translation>
+  </message>
+  <message>
+   <source>enamel to the next coat: 6 to 12 h where matte, 24 h usual, 48 h careful</source>
+   <translation>Kunstharzlack bis zur nächsten Schicht: matt 6 bis 12 h, üblich 24 h, vorsichtig 48 h</translation>
   </message>
   <message>
    <source>enamel to thinner washes or varnish: 7 to 14 days</source>
    <translation>Enamel bis zu Verdünnungswashings oder Klarlack: 7 bis 14 Tage</translation>
   </message>
   <message>
-   <source>thin oil colour is touch-dry in 1 to 7 days, by pigment</source>
-   <translation>dünne Ölfarbe ist je nach Pigment in 1 bis 7 Tagen berührtrocken</translation>
+   <source>thin oil colour is touch-dry in 1 to 7 days, by pigment; a wash by the evening</source>
+   <translation>dünne Ölfarbe ist je nach Pigment in 1 bis 7 Tagen griffest, eine Lasur bis zum Abend</translation>
   </message>
   <message>
-   <source>chosen so that a wash of 3 µm takes its usual 24 to 48 h, several days under solvent</source>
-   <translation>so gewählt, dass ein Washing von 3 µm die üblichen 24 bis 48 h braucht, mehrere Tage unter Lösemittel</translation>
+   <source>oil wash to the next layer: 24 to 48 h, several days under solvent</source>
+   <translation>Öllasur bis zur nächsten Schicht: 24 bis 48 h, unter Lösemittel mehrere Tage</translation>
   </message>
   <message>
    <source>alcohol-borne colour: next coat or tape in 1 to 2 h</source>
@@ -11862,16 +11874,20 @@ Quelle: {source}</translation>
    <translation>wie Lack</translation>
   </message>
   <message>
+   <source>clear of a refinish: fit for assembly in 5 h at 20 °C</source>
+   <translation>Klarlack der Reparaturlackierung: nach 5 h bei 20 °C montagefest</translation>
+  </message>
+  <message>
    <source>USAF TO 1-1-8 par. 5.6.2: epoxy primer to topcoat 5 h at 24 °C</source>
    <translation>USAF TO 1-1-8 Abs. 5.6.2: Epoxidgrundierung bis Decklack 5 h bei 24 °C</translation>
   </message>
   <message>
-   <source>marine urethane data: tape after 12 to 24 h, limited service after 72 h, at 25 °C</source>
-   <translation>Angaben zu Bootsurethan: Band nach 12 bis 24 h, begrenzt belastbar nach 72 h, bei 25 °C</translation>
+   <source>marine urethane data: tape after 12 to 24 h, limited service after 72 to 96 h, at 25 °C</source>
+   <translation>Angaben zu Bootslack (PUR): Klebeband nach 12 bis 24 h, begrenzt belastbar nach 72 bis 96 h, bei 25 °C</translation>
   </message>
   <message>
-   <source>as print-free</source>
-   <translation>wie abdruckfrei</translation>
+   <source>clear of a refinish: total hardness after 24 h</source>
+   <translation>Klarlack der Reparaturlackierung: voll hart nach 24 h</translation>
   </message>
   <message>
    <source>its carrier leaves; laid dry, sooner</source>
@@ -11884,10 +11900,6 @@ Quelle: {source}</translation>
   <message>
    <source>decals to seal coat: overnight, 12 to 24 h until the water is gone</source>
    <translation>Abziehbilder bis zur Versiegelung: über Nacht, 12 bis 24 h, bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>a little more</source>
-   <translation>etwas mehr</translation>
   </message>
   <message>
    <source>10 to 15 min between its coats</source>
@@ -11930,88 +11942,16 @@ Quelle: {source}</translation>
    <translation>bis das Wasser fort ist, in dem es liegt</translation>
   </message>
   <message>
+   <source>leaves no film; until it is gone</source>
+   <translation>hinterlässt keinen Film; bis er fort ist</translation>
+  </message>
+  <message>
    <source>rubbed on dry; nothing has to dry</source>
    <translation>trocken eingerieben; nichts muss trocknen</translation>
   </message>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>leaves no film; until it is gone</source>
-   <translation>hinterlässt keinen Film; bis er fort ist</translation>
-  </message>
-  <message>
-   <source>{damp:g} % RH at {warm:g} °C: the wet film cools itself to about {film:.0f} °C and the dew point is {dew:.0f} °C; moisture condenses in it, it blushes or frosts</source>
-   <translation>{damp:g} % r. F. bei {warm:g} °C: Der nasse Film kühlt sich auf etwa {film:.0f} °C ab, und der Taupunkt liegt bei {dew:.0f} °C; Feuchte schlägt sich in ihm nieder, er läuft weiß an oder vereist</translation>
-  </message>
-  <message>
-   <source>UFC 3-190-06 par. 7.4.2 (mechanism); n-butyl acetate stands for the fast solvent, and 2 K of doubt: assumed; near 20 °C it agrees with the 60 and 70 % of common practice</source>
-   <translation>UFC 3-190-06 Abs. 7.4.2 (Vorgang); n-Butylacetat steht für das schnelle Lösemittel, dazu 2 K Zweifel: angenommen; um 20 °C passt es zu den 60 und 70 % der üblichen Praxis</translation>
-  </message>
-  <message>
-   <source>"{text}" is no scale; write it as 1:72</source>
-   <translation>„{text}“ ist kein Maßstab; als 1:72 schreiben</translation>
-  </message>
-  <message>
-   <source>retarder</source>
-   <translation>Verzögerer</translation>
-  </message>
-  <message>
-   <source>thin acrylic, brushed in layers, takes another coat after 10 to 20 min</source>
-   <translation>dünnes Acryl, in Lagen gepinselt, nimmt nach 10 bis 20 min die nächste an</translation>
-  </message>
-  <message>
-   <source>tape on gloss paint: marks at 24 h, still some at 48 h</source>
-   <translation>Klebeband auf glänzender Farbe: nach 24 h Abdrücke, nach 48 h noch einige</translation>
-  </message>
-  <message>
-   <source>gloss clear to white-spirit wash: the next evening, along recesses up to two</source>
-   <translation>Glanzlack bis zur Lasur mit Testbenzin: am nächsten Abend, in Vertiefungen bis zu zwei</translation>
-  </message>
-  <message>
-   <source>thin airbrushed coats are handled within the hour</source>
-   <translation>dünn gespritzte Schichten fasst man innerhalb einer Stunde an</translation>
-  </message>
-  <message>
-   <source>one night or 24 h lies between unlike layers; told from 4 h to 48 h</source>
-   <translation>zwischen ungleichen Schichten liegt eine Nacht oder ein Tag; erzählt werden 4 bis 48 h</translation>
-  </message>
-  <message>
-   <source>airbrushed lacquer: next coat in 20 min to 1 h, tape in 1 to 2 h</source>
-   <translation>gespritzter Lack: nächste Schicht nach 20 min bis 1 h, Klebeband nach 1 bis 2 h</translation>
-  </message>
-  <message>
-   <source>lacquer clear is touch-dry in 30 min, yet a heavy coat hardens for 24 h</source>
-   <translation>Klarlack ist nach 30 min griffest, doch eine dicke Schicht härtet 24 h</translation>
-  </message>
-  <message>
-   <source>label times of an oil enamel: tack-free in 2 to 4 h, to handle in 5 to 9 h</source>
-   <translation>Etikett einer Ölfarbe: klebfrei nach 2 bis 4 h, anfassbar nach 5 bis 9 h</translation>
-  </message>
-  <message>
-   <source>enamel to the next coat: 6 to 12 h where matte, 24 h usual, 48 h careful</source>
-   <translation>Kunstharzlack bis zur nächsten Schicht: matt 6 bis 12 h, üblich 24 h, vorsichtig 48 h</translation>
-  </message>
-  <message>
-   <source>thin oil colour is touch-dry in 1 to 7 days, by pigment; a wash by the evening</source>
-   <translation>dünne Ölfarbe ist je nach Pigment in 1 bis 7 Tagen griffest, eine Lasur bis zum Abend</translation>
-  </message>
-  <message>
-   <source>oil wash to the next layer: 24 to 48 h, several days under solvent</source>
-   <translation>Öllasur bis zur nächsten Schicht: 24 bis 48 h, unter Lösemittel mehrere Tage</translation>
-  </message>
-  <message>
-   <source>clear of a refinish: fit for assembly in 5 h at 20 °C</source>
-   <translation>Klarlack der Reparaturlackierung: nach 5 h bei 20 °C montagefest</translation>
-  </message>
-  <message>
-   <source>marine urethane data: tape after 12 to 24 h, limited service after 72 to 96 h, at 25 °C</source>
-   <translation>Angaben zu Bootslack (PUR): Klebeband nach 12 bis 24 h, begrenzt belastbar nach 72 bis 96 h, bei 25 °C</translation>
-  </message>
-  <message>
-   <source>clear of a refinish: total hardness after 24 h</source>
-   <translation>Klarlack der Reparaturlackierung: voll hart nach 24 h</translation>
   </message>
  </context>
  <context>
