@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from dataclasses import dataclass
 
-from planner.air import Advisory, laying_advice
+from planner.air import Advisory, Air, Fitness, fitness, laying_advice, step_advice
 from planner.bench import BenchCalendar
 from planner.cure import Band, Cure, Film
 from planner.cure.drying_path import PathPoint, StateTimes, film_path, state_times
 from planner.values.book import Book
 from planner.values.coating import THINNERS, Clock, Coating
 from planner.values.moment import Interval
-from planner.values.step import Tool
+from planner.values.step import CLEAR_STAGES, Step, Tool
 
 NIGHT = 16 * 60  # at least so long a course is drawn [min]
 LONGEST = 72 * 60  # and never a longer one [min]
@@ -59,16 +60,39 @@ def in_stock(book: Book) -> tuple[Coating, ...]:
 
 
 def coating_times(book: Book, cure: Cure, location: str, laid: int) -> tuple[CoatingTimes, ...]:
-    """Return how long each coating takes to each state when laid by the minute ``laid``."""
+    """Return how long each coating takes to each state when laid by the minute ``laid``.
+
+    What speaks against laying it is said as plan and run sheet say it: of the
+    ways in which the book's steps lay it the one that the air likes least.
+    """
     air = cure.air(location).at(laid)
+    uses = _uses(book)
     return tuple(
         CoatingTimes(
             coating,
             state_times(cure, coating, laid, location),
-            laying_advice(coating, Tool.AIRBRUSH, air),
+            _worst(coating, uses.get(coating.name, []), air),
         )
         for coating in in_stock(book)
     )
+
+
+def _uses(book: Book) -> dict[str, list[Step]]:
+    """Return one step for each tool, and for colour and clear, that lays each coating."""
+    found: dict[str, dict[tuple[Tool, bool], Step]] = defaultdict(dict)
+    for project in book.projects:
+        for model in project.models if project.active else ():
+            for step in model.steps:
+                for application in step.applications:
+                    name = book.coating(application.coating).name
+                    found[name].setdefault((step.tool, step.stage in CLEAR_STAGES), step)
+    return {name: list(steps.values()) for name, steps in found.items()}
+
+
+def _worst(coating: Coating, uses: list[Step], air: Air) -> tuple[Advisory, ...]:
+    every = [step_advice(step, coating, air) for step in uses]
+    every = every or [laying_advice(coating, Tool.AIRBRUSH, air)]
+    return max(every, key=lambda told: list(Fitness).index(fitness(told)))
 
 
 def course(
