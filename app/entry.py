@@ -4,8 +4,11 @@ from __future__ import annotations
 
 import gc
 import importlib
+import logging
+import os
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 from pathlib import Path
 
 from app.command_line import main as command_line
@@ -68,7 +71,16 @@ def main(argv: Sequence[str] | None = None) -> int:
     # A start makes a hundred thousand things that stay, and hardly a circle of them: looking
     # for circles every 700 things, as Python does, takes a tenth of it.
     gc.set_threshold(GARBAGE_THINGS)
-    return command_line(argv, open_window=open_window)
+    status = command_line(argv, open_window=open_window)
+    background = sys.modules.get("app.window.background")
+    if background is not None and background.still_runs():
+        # Nobody waits for that work; the interpreter would, for minutes where a plan is great.
+        logging.shutdown()
+        for stream in (sys.stdout, sys.stderr):
+            with suppress(OSError, ValueError):
+                stream.flush()
+        os._exit(status)
+    return status
 
 
 if __name__ == "__main__":

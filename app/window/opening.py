@@ -13,7 +13,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QApplication
 
 from app.service import books
-from app.window import words
+from app.window import background, words
 from app.window.message_translation import translated
 from app.window.worker import Worker
 from planner.values.refusal import Refused
@@ -115,7 +115,10 @@ class BookOpening(QObject):
     def stop(self) -> None:
         """Open nothing any more, and let go of what was being opened."""
         self._drop()
-        self._worker.wait()
+        resting = background.rested(self._worker)
+        if resting is not self._worker:  # it is let go of when it comes, in `_take`
+            self._worker = resting
+            return
         for reading in self._dropped:
             self._let_go(reading)
         self._dropped.clear()

@@ -16,6 +16,7 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from app.window import background
 from app.window.plan_snapshot import PlanChange, PlanSnapshot, SnapshotPart
 from app.window.planning_jobs import Answers, Planning, Preparing, Question
 from app.window.worker import Worker
@@ -184,12 +185,11 @@ class Replanning(QObject):
             self._later.start()
 
     def _forget_plan(self) -> None:
-        """Let go of the plan, after planning has come to rest."""
+        """Let go of the plan, and of planning, which has been told to stop."""
         self._serial += 1
         self._stop.set()
         self._put_off()
-        self._worker.clear()
-        self._worker.wait()
+        self._worker = background.rested(self._worker)
         self._picture = self._before = self._last_change = None
         self._digest, self._shown = "", {}
 

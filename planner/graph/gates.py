@@ -8,7 +8,7 @@ the step.  They follow from the values alone; no schedule is looked at.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from functools import lru_cache
 
@@ -25,7 +25,7 @@ from planner.values.message import message
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project
-from planner.values.step import Bound, Stage
+from planner.values.step import Bound, Stage, Step
 
 ANY_TIME = (Window(),)
 SAME_PLACES = message("the same places come first")
@@ -86,12 +86,12 @@ class PassGate:
 
 @dataclass(frozen=True)
 class _Film:
-    """A film on a place: who laid it, of what, and all that lies below it."""
+    """A film on a place: who laid it, of what, and the number of the stack below it."""
 
     key: PassKey
     place: str
     coating: str
-    below: tuple[tuple[PassKey, str], ...]
+    below: int
 
     @property
     def alike(self) -> tuple[object, ...]:
@@ -109,6 +109,7 @@ class _Bench:
     demanded: dict[tuple[object, ...], float] = field(default_factory=dict)  # -> pooled
     masks: dict[str, PassKey] = field(default_factory=dict)  # covered place -> mask
     scope: dict[PassKey, list[_Film]] = field(default_factory=lambda: defaultdict(list))
+    numbers: dict[tuple[int, PassKey, str], int] = field(default_factory=dict)  # of stacks
     first_of: dict[str, Pass] = field(default_factory=dict)
     last_of: dict[str, Pass] = field(default_factory=dict)
 
@@ -190,9 +191,11 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
         coating = bench.coatings[laid[place]] if place in laid else None
         stack = bench.films[place]
         again = [_again(bench, one, coating, film) for film in stack]
+        all_again = _all_from(again)
+        sheltered, barred = (_any_above(bench, stack, holds) for holds in (seals, bars))
         for at, film in enumerate(stack):
             below = bench.coatings[film.coating]
-            asked = None if turned else _asked(bench, one, coating, stack, at)
+            asked = None if turned else _asked(bench, one, coating, film, sheltered[at], barred[at])
             top = film is stack[-1]
             windows = below.recoat if coating and top else ()
             if windows and (mark := (*film.alike, "recoat")) not in seen:
@@ -205,7 +208,7 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
                 yield _by_custom(film, one, custom)
             if asked is None or (windows and asked.state is State.DRY_TO_RECOAT):
                 continue  # the label's own windows say when a coat may follow
-            if all(again[at:]) and asked.state is State.DRY_TO_RECOAT:
+            if all_again[at] and asked.state is State.DRY_TO_RECOAT:
                 continue  # coats of one can follow each other by the windows of cans
             spot = (film.place, film.key, asked.state)
             if bench.demanded.get(spot, 0.0) >= asked.pooled:
@@ -236,21 +239,37 @@ def _waits(film: _Film, one: Pass, asked: Requirement) -> PassGate:
 
 
 def _asked(
-    bench: _Bench, one: Pass, coating: Coating | None, stack: list[_Film], at: int
+    bench: _Bench, one: Pass, coating: Coating | None, film: _Film, sheltered: bool, barred: bool
 ) -> Requirement | None:
-    """Return what a pass asks of one film, given the films that lie between."""
-    between = [
-        (bench.first_of[film.key.step].step, bench.coatings[film.coating])
-        for film in stack[at + 1 :]
-    ]
+    """Return what a pass asks of one film; ``sheltered`` and ``barred`` by those above it."""
     return requirement(
         one.step,
         coating,
-        bench.coatings[stack[at].coating],
-        bench.first_of[stack[at].key.step].step,
-        sheltered=any(seals(*film) for film in between),
-        barred=any(bars(*film) for film in between),
+        bench.coatings[film.coating],
+        bench.first_of[film.key.step].step,
+        sheltered=sheltered,
+        barred=barred,
     )
+
+
+def _any_above(
+    bench: _Bench, stack: list[_Film], holds: Callable[[Step, Coating], bool]
+) -> list[bool]:
+    """Tell of each film of a stack whether something holds for one above it."""
+    found, above = [], False
+    for film in reversed(stack):
+        found.append(above)
+        above = above or holds(bench.first_of[film.key.step].step, bench.coatings[film.coating])
+    return found[::-1]
+
+
+def _all_from(again: list[Custom | None]) -> list[bool]:
+    """Tell of each film whether it and all above it are of the same can."""
+    found, whole = [], True
+    for custom in reversed(again):
+        whole = whole and bool(custom)
+        found.append(whole)
+    return found[::-1]
 
 
 def _masks(bench: _Bench, one: Pass) -> Iterable[PassGate]:
@@ -335,8 +354,7 @@ def _advance(bench: _Bench, one: Pass) -> None:
     covering = {key for place, key in bench.masks.items() if _part(place) in one.parts}
     for place, coating in one.films:
         stack = bench.films[place]
-        below = tuple((film.key, film.coating) for film in stack)
-        film = _Film(one.key, place, coating, below)
+        film = _Film(one.key, place, coating, _number(bench, stack))
         stack.append(film)
         for mask in covering:
             bench.scope[mask].append(film)
@@ -348,6 +366,16 @@ def _advance(bench: _Bench, one: Pass) -> None:
             bench.masks[place] = one.key
         elif one.step.stage is Stage.UNMASK:
             bench.masks.pop(place, None)
+
+
+def _number(bench: _Bench, stack: list[_Film]) -> int:
+    """Return the number of a stack: the same for stacks of the same coats in the same order."""
+    number = 0
+    if stack:
+        top = stack[-1]
+        spot = (top.below, top.key, top.coating)
+        number = bench.numbers.setdefault(spot, len(bench.numbers) + 1)
+    return number
 
 
 def _part(place: str) -> str:

@@ -105,13 +105,19 @@ def walk(book: Book, project: Project, model: Model) -> Iterator[Moment]:
     moment: Moment | None = None
     groups = groupby(expand(project, model), key=lambda one: one.key.step)
     passes = [tuple(group) for _, group in groups]
+    last_off = {
+        place: at
+        for at, ours in enumerate(passes)
+        if ours[0].step.stage is Stage.UNMASK
+        for place in ours[0].places
+    }
     for at, ours in enumerate(passes):
         moment = Moment(
             at=at,
             step=model.steps[at],
             passes=ours,
             stacks=_after(book, moment) if moment else {},
-            masks=_masked(passes, at, moment),
+            masks=_masked(last_off, at, moment),
             turns=_turned(model, moment),
         )
         yield moment
@@ -162,21 +168,18 @@ def _after(book: Book, moment: Moment) -> dict[str, tuple[Layer, ...]]:
     return stacks
 
 
-def _masked(passes: list[tuple[Pass, ...]], at: int, before: Moment | None) -> dict[str, int]:
-    """Return what is covered when step ``at`` begins, by masks that come off later."""
+def _masked(last_off: dict[str, int], at: int, before: Moment | None) -> dict[str, int]:
+    """Return what is covered when step ``at`` begins, by masks that come off later.
+
+    ``last_off`` is the last step that unmasks each place.
+    """
     masks = dict(before.masks) if before else {}
     if before and before.step.stage is Stage.MASK:
         masks.update(dict.fromkeys(before.first.places, before.at))
     elif before and before.step.stage is Stage.UNMASK:
         for place in before.first.places:
             masks.pop(place, None)
-    off = {
-        place
-        for later in passes[at:]
-        if later[0].step.stage is Stage.UNMASK
-        for place in later[0].places
-    }
-    return {place: mask for place, mask in masks.items() if place in off}
+    return {place: mask for place, mask in masks.items() if last_off.get(place, -1) >= at}
 
 
 def _turned(model: Model, before: Moment | None) -> dict[str, int]:

@@ -50,7 +50,10 @@ class Verdict(StrEnum):
     @property
     def rank(self) -> int:
         """How grave it is; 0 is sound."""
-        return list(Verdict).index(self)
+        return _RANKS[self]
+
+
+_RANKS = {verdict: rank for rank, verdict in enumerate(Verdict)}
 
 
 class Next(StrEnum):

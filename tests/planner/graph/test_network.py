@@ -11,8 +11,9 @@ import pytest
 from drawn_examples import drawn
 from hypothesis import given
 
+from app.service import demos
 from planner.cure import Cure
-from planner.graph.network import check_acyclic, network
+from planner.graph.network import check_acyclic, network, order_of
 from planner.graph.slack import slack
 from planner.passes import expand
 from planner.values.bench_time import BenchTime
@@ -397,3 +398,31 @@ def test_early_and_late_times_both_keep_the_order_of_every_gate(one):
             assert of.early_start + of.total_float + lasting[key] <= found.path.finish
         if times and not project.log:
             assert found.path.critical
+
+
+@pytest.mark.parametrize("name", demos.names())
+def test_what_looks_for_cycles_leads_where_the_whole_network_does(name):
+    """The graph that grows with the length of a model has the same paths as all gates have."""
+    book = demos.read(name).book
+    for project in book.projects:
+        for model in project.models:
+            short = nx.transitive_closure(order_of(project, model))
+            whole = nx.transitive_closure(network(book, project, model))
+            assert set(short.edges) == set(whole.edges)
+
+
+def test_a_long_cycle_is_told_in_a_few_words():
+    book = demos.read("lone_lamplighter").book
+    project = book.projects[0]
+    model = project.models[0]
+    first = model.steps[0]
+    names = [f"s{number}" for number in range(300)]
+    steps = tuple(
+        replace(first, id=name, gates=(), after=(names[at - 1],)) for at, name in enumerate(names)
+    )
+    model = replace(model, steps=steps)
+    project = replace(project, models=(model,), log=(), pins=())
+    with pytest.raises(Refused, match=r"292 more") as caught:
+        check_acyclic(replace(book, projects=(project,)))
+    assert caught.value.place == "projects[0].models[0].steps[0].after[0]"
+    assert len(str(caught.value)) < 400
