@@ -15,6 +15,7 @@ from planner.values.book import Book
 from planner.values.message import message
 from planner.values.refusal import Refused, demand
 from storage.atomic_write import put_whole
+from storage.bounded_read import read_bounded
 
 MOST_BYTES = 100_000_000  # of one photo
 NAME = re.compile(r"[0-9a-f]{64}\.(jpg|png|gif|webp|tif|bmp|heic)")
@@ -48,14 +49,7 @@ def keep(book: Path, source: Path) -> str:
     Refused
         If it cannot be read, is no image, is too large, or cannot be kept.
     """
-    try:
-        with source.open("rb") as file:
-            data = file.read(MOST_BYTES + 1)
-    except (OSError, ValueError) as problem:
-        why = getattr(problem, "strerror", None) or type(problem).__name__
-        raise Refused(
-            str(source), message("cannot be read ({why}); check the path", why=why)
-        ) from problem
+    data = read_bounded(source, MOST_BYTES)
     demand(len(data) <= MOST_BYTES, str(source), "is larger than 100 MB; make it smaller")
     kind = kind_of(data)
     if kind is None:

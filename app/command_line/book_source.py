@@ -99,16 +99,10 @@ def read_file(path: Path) -> bytes:
     Refused
         If it cannot be read.
     """
+    from storage.bounded_read import read_bounded  # noqa: PLC0415
     from storage.strict import MOST_BYTES  # noqa: PLC0415
 
-    try:
-        with path.open("rb") as file:
-            return file.read(MOST_BYTES + 1)
-    except OSError as problem:
-        why = problem.strerror or type(problem).__name__
-        raise Refused(str(path), f"cannot be read ({why}); check the path") from problem
-    except ValueError as problem:  # a zero byte in the path
-        raise Refused(repr(str(path)), "is no path; check it") from problem
+    return read_bounded(path, MOST_BYTES)
 
 
 def in_file(path: Path, problem: Refused) -> Refused:

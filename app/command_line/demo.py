@@ -17,6 +17,7 @@ from app.service.planning import plan
 from planner.tonight import run_sheet
 from planner.values.moment import zone_named
 from storage.bench_book import BenchBook
+from storage.exchange import Exchange
 
 EXAMPLES = """\
   tackfree demo                     three small harbour vehicles
@@ -41,7 +42,11 @@ def run(args: argparse.Namespace) -> int:
             )
         return FINE
     exchange = demos.read(args.name)
-    path = Path(tempfile.mkdtemp(prefix="tackfree-demo-")) / BOOK_NAME
+    with tempfile.TemporaryDirectory(prefix="tackfree-demo-", ignore_cleanup_errors=True) as folder:
+        return _show_demo(args, exchange, Path(folder) / BOOK_NAME)
+
+
+def _show_demo(args: argparse.Namespace, exchange: Exchange, path: Path) -> int:
     with BenchBook.create(path, exchange.book) as bench_book:
         book = bench_book.book()
     now = demos.first_evening(book)
@@ -64,6 +69,6 @@ def _show(args: argparse.Namespace, path: Path, now: int) -> None:
     why = no_display() if args.open_window else "this program was started without one"
     if why:
         note(f"No window is opened: {why}.")
-        note(f"The scratch book is {path}; tackfree --book opens it.")
+        note("tackfree import takes it into your own book; demo --list names the others.")
     else:
         args.open_window(path, now)

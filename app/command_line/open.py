@@ -43,6 +43,8 @@ def run(args: argparse.Namespace) -> int:
 def _is_book(path: Path) -> bool:
     """Tell a bench book by its first bytes, or an empty or foreign file by its ending."""
     try:
+        if path.exists() and not path.is_file():
+            raise Refused(str(path), "is no file; give a bench book or an exchange file")
         with path.open("rb") as file:
             start = file.read(len(BOOK_MAGIC))
     except OSError as problem:

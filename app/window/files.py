@@ -86,17 +86,16 @@ class Files(QObject):
     def import_path(self, path: Path) -> None:
         """Take an exchange file into the open book, asking what is unclear."""
         from app.window.import_dialog import ImportDialog  # noqa: PLC0415
+        from storage.bounded_read import read_bounded  # noqa: PLC0415
         from storage.exchange import load  # noqa: PLC0415
+        from storage.strict import MOST_BYTES  # noqa: PLC0415
 
         try:
-            exchange = load(path.read_bytes())
-        except OSError as problem:
-            message = self.tr("{path} cannot be read ({why})")
-            self._session.troubled.emit(message.format(path=path, why=problem.strerror))
-            return
+            exchange = load(read_bounded(path, MOST_BYTES))
         except Refused as problem:
             message = self.tr("{file}: {problem}")
-            self._session.troubled.emit(message.format(file=path.name, problem=problem))
+            told = message.format(file=path.name, problem=translated(problem.mend))
+            self._session.troubled.emit(told)
             return
         book = self._session.book
         if book is None:
