@@ -12,13 +12,14 @@ from contextlib import suppress
 from pathlib import Path
 
 from app.command_line import main as command_line
-from app.command_line.output import FINE, answer
+from app.command_line.output import FINE, answer, note
 from app.service.books import usual_path
 from app.service.display_probe import Probe
 from planner.values.refusal import Refused
 from storage.presence import in_use
 
 GARBAGE_THINGS = 50_000  # made since the last look for circles before the next
+FAULT = 70  # as of sysexits: an internal fault
 
 
 def open_window(book: Path | None, now: int | None, exchange: Path | None = None) -> int:
@@ -66,12 +67,25 @@ def _came_forward(book: Path, exchange: Path | None) -> bool:
     return True
 
 
+def _unforeseen(problem: Exception) -> int:
+    """Tell of a fault of the program in one line, and where the report of it lies."""
+    from app.service import program_log  # noqa: PLC0415 - mostly there is none
+
+    path = program_log.report(problem)
+    where = f"; a report that names nothing of yours is in {path}" if path else ""
+    note(f"tackfree: something unforeseen happened ({type(problem).__name__}){where}")
+    return FAULT
+
+
 def main(argv: Sequence[str] | None = None) -> int:
     """Run ``tackfree``."""
     # A start makes a hundred thousand things that stay, and hardly a circle of them: looking
     # for circles every 700 things, as Python does, takes a tenth of it.
     gc.set_threshold(GARBAGE_THINGS)
-    status = command_line(argv, open_window=open_window)
+    try:
+        status = command_line(argv, open_window=open_window)
+    except Exception as problem:
+        status = _unforeseen(problem)
     background = sys.modules.get("app.window.background")
     if background is not None and background.still_runs():
         # Nobody waits for that work; the interpreter would, for minutes where a plan is great.

@@ -268,6 +268,7 @@ class MainWindow(QMainWindow):
     def clock_moved(self) -> None:
         """Let the shade follow the clock; plan anew where the plan has run out of date."""
         self.session.watch()
+        window_memory.remember(self, self, self.views)  # a window that dies comes back where it was
         now = self.session.now
         if now == self._now:
             return

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import faulthandler
 import signal
 import sys
 from collections.abc import Callable
@@ -11,15 +12,17 @@ from PySide6.QtCore import QEvent, QSettings, QTimer
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
+from app.service import program_log
 from app.service.clock import current_minute
 from app.service.desktop import ICON
-from app.window import language
+from app.window import language, words
 from app.window.focus_ring import FocusRing
 from app.window.garbage_collection import Collector
 from app.window.initial_size import fit_to
 from app.window.main_window import MainWindow
 from app.window.second_start import SecondStarts
 from app.window.session import Session
+from app.window.unforeseen import Unforeseen
 
 SWITCH_SECONDS = 0.001
 PULSE_MS = 200
@@ -43,8 +46,16 @@ def run_window(
     app.setDesktopFileName("tackfree")
     language.install(app, QSettings())
     FocusRing(app)
+    program_log.begin()
+    crashes = program_log.watch_for_crashes()
+    mark = program_log.StartMark()
     session = Session(current_minute if now is None else running_from(now))
-    window = MainWindow(session, QSettings())
+    window = MainWindow(session, plain_settings() if mark.died else QSettings())
+    Unforeseen(window)
+    session.pictured.connect(lambda _change: mark.stands())
+    if mark.died:
+        plainly = words.tr("The last start ended before the window stood; it opens plainly now.")
+        session.opened.connect(lambda: QTimer.singleShot(0, lambda: window.say(plainly)))
     if not QSettings().contains("geometry"):  # where a person left it, it comes again
         fit_to(window.screen().availableSize(), window, window.dock)
     starts = SecondStarts(session, window)
@@ -59,13 +70,25 @@ def run_window(
         starts.take_in(exchange)
     pulse = close_when_told(window)
     status = app.exec()
+    mark.stands()
     session.close()
     collector.stop()
     pulse.stop()
     # The widgets go before the application does: the other way round Qt may end the process.
     window.deleteLater()
     app.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    if crashes is not None:
+        faulthandler.disable()
+        crashes.close()
     return status
+
+
+def plain_settings() -> QSettings:
+    """Return settings without anything of how the window looked: the last one died at opening."""
+    settings = QSettings()
+    for name in ("geometry", "state", "splitter", "view"):
+        settings.remove(name)
+    return settings
 
 
 def close_when_told(window: MainWindow) -> QTimer:

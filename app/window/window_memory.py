@@ -17,11 +17,16 @@ if TYPE_CHECKING:
 def remember(frame: QMainWindow, shell: Shell, views: Views) -> None:
     """Write down where a window is and what it shows; ``shell`` is the same window."""
     settings = shell.settings
-    settings.setValue("geometry", frame.saveGeometry())
-    settings.setValue("state", frame.saveState())
-    settings.setValue("splitter", shell.splitter.saveState())
+    told: dict[str, object] = {
+        "geometry": frame.saveGeometry(),
+        "state": frame.saveState(),
+        "splitter": shell.splitter.saveState(),
+        "view": shell.pages[shell.shown_view].name,
+    }
+    for name, value in told.items():
+        if settings.value(name) != value:  # what has not changed is not written again
+            settings.setValue(name, value)
     views.remember()
-    settings.setValue("view", shell.pages[shell.shown_view].name)
     settings.sync()
 
 
