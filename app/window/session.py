@@ -90,6 +90,7 @@ class Session(KeptBook):
 
     def _come(self, store: BenchBook) -> bool:
         """Work with a book that was just read, as it stands by now; tell whether it went well."""
+        self.saving.rest()  # what is just being written may be of this very book
         try:
             book = store.book()
         except Refused as problem:
