@@ -329,8 +329,7 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(
             self.tr("{book} – Tackfree").format(book=path.stem) if path else self.tr("Tackfree")
         )
-        book = self.session.book
-        clock = self.session.clock
+        book, clock = self.session.book, self.session.clock
         told = book and (behind(book, clock) or elsewhere(book, clock))
         self.say(told or "")
 

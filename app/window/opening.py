@@ -47,9 +47,7 @@ class _Reading:
     def run(self) -> None:
         """Open it, and send word."""
         from app.service.book_copies import (  # noqa: PLC0415 - the database's library
-            damaged_by,
             keep_daily,
-            offers_for,
         )
 
         try:
