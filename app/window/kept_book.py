@@ -88,7 +88,7 @@ class KeptBook(Replanning):
         """Show the book as it was last read or written."""
         if isinstance(problem, Refused):
             self._look_failed(problem)
-        if self._store is None or problem is not None:
+        if self._store is None or problem is not None or self.saving.unsaved:
             return
         book = self._store.known()
         if book != self._book:
@@ -105,10 +105,12 @@ class KeptBook(Replanning):
         self.edited.emit()
         self.replan(tried, recall=recall)
 
-    def _keep(self, edit: Edit, why: str, tried: PlanSnapshot | None) -> bool:
+    def _keep(
+        self, edit: Edit, why: str, tried: PlanSnapshot | None, *, waits: bool = False
+    ) -> bool:
         """Go on with an edit that could not be written."""
         assert self._store is not None
-        self.saving.keep(self._store, edit, why)
+        self.saving.keep(self._store, edit, why, waits=waits)
         self._show_book(edit.book, edit.name, tried)
         return True
 

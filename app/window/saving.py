@@ -27,6 +27,7 @@ log = logging.getLogger(__name__)
 
 PATIENCE_SECONDS = 0.08  # the window stands no longer than this for a write
 REST_MS = 1_000  # how long a window that closes waits for the last write
+QUIET_MS = 1_000  # how long an edit may wait before that is told
 AGAIN_MS = 3_000  # how often what could not be written is tried again
 
 
@@ -104,6 +105,9 @@ class Saving(QObject):
             Whatever ``act`` raises.
         """
         if self._flight is not None:
+            self._flight.done.wait(PATIENCE_SECONDS)
+            self._land()
+        if self._flight is not None:
             raise Waits
         flight = _Write(act, self._ended.emit, edit)
         self._worker.start(flight.run)
@@ -115,12 +119,18 @@ class Saving(QObject):
         if flight.problem is not None:
             raise flight.problem
 
-    def keep(self, store: BenchBook, edit: Edit, why: str) -> None:
-        """Keep an edit that could not be written yet, and try it again now and then."""
+    def keep(self, store: BenchBook, edit: Edit, why: str, *, waits: bool = False) -> None:
+        """Keep an edit that could not be written yet, and try it again now and then.
+
+        Of one that just ``waits`` nothing is said for a second.
+        """
         self._store, self.why = store, why
         self.unsaved.append(edit)
         self._again.start()
-        self.changed.emit()
+        if waits:
+            QTimer.singleShot(QUIET_MS, self, self._tell_after_all)
+        else:
+            self.changed.emit()
 
     def note_lost(self, store: BenchBook, why: str) -> None:
         """Tell that the book lies under its name no more; look for it now and then."""
@@ -186,6 +196,10 @@ class Saving(QObject):
             log.error("writing failed", exc_info=flight.problem)
             self.why = str(flight.problem)
         self._tell()
+
+    def _tell_after_all(self) -> None:
+        if self.unsaved:
+            self.changed.emit()
 
     def _tell(self) -> None:
         if self.unsaved or self.lost:

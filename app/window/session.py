@@ -311,7 +311,7 @@ class Session(KeptBook):
         except Waits:
             why = self.tr("is being written by another program")
             if edit is not None:
-                return self._keep(edit, why, tried)
+                return self._keep(edit, why, tried, waits=True)
             self._cause_of_looking = name
             self.troubled.emit(
                 self.tr("The book {why}; “{name}” waits.").format(why=why, name=name)
