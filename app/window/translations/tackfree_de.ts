@@ -1739,10 +1739,6 @@
    <translation>Projektdateien ({pattern});;Alle Dateien (*)</translation>
   </message>
   <message>
-   <source>{path} cannot be read ({why})</source>
-   <translation>{path} lässt sich nicht lesen ({why})</translation>
-  </message>
-  <message>
    <source>{file}: {problem}</source>
    <translation>{file}: {problem}</translation>
   </message>
@@ -3109,18 +3105,6 @@ in {length}</translation>
   <message>
    <source>nothing moved to another evening.</source>
    <translation>nichts ist auf einen anderen Abend gerückt.</translation>
-  </message>
-  <message>
-   <source>{n} piece of work moved.</source>
-   <translation>{n} Arbeit hat sich verschoben.</translation>
-  </message>
-  <message>
-   <source>{n} pieces of work moved.</source>
-   <translation>{n} Arbeiten haben sich verschoben.</translation>
-  </message>
-  <message>
-   <source>nothing moved.</source>
-   <translation>nichts hat sich verschoben.</translation>
   </message>
  </context>
  <context>
@@ -7169,6 +7153,10 @@ Quelle: {source}</translation>
    <translation>{step} wartet auf {other}</translation>
   </message>
   <message>
+   <source>… ({count} more)</source>
+   <translation>… ({count} weitere)</translation>
+  </message>
+  <message>
    <source>chip rub without chipping fluid</source>
    <translation>Abplatzer reiben ohne Chipping-Flüssigkeit</translation>
   </message>
@@ -9017,6 +9005,18 @@ Quelle: {source}</translation>
    <translation>ist nur zum Lesen offen: {why}</translation>
   </message>
   <message>
+   <source>cannot be read ({why}); check the path</source>
+   <translation>lässt sich nicht lesen ({why}); den Pfad prüfen</translation>
+  </message>
+  <message>
+   <source>is no path; check it</source>
+   <translation>ist kein Pfad; bitte prüfen</translation>
+  </message>
+  <message>
+   <source>is a pipe or a device from which not all comes; give a file</source>
+   <translation>ist eine Pipe oder ein Gerät, von dem nicht alles kommt; eine Datei angeben</translation>
+  </message>
+  <message>
    <source>upgrade to {version}</source>
    <translation>Umstellung auf {version}</translation>
   </message>
@@ -9155,10 +9155,6 @@ Quelle: {source}</translation>
   <message>
    <source>it cannot be brought up to date here: {problem}</source>
    <translation>es lässt sich hier nicht umstellen: {problem}</translation>
-  </message>
-  <message>
-   <source>cannot be read ({why}); check the path</source>
-   <translation>lässt sich nicht lesen ({why}); den Pfad prüfen</translation>
   </message>
   <message>
    <source>is larger than 100 MB; make it smaller</source>
@@ -11988,78 +11984,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>{damp:g} % RH: a fast solvent cools the film until moisture condenses in it; it blushes or frosts</source>
-   <translation>{damp:g} % r. F.: Ein schnelles Lösemittel kühlt den Film, bis Feuchte darin kondensiert; er läuft weiß an oder wird raureifig</translation>
-  </message>
-  <message>
-   <source>UFC 3-190-06 par. 7.4.2 (mechanism); 60 and 70 % are common practice, no source</source>
-   <translation>UFC 3-190-06 Abs. 7.4.2 (Mechanismus); 60 und 70 % sind gängige Praxis, ohne Quelle</translation>
-  </message>
-  <message>
-   <source>tape on gloss paint: marks at 24 h, so over 48 h</source>
-   <translation>Band auf Glanzfarbe: Abdrücke nach 24 h, also über 48 h</translation>
-  </message>
-  <message>
-   <source>gloss clear to decals or white-spirit wash: 24 h, in recesses longer</source>
-   <translation>Glanzlack bis Abziehbild oder Testbenzin-Washing: 24 h, in Vertiefungen länger</translation>
-  </message>
-  <message>
-   <source>thin airbrushed coats are handled after about an hour, recoated within it</source>
-   <translation>dünne Airbrushschichten fasst man nach etwa einer Stunde an, überlackiert wird innerhalb dieser</translation>
-  </message>
-  <message>
-   <source>one night or 24 h lies between unlike layers</source>
-   <translation>zwischen ungleichen Schichten liegen eine Nacht oder 24 h</translation>
-  </message>
-  <message>
-   <source>airbrushed lacquer: next coat or tape in 1 to 2 h</source>
-   <translation>Lack aus der Airbrush: nächste Schicht oder Band nach 1 bis 2 h</translation>
-  </message>
-  <message>
-   <source>lacquer clear is touch-dry in 30 min, yet hardens for up to 24 h</source>
-   <translation>Lack-Klarlack ist in 30 min berührtrocken, härtet aber bis zu 24 h</translation>
-  </message>
-  <message>
-   <source>enamel overnight to handle, 24 to 48 h to the next coat</source>
-   <translation>Enamel über Nacht griffest, 24 bis 48 h bis zur nächsten Schicht</translation>
-  </message>
-  <message>
-   <source>thin oil colour is touch-dry in 1 to 7 days, by pigment</source>
-   <translation>dünne Ölfarbe ist je nach Pigment in 1 bis 7 Tagen berührtrocken</translation>
-  </message>
-  <message>
-   <source>chosen so that a wash of 3 µm takes its usual 24 to 48 h, several days under solvent</source>
-   <translation>so gewählt, dass ein Washing von 3 µm die üblichen 24 bis 48 h braucht, mehrere Tage unter Lösemittel</translation>
-  </message>
-  <message>
-   <source>marine urethane data: tape after 12 to 24 h, limited service after 72 h, at 25 °C</source>
-   <translation>Angaben zu Bootsurethan: Band nach 12 bis 24 h, begrenzt belastbar nach 72 h, bei 25 °C</translation>
-  </message>
-  <message>
-   <source>as print-free</source>
-   <translation>wie abdruckfrei</translation>
-  </message>
-  <message>
-   <source>a little more</source>
-   <translation>etwas mehr</translation>
-  </message>
-  <message>
-   <source>"{text}" is no scale; write it as 1:72</source>
-   <translation>„{text}“ ist kein Maßstab; als 1:72 schreiben</translation>
-  </message>
-  <message>
-   <source>… ({count} more)</source>
-   <translation>… ({count} weitere)</translation>
-  </message>
-  <message>
-   <source>is no path; check it</source>
-   <translation>ist kein Pfad; bitte prüfen</translation>
-  </message>
-  <message>
-   <source>is a pipe or a device from which not all comes; give a file</source>
-   <translation>ist eine Pipe oder ein Gerät, von dem nicht alles kommt; eine Datei angeben</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -12627,34 +12551,6 @@ Quelle: {source}</translation>
   <message>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
-  </message>
-  <message>
-   <source>Press the decals down while the setting fluid works</source>
-   <translation>Abziehbilder andrücken, solange der Weichmacher wirkt</translation>
-  </message>
-  <message>
-   <source>Wipe decal glue off with a damp cloth</source>
-   <translation>Leim der Abziehbilder mit feuchtem Tuch abwischen</translation>
-  </message>
-  <message>
-   <source>Wet the base and rub chips through it</source>
-   <translation>Grundfarbe anfeuchten und Abplatzer durchreiben</translation>
-  </message>
-  <message>
-   <source>Rinse off leftover fluid and dab dry</source>
-   <translation>Übrige Flüssigkeit abspülen und trocken tupfen</translation>
-  </message>
-  <message>
-   <source>Wet the colours and rub chips through them</source>
-   <translation>Farben anfeuchten und Abplatzer hindurch reiben</translation>
-  </message>
-  <message>
-   <source>Wet the white and wear it off where crew and weather would</source>
-   <translation>Weiß anfeuchten und abreiben, wo Mannschaft und Wetter es täten</translation>
-  </message>
-  <message>
-   <source>Oil wash along edges and into recesses</source>
-   <translation>Ölwashing an Kanten und in Vertiefungen</translation>
   </message>
  </context>
  <context>
@@ -15035,6 +14931,10 @@ Quelle: {source}</translation>
    <translation>aufgetragen {time}</translation>
   </message>
   <message>
+   <source>The last start ended before the window stood; it opens plainly now.</source>
+   <translation>Der letzte Start endete, bevor das Fenster stand; es öffnet jetzt schlicht.</translation>
+  </message>
+  <message>
    <source>Coating</source>
    <translation>Mittel</translation>
   </message>
@@ -15265,30 +15165,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>{work}: now {time}.</source>
-   <translation>{work}: jetzt {time}.</translation>
-  </message>
-  <message>
-   <source>{n} more moved.</source>
-   <translation>{n} weitere verschoben.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}.</source>
-   <translation>{project} ist fertig {time}.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}, {length} later.</source>
-   <translation>{project} ist fertig {time}, {length} später.</translation>
-  </message>
-  <message>
-   <source>{project} is finished {time}, {length} sooner.</source>
-   <translation>{project} ist fertig {time}, {length} früher.</translation>
-  </message>
-  <message>
-   <source>The last start ended before the window stood; it opens plainly now.</source>
-   <translation>Der letzte Start endete, bevor das Fenster stand; es öffnet jetzt schlicht.</translation>
   </message>
  </context>
 </TS>
