@@ -90,7 +90,7 @@ def test_widget_manufacture_has_the_published_floats():
         "Marketing": (50, 20),
     }
     assert found.critical[:3] == ("Approve Plan", "Drawings", "Prototype")
-    assert set(found.critical) == {node for node, row in columns.items() if row[4] == 0}
+    assert set(found.critical) == {node for node, row in columns.items() if row[1] == 0}
 
 
 def test_widget_manufacture_with_lags():
