@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QDialog
 
 from app.service import demos
 from app.service.bench_time_edits import DayHours
-from app.service.build_edits.locate import StepAt
 from app.window import help_pages
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
 from app.window.forms.controls import number
@@ -42,6 +41,7 @@ from app.window.stock.supply_dialogs import (
 from app.window.wishes.choice_list import Choose
 from planner.sequences.apply_to_book import every_sequence
 from planner.values.book import Book
+from planner.values.keys import StepKey
 from storage.exchange import Exchange
 
 Opener = Callable[[], QDialog]
@@ -64,7 +64,7 @@ def _of_the_window(window: MainWindow, book: Book) -> dict[str, Opener]:
     project = book.projects[0]
     model = project.models[0]
     fullest = max(model.steps, key=lambda step: len(step.references()))
-    spot = StepAt(project.name, model.name, fullest.id)
+    spot = StepKey(project.name, model.name, fullest.id)
     names = [(f"{model.name}, {step.id}", step) for model in project.models for step in model.steps]
     return {
         "keys": lambda: help_pages.keys(window),

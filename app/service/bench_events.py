@@ -16,6 +16,7 @@ from planner.evening.repairs import Repair, outline, repaired, repairs_for
 from planner.evening.skipped_steps import skipped
 from planner.values.bench_time import Extra
 from planner.values.book import Book
+from planner.values.book_changes import with_project
 from planner.values.coating import State
 from planner.values.message import called, message, row, told
 from planner.values.moment import minute_of, moment_of, zone_named
@@ -82,7 +83,7 @@ def looked(book: Book, key: PassKey, now: int, state: State, *, reached: bool) -
     def with_look(old: Project) -> Project:
         return replace(old, observed=(*old.observed, seen))
 
-    changed = log_entries.with_project(book, key.project, with_look)
+    changed = with_project(book, key.project, with_look)
     work = _name(key)
     if reached:
         return Edit(called("{state}: {work}", state=state, work=work), changed)
@@ -305,7 +306,7 @@ def _told(book: Book, key: PassKey, now: int, event: Event, text: str, name: str
     def with_line(old: Project) -> Project:
         return replace(old, diary=(*old.diary, line))
 
-    return Edit(name, log_entries.with_project(book, key.project, with_line))
+    return Edit(name, with_project(book, key.project, with_line))
 
 
 def _told_all(book: Book, now: int, event: Event, text: str, name: str) -> Edit:

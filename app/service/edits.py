@@ -13,9 +13,10 @@ from datetime import date, datetime
 from planner.bench import BenchCalendar
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.book import Book
+from planner.values.book_changes import with_project
+from planner.values.lookup import project_of
 from planner.values.message import called
 from planner.values.moment import Interval, moment_of
-from planner.values.project import Project
 from planner.values.refusal import Refused, number_in, unknown
 from planner.values.room import AirPoint, Location, Reading
 
@@ -151,13 +152,13 @@ def set_target(book: Book, project: str, target: date | None) -> Edit:
         name = called("{project}: finish by {target}", project=project, target=target)
     else:
         name = called("{project}: no date", project=project)
-    changed = _with_project(book, project, lambda old: replace(old, target=target))
+    changed = with_project(book, project, lambda old: replace(old, target=target))
     return Edit(name, changed, f"target/{project}")
 
 
 def set_weight(book: Book, project: str, weight: int) -> Edit:
     """Set how much a project's lateness weighs."""
-    changed = _with_project(book, project, lambda old: replace(old, weight=weight))
+    changed = with_project(book, project, lambda old: replace(old, weight=weight))
     return Edit(
         called("{project}: weight {weight}", project=project, weight=weight),
         changed,
@@ -167,7 +168,7 @@ def set_weight(book: Book, project: str, weight: int) -> Edit:
 
 def activate(book: Book, project: str, active: bool) -> Edit:
     """Plan a project, or keep it aside."""
-    changed = _with_project(book, project, lambda old: replace(old, active=active))
+    changed = with_project(book, project, lambda old: replace(old, active=active))
     return Edit(
         called("{project}: active", project=project)
         if active
@@ -178,7 +179,7 @@ def activate(book: Book, project: str, active: bool) -> Edit:
 
 def remove_project(book: Book, project: str) -> Edit:
     """Take a project out of the book."""
-    _project_at(book, project)
+    project_of(book, project)
     left = tuple(other for other in book.projects if other.name != project)
     return Edit(called("remove {project}", project=project), replace(book, projects=left))
 
@@ -198,17 +199,3 @@ def _with_location(book: Book, name: str, change: Callable[[Location], Location]
         change(location) if location == wanted else location for location in book.room.locations
     )
     return replace(book, room=replace(book.room, locations=changed))
-
-
-def _project_at(book: Book, name: str) -> int:
-    known = [project.name for project in book.projects]
-    if name not in known:
-        raise Refused("projects", unknown("project", name, known))
-    return known.index(name)
-
-
-def _with_project(book: Book, name: str, change: Callable[[Project], Project]) -> Book:
-    at = _project_at(book, name)
-    projects = list(book.projects)
-    projects[at] = change(projects[at])
-    return replace(book, projects=tuple(projects))

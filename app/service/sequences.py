@@ -13,6 +13,8 @@ from planner.sequences.chosen_options import complete, without_airbrush
 from planner.sequences.difference import Given, Spot, difference, left, taken_over
 from planner.sequences.save_from_model import sequence_from
 from planner.values.book import Book
+from planner.values.book_changes import with_model, with_models, with_projects
+from planner.values.keys import ModelKey
 from planner.values.lookup import model_named, project_of
 from planner.values.message import Translate, called, message
 from planner.values.model import Chosen, Made, Model
@@ -106,7 +108,7 @@ def save_sequence(book: Book, project: str, model: str, name: str, note: str = "
     sequence = sequence_from(home, name, note=note, pace=book.pace)
     colours = tuple(Chosen(colour=colour.name, coating=colour.usual) for colour in sequence.colours)
     follows = replace(home, made=Made(sequence=name, colours=colours))
-    changed = _added(_with_model(book, project, follows), sequence)
+    changed = _added(with_model(book, ModelKey(project, model), lambda _old: follows), sequence)
     return Edit(called("save {name}", name=name), changed, verb=GIVES)
 
 
@@ -302,19 +304,6 @@ def _about_colours(
     return refused
 
 
-def _with_model(book: Book, project: str, model: Model) -> Book:
-    def changed(other: Model) -> Model:
-        return model if other.name == model.name else other
-
-    return replace(
-        book,
-        projects=tuple(
-            replace(home, models=tuple(map(changed, home.models))) if home.name == project else home
-            for home in book.projects
-        ),
-    )
-
-
 def _free(book: Book, name: str) -> None:
     if name in {sequence.name for sequence in every_sequence(book)}:
         raise Refused("name", message('"{name}" is taken; give it another name', name=name))
@@ -351,12 +340,7 @@ def _following(book: Book, old: str, new: str | None) -> Book:
 
     if old == new:
         return book
-    return replace(
-        book,
-        projects=tuple(
-            replace(home, models=tuple(map(changed, home.models))) for home in book.projects
-        ),
-    )
+    return with_projects(book, lambda project: with_models(project, changed))
 
 
 def _count(spots: tuple[tuple[str, str], ...]) -> str:

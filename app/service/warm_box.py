@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.book_changes import with_projects
 from planner.values.coating import Family
 from planner.values.message import called, message
 from planner.values.model import Material, Model
@@ -84,7 +85,7 @@ def _with_box(book: Book, box: str, projects: set[str]) -> Book:
             return home
         return replace(home, models=tuple(_model(one, box, families) for one in home.models))
 
-    return replace(book, projects=tuple(map(changed, book.projects)))
+    return with_projects(book, changed)
 
 
 def _model(model: Model, box: str, families: dict[str, Family]) -> Model:

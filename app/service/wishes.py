@@ -6,8 +6,8 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.book_changes import with_project
 from planner.values.message import called, told
-from planner.values.refusal import Refused, unknown
 from planner.values.wishes import USUAL_ORDER, Level, Preferences
 
 
@@ -19,18 +19,13 @@ def set_pilot(book: Book, project: str, model: str) -> Edit:
     Refused
         If there is no such project or model.
     """
-    known = [project.name for project in book.projects]
-    if project not in known:
-        raise Refused("projects", unknown("project", project, known))
     name = (
         called("{project}: {model} first", project=project, model=model)
         if model
         else called("{project}: all models together", project=project)
     )
-    projects = tuple(
-        replace(other, pilot=model) if other.name == project else other for other in book.projects
-    )
-    return Edit(name, replace(book, projects=projects), f"pilot/{project}")
+    changed = with_project(book, project, lambda old: replace(old, pilot=model))
+    return Edit(name, changed, f"pilot/{project}")
 
 
 def move_level(book: Book, level: Level, by: int) -> Edit:

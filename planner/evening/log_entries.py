@@ -6,10 +6,10 @@ an entry that has ended changes by a correction only.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 
 from planner.values.book import Book
+from planner.values.book_changes import with_project
 from planner.values.lookup import model_named, project_of
 from planner.values.message import message
 from planner.values.model import Model
@@ -41,15 +41,6 @@ def step_of(book: Book, key: PassKey) -> Step:
             )
             return step
     raise Refused("step", unknown("step", key.step, [step.id for step in model.steps]))
-
-
-def with_project(book: Book, name: str, change: Callable[[Project], Project]) -> Book:
-    """Return the book with one project changed."""
-    project_of(book, name)
-    projects = tuple(
-        change(project) if project.name == name else project for project in book.projects
-    )
-    return replace(book, projects=projects)
 
 
 def alone(book: Book, key: PassKey) -> Book:

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from planner.evening.log_entries import begun, model_of, step_of, with_project
+from planner.evening.log_entries import begun, model_of, step_of
 from planner.evening.split_steps import places_of
 from planner.layers.named_mends import kept
 from planner.values.book import Book
+from planner.values.book_changes import with_project
 from planner.values.coating import Window
 from planner.values.lookup import project_of
 from planner.values.message import message

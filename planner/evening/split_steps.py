@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterator
 from dataclasses import dataclass, replace
 
-from planner.evening.log_entries import begun, model_of, step_of, with_project
+from planner.evening.log_entries import begun, model_of, step_of
 from planner.layers.named_mends import fresh_id, kept
 from planner.passes import WHOLE_UNIT, expand
 from planner.values.book import Book
+from planner.values.book_changes import with_project
 from planner.values.lookup import project_of
 from planner.values.message import message, titled, within
 from planner.values.model import Model

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from planner.evening.log_entries import with_project
 from planner.evening.split_steps import SOON, fresh, places_of
 from planner.evening.step_insertion import (
     Done,
@@ -23,6 +22,7 @@ from planner.evening.step_insertion import (
 from planner.layers.named_mends import kept
 from planner.passes import WHOLE_UNIT, expand
 from planner.values.book import Book
+from planner.values.book_changes import with_project
 from planner.values.lookup import project_of
 from planner.values.message import message, titled, within
 from planner.values.model import Model, Side

@@ -12,6 +12,7 @@ from typing import Protocol
 
 from planner.layers.mend_coatings import Wanted, provide
 from planner.values.book import Book
+from planner.values.book_changes import with_projects
 from planner.values.message import titled
 from planner.values.model import Model, Side
 from planner.values.project import Project
@@ -53,12 +54,8 @@ class Spot:
             pins = tuple(p for p in project.pins if p.model != self.model or p.step in ids)
             return replace(project, models=models, pins=pins)
 
-        return replace(
-            book,
-            projects=tuple(
-                changed(project) if project.name == self.project else project
-                for project in book.projects
-            ),
+        return with_projects(
+            book, lambda project: changed(project) if project.name == self.project else project
         )
 
     def change(self, book: Book, step_id: str, change: Callable[[Step], Step]) -> Book:

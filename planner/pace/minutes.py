@@ -24,6 +24,7 @@ from typing import NamedTuple
 
 from planner.evening.split_steps import places_of
 from planner.values.book import Book
+from planner.values.book_changes import with_projects
 from planner.values.model import Model
 from planner.values.project import Logged, Project
 from planner.values.step import Minutes, Stage, Step, Tool
@@ -206,7 +207,7 @@ def rescaled(book: Book, work: Work, factor: float) -> Book:
         )
         return replace(project, models=models)
 
-    return replace(book, projects=tuple(changed(project) for project in book.projects))
+    return with_projects(book, changed)
 
 
 def _rescaled(book: Book, model: Model, step: Step, factor: float) -> Step:

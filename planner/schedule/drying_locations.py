@@ -4,19 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
-from typing import NamedTuple
 
 from planner.values.book import Book
+from planner.values.keys import StepKey
 from planner.values.plan import Plan
 from planner.values.step import Step
-
-
-class StepKey(NamedTuple):
-    """Names one step of a model of a project."""
-
-    project: str
-    model: str
-    step: str
 
 
 def choices(book: Book) -> dict[StepKey, tuple[str, ...]]:

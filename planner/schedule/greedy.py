@@ -6,12 +6,13 @@ from dataclasses import dataclass
 
 from planner.bench import BenchCalendar, calendar_of
 from planner.cure import Cure
-from planner.schedule.drying_locations import StepKey, choices, settled, told
+from planner.schedule.drying_locations import choices, settled, told
 from planner.schedule.plan_from_schedule import cost_of, plan_of
 from planner.schedule.priority_rules import RULES, Rule, drawn_rules
 from planner.schedule.problem import Problem
 from planner.schedule.serial_schedule import SerialSchedule
 from planner.values.book import Book
+from planner.values.keys import StepKey
 from planner.values.moment import zone_named
 from planner.values.plan import Cost, Plan
 

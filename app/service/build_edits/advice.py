@@ -9,10 +9,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
-from app.service.build_edits.locate import ModelAt, model_of, with_model
+from app.service.build_edits.locate import model_of, with_model
 from app.service.build_edits.names import step_id
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.message import called, titled
 from planner.values.model import Model
 from planner.values.project import Project
@@ -72,7 +73,7 @@ def late_joined(model: Model) -> tuple[str, ...]:
     return tuple(found)
 
 
-def add_dry_fit(book: Book, at: ModelAt) -> Edit:
+def add_dry_fit(book: Book, at: ModelKey) -> Edit:
     """Let the parts that are joined late be tried together first of all."""
     model = model_of(book, at)
     step = Step(

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from app.service.build_edits.locate import ModelAt, StepAt, model_of, step_of, with_model
+from app.service.build_edits.locate import model_of, step_of, with_model
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.keys import ModelKey, StepKey
 from planner.values.message import called
 from planner.values.model import Model
 from planner.values.refusal import Refused
@@ -87,7 +88,7 @@ class StepChange:
         return replace(step, applications=applications, **plain)  # type: ignore[arg-type]
 
 
-def change_steps(book: Book, spots: Iterable[StepAt], change: StepChange) -> Edit:
+def change_steps(book: Book, spots: Iterable[StepKey], change: StepChange) -> Edit:
     """Change many steps of any models in one edit, or none of them.
 
     Raises
@@ -95,7 +96,7 @@ def change_steps(book: Book, spots: Iterable[StepAt], change: StepChange) -> Edi
     Refused
         Naming the first step that cannot be so.
     """
-    chosen: dict[ModelAt, set[str]] = {}
+    chosen: dict[ModelKey, set[str]] = {}
     for spot in spots:
         step_of(model_of(book, spot.home), spot.step)
         chosen.setdefault(spot.home, set()).add(spot.step)

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from planner.values.book import Book
+from planner.values.book_changes import with_project
+from planner.values.keys import ModelKey
 from planner.values.lookup import model_named, project_of
 from planner.values.model import Model
 from planner.values.project import Project
@@ -13,29 +15,7 @@ from planner.values.refusal import Refused, unknown
 from planner.values.step import Step
 
 
-@dataclass(frozen=True)
-class ModelAt:
-    """Names a model of a project."""
-
-    project: str
-    model: str
-
-
-@dataclass(frozen=True)
-class StepAt:
-    """Names a step of a model."""
-
-    project: str
-    model: str
-    step: str
-
-    @property
-    def home(self) -> ModelAt:
-        """The model that the step belongs to."""
-        return ModelAt(self.project, self.model)
-
-
-def model_of(book: Book, at: ModelAt) -> Model:
+def model_of(book: Book, at: ModelKey) -> Model:
     """Return a model; `Refused` if there is none of this name."""
     return model_named(project_of(book, at.project), at.model)
 
@@ -48,20 +28,9 @@ def step_of(model: Model, name: str) -> Step:
     raise Refused("steps", unknown("step", name, [step.id for step in model.steps]))
 
 
-def with_project(book: Book, name: str, change: Callable[[Project], Project]) -> Book:
-    """Return the book with one project changed; the very same one if nothing was."""
-    old = project_of(book, name)
-    new = change(old)
-    if new == old:
-        return book
-    return replace(
-        book, projects=tuple(new if project is old else project for project in book.projects)
-    )
-
-
 def with_model(
     book: Book,
-    at: ModelAt,
+    at: ModelKey,
     change: Callable[[Model], Model],
     facts: Callable[[Project], Project] = lambda project: project,
 ) -> Book:

@@ -6,16 +6,11 @@ from collections.abc import Collection, Iterable
 from dataclasses import replace
 from datetime import date
 
-from app.service.build_edits.locate import (
-    ModelAt,
-    logged,
-    model_of,
-    with_model,
-    with_project,
-    without_pins,
-)
+from app.service.build_edits.locate import logged, model_of, with_model, without_pins
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.book_changes import with_project
+from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.message import Translate, called, message
 from planner.values.model import Model, Part, Place, RealSize
@@ -51,7 +46,7 @@ def add_model(book: Book, project: str, model: Model) -> Edit:
     )
 
 
-def same_again(book: Book, at: ModelAt, names: Iterable[str]) -> Edit:
+def same_again(book: Book, at: ModelKey, names: Iterable[str]) -> Edit:
     """Put models like this one beside it under new names; nothing of them is done or pinned.
 
     Parts, places and steps are alike, so that only the markings need another look.
@@ -82,7 +77,7 @@ def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
     """
     old = project_of(book, project)
     for name in names:
-        model_of(book, ModelAt(project, name))
+        model_of(book, ModelKey(project, name))
         if logged(old, name):
             raise Refused(
                 "",
@@ -111,26 +106,16 @@ def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
     )
 
 
-def set_scale(book: Book, at: ModelAt, scale: str) -> Edit:
+def set_scale(book: Book, at: ModelKey, scale: str) -> Edit:
     """Set what scale a model is of."""
     changed = with_model(book, at, lambda model: replace(model, scale=scale))
     return Edit(called("{model}: scale {scale}", model=at.model, scale=scale), changed)
 
 
-def set_real_size(book: Book, at: ModelAt, size: RealSize | None) -> Edit:
+def set_real_size(book: Book, at: ModelKey, size: RealSize | None) -> Edit:
     """Set the size of the full-sized thing, from which areas follow."""
     changed = with_model(book, at, lambda model: replace(model, real_size=size))
     return Edit(called("{model}: real size", model=at.model), changed)
-
-
-def set_pilot(book: Book, project: str, pilot: str) -> Edit:
-    """Have one model finished before any other is begun; "" for none."""
-    if pilot:
-        name = called("{project}: {pilot} first", project=project, pilot=pilot)
-    else:
-        name = called("{project}: no vehicle first", project=project)
-    changed = with_project(book, project, lambda old: replace(old, pilot=pilot))
-    return Edit(name, changed)
 
 
 def set_note(book: Book, project: str, note: str) -> Edit:

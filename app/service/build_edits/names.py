@@ -8,17 +8,10 @@ from collections.abc import Callable, Collection
 from dataclasses import replace
 from typing import TypeVar
 
-from app.service.build_edits.locate import (
-    ModelAt,
-    StepAt,
-    model_of,
-    references,
-    step_of,
-    waits,
-    with_model,
-)
+from app.service.build_edits.locate import model_of, references, step_of, waits, with_model
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.keys import ModelKey, StepKey
 from planner.values.lookup import part_of, project_of
 from planner.values.message import called
 from planner.values.model import Model, Part
@@ -37,7 +30,7 @@ def rename_project(book: Book, old: str, new: str) -> Edit:
     return Edit(called("{old} is now {new}", old=old, new=new), replace(book, projects=projects))
 
 
-def rename_model(book: Book, at: ModelAt, new: str) -> Edit:
+def rename_model(book: Book, at: ModelKey, new: str) -> Edit:
     """Give a model another name."""
 
     def where(model: str, step: str) -> tuple[str, str]:
@@ -52,7 +45,7 @@ def rename_model(book: Book, at: ModelAt, new: str) -> Edit:
     return Edit(called("{model} is now {new}", model=at.model, new=new), changed)
 
 
-def rename_step(book: Book, at: StepAt, new: str) -> Edit:
+def rename_step(book: Book, at: StepKey, new: str) -> Edit:
     """Give a step another id."""
     step_of(model_of(book, at.home), at.step)
 
@@ -70,7 +63,7 @@ def rename_step(book: Book, at: StepAt, new: str) -> Edit:
     )
 
 
-def rename_part(book: Book, at: ModelAt, old: str, new: str) -> Edit:
+def rename_part(book: Book, at: ModelKey, old: str, new: str) -> Edit:
     """Give a part another name."""
     part_of(model_of(book, at), old)
 
@@ -87,7 +80,7 @@ def rename_part(book: Book, at: ModelAt, old: str, new: str) -> Edit:
     )
 
 
-def rename_place(book: Book, at: ModelAt, part: str, old: str, new: str) -> Edit:
+def rename_place(book: Book, at: ModelKey, part: str, old: str, new: str) -> Edit:
     """Give a place another name."""
     known = [place.name for place in part_of(model_of(book, at), part).places]
     if old not in known:
@@ -143,7 +136,7 @@ def follow_ticks(project: Project, model: str, follow: Callable[[str], str]) -> 
 
 
 def _with_places(
-    book: Book, at: ModelAt, part: Callable[[Part], Part], follow: Callable[[str], str]
+    book: Book, at: ModelKey, part: Callable[[Part], Part], follow: Callable[[str], str]
 ) -> Book:
     def change(model: Model) -> Model:
         steps = tuple(references(step, lambda name: (follow(name),)) for step in model.steps)

@@ -5,13 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from dataclasses import replace
 
-from app.service.build_edits.locate import (
-    ModelAt,
-    logged,
-    model_of,
-    with_model,
-    with_project,
-)
+from app.service.build_edits.locate import logged, model_of, with_model
 from app.service.edits import Edit
 from planner.graph.gates import PassGate, gates_of
 from planner.graph.network import check_acyclic
@@ -21,6 +15,8 @@ from planner.layers.overcoat_table import Verdict
 from planner.passes import expand_model
 from planner.schedule.impossible_passes import blocked
 from planner.values.book import Book
+from planner.values.book_changes import with_project
+from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.message import called, message
 from planner.values.model import Model
@@ -32,7 +28,7 @@ FOLLOWERS = frozenset({Stage.WIPE, Stage.PRESS, Stage.CHIP_RUB, Stage.UNMASK})
 """Work that undoes or ends what an earlier step began: it never goes ahead of it."""
 
 
-def move_steps(book: Book, at: ModelAt, ids: Collection[str], to: int) -> Edit:
+def move_steps(book: Book, at: ModelKey, ids: Collection[str], to: int) -> Edit:
     """Put steps, in their own order, before the step that stands at ``to`` now.
 
     Raises
@@ -56,7 +52,7 @@ def move_steps(book: Book, at: ModelAt, ids: Collection[str], to: int) -> Edit:
     return Edit(name, changed)
 
 
-def shift_steps(book: Book, at: ModelAt, ids: Collection[str], down: bool) -> Edit:
+def shift_steps(book: Book, at: ModelKey, ids: Collection[str], down: bool) -> Edit:
     """Move steps one place up or down; at the end of the order nothing happens."""
     steps = model_of(book, at).steps
     places = [number for number, step in enumerate(steps) if step.id in ids]

@@ -6,7 +6,6 @@ from collections.abc import Callable, Collection
 from dataclasses import replace
 
 from app.service.build_edits.locate import (
-    ModelAt,
     logged,
     model_of,
     references,
@@ -24,6 +23,7 @@ from app.service.build_edits.names import (
 from app.service.edits import Edit
 from planner.layers.named_mends import kept
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.lookup import part_of, project_of
 from planner.values.message import called, message, titled
 from planner.values.model import Model, Part, Place
@@ -33,13 +33,13 @@ from planner.values.step import Minutes, Stage, Step, Tool
 GLUING = Minutes(fixed=5)  # assumed; the person says better
 
 
-def add_part(book: Book, at: ModelAt, part: Part) -> Edit:
+def add_part(book: Book, at: ModelKey, part: Part) -> Edit:
     """Add a part to a model."""
     changed = with_model(book, at, lambda model: replace(model, parts=(*model.parts, part)))
     return Edit(called("{model}: add {part}", model=at.model, part=part.name), changed)
 
 
-def set_part(book: Book, at: ModelAt, name: str, part: Part) -> Edit:
+def set_part(book: Book, at: ModelKey, name: str, part: Part) -> Edit:
     """Put a part in the place of another; what names it follows."""
     part_of(model_of(book, at), name)
     if part.name != name:
@@ -55,7 +55,7 @@ def set_part(book: Book, at: ModelAt, name: str, part: Part) -> Edit:
     )
 
 
-def add_place(book: Book, at: ModelAt, part: str, place: Place) -> Edit:
+def add_place(book: Book, at: ModelKey, part: str, place: Place) -> Edit:
     """Add a place to a part; steps on the whole part reach it at once."""
     changed = _with_part(book, at, part, lambda part: replace(part, places=(*part.places, place)))
     return Edit(
@@ -63,7 +63,7 @@ def add_place(book: Book, at: ModelAt, part: str, place: Place) -> Edit:
     )
 
 
-def set_place(book: Book, at: ModelAt, part: str, name: str, place: Place) -> Edit:
+def set_place(book: Book, at: ModelKey, part: str, name: str, place: Place) -> Edit:
     """Put a place in the place of another; what names it follows."""
     known = [place.name for place in part_of(model_of(book, at), part).places]
     if place.name != name or name not in known:
@@ -79,7 +79,7 @@ def set_place(book: Book, at: ModelAt, part: str, name: str, place: Place) -> Ed
     )
 
 
-def remove_places(book: Book, at: ModelAt, names: Collection[str]) -> Edit:
+def remove_places(book: Book, at: ModelKey, names: Collection[str]) -> Edit:
     """Take places away, "part/place" each, or whole parts, "part" each.
 
     Steps that worked on nothing else, and joins with less than two parts
@@ -119,7 +119,7 @@ def remove_places(book: Book, at: ModelAt, names: Collection[str]) -> Edit:
     return Edit(called("{model}: remove {names}", model=at.model, names=", ".join(names)), changed)
 
 
-def paint_apart(book: Book, at: ModelAt, part: str, place: str) -> Edit:
+def paint_apart(book: Book, at: ModelKey, part: str, place: str) -> Edit:
     """Make a part of its own of a place, to be joined at the end of the order.
 
     Every step goes on reaching what it reached.
@@ -161,7 +161,7 @@ def paint_apart(book: Book, at: ModelAt, part: str, place: str) -> Edit:
     return Edit(called("{model}: paint {name} apart", model=at.model, name=name), changed)
 
 
-def glue_first(book: Book, at: ModelAt, first: str, second: str) -> Edit:
+def glue_first(book: Book, at: ModelKey, first: str, second: str) -> Edit:
     """Make one part of two, glued before anything is painted; their join goes.
 
     Every step goes on reaching what it reached.
@@ -205,7 +205,7 @@ def _of_one_part(step: Step) -> bool:
 
 def _united(
     book: Book,
-    at: ModelAt,
+    at: ModelKey,
     parts: tuple[Part, str],
     steps: tuple[list[Step], set[str]],
     follow: Callable[[str], str],
@@ -244,7 +244,7 @@ def _united(
     )
 
 
-def join_parts(book: Book, at: ModelAt, parts: Collection[str], to: int | None = None) -> Edit:
+def join_parts(book: Book, at: ModelKey, parts: Collection[str], to: int | None = None) -> Edit:
     """Add a step that joins parts, at the end of the order if ``to`` is not given."""
     model = model_of(book, at)
     step = _joining(model, tuple(parts))
@@ -288,7 +288,7 @@ def _left(model: Model, step: Step, gone: set[str]) -> Step | None:
     return new if len({name.partition("/")[0] for name in new.references()}) > 1 else None
 
 
-def _with_part(book: Book, at: ModelAt, name: str, change: Callable[[Part], Part]) -> Book:
+def _with_part(book: Book, at: ModelKey, name: str, change: Callable[[Part], Part]) -> Book:
     part_of(model_of(book, at), name)
 
     def changed(model: Model) -> Model:

@@ -6,8 +6,6 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass, replace
 
 from app.service.build_edits.locate import (
-    ModelAt,
-    StepAt,
     logged,
     model_of,
     step_of,
@@ -20,6 +18,7 @@ from app.service.edits import Edit
 from planner.layers.named_mends import kept
 from planner.values.book import Book
 from planner.values.coating import GLUES, THINNERS
+from planner.values.keys import ModelKey, StepKey
 from planner.values.lookup import project_of
 from planner.values.message import called, message, row
 from planner.values.model import Model
@@ -52,7 +51,7 @@ def fresh_step(book: Book, model: Model, stage: Stage, title: str = "") -> Step:
     return Step(id=name, stage=stage, title=title, applications=(coat,), minutes=A_QUARTER)
 
 
-def add_step(book: Book, at: ModelAt, step: Step, to: int | None = None) -> Edit:
+def add_step(book: Book, at: ModelKey, step: Step, to: int | None = None) -> Edit:
     """Put a new step into the working order, at the end if ``to`` is not given."""
 
     def change(model: Model) -> Model:
@@ -64,7 +63,7 @@ def add_step(book: Book, at: ModelAt, step: Step, to: int | None = None) -> Edit
     )
 
 
-def set_step(book: Book, at: StepAt, step: Step) -> Edit:
+def set_step(book: Book, at: StepKey, step: Step) -> Edit:
     """Put a step in the place of another; all that names it follows if its id is new."""
     step_of(model_of(book, at.home), at.step)
     if step.id != at.step:
@@ -81,13 +80,13 @@ def set_step(book: Book, at: StepAt, step: Step) -> Edit:
     )
 
 
-def set_title(book: Book, at: StepAt, title: str) -> Edit:
+def set_title(book: Book, at: StepKey, title: str) -> Edit:
     """Call a step otherwise on screen; its id stays."""
     step = step_of(model_of(book, at.home), at.step)
     return set_step(book, at, replace(step, title=title))
 
 
-def remove_steps(book: Book, spots: Iterable[StepAt]) -> Edit:
+def remove_steps(book: Book, spots: Iterable[StepKey]) -> Edit:
     """Take steps out, with the pins on them and what waited for them.
 
     Raises
@@ -95,7 +94,7 @@ def remove_steps(book: Book, spots: Iterable[StepAt]) -> Edit:
     Refused
         If one of them stands in the logbook.
     """
-    gone: dict[ModelAt, set[str]] = {}
+    gone: dict[ModelKey, set[str]] = {}
     for spot in spots:
         gone.setdefault(spot.home, set()).add(spot.step)
     for at, ids in gone.items():
@@ -115,7 +114,7 @@ def remove_steps(book: Book, spots: Iterable[StepAt]) -> Edit:
     return Edit(_removed(gone), book)
 
 
-def _without(book: Book, at: ModelAt, ids: Collection[str]) -> Book:
+def _without(book: Book, at: ModelKey, ids: Collection[str]) -> Book:
     def change(model: Model) -> Model:
         left = (step for step in model.steps if step.id not in ids)
         untied = (waits(step, lambda name: () if name in ids else (name,)) for step in left)
@@ -124,7 +123,7 @@ def _without(book: Book, at: ModelAt, ids: Collection[str]) -> Book:
     return with_model(book, at, change, lambda project: without_pins(project, at.model, ids))
 
 
-def split_places(book: Book, at: StepAt, places: Collection[str]) -> Edit:
+def split_places(book: Book, at: StepKey, places: Collection[str]) -> Edit:
     """Make two steps of one: the second takes ``places``, "part/place" each.
 
     Minutes are shared by the number of places; what waited for the step
@@ -175,7 +174,7 @@ def split_places(book: Book, at: StepAt, places: Collection[str]) -> Edit:
     )
 
 
-def _fits(pin: object, at: StepAt, step: Step) -> bool:
+def _fits(pin: object, at: StepKey, step: Step) -> bool:
     coat = getattr(pin, "coat", None)
     named = (getattr(pin, "model", ""), getattr(pin, "step", "")) == (at.model, at.step)
     return not named or coat is None or coat <= step.coats
@@ -208,11 +207,11 @@ def _parts(step: Step) -> set[str]:
 class Copied:
     """Steps taken from a model, to be put into others."""
 
-    at: ModelAt
+    at: ModelKey
     ids: tuple[str, ...]
 
 
-def copy_steps(book: Book, copied: Copied, targets: Iterable[ModelAt]) -> Edit:
+def copy_steps(book: Book, copied: Copied, targets: Iterable[ModelKey]) -> Edit:
     """Put copies of steps into other models, behind what stands ahead of them at home.
 
     Places that a target lacks are left out, and so is waiting for steps
@@ -314,14 +313,14 @@ def _placed(step: Step, target: Model) -> Step:
     return replace(step, applications=applications, touches=touches)
 
 
-def _removed(gone: dict[ModelAt, set[str]]) -> str:
+def _removed(gone: dict[ModelKey, set[str]]) -> str:
     if len(gone) > 1:
         return called("remove {listed}", listed=_listed(gone))
     ((at, ids),) = gone.items()
     return called("remove {ids} of {model}", ids=", ".join(sorted(ids)), model=at.model)
 
 
-def _listed(gone: dict[ModelAt, set[str]]) -> str:
+def _listed(gone: dict[ModelKey, set[str]]) -> str:
     return row(
         (
             called("{ids} of {model}", ids=", ".join(sorted(ids)), model=at.model)

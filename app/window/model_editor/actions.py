@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from app.service import edits as usual
 from app.service.build_edits import models, names, order, parts, steps
-from app.service.build_edits.locate import ModelAt, model_of, step_of
+from app.service.build_edits.locate import model_of, step_of
 from app.service.build_edits.names import fresh_name
 from app.service.edits import Edit
 from app.window import words
@@ -22,6 +22,7 @@ from app.window.model_editor.nodes import Key, NodeKind
 from app.window.model_editor.split_dialog import SplitDialog
 from app.window.model_editor.tree_view import BuildTree
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.lookup import part_of, project_of
 from planner.values.refusal import Refused
 from planner.values.step import Stage, Step
@@ -225,7 +226,7 @@ class Acts(QObject):
         if self._copied is not None and homes:
             self._put(self._copied, list(dict.fromkeys(homes)))
 
-    def _put(self, copied: steps.Copied, targets: list[ModelAt]) -> None:
+    def _put(self, copied: steps.Copied, targets: list[ModelKey]) -> None:
         self._do(lambda b: steps.copy_steps(b, copied, targets))
 
     def _list_targets(self) -> None:
@@ -235,7 +236,7 @@ class Acts(QObject):
             return
         copied = steps.Copied(keys[0].home, tuple(key.step for key in keys))
         every = [
-            ModelAt(project.name, model.name)
+            ModelKey(project.name, model.name)
             for project in book.projects
             for model in project.models
             if (project.name, model.name) != (keys[0].project, keys[0].model)

@@ -8,12 +8,13 @@ from functools import partial
 from PySide6.QtWidgets import QSpinBox
 
 from app.service.build_edits.bulk_change import StepChange, change_steps
-from app.service.build_edits.locate import StepAt, model_of, step_of
+from app.service.build_edits.locate import model_of, step_of
 from app.window import words
 from app.window.labels import text
 from app.window.model_editor.fields import EditorForm, choice, enum_choice, fill, number
 from planner.values.book import Book
 from planner.values.coating import THINNERS
+from planner.values.keys import StepKey
 from planner.values.step import Tool, Trait
 
 SAME = ""  # the value of "as it is" in lists
@@ -25,7 +26,7 @@ class ManyForm(EditorForm):
 
     def __init__(self) -> None:
         super().__init__()
-        self._spots: tuple[StepAt, ...] = ()
+        self._spots: tuple[StepKey, ...] = ()
         tr, unit = self.tr, self.tr("min")
         self.heading = text("", bold=True, size=1.05)
         self.column.addWidget(self.heading)
@@ -68,7 +69,7 @@ class ManyForm(EditorForm):
         self.row(tr("Needs two people"), self.helper)
         self.end()
 
-    def show_steps(self, book: Book, spots: Sequence[StepAt]) -> None:
+    def show_steps(self, book: Book, spots: Sequence[StepKey]) -> None:
         """Show several steps."""
         steps = [step_of(model_of(book, one.home), one.step) for one in spots]
         with self.filling((tuple(spots), steps)) as fresh:

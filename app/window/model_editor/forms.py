@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from app.service import wishes
 from app.service.build_edits import models, names, parts
 from app.service.build_edits.advice import add_dry_fit, late_joined
-from app.service.build_edits.locate import ModelAt, model_of
+from app.service.build_edits.locate import model_of
 from app.service.build_edits.names import fresh_name
 from app.service.edits import Edit
 from app.window import words
@@ -28,6 +29,7 @@ from app.window.model_editor.fields import (
 from app.window.model_editor.measures import MeasuresField
 from app.window.model_editor.nodes import title_of
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.lookup import part_of, project_of
 from planner.values.model import Material, Model, Part, Place, RealSize, Side
 from planner.values.refusal import Refused
@@ -41,7 +43,7 @@ class ModelForm(EditorForm):
     def __init__(self) -> None:
         super().__init__()
         tr = self.tr
-        self._at = ModelAt("", "")
+        self._at = ModelKey("", "")
         self.name = line(self._rename, most=120)
         self.scale = line(self._scale, most=20)
         self.scale.setPlaceholderText("1:72")
@@ -68,7 +70,7 @@ class ModelForm(EditorForm):
         self.wide(beside(self.dry_fit))
         self.end()
 
-    def show_model(self, book: Book, at: ModelAt) -> None:
+    def show_model(self, book: Book, at: ModelKey) -> None:
         """Show a model of the book."""
         model, pilot = model_of(book, at), project_of(book, at.project).pilot
         with self.filling((at, model, pilot)) as fresh:
@@ -110,7 +112,7 @@ class ModelForm(EditorForm):
 
     def _first(self) -> None:
         at, pilot = self._at, self._at.model if self.first.isChecked() else ""
-        self.ask(lambda book: models.set_pilot(book, at.project, pilot))
+        self.ask(lambda book: wishes.set_pilot(book, at.project, pilot))
 
     def _size(self) -> None:
         at, on = self._at, self.sized.isChecked()
@@ -133,7 +135,7 @@ class PartForm(EditorForm):
     def __init__(self) -> None:
         super().__init__()
         tr = self.tr
-        self._at, self._part = ModelAt("", ""), ""
+        self._at, self._part = ModelKey("", ""), ""
         self.name = line(self._apply, most=120)
         self.holder = line(self._apply, most=120)
         self.holder.setPlaceholderText(tr("none"))
@@ -160,7 +162,7 @@ class PartForm(EditorForm):
         self.wide(beside(self.join, self.glue), "places", "parts")
         self.end()
 
-    def show_part(self, book: Book, at: ModelAt, name: str) -> None:
+    def show_part(self, book: Book, at: ModelKey, name: str) -> None:
         """Show a part of a model."""
         model = model_of(book, at)
         part = part_of(model, name)
@@ -215,7 +217,7 @@ class PlaceForm(EditorForm):
     def __init__(self) -> None:
         super().__init__()
         tr = self.tr
-        self._at, self._part, self._place = ModelAt("", ""), "", ""
+        self._at, self._part, self._place = ModelKey("", ""), "", ""
         self.name = line(self._apply, most=120)
         self.side = enum_choice(Side, "side", self._apply)
         self.area = decimal(0, 1e6, self._apply, "cm²", tr("by its measures, or its share"))
@@ -238,7 +240,7 @@ class PlaceForm(EditorForm):
         self.wide(beside(self.apart), "places")
         self.end()
 
-    def show_place(self, book: Book, at: ModelAt, part: str, name: str) -> None:
+    def show_place(self, book: Book, at: ModelKey, part: str, name: str) -> None:
         """Show a place of a part."""
         owner = part_of(model_of(book, at), part)
         place = next((place for place in owner.places if place.name == name), None)

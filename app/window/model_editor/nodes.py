@@ -10,13 +10,13 @@ from dataclasses import dataclass, field
 from enum import StrEnum, auto
 from functools import cached_property, lru_cache
 
-from app.service.build_edits.locate import ModelAt, StepAt
 from app.window import words
 from app.window.message_translation import title
 from planner.graph.slack import Slack
 from planner.layers.finding import Finding
 from planner.values.book import Book
 from planner.values.identity_key import Same
+from planner.values.keys import ModelKey, StepKey
 from planner.values.model import Model, Part, Place, Side
 from planner.values.project import Project
 from planner.values.step import Step
@@ -45,14 +45,14 @@ class Key:
     place: str = ""
 
     @property
-    def home(self) -> ModelAt:
+    def home(self) -> ModelKey:
         """The model that it belongs to."""
-        return ModelAt(self.project, self.model)
+        return ModelKey(self.project, self.model)
 
     @property
-    def spot(self) -> StepAt:
+    def spot(self) -> StepKey:
         """The step that it is."""
-        return StepAt(self.project, self.model, self.step)
+        return StepKey(self.project, self.model, self.step)
 
 
 @dataclass(frozen=True)

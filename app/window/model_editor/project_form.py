@@ -10,6 +10,7 @@ from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QCheckBox, QDateEdit, QPlainTextEdit
 
 from app.service import edits as usual
+from app.service import wishes
 from app.service.build_edits import models, names
 from app.service.build_edits.advice import MOST_AT_ONCE
 from app.window import words
@@ -156,7 +157,7 @@ class ProjectForm(EditorForm):
 
     def _pilot(self) -> None:
         name, pilot = self._project, self.pilot.currentData() or ""
-        self.ask(lambda book: models.set_pilot(book, name, pilot))
+        self.ask(lambda book: wishes.set_pilot(book, name, pilot))
 
     def _note(self) -> None:
         name, note = self._project, self.note.toPlainText()

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
-from app.service.build_edits.locate import StepAt, model_of, step_of
+from app.service.build_edits.locate import model_of, step_of
 from app.window.labels import text
 from app.window.model_editor.fields import CheckList
 from planner.values.book import Book
+from planner.values.keys import StepKey
 
 
 class SplitDialog(QDialog):
     """The step's places, to be ticked."""
 
-    def __init__(self, book: Book, at: StepAt, parent: QWidget | None = None) -> None:
+    def __init__(self, book: Book, at: StepKey, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Split by places"))
         model = model_of(book, at.home)

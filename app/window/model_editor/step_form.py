@@ -8,7 +8,7 @@ from dataclasses import replace
 from PySide6.QtCore import QCoreApplication, Qt
 
 from app.service.build_edits import steps as edits
-from app.service.build_edits.locate import StepAt, model_of, step_of
+from app.service.build_edits.locate import model_of, step_of
 from app.service.edits import Edit
 from app.window.glossary import role_meaning, stage_meaning
 from app.window.model_editor.coats import CoatsField
@@ -28,6 +28,7 @@ from app.window.model_editor.fields import (
 from app.window.model_editor.gates import GatesField
 from app.window.model_editor.nodes import title_of
 from planner.values.book import Book
+from planner.values.keys import StepKey
 from planner.values.model import Model
 from planner.values.step import (
     LAYS_NO_FILM,
@@ -49,7 +50,7 @@ class StepForm(EditorForm):
 
     def __init__(self) -> None:
         super().__init__()
-        self._at: StepAt | None = None
+        self._at: StepKey | None = None
         self._step: Step | None = None
         self._what()
         self._coats()
@@ -145,7 +146,7 @@ class StepForm(EditorForm):
 
     # -- showing and reading ----------------------------------------------------------------
 
-    def show_step(self, book: Book, at: StepAt) -> None:
+    def show_step(self, book: Book, at: StepKey) -> None:
         """Show a step of the book."""
         model = model_of(book, at.home)
         step = step_of(model, at.step)
@@ -251,7 +252,7 @@ class StepForm(EditorForm):
         self.ask(make)
 
 
-def restaged(book: Book, at: StepAt, step: Step, stage: Stage) -> Step:
+def restaged(book: Book, at: StepKey, step: Step, stage: Stage) -> Step:
     """Return a step of another stage: its places are worked on still, with or without a coat."""
     join = stage is Stage.JOIN
     applications, touches, or_in = step.applications, step.touches, step.or_in

@@ -11,9 +11,10 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from planner.cure import Band, Cure, Film
-from planner.schedule.drying_locations import StepKey, choices
+from planner.schedule.drying_locations import choices
 from planner.values.book import Book
 from planner.values.coating import Mark, State
+from planner.values.keys import StepKey
 from planner.values.room import Room
 from planner.values.step import Step
 

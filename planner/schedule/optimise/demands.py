@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from planner.bench import BenchCalendar, calendar_of
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
+from planner.values.book_changes import with_models, with_project
 from planner.values.message import message, row
 from planner.values.model import Model
 from planner.values.moment import moment_of
@@ -231,15 +232,7 @@ def _in_hours(pin: Pin, calendar: BenchCalendar) -> Pin:
 
 
 def _changed(project: str, change: Callable[[Project], Project]) -> Callable[[Book], Book]:
-    def made(book: Book) -> Book:
-        return replace(
-            book,
-            projects=tuple(
-                change(other) if other.name == project else other for other in book.projects
-            ),
-        )
-
-    return made
+    return lambda book: with_project(book, project, change)
 
 
 def _with_step(
@@ -254,5 +247,5 @@ def _with_step(
 
     return _changed(
         project,
-        lambda old: replace(old, models=tuple(with_model(model) for model in old.models)),
+        lambda old: with_models(old, with_model),
     )

@@ -7,9 +7,9 @@ from dataclasses import replace
 from small_book import CART, PROJECT, at, small_book, small_plan
 
 from app.service.build_edits import models
-from app.service.build_edits.locate import ModelAt
 from app.service.holders import AtOnce, HolderUse, held, most_at_once
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.model import Part, Place
 from planner.values.moment import Interval
 from planner.values.plan import PassKey, Placement, Plan
@@ -69,7 +69,7 @@ def test_without_a_plan_the_part_is_told_and_nothing_is_needed() -> None:
 
 
 def test_two_at_once_and_one_after_the_other() -> None:
-    book = models.same_again(small_book(), ModelAt(PROJECT, CART), ["barrow"]).book
+    book = models.same_again(small_book(), ModelKey(PROJECT, CART), ["barrow"]).book
     plan = small_plan()
     beside = (placed("barrow", "prime", "2031-03-06 19:50", 10),)
     after = (placed("barrow", "prime", "2031-03-20 19:30", 10),)

@@ -11,11 +11,11 @@ from sqlalchemy import create_engine, update
 
 from app.service import sequence_steps, sequences
 from app.service.build_edits import steps as step_edits
-from app.service.build_edits.locate import StepAt
 from app.service.edits import Edit
 from planner.sequences.apply_to_book import sequence_named
 from planner.sequences.difference import Offer, difference
 from planner.values.book import Book
+from planner.values.keys import StepKey
 from planner.values.step import Minutes
 from storage import journal
 from storage.bench_book import BenchBook
@@ -81,7 +81,7 @@ def change_sequence(book: Book, step: str, fixed: int) -> Edit:
 
 def test_an_edit_of_ones_own_is_no_offer(store: BenchBook) -> None:
     apply(store, lambda book: minutes_of_a_step(book, "wash", 55))
-    apply(store, lambda book: step_edits.remove_steps(book, [StepAt(*SPOT, "edges")]))
+    apply(store, lambda book: step_edits.remove_steps(book, [StepKey(*SPOT, "edges")]))
     found = offer(store)
     assert found.own == {"wash", "edges"}
     assert not found.news
@@ -134,7 +134,7 @@ def test_a_step_of_a_model_that_is_called_like_an_edit_is_ones_own(
     with BenchBook.create(path, bare_book(bare_model(name))) as store:
         apply(store, lambda book: sequences.give_sequence(book, "table", [name], QUICK))
         given = store.book().project("table").model(name).steps
-        apply(store, lambda book: step_edits.set_title(book, StepAt(*spot, "wash"), "to mine"))
+        apply(store, lambda book: step_edits.set_title(book, StepKey(*spot, "wash"), "to mine"))
         assert str(store.undoable()).startswith(name)
     if old:
         forget_verbs(path)

@@ -14,7 +14,6 @@ from view_steps import back_to, dialog_of
 from window_steps import MakeWindow, replan
 
 from app.service.build_edits import models
-from app.service.build_edits.locate import ModelAt
 from app.service.holders import HolderUse
 from app.window.main_window import MainWindow
 from app.window.model_editor.coats import PlacesModel
@@ -24,6 +23,7 @@ from app.window.model_editor.nodes import Key, NodeKind, nodes_of
 from app.window.model_editor.tree_model import BuildModel
 from app.window.model_editor.view import BuildView
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.model import Model
 from planner.values.step import Stage, Step, Tool, Trait
 
@@ -37,7 +37,7 @@ def line(step: str, model: str = CART) -> Key:
 
 
 def two_carts() -> Book:
-    return models.same_again(small_book(), ModelAt(PROJECT, CART), ["barrow"]).book
+    return models.same_again(small_book(), ModelKey(PROJECT, CART), ["barrow"]).book
 
 
 @pytest.fixture

@@ -8,17 +8,18 @@ from datetime import date, datetime
 import pytest
 from small_book import CART, PROJECT, ZONE, small_book
 
+from app.service import wishes
 from app.service.build_edits import bulk_change, models, names, order, parts, steps
 from app.service.build_edits.advice import AdviceKind, add_dry_fit, advice, late_joined
-from app.service.build_edits.locate import ModelAt, StepAt
 from planner.values.book import Book
 from planner.values.coating import State
+from planner.values.keys import ModelKey, StepKey
 from planner.values.model import Model, Part, Place
 from planner.values.project import Logged, Observed, Pin
 from planner.values.refusal import Refused
 from planner.values.step import Stage, Step, Tool, Trait
 
-AT = ModelAt(PROJECT, CART)
+AT = ModelKey(PROJECT, CART)
 
 
 def cart(book: Book) -> Model:
@@ -33,8 +34,8 @@ def step(book: Book, name: str) -> Step:
     return next(step for step in cart(book).steps if step.id == name)
 
 
-def spot(name: str) -> StepAt:
-    return StepAt(PROJECT, CART, name)
+def spot(name: str) -> StepKey:
+    return StepKey(PROJECT, CART, name)
 
 
 def logged(book: Book, *names_: str) -> Book:
@@ -182,8 +183,8 @@ def test_same_again_has_everything_but_facts() -> None:
 
 def test_steps_are_copied_behind_what_stands_ahead_of_them() -> None:
     book = models.same_again(small_book(), AT, ["bare"]).book
-    bare = ModelAt(PROJECT, "bare")
-    spots = [StepAt(PROJECT, "bare", name) for name in ("gloss", "wash", "wipe")]
+    bare = ModelKey(PROJECT, "bare")
+    spots = [StepKey(PROJECT, "bare", name) for name in ("gloss", "wash", "wipe")]
     book = steps.remove_steps(book, spots).book
     copied = steps.Copied(AT, ("wash", "wipe"))
     after = steps.copy_steps(book, copied, [bare]).book.project(PROJECT).model("bare")
@@ -204,7 +205,7 @@ def test_steps_are_not_copied_onto_a_model_without_such_places() -> None:
     other = models.bare_model("crate")
     book = models.add_model(small_book(), PROJECT, other).book
     with pytest.raises(Refused, match="crate has none of the places"):
-        steps.copy_steps(book, steps.Copied(AT, ("prime",)), [ModelAt(PROJECT, "crate")])
+        steps.copy_steps(book, steps.Copied(AT, ("prime",)), [ModelKey(PROJECT, "crate")])
 
 
 def test_a_place_that_goes_takes_along_what_worked_on_nothing_else() -> None:
@@ -236,7 +237,7 @@ def test_more_than_five_at_once_get_a_word_unless_one_goes_first() -> None:
     assert advice(five) == ()
     six = models.same_again(five, AT, ["sixth"]).book
     assert [one.kind for one in advice(six)] == [AdviceKind.BATCH]
-    assert advice(models.set_pilot(six, PROJECT, CART).book) == ()
+    assert advice(wishes.set_pilot(six, PROJECT, CART).book) == ()
 
 
 def test_a_model_in_the_logbook_stays() -> None:

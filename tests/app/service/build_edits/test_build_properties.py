@@ -16,10 +16,10 @@ from strategies import books
 
 from app.service.build_edits import bulk_change, models, names, order, parts, steps
 from app.service.build_edits.advice import add_dry_fit, late_joined
-from app.service.build_edits.locate import ModelAt, StepAt
 from app.service.edits import Edit
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
+from planner.values.keys import ModelKey, StepKey
 from planner.values.model import Model, Part, Place
 from planner.values.project import Project
 from planner.values.refusal import Refused
@@ -29,8 +29,8 @@ from storage.bench_book import BenchBook
 Make = Callable[[st.DrawFn, Book, Project, Model], Edit]
 
 
-def _at(project: Project, model: Model) -> ModelAt:
-    return ModelAt(project.name, model.name)
+def _at(project: Project, model: Model) -> ModelKey:
+    return ModelKey(project.name, model.name)
 
 
 def _some_steps(draw: st.DrawFn, model: Model) -> list[str]:
@@ -38,8 +38,8 @@ def _some_steps(draw: st.DrawFn, model: Model) -> list[str]:
     return draw(st.lists(st.sampled_from(ids), min_size=1, max_size=3, unique=True))
 
 
-def _spot(draw: st.DrawFn, project: Project, model: Model) -> StepAt:
-    return StepAt(project.name, model.name, draw(st.sampled_from(model.steps)).id)
+def _spot(draw: st.DrawFn, project: Project, model: Model) -> StepKey:
+    return StepKey(project.name, model.name, draw(st.sampled_from(model.steps)).id)
 
 
 def _places(model: Model) -> list[str]:
@@ -53,7 +53,7 @@ def move(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
 
 def remove(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
     chosen = _some_steps(draw, model)
-    return steps.remove_steps(book, [StepAt(project.name, model.name, one) for one in chosen])
+    return steps.remove_steps(book, [StepKey(project.name, model.name, one) for one in chosen])
 
 
 def add(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
@@ -97,7 +97,7 @@ def copy(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
 
 
 def change(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
-    chosen = [StepAt(project.name, model.name, step) for step in _some_steps(draw, model)]
+    chosen = [StepKey(project.name, model.name, step) for step in _some_steps(draw, model)]
     wanted = bulk_change.StepChange(
         fixed=draw(st.none() | st.integers(0, 40)),
         coats=draw(st.none() | st.integers(1, 3)),
@@ -166,7 +166,7 @@ KINDS: tuple[Make, ...] = (
 )
 
 
-def drawn_edit(data: st.DataObject, book: Book) -> tuple[ModelAt, Edit | Refused]:
+def drawn_edit(data: st.DataObject, book: Book) -> tuple[ModelKey, Edit | Refused]:
     """Draw an edit of a drawn model; what is refused is an answer, too."""
     project = data.draw(st.sampled_from(book.projects))
     model = data.draw(st.sampled_from(project.models))
@@ -176,7 +176,7 @@ def drawn_edit(data: st.DataObject, book: Book) -> tuple[ModelAt, Edit | Refused
         kind = again
     if kind is dry_fit and not late_joined(model):
         kind = again
-    at = ModelAt(project.name, model.name)
+    at = ModelKey(project.name, model.name)
     try:
         return at, data.draw(st.composite(lambda draw: kind(draw, book, project, model))())
     except Refused as refused:
@@ -242,7 +242,7 @@ def test_gluing_again_what_was_taken_apart_keeps_what_every_step_reaches(book: B
     part = next((part for part in model.parts if len(part.places) > 1), None)
     if part is None:
         return
-    at = ModelAt(project.name, model.name)
+    at = ModelKey(project.name, model.name)
     place = part.places[-1].name
     split_off = parts.paint_apart(book, at, part.name, place).book
     name = split_off.project(project.name).models[0].parts
@@ -267,7 +267,7 @@ def test_splitting_shares_places_and_minutes(data: st.DataObject, book: Book) ->
         return
     gone = data.draw(st.sets(st.sampled_from(reached), min_size=1, max_size=len(reached) - 1))
     try:
-        edit = steps.split_places(book, StepAt(project.name, model.name, step.id), gone)
+        edit = steps.split_places(book, StepKey(project.name, model.name, step.id), gone)
     except Refused:
         # A half without its glue or its coats is none.
         assert step.applications
@@ -296,7 +296,7 @@ def test_minutes_are_shared_by_the_number_of_places() -> None:
     step = steps.Step(id="dust", stage=Stage.CLEAN, touches=("hull",), minutes=step_minutes)
     model = Model(name="cart", parts=(part,), steps=(step,))
     book = replace(small_book(), projects=(Project(name="yard", models=(model,)),))
-    edit = steps.split_places(book, StepAt("yard", "cart", "dust"), {"hull/c"})
+    edit = steps.split_places(book, StepKey("yard", "cart", "dust"), {"hull/c"})
     first, second = edit.book.projects[0].models[0].steps
     assert (first.minutes.fixed, second.minutes.fixed) == (20, 10)
     assert (first.touches, second.touches) == (("hull/a", "hull/b"), ("hull/c",))
