@@ -1762,10 +1762,6 @@
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
   </message>
-  <message>
-   <source>{path} cannot be read ({why})</source>
-   <translation>{path} lässt sich nicht lesen ({why})</translation>
-  </message>
  </context>
  <context>
   <name>FilterBar</name>
@@ -9665,14 +9661,6 @@ Quelle: {source}</translation>
    <translation>{model}: wirkliche Größe</translation>
   </message>
   <message>
-   <source>{project}: {pilot} first</source>
-   <translation>{project}: {pilot} zuerst</translation>
-  </message>
-  <message>
-   <source>{project}: no vehicle first</source>
-   <translation>{project}: kein Fahrzeug zuerst</translation>
-  </message>
-  <message>
    <source>{project}: note</source>
    <translation>{project}: Notiz</translation>
   </message>
@@ -11987,62 +11975,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>{damp:g} % RH: a fast solvent cools the film until moisture condenses in it; it blushes or frosts</source>
-   <translation>{damp:g} % r. F.: Ein schnelles Lösemittel kühlt den Film, bis Feuchte darin kondensiert; er läuft weiß an oder wird raureifig</translation>
-  </message>
-  <message>
-   <source>UFC 3-190-06 par. 7.4.2 (mechanism); 60 and 70 % are common practice, no source</source>
-   <translation>UFC 3-190-06 Abs. 7.4.2 (Mechanismus); 60 und 70 % sind gängige Praxis, ohne Quelle</translation>
-  </message>
-  <message>
-   <source>tape on gloss paint: marks at 24 h, so over 48 h</source>
-   <translation>Band auf Glanzfarbe: Abdrücke nach 24 h, also über 48 h</translation>
-  </message>
-  <message>
-   <source>gloss clear to decals or white-spirit wash: 24 h, in recesses longer</source>
-   <translation>Glanzlack bis Abziehbild oder Testbenzin-Washing: 24 h, in Vertiefungen länger</translation>
-  </message>
-  <message>
-   <source>thin airbrushed coats are handled after about an hour, recoated within it</source>
-   <translation>dünne Airbrushschichten fasst man nach etwa einer Stunde an, überlackiert wird innerhalb dieser</translation>
-  </message>
-  <message>
-   <source>one night or 24 h lies between unlike layers</source>
-   <translation>zwischen ungleichen Schichten liegen eine Nacht oder 24 h</translation>
-  </message>
-  <message>
-   <source>airbrushed lacquer: next coat or tape in 1 to 2 h</source>
-   <translation>Lack aus der Airbrush: nächste Schicht oder Band nach 1 bis 2 h</translation>
-  </message>
-  <message>
-   <source>lacquer clear is touch-dry in 30 min, yet hardens for up to 24 h</source>
-   <translation>Lack-Klarlack ist in 30 min berührtrocken, härtet aber bis zu 24 h</translation>
-  </message>
-  <message>
-   <source>enamel overnight to handle, 24 to 48 h to the next coat</source>
-   <translation>Enamel über Nacht griffest, 24 bis 48 h bis zur nächsten Schicht</translation>
-  </message>
-  <message>
-   <source>thin oil colour is touch-dry in 1 to 7 days, by pigment</source>
-   <translation>dünne Ölfarbe ist je nach Pigment in 1 bis 7 Tagen berührtrocken</translation>
-  </message>
-  <message>
-   <source>chosen so that a wash of 3 µm takes its usual 24 to 48 h, several days under solvent</source>
-   <translation>so gewählt, dass ein Washing von 3 µm die üblichen 24 bis 48 h braucht, mehrere Tage unter Lösemittel</translation>
-  </message>
-  <message>
-   <source>marine urethane data: tape after 12 to 24 h, limited service after 72 h, at 25 °C</source>
-   <translation>Angaben zu Bootsurethan: Band nach 12 bis 24 h, begrenzt belastbar nach 72 h, bei 25 °C</translation>
-  </message>
-  <message>
-   <source>as print-free</source>
-   <translation>wie abdruckfrei</translation>
-  </message>
-  <message>
-   <source>a little more</source>
-   <translation>etwas mehr</translation>
   </message>
  </context>
  <context>
