@@ -64,6 +64,8 @@ class MainWindow(QMainWindow):
         self.views = Views(self)
         self.stack = QStackedWidget()
         self.stack.setMinimumSize(*LEAST_PAGE)
+        self._blank = QWidget()  # until there is a book: views take long to load
+        self.stack.addWidget(self._blank)
         self.files = Files(session, self)
         self.acts = EveningActs(session)
         self.commands = Commands(self, self)
@@ -352,23 +354,30 @@ class MainWindow(QMainWindow):
     def _choose_page(self) -> None:
         book = self.session.book
         self.dock.setEnabled(book is not None)
-        if book is None and self.views.no_book.made is not None:
-            self.stack.setCurrentWidget(self.views.no_book.get())
+        if book is None:
+            self._bring(self.views.no_book.made or self._blank)
             return
         page = self.pages[self.shown_view]
-        active = book is not None and any(project.active for project in book.projects)
+        active = any(project.active for project in book.projects)
         unread = self._unread(page)
         if unread:
             self.session.read()  # `prepared` leads back here
-        if page.without_plan and book is not None and not (unread and page.book_with_plan):
+        if page.without_plan and not (unread and page.book_with_plan):
             page.view.show_book()
-        if book is not None and not active and not page.without_plan:
+        if not active and not page.without_plan:
             self.empty.show_aside(all_set_aside=bool(book.projects))
-            self.stack.setCurrentWidget(self.empty)
+            self._bring(self.empty)
         else:
             if not unread:
                 self._refresh_view()
-            self.stack.setCurrentWidget(page.widget)
+            self._bring(page.widget)
+
+    def _bring(self, widget: QWidget) -> None:
+        """Show a page; the first one takes the keys from the blank that stood for it."""
+        blank = self.focusWidget() in (None, self._blank)
+        self.stack.setCurrentWidget(widget)
+        if blank:
+            widget.setFocus()
 
     def _unread(self, page: Page) -> bool:
         """Tell whether a page has to wait until what it shows of a great plan has been read."""
