@@ -15,7 +15,6 @@ import traceback
 from collections.abc import Callable
 from contextlib import suppress
 from datetime import datetime
-from importlib.metadata import PackageNotFoundError, version
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
@@ -161,7 +160,7 @@ def _place(filename: str) -> str:
 
 
 def _version(package: str) -> str:
-    try:
-        return version(package)
-    except PackageNotFoundError:
-        return "(not installed)"
+    # The library that knows is slow to load, and a start waits for this module.
+    from app.service.program_version import version_of  # noqa: PLC0415
+
+    return version_of(package) or "(not installed)"
