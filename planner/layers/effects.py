@@ -17,7 +17,7 @@ from planner.layers.named_mends import Insert, Move
 from planner.layers.overcoat_rules import clear_before
 from planner.layers.overcoat_table import Verdict
 from planner.layers.solvent_strength import ALCOHOL, strength_of
-from planner.values.coating import Coating, Effect, Family, Finish
+from planner.values.coating import Coating, Effect, Family, Finish, effect_of
 from planner.values.message import message, titled, within
 from planner.values.step import CLEAR_STAGES, Role, Stage
 
@@ -100,6 +100,15 @@ LIFTS: dict[Effect, tuple[Verdict, str]] = {
 }
 
 
+def _told_effect(coating: Coating) -> Effect:
+    """Return the effect that rules go by; that of a metallic must be told, not only named.
+
+    Metal details below a matte clear are common, and nobody asks for their shine.
+    """
+    effect = effect_of(coating)
+    return coating.effect if effect is Effect.METALLIC else effect
+
+
 def effects(scene: Scene) -> Iterator[Finding]:
     """Yield finishes on a base that they do not want, under what spoils them, under tape."""
     for moment in scene.moments:
@@ -117,7 +126,7 @@ def _base(scene: Scene, moment: Moment) -> Iterator[Finding]:
         wrong = [
             place
             for place, name in moment.laid.items()
-            if scene.book.coating(name).effect is effect
+            if _told_effect(scene.book.coating(name)) is effect
             and (want.white or scene.book.coating(name).finish is Finish.GLOSS)
             and not _suits(scene, moment, place, want)
         ]
@@ -144,7 +153,7 @@ def _suits(scene: Scene, moment: Moment, place: str, want: Want) -> bool:
     if not opaque:
         return not want.white  # what bare plastic asks is said by others
     if want.white:
-        glows = opaque[-1].coating.effect is Effect.FLUORESCENT
+        glows = _told_effect(opaque[-1].coating) is Effect.FLUORESCENT
         return glows or lightness(shade_of(scene.book, opaque[-1])) >= WHITE
     return moment.stack(place)[-1].finish is not Finish.MATTE
 
@@ -176,14 +185,14 @@ def _loss(film: Layer, clear: Coating) -> tuple[Verdict, str] | None:
     if film.family is Family.GRAPHITE:
         matte = clear.finish is Finish.MATTE
         return (Verdict.ORDER, GRAPHITE_SPOILT) if matte else None
-    sheens, verdict, why = SPOILS[film.coating.effect]
+    sheens, verdict, why = SPOILS[_told_effect(film.coating)]
     return (verdict, why) if clear.finish in sheens else None
 
 
 def _shining(stack: tuple[Layer, ...]) -> Layer | None:
     """Return the film whose shine a clear coat would meet, or None."""
     for film in reversed(stack):
-        if film.family is Family.GRAPHITE or film.coating.effect in SPOILS:
+        if film.family is Family.GRAPHITE or _told_effect(film.coating) in SPOILS:
             return film
         matte_clear = film.step.stage in CLEAR_STAGES and film.finish is Finish.MATTE
         if film.step.stage in OPAQUE or matte_clear:
@@ -202,7 +211,7 @@ def _taped(scene: Scene, moment: Moment) -> Iterator[Finding]:
         places = [
             place
             for place in moment.first.places
-            if (stack := moment.stack(place)) and stack[-1].coating.effect is effect
+            if (stack := moment.stack(place)) and _told_effect(stack[-1].coating) is effect
         ]
         if places:
             rule = message("tape on a {effect} finish", effect=effect)

@@ -11,7 +11,7 @@ from planner.layers.mend_coatings import PRIMER_WORDS
 from planner.layers.overcoat_table import Verdict
 from planner.layers.step_edits import Coats
 from planner.values.book import Book
-from planner.values.coating import Coating, Effect, Family, Hiding, named_so
+from planner.values.coating import THINNERS, Coating, Effect, Family, Hiding, effect_of, named_so
 from planner.values.message import message
 from planner.values.step import Application, Bound, Stage
 
@@ -21,6 +21,7 @@ PALE, DARK = 65.0, 35.0  # CIE L*; what counts as pale and dark is an assumption
 POOR_COATS = 2  # coats more of a colour that hides badly; an assumption
 CLEAN, WARM = 55.0, (-15.0, 110.0)  # chroma, and hues from red to yellow [°], CIE L*a*b*: assumed
 BRIGHT, GREY, OTHER_HUE = 75.0, 12.0, 45.0  # L*, chroma, hue apart [°]: assumed
+GLAZE = 0.25  # less paint than this part of a mix is a glaze: assumed
 OFF_AGAIN = RESISTS | {Family.CHIPPING_FLUID}
 COATS_BY_STEP = ((10.0, 1), (40.0, 2), (65.0, 3))  # L* gained → coats; an assumption
 
@@ -72,7 +73,7 @@ def hides(coating: Coating, swatch: str) -> Hiding:
     """
     if coating.hiding is not None:
         return coating.hiding
-    if coating.effect in (Effect.METALLIC, Effect.MIRROR):
+    if effect_of(coating) in (Effect.METALLIC, Effect.MIRROR):
         return Hiding.GOOD  # its flakes stop the light
     _, a, b = lab(swatch)
     hue = degrees(atan2(b, a))
@@ -93,7 +94,10 @@ def _hidden(scene: Scene, moment: Moment, application: Application) -> Iterator[
     coating = scene.book.coating(application.coating)
     swatch = _swatch(scene.book, application.coating)
     power = hides(coating, swatch)
-    if power in (Hiding.GOOD, Hiding.CLEAR) or coating.effect is Effect.FLUORESCENT:
+    if paint_share(scene.book, application.coating) < GLAZE:
+        yield _glaze(scene, moment, application)
+        return
+    if power in (Hiding.GOOD, Hiding.CLEAR) or effect_of(coating) is Effect.FLUORESCENT:
         return  # it hides, or is not meant to; what a fluorescent wants is its own rule
     places = [p for ref in application.places for p in scene.model.places(ref)]
     below = {place: film for place in places if (film := _opaque_below(moment, place))}
@@ -117,6 +121,36 @@ def _hidden(scene: Scene, moment: Moment, application: Application) -> Iterator[
         if dark
         else _badly(application, film.laid_as, needed),
         _more(scene, moment, application.coating, needed),
+    )
+
+
+def paint_share(book: Book, name: str) -> float:
+    """Return which part of a coating or mix is paint and not thinner, by volume."""
+    mix = book.mix(name)
+    if mix is None:
+        return 1.0
+    whole = sum(portion.parts for portion in mix.portions)
+    thin = sum(
+        portion.parts
+        for portion in mix.portions
+        if book.coating(portion.coating).family in THINNERS
+    )
+    return (whole - thin) / whole
+
+
+def _glaze(scene: Scene, moment: Moment, application: Application) -> Finding:
+    places = [p for ref in application.places for p in scene.model.places(ref)]
+    return scene.found(
+        message("colour thinned to a glaze"),
+        Verdict.ADVICE,
+        moment,
+        places,
+        message(
+            "{coating} is thinned so far that it is a glaze and hides nothing; a colour for the "
+            "airbrush is thinned to about 1 : 1 at most, and a glaze is a filter or a wash",
+            coating=application.coating,
+        ),
+        None,
     )
 
 

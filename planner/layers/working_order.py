@@ -14,7 +14,7 @@ from planner.layers.overcoat_table import COMMON_PRACTICE, Verdict
 from planner.layers.step_edits import Restage
 from planner.values.coating import GLUES, THINNERS, Coating, Family, Finish
 from planner.values.message import message, told
-from planner.values.step import CLEAR_STAGES, Role, Stage
+from planner.values.step import CLEAR_STAGES, Role, Stage, Tool
 
 ONLY: dict[Stage, frozenset[Family]] = {
     Stage.DECAL: frozenset({Family.DECAL}),
@@ -34,11 +34,22 @@ HOME: dict[Family, Stage] = {
 """Families that belong to one stage: by it the program knows what is meant."""
 
 
+_SPRAY = frozenset({Tool.AIRBRUSH, Tool.CAN})
+NOT_BY: dict[Stage, frozenset[Tool]] = {
+    Stage.DRY_BRUSH: _SPRAY,
+    Stage.DECAL: _SPRAY | {Tool.SPONGE},
+    Stage.JOIN: _SPRAY | {Tool.SPONGE},
+}
+"""Tools that cannot do the work of a stage."""
+
+
 def working_order(scene: Scene) -> Iterator[Finding]:
     """Yield fluid never rubbed, camouflage over chips, idle clears and parts, unfit stages."""
     yield from _idle_parts(scene)
     for moment in scene.moments:
         yield from _unfit(scene, moment)
+        yield from _gloss_as_matte(scene, moment)
+        yield from _wrong_tool(scene, moment)
         yield from _never_rubbed(scene, moment)
         yield from _over_chips(scene, moment)
         yield from _clears(scene, moment)
@@ -94,6 +105,42 @@ def _unfit(scene: Scene, moment: Moment) -> Iterator[Finding]:
                 stage=stage,
             ),
             mend,
+        )
+
+
+def _gloss_as_matte(scene: Scene, moment: Moment) -> Iterator[Finding]:
+    """Yield steps of matte clear that lay a gloss."""
+    places = [
+        place
+        for place, name in moment.laid.items()
+        if moment.step.stage is Stage.MATTE and scene.book.coating(name).finish is Finish.GLOSS
+    ]
+    if places:
+        edit = Restage(scene.spot, moment.step.id, Stage.VARNISH)
+        yield scene.found(
+            message("gloss laid as the matte coat"),
+            Verdict.ORDER,
+            moment,
+            places,
+            message("a gloss coating does not make a matte coat; call it a varnish, or swap it"),
+            Mend(message("make it a step of {stage}", stage=Stage.VARNISH), (edit,)),
+        )
+
+
+def _wrong_tool(scene: Scene, moment: Moment) -> Iterator[Finding]:
+    """Yield work that its tool cannot do."""
+    if moment.step.tool in NOT_BY.get(moment.step.stage, frozenset()):
+        yield scene.found(
+            message("tool that cannot do it"),
+            Verdict.ADVICE,
+            moment,
+            moment.first.places,
+            message(
+                "{stage} is not done with {tool}; choose another tool or another stage",
+                stage=moment.step.stage,
+                tool=moment.step.tool,
+            ),
+            None,
         )
 
 

@@ -64,10 +64,14 @@ def test_a_place_out_of_doors(opened: Opened) -> None:
 
 
 def test_a_best_moment_of_a_gate_and_of_a_recoat_window(opened: Opened) -> None:
+    view, _ = opened
     field = WindowField()
+    field.setParent(view)
     field.show_window(WIPED)
     assert field.window_() == WIPED
-    assert WindowsEditor((WIPED,)).windows() == (WIPED,)
+    editor = WindowsEditor((WIPED,))
+    editor.setParent(view)
+    assert editor.windows() == (WIPED,)
     plain = replace(WIPED, best=None)
     field.show_window(plain)
     assert field.window_() == plain

@@ -13,7 +13,7 @@ from coat_books import book_of, coat, part, work
 from planner.layers.findings import find
 from planner.layers.hiding_coats import hides, lab
 from planner.values.book import Book
-from planner.values.coating import Coating, Effect, Family, Finish, Hiding
+from planner.values.coating import Coating, Effect, Family, Finish, Hiding, Mix, Portion, effect_of
 from planner.values.model import Material
 from planner.values.step import Role, Stage, Step, Tool
 
@@ -207,6 +207,43 @@ def test_yellow_and_red_hide_badly_and_metal_well() -> None:
     assert hides(paint, "#55603c") is Hiding.USUAL
     assert hides(replace(paint, effect=Effect.METALLIC), "#c9ccd0") is Hiding.GOOD
     assert hides(replace(paint, hiding=Hiding.GOOD), "#f0c800") is Hiding.GOOD
+
+
+@pytest.mark.parametrize(
+    ("name", "effect"),
+    [
+        ("lacquer, aluminium", Effect.METALLIC),
+        ("waterborne acrylic, bright metal", Effect.METALLIC),
+        ("solvent lacquer, silver", Effect.METALLIC),
+        ("waterborne acrylic, silver grey", Effect.PLAIN),
+        ("waterborne acrylic, marigold", Effect.PLAIN),
+        ("lacquer, chrome", Effect.MIRROR),
+        ("neon orange", Effect.FLUORESCENT),
+    ],
+)
+def test_a_name_tells_an_effect_that_nobody_has_set(name: str, effect: Effect) -> None:
+    assert effect_of(Coating(name=name, family=F.SOLVENT_LACQUER)) is effect
+
+
+def test_a_metallic_is_not_pale_over_dark() -> None:
+    metal = Coating(name="aluminium", family=F.SOLVENT_LACQUER, swatch="#c9ccd0")
+    of = book_of(coat(Stage.PRIME, "black primer"), coat(Stage.BASE, "aluminium"), more=(metal,))
+    assert find(of) == ()
+
+
+@pytest.mark.parametrize(("thinner", "rule"), [(1, ""), (4, "colour thinned to a glaze")])
+def test_how_far_a_colour_is_thinned(thinner: int, rule: str) -> None:
+    parts = Portion(coating="acrylic", parts=1), Portion(coating="water", parts=thinner)
+    of = book_of(PRIME, coat(Stage.BASE, "thin"), mixes=(Mix(name="thin", portions=parts),))
+    assert [one.rule for one in find(of)] == ([rule] if rule else [])
+
+
+def test_a_gloss_is_no_matte_coat_and_a_spray_no_dry_brush() -> None:
+    colour = PRIME, coat(Stage.BASE, "acrylic")
+    assert "gloss laid as the matte coat" in rules(*colour, coat(Stage.MATTE, "gloss clear"))
+    sprayed = coat(Stage.DRY_BRUSH, "acrylic", tool=Tool.AIRBRUSH)
+    assert "tool that cannot do it" in rules(*colour, sprayed)
+    assert rules(*colour, coat(Stage.DRY_BRUSH, "acrylic")) == set()
 
 
 def test_the_right_glue() -> None:

@@ -291,10 +291,11 @@ def test_a_coat_over_a_wash_waits_until_the_wash_is_dry() -> None:
 
 def test_an_oil_wash_is_wiped_back_within_about_an_hour() -> None:
     (gate,) = [gate for gate in _gates(book_of(*FINISHED), "wipe") if gate.closes]
-    assert gate.closing is Bound.END
+    assert gate.closing is Bound.START  # several lorries may be washed, then wiped
     (window,) = gate.windows
-    assert window.closes is not None
-    assert window.closes.minutes == 60
+    assert (window.opens, window.best, window.closes) != (None, None, None)
+    minutes = [mark.minutes for mark in (window.opens, window.best, window.closes) if mark]
+    assert minutes == [5, 15, 60]  # after 5 to 10 min, best 10 to 30, for about an hour
 
 
 def test_a_seal_shelters_the_coats_below_from_a_wash() -> None:
