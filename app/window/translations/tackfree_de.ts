@@ -1762,10 +1762,6 @@
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
   </message>
-  <message>
-   <source>{path} cannot be read ({why})</source>
-   <translation>{path} lässt sich nicht lesen ({why})</translation>
-  </message>
  </context>
  <context>
   <name>FilterBar</name>
@@ -7541,6 +7537,14 @@ Quelle: {source}</translation>
    <translation>Farbe, die schlecht deckt</translation>
   </message>
   <message>
+   <source>colour thinned to a glaze</source>
+   <translation>Farbe bis zur Lasur verdünnt</translation>
+  </message>
+  <message>
+   <source>{coating} is thinned so far that it is a glaze and hides nothing; a colour for the airbrush is thinned to about 1 : 1 at most, and a glaze is a filter or a wash</source>
+   <translation>{coating} ist so weit verdünnt, dass es eine Lasur ist und nichts deckt; eine Farbe für die Airbrush wird höchstens etwa 1 : 1 verdünnt, und eine Lasur ist ein Filter oder eine Waschung</translation>
+  </message>
+  <message>
    <source>{coating} hides badly, and {below} shows through one thin coat: about {needed} will hide it, or fewer over a white or pale undercoat</source>
    <translation>{coating} deckt schlecht, und {below} scheint durch eine dünne Schicht: etwa {needed} verdecken es, über weißem oder hellem Grund weniger</translation>
   </message>
@@ -8007,6 +8011,22 @@ Quelle: {source}</translation>
   <message>
    <source>{coating} ({family}) does not belong to a step of {stage}, so it would be judged as what it is not</source>
    <translation>{coating} ({family}) gehört in keinen Schritt „{stage}“ und würde beurteilt als das, was es nicht ist</translation>
+  </message>
+  <message>
+   <source>gloss laid as the matte coat</source>
+   <translation>Glanz als matte Schicht aufgetragen</translation>
+  </message>
+  <message>
+   <source>a gloss coating does not make a matte coat; call it a varnish, or swap it</source>
+   <translation>ein glänzender Lack ergibt keine matte Schicht; ihn Klarlack nennen oder tauschen</translation>
+  </message>
+  <message>
+   <source>tool that cannot do it</source>
+   <translation>Werkzeug, das es nicht kann</translation>
+  </message>
+  <message>
+   <source>{stage} is not done with {tool}; choose another tool or another stage</source>
+   <translation>„{stage}“ macht man nicht mit {tool}; ein anderes Werkzeug oder einen anderen Arbeitsgang wählen</translation>
   </message>
   <message>
    <source>chipping fluid never rubbed</source>
@@ -11979,38 +11999,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>colour thinned to a glaze</source>
-   <translation>Farbe bis zur Lasur verdünnt</translation>
-  </message>
-  <message>
-   <source>{coating} is thinned so far that it is a glaze and hides nothing; a colour for the airbrush is thinned to about 1 : 1 at most, and a glaze is a filter or a wash</source>
-   <translation>{coating} ist so weit verdünnt, dass es eine Lasur ist und nichts deckt; eine Farbe für die Airbrush wird höchstens etwa 1 : 1 verdünnt, und eine Lasur ist ein Filter oder eine Waschung</translation>
-  </message>
-  <message>
-   <source>gloss laid as the matte coat</source>
-   <translation>Glanz als matte Schicht aufgetragen</translation>
-  </message>
-  <message>
-   <source>a gloss coating does not make a matte coat; call it a varnish, or swap it</source>
-   <translation>ein glänzender Lack ergibt keine matte Schicht; ihn Klarlack nennen oder tauschen</translation>
-  </message>
-  <message>
-   <source>tool that cannot do it</source>
-   <translation>Werkzeug, das es nicht kann</translation>
-  </message>
-  <message>
-   <source>{stage} is not done with {tool}; choose another tool or another stage</source>
-   <translation>„{stage}“ macht man nicht mit {tool}; ein anderes Werkzeug oder einen anderen Arbeitsgang wählen</translation>
-  </message>
-  <message>
-   <source>{project}: {pilot} first</source>
-   <translation>{project}: {pilot} zuerst</translation>
-  </message>
-  <message>
-   <source>{project}: no vehicle first</source>
-   <translation>{project}: kein Fahrzeug zuerst</translation>
   </message>
  </context>
  <context>
