@@ -328,13 +328,10 @@ class BenchBook:
             mend = message("is there already; choose another name for the backup")
             raise BookTrouble(str(target), mend) from None
 
-    def content(self) -> bytes:
-        """Return the bytes of the file that is open, wherever it lies by now."""
-        return self._held.content()
-
-    def moved_to(self) -> Path | None:
-        """Return where the file that is open lies now, as far as can be told."""
-        return self._held.moved_to()
+    @property
+    def file(self) -> HeldFile:
+        """The file that is open, wherever it lies by now."""
+        return self._held
 
     def _take_fact_back(self, fact: Entry) -> str:
         trouble = message('cannot take back "{edit}"', edit=fact.name)
@@ -372,6 +369,7 @@ class BenchBook:
     def _editing(self) -> Iterator[Writing]:
         """Write, provided that it is the same book still and nobody else has since it was read."""
         self._demand_writable()
+        self._held.check()  # SQLite says less of a file that is gone
         with transaction(self._engine, self.path, writes=True) as connection:
             self._demand_ours(connection)
             if journal.stand(connection) != self._stand:

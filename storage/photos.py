@@ -41,6 +41,21 @@ def kind_of(data: bytes) -> str | None:
     return next((kind for kind, begins in _KINDS if begins(data[:32])), None)
 
 
+def name_of(data: bytes) -> str | None:
+    """Return the name under which an image is kept; None if it is none."""
+    kind = kind_of(data)
+    return None if kind is None else f"{hashlib.sha256(data).hexdigest()}.{kind}"
+
+
+def kept(book: Path) -> tuple[Path, ...]:
+    """Return the photos in a book's folder."""
+    try:
+        every = sorted(folder_of(book).iterdir())
+    except OSError:
+        return ()
+    return tuple(path for path in every if NAME.fullmatch(path.name) and path.is_file())
+
+
 def keep(book: Path, source: Path) -> str:
     """Copy a photo into the book's folder; return the name by which entries know it.
 
@@ -51,10 +66,9 @@ def keep(book: Path, source: Path) -> str:
     """
     data = read_bounded(source, MOST_BYTES)
     demand(len(data) <= MOST_BYTES, str(source), "is larger than 100 MB; make it smaller")
-    kind = kind_of(data)
-    if kind is None:
+    name = name_of(data)
+    if name is None:
         raise Refused(str(source), "is no image; give a JPEG, PNG, WebP, HEIC, TIFF, GIF or BMP")
-    name = f"{hashlib.sha256(data).hexdigest()}.{kind}"
     target = folder_of(book) / name
     if not _same(target, data):
         _write_whole(target, data)

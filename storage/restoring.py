@@ -90,7 +90,7 @@ def save_elsewhere(bench: BenchBook, target: Path) -> tuple[BenchBook, bool]:
     if target.exists():
         raise BookTrouble(str(target), "is there already; choose another name")
     with told_plainly(target), unfinished(target) as half:
-        half.write_bytes(bench.content())
+        half.write_bytes(bench.file.content())
         whole = _holds(half, bench)
         if not whole:
             half.unlink()

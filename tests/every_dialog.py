@@ -12,6 +12,7 @@ from app.service import demos
 from app.service.bench_time_edits import DayHours
 from app.window import help_pages
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
+from app.window.book_copies import show_copies
 from app.window.forms.controls import number
 from app.window.gear.airbrush_dialog import AirbrushDialog
 from app.window.gear.location_dialog import LocationDialog
@@ -57,6 +58,7 @@ def every_dialog(window: MainWindow) -> dict[str, Opener]:
         **_of_stock(window, book),
         **_of_sequences(window),
         "edits": lambda: show_edits(session, window),
+        "copies": lambda: show_copies(session, window),
     }
 
 

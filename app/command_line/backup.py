@@ -16,10 +16,12 @@ from app.service import book_copies
 from app.service.books import open_book
 from planner.values.refusal import Refused
 from storage import backups
+from storage.bundle import pack
 
 EXAMPLES = """\
   tackfree backup                    make a copy now, beside the book
   tackfree backup --to /media/stick/bench.tackfree
+  tackfree backup --everything all.zip
   tackfree backup --list             every copy, what is in it, how it differs
   tackfree backup --check            read every copy through
 """
@@ -28,6 +30,9 @@ EXAMPLES = """\
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Say what the command takes."""
     parser.add_argument("--to", type=Path, metavar="FILE", help="write the copy there")
+    parser.add_argument(
+        "--everything", type=Path, metavar="ZIP", help="book, history and photos in one archive"
+    )
     parser.add_argument("--list", action="store_true", help="list the copies, and make none")
     parser.add_argument(
         "--check", action="store_true", help="list the copies; status 1 if one is not sound"
@@ -45,6 +50,11 @@ def run(args: argparse.Namespace) -> int:
             _tell(lines, args.json)
             broken = any(not line.holds for line in lines)
             return NOT_SOUND if args.check and broken else FINE
+        if args.everything is not None:
+            with progress("packing"):
+                photos = pack(bench, args.everything)
+            answer(f"{args.everything}: the book with its history, and {photos} photos")
+            return FINE
         if args.to is not None:
             bench.backup(args.to)
             made = args.to

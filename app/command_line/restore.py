@@ -12,12 +12,14 @@ from app.command_line.output import FINE, answer
 from app.service import book_copies
 from app.service.books import open_book, usual_path, write_whole
 from planner.values.refusal import Refused
+from storage.bundle import unpack
 from storage.errors import BookDamaged
 from storage.restoring import rescue, restore
 
 EXAMPLES = """\
   tackfree restore 1                         the newest copy that backup --list shows
   tackfree restore /media/stick/bench.tackfree
+  tackfree restore --everything all.zip --book new.tackfree
   tackfree restore --readable out.json       what can be read of a damaged book
 """
 
@@ -26,6 +28,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Say what the command takes."""
     parser.add_argument(
         "copy", nargs="?", metavar="COPY", help="its number in backup --list, its name, or a file"
+    )
+    parser.add_argument(
+        "--everything", type=Path, metavar="ZIP", help="make the book of such an archive"
     )
     parser.add_argument(
         "--readable", type=Path, metavar="FILE", help="write what can be read of a damaged book"
@@ -38,6 +43,11 @@ def run(args: argparse.Namespace) -> int:
     path = Path(os.path.realpath(getattr(args, "book", None) or usual_path()))
     if args.readable is not None:
         return _write_readable(path, args.readable)
+    if args.everything is not None:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        photos = unpack(args.everything, path)
+        answer(f"{path}: the book with its history, and {photos} photos")
+        return FINE
     if args.copy is None:
         raise Refused("COPY", "say which; tackfree backup --list names them")
     copy = copy_named(path, args.copy)

@@ -40,6 +40,13 @@ class Commands(QObject):
             partial(lately("last_edits:show_edits"), session, parent),
             "Ctrl+L",
         )
+        self.copies = self._action(
+            self.tr("&Copies of the book…"),
+            partial(lately("book_copies:show_copies"), session, parent),
+        )
+        self.everything = self._action(
+            self.tr("&Everything, in one archive…"), window.files.archives.pack
+        )
         self.about = self._action(
             self.tr("&About Tackfree"), partial(lately("help_pages:about"), parent)
         )
@@ -128,7 +135,12 @@ class Commands(QObject):
         file.addActions([self.new, self.open])
         file.addSeparator()
         file.addActions([self.import_, self.export])
-        self._window.files.exports.fill(file.addMenu(self.tr("E&xport")))
+        export = file.addMenu(self.tr("E&xport"))
+        self._window.files.exports.fill(export)
+        export.addSeparator()
+        export.addAction(self.everything)
+        file.addSeparator()
+        file.addAction(self.copies)
         file.addSeparator()
         file.addAction(self.quit)
         edit = bar.addMenu(self.tr("&Edit"))

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from app.service import books
 from app.service.edits import Edit
+from app.window.archives import ARCHIVES, Archives
 from app.window.exports import Exports
 from app.window.file_drop import Dropping
 from app.window.message_translation import translated
@@ -38,6 +39,7 @@ class Files(QObject):
         self._session = session
         self._window = window
         self.exports = Exports(session, window)
+        self.archives = Archives(session, window)
         self._dropping = Dropping(window, self.import_path)
 
     def new_book(self) -> None:
@@ -67,9 +69,13 @@ class Files(QObject):
             self._window,
             self.tr("Open bench book"),
             str(self._folder()),
-            self.tr("Bench books ({pattern});;All files (*)").format(pattern=BOOKS),
+            self.tr("Bench books, archives ({pattern});;All files (*)").format(
+                pattern=f"{BOOKS} {ARCHIVES}"
+            ),
         )
-        if name:
+        if name.endswith(".zip"):
+            self.archives.unpack(Path(name))
+        elif name:
             self._session.open_soon(Path(name))
 
     def import_project(self) -> None:

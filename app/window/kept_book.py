@@ -161,7 +161,7 @@ class KeptBook(Replanning):
         """Return where the file of the open book lies, where it is not under its name."""
         if self._store is None or books.seen(self._store.path) is not None:
             return None
-        return self._store.moved_to()
+        return self._store.file.moved_to()
 
     def _keep_aside(self) -> None:
         """Write what could not be saved where the program keeps its own things."""

@@ -30,7 +30,7 @@ from planner.values.refusal import Refused
 if TYPE_CHECKING:
     from app.service.book_copies import Offers
     from planner.sequences.difference import Given, Spot
-    from storage.bench_book import BenchBook, Stacks
+    from storage.bench_book import BenchBook, Entry, Stacks
 
 log = logging.getLogger(__name__)
 
@@ -214,6 +214,19 @@ class Session(KeptBook):
             store = self._store
             self._change(name, lambda: store.turn_to(edit), recall=True)
 
+    def restore(self, copy: Path, name: str) -> None:
+        """Bring back what a copy of the book holds, as an edit."""
+        from storage.restoring import restore  # noqa: PLC0415
+
+        if self._store is not None and not self.saving.unsaved:
+            store = self._store
+            told = self.tr("restored: {name}").format(name=name)
+            self._change(told, lambda: restore(store, copy))
+
+    def history(self) -> tuple[Entry, ...]:
+        """Return the journal of the open book, as far as it was read."""
+        return self._store.journal() if self._store else ()
+
     def stacks(self) -> Stacks | None:
         """Return the edits that can be undone and redone, the next one last."""
         return self._store.stacks() if self._store else None
@@ -313,9 +326,8 @@ class Session(KeptBook):
             if edit is not None:
                 return self._keep(edit, why, tried, waits=True)
             self._cause_of_looking = name
-            self.troubled.emit(
-                self.tr("The book {why}; “{name}” waits.").format(why=why, name=name)
-            )
+            told = self.tr("“{name}” is done as soon as the book can be written.")
+            self.troubled.emit(told.format(name=edit_name(name)))
             return False
         except BookChanged:
             cause = self.tr("another program changed the book, so “{name}” was not done")

@@ -245,6 +245,33 @@
   </message>
  </context>
  <context>
+  <name>Archives</name>
+  <message>
+   <source>Export everything</source>
+   <translation>Alles exportieren</translation>
+  </message>
+  <message>
+   <source>Archives ({pattern})</source>
+   <translation>Archive ({pattern})</translation>
+  </message>
+  <message>
+   <source>Where shall the bench book lie?</source>
+   <translation>Wo soll das Werkbuch liegen?</translation>
+  </message>
+  <message>
+   <source>Bench books ({pattern})</source>
+   <translation>Werkbücher ({pattern})</translation>
+  </message>
+  <message>
+   <source>Working on the archive…</source>
+   <translation>Archiv wird bearbeitet …</translation>
+  </message>
+  <message>
+   <source>Everything is in {path}: the book with its history, and {n} photos.</source>
+   <translation>Alles liegt in {path}: das Buch mit seiner Geschichte und {n} Fotos.</translation>
+  </message>
+ </context>
+ <context>
   <name>AwayDialog</name>
   <message>
    <source>&amp;First day</source>
@@ -523,6 +550,37 @@
   <message>
    <source>Be back on this day</source>
    <translation>An diesem Tag doch da sein</translation>
+  </message>
+ </context>
+ <context>
+  <name>BookCopies</name>
+  <message>
+   <source>Copies of the book</source>
+   <translation>Kopien des Buchs</translation>
+  </message>
+  <message>
+   <source>Copies, the newest first</source>
+   <translation>Kopien, die neueste zuerst</translation>
+  </message>
+  <message>
+   <source>&amp;Make a copy now</source>
+   <translation>Jetzt eine Kopie &amp;anlegen</translation>
+  </message>
+  <message>
+   <source>&amp;Restore this copy</source>
+   <translation>Diese Kopie &amp;wiederherstellen</translation>
+  </message>
+  <message>
+   <source>A copy is made by itself on each day of use, before an upgrade and before something is restored. Restoring is an edit: undo takes it back.</source>
+   <translation>An jedem Tag mit Änderungen entsteht von selbst eine Kopie, ebenso vor einer Umstellung und vor dem Wiederherstellen. Wiederherstellen ist eine Änderung: Rückgängig nimmt es zurück.</translation>
+  </message>
+  <message>
+   <source>Reading the copies…</source>
+   <translation>Kopien werden gelesen …</translation>
+  </message>
+  <message>
+   <source>There is no copy yet.</source>
+   <translation>Es gibt noch keine Kopie.</translation>
   </message>
  </context>
  <context>
@@ -1153,6 +1211,14 @@
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
+  <message>
+   <source>&amp;Copies of the book…</source>
+   <translation>&amp;Kopien des Buchs …</translation>
+  </message>
+  <message>
+   <source>&amp;Everything, in one archive…</source>
+   <translation>&amp;Alles in einem Archiv …</translation>
+  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -1761,6 +1827,10 @@
   <message>
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
+  </message>
+  <message>
+   <source>Bench books, archives ({pattern});;All files (*)</source>
+   <translation>Werkbücher, Archive ({pattern});;Alle Dateien (*)</translation>
   </message>
  </context>
  <context>
@@ -4108,6 +4178,14 @@ in {length}</translation>
   <message>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
+  </message>
+  <message>
+   <source>restored: {name}</source>
+   <translation>wiederhergestellt: {name}</translation>
+  </message>
+  <message>
+   <source>“{name}” is done as soon as the book can be written.</source>
+   <translation>„{name}“ geschieht, sobald das Buch geschrieben werden kann.</translation>
   </message>
  </context>
  <context>
@@ -12000,6 +12078,34 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
+  <message>
+   <source>is no archive of Tackfree, or damaged; pack it again</source>
+   <translation>ist kein Archiv von Tackfree oder beschädigt; neu packen</translation>
+  </message>
+  <message>
+   <source>holds far more than a bench book does</source>
+   <translation>enthält viel mehr als ein Werkbuch</translation>
+  </message>
+  <message>
+   <source>holds far too large a book</source>
+   <translation>enthält ein viel zu großes Buch</translation>
+  </message>
+  <message>
+   <source>is far too large</source>
+   <translation>ist viel zu groß</translation>
+  </message>
+  <message>
+   <source>{photo} in it is not the photo of that name</source>
+   <translation>{photo} darin ist nicht das Foto dieses Namens</translation>
+  </message>
+  <message>
+   <source>{project}: {pilot} first</source>
+   <translation>{project}: {pilot} zuerst</translation>
+  </message>
+  <message>
+   <source>{project}: no vehicle first</source>
+   <translation>{project}: kein Fahrzeug zuerst</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -15181,6 +15287,10 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
+  </message>
+  <message>
+   <source>{time}  {why}</source>
+   <translation>{time}  {why}</translation>
   </message>
  </context>
 </TS>
