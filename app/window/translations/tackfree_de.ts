@@ -1120,6 +1120,14 @@
    <translation>&amp;Letzte Änderungen …</translation>
   </message>
   <message>
+   <source>&amp;Copies of the book…</source>
+   <translation>&amp;Kopien des Buchs …</translation>
+  </message>
+  <message>
+   <source>&amp;Everything, in one archive…</source>
+   <translation>&amp;Alles in einem Archiv …</translation>
+  </message>
+  <message>
    <source>&amp;About Tackfree</source>
    <translation>&amp;Über Tackfree</translation>
   </message>
@@ -1210,14 +1218,6 @@
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>&amp;Copies of the book…</source>
-   <translation>&amp;Kopien des Buchs …</translation>
-  </message>
-  <message>
-   <source>&amp;Everything, in one archive…</source>
-   <translation>&amp;Alles in einem Archiv …</translation>
   </message>
  </context>
  <context>
@@ -1793,8 +1793,8 @@
    <translation>Werkbuch öffnen</translation>
   </message>
   <message>
-   <source>Bench books ({pattern});;All files (*)</source>
-   <translation>Werkbücher ({pattern});;Alle Dateien (*)</translation>
+   <source>Bench books, archives ({pattern});;All files (*)</source>
+   <translation>Werkbücher, Archive ({pattern});;Alle Dateien (*)</translation>
   </message>
   <message>
    <source>Import project file</source>
@@ -1827,10 +1827,6 @@
   <message>
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
-  </message>
-  <message>
-   <source>Bench books, archives ({pattern});;All files (*)</source>
-   <translation>Werkbücher, Archive ({pattern});;Alle Dateien (*)</translation>
   </message>
  </context>
  <context>
@@ -4152,12 +4148,16 @@ in {length}</translation>
    <translation>zurückgenommen: {name}</translation>
   </message>
   <message>
+   <source>restored: {name}</source>
+   <translation>wiederhergestellt: {name}</translation>
+  </message>
+  <message>
    <source>is being written by another program</source>
    <translation>wird gerade von einem anderen Programm geschrieben</translation>
   </message>
   <message>
-   <source>The book {why}; “{name}” waits.</source>
-   <translation>Das Buch {why}; „{name}“ wartet.</translation>
+   <source>“{name}” is done as soon as the book can be written.</source>
+   <translation>„{name}“ geschieht, sobald das Buch geschrieben werden kann.</translation>
   </message>
   <message>
    <source>another program changed the book, so “{name}” was not done</source>
@@ -4178,14 +4178,6 @@ in {length}</translation>
   <message>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
-  </message>
-  <message>
-   <source>restored: {name}</source>
-   <translation>wiederhergestellt: {name}</translation>
-  </message>
-  <message>
-   <source>“{name}” is done as soon as the book can be written.</source>
-   <translation>„{name}“ geschieht, sobald das Buch geschrieben werden kann.</translation>
   </message>
  </context>
  <context>
@@ -9119,6 +9111,30 @@ Quelle: {source}</translation>
    <translation>ist eine Pipe oder ein Gerät, von dem nicht alles kommt; eine Datei angeben</translation>
   </message>
   <message>
+   <source>is there already; choose another name</source>
+   <translation>ist schon da; einen anderen Namen wählen</translation>
+  </message>
+  <message>
+   <source>is no archive of Tackfree, or damaged; pack it again</source>
+   <translation>ist kein Archiv von Tackfree oder beschädigt; neu packen</translation>
+  </message>
+  <message>
+   <source>holds far more than a bench book does</source>
+   <translation>enthält viel mehr als ein Werkbuch</translation>
+  </message>
+  <message>
+   <source>holds far too large a book</source>
+   <translation>enthält ein viel zu großes Buch</translation>
+  </message>
+  <message>
+   <source>is far too large</source>
+   <translation>ist viel zu groß</translation>
+  </message>
+  <message>
+   <source>{photo} in it is not the photo of that name</source>
+   <translation>{photo} darin ist nicht das Foto dieses Namens</translation>
+  </message>
+  <message>
    <source>upgrade to {version}</source>
    <translation>Umstellung auf {version}</translation>
   </message>
@@ -9289,10 +9305,6 @@ Quelle: {source}</translation>
   <message>
    <source>restore {file}</source>
    <translation>{file} zurückholen</translation>
-  </message>
-  <message>
-   <source>is there already; choose another name</source>
-   <translation>ist schon da; einen anderen Namen wählen</translation>
   </message>
   <message>
    <source>it holds something else than was written to it</source>
@@ -12078,34 +12090,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>is no archive of Tackfree, or damaged; pack it again</source>
-   <translation>ist kein Archiv von Tackfree oder beschädigt; neu packen</translation>
-  </message>
-  <message>
-   <source>holds far more than a bench book does</source>
-   <translation>enthält viel mehr als ein Werkbuch</translation>
-  </message>
-  <message>
-   <source>holds far too large a book</source>
-   <translation>enthält ein viel zu großes Buch</translation>
-  </message>
-  <message>
-   <source>is far too large</source>
-   <translation>ist viel zu groß</translation>
-  </message>
-  <message>
-   <source>{photo} in it is not the photo of that name</source>
-   <translation>{photo} darin ist nicht das Foto dieses Namens</translation>
-  </message>
-  <message>
-   <source>{project}: {pilot} first</source>
-   <translation>{project}: {pilot} zuerst</translation>
-  </message>
-  <message>
-   <source>{project}: no vehicle first</source>
-   <translation>{project}: kein Fahrzeug zuerst</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -13443,6 +13427,10 @@ Quelle: {source}</translation>
   <message>
    <source>two people</source>
    <translation>zwei Personen</translation>
+  </message>
+  <message>
+   <source>{time}  {why}</source>
+   <translation>{time}  {why}</translation>
   </message>
   <message>
    <source>Have a look: {work}</source>
@@ -15287,10 +15275,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>{time}  {why}</source>
-   <translation>{time}  {why}</translation>
   </message>
  </context>
 </TS>
