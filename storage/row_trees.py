@@ -146,7 +146,9 @@ SUPPLIES = Shape(
         "cards": Shape(t.CARD, {"drops": Shape(t.CARD_DROPS)}),
     },
 )
-PREFERENCES = Shape(t.PREFERENCES, {"order": _texts(t.PREFERENCE)})
+PREFERENCES = Shape(
+    t.PREFERENCES, {"order": _texts(t.PREFERENCE), "likely": _texts(t.PREFERENCE_LIKELY)}
+)
 PACE = Shape(t.PACE, {"learned": Shape(t.PACE_LEARNED)})
 
 

@@ -337,6 +337,7 @@ CARD_DROPS = _child("card_drops", CARD, _text("coating"), _whole("drops"))
 
 PREFERENCES = _top("preferences", _text("staying"))
 PREFERENCE = _child("preference", PREFERENCES, _text("value"))
+PREFERENCE_LIKELY = _child("preference_likely", PREFERENCES, _text("value"))
 PACE = _top("pace")
 PACE_LEARNED = _child(
     "pace_learned", PACE, _text("stage"), _text("tool"), _number("factor"), _text("since")

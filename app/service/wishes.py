@@ -8,7 +8,7 @@ from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.book_changes import with_project
 from planner.values.message import called, told
-from planner.values.wishes import USUAL_ORDER, Level, Preferences
+from planner.values.wishes import USUAL_ORDER, Care, Level, Preferences
 
 
 def set_pilot(book: Book, project: str, model: str) -> Edit:
@@ -40,6 +40,18 @@ def move_level(book: Book, level: Level, by: int) -> Edit:
 def usual_order(book: Book) -> Edit:
     """Let the levels of the cost count in the usual order again."""
     return _ordered(book, USUAL_ORDER)
+
+
+def set_likely(book: Book, care: Care, *, likely: bool) -> Edit:
+    """Plan a kind of work once the film below is likely ready, or once it surely is."""
+    kept = tuple(each for each in Care if each in book.preferences.likely and each is not care)
+    chosen = tuple(each for each in Care if each in (*kept, care)) if likely else kept
+    name = (
+        called("{work}: once likely ready", work=told(care.value))
+        if likely
+        else called("{work}: once surely ready", work=told(care.value))
+    )
+    return Edit(name, replace(book, preferences=replace(book.preferences, likely=chosen)))
 
 
 def _ordered(book: Book, order: tuple[Level, ...]) -> Edit:

@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from functools import lru_cache
 
+from planner.layers.care import care_of
 from planner.layers.coat_stack import RESISTS, TAKES_OFF
 from planner.layers.customary import Custom, after_film, can_again, released
 from planner.layers.operation_kinds import bars, seals
@@ -26,6 +27,7 @@ from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.step import Bound, Stage, Step
+from planner.values.wishes import Care
 
 ANY_TIME = (Window(),)
 SAME_PLACES = message("the same places come first")
@@ -56,6 +58,8 @@ class PassGate:
         Reason in plain words, and where it comes from.
     pooled
         How many times its thickness the film watched counts (definition 5).
+    likely
+        It opens once the film is likely ready, not surely (definition 6).
     """
 
     before: PassKey
@@ -66,6 +70,7 @@ class PassGate:
     why: str = ""
     source: str = COMMON_PRACTICE
     pooled: float = 1.0
+    likely: bool = False
 
     @property
     def is_order(self) -> bool:
@@ -104,6 +109,7 @@ class _Bench:
     """What lies where while the working order is walked."""
 
     coatings: dict[str, Coating]
+    likely: tuple[Care, ...]
     films: dict[str, list[_Film]] = field(default_factory=lambda: defaultdict(list))
     last: dict[str, PassKey] = field(default_factory=dict)
     demanded: dict[tuple[object, ...], float] = field(default_factory=dict)  # -> pooled
@@ -116,7 +122,9 @@ class _Bench:
 
 def gates_of(book: Book, project: Project, model: Model) -> tuple[PassGate, ...]:
     """Return every gate between passes of ``model``, in working order of ``after``."""
-    return _gates_of(project.name, Same(model), Same(book.coatings), Same(book.mixes))
+    return _gates_of(
+        project.name, Same(model), Same(book.coatings), Same(book.mixes), book.preferences.likely
+    )
 
 
 @lru_cache(maxsize=1024)
@@ -125,10 +133,11 @@ def _gates_of(
     model: Same[Model],
     coatings: Same[tuple[Coating, ...]],
     mixes: Same[tuple[Mix, ...]],
+    likely: tuple[Care, ...],
 ) -> tuple[PassGate, ...]:
     known = {coating.name: coating for coating in coatings.value}
     known.update([(mix.name, film_of_mix(mix, known)) for mix in mixes.value])
-    bench = _Bench(known)
+    bench = _Bench(known, likely)
     passes = expand_model(project, model.value)
     for one in passes:
         bench.first_of.setdefault(one.step.id, one)
@@ -210,13 +219,16 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
                 continue  # the label's own windows say when a coat may follow
             if all_again[at] and asked.state is State.DRY_TO_RECOAT:
                 continue  # coats of one can follow each other by the windows of cans
+            soon = asked.state is not State.DRY_TO_HANDLE
+            likely = soon and care_of(one.step, coating, below) in bench.likely
             spot = (film.place, film.key, asked.state)
-            if bench.demanded.get(spot, 0.0) >= asked.pooled:
+            waited = [(*spot, False), (*spot, True)] if likely else [(*spot, False)]
+            if any(bench.demanded.get(each, 0.0) >= asked.pooled for each in waited):
                 continue  # an earlier pass waited for it already
-            bench.demanded[spot] = asked.pooled
+            bench.demanded[*spot, likely] = asked.pooled
             if (mark := (*film.alike, asked.state, asked.pooled)) not in seen:
                 seen.add(mark)
-                yield _waits(film, one, asked)
+                yield _waits(film, one, asked, likely)
 
 
 def _again(bench: _Bench, one: Pass, coating: Coating | None, film: _Film) -> Custom | None:
@@ -225,7 +237,7 @@ def _again(bench: _Bench, one: Pass, coating: Coating | None, film: _Film) -> Cu
     return can_again(one.step, coating, bench.coatings[film.coating], laid_by)
 
 
-def _waits(film: _Film, one: Pass, asked: Requirement) -> PassGate:
+def _waits(film: _Film, one: Pass, asked: Requirement, likely: bool) -> PassGate:
     """Return the gate of a pass that waits for what is asked of a film."""
     return PassGate(
         film.key,
@@ -235,6 +247,7 @@ def _waits(film: _Film, one: Pass, asked: Requirement) -> PassGate:
         why=asked.why,
         source=asked.source,
         pooled=asked.pooled,
+        likely=likely,
     )
 
 

@@ -160,16 +160,16 @@ class _Walk:
         tail = one.minutes if gate.closing is Bound.END else 1  # half-open: start < closing
         found = []
         for window in gate.windows:
-            opens, closes = self._bounds(window, film, start, end)
+            opens, closes = self._bounds(window, film, start, end, likely=gate.likely)
             if opens is not None and (closes is None or opens < closes):
                 ready = max(opens, end) + window.preparation_minutes
                 found.append(_Opening(ready, None if closes is None else closes - tail))
         return found
 
     def _bounds(
-        self, window: Window, film: Film | None, start: int, end: int
+        self, window: Window, film: Film | None, start: int, end: int, *, likely: bool = False
     ) -> tuple[int | None, int | None]:
-        opens = self._opens(window.opens, film, end, Band.LATE)
+        opens = self._opens(window.opens, film, end, Band.NOMINAL if likely else Band.LATE)
         closes = self._closes(window.closes, film, start, Band.EARLY)
         if opens is not None and closes is not None and opens >= closes:
             # Empty between the bands: judged at nominal values (definition 9).

@@ -300,7 +300,7 @@ class CompiledBook:
         earlier = self.activities[self.ends[number][0]]
         coating = next(name for place, name in earlier.pass_.films if place == gate.place)
         film = film_um(earlier.pass_.step, self.coatings[coating])
-        return GateKind(gate.windows, coating, earlier.location, gate.pooled, film)
+        return GateKind(gate.windows, coating, earlier.location, gate.pooled, film, gate.likely)
 
     @cached_property
     def waits(self) -> list[list[tuple[int, int | None]]]:
@@ -322,7 +322,8 @@ class GateKind(NamedTuple):
 
     ``coating`` is that of the film it watches, "" where it watches time
     alone; the film dries at ``location`` and counts ``pooled`` times its
-    thickness, which is ``film_um`` where it melted into none.
+    thickness, which is ``film_um`` where it melted into none.  ``likely`` is as the
+    gate's own.
     """
 
     windows: tuple[Window, ...]
@@ -330,6 +331,7 @@ class GateKind(NamedTuple):
     location: str = ""
     pooled: float = 1.0
     film_um: float = 0.0
+    likely: bool = False
 
 
 def frame_of(book: Book) -> CompiledBook:
@@ -353,8 +355,9 @@ class _Work:
     def _key(self) -> tuple[object, ...]:
         book = self.book
         kept = (book.coatings, book.mixes, book.bench_time, book.gear)
+        likely = book.preferences.likely
         rooms = ((one.name, one.drying_places) for one in book.room.locations)
-        return (*map(id, kept), *rooms, *map(_work_of, book.projects))
+        return (*map(id, kept), likely, *rooms, *map(_work_of, book.projects))
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, _Work) and self._key == other._key

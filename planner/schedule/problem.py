@@ -146,7 +146,7 @@ class Problem:
         if not kind.coating:
             return opens.minutes or 0
         film = self._film(kind, kind.film_um)
-        at = self.cure.opens_at(film, opens, Band.LATE)
+        at = self.cure.opens_at(film, opens, Band.NOMINAL if kind.likely else Band.LATE)
         return NEVER_TAIL if at is None else at - self.now
 
     def _film(self, kind: GateKind, thickness_um: float) -> Film:
@@ -169,11 +169,13 @@ class Problem:
                 watched = replace(
                     self._film(kind, film.thickness_um), slowness=like[1], wet_um=like[2]
                 )
-            known = tuple(self._timed_window(one, watched) for one in kind.windows)
+            known = tuple(
+                self._timed_window(one, watched, likely=kind.likely) for one in kind.windows
+            )
             self._timed[number, *like] = known
         return known
 
-    def _timed_window(self, window: Window, film: Film | None) -> Timed:
+    def _timed_window(self, window: Window, film: Film | None, *, likely: bool) -> Timed:
         def wait(mark: Mark | None, band: Band) -> Wait | None:
             if mark is None:
                 return None
@@ -186,7 +188,8 @@ class Problem:
             return self.cure.wait(alone, mark, band)
 
         opens, closes = window.opens, window.closes
-        late, early = wait(opens, Band.LATE), shut(closes, Band.EARLY)
+        surely = Band.NOMINAL if likely else Band.LATE
+        late, early = wait(opens, surely), shut(closes, Band.EARLY)
         best = wait(window.best, Band.NOMINAL)
         if closes is None:
             return Timed(window, late, early, late, early, best)

@@ -29,17 +29,45 @@ class Staying(StrEnum):
     EARLIEST = "earliest finish"
 
 
+class Care(StrEnum):
+    """What goes over a film, by what it costs if that was not ready (definition 6)."""
+
+    COAT = "another coat"
+    WASH = "a wash"
+    DECAL = "decals"
+    CLEAR = "a clear coat"
+    TAPE = "tape"
+    LAST = "the last coat"
+    HARD = "a hard or strong coat"
+
+
+USUAL_LIKELY = (Care.COAT, Care.WASH, Care.DECAL, Care.CLEAR)
+"""What can be done over again: it need not wait for the slowest film that might be."""
+
 USUAL_ORDER = (Level.LATE, Level.FINISH, Level.STRETCHES, Level.SETUP, Level.MOVED)
 
 
 @dataclass(frozen=True, kw_only=True)
 class Preferences:
-    """In which order the levels of the cost count, each once; and what a plan may move."""
+    """What a person weighs, and how.
+
+    Attributes
+    ----------
+    order
+        In which order the levels of the cost count, each once.
+    staying
+        What a plan may move.
+    likely
+        What is planned as soon as the film below is likely ready; all else
+        once it surely is (definition 6).
+    """
 
     order: tuple[Level, ...] = USUAL_ORDER
     staying: Staying = Staying.CLOSE
+    likely: tuple[Care, ...] = USUAL_LIKELY
 
     def __post_init__(self) -> None:
+        all_different(self.likely, "likely", "")
         demand(
             sorted(self.order) == sorted(USUAL_ORDER),
             "order",

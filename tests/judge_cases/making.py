@@ -34,6 +34,7 @@ from planner.values.plan import (
 from planner.values.project import Project
 from planner.values.room import AirPoint, Location, Room
 from planner.values.step import Application, Minutes, Stage, Step, Tool
+from planner.values.wishes import Preferences
 
 MONDAY = date(2031, 3, 3)
 ALL = frozenset(range(1, 29))
@@ -151,6 +152,7 @@ def book(*steps: Step, coatings: tuple[Coating, ...] = (), **project: object) ->
         bench_time=BENCH_TIME,
         gear=GEAR,
         projects=(Project(name="batch", models=(cart,), **project),),  # type: ignore[arg-type]
+        preferences=Preferences(likely=()),  # to the minute of the late band
     )
 
 

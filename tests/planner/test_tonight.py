@@ -12,7 +12,7 @@ import pytest
 from small_book import BRUSH, CART, NOW, PROJECT, ZONE, at, key, small_book, small_plan
 
 from planner.cautions import cautions
-from planner.cure import Cure, Film
+from planner.cure import Band, Cure, Film
 from planner.tonight import BenchRow, WorkRow, run_sheet, swatch_of
 from planner.values.coating import Coating, Family, State
 from planner.values.moment import Interval
@@ -79,7 +79,7 @@ def test_a_film_is_drying_until_it_is_ready_for_the_next_coat() -> None:
     book = small_book()
     laid = NOW + 13
     film = Film(book.coating("grey primer"), 20.0, "bench", laid)
-    recoat = Cure(book.room, ZONE).ready_at(film, State.DRY_TO_RECOAT)
+    recoat = Cure(book.room, ZONE).ready_at(film, State.DRY_TO_RECOAT, Band.NOMINAL)  # likely
     assert recoat is not None
     sheet = run_sheet(book, small_plan(), laid)
     primer = next(one for one in sheet.drying_now if one.key == key("prime"))

@@ -10,6 +10,7 @@ from planner.values.coating import Effect, Family, Finish, Hiding, Preparation, 
 from planner.values.model import Material, Shape, Side
 from planner.values.room import Movement
 from planner.values.step import Role, Stage, Tool, Trait
+from planner.values.wishes import Care
 
 ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
     "stage": (Stage, Role),  # a varnish is told by its role
@@ -28,4 +29,5 @@ ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
     "material": (Material,),
     "shape": (Shape,),
     "movement": (Movement,),
+    "care": (Care,),
 }

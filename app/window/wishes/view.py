@@ -29,6 +29,7 @@ from app.window.labels import MessageLabel, NarrowCombo, text
 from app.window.palette import Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
+from app.window.wishes.care_boxes import CareBoxes
 from app.window.wishes.model import WishModel
 from app.window.wishes.trial import AskedWish, Trial
 from app.window.wishes.wish_wording import level_name
@@ -66,6 +67,7 @@ class WishesView(QScrollArea):
         self.pilots = QGridLayout()
         self.message = MessageLabel()
         self.order = QListWidget()
+        self.care = CareBoxes(session)
         self.up = self._button(self.tr("Counts &more"), partial(self._move, -1), "Alt+Up")
         self.down = self._button(self.tr("Counts &less"), partial(self._move, 1), "Alt+Down")
         self.usual = self._button(self.tr("&Usual order"), self._usual)
@@ -137,6 +139,16 @@ class WishesView(QScrollArea):
         self.order.currentRowChanged.connect(lambda _row: self._mark())
         column.addWidget(self.order)
         column.addLayout(_line(self.up, self.down, self.usual))
+        column.addWidget(text(self.tr("How sure a wait must be"), size=1.25, bold=True))
+        column.addWidget(
+            text(
+                self.tr(
+                    "What is ticked is planned once the film below is likely ready, for it can be "
+                    "done over again; all else once it surely is."
+                )
+            )
+        )
+        column.addWidget(self.care)
         column.addStretch(1)
         self.setWidget(holder)
         self.setWidgetResizable(True)
@@ -169,6 +181,7 @@ class WishesView(QScrollArea):
             self.table.setCurrentIndex(self.model.index(min(max(row, 0), len(found) - 1), 0))
         self._show_pilots()
         self._show_order(book.preferences.order)
+        self.care.show_likely(book.preferences.likely)
         self._mark()
 
     def _show_pilots(self) -> None:

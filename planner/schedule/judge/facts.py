@@ -7,6 +7,7 @@ from datetime import timedelta
 
 from planner.cure import Band
 from planner.passes import Pass
+from planner.schedule.judge.films import gate_band
 from planner.schedule.judge.premises import PassSpan
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
@@ -211,7 +212,9 @@ def _after_facts(ruling: Ruling, key: PassKey) -> Iterator[int]:
     for gate in ruling.premises.gates:
         before = ruling.case.spans.get(gate.before)
         if gate.after == key and before and before.fact:
-            opens = ruling.films.opens(ruling.films.laid(gate), gate.windows[0].opens, Band.LATE)
+            opens = ruling.films.opens(
+                ruling.films.laid(gate), gate.windows[0].opens, gate_band(gate)
+            )
             yield before.end if opens is None else opens
 
 

@@ -132,14 +132,15 @@ class Films:
 
     def look(
         self,
+        gate: PassGate,
         laid: GateStart,
         window: Window,
-        bound: Bound,
         span: PassSpan,
         prepared: list[Interval],
     ) -> WindowCheck:
         """Hold one window against where the later pass stands."""
-        opens = self.opens(laid, window.opens, Band.LATE)
+        bound = gate.closing
+        opens = self.opens(laid, window.opens, gate_band(gate))
         closes = self.closes(laid, window.closes, Band.EARLY)
         uncertain = closes is not None and (opens is None or opens >= closes)
         if uncertain:
@@ -172,7 +173,7 @@ class Films:
         """Hold every window of a gate against where its later pass stands."""
         span = self.case.spans[gate.after]
         prepared = self.case.preparations.get(gate.after, [])
-        return [self.look(laid, window, gate.closing, span, prepared) for window in gate.windows]
+        return [self.look(gate, laid, window, span, prepared) for window in gate.windows]
 
     # -- films ------------------------------------------------------------
 
@@ -288,6 +289,11 @@ class Films:
                 coat = JudgedCoat(key, place, start, absorbed, film, dry)
                 found[key.project, key.model, place.partition("/")[0]].append(coat)
         return found
+
+
+def gate_band(gate: PassGate) -> Band:
+    """Return the end of the band at which a gate opens (definition 6)."""
+    return Band.NOMINAL if gate.likely else Band.LATE
 
 
 def _pooled(film: Film, gate: PassGate) -> Film:

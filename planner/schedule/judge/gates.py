@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from planner.cure import Band
 from planner.graph.gates import PassGate
-from planner.schedule.judge.films import GateStart, WindowCheck
+from planner.schedule.judge.films import GateStart, WindowCheck, gate_band
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
 from planner.values.coating import State
@@ -68,7 +68,7 @@ def stays(ruling: Ruling) -> Iterator[Violation]:
                 laid = ruling.films.laid(gate)
                 if laid.film and laid.film.location == dries_in[one.key]:
                     continue  # it melted into a coat that dries there
-                opens = ruling.films.opens(laid, gate.windows[0].opens, Band.LATE)
+                opens = ruling.films.opens(laid, gate.windows[0].opens, gate_band(gate))
                 if opens is None or opens > span.start:
                     yield Violation(
                         10,
@@ -140,7 +140,7 @@ def _own_definition(ruling: Ruling, gate: PassGate) -> int | None:
 def _opens_from_start(ruling: Ruling, gate: PassGate, laid: GateStart) -> bool:
     film = replace(laid.film, laid=laid.start) if laid.film else None
     shifted = replace(laid, film=film, end=laid.start)
-    opens = ruling.films.opens(shifted, gate.windows[0].opens, Band.LATE)
+    opens = ruling.films.opens(shifted, gate.windows[0].opens, gate_band(gate))
     return opens is not None and opens <= ruling.case.spans[gate.after].start
 
 

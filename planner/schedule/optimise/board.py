@@ -199,7 +199,8 @@ class Board:
         if self.problem.gates[gate].place == "" or not mark.of_film:
             return end + (mark.minutes or 0) + window.preparation_minutes
         film = self.problem.film_of(gate, end)
-        band = Band.LATE if window.closes is None else Band.NOMINAL
+        surely = window.closes is None and not self.problem.gates[gate].likely
+        band = Band.LATE if surely else Band.NOMINAL
         opens = self.problem.cure.opens_at(film, mark, band)
         return FOREVER if opens is None else opens + window.preparation_minutes
 
