@@ -1828,14 +1828,6 @@
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
   </message>
-  <message>
-   <source>Bench books ({pattern});;All files (*)</source>
-   <translation>Werkbücher ({pattern});;Alle Dateien (*)</translation>
-  </message>
-  <message>
-   <source>{path} cannot be read ({why})</source>
-   <translation>{path} lässt sich nicht lesen ({why})</translation>
-  </message>
  </context>
  <context>
   <name>FilterBar</name>
@@ -4187,10 +4179,6 @@ in {length}</translation>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
   </message>
-  <message>
-   <source>The book {why}; “{name}” waits.</source>
-   <translation>Das Buch {why}; „{name}“ wartet.</translation>
-  </message>
  </context>
  <context>
   <name>SetUpLine</name>
@@ -5526,6 +5514,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Was zählt, das Wichtigste zuerst</translation>
   </message>
   <message>
+   <source>How sure a wait must be</source>
+   <translation>Wie sicher eine Wartezeit sein muss</translation>
+  </message>
+  <message>
+   <source>What is ticked is planned once the film below is likely ready, for it can be done over again; all else once it surely is.</source>
+   <translation>Was angekreuzt ist, wird geplant, sobald der Film darunter wahrscheinlich so weit ist, denn es lässt sich wiederholen; alles andere erst, wenn er es sicher ist.</translation>
+  </message>
+  <message>
    <source>First of {project}</source>
    <translation>Zuerst von {project}</translation>
   </message>
@@ -5536,14 +5532,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{number}. {what}</source>
    <translation>{number}. {what}</translation>
-  </message>
-  <message>
-   <source>How sure a wait must be</source>
-   <translation>Wie sicher eine Wartezeit sein muss</translation>
-  </message>
-  <message>
-   <source>What is ticked is planned once the film below is likely ready, for it can be done over again; all else once it surely is.</source>
-   <translation>Was angekreuzt ist, wird geplant, sobald der Film darunter wahrscheinlich so weit ist, denn es lässt sich wiederholen; alles andere erst, wenn er es sicher ist.</translation>
   </message>
  </context>
  <context>
@@ -11122,6 +11110,14 @@ Quelle: {source}</translation>
    <translation>{project}: alle Modelle zusammen</translation>
   </message>
   <message>
+   <source>{work}: once likely ready</source>
+   <translation>{work}: sobald wahrscheinlich bereit</translation>
+  </message>
+  <message>
+   <source>{work}: once surely ready</source>
+   <translation>{work}: erst wenn sicher bereit</translation>
+  </message>
+  <message>
    <source>what counts: {word} first</source>
    <translation>was zählt: {word} zuerst</translation>
   </message>
@@ -12140,22 +12136,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>{project}: {pilot} first</source>
-   <translation>{project}: {pilot} zuerst</translation>
-  </message>
-  <message>
-   <source>{project}: no vehicle first</source>
-   <translation>{project}: kein Fahrzeug zuerst</translation>
-  </message>
-  <message>
-   <source>{work}: once likely ready</source>
-   <translation>{work}: sobald wahrscheinlich bereit</translation>
-  </message>
-  <message>
-   <source>{work}: once surely ready</source>
-   <translation>{work}: erst wenn sicher bereit</translation>
   </message>
  </context>
  <context>
