@@ -8,6 +8,8 @@ import pytest
 from drawn_examples import drawn
 from hypothesis import HealthCheck, given
 from hypothesis import strategies as st
+from judge_cases import making
+from judge_cases.alone import bath
 from strategies import NOW_MINUTE, books
 
 from planner.bench import BenchCalendar
@@ -20,6 +22,7 @@ from planner.values.coating import Mark, Preparation, State, Window
 from planner.values.moment import Interval, zone_named
 from planner.values.plan import Placement, Plan
 from planner.values.room import AirPoint, Location
+from planner.values.step import Step
 
 SPOILT = frozenset(range(1, 25))  # what a plan does, not what it says of itself
 
@@ -118,17 +121,31 @@ def test_what_is_moved_into_the_way_is_refused(book, data):
             assert found
 
 
+@pytest.mark.parametrize(("links", "broken"), [("18:05-18:15", set()), ("18:04-18:14", {13})])
+def test_hands_that_are_free_again_are_read_as_the_judge_reads_them(links, broken):
+    """Found by a random run: a bath of 40 minutes keeps hands for its first five."""
+    of = making.book(bath(), making.paint("links", "tracks"))
+    laid = making.plan(of, making.do("bath", "18:00-18:40"), making.do("links", links))
+    assert set(judge(of, laid, rules=SPOILT).definitions) == broken
+    for placed in laid.placements:
+        assert set(_broken(of, laid, placed)) == broken
+
+
 def _broken(book: Book, plan: Plan, moved: Placement):
     """Yield the definitions that a moved placement breaks for sure, read off the plan."""
     if moved.start < plan.now:
         yield 23
     calendar = BenchCalendar(book.bench_time)
-    for piece in moved.pieces:
+    steps = {pass_.key: pass_.step for pass_ in expand_all(book)}
+    for piece in _at_hand(steps[moved.key], moved):
         inside = calendar.stretches(piece.start, piece.end)
         if len(inside) != 1 or not piece.within(inside[0].interval):
             yield 12
         others = [
-            p for placement in plan.placements if placement is not moved for p in placement.pieces
+            piece
+            for placement in plan.placements
+            if placement is not moved
+            for piece in _at_hand(steps[placement.key], placement)
         ]
         planned = [*others, *(work.interval for work in plan.bench)]
         if any(piece.overlaps(other) and other.start >= plan.now for other in planned):
@@ -136,6 +153,14 @@ def _broken(book: Book, plan: Plan, moved: Placement):
     for other in _below(book, plan, moved):
         if len(other.pieces) == 1 and moved.start < other.end:
             yield 3
+
+
+def _at_hand(step: Step, placed: Placement) -> tuple[Interval, ...]:
+    """Return when a pass keeps hands: definition 13, five minutes of what goes on alone."""
+    if not step.goes_alone:
+        return placed.pieces
+    (whole,) = placed.pieces
+    return (Interval(whole.start, min(whole.end, whole.start + 5)),)
 
 
 def _below(book: Book, plan: Plan, moved: Placement) -> list[Placement]:
