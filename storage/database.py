@@ -100,10 +100,16 @@ def transaction(engine: Engine, path: Path, *, writes: bool = False) -> Iterator
             yield connection
             connection.exec_driver_sql("COMMIT")
         except BaseException:
-            raw: Any = connection.connection.driver_connection
-            if raw.in_transaction:  # some errors have rolled it back already
-                connection.exec_driver_sql("ROLLBACK")
+            _roll_back(connection)
             raise
+
+
+def _roll_back(connection: Connection) -> None:
+    """End a transaction that went wrong; some errors have ended it already."""
+    if not connection.invalidated:  # as by Ctrl-C in a statement: it was closed, and so rolled back
+        raw: Any = connection.connection.driver_connection
+        if raw.in_transaction:
+            raw.rollback()
 
 
 def create_at(path: Path) -> Engine:
@@ -164,12 +170,11 @@ def migrate(engine: Engine, target: str, *, upgrade: Path | None = None) -> None
                 _finish(connection, target, upgrade)
             connection.exec_driver_sql("COMMIT")
         except BaseException:
-            raw: Any = connection.connection.driver_connection
-            if raw.in_transaction:
-                connection.exec_driver_sql("ROLLBACK")
+            _roll_back(connection)
             raise
         finally:
-            connection.exec_driver_sql("PRAGMA foreign_keys = ON")
+            if not connection.invalidated:
+                connection.exec_driver_sql("PRAGMA foreign_keys = ON")
 
 
 def _finish(connection: Connection, target: str, upgrade: Path | None) -> None:

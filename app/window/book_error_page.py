@@ -40,6 +40,8 @@ class NoBook(QWidget):
         column.addWidget(text(self.tr("No book is open"), size=1.9, bold=True))
         column.addWidget(self.why)
         self._offers = QVBoxLayout()
+        self.left = MessageLabel()
+        column.addWidget(self.left)
         column.addLayout(self._offers)
         column.addLayout(line)
         column.addStretch(1)
@@ -61,7 +63,8 @@ class NoBook(QWidget):
         offers = self._session.offers
         for path, copy, said in offers:
             self._offer(translated(said), partial(self._session.rescue, path, copy))
-        if self._session.damaged is not None:
+        self.left.say(translated(self._session.readable))
+        if self._session.damaged is not None and self._session.readable:
             self._offer(
                 self.tr("Save what can still be read of it…"),
                 partial(self._files.save_readable, self._session.damaged),

@@ -43,6 +43,7 @@ class _Reading:
         self.refusal = ""
         self.offers: Offers = ()
         self.damaged: Path | None = None
+        self.readable = ""
 
     def run(self) -> None:
         """Open it, and send word."""
@@ -56,7 +57,7 @@ class _Reading:
             )
         except Refused as problem:
             self.refusal = str(problem)
-            self.offers, self.damaged = _instead(problem)
+            self.offers, self.damaged, self.readable = _instead(problem)
         except Exception:
             # A fault of the program must not leave the window waiting.
             log.exception("opening failed")
@@ -71,11 +72,13 @@ class _Reading:
                 self._done.uncopied.emit(str(uncopied))
 
 
-def _instead(problem: Refused) -> tuple[Offers, Path | None]:
-    """Return what can be opened in place of a damaged book, and which book that is."""
-    from app.service.book_copies import damaged_by, offers_for  # noqa: PLC0415 - as above
+def _instead(problem: Refused) -> tuple[Offers, Path | None, str]:
+    """Return what can be opened in place of a damaged book, which that is, and what is left."""
+    from app.service.book_copies import damaged_by, offers_for, readable  # noqa: PLC0415 - as above
 
-    return offers_for(problem), damaged_by(problem)
+    damaged = damaged_by(problem)
+    left = readable(damaged) if damaged is not None else None
+    return offers_for(problem), damaged, left[1] if left else ""
 
 
 class BookOpening(QObject):
@@ -103,6 +106,7 @@ class BookOpening(QObject):
         self._done.uncopied.connect(self._tell)
         self._awaited: _Reading | None = None
         self.damaged: Path | None = None
+        self.readable = ""
         self.offers: Offers = ()  # for the book that was refused last
         self._dropped: list[_Reading] = []
         self._again = QTimer(self)
@@ -145,16 +149,17 @@ class BookOpening(QObject):
             self._again.start()
             return
         self._awaited = None
-        self.offers, self.damaged = (), None
+        self.offers, self.damaged, self.readable = (), None, ""
         if reading.store is not None:
             self.opened.emit(reading.store)
         else:
             self.offers, self.damaged = reading.offers, reading.damaged
+            self.readable = reading.readable
             self.refused.emit(reading.refusal)
 
     def refuse(self, problem: Refused) -> None:
         """Tell that a book cannot be opened, and keep what can be opened in its place."""
-        self.offers, self.damaged = _instead(problem)
+        self.offers, self.damaged, self.readable = _instead(problem)
         self.refused.emit(str(problem))
 
     def _tell(self, why: str) -> None:

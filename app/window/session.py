@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
-from app.service import books
+from app.service import books, network_folder
 from app.service.clock import current_minute
 from app.service.edits import Edit
 from app.window import step_naming, words
@@ -102,6 +102,8 @@ class Session(KeptBook):
             self.troubled.emit(
                 self.tr("This book is open elsewhere as well ({who}).").format(who=store.other_user)
             )
+        if (far := network_folder.warning(store.path)) is not None:
+            self.troubled.emit(translated(far))
         if store.read_only:
             told = self.tr("This book can only be read here: {why}.")
             self.troubled.emit(told.format(why=translated(store.read_only)))
@@ -116,6 +118,11 @@ class Session(KeptBook):
     def damaged(self) -> Path | None:
         """The damaged book that was refused last; None for any other refusal."""
         return self._opening.damaged
+
+    @property
+    def readable(self) -> str:
+        """What can still be read of that damaged book, in words; "" for nothing."""
+        return self._opening.readable
 
     def rescue(self, path: Path, copy: Path) -> None:
         """Put a copy in the place of a damaged book, which is set aside, and open it."""

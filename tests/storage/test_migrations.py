@@ -1,5 +1,6 @@
 """Old books open after every upgrade; newer ones are refused."""
 
+import itertools
 import sqlite3
 from contextlib import closing
 from dataclasses import replace
@@ -11,8 +12,9 @@ from alembic.autogenerate import compare_metadata
 from alembic.config import Config
 from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
+from sqlalchemy import event
 
-from storage import database
+from storage import database, opening
 from storage.backups import Reason, copies
 from storage.bench_book import BenchBook, BookTrouble, Kind
 from storage.exchange import load
@@ -137,3 +139,71 @@ def test_an_upgrade_keeps_the_book_and_a_copy_of_the_old_file(book_path, demo_bo
     with closing(sqlite3.connect(aside.path)) as raw:
         old = SCRIPTS.get_current_head()
         assert raw.execute("SELECT version_num FROM alembic_version").fetchone() == (old,)
+
+
+def old_book(path, version="0001"):
+    """Make a book of an old version; return what it holds."""
+    old = next(one for one in OLD if one.stem == version)
+    with closing(sqlite3.connect(path)) as raw:
+        raw.executescript(old.read_text("utf-8"))
+        raw.execute(f"PRAGMA application_id = {database.APPLICATION_ID}")
+    return load(old.with_suffix(".json").read_bytes()).book
+
+
+@pytest.mark.parametrize("at", [1, 5, 20, 60, 110, 150])
+def test_a_migration_that_dies_at_a_statement_leaves_the_old_book(tmp_path, monkeypatch, at):
+    path = tmp_path / "bench"
+    expected = old_book(path)
+    before = tables_of(path)
+    really = database.migrate
+
+    def dying(engine, target, *, upgrade=None):
+        done = itertools.count(1)
+
+        def die(*_given):
+            if next(done) == at:
+                raise KeyboardInterrupt
+
+        event.listen(engine, "before_cursor_execute", die)
+        really(engine, target, upgrade=upgrade)
+
+    monkeypatch.setattr(opening, "migrate", dying)
+    with pytest.raises(KeyboardInterrupt):
+        BenchBook.open(path)
+    assert tables_of(path) == before
+    monkeypatch.undo()
+    with BenchBook.open(path) as bench:
+        assert bench.book() == expected
+
+
+def test_an_old_book_on_a_full_disk_is_read_as_it_is(tmp_path, monkeypatch):
+    """There is no room for the copy before the upgrade: it is brought up to date in memory."""
+    path = tmp_path / "bench"
+    expected = old_book(path)
+    content = path.read_bytes()
+
+    def full(*_given):
+        raise BookTrouble(str(path), "cannot be written: the disk is full; nothing was changed")
+
+    monkeypatch.setattr(opening, "keep", full)
+    with BenchBook.open(path) as bench:
+        assert bench.book() == expected
+        assert "the disk is full" in bench.read_only
+        with pytest.raises(BookTrouble, match="read only"):
+            bench.apply(
+                "edit", expected.__class__(room=expected.room, bench_time=expected.bench_time)
+            )
+    assert path.read_bytes() == content
+
+
+@pytest.mark.parametrize("version", ["0001", "0005"])
+def test_an_old_book_that_may_not_be_written_is_read(tmp_path, monkeypatch, version):
+    path = tmp_path / "bench"
+    expected = old_book(path, version)
+    content = path.read_bytes()
+    monkeypatch.setattr(opening, "may_write", lambda _path: False)
+    with BenchBook.open(path) as bench:
+        assert bench.book() == expected
+        assert bench.read_only
+    assert path.read_bytes() == content
+    assert [one.name for one in tmp_path.iterdir() if one.name.startswith("bench")] == ["bench"]

@@ -12137,6 +12137,10 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
+  <message>
+   <source>This book lies in a network folder ({kind}): have it open on one machine at a time, for not every network keeps two from writing at once.</source>
+   <translation>Dieses Buch liegt in einem Netzwerkordner ({kind}): immer nur auf einem Rechner öffnen, denn nicht jedes Netz hält zwei davon ab, gleichzeitig zu schreiben.</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
