@@ -6,6 +6,7 @@ import gc
 import importlib
 import logging
 import os
+import signal
 import sys
 from collections.abc import Sequence
 from contextlib import suppress
@@ -67,6 +68,11 @@ def _came_forward(book: Path, exchange: Path | None) -> bool:
     return True
 
 
+def _ended_from_outside(number: int, _frame: object) -> None:
+    """Come to an end in order, so that no folder of the moment stays behind."""
+    raise SystemExit(128 + number)
+
+
 def _unforeseen(problem: Exception) -> int:
     """Tell of a fault of the program in one line, and where the report of it lies."""
     from app.service import program_log  # noqa: PLC0415 - mostly there is none
@@ -82,6 +88,9 @@ def main(argv: Sequence[str] | None = None) -> int:
     # A start makes a hundred thousand things that stay, and hardly a circle of them: looking
     # for circles every 700 things, as Python does, takes a tenth of it.
     gc.set_threshold(GARBAGE_THINGS)
+    for name in ("SIGTERM", "SIGHUP"):  # a window handles them in its own way
+        with suppress(AttributeError, ValueError):  # not on Windows; not beside the main thread
+            signal.signal(getattr(signal, name), _ended_from_outside)
     try:
         status = command_line(argv, open_window=open_window)
     except Exception as problem:

@@ -5,6 +5,7 @@ They lie in a folder beside the book.  Each is a bench book itself.
 
 from __future__ import annotations
 
+import os
 import re
 import sqlite3
 from collections.abc import Callable, Hashable, Iterable
@@ -67,7 +68,8 @@ class Difference:
 
 
 def folder_of(book: Path) -> Path:
-    """Return the folder in which the copies of a book lie."""
+    """Return the folder in which the copies of a book lie: beside the book, not a link."""
+    book = Path(os.path.realpath(book))
     return book.with_name(f"{book.name}.backups")
 
 

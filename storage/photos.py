@@ -7,6 +7,7 @@ so that it outlasts its original, and the same one is kept once.
 from __future__ import annotations
 
 import hashlib
+import os
 import re
 from collections.abc import Callable
 from pathlib import Path
@@ -32,7 +33,8 @@ _KINDS: tuple[tuple[str, Callable[[bytes], bool]], ...] = (
 
 
 def folder_of(book: Path) -> Path:
-    """Return the folder in which a bench book keeps its photos."""
+    """Return the folder in which a bench book keeps its photos: beside the book, not a link."""
+    book = Path(os.path.realpath(book))
     return book.with_name(f"{book.name}.photos")
 
 

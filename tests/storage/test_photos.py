@@ -95,3 +95,14 @@ def test_a_missing_photo_of_a_sample_card_is_named(demo_book: Book, tmp_path: Pa
     )
     with_cards = replace(demo_book, supplies=replace(demo_book.supplies, cards=cards))
     assert photos.missing(book, with_cards) == (lost,)
+
+
+def test_photos_of_a_book_behind_a_link_lie_beside_the_book(tmp_path):
+    real = tmp_path / "there" / "bench.tackfree"
+    real.parent.mkdir()
+    real.touch()
+    link = tmp_path / "link.tackfree"
+    link.symlink_to(real)
+    assert (
+        photos.folder_of(link) == photos.folder_of(real) == real.with_name("bench.tackfree.photos")
+    )
