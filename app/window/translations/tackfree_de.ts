@@ -10650,6 +10650,10 @@ Quelle: {source}</translation>
    <translation>{at:%a} {at.day}. {at:%b}</translation>
   </message>
   <message>
+   <source>This book lies in a network folder ({kind}): have it open on one machine at a time, for not every network keeps two from writing at once.</source>
+   <translation>Dieses Buch liegt in einem Netzwerkordner ({kind}): immer nur auf einem Rechner öffnen, denn nicht jedes Netz hält zwei davon ab, gleichzeitig zu schreiben.</translation>
+  </message>
+  <message>
    <source>the logbook has no minutes of "{stage}" by {tool} yet</source>
    <translation>das Logbuch hat noch keine Minuten von „{stage}“ mit: {tool}</translation>
   </message>
@@ -12136,10 +12140,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>This book lies in a network folder ({kind}): have it open on one machine at a time, for not every network keeps two from writing at once.</source>
-   <translation>Dieses Buch liegt in einem Netzwerkordner ({kind}): immer nur auf einem Rechner öffnen, denn nicht jedes Netz hält zwei davon ab, gleichzeitig zu schreiben.</translation>
   </message>
  </context>
  <context>
