@@ -31,9 +31,9 @@ from app.window.forms.controls import (
     day_of,
     hours_of,
     set_day,
-    time_edit,
     tool,
 )
+from app.window.forms.moment_fields import ClockField
 from app.window.labels import MessageLabel, text
 from app.window.session import Session
 from planner.values.bench_time import Extra, Recurring
@@ -48,8 +48,8 @@ class RuleLine(QWidget):
     def __init__(self, rule: Recurring, change: Callable[[Recurring | None], None]) -> None:
         super().__init__()
         self._rule, self._change = rule, change
-        self.start = time_edit(rule.start, self.tr("Bench time begins"))
-        self.end = time_edit(rule.end, self.tr("Bench time ends"))
+        self.start = ClockField(rule.start, self.tr("Bench time begins"))
+        self.end = ClockField(rule.end, self.tr("Bench time ends"))
         self.message = MessageLabel()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 4)
@@ -71,7 +71,7 @@ class RuleLine(QWidget):
         column.addLayout(hours)
         column.addWidget(self.message)
         for edit in (self.start, self.end):
-            edit.timeChanged.connect(self._apply)
+            edit.clock_changed.connect(self._apply)
 
     def _apply(self) -> None:
         rule = self._rule.rule
@@ -114,8 +114,8 @@ class EveningsPanel(QWidget):
         self.skip = QPushButton(self.tr("Skip"))
         self.skip.clicked.connect(self._skip)
         self.extra_day = date_edit(self.tr("Day of the extra stretch"))
-        self.extra_start = time_edit("10:00", self.tr("Extra stretch begins"))
-        self.extra_end = time_edit("12:00", self.tr("Extra stretch ends"))
+        self.extra_start = ClockField("10:00", self.tr("Extra stretch begins"))
+        self.extra_end = ClockField("12:00", self.tr("Extra stretch ends"))
         self.people = QSpinBox()
         self.people.setRange(1, 2)
         self.people.setAccessibleName(self.tr("People at the extra stretch"))

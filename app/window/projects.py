@@ -19,7 +19,6 @@ from PySide6.QtCore import (
 )
 from PySide6.QtWidgets import (
     QCheckBox,
-    QDateEdit,
     QFormLayout,
     QListView,
     QSpinBox,
@@ -31,6 +30,7 @@ from PySide6.QtWidgets import (
 
 from app.service import edits
 from app.window import words
+from app.window.forms.moment_fields import DateField
 from app.window.labels import MessageLabel, field_label, text
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
@@ -148,11 +148,7 @@ class ProjectPanel(QWidget):
         self.view.setAccessibleName(self.tr("Projects; the check mark says which are planned"))
         self.view.selectionModel().currentChanged.connect(self._show_chosen)
         self.dated = QCheckBox(self.tr("Finish &by"))
-        self.date = QDateEdit()
-        self.date.setCalendarPopup(True)
-        self.date.setDisplayFormat(words.date_form())
-        self.date.setAccessibleName(self.tr("Date of the project"))
-        self.date.setKeyboardTracking(False)
+        self.date = DateField(self.tr("Date of the project"))
         self.date.setDate(QDate.currentDate().addDays(28))
         self.weight = QSpinBox()
         self.weight.setRange(1, 1000)
@@ -171,7 +167,7 @@ class ProjectPanel(QWidget):
         form.addRow(self.message)
         self.form.setEnabled(False)
         self.dated.toggled.connect(self._set_date)
-        self.date.dateChanged.connect(self._set_date)
+        self.date.day_changed.connect(self._set_date)
         self.weight.valueChanged.connect(self._set_weight)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)

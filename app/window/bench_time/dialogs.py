@@ -19,10 +19,10 @@ from app.window.forms.controls import (
     day_of,
     hours_of,
     set_day,
-    time_edit,
     whole,
 )
 from app.window.forms.form import FormDialog, keep
+from app.window.forms.moment_fields import ClockField
 from app.window.labels import text
 from app.window.session import Session
 from planner.values.bench_time import Extra, Recurring
@@ -60,7 +60,7 @@ class RuleDialog(FormDialog):
             form.put(text(self.tr("By the rule {rule}").format(rule=self._rule.rule)))
         else:
             form.add("rule", self.tr("&On"), self.days)
-        self.start, self.end = time_edit(self._rule.start), time_edit(self._rule.end)
+        self.start, self.end = ClockField(self._rule.start), ClockField(self._rule.end)
         self.since = date_edit()
         set_day(self.since, self._rule.since)
         self.people = whole(self._rule.people, 1, 2)
@@ -107,7 +107,7 @@ class AwayDialog(FormDialog):
         form.add("first", self.tr("&First day"), self.first)
         form.add("last", self.tr("&Last day"), self.last)
         form.put(text(self.tr("Extra stretches on these days stay.")))
-        self.first.dateChanged.connect(self._follow)
+        self.first.day_changed.connect(self._follow)
         self.fit(360)
 
     def _follow(self) -> None:
@@ -130,7 +130,7 @@ class ExtraDialog(FormDialog):
         end = old.end.astimezone(zone) if old else datetime.combine(day, time(12), zone)
         self.day = date_edit()
         set_day(self.day, start.date())
-        self.start, self.end = time_edit(f"{start:%H:%M}"), time_edit(f"{end:%H:%M}")
+        self.start, self.end = ClockField(f"{start:%H:%M}"), ClockField(f"{end:%H:%M}")
         self.people = whole(old.people if old else 1, 1, 2)
         form = self.page("")
         form.add("day", self.tr("&Day"), self.day)

@@ -5,65 +5,50 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterable
 from datetime import date, time
 
-from PySide6.QtCore import QDate, QLocale, QSignalBlocker, Qt, QTime, Signal
+from PySide6.QtCore import QDate, QLocale, QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QDateEdit,
     QDoubleSpinBox,
     QHBoxLayout,
     QLineEdit,
     QSizePolicy,
     QSpinBox,
-    QTimeEdit,
     QToolButton,
     QWidget,
 )
 
-from app.window import words
+from app.window.forms.moment_fields import HOURS, ClockField, DateField
 from app.window.labels import NarrowCombo
 
-HOURS = "HH:mm"
 UNSET = QDate(2000, 1, 1)  # a date that nobody has chosen yet
 
 
-def time_edit(clock: str, name: str = "") -> QTimeEdit:
-    """Return a control for a wall-clock time such as "19:30"."""
-    edit = QTimeEdit(QTime.fromString(clock, HOURS))
-    edit.setDisplayFormat(HOURS)
-    edit.setKeyboardTracking(False)
-    edit.setAccessibleName(name)
-    return edit
-
-
-def clock_of(edit: QTimeEdit) -> time:
+def clock_of(edit: ClockField) -> time:
     """Return the time that a control shows."""
     return time.fromisoformat(hours_of(edit))
 
 
-def hours_of(edit: QTimeEdit) -> str:
+def hours_of(edit: ClockField) -> str:
     """Return the time that a control shows as the values write it, "19:30"."""
     return edit.time().toString(HOURS)
 
 
-def date_edit(name: str = "") -> QDateEdit:
+def date_edit(name: str = "") -> DateField:
     """Return a control for a date, not set yet."""
-    edit = QDateEdit()
-    edit.setCalendarPopup(True)
-    edit.setDisplayFormat(words.date_form())
-    edit.setAccessibleName(name)
+    edit = DateField(name)
     set_day(edit, date(UNSET.year(), UNSET.month(), UNSET.day()))
     return edit
 
 
-def set_day(edit: QDateEdit, day: date) -> None:
+def set_day(edit: DateField, day: date) -> None:
     """Show a date without telling anybody."""
     blocked = QSignalBlocker(edit)
     edit.setDate(QDate(day.year, day.month, day.day))
     blocked.unblock()
 
 
-def day_of(edit: QDateEdit) -> date:
+def day_of(edit: DateField) -> date:
     """Return the date that a control shows."""
     read = edit.date()
     return date(read.year(), read.month(), read.day())

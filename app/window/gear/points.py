@@ -11,14 +11,14 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QPushButton,
     QSizePolicy,
-    QTimeEdit,
     QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
 from app.window import words
-from app.window.forms.controls import hours_of, number, time_edit, tool
+from app.window.forms.controls import hours_of, number, tool
+from app.window.forms.moment_fields import ClockField
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from planner.values.room import COLDEST_C, HOTTEST_C, AirPoint
@@ -99,7 +99,7 @@ class PointRow:
 
     def __init__(self, point: AirPoint, drop: Callable[[PointRow], None]) -> None:
         tr = words.tr
-        self.at: QTimeEdit = time_edit(point.at, tr("Time of day"))
+        self.at = ClockField(point.at, tr("Time of day"))
         self.warm: QDoubleSpinBox = number(
             point.temperature_c, COLDEST_C, HOTTEST_C, decimals=1, suffix=tr(" °C"), step=0.5
         )
@@ -167,7 +167,7 @@ class PointsEditor(QWidget):
         at = self._grid.rowCount()
         for column, widget in enumerate(row.widgets):
             self._grid.addWidget(widget, at, column)
-        row.at.timeChanged.connect(self._tell)
+        row.at.clock_changed.connect(self._tell)
         for box in (row.warm, row.damp):
             box.valueChanged.connect(self._tell)
         self.rows.append(row)

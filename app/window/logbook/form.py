@@ -9,7 +9,6 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import QDate, QDateTime, Qt, QTime, Signal
 from PySide6.QtWidgets import (
     QCheckBox,
-    QDateTimeEdit,
     QDoubleSpinBox,
     QFormLayout,
     QHBoxLayout,
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
+from app.window.forms.moment_fields import MomentField
 from app.window.labels import MessageLabel, NarrowCombo, field_label, text
 from app.window.logbook.lines import LogbookLine
 from app.window.logbook.table import what
@@ -231,11 +231,8 @@ def _coatings(line: LogbookLine, book: Book) -> list[str]:
     return list(dict.fromkeys(names))
 
 
-def _moment() -> QDateTimeEdit:
-    edit = QDateTimeEdit()
-    edit.setDisplayFormat(words.tr("ddd d MMM yy HH:mm"))
-    edit.setCalendarPopup(True)
-    return edit
+def _moment() -> MomentField:
+    return MomentField(words.tr("ddd d MMM yy HH:mm"))
 
 
 def _gauge(least: float, most: float, suffix: str, unread: str) -> QDoubleSpinBox:
@@ -247,7 +244,7 @@ def _gauge(least: float, most: float, suffix: str, unread: str) -> QDoubleSpinBo
     return spin
 
 
-def _set(edit: QDateTimeEdit, moment: datetime, zone: ZoneInfo) -> None:
+def _set(edit: MomentField, moment: datetime, zone: ZoneInfo) -> None:
     local = moment.astimezone(zone)
     edit.setDateTime(
         QDateTime(
@@ -256,7 +253,7 @@ def _set(edit: QDateTimeEdit, moment: datetime, zone: ZoneInfo) -> None:
     )
 
 
-def _read(edit: QDateTimeEdit, old: datetime, zone: ZoneInfo) -> datetime:
+def _read(edit: MomentField, old: datetime, zone: ZoneInfo) -> datetime:
     """Return the moment shown; ``old`` where that shows the same, so that it stays exact."""
     date_, time_ = edit.date(), edit.time()
     shown = datetime(  # noqa: DTZ001 - the zone comes next

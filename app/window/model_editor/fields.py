@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QCheckBox,
     QComboBox,
-    QDateEdit,
     QDoubleSpinBox,
     QFormLayout,
     QHBoxLayout,
@@ -26,6 +25,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.service.edits import Edit
+from app.window.forms.moment_fields import DateField
 from app.window.labels import MessageLabel, text
 from app.window.tab_order import move_focus
 from planner.values.book import Book
@@ -263,7 +263,7 @@ def put(field: QWidget, value: Any) -> None:
             field.setCursorPosition(0)
     elif isinstance(field, QCheckBox):
         field.setChecked(value)
-    elif isinstance(field, QDateEdit):
+    elif isinstance(field, DateField):
         field.setDate(QDate(value.year, value.month, value.day))
     else:
         field.setValue(value)  # type: ignore[attr-defined]

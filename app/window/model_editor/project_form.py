@@ -7,13 +7,13 @@ from datetime import date
 
 from PySide6.QtCore import QDate, Signal
 from PySide6.QtGui import QFocusEvent
-from PySide6.QtWidgets import QCheckBox, QDateEdit, QPlainTextEdit
+from PySide6.QtWidgets import QCheckBox, QPlainTextEdit
 
 from app.service import edits as usual
 from app.service import wishes
 from app.service.build_edits import models, names
 from app.service.build_edits.advice import MOST_AT_ONCE
-from app.window import words
+from app.window.forms.moment_fields import DateField
 from app.window.labels import text
 from app.window.model_editor.fields import (
     EditorForm,
@@ -52,25 +52,22 @@ class Note(QPlainTextEdit):
         self.left.emit()
 
 
-def dated(changed: Callable[[], object]) -> tuple[QCheckBox, QDateEdit]:
+def dated(changed: Callable[[], object]) -> tuple[QCheckBox, DateField]:
     """Return a box and the date that it switches on."""
-    field = QDateEdit()
-    field.setCalendarPopup(True)
-    field.setDisplayFormat(words.date_form())
-    field.setKeyboardTracking(False)
+    field = DateField()
     field.setDate(QDate.currentDate().addDays(28))
-    field.dateChanged.connect(lambda _date: changed())
+    field.day_changed.connect(lambda _date: changed())
     calm(field)
     return tick("", changed), field
 
 
-def date_of(box: QCheckBox, field: QDateEdit) -> date | None:
+def date_of(box: QCheckBox, field: DateField) -> date | None:
     """Return the date if its box is ticked."""
     read = field.date()
     return date(read.year(), read.month(), read.day()) if box.isChecked() else None
 
 
-def put_date(box: QCheckBox, field: QDateEdit, value: date | None) -> None:
+def put_date(box: QCheckBox, field: DateField, value: date | None) -> None:
     """Show a date, or none."""
     put(box, value is not None)
     field.setEnabled(value is not None)

@@ -6,7 +6,6 @@ from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QDate, QDateTime, QSignalBlocker, Qt, QTime
 from PySide6.QtWidgets import (
-    QDateTimeEdit,
     QHBoxLayout,
     QSplitter,
     QTableView,
@@ -16,6 +15,7 @@ from PySide6.QtWidgets import (
 
 from app.window import words
 from app.window.forms.column_stretch import Breadth
+from app.window.forms.moment_fields import MomentField
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
 from app.window.plan_snapshot import PlanSnapshot
@@ -37,10 +37,7 @@ class RoomView(QWidget):
         self._colours: Colours | None = None
         self._told: tuple[object, ...] = ()
         self.location = NarrowCombo()
-        self.laid = QDateTimeEdit()
-        self.laid.setDisplayFormat(words.tr("ddd d MMM HH:mm"))
-        self.laid.setCalendarPopup(True)
-        self.laid.setKeyboardTracking(False)
+        self.laid = MomentField(words.tr("ddd d MMM HH:mm"))
         self.air_line = text("")
         self.margin_line = text("")
         self.model = TimesModel(self)
@@ -74,7 +71,7 @@ class RoomView(QWidget):
         column.addLayout(self._head())
         column.addWidget(self.splitter, 1)
         self.location.currentIndexChanged.connect(self._show)
-        self.laid.dateTimeChanged.connect(self._show)
+        self.laid.moment_changed.connect(self._show)
         self.table.selectionModel().currentRowChanged.connect(self._show_course)
 
     def _head(self) -> QVBoxLayout:

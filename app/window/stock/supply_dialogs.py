@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import datetime
 
 from PySide6.QtCore import QDateTime
-from PySide6.QtWidgets import QCheckBox, QDateTimeEdit, QPlainTextEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QPlainTextEdit, QWidget
 
 from app.service import stock
 from app.service.edits import Edit
@@ -23,6 +23,7 @@ from app.window.forms.controls import (
 )
 from app.window.forms.form import FormDialog, keep
 from app.window.forms.mix_portions import PortionsEditor
+from app.window.forms.moment_fields import MomentField
 from app.window.glossary import stage_meaning
 from app.window.labels import text
 from app.window.session import Session
@@ -170,9 +171,7 @@ class LeftoverDialog(FormDialog):
         made = old.made.astimezone(session.zone) if old else _now(session)
         self.name = line(mixed.name if mixed else tr("jar 1"))
         self.amount = number(old.ml if old else 5, 0, 99_999, decimals=1, suffix=tr(" ml"))
-        self.made = QDateTimeEdit()
-        self.made.setDisplayFormat(f"{words.date_form()} HH:mm")
-        self.made.setCalendarPopup(True)
+        self.made = MomentField()
         self.made.setDateTime(QDateTime.fromString(f"{made:%Y-%m-%dT%H:%M}", "yyyy-MM-ddTHH:mm"))
         self._shown = self.made.dateTime()
         self.keeps = whole(old.keeps_days if old else 30, 0, 99_999, tr(" days"))

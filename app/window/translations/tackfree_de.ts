@@ -1828,6 +1828,10 @@
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
   </message>
+  <message>
+   <source>Bench books ({pattern});;All files (*)</source>
+   <translation>Werkbücher ({pattern});;Alle Dateien (*)</translation>
+  </message>
  </context>
  <context>
   <name>FilterBar</name>
@@ -4178,6 +4182,10 @@ in {length}</translation>
   <message>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
+  </message>
+  <message>
+   <source>The book {why}; “{name}” waits.</source>
+   <translation>Das Buch {why}; „{name}“ wartet.</translation>
   </message>
  </context>
  <context>
@@ -15326,6 +15334,14 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
+  </message>
+  <message>
+   <source>“{typed}” cannot be read; write it like {example}</source>
+   <translation>„{typed}“ ist nicht zu lesen; schreiben Sie es wie {example}</translation>
+  </message>
+  <message>
+   <source>Calendar</source>
+   <translation>Kalender</translation>
   </message>
  </context>
 </TS>

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from typing import Any
 
-from PySide6.QtCore import QSignalBlocker, QTime
-from PySide6.QtWidgets import QComboBox, QDoubleSpinBox, QFormLayout, QSpinBox, QTimeEdit, QWidget
+from PySide6.QtCore import QSignalBlocker
+from PySide6.QtWidgets import QComboBox, QDoubleSpinBox, QFormLayout, QSpinBox, QWidget
 
 from app.service.what_if import TriedChange
+from app.window.forms.moment_fields import ClockField
 from planner.values.book import Book
 
 HOURS = "HH:mm"
@@ -46,11 +47,9 @@ class ChangeForm(QWidget):
         self.fields.addRow(label, made)
         return made
 
-    def clock(self, label: str, at: str) -> QTimeEdit:
+    def clock(self, label: str, at: str) -> ClockField:
         """Add a time of day."""
-        made = QTimeEdit(QTime.fromString(at, HOURS))
-        made.setDisplayFormat(HOURS)
-        made.setAccessibleName(label)
+        made = ClockField(at, label)
         self.fields.addRow(label, made)
         return made
 

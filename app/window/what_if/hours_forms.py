@@ -5,11 +5,11 @@ from __future__ import annotations
 from datetime import date, datetime, time
 
 from PySide6.QtCore import QDate, QLocale, QTime
-from PySide6.QtWidgets import QDateEdit
 
 from app.service import what_if
 from app.service.what_if import TriedChange
 from app.window import words
+from app.window.forms.moment_fields import DateField
 from app.window.what_if.change_form import HOURS, ChangeForm
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
@@ -59,9 +59,7 @@ class OnceForm(ChangeForm):
 
     def __init__(self) -> None:
         super().__init__()
-        self.day = QDateEdit()
-        self.day.setCalendarPopup(True)
-        self.day.setAccessibleName(self.tr("Date"))
+        self.day = DateField(self.tr("Date"))
         self.fields.addRow(self.tr("Date"), self.day)
         self.start = self.clock(self.tr("From"), "10:00")
         self.end = self.clock(self.tr("To"), "13:00")

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QDate, Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
@@ -157,7 +157,7 @@ def test_a_project_is_set_aside_and_planned_again(qtbot, make_window: MakeWindow
 
 def test_the_date_of_a_project_is_an_edit(qtbot, make_window: MakeWindow) -> None:
     window = make_window(small_book(), NOW)
-    replan(qtbot, window, lambda: window.projects.date.setDate(date(2031, 3, 20)))
+    replan(qtbot, window, lambda: window.projects.date.setDate(QDate(2031, 3, 20)))
     assert window.session.book.project(PROJECT).target == date(2031, 3, 20)  # type: ignore[union-attr]
     replan(qtbot, window, lambda: window.projects.dated.setChecked(False))
     assert window.session.book.project(PROJECT).target is None  # type: ignore[union-attr]

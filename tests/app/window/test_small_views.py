@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QApplication,
     QComboBox,
     QLabel,
+    QLineEdit,
     QTabBar,
     QWidget,
 )
@@ -44,7 +45,11 @@ def cut(whole: QWidget) -> list[str]:
     kinds = (QLabel, QAbstractButton, QAbstractSpinBox, QComboBox)
     found = []
     for one in whole.findChildren(QWidget):
-        if not isinstance(one, kinds) or not one.isVisible() or isinstance(one.parent(), QTabBar):
+        if (
+            not isinstance(one, kinds)
+            or not one.isVisible()
+            or isinstance(one.parent(), QTabBar | QLineEdit)
+        ):
             continue
         wraps = isinstance(one, QLabel) and one.wordWrap()
         wanted = one.minimumSizeHint() if isinstance(one, QComboBox) else one.sizeHint()
