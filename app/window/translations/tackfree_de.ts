@@ -1828,10 +1828,6 @@
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
   </message>
-  <message>
-   <source>Bench books ({pattern});;All files (*)</source>
-   <translation>Werkbücher ({pattern});;Alle Dateien (*)</translation>
-  </message>
  </context>
  <context>
   <name>FilterBar</name>
@@ -4182,10 +4178,6 @@ in {length}</translation>
   <message>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
-  </message>
-  <message>
-   <source>The book {why}; “{name}” waits.</source>
-   <translation>Das Buch {why}; „{name}“ wartet.</translation>
   </message>
  </context>
  <context>
@@ -13716,6 +13708,14 @@ Quelle: {source}</translation>
    <translation>Wie viel davon</translation>
   </message>
   <message>
+   <source>“{typed}” cannot be read; write it like {example}</source>
+   <translation>„{typed}“ ist nicht zu lesen; schreiben Sie es wie {example}</translation>
+  </message>
+  <message>
+   <source>Calendar</source>
+   <translation>Kalender</translation>
+  </message>
+  <message>
    <source>Airbrush</source>
    <translation>Airbrush</translation>
   </message>
@@ -15334,14 +15334,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>“{typed}” cannot be read; write it like {example}</source>
-   <translation>„{typed}“ ist nicht zu lesen; schreiben Sie es wie {example}</translation>
-  </message>
-  <message>
-   <source>Calendar</source>
-   <translation>Kalender</translation>
   </message>
  </context>
 </TS>
