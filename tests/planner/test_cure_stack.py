@@ -6,7 +6,8 @@ from dataclasses import replace
 
 import pytest
 from cure_rooms import WARSAW, at, film, points, room, steady
-from hypothesis import assume, given, settings
+from drawn_examples import drawn
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from planner.cure import Band, Cure, film_um
@@ -83,7 +84,7 @@ def test_what_has_reacted_is_not_wetted_again():
     st.integers(1, 600),
     st.integers(6, 30),
 )
-@settings(max_examples=60)
+@drawn(60)
 def test_a_coat_laid_later_over_another_is_never_ready_sooner(
     upper, lower, state, band, after, more, warmth
 ):
@@ -108,7 +109,7 @@ def test_a_coat_laid_later_over_another_is_never_ready_sooner(
     st.sampled_from(Band),
     st.integers(6, 35),
 )
-@settings(max_examples=80)
+@drawn(80)
 def test_states_of_one_film_are_never_out_of_order(
     family, finish, thickness, below, between, band, warmth
 ):
