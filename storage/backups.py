@@ -36,7 +36,7 @@ _NAME: Final = re.compile(
 )
 
 
-class Reason(StrEnum):
+class BackupReason(StrEnum):
     """Why a copy was made."""
 
     DAILY = "daily"
@@ -51,12 +51,12 @@ class Copy:
 
     at: datetime
     revision: int
-    reason: Reason
+    reason: BackupReason
     path: Path
 
 
 @dataclass(frozen=True)
-class Difference:
+class BackupDifference:
     """How a copy differs from the book: edits and facts that the one has and the other lacks.
 
     ``common`` tells whether both were one book once.
@@ -83,11 +83,11 @@ def copies(book: Path) -> tuple[Copy, ...]:
     for path in paths:
         if (named := _NAME.fullmatch(path.name)) and path.is_file():
             at = datetime.strptime(named[1], "%Y-%m-%dT%H-%M-%S").replace(tzinfo=UTC)
-            found.append(Copy(at, int(named[2]), Reason(named[3]), path))
+            found.append(Copy(at, int(named[2]), BackupReason(named[3]), path))
     return tuple(sorted(found, reverse=True))
 
 
-def keep(book: Path, reason: Reason, now: datetime | None = None) -> Copy:
+def keep(book: Path, reason: BackupReason, now: datetime | None = None) -> Copy:
     """Copy a book that may be in use; the copy is read back before it gets its name.
 
     Raises
@@ -124,9 +124,9 @@ def keep_daily(book: Path, revision: int, now: datetime | None = None) -> Copy |
     if every and every[0].revision == revision:
         return None
     age = (now or datetime.now(UTC)) - every[0].at if every else FRESH
-    if timedelta() <= age < FRESH and every[0].reason is Reason.DAILY:
+    if timedelta() <= age < FRESH and every[0].reason is BackupReason.DAILY:
         return None
-    made = keep(book, Reason.DAILY, now)
+    made = keep(book, BackupReason.DAILY, now)
     thin(book)
     return made
 
@@ -165,7 +165,7 @@ def thin(book: Path, zone: tzinfo | None = None) -> tuple[Path, ...]:
     What was asked for, or made before an upgrade, stays.
     """
     every = copies(book)
-    daily = [one for one in every if one.reason is Reason.DAILY]
+    daily = [one for one in every if one.reason is BackupReason.DAILY]
     kept = set()
     rules: tuple[tuple[int, Callable[[datetime], Hashable]], ...] = (
         (DAYS, lambda at: at.date()),
@@ -177,7 +177,7 @@ def thin(book: Path, zone: tzinfo | None = None) -> tuple[Path, ...]:
         for one in daily:  # the newest first
             newest.setdefault(period(one.at.astimezone(zone)), one)
         kept.update(list(newest.values())[:most])
-    aside = [one for one in every if one.reason is Reason.RESTORE]
+    aside = [one for one in every if one.reason is BackupReason.RESTORE]
     gone = [*(one for one in daily if one not in kept), *aside[SET_ASIDE:]]
     for one in gone:
         with told_plainly(one.path):
@@ -196,7 +196,7 @@ def look_into(copy: Path) -> SoundBook | None:
     return read_file(copy)
 
 
-def compare(copy: Iterable[Entry], book: Iterable[Entry]) -> Difference:
+def compare(copy: Iterable[Entry], book: Iterable[Entry]) -> BackupDifference:
     """Return how a copy differs from a book, by their journals."""
     theirs, ours = tuple(copy), tuple(book)
     alike = 0
@@ -204,7 +204,7 @@ def compare(copy: Iterable[Entry], book: Iterable[Entry]) -> Difference:
         if mine != other:
             break
         alike += 1
-    return Difference(ours[alike:], theirs[alike:], common=alike > 0)
+    return BackupDifference(ours[alike:], theirs[alike:], common=alike > 0)
 
 
 def counted(book: Book) -> tuple[int, int, int]:
@@ -233,9 +233,9 @@ def _copy(book: Path, half: Path) -> None:
 
 
 __all__ = [
+    "BackupDifference",
+    "BackupReason",
     "Copy",
-    "Difference",
-    "Reason",
     "compare",
     "copies",
     "counted",

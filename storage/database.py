@@ -25,7 +25,7 @@ from storage.aggregates import Digests, split
 from storage.errors import read_as_sound, told_plainly
 from storage.header import APPLICATION_ID
 from storage.held_file import HANDLES
-from storage.journal import Kind, Line
+from storage.journal import JournalLine, Kind
 from storage.store import read_book
 
 NEWEST: Final = "0010"  # the last migration; a test compares it with the scripts
@@ -190,4 +190,4 @@ def _finish(connection: Connection, target: str, upgrade: Path | None) -> None:
             journal.seal(connection)
         content = Digests().of(split(book))
         name = message("upgrade to {version}", version=target)
-        journal.append(connection, Line(name, Kind.UPGRADE, {}, content))
+        journal.append(connection, JournalLine(name, Kind.UPGRADE, {}, content))

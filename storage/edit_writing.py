@@ -15,7 +15,7 @@ from storage import journal
 from storage.aggregates import Digests, Pieces, changes, split
 from storage.database import create_at, transaction
 from storage.errors import read_as_sound
-from storage.journal import Change, Entry, Kind, Line
+from storage.journal import Change, Entry, JournalLine, Kind
 from storage.store import write_pieces
 from storage.undo_redo import back_to, joined, turned
 
@@ -46,7 +46,9 @@ def write(
 ) -> int:
     """Write what was changed and a line about it; return the revision that this makes."""
     write_pieces(connection, made.pieces, made.after)
-    return journal.append(connection, Line(name, kind, made.pieces, made.content, target, verb))
+    return journal.append(
+        connection, JournalLine(name, kind, made.pieces, made.content, target, verb)
+    )
 
 
 def go_on(
@@ -68,9 +70,11 @@ def go_on(
     both = journal.together(first, {key: Change(*pair) for key, pair in made.pieces.items()})
     if not both:  # back where they began
         back = undo[-1]
-        line = Line(back.name, Kind.UNDO, made.pieces, made.content, back.id)
+        line = JournalLine(back.name, Kind.UNDO, made.pieces, made.content, back.id)
         return journal.append(connection, line)
-    return journal.append(connection, Line(name, Kind.EDIT, both, made.content, undo[-1].id, verb))
+    return journal.append(
+        connection, JournalLine(name, Kind.EDIT, both, made.content, undo[-1].id, verb)
+    )
 
 
 class TurnedTo(NamedTuple):
@@ -116,7 +120,7 @@ def turn(
         before, name = after, edit.name
         after = turned(before, back_to(wanted) if kind is Kind.UNDO else wanted, _no(kind, name))
         both = changes(before, after)
-        line = Line(name, kind, both, digests.of(after), edit.id)
+        line = JournalLine(name, kind, both, digests.of(after), edit.id)
         revision = journal.append(connection, line)
     book = joined(after, _no(kind, name))
     write_pieces(connection, changes(old, after), after)
@@ -135,5 +139,5 @@ def fill(path: Path, book: Book) -> None:
     with transaction(engine, path, writes=True) as connection:
         pieces = split(book)
         write_pieces(connection, pieces, pieces)
-        line = Line(message("new book"), Kind.CREATED, {}, Digests().of(pieces))
+        line = JournalLine(message("new book"), Kind.CREATED, {}, Digests().of(pieces))
         journal.append(connection, line)

@@ -77,7 +77,7 @@ class Change(NamedTuple):
     after: Any
 
 
-class Line(NamedTuple):
+class JournalLine(NamedTuple):
     """What an entry says; ``content`` is the digest of the book after it."""
 
     name: str
@@ -88,7 +88,7 @@ class Line(NamedTuple):
     verb: str = ""
 
 
-def append(connection: Connection, line: Line) -> int:
+def append(connection: Connection, line: JournalLine) -> int:
     """Add an entry and return its id."""
     trees = {key: [plain(one, defaults=True) for one in pair] for key, pair in line.changed.items()}
     last = stand(connection)

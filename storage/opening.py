@@ -9,7 +9,7 @@ from sqlalchemy import Engine
 
 from planner.values.message import Message, message
 from storage import database
-from storage.backups import Reason, keep
+from storage.backups import BackupReason, keep
 from storage.database import (
     UPGRADE_SECONDS,
     engine_in_memory,
@@ -63,7 +63,7 @@ def open_engine(path: Path) -> Opened:
 
 def _upgrade(path: Path) -> None:
     """Bring an older book up to date, a checked copy of it put aside first."""
-    keep(path, Reason.UPGRADE)
+    keep(path, BackupReason.UPGRADE)
     with told_plainly(path):
         migrate(engine_on(path, seconds=UPGRADE_SECONDS), database.NEWEST, upgrade=path)
 

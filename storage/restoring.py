@@ -16,7 +16,7 @@ from planner.values.book import Book
 from planner.values.message import called
 from storage import journal, photos
 from storage.atomic_write import name_new, settle, unfinished
-from storage.backups import Reason, keep
+from storage.backups import BackupReason, keep
 from storage.bench_book import BenchBook
 from storage.database import engine_on, transaction
 from storage.edit_writing import fill
@@ -34,7 +34,7 @@ def restore(bench: BenchBook, copy: Path) -> int:
         If the copy is no sound bench book, or there is no room; nothing has changed then.
     """
     with opened_copy(copy) as other:
-        keep(bench.path, Reason.RESTORE)
+        keep(bench.path, BackupReason.RESTORE)
         return bench.apply(called("restore {file}", file=copy.name), other.book())
 
 

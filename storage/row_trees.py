@@ -1,7 +1,7 @@
 """Rows to JSON trees and back, along explicit shapes.
 
 A tree is what `storage.to_json.plain` makes of a value with its defaults kept.
-Everything between it and the tables is in `Shape`: which table holds the
+Everything between it and the tables is in `RowShape`: which table holds the
 rows, which fields are child tables, which are values inside the value.
 """
 
@@ -21,7 +21,7 @@ Row: TypeAlias = dict[str, Any]
 
 
 @dataclass(frozen=True)
-class Shape:
+class RowShape:
     """How one kind of tree lies in the tables.
 
     Attributes
@@ -40,10 +40,10 @@ class Shape:
     """
 
     table: Table
-    children: Mapping[str, Shape] = field(default_factory=dict)
+    children: Mapping[str, RowShape] = field(default_factory=dict)
     inner: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     renamed: Mapping[str, str] = field(default_factory=dict)
-    single: Mapping[str, Shape] = field(default_factory=dict)
+    single: Mapping[str, RowShape] = field(default_factory=dict)
     bare: bool = False
 
     def every_table(self) -> Iterable[Table]:
@@ -53,46 +53,46 @@ class Shape:
             yield from child.every_table()
 
 
-def _texts(table: Table) -> Shape:
-    return Shape(table, bare=True)
+def _texts(table: Table) -> RowShape:
+    return RowShape(table, bare=True)
 
 
 _MARK = ("state", "minutes", "clock")
 _MARKS = {"opens": _MARK, "best": _MARK, "closes": _MARK}
 
-COATING = Shape(
+COATING = RowShape(
     t.COATING,
-    {"times": Shape(t.COATING_TIME), "recoat": Shape(t.COATING_RECOAT, inner=_MARKS)},
+    {"times": RowShape(t.COATING_TIME), "recoat": RowShape(t.COATING_RECOAT, inner=_MARKS)},
 )
-MIX = Shape(t.MIX, {"portions": Shape(t.MIX_PORTION)})
-ROOM = Shape(
+MIX = RowShape(t.MIX, {"portions": RowShape(t.MIX_PORTION)})
+ROOM = RowShape(
     t.ROOM,
     {
-        "locations": Shape(
+        "locations": RowShape(
             t.LOCATION,
-            {"workdays": Shape(t.LOCATION_WORKDAY), "weekends": Shape(t.LOCATION_WEEKEND)},
+            {"workdays": RowShape(t.LOCATION_WORKDAY), "weekends": RowShape(t.LOCATION_WEEKEND)},
         ),
-        "readings": Shape(t.READING),
+        "readings": RowShape(t.READING),
     },
 )
-BENCH_TIME = Shape(
+BENCH_TIME = RowShape(
     t.BENCH_TIME,
     {
-        "stretches": Shape(t.BENCH_STRETCH),
+        "stretches": RowShape(t.BENCH_STRETCH),
         "skipped": _texts(t.BENCH_SKIPPED),
-        "extra": Shape(t.BENCH_EXTRA),
-        "quiet": Shape(t.BENCH_QUIET),
-        "daylight": Shape(t.BENCH_DAYLIGHT),
+        "extra": RowShape(t.BENCH_EXTRA),
+        "quiet": RowShape(t.BENCH_QUIET),
+        "daylight": RowShape(t.BENCH_DAYLIGHT),
     },
 )
-GEAR = Shape(t.GEAR, {"airbrushes": Shape(t.AIRBRUSH)})
-CLEANED = Shape(t.CLEANED)
+GEAR = RowShape(t.GEAR, {"airbrushes": RowShape(t.AIRBRUSH)})
+CLEANED = RowShape(t.CLEANED)
 
 
-def _steps(tables: t.StepTables) -> Shape:
-    application = Shape(tables.application, {"places": _texts(tables.application_place)})
-    gate = Shape(tables.gate, {"windows": Shape(tables.gate_window, inner=_MARKS)})
-    return Shape(
+def _steps(tables: t.StepTables) -> RowShape:
+    application = RowShape(tables.application, {"places": _texts(tables.application_place)})
+    gate = RowShape(tables.gate, {"windows": RowShape(tables.gate_window, inner=_MARKS)})
+    return RowShape(
         tables.step,
         {
             "applications": application,
@@ -107,43 +107,45 @@ def _steps(tables: t.StepTables) -> Shape:
     )
 
 
-_MADE = Shape(t.MODEL_MADE, {"options": _texts(t.MADE_OPTION), "colours": Shape(t.MADE_COLOUR)})
-_PLACES = Shape(t.PLACE, {"measures": Shape(t.MEASURE)})
-MODEL = Shape(
+_MADE = RowShape(
+    t.MODEL_MADE, {"options": _texts(t.MADE_OPTION), "colours": RowShape(t.MADE_COLOUR)}
+)
+_PLACES = RowShape(t.PLACE, {"measures": RowShape(t.MEASURE)})
+MODEL = RowShape(
     t.MODEL,
-    {"parts": Shape(t.PART, {"places": _PLACES}), "steps": _steps(t.STEP_TABLES)},
+    {"parts": RowShape(t.PART, {"places": _PLACES}), "steps": _steps(t.STEP_TABLES)},
     inner={"real_size": ("length_m", "width_m", "height_m")},
     single={"made": _MADE},
 )
-LOG = Shape(
+LOG = RowShape(
     t.PROJECT_LOG,
-    {"used": Shape(t.LOG_USED), "ticked": _texts(t.LOG_TICKED), "photos": _texts(t.LOG_PHOTO)},
+    {"used": RowShape(t.LOG_USED), "ticked": _texts(t.LOG_TICKED), "photos": _texts(t.LOG_PHOTO)},
 )
-PIN = Shape(t.PROJECT_PIN)
-OBSERVED = Shape(t.PROJECT_OBSERVED)
-DIARY = Shape(t.PROJECT_DIARY)
-PROJECT = Shape(
+PIN = RowShape(t.PROJECT_PIN)
+OBSERVED = RowShape(t.PROJECT_OBSERVED)
+DIARY = RowShape(t.PROJECT_DIARY)
+PROJECT = RowShape(
     t.PROJECT,
     {"models": MODEL, "pins": PIN, "log": LOG, "observed": OBSERVED, "diary": DIARY},
 )
-SEQUENCE = Shape(
+SEQUENCE = RowShape(
     t.SEQUENCE,
     {
-        "colours": Shape(t.SEQUENCE_COLOUR),
-        "options": Shape(t.SEQUENCE_OPTION),
-        "steps": Shape(
+        "colours": RowShape(t.SEQUENCE_COLOUR),
+        "options": RowShape(t.SEQUENCE_OPTION),
+        "steps": RowShape(
             t.SEQUENCE_ENTRY,
             {"needs": _texts(t.ENTRY_NEEDS), "unless": _texts(t.ENTRY_UNLESS)},
             single={"step": _steps(t.SEQUENCE_STEP_TABLES)},
         ),
     },
 )
-SUPPLIES = Shape(
+SUPPLIES = RowShape(
     t.SUPPLIES,
     {
-        "consumables": Shape(t.CONSUMABLE, {"stages": _texts(t.CONSUMABLE_STAGE)}),
-        "leftovers": Shape(t.LEFTOVER, {"portions": Shape(t.LEFTOVER_PORTION)}),
-        "cards": Shape(t.CARD, {"drops": Shape(t.CARD_DROPS)}),
+        "consumables": RowShape(t.CONSUMABLE, {"stages": _texts(t.CONSUMABLE_STAGE)}),
+        "leftovers": RowShape(t.LEFTOVER, {"portions": RowShape(t.LEFTOVER_PORTION)}),
+        "cards": RowShape(t.CARD, {"drops": RowShape(t.CARD_DROPS)}),
     },
 )
 PREFERENCES = Shape(
@@ -159,7 +161,7 @@ class Writer:
         self._next_id = next_id
         self._rows: dict[Table, list[Row]] = defaultdict(list)
 
-    def add(self, shape: Shape, entry: Any, position: int, parent: int | None = None) -> int:
+    def add(self, shape: RowShape, entry: Any, position: int, parent: int | None = None) -> int:
         """Collect the row of ``entry`` and of all below; return its id."""
         own = self._next_id()
         row: Row = {"id": own, "position": position}
@@ -175,7 +177,7 @@ class Writer:
                 self.add(child, entry[name], 0, own)
         return own
 
-    def add_all(self, shape: Shape, entries: Iterable[Any], parent: int | None = None) -> None:
+    def add_all(self, shape: RowShape, entries: Iterable[Any], parent: int | None = None) -> None:
         """Collect the rows of ``entries`` in their order."""
         for position, entry in enumerate(entries):
             self.add(shape, entry, position, parent)
@@ -187,7 +189,7 @@ class Writer:
                 connection.execute(insert(table), rows)
 
 
-def columns_of(shape: Shape, entry: Tree) -> Row:
+def columns_of(shape: RowShape, entry: Tree) -> Row:
     """Return the columns of one tree, children left out."""
     row: Row = {}
     for name, value in entry.items():
@@ -201,7 +203,7 @@ def columns_of(shape: Shape, entry: Tree) -> Row:
     return row
 
 
-def fetch(connection: Connection, shape: Shape) -> list[Tree]:
+def fetch(connection: Connection, shape: RowShape) -> list[Tree]:
     """Return every tree of the shape that the database holds, in order."""
     return [entry for _, entry in sorted(_fetch(connection, shape).get(None, ()), key=_position)]
 
@@ -210,7 +212,7 @@ def _position(numbered: tuple[int, Any]) -> int:
     return numbered[0]
 
 
-def _fetch(connection: Connection, shape: Shape) -> dict[int | None, list[tuple[int, Any]]]:
+def _fetch(connection: Connection, shape: RowShape) -> dict[int | None, list[tuple[int, Any]]]:
     """Return (position, tree) by parent id."""
     below = {name: _fetch(connection, child) for name, child in shape.children.items()}
     inside = {name: _fetch(connection, child) for name, child in shape.single.items()}
@@ -228,7 +230,7 @@ def _fetch(connection: Connection, shape: Shape) -> dict[int | None, list[tuple[
     return found
 
 
-def _tree(shape: Shape, row: Row) -> Tree:
+def _tree(shape: RowShape, row: Row) -> Tree:
     """Undo `columns_of`."""
     entry: Tree = {}
     for name, keys in shape.inner.items():

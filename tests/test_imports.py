@@ -1,4 +1,4 @@
-"""No module imports itself by way of others, whether when it is loaded, later or for types only.
+"""No module imports itself by way of others, and no two public classes have one name.
 
 The contract of import-linter holds the layers; this holds single modules.
 """
@@ -41,3 +41,20 @@ def test_no_circle_of_imports() -> None:
     assert graph.number_of_edges() > 1000  # it has seen the program
     circles = [sorted(group) for group in nx.strongly_connected_components(graph) if len(group) > 1]
     assert not circles
+
+
+def public_classes() -> dict[str, list[str]]:
+    """Return where each public class is made, by its name."""
+    homes: dict[str, list[str]] = {}
+    for folder in ("app", "planner", "storage"):
+        for path in (ROOT / folder).rglob("*.py"):
+            for node in ast.parse(path.read_text(encoding="utf-8")).body:
+                if isinstance(node, ast.ClassDef) and not node.name.startswith("_"):
+                    homes.setdefault(node.name, []).append(str(path.relative_to(ROOT)))
+    return homes
+
+
+def test_no_two_public_classes_of_one_name() -> None:
+    homes = public_classes()
+    assert len(homes) > 500  # it has seen the program
+    assert {name: paths for name, paths in homes.items() if len(paths) > 1} == {}

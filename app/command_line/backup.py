@@ -59,7 +59,7 @@ def run(args: argparse.Namespace) -> int:
             bench.backup(args.to)
             made = args.to
         else:
-            made = backups.keep(bench.path, backups.Reason.ASKED).path
+            made = backups.keep(bench.path, backups.BackupReason.ASKED).path
     if args.json:
         document({"made": str(made)})
     else:

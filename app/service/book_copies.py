@@ -13,17 +13,17 @@ from app.service.clock import local_zone
 from planner.values.message import Message, message, row
 from planner.values.refusal import Refused
 from storage import backups
-from storage.backups import Copy, Reason
+from storage.backups import BackupReason, Copy
 from storage.journal import Entry
 
 if TYPE_CHECKING:
     from storage.bench_book import BenchBook
 
 WHY = {
-    Reason.DAILY: message("made by itself"),
-    Reason.ASKED: message("asked for"),
-    Reason.UPGRADE: message("before an upgrade"),
-    Reason.RESTORE: message("before something was restored"),
+    BackupReason.DAILY: message("made by itself"),
+    BackupReason.ASKED: message("asked for"),
+    BackupReason.UPGRADE: message("before an upgrade"),
+    BackupReason.RESTORE: message("before something was restored"),
 }
 
 
@@ -134,7 +134,7 @@ def _line(copy: Copy, history: tuple[Entry, ...]) -> CopyLine:
     return CopyLine(copy, holds, _differs(backups.compare(read.entries, history)))
 
 
-def _differs(found: backups.Difference) -> str:
+def _differs(found: backups.BackupDifference) -> str:
     if not found.common:
         return message("another book")
     fewer, more = len(found.fewer), len(found.more)

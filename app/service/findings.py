@@ -8,12 +8,12 @@ from typing import Any
 
 from planner.layers.disputed_choices import Choice, choices
 from planner.layers.findings import find as find_in_layers
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.passes import expand
 from planner.schedule.impossible_passes import blocked
 from planner.values.book import Book
 
-HARMLESS = frozenset({Verdict.SOUND, Verdict.WAIT, Verdict.ADVICE})
+HARMLESS = frozenset({LayerVerdict.SOUND, LayerVerdict.WAIT, LayerVerdict.ADVICE})
 
 
 @dataclass(frozen=True)
@@ -24,7 +24,7 @@ class ListedFinding:
     places; ``mend`` is "" where there is none.
     """
 
-    verdict: Verdict
+    verdict: LayerVerdict
     where: str
     about: str
     message: str
@@ -79,7 +79,7 @@ def _blocked(book: Book) -> Iterator[ListedFinding]:
                     continue
                 told.add(key.step)
                 yield ListedFinding(
-                    verdict=Verdict.NEVER,
+                    verdict=LayerVerdict.NEVER,
                     where=f"projects[{at}].models[{number}].steps[{steps.index(key.step)}]",
                     about=f"{model.name} · {key.step}",
                     message=why,

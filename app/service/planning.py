@@ -12,7 +12,7 @@ from planner.schedule.drying_locations import chosen_in, settled
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import Premises, Verdict, judge
 from planner.schedule.priority_rules import RULES, Rule
-from planner.schedule.staying.policy import Choice, choose, firm_stretches, firm_times, gains
+from planner.schedule.staying.policy import StayingChoice, choose, firm_stretches, firm_times, gains
 from planner.schedule.staying.repair import drawn_forward, repaired
 from planner.values.book import Book
 from planner.values.moment import Interval
@@ -101,7 +101,7 @@ def plan(
     asked = _Asked(book, now, last, premises, calendar, tuple(promised))
     choice = _near_to_last(asked, quick=quick, shown=shown) if last is not None else None
     if choice is None:
-        choice = Choice(_first(asked, quick=quick))
+        choice = StayingChoice(_first(asked, quick=quick))
     made = choice.taken if quick else replace(choice.taken, digest=digest(book))
     verdict = judge(book, made, premises=premises)
     if not verdict.accepted:
@@ -140,7 +140,7 @@ def _first(asked: _Asked, *, quick: bool) -> Plan:
     return replace(forward, cost=replace(forward.cost, moved=0))
 
 
-def _near_to_last(asked: _Asked, *, quick: bool, shown: bool) -> Choice | None:
+def _near_to_last(asked: _Asked, *, quick: bool, shown: bool) -> StayingChoice | None:
     """Repair the plan before, and hold others against it; None if there is nothing to repair."""
     book, last, premises, calendar = asked.book, asked.last, asked.premises, asked.calendar
     if last is None or not (last.placements or last.unplaced):
@@ -155,7 +155,7 @@ def _near_to_last(asked: _Asked, *, quick: bool, shown: bool) -> Choice | None:
     if present is None:
         return None
     if quick or (shown and (present.placements, present.bench) == (last.placements, last.bench)):
-        return Choice(present)
+        return StayingChoice(present)
     forward = drawn_forward(book, present, premises=premises, calendar=calendar, firm=firm)
     others = [
         one

@@ -21,7 +21,7 @@ from planner.values.refusal import Refused
 log = logging.getLogger(__name__)
 
 
-class Answers(QObject):
+class PlanAnswers(QObject):
     """Carries answers from the background thread to the window's."""
 
     came = Signal(int, object, bool)
@@ -61,7 +61,7 @@ class Question:
 class Planning:
     """Plans a book, and sends what came of it."""
 
-    def __init__(self, asked: Question, answers: Answers, stop: Event) -> None:
+    def __init__(self, asked: Question, answers: PlanAnswers, stop: Event) -> None:
         self._asked, self._answers, self._stop = asked, answers, stop
 
     def run(self) -> None:

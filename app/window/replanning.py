@@ -18,7 +18,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.window import background
 from app.window.plan_snapshot import PlanChange, PlanSnapshot, SnapshotPart
-from app.window.planning_jobs import Answers, Planning, Preparing, Question
+from app.window.planning_jobs import PlanAnswers, Planning, Preparing, Question
 from app.window.worker import Worker
 from planner.values.book import Book
 from planner.values.moment import Interval, zone_named
@@ -28,7 +28,7 @@ from planner.values.wishes import Level
 
 if TYPE_CHECKING:
     from planner.schedule.judge import Verdict
-    from planner.schedule.staying.policy import Choice
+    from planner.schedule.staying.policy import StayingChoice
 
 MOVED_MS = 10  # time for the window to paint what moved
 PAINT_MS = 40  # time for it to paint the first answer
@@ -102,7 +102,7 @@ class Replanning(QObject):
         self._known: tuple[Plan, ...] = ()
         self._last_change: PlanChange | None = None
         self._worker = Worker()
-        self._answers = Answers()
+        self._answers = PlanAnswers()
         self._answers.came.connect(self._take)
         self._answers.failed.connect(self._fail)
         self._answers.prepared.connect(self._show)
@@ -229,7 +229,7 @@ class Replanning(QObject):
         self._keep_shown()
         self._soon.start()
 
-    def weigh(self, plan: Plan) -> Choice | None:
+    def weigh(self, plan: Plan) -> StayingChoice | None:
         """Say which is to be shown, the plan on screen or another of the book as it stands."""
         from planner.schedule.staying.policy import choose, firm_times  # noqa: PLC0415
 

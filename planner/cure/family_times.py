@@ -19,7 +19,7 @@ from planner.values.coating import Family, Finish, State
 from planner.values.message import told
 
 
-class Status(StrEnum):
+class Evidence(StrEnum):
     """How much a number is worth."""
 
     LABEL = "label"
@@ -50,7 +50,7 @@ class StateFigure:
     """Likely minutes to a state at 23 °C and 50 % RH, their worth, source and spread."""
 
     minutes: float
-    status: Status
+    status: Evidence
     source: str
     spread: Spread = USUAL
 
@@ -59,7 +59,7 @@ class StateFigure:
 
 
 S = State
-_Group = tuple[Status, str, Mapping[State, int], Spread]
+_Group = tuple[Evidence, str, Mapping[State, int], Spread]
 _ORDER_ONLY = "fits between its neighbours in order"
 
 
@@ -74,20 +74,20 @@ def _row(*groups: _Group) -> dict[State, StateFigure]:
 
 
 def _practice(source: str, times: Mapping[State, int], spread: Spread = WIDE) -> _Group:
-    return Status.PRACTICE, source, times, spread
+    return Evidence.PRACTICE, source, times, spread
 
 
 def _published(source: str, times: Mapping[State, int], spread: Spread = USUAL) -> _Group:
-    return Status.PUBLISHED, source, times, spread
+    return Evidence.PUBLISHED, source, times, spread
 
 
 def _guess(source: str, times: Mapping[State, int], spread: Spread = WIDE) -> _Group:
-    return Status.ASSUMED, source, times, spread
+    return Evidence.ASSUMED, source, times, spread
 
 
 def _assumed(*minutes: int, source: str = _ORDER_ONLY) -> _Group:
     """Group set-to-touch, dust-free, tack-free and so on, as many as given."""
-    return Status.ASSUMED, source, dict(zip(State, minutes, strict=False)), WIDE
+    return Evidence.ASSUMED, source, dict(zip(State, minutes, strict=False)), WIDE
 
 
 def _all(

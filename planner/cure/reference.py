@@ -8,8 +8,8 @@ from functools import lru_cache
 from planner.cure.assumptions import assumed
 from planner.cure.family_times import (
     LABEL_SPREAD,
+    Evidence,
     StateFigure,
-    Status,
     family_figure,
     reference_um,
 )
@@ -143,7 +143,7 @@ def _plain(coating: Coating, state: State, thickness_um: float, wet_um: float) -
     film = thickness_um + (wet_um if state in DEEP else 0.0)
     for time in coating.times:
         if time.state is state:
-            figure = StateFigure(time.minutes, Status.LABEL, time.source, LABEL_SPREAD)
+            figure = StateFigure(time.minutes, Evidence.LABEL, time.source, LABEL_SPREAD)
             return _stretched(coating, state, figure, film, coating.dry_film_um)
     figure = family_figure(coating.family, coating.finish, state)
     return _stretched(coating, state, figure, film, reference_um(coating.family))

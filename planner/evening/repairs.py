@@ -27,7 +27,7 @@ from planner.layers.findings import find
 from planner.layers.mend_coatings import GLOSS_CLEAR, provide
 from planner.layers.named_mends import fresh_id
 from planner.layers.operation_kinds import OIL_BORNE, WASH_STAGES
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.values.book import Book
 from planner.values.coating import CLEAR_WORDS, Coating, Family, Finish, State, named_so
 from planner.values.message import message, titled, within
@@ -111,7 +111,7 @@ def repairs_for(book: Book, key: PassKey, places: Collection[str] = ()) -> tuple
         except Refused:
             continue
         fresh = [one for one in find(after) if one.key not in before]
-        if not any(one.verdict.rank > Verdict.ADVICE.rank for one in fresh):
+        if not any(one.verdict.rank > LayerVerdict.ADVICE.rank for one in fresh):
             found.append(kind)
     return tuple(found)
 

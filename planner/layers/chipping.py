@@ -7,9 +7,9 @@ from collections.abc import Iterator
 from planner.layers.coat_stack import RESISTS, Layer, Moment
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.mend_coatings import CHIPPING_FLUID
-from planner.layers.named_mends import Edit, Insert, Leave, Move
+from planner.layers.named_mends import BookChange, Insert, Leave, Move
 from planner.layers.overcoat_rules import clear_before
-from planner.layers.overcoat_table import Below, Next, Verdict, row
+from planner.layers.overcoat_table import Below, LayerVerdict, Next, row
 from planner.values.coating import Family
 from planner.values.message import message, titled, within
 from planner.values.step import Minutes, Role, Stage
@@ -44,7 +44,7 @@ def _rub(scene: Scene, moment: Moment) -> Iterator[Finding]:
     if places:
         yield scene.found(
             message("chip rub without chipping fluid"),
-            Verdict.ORDER,
+            LayerVerdict.ORDER,
             moment,
             places,
             message("no chipping fluid lies under the coat, so wet rubbing would not lift it"),
@@ -55,7 +55,7 @@ def _rub(scene: Scene, moment: Moment) -> Iterator[Finding]:
         first = min(clears.values(), key=lambda film: film.at)
         yield scene.found(
             message("chip rub through a clear coat"),
-            Verdict.ORDER,
+            LayerVerdict.ORDER,
             moment,
             list(clears),
             message("a clear coat lies over the fluid, so no water reaches it and nothing chips"),
@@ -120,7 +120,7 @@ def _left_open(scene: Scene, moment: Moment) -> Iterator[Finding]:
     if bare:
         yield scene.found(
             message("chipping fluid never overcoated"),
-            Verdict.ORDER,
+            LayerVerdict.ORDER,
             moment,
             bare,
             message(
@@ -147,7 +147,7 @@ def _below_a_colour(scene: Scene, moment: Moment, bare: tuple[str, ...]) -> Mend
         films = other.laid
         if fluid <= set(films) and all(other.stack(place) for place in fluid):
             move = Move(scene.spot, moment.step.id, other.step.id, before=True)
-            edits: list[Edit] = [move]
+            edits: list[BookChange] = [move]
             if not _rubbed(scene, other, bare):
                 edits.append(rub_behind(scene, moment, other, bare))
             return Mend(
@@ -209,7 +209,7 @@ def _free_of_fluid(scene: Scene, moment: Moment, places: tuple[str, ...]) -> Men
         later_on = _fluid_later(scene, moment, places)
         if later_on is not None:
             return later_on
-    rubs: list[Edit] = [
+    rubs: list[BookChange] = [
         Move(scene.spot, later.step.id, moment.step.id, before=True, anywhere=True)
         for later in scene.moments[moment.at + 1 :]
         if later.step.stage is Stage.CHIP_RUB and set(later.first.places) & set(places)

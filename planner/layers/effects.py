@@ -15,7 +15,7 @@ from planner.layers.hiding_coats import OPAQUE, lightness, shade_of
 from planner.layers.mend_coatings import Wanted
 from planner.layers.named_mends import Insert, Move
 from planner.layers.overcoat_rules import clear_before
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.layers.solvent_strength import ALCOHOL, strength_of
 from planner.values.coating import Coating, Effect, Family, Finish, effect_of
 from planner.values.message import message, titled, within
@@ -75,26 +75,26 @@ WANTS: dict[Effect, Want] = {
 }
 
 # What takes the shine of a film: its effect, the sheens of clear coats that do, how grave it is.
-SPOILS: dict[Effect, tuple[frozenset[Finish], Verdict, str]] = {
+SPOILS: dict[Effect, tuple[frozenset[Finish], LayerVerdict, str]] = {
     Effect.METALLIC: (
         frozenset({Finish.MATTE}),
-        Verdict.ADVICE,
+        LayerVerdict.ADVICE,
         message("a matte clear takes the shine of the metallic below it"),
     ),
     Effect.MIRROR: (
         frozenset(Finish),
-        Verdict.ADVICE,
+        LayerVerdict.ADVICE,
         message("any clear coat takes the shine of a mirror finish; leave it as it is"),
     ),
 }
 GRAPHITE_SPOILT = message("a matte clear takes the shine of graphite; rub it on after that")
-LIFTS: dict[Effect, tuple[Verdict, str]] = {
+LIFTS: dict[Effect, tuple[LayerVerdict, str]] = {
     Effect.MIRROR: (
-        Verdict.NEVER,
+        LayerVerdict.NEVER,
         message("tape lifts and dulls a mirror finish; lay it last, beside what is masked"),
     ),
     Effect.METALLIC: (
-        Verdict.ADVICE,
+        LayerVerdict.ADVICE,
         message("tape lifts flakes of a metallic; try tape made less sticky on a hidden place"),
     ),
 }
@@ -145,7 +145,7 @@ def _base(scene: Scene, moment: Moment) -> Iterator[Finding]:
             )
             rule = message("{effect} on the wrong base", effect=effect)
             mend = Mend(want.mend, (insert,))
-            yield scene.found(rule, Verdict.ADVICE, moment, wrong, want.why, mend)
+            yield scene.found(rule, LayerVerdict.ADVICE, moment, wrong, want.why, mend)
 
 
 def _suits(scene: Scene, moment: Moment, place: str, want: Want) -> bool:
@@ -161,7 +161,7 @@ def _suits(scene: Scene, moment: Moment, place: str, want: Want) -> bool:
 def _spoilt(scene: Scene, moment: Moment) -> Iterator[Finding]:
     if moment.step.stage not in CLEAR_STAGES:
         return
-    found: dict[tuple[Verdict, str], list[tuple[str, Layer]]] = {}
+    found: dict[tuple[LayerVerdict, str], list[tuple[str, Layer]]] = {}
     for place, name in moment.laid.items():
         film = _shining(moment.stack(place))
         if film is None:
@@ -177,14 +177,14 @@ def _spoilt(scene: Scene, moment: Moment) -> Iterator[Finding]:
             moment,
             [place for place, _ in spots],
             why,
-            _clear_first(scene, moment, last) if verdict is Verdict.ORDER else None,
+            _clear_first(scene, moment, last) if verdict is LayerVerdict.ORDER else None,
         )
 
 
-def _loss(film: Layer, clear: Coating) -> tuple[Verdict, str] | None:
+def _loss(film: Layer, clear: Coating) -> tuple[LayerVerdict, str] | None:
     if film.family is Family.GRAPHITE:
         matte = clear.finish is Finish.MATTE
-        return (Verdict.ORDER, GRAPHITE_SPOILT) if matte else None
+        return (LayerVerdict.ORDER, GRAPHITE_SPOILT) if matte else None
     sheens, verdict, why = SPOILS[_told_effect(film.coating)]
     return (verdict, why) if clear.finish in sheens else None
 
@@ -230,7 +230,7 @@ def _polish(scene: Scene, moment: Moment) -> Iterator[Finding]:
     if places:
         yield scene.found(
             message("strong solvent on polish gloss"),
-            Verdict.BARRIER,
+            LayerVerdict.BARRIER,
             moment,
             places,
             message("alcohol and lacquer thinner dissolve a gloss of the kind of floor polish"),

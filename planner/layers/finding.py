@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from functools import reduce
 
 from planner.layers.coat_stack import Moment, walk
-from planner.layers.named_mends import Edit, Spot
-from planner.layers.overcoat_table import COMMON_PRACTICE, Verdict
+from planner.layers.named_mends import BookChange, Spot
+from planner.layers.overcoat_table import COMMON_PRACTICE, LayerVerdict
 from planner.values.book import Book
 from planner.values.message import message, told
 from planner.values.model import Model
@@ -20,7 +20,7 @@ class Mend:
     """A named edit of the book that removes a finding in one step."""
 
     title: str
-    edits: tuple[Edit, ...]
+    edits: tuple[BookChange, ...]
 
     def apply(self, book: Book) -> Book:
         """Return the mended book; a second time it changes nothing."""
@@ -50,7 +50,7 @@ class Finding:
     """
 
     rule: str
-    verdict: Verdict
+    verdict: LayerVerdict
     path: str
     project: str
     model: str
@@ -102,7 +102,7 @@ class Scene:
     def found(
         self,
         rule: str,
-        verdict: Verdict,
+        verdict: LayerVerdict,
         moment: Moment,
         places: Iterable[str],
         fault: str,

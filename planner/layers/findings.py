@@ -13,7 +13,7 @@ from planner.layers.masking import masking
 from planner.layers.material import material
 from planner.layers.mixing import mixing
 from planner.layers.overcoat_rules import over
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.layers.practice_advice import tooth, water_lifts
 from planner.layers.resists import resists
 from planner.layers.substrates import substrates
@@ -23,7 +23,7 @@ from planner.layers.working_order import working_order
 from planner.layers.written_gates import written_gates
 from planner.values.book import Book
 
-__all__ = ["Finding", "Mend", "Verdict", "find"]
+__all__ = ["Finding", "LayerVerdict", "Mend", "find"]
 
 RULES = (
     over,

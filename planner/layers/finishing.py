@@ -9,7 +9,7 @@ from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.mend_coatings import GLOSS_CLEAR
 from planner.layers.named_mends import Insert, Leave, Move
 from planner.layers.operation_kinds import WASH_STAGES
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.values.coating import GLUES, Coating, Family, Finish
 from planner.values.message import message, titled, within
 from planner.values.step import CLEAR_STAGES, Role, Stage, Step
@@ -59,7 +59,7 @@ def matte_last(scene: Scene) -> Iterator[Finding]:
         for moment in washes:
             yield scene.found(
                 message("gloss wash over the matte coat"),
-                Verdict.ORDER,
+                LayerVerdict.ORDER,
                 moment,
                 [place for place in moment.first.places if place in places],
                 message(
@@ -73,7 +73,7 @@ def matte_last(scene: Scene) -> Iterator[Finding]:
             names = ", ".join(moment.step.title or moment.step.id for moment in others)
             yield scene.found(
                 message("matte coat not last"),
-                Verdict.ORDER,
+                LayerVerdict.ORDER,
                 matte,
                 sorted(places & {place for moment in others for place in moment.first.places}),
                 message("{names} would go over it; {why}", names=names, why=MATTE_LAST),
@@ -147,7 +147,7 @@ def decals_sealed(scene: Scene) -> Iterator[Finding]:
         )
         yield scene.found(
             message("decals not sealed"),
-            Verdict.BARRIER,
+            LayerVerdict.BARRIER,
             moment,
             bare,
             message("nothing seals the decals; handling and any later wash would lift their edges"),
@@ -182,7 +182,7 @@ def pressed(scene: Scene) -> Iterator[Finding]:
         if idle:
             wanted = moment.step.stage
             mend = _behind_its_film(scene, moment, idle, wanted)
-            yield scene.found(rule, Verdict.ORDER, moment, idle, lacks, mend)
+            yield scene.found(rule, LayerVerdict.ORDER, moment, idle, lacks, mend)
 
 
 def _decal_on_top(moment: Moment, place: str) -> bool:

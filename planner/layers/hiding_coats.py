@@ -8,7 +8,7 @@ from math import atan2, degrees, hypot
 from planner.layers.coat_stack import RESISTS, Layer, Moment
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.mend_coatings import PRIMER_WORDS
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.layers.step_edits import Coats
 from planner.values.book import Book
 from planner.values.coating import THINNERS, Coating, Effect, Family, Hiding, effect_of, named_so
@@ -114,7 +114,7 @@ def _hidden(scene: Scene, moment: Moment, application: Application) -> Iterator[
     saving = _saving(scene.book, swatch)
     yield scene.found(
         message("pale over dark") if dark else message("colour that hides badly"),
-        Verdict.ADVICE,
+        LayerVerdict.ADVICE,
         moment,
         asked,
         _sentence(application, film.laid_as, needed, saving)

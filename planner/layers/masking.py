@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from planner.layers.coat_stack import RESISTS, Moment
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.named_mends import Insert, Leave
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.values.message import message, titled, within
 from planner.values.step import Minutes, Stage
 
@@ -47,7 +47,7 @@ def _never_off(scene: Scene, moment: Moment) -> Iterator[Finding]:
     )
     yield scene.found(
         message("mask never taken off"),
-        Verdict.ORDER,
+        LayerVerdict.ORDER,
         moment,
         left,
         message("no step takes the mask off; tape creeps, and its glue hardens on the film"),
@@ -77,7 +77,7 @@ def _nothing_on(scene: Scene, moment: Moment) -> Iterator[Finding]:
     if idle:
         yield scene.found(
             message("unmask without a mask"),
-            Verdict.ORDER,
+            LayerVerdict.ORDER,
             moment,
             idle,
             message("no mask lies there; either a mask step is missing ahead of it, or it is idle"),
@@ -93,7 +93,7 @@ def _on_mask(scene: Scene, moment: Moment) -> Iterator[Finding]:
     if covered:
         yield scene.found(
             message("coat on a masked place"),
-            Verdict.ORDER,
+            LayerVerdict.ORDER,
             moment,
             covered,
             message("a mask covers it, so no coat reaches it"),

@@ -8,7 +8,7 @@ from planner.layers.coat_stack import Moment
 from planner.layers.finding import Finding, Scene
 from planner.layers.operation_kinds import WASH_STAGES, dries_hard
 from planner.layers.overcoat_rules import primer_before, swap_families
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.layers.solvent_strength import SPIRIT, strength_of
 from planner.values.coating import GLUES, Family
 from planner.values.message import message
@@ -28,7 +28,7 @@ def material(scene: Scene) -> Iterator[Finding]:
         if soft:
             yield scene.found(
                 message("enamel or spray can on soft polymer"),
-                Verdict.NEVER,
+                LayerVerdict.NEVER,
                 moment,
                 soft,
                 message(
@@ -40,7 +40,7 @@ def material(scene: Scene) -> Iterator[Finding]:
         if stiff := [place for place in stiff if place not in soft]:
             yield scene.found(
                 message("hard coat on soft polymer"),
-                Verdict.NEVER,
+                LayerVerdict.NEVER,
                 moment,
                 stiff,
                 message("soft polymer bends, and a hard film on it cracks and flakes"),
@@ -58,7 +58,7 @@ def material(scene: Scene) -> Iterator[Finding]:
         if cracked:
             yield scene.found(
                 message("strong solvent on stressed styrene"),
-                Verdict.NEVER,
+                LayerVerdict.NEVER,
                 moment,
                 cracked,
                 message("strong solvent cracks bare styrene that is snapped together under stress"),

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from planner.layers.finding import Finding, Mend
 from planner.layers.mend_coatings import counterpart, thinner
-from planner.layers.overcoat_table import COMMON_PRACTICE, Verdict
+from planner.layers.overcoat_table import COMMON_PRACTICE, LayerVerdict
 from planner.layers.step_edits import SwapPortion
 from planner.values.book import Book
 from planner.values.coating import THINNED_BY, THINNERS, Coating, Family
@@ -59,7 +59,7 @@ def mixing(book: Book) -> Iterator[Finding]:
             reason, source = fault
             yield Finding(
                 rule=message("{what} in {base}", what=other.family, base=base.family),
-                verdict=Verdict.NEVER,
+                verdict=LayerVerdict.NEVER,
                 path=f"mixes[{at}].portions[{number}]",
                 project="",
                 model="",

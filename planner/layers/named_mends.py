@@ -21,7 +21,7 @@ from planner.values.step import Application, Minutes, Role, Stage, Step, Tool
 A_COAT = Minutes(fixed=3, per_part=3)
 
 
-class Edit(Protocol):
+class BookChange(Protocol):
     """One pure change of a book."""
 
     def apply(self, book: Book) -> Book:

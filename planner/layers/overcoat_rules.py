@@ -10,7 +10,7 @@ from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.mend_coatings import GLOSS_CLEAR, PRIMER, counterpart
 from planner.layers.named_mends import Insert
 from planner.layers.operation_kinds import below_kind, next_of
-from planner.layers.overcoat_table import Below, Next, Row, Verdict, row, verdict_over
+from planner.layers.overcoat_table import Below, LayerVerdict, Next, Row, row, verdict_over
 from planner.layers.solvent_strength import ETHER, strength_of
 from planner.layers.step_edits import Prepare, Swap
 from planner.values.coating import Family, Finish, Preparation
@@ -18,7 +18,7 @@ from planner.values.message import message, titled, within
 from planner.values.model import Material
 from planner.values.step import Role, Stage, Step
 
-_Groups = dict[tuple[Verdict, Row], list[tuple[str, Layer | None]]]
+_Groups = dict[tuple[LayerVerdict, Row], list[tuple[str, Layer | None]]]
 
 AGED_MINUTES = 14 * 1440  # enamel counts as fresh for two weeks: common practice, no source
 
@@ -57,7 +57,7 @@ def over(scene: Scene) -> Iterator[Finding]:
         for place in moment.first.places:
             if place in moment.masks:
                 continue
-            worst: dict[Below, tuple[Verdict, Row, Layer | None]] = {}
+            worst: dict[Below, tuple[LayerVerdict, Row, Layer | None]] = {}
             for verdict, line, layer in _judged(scene, moment, place, laid.get(place)):
                 if line.below not in worst or verdict.rank > worst[line.below][0].rank:
                     worst[line.below] = (verdict, line, layer)
@@ -87,7 +87,7 @@ def _sentence(line: Row) -> str:
 
 def _judged(
     scene: Scene, moment: Moment, place: str, named: str | None
-) -> Iterator[tuple[Verdict, Row, Layer | None]]:
+) -> Iterator[tuple[LayerVerdict, Row, Layer | None]]:
     """Yield what one place has against the step."""
     step = moment.step
     if step.stage in (Stage.JOIN, Stage.TURN):
@@ -107,9 +107,9 @@ def _judged(
                 continue
             line = row(kind, below)
             verdict = verdict_over(line, layer.finish is not Finish.MATTE)
-            if verdict is Verdict.PREPARE and _prepared(step, layer):
+            if verdict is LayerVerdict.PREPARE and _prepared(step, layer):
                 continue
-            if verdict.rank > Verdict.WAIT.rank and not _left_to_others(kind, below):
+            if verdict.rank > LayerVerdict.WAIT.rank and not _left_to_others(kind, below):
                 yield verdict, line, layer
 
 
@@ -143,24 +143,24 @@ def _prepared(step: Step, layer: Layer) -> bool:
 
 def _bare(
     scene: Scene, moment: Moment, place: str, line: Row
-) -> Iterator[tuple[Verdict, Row, Layer | None]]:
+) -> Iterator[tuple[LayerVerdict, Row, Layer | None]]:
     """Yield what speaks against work on a bare part; primer and clear gloss may go there."""
     step = moment.step
     part = scene.model.part(place.partition("/")[0])
     if step.stage in (Stage.PRIME, Stage.VARNISH) or part.material is Material.WOOD:
         return
     verdict = verdict_over(line, smooth=True)
-    if part.material in TOUGH and verdict is Verdict.NEVER and line.next is Next.WASH:
+    if part.material in TOUGH and verdict is LayerVerdict.NEVER and line.next is Next.WASH:
         return
-    if verdict.rank > Verdict.WAIT.rank:
+    if verdict.rank > LayerVerdict.WAIT.rank:
         yield verdict, line, None
 
 
-def _remedy(line: Row, verdict: Verdict) -> str:
+def _remedy(line: Row, verdict: LayerVerdict) -> str:
     """Name what would help against a line of the table."""
     if line.below is Below.BARE:
         return "primer"
-    if verdict is Verdict.PREPARE:
+    if verdict is LayerVerdict.PREPARE:
         return "preparation"
     if line.next is Next.TWO_PACK and line.below in (Below.LACQUER, Below.CHIP_FLUID):
         return "other family"
@@ -179,7 +179,7 @@ def _mend(
     scene: Scene,
     moment: Moment,
     line: Row,
-    verdict: Verdict,
+    verdict: LayerVerdict,
     where: list[tuple[str, Layer | None]],
     everywhere: tuple[str, ...],
 ) -> Mend | None:

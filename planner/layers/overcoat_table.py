@@ -36,7 +36,7 @@ two were advised; the doubt is in the band of the wait, so this is the likely
 pooling and no more: common practice, no source."""
 
 
-class Verdict(StrEnum):
+class LayerVerdict(StrEnum):
     """What a layer, or a step, is judged to be."""
 
     SOUND = "sound"
@@ -53,7 +53,7 @@ class Verdict(StrEnum):
         return _RANKS[self]
 
 
-_RANKS = {verdict: rank for rank, verdict in enumerate(Verdict)}
+_RANKS = {verdict: rank for rank, verdict in enumerate(LayerVerdict)}
 
 
 class Next(StrEnum):
@@ -99,7 +99,7 @@ class Row:
 
     next: Next
     below: Below
-    verdict: Verdict
+    verdict: LayerVerdict
     state: State | None
     reason: str
     source: str = COMMON_PRACTICE
@@ -112,8 +112,8 @@ class Row:
         object.__setattr__(self, "source", told(self.source))
 
 
-_S, _W = Verdict.SOUND, Verdict.WAIT
-_B, _P, _X, _A = Verdict.BARRIER, Verdict.PREPARE, Verdict.NEVER, Verdict.ADVICE
+_S, _W = LayerVerdict.SOUND, LayerVerdict.WAIT
+_B, _P, _X, _A = LayerVerdict.BARRIER, LayerVerdict.PREPARE, LayerVerdict.NEVER, LayerVerdict.ADVICE
 _RECOAT, _THROUGH = State.DRY_TO_RECOAT, State.DRY_THROUGH
 _PRINT, _SAFE = State.PRINT_FREE, State.SOLVENT_SAFE
 
@@ -264,12 +264,12 @@ def row(next_: Next, below: Below) -> Row:
     return _BY_PAIR[next_, below]
 
 
-def verdict_over(line: Row, smooth: bool) -> Verdict:
+def verdict_over(line: Row, smooth: bool) -> LayerVerdict:
     """Return the verdict of a line over a smooth (gloss, satin) or a rough (matte) top.
 
     Where the line hangs on the sheen and the sheen is the right one, what
     is left is the wait for its state.
     """
     if (line.sound_if_smooth and smooth) or (line.sound_if_matte and not smooth):
-        return Verdict.WAIT
+        return LayerVerdict.WAIT
     return line.verdict

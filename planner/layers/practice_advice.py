@@ -12,7 +12,7 @@ from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.mend_coatings import MATTE_CLEAR, counterpart
 from planner.layers.named_mends import Insert
 from planner.layers.operation_kinds import OIL_BORNE, WASH_STAGES
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.layers.step_edits import Swap
 from planner.values.coating import Family, Finish
 from planner.values.message import message, titled, within
@@ -33,7 +33,7 @@ def tooth(scene: Scene) -> Iterator[Finding]:
         if smooth:
             yield scene.found(
                 message("pigment on gloss"),
-                Verdict.ADVICE,
+                LayerVerdict.ADVICE,
                 moment,
                 smooth,
                 message("dry powder finds no hold on a gloss film; a matte coat gives it tooth"),
@@ -73,7 +73,7 @@ def water_lifts(scene: Scene) -> Iterator[Finding]:
         )
         yield scene.found(
             message("chip rub through solvent paint"),
-            Verdict.ADVICE,
+            LayerVerdict.ADVICE,
             moment,
             list(shut),
             message(

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.layers.operation_kinds import below_kind, next_of
-from planner.layers.overcoat_table import COMMON_PRACTICE, RECESS, Next, Verdict, row
+from planner.layers.overcoat_table import COMMON_PRACTICE, RECESS, LayerVerdict, Next, row
 from planner.values.coating import Coating, Family, Finish, State
 from planner.values.message import message
 from planner.values.step import Stage, Step
@@ -103,7 +103,7 @@ def _by_table(kind: Next, below: Coating, laid_by: Step | None) -> Requirement |
     if found is None:
         return None
     line = row(kind, found)
-    if kind is Next.HARD and line.verdict is Verdict.SOUND:
+    if kind is Next.HARD and line.verdict is LayerVerdict.SOUND:
         return None  # what its own kind asks is enough
     return Requirement(line.state, line.reason, line.source) if line.state else None
 

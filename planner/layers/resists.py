@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from planner.layers.coat_stack import RESISTS, TAKES_OFF, Moment
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.named_mends import Insert
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.values.message import message, titled, within
 from planner.values.step import Minutes, Stage
 
@@ -28,7 +28,7 @@ def resists(scene: Scene) -> Iterator[Finding]:
         if left:
             yield scene.found(
                 message("masking fluid never taken off"),
-                Verdict.ORDER,
+                LayerVerdict.ORDER,
                 moment,
                 left,
                 message("no step takes the masking fluid or salt off; it grows into the film"),
@@ -38,7 +38,7 @@ def resists(scene: Scene) -> Iterator[Finding]:
         if idle and not left:
             yield scene.found(
                 message("masking fluid that masks nothing"),
-                Verdict.ADVICE,
+                LayerVerdict.ADVICE,
                 moment,
                 idle,
                 message("nothing is laid over the masking fluid or salt before it comes off"),

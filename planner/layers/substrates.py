@@ -12,31 +12,31 @@ from planner.layers.coat_stack import Moment
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.named_mends import Insert, Leave
 from planner.layers.overcoat_rules import primer_before, swap_families
-from planner.layers.overcoat_table import COMMON_PRACTICE, Verdict
+from planner.layers.overcoat_table import COMMON_PRACTICE, LayerVerdict
 from planner.values.coating import Family
 from planner.values.message import message, titled, within
 from planner.values.model import Material, Part
 from planner.values.step import LAYS_NO_FILM, Minutes, Stage
 
-WASHED: dict[Material, tuple[Verdict, str]] = {
+WASHED: dict[Material, tuple[LayerVerdict, str]] = {
     Material.RESIN: (
-        Verdict.PREPARE,
+        LayerVerdict.PREPARE,
         message("resin bears release agent from the mould, and paint lets go; wash it first"),
     ),
     Material.CAST: (
-        Verdict.PREPARE,
+        LayerVerdict.PREPARE,
         message("cast metal leaves the mould with release agent on it; wash it first"),
     ),
     Material.VINYL: (
-        Verdict.PREPARE,
+        LayerVerdict.PREPARE,
         message("soft vinyl is oily from the mould, and paint lets go; wash it first"),
     ),
     Material.ETCHED: (
-        Verdict.ADVICE,
+        LayerVerdict.ADVICE,
         message("photo-etched metal is greasy from handling; degrease it first"),
     ),
     Material.METAL: (
-        Verdict.ADVICE,
+        LayerVerdict.ADVICE,
         message("bare metal is greasy from handling; degrease it first"),
     ),
 }
@@ -129,7 +129,7 @@ def _grain(scene: Scene, moment: Moment, parts: list[str]) -> Iterator[Finding]:
         places = tuple(place for place in moment.laid if place.partition("/")[0] in wooden)
         yield scene.found(
             message("colour on bare wood"),
-            Verdict.ADVICE,
+            LayerVerdict.ADVICE,
             moment,
             places,
             message("bare wood drinks the colour and its grain stands up; seal and sand it first"),
@@ -160,7 +160,7 @@ def _no_glass(scene: Scene, moment: Moment, part: Part) -> Finding:
     primer = moment.step.stage is Stage.PRIME
     return scene.found(
         message("clear plastic painted over"),
-        Verdict.NEVER if primer else Verdict.ADVICE,
+        LayerVerdict.NEVER if primer else LayerVerdict.ADVICE,
         moment,
         places,
         message(
@@ -192,7 +192,7 @@ def _heat(scene: Scene, moment: Moment, told: set[tuple[str, str]]) -> Iterator[
         kind = parts[bent[0]]
         yield scene.found(
             message("too warm for {material}", material=kind),
-            Verdict.NEVER if soft else Verdict.ADVICE,
+            LayerVerdict.NEVER if soft else LayerVerdict.ADVICE,
             moment,
             [place for place in moment.laid if place.partition("/")[0] in bent],
             message(
@@ -217,7 +217,7 @@ def _glue(scene: Scene, moment: Moment) -> Iterator[Finding]:
     if fumes and Material.CLEAR in materials:
         yield scene.found(
             message("cyanoacrylate at clear plastic"),
-            Verdict.NEVER,
+            LayerVerdict.NEVER,
             moment,
             fumes,
             message("the vapour of cyanoacrylate fogs clear plastic; take white glue"),
@@ -228,7 +228,7 @@ def _glue(scene: Scene, moment: Moment) -> Iterator[Finding]:
     if cement and others:
         yield scene.found(
             message("solvent cement at what it cannot weld"),
-            Verdict.NEVER,
+            LayerVerdict.NEVER,
             moment,
             cement,
             message(

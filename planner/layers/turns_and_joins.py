@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from planner.layers.coat_stack import Moment
 from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.named_mends import Insert, SplitSides
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.layers.step_edits import Scrape
 from planner.passes import WHOLE_UNIT, Unit
 from planner.values.coating import Family
@@ -39,7 +39,7 @@ def _unit(scene: Scene, moment: Moment, unit: Unit) -> Iterator[Finding]:
     if len(facing) > 1 or facing != {moment.first.side}:
         yield scene.found(
             message("both sides in one step"),
-            Verdict.ORDER,
+            LayerVerdict.ORDER,
             moment,
             ours,
             message(
@@ -57,7 +57,7 @@ def _unit(scene: Scene, moment: Moment, unit: Unit) -> Iterator[Finding]:
                 message("topside reached without a turn"),
                 message("underside reached without a turn"),
             )[int(not on_back)],
-            Verdict.ORDER,
+            LayerVerdict.ORDER,
             moment,
             ours,
             (
@@ -121,7 +121,7 @@ def _unlike(
         mend = Mend(message("turn {over} back before the join", over=", ".join(over)), (turn,))
     return scene.found(
         message("joined while lying on different sides"),
-        Verdict.ORDER,
+        LayerVerdict.ORDER,
         moment,
         places,
         message(
@@ -152,7 +152,7 @@ def faces(scene: Scene) -> Iterator[Finding]:
         )
         yield scene.found(
             message("painted faces glued"),
-            Verdict.PREPARE,
+            LayerVerdict.PREPARE,
             moment,
             painted,
             message("{why}; scrape the faces, or mask them before painting", why=why),

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from planner.air import Advisory, Air, Fitness, laid_in, on_any_terms, step_advice
 from planner.layers.finding import Finding, Scene
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.values.coating import Coating
 from planner.values.message import message
 from planner.values.room import Location
@@ -27,7 +27,7 @@ def unfit_air(scene: Scene) -> Iterator[Finding]:
         for reason, places in against.values():
             yield scene.found(
                 message("air that forbids a coat"),
-                Verdict.NEVER,
+                LayerVerdict.NEVER,
                 moment,
                 places,
                 message(

@@ -10,7 +10,7 @@ from planner.layers.finding import Finding, Mend, Scene
 from planner.layers.finishing import is_last_coat
 from planner.layers.named_mends import Leave, Move
 from planner.layers.operation_kinds import OIL_BORNE
-from planner.layers.overcoat_table import COMMON_PRACTICE, Verdict
+from planner.layers.overcoat_table import COMMON_PRACTICE, LayerVerdict
 from planner.layers.step_edits import Restage
 from planner.values.coating import GLUES, THINNERS, Coating, Family, Finish
 from planner.values.message import message, told
@@ -63,7 +63,7 @@ def _idle_parts(scene: Scene) -> Iterator[Finding]:
             continue
         yield Finding(
             rule=told(message("part without work")),
-            verdict=Verdict.ADVICE,
+            verdict=LayerVerdict.ADVICE,
             path=f"{scene.path}.parts[{at}]",
             project=scene.project.name,
             model=scene.model.name,
@@ -94,7 +94,7 @@ def _unfit(scene: Scene, moment: Moment) -> Iterator[Finding]:
             mend = Mend(message("make it a step of {stage}", stage=fits), (edit,))
         yield scene.found(
             message("stage that does not fit its coating"),
-            Verdict.ORDER,
+            LayerVerdict.ORDER,
             moment,
             [place for place, one in moment.first.films if one == name],
             message(
@@ -160,7 +160,7 @@ def _never_rubbed(scene: Scene, moment: Moment) -> Iterator[Finding]:
     over = [m for m in scene.moments[moment.at + 1 :] if _colours(m, left)]
     yield scene.found(
         message("chipping fluid never rubbed"),
-        Verdict.ORDER,
+        LayerVerdict.ORDER,
         moment,
         left,
         message("no step rubs the colour over the fluid, so nothing chips and it stays soluble"),
@@ -191,7 +191,7 @@ def _over_chips(scene: Scene, moment: Moment) -> Iterator[Finding]:
     name = _name(every[0])
     yield scene.found(
         message("colour over finished chips"),
-        Verdict.ORDER,
+        LayerVerdict.ORDER,
         moment,
         list(rubs),
         message(
@@ -243,7 +243,7 @@ def _clears(scene: Scene, moment: Moment) -> Iterator[Finding]:
         places = tuple(place for place, _ in idle)
         yield scene.found(
             message("two clear coats in a row"),
-            Verdict.ADVICE,
+            LayerVerdict.ADVICE,
             moment,
             places,
             message(

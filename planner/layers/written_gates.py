@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from planner.layers.coat_stack import Layer, Moment
 from planner.layers.customary import Custom, after_film, can_again
 from planner.layers.finding import Finding, Mend, Scene
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.layers.step_edits import DropGate
 from planner.values.coating import Family, Window
 from planner.values.message import message
@@ -35,7 +35,7 @@ def written_gates(scene: Scene) -> Iterator[Finding]:
             custom = next(iter(clashes.values()))
             yield scene.found(
                 message("written gate that nothing can keep"),
-                Verdict.NEVER,
+                LayerVerdict.NEVER,
                 moment,
                 clashes,
                 message(

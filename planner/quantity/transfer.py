@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.cure import Status
+from planner.cure import Evidence
 from planner.values.gear import Airbrush
 from planner.values.message import message
 from planner.values.step import Stage, Step, Tool
@@ -22,21 +22,25 @@ class Transfer:
     fraction: float
     least: float
     most: float
-    status: Status | None
+    status: Evidence | None
     source: str
 
 
-_MODEL_BRUSH = Transfer(0.95, 0.9, 1.0, Status.ASSUMED, message("little is lost in a brush"))
-_RUBBED = Transfer(0.65, 0.5, 0.8, Status.ASSUMED, message("what is wiped or dabbed off is lost"))
+_MODEL_BRUSH = Transfer(0.95, 0.9, 1.0, Evidence.ASSUMED, message("little is lost in a brush"))
+_RUBBED = Transfer(0.65, 0.5, 0.8, Evidence.ASSUMED, message("what is wiped or dabbed off is lost"))
 _TRANSFER = {
     Tool.AIRBRUSH: Transfer(
-        0.30, 0.15, 0.50, Status.ASSUMED, message("small targets catch 20 to 50 %, R. Joseph 2009")
+        0.30,
+        0.15,
+        0.50,
+        Evidence.ASSUMED,
+        message("small targets catch 20 to 50 %, R. Joseph 2009"),
     ),
     Tool.CAN: Transfer(
         0.25,
         0.15,
         0.40,
-        Status.PUBLISHED,
+        Evidence.PUBLISHED,
         message("air-atomised spray, 40 CFR 60.313; span assumed"),
     ),
     Tool.BRUSH: _MODEL_BRUSH,

@@ -12,7 +12,7 @@ from planner.values.plan import Plan
 
 
 @dataclass(frozen=True)
-class Missed:
+class MissedDate:
     """A date that is missed: of a model, or of a project where ``model`` is "".
 
     ``end`` is when it is finished, ``minutes`` how long after its day is
@@ -27,7 +27,7 @@ class Missed:
     days: int
 
 
-def missed_dates(book: Book, calendar: BenchCalendar, plan: Plan) -> tuple[Missed, ...]:
+def missed_dates(book: Book, calendar: BenchCalendar, plan: Plan) -> tuple[MissedDate, ...]:
     """Return the dates that a plan misses, the worst first.
 
     A model with a date of its own does not make its project late.  A plan
@@ -46,7 +46,7 @@ def missed_dates(book: Book, calendar: BenchCalendar, plan: Plan) -> tuple[Misse
             if target is not None and over > 0:
                 day = moment_of(end - 1, calendar.zone).date()
                 days = (day - target).days
-                found.append(Missed(project.name, model, target, end, over, days))
+                found.append(MissedDate(project.name, model, target, end, over, days))
     return tuple(sorted(found, key=lambda one: (-one.minutes, one.project, one.model)))
 
 

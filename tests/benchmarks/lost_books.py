@@ -275,7 +275,7 @@ class Trials:
     def killed_restoring(self, count: Count) -> None:
         """Kill a program that restores copies; the book is as before or as the copy."""
         path = self.fresh()
-        backups.keep(path, backups.Reason.ASKED)
+        backups.keep(path, backups.BackupReason.ASKED)
         edited(path, range(1, 3))
         self._killed(RESTORER, path, self.random.uniform(0, 0.2), lines=1)
         count.lost += note_of(path) not in (0, 2)
@@ -338,7 +338,7 @@ class Trials:
         """Damage a book beyond reading and put a copy in its place."""
         path = self.fresh()
         edited(path, range(1, 4))
-        copy = backups.keep(path, backups.Reason.DAILY)
+        copy = backups.keep(path, backups.BackupReason.DAILY)
         content = path.read_bytes()[: self.random.randint(120, 5000)]
         path.write_bytes(content)
         path.with_name(f"{path.name}-journal").write_bytes(b"what was left")

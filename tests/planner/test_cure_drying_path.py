@@ -12,7 +12,7 @@ from cure_rooms import WARSAW, at, film, labelled, points, room, steady
 import planner.air.moisture
 import planner.cure.kinetics
 import planner.cure.rounding
-from planner.cure import Cure, Status, film_path, shown_minutes, state_times
+from planner.cure import Cure, Evidence, film_path, shown_minutes, state_times
 from planner.cure.drying_path import progress
 from planner.values.coating import Coating, Family, State
 from planner.values.refusal import Refused
@@ -33,8 +33,8 @@ def test_state_times_cover_every_state_in_order():
 def test_state_times_name_the_label():
     rows = state_times(Cure(NIGHT, WARSAW), labelled(Family.DECAL, 200), LAID, "bench")
     told = {row.state: row.figure.status for row in rows}
-    assert told[State.DRY_TO_RECOAT] is Status.LABEL
-    assert told[State.DRY_THROUGH] is not Status.LABEL
+    assert told[State.DRY_TO_RECOAT] is Evidence.LABEL
+    assert told[State.DRY_THROUGH] is not Evidence.LABEL
 
 
 def test_never_is_shown_as_never():

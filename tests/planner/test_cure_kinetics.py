@@ -10,7 +10,7 @@ from scipy.optimize import brentq
 from structuralcodes.codes import ec2_2004
 
 from planner.air import GAS_J_MOL_K, VAPOUR_PA, Air, Samples, wet_bulb_drop_k
-from planner.cure import Band, Cure, Status, reference_minutes
+from planner.cure import Band, Cure, Evidence, reference_minutes
 from planner.cure.assumptions import ASSUMED
 from planner.cure.evaporation import movement_factor
 from planner.cure.kinetics import (
@@ -249,7 +249,7 @@ def test_reference_air_is_the_reference(family):
         assert cure.ready_at(film(coating, 777), state, Band.NOMINAL) == 777 + expected
     given = labelled(family, 95)
     assert cure.ready_at(film(given, 777), State.DRY_TO_RECOAT, Band.NOMINAL) == 777 + 95
-    assert reference_minutes(given, State.DRY_TO_RECOAT).status is Status.LABEL
+    assert reference_minutes(given, State.DRY_TO_RECOAT).status is Evidence.LABEL
 
 
 def test_below_the_cut_off_nothing_happens():

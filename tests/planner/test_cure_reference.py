@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from cure_rooms import film, steady
 
-from planner.cure import Band, Status, reference_minutes
+from planner.cure import Band, Evidence, reference_minutes
 from planner.cure.reference import PRESUPPOSES
 from planner.values.coating import Coating, Family, Finish, State, StateTime
 from planner.values.refusal import Refused
@@ -20,7 +20,7 @@ def test_every_family_has_a_figure_for_every_state_with_its_standing(family):
             coating = Coating(name="x", family=family, finish=finish, dry_film_um=dry_film_um)
             figures = {state: reference_minutes(coating, state) for state in State}
             assert all(figure.source for figure in figures.values())
-            assert all(isinstance(figure.status, Status) for figure in figures.values())
+            assert all(isinstance(figure.status, Evidence) for figure in figures.values())
             for above, needed in PRESUPPOSES.items():
                 for below in needed:
                     assert figures[below].minutes <= figures[above].minutes
@@ -94,7 +94,7 @@ def test_published_touch_time_of_an_alkyd():
     # TT-P-645C Table III: at most 2 h, of a D1640 film at laboratory air
     coating = Coating(name="x", family=Family.ALKYD_ENAMEL, dry_film_um=30)
     assert reference_minutes(coating, State.SET_TO_TOUCH).minutes <= 120
-    assert reference_minutes(coating, State.SET_TO_TOUCH).status is Status.PUBLISHED
+    assert reference_minutes(coating, State.SET_TO_TOUCH).status is Evidence.PUBLISHED
 
 
 def test_published_waits_of_two_packs():
@@ -117,8 +117,8 @@ def test_the_label_wins_and_is_named():
         times=(StateTime(state=State.PRINT_FREE, minutes=300, source="data sheet"),),
     )
     figure = reference_minutes(told, State.PRINT_FREE)
-    assert (figure.minutes, figure.status, figure.source) == (300, Status.LABEL, "data sheet")
-    assert reference_minutes(told, State.DRY_TO_HANDLE).status is not Status.LABEL
+    assert (figure.minutes, figure.status, figure.source) == (300, Evidence.LABEL, "data sheet")
+    assert reference_minutes(told, State.DRY_TO_HANDLE).status is not Evidence.LABEL
 
 
 def test_family_figures_keep_between_the_labels_times():

@@ -60,7 +60,7 @@ def test_a_book_of_each_version_opens(old, tmp_path):
         assert bench.undo() == "edit"
         assert bench.book() == expected
     kept = copies(path)
-    assert [one.reason for one in kept] == [Reason.UPGRADE] * (old.stem != database.NEWEST)
+    assert [one.reason for one in kept] == [BackupReason.UPGRADE] * (old.stem != database.NEWEST)
     for one in kept:
         assert tables_of(one.path) == before
 

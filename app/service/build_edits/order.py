@@ -11,7 +11,7 @@ from planner.graph.gates import PassGate, gates_of
 from planner.graph.network import check_acyclic
 from planner.layers.finding import Finding
 from planner.layers.findings import find
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.passes import expand_model
 from planner.schedule.impossible_passes import blocked
 from planner.values.book import Book
@@ -166,4 +166,4 @@ def _never(book: Book, project: str, model: Model) -> list[Finding]:
         whole, models=(model,), active=True, pins=(), observed=(), diary=(), pilot="", log=log
     )
     found = find(replace(book, projects=(alone,)))
-    return [finding for finding in found if finding.verdict is Verdict.NEVER and finding.step]
+    return [finding for finding in found if finding.verdict is LayerVerdict.NEVER and finding.step]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from zoneinfo import ZoneInfo
 
 from app.window import reasons, words
-from app.window.drying.notices import Due
+from app.window.drying.notices import DueNotice
 from app.window.film_events import FilmEvent, FilmEventKind
 from app.window.run_sheet_notes_words import parts_of, sign_words
 from planner.values.step import Bound
@@ -83,7 +83,7 @@ def sentence(moment: FilmEvent, zone: ZoneInfo, now: int) -> str:
     )
 
 
-def told(due: Due, zone: ZoneInfo, now: int) -> str:
+def told(due: DueNotice, zone: ZoneInfo, now: int) -> str:
     """Return all that is due as one message, "" for nothing."""
     lines = [sentence(event, zone, now) for event in due.fresh[:TOLD_AT_MOST]]
     late = due.meanwhile[: max(1, TOLD_AT_MOST - len(lines))]

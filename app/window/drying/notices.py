@@ -18,7 +18,7 @@ WARNED_SHORT, WARNED_MIDDLE, WARNED_LONG = 10, 120, 1440  # before a window clos
 
 
 @dataclass(frozen=True)
-class Due:
+class DueNotice:
     """What is to be told now.
 
     ``fresh`` has just come, ``meanwhile`` came while nobody was told;
@@ -46,12 +46,12 @@ def told_at(moment: FilmEvent) -> int | None:
     return begin - (before if length <= MIDDLE else WARNED_LONG)
 
 
-def due(picture: PlanSnapshot, told: Collection[str], now: int) -> Due:
+def due(picture: PlanSnapshot, told: Collection[str], now: int) -> DueNotice:
     """Return what is to be told at ``now``, given the names of what was told."""
     return due_of(picture.moments, told, now)
 
 
-def due_of(found: Iterable[FilmEvent], told: Collection[str], now: int) -> Due:
+def due_of(found: Iterable[FilmEvent], told: Collection[str], now: int) -> DueNotice:
     """Return what of some moments is to be told at ``now``.
 
     Names of moments that are no more are forgotten.
@@ -66,4 +66,4 @@ def due_of(found: Iterable[FilmEvent], told: Collection[str], now: int) -> Due:
         elif at is not None and at <= now:
             names.add(moment.name)
             (fresh if now - at <= LATE else meanwhile).append(moment)
-    return Due(tuple(fresh), tuple(meanwhile), frozenset(names))
+    return DueNotice(tuple(fresh), tuple(meanwhile), frozenset(names))

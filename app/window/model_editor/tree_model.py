@@ -21,7 +21,7 @@ from app.window.message_translation import translated
 from app.window.model_editor.nodes import EditorNode, Key, Known, NodeKind
 from app.window.stack.model import SIGNS
 from app.window.tree_nodes import EntriesModel, Index, TreeNode, entries_of
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 
 MIME = "application/x-tackfree-steps"
 NAMED = frozenset({NodeKind.PROJECT, NodeKind.MODEL, NodeKind.PART, NodeKind.PLACE, NodeKind.STEP})
@@ -215,7 +215,7 @@ class BuildModel(EntriesModel):
             return ""
         return words.tr("holds the end") if wait <= 0 else words.span(wait)
 
-    def _worst(self, key: Key) -> Verdict | None:
+    def _worst(self, key: Key) -> LayerVerdict | None:
         ranks = [finding.verdict for finding in self._known.of(key)]
         return max(ranks, key=lambda rank: rank.rank, default=None)
 

@@ -9,7 +9,7 @@ from app.window.plan_snapshot import PlanSnapshot
 from planner.cure import film_um
 from planner.layers.coat_stack import Layer, stack_of
 from planner.layers.finding import Finding
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.schedule.partial_schedule import FOREVER
 from planner.tonight import swatch_of
 from planner.values.coating import Finish, State
@@ -41,7 +41,7 @@ class CoatRow:
     coats: int
     start: int | None
     logged: bool
-    verdict: Verdict
+    verdict: LayerVerdict
     why: str
     state: State | None = None
     opens: int | None = None
@@ -58,10 +58,12 @@ class PlaceStack:
     coats: tuple[CoatRow, ...]
 
     @property
-    def worst(self) -> Verdict:
+    def worst(self) -> LayerVerdict:
         """The gravest verdict in it."""
         return max(
-            (coat.verdict for coat in self.coats), key=lambda one: one.rank, default=Verdict.SOUND
+            (coat.verdict for coat in self.coats),
+            key=lambda one: one.rank,
+            default=LayerVerdict.SOUND,
         )
 
 
@@ -89,11 +91,11 @@ def _coat(
     placed = picture.plan.placement(key)
     against = [one for one in findings if one.step == layer.step.id and layer.place in one.places]
     worst = max(against, key=lambda one: one.verdict.rank, default=None)
-    verdict, why, state, opens = Verdict.SOUND, "", None, None
+    verdict, why, state, opens = LayerVerdict.SOUND, "", None, None
     if worst is not None and layer.coat == 1:
         verdict, why = worst.verdict, translated(worst.message)
     elif (waits := _waits(picture, key, layer.place)) is not None:
-        verdict, (why, state, opens) = Verdict.WAIT, waits
+        verdict, (why, state, opens) = LayerVerdict.WAIT, waits
     return CoatRow(
         key=key,
         name=layer.laid_as,

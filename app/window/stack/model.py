@@ -18,30 +18,30 @@ from app.service.hard_clear import HardClear
 from app.window import words
 from app.window.labels import swatch_icon
 from app.window.stack.coat_rows import CoatRow, PlaceStack
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
 
 SIGNS = {
-    Verdict.SOUND: "○",
-    Verdict.WAIT: "◁",
-    Verdict.ADVICE: "△",
-    Verdict.PREPARE: "△",
-    Verdict.ORDER: "△",
-    Verdict.BARRIER: "✕",
-    Verdict.NEVER: "✕",
+    LayerVerdict.SOUND: "○",
+    LayerVerdict.WAIT: "◁",
+    LayerVerdict.ADVICE: "△",
+    LayerVerdict.PREPARE: "△",
+    LayerVerdict.ORDER: "△",
+    LayerVerdict.BARRIER: "✕",
+    LayerVerdict.NEVER: "✕",
 }
 
 
-def verdict_word(verdict: Verdict) -> str:
+def verdict_word(verdict: LayerVerdict) -> str:
     """Return a verdict in words."""
     return QCoreApplication.translate("verdict", verdict.value)
 
 
 def verdict_line(coat: CoatRow, zone: ZoneInfo, now: int, *, with_state: bool = True) -> str:
     """Return what is thought of laying a coat where it lies, in one short line."""
-    if coat.verdict is not Verdict.WAIT:
+    if coat.verdict is not LayerVerdict.WAIT:
         return verdict_word(coat.verdict)
     at = words.tr("never") if coat.opens is None else words.when(coat.opens, zone, now)
     if coat.state is None or not with_state:

@@ -27,7 +27,7 @@ from app.window.palette import LIGHT, Colours
 from app.window.room.plot import spread
 from app.window.stack.coat_rows import CoatRow, PlaceStack
 from app.window.stack.model import coat_name, coat_time, verdict_line
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.values.coating import Finish
 
 MARGIN, PLASTIC = 20.0, 54.0
@@ -288,7 +288,7 @@ class CrossSection(QWidget):
         high = lines.body.height() if lines.beside else lines.fine.height()
         painter.drawText(QRectF(lines.left, top, lines.width, high), VCENTRE | side, when)
         top += high
-        grave = coat.verdict.rank > Verdict.ADVICE.rank
+        grave = coat.verdict.rank > LayerVerdict.ADVICE.rank
         painter.setPen(self._colours.colour("closing_word" if grave else "drying_word"))
         line = verdict_line(coat, self._zone, self._now)
         if lines.fine.horizontalAdvance(line) > lines.width:  # the table has the state as well
@@ -304,14 +304,14 @@ class CrossSection(QWidget):
         painter.drawLine(QPointF(right + 2, band.middle), QPointF(right + LEADER - 5, y))
         x, at = MARGIN + 2, band.bottom
         verdict = band.coat.verdict
-        if verdict is Verdict.SOUND:
+        if verdict is LayerVerdict.SOUND:
             painter.setPen(QPen(self._colours.colour("ready"), 2))
             painter.setBrush(self._colours.colour("sheet"))
             painter.drawEllipse(QPointF(x, at), 5, 5)
-        elif verdict is Verdict.WAIT:
+        elif verdict is LayerVerdict.WAIT:
             corners = [(x - 7, at - 6), (x + 7, at), (x + 7, at), (x - 7, at + 6)]
             mark_drawing.paint_wedge(painter, corners, self._colours, strong=True)
-        elif verdict in (Verdict.BARRIER, Verdict.NEVER):
+        elif verdict in (LayerVerdict.BARRIER, LayerVerdict.NEVER):
             painter.setPen(QPen(self._colours.colour("closing"), 2.6))
             painter.drawLine(QPointF(x - 5, at - 5), QPointF(x + 5, at + 5))
             painter.drawLine(QPointF(x - 5, at + 5), QPointF(x + 5, at - 5))

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from app.window.message_translation import translated
-from planner.cure.family_times import Status
+from planner.cure.family_times import Evidence
 from planner.cure.reference import reference_minutes
 from planner.quantity import Shopping, ShoppingLine, Stock, old_bottle, stock_now
 from planner.values.book import Book
@@ -57,7 +57,7 @@ class CureLine:
     state: State
     minutes: float
     learned: float | None
-    status: Status
+    status: Evidence
     source: str
 
 

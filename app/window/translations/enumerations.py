@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from planner.cure.family_times import Status
-from planner.layers.overcoat_table import Verdict
+from planner.cure.family_times import Evidence
+from planner.layers.overcoat_table import LayerVerdict
 from planner.values.coating import Effect, Family, Finish, Hiding, Preparation, State
 from planner.values.model import Material, Shape, Side
 from planner.values.room import Movement
@@ -23,8 +23,8 @@ ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
     "hiding": (Hiding,),
     "state": (State,),
     "preparation": (Preparation,),
-    "status": (Status,),
-    "verdict": (Verdict,),
+    "status": (Evidence,),
+    "verdict": (LayerVerdict,),
     "side": (Side,),
     "material": (Material,),
     "shape": (Shape,),

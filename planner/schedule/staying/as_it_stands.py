@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.problem import Problem
-from planner.schedule.staying.kept import Kept, Piece
+from planner.schedule.staying.kept import KeptPiece, KeptPlan
 from planner.values.plan import Placement, Plan
 
 
 def as_it_stands(
-    problem: Problem, last: Plan, facts: PartialSchedule, kept: Kept
+    problem: Problem, last: Plan, facts: PartialSchedule, kept: KeptPlan
 ) -> PartialSchedule | None:
     """Return the table with all of a plan done as it says, whether that holds or not.
 
@@ -21,7 +21,7 @@ def as_it_stands(
     open_ = [one for one in problem.activities if one.index not in done]
     if any(one.index not in kept.pieces for one in open_):
         return None
-    if any(piece.begin < problem.now for piece in kept.events if isinstance(piece, Piece)):
+    if any(piece.begin < problem.now for piece in kept.events if isinstance(piece, KeptPiece)):
         return None
     if any(one.pass_.minutes != _minutes(kept, one.index) for one in open_):
         return None
@@ -44,5 +44,5 @@ def as_it_stands(
     return table
 
 
-def _minutes(kept: Kept, index: int) -> int:
+def _minutes(kept: KeptPlan, index: int) -> int:
     return sum(piece.minutes for piece in kept.pieces[index])

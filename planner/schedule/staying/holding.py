@@ -15,7 +15,7 @@ from planner.schedule.optimise.stretch_sequencing import enter, sequence, what_f
 from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.placing import clean, place, put_away
 from planner.schedule.problem import Problem
-from planner.schedule.staying.kept import Cleaning, Kept, Piece
+from planner.schedule.staying.kept import Cleaning, KeptPiece, KeptPlan
 
 LOOKS = 8  # gaps of one stretch are tried for no more passes
 EMPTY_STRETCHES = 60  # left unused one after another before what waits is left to the rules
@@ -31,7 +31,7 @@ class Holding:
     """
 
     problem: Problem
-    kept: Kept
+    kept: KeptPlan
     pull: bool = False
     firm: frozenset[int] = frozenset()
 
@@ -52,9 +52,9 @@ class Holding:
             empty = 0 if progress or len(ahead) > 1 else empty + 1
         return table
 
-    def _by_stretch(self, time: int) -> dict[int, list[Piece | Cleaning]]:
+    def _by_stretch(self, time: int) -> dict[int, list[KeptPiece | Cleaning]]:
         """Return the events of each stretch of today's bench time."""
-        found: dict[int, list[Piece | Cleaning]] = defaultdict(list)
+        found: dict[int, list[KeptPiece | Cleaning]] = defaultdict(list)
         for event in self.kept.events:
             stretch = self.problem.calendar.stretch_at(event.begin)
             if stretch is not None and stretch.interval.end > time:
@@ -62,7 +62,7 @@ class Holding:
         return found
 
     def _stretch(
-        self, table: PartialSchedule, stretch: Stretch, events: list[Piece | Cleaning]
+        self, table: PartialSchedule, stretch: Stretch, events: list[KeptPiece | Cleaning]
     ) -> PartialSchedule:
         here = enter(table, stretch)
         done, failed = self._as_held(here, stretch, events)
@@ -78,11 +78,11 @@ class Holding:
     # -- what was there -----------------------------------------------------------------------
 
     def _as_held(
-        self, here: PartialSchedule, stretch: Stretch, events: list[Piece | Cleaning]
+        self, here: PartialSchedule, stretch: Stretch, events: list[KeptPiece | Cleaning]
     ) -> tuple[PartialSchedule, list[int]]:
         """Return the table with a stretch done as it was, and what of it could not be."""
         table, failed = here.clone(), []
-        last = max((at for at, one in enumerate(events) if isinstance(one, Piece)), default=-1)
+        last = max((at for at, one in enumerate(events) if isinstance(one, KeptPiece)), default=-1)
         for at, event in enumerate(events):
             if isinstance(event, Cleaning):
                 if at < last:
@@ -91,7 +91,7 @@ class Holding:
                 failed.append(event.activity)
         return table, list(dict.fromkeys(failed))
 
-    def _lay(self, table: PartialSchedule, stretch: Stretch, event: Piece) -> bool:
+    def _lay(self, table: PartialSchedule, stretch: Stretch, event: KeptPiece) -> bool:
         """Do a piece no earlier than before, or as soon as it can be; tell whether that went."""
         fit = self._fit(table, stretch, event.activity, max(table.time, event.begin))
         if fit is None and event.begin > table.time:
@@ -121,12 +121,12 @@ class Holding:
         self,
         here: PartialSchedule,
         stretch: Stretch,
-        events: list[Piece | Cleaning],
+        events: list[KeptPiece | Cleaning],
         done: PartialSchedule,
         failed: list[int],
     ) -> PartialSchedule:
         """Return a stretch with as much of what was in it as it can hold, in any order."""
-        inside = self._could(here, [one.activity for one in events if isinstance(one, Piece)])
+        inside = self._could(here, [one.activity for one in events if isinstance(one, KeptPiece)])
         if any(index in here.left or index in done.left for index in inside):
             return done  # work in pieces goes on as it can
         tails = self.problem.tails
@@ -191,7 +191,7 @@ class Holding:
         here: PartialSchedule,
         done: PartialSchedule,
         stretch: Stretch,
-        events: list[Piece | Cleaning],
+        events: list[KeptPiece | Cleaning],
         waiting: list[int],
     ) -> PartialSchedule:
         """Return the stretch with what waits put after what stays, or between it."""
@@ -252,18 +252,20 @@ class Holding:
         here: PartialSchedule,
         done: PartialSchedule,
         stretch: Stretch,
-        events: list[Piece | Cleaning],
+        events: list[KeptPiece | Cleaning],
         index: int,
     ) -> PartialSchedule | None:
         """Return the stretch with a pass put where hands rest, and the rest at its minutes."""
         before = {
-            one.activity: done.start.get(one.activity) for one in events if isinstance(one, Piece)
+            one.activity: done.start.get(one.activity)
+            for one in events
+            if isinstance(one, KeptPiece)
         }
         fresh = [i for i in done.start if i not in here.start and i not in before]
         if fresh or done.left:
             return None  # gaps are looked at once, before anything else came
         for at, event in enumerate(events):
-            if not isinstance(event, Piece):
+            if not isinstance(event, KeptPiece):
                 continue
             table = self._up_to(here, stretch, events[:at])
             fit = self._fit(table, stretch, index, table.time)
@@ -279,7 +281,7 @@ class Holding:
         return None
 
     def _up_to(
-        self, here: PartialSchedule, stretch: Stretch, events: list[Piece | Cleaning]
+        self, here: PartialSchedule, stretch: Stretch, events: list[KeptPiece | Cleaning]
     ) -> PartialSchedule:
         return self._as_held(here, stretch, events)[0]
 

@@ -13,7 +13,7 @@ from planner.values.moment import Interval
 from planner.values.plan import BenchKind, BenchWork, PassKey, Placement, Plan
 
 
-class Piece(NamedTuple):
+class KeptPiece(NamedTuple):
     """A piece of a pass as the plan before has it.
 
     ``begin`` is when its preparation or set-up began, ``activity`` is its number,
@@ -34,7 +34,7 @@ class Cleaning(NamedTuple):
 
 
 @dataclass(frozen=True)
-class Kept:
+class KeptPlan:
     """What the plan before says of work that is still to be done.
 
     Attributes
@@ -49,13 +49,13 @@ class Kept:
         Passes that the plan before left out.
     """
 
-    events: tuple[Piece | Cleaning, ...]
+    events: tuple[KeptPiece | Cleaning, ...]
     order: dict[int, int]
     pieces: dict[int, tuple[Interval, ...]]
     lost: frozenset[int]
 
 
-def kept_of(problem: Problem, last: Plan, facts: PartialSchedule) -> Kept:
+def kept_of(problem: Problem, last: Plan, facts: PartialSchedule) -> KeptPlan:
     """Return what of a plan can still stand: passes that are there, not begun, and not past.
 
     What should have begun in the stretch that runs keeps its turn in it.
@@ -63,7 +63,7 @@ def kept_of(problem: Problem, last: Plan, facts: PartialSchedule) -> Kept:
     leads = _leads(last.bench)
     running = problem.calendar.stretch_at(problem.now)
     since = running.interval.start if running else problem.now
-    events: list[Piece | Cleaning] = []
+    events: list[KeptPiece | Cleaning] = []
     order: dict[int, int] = {}
     pieces: dict[int, tuple[Interval, ...]] = {}
     for placed in last.placements:
@@ -79,16 +79,16 @@ def kept_of(problem: Problem, last: Plan, facts: PartialSchedule) -> Kept:
         pieces[index] = placed.pieces
         for at, piece in enumerate(placed.pieces):
             lead = piece.start if at else begin
-            events.append(Piece(lead, index, piece, at == len(placed.pieces) - 1))
+            events.append(KeptPiece(lead, index, piece, at == len(placed.pieces) - 1))
     events += [
         Cleaning(work.interval.start, work.airbrush)
         for work in last.bench
         if work.kind is BenchKind.CLEAN and work.interval.start >= problem.now
     ]
     events = _together(problem, events)
-    events.sort(key=lambda one: (one.begin, isinstance(one, Piece)))
+    events.sort(key=lambda one: (one.begin, isinstance(one, KeptPiece)))
     lost = frozenset(problem.index[one.key] for one in last.unplaced if one.key in problem.index)
-    return Kept(tuple(events), order, pieces, lost)
+    return KeptPlan(tuple(events), order, pieces, lost)
 
 
 def _allowed(problem: Problem, index: int, placed: Placement) -> bool:
@@ -103,13 +103,13 @@ def _allowed(problem: Problem, index: int, placed: Placement) -> bool:
     )
 
 
-def _together(problem: Problem, events: list[Piece | Cleaning]) -> list[Piece | Cleaning]:
+def _together(problem: Problem, events: list[KeptPiece | Cleaning]) -> list[KeptPiece | Cleaning]:
     """Put what is wished in one stretch into the latest of those that it was in."""
-    begun = {one.activity: one for one in events if isinstance(one, Piece)}
-    found: list[Piece | Cleaning] = []
+    begun = {one.activity: one for one in events if isinstance(one, KeptPiece)}
+    found: list[KeptPiece | Cleaning] = []
     for event in events:
         latest = event
-        if isinstance(event, Piece):
+        if isinstance(event, KeptPiece):
             group = [begun[i] for i in problem.activities[event.activity].together if i in begun]
             latest = max([event, *group], key=lambda one: one.interval.start)
         here, there = (problem.calendar.stretch_at(one.begin) for one in (event, latest))

@@ -17,7 +17,7 @@ from planner.values.wishes import Level, Staying
 
 
 @dataclass(frozen=True)
-class Choice:
+class StayingChoice:
     """Which plan is shown from now on, and which other is offered, if any."""
 
     taken: Plan
@@ -61,7 +61,7 @@ def choose(
     present: Plan,
     candidates: Iterable[Plan],
     firm: Sequence[Firm] = (),
-) -> Choice:
+) -> StayingChoice:
     """Say which plan takes the place of the present one, and which is offered.
 
     Parameters
@@ -82,7 +82,7 @@ def choose(
     better = sorted((one for one in candidates if value(one) < own), key=rank)
     taken = next((one for one in better if leaves(present, one, firm)), present)
     offered = better[0] if better and value(better[0]) < value(taken) else None
-    return Choice(taken, offered)
+    return StayingChoice(taken, offered)
 
 
 def gains(book: Book, calendar: BenchCalendar, present: Plan, other: Plan) -> bool:
@@ -105,7 +105,7 @@ def leaves(present: Plan, other: Plan, firm: Sequence[Firm]) -> bool:
     return True
 
 
-class Move(NamedTuple):
+class StayingMove(NamedTuple):
     """A pass that left its stretch: where it began, and where it begins; None is no place."""
 
     key: PassKey
@@ -113,7 +113,7 @@ class Move(NamedTuple):
     after: int | None
 
 
-def moves_between(calendar: BenchCalendar, present: Plan, other: Plan) -> tuple[Move, ...]:
+def moves_between(calendar: BenchCalendar, present: Plan, other: Plan) -> tuple[StayingMove, ...]:
     """Return the passes that stand in another stretch than in the present plan, or in none.
 
     They come in order of the earlier of both evenings.  What was done is no
@@ -128,12 +128,12 @@ def moves_between(calendar: BenchCalendar, present: Plan, other: Plan) -> tuple[
             continue
         here = None if before is None else calendar.stretch_at(before)
         if before is None or (before != placed.start and here != calendar.stretch_at(placed.start)):
-            found.append(Move(placed.key, before, placed.start))
-    found += [Move(one.key, was[one.key], None) for one in other.unplaced if one.key in was]
+            found.append(StayingMove(placed.key, before, placed.start))
+    found += [StayingMove(one.key, was[one.key], None) for one in other.unplaced if one.key in was]
     return tuple(sorted(found, key=lambda one: (min(_known(one)), one.key)))
 
 
-def _known(move: Move) -> list[int]:
+def _known(move: StayingMove) -> list[int]:
     return [minute for minute in (move.before, move.after) if minute is not None]
 
 

@@ -15,7 +15,7 @@ from planner.schedule.problem import Problem
 from planner.schedule.serial_schedule import SerialSchedule
 from planner.schedule.staying.as_it_stands import as_it_stands
 from planner.schedule.staying.holding import Holding
-from planner.schedule.staying.kept import Kept, kept_of
+from planner.schedule.staying.kept import KeptPlan, kept_of
 from planner.schedule.staying.policy import Firm, leaves, moved_passes, worth
 from planner.values.book import Book
 from planner.values.plan import Plan, Unplaced
@@ -45,7 +45,7 @@ def repaired(
     firm
         Beginnings of stretches that were promised: work leaves them only if it must.
     """
-    repair = Repair(book, last, now, cure=premises.cure, calendar=calendar, firm=firm)
+    repair = PlanRepair(book, last, now, cure=premises.cure, calendar=calendar, firm=firm)
 
     def sound(plan: Plan) -> bool:
         return judge(book, plan, premises=premises).accepted
@@ -87,11 +87,11 @@ def drawn_forward(
 ) -> Plan:
     """Return the present plan with all work come forward into time that is free, unjudged."""
     now = present.now
-    repair = Repair(book, present, now, cure=premises.cure, calendar=calendar, firm=firm)
+    repair = PlanRepair(book, present, now, cure=premises.cure, calendar=calendar, firm=firm)
     return repair.pulled()
 
 
-class Repair:
+class PlanRepair:
     """One plan to be repaired for a book of today.
 
     Attributes
@@ -117,7 +117,7 @@ class Repair:
         facts = SerialSchedule(self.problem, RULES[0], 0, frozenset())
         facts.take_facts()
         self.facts: PartialSchedule = facts.table
-        self.kept: Kept = kept_of(self.problem, last, self.facts)
+        self.kept: KeptPlan = kept_of(self.problem, last, self.facts)
         self.firm = firm
 
     def as_it_stands(self) -> Plan | None:
@@ -162,7 +162,7 @@ class Repair:
 class _InOrder(SerialSchedule):
     """A run that takes passes in the order of the plan before, none in an earlier stretch."""
 
-    def __init__(self, problem: Problem, kept: Kept) -> None:
+    def __init__(self, problem: Problem, kept: KeptPlan) -> None:
         super().__init__(problem, Rule(patience=30), 0, frozenset())
         self.kept = kept
 

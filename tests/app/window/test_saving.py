@@ -129,7 +129,7 @@ def test_a_book_that_may_not_be_written_is_read(qtbot, session, monkeypatch) -> 
 def test_a_damaged_book_is_replaced_by_a_copy(qtbot, session) -> None:
     aside(session)
     path = session.path
-    made = backups.keep(path, backups.Reason.DAILY)
+    made = backups.keep(path, backups.BackupReason.DAILY)
     aside_again = edits.activate(session.book, PROJECT, active=True)
     session.apply(aside_again)
     session.close()

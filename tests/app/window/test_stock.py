@@ -30,7 +30,7 @@ from app.window.stock.supply_dialogs import (
 )
 from app.window.stock.tree import LEFT, NAME, NEEDED, OPENED, StockFilter, StockModel, cell
 from app.window.stock.view import StockView
-from planner.cure.family_times import Status
+from planner.cure.family_times import Evidence
 from planner.quantity import Shopping, ShoppingLine
 from planner.values.book import Book
 from planner.values.coating import (
@@ -131,9 +131,9 @@ def test_cure_numbers_name_their_source() -> None:
     lines = {line.state: line for line in cure_lines(coating)}
     assert list(lines) == list(State)
     told = lines[State.TACK_FREE]
-    assert (told.minutes, told.learned, told.status) == (50, 75, Status.LABEL)
+    assert (told.minutes, told.learned, told.status) == (50, 75, Evidence.LABEL)
     assert cure_source(told) == "label, side panel"
-    assert lines[State.SOLVENT_SAFE].status is not Status.LABEL
+    assert lines[State.SOLVENT_SAFE].status is not Evidence.LABEL
     assert cure_lines(replace(coating, slowness=1))[0].learned is None
     assert cure_lines(Coating(name="y", family=Family.WHITE_SPIRIT)) == ()
 

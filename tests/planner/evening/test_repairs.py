@@ -15,7 +15,7 @@ from planner.evening.repairs import Repair, outline, repaired, repairs_for
 from planner.graph.network import check_acyclic
 from planner.layers.coat_stack import stack_of
 from planner.layers.findings import find
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.values.book import Book
 from planner.values.coating import Mark, State
 from planner.values.model import Model
@@ -169,7 +169,7 @@ def test_what_is_offered_is_sound_and_planned(name: str, part: float) -> None:
         after = repaired(book, this, kind)
         check_acyclic(after)
         fresh = [one for one in find(after) if one.key not in before]
-        assert all(one.verdict.rank <= Verdict.ADVICE.rank for one in fresh)
+        assert all(one.verdict.rank <= LayerVerdict.ADVICE.rank for one in fresh)
         times = [(one.start, one.end) for project in after.projects for one in project.log]
         assert times == [(one.start, one.end) for one in log]
     if offered:

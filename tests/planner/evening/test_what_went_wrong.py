@@ -15,7 +15,7 @@ from planner.evening.advice import one_first, rest, silvering
 from planner.evening.alternatives import instead, leaves_time, takers
 from planner.evening.missed_closings import Remedy, missed, remedied
 from planner.evening.out_of_order import out_of_order
-from planner.layers.overcoat_table import Verdict
+from planner.layers.overcoat_table import LayerVerdict
 from planner.values.book import Book
 from planner.values.coating import Family, Mark, Preparation, Window
 from planner.values.model import Model
@@ -128,7 +128,7 @@ def test_a_wash_before_the_gloss_is_told_at_once_with_its_mend() -> None:
     names = [step.id for step in cart(found.book).steps]
     assert names == ["prime", "sand", "wash", "gloss", "wipe"]
     (rubbed,) = [finding for finding in found.findings if finding.step == "wash"]
-    assert rubbed.verdict is Verdict.BARRIER
+    assert rubbed.verdict is LayerVerdict.BARRIER
     assert any(finding.mend for finding in found.findings)  # what comes later can still be mended
 
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 import pytest
 from coat_books import book_of, coat, steps_of
 
-from planner.layers.findings import Verdict, find
+from planner.layers.findings import LayerVerdict, find
 from planner.layers.overcoat_table import TABLE, Below, Next
 from planner.values.coating import Mark, Window
 from planner.values.step import Gate, Role, Stage, Step
@@ -28,10 +28,10 @@ MATTE_OF = {"acrylic": "matte clear", "lacquer": "matte lacquer", "gloss enamel"
 OK, W, B, X, SCUFF = "fine", "wait", "barrier", "avoid", "scuff"
 MEANS = {
     OK: {None},
-    W: {None, Verdict.ADVICE},
-    B: {Verdict.BARRIER},
-    X: {Verdict.NEVER},
-    SCUFF: {Verdict.PREPARE},
+    W: {None, LayerVerdict.ADVICE},
+    B: {LayerVerdict.BARRIER},
+    X: {LayerVerdict.NEVER},
+    SCUFF: {LayerVerdict.PREPARE},
 }
 
 # Layer pairs at through-dry and normal thickness.  Common practice, no source,
@@ -64,7 +64,7 @@ CELLS = [
 ]
 
 
-def _verdict(below: str, next_: str) -> Verdict | None:
+def _verdict(below: str, next_: str) -> LayerVerdict | None:
     under = BELOW[below]
     coating = under.applications[0].coating if under else "acrylic"
     over = NEXT.get(next_) or coat(

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 import pytest
 from coat_books import book_of, coat, steps_of, work
 
-from planner.layers.findings import Finding, Verdict, find
+from planner.layers.findings import Finding, LayerVerdict, find
 from planner.values.step import Role, Stage, Step
 
 PRIME = coat(Stage.PRIME, "grey primer", name="prime")
@@ -35,7 +35,7 @@ def test_powder_finds_no_hold_on_gloss(below: tuple[Step, ...], flagged: bool) -
     found = _found((PRIME, *below, POWDER), "pigment on gloss")
     assert bool(found) is flagged
     for one in found:
-        assert one.verdict is Verdict.ADVICE
+        assert one.verdict is LayerVerdict.ADVICE
 
 
 def test_graphite_and_fixer_are_no_powder_that_needs_tooth() -> None:
@@ -66,7 +66,7 @@ def _chipped(over: str) -> tuple[Step, ...]:
 )
 def test_water_does_not_lift_solvent_paint(over: str, flagged: bool) -> None:
     found = _found(_chipped(over), "chip rub through solvent paint")
-    assert [one.verdict for one in found] == [Verdict.ADVICE] * flagged
+    assert [one.verdict for one in found] == [LayerVerdict.ADVICE] * flagged
 
 
 def test_the_mend_takes_the_same_colour_in_water() -> None:

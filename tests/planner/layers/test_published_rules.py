@@ -6,7 +6,7 @@ import pytest
 from coat_books import book_of, coat
 
 from planner.graph.gates import gates_of
-from planner.layers.findings import Finding, Verdict, find
+from planner.layers.findings import Finding, LayerVerdict, find
 from planner.layers.hiding_coats import lightness
 from planner.layers.mixing import unmixable
 from planner.values.book import Book
@@ -26,7 +26,7 @@ def test_urethane_over_lacquer_blisters() -> None:
         coat(Stage.PRIME, "lacquer", name="prime"), coat(Stage.VARNISH, "two-pack clear", name="c")
     )
     found = _rules(book)["a two-pack coat over a lacquer coat"]
-    assert found.verdict is Verdict.NEVER
+    assert found.verdict is LayerVerdict.NEVER
     assert "TB 43-0242" in found.source
 
 
@@ -49,7 +49,7 @@ def test_waterborne_over_smooth_alkyd_needs_a_scuff() -> None:
     base = coat(Stage.BASE, "gloss enamel", name="base")
     rule = "a waterborne coat over enamel younger than two weeks"
     found = _rules(book_of(PRIME, base, coat(Stage.CAMO, "acrylic", name="camo")))[rule]
-    assert found.verdict is Verdict.PREPARE
+    assert found.verdict is LayerVerdict.PREPARE
     assert "2.4.4" in found.source
     for preparation in (Preparation.SCUFF, Preparation.TIE_COAT):
         window = Window(opens=Mark(minutes=1440), preparation=preparation, preparation_minutes=10)

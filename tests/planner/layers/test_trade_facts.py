@@ -9,7 +9,7 @@ from coat_books import book_of, coat, part, work
 
 from planner.cure import Cure, Film
 from planner.graph.gates import PassGate, gates_of
-from planner.layers.findings import Finding, Verdict, find
+from planner.layers.findings import Finding, LayerVerdict, find
 from planner.layers.hiding_coats import coats_to_hide
 from planner.layers.overcoat_table import RECESS
 from planner.values.book import Book
@@ -63,7 +63,7 @@ def test_each_omission_is_a_finding(missing: tuple[str, ...], rules: set[str]) -
 def test_no_gloss_before_an_oil_wash_is_a_finding() -> None:
     book = _without("bed", "decals", "press", "seal")
     found = _rules(book)["an oil or white-spirit wash over a waterborne coat"]
-    assert found.verdict is Verdict.BARRIER
+    assert found.verdict is LayerVerdict.BARRIER
 
 
 def test_the_matte_coat_seals_decals_that_get_no_wash() -> None:
@@ -113,7 +113,7 @@ def test_pale_over_black_is_advice_that_names_the_primer_that_would_save_coats()
     grey = coat(Stage.PRIME, "grey primer", name="prime")
     thin = coat(Stage.BASE, "pale yellow", name="base")
     found = _rules(book_of(black, thin))["pale over dark"]
-    assert found.verdict is Verdict.ADVICE
+    assert found.verdict is LayerVerdict.ADVICE
     assert "white primer" in found.message
     assert find(book_of(grey, thin)) == ()
     enough = coat(Stage.BASE, "pale yellow", name="base", coats=4)
@@ -262,7 +262,7 @@ def test_tape_needs_a_film_that_bears_it(stage: Stage, coating: str) -> None:
     tape = (work(Stage.MASK, name="on"), work(Stage.UNMASK, name="off"))
     weak = coat(stage, coating, name="weak")
     ours = [one for one in find(book_of(PRIME, gloss, weak, *tape)) if one.step == "on"]
-    assert [one.verdict for one in ours] == [Verdict.BARRIER]
+    assert [one.verdict for one in ours] == [LayerVerdict.BARRIER]
     sealed = find(book_of(PRIME, gloss, weak, replace(gloss, id="seal"), *tape))
     assert not [one for one in sealed if one.step == "on"]
 

@@ -11,7 +11,7 @@ from datetime import UTC, date, datetime
 
 import pytest
 
-from planner.cure import Status
+from planner.cure import Evidence
 from planner.quantity import (
     NoArea,
     amount_ml,
@@ -134,11 +134,11 @@ def test_nonsense_is_refused(solids, film):
 @pytest.mark.parametrize(
     ("stage", "tool", "fraction", "status"),
     [
-        (Stage.BASE, Tool.CAN, 0.25, Status.PUBLISHED),  # 40 CFR 60.313
-        (Stage.BASE, Tool.AIRBRUSH, 0.30, Status.ASSUMED),
-        (Stage.BASE, Tool.BRUSH, 0.95, Status.ASSUMED),
-        (Stage.OIL_WASH, Tool.BRUSH, 0.65, Status.ASSUMED),
-        (Stage.CHIP, Tool.SPONGE, 0.65, Status.ASSUMED),
+        (Stage.BASE, Tool.CAN, 0.25, Evidence.PUBLISHED),  # 40 CFR 60.313
+        (Stage.BASE, Tool.AIRBRUSH, 0.30, Evidence.ASSUMED),
+        (Stage.BASE, Tool.BRUSH, 0.95, Evidence.ASSUMED),
+        (Stage.OIL_WASH, Tool.BRUSH, 0.65, Evidence.ASSUMED),
+        (Stage.CHIP, Tool.SPONGE, 0.65, Evidence.ASSUMED),
     ],
 )
 def test_transfer_says_what_it_is_worth(stage, tool, fraction, status):

@@ -13,7 +13,7 @@ import pytest
 from judge_cases.making import NOW, at, book, work
 
 from planner.bench import calendar_of
-from planner.schedule.staying.policy import Choice, choose, firm_stretches, firm_times, worth
+from planner.schedule.staying.policy import StayingChoice, choose, firm_stretches, firm_times, worth
 from planner.values.book import Book
 from planner.values.moment import Interval
 from planner.values.plan import Cost, PassKey, Placement, Plan, Status
@@ -45,7 +45,9 @@ def made(last: str, *, first: str = "18:00", **cost: int) -> Plan:
     )
 
 
-def chosen(of: Book, present: Plan, *others: Plan, promised: tuple[Interval, ...] = ()) -> Choice:
+def chosen(
+    of: Book, present: Plan, *others: Plan, promised: tuple[Interval, ...] = ()
+) -> StayingChoice:
     calendar = calendar_of(of.bench_time)
     return choose(of, calendar, present, others, firm_times(calendar, NOW, promised))
 
@@ -53,39 +55,39 @@ def chosen(of: Book, present: Plan, *others: Plan, promised: tuple[Interval, ...
 def test_minutes_within_the_last_stretch_are_worth_nothing(of: Book) -> None:
     present = made("3/21:00", setup_minutes=60)
     sooner = made("3/18:00")
-    assert chosen(of, present, sooner) == Choice(present)
+    assert chosen(of, present, sooner) == StayingChoice(present)
     assert worth(of, calendar_of(of.bench_time), present) == (0, 0, 4, 4)
 
 
 def test_a_stretch_earlier_is_taken_where_tonight_stays(of: Book) -> None:
     present, sooner = made("3/18:00"), made("2/21:30", setup_minutes=60)
-    assert chosen(of, present, sooner) == Choice(sooner)
+    assert chosen(of, present, sooner) == StayingChoice(sooner)
 
 
 def test_a_stretch_earlier_is_offered_where_tonight_would_change(of: Book) -> None:
     present, sooner = made("3/18:00"), made("2/18:00", first="18:05")
-    assert chosen(of, present, sooner) == Choice(present, sooner)
+    assert chosen(of, present, sooner) == StayingChoice(present, sooner)
 
 
 def test_more_work_may_join_tonight_where_it_gains_a_stretch(of: Book) -> None:
     present, sooner = made("3/18:00"), made("18:30")
-    assert chosen(of, present, sooner) == Choice(sooner)
+    assert chosen(of, present, sooner) == StayingChoice(sooner)
     tonight = Interval(at("18:00"), at("22:00"))  # as on the sheet that was printed
-    assert chosen(of, present, sooner, promised=(tonight,)) == Choice(present, sooner)
+    assert chosen(of, present, sooner, promised=(tonight,)) == StayingChoice(present, sooner)
 
 
 def test_what_gains_more_but_moves_tonight_is_offered_beside_what_is_taken(of: Book) -> None:
     present, less, more = made("4/18:00"), made("3/18:00"), made("1/18:00", first="18:05")
-    assert chosen(of, present, less, more) == Choice(less, more)
-    assert chosen(of, present, more, made("1/18:00")) == Choice(made("1/18:00"))
+    assert chosen(of, present, less, more) == StayingChoice(less, more)
+    assert chosen(of, present, more, made("1/18:00")) == StayingChoice(made("1/18:00"))
 
 
 def test_a_promised_evening_is_left_as_it_is(of: Book) -> None:
     present, sooner = made("3/18:00"), made("2/18:00")
     promised = Interval(at("3/18:00"), at("3/22:00"))
-    assert chosen(of, present, sooner, promised=(promised,)) == Choice(present, sooner)
+    assert chosen(of, present, sooner, promised=(promised,)) == StayingChoice(present, sooner)
     into = Interval(at("2/20:00"), at("2/21:00"))  # bench hours may have changed since
-    assert chosen(of, present, sooner, promised=(into,)) == Choice(present, sooner)
+    assert chosen(of, present, sooner, promised=(into,)) == StayingChoice(present, sooner)
     starts = firm_stretches(calendar_of(of.bench_time), (promised, into))
     assert starts == {at("2/18:00"), at("3/18:00")}
 
@@ -93,7 +95,7 @@ def test_a_promised_evening_is_left_as_it_is(of: Book) -> None:
 def test_of_two_that_gain_alike_the_one_that_moves_less_is_taken(of: Book) -> None:
     present = made("4/18:00", first="1/18:00")
     much, little = made("3/18:00", first="2/18:00"), made("3/21:00", first="1/18:00")
-    assert chosen(of, present, much, little) == Choice(little)
+    assert chosen(of, present, much, little) == StayingChoice(little)
 
 
 def test_whole_days_late_count_and_minutes_do_not(of: Book) -> None:
@@ -104,24 +106,24 @@ def test_whole_days_late_count_and_minutes_do_not(of: Book) -> None:
     assert worth(of, calendar, made("1/21:00")) == (0, 0, 2, 2)
     assert worth(of, calendar, made("2/18:00")) == (0, 3, 3, 3)
     present = made("2/21:00", late=3 * 1280)
-    assert chosen(of, present, made("2/18:00", late=3 * 1100)) == Choice(present)
+    assert chosen(of, present, made("2/18:00", late=3 * 1100)) == StayingChoice(present)
 
 
 def test_placing_more_comes_before_all_else(of: Book) -> None:
     present, more = made("1/18:00", unplaced=1), made("4/18:00")
-    assert chosen(of, present, more) == Choice(more)
+    assert chosen(of, present, more) == StayingChoice(more)
 
 
 def test_levels_that_a_person_put_before_the_finish_count(of: Book) -> None:
     order = (Level.SETUP, Level.LATE, Level.FINISH, Level.STRETCHES, Level.MOVED)
     of = replace(of, preferences=Preferences(order=order))
     present, cleaner = made("2/18:00", setup_minutes=9), made("3/18:00", setup_minutes=6)
-    assert chosen(of, present, cleaner) == Choice(cleaner)
+    assert chosen(of, present, cleaner) == StayingChoice(cleaner)
     assert set(USUAL_ORDER) == set(order)
 
 
 def test_earliest_finish_whatever_moves_goes_by_the_whole_cost(of: Book) -> None:
     of = replace(of, preferences=Preferences(staying=Staying.EARLIEST))
     present, sooner = made("3/21:00"), made("3/20:55")
-    assert chosen(of, present, sooner) == Choice(sooner)
-    assert chosen(of, sooner, present) == Choice(sooner)
+    assert chosen(of, present, sooner) == StayingChoice(sooner)
+    assert chosen(of, sooner, present) == StayingChoice(sooner)
