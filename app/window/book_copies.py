@@ -103,7 +103,7 @@ class BookCopies(QDialog):
             told = ""
             try:
                 if make:
-                    backups.keep(path, backups.Reason.ASKED)
+                    backups.keep(path, backups.BackupReason.ASKED)
                 lines = listed(path, history)
             except Refused as problem:
                 lines, told = listed(path, history), str(problem)

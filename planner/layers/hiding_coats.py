@@ -142,7 +142,7 @@ def _glaze(scene: Scene, moment: Moment, application: Application) -> Finding:
     places = [p for ref in application.places for p in scene.model.places(ref)]
     return scene.found(
         message("colour thinned to a glaze"),
-        Verdict.ADVICE,
+        LayerVerdict.ADVICE,
         moment,
         places,
         message(

@@ -119,7 +119,7 @@ def _gloss_as_matte(scene: Scene, moment: Moment) -> Iterator[Finding]:
         edit = Restage(scene.spot, moment.step.id, Stage.VARNISH)
         yield scene.found(
             message("gloss laid as the matte coat"),
-            Verdict.ORDER,
+            LayerVerdict.ORDER,
             moment,
             places,
             message("a gloss coating does not make a matte coat; call it a varnish, or swap it"),
@@ -132,7 +132,7 @@ def _wrong_tool(scene: Scene, moment: Moment) -> Iterator[Finding]:
     if moment.step.tool in NOT_BY.get(moment.step.stage, frozenset()):
         yield scene.found(
             message("tool that cannot do it"),
-            Verdict.ADVICE,
+            LayerVerdict.ADVICE,
             moment,
             moment.first.places,
             message(
