@@ -148,10 +148,10 @@ SUPPLIES = RowShape(
         "cards": RowShape(t.CARD, {"drops": RowShape(t.CARD_DROPS)}),
     },
 )
-PREFERENCES = Shape(
+PREFERENCES = RowShape(
     t.PREFERENCES, {"order": _texts(t.PREFERENCE), "likely": _texts(t.PREFERENCE_LIKELY)}
 )
-PACE = Shape(t.PACE, {"learned": Shape(t.PACE_LEARNED)})
+PACE = RowShape(t.PACE, {"learned": RowShape(t.PACE_LEARNED)})
 
 
 class Writer:
