@@ -15,7 +15,7 @@ from alembic.script import ScriptDirectory
 from sqlalchemy import event
 
 from storage import database, opening
-from storage.backups import Reason, copies
+from storage.backups import BackupReason, copies
 from storage.bench_book import BenchBook, BookTrouble, Kind
 from storage.exchange import load
 from storage.tables import METADATA
