@@ -8,9 +8,9 @@ from app.service.network_folder import kind_of_disk, warning
 
 MOUNTS = """\
 22 1 8:1 / / rw,relatime shared:1 - ext4 /dev/sda1 rw
-36 22 0:45 / /home/me/net\\040folder rw,relatime shared:2 - nfs4 server:/x rw
-40 22 0:50 / /mnt rw shared:3 master:1 - fuse.sshfs me@host:/ rw
-41 40 8:2 / /mnt/disk rw - xfs /dev/sdb1 rw
+36 22 0:45 / /srv/net\\040folder rw,relatime shared:2 - nfs4 server:/x rw
+40 22 0:50 / /srv/host rw shared:3 master:1 - fuse.sshfs me@host:/ rw
+41 40 8:2 / /srv/host/disk rw - xfs /dev/sdb1 rw
 odd line
 """
 
@@ -25,10 +25,10 @@ def mounts(tmp_path):
 @pytest.mark.parametrize(
     ("path", "kind"),
     [
-        ("/home/me/book.tackfree", "ext4"),
-        ("/home/me/net folder/a/book.tackfree", "nfs4"),
-        ("/mnt/book.tackfree", "fuse.sshfs"),
-        ("/mnt/disk/book.tackfree", "xfs"),
+        ("/srv/book.tackfree", "ext4"),
+        ("/srv/net folder/a/book.tackfree", "nfs4"),
+        ("/srv/host/book.tackfree", "fuse.sshfs"),
+        ("/srv/host/disk/book.tackfree", "xfs"),
     ],
 )
 def test_the_nearest_mount_counts(mounts, path, kind):
@@ -37,4 +37,4 @@ def test_the_nearest_mount_counts(mounts, path, kind):
 
 
 def test_a_system_that_does_not_say_warns_of_nothing(tmp_path):
-    assert warning(Path("/home/me/book"), tmp_path / "none") is None
+    assert warning(Path("/srv/book"), tmp_path / "none") is None
