@@ -94,6 +94,16 @@ class BenchCalendar:
         return _minute(day + timedelta(days=1), time(), self.zone)
 
 
+def recurring_on(bench_time: BenchTime, day: date) -> tuple[Stretch, ...]:
+    """Return what the rules give on a local date, one stretch a rule; none where it is skipped."""
+    if day in bench_time.skipped:
+        return ()
+    zone = zone_named(bench_time.zone)
+    ruled = [rule for rule in bench_time.stretches if day in _dates(rule, day.year)]
+    given = [(_on(rule, day, zone), rule.people) for rule in ruled]
+    return tuple(Stretch(interval, people, day) for interval, people in given if interval)
+
+
 def calendar_of(bench_time: BenchTime) -> BenchCalendar:
     """Return the calendar of a bench time, the same one while that is unchanged."""
     return _calendar(Same(bench_time))

@@ -14,7 +14,6 @@ from planner.evening.missed_closings import Missed, Remedy, missed, remedied
 from planner.evening.out_of_order import OutOfOrder, out_of_order
 from planner.evening.repairs import Repair, outline, repaired, repairs_for
 from planner.evening.skipped_steps import skipped
-from planner.values.bench_time import Extra
 from planner.values.book import Book
 from planner.values.book_changes import with_project
 from planner.values.coating import State
@@ -223,9 +222,13 @@ def stop(book: Book, now: int) -> Edit:
         "now",
         "is no bench time; there is nothing to stop",
     )
-    ended = _ended(book, now)
+    ended = edits.ended_at(book.bench_time, now)
     return _told_all(
-        ended, now, Event.STOPPED, called("stopped for tonight"), called("stopped for tonight")
+        replace(book, bench_time=ended),
+        now,
+        Event.STOPPED,
+        called("stopped for tonight"),
+        called("stopped for tonight"),
     )
 
 
@@ -237,10 +240,7 @@ def longer(book: Book, now: int, minutes: int) -> Edit:
     Refused
         If that makes it longer than a day.
     """
-    stretch = calendar_of(book.bench_time).stretch_at(now)
-    left = stretch.interval.end - now if stretch else 0
-    made = edits.only_minutes(book, now, left + minutes)
-    return Edit(called("{minutes} min more at the bench", minutes=minutes), made.book)
+    return edits.minutes_more(book, now, minutes)
 
 
 def lost(book: Book, on: date) -> Edit:
@@ -274,18 +274,6 @@ def seen(book: Book, key: PassKey, now: int, text: str = "") -> Edit:
     log_entries.step_of(book, key)
     told = text.strip() or called("looked at, as it should be")
     return _told(book, key, now, Event.NOTE, told, called("looked at: {work}", work=_name(key)))
-
-
-def _ended(book: Book, now: int) -> Book:
-    """Return the book with the stretch around ``now`` ending now."""
-    cut = edits.only_minutes(book, now, 1).book
-    minute = moment_of(now, zone_named(book.bench_time.zone))
-    kept: list[Extra] = []
-    for extra in cut.bench_time.extra:
-        if extra.start == minute and extra.end == minute + timedelta(minutes=1):
-            continue  # the minute that the cut left
-        kept.append(extra)
-    return replace(cut, bench_time=replace(cut.bench_time, extra=tuple(kept)))
 
 
 def _moment(book: Book, now: int) -> datetime:

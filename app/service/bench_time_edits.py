@@ -8,9 +8,10 @@ from datetime import date, timedelta
 from enum import StrEnum
 
 from app.service.edits import WEEKDAYS, Edit
-from planner.values.bench_time import Extra, Recurring
+from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.book import Book
 from planner.values.message import Message, called, message
+from planner.values.moment import zone_named
 from planner.values.refusal import Refused, demand
 
 LONGEST_HOLIDAY = 366  # days
@@ -113,6 +114,16 @@ def skip_dates(book: Book, first: date, last: date) -> Edit:
         else called("away {first} to {last}", first=first, last=last),
         skipped,
     )
+
+
+def days_off(bench_time: BenchTime) -> tuple[date, ...]:
+    """Return the dates on which there is no bench time though a rule may name them.
+
+    A date that was skipped because its hours changed has hours of its own, and is none.
+    """
+    zone = zone_named(bench_time.zone)
+    own = {extra.start.astimezone(zone).date() for extra in bench_time.extra}
+    return tuple(day for day in bench_time.skipped if day not in own)
 
 
 def unskip_dates(book: Book, first: date, last: date) -> Edit:

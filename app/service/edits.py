@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 
-from planner.bench import BenchCalendar
+from planner.bench import DAY, LONGEST_DAYS, BenchCalendar, Stretch, calendar_of, recurring_on
 from planner.values.bench_time import BenchTime, Extra, Recurring
 from planner.values.book import Book
 from planner.values.book_changes import with_project
@@ -113,32 +113,85 @@ def only_minutes(book: Book, now: int, minutes: int) -> Edit:
         If ``minutes`` is not in 1 to 1440.
     """
     number_in(minutes, 1, 1440, "minutes", "min")
-    calendar = BenchCalendar(book.bench_time)
-    wanted = Interval(now, now + minutes)
-    touched = calendar.stretches(now, now + minutes)
-    skipped, extra = set(book.bench_time.skipped), list(book.bench_time.extra)
-    for day in {stretch.on for stretch in touched}:
-        skipped.add(day)
-        noon = calendar.day_end(day) - 720
-        for stretch in calendar.stretches(noon - 2880, noon + 2880):
-            if stretch.on == day:
-                extra += _rest(stretch.interval, wanted, stretch.people, calendar)
-    kept = {extra for extra in extra if not extra.interval.overlaps(wanted)}
-    people = max((stretch.people for stretch in touched), default=1)
-    kept.add(_extra(wanted, people, calendar))
-    everything = tuple(sorted(kept, key=lambda extra: (extra.start, extra.end)))
+    calendar = calendar_of(book.bench_time)
+    running = calendar.stretch_at(now)
+    people = running.people if running else 1
+    wanted = _extra(Interval(now, now + minutes), people, calendar)
+    ended = ended_at(book.bench_time, now)
     name = called("{minutes} min from now", minutes=minutes)
-    return _bench_time(book, name, skipped=tuple(sorted(skipped)), extra=everything)
+    return _bench_time(book, name, skipped=ended.skipped, extra=_sorted((*ended.extra, wanted)))
 
 
-def _rest(
-    whole: Interval, wanted: Interval, people: int, calendar: BenchCalendar
-) -> Iterable[Extra]:
-    """Yield what a stretch keeps when a skipped date is rebuilt without ``wanted``."""
-    if not whole.overlaps(wanted):
-        yield _extra(whole, people, calendar)
-    elif whole.start < wanted.start:
-        yield _extra(Interval(whole.start, wanted.start), people, calendar)
+def minutes_more(book: Book, now: int, minutes: int) -> Edit:
+    """Put minutes behind the stretch that runs, or begin one now; nothing else changes.
+
+    Raises
+    ------
+    Refused
+        If more than a day would be left of it.
+    """
+    calendar = calendar_of(book.bench_time)
+    block = _touching(calendar, now)
+    begin, people = (block[-1].interval.end, block[-1].people) if block else (now, 1)
+    number_in(begin - now + minutes, 1, 1440, "minutes", "min")
+    more = _extra(Interval(begin, begin + minutes), people, calendar)
+    extras = list(book.bench_time.extra)
+    for extra in extras:  # one line in the list of extra hours, however often it is asked
+        if extra.interval.end == begin and extra.people == more.people:
+            extras.remove(extra)
+            more = replace(more, start=extra.start)
+            break
+    name = called("{minutes} min more at the bench", minutes=minutes)
+    return _bench_time(book, name, extra=_sorted((*extras, more)))
+
+
+def ended_at(bench_time: BenchTime, now: int) -> BenchTime:
+    """Return bench time whose stretch around ``now``, if any, ends then.
+
+    A recurring stretch cannot be cut, so its date is skipped and all that is
+    left of that date is put beside the rules.
+    """
+    calendar = calendar_of(bench_time)
+    block = _touching(calendar, now)
+    if not block:
+        return bench_time
+    whole = Interval(block[0].interval.start, block[-1].interval.end)
+    first, last = (moment_of(at, calendar.zone).date() for at in (whole.start - DAY, whole.end))
+    skipped = set(bench_time.skipped)
+    kept = [extra for extra in bench_time.extra if not extra.interval.overlaps(whole)]
+    for day in (first + timedelta(days=count) for count in range((last - first).days + 1)):
+        recurring = recurring_on(bench_time, day)
+        if any(stretch.interval.overlaps(whole) for stretch in recurring):
+            skipped.add(day)
+            kept += [
+                _extra(stretch.interval, stretch.people, calendar)
+                for stretch in recurring
+                if not stretch.interval.overlaps(whole)
+            ]
+    for stretch in block:
+        if stretch.interval.start < now:
+            done = Interval(stretch.interval.start, min(now, stretch.interval.end))
+            kept.append(_extra(done, stretch.people, calendar))
+    return replace(bench_time, skipped=tuple(sorted(skipped)), extra=_sorted(kept))
+
+
+def _touching(calendar: BenchCalendar, now: int) -> tuple[Stretch, ...]:
+    """Return the stretches around a minute that follow one another without a gap."""
+    near = calendar.stretches(now - LONGEST_DAYS * DAY, now + LONGEST_DAYS * DAY)
+    here = Interval(now, now + 1)
+    index = next((at for at, found in enumerate(near) if here.overlaps(found.interval)), None)
+    if index is None:
+        return ()
+    first = last = index
+    while first and near[first - 1].interval.end == near[first].interval.start:
+        first -= 1
+    while last + 1 < len(near) and near[last].interval.end == near[last + 1].interval.start:
+        last += 1
+    return near[first : last + 1]
+
+
+def _sorted(extras: Iterable[Extra]) -> tuple[Extra, ...]:
+    return tuple(sorted(set(extras), key=lambda extra: (extra.start, extra.end)))
 
 
 def _extra(interval: Interval, people: int, calendar: BenchCalendar) -> Extra:

@@ -270,7 +270,7 @@ class BenchTimeView(QWidget):
         self.stretches.show_rows(lines)
         for hours, listing in self.rules.items():
             listing.show_rows(getattr(bench_time, hours.value))
-        self.away.show_rows(bench_time_edits.spans(bench_time.skipped))
+        self.away.show_rows(bench_time_edits.spans(bench_time_edits.days_off(bench_time)))
         self.extra.show_rows(bench_time.extra)
         self.summary.setText(self._sum())
         self._name_skip()

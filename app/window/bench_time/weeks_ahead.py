@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from zoneinfo import ZoneInfo
 
+from app.service.bench_time_edits import days_off
 from planner.bench import BenchCalendar, Stretch
 from planner.passes import expand_all
 from planner.values.bench_time import BenchTime
@@ -146,7 +147,7 @@ def _day(
         on=on,
         start=start,
         bars=bars,
-        away=on in bench_time.skipped,
+        away=on in days_off(bench_time),
         quiet=quiet,
         daylight=calendar.daylight(start, end + DAY) or (),
         zone=calendar.zone,

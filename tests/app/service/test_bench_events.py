@@ -20,6 +20,7 @@ from app.service.plan_changes import moved
 from planner.bench import BenchCalendar
 from planner.evening import log_entries
 from planner.evening.repairs import Repair
+from planner.values.bench_time import Extra, Recurring
 from planner.values.book import Book
 from planner.values.coating import Portion, State
 from planner.values.moment import minute_of, moment_of, zone_named
@@ -228,6 +229,72 @@ def test_an_hour_more_and_an_evening_lost() -> None:
     following = calendar.next_stretch(NOW - 600)
     assert following is not None
     assert following.interval.start == at("2031-03-13 19:30")
+
+
+ALL_DAYS = Recurring(rule="FREQ=DAILY", since=date(2031, 3, 1), start="05:30", end="07:45")
+NIGHTS = Recurring(rule="FREQ=DAILY", since=date(2031, 3, 1), start="22:00", end="01:00")
+NOONS = Recurring(rule="FREQ=DAILY", since=date(2031, 3, 1), start="12:00", end="13:00", people=2)
+HOURS = {
+    "mornings": (ALL_DAYS,),
+    "nights": (NIGHTS,),
+    "two a day": (ALL_DAYS, NOONS),
+    "overlapping": (ALL_DAYS, replace(NOONS, start="06:00", end="07:00")),
+    "none": (),
+}
+EXTRAS = {
+    "no extra": (),
+    "one across": (("2031-03-06 05:45", "2031-03-06 08:30"),),
+    "over midnight": (("2031-03-05 23:30", "2031-03-06 02:00"),),
+}
+
+
+def minutes_of(book: Book) -> set[int]:
+    """Return the minutes of bench time of three days, from the fifth of March on."""
+    found = BenchCalendar(book.bench_time).stretches(at("2031-03-05 00:00"), at("2031-03-08 00:00"))
+    return {
+        minute
+        for stretch in found
+        for minute in range(stretch.interval.start, stretch.interval.end)
+    }
+
+
+@pytest.mark.parametrize("extra", EXTRAS)
+@pytest.mark.parametrize("hours", HOURS)
+@pytest.mark.parametrize("clock", ["05:13", "05:30", "06:10", "07:45", "23:40", "00:30"])
+def test_an_hour_more_takes_no_minute_and_stopping_takes_only_what_was_left(
+    hours: str, extra: str, clock: str
+) -> None:
+    added = tuple(
+        Extra(start=moment_of(at(start), ZONE), end=moment_of(at(end), ZONE))
+        for start, end in EXTRAS[extra]
+    )
+    book = small_book()
+    bench_time = replace(book.bench_time, stretches=HOURS[hours], skipped=(), extra=added)
+    book = replace(book, bench_time=bench_time)
+    now, before = at(f"2031-03-06 {clock}"), minutes_of(book)
+
+    begin = now
+    while begin in before:
+        begin += 1
+    more = bench_events.longer(book, now, 60).book
+    assert minutes_of(more) == before | set(range(begin, begin + 60))
+    assert more.bench_time.skipped == ()
+
+    if now in before:
+        stopped = bench_events.stop(book, now).book
+        assert minutes_of(stopped) == before - set(range(now, begin))
+        assert all(kept.interval.minutes > 1 for kept in stopped.bench_time.extra)
+    else:
+        with pytest.raises(Refused, match="nothing to stop"):
+            bench_events.stop(book, now)
+
+
+def test_hours_more_one_after_the_other_are_one_line_of_extra_hours() -> None:
+    book = small_book()
+    for _ in range(3):
+        book = bench_events.longer(book, NOW + 100, 20).book
+    assert len(book.bench_time.extra) == len(small_book().bench_time.extra) + 1
+    assert ends(book, NOW + 100) == NOW + 120 + 60
 
 
 def test_notes_go_into_the_diary() -> None:
