@@ -9546,10 +9546,6 @@ Quelle: {source}</translation>
    <translation>für heute aufgehört</translation>
   </message>
   <message>
-   <source>{minutes} min more at the bench</source>
-   <translation>{minutes} min länger am Basteltisch</translation>
-  </message>
-  <message>
    <source>evening lost: {on}</source>
    <translation>Abend verloren: {on}</translation>
   </message>
@@ -10468,6 +10464,10 @@ Quelle: {source}</translation>
   <message>
    <source>{minutes} min from now</source>
    <translation>{minutes} min ab jetzt</translation>
+  </message>
+  <message>
+   <source>{minutes} min more at the bench</source>
+   <translation>{minutes} min länger am Basteltisch</translation>
   </message>
   <message>
    <source>{project}: finish by {target}</source>
