@@ -100,10 +100,10 @@ class Improving(QObject):
         bound = next((one for one in self.known.bounds if one.level == "finish"), None)
         if bound is None:
             return ""
-        away = self.known.cost.finish - bound.value
-        return self.tr("At most {time} from the earliest possible finish").format(
-            time=words.span(away)
-        )
+        away = words.span(self.known.cost.finish - bound.value)
+        if self.running:
+            return self.tr("At most {time} from the earliest possible finish").format(time=away)
+        return self.tr("Search over: at most {time} from the earliest finish").format(time=away)
 
     def proof(self) -> str:
         """Return why the search broke off, or what proves the bound; "" for nothing."""

@@ -40,6 +40,8 @@ class BestPlan:
         When each pass is worked on, by activity.
     least, late, rest
         Bounds of the finish, of lateness, and of the levels after the finish.
+    still_open
+        Why no more is proven of the finish, once the search is over.
     """
 
     def __init__(self, book: Book, first: Plan, problem: Problem, board: Board, last: Plan | None):
@@ -59,6 +61,7 @@ class BestPlan:
         self.least: Least = lower_bounds.least_finish(board)
         self.late = lower_bounds.least_late(board)
         self.rest = NOTHING
+        self.still_open = ""
 
     @property
     def usual(self) -> bool:
@@ -118,13 +121,17 @@ class BestPlan:
     def _bounds(self, cost: Cost) -> tuple[ProvenBound, ...]:
         if cost.unplaced:
             return ()
-        stated = list(lower_bounds.stated(self.board, self.least, self.late, placed=True))
+        least = self.least
+        if self.still_open and least.finish < self.finish:
+            proof = message("{proof}; still open: {why}", proof=least.proof, why=self.still_open)
+            least = replace(least, proof=proof)
+        stated = list(lower_bounds.stated(self.board, least, self.late, placed=True))
         # A level after the finish is bounded only once the finish is proven, and then if met.
         rest = (("stretches", self.rest.stretches), ("setup_minutes", self.rest.setup))
-        for level, least in rest:
-            if least is None or getattr(cost, level) != least:
+        for level, value in rest:
+            if value is None or getattr(cost, level) != value:
                 break
             stated.append(
-                ProvenBound(level, least, message("no way to share the passes out does with less"))
+                ProvenBound(level, value, message("no way to share the passes out does with less"))
             )
         return tuple(stated)

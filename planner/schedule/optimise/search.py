@@ -20,7 +20,7 @@ from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.effort import PROOF_WORK, Effort
 from planner.schedule.optimise.last_stretch_bound import Lowest
 from planner.schedule.optimise.master import WorkBudget
-from planner.schedule.optimise.parallel_annealing import ASTRAY, Pieces, Walker
+from planner.schedule.optimise.parallel_annealing import ASTRAY, PROVABLE, Pieces, Walker
 from planner.schedule.optimise.rolling_horizon import look_of, roll
 from planner.schedule.optimise.settling import Settling
 from planner.schedule.optimise.stretch_assignment import Ties
@@ -29,6 +29,7 @@ from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.priority_rules import RULES, drawn_rules
 from planner.schedule.problem import Problem
 from planner.values.book import Book
+from planner.values.message import message
 from planner.values.plan import Plan, Status
 
 SHARE_WORK = 1.0  # deterministic seconds for a share-out to begin from
@@ -110,6 +111,23 @@ class _Improving:
             if number < len(self._proofs()) and not self.lowest.closed:
                 yield from self._prove(number)
         yield from self.settling.news()
+        if not self.stopped() and self.best.finish > self.best.least.finish:
+            self.best.still_open = self._why_open()
+            yield self.best.news(improved=False)
+
+    def _why_open(self) -> str:
+        """Return why the finish is not proven, where the search is over."""
+        if not self.walker.small:
+            return message(
+                "{coats} coats are left; up to {most} a proof is tried",
+                coats=len(self.board.free),
+                most=PROVABLE,
+            )
+        if self.best.last_stretch <= self.best.least.stretch:
+            return message("the minute within the last stretch")
+        if self.lowest.closed:
+            return message("fewer stretches might do, but no way was found to do with them")
+        return message("the proof used up the work that it may take")
 
     def _finished(self) -> bool:
         """Tell whether every level is proven as far as this search can."""

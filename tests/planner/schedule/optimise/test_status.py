@@ -157,3 +157,22 @@ def test_air_that_takes_up_no_more_water_is_told_as_the_reason():
     mended = only.without(wet)
     assert planning.plan(mended, NOW).plan.unplaced == ()
     assert judge(mended, plan_book(mended, NOW)).accepted
+
+
+def test_a_search_that_is_over_says_what_is_still_open():
+    """The garage's plan ends after its bound, and nobody is left to guess why that stays so."""
+    of = demos.read("winter_garage").book
+    now = demos.first_evening(of)
+    first = planning.plan(of, now)
+    cure = cure_of(of)
+    *_, last = improve(
+        of,
+        first.plan,
+        cure=cure,
+        calendar=calendar_of(of.bench_time),
+        effort=Effort(rolls=0, proofs=1),
+    )
+    bound = next(one for one in last.plan.bounds if one.level == "finish")
+    assert last.plan.status is Status.FEASIBLE
+    assert bound.value < last.plan.cost.finish
+    assert "; still open: " in bound.proof
