@@ -62,9 +62,11 @@ def in_stretches(
 ) -> PartialSchedule | None:
     """Return the table with the passes of each stretch in the order that ends soonest, or None.
 
-    None is also returned once ``stopped`` says so.
+    None is also returned once ``stopped`` says so, and for what the board does not reach.
     They are given in an order that is taken where none is better, or before ``since``.
     """
+    if max(sets, default=0) >= len(board.stretches):
+        return None  # a plan may use bench time that the board does not reach
     rests, tails = _rests(board), board.problem.tails
     table = board.facts.clone()
     for number in sorted(sets):

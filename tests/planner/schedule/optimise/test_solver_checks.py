@@ -27,6 +27,7 @@ from planner.schedule.drying_locations import chosen_in, settled
 from planner.schedule.greedy import SerialSchedule, plan_book
 from planner.schedule.judge import judge
 from planner.schedule.optimise.board import Board
+from planner.schedule.optimise.earliest_finish_order import in_stretches
 from planner.schedule.optimise.master import Master, WorkBudget, solver_of
 from planner.schedule.optimise.search import Effort, improve
 from planner.schedule.optimise.stretch_check import possible
@@ -285,3 +286,14 @@ def test_the_demos_are_told_by_what_is_known_of_them():
     plan = best_of(of, demos.first_evening(of), Effort(rolls=1, proofs=0))
     assert not plan.unplaced
     assert plan.status in (Status.FEASIBLE, Status.OPTIMAL)
+
+
+def test_bench_time_that_a_board_does_not_reach_is_left_as_it_is():
+    """A better plan may end later than the first one, by which the board was cut."""
+    of = carts((paint("s0", "hull/deck", minutes=20),))
+    board, numbers = shared_out(of, plan_book(of, NOW))
+    work_of_one = WorkBudget(0.05)
+    for number, there in ((0, True), (len(board.stretches), False)):
+        sets = {number: list(numbers)}
+        found = in_stretches(board, sets, 0, work_of_one, lambda: False)
+        assert (found is not None) is there
