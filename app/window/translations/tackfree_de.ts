@@ -1828,10 +1828,6 @@
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
   </message>
-  <message>
-   <source>Bench books ({pattern});;All files (*)</source>
-   <translation>Werkbücher ({pattern});;Alle Dateien (*)</translation>
-  </message>
  </context>
  <context>
   <name>FilterBar</name>
@@ -2456,12 +2452,12 @@
    <translation>Höchstens {time} vom frühestmöglichen Ende</translation>
   </message>
   <message>
-   <source>a better plan was found</source>
-   <translation>ein besserer Plan wurde gefunden</translation>
-  </message>
-  <message>
    <source>Search over: at most {time} from the earliest finish</source>
    <translation>Suche zu Ende: höchstens {time} nach dem frühesten Ende</translation>
+  </message>
+  <message>
+   <source>a better plan was found</source>
+   <translation>ein besserer Plan wurde gefunden</translation>
   </message>
  </context>
  <context>
@@ -4186,10 +4182,6 @@ in {length}</translation>
   <message>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
-  </message>
-  <message>
-   <source>The book {why}; “{name}” waits.</source>
-   <translation>Das Buch {why}; „{name}“ wartet.</translation>
   </message>
  </context>
  <context>
@@ -8338,6 +8330,10 @@ Quelle: {source}</translation>
    <translation>braucht {needed} Trockenplätze, aber {location} hat {drying_places}</translation>
   </message>
   <message>
+   <source>{proof}; still open: {why}</source>
+   <translation>{proof}; noch offen: {why}</translation>
+  </message>
+  <message>
    <source>no way to share the passes out does with less</source>
    <translation>keine Verteilung der Schichten kommt mit weniger aus</translation>
   </message>
@@ -8520,6 +8516,22 @@ Quelle: {source}</translation>
   <message>
    <source>needs one per resource</source>
    <translation>braucht einen je Mittel</translation>
+  </message>
+  <message>
+   <source>{coats} coats are left; up to {most} a proof is tried</source>
+   <translation>{coats} Schichten sind noch zu tun; bis {most} wird ein Beweis versucht</translation>
+  </message>
+  <message>
+   <source>the minute within the last stretch</source>
+   <translation>die Minute im letzten Zeitblock</translation>
+  </message>
+  <message>
+   <source>fewer stretches might do, but no way was found to do with them</source>
+   <translation>vielleicht reichen weniger Zeitblöcke, doch fand sich kein Weg dafür</translation>
+  </message>
+  <message>
+   <source>the proof used up the work that it may take</source>
+   <translation>der Beweis hat den Aufwand verbraucht, der ihm zusteht</translation>
   </message>
   <message>
    <source>no way to share the passes out is over before</source>
@@ -12152,26 +12164,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>{proof}; still open: {why}</source>
-   <translation>{proof}; noch offen: {why}</translation>
-  </message>
-  <message>
-   <source>{coats} coats are left; up to {most} a proof is tried</source>
-   <translation>{coats} Schichten sind noch zu tun; bis {most} wird ein Beweis versucht</translation>
-  </message>
-  <message>
-   <source>the minute within the last stretch</source>
-   <translation>die Minute im letzten Zeitblock</translation>
-  </message>
-  <message>
-   <source>fewer stretches might do, but no way was found to do with them</source>
-   <translation>vielleicht reichen weniger Zeitblöcke, doch fand sich kein Weg dafür</translation>
-  </message>
-  <message>
-   <source>the proof used up the work that it may take</source>
-   <translation>der Beweis hat den Aufwand verbraucht, der ihm zusteht</translation>
   </message>
  </context>
  <context>
