@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from planner.cure import Band, Cure, film_um
 from planner.cure.reference import DEEP, PRESUPPOSES
 from planner.cure.stacking import bond_of
-from planner.values.coating import Coating, Family, Finish, State
+from planner.values.coating import Coating, Family, Finish, Mix, Portion, State, film_of_mix
 from planner.values.step import Application, Minutes, Stage, Step, Tool
 
 HOUR, DAY = 60, 1440
@@ -190,3 +190,29 @@ def test_strong_solvents_go_deeper_than_water():
     water = bond_of(Family.WATERBORNE_ACRYLIC, Family.WATERBORNE_ACRYLIC)
     assert strong.depth > water.depth > 0
     assert bond_of(Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER) is None
+
+
+def test_a_retarder_slows_every_state():
+    """Told is only that it slows; that a tenth doubles every time is assumed."""
+    cure = steady(20)
+    slow = replace(LACQUER, retarder=0.1)
+    for state in State:
+        for band in Band:
+            plain = wait(cure, film(LACQUER, START), state, band)
+            assert wait(cure, film(slow, START), state, band) == pytest.approx(2 * plain, abs=2)
+
+
+def test_a_mix_with_retarder_dries_slower_than_its_paint():
+    known = {
+        "clear": LACQUER,
+        "thinner": Coating(name="thinner", family=Family.LACQUER_THINNER),
+        "retarder": Coating(name="retarder", family=Family.RETARDER),
+    }
+    plain = Mix(
+        name="a", portions=(Portion(coating="clear", parts=9), Portion(coating="thinner", parts=1))
+    )
+    slow = Mix(
+        name="b", portions=(Portion(coating="clear", parts=9), Portion(coating="retarder", parts=1))
+    )
+    assert film_of_mix(plain, known) is LACQUER
+    assert film_of_mix(slow, known).retarder == pytest.approx(0.1)
