@@ -110,6 +110,8 @@ COATING = _top(
     _number("slowness"),
     _text("effect"),
     _text("hiding", optional=True),
+    _number("doubt", optional=True),
+    _number("steeper_kj_mol"),
     _number("retarder"),
 )
 COATING_TIME = _child("coating_time", COATING, _text("state"), _whole("minutes"), _text("source"))

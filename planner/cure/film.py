@@ -229,7 +229,7 @@ class Cure:
     def _end(self, film: Film, state: State, band: Band | None) -> float:
         """Return the target at one end of the band; no state before one it presupposes."""
         figure = minutes_at(film.coating, state, film.thickness_um, film.wet_um)
-        minutes = figure.minutes * _factor(figure.spread, band)
+        minutes = figure.minutes * _factor(_spread(film.coating, figure.spread), band)
         below = [self._end(film, one, band) for one in PRESUPPOSES.get(state, ())]
         return max([minutes * _slowness(film), *below])
 
@@ -271,8 +271,9 @@ class Cure:
         found = self._waits.get(key)
         if found is None:
             alone = replace(film, wet_um=0.0)
-            end = minutes * _factor(LABEL_SPREAD, band)
-            surface = min(end, self._surface(alone, band=None) * _factor(LABEL_SPREAD, band))
+            factor = _factor(_spread(coating, LABEL_SPREAD), band)
+            end = minutes * factor
+            surface = min(end, self._surface(alone, band=None) * factor)
             found = self._wait(film, clock_of(coating), surface, end, band)
             self._kept[id(coating)] = coating
             self._waits[key] = found
@@ -298,6 +299,12 @@ def _slowness(film: Film) -> float:
     """Return what is learned of a film and its bottle, and what is stirred in, as one factor."""
     retarded = 1 + assumed("retarder") * film.coating.retarder
     return film.coating.slowness * film.slowness * retarded
+
+
+def _spread(coating: Coating, usual: Spread) -> Spread:
+    """Return the bottle's own doubt, or what is usual for its label or family."""
+    doubt = coating.doubt
+    return usual if doubt is None else Spread(1 / doubt, doubt)
 
 
 def _factor(spread: Spread, band: Band | None) -> float:

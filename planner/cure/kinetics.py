@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from planner.air import GAS_J_MOL_K, ZERO_C_K, Air, Samples, vapour_activation_kj_mol
 from planner.cure.assumptions import assumed
@@ -49,6 +49,8 @@ class Kinetics:
 
     Attributes
     ----------
+    steeper_kj_mol
+        What one bottle's own evidence adds to any of it [kJ/mol].
     activation_kj_mol, warm_kj_mol
         Activation energy below and above `bend_c`; one where they do not
         differ [kJ/mol].
@@ -72,6 +74,7 @@ class Kinetics:
     liquid: Liquid | None = None
     moisture: Moisture = Moisture.NOTHING
     damp_pct: float = 0.0
+    steeper_kj_mol: float = 0.0
 
     def rate(
         self, air: Air, band: Band = Band.NOMINAL, movement: Movement = Movement.ROOM
@@ -97,6 +100,10 @@ class Kinetics:
             rates = self._evaporation(samples, colder, unsure, movement)
         else:
             rates = self._reaction(colder, unsure)
+        if self.steeper_kj_mol:
+            steeper = self.steeper_kj_mol * 1000 / GAS_J_MOL_K
+            pairs = zip(rates, colder, strict=True)
+            rates = [rate * math.exp(-steeper * each) for rate, each in pairs]
         if self.moisture is not Moisture.NOTHING:
             damps = [self._by_damp(air.humidity_pct) for air in samples.airs]
             rates = [rate * damp for rate, damp in zip(rates, damps, strict=True)]
@@ -262,11 +269,24 @@ then makes it hard."""
 
 def stages_of(coating: Coating) -> tuple[Kinetics, Kinetics]:
     """Return the two stages of a coating; a two-pack without solvent only reacts."""
+    first, second = STAGES[coating.family]
     if coating.family is Family.TWO_PACK and coating.solids >= SOLVENT_FREE:
-        return (REACTION, LATE_HARDNESS)
-    return STAGES[coating.family]
+        first = REACTION
+    if not coating.steeper_kj_mol:
+        return first, second
+    return _steeper(first, coating.steeper_kj_mol), _steeper(second, coating.steeper_kj_mol)
+
+
+@lru_cache(maxsize=256)
+def _steeper(stage: Kinetics, steeper_kj_mol: float) -> Kinetics:
+    """Return a stage as one bottle has it."""
+    name = f"{stage.name}, {steeper_kj_mol:+g} kJ/mol"
+    return replace(stage, name=name, steeper_kj_mol=steeper_kj_mol)
 
 
 def clock_of(coating: Coating) -> tuple[Kinetics, ...]:
     """Return the stages by which minutes "of the film" count: a two-pack's by its reaction."""
-    return (REACTION,) if coating.family is Family.TWO_PACK else stages_of(coating)
+    if coating.family is not Family.TWO_PACK:
+        return stages_of(coating)
+    steeper = coating.steeper_kj_mol
+    return (_steeper(REACTION, steeper) if steeper else REACTION,)

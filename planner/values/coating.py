@@ -273,6 +273,11 @@ class Coating:
         the kind of floor polish; plain is none of these.
     hiding
         How well it hides; absent, as its hue usually does.
+    doubt
+        How far this bottle's times may lie from the likely ones, as a factor:
+        surely is so many times likely; absent, as its label or family.
+    steeper_kj_mol
+        How much more than its family's its times go by temperature [kJ/mol].
     retarder
         Share of slow solvent stirred into it, by volume; 0 is none.
     """
@@ -297,11 +302,16 @@ class Coating:
     slowness: float = 1.0
     effect: Effect = Effect.PLAIN
     hiding: Hiding | None = None
+    doubt: float | None = None
+    steeper_kj_mol: float = 0.0
     retarder: float = 0.0
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
         number_in(self.retarder, 0, MOST_RETARDER, "retarder")
+        number_in(self.steeper_kj_mol, -20, 60, "steeper_kj_mol", "kJ/mol")
+        if self.doubt is not None:
+            number_in(self.doubt, 1, 4, "doubt")
         if re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is None:
             raise Refused(
                 "swatch",

@@ -31,6 +31,7 @@ from planner.values.moment import moment_of
 from planner.values.refusal import Refused
 
 USUAL_LIFE, USUAL_LEAST, USUAL_MOST, USUAL_RH = 240, 10.0, 30.0, 75.0  # shown greyed
+USUAL_DOUBT = 1.25  # shown greyed, too
 
 
 class SwatchField(QWidget):
@@ -155,6 +156,11 @@ class CoatingDialog(FormDialog):
             tr("A metallic loses its shine under matte clear, a fluorescent wants white below"),
         )
         form.add("hiding", tr("&Hides what lies below"), self.hiding)
+        self.doubt = number(one.doubt or USUAL_DOUBT, 0, 9, decimals=2, suffix=tr(" ×"), step=0.05)
+        self.has_doubt = Maybe(self.doubt, one.doubt is not None, tr("its own"))
+        self.steeper = number(
+            one.steeper_kj_mol, -99, 99, decimals=1, suffix=tr(" kJ/mol"), step=1.0
+        )
         self.retarder = number(one.retarder * 100, 0, 50, decimals=1, suffix=tr(" %"))
         form.add("solids", tr("&Solids by volume"), self.solids)
         form.add("dry_film_um", tr("&Dry film of one coat"), self.film)
@@ -164,6 +170,18 @@ class CoatingDialog(FormDialog):
             tr("Drying &time, times as stated"),
             self.slowness,
             tr("Learned from looks at films, or set by hand; 1 is as stated"),
+        )
+        form.add(
+            "doubt",
+            tr("S&urely, times likely"),
+            self.has_doubt,
+            tr("How far its times may lie from the likely ones; else as its label or family"),
+        )
+        form.add(
+            "steeper_kj_mol",
+            tr("Steeper by te&mperature"),
+            self.steeper,
+            tr("Added to its family's slope; about 10 for a fifth more at 10 °C"),
         )
         form.add(
             "retarder",
@@ -211,6 +229,8 @@ class CoatingDialog(FormDialog):
             dry_film_um=_kept(self.film.value(), self._one.dry_film_um, 1),
             pot_life_minutes=self.life.value() if self.has_life.on else None,
             slowness=_kept(self.slowness.value(), self._one.slowness, 2),
+            doubt=round(self.doubt.value(), 2) if self.has_doubt.on else None,
+            steeper_kj_mol=_kept(self.steeper.value(), self._one.steeper_kj_mol, 1),
             retarder=_kept(self.retarder.value() / 100, self._one.retarder, 3),
             least_c=round(self.least.value(), 1) if self.has_least.on else None,
             most_c=round(self.most.value(), 1) if self.has_most.on else None,

@@ -913,6 +913,30 @@
    <source>Not laid in air &amp;damper than</source>
    <translation>Nicht bei &amp;feuchterer Luft als</translation>
   </message>
+  <message>
+   <source>its own</source>
+   <translation>eigener</translation>
+  </message>
+  <message>
+   <source> kJ/mol</source>
+   <translation> kJ/mol</translation>
+  </message>
+  <message>
+   <source>S&amp;urely, times likely</source>
+   <translation>Sicher, mal &amp;wahrscheinlich</translation>
+  </message>
+  <message>
+   <source>How far its times may lie from the likely ones; else as its label or family</source>
+   <translation>Wie weit seine Zeiten von den wahrscheinlichen abweichen können; sonst wie Etikett oder Familie</translation>
+  </message>
+  <message>
+   <source>Steeper by te&amp;mperature</source>
+   <translation>Stärker nach Te&amp;mperatur</translation>
+  </message>
+  <message>
+   <source>Added to its family's slope; about 10 for a fifth more at 10 °C</source>
+   <translation>Kommt zur Steigung der Familie hinzu; etwa 10 für ein Fünftel mehr bei 10 °C</translation>
+  </message>
  </context>
  <context>
   <name>CoatingsPage</name>
@@ -12164,6 +12188,18 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
+  </message>
+  <message>
+   <source>kJ/mol</source>
+   <translation>kJ/mol</translation>
+  </message>
+  <message>
+   <source>doubt</source>
+   <translation>Zweifel</translation>
+  </message>
+  <message>
+   <source>steeper kj mol</source>
+   <translation>Steigung in kJ/mol</translation>
   </message>
  </context>
  <context>
