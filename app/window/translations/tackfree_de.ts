@@ -883,7 +883,7 @@
   </message>
   <message>
    <source>&amp;Retarder stirred in</source>
-   <translation>Eingerührter &amp;Verzögerer</translation>
+   <translation>Eingerührter Verzö&amp;gerer</translation>
   </message>
   <message>
    <source>Slow solvent that keeps it open; a tenth doubles every time (assumed)</source>
