@@ -237,7 +237,7 @@ def test_what_moved_is_told(desk: Desk) -> None:
     assert said.status == 0
     assert "Thu 6 Mar: " in said.out
     assert ", now Thu 13 Mar." in said.out
-    assert "The end is Wed 26 Mar; it was Wed 19 Mar." in said.out
+    assert "The end is Fri 21 Mar; it was Fri 14 Mar." in said.out
 
 
 def test_photos_are_kept_with_the_book(desk: Desk, tmp_path: Path) -> None:
