@@ -862,6 +862,14 @@
    <translation>Verdec&amp;kt, was darunter liegt</translation>
   </message>
   <message>
+   <source>its own</source>
+   <translation>eigener</translation>
+  </message>
+  <message>
+   <source> kJ/mol</source>
+   <translation> kJ/mol</translation>
+  </message>
+  <message>
    <source>&amp;Solids by volume</source>
    <translation>Festkörper&amp;volumen</translation>
   </message>
@@ -880,6 +888,22 @@
   <message>
    <source>Learned from looks at films, or set by hand; 1 is as stated</source>
    <translation>Aus Blicken auf Filme gelernt oder von Hand gesetzt; 1 heißt wie angegeben</translation>
+  </message>
+  <message>
+   <source>S&amp;urely, times likely</source>
+   <translation>Sicher, mal &amp;wahrscheinlich</translation>
+  </message>
+  <message>
+   <source>How far its times may lie from the likely ones; else as its label or family</source>
+   <translation>Wie weit seine Zeiten von den wahrscheinlichen abweichen können; sonst wie Etikett oder Familie</translation>
+  </message>
+  <message>
+   <source>Steeper by te&amp;mperature</source>
+   <translation>Stärker nach Te&amp;mperatur</translation>
+  </message>
+  <message>
+   <source>Added to its family's slope; about 10 for a fifth more at 10 °C</source>
+   <translation>Kommt zur Steigung der Familie hinzu; etwa 10 für ein Fünftel mehr bei 10 °C</translation>
   </message>
   <message>
    <source>&amp;Retarder stirred in</source>
@@ -912,30 +936,6 @@
   <message>
    <source>Not laid in air &amp;damper than</source>
    <translation>Nicht bei &amp;feuchterer Luft als</translation>
-  </message>
-  <message>
-   <source>its own</source>
-   <translation>eigener</translation>
-  </message>
-  <message>
-   <source> kJ/mol</source>
-   <translation> kJ/mol</translation>
-  </message>
-  <message>
-   <source>S&amp;urely, times likely</source>
-   <translation>Sicher, mal &amp;wahrscheinlich</translation>
-  </message>
-  <message>
-   <source>How far its times may lie from the likely ones; else as its label or family</source>
-   <translation>Wie weit seine Zeiten von den wahrscheinlichen abweichen können; sonst wie Etikett oder Familie</translation>
-  </message>
-  <message>
-   <source>Steeper by te&amp;mperature</source>
-   <translation>Stärker nach Te&amp;mperatur</translation>
-  </message>
-  <message>
-   <source>Added to its family's slope; about 10 for a fifth more at 10 °C</source>
-   <translation>Kommt zur Steigung der Familie hinzu; etwa 10 für ein Fünftel mehr bei 10 °C</translation>
   </message>
  </context>
  <context>
@@ -8894,6 +8894,10 @@ Quelle: {source}</translation>
    <translation>ist leer; schreiben, wo es steht, etwa „Etikett“</translation>
   </message>
   <message>
+   <source>kJ/mol</source>
+   <translation>kJ/mol</translation>
+  </message>
+  <message>
    <source>"{swatch}" is not a colour; write it as #c8b482</source>
    <translation>„{swatch}“ ist keine Farbe; als #c8b482 schreiben</translation>
   </message>
@@ -11550,6 +11554,14 @@ Quelle: {source}</translation>
    <translation>Deckkraft</translation>
   </message>
   <message>
+   <source>doubt</source>
+   <translation>Zweifel</translation>
+  </message>
+  <message>
+   <source>steeper kj mol</source>
+   <translation>Steigung in kJ/mol</translation>
+  </message>
+  <message>
    <source>retarder</source>
    <translation>Verzögerer</translation>
   </message>
@@ -12188,18 +12200,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>kJ/mol</source>
-   <translation>kJ/mol</translation>
-  </message>
-  <message>
-   <source>doubt</source>
-   <translation>Zweifel</translation>
-  </message>
-  <message>
-   <source>steeper kj mol</source>
-   <translation>Steigung in kJ/mol</translation>
   </message>
  </context>
  <context>
