@@ -147,7 +147,7 @@ def _about(text: str) -> str:
 class GateLine:
     """One gate of a piece of work in words.
 
-    ``kind`` is "opens", "closes" or "order".
+    ``kind`` is "opens", "best" or "closes".
     """
 
     kind: str
@@ -194,6 +194,12 @@ def gate_times(laid: ReplayedPlan, key: PassKey) -> list[tuple[int, GateLine]]:
             ).format(at=at, before=name, state=words.state_word(state.value) if state else "")
             line = GateLine("opens", text, translated(gate.why), translated(gate.source))
             found.setdefault((line.kind, line.text), (-opens, line))
+        if window.best > window.opens:
+            text = tr("{at}: best done from then on, counted from {before}").format(
+                at=words.when(window.best, zone, now), before=name
+            )
+            line = GateLine("best", text, translated(gate.why), translated(gate.source))
+            found.setdefault((line.kind, line.text), (window.best, line))
         if window.closes < FOREVER:
             at = words.when(window.closes, zone, now)
             text = (

@@ -6855,6 +6855,10 @@ Quelle: {source}</translation>
    <source>{at}: must have begun by then, counted from {before}</source>
    <translation>{at}: muss bis dahin begonnen sein, gerechnet ab {before}</translation>
   </message>
+  <message>
+   <source>{at}: best done from then on, counted from {before}</source>
+   <translation>{at}: von da an am besten, gerechnet ab {before}</translation>
+  </message>
  </context>
  <context>
   <name>role</name>
