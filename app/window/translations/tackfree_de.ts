@@ -6848,16 +6848,16 @@ Quelle: {source}</translation>
    <translation>{at}: Die Wartezeit nach {before} ist um</translation>
   </message>
   <message>
+   <source>{at}: best done from then on, counted from {before}</source>
+   <translation>{at}: von da an am besten, gerechnet ab {before}</translation>
+  </message>
+  <message>
    <source>{at}: must have ended by then, counted from {before}</source>
    <translation>{at}: muss bis dahin beendet sein, gerechnet ab {before}</translation>
   </message>
   <message>
    <source>{at}: must have begun by then, counted from {before}</source>
    <translation>{at}: muss bis dahin begonnen sein, gerechnet ab {before}</translation>
-  </message>
-  <message>
-   <source>{at}: best done from then on, counted from {before}</source>
-   <translation>{at}: von da an am besten, gerechnet ab {before}</translation>
   </message>
  </context>
  <context>
