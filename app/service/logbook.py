@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from app.service.edits import Edit
 from planner.bench import calendar_of
 from planner.evening import log_entries
-from planner.evening.log_entries import entry_of
+from planner.evening.log_entries import entry_of, knows
 from planner.evening.out_of_order import as_done
 from planner.evening.split_steps import parted, places_of
 from planner.quantity import planned_use
@@ -28,7 +28,7 @@ from planner.values.project import Logged, Used
 from planner.values.refusal import Refused, demand, demand_known
 from planner.values.step import Tool
 
-__all__ = ["entry_of"]
+__all__ = ["entry_of", "knows"]
 
 
 @dataclass(frozen=True)

@@ -157,7 +157,9 @@ def wanted(look: Appearance, app: QApplication) -> Colours:
 
 def dress(app: QApplication, colours: Colours) -> None:
     """Give Qt's own controls these colours."""
-    if app.style().name() != "fusion":
+    # Once only, and so before any rules, which hide its name: done again while a dialog is open
+    # whose buttons have something lying on them, as the ring of the keys, it ends the process.
+    if not app.styleSheet() and app.style().name() != "fusion":
         app.setStyle("fusion")
     rules = _sheet(colours)
     if app.styleSheet() != rules:  # restyling every control is slow

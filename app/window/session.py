@@ -262,7 +262,6 @@ class Session(KeptBook):
         """Note that a place is done, or not after all; the first begins the work."""
         from app.service import logbook  # noqa: PLC0415
 
-        planned = self._planned(key)
         plan = self._picture.plan if self._picture else None
         refused = self.attempt(
             lambda book: logbook.tick(
@@ -271,7 +270,7 @@ class Session(KeptBook):
                 place,
                 self.now,
                 on=on,
-                planned=planned,
+                planned=self._planned(key),
                 airbrush=logbook.usual_airbrush(book, key, plan),
             )
         )
@@ -284,25 +283,26 @@ class Session(KeptBook):
 
         if self._book is None or self._picture is None:
             return
-        planned = self._planned(key)
         plan = self._picture.plan
         placed = plan.placement(key)
-        length = planned
-        if placed is not None and placed.start < self.now:
-            length = self.now - placed.start
-        begun = logbook.entry_of(self._book, key) is not None
-        refused = self.attempt(
-            lambda book: logbook.finish(
+
+        def done(book: Book) -> Edit:
+            planned = self._planned(key)
+            length = planned
+            if placed is not None and placed.start < self.now:
+                length = self.now - placed.start
+            return logbook.finish(
                 book,
                 key,
                 self.now,
-                None if begun else length,
+                None if logbook.entry_of(book, key) is not None else length,
                 planned,
                 used=logbook.usual_use(book, key, plan),
                 air=air_readings.last_read(book, self.now),
                 airbrush=logbook.usual_airbrush(book, key, plan),
             )
-        )
+
+        refused = self.attempt(done)
         if refused is not None:
             self.troubled.emit(translated(str(refused)))
 

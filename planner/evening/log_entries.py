@@ -43,6 +43,15 @@ def step_of(book: Book, key: PassKey) -> Step:
     raise Refused("step", unknown("step", key.step, [step.id for step in model.steps]))
 
 
+def knows(book: Book, key: PassKey) -> bool:
+    """Tell whether the book has the step of a pass; a plan may be older than its book."""
+    try:
+        step_of(book, key)
+    except Refused:
+        return False
+    return True
+
+
 def alone(book: Book, key: PassKey) -> Book:
     """Return a book in which the model of a pass is the only one, to be looked at at once.
 

@@ -93,6 +93,7 @@ class Evening(QObject):
         fresh = [
             replace(job, entry=logbook.entry_of(book, job.work.key)) if job.work else job
             for job in self._jobs
+            if job.work is None or logbook.knows(book, job.work.key)
         ]
         left = [job for job in fresh if job.entry is None or job.entry.end is None]
         return in_turn(left, self._session.now)

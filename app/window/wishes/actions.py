@@ -18,6 +18,7 @@ from app.window.wishes.choice_list import Choose
 from app.window.wishes.conflict_sentence import stretch_name
 from app.window.wishes.trial import AskedWish, Trial
 from planner.bench import Stretch
+from planner.evening import log_entries
 from planner.values.moment import Interval
 from planner.values.plan import PassKey
 
@@ -98,7 +99,7 @@ class WishActions(QObject):
 
     def _refresh(self) -> None:
         key, book = self._key, self._session.book
-        known = key is not None and book is not None and _knows(self._session, key)
+        known = key is not None and book is not None and log_entries.knows(book, key)
         for action in self.all():
             action.setEnabled(known)
         if known and key is not None and book is not None:
@@ -198,17 +199,6 @@ class WishActions(QObject):
         chosen = dialog.value() if dialog.exec() else None
         dialog.deleteLater()
         return chosen
-
-
-def _knows(session: Session, key: PassKey) -> bool:
-    """Tell whether the book has the step of a pass; the plan may be older than it."""
-    book = session.book
-    projects = book.projects if book else ()
-    for project in projects:
-        for model in project.models if project.name == key.project else ():
-            if model.name == key.model and any(step.id == key.step for step in model.steps):
-                return True
-    return False
 
 
 def _companions(picture: PlanSnapshot, key: PassKey) -> list[tuple[str, PassKey]]:

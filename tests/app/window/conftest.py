@@ -51,6 +51,13 @@ def _time_passes_when_told(monkeypatch: pytest.MonkeyPatch) -> None:
         monkeypatch.setattr(f"app.window.{module}.TICK_MS", 10**8)
 
 
+@pytest.fixture(autouse=True)
+def _writes_are_waited_for(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let no busy machine send a write to the background; how that goes has tests of its own."""
+    if not request.module.__name__.endswith("test_saving"):
+        monkeypatch.setattr("app.window.saving.PATIENCE_SECONDS", 60)
+
+
 @pytest.fixture
 def lamplighter() -> tuple[Book, int]:
     """Return the smallest demonstration, and the start of its first evening."""

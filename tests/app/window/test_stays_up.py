@@ -17,6 +17,7 @@ from window_steps import settle
 
 from app.window.emptying import empty
 from app.window.flow_layout import FlowLayout
+from app.window.palette import DARK, LIGHT, dress
 from app.window.tab_order import move_between, stops
 from app.window.tree_nodes import EntriesModel, entries_of
 
@@ -105,6 +106,18 @@ def test_emptying_a_layout_keeps_what_it_is_told_to(qtbot, qapp: QApplication) -
     assert holder.line.count() == 0
     assert [Shiboken.isValid(one) for one in (first, second, third)] == [True, True, False]
     holder.close()
+
+
+def test_a_style_is_set_once_and_never_under_an_open_dialog(
+    qtbot, qapp: QApplication, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    set_: list[str] = []
+    dress(qapp, LIGHT)
+    monkeypatch.setattr(QApplication, "setStyle", lambda _app, name: set_.append(name))
+    dress(qapp, DARK)
+    dress(qapp, LIGHT)
+    assert set_ == []
+    assert qapp.styleSheet()
 
 
 def test_an_index_that_is_older_than_what_is_shown_has_no_line() -> None:
