@@ -179,8 +179,11 @@ def estimate(families: Iterable[Family], room_m3: float) -> Caution | None:
     solvents = dict.fromkeys(_EVAPORATES[family] for family in families if family in _EVAPORATES)
     if not solvents:
         return None
-    amount = {one: GLUE_ML if one is BUTANONE else ESTIMATE_ML for one in solvents}
-    ppm = {one: vapour_ppm(amount[one], one.density, one.molar_mass, room_m3) for one in solvents}
+    amount = {solvent: GLUE_ML if solvent is BUTANONE else ESTIMATE_ML for solvent in solvents}
+    ppm = {
+        solvent: vapour_ppm(amount[solvent], solvent.density, solvent.molar_mass, room_m3)
+        for solvent in solvents
+    }
     worst = max(ppm, key=lambda one: ppm[one] / one.limit_ppm)
     text = message(
         "Estimate: {ml:.0f} ml of {solvent} make about {ppm:.0f} ppm in {room:g} m³ without "
@@ -212,10 +215,10 @@ def quarter_limit_ml(solvent: Solvent, litres: float) -> float:
 
 def in_a_box(families: Iterable[Family]) -> Caution | None:
     """Return what solvent-wet films do in a heated closed box, if these are such."""
-    solvents = dict.fromkeys(_EVAPORATES[one] for one in families if one in _EVAPORATES)
+    solvents = dict.fromkeys(_EVAPORATES[family] for family in families if family in _EVAPORATES)
     if not solvents:
         return None
-    worst = min(solvents, key=lambda one: quarter_limit_ml(one, BOX_LITRES))
+    worst = min(solvents, key=lambda solvent: quarter_limit_ml(solvent, BOX_LITRES))
     text = message(
         "Heated box: let solvent flash off in the room first, and keep the lid ajar; in a closed "
         "box of {litres:.0f} l {ml:.1f} ml of {solvent} make a quarter of the lower explosive "
@@ -256,7 +259,7 @@ def _materials_at(book: Book, step: Step) -> frozenset[Material]:
         model.part(reference.partition("/")[0]).material
         for project in book.projects
         for model in project.models
-        if any(one is step for one in model.steps)
+        if any(other is step for other in model.steps)
         for reference in step.references()
     )
 

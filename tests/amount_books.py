@@ -90,7 +90,7 @@ def plan_of(book: Book, evenings: Iterable[Iterable[PassKey]]) -> Plan:
     Sprayed passes of a day follow from one load for each colour: it is
     loaded or changed before its first, and cleaned after the last.
     """
-    passes = {one.key: one for one in expand_all(book)}
+    passes = {pass_.key: pass_ for pass_ in expand_all(book)}
     placements, bench = [], []
     for day, keys in enumerate(evenings):
         at, holds = NOW + day * 1440, ""

@@ -82,7 +82,7 @@ def best_finish(book: Book, now: int, reach: int = 2 * 1440) -> int | None:
         BenchCalendar(book.bench_time),
         expand_all(book),
     )
-    assert all(one.step.tool is not Tool.AIRBRUSH for one in search.passes)
+    assert all(pass_.step.tool is not Tool.AIRBRUSH for pass_ in search.passes)
     _extend(search, now, now)
     return search.best
 
@@ -93,26 +93,26 @@ def _extend(search: _Search, free: int, finish: int) -> None:
     if len(search.at) == len(search.passes):
         search.best = finish
         return
-    for index, one in enumerate(search.passes):
+    for index, pass_ in enumerate(search.passes):
         if index in search.at or not _in_turn(search, index):
             continue
         opens = max(free, _opens(search, index, free))
-        for start in _starts(search, one, opens):
-            if search.best is not None and start + one.minutes >= search.best:
+        for start in _starts(search, pass_, opens):
+            if search.best is not None and start + pass_.minutes >= search.best:
                 break
-            if not _closed(search, one, start):
+            if not _closed(search, pass_, start):
                 search.at[index] = start
-                _extend(search, start + _hands(one), max(finish, _dry(search, index)))
+                _extend(search, start + _hands(pass_), max(finish, _dry(search, index)))
                 del search.at[index]
 
 
-def _hands(one: Pass) -> int:
+def _hands(pass_: Pass) -> int:
     """Return the minutes for which a pass keeps hands."""
-    return min(one.minutes, SET_GOING) if _alone(one) else one.minutes
+    return min(pass_.minutes, SET_GOING) if _alone(pass_) else pass_.minutes
 
 
-def _alone(one: Pass) -> bool:
-    return Trait.HANDS_FREE in one.step.traits
+def _alone(pass_: Pass) -> bool:
+    return Trait.HANDS_FREE in pass_.step.traits
 
 
 def _in_turn(search: _Search, index: int) -> bool:
@@ -128,67 +128,67 @@ def _in_turn(search: _Search, index: int) -> bool:
     return True
 
 
-def _asked(one: Pass) -> State | None:
+def _asked(pass_: Pass) -> State | None:
     """Return what a pass asks of the films below it (common practice, no source)."""
     return {
         Stage.WIPE: None,
         Stage.UNMASK: None,
         Stage.MASK: State.PRINT_FREE,
         Stage.OIL_WASH: State.SOLVENT_SAFE,
-    }.get(one.step.stage, State.DRY_TO_RECOAT)
+    }.get(pass_.step.stage, State.DRY_TO_RECOAT)
 
 
 def _opens(search: _Search, mine: int, free: int) -> int:
     """Return when everything that a pass would touch is ready for it."""
-    one, opens = search.passes[mine], free
-    held = {part for unit in one.units if not unit.holder for part in unit.parts}
+    pass_, opens = search.passes[mine], free
+    held = {part for unit in pass_.units if not unit.holder for part in unit.parts}
     for index, start in search.at.items():
         other = search.passes[index]
-        if other.key.model != one.key.model:
+        if other.key.model != pass_.key.model:
             continue
-        if _alone(other) and set(other.parts) & set(one.parts):
+        if _alone(other) and set(other.parts) & set(pass_.parts):
             opens = max(opens, start + other.minutes)
         for place, _ in other.films:
-            if place in one.places:
-                state = _asked(one)
-            elif one.step.stage is Stage.UNMASK and place.partition("/")[0] in one.parts:
+            if place in pass_.places:
+                state = _asked(pass_)
+            elif pass_.step.stage is Stage.UNMASK and place.partition("/")[0] in pass_.parts:
                 state = State.SET_TO_TOUCH
             else:
                 state = None
             if state:
                 opens = max(opens, search.ready(index, place, state, mine))
-            if place not in one.places and place.partition("/")[0] in held:
+            if place not in pass_.places and place.partition("/")[0] in held:
                 opens = max(opens, search.ready(index, place, State.DRY_TO_HANDLE, mine))
     return opens
 
 
-def _starts(search: _Search, one: Pass, opens: int) -> list[int]:
+def _starts(search: _Search, pass_: Pass, opens: int) -> list[int]:
     """Return the earliest start in each stretch, and the grid after it."""
     starts: list[int] = []
     for stretch in search.calendar.stretches(opens, search.reach):
         first = max(opens, stretch.interval.start)
-        last = stretch.interval.end - _hands(one)
+        last = stretch.interval.end - _hands(pass_)
         if first <= last:
             starts.append(first)
             starts.extend(range(first + GRID - first % GRID, last + 1, GRID))
-    return [start for start in starts if not _smelt(search, one, start)]
+    return [start for start in starts if not _smelt(search, pass_, start)]
 
 
-def _smelt(search: _Search, one: Pass, start: int) -> bool:
+def _smelt(search: _Search, pass_: Pass, start: int) -> bool:
     """Tell whether a smell would be there in quiet hours, or just before."""
-    if Trait.SMELLS not in one.step.traits:
+    if Trait.SMELLS not in pass_.step.traits:
         return False
-    return bool(search.calendar.quiet(start, start + one.minutes + AIRED))
+    return bool(search.calendar.quiet(start, start + pass_.minutes + AIRED))
 
 
-def _closed(search: _Search, one: Pass, start: int) -> bool:
-    if one.step.stage is not Stage.WIPE:
+def _closed(search: _Search, pass_: Pass, start: int) -> bool:
+    if pass_.step.stage is not Stage.WIPE:
         return False
     return any(
         search.passes[index].step.stage is Stage.OIL_WASH
-        and search.passes[index].key.model == one.key.model
-        and set(search.passes[index].places) & set(one.places)
-        and start + one.minutes > laid + WIPE_WITHIN
+        and search.passes[index].key.model == pass_.key.model
+        and set(search.passes[index].places) & set(pass_.places)
+        and start + pass_.minutes > laid + WIPE_WITHIN
         for index, laid in search.at.items()
     )
 

@@ -60,13 +60,13 @@ def film(coating: Coating, laid: int = 0, thickness_um: float | None = None) -> 
     return Film(coating, thickness_um or coating.dry_film_um, "bench", laid)
 
 
-def counted(cure: Cure, one: Film, state: State, band: Band, most: int = 60_000) -> int | None:
+def counted(cure: Cure, film: Film, state: State, band: Band, most: int = 60_000) -> int | None:
     """Count minute by minute until a film has a label's time of its first stage; no table."""
     spread = {Band.EARLY: 0.90, Band.NOMINAL: 1.0, Band.LATE: 1.10}[band]
-    label = next(time.minutes for time in one.coating.times if time.state is state)
-    kinetics = STAGES[one.coating.family][0]
+    label = next(time.minutes for time in film.coating.times if time.state is state)
+    kinetics = STAGES[film.coating.family][0]
     goal, gained = round(label * spread * 1e6), 0
-    for minute in range(one.laid, one.laid + most):
+    for minute in range(film.laid, film.laid + most):
         if gained >= goal:
             return minute
         air: Air = cure.air("bench").at(minute + 0.5)

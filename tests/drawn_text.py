@@ -85,18 +85,18 @@ def painted_faults(whole: QWidget) -> list[str]:
     with watched() as found:
         whole.grab()
     by_surface: dict[int, list[tuple[Any, Written]]] = {}
-    for surface, one in found:
-        if one.words.strip():
-            by_surface.setdefault(one.surface, []).append((surface, one))
+    for surface, item in found:
+        if item.words.strip():
+            by_surface.setdefault(item.surface, []).append((surface, item))
     return [line for each in by_surface.values() for line in _surface(each)]
 
 
 def _surface(found: list[tuple[Any, Written]]) -> list[str]:
     surface = found[0][0]
     every: list[Written] = []
-    for _, one in found:  # a widget may paint itself twice
-        if one not in every and not one.seen.isEmpty():
-            every.append(one)
+    for _, item in found:  # a widget may paint itself twice
+        if item not in every and not item.seen.isEmpty():
+            every.append(item)
     name = type(surface).__name__
     said = [f"{name}: {line}" for one in every for line in cut(one)]
     if isinstance(surface, QWidget):

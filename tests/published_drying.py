@@ -49,7 +49,7 @@ class Series:
     def modelled(self) -> list[float]:
         """Return what the model says of the same ratios, nominally."""
         found = [self._model(warmth) for warmth, _ in self.told]
-        return [one / found[0] for one in found]
+        return [item / found[0] for item in found]
 
     def errors(self) -> list[float]:
         """Return ln(model/published) of every pair but the reference."""

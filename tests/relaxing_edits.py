@@ -32,15 +32,17 @@ def longer(book: Book, random: Random) -> Book:
     return with_time(
         book,
         stretches=tuple(
-            replace(one, end=_later(one.end, minutes)) if one.start < one.end < "22:00" else one
-            for one in book.bench_time.stretches
+            replace(stretch, end=_later(stretch.end, minutes))
+            if stretch.start < stretch.end < "22:00"
+            else stretch
+            for stretch in book.bench_time.stretches
         ),
     )
 
 
 def helped(book: Book, _random: Random) -> Book:
     """Have a helper at every evening."""
-    stretches = tuple(replace(one, people=2) for one in book.bench_time.stretches)
+    stretches = tuple(replace(stretch, people=2) for stretch in book.bench_time.stretches)
     return with_time(book, stretches=stretches)
 
 
@@ -66,12 +68,14 @@ def fewer_steps(book: Book, random: Random) -> Book:
         model = random.choice(project.models)
         gone = model.steps[-1].id
         if any(
-            gone in (f"{one.step}", (one.beside or "").rpartition("/")[2]) for one in project.pins
+            gone in (f"{pin.step}", (pin.beside or "").rpartition("/")[2]) for pin in project.pins
         ):
             return project
         if any(entry.step == gone for entry in project.log):
             return project
-        models = tuple(_without_last(one) if one is model else one for one in project.models)
+        models = tuple(
+            _without_last(other) if other is model else other for other in project.models
+        )
         return replace(project, models=models)
 
     return with_project(book, random, shorter)
@@ -79,7 +83,9 @@ def fewer_steps(book: Book, random: Random) -> Book:
 
 def another_name(book: Book, random: Random) -> Book:
     """Change what nothing is planned by."""
-    coatings = tuple(replace(one, swatch="#123456", in_stock_ml=17) for one in book.coatings)
+    coatings = tuple(
+        replace(coating, swatch="#123456", in_stock_ml=17) for coating in book.coatings
+    )
     return with_project(
         replace(book, coatings=coatings), random, lambda one: replace(one, note="x")
     )

@@ -92,4 +92,4 @@ def logged_keys(book: Book) -> set[PassKey]:
         log_entries.key_of(project.name, entry)
         for project in book.projects
         for entry in project.log
-    } & {one.key for one in expand_all(book)}
+    } & {pass_.key for pass_ in expand_all(book)}

@@ -187,11 +187,11 @@ def test_the_club_day_is_twelve_vehicles_and_some_two_hundred_steps() -> None:
     assert len(batch) == 12
     assert 190 <= sum(len(model.steps) for model in batch) <= 210
     loads = [
-        one.load
+        pass_.load
         for project in demo(CLUB).book.projects
         for model in project.models
-        for one in expand(project, model)
-        if one.load
+        for pass_ in expand(project, model)
+        if pass_.load
     ]
     assert max(map(loads.count, set(loads))) >= len(batch)  # one load can serve them all
 

@@ -55,7 +55,7 @@ def offered(path: Path) -> tuple[tuple[Copy, Message], ...]:
 
     last = last_line(path)
     found = []
-    for copy in [one for one in backups.copies(path) if one.revision][:3]:
+    for copy in [copy for copy in backups.copies(path) if copy.revision][:3]:
         fewer = None if last is None else last - copy.revision
         if fewer is None or fewer < 0:
             said = message("Open the copy of {day}", day=when(copy))

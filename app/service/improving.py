@@ -72,13 +72,13 @@ class Improver:
                 if came is None:
                     self._end_with(self._why_dead())
                     break
-                number, one = came
+                number, improved = came
                 if number != self._number:
                     continue  # of a task that has had its turn
-                if isinstance(one, Improved):
-                    found.append(one)
-                elif isinstance(one, Ended):
-                    self._end_with(one.why)
+                if isinstance(improved, Improved):
+                    found.append(improved)
+                elif isinstance(improved, Ended):
+                    self._end_with(improved.why)
         if self.running:
             self._listen(heard)
         return found
@@ -124,8 +124,8 @@ class Improver:
     def _ask(self) -> None:
         """Hand tasks over, which for a large book takes longer than somebody would wait."""
         with contextlib.suppress(OSError, ValueError):
-            while (one := self._asks.get()) is not None:
-                self._tasks.send(one)
+            while (other := self._asks.get()) is not None:
+                self._tasks.send(other)
         self._tasks.close()
 
     def _listen(self, heard: bool) -> None:

@@ -158,9 +158,9 @@ def _near_to_last(asked: _Asked, *, quick: bool, shown: bool) -> StayingChoice |
         return StayingChoice(present)
     forward = drawn_forward(book, present, premises=premises, calendar=calendar, firm=firm)
     others = [
-        one
-        for one in (forward, _by_rules(asked, RULES))
-        if gains(book, calendar, present, one) and judge(book, one, premises=premises).accepted
+        plan
+        for plan in (forward, _by_rules(asked, RULES))
+        if gains(book, calendar, present, plan) and judge(book, plan, premises=premises).accepted
     ]
     times = firm_times(calendar, asked.now, asked.promised)
     return choose(book, calendar, present, others, times)

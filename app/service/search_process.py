@@ -99,18 +99,18 @@ def run(task: Task, theirs: Connection, tasks: Connection) -> None:
     theirs.close()
 
 
-def _numbered(send: Callable[[object], None], number: int, one: object) -> None:
-    send((number, one))
+def _numbered(send: Callable[[object], None], number: int, answer: object) -> None:
+    send((number, answer))
 
 
 def _search(task: Task, newer: Event, send: Callable[[object], None]) -> str:
     """Work at one task until another comes; return what went wrong, "" for nothing."""
     try:
         # The solver is loaded only here, where its absence or its fault costs nothing.
-        for one in import_module(SEARCHING).search(task, newer.is_set):
+        for answer in import_module(SEARCHING).search(task, newer.is_set):
             if newer.is_set():
                 break
-            send(one)
+            send(answer)
     except BrokenPipeError:
         raise
     except Exception as problem:
@@ -121,8 +121,8 @@ def _search(task: Task, newer: Event, send: Callable[[object], None]) -> str:
 def _hear(tasks: Connection, waiting: SimpleQueue[tuple[int, Task | None]], newer: Event) -> None:
     with contextlib.suppress(EOFError, OSError):
         while True:
-            one = tasks.recv()
-            waiting.put(one)
+            task = tasks.recv()
+            waiting.put(task)
             newer.set()
 
 

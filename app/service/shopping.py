@@ -41,10 +41,10 @@ def millilitres(amount: float) -> str:
 def measures_text(measures: Iterable[MixMeasure]) -> str:
     """Return "51 drops sand, 77 drops thinner"."""
     return row(
-        message("1 drop {coating}", coating=one.coating)
-        if one.drops == 1
-        else message("{n} drops {coating}", n=one.drops, coating=one.coating)
-        for one in measures
+        message("1 drop {coating}", coating=measure.coating)
+        if measure.drops == 1
+        else message("{n} drops {coating}", n=measure.drops, coating=measure.coating)
+        for measure in measures
     )
 
 
@@ -105,13 +105,16 @@ def shopping_text(found: Shopping, book: Book) -> str:
     lines = [*_coatings(found.lines, zone), *_consumables(found.consumables, zone)]
     if found.at_hand:
         lines += ["", "have at hand: " + ", ".join(found.at_hand)]
-    lines += _section("enough for all?", (_enough(one) for one in found.colours))
+    lines += _section("enough for all?", (_enough(colour) for colour in found.colours))
     lines += _section(
-        "stir once for all of these:", (_stirring(one, zone) for one in found.stirrings)
+        "stir once for all of these:", (_stirring(stirring, zone) for stirring in found.stirrings)
     )
-    lines += _section("leftovers for touch-ups:", (_kept(one, zone) for one in found.leftovers))
     lines += _section(
-        "not reckoned with:", (f"{one.model}, {one.place}: {one.mend}" for one in found.no_area)
+        "leftovers for touch-ups:", (_kept(leftover, zone) for leftover in found.leftovers)
+    )
+    lines += _section(
+        "not reckoned with:",
+        (f"{no_area.model}, {no_area.place}: {no_area.mend}" for no_area in found.no_area),
     )
     lines += ["", f"Estimates; bottles cover a spare margin of {book.supplies.margin_pct:g} %."]
     return "\n".join(lines)
@@ -122,7 +125,7 @@ def _coatings(every: tuple[ShoppingLine, ...], zone: ZoneInfo) -> Iterator[str]:
     width = max(width, len("coating"))
     if every:
         yield f"{'coating':<{width}}  {'takes':>12}  {'in stock':>9}  buy"
-    for line in sorted(every, key=lambda one: (-one.bottles, -one.buy_ml, one.coating.name)):
+    for line in sorted(every, key=lambda line: (-line.bottles, -line.buy_ml, line.coating.name)):
         takes = f"{'' if line.complete else 'over '}{millilitres(line.needed_ml)}"
         stock = f"{math.floor(line.stock_ml * 10 + 1e-6) / 10:.1f} ml"
         yield f"{line.coating.name:<{width}}  {takes:>12}  {stock:>9}  {_buy(line)}"
@@ -151,50 +154,57 @@ def _words(line: ShoppingLine, zone: ZoneInfo) -> Iterator[str]:
 
 def _consumables(every: tuple[ConsumableLine, ...], zone: ZoneInfo) -> list[str]:
     lines = []
-    for one in every:
-        buy = f"buy {one.buy:.4g} {one.unit}" if one.buy > 0 else "enough"
-        lines.append(
-            f"{one.name}: takes {one.needed:.4g} {one.unit}, "
-            f"in stock {one.stock:.4g} {one.unit}, {buy}"
+    for consumable_line in every:
+        buy = (
+            f"buy {consumable_line.buy:.4g} {consumable_line.unit}"
+            if consumable_line.buy > 0
+            else "enough"
         )
-        if one.runs_out:
-            lines.append(f"  {runs_out_text(one.runs_out, zone)}")
+        lines.append(
+            f"{consumable_line.name}: takes {consumable_line.needed:.4g} {consumable_line.unit}, "
+            f"in stock {consumable_line.stock:.4g} {consumable_line.unit}, {buy}"
+        )
+        if consumable_line.runs_out:
+            lines.append(f"  {runs_out_text(consumable_line.runs_out, zone)}")
     return _section("used up with the work:", lines)
 
 
-def _enough(one: Enough) -> str:
-    count = len(one.takers)
-    if one.enough:
-        return f"{one.colour}: yes, for all {count} models"
-    if not one.short:
-        return f"{one.colour}: not known, for some places have no area"
-    lacking = ", ".join(f"{millilitres(short.lacks_ml)} of {short.coating}" for short in one.short)
-    return f"{one.colour}: no, for {one.covered} of {count} models; lacking {lacking}"
+def _enough(enough: Enough) -> str:
+    count = len(enough.takers)
+    if enough.enough:
+        return f"{enough.colour}: yes, for all {count} models"
+    if not enough.short:
+        return f"{enough.colour}: not known, for some places have no area"
+    lacking = ", ".join(
+        f"{millilitres(short.lacks_ml)} of {short.coating}" for short in enough.short
+    )
+    return f"{enough.colour}: no, for {enough.covered} of {count} models; lacking {lacking}"
 
 
-def _stirring(one: Stirring, zone: ZoneInfo) -> str:
-    models = len({(key.project, key.model) for key in one.passes})
+def _stirring(stirring: Stirring, zone: ZoneInfo) -> str:
+    models = len({(key.project, key.model) for key in stirring.passes})
     return (
-        f"{one.colour}, {wording.moment(one.start, zone)}: {millilitres(one.ml)} for "
-        f"{wording.count(one.fillings, 'filling')} on {wording.count(models, 'model')}: "
-        f"{measures_text(one.measures)}{_life(one, zone)}"
+        f"{stirring.colour}, {wording.moment(stirring.start, zone)}: "
+        f"{millilitres(stirring.ml)} for "
+        f"{wording.count(stirring.fillings, 'filling')} on {wording.count(models, 'model')}: "
+        f"{measures_text(stirring.measures)}{_life(stirring, zone)}"
     )
 
 
-def _life(one: Stirring, zone: ZoneInfo) -> str:
-    if one.keeps_until is None:
+def _life(stirring: Stirring, zone: ZoneInfo) -> str:
+    if stirring.keeps_until is None:
         return ""
-    return f"; keep it covered, it can be used until {wording.moment(one.keeps_until, zone)}"
+    return f"; keep it covered, it can be used until {wording.moment(stirring.keeps_until, zone)}"
 
 
-def _kept(one: Kept, zone: ZoneInfo) -> str:
-    amount = f"{one.leftover.name}, {one.leftover.ml:.3g} ml"
-    if not one.usable:
+def _kept(kept: Kept, zone: ZoneInfo) -> str:
+    amount = f"{kept.leftover.name}, {kept.leftover.ml:.3g} ml"
+    if not kept.usable:
         return f"{amount}: no longer keeps; throw it away as its label says"
-    what = f", {one.colour}" if one.colour and one.colour != one.leftover.name else ""
-    models = ", ".join(name.partition("/")[2] for name in one.models)
+    what = f", {kept.colour}" if kept.colour and kept.colour != kept.leftover.name else ""
+    models = ", ".join(name.partition("/")[2] for name in kept.models)
     where = f" for {models}" if models else ""
-    return f"{amount}{what}: until {wording.moment(one.until, zone)}{where}"
+    return f"{amount}{what}: until {wording.moment(kept.until, zone)}{where}"
 
 
 def _section(title: str, lines: Iterable[str]) -> list[str]:
@@ -217,45 +227,50 @@ def shopping_document(found: Shopping, zone: ZoneInfo) -> dict[str, Any]:
         "coatings": [_line_data(line, zone) for line in found.lines],
         "consumables": [
             {
-                "name": one.name,
-                "unit": one.unit,
-                "needed": one.needed,
-                "in_stock": one.stock,
-                "buy": one.buy,
-                "runs_out": _runs_out_data(one.runs_out, zone),
+                "name": consumable.name,
+                "unit": consumable.unit,
+                "needed": consumable.needed,
+                "in_stock": consumable.stock,
+                "buy": consumable.buy,
+                "runs_out": _runs_out_data(consumable.runs_out, zone),
             }
-            for one in found.consumables
+            for consumable in found.consumables
         ],
         "at_hand": list(found.at_hand),
-        "enough_for_all": [_enough_data(one, zone) for one in found.colours],
+        "enough_for_all": [_enough_data(colour, zone) for colour in found.colours],
         "stir_once": [
             {
-                "colour": one.colour,
-                "start": moment_of(one.start, zone).isoformat(),
-                "end": moment_of(one.end, zone).isoformat(),
-                "fillings": one.fillings,
-                "ml": one.ml,
-                "measures": _measures_data(one.measures),
+                "colour": stirring.colour,
+                "start": moment_of(stirring.start, zone).isoformat(),
+                "end": moment_of(stirring.end, zone).isoformat(),
+                "fillings": stirring.fillings,
+                "ml": stirring.ml,
+                "measures": _measures_data(stirring.measures),
                 "keeps_until": None
-                if one.keeps_until is None
-                else moment_of(one.keeps_until, zone).isoformat(),
+                if stirring.keeps_until is None
+                else moment_of(stirring.keeps_until, zone).isoformat(),
             }
-            for one in found.stirrings
+            for stirring in found.stirrings
         ],
         "leftovers": [
             {
-                "name": one.leftover.name,
-                "ml": one.leftover.ml,
-                "until": moment_of(one.until, zone).isoformat(),
-                "usable": one.usable,
-                "colour": one.colour,
-                "models": list(one.models),
+                "name": leftover.leftover.name,
+                "ml": leftover.leftover.ml,
+                "until": moment_of(leftover.until, zone).isoformat(),
+                "usable": leftover.usable,
+                "colour": leftover.colour,
+                "models": list(leftover.models),
             }
-            for one in found.leftovers
+            for leftover in found.leftovers
         ],
         "no_area": [
-            {"project": one.project, "model": one.model, "place": one.place, "mend": one.mend}
-            for one in found.no_area
+            {
+                "project": no_area.project,
+                "model": no_area.model,
+                "place": no_area.place,
+                "mend": no_area.mend,
+            }
+            for no_area in found.no_area
         ],
     }
 
@@ -277,8 +292,13 @@ def load_document(load: Load) -> dict[str, Any]:
 
 def _measures_data(measures: Iterable[MixMeasure]) -> list[dict[str, Any]]:
     return [
-        {"coating": one.coating, "parts": one.parts, "ml": one.ml, "drops": one.drops}
-        for one in measures
+        {
+            "coating": measure.coating,
+            "parts": measure.parts,
+            "ml": measure.ml,
+            "drops": measure.drops,
+        }
+        for measure in measures
     ]
 
 
@@ -313,11 +333,11 @@ def _runs_out_data(runs_out: RunsOut | None, zone: ZoneInfo) -> dict[str, Any] |
     }
 
 
-def _enough_data(one: Enough, zone: ZoneInfo) -> dict[str, Any]:
+def _enough_data(enough: Enough, zone: ZoneInfo) -> dict[str, Any]:
     return {
-        "colour": one.colour,
-        "enough": one.enough if one.complete or one.short else None,
-        "covered": one.covered,
+        "colour": enough.colour,
+        "enough": enough.enough if enough.complete or enough.short else None,
+        "covered": enough.covered,
         "models": [
             {
                 "project": taker.project,
@@ -325,7 +345,7 @@ def _enough_data(one: Enough, zone: ZoneInfo) -> dict[str, Any]:
                 "ml": taker.ml,
                 "at": None if taker.at is None else moment_of(taker.at, zone).isoformat(),
             }
-            for taker in one.takers
+            for taker in enough.takers
         ],
-        "lacking": [{"coating": short.coating, "ml": short.lacks_ml} for short in one.short],
+        "lacking": [{"coating": short.coating, "ml": short.lacks_ml} for short in enough.short],
     }

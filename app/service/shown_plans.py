@@ -44,12 +44,14 @@ def evenings_of(
     calendar: BenchCalendar, plan: Plan, now: int, *, first_only: bool = False
 ) -> tuple[Interval, ...]:
     """Return the stretches from ``now`` on in which a plan has work, or the first alone."""
-    begun = (one.start for placed in plan.placements if not placed.logged for one in placed.pieces)
+    begun = (
+        piece.start for placed in plan.placements if not placed.logged for piece in placed.pieces
+    )
     return _stretches(calendar, begun, now)[: 1 if first_only else None]
 
 
 def _stretches(calendar: BenchCalendar, minutes: Iterable[int], now: int) -> tuple[Interval, ...]:
     found = {calendar.stretch_at(minute) for minute in minutes}
     return tuple(
-        sorted(one.interval for one in found if one is not None and one.interval.end > now)
+        sorted(item.interval for item in found if item is not None and item.interval.end > now)
     )

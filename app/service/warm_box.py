@@ -45,7 +45,7 @@ def offered(book: Book, project: str, name: str = WARM_BOX.name) -> Book:
 
     Without a box, or with one that is not `sane`, it is the same book.
     """
-    box = next((one for one in book.room.locations if one.name == name), None)
+    box = next((location for location in book.room.locations if location.name == name), None)
     if box is None or not sane(book, box):
         return book
     return _with_box(book, box.name, {project})
@@ -60,7 +60,7 @@ def offer(book: Book, location: str) -> Edit:
         If it is no warmer than the usual place, or so warm that styrene may
         bend; or if no step would dry there that does not already.
     """
-    box = next(one for one in book.room.locations if one.name == location)
+    box = next(other for other in book.room.locations if other.name == location)
     if not sane(book, box):
         raise Refused(
             "location",
@@ -71,7 +71,9 @@ def offer(book: Book, location: str) -> Edit:
                 most=HOTTEST_C,
             ),
         )
-    changed = _with_box(book, location, {one.name for one in book.projects if one.active})
+    changed = _with_box(
+        book, location, {project.name for project in book.projects if project.active}
+    )
     if changed == book:
         raise Refused("location", message("no slow coat is left that could dry there as well"))
     return Edit(called("slow coats may dry in {place}", place=location), changed)
@@ -83,7 +85,7 @@ def _with_box(book: Book, box: str, projects: set[str]) -> Book:
     def changed(home: Project) -> Project:
         if home.name not in projects:
             return home
-        return replace(home, models=tuple(_model(one, box, families) for one in home.models))
+        return replace(home, models=tuple(_model(model, box, families) for model in home.models))
 
     return with_projects(book, changed)
 
@@ -91,11 +93,11 @@ def _with_box(book: Book, box: str, projects: set[str]) -> Book:
 def _model(model: Model, box: str, families: dict[str, Family]) -> Model:
     if any(part.material is not Material.STYRENE for part in model.parts):
         return model  # others soften earlier, and nobody was asked
-    return replace(model, steps=tuple(_step(one, box, families) for one in model.steps))
+    return replace(model, steps=tuple(_step(step, box, families) for step in model.steps))
 
 
 def _step(step: Step, box: str, families: dict[str, Family]) -> Step:
-    slow = any(families.get(one.coating) in SLOW for one in step.applications)
+    slow = any(families.get(application.coating) in SLOW for application in step.applications)
     clear = step.stage is Stage.VARNISH and bool(step.applications)
     if not (slow or clear) or box in (step.dries_in, *step.or_in):
         return step
@@ -104,7 +106,7 @@ def _step(step: Step, box: str, families: dict[str, Family]) -> Step:
 
 def _families(book: Book) -> dict[str, Family]:
     """Return the family of every coating, and of every mix by its first portion."""
-    found = {one.name: one.family for one in book.coatings}
+    found = {coating.name: coating.family for coating in book.coatings}
     for mix in book.mixes:
         found[mix.name] = found[mix.portions[0].coating]
     return found

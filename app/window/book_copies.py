@@ -119,7 +119,7 @@ class BookCopies(QDialog):
             first = words.tr("{time}  {why}").format(
                 time=when(line.copy), why=translated(WHY[line.copy.reason])
             )
-            rest = [translated(one) for one in (line.holds, line.differs) if one]
+            rest = [translated(differ) for differ in (line.holds, line.differs) if differ]
             item = QListWidgetItem("\n".join((first, *rest)))
             item.setData(PATH, str(line.copy.path) if line.holds else "")
             self.list.addItem(item)

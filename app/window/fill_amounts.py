@@ -17,8 +17,10 @@ def fill_words(load: Load) -> str:
     if load.mixed:
         told = words.tr("mix {ml:.1f} ml: {drops}")
         drops = ", ".join(
-            words.tr("{drops} {coating}").format(drops=_drops(one.drops), coating=one.coating)
-            for one in load.measures
+            words.tr("{drops} {coating}").format(
+                drops=_drops(measure.drops), coating=measure.coating
+            )
+            for measure in load.measures
         )
     else:
         told = words.tr("fill in {ml:.1f} ml, {drops}")

@@ -102,24 +102,24 @@ def marks_of(row: WorkRow, beside: Beside, zone: ZoneInfo, now: int) -> list[str
     return told
 
 
-def filling_words(one: Filling, zone: ZoneInfo, now: int) -> list[str]:
+def filling_words(filling: Filling, zone: ZoneInfo, now: int) -> list[str]:
     """Return what else takes the colour of a load, and whether one vehicle goes first."""
     told = []
-    if one.takers:
+    if filling.takers:
         names = [
             words.tr("{when}: {work} ({parts})").format(
-                when=taker_when(taker, zone, max(now, one.row.start)),
+                when=taker_when(taker, zone, max(now, filling.row.start)),
                 work=reasons.short_name(taker.key),
                 parts=words.listed(parts_of(taker.places)),
             )
-            for taker in one.takers[:TAKERS_TOLD]
+            for taker in filling.takers[:TAKERS_TOLD]
         ]
-        left = len(one.takers) - TAKERS_TOLD
+        left = len(filling.takers) - TAKERS_TOLD
         if left > 0:
             names.append(words.tr("and {n} more").format(n=left))
         told.append(words.tr("Also takes this colour: {others}").format(others="; ".join(names)))
-    if one.first is not None:
-        told.append(one_first_words(one.first, zone, now))
+    if filling.first is not None:
+        told.append(one_first_words(filling.first, zone, now))
     return told
 
 
@@ -139,52 +139,54 @@ def rest_words(pause: RestAdvice, zone: ZoneInfo, now: int) -> str:
     return told.format(n=pause.tries, time=words.when(pause.until, zone, now))
 
 
-def taker_when(one: ColourTaker, zone: ZoneInfo, now: int) -> str:
+def taker_when(colour_taker: ColourTaker, zone: ZoneInfo, now: int) -> str:
     """Return when what takes a colour could be done."""
-    if one.ready(now):
+    if colour_taker.ready(now):
         return words.tr("now")
-    if one.opens is not None:
-        return words.opening(one.opens, zone, now)
-    if one.waits_for:
-        before = reasons.short_step(one.key._replace(step=one.waits_for))
+    if colour_taker.opens is not None:
+        return words.opening(colour_taker.opens, zone, now)
+    if colour_taker.waits_for:
+        before = reasons.short_step(colour_taker.key._replace(step=colour_taker.waits_for))
         return words.tr("after “{step}”").format(step=before)
     return words.tr("no place yet")
 
 
-def other_words(one: Other, zone: ZoneInfo, now: int) -> str:
+def other_words(other: Other, zone: ZoneInfo, now: int) -> str:
     """Return when an alternative could begin and how long it takes, with its set-up."""
     return words.tr("{parts} · from {time}, {length}").format(
-        parts=words.listed(one.parts),
-        time=words.clock(max(now, one.start), zone),
-        length=words.span(one.end - one.start),
+        parts=words.listed(other.parts),
+        time=words.clock(max(now, other.start), zone),
+        length=words.span(other.end - other.start),
     )
 
 
-def below_words(one: TopFilm, zone: ZoneInfo, at: int) -> str:
+def below_words(top_film: TopFilm, zone: ZoneInfo, at: int) -> str:
     """Return how far a film below a last coat has come at ``at``: ready, or only touch-dry."""
-    state = words.tr("wet") if one.state is None else words.state_word(one.state.value)
-    ready = one.hard is not None and one.hard <= at
+    state = words.tr("wet") if top_film.state is None else words.state_word(top_film.state.value)
+    ready = top_film.hard is not None and top_film.hard <= at
     form = (
         words.tr("✓ {places}: {coating} is {state}")
         if ready
         else words.tr("○ {places}: {coating} is only {state}")
     )
-    told = form.format(places=words.listed(parts_of(one.places)), coating=one.coating, state=state)
-    if one.hard is None:
+    told = form.format(
+        places=words.listed(parts_of(top_film.places)), coating=top_film.coating, state=state
+    )
+    if top_film.hard is None:
         return words.tr("{told}, dry-through never in this air").format(told=told)
     if not ready:
-        hard = words.opening(one.hard, zone, at)
+        hard = words.opening(top_film.hard, zone, at)
         return words.tr("{told}, dry-through {time}").format(told=told, time=hard)
     return told
 
 
-def check_words(one: Check) -> str:
+def check_words(check: Check) -> str:
     """Return what is to be looked at before the table is left."""
-    if one.kind is CheckKind.WET:
-        return words.tr("Wet, safe under a cover: {model}").format(model=one.of)
-    if one.kind is CheckKind.CLEAN:
+    if check.kind is CheckKind.WET:
+        return words.tr("Wet, safe under a cover: {model}").format(model=check.of)
+    if check.kind is CheckKind.CLEAN:
         told = words.tr("{airbrush} is clean; it held {coating}")
-        return told.format(airbrush=words.capital(one.of), coating=words.listed(one.things))
+        return told.format(airbrush=words.capital(check.of), coating=words.listed(check.things))
     plain = {
         CheckKind.LOOSE: words.tr("Loose parts are back in their box"),
         CheckKind.LIDS: words.tr("Bottles are closed, brushes rinsed"),
@@ -192,4 +194,4 @@ def check_words(one: Check) -> str:
             "Oily rags lie flat outdoors, or under water in a closed metal can"
         ),
     }
-    return plain[one.kind]
+    return plain[check.kind]

@@ -27,7 +27,7 @@ class Worker:
 
     def start(self, job: Callable[[], object]) -> None:
         """Do a job once all others are done; a fault in it is written to the log."""
-        self._jobs = [one for one in self._jobs if not one.done()]
+        self._jobs = [job for job in self._jobs if not job.done()]
         self._jobs.append(self._thread.submit(_guarded, job))
 
     def clear(self) -> None:

@@ -101,12 +101,14 @@ def laying_advice(
         *(_can(can) if tool is Tool.CAN else ()),
     ]
     worst_first = list(Fitness)[::-1]
-    return tuple(sorted(found, key=lambda one: worst_first.index(one.fitness)))
+    return tuple(sorted(found, key=lambda item: worst_first.index(item.fitness)))
 
 
 def fitness(advice: Iterable[Advisory]) -> Fitness:
     """Return the worst of some advisories; go if there is none."""
-    return max((one.fitness for one in advice), key=list(Fitness).index, default=Fitness.GO)
+    return max(
+        (advisory.fitness for advisory in advice), key=list(Fitness).index, default=Fitness.GO
+    )
 
 
 def _label(coating: Coating, air: Air, surface: float) -> Iterator[Advisory]:

@@ -71,7 +71,7 @@ class AirCourse:
         self._profiles = (location.workdays, weekends)
         self._weekend = int(weekends != location.workdays)
         self._readings: dict[date, dict[int, Air]] = {}
-        for reading in sorted(readings, key=lambda one: one.at):
+        for reading in sorted(readings, key=lambda reading: reading.at):
             day = reading.at.astimezone(zone).date()
             read = Air(reading.temperature_c, reading.humidity_pct)
             self._readings.setdefault(day, {})[minute_of(reading.at, up=False)] = read

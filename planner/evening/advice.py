@@ -50,7 +50,7 @@ def one_first(
     cure = cure or Cure(book.room, zone_named(book.bench_time.zone))
     step = step_of(book, sprayed[0])
     found: dict[Advisory, None] = {}
-    for name in dict.fromkeys(one.coating for one in step.applications):
+    for name in dict.fromkeys(application.coating for application in step.applications):
         air = cure.air(laid_in(book.room, step.tool).name).at(now)
         advice = step_advice(step, book.coating(name), air)
         found.update(dict.fromkeys(advice))
@@ -79,7 +79,7 @@ def in_air(book: Book, rows: Iterable[WorkRow], *, cure: Cure | None = None) -> 
         for coat in row.coats:
             reasons = step_advice(step, book.coating(coat.coating), air)
             if reasons:
-                told = (coat.coating, frozenset(one.source for one in reasons))
+                told = (coat.coating, frozenset(reason.source for reason in reasons))
                 found.setdefault(told, InAir(row.start, coat.coating, reasons))
     return tuple(found.values())
 
@@ -139,7 +139,7 @@ def silvering(book: Book, now: int) -> tuple[LaterLook, ...]:
     for project in book.projects:
         for model in project.models if project.active else ():
             for step in model.steps:
-                names = [one.coating for one in step.applications]
+                names = [application.coating for application in step.applications]
                 if not any(book.coating(name).family is Family.DECAL for name in names):
                     continue
                 key = PassKey(project.name, model.name, step.id)
@@ -149,4 +149,4 @@ def silvering(book: Book, now: int) -> tuple[LaterLook, ...]:
                 at = minute_of(entry.end)
                 if at + soonest <= now <= at + latest:
                     found.append(LaterLook(key, places_of(model, step), at))
-    return tuple(sorted(found, key=lambda one: (one.since, one.key)))
+    return tuple(sorted(found, key=lambda later_look: (later_look.since, later_look.key)))

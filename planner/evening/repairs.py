@@ -110,8 +110,8 @@ def repairs_for(book: Book, key: PassKey, places: Collection[str] = ()) -> tuple
             after = repaired(book, key, kind, places)
         except Refused:
             continue
-        fresh = [one for one in find(after) if one.key not in before]
-        if not any(one.verdict.rank > LayerVerdict.ADVICE.rank for one in fresh):
+        fresh = [finding for finding in find(after) if finding.key not in before]
+        if not any(finding.verdict.rank > LayerVerdict.ADVICE.rank for finding in fresh):
             found.append(kind)
     return tuple(found)
 
@@ -156,18 +156,18 @@ def _top(done: Done, stages: Collection[Stage]) -> Step | None:
 
 def _clear_over(done: Done, step: Step) -> dict[str, Step]:
     """Return the last clear coat over a step once more, by its id; else the mend would lie open."""
-    at = [one.id for one in done.steps].index(step.id)
+    at = [step.id for step in done.steps].index(step.id)
     clears = [
-        one
-        for one in done.steps[at + 1 :]
-        if one.stage in CLEAR_STAGES and one.applications and done.on(one)
+        step
+        for step in done.steps[at + 1 :]
+        if step.stage in CLEAR_STAGES and step.applications and done.on(step)
     ]
     made = copy_of(done, clears[-1], done.places) if clears else None
     return {clears[-1].id: made} if made else {}
 
 
 def _again(done: Done) -> Book:
-    step = next((one for one in done.steps if one.id == done.key.step), None)
+    step = next((step for step in done.steps if step.id == done.key.step), None)
     if step is None or step.stage not in AGAIN_STAGES or not step.applications:
         raise Refused("repair", message("only a coat can be laid once more; choose another repair"))
     made = copy_of(done, step, done.places)
@@ -189,8 +189,8 @@ def _touch_up(done: Done) -> Book:
     made = copy_of(done, colour, done.places)
     assert made is not None
     spots = tuple(
-        Application(places=one.places, coating=one.coating, share=SPOT_SHARE)
-        for one in made.applications
+        Application(places=application.places, coating=application.coating, share=SPOT_SHARE)
+        for application in made.applications
     )
     brushed = Step(
         id=fresh_id(done.model, f"touch-up-{colour.id}"[:50].rstrip("-")),
@@ -233,7 +233,7 @@ def _frosting(done: Done) -> Book:
     tops = {step.id for step in done.tops()}
     if frosted is None or frosted.id not in tops:
         raise Refused("repair", message("no clear coat lies on top that could be frosted"))
-    name = next(iter(dict.fromkeys(one.coating for one in frosted.applications)))
+    name = next(iter(dict.fromkeys(application.coating for application in frosted.applications)))
     own = _coating(done, name)
     book = done.book
     gloss = name
@@ -300,7 +300,7 @@ def _silvering(done: Done) -> Book:
 
 
 def _names(step: Step) -> tuple[str, ...]:
-    return tuple(one.coating for one in step.applications)
+    return tuple(application.coating for application in step.applications)
 
 
 def _tide_mark(done: Done) -> Book:
@@ -317,7 +317,7 @@ def _tide_mark(done: Done) -> Book:
     here = tuple(dict.fromkeys(place for step in washes for place in done.on(step)))
     logged = {step.id for step in done.steps}
     coming = [step for step in done.model.steps if step.id not in logged]
-    soon = [one.id for one in coming for step in washes if must_follow(done.model, one, step)]
+    soon = [other.id for other in coming for step in washes if must_follow(done.model, other, step)]
     demand(
         not soon,
         "repair",

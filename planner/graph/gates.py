@@ -139,41 +139,41 @@ def _gates_of(
     known.update([(mix.name, film_of_mix(mix, known)) for mix in mixes.value])
     bench = _Bench(known, likely)
     passes = expand_model(project, model.value)
-    for one in passes:
-        bench.first_of.setdefault(one.step.id, one)
-        bench.last_of[one.step.id] = one
+    for pass_ in passes:
+        bench.first_of.setdefault(pass_.step.id, pass_)
+        bench.last_of[pass_.step.id] = pass_
     gates: dict[PassGate, None] = {}
-    for one in passes:
-        for gate in _gates_on(bench, one):
+    for pass_ in passes:
+        for gate in _gates_on(bench, pass_):
             gates.setdefault(gate)
-        _advance(bench, one)
+        _advance(bench, pass_)
     return tuple(gates)
 
 
-def _gates_on(bench: _Bench, one: Pass) -> Iterable[PassGate]:
-    yield from _written(bench, one)
-    yield from _stack(bench, one)
-    yield from _masks(bench, one)
-    yield from _customary(bench, one)
-    held = {bench.last[place] for place in one.places if place in bench.last}
+def _gates_on(bench: _Bench, pass_: Pass) -> Iterable[PassGate]:
+    yield from _written(bench, pass_)
+    yield from _stack(bench, pass_)
+    yield from _masks(bench, pass_)
+    yield from _customary(bench, pass_)
+    held = {bench.last[place] for place in pass_.places if place in bench.last}
     for key in sorted(held):
-        yield PassGate(key, one.key, "", ANY_TIME, why=SAME_PLACES)
+        yield PassGate(key, pass_.key, "", ANY_TIME, why=SAME_PLACES)
 
 
-def _written(bench: _Bench, one: Pass) -> Iterable[PassGate]:
+def _written(bench: _Bench, pass_: Pass) -> Iterable[PassGate]:
     """Yield what the person wrote; it holds the step's first pass."""
-    if one.key != bench.first_of[one.step.id].key:
+    if pass_.key != bench.first_of[pass_.step.id].key:
         return
-    for name in one.step.after:
+    for name in pass_.step.after:
         yield PassGate(
-            bench.last_of[name].key, one.key, "", ANY_TIME, why=message("after {step}", step=name)
+            bench.last_of[name].key, pass_.key, "", ANY_TIME, why=message("after {step}", step=name)
         )
-    for gate in one.step.gates:
+    for gate in pass_.step.gates:
         before = bench.last_of[gate.after]
-        for place in _watched(before, one) or ("",):
+        for place in _watched(before, pass_) or ("",):
             yield PassGate(
                 before.key,
-                one.key,
+                pass_.key,
                 place,
                 gate.windows,
                 gate.closing,
@@ -182,45 +182,47 @@ def _written(bench: _Bench, one: Pass) -> Iterable[PassGate]:
             )
 
 
-def _watched(before: Pass, one: Pass) -> tuple[str, ...]:
+def _watched(before: Pass, pass_: Pass) -> tuple[str, ...]:
     """Return one place for each coating that ``before`` laid, shared places first."""
-    shared = [film for film in before.films if film[0] in one.places]
+    shared = [film for film in before.films if film[0] in pass_.places]
     chosen: dict[str, str] = {}
     for place, coating in shared or before.films:
         chosen.setdefault(coating, place)
     return tuple(chosen.values())
 
 
-def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
+def _stack(bench: _Bench, pass_: Pass) -> Iterable[PassGate]:
     """Yield what each film reached must have become (definition 5)."""
-    laid = dict(one.films)
-    turned = one.step.stage is Stage.TURN and all(unit.holder for unit in one.units)
+    laid = dict(pass_.films)
+    turned = pass_.step.stage is Stage.TURN and all(unit.holder for unit in pass_.units)
     seen: set[tuple[object, ...]] = set()
-    for place in one.places:
+    for place in pass_.places:
         coating = bench.coatings[laid[place]] if place in laid else None
         stack = bench.films[place]
-        again = [_again(bench, one, coating, film) for film in stack]
+        again = [_again(bench, pass_, coating, film) for film in stack]
         all_again = _all_from(again)
         sheltered, barred = (_any_above(bench, stack, holds) for holds in (seals, bars))
         for at, film in enumerate(stack):
             below = bench.coatings[film.coating]
-            asked = None if turned else _asked(bench, one, coating, film, sheltered[at], barred[at])
+            asked = (
+                None if turned else _asked(bench, pass_, coating, film, sheltered[at], barred[at])
+            )
             top = film is stack[-1]
             windows = below.recoat if coating and top else ()
             if windows and (mark := (*film.alike, "recoat")) not in seen:
                 seen.add(mark)
                 why = message("recoat window of {coating}", coating=film.coating)
-                yield PassGate(film.key, one.key, place, windows, why=why, source=LABEL)
+                yield PassGate(film.key, pass_.key, place, windows, why=why, source=LABEL)
             custom = again[at]
             if custom and top and (mark := (*film.alike, "again")) not in seen:
                 seen.add(mark)
-                yield _by_custom(film, one, custom)
+                yield _by_custom(film, pass_, custom)
             if asked is None or (windows and asked.state is State.DRY_TO_RECOAT):
                 continue  # the label's own windows say when a coat may follow
             if all_again[at] and asked.state is State.DRY_TO_RECOAT:
                 continue  # coats of one can follow each other by the windows of cans
             soon = asked.state is not State.DRY_TO_HANDLE
-            likely = soon and care_of(one.step, coating, below) in bench.likely
+            likely = soon and care_of(pass_.step, coating, below) in bench.likely
             spot = (film.place, film.key, asked.state)
             waited = [(*spot, False), (*spot, True)] if likely else [(*spot, False)]
             if any(bench.demanded.get(each, 0.0) >= asked.pooled for each in waited):
@@ -228,20 +230,20 @@ def _stack(bench: _Bench, one: Pass) -> Iterable[PassGate]:
             bench.demanded[*spot, likely] = asked.pooled
             if (mark := (*film.alike, asked.state, asked.pooled)) not in seen:
                 seen.add(mark)
-                yield _waits(film, one, asked, likely)
+                yield _waits(film, pass_, asked, likely)
 
 
-def _again(bench: _Bench, one: Pass, coating: Coating | None, film: _Film) -> Custom | None:
+def _again(bench: _Bench, pass_: Pass, coating: Coating | None, film: _Film) -> Custom | None:
     """Return the windows of cans where this is another coat of the can that laid a film."""
     laid_by = bench.first_of[film.key.step].step
-    return can_again(one.step, coating, bench.coatings[film.coating], laid_by)
+    return can_again(pass_.step, coating, bench.coatings[film.coating], laid_by)
 
 
-def _waits(film: _Film, one: Pass, asked: Requirement, likely: bool) -> PassGate:
+def _waits(film: _Film, pass_: Pass, asked: Requirement, likely: bool) -> PassGate:
     """Return the gate of a pass that waits for what is asked of a film."""
     return PassGate(
         film.key,
-        one.key,
+        pass_.key,
         film.place,
         (Window(opens=Mark(state=asked.state)),),
         why=asked.why,
@@ -252,11 +254,11 @@ def _waits(film: _Film, one: Pass, asked: Requirement, likely: bool) -> PassGate
 
 
 def _asked(
-    bench: _Bench, one: Pass, coating: Coating | None, film: _Film, sheltered: bool, barred: bool
+    bench: _Bench, pass_: Pass, coating: Coating | None, film: _Film, sheltered: bool, barred: bool
 ) -> Requirement | None:
     """Return what a pass asks of one film; ``sheltered`` and ``barred`` by those above it."""
     return requirement(
-        one.step,
+        pass_.step,
         coating,
         bench.coatings[film.coating],
         bench.first_of[film.key.step].step,
@@ -285,56 +287,56 @@ def _all_from(again: list[Custom | None]) -> list[bool]:
     return found[::-1]
 
 
-def _masks(bench: _Bench, one: Pass) -> Iterable[PassGate]:
+def _masks(bench: _Bench, pass_: Pass) -> Iterable[PassGate]:
     """Yield what masks ask: coats follow the mask, unmasking follows the coats."""
-    if one.step.stage is Stage.UNMASK:
-        for mask in sorted({bench.masks[place] for place in one.places if place in bench.masks}):
-            if not released(one.step, mask.step):
+    if pass_.step.stage is Stage.UNMASK:
+        for mask in sorted({bench.masks[place] for place in pass_.places if place in bench.masks}):
+            if not released(pass_.step, mask.step):
                 window = Window(closes=Mark(minutes=LONGEST_MASK_MINUTES))
-                yield PassGate(mask, one.key, "", (window,), why=CREEPS)
+                yield PassGate(mask, pass_.key, "", (window,), why=CREEPS)
             seen: set[tuple[object, ...]] = set()
             for film in bench.scope[mask]:
                 if film.alike not in seen:
                     seen.add(film.alike)
                     window = Window(opens=Mark(state=State.SET_TO_TOUCH))
-                    yield PassGate(film.key, one.key, film.place, (window,), why=EDGE)
-    if one.step.stage in TAKES_OFF:
-        yield from _drawn_off(bench, one)
-    elif one.films:
+                    yield PassGate(film.key, pass_.key, film.place, (window,), why=EDGE)
+    if pass_.step.stage in TAKES_OFF:
+        yield from _drawn_off(bench, pass_)
+    elif pass_.films:
         for mask in sorted(
-            {key for place, key in bench.masks.items() if _part(place) in one.parts}
+            {key for place, key in bench.masks.items() if _part(place) in pass_.parts}
         ):
-            yield PassGate(mask, one.key, "", ANY_TIME, why=MASK_FIRST)
+            yield PassGate(mask, pass_.key, "", ANY_TIME, why=MASK_FIRST)
 
 
-def _drawn_off(bench: _Bench, one: Pass) -> Iterable[PassGate]:
+def _drawn_off(bench: _Bench, pass_: Pass) -> Iterable[PassGate]:
     """Yield what drawing off masking fluid asks: films above that do not run, and soon enough."""
     seen: set[tuple[object, ...]] = set()
-    for place in one.places:
+    for place in pass_.places:
         stack = bench.films[place]
         laid = [at for at, film in enumerate(stack) if _resists(bench, film)]
         if not laid:
             continue
         below = stack[laid[0]]
-        if below.alike not in seen and not released(one.step, below.key.step):
+        if below.alike not in seen and not released(pass_.step, below.key.step):
             seen.add(below.alike)
             window = Window(closes=Mark(minutes=LONGEST_MASK_MINUTES))
-            yield PassGate(below.key, one.key, "", (window,), why=CREEPS)
+            yield PassGate(below.key, pass_.key, "", (window,), why=CREEPS)
         for film in stack[laid[0] + 1 :]:
             if film.alike not in seen and not _resists(bench, film):
                 seen.add(film.alike)
                 window = Window(opens=Mark(state=State.SET_TO_TOUCH))
-                yield PassGate(film.key, one.key, place, (window,), why=EDGE)
+                yield PassGate(film.key, pass_.key, place, (window,), why=EDGE)
 
 
 def _resists(bench: _Bench, film: _Film) -> bool:
     return bench.coatings[film.coating].family in RESISTS
 
 
-def _customary(bench: _Bench, one: Pass) -> Iterable[PassGate]:
+def _customary(bench: _Bench, pass_: Pass) -> Iterable[PassGate]:
     """Yield the windows that everybody keeps, beside what the person wrote (definition 6a)."""
     seen: set[tuple[object, ...]] = set()
-    for place in one.places:
+    for place in pass_.places:
         if not bench.films[place]:
             continue
         film = bench.films[place][-1]
@@ -346,15 +348,15 @@ def _customary(bench: _Bench, one: Pass) -> Iterable[PassGate]:
             for each in bench.films[place]
         )
         laid_by = bench.first_of[film.key.step].step
-        custom = after_film(one.step, bench.coatings[film.coating], laid_by, fluid)
+        custom = after_film(pass_.step, bench.coatings[film.coating], laid_by, fluid)
         if custom is not None:
-            yield _by_custom(film, one, custom)
+            yield _by_custom(film, pass_, custom)
 
 
-def _by_custom(film: _Film, one: Pass, custom: Custom) -> PassGate:
+def _by_custom(film: _Film, pass_: Pass, custom: Custom) -> PassGate:
     return PassGate(
         film.key,
-        one.key,
+        pass_.key,
         film.place,
         custom.windows,
         custom.closing,
@@ -363,21 +365,21 @@ def _by_custom(film: _Film, one: Pass, custom: Custom) -> PassGate:
     )
 
 
-def _advance(bench: _Bench, one: Pass) -> None:
-    covering = {key for place, key in bench.masks.items() if _part(place) in one.parts}
-    for place, coating in one.films:
+def _advance(bench: _Bench, pass_: Pass) -> None:
+    covering = {key for place, key in bench.masks.items() if _part(place) in pass_.parts}
+    for place, coating in pass_.films:
         stack = bench.films[place]
-        film = _Film(one.key, place, coating, _number(bench, stack))
+        film = _Film(pass_.key, place, coating, _number(bench, stack))
         stack.append(film)
         for mask in covering:
             bench.scope[mask].append(film)
-    for place in one.places:
-        bench.last[place] = one.key
-        if one.step.stage in TAKES_OFF:
+    for place in pass_.places:
+        bench.last[place] = pass_.key
+        if pass_.step.stage in TAKES_OFF:
             bench.films[place] = [f for f in bench.films[place] if not _resists(bench, f)]
-        if one.step.stage is Stage.MASK:
-            bench.masks[place] = one.key
-        elif one.step.stage is Stage.UNMASK:
+        if pass_.step.stage is Stage.MASK:
+            bench.masks[place] = pass_.key
+        elif pass_.step.stage is Stage.UNMASK:
             bench.masks.pop(place, None)
 
 

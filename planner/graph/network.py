@@ -60,29 +60,29 @@ def order_of(project: Project, model: Model) -> nx.DiGraph[PassKey]:
     passes = expand(project, model)
     first_of: dict[str, PassKey] = {}
     last_of: dict[str, PassKey] = {}
-    for one in passes:
-        first_of.setdefault(one.step.id, one.key)
-        last_of[one.step.id] = one.key
-    for one in passes:
-        graph.add_node(one.key)
-        if first_of[one.step.id] == one.key:
-            named = (*one.step.after, *(gate.after for gate in one.step.gates))
-            graph.add_edges_from((last_of[name], one.key) for name in named)
-        graph.add_edges_from((last[place], one.key) for place in one.places if place in last)
-        over = {mask for place, mask in masks.items() if place.partition("/")[0] in one.parts}
-        if one.films:
-            graph.add_edges_from((mask, one.key) for mask in over)
-        if one.step.stage is Stage.UNMASK:
-            mine = {masks[place] for place in one.places if place in masks}
-            graph.add_edges_from((mask, one.key) for mask in mine)
-            graph.add_edges_from((coat, one.key) for mask in mine for coat in below[mask])
-        for mask in over if one.films else ():
-            below[mask].append(one.key)
-        for place in one.places:
-            last[place] = one.key
-            if one.step.stage is Stage.MASK:
-                masks[place] = one.key
-            elif one.step.stage is Stage.UNMASK:
+    for pass_ in passes:
+        first_of.setdefault(pass_.step.id, pass_.key)
+        last_of[pass_.step.id] = pass_.key
+    for pass_ in passes:
+        graph.add_node(pass_.key)
+        if first_of[pass_.step.id] == pass_.key:
+            named = (*pass_.step.after, *(gate.after for gate in pass_.step.gates))
+            graph.add_edges_from((last_of[name], pass_.key) for name in named)
+        graph.add_edges_from((last[place], pass_.key) for place in pass_.places if place in last)
+        over = {mask for place, mask in masks.items() if place.partition("/")[0] in pass_.parts}
+        if pass_.films:
+            graph.add_edges_from((mask, pass_.key) for mask in over)
+        if pass_.step.stage is Stage.UNMASK:
+            mine = {masks[place] for place in pass_.places if place in masks}
+            graph.add_edges_from((mask, pass_.key) for mask in mine)
+            graph.add_edges_from((coat, pass_.key) for mask in mine for coat in below[mask])
+        for mask in over if pass_.films else ():
+            below[mask].append(pass_.key)
+        for place in pass_.places:
+            last[place] = pass_.key
+            if pass_.step.stage is Stage.MASK:
+                masks[place] = pass_.key
+            elif pass_.step.stage is Stage.UNMASK:
                 masks.pop(place, None)
     return graph
 

@@ -121,23 +121,23 @@ class _Walk:
         self.graph.add_node(NOW, minutes=0)
         self.graph.add_node(DRY, minutes=0)
 
-    def do(self, one: Pass, gates: list[PassGate]) -> None:
+    def do(self, pass_: Pass, gates: list[PassGate]) -> None:
         """Take the next pass; all passes before it were taken."""
-        entry = self.log.get((one.key.model, one.key.step, one.key.coat))
+        entry = self.log.get((pass_.key.model, pass_.key.step, pass_.key.coat))
         if entry is not None:
-            self._lay(one, *self._logged(one, entry))
+            self._lay(pass_, *self._logged(pass_, entry))
             return
         held = any(gate.before not in self.spans for gate in gates)
-        windows = {} if held else {gate: self._windows(one, gate) for gate in gates}
+        windows = {} if held else {gate: self._windows(pass_, gate) for gate in gates}
         if held or not all(windows.values()):
-            self.never.append(one.key)
+            self.never.append(pass_.key)
             return
-        start, chosen = self._earliest(one, windows)
-        self.graph.add_node(one.key, minutes=one.minutes)
-        self.graph.add_edge(NOW, one.key, lags=[Lag()])
+        start, chosen = self._earliest(pass_, windows)
+        self.graph.add_node(pass_.key, minutes=pass_.minutes)
+        self.graph.add_edge(NOW, pass_.key, lags=[Lag()])
         for gate, opening in chosen.items():
             self._link(gate, opening)
-        self._lay(one, start, start + one.minutes)
+        self._lay(pass_, start, start + pass_.minutes)
 
     def lags(self) -> nx.DiGraph[PassKey | str]:
         """Return the graph, with the end held where the walk found it."""
@@ -145,19 +145,19 @@ class _Walk:
         self.graph.add_edge(NOW, DRY, lags=[Lag(end - self.now)])
         return self.graph
 
-    def _logged(self, one: Pass, entry: Logged) -> tuple[int, int]:
+    def _logged(self, pass_: Pass, entry: Logged) -> tuple[int, int]:
         start = minute_of(entry.start)
         if entry.end is not None:
             return start, minute_of(entry.end)
-        return start, self.now + max(one.minutes - (self.now - start), LEAST_LEFT)
+        return start, self.now + max(pass_.minutes - (self.now - start), LEAST_LEFT)
 
-    def _windows(self, one: Pass, gate: PassGate) -> list[_Opening]:
+    def _windows(self, pass_: Pass, gate: PassGate) -> list[_Opening]:
         """Return the windows of a gate that open at all, as bounds on the start."""
         start, end = self.spans[gate.before]
         film = self._film(gate.before, gate.place) if gate.place else None
         if film is not None and gate.pooled != 1.0:
             film = replace(film, thickness_um=film.thickness_um * gate.pooled)
-        tail = one.minutes if gate.closing is Bound.END else 1  # half-open: start < closing
+        tail = pass_.minutes if gate.closing is Bound.END else 1  # half-open: start < closing
         found = []
         for window in gate.windows:
             opens, closes = self._bounds(window, film, start, end, likely=gate.likely)
@@ -188,7 +188,7 @@ class _Walk:
         return self.cure.closes_at(film, mark, start, band) if film else start + (mark.minutes or 0)
 
     def _earliest(
-        self, one: Pass, windows: dict[PassGate, list[_Opening]]
+        self, pass_: Pass, windows: dict[PassGate, list[_Opening]]
     ) -> tuple[int, dict[PassGate, _Opening]]:
         """Return the first start at which every gate has an open window, and those windows."""
         start, settled = self.now, False
@@ -222,27 +222,27 @@ class _Walk:
             spot = self.melted[spot]
         return self.films[spot]
 
-    def _lay(self, one: Pass, start: int, end: int) -> None:
-        self.spans[one.key] = (start, end)
+    def _lay(self, pass_: Pass, start: int, end: int) -> None:
+        self.spans[pass_.key] = (start, end)
         ready = [end]
-        for place, name in one.films:
+        for place, name in pass_.films:
             coating = self.book.coating(name)
-            film = Film(coating, film_um(one.step, coating), one.step.dries_in, end)
-            film = self._over(film, one, place, start)
-            self.films[one.key, place] = film
-            self.top[one.key.model, place] = one.key
+            film = Film(coating, film_um(pass_.step, coating), pass_.step.dries_in, end)
+            film = self._over(film, pass_, place, start)
+            self.films[pass_.key, place] = film
+            self.top[pass_.key.model, place] = pass_.key
             handle = self.cure.ready_at(film, State.DRY_TO_HANDLE)
             if handle is not None:
                 ready.append(handle)
-            elif one.key not in self.wet:
-                self.wet.append(one.key)
+            elif pass_.key not in self.wet:
+                self.wet.append(pass_.key)
         self.dry = max(self.dry, *ready)
-        if one.key in self.graph:
-            self.graph.add_edge(one.key, DRY, lags=[Lag(max(ready) - end)])
+        if pass_.key in self.graph:
+            self.graph.add_edge(pass_.key, DRY, lags=[Lag(max(ready) - end)])
 
-    def _over(self, film: Film, one: Pass, place: str, start: int) -> Film:
+    def _over(self, film: Film, pass_: Pass, place: str, start: int) -> Film:
         """Return a film, begun at ``start``, as what lies below makes it (definition 11)."""
-        below = self.top.get((one.key.model, place))
+        below = self.top.get((pass_.key.model, place))
         if below is None:
             return film
         lower = self._film(below, place)
@@ -250,7 +250,7 @@ class _Walk:
             if window.merges:
                 opens, closes = self._bounds(window, lower, *self.spans[below])
                 if opens is not None and opens <= start and (closes is None or start < closes):
-                    self.melted[below, place] = (one.key, place)
+                    self.melted[below, place] = (pass_.key, place)
                     thick = film.thickness_um + lower.thickness_um
                     return replace(film, thickness_um=thick, wet_um=lower.wet_um, held=lower.held)
         self.films[below, place] = replace(lower, buried=film.laid)

@@ -32,25 +32,25 @@ class Take:
     complete: bool
 
 
-def coating_needed(book: Book, one: Pass, airbrush: str = "") -> tuple[Take, ...]:
+def coating_needed(book: Book, pass_: Pass, airbrush: str = "") -> tuple[Take, ...]:
     """Return what a pass takes of every colour that is measured by volume, in its own order.
 
     ``airbrush`` names the one it is sprayed with, where that is known; the
     only one that there is need not be named.
     """
-    model = book.project(one.key.project).model(one.key.model)
+    model = book.project(pass_.key.project).model(pass_.key.model)
     areas = areas_of(model)
     owned = book.gear.airbrushes
     brush = owned[0] if not airbrush and len(owned) == 1 else brush_of(book, airbrush)
-    fraction = transfer_efficiency(one.step, brush).fraction
+    fraction = transfer_efficiency(pass_.step, brush).fraction
     found = []
-    for colour in dict.fromkeys(name for _, name in one.films):
+    for colour in dict.fromkeys(name for _, name in pass_.films):
         coating = book.coating(colour)
         if coating.family in NOT_BY_VOLUME:
             continue
-        places = [place for place, name in one.films if name == colour]
+        places = [place for place, name in pass_.films if name == colour]
         covered = sum(
-            areas[place].cm2 * share_of(model, one.step, place).fraction for place in places
+            areas[place].cm2 * share_of(model, pass_.step, place).fraction for place in places
         )
         solids = mixed_solids(book, mix_of(book, colour))
         ml = amount_ml(covered, coating.dry_film_um, solids, fraction)
@@ -60,4 +60,4 @@ def coating_needed(book: Book, one: Pass, airbrush: str = "") -> tuple[Take, ...
 
 def brush_of(book: Book, name: str) -> Airbrush | None:
     """Return the airbrush called ``name``, or None."""
-    return next((one for one in book.gear.airbrushes if one.name == name), None)
+    return next((airbrush for airbrush in book.gear.airbrushes if airbrush.name == name), None)

@@ -102,10 +102,10 @@ def fill(
     ``span`` is from the filling to the end of the last pass [min].
     """
     keys, shares, complete = [], [], True
-    for one in passes:
-        for take in coating_needed(book, one, airbrush):
+    for pass_ in passes:
+        for take in coating_needed(book, pass_, airbrush):
             if take.colour == colour:
-                keys.append(one.key)
+                keys.append(pass_.key)
                 shares.append(take.ml)
                 complete = complete and take.complete
     if not keys:
@@ -136,7 +136,7 @@ def fill(
 
 def loads(book: Book, plan: Plan) -> tuple[Load, ...]:
     """Return every filling of an airbrush that a plan still has, in order of time."""
-    passes = {one.key: one for one in expand_all(book)}
+    passes = {pass_.key: pass_ for pass_ in expand_all(book)}
     found = (filled(book, passes, work, keys) for work, keys in served(plan).items())
     return tuple(
         sorted(
@@ -150,28 +150,28 @@ def filled(
     book: Book, passes: Mapping[PassKey, Pass], work: BenchWork, sprayed: Iterable[Placement]
 ) -> Load | None:
     """Return what is filled in at a loading or change, for the passes that are sprayed from it."""
-    known = [one for one in sprayed if one.key in passes]
-    end = max((one.end for one in known), default=work.interval.end)
+    known = [placed for placed in sprayed if placed.key in passes]
+    end = max((placed.end for placed in known), default=work.interval.end)
     span = (work.interval.start, end)
-    return fill(book, work.coating, (passes[one.key] for one in known), work.airbrush, span)
+    return fill(book, work.coating, (passes[placed.key] for placed in known), work.airbrush, span)
 
 
 def served(plan: Plan) -> dict[BenchWork, tuple[Placement, ...]]:
     """Return for each filling the passes sprayed until the airbrush is changed or cleaned."""
     sprayed: dict[str, list[Placement]] = defaultdict(list)
-    for placed in sorted(plan.placements, key=lambda one: one.start):
+    for placed in sorted(plan.placements, key=lambda placement: placement.start):
         if placed.airbrush and not placed.logged:
             sprayed[placed.airbrush].append(placed)
     turns: dict[str, list[BenchWork]] = defaultdict(list)
-    for work in sorted(plan.bench, key=lambda one: one.interval):
+    for work in sorted(plan.bench, key=lambda work: work.interval):
         if work.airbrush:
             turns[work.airbrush].append(work)
     return {
         work: tuple(
-            one
-            for one in sprayed[airbrush]
-            if work.interval.end <= one.start
-            and (after is None or one.start < after.interval.start)
+            placed
+            for placed in sprayed[airbrush]
+            if work.interval.end <= placed.start
+            and (after is None or placed.start < after.interval.start)
         )
         for airbrush, works in turns.items()
         for work, after in zip_longest(works, works[1:])
@@ -180,7 +180,7 @@ def served(plan: Plan) -> dict[BenchWork, tuple[Placement, ...]]:
 
 
 def used_by(
-    book: Book, one: Pass, airbrush: str = "", load: Load | None = None
+    book: Book, pass_: Pass, airbrush: str = "", load: Load | None = None
 ) -> tuple[Used, ...]:
     """Return what a pass uses of each bottle, to be offered to the logbook.
 
@@ -189,12 +189,12 @@ def used_by(
     counted.
     """
     used: dict[str, float] = defaultdict(float)
-    if load is not None and one.key in load.passes:
-        portions = measures_of(book, load.colour, load.share_of(one.key))
+    if load is not None and pass_.key in load.passes:
+        portions = measures_of(book, load.colour, load.share_of(pass_.key))
     else:
         portions = tuple(
             portion
-            for take in coating_needed(book, one, airbrush)
+            for take in coating_needed(book, pass_, airbrush)
             for portion in measures_of(book, take.colour, take.ml)
         )
     for portion in portions:
@@ -210,15 +210,15 @@ def planned_use(book: Book, plan: Plan | None, key: PassKey) -> tuple[Used, ...]
     is behind, and what stays in the cup is no longer known.
     """
     passes = (
-        one
+        pass_
         for project in book.projects
         for model in project.models
         if (project.name, model.name) == (key.project, key.model)
-        for one in expand(project, model)
+        for pass_ in expand(project, model)
     )
-    one = next((each for each in passes if each.key == key), None)
-    if one is None:
+    pass_ = next((each for each in passes if each.key == key), None)
+    if pass_ is None:
         return ()
     placed = plan.placement(key) if plan else None
     load = next((each for each in loads(book, plan) if key in each.passes), None) if plan else None
-    return used_by(book, one, placed.airbrush if placed else "", load)
+    return used_by(book, pass_, placed.airbrush if placed else "", load)

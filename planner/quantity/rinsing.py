@@ -54,7 +54,7 @@ def _wiped(book: Book, key: PassKey, step: Step, places: tuple[str, ...]) -> Fam
     model = project_of(book, key.project).model(key.model)
     for earlier in reversed(model.steps[: model.steps.index(step)]):
         for application in earlier.applications:
-            laid = {place for one in application.places for place in model.places(one)}
+            laid = {place for other in application.places for place in model.places(other)}
             if laid & set(places):
                 return book.coating(application.coating).family
     return None
@@ -65,6 +65,6 @@ def _drawn(
 ) -> Iterator[Draw]:
     if thinner is Family.WATER_THINNER:
         return
-    bottle = next((one for one in book.coatings if one.family is thinner), None)
+    bottle = next((coating for coating in book.coatings if coating.family is thinner), None)
     if bottle is not None:
         yield Draw(at, key, bottle.name, bottle.name, amount, complete=True)

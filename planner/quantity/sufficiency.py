@@ -100,8 +100,8 @@ def _answer(
         colour=colour,
         first=first[0].key,
         takers=tuple(
-            StockTaker(one.key.project, one.key.model, sum(drawn[n].ml for n in numbers), one.at)
-            for one, numbers in zip(first, takers, strict=True)
+            StockTaker(draw.key.project, draw.key.model, sum(drawn[n].ml for n in numbers), draw.at)
+            for draw, numbers in zip(first, takers, strict=True)
         ),
         covered=fits.index(False) if False in fits else len(fits),
         short=tuple(Short(name, ml) for name, ml in short.items() if ml > NOTHING),

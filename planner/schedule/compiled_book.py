@@ -100,9 +100,9 @@ class CompiledBook:
                 self._wish(project, first)
         self.ends = [(self.index[g.before], self.index[g.after]) for g in self.gates]
         self.after: dict[int, list[int]] = defaultdict(list)
-        for one in self.activities:
-            for before in one.before:
-                self.after[before].append(one.index)
+        for activity in self.activities:
+            for before in activity.before:
+                self.after[before].append(activity.index)
         self.closing_from: dict[int, list[int]] = defaultdict(list)
         self.gates_from: dict[int, list[int]] = defaultdict(list)
         self.deep_gates: dict[int, list[int]] = defaultdict(list)
@@ -125,40 +125,40 @@ class CompiledBook:
         gates = gates_of(self.book, project, model)
         reasons = blocked(self.book, model, passes)
         start = len(self.activities)
-        for offset, one in enumerate(passes):
-            self.index[one.key] = start + offset
+        for offset, pass_ in enumerate(passes):
+            self.index[pass_.key] = start + offset
         into: dict[PassKey, list[int]] = defaultdict(list)
         for gate in gates:
             into[gate.after].append(len(self.gates))
             self.gates.append(gate)
         films = self._films_awaited(passes, gates, len(self.gates) - len(gates))
-        for offset, one in enumerate(passes):
-            numbers = into[one.key]
+        for offset, pass_ in enumerate(passes):
+            numbers = into[pass_.key]
             felt = [n for n in numbers if not self.gates[n].is_order]
             before = dict.fromkeys(self.index[self.gates[n].before] for n in numbers)
             self.activities.append(
                 Activity(
                     index=start + offset,
-                    pass_=one,
+                    pass_=pass_,
                     project=number,
                     gates=tuple(felt),
                     before=tuple(before),
-                    allowed=self._allowed(project, one),
-                    blocked=reasons.get(one.key, ""),
-                    life=self._life(one),
-                    location=self._location(one),
-                    leaving=self._leaving(one, films),
-                    fingers=_fingers(project, model, one),
-                    wet=self._wet(project, one),
-                    held=tuple(self._unit(project, unit) for unit in one.units),
+                    allowed=self._allowed(project, pass_),
+                    blocked=reasons.get(pass_.key, ""),
+                    life=self._life(pass_),
+                    location=self._location(pass_),
+                    leaving=self._leaving(pass_, films),
+                    fingers=_fingers(project, model, pass_),
+                    wet=self._wet(project, pass_),
+                    held=tuple(self._unit(project, unit) for unit in pass_.units),
                     opening=tuple(n for n in felt if _opens_once(self.gates[n])),
                     choosing=tuple(n for n in felt if not _opens_once(self.gates[n])),
                     closing=tuple(n for n in numbers if self.gates[n].windows[-1].closes),
                     aims=any(w.best for n in felt for w in self.gates[n].windows),
-                    whole=one.step.stage in WHOLE_UNIT,
-                    loud=one.step.tool is Tool.AIRBRUSH or Trait.NOISY in one.step.traits,
-                    smells=Trait.SMELLS in one.step.traits,
-                    light=one.step.tool is Tool.CAN or Trait.DAYLIGHT in one.step.traits,
+                    whole=pass_.step.stage in WHOLE_UNIT,
+                    loud=pass_.step.tool is Tool.AIRBRUSH or Trait.NOISY in pass_.step.traits,
+                    smells=Trait.SMELLS in pass_.step.traits,
+                    light=pass_.step.tool is Tool.CAN or Trait.DAYLIGHT in pass_.step.traits,
                     together=(),
                 )
             )
@@ -187,14 +187,14 @@ class CompiledBook:
                     one, together=together, before=(*one.before, *waits)
                 )
 
-    def _location(self, one: Pass) -> str:
-        return self.book.room.location(one.step.dries_in).name
+    def _location(self, pass_: Pass) -> str:
+        return self.book.room.location(pass_.step.dries_in).name
 
     def _films_awaited(
         self, passes: tuple[Pass, ...], gates: tuple[PassGate, ...], first: int
     ) -> list[tuple[int, str, str, PassKey]]:
         """Return (gate number, part, location, awaiting pass) of gates that watch a film dry."""
-        dries_in = {one.key: self._location(one) for one in passes}
+        dries_in = {pass_.key: self._location(pass_) for pass_ in passes}
         if len(set(dries_in.values())) == 1:
             return []
         return [
@@ -203,39 +203,42 @@ class CompiledBook:
             if gate.watches_film
         ]
 
-    def _leaving(self, one: Pass, films: list[tuple[int, str, str, PassKey]]) -> tuple[int, ...]:
-        parts = {part for unit in one.units for part in unit.parts}
+    def _leaving(self, pass_: Pass, films: list[tuple[int, str, str, PassKey]]) -> tuple[int, ...]:
+        parts = {part for unit in pass_.units for part in unit.parts}
         return tuple(
             number
             for number, part, location, after in films
-            if one.films and part in parts and location != self._location(one) and after != one.key
+            if pass_.films
+            and part in parts
+            and location != self._location(pass_)
+            and after != pass_.key
         )
 
     def _unit(self, project: Project, unit: Unit) -> int:
         return self.units.setdefault((project.name, unit), len(self.units))
 
-    def _wet(self, project: Project, one: Pass) -> tuple[tuple[int, int], ...]:
-        if not one.films:
+    def _wet(self, project: Project, pass_: Pass) -> tuple[tuple[int, int], ...]:
+        if not pass_.films:
             return ()
-        if one.unit_after is not None:
-            return ((self._unit(project, one.unit_after), one.unit_after.stands),)
-        laid = {place.partition("/")[0] for place, _ in one.films}
-        units = [unit for unit in one.units if laid.intersection(unit.parts)]
+        if pass_.unit_after is not None:
+            return ((self._unit(project, pass_.unit_after), pass_.unit_after.stands),)
+        laid = {place.partition("/")[0] for place, _ in pass_.films}
+        units = [unit for unit in pass_.units if laid.intersection(unit.parts)]
         return tuple((self._unit(project, unit), unit.stands) for unit in units)
 
-    def _life(self, one: Pass) -> int | None:
-        lives = [self.lives[name] for _, name in one.films]
+    def _life(self, pass_: Pass) -> int | None:
+        lives = [self.lives[name] for _, name in pass_.films]
         return min((life for life in lives if life is not None), default=None)
 
-    def _allowed(self, project: Project, one: Pass) -> tuple[Interval, ...] | None:
+    def _allowed(self, project: Project, pass_: Pass) -> tuple[Interval, ...] | None:
         allowed: tuple[Interval, ...] | None = None
         if project.begins is not None:
             first = self.calendar.day_end(project.begins - timedelta(days=1))
             allowed = (Interval(first, LAST_MINUTE),)
         for pin in project.pins:
-            if (pin.model, pin.step) != (one.key.model, one.key.step):
+            if (pin.model, pin.step) != (pass_.key.model, pass_.key.step):
                 continue
-            if pin.coat not in (None, one.key.coat):
+            if pin.coat not in (None, pass_.key.coat):
                 continue
             interval = pin.interval
             if pin.beside is not None:
@@ -258,13 +261,16 @@ class CompiledBook:
 
         It may be begun with its shortest piece; cleaning follows what is sprayed.
         """
-        cleaning = min((one.clean_minutes for one in self.book.gear.airbrushes), default=0)
+        cleaning = min(
+            (airbrush.clean_minutes for airbrush in self.book.gear.airbrushes), default=0
+        )
         return [
             (
-                min(one.hands, one.step.least_piece or one.hands) + bool(one.load) * cleaning,
-                one.load,
+                min(activity.hands, activity.step.least_piece or activity.hands)
+                + bool(activity.load) * cleaning,
+                activity.load,
             )
-            for one in (activity.pass_ for activity in self.activities)
+            for activity in (activity.pass_ for activity in self.activities)
         ]
 
     @cached_property
@@ -283,7 +289,7 @@ class CompiledBook:
     @cached_property
     def backwards(self) -> tuple[int, ...]:
         """The activities, each after all that wait for it."""
-        order = TopologicalSorter({one.index: one.before for one in self.activities})
+        order = TopologicalSorter({activity.index: activity.before for activity in self.activities})
         return tuple(reversed(tuple(order.static_order())))
 
     @cached_property
@@ -356,7 +362,7 @@ class _Work:
         book = self.book
         kept = (book.coatings, book.mixes, book.bench_time, book.gear)
         likely = book.preferences.likely
-        rooms = ((one.name, one.drying_places) for one in book.room.locations)
+        rooms = ((location.name, location.drying_places) for location in book.room.locations)
         return (*map(id, kept), likely, *rooms, *map(_work_of, book.projects))
 
     def __eq__(self, other: object) -> bool:
@@ -384,14 +390,14 @@ def _opens_once(gate: PassGate) -> bool:
     return len(gate.windows) == 1 and plain
 
 
-def _fingers(project: Project, model: Model, one: Pass) -> tuple[tuple[str, str, str], ...]:
+def _fingers(project: Project, model: Model, pass_: Pass) -> tuple[tuple[str, str, str], ...]:
     return tuple(
         (project.name, model.name, f"{part}/{place.name}")
-        for unit in one.units
+        for unit in pass_.units
         if not unit.holder
         for part in unit.parts
         for place in model.part(part).places
-        if f"{part}/{place.name}" not in one.places
+        if f"{part}/{place.name}" not in pass_.places
     )
 
 

@@ -38,16 +38,18 @@ def missed_dates(book: Book, calendar: BenchCalendar, plan: Plan) -> tuple[Misse
     for project in book.projects:
         if not project.active:
             continue
-        rest = [ends[project.name, one.name] for one in project.models if one.target is None]
+        rest = [ends[project.name, model.name] for model in project.models if model.target is None]
         due = [(project.target, "", max(rest, default=plan.now))]
-        due += [(one.target, one.name, ends[project.name, one.name]) for one in project.models]
+        due += [
+            (model.target, model.name, ends[project.name, model.name]) for model in project.models
+        ]
         for target, model, end in due:
             over = 0 if target is None else end - calendar.day_end(target)
             if target is not None and over > 0:
                 day = moment_of(end - 1, calendar.zone).date()
                 days = (day - target).days
                 found.append(MissedDate(project.name, model, target, end, over, days))
-    return tuple(sorted(found, key=lambda one: (-one.minutes, one.project, one.model)))
+    return tuple(sorted(found, key=lambda missed: (-missed.minutes, missed.project, missed.model)))
 
 
 def ends_of_models(book: Book, plan: Plan) -> dict[tuple[str, str], int]:

@@ -170,7 +170,7 @@ class Problem:
                     self._film(kind, film.thickness_um), slowness=like[1], wet_um=like[2]
                 )
             known = tuple(
-                self._timed_window(one, watched, likely=kind.likely) for one in kind.windows
+                self._timed_window(window, watched, likely=kind.likely) for window in kind.windows
             )
             self._timed[number, *like] = known
         return known

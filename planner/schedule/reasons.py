@@ -31,9 +31,12 @@ class _Read:
                 self.serving[work.serves].append(work)
         self.busy = sorted(
             [
-                (piece.end - problem.activities[problem.index[one.key]].pass_.alone, str(one.key))
-                for one in table.placements
-                for piece in one.pieces
+                (
+                    piece.end - problem.activities[problem.index[placement.key]].pass_.alone,
+                    str(placement.key),
+                )
+                for placement in table.placements
+                for piece in placement.pieces
             ]
             + [(work.interval.end, work.kind.value) for work in table.bench]
         )

@@ -39,7 +39,7 @@ def _once_a_load(rows: list[Row]) -> Iterator[Row]:
         names = tuple(coat.coating for coat in row.coats)
         load = (row.tool, row.airbrush, loads.get(row.airbrush, 0), names)
         before = told.setdefault(load, set())
-        fresh = tuple(one for one in row.cautions if one.text not in before)
+        fresh = tuple(caution for caution in row.cautions if caution.text not in before)
         before.update(one.text for one in fresh)
         yield row if fresh == row.cautions or row.logged else replace(row, cautions=fresh)
 

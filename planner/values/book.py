@@ -77,7 +77,7 @@ class Book:
         """Return how long a coating or mix can be used once mixed [min]; None is for ever."""
         mix = self.mix(name)
         names = [portion.coating for portion in mix.portions] if mix else [name]
-        lives = [self.coating(one).pot_life_minutes for one in names]
+        lives = [self.coating(name).pot_life_minutes for name in names]
         if mix:
             lives.append(mix.life_minutes)
         return min((life for life in lives if life is not None), default=None)

@@ -146,7 +146,7 @@ class Made:
     def __post_init__(self) -> None:
         plain_name(self.sequence, "sequence")
         all_different(self.options, "options", "")
-        all_different([one.colour for one in self.colours], "colours", "colour")
+        all_different([colour.colour for colour in self.colours], "colours", "colour")
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -71,8 +71,8 @@ def places(tree: Any, path: tuple[Any, ...] = ()) -> list[tuple[Any, ...]]:
         if isinstance(tree, list)
         else ()
     )
-    for key, one in pairs:
-        found += places(one, (*path, key))
+    for key, pair in pairs:
+        found += places(pair, (*path, key))
     return found
 
 

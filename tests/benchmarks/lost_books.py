@@ -267,8 +267,8 @@ class Trials:
         path = self.fresh()
         edited(path, range(1, 3))
         self._killed(KEEPER, path, self.random.uniform(0, 0.2), lines=1)
-        for one in backups.copies(path):
-            count.broken += backups.look_into(one.path) is None
+        for copy in backups.copies(path):
+            count.broken += backups.look_into(copy.path) is None
         count.broken += not self._sound(path)
         self.done(path)
 

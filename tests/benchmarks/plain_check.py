@@ -121,4 +121,4 @@ def _end(batch: Batch, minute: int) -> int:
 
 def _in_order(batch: Batch, starts: Starts) -> list[tuple[int, Task]]:
     found = [(start, batch.chains[vehicle][at]) for (vehicle, at), start in starts.items()]
-    return sorted(found, key=lambda one: one[0])
+    return sorted(found, key=lambda item: item[0])

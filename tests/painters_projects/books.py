@@ -101,7 +101,7 @@ def book(
                         "name": "lorry",
                         "parts": own,
                         "steps": [
-                            {"id": f"s{number}", **one} for number, one in enumerate(steps, 1)
+                            {"id": f"s{number}", **step} for number, step in enumerate(steps, 1)
                         ],
                     }
                 ],
@@ -116,7 +116,7 @@ def part(name: str, material: str = "hard styrene", places: tuple[str, ...] = ("
         "name": name,
         "material": material,
         "holder": "skewer",
-        "places": [{"name": one, "area_cm2": 60} for one in places],
+        "places": [{"name": place, "area_cm2": 60} for place in places],
     }
 
 

@@ -15,7 +15,7 @@ ENAMEL = Coating(name="e", family=Family.ALKYD_ENAMEL)
 
 
 def about(advice, word):
-    return [one.fitness for one in advice if word in one.reason]
+    return [advisory.fitness for advisory in advice if word in advisory.reason]
 
 
 @pytest.mark.parametrize(
@@ -116,10 +116,10 @@ def test_the_labels_limits_rule():
 
 def test_worst_first_and_every_reason_sourced():
     advice = laying_advice(LACQUER, Tool.CAN, Air(12, 78), can_c=18)
-    order = [list(Fitness).index(one.fitness) for one in advice]
+    order = [list(Fitness).index(advisory.fitness) for advisory in advice]
     assert order == sorted(order, reverse=True)
     assert len(advice) >= 3
-    assert all(one.reason and one.source for one in advice)
+    assert all(advisory.reason and advisory.source for advisory in advice)
 
 
 @pytest.mark.parametrize(

@@ -122,10 +122,10 @@ def test_the_recurrences_that_rfc_5545_prints(rule, since, expected):
     times = calendar(recurring(rule, first, "09:00", "10:00"), zone=NEW_YORK)
     begin = local(NEW_YORK, first.year, first.month, first.day)
     found = times.stretches(begin - YEAR, begin + 4 * YEAR)
-    assert [one.on.isoformat() for one in found] == expected
-    for one in found:  # 09:00 on the wall on both sides of a change
-        assert one.interval.start == local(NEW_YORK, one.on.year, one.on.month, one.on.day, 9)
-        assert one.interval.minutes == 60
+    assert [item.on.isoformat() for item in found] == expected
+    for item in found:  # 09:00 on the wall on both sides of a change
+        assert item.interval.start == local(NEW_YORK, item.on.year, item.on.month, item.on.day, 9)
+        assert item.interval.minutes == 60
 
 
 def test_evenings_keep_their_hour_on_the_wall_when_summer_begins():
@@ -183,14 +183,14 @@ def test_a_stretch_that_lies_wholly_in_the_skipped_hour_is_not_there():
     for start in ("02:00", "02:30"):  # the whole hour, and a part of it
         rule = recurring("FREQ=DAILY;COUNT=2", date(2025, 3, 29), start, "03:00")
         found = calendar(rule).stretches(utc(2025, 1, 1), utc(2026, 1, 1))
-        assert [one.on for one in found] == [date(2025, 3, 29)]
+        assert [item.on for item in found] == [date(2025, 3, 29)]
 
 
 def test_a_leap_day_has_its_evening():
     rule = recurring("FREQ=MONTHLY;BYMONTHDAY=29", date(2028, 1, 29), "19:00", "21:00")
     found = calendar(rule, zone="UTC").stretches(utc(2028, 1, 1), utc(2029, 3, 1))
-    assert [(one.on.month, one.on.day) for one in found][:3] == [(1, 29), (2, 29), (3, 29)]
-    assert date(2029, 2, 28) not in {one.on for one in found}
+    assert [(item.on.month, item.on.day) for item in found][:3] == [(1, 29), (2, 29), (3, 29)]
+    assert date(2029, 2, 28) not in {item.on for item in found}
 
 
 def test_an_end_at_or_before_the_start_lies_on_the_next_day():
@@ -311,9 +311,9 @@ def test_bench_time_without_end_is_cut_into_weeks_whatever_was_asked_before():
     asked.stretches(utc(2025, 6, 1), utc(2026, 8, 1))
     found = asked.stretches(utc(2025, 6, 1), utc(2026, 6, 1))
     assert found == calendar(always).stretches(utc(2025, 6, 1), utc(2026, 6, 1))
-    assert all(one.on.weekday() == 0 for one in found)
+    assert all(item.on.weekday() == 0 for item in found)
     assert all(a.interval.end == b.interval.start for a, b in pairwise(found))
-    assert {one.interval.minutes for one in found} == {7 * DAY, 7 * DAY - 60, 7 * DAY + 60}
+    assert {item.interval.minutes for item in found} == {7 * DAY, 7 * DAY - 60, 7 * DAY + 60}
 
 
 ZONES = st.sampled_from([WARSAW, NEW_YORK, "UTC", "Australia/Lord_Howe"])

@@ -85,15 +85,15 @@ def test_wiping_an_oil_wash_is_cautioned_about_its_rags_and_vapour() -> None:
 def test_a_family_brings_its_caution_and_its_source(family: Family, word: str) -> None:
     book = _with_sand(family)
     found = cautions_of(book, _step(book, "sand"))
-    assert any(word in one.text for one in found)
-    assert all(one.source for one in found)
+    assert any(word in item.text for item in found)
+    assert all(item.source for item in found)
 
 
 def test_water_brings_no_vapour_estimate() -> None:
     book = small_book()
     found = cautions_of(book, _step(book, "prime"))
-    assert any("mist" in one.text for one in found)
-    assert not any("ppm" in one.text for one in found)
+    assert any("mist" in item.text for item in found)
+    assert not any("ppm" in item.text for item in found)
 
 
 @pytest.mark.parametrize(
@@ -108,7 +108,7 @@ def test_how_little_solvent_a_closed_box_bears(solvent: Solvent, millilitres: fl
 
 
 def _texts(book: Book, name: str) -> str:
-    return " ".join(one.text for one in cautions_of(book, _step(book, name)))
+    return " ".join(caution.text for caution in cautions_of(book, _step(book, name)))
 
 
 def test_solvent_wet_films_in_a_heated_box_are_cautioned_and_water_is_not() -> None:

@@ -198,8 +198,8 @@ def _step(stage: Stage, tool: Tool) -> Step:
 )
 def test_each_hazard_has_its_caution(stage: Stage, tool: Tool, family: Family, word: str) -> None:
     found = cautions(_step(stage, tool), [family])
-    assert any(word in one.text for one in found)
-    assert all(one.source for one in found)
+    assert any(word in item.text for item in found)
+    assert all(item.source for item in found)
 
 
 def test_brushing_a_waterborne_coat_needs_none() -> None:

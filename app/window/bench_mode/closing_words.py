@@ -27,10 +27,10 @@ def closing_before_next(picture: PlanSnapshot, now: int) -> list[str]:
     until = after.interval.start if after else now
     return [
         words.tr("{work} closes {time}, before the next bench time").format(
-            work=words.capital(reasons.key_name(one.waiting)),
-            time=words.closing(one.closes, zone, now),
+            work=words.capital(reasons.key_name(closing.waiting)),
+            time=words.closing(closing.closes, zone, now),
         )
-        for one in closing_before(sheet, until)[:CLOSINGS_TOLD]
+        for closing in closing_before(sheet, until)[:CLOSINGS_TOLD]
     ]
 
 
@@ -43,12 +43,12 @@ def before_you_go(
     ticked = memory.checked(begun)
     lines = tuple(
         Line(
-            check_words(one),
-            ", ".join(one.things) if one.kind is CheckKind.WET else "",
-            partial(look_at, one.name),
-            on=one.name in ticked,
+            check_words(check),
+            ", ".join(check.things) if check.kind is CheckKind.WET else "",
+            partial(look_at, check.name),
+            on=check.name in ticked,
         )
-        for one in checks(
+        for check in checks(
             picture.book, span, cups_to_check(book, memory, begun, span), cure=picture.cure
         )
     )

@@ -25,7 +25,7 @@ def cups_now(book: Book, memory: Memory, stretch: int, now: int) -> dict[str, st
     }
     if calendar_of(book.bench_time).stretch_at(now) is None:
         return {name: coating for name, (coating, _) in fills.items()}
-    held = {name: one.coating for name, one in logbook.cups_now(book, now).items()}
+    held = {name: cup.coating for name, cup in logbook.cups_now(book, now).items()}
     since = {
         name: coating for name, (coating, at) in fills.items() if not logged_since(book, name, at)
     }

@@ -34,12 +34,12 @@ class Looking:
     def following(self, book: Book, end: int) -> DueLook | None:
         """Return the look that is due, or comes next before ``end``."""
         now = self._now()
-        return next((one for one in looks(book, now) if one.at < max(end, now + 1)), None)
+        return next((look for look in looks(book, now) if look.at < max(end, now + 1)), None)
 
     def due(self, book: Book) -> DueLook | None:
         """Return the look that is due now."""
         now = self._now()
-        return next((one for one in looks(book, now) if one.at <= now), None)
+        return next((look for look in looks(book, now) if look.at <= now), None)
 
     def ask(self, look: DueLook) -> None:
         """Ask what the look has shown; as it should be, or else what went wrong."""

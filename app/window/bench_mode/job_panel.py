@@ -163,11 +163,11 @@ def recipe_lines(mixed: Load | None, *, stirred: bool) -> list[str]:
     lines = [
         words.fill(
             words.tr("{parts:g} × {coating}: {drops}"),
-            parts=one.parts,
-            coating=one.coating,
-            drops=_drops(one.drops),
+            parts=measure.parts,
+            coating=measure.coating,
+            drops=_drops(measure.drops),
         )
-        for one in mixed.measures
+        for measure in mixed.measures
         if stirred
     ]
     whole = words.tr("about {ml:.1f} ml in all")
@@ -239,11 +239,11 @@ def _takers(picture: PlanSnapshot, job: Job, look: Look) -> QWidget | None:
     column.addWidget(look.label(words.tr("What else takes this colour?"), PLAIN, bold=True))
     if not found:
         column.addWidget(look.label(words.tr("Nothing else in any project."), PLAIN))
-    for one in found[:OTHERS_SHOWN]:
-        parts = tuple(dict.fromkeys(place.partition("/")[0] for place in one.places))
+    for colour_taker in found[:OTHERS_SHOWN]:
+        parts = tuple(dict.fromkeys(place.partition("/")[0] for place in colour_taker.places))
         told = words.tr("{when}: {work} ({parts})").format(
-            when=taker_when(one, picture.zone, picture.now),
-            work=reasons.short_name(one.key),
+            when=taker_when(colour_taker, picture.zone, picture.now),
+            work=reasons.short_name(colour_taker.key),
             parts=words.listed(parts),
         )
         column.addWidget(look.label(told, SMALL + 3))

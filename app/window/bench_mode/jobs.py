@@ -83,7 +83,7 @@ def entry_of(picture: PlanSnapshot, key: PassKey) -> Logged | None:
     """Return the logbook's entry of a pass."""
     wanted = (key.model, key.step, key.coat)
     log = picture.book.project(key.project).log
-    return next((one for one in log if (one.model, one.step, one.coat) == wanted), None)
+    return next((fact for fact in log if (fact.model, fact.step, fact.coat) == wanted), None)
 
 
 def jobs_of(
@@ -99,7 +99,7 @@ def in_turn(jobs: Iterable[Job], now: int) -> tuple[Job, ...]:
     found = list(jobs)
     for job in [job for job in found if job.goes_alone(now)]:
         found.remove(job)
-        later = (at for at, one in enumerate(found) if one.row.start >= job.row.end)
+        later = (at for at, item in enumerate(found) if item.row.start >= job.row.end)
         found.insert(next(later, len(found)), job)
     return tuple(found)
 
@@ -107,11 +107,11 @@ def in_turn(jobs: Iterable[Job], now: int) -> tuple[Job, ...]:
 def _numbered(jobs: Iterable[Job]) -> Iterator[Job]:
     seen: set[tuple[str, str, int]] = set()
     for job in jobs:
-        one = job
-        while one.name in seen and one.work is None:
-            one = replace(one, number=one.number + 1)
-        seen.add(one.name)
-        yield one
+        other = job
+        while other.name in seen and other.work is None:
+            other = replace(other, number=other.number + 1)
+        seen.add(other.name)
+        yield other
 
 
 def _jobs(

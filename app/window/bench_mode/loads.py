@@ -31,4 +31,4 @@ def others(
     of its own.
     """
     found = takers(picture.book, coating, picture.now, cure=picture.cure)
-    return tuple(one for one in found if one.key not in without)
+    return tuple(colour_taker for colour_taker in found if colour_taker.key not in without)

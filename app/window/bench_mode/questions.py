@@ -88,14 +88,14 @@ class Questions:
         """Ask which film is still tacky."""
         now, zone = self._now(), picture.zone
         found = {}
-        for one in picture.moments:
-            if one.kind is FilmEventKind.OPENS and one.film not in found:
-                found[one.film] = Line(
+        for moment in picture.moments:
+            if moment.kind is FilmEventKind.OPENS and moment.film not in found:
+                found[moment.film] = Line(
                     words.tr("{film}, {model}").format(
-                        film=words.capital(film_words(one)), model=one.film.model
+                        film=words.capital(film_words(moment)), model=moment.film.model
                     ),
-                    words.tr("thought to open {time}").format(time=at_words(one, zone, now)),
-                    partial(self._is_tacky, one.film),
+                    words.tr("thought to open {time}").format(time=at_words(moment, zone, now)),
+                    partial(self._is_tacky, moment.film),
                 )
         lines = tuple(found.values())[:LINES]
         about = () if lines else (words.tr("Nothing that was laid is waited for."),)
@@ -287,16 +287,16 @@ class Questions:
         now, zone = self._now(), picture.zone
         lines: list[Line] = []
         about: list[str] = []
-        for one in bench_events.missed(picture.book, now):
+        for missed in bench_events.missed(picture.book, now):
             told = words.tr("{work}: its window closed {time}.").format(
-                work=words.capital(reasons.key_name(one.key)),
-                time=words.when(one.closed, zone, now),
+                work=words.capital(reasons.key_name(missed.key)),
+                time=words.when(missed.closed, zone, now),
             )
             about.append(told)
-            name = words.capital(reasons.key_name(one.key))
+            name = words.capital(reasons.key_name(missed.key))
             lines += [
-                Line(_remedy_word(choice), name, partial(self._remedy, one, choice))
-                for choice in one.remedies
+                Line(_remedy_word(choice), name, partial(self._remedy, missed, choice))
+                for choice in missed.remedies
             ]
         if not lines:
             about = about or [words.tr("No window has been missed.")]
@@ -319,7 +319,7 @@ def _lately(picture: PlanSnapshot) -> list[tuple[PassKey, int]]:
         )
         is not None
     ]
-    return sorted(found, key=lambda one: (-one[1], one[0]))
+    return sorted(found, key=lambda item: (-item[1], item[0]))
 
 
 def _steps_told(names: list[str]) -> str:

@@ -35,7 +35,7 @@ def against_beginning(
         about.append(rest_words(resting, zone, now))
         title = words.tr("Begin all the same?")
     below = braked(book, row.key, now, picture.cure)
-    about += [below_words(one, zone, now) for one in below]
+    about += [below_words(top_film, zone, now) for top_film in below]
     if not about:
         return None
     space = words.tr("it is ready: begin")

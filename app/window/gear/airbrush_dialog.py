@@ -30,22 +30,26 @@ class AirbrushDialog(FormDialog):
         title = words.tr("Airbrush") if old else words.tr("Another airbrush")
         super().__init__(title, parent, self._try)
         self._session, self._old = session, old
-        one = old or Airbrush(name=self.tr("new airbrush"))
+        airbrush = old or Airbrush(name=self.tr("new airbrush"))
         minutes = self.tr(" min")
-        self.name = line(one.name)
-        self.load = whole(one.load_minutes, 0, 999, minutes)
-        self.same = whole(one.change_same_family, 0, 999, minutes)
-        self.other = whole(one.change_other_family, 0, 999, minutes)
-        self.clean = whole(one.clean_minutes, 0, 999, minutes)
-        self.idle = whole(one.idle_limit_minutes, 0, 9999, minutes)
-        self.fill = number(one.least_fill_ml, 0, 999, decimals=1, suffix=self.tr(" ml"), step=0.1)
-        self.most = number(one.cup_ml, 0, 9999, decimals=1, suffix=self.tr(" ml"), step=0.5)
-        self.known_cup = Maybe(self.most, one.most_fill_ml is not None, self.tr("known"))
-        self.lost = number(one.lost_ml, 0, 999, decimals=1, suffix=self.tr(" ml"), step=0.1)
+        self.name = line(airbrush.name)
+        self.load = whole(airbrush.load_minutes, 0, 999, minutes)
+        self.same = whole(airbrush.change_same_family, 0, 999, minutes)
+        self.other = whole(airbrush.change_other_family, 0, 999, minutes)
+        self.clean = whole(airbrush.clean_minutes, 0, 999, minutes)
+        self.idle = whole(airbrush.idle_limit_minutes, 0, 9999, minutes)
+        self.fill = number(
+            airbrush.least_fill_ml, 0, 999, decimals=1, suffix=self.tr(" ml"), step=0.1
+        )
+        self.most = number(airbrush.cup_ml, 0, 9999, decimals=1, suffix=self.tr(" ml"), step=0.5)
+        self.known_cup = Maybe(self.most, airbrush.most_fill_ml is not None, self.tr("known"))
+        self.lost = number(airbrush.lost_ml, 0, 999, decimals=1, suffix=self.tr(" ml"), step=0.1)
         usual = transfer_efficiency(SPRAYED).fraction
-        share = one.transfer if one.transfer is not None else usual
+        share = airbrush.transfer if airbrush.transfer is not None else usual
         self.stays = number(share * 100, 0, 100, decimals=0, suffix=self.tr(" %"))
-        self.measured = Maybe(self.stays, one.transfer is not None, self.tr("known, not the usual"))
+        self.measured = Maybe(
+            self.stays, airbrush.transfer is not None, self.tr("known, not the usual")
+        )
         self._fill_pages(usual)
         self.fit(420)
 

@@ -78,23 +78,25 @@ class GearView(QWidget):
             tr("Airbrushes"),
             tr("No airbrush. Steps are then done by brush, can, sponge, cloth or hand."),
             (
-                Column(tr("Name"), lambda one: one.name),
-                Column(tr("Load"), lambda one: words.span(one.load_minutes), True),
+                Column(tr("Name"), lambda airbrush: airbrush.name),
+                Column(tr("Load"), lambda airbrush: words.span(airbrush.load_minutes), True),
                 Column(
                     tr("Change"),
-                    lambda one: tr("{same} / {other} min").format(
-                        same=one.change_same_family, other=one.change_other_family
+                    lambda airbrush: tr("{same} / {other} min").format(
+                        same=airbrush.change_same_family, other=airbrush.change_other_family
                     ),
                     True,
-                    lambda one: tr("{same} min within a family, {other} min to another").format(
-                        same=one.change_same_family, other=one.change_other_family
-                    ),
+                    lambda airbrush: tr(
+                        "{same} min within a family, {other} min to another"
+                    ).format(same=airbrush.change_same_family, other=airbrush.change_other_family),
                 ),
-                Column(tr("Clean"), lambda one: words.span(one.clean_minutes), True),
-                Column(tr("Idle up to"), lambda one: words.span(one.idle_limit_minutes), True),
-                Column(tr("Least fill"), lambda one: _ml(one.least_fill_ml), True),
-                Column(tr("Cup"), lambda one: _ml(one.cup_ml), True),
-                Column(tr("Lost"), lambda one: _ml(one.lost_ml), True),
+                Column(tr("Clean"), lambda airbrush: words.span(airbrush.clean_minutes), True),
+                Column(
+                    tr("Idle up to"), lambda airbrush: words.span(airbrush.idle_limit_minutes), True
+                ),
+                Column(tr("Least fill"), lambda airbrush: _ml(airbrush.least_fill_ml), True),
+                Column(tr("Cup"), lambda airbrush: _ml(airbrush.cup_ml), True),
+                Column(tr("Lost"), lambda airbrush: _ml(airbrush.lost_ml), True),
                 Column(tr("Stays on the model"), self._stays),
             ),
         )
@@ -102,8 +104,8 @@ class GearView(QWidget):
         listing.row_button(tr("Change…"), self._ask_airbrush, enter=True)
         listing.row_button(
             tr("Remove"),
-            lambda one: listing.say(
-                self._session.attempt(lambda book: gear_edits.remove_airbrush(book, one.name))
+            lambda airbrush: listing.say(
+                self._session.attempt(lambda book: gear_edits.remove_airbrush(book, airbrush.name))
             ),
             delete=True,
         )
@@ -116,11 +118,13 @@ class GearView(QWidget):
             tr("No place to dry."),
             (
                 Column(tr("Name"), self._location_name),
-                Column(tr("Drying places"), lambda one: str(one.drying_places), True),
-                Column(tr("Air on workdays"), lambda one: air_line(one.workdays)),
+                Column(tr("Drying places"), lambda location: str(location.drying_places), True),
+                Column(tr("Air on workdays"), lambda location: air_line(location.workdays)),
                 Column(
                     tr("Air on weekends"),
-                    lambda one: air_line(one.weekends) if one.weekends else tr("as on workdays"),
+                    lambda location: (
+                        air_line(location.weekends) if location.weekends else tr("as on workdays")
+                    ),
                 ),
             ),
         )
@@ -128,22 +132,22 @@ class GearView(QWidget):
         listing.row_button(tr("Change…"), self._ask_location, enter=True)
         usual = listing.row_button(
             tr("Make it the usual"),
-            lambda one: listing.say(
-                self._session.attempt(lambda book: room_edits.make_usual(book, one.name))
+            lambda location: listing.say(
+                self._session.attempt(lambda book: room_edits.make_usual(book, location.name))
             ),
         )
         usual.setToolTip(tr("Where films dry unless a step says otherwise"))
         listing.row_button(
             tr("Remove"),
-            lambda one: listing.say(
-                self._session.attempt(lambda book: room_edits.remove_location(book, one.name))
+            lambda location: listing.say(
+                self._session.attempt(lambda book: room_edits.remove_location(book, location.name))
             ),
             delete=True,
         )
         slow = listing.row_button(
             tr("Slow coats may dry here"),
-            lambda one: listing.say(
-                self._session.attempt(lambda book: warm_box.offer(book, one.name))
+            lambda location: listing.say(
+                self._session.attempt(lambda book: warm_box.offer(book, location.name))
             ),
         )
         slow.setToolTip(
@@ -178,23 +182,23 @@ class GearView(QWidget):
         refused = self._session.attempt(lambda book: room_edits.set_volume(book, round(volume, 1)))
         self.message.say(refused.mend if refused else "")
 
-    def _location_name(self, one: Location) -> str:
+    def _location_name(self, location: Location) -> str:
         book = self._session.book
-        usual = book is not None and one.name == book.room.locations[0].name
-        return self.tr("{name} (the usual)").format(name=one.name) if usual else one.name
+        usual = book is not None and location.name == book.room.locations[0].name
+        return self.tr("{name} (the usual)").format(name=location.name) if usual else location.name
 
-    def _stays(self, one: Airbrush) -> str:
-        if one.transfer is None:
+    def _stays(self, airbrush: Airbrush) -> str:
+        if airbrush.transfer is None:
             return self.tr("usual")
-        return self.tr("{share:.0f} %").format(share=one.transfer * 100)
+        return self.tr("{share:.0f} %").format(share=airbrush.transfer * 100)
 
-    def _ask_airbrush(self, one: Airbrush | None) -> None:
+    def _ask_airbrush(self, airbrush: Airbrush | None) -> None:
         self.airbrushes.say(None)
-        AirbrushDialog(self._session, one, self).open()
+        AirbrushDialog(self._session, airbrush, self).open()
 
-    def _ask_location(self, one: Location | None) -> None:
+    def _ask_location(self, location: Location | None) -> None:
         self.locations.say(None)
-        LocationDialog(self._session, one, self._colours, self).open()
+        LocationDialog(self._session, location, self._colours, self).open()
 
 
 def air_line(points: tuple[AirPoint, ...]) -> str:

@@ -71,7 +71,7 @@ class ManyForm(EditorForm):
 
     def show_steps(self, book: Book, spots: Sequence[StepKey]) -> None:
         """Show several steps."""
-        steps = [step_of(model_of(book, one.home), one.step) for one in spots]
+        steps = [step_of(model_of(book, spot.home), spot.step) for spot in spots]
         with self.filling((tuple(spots), steps)) as fresh:
             self._spots = tuple(spots)
             if not fresh:
@@ -81,15 +81,17 @@ class ManyForm(EditorForm):
                 field.setValue(AS_IS)
             self.coats.setValue(0)
             as_is = [(self.tr("as it is"), SAME)]
-            laid = dict.fromkeys(one.coating for step in steps for one in step.applications)
+            laid = dict.fromkeys(
+                application.coating for step in steps for application in step.applications
+            )
             every = [(self.tr("every colour"), SAME), *((name, name) for name in laid)]
             fill(self.instead, every, SAME)
-            names = [one.name for one in book.coatings if one.family not in THINNERS]
+            names = [coating.name for coating in book.coatings if coating.family not in THINNERS]
             names += [mix.name for mix in book.mixes]
             fill(self.coating, [*as_is, *((name, name) for name in names)], SAME)
             tools = [(words.tool_word(one), one.value) for one in Tool]
             fill(self.tool, [*as_is, *tools], SAME)
-            places = [(one.name, one.name) for one in book.room.locations]
+            places = [(location.name, location.name) for location in book.room.locations]
             fill(self.dries, [*as_is, *places], SAME)
             yes_no = [*as_is, (self.tr("yes"), "yes"), (self.tr("no"), "no")]
             for box in (*self.traits.values(), self.helper):

@@ -61,7 +61,7 @@ class MarkField(QWidget):
             (self._nothing, By.NOTHING.value),
             (self.tr("after minutes"), By.MINUTES.value),
             (self.tr("after minutes at 23 °C, 50 %"), By.FILM.value),
-            *((words.state_word(one.value), one.value) for one in State),
+            *((words.state_word(state.value), state.value) for state in State),
         ]
         chosen: str = By.NOTHING.value
         if mark is not None and mark.state is not None:
@@ -128,7 +128,8 @@ class WindowField(QWidget):
         self.best.show_mark(window.best)
         self.closes.show_mark(window.closes)
         entries = [
-            (QCoreApplication.translate("preparation", one.value), one.value) for one in Preparation
+            (QCoreApplication.translate("preparation", preparation.value), preparation.value)
+            for preparation in Preparation
         ]
         fill(self.preparation, entries, window.preparation.value)
         put(self.minutes, window.preparation_minutes)
@@ -216,7 +217,7 @@ class GateField(QFrame):
         """Return the gate as it stands; `Refused` if it cannot be so."""
         return Gate(
             after=self.after.currentData() or "",
-            windows=tuple(one.window_() for one in self.windows),
+            windows=tuple(window.window_() for window in self.windows),
             closing=Bound(self.closing.currentData()),
         )
 
@@ -244,7 +245,7 @@ class GateField(QFrame):
             merges=last.merges,
         )
         late = Window(opens=closes, preparation=Preparation.SCUFF, preparation_minutes=10)
-        self._show([*(one.window_() for one in self.windows[:-1]), shut, late])
+        self._show([*(window.window_() for window in self.windows[:-1]), shut, late])
         self.changed.emit()
 
 
@@ -291,7 +292,7 @@ class GatesField(QWidget):
 
     def value(self) -> tuple[Gate, ...]:
         """Return the gates as they stand; `Refused` if one cannot be so."""
-        return tuple(one.gate() for one in self.gates)
+        return tuple(gate.gate() for gate in self.gates)
 
     def _add_field(self) -> GateField:
         field = GateField()

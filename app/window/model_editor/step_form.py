@@ -150,7 +150,7 @@ class StepForm(EditorForm):
         """Show a step of the book."""
         model = model_of(book, at.home)
         step = step_of(model, at.step)
-        known = ([one.name for one in book.room.locations], book.coatings, book.mixes)
+        known = ([location.name for location in book.room.locations], book.coatings, book.mixes)
         with self.filling((at, step, model.parts, model.steps, known)) as fresh:
             self._at, self._step = at, step
             if fresh:
@@ -177,12 +177,12 @@ class StepForm(EditorForm):
             put(box, trait in step.traits)
         put(self.helper, step.helper)
         put(self.look, step.look_in or 0)
-        locations = [one.name for one in book.room.locations]
+        locations = [location.name for location in book.room.locations]
         usual = self.tr("{place} (usual)").format(place=locations[0])
         others = [(name, name) for name in locations]
         fill(self.dries, [(usual, ""), *others], step.dries_in)
         first = step.dries_in or locations[0]
-        elsewhere = [one for one in others if one[1] != first or one[1] in step.or_in]
+        elsewhere = [other for other in others if other[1] != first or other[1] in step.or_in]
         self.or_in.show_names(elsewhere, step.or_in)
         self.show_row(self.dries, bool(step.applications) and len(others) > 1)
         self.show_row(self.or_in, bool(step.applications and elsewhere))
@@ -283,18 +283,18 @@ def _named(model: Model, step: Step) -> list[tuple[str, str]]:
     """Return (name, id) of the steps ahead of a step, and of others that it waits for already."""
     waits = {*step.after, *(gate.after for gate in step.gates)}
     found, ahead = [], True
-    for one in model.steps:
-        ahead = ahead and one.id != step.id
-        if ahead or one.id in waits:
-            name = title_of(one)
-            found.append((name if name.lower() == one.id else f"{name} ({one.id})", one.id))
+    for other in model.steps:
+        ahead = ahead and other.id != step.id
+        if ahead or other.id in waits:
+            name = title_of(other)
+            found.append((name if name.lower() == other.id else f"{name} ({other.id})", other.id))
     return found
 
 
 def _in_order(old: Sequence[str], chosen: Sequence[str], without: str = "") -> tuple[str, ...]:
     """Return what is chosen, in the order in which it stood before."""
     kept = [one for one in old if one in chosen and one != without]
-    return (*kept, *(one for one in chosen if one not in kept and one != without))
+    return (*kept, *(choice for choice in chosen if choice not in kept and choice != without))
 
 
 __all__ = ["StepForm", "restaged"]

@@ -105,14 +105,14 @@ class ShoppingView(QWidget):
             tr("Enough for all?"),
             tr("No colour is planned for more than one model."),
             (
-                Column(tr("Colour"), lambda one: one.colour, swatch=self._swatch),
+                Column(tr("Colour"), lambda enough: enough.colour, swatch=self._swatch),
                 Column(tr("Enough for all?"), _answer),
                 Column(tr("First laid"), self._first),
                 Column(tr("Lacking"), _lacking),
             ),
-            lambda one: tr("{colour}, in this order: {models}.").format(
-                colour=words.capital(one.colour),
-                models=words.listed([taker.model for taker in one.takers]),
+            lambda enough: tr("{colour}, in this order: {models}.").format(
+                colour=words.capital(enough.colour),
+                models=words.listed([taker.model for taker in enough.takers]),
             ),
         )
 
@@ -122,17 +122,17 @@ class ShoppingView(QWidget):
             tr("Leftover mixes for touch-ups"),
             tr("No leftover mix is kept; Stock has a place for them."),
             (
-                Column(tr("Jar"), lambda one: one.leftover.name),
-                Column(tr("How much"), lambda one: ml(one.leftover.ml), True),
+                Column(tr("Jar"), lambda kept: kept.leftover.name),
+                Column(tr("How much"), lambda kept: ml(kept.leftover.ml), True),
                 Column(tr("Can be used"), self._usable),
-                Column(tr("Of"), lambda one: contents(one.leftover.portions)),
-                Column(tr("Same as"), lambda one: one.colour),
+                Column(tr("Of"), lambda kept: contents(kept.leftover.portions)),
+                Column(tr("Same as"), lambda kept: kept.colour),
             ),
-            lambda one: (
+            lambda kept: (
                 tr("To touch up {models}.").format(
-                    models=words.listed([name.split("/")[-1] for name in one.models])
+                    models=words.listed([name.split("/")[-1] for name in kept.models])
                 )
-                if one.models
+                if kept.models
                 else tr("Nothing that is planned has this colour.")
             ),
         )
@@ -143,9 +143,9 @@ class ShoppingView(QWidget):
             tr("Places without an area"),
             tr("Every place that gets a coat has an area."),
             (
-                Column(tr("Model"), lambda one: one.model),
-                Column(tr("Place"), lambda one: one.place),
-                Column(tr("What to do"), lambda one: translated(one.mend)),
+                Column(tr("Model"), lambda no_area: no_area.model),
+                Column(tr("Place"), lambda no_area: no_area.place),
+                Column(tr("What to do"), lambda no_area: translated(no_area.mend)),
             ),
         )
 
@@ -198,7 +198,7 @@ class ShoppingView(QWidget):
 
     def _mark_tabs(self, found: Shopping) -> None:
         """Say on the tabs where there is something to mind."""
-        short = sum(not one.enough for one in found.colours)
+        short = sum(not colour.enough for colour in found.colours)
         names = (
             (self.enough, self.tr("Enough for all?"), short),
             (self.missing, self.tr("No area"), len(found.no_area)),
@@ -247,25 +247,25 @@ class ShoppingView(QWidget):
             told.append(self.tr("Some places that get it have no area, so it takes more."))
         return " ".join(told)
 
-    def _first(self, one: Enough) -> str:
-        at = one.takers[0].at
+    def _first(self, enough: Enough) -> str:
+        at = enough.takers[0].at
         return self.tr("not planned yet") if at is None else self._time(at)
 
-    def _swatch(self, one: Enough) -> str:
+    def _swatch(self, enough: Enough) -> str:
         book = self._session.book
         if book is None:
             return ""
-        mix = book.mix(one.colour)
+        mix = book.mix(enough.colour)
         if mix is not None and mix.swatch:
             return mix.swatch
         try:
-            return book.coating(one.colour).swatch
+            return book.coating(enough.colour).swatch
         except KeyError:  # renamed since the plan was made
             return ""
 
-    def _usable(self, one: Kept) -> str:
-        until = words.day_of(one.until, self._session.zone)
-        if one.usable:
+    def _usable(self, kept: Kept) -> str:
+        until = words.day_of(kept.until, self._session.zone)
+        if kept.usable:
             return self.tr("until {day}").format(day=until)
         return self.tr("△ no longer, since {day}").format(day=until)
 
@@ -319,18 +319,18 @@ def runs_out_line(out: RunsOut, when: str) -> str:
     )
 
 
-def _answer(one: Enough) -> str:
-    if one.enough:
-        return words.tr("✓ for all {models}").format(models=len(one.takers))
-    if not one.short:
+def _answer(enough: Enough) -> str:
+    if enough.enough:
+        return words.tr("✓ for all {models}").format(models=len(enough.takers))
+    if not enough.short:
         return words.tr("? some places have no area")
     return words.tr("⚠ for {covered} of {models}").format(
-        covered=one.covered, models=len(one.takers)
+        covered=enough.covered, models=len(enough.takers)
     )
 
 
-def _lacking(one: Enough) -> str:
+def _lacking(enough: Enough) -> str:
     return ", ".join(
         words.tr("{amount} {coating}").format(amount=ml(short.lacks_ml), coating=short.coating)
-        for short in one.short
+        for short in enough.short
     )

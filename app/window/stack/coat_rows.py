@@ -62,7 +62,7 @@ class PlaceStack:
         """The gravest verdict in it."""
         return max(
             (coat.verdict for coat in self.coats),
-            key=lambda one: one.rank,
+            key=lambda coat: coat.rank,
             default=LayerVerdict.SOUND,
         )
 
@@ -70,7 +70,9 @@ class PlaceStack:
 def stacks(picture: PlanSnapshot, project: Project, model: Model) -> tuple[PlaceStack, ...]:
     """Return the stack of every place of a model, in order of its parts."""
     mine = [
-        one for one in picture.findings if (one.project, one.model) == (project.name, model.name)
+        finding
+        for finding in picture.findings
+        if (finding.project, finding.model) == (project.name, model.name)
     ]
     found = []
     layers = stack_of(picture.book, project, model)
@@ -89,7 +91,11 @@ def _coat(
 ) -> CoatRow:
     key = PassKey(project.name, model.name, layer.step.id, layer.coat)
     placed = picture.plan.placement(key)
-    against = [one for one in findings if one.step == layer.step.id and layer.place in one.places]
+    against = [
+        finding
+        for finding in findings
+        if finding.step == layer.step.id and layer.place in finding.places
+    ]
     worst = max(against, key=lambda one: one.verdict.rank, default=None)
     verdict, why, state, opens = LayerVerdict.SOUND, "", None, None
     if worst is not None and layer.coat == 1:

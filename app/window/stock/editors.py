@@ -133,8 +133,8 @@ class WindowRow(QFrame):
         self.closes = MarkEditor(window.closes, tr("Closes"), tr("never"))
         self.preparation = choice(
             [
-                (QCoreApplication.translate("preparation", one.value), one.value)
-                for one in Preparation
+                (QCoreApplication.translate("preparation", preparation.value), preparation.value)
+                for preparation in Preparation
             ],
             window.preparation.value,
         )

@@ -21,25 +21,25 @@ def fit_air(ruling: Ruling) -> Iterator[Violation]:
         found = known.get(key)
         if found is None:
             advice = step_advice(step, coating, air)
-            reasons = [one.reason for one in advice if one.fitness is Fitness.NO_GO]
+            reasons = [advisory.reason for advisory in advice if advisory.fitness is Fitness.NO_GO]
             found = known[key] = reasons[0] if reasons else ""
         return found
 
-    for one, span in case.planned():
-        if not one.films or on_any_terms(one.step):
+    for placed, span in case.planned():
+        if not placed.films or on_any_terms(placed.step):
             continue
-        course = premises.cure.air(laid_in(case.book.room, one.step.tool).name)
-        coatings = [premises.coatings[name] for name in dict.fromkeys(n for _, n in one.films)]
+        course = premises.cure.air(laid_in(case.book.room, placed.step.tool).name)
+        coatings = [premises.coatings[name] for name in dict.fromkeys(n for _, n in placed.films)]
         quarters = {
             minute - minute % QUARTER
-            for piece in case.attended(one, span)
+            for piece in case.attended(placed, span)
             for minute in range(piece.start - piece.start % QUARTER, piece.end, QUARTER)
         }
         for quarter in sorted(quarters):
             air = course.begins_with(quarter // QUARTER, QUARTER)
-            reasons = [why for coating in coatings if (why := against(one.step, coating, air))]
+            reasons = [why for coating in coatings if (why := against(placed.step, coating, air))]
             if reasons:
                 when = case.at(max(quarter, span.start))
                 text = f"is laid at {when} in air that forbids it: {reasons[0]}"
-                yield Violation(10, str(one.key), text)
+                yield Violation(10, str(placed.key), text)
                 break

@@ -93,8 +93,8 @@ class Films:
         self._merges: dict[tuple[PassKey, PassKey, str], bool] = {}
         self._coating_at = {
             (key, place): coating
-            for key, one in self.premises.passes.items()
-            for place, coating in one.films
+            for key, pass_ in self.premises.passes.items()
+            for place, coating in pass_.films
         }
 
     # -- marks ------------------------------------------------------------
@@ -161,11 +161,11 @@ class Films:
             in_time=in_time,
             prepared=not need
             or any(
-                one.minutes >= need
+                interval.minutes >= need
                 and opens is not None
-                and opens <= one.start
-                and one.end <= span.start
-                for one in prepared
+                and opens <= interval.start
+                and interval.end <= span.start
+                for interval in prepared
             ),
         )
 
@@ -245,9 +245,9 @@ class Films:
     @cached_property
     def _stacks(self) -> dict[tuple[str, str, str], list[Pass]]:
         found: dict[tuple[str, str, str], list[Pass]] = defaultdict(list)
-        for one in self.premises.passes.values():
-            for place, _ in one.films:
-                found[one.key.project, one.key.model, place].append(one)
+        for pass_ in self.premises.passes.values():
+            for place, _ in pass_.films:
+                found[pass_.key.project, pass_.key.model, place].append(pass_)
         return found
 
     def laid(self, gate: PassGate) -> GateStart:
@@ -276,11 +276,11 @@ class Films:
     def coats(self) -> dict[tuple[str, str, str], list[JudgedCoat]]:
         """Every film of the plan by (project, model, part), in working order."""
         found: dict[tuple[str, str, str], list[JudgedCoat]] = defaultdict(list)
-        for key, one in self.premises.passes.items():
+        for key, pass_ in self.premises.passes.items():
             if key not in self.case.spans:
                 continue
             start = self.case.spans[key].start
-            for place, _ in one.films:
+            for place, _ in pass_.films:
                 upper = self._above.get((key, place))
                 melted = upper and self.merges(key, upper.key, place)
                 absorbed = self.case.spans[upper.key].start if upper and melted else None

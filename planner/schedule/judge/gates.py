@@ -43,11 +43,13 @@ def stays(ruling: Ruling) -> Iterator[Violation]:
     """Definition 10: no coat carries a film off to another location while a gate waits on it."""
     case, passes = ruling.case, ruling.premises.passes
     for placed in case.plan.placements:
-        one = passes.get(placed.key)
-        if one and placed.location not in ("", one.step.dries_in):
+        other = passes.get(placed.key)
+        if other and placed.location not in ("", other.step.dries_in):
             text = f"dries in {placed.location}, which its step does not allow"
             yield Violation(10, str(placed.key), text)
-    dries_in = {key: case.book.room.location(one.step.dries_in).name for key, one in passes.items()}
+    dries_in = {
+        key: case.book.room.location(pass_.step.dries_in).name for key, pass_ in passes.items()
+    }
     watched = [
         gate
         for gate in ruling.premises.gates
@@ -55,26 +57,26 @@ def stays(ruling: Ruling) -> Iterator[Violation]:
     ]
     if len(set(dries_in.values())) < 2:
         return
-    for one, span in case.planned():
-        parts = {part for unit in one.units for part in unit.parts} if one.films else set()
+    for other, span in case.planned():
+        parts = {part for unit in other.units for part in unit.parts} if other.films else set()
         for gate in watched:
             if (
                 gate.place.partition("/")[0] in parts
-                and (gate.before.project, gate.before.model) == (one.key.project, one.key.model)
-                and dries_in[gate.before] != dries_in[one.key]
-                and gate.after != one.key
+                and (gate.before.project, gate.before.model) == (other.key.project, other.key.model)
+                and dries_in[gate.before] != dries_in[other.key]
+                and gate.after != other.key
                 and case.spans[gate.before].end <= span.start < case.spans[gate.after].start
             ):
                 laid = ruling.films.laid(gate)
-                if laid.film and laid.film.location == dries_in[one.key]:
+                if laid.film and laid.film.location == dries_in[other.key]:
                     continue  # it melted into a coat that dries there
                 opens = ruling.films.opens(laid, gate.windows[0].opens, gate_band(gate))
                 if opens is None or opens > span.start:
                     yield Violation(
                         10,
-                        str(one.key),
-                        f"takes {gate.place} to {dries_in[one.key]} at {case.at(span.start)}, but "
-                        f"{gate.after} waits for its film to dry in {dries_in[gate.before]}",
+                        str(other.key),
+                        f"takes {gate.place} to {dries_in[other.key]} at {case.at(span.start)}, "
+                        f"but {gate.after} waits for its film to dry in {dries_in[gate.before]}",
                     )
 
 

@@ -56,7 +56,7 @@ class Premises:
             if not project.active:
                 continue
             for model in project.models:
-                self.passes.update((one.key, one) for one in expand(project, model))
+                self.passes.update((pass_.key, pass_) for pass_ in expand(project, model))
                 self.gates.extend(gates_of(book, project, model))
             for entry in project.log:
                 self.facts[PassKey(project.name, entry.model, entry.step, entry.coat)] = entry
@@ -68,25 +68,25 @@ class Premises:
     def models(self) -> dict[tuple[str, str], list[Pass]]:
         """The passes of each (project, model), in working order."""
         found: dict[tuple[str, str], list[Pass]] = defaultdict(list)
-        for one in self.passes.values():
-            found[one.key.project, one.key.model].append(one)
+        for pass_ in self.passes.values():
+            found[pass_.key.project, pass_.key.model].append(pass_)
         return found
 
     @cached_property
     def coats_of(self) -> dict[tuple[str, str, str], list[Pass]]:
         """The passes of each (project, model, step)."""
         found: dict[tuple[str, str, str], list[Pass]] = defaultdict(list)
-        for one in self.passes.values():
-            found[one.key.project, one.key.model, one.key.step].append(one)
+        for pass_ in self.passes.values():
+            found[pass_.key.project, pass_.key.model, pass_.key.step].append(pass_)
         return found
 
     @cached_property
     def touchers(self) -> dict[tuple[str, str, str], list[Pass]]:
         """The passes that touch each (project, model, "part/place"), in working order."""
         found: dict[tuple[str, str, str], list[Pass]] = defaultdict(list)
-        for one in self.passes.values():
-            for place in one.places:
-                found[one.key.project, one.key.model, place].append(one)
+        for pass_ in self.passes.values():
+            for place in pass_.places:
+                found[pass_.key.project, pass_.key.model, place].append(pass_)
         return found
 
     @cached_property
@@ -174,7 +174,7 @@ class Case:
     def begin(self, key: PassKey) -> int:
         """First minute of a placed pass, its preparations included."""
         start = self.spans[key].start
-        return min([start, *(one.start for one in self.preparations.get(key, ()))])
+        return min([start, *(preparation.start for preparation in self.preparations.get(key, ()))])
 
     def planned(self) -> Iterator[tuple[Pass, PassSpan]]:
         """Yield the passes that are placed and no facts."""
@@ -182,20 +182,20 @@ class Case:
             if not span.fact:
                 yield self.premises.passes[key], span
 
-    def attended(self, one: Pass, span: PassSpan) -> Iterator[Interval]:
+    def attended(self, pass_: Pass, span: PassSpan) -> Iterator[Interval]:
         """Yield when hands are at a pass: all of its pieces, or where it goes on alone the first.
 
         Of work that goes on alone no more than its first minutes count.
         """
         for piece in span.pieces:
-            end = piece.start + one.step.attended(one.minutes)
-            yield Interval(piece.start, min(piece.end, end)) if one.step.goes_alone else piece
+            end = piece.start + pass_.step.attended(pass_.minutes)
+            yield Interval(piece.start, min(piece.end, end)) if pass_.step.goes_alone else piece
 
     def hands(self) -> Iterator[tuple[Interval, str]]:
         """Yield every planned interval of attended work and what it is."""
-        for one, span in self.planned():
-            for interval in self.attended(one, span):
-                yield interval, str(one.key)
+        for placed, span in self.planned():
+            for interval in self.attended(placed, span):
+                yield interval, str(placed.key)
         for work in self.bench:
             yield work.interval, named(work)
 

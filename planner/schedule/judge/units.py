@@ -28,20 +28,20 @@ class Wet:
     begins: int
 
 
-def _wet(ruling: Ruling, one: Pass, unit: Unit, *, elsewhere: bool) -> Wet | None:
+def _wet(ruling: Ruling, pass_: Pass, unit: Unit, *, elsewhere: bool) -> Wet | None:
     """Return a film on a unit that is not dry to handle when ``one`` takes the unit up.
 
     It takes it up for each preparation and each piece.  With ``elsewhere``
     films on the places of ``one`` itself are left to their gates.
     """
     case = ruling.case
-    taken_up = [*case.preparations.get(one.key, ()), *case.spans[one.key].pieces]
+    taken_up = [*case.preparations.get(pass_.key, ()), *case.spans[pass_.key].pieces]
     for begins in sorted({interval.start for interval in taken_up}):
         for part in unit.parts:
-            for coat in ruling.films.coats[one.key.project, one.key.model, part]:
-                if coat.key == one.key or not coat.lies(begins):
+            for coat in ruling.films.coats[pass_.key.project, pass_.key.model, part]:
+                if coat.key == pass_.key or not coat.lies(begins):
                     continue
-                if elsewhere and coat.place in one.places:
+                if elsewhere and coat.place in pass_.places:
                     continue
                 if coat.handled is None or coat.handled > begins:
                     return Wet(coat, begins)
@@ -58,10 +58,10 @@ def _wet_text(ruling: Ruling, found: Wet) -> str:
 def fingers(ruling: Ruling) -> Iterator[Violation]:
     """Definition 5: what has no holder is touched only where its films are dry to handle."""
     yield from ruling.of(held_gates, 5)
-    for one, _ in ruling.case.planned():
-        for unit in one.units:
-            if not unit.holder and (found := _wet(ruling, one, unit, elsewhere=True)):
-                yield Violation(5, str(one.key), f"{_wet_text(ruling, found)}: fingers hold it")
+    for placed, _ in ruling.case.planned():
+        for unit in placed.units:
+            if not unit.holder and (found := _wet(ruling, placed, unit, elsewhere=True)):
+                yield Violation(5, str(placed.key), f"{_wet_text(ruling, found)}: fingers hold it")
 
 
 # -- definition 18 ----------------------------------------------------------
@@ -81,12 +81,12 @@ class Stay:
 def _stays(ruling: Ruling) -> dict[str, list[Stay]]:
     found: dict[str, list[Stay]] = defaultdict(list)
     for key, span in ruling.case.spans.items():
-        one = ruling.premises.passes[key]
-        location = ruling.case.book.room.location(one.step.dries_in).name
-        for unit in (one.unit_after,) if one.unit_after else one.units:
+        pass_ = ruling.premises.passes[key]
+        location = ruling.case.book.room.location(pass_.step.dries_in).name
+        for unit in (pass_.unit_after,) if pass_.unit_after else pass_.units:
             ready = [
                 ruling.films.ready(ruling.films.film(key, place), State.DRY_TO_HANDLE)
-                for place, _ in one.films
+                for place, _ in pass_.films
                 if place.partition("/")[0] in unit.parts
             ]
             if ready:
@@ -121,55 +121,55 @@ def drying_places(ruling: Ruling) -> Iterator[Violation]:
 def joins(ruling: Ruling) -> Iterator[Violation]:
     """Definition 19: joined units are dry to handle, and the faces to glue bare or scraped."""
     yield from ruling.of(held_gates, 19)
-    for one, span in ruling.case.planned():
-        if one.step.stage is not Stage.JOIN:
+    for placed, span in ruling.case.planned():
+        if placed.step.stage is not Stage.JOIN:
             continue
-        for unit in one.units:
-            if found := _wet(ruling, one, unit, elsewhere=False):
-                yield Violation(19, str(one.key), _wet_text(ruling, found))
-        if one.step.scraped:
+        for unit in placed.units:
+            if found := _wet(ruling, placed, unit, elsewhere=False):
+                yield Violation(19, str(placed.key), _wet_text(ruling, found))
+        if placed.step.scraped:
             continue
-        for place, _ in one.films:
+        for place, _ in placed.films:
             below = [
                 other.key
-                for other in ruling.films.stack(one.key, place)
-                if other.rank < one.rank and other.key in ruling.case.spans
+                for other in ruling.films.stack(placed.key, place)
+                if other.rank < placed.rank and other.key in ruling.case.spans
             ]
             if below:
                 text = f"at {ruling.case.at(span.start)} glues {place}, which bears {below[-1]}"
-                yield Violation(19, str(one.key), f"{text}; leave it bare or scrape it")
+                yield Violation(19, str(placed.key), f"{text}; leave it bare or scrape it")
 
 
 def turns(ruling: Ruling) -> Iterator[Violation]:
     """Definition 20: without a holder, the side worked on is up, and only dry units are turned."""
     yield from ruling.of(held_gates, 20)
-    for one, _ in ruling.case.planned():
-        for unit in one.units:
+    for placed, _ in ruling.case.planned():
+        for unit in placed.units:
             if unit.holder:
                 continue
-            if one.step.stage is Stage.TURN:
-                if found := _wet(ruling, one, unit, elsewhere=False):
-                    yield Violation(20, str(one.key), _wet_text(ruling, found))
-            elif one.side is not None:
-                yield from _side_up(ruling, one, unit)
+            if placed.step.stage is Stage.TURN:
+                if found := _wet(ruling, placed, unit, elsewhere=False):
+                    yield Violation(20, str(placed.key), _wet_text(ruling, found))
+            elif placed.side is not None:
+                yield from _side_up(ruling, placed, unit)
 
 
-def _side_up(ruling: Ruling, one: Pass, unit: Unit) -> Iterator[Violation]:
+def _side_up(ruling: Ruling, pass_: Pass, unit: Unit) -> Iterator[Violation]:
     """Count the turns of each part on its own; parts of an assembly may lie differently."""
-    begin = ruling.case.begin(one.key)
+    begin = ruling.case.begin(pass_.key)
     for part in unit.parts:
         turned = sum(
             other.step.stage is Stage.TURN
-            and other.key != one.key
+            and other.key != pass_.key
             and any(part in turned.parts for turned in other.units)
             and ruling.case.spans[other.key].end <= begin
-            for other in ruling.premises.models[one.key.project, one.key.model]
+            for other in ruling.premises.models[pass_.key.project, pass_.key.model]
             if other.key in ruling.case.spans
         )
-        if (turned % 2 == 1) is not (one.side is Side.UNDER):
+        if (turned % 2 == 1) is not (pass_.side is Side.UNDER):
             up = Side.UNDER if turned % 2 else Side.TOP
-            text = f"works on the {one.side} side at {ruling.case.at(begin)}"
-            yield Violation(20, str(one.key), f"{text}, but {part} lies with the {up} side up")
+            text = f"works on the {pass_.side} side at {ruling.case.at(begin)}"
+            yield Violation(20, str(pass_.key), f"{text}, but {part} lies with the {up} side up")
             return
 
 
@@ -192,9 +192,9 @@ def _covers(ruling: Ruling) -> Iterator[Cover]:
             if mask.step.stage is not Stage.MASK:
                 continue
             groups: dict[PassKey | None, list[str]] = defaultdict(list)
-            unmasks = [one for one in passes[index:] if one.step.stage is Stage.UNMASK]
+            unmasks = [pass_ for pass_ in passes[index:] if pass_.step.stage is Stage.UNMASK]
             for place in mask.places:
-                found = next((one.key for one in unmasks if place in one.places), None)
+                found = next((unmask.key for unmask in unmasks if place in unmask.places), None)
                 groups[found].append(place)
             for key, places in groups.items():
                 unmask = ruling.premises.passes[key] if key else None
@@ -235,11 +235,11 @@ def _covered(ruling: Ruling, cover: Cover) -> Iterator[Violation]:
     on = spans[cover.mask.key].start
     off = spans[cover.unmask.key].end if cover.unmask and cover.unmask.key in spans else None
     for place in cover.places:
-        for one in ruling.films.stack(cover.mask.key, place):
-            span = spans.get(one.key)
+        for pass_ in ruling.films.stack(cover.mask.key, place):
+            span = spans.get(pass_.key)
             if span and not span.fact and span.end > on and (off is None or span.start < off):
                 text = f"lays a film at {ruling.case.at(span.start)} on {place}"
-                yield Violation(21, str(one.key), f"{text}, which {cover.mask.key} covers")
+                yield Violation(21, str(pass_.key), f"{text}, which {cover.mask.key} covers")
 
 
 def _scope(ruling: Ruling, cover: Cover, unmask: Pass) -> Iterator[Violation]:
@@ -247,33 +247,33 @@ def _scope(ruling: Ruling, cover: Cover, unmask: Pass) -> Iterator[Violation]:
     spans, at = ruling.case.spans, ruling.case.at
     parts = {place.partition("/")[0] for place in cover.places}
     passes = ruling.premises.models[unmask.key.project, unmask.key.model]
-    for one in takewhile(lambda one: one.rank < unmask.rank, passes):
-        if one.rank < cover.mask.rank or not one.films or not parts & set(one.parts):
+    for pass_ in takewhile(lambda pass_: pass_.rank < unmask.rank, passes):
+        if pass_.rank < cover.mask.rank or not pass_.films or not parts & set(pass_.parts):
             continue
-        span, mask, off = (spans.get(key) for key in (one.key, cover.mask.key, unmask.key))
+        span, mask, off = (spans.get(key) for key in (pass_.key, cover.mask.key, unmask.key))
         if span and not span.fact and (mask is None or span.start < mask.end):
             when = f"ends {at(mask.end)}" if mask else "is not placed"
             text = f"starts {at(span.start)}, but {cover.mask.key} {when}"
-            yield Violation(21, str(one.key), f"{text}: the mask goes on first")
+            yield Violation(21, str(pass_.key), f"{text}: the mask goes on first")
         if off and not off.fact:
             if span is None:
-                text = f"stands at {at(off.start)}, but {one.key} is not placed"
+                text = f"stands at {at(off.start)}, but {pass_.key} is not placed"
                 yield Violation(21, str(unmask.key), text)
             else:
-                yield from _edge(ruling, unmask, one, off.start)
+                yield from _edge(ruling, unmask, pass_, off.start)
 
 
-def _edge(ruling: Ruling, unmask: Pass, one: Pass, start: int) -> Iterator[Violation]:
+def _edge(ruling: Ruling, unmask: Pass, pass_: Pass, start: int) -> Iterator[Violation]:
     for coat in (
         coat
-        for part in one.parts
-        for coat in ruling.films.coats[one.key.project, one.key.model, part]
-        if coat.key == one.key
+        for part in pass_.parts
+        for coat in ruling.films.coats[pass_.key.project, pass_.key.model, part]
+        if coat.key == pass_.key
     ):
         ready = ruling.films.ready(coat.film, State.SET_TO_TOUCH)
         if ready is None or ready > start:
             when = "never" if ready is None else f"only at {ruling.case.at(ready)}"
-            text = f"starts {ruling.case.at(start)}, but {coat.place} from {one.key}"
+            text = f"starts {ruling.case.at(start)}, but {coat.place} from {pass_.key}"
             yield Violation(21, str(unmask.key), f"{text} is set-to-touch {when}")
             return
 

@@ -55,10 +55,12 @@ class Board:
         self.facts = facts
         calendar = problem.calendar
         self.stretches: tuple[Stretch, ...] = tuple(
-            one for one in calendar.stretches(facts.time, last + 1) if one.interval.end > facts.time
+            stretch
+            for stretch in calendar.stretches(facts.time, last + 1)
+            if stretch.interval.end > facts.time
         )
-        self.starts = [max(one.interval.start, facts.time) for one in self.stretches]
-        self.ends = [one.interval.end for one in self.stretches]
+        self.starts = [max(stretch.interval.start, facts.time) for stretch in self.stretches]
+        self.ends = [stretch.interval.end for stretch in self.stretches]
         loaded = {name: cup.coating for name, cup in facts.cups.items() if cup.coating}
         self.held = frozenset(loaded.values())
         self.washing = sum(problem.airbrushes[name].clean_minutes for name in loaded)
@@ -125,17 +127,17 @@ class Board:
             hours = problem.calendar.daylight(*pieces[0]) if pieces else ()
             if hours is not None:
                 pieces = [
-                    (max(start, one.start), min(end, one.end))
+                    (max(start, hour.start), min(end, hour.end))
                     for start, end in pieces
-                    for one in hours
+                    for hour in hours
                 ]
         for air in problem.fit_airs[index]:
             pieces = [fair for piece in pieces for fair in air.pieces(*piece)]
         if activity.allowed is not None:
             pieces = [
-                (max(start, one.start), min(end, one.end))
+                (max(start, interval.start), min(end, interval.end))
                 for start, end in pieces
-                for one in activity.allowed
+                for interval in activity.allowed
             ]
         return [BoardSlot(start, end) for start, end in sorted(pieces) if start < end]
 

@@ -25,14 +25,16 @@ USUAL_AIR = AirPoint(at="00:00", temperature_c=23, humidity_pct=50)  # ISO 3270
 
 def explain(book: Book, now: int, cure: Cure) -> tuple[Clash, ...]:
     """Return a least set of demands that cannot hold together; empty if nothing is proven."""
-    return tuple(one.clash for one in least_conflict(book, now, cure))
+    return tuple(demand.clash for demand in least_conflict(book, now, cure))
 
 
 def infeasible(plan: Plan, clashes: tuple[Clash, ...]) -> Plan:
     """Return a plan with passes left over that says why no plan can do without."""
     if not clashes or not plan.unplaced:
         return plan
-    proof = message("cannot hold together: {what}", what=row((one.what for one in clashes), "; "))
+    proof = message(
+        "cannot hold together: {what}", what=row((clash.what for clash in clashes), "; ")
+    )
     bounds = (ProvenBound("unplaced", 1, proof),)
     return replace(plan, status=Status.INFEASIBLE, bounds=bounds, conflict=clashes)
 
@@ -49,8 +51,8 @@ def least_conflict(book: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
     if fixed:
         return fixed[:1]
     kept = list(demands(book))
-    for one in list(kept):
-        fewer = [other for other in kept if other is not one]
+    for demand in list(kept):
+        fewer = [other for other in kept if other is not demand]
         if contradicts(only(book, fewer), now, cure):
             kept = fewer
     return tuple(kept) or _air(only(book, ()), now, cure)
@@ -92,7 +94,7 @@ def _air(bare: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
 def _in_usual_air(book: Book) -> Book:
     """Return the book with the air of a label in every location."""
     locations = tuple(
-        replace(one, workdays=(USUAL_AIR,), weekends=()) for one in book.room.locations
+        replace(location, workdays=(USUAL_AIR,), weekends=()) for location in book.room.locations
     )
     return replace(book, room=replace(book.room, locations=locations, readings=()))
 

@@ -57,8 +57,8 @@ class Exact:
     def _no_pass_outside_its_hours(self, candidates: dict[int, Any]) -> None:
         board, here = self.board, self.here
         for index, literal in candidates.items():
-            one = board.problem.activities[index].pass_
-            least = one.hands
+            pass_ = board.problem.activities[index].pass_
+            least = pass_.hands
             if all(before in here.end for before in board.problem.activities[index].before):
                 release = max(here.fingers_from(index), here.floor(index))
             else:
@@ -79,7 +79,7 @@ class Exact:
             self.hands.append(interval)
             if deadline < FOREVER:
                 ends = _ends_by(here, index)
-                room = deadline - one.minutes if ends else deadline - 1
+                room = deadline - pass_.minutes if ends else deadline - 1
                 self.model.add(start <= room).only_enforce_if(literal)
 
     def _no_gate_broken(self) -> None:
@@ -129,7 +129,7 @@ class Exact:
         for load in by_colour:
             families[problem.coatings[load].family.value].append(load)
         model, costs = self.model, self.costs
-        airbrush = min(problem.book.gear.airbrushes, key=lambda one: one.load_minutes)
+        airbrush = min(problem.book.gear.airbrushes, key=lambda airbrush: airbrush.load_minutes)
         clean = model.new_int_var(self.begin, self.end - airbrush.clean_minutes, "")
         any_load = model.new_bool_var("")
         cleaning = model.new_optional_fixed_size_interval_var(

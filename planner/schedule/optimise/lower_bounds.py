@@ -55,7 +55,7 @@ def hands(board: Board) -> Least:
     """
     return max(
         (_load(board, first, sprayed_only=False) for first in _firsts(board)),
-        key=lambda one: one.finish,
+        key=lambda first: first.finish,
         default=path(board),
     )
 
@@ -64,7 +64,7 @@ def airbrush(board: Board) -> Least:
     """Return the bound of the sprayed minutes in the hours in which the compressor may run."""
     return max(
         (_load(board, first, sprayed_only=True) for first in _firsts(board)),
-        key=lambda one: one.finish,
+        key=lambda first: first.finish,
         default=path(board),
     )
 
@@ -101,7 +101,7 @@ def least_finish(board: Board) -> Least:
     """Return the best of all bounds that need no search."""
     return max(
         (path(board), hands(board), airbrush(board), drying_places(board)),
-        key=lambda one: one.finish,
+        key=lambda hand: hand.finish,
     )
 
 
@@ -184,7 +184,7 @@ def _load(board: Board, first: int, *, sprayed_only: bool) -> Least:
 
 def _washing_after_all(board: Board, sprayed: list[int]) -> int:
     """Return the most minutes of cleaning after the last film may be held."""
-    washing = sum(one.clean_minutes for one in board.problem.book.gear.airbrushes)
+    washing = sum(airbrush.clean_minutes for airbrush in board.problem.book.gear.airbrushes)
     return max(0, washing - min(_least_wet(board, index) for index in sprayed))
 
 

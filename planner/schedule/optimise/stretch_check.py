@@ -142,8 +142,8 @@ def _colour_loaded_where_sprayed(
     if not sprayed:
         return
     costs, gear = setup_costs(board), problem.book.gear.airbrushes
-    load = min(one.load_minutes for one in gear)
-    clean = min(one.clean_minutes for one in gear)
+    load = min(airbrush.load_minutes for airbrush in gear)
+    clean = min(airbrush.clean_minutes for airbrush in gear)
     several = len(gear) > 1
     arcs = []
     setups: dict[int, list[Any]] = {index: [] for index in sprayed}

@@ -44,15 +44,15 @@ def keep_apart(
         key = board.problem.activities[index].pass_.key
         by_model[key.project, key.model].append(index)
     for passes in by_model.values():
-        for one, other in combinations(sorted(passes), 2):
-            gaps = _gap(board, one, other, dry), _gap(board, other, one, dry)
+        for combination, other in combinations(sorted(passes), 2):
+            gaps = _gap(board, combination, other, dry), _gap(board, other, combination, dry)
             if gaps == (0, 0):
                 continue
-            both = [present[one], present[other]] if present is not None else []
+            both = [present[combination], present[other]] if present is not None else []
             first = model.new_bool_var("")
             for gap, before, after, literal in (
-                (gaps[0], one, other, first),
-                (gaps[1], other, one, first.negated()),
+                (gaps[0], combination, other, first),
+                (gaps[1], other, combination, first.negated()),
             ):
                 least = gap or board.least(before)
                 model.add(starts[after] - starts[before] >= least).only_enforce_if([literal, *both])
@@ -101,12 +101,12 @@ def dry_as_at(board: Board, minute: int) -> Dry:
 
 def _gap(board: Board, before: int, after: int, dry: Dry) -> int:
     """Return the least minutes from the start of a pass to that of one after it; 0 for any."""
-    one, other = (board.problem.activities[index] for index in (before, after))
+    activity, other = (board.problem.activities[index] for index in (before, after))
     gap = 0
-    if one.pass_.alone and set(one.held) & set(other.held):
+    if activity.pass_.alone and set(activity.held) & set(other.held):
         gap = board.lasts(before)
     touched = {place for _, _, place in other.fingers}
-    for place, name in one.pass_.films:
+    for place, name in activity.pass_.films:
         if place in touched:
-            gap = max(gap, board.lasts(before) + dry(one, name))
+            gap = max(gap, board.lasts(before) + dry(activity, name))
     return gap

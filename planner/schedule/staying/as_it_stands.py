@@ -18,15 +18,15 @@ def as_it_stands(
     can tell whether it holds.
     """
     done = {*facts.end, *kept.lost}
-    open_ = [one for one in problem.activities if one.index not in done]
-    if any(one.index not in kept.pieces for one in open_):
+    open_ = [activity for activity in problem.activities if activity.index not in done]
+    if any(activity.index not in kept.pieces for activity in open_):
         return None
     if any(piece.begin < problem.now for piece in kept.events if isinstance(piece, KeptPiece)):
         return None
-    if any(one.pass_.minutes != _minutes(kept, one.index) for one in open_):
+    if any(activity.pass_.minutes != _minutes(kept, activity.index) for activity in open_):
         return None
-    known = {one.pass_.key for one in problem.activities}
-    if any(one.key not in known for one in last.placements):
+    known = {activity.pass_.key for activity in problem.activities}
+    if any(placement.key not in known for placement in last.placements):
         return None
     table = facts.clone()
     airbrushes = {placed.key: placed.airbrush for placed in last.placements}

@@ -82,7 +82,9 @@ class Holding:
     ) -> tuple[PartialSchedule, list[int]]:
         """Return the table with a stretch done as it was, and what of it could not be."""
         table, failed = here.clone(), []
-        last = max((at for at, one in enumerate(events) if isinstance(one, KeptPiece)), default=-1)
+        last = max(
+            (at for at, event in enumerate(events) if isinstance(event, KeptPiece)), default=-1
+        )
         for at, event in enumerate(events):
             if isinstance(event, Cleaning):
                 if at < last:
@@ -110,7 +112,7 @@ class Holding:
     def _fit(self, table: PartialSchedule, stretch: Stretch, index: int, time: int) -> Fit | None:
         if table.held_up(index) or self.problem.activities[index].blocked:
             return None
-        if any(one not in table.end for one in self.problem.activities[index].before):
+        if any(index not in table.end for index in self.problem.activities[index].before):
             return None
         return fit_in(table, index, stretch, time)
 
@@ -126,7 +128,9 @@ class Holding:
         failed: list[int],
     ) -> PartialSchedule:
         """Return a stretch with as much of what was in it as it can hold, in any order."""
-        inside = self._could(here, [one.activity for one in events if isinstance(one, KeptPiece)])
+        inside = self._could(
+            here, [event.activity for event in events if isinstance(event, KeptPiece)]
+        )
         if any(index in here.left or index in done.left for index in inside):
             return done  # work in pieces goes on as it can
         tails = self.problem.tails
@@ -152,7 +156,7 @@ class Holding:
         inside: list[int] = []
         for index in indices:
             activity = self.problem.activities[index]
-            known = all(one in here.end or one in inside for one in activity.before)
+            known = all(index in here.end or index in inside for index in activity.before)
             if known and not activity.blocked and index not in inside and index not in here.end:
                 inside.append(index)
         return inside
@@ -212,7 +216,7 @@ class Holding:
 
     def _ready(self, table: PartialSchedule, index: int) -> bool:
         before = self.problem.activities[index].before
-        return all(one in table.end for one in before) and not table.held_up(index)
+        return all(index in table.end for index in before) and not table.held_up(index)
 
     def _behind(
         self, done: PartialSchedule, stretch: Stretch, index: int
@@ -245,7 +249,7 @@ class Holding:
     def _soon(self, index: int) -> list[int]:
         problem = self.problem
         soon = [problem.ends[number][1] for number in problem.closing_from.get(index, ())]
-        return [*soon, *(one for one in problem.activities[index].together if one != index)]
+        return [*soon, *(other for other in problem.activities[index].together if other != index)]
 
     def _between(
         self,
@@ -257,9 +261,9 @@ class Holding:
     ) -> PartialSchedule | None:
         """Return the stretch with a pass put where hands rest, and the rest at its minutes."""
         before = {
-            one.activity: done.start.get(one.activity)
-            for one in events
-            if isinstance(one, KeptPiece)
+            event.activity: done.start.get(event.activity)
+            for event in events
+            if isinstance(event, KeptPiece)
         }
         fresh = [i for i in done.start if i not in here.start and i not in before]
         if fresh or done.left:
@@ -297,7 +301,7 @@ def _widest(done: PartialSchedule, stretch: Stretch, since: int) -> int:
     """Return for how long hands rest at most between two pieces of work [min]."""
     busy = [
         *(work.interval for work in done.bench if work.interval.end > since),
-        *(p for one in done.placements for p in one.pieces if p.end > since),
+        *(p for placement in done.placements for p in placement.pieces if p.end > since),
     ]
     busy = sorted(one for one in busy if one.start < stretch.interval.end)
     widest, free = 0, max(since, stretch.interval.start)

@@ -86,8 +86,10 @@ def kept_of(problem: Problem, last: Plan, facts: PartialSchedule) -> KeptPlan:
         if work.kind is BenchKind.CLEAN and work.interval.start >= problem.now
     ]
     events = _together(problem, events)
-    events.sort(key=lambda one: (one.begin, isinstance(one, KeptPiece)))
-    lost = frozenset(problem.index[one.key] for one in last.unplaced if one.key in problem.index)
+    events.sort(key=lambda event: (event.begin, isinstance(event, KeptPiece)))
+    lost = frozenset(
+        problem.index[unplaced.key] for unplaced in last.unplaced if unplaced.key in problem.index
+    )
     return KeptPlan(tuple(events), order, pieces, lost)
 
 
@@ -98,21 +100,24 @@ def _allowed(problem: Problem, index: int, placed: Placement) -> bool:
         return True
     alone = activity.pass_.alone
     return all(
-        any(one.start <= piece.start and piece.end - alone <= one.end for one in activity.allowed)
+        any(
+            interval.start <= piece.start and piece.end - alone <= interval.end
+            for interval in activity.allowed
+        )
         for piece in placed.pieces
     )
 
 
 def _together(problem: Problem, events: list[KeptPiece | Cleaning]) -> list[KeptPiece | Cleaning]:
     """Put what is wished in one stretch into the latest of those that it was in."""
-    begun = {one.activity: one for one in events if isinstance(one, KeptPiece)}
+    begun = {event.activity: event for event in events if isinstance(event, KeptPiece)}
     found: list[KeptPiece | Cleaning] = []
     for event in events:
         latest = event
         if isinstance(event, KeptPiece):
             group = [begun[i] for i in problem.activities[event.activity].together if i in begun]
-            latest = max([event, *group], key=lambda one: one.interval.start)
-        here, there = (problem.calendar.stretch_at(one.begin) for one in (event, latest))
+            latest = max([event, *group], key=lambda other: other.interval.start)
+        here, there = (problem.calendar.stretch_at(other.begin) for other in (event, latest))
         found.append(event if here == there else event._replace(begin=latest.begin))
     return found
 
@@ -128,5 +133,5 @@ def _leads(bench: Iterable[BenchWork]) -> dict[PassKey, list[int]]:
 
 def _same_length(problem: Problem, index: int, placed: Placement) -> bool:
     """Tell whether pieces still make up the pass; of one in pieces the minutes must be the same."""
-    one = problem.activities[index].pass_
-    return len(placed.pieces) == 1 or one.minutes == sum(p.minutes for p in placed.pieces)
+    pass_ = problem.activities[index].pass_
+    return len(placed.pieces) == 1 or pass_.minutes == sum(p.minutes for p in placed.pieces)

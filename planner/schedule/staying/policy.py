@@ -79,8 +79,8 @@ def choose(
         return value(plan), moved_passes(calendar, present, plan), cost
 
     own = value(present)
-    better = sorted((one for one in candidates if value(one) < own), key=rank)
-    taken = next((one for one in better if leaves(present, one, firm)), present)
+    better = sorted((candidate for candidate in candidates if value(candidate) < own), key=rank)
+    taken = next((plan for plan in better if leaves(present, plan, firm)), present)
     offered = better[0] if better and value(better[0]) < value(taken) else None
     return StayingChoice(taken, offered)
 
@@ -130,7 +130,7 @@ def moves_between(calendar: BenchCalendar, present: Plan, other: Plan) -> tuple[
         if before is None or (before != placed.start and here != calendar.stretch_at(placed.start)):
             found.append(StayingMove(placed.key, before, placed.start))
     found += [StayingMove(one.key, was[one.key], None) for one in other.unplaced if one.key in was]
-    return tuple(sorted(found, key=lambda one: (min(_known(one)), one.key)))
+    return tuple(sorted(found, key=lambda item: (min(_known(item)), item.key)))
 
 
 def _known(move: StayingMove) -> list[int]:
@@ -145,7 +145,11 @@ def moved_passes(calendar: BenchCalendar, present: Plan, other: Plan) -> int:
 def firm_times(calendar: BenchCalendar, now: int, promised: Sequence[Interval]) -> tuple[Firm, ...]:
     """Return tonight, which is the stretch that runs or else the next, and all promised ones."""
     stretch = calendar.next_stretch(now)
-    ahead = [one.interval for time in promised for one in calendar.stretches(time.start, time.end)]
+    ahead = [
+        stretch.interval
+        for time in promised
+        for stretch in calendar.stretches(time.start, time.end)
+    ]
     tonight = [Firm(stretch.interval, may_grow=True)] if stretch else []
     return (*tonight, *(Firm(one) for one in ahead if one.end > now))
 
@@ -153,7 +157,9 @@ def firm_times(calendar: BenchCalendar, now: int, promised: Sequence[Interval]) 
 def firm_stretches(calendar: BenchCalendar, promised: Sequence[Interval]) -> frozenset[int]:
     """Return the beginnings of the stretches that were promised."""
     return frozenset(
-        one.interval.start for time in promised for one in calendar.stretches(time.start, time.end)
+        stretch.interval.start
+        for time in promised
+        for stretch in calendar.stretches(time.start, time.end)
     )
 
 
@@ -168,7 +174,9 @@ def _within(plan: Plan, time: Interval) -> set[tuple[PassKey, int, int]]:
 def _stretches_until(calendar: BenchCalendar, now: int, end: int) -> int:
     """Return how many stretches begin from ``now`` on before a minute."""
     return (
-        sum(one.interval.start >= now for one in calendar.stretches(now, end)) if end > now else 0
+        sum(stretch.interval.start >= now for stretch in calendar.stretches(now, end))
+        if end > now
+        else 0
     )
 
 

@@ -66,7 +66,11 @@ def repaired(
     if worth(book, calendar, held) <= before and sound(held):
         return held
     ways = [held, repair.pulled(), repair.pushed()]
-    times = [Firm(one.interval) for one in map(calendar.next_stretch, firm) if one is not None]
+    times = [
+        Firm(stretch.interval)
+        for stretch in map(calendar.next_stretch, firm)
+        if stretch is not None
+    ]
 
     def rank(plan: Plan) -> tuple[int, bool, tuple[int, ...], int]:
         told = not leaves(last, plan, times)
@@ -126,9 +130,9 @@ class PlanRepair:
         if table is None:
             return None
         left = [
-            one
-            for one in self.last.unplaced
-            if self.problem.index.get(one.key, -1) in self.kept.lost - set(self.facts.end)
+            unplaced
+            for unplaced in self.last.unplaced
+            if self.problem.index.get(unplaced.key, -1) in self.kept.lost - set(self.facts.end)
         ]
         return self._plan(table, left)
 

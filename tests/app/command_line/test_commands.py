@@ -131,7 +131,7 @@ def test_verify_names_the_definition_that_a_plan_violates(
     verdict = tackfree("verify", file, path, "--json")
     assert verdict.status == 1
     assert not verdict.document["accepted"]
-    assert 12 in {one["definition"] for one in verdict.document["violations"]}
+    assert 12 in {line["definition"] for line in verdict.document["violations"]}
 
 
 def test_verify_notices_that_the_file_has_changed(
@@ -258,7 +258,7 @@ def test_check_tells_an_unsound_order_with_source_and_place(tackfree: Run, file:
     said = tackfree("check", file, "--json")
     assert said.status == 1
     assert said.document["sound"] is False
-    grave = [one for one in said.document["findings"] if one["grave"]]
+    grave = [line for line in said.document["findings"] if line["grave"]]
     assert grave
     assert all(one["where"].startswith("projects[0].models[0].steps[") for one in grave)
     assert all(one["source"] for one in grave)
@@ -283,7 +283,7 @@ def test_cure_tells_every_state_with_its_band(tackfree: Run) -> None:
 def test_cure_takes_longer_in_cold_and_damp_air(tackfree: Run) -> None:
     def late(*air: str) -> list[int]:
         said = tackfree("cure", "--family", "waterborne acrylic", *air, "--json")
-        return [one["late_minutes"] for one in said.document["states"]]
+        return [line["late_minutes"] for line in said.document["states"]]
 
     usual, damp = late(), late("--temperature", "16", "--humidity", "70")
     assert all(later > sooner for later, sooner in zip(damp, usual, strict=True))
@@ -348,7 +348,7 @@ def test_cure_refuses_unknown_coatings_and_thinners(tackfree: Run, file: Path) -
 
 def test_shop_tells_amounts_against_the_stock(tackfree: Run, file: Path) -> None:
     document = tackfree("shop", file, "--json", "--now", NOW).document
-    needed = {one["coating"]: one for one in document["coatings"]}
+    needed = {line["coating"]: line for line in document["coatings"]}
     assert needed.keys() == {"grey primer", "sand", "water thinner", "gloss clear", "dark oil"}
     # 100 cm² × 20 µm at 35 % solids, 30 % of the spray caught: by identity of volumes
     # 100 × 0.002 cm / (0.35 × 0.30) = 1.905 cm³; 0.5 ml stay in the cup, and a load is

@@ -97,7 +97,7 @@ def test_a_calendar_promises_its_evenings_and_is_the_same_when_written_again(
     assert made[0] == made[1]
     with open_book(path) as bench:
         (plan,) = bench.plans.all()
-        begun = {one.start for one in plan.placements}
+        begun = {placement.start for placement in plan.placements}
         assert all(
             any(time.start <= at < time.end for at in begun) for time in bench.plans.promised()
         )

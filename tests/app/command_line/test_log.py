@@ -104,7 +104,7 @@ def test_start_and_done_tell_what_is_next(desk: Desk) -> None:
     (entry,) = desk.entries
     assert (entry.minutes, entry.planned, entry.note) == (15, 10, "smooth")
     assert (entry.temperature_c, entry.humidity_pct) == (20, 55)
-    assert [(one.coating, one.ml) for one in entry.used] == [("grey primer", 3.5)]
+    assert [(use.coating, use.ml) for use in entry.used] == [("grey primer", 3.5)]
     assert "used: 3.5 ml grey primer" in said.out
     assert said.out.splitlines()[-1].startswith("next: ")
 

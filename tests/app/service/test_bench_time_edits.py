@@ -23,7 +23,7 @@ NIGHTS = Recurring(rule="FREQ=WEEKLY;BYDAY=TH", since=date(2031, 3, 6), start="2
 def minutes_on(book: Book, day: str) -> int:
     calendar = BenchCalendar(book.bench_time)
     found = calendar.stretches(at(f"{day} 00:00"), at(f"{day} 23:59"))
-    return sum(one.interval.minutes for one in found)
+    return sum(item.interval.minutes for item in found)
 
 
 @pytest.mark.parametrize("hours", DayHours)

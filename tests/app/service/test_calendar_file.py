@@ -73,9 +73,9 @@ def test_there_is_one_event_for_each_evening_that_the_plan_uses() -> None:
     used = [calendar.stretch_at(placement.start) for placement in plan.placements]
     used += [calendar.stretch_at(work.interval.start) for work in plan.bench]
     evenings = {
-        (moment_of(one.interval.start, UTC), moment_of(one.interval.end, UTC))  # type: ignore[arg-type]
-        for one in used
-        if one is not None
+        (moment_of(use.interval.start, UTC), moment_of(use.interval.end, UTC))  # type: ignore[arg-type]
+        for use in used
+        if use is not None
     }
     assert len(evenings) >= 2
     assert spans(written(book).data) == evenings

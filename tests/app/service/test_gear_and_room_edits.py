@@ -58,8 +58,8 @@ def test_the_logbook_follows_the_new_name_of_an_airbrush() -> None:
     book = logbook.finish(book, key("prime"), NOW + 20, 10).book
     book = logbook.cleaned(book, first.name, NOW + 26).book
     called = gear_edits.put_airbrush(book, first.name, replace(first, name="old one")).book
-    assert [one.airbrush for one in called.projects[0].log] == ["old one"]
-    assert [one.airbrush for one in called.cleaned] == ["old one"]
+    assert [fact.airbrush for fact in called.projects[0].log] == ["old one"]
+    assert [cleaning.airbrush for cleaning in called.cleaned] == ["old one"]
     assert gear_edits.put_airbrush(called, "old one", first).book == book
 
 

@@ -56,12 +56,12 @@ def test_it_is_planned_improved_and_judged(kind: Kind) -> None:
         )
     ]
     assert found
-    for one in found:
-        assert judge(book, one).accepted
-        assert one.cost.in_order() <= planned.plan.cost.in_order()
+    for item in found:
+        assert judge(book, item).accepted
+        assert item.cost.in_order() <= planned.plan.cost.in_order()
         if not sprayed:
-            assert one.cost.setup_minutes == 0
-            assert not [bench for bench in one.bench if bench.kind is not BenchKind.PREPARE]
+            assert item.cost.setup_minutes == 0
+            assert not [bench for bench in item.bench if bench.kind is not BenchKind.PREPARE]
 
 
 @pytest.mark.parametrize("kind", ASKED.values(), ids=ASKED)

@@ -48,27 +48,27 @@ def test_the_film_that_dries_last_holds_it_although_another_was_laid_later() -> 
     red = coat(Stage.BASE, "enamel", "hull/deck", name="red")
     dots = coat(Stage.DETAIL, "gloss enamel", "hull/side", name="dots")
     book = _dry(_dry(book_of(PRIME, red, dots, parts=TWO), "enamel", 9000), "gloss enamel", 300)
-    (one,) = _found(book)
-    assert (one.model, one.coating, one.place) == ("tender", "enamel", "hull/deck")
+    (item,) = _found(book)
+    assert (item.model, item.coating, item.place) == ("tender", "enamel", "hull/deck")
     planned = plan(book, NOW)
     placed = next(each for each in planned.plan.placements if each.key.step == "red")
     enamel = book.coating("enamel")
     late = planned.cure.ready_at(
         Film(enamel, enamel.dry_film_um, "bench", placed.end), State.DRY_THROUGH, Band.LATE
     )
-    assert one.opens == late
-    assert one.opens is not None
+    assert item.opens == late
+    assert item.opens is not None
     # At 21 °C it takes longer than the label says of 23 °C.
-    assert one.opens - placed.end > 9000
+    assert item.opens - placed.end > 9000
 
 
 def test_a_film_that_never_dries_leaves_no_date() -> None:
     book = book_of(PRIME, coat(Stage.BASE, "enamel", name="red"))
     (air,) = book.room.locations[0].workdays
     cold = replace(book.room.locations[0], workdays=(replace(air, temperature_c=-5.0),))
-    (one,) = _found(replace(book, room=replace(book.room, locations=(cold,))))
-    assert one.opens is None
-    assert "no date for a hard clear" in line(one, zone_named("UTC"))
+    (item,) = _found(replace(book, room=replace(book.room, locations=(cold,))))
+    assert item.opens is None
+    assert "no date for a hard clear" in line(item, zone_named("UTC"))
 
 
 def test_a_plan_says_it(capsys: pytest.CaptureFixture[str], tmp_path) -> None:

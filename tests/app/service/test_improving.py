@@ -39,10 +39,10 @@ def test_what_comes_is_sound_and_never_dearer() -> None:
     found = list(improvements(task, LONG, faults.append))
     assert found
     assert faults == []  # it came to its own end
-    for one in found:
-        assert judge(book, one.plan).accepted
-        assert one.plan.cost.in_order() <= first.cost.in_order()
-        assert {bound.level for bound in one.plan.bounds} == {"unplaced", "late", "finish"}
+    for item in found:
+        assert judge(book, item.plan).accepted
+        assert item.plan.cost.in_order() <= first.cost.in_order()
+        assert {bound.level for bound in item.plan.bounds} == {"unplaced", "late", "finish"}
 
 
 def test_a_stopped_process_is_gone_at_once(tenders: tuple[Task, Planned]) -> None:

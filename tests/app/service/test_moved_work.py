@@ -50,9 +50,12 @@ def shifted(made: Plan, minutes: int) -> Plan:
         made,
         placements=tuple(
             replace(
-                one, pieces=tuple(Interval(p.start + minutes, p.end + minutes) for p in one.pieces)
+                placement,
+                pieces=tuple(
+                    Interval(p.start + minutes, p.end + minutes) for p in placement.pieces
+                ),
             )
-            for one in made.placements
+            for placement in made.placements
         ),
     )
 

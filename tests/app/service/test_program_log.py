@@ -69,7 +69,7 @@ def test_the_log_turns_over(log_folder, monkeypatch):
     root = logging.getLogger()
     before = list(root.handlers)
     program_log.begin()
-    (handler,) = [one for one in root.handlers if one not in before]
+    (handler,) = [handler for handler in root.handlers if handler not in before]
     try:
         for _ in range(200):
             logging.getLogger("app").warning("something happened to %s", SECRET)

@@ -147,7 +147,7 @@ def test_a_new_name_goes_everywhere_and_nothing_else_changes() -> None:
     new = stock.put_coating(old, "sand", replace(old.coating("sand"), name="desert")).book
     assert uses_of(new, "desert") == uses_of(old, "sand")
     assert uses_of(new, "sand") == ()
-    assert [one.coating for one in new.projects[0].log[0].used] == ["desert", "thinner"]
+    assert [use.coating for use in new.projects[0].log[0].used] == ["desert", "thinner"]
     assert left(new, "desert") == left(old, "sand")
     back = stock.put_coating(new, "desert", old.coating("sand")).book
     assert back == old

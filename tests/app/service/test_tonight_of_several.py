@@ -159,11 +159,12 @@ def test_a_clear_coat_by_its_stage_is_not_sprayed_in_damp_air(book: Book) -> Non
     plan = planning.plan(damp, NOW).plan
     assert "80 % RH" in next(one.why for one in plan.unplaced if one.key.step == "gloss")
     projects = tuple(
-        replace(one, models=tuple(map(_on_my_word, one.models))) for one in damp.projects
+        replace(project, models=tuple(map(_on_my_word, project.models)))
+        for project in damp.projects
     )
     willing = replace(damp, projects=projects)
     plan = planning.plan(willing, NOW).plan
-    rows = [row for one in run_sheets(willing, plan, NOW) for row in one.work]
+    rows = [row for sheet in run_sheets(willing, plan, NOW) for row in sheet.work]
     told = {one.coating: fitness(one.reasons) for one in in_air(willing, rows)}
     assert told.get("gloss clear") is Fitness.NO_GO
     assert "grey primer" not in told
@@ -171,7 +172,7 @@ def test_a_clear_coat_by_its_stage_is_not_sprayed_in_damp_air(book: Book) -> Non
 
 def _on_my_word(model: Model) -> Model:
     steps = tuple(
-        replace(one, traits=(*one.traits, Trait.ANY_AIR)) if one.stage is Stage.VARNISH else one
-        for one in model.steps
+        replace(step, traits=(*step.traits, Trait.ANY_AIR)) if step.stage is Stage.VARNISH else step
+        for step in model.steps
     )
     return replace(model, steps=steps)

@@ -94,7 +94,9 @@ def test_the_airbrush_of_the_plan_and_its_cleaning_are_logged_by_the_same_keys(
     assert "Fine brush holds grey primer since 19:30" in said
     here.now += 7
     here.press(Key.Key_Space)
-    assert [(one.airbrush, minute_of(one.at)) for one in here.book.cleaned] == [(BRUSH, here.now)]
+    assert [(cleaning.airbrush, minute_of(cleaning.at)) for cleaning in here.book.cleaned] == [
+        (BRUSH, here.now)
+    ]
     assert here.bench.evening.cups == {}
     here.window.session.undo()  # facts are no edits
     assert here.book.cleaned
@@ -213,7 +215,7 @@ def test_the_closing_check_names_wet_parts_and_the_airbrush(bench: Bench) -> Non
     assert any("Wet" in line and "tub" in line and "cart" in line for line in told)
     assert any("grey primer" in line for line in told)
     here.choose("grey primer")  # it is clean now
-    assert [one.airbrush for one in here.book.cleaned] == [BRUSH]
+    assert [cleaning.airbrush for cleaning in here.book.cleaned] == [BRUSH]
     assert here.bench.evening.cups == {}
 
 
@@ -412,7 +414,7 @@ def test_the_gauge_is_read_and_goes_into_the_logbook_with_what_was_used(bench: B
     (entry,) = here.project.log
     assert (entry.temperature_c, entry.humidity_pct) == (21.5, 48)
     # 100 cm² × 20 µm / (10 000 × 0.35 solids × 0.30 on the model) = 1.90 ml of primer
-    assert {one.coating: one.ml for one in entry.used} == {
+    assert {use.coating: use.ml for use in entry.used} == {
         "grey primer": pytest.approx(1.90, abs=0.01)
     }
 

@@ -48,13 +48,13 @@ def primed() -> PlanSnapshot:
 
 def test_a_film_opens_for_what_waits(primed: PlanSnapshot) -> None:
     found = moments(primed.laid)
-    (one,) = [one for one in found if one.waiting == key("sand")]
-    assert one.kind is FilmEventKind.OPENS
-    assert one.since == NOW + 13
-    assert one.at is not None
+    (item,) = [item for item in found if item.waiting == key("sand")]
+    assert item.kind is FilmEventKind.OPENS
+    assert item.since == NOW + 13
+    assert item.at is not None
     placed = primed.plan.placement(key("sand"))
     assert placed is not None
-    assert NOW + 13 < one.at <= placed.start  # the judge accepts no start before the opening
+    assert NOW + 13 < item.at <= placed.start  # the judge accepts no start before the opening
 
 
 def test_what_waits_for_other_work_is_no_moment(primed: PlanSnapshot) -> None:

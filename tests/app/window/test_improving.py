@@ -54,7 +54,9 @@ def later_plan(window: MainWindow, book: Book, now: int) -> Plan:
     session = window.session
     shown = session.picture
     assert shown is not None
-    second = sorted({shown.calendar.stretch_at(one.start).on for one in shown.plan.placements})[1]
+    second = sorted(
+        {shown.calendar.stretch_at(placement.start).on for placement in shown.plan.placements}
+    )[1]
     away = replace(book, bench_time=replace(book.bench_time, skipped=(second,)))
     later = planning.plan(away, now, last=shown.plan).plan
     session.take_plan(later, judge(book, later), "")

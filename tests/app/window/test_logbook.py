@@ -123,7 +123,7 @@ def test_an_entry_is_corrected_and_taken_back(qtbot, window: MainWindow) -> None
     replan(qtbot, window, form.save.click)
     book = window.session.book
     assert book is not None
-    fact = next(one for one in book.project(PROJECT).log if one.step == "prime")
+    fact = next(fact for fact in book.project(PROJECT).log if fact.step == "prime")
     assert before.end is not None
     assert fact == replace(
         before,
@@ -137,7 +137,7 @@ def test_an_entry_is_corrected_and_taken_back(qtbot, window: MainWindow) -> None
     replan(qtbot, window, view(window).form.back.click)
     book = window.session.book
     assert book is not None
-    assert {one.step for one in book.project(PROJECT).log} == {"prime"}
+    assert {fact.step for fact in book.project(PROJECT).log} == {"prime"}
 
 
 def test_an_end_before_the_beginning_is_told_and_nothing_is_lost(window: MainWindow) -> None:
@@ -194,7 +194,7 @@ def test_the_airbrush_of_an_entry_is_corrected(window: MainWindow) -> None:
     assert here.form.airbrush.currentText() == "not noted"
     here.form.airbrush.setCurrentIndex(here.form.airbrush.findData(BRUSH))
     here.form.save.click()
-    entry = next(one for one in session.book.project(PROJECT).log if one.step == "prime")
+    entry = next(fact for fact in session.book.project(PROJECT).log if fact.step == "prime")
     assert entry.airbrush == BRUSH
     assert entry.note == "ran at the edge"
 

@@ -19,12 +19,14 @@ def damp(tool: Tool) -> Book:
     """Return the small book with a lacquer primer laid by a tool, in 82 % RH."""
     book = small_book()
     coatings = tuple(
-        replace(one, family=Family.SOLVENT_LACQUER) if one.name == "grey primer" else one
-        for one in book.coatings
+        replace(coating, family=Family.SOLVENT_LACQUER)
+        if coating.name == "grey primer"
+        else coating
+        for coating in book.coatings
     )
     (project,) = book.projects
     (model,) = project.models
-    steps = tuple(replace(one, tool=tool) if one.id == "prime" else one for one in model.steps)
+    steps = tuple(replace(step, tool=tool) if step.id == "prime" else step for step in model.steps)
     point = AirPoint(at="00:00", temperature_c=21, humidity_pct=82)
     bench = replace(book.room.locations[0], workdays=(point,), weekends=())
     return replace(
@@ -38,7 +40,7 @@ def damp(tool: Tool) -> Book:
 def told(book: Book) -> Fitness:
     """Return the Room's word on the primer."""
     times = coating_times(book, Cure(book.room, ZONE), book.room.locations[0].name, NOW)
-    return next(fitness(one.advice) for one in times if one.coating.name == "grey primer")
+    return next(fitness(time.advice) for time in times if time.coating.name == "grey primer")
 
 
 def test_sprayed_lacquer_is_not_now_and_brushed_it_may_be_laid() -> None:

@@ -78,11 +78,11 @@ def test_every_stretch_from_now_on_can_be_hit(picture: PlanSnapshot) -> None:
     scale = Scale(strip.columns, 2)
     found = slots(strip, scale)
     assert found[0].interval.start > strip.now  # the first Thursday is past
-    assert all(one.right > one.left for one in found)
-    thursdays = [(one.interval.start - NOW) / 10080 for one in found]
+    assert all(item.right > item.left for item in found)
+    thursdays = [(item.interval.start - NOW) / 10080 for item in found]
     assert thursdays == [1, 2, *range(3, 3 + len(found) - 2)]  # week after week, none left out
-    for one in found:
-        assert slot_at(found, (one.left + one.right) / 2) == one
+    for item in found:
+        assert slot_at(found, (item.left + item.right) / 2) == item
     assert slot_at(found, -50) is None
 
 

@@ -121,9 +121,9 @@ def middle_of(window: MainWindow, wanted: PassKey) -> QPoint:
     strip = window.timeline.strip
     scene = strip.scene()
     box = next(
-        one
-        for one in strip.arrangement.boxes
-        if strip.arrangement.strip.pieces[one.piece].key == wanted
+        box
+        for box in strip.arrangement.boxes
+        if strip.arrangement.strip.pieces[box.piece].key == wanted
     )
     x = scene.shift((box.left + box.right) / 2)
     return QPoint(round(x), round(scene.top + box.middle - scene.down))

@@ -35,8 +35,8 @@ def films(book: Book, wanted: PassKey) -> dict[str, list[str]]:
     """Return what is laid on each place of a model, in working order."""
     project = book.project(wanted.project)
     found: dict[str, list[str]] = {}
-    for one in expand(project, project.model(wanted.model)):
-        for place, coating in one.films:
+    for pass_ in expand(project, project.model(wanted.model)):
+        for place, coating in pass_.films:
             found.setdefault(place, []).append(coating)
     return found
 

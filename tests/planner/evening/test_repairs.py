@@ -162,7 +162,7 @@ def test_what_is_offered_is_sound_and_planned(name: str, part: float) -> None:
     book, plan = demo_plan(name)
     book, keys, end = done_as_planned(book, plan, max(1, int(part * len(plan.placements))))
     before = {one.key for one in find(book)}
-    log = [one for project in book.projects for one in project.log]
+    log = [fact for project in book.projects for fact in project.log]
     this = keys[-1]
     offered = repairs_for(book, this)
     for kind in offered:
@@ -170,12 +170,12 @@ def test_what_is_offered_is_sound_and_planned(name: str, part: float) -> None:
         check_acyclic(after)
         fresh = [one for one in find(after) if one.key not in before]
         assert all(one.verdict.rank <= LayerVerdict.ADVICE.rank for one in fresh)
-        times = [(one.start, one.end) for project in after.projects for one in project.log]
-        assert times == [(one.start, one.end) for one in log]
+        times = [(fact.start, fact.end) for project in after.projects for fact in project.log]
+        assert times == [(fact.start, fact.end) for fact in log]
     if offered:
         kind = offered[len(offered) // 2]
         made = planning.plan(repaired(book, this, kind), end, quick=True)  # the judge accepts it
         placed = {placement.key: placement for placement in made.plan.placements}
-        for one in log:
-            where = [p for p in placed.values() if p.logged and p.start == minute_of(one.start)]
+        for fact in log:
+            where = [p for p in placed.values() if p.logged and p.start == minute_of(fact.start)]
             assert where

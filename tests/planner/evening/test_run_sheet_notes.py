@@ -279,7 +279,7 @@ def test_what_smells_is_not_offered_where_quiet_hours_begin_within_the_hour() ->
     )
     book = replace(book, bench_time=replace(book.bench_time, quiet=(quiet,)))
     found = instead(book, now)  # done at 19:45, which leaves 45 min to air the room
-    assert [one.key.model for one in found] == ["third"]
+    assert [item.key.model for item in found] == ["third"]
 
 
 # --- all together -----------------------------------------------------------------------------

@@ -213,10 +213,10 @@ def test_what_else_takes_the_colour_over_all_models() -> None:
         for step in model.steps
         if any(application.coating == name for application in step.applications)
     }
-    assert {(one.key.model, one.key.step) for one in found} == expected
-    ready = [one for one in found if one.ready(at("2026-03-03 19:30"))]
+    assert {(item.key.model, item.key.step) for item in found} == expected
+    ready = [item for item in found if item.ready(at("2026-03-03 19:30"))]
     assert {one.key.step for one in ready} == {first.id}
-    assert all(one.waits_for for one in found if one.opens is None)
+    assert all(item.waits_for for item in found if item.opens is None)
 
 
 # --- advice -----------------------------------------------------------------------------------

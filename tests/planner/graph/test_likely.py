@@ -97,5 +97,5 @@ def test_plan_and_judge_take_the_likely_minute():
     assert starts["surely"].start == cure.ready_at(film, State.SOLVENT_SAFE, Band.LATE)
     early = plan_book(soon, NOW)
     found = judge(of, replace(early, digest="")).violations
-    assert {one.definition for one in found if "grime" in one.about} <= {4, 6}
+    assert {item.definition for item in found if "grime" in item.about} <= {4, 6}
     assert found

@@ -149,7 +149,7 @@ def errors(before: Book, after: Book, factor: float, noise: float = 0) -> tuple[
                 real = was * factor * math.exp(random.gauss(0, noise))
                 found.append((abs(was - real), abs(now - real)))
     assert len(found) > 50
-    return fmean(one for one, _ in found), fmean(one for _, one in found)
+    return fmean(item for item, _ in found), fmean(item for _, item in found)
 
 
 def taught(book: Book, now: int) -> Book:

@@ -18,8 +18,8 @@ SPRAY = 0.30  # caught of the spray, assumed
 
 
 def the(book: Book, model: str, name: str, coat: int = 1):
-    (one,) = [one for one in expand_all(book) if one.key == key(model, name, coat)]
-    return one
+    (pass_,) = [pass_ for pass_ in expand_all(book) if pass_.key == key(model, name, coat)]
+    return pass_
 
 
 # --- shares ------------------------------------------------------------------
@@ -235,7 +235,7 @@ def test_passes_use_up_the_whole_load_between_them() -> None:
         "sand": pytest.approx(3.5 * 2 / 3 * 0.4, abs=0.005),
         "thinner": pytest.approx(3.5 * 2 / 3 * 0.6, abs=0.005),
     }
-    total = sum(sum(one.values()) for one in used.values())
+    total = sum(sum(use.values()) for use in used.values())
     assert total == pytest.approx(3.5, abs=0.02)
 
 
@@ -269,4 +269,4 @@ def test_a_coating_in_two_colours_of_a_pass_is_used_once() -> None:
 
 
 def dict_of(used) -> dict[str, float]:
-    return {one.coating: one.ml for one in used}
+    return {use.coating: use.ml for use in used}

@@ -258,7 +258,7 @@ def test_leftovers_say_what_they_can_touch_up_and_until_when() -> None:
     )
     book = replace(book, supplies=Supplies(leftovers=jars))
     found = shopping(book, None, NOW + 2 * DAY).leftovers
-    assert [(one.leftover.name, one.colour, one.models, one.usable) for one in found] == [
+    assert [(item.leftover.name, item.colour, item.models, item.usable) for item in found] == [
         ("jar 1", "sand", ("yard/b",), False),
         ("jar 7", "sand", ("yard/b",), True),
         ("jar 8", "", (), True),

@@ -57,8 +57,8 @@ class Drawer:
     ml: dict[str, float] = field(default_factory=dict)
 
     def use(self, used: tuple[Used, ...]) -> None:
-        for one in used:
-            self.ml[one.coating] -= one.ml
+        for use in used:
+            self.ml[use.coating] -= use.ml
 
     def count(self, name: str, ml: float) -> None:
         self.ml[name] = ml
@@ -100,7 +100,7 @@ def test_stock_before_less_what_is_used_is_stock_after(
         replace(THINNER, in_stock_ml=stock[1], drops_per_ml=33.0),
     )
     book = yard(*models, coatings=bottles)
-    passes = {one.key: one for one in expand_all(book)}
+    passes = {pass_.key: pass_ for pass_ in expand_all(book)}
     plan = plan_of(book, [[pass_ for pass_ in passes if pass_.coat == n + 1] for n in range(coats)])
     filled = {pass_: load for load in loads(book, plan) for pass_ in load.passes}
     drawer = Drawer({"sand": stock[0], "thinner": stock[1]})
@@ -137,14 +137,14 @@ def test_what_all_passes_use_is_what_all_loads_held(areas: list[float], colour: 
         cart(f"cart {n}", area, (step("base", colour, coats=2),)) for n, area in enumerate(areas)
     ]
     book = yard(*models)
-    passes = {one.key: one for one in expand_all(book)}
+    passes = {pass_.key: pass_ for pass_ in expand_all(book)}
     plan = plan_of(book, [[pass_ for pass_ in passes if pass_.coat == n] for n in (1, 2)])
     every = loads(book, plan)
     used = sum(
-        one.ml
+        use.ml
         for load in every
         for each in load.passes
-        for one in used_by(book, passes[each], "fine", load)
+        for use in used_by(book, passes[each], "fine", load)
     )
     assert used == pytest.approx(sum(load.ml for load in every), abs=0.005 * 2 * len(passes))
 
@@ -154,7 +154,7 @@ def test_what_is_logged_is_needed_no_more(areas: list[float], data: st.DataObjec
     """Need and stock fall together: what is lacking stays the same when a pass is done."""
     models = [cart(f"cart {n}", area, (step("base", "sand"),)) for n, area in enumerate(areas)]
     book = yard(*models, coatings=(replace(SAND, in_stock_ml=500), GREEN, THINNER))
-    passes = {one.key: one for one in expand_all(book)}
+    passes = {pass_.key: pass_ for pass_ in expand_all(book)}
     before = needed(book)
     one = data.draw(st.sampled_from(list(passes)))
     used = used_by(book, passes[one], "fine")

@@ -215,8 +215,8 @@ def test_two_families_of_work_leave_no_drying_place_unused() -> None:
         paint("one", "hull/deck", dries_in="box"), paint("two", "tracks/links", dries_in="box")
     )
     plan = planned(of)
-    one, two = plan.placements
-    assert one.end < two.start
+    placement, two = plan.placements
+    assert placement.end < two.start
     assert two.reason.cause is Cause.DRYING_PLACE
 
 

@@ -164,7 +164,7 @@ def _at_hand(step: Step, placed: Placement) -> tuple[Interval, ...]:
 
 
 def _below(book: Book, plan: Plan, moved: Placement) -> list[Placement]:
-    passes = {one.key: one for one in expand_all(book)}
+    passes = {pass_.key: pass_ for pass_ in expand_all(book)}
     one = passes[moved.key]
     return [
         placed
@@ -177,7 +177,7 @@ def _below(book: Book, plan: Plan, moved: Placement) -> list[Placement]:
 
 def _too_wet(book: Book, plan: Plan, moved: Placement) -> bool:
     """Tell whether a coat was moved onto one that is not even set-to-touch."""
-    passes = {one.key: one for one in expand_all(book)}
+    passes = {pass_.key: pass_ for pass_ in expand_all(book)}
     cure = Cure(book.room, zone_named(book.bench_time.zone))
     laid = {place for place, _ in passes[moved.key].films}
     for other in _below(book, plan, moved):

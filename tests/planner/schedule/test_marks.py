@@ -128,7 +128,7 @@ def check(of: Book, plan: Plan) -> None:
     """Hold a plan against both marks, by the values alone."""
     assert judge(of, plan).accepted
     quiet = calendar_of(of.bench_time).quiet(plan.now - 2 * 1440, plan.now + 400 * 1440)
-    passes = {one.key: one for one in expand_all(of)}
+    passes = {pass_.key: pass_ for pass_ in expand_all(of)}
     for placed in (placement for placement in plan.placements if not placement.logged):
         step = passes[placed.key].step
         if Trait.SMELLS not in step.traits:
@@ -154,5 +154,5 @@ def test_every_plan_keeps_the_marks(of: Book):
 @pytest.mark.parametrize("minutes", [3, 5, 6, 40])
 def test_what_is_short_keeps_hands_throughout(minutes: int):
     of = book(work("bath", Stage.CLEAN, "hull/deck", minutes=minutes, traits=ALONE))
-    (one,) = expand_all(of)
-    assert (one.hands, one.alone) == (min(minutes, 5), max(0, minutes - 5))
+    (pass_,) = expand_all(of)
+    assert (pass_.hands, pass_.alone) == (min(minutes, 5), max(0, minutes - 5))

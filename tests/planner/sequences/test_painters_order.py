@@ -16,24 +16,24 @@ from planner.values.sequence import Sequence
 from planner.values.step import CLEAR_STAGES, Stage, Step, Tool
 
 F = Family
-BOTTLES = {one.name: one for one in COATINGS}
+BOTTLES = {coating.name: coating for coating in COATINGS}
 BOTTLES |= {mix.name: BOTTLES[mix.portions[0].coating] for mix in MIXES}
 
 
 def given(sequence: Sequence, *options: str) -> tuple[Step, ...]:
     """Return the steps of a sequence on one lorry, with some options beside the usual ones."""
-    colours = {one.name: one.usual for one in sequence.colours}
+    colours = {colour.name: colour.usual for colour in sequence.colours}
     return steps_for(sequence, bare_model("lorry"), _with(sequence, options), colours)
 
 
 def _with(sequence: Sequence, options: tuple[str, ...]) -> tuple[str, ...]:
     """Return the usual options and some more; an option out of a choice takes the usual's place."""
-    asked = [one for one in sequence.options if one.name in options]
+    asked = [option for option in sequence.options if option.name in options]
     choices = {one.choice for one in asked if one.choice}
     kept = [
-        one.name
-        for one in sequence.options
-        if one.usual and one.choice not in choices and one.name not in options
+        option.name
+        for option in sequence.options
+        if option.usual and option.choice not in choices and option.name not in options
     ]
     return complete(sequence, [*kept, *options])
 
@@ -82,7 +82,7 @@ def test_no_colour_is_laid_over_finished_chips(colours: str) -> None:
 def test_a_gloss_finish_takes_no_layer_without_need() -> None:
     """One gloss clear is the finish where neither decals nor a wash lie below it."""
     single = next(one for one in ALL if one.name == "single-colour vehicle")
-    colours = {one.name: one.usual for one in single.colours}
+    colours = {colour.name: colour.usual for colour in single.colours}
     steps = steps_for(single, bare_model("lorry"), ("gloss finish",), colours)
     clears = [s for s in steps if s.stage in CLEAR_STAGES and laid(s).finish is Finish.GLOSS]
     assert len(clears) == 1
@@ -95,8 +95,8 @@ def test_the_thinner_is_tried_before_an_oil_wash() -> None:
 
 def test_a_spray_can_holds_less_paint_than_a_bottle() -> None:
     """Most of a can is propellant and thinner; the fraction is assumed."""
-    cans = [one for one in COATINGS if "in a can" in one.name]
+    cans = [coating for coating in COATINGS if "in a can" in coating.name]
     assert cans
-    assert all(one.solids <= 0.1 for one in cans)
+    assert all(can.solids <= 0.1 for can in cans)
     brushed = [s for s in given(WEATHERED) if s.tool is Tool.BRUSH and s.applications]
     assert all("in a can" not in s.applications[0].coating for s in brushed)

@@ -113,8 +113,8 @@ def test_a_renamed_step_is_followed_by_log_pins_and_gates() -> None:
     after = names.rename_step(book, spot("wash"), "pin-wash").book
     assert step(after, "wipe").gates[0].after == "pin-wash"
     changed = after.project(PROJECT)
-    assert [one.step for one in changed.log] == ["pin-wash"]
-    assert [one.step for one in changed.observed] == ["pin-wash"]
+    assert [fact.step for fact in changed.log] == ["pin-wash"]
+    assert [look.step for look in changed.observed] == ["pin-wash"]
     assert [pin.beside for pin in changed.pins] == [f"{CART}/pin-wash"]
 
 
@@ -178,7 +178,7 @@ def test_same_again_has_everything_but_facts() -> None:
     assert [model.name for model in after.models] == [CART, "cart two"]
     assert after.models[1].steps is after.models[0].steps
     assert after.models[0] is cart(book)
-    assert {one.model for one in after.log} == {CART}
+    assert {fact.model for fact in after.log} == {CART}
 
 
 def test_steps_are_copied_behind_what_stands_ahead_of_them() -> None:
@@ -236,7 +236,7 @@ def test_more_than_five_at_once_get_a_word_unless_one_goes_first() -> None:
     five = models.same_again(book, AT, [f"cart {n}" for n in range(4)]).book
     assert advice(five) == ()
     six = models.same_again(five, AT, ["sixth"]).book
-    assert [one.kind for one in advice(six)] == [AdviceKind.BATCH]
+    assert [advisory.kind for advisory in advice(six)] == [AdviceKind.BATCH]
     assert advice(wishes.set_pilot(six, PROJECT, CART).book) == ()
 
 

@@ -53,7 +53,9 @@ def move(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
 
 def remove(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
     chosen = _some_steps(draw, model)
-    return steps.remove_steps(book, [StepKey(project.name, model.name, one) for one in chosen])
+    return steps.remove_steps(
+        book, [StepKey(project.name, model.name, choice) for choice in chosen]
+    )
 
 
 def add(draw: st.DrawFn, book: Book, project: Project, model: Model) -> Edit:
@@ -206,8 +208,8 @@ def test_every_edit_leaves_a_sound_book_and_touches_nothing_else(
         assert copied_to or all(id(other) in kept for other in others)
         assert len(there.log) == len(project.log)
         assert len(there.diary) == len(project.diary)
-        assert [(one.coat, one.start, one.end) for one in there.log] == [
-            (one.coat, one.start, one.end) for one in project.log
+        assert [(fact.coat, fact.start, fact.end) for fact in there.log] == [
+            (fact.coat, fact.start, fact.end) for fact in project.log
         ]
     rest = replace(edit.book, projects=book.projects)
     assert rest == book

@@ -150,10 +150,12 @@ def beside_what_is_not_ready() -> tuple[Book, int]:
         pin(TRACTOR, "highlight", beside=f"{TRACTOR}/grey-tools"),
         last="grey-tools",
     )
-    step = next(one for one in book.projects[0].models[0].steps if one.id == "base")
+    step = next(step for step in book.projects[0].models[0].steps if step.id == "base")
     slow = StateTime(state=State.DRY_TO_RECOAT, minutes=600)
     base = book.coating(step.applications[0].coating)
-    coatings = tuple(replace(one, times=(slow,)) if one == base else one for one in book.coatings)
+    coatings = tuple(
+        replace(coating, times=(slow,)) if coating == base else coating for coating in book.coatings
+    )
     return replace(book, coatings=coatings), now
 
 

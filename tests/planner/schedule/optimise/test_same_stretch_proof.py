@@ -237,7 +237,7 @@ def test_a_wish_that_holds_if_films_dry_in_the_warm_box_is_not_called_impossible
     )
     book = replace(book, room=replace(book.room, locations=(cold, box), readings=()))
     slow = (StateTime(state=State.DRY_TO_RECOAT, minutes=150),)
-    book = replace(book, coatings=tuple(replace(one, times=slow) for one in book.coatings))
+    book = replace(book, coatings=tuple(replace(coating, times=slow) for coating in book.coatings))
     book = steps(book, base={"traits": (Trait.ONE_STRETCH,), "dries_in": ""})
     assert contradicts(book, now, cure_of(book))
     choice = steps(book, base={"or_in": ("a warm box",)})

@@ -64,9 +64,11 @@ def shared_out(of: Book, plan: Plan) -> tuple[Board, dict[int, int]]:
     problem = Problem(of, plan.now, cure=cure, calendar=calendar_of(of.bench_time))
     search = SerialSchedule(problem, RULES[0], 0, frozenset())
     search.take_facts()
-    board = Board(problem, search.table, max(one.end for one in plan.placements) - 1)
+    board = Board(problem, search.table, max(placement.end for placement in plan.placements) - 1)
     begun = {
-        problem.index[one.key]: one.pieces[-1].start for one in plan.placements if not one.logged
+        problem.index[placement.key]: placement.pieces[-1].start
+        for placement in plan.placements
+        if not placement.logged
     }
     return board, {index: board.number_at(start) for index, start in begun.items()}
 
@@ -102,8 +104,8 @@ def test_a_plan_that_does_not_hold_is_none_of_the_master():
     of = carts(*((work("rub", Stage.WIPE, "hull/deck", minutes=200),) for _ in range(2)))
     plan = plan_book(of, NOW)
     assert accepted(of, plan)
-    first, second = sorted(plan.placements, key=lambda one: one.start)
-    pieces = tuple(replace(one, start=at("18:00"), end=at("21:20")) for one in second.pieces)
+    first, second = sorted(plan.placements, key=lambda placement: placement.start)
+    pieces = tuple(replace(piece, start=at("18:00"), end=at("21:20")) for piece in second.pieces)
     assert not accepted(of, replace(plan, placements=(first, replace(second, pieces=pieces))))
 
 
@@ -156,7 +158,7 @@ def tiny_books(draw: st.DrawFn) -> Book:
         )
         for n in range(count)
     ]
-    return carts(*(tuple(one) for one in (steps[:cut], steps[cut:]) if one))
+    return carts(*(tuple(step) for step in (steps[:cut], steps[cut:]) if step))
 
 
 FAR = 4 * 1440  # three pieces that smell take three evenings
@@ -188,9 +190,9 @@ def test_hands_rest_where_all_ends_sooner_by_that():
     assert NOW + first.cost.finish == best + 60
     found = best_of(of, NOW, Effort(rolls=0, proofs=0))
     assert NOW + found.cost.finish == best
-    starts = {one.key.step: one.start for one in found.placements}
+    starts = {placement.key.step: placement.start for placement in found.placements}
     assert starts["s1"] < starts["s2"] < starts["s0"]
-    bound = next(one.value for one in found.bounds if one.level == "finish")
+    bound = next(bound.value for bound in found.bounds if bound.level == "finish")
     assert bound <= found.cost.finish
     assert (found.status is Status.OPTIMAL) is (bound == found.cost.finish)
 

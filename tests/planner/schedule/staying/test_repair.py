@@ -52,7 +52,7 @@ def again(of: Book, last: Plan, now: int = NOW, promised: frozenset[int] = froze
 
 
 def starts(made: Plan) -> dict[str, int]:
-    return {one.key.step: one.start for one in made.placements}
+    return {placement.key.step: placement.start for placement in made.placements}
 
 
 def long_ones(*names: str) -> Book:
@@ -97,9 +97,13 @@ def check_nothing_lost(after: Book, last: Plan, made: Plan) -> None:
     first = (last.cost.unplaced, last.cost.late, last.cost.finish)
     assert (made.cost.unplaced, made.cost.late, made.cost.finish) <= first
     if worth(after, calendar, made) >= worth(after, calendar, last):
-        there = {one.key for one in made.placements}
-        was = [(one.key, one.pieces) for one in last.placements if one.key in there]
-        assert [(one.key, one.pieces) for one in made.placements] == was
+        there = {placement.key for placement in made.placements}
+        was = [
+            (placement.key, placement.pieces)
+            for placement in last.placements
+            if placement.key in there
+        ]
+        assert [(placement.key, placement.pieces) for placement in made.placements] == was
 
 
 @drawn(20)
@@ -110,9 +114,13 @@ def test_nothing_changed_and_nothing_moves(of: Book) -> None:
     premises = Premises(of, calendar=calendar)
     made = repaired(of, last, NOW_MINUTE, premises=premises, calendar=calendar)
     assert made is not None
-    there = {one.key for one in last.placements}
-    kept = [(one.key, one.pieces) for one in made.placements if one.key in there]
-    assert kept == [(one.key, one.pieces) for one in last.placements]  # a repair may place more
+    there = {placement.key for placement in last.placements}
+    kept = [
+        (placement.key, placement.pieces) for placement in made.placements if placement.key in there
+    ]
+    assert kept == [
+        (placement.key, placement.pieces) for placement in last.placements
+    ]  # a repair may place more
     assert set(last.bench) <= set(made.bench)
 
 
@@ -163,7 +171,9 @@ def test_a_fact_that_took_longer_moves_only_what_it_must() -> None:
     logged = replace(of, projects=(replace(of.projects[0], log=(done,)),))
     made = again(logged, last, at("18:40"))
     assert not made.unplaced
-    assert all(one.start >= at("18:40") for one in made.placements if not one.logged)
+    assert all(
+        placement.start >= at("18:40") for placement in made.placements if not placement.logged
+    )
 
 
 def test_a_pin_moves_what_is_pinned_and_no_more() -> None:
@@ -230,4 +240,6 @@ def test_films_stay_where_the_plan_lets_them_dry() -> None:
     now = demos.first_evening(of)
     last = plan(of, now).plan
     made = again(of, last, now)
-    assert [one.location for one in made.placements] == [one.location for one in last.placements]
+    assert [placement.location for placement in made.placements] == [
+        placement.location for placement in last.placements
+    ]
