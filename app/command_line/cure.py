@@ -139,7 +139,7 @@ def _text(found: DryingTimes, zone: ZoneInfo) -> str:
         f"laid {wording.moment(found.laid, zone)}",
         f"air {found.temperature_c:.1f} °C, {found.humidity_pct:.0f} % RH; {_dew(found)}",
         "",
-        f"{'state':<15}{'at the earliest':<18}{'likely':<18}{'surely (plan)':<18}figure",
+        f"{'state':<15}{'at the earliest':<18}{'likely':<18}{'surely':<18}figure",
     ]
     for state in found.states:
         ends = "".join(f"{_span(end):<18}" for end in (state.early, state.nominal, state.late))
