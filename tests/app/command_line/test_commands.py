@@ -456,18 +456,18 @@ def test_demo_shows_sheet_timeline_and_finish(
 
 
 def test_demo_opens_the_window_on_its_scratch_book(monkeypatch: pytest.MonkeyPatch) -> None:
-    opened: list[tuple[Path | None, int | None]] = []
+    opened: list[tuple[Path, int | None]] = []
 
-    def window(path: Path | None, now: int | None) -> int:
+    def window(path: Path, now: int | None) -> int:
         opened.append((path, now))
+        with open_book(path) as book:
+            assert book.book() == demos.read("lone_lamplighter").book
         return 0
 
     monkeypatch.setattr("app.command_line.demo.no_display", lambda: "")
     assert main(["demo", "lone_lamplighter"], open_window=window) == 0
     ((path, now),) = opened
-    assert path is not None
-    with open_book(path) as book:
-        assert book.book() == demos.read("lone_lamplighter").book
+    assert not path.parent.exists()  # nothing of it stays behind
     assert now == demos.first_evening(demos.read("lone_lamplighter").book)
 
 
