@@ -36,6 +36,7 @@ class Collector(QObject):
     def __init__(self, window: QWidget, app: QGuiApplication) -> None:
         super().__init__(window)
         gc.disable()
+        gc.freeze()  # the libraries that are loaded by now stay to the end; no view is there yet
         self._look = QTimer(self)
         self._look.setInterval(LOOK_MS)
         self._look.timeout.connect(self._search_new)
@@ -51,6 +52,7 @@ class Collector(QObject):
         """Leave the search to Python again."""
         self._look.stop()
         self._rest.stop()
+        gc.unfreeze()
         gc.enable()
 
     def rest_soon(self) -> None:

@@ -95,7 +95,9 @@ class Circle:
 
 def test_no_thread_but_the_windows_searches_for_garbage(collector: Collector) -> None:
     assert not gc.isenabled()
+    assert gc.get_freeze_count() > 0
     collector.stop()
+    assert gc.get_freeze_count() == 0
     assert gc.isenabled()
 
 
