@@ -15,6 +15,7 @@ from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.cautions import LAST_WORD
 from planner.passes import expand_all
 from planner.schedule.cups_at_start import HeldCoating
+from planner.schedule.missed_dates import missed_dates
 from planner.schedule.serial_schedule import WAITS
 from planner.tonight import BenchRow, Closing, DryingFilm, Row, RunSheet, SheetCoat, WorkRow
 from planner.values.book import Book
@@ -129,10 +130,20 @@ def finish_lines(plan: Plan, book: Book) -> Iterator[Message]:
         if target is None:
             yield done
         elif (over := end - calendar.day_end(target)) <= 0:
-            yield message("{done}, in time for {target}", done=done, target=target)
+            yield message("{done}, in time for {target}", done=done, target=wording.date_of(target))
         else:
             span = wording.span(over)
-            yield message("{done}, {span} after {target}", done=done, span=span, target=target)
+            on = wording.date_of(target)
+            yield message("{done}, {span} after {target}", done=done, span=span, target=on)
+    for missed in missed_dates(book, calendar, plan):
+        if missed.model:
+            yield message(
+                "{project}, {model}: {span} after {target}",
+                project=missed.project,
+                model=missed.model,
+                span=wording.span(missed.minutes),
+                target=wording.date_of(missed.target),
+            )
     yield from unplaced_lines(plan)
 
 

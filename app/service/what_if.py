@@ -16,9 +16,11 @@ from app.service import edits, wishes
 from app.service.edits import WEEKDAYS, Edit
 from app.service.planning import plan
 from app.service.planning_errors import Stopped
+from planner.bench import calendar_of
 from planner.evening.skipped_steps import SERVANTS
 from planner.layers.findings import find
 from planner.layers.named_mends import Remove, Spot
+from planner.schedule.missed_dates import missed_dates
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
 from planner.values.lookup import project_of
@@ -233,7 +235,7 @@ def outcome_of(book: Book, plan: Plan, *, rough: bool = False) -> PlanFigures:
         finishes=plan.finishes,
         evenings=plan.cost.stretches,
         setup_minutes=plan.cost.setup_minutes,
-        late=plan.cost.late,
+        late=sum(one.minutes for one in missed_dates(book, calendar_of(book.bench_time), plan)),
         unplaced=plan.cost.unplaced,
         unsound=len(find(book)),
         rough=rough,

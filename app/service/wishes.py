@@ -8,7 +8,8 @@ from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.book_changes import with_project
 from planner.values.message import called, told
-from planner.values.wishes import USUAL_ORDER, Care, Level, Preferences
+from planner.values.project import Project
+from planner.values.wishes import USUAL_ORDER, Care, Level, Preferences, Staying
 
 
 def set_pilot(book: Book, project: str, model: str) -> Edit:
@@ -26,6 +27,49 @@ def set_pilot(book: Book, project: str, model: str) -> Edit:
     )
     changed = with_project(book, project, lambda old: replace(old, pilot=model))
     return Edit(name, changed, f"pilot/{project}")
+
+
+def set_first(book: Book, project: str, early: str, pilot: str) -> Edit:
+    """Have one model of a project finished as early as it can be, or waited for, or none.
+
+    Parameters
+    ----------
+    early
+        The model that others fill the gaps of; "" for none.
+    pilot
+        The model that is waited for before any other is begun; it need not
+        be early as well.
+
+    Raises
+    ------
+    Refused
+        If there is no such project or model.
+    """
+    waited = set_pilot(book, project, pilot)
+    chosen = "" if pilot else early
+
+    def changed(old: Project) -> Project:
+        models = tuple(
+            model
+            if model.early == (model.name == chosen)
+            else replace(model, early=model.name == chosen)
+            for model in old.models
+        )
+        return replace(old, models=models)
+
+    name = called("{model}: as early as it can be", model=chosen) if chosen else waited.name
+    return Edit(name, with_project(waited.book, project, changed), f"pilot/{project}")
+
+
+def stay(book: Book, staying: Staying) -> Edit:
+    """Say what a plan may move (definition 27a)."""
+    name = (
+        called("plans keep close")
+        if staying is Staying.CLOSE
+        else called("plans finish as early as can be, whatever moves")
+    )
+    preferences: Preferences = replace(book.preferences, staying=staying)
+    return Edit(name, replace(book, preferences=preferences))
 
 
 def move_level(book: Book, level: Level, by: int) -> Edit:

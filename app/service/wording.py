@@ -7,6 +7,7 @@ openings up and closings down.
 
 from __future__ import annotations
 
+from datetime import date
 from zoneinfo import ZoneInfo
 
 from planner.schedule.reason_wording import sentence
@@ -34,6 +35,11 @@ def day(minute: int, zone: ZoneInfo) -> str:
     """Return "Thu 5 Mar 2026"."""
     local = moment_of(minute, zone)
     return message("{at:%a} {at.day} {at:%b %Y}", at=local)
+
+
+def date_of(on: date) -> str:
+    """Return "Thu 5 Mar 2026"."""
+    return message("{at:%a} {at.day} {at:%b %Y}", at=on)
 
 
 def moment(minute: int, zone: ZoneInfo) -> str:

@@ -39,6 +39,23 @@ def text(
     return label
 
 
+class ColouredLabel(QLabel):
+    """A line whose colour goes with what it says."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setWordWrap(True)
+        self.setMinimumWidth(40)
+
+    def say(self, told: str, colour: str) -> None:
+        """Show other words, in a colour."""
+        self.setText(told)
+        palette = self.palette()
+        palette.setColor(self.foregroundRole(), colour)
+        self.setPalette(palette)
+
+
 def field_label(words_: str, buddy: QWidget) -> QLabel:
     """Return the label of a control; "&" marks its key."""
     label = QLabel(words_)

@@ -219,6 +219,7 @@ class MainWindow(QMainWindow):
         palette.dress(app, colours)
         self.views.set_colours(colours)
         self.navigation.set_colours(colours)
+        self.projects.set_colours(colours)
         self._fit_dock()
         self.commands.looks[look].setChecked(True)
         self.settings.setValue("look", look.value)

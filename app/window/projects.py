@@ -17,6 +17,7 @@ from PySide6.QtCore import (
     Qt,
     Signal,
 )
+from PySide6.QtGui import QBrush, QColor
 from PySide6.QtWidgets import (
     QCheckBox,
     QFormLayout,
@@ -32,6 +33,8 @@ from app.service import edits
 from app.window import words
 from app.window.forms.moment_fields import DateField
 from app.window.labels import MessageLabel, field_label, text
+from app.window.missed_words import missed_line, missed_of
+from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from planner.values.project import Project
@@ -57,9 +60,17 @@ class ProjectsModel(QAbstractListModel):
         super().__init__(parent)
         self._projects: tuple[Project, ...] = ()
         self._lines: dict[str, str] = {}
+        self._late: frozenset[str] = frozenset()
+        self.colours: Colours = LIGHT
 
-    def show_projects(self, projects: tuple[Project, ...], lines: dict[str, str]) -> None:
-        """Show other projects; ``lines`` says when each is finished."""
+    def show_projects(
+        self,
+        projects: tuple[Project, ...],
+        lines: dict[str, str],
+        late: frozenset[str] = frozenset(),
+    ) -> None:
+        """Show other projects; ``lines`` says when each is finished, ``late`` which miss a date."""
+        self._late = late
         names = [project.name for project in projects]
         if names == [project.name for project in self._projects]:
             self._projects, self._lines = projects, lines
@@ -97,6 +108,8 @@ class ProjectsModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DisplayRole:
             line = self._lines.get(project.name, "")
             return f"{project.name}\n{line}" if line else project.name
+        if role == Qt.ItemDataRole.ForegroundRole and project.name in self._late:
+            return QBrush(QColor(self.colours.closing_word))
         if role == Qt.ItemDataRole.ToolTipRole:
             return "\n".join(filter(None, (self._lines.get(project.name, ""), project.note)))
         if role == Qt.ItemDataRole.CheckStateRole:
@@ -176,11 +189,17 @@ class ProjectPanel(QWidget):
         column.addWidget(self.view, 1)
         column.addWidget(self.form)
 
+    def set_colours(self, colours: Colours) -> None:
+        """Say what is late in another colour."""
+        self.model.colours = colours
+        self.view.viewport().update()
+
     def show_book(self, picture: PlanSnapshot | None) -> None:
         """Show the projects of the open book, and when the plan finishes them."""
         book = self._session.book
         projects = book.projects if book else ()
         lines: dict[str, str] = {}
+        late: set[str] = set()
         if picture is not None:
             zone, now = picture.zone, picture.plan.now
             for name, minute in picture.plan.finishes:
@@ -190,10 +209,14 @@ class ProjectPanel(QWidget):
                     if stuck
                     else self.tr("done {time}").format(time=words.when(minute, zone, now))
                 )
+            for missed in missed_of(picture):
+                told = missed_line(missed, picture)
+                lines[missed.project] = f"{lines.get(missed.project, '')}\n⚠ {told}".strip()
+                late.add(missed.project)
         for project in projects:
             if not project.active:
                 lines[project.name] = self.tr("set aside")
-        self.model.show_projects(projects, lines)
+        self.model.show_projects(projects, lines, frozenset(late))
         self.view.scheduleDelayedItemsLayout()  # another line may make an entry higher
         self.none.setVisible(not projects)
         self.form.setVisible(bool(projects))

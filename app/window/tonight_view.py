@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from app.service.logbook import cups_now
 from app.window import drying_sidebar, words
 from app.window.labels import text
+from app.window.missed_words import missed_line, missed_of
 from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import check_words, filling_words, look_sentence, marks_of
@@ -34,6 +35,7 @@ from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey
 from planner.values.project import Logged
 
+MISSED_TOLD = 2  # missed dates that are named at the top
 GAP_SHOWN = 5  # shorter pauses are not worth a line [min]
 ASIDE_WIDTH = 276
 MOST = 2**24 - 1  # Qt's own "no maximum"
@@ -273,7 +275,10 @@ class TonightView(QWidget):
         holder = QWidget()
         line = QHBoxLayout(holder)
         line.setContentsMargins(0, 0, 10, 0)
-        line.addWidget(_heading(picture, self._colours), 1)
+        column = QVBoxLayout()
+        column.addWidget(_heading(picture, self._colours))
+        _tell_missed(column, picture, self._colours)
+        line.addLayout(column, 1)
         button = QPushButton(self.tr("At the bench (B)"))
         button.setToolTip(self.tr("One piece of work at a time, in large letters (F11)"))
         button.clicked.connect(self.bench_wanted)
@@ -304,6 +309,17 @@ class TonightView(QWidget):
         line.done.connect(self.done)
         line.taken_back.connect(self.taken_back)
         return line
+
+
+def _tell_missed(column: QVBoxLayout, picture: PlanSnapshot, colours: Colours) -> None:
+    """Say which dates are missed, the worst ones by name."""
+    missed = missed_of(picture)
+    for one in missed[:MISSED_TOLD]:
+        told = words.tr("⚠ {missed}").format(missed=missed_line(one, picture))
+        column.addWidget(text(told, colour=colours.closing_word, bold=True))
+    if len(missed) > MISSED_TOLD:
+        more = words.tr("⚠ {n} more dates are missed").format(n=len(missed) - MISSED_TOLD)
+        column.addWidget(text(more, colour=colours.closing_word, bold=True))
 
 
 def _ending(sheet: RunSheet, at: int, end: str) -> str:

@@ -11,7 +11,7 @@ from app.service.build_edits.locate import model_of
 from app.service.build_edits.names import fresh_name
 from app.service.edits import Edit
 from app.window import words
-from app.window.labels import text
+from app.window.labels import ColouredLabel, text
 from app.window.model_editor.fields import (
     EditorForm,
     beside,
@@ -28,6 +28,8 @@ from app.window.model_editor.fields import (
 )
 from app.window.model_editor.measures import MeasuresField
 from app.window.model_editor.nodes import title_of
+from app.window.model_editor.project_form import date_of, dated, put_date
+from app.window.palette import Colours
 from planner.values.book import Book
 from planner.values.keys import ModelKey
 from planner.values.lookup import part_of, project_of
@@ -38,7 +40,7 @@ USUAL_SIZE = RealSize(length_m=6, width_m=2.5, height_m=2.5)  # a lorry's, about
 
 
 class ModelForm(EditorForm):
-    """Name, scale and real size, and whether it goes first."""
+    """Name, scale, date and priority, and real size."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -47,11 +49,24 @@ class ModelForm(EditorForm):
         self.name = line(self._rename, most=120)
         self.scale = line(self._scale, most=20)
         self.scale.setPlaceholderText("1:72")
-        self.first = tick(
-            tr("One vehicle first: this one"),
-            self._first,
-            tr("It is finished before any other is begun"),
+        self.by, self.target = dated(self._target)
+        self.by.setText(tr("Finish by"))
+        self.target.setAccessibleName(tr("Date of the model"))
+        self.weight = number(1, 1000, self._weight)
+        self.weight.setToolTip(
+            tr("How much a day late of this model weighs against a day of another")
         )
+        self.early = tick(
+            tr("As early as it can be"),
+            self._early,
+            tr("Others of its project fill the gaps while its paint dries"),
+        )
+        self.first = tick(
+            tr("Begin no other before it is finished"),
+            self._first,
+            tr("It shows what works, and how long it takes, before the rest follow"),
+        )
+        self.done = ColouredLabel()
         self.sized = tick(
             tr("Size of the real thing"),
             self._size,
@@ -62,6 +77,10 @@ class ModelForm(EditorForm):
         self.dry_fit = button(tr("Try them together first"), self._dry_fit)
         self.row(tr("Model"), self.name, "name")
         self.row(tr("Scale"), self.scale, "scale")
+        self.wide(self.done)
+        self.wide(beside(self.by, self.target), "target")
+        self.row(tr("Weight"), self.weight, "weight")
+        self.wide(self.early, "early")
         self.wide(self.first)
         self.wide(self.sized, "real_size")
         for name, field in zip((tr("Length"), tr("Width"), tr("Height")), self.sizes, strict=True):
@@ -80,6 +99,9 @@ class ModelForm(EditorForm):
             put(self.name, model.name)
             put(self.scale, model.scale)
             put(self.first, pilot == model.name)
+            put_date(self.by, self.target, model.target)
+            put(self.weight, model.weight)
+            put(self.early, model.early)
             put(self.sized, model.real_size is not None)
             size = model.real_size or USUAL_SIZE
             for field, value in zip(
@@ -109,6 +131,23 @@ class ModelForm(EditorForm):
     def _scale(self) -> None:
         at, scale = self._at, self.scale.text().strip()
         self.ask(lambda book: models.set_scale(book, at, scale))
+
+    def show_done(self, told: str, late: bool, colours: Colours) -> None:
+        """Say when the model is finished by the plan, in the colour of what is missed if late."""
+        self.done.say(told, colours.closing_word if late else colours.soft)
+        self.done.setVisible(bool(told))
+
+    def _target(self) -> None:
+        at, target = self._at, date_of(self.by, self.target)
+        self.ask(lambda book: models.set_model_target(book, at, target))
+
+    def _weight(self) -> None:
+        at, weight = self._at, self.weight.value()
+        self.ask(lambda book: models.set_model_weight(book, at, weight))
+
+    def _early(self) -> None:
+        at, early = self._at, self.early.isChecked()
+        self.ask(lambda book: models.set_early(book, at, early))
 
     def _first(self) -> None:
         at, pilot = self._at, self._at.model if self.first.isChecked() else ""

@@ -21,11 +21,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.service.build_edits.locate import model_of
+from app.service.build_edits.locate import ModelAt, model_of
 from app.service.edits import Edit
 from app.window import words
 from app.window.flow_layout import FlowLayout
 from app.window.labels import MessageLabel, field_label, text
+from app.window.missed_words import model_line
 from app.window.model_editor.actions import Acts
 from app.window.model_editor.bulk_form import ManyForm
 from app.window.model_editor.fields import EditorForm
@@ -37,7 +38,7 @@ from app.window.model_editor.project_form import ProjectForm
 from app.window.model_editor.step_form import StepForm
 from app.window.model_editor.tree_model import BuildModel
 from app.window.model_editor.tree_view import BuildTree
-from app.window.palette import Colours
+from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from app.window.stack.findings import FindingsPanel
@@ -58,6 +59,7 @@ class BuildView(QWidget):
         super().__init__(parent)
         self.ready = False
         self._areas: dict[EditorForm, QScrollArea] = {}
+        self._colours = LIGHT
         self._session = session
         self._known = Known()
         self._layouts = Layouts()
@@ -228,6 +230,7 @@ class BuildView(QWidget):
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
+        self._colours = colours
         self.network.set_colours(colours)
         self.findings.set_colours(colours)
         self._show_findings()
@@ -257,6 +260,19 @@ class BuildView(QWidget):
         self.tree.viewport().update()
         self._show_drawing()
         self._show_findings()
+        self._show_chosen()
+
+    def _show_done(self, at: ModelAt) -> None:
+        """Say when a model is finished by the plan on screen."""
+        picture = self._session.picture
+        there = picture is not None and any(
+            model.name == at.model
+            for project in picture.book.projects
+            if project.name == at.project
+            for model in project.models
+        )
+        told, late = model_line(picture, at.project, at.model) if picture and there else ("", False)
+        self.model_form.show_done(told, late, self._colours)
 
     # -- editing ----------------------------------------------------------------------------
 
@@ -347,6 +363,7 @@ class BuildView(QWidget):
             self._front(self.place_form)
         else:
             self.model_form.show_model(book, key.home)
+            self._show_done(key.home)
             self._front(self.model_form)
 
     def _front(self, form: EditorForm) -> None:

@@ -51,7 +51,11 @@ class WishActions(QObject):
         self.not_before = self._action(self.tr("&Not before…"), self._not_before, "N")
         self.beside = self._action(self.tr("&Together with…"), self._beside, "T")
         self.unpin = self._action(self.tr("Take its &wishes back"), self._unpin, "Shift+P")
-        self.first = self._action(self.tr("Finish this vehicle &first"), self._first, "F")
+        self.early = self._action(self.tr("This vehicle as &early as it can be"), self._early, "F")
+        self.first = self._action(
+            self.tr("Begin no other &before this vehicle is finished"), self._first, "Shift+F"
+        )
+        self.early.setCheckable(True)
         self.first.setCheckable(True)
         session.edited.connect(self._refresh)
         self.choose(None)
@@ -74,6 +78,7 @@ class WishActions(QObject):
             self.not_before,
             self.beside,
             self.unpin,
+            self.early,
             self.first,
         ]
 
@@ -104,7 +109,9 @@ class WishActions(QObject):
             action.setEnabled(known)
         if known and key is not None and book is not None:
             self.unpin.setEnabled(bool(pins.wishes_of(book, key)))
-            self.first.setChecked(book.project(key.project).pilot == key.model)
+            project = book.project(key.project)
+            self.early.setChecked(project.model(key.model).early)
+            self.first.setChecked(project.pilot == key.model)
 
     def _stretch_at(self, minute: int) -> Stretch | None:
         picture = self._session.picture
@@ -173,6 +180,14 @@ class WishActions(QObject):
         if key is not None:
             self.said.emit("")
             self._session.attempt(lambda book: pins.unpin(book, key))
+
+    def _early(self) -> None:
+        key, book = self._key, self._session.book
+        if key is None or book is None:
+            return
+        early = "" if book.project(key.project).model(key.model).early else key.model
+        self.trial.ask(AskedWish(lambda old: wishes.set_first(old, key.project, early, "")))
+        self._refresh()
 
     def _first(self) -> None:
         key, book = self._key, self._session.book

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QListWidget,
     QListWidgetItem,
     QPushButton,
+    QRadioButton,
     QScrollArea,
     QTreeView,
     QVBoxLayout,
@@ -34,13 +35,14 @@ from app.window.wishes.model import WishModel
 from app.window.wishes.trial import AskedWish, Trial
 from app.window.wishes.wish_wording import level_name
 from planner.values.plan import PassKey
-from planner.values.wishes import USUAL_ORDER, Level
+from planner.values.project import Project
+from planner.values.wishes import USUAL_ORDER, Level, Staying
 
 LEVEL = Qt.ItemDataRole.UserRole
 
 
 class WishesView(QScrollArea):
-    """Three lists, each changed in place.
+    """Three lists, each changed in place, and what a new plan may move.
 
     Signals
     -------
@@ -71,6 +73,10 @@ class WishesView(QScrollArea):
         self.up = self._button(self.tr("Counts &more"), partial(self._move, -1), "Alt+Up")
         self.down = self._button(self.tr("Counts &less"), partial(self._move, 1), "Alt+Down")
         self.usual = self._button(self.tr("&Usual order"), self._usual)
+        self.near = QRadioButton(self.tr("&Keep close to the plan on screen"))
+        self.earliest = QRadioButton(self.tr("Earliest &finish, whatever moves"))
+        self.near.clicked.connect(partial(self._stay, Staying.CLOSE))
+        self.earliest.clicked.connect(partial(self._stay, Staying.EARLIEST))
         self._lay_out()
         self._trial.refused.connect(self._refused)
         self._trial.kept.connect(lambda _name: self.message.say(""))
@@ -119,8 +125,9 @@ class WishesView(QScrollArea):
         column.addWidget(
             text(
                 self.tr(
-                    "The vehicle that goes first is finished before any other of its project is "
-                    "begun: it shows what works, and how long it takes, before the rest follow."
+                    "As early as it can be: the others fill the gaps while its paint dries. Waited "
+                    "for: no other of its project is begun before it is finished; it shows what "
+                    "works, and how long it takes, before the rest follow."
                 )
             )
         )
@@ -149,6 +156,19 @@ class WishesView(QScrollArea):
             )
         )
         column.addWidget(self.care)
+        column.addWidget(text(self.tr("What a new plan may move"), size=1.25, bold=True))
+        column.addWidget(
+            text(
+                self.tr(
+                    "Close: work goes to another evening only where that places more, is less late "
+                    "or ends a project an evening sooner; what is planned for tonight moves only "
+                    "if you take the offer. Evenings that you printed or put into a calendar stay "
+                    "as they are, either way."
+                )
+            )
+        )
+        column.addWidget(self.near)
+        column.addWidget(self.earliest)
         column.addStretch(1)
         self.setWidget(holder)
         self.setWidgetResizable(True)
@@ -182,6 +202,9 @@ class WishesView(QScrollArea):
         self._show_pilots()
         self._show_order(book.preferences.order)
         self.care.show_likely(book.preferences.likely)
+        kept = book.preferences.staying is Staying.CLOSE
+        self.near.setChecked(kept)
+        self.earliest.setChecked(not kept)
         self._mark()
 
     def _show_pilots(self) -> None:
@@ -191,13 +214,7 @@ class WishesView(QScrollArea):
         kept = focused.accessibleName() if isinstance(focused, QComboBox) else None
         empty(self.pilots)
         for row, project in enumerate(project for project in book.projects if project.active):
-            box = NarrowCombo(12)
-            box.setAccessibleName(self.tr("First of {project}").format(project=project.name))
-            box.addItem(self.tr("All together"), "")
-            for model in project.models:
-                box.addItem(model.name, model.name)
-            box.setCurrentIndex(max(0, box.findData(project.pilot)))
-            box.activated.connect(partial(self._set_pilot, project.name, box))
+            box = self._first_box(project)
             name = text(project.name)  # it may be long, and has no key of its own
             name.setMaximumWidth(max(160, name.fontMetrics().horizontalAdvance(project.name) + 4))
             self.pilots.addWidget(name, row, 0)
@@ -208,9 +225,27 @@ class WishesView(QScrollArea):
         self.pilots.setColumnStretch(1, 2)
         self.pilots.setColumnStretch(2, 2)
 
-    def _set_pilot(self, project: str, box: QComboBox, _row: int) -> None:
-        model = str(box.currentData())
-        self._trial.ask(AskedWish(lambda book: wishes.set_pilot(book, project, model)))
+    def _first_box(self, project: Project) -> NarrowCombo:
+        """Return what chooses a vehicle to be early or waited for, as it is now."""
+        box = NarrowCombo(12)
+        box.setAccessibleName(self.tr("First of {project}").format(project=project.name))
+        box.addItem(self.tr("All together"), ("", ""))
+        for model in project.models:
+            early = self.tr("{model}, as early as it can be").format(model=model.name)
+            box.addItem(early, (model.name, ""))
+        for model in project.models:
+            waited = self.tr("{model}, waited for").format(model=model.name)
+            box.addItem(waited, (model.name, model.name))
+        early = next((model.name for model in project.models if model.early), "")
+        here = (project.pilot, project.pilot) if project.pilot else (early, "")
+        known = [box.itemData(at) for at in range(box.count())]
+        box.setCurrentIndex(known.index(here))
+        box.activated.connect(partial(self._set_first, project.name, box))
+        return box
+
+    def _set_first(self, project: str, box: QComboBox, _row: int) -> None:
+        model, pilot = box.currentData()
+        self._trial.ask(AskedWish(lambda book: wishes.set_first(book, project, model, pilot)))
 
     def _refused(self, why: str) -> None:
         self.show_book()  # what was chosen is not so
@@ -244,6 +279,9 @@ class WishesView(QScrollArea):
         if item is not None:
             level = Level(item.data(LEVEL))
             self._session.attempt(lambda book: wishes.move_level(book, level, by))
+
+    def _stay(self, staying: Staying, _on: bool = False) -> None:
+        self._session.attempt(lambda book: wishes.stay(book, staying))
 
     def _usual(self) -> None:
         self._session.attempt(wishes.usual_order)

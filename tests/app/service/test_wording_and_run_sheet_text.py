@@ -150,10 +150,10 @@ def test_a_long_stretch_still_fits_the_page() -> None:
 
 def test_the_finish_is_told_against_the_date() -> None:
     text = run_sheet_text.finish_text(small_plan(), small_book())
-    assert text == "yard: done Thu 13 Mar 20:40, in time for 2031-04-30"
+    assert text == "yard: done Thu 13 Mar 20:40, in time for Wed 30 Apr 2031"
     early = small_book(target=date(2031, 3, 12))
     # 20:40 on the 13th is 20 h 40 min after the end of the 12th
-    assert "20 h 45 min after 2031-03-12" in run_sheet_text.finish_text(small_plan(), early)
+    assert "20 h 45 min after Wed 12 Mar 2031" in run_sheet_text.finish_text(small_plan(), early)
 
 
 def test_what_has_no_place_is_named() -> None:
