@@ -22,6 +22,7 @@ from __future__ import annotations
 import argparse
 import json
 import os
+import re
 import statistics
 import subprocess
 import sys
@@ -45,11 +46,11 @@ DRAWN = [f"{vehicles}/{seed}" for vehicles in (4, 12) for seed in range(5)]
 def child(folder: Path) -> None:
     """Plan each book of a folder near to the plan there, and print what came of it."""
     from app.service.planning import plan
-    from storage.exchange import dump_plan, load, load_plan
+    from storage.exchange import dump_plan, load_plan
 
     last = load_plan((folder / "start.json").read_bytes())
     for path in sorted(folder.glob("edit-*.json")):
-        book = load(path.read_bytes()).book
+        book = read_book(path)
         now = last.now
         began = time.process_time()
         plan(book, now, last=last, quick=True)
@@ -61,6 +62,30 @@ def child(folder: Path) -> None:
         document = dump_plan(made, book)
         times = {"name": path.name, "first": first * 1000, "instant": instant * 1000}
         print(json.dumps({**times, "plan": document}), flush=True)
+
+
+def read_book(path: Path) -> Any:
+    """Read an exchange file; what an older program does not know is left away."""
+    from planner.values.refusal import Refused
+    from storage.exchange import load
+
+    raw = json.loads(path.read_bytes())
+    for _ in range(20):
+        try:
+            return load(json.dumps(raw).encode()).book
+        except Refused as problem:
+            unknown = re.match(r'no field is called "(\w+)"', problem.mend)
+            if unknown is None:
+                raise
+            _forget(raw, unknown[1])
+    raise SystemExit(f"{path.name} holds too much that this program does not know")
+
+
+def _forget(raw: Any, field: str) -> None:
+    if isinstance(raw, dict):
+        raw.pop(field, None)
+    for entry in raw.values() if isinstance(raw, dict) else raw if isinstance(raw, list) else ():
+        _forget(entry, field)
 
 
 # -- this program -----------------------------------------------------------------------------
