@@ -118,7 +118,7 @@ def set_real_size(book: Book, at: ModelKey, size: RealSize | None) -> Edit:
     return Edit(called("{model}: real size", model=at.model), changed)
 
 
-def set_model_target(book: Book, at: ModelAt, target: date | None) -> Edit:
+def set_model_target(book: Book, at: ModelKey, target: date | None) -> Edit:
     """Set or remove the date of a model's own."""
     name = (
         called("{model}: finish by {target}", model=at.model, target=target)
@@ -129,14 +129,14 @@ def set_model_target(book: Book, at: ModelAt, target: date | None) -> Edit:
     return Edit(name, changed, f"target/{at.project}/{at.model}")
 
 
-def set_model_weight(book: Book, at: ModelAt, weight: int) -> Edit:
+def set_model_weight(book: Book, at: ModelKey, weight: int) -> Edit:
     """Set how much a model's lateness weighs."""
     changed = with_model(book, at, lambda model: replace(model, weight=weight))
     name = called("{model}: weight {weight}", model=at.model, weight=weight)
     return Edit(name, changed, f"weight/{at.project}/{at.model}")
 
 
-def set_early(book: Book, at: ModelAt, early: bool) -> Edit:
+def set_early(book: Book, at: ModelKey, early: bool) -> Edit:
     """Have a model finished as early as it can be, while others fill the gaps, or not."""
     name = (
         called("{model}: as early as it can be", model=at.model)

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.service.build_edits.locate import ModelAt, model_of
+from app.service.build_edits.locate import model_of
 from app.service.edits import Edit
 from app.window import words
 from app.window.flow_layout import FlowLayout
@@ -44,6 +44,7 @@ from app.window.session import Session
 from app.window.stack.findings import FindingsPanel
 from planner.layers.finding import Finding
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.refusal import Refused
 
@@ -262,7 +263,7 @@ class BuildView(QWidget):
         self._show_findings()
         self._show_chosen()
 
-    def _show_done(self, at: ModelAt) -> None:
+    def _show_done(self, at: ModelKey) -> None:
         """Say when a model is finished by the plan on screen."""
         picture = self._session.picture
         there = picture is not None and any(
