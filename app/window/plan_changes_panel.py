@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from datetime import date
 from itertools import islice
 from zoneinfo import ZoneInfo
 
@@ -18,6 +19,7 @@ from app.window.moved_words import moved_lines
 from app.window.plan_snapshot import PlanChange, PlanSnapshot
 from planner.values.plan import PassKey
 
+_ISO_DATE = re.compile(r"\b\d{4}-[01]\d-[0-3]\d\b")  # as the journal keeps dates
 AT_ONCE = 24  # so many lines are put into words at a time: a few milliseconds
 
 
@@ -95,7 +97,7 @@ class MovedPanel(QWidget):
 
 def cause_words(cause: str) -> str:
     """Return what was done, with a pass told by its title rather than by its key."""
-    told = edit_name(cause)
+    told = _ISO_DATE.sub(lambda on: words.day(date.fromisoformat(on[0])), edit_name(cause))
     found = re.fullmatch(r"(.*): ([^/]+)/([^/]+)/([^/]+)#(\d+)", told)
     if found is None:
         return words.capital(told)

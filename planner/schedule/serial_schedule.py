@@ -369,7 +369,9 @@ class SerialSchedule:
         own = problem.due_of[index]
         if own is not None:
             due = problem.dues[own]
-            value += rule.due * max(-20_000, table.time + tail - due.at) * min(due.weight, 10)
+            over, weight = max(-20_000, table.time + tail - due.at), min(due.weight, 10)
+            # While there is time a weight makes it seem less, and never more.
+            value += rule.due * (over * weight if over > 0 else over / weight)
         value += setups.worth[activity.pass_.load]
         if rule.noise:
             value += self.random.gauss(0, rule.noise)
