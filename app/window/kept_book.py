@@ -135,12 +135,7 @@ class KeptBook(Replanning):
             return
         if self.saving.unsaved or self.saving.busy:
             return  # it can be planned anew
-        try:
-            self.saving.write(partial(self._store.plans.keep, plan))
-        except Waits:
-            pass  # it comes to an end by itself
-        except Refused:
-            log.exception("what is shown cannot be kept")  # it can be planned anew
+        self.saving.aside(partial(_kept, self._store, plan))
 
     @property
     def promised(self) -> tuple[Interval, ...]:
@@ -175,3 +170,11 @@ class KeptBook(Replanning):
             except Refused as problem:
                 self.troubled.emit(translated(str(problem)))
         self.saving.forget()
+
+
+def _kept(store: BenchBook, plan: Plan) -> None:
+    """Keep what is shown, if that can be; else it can be planned anew."""
+    try:
+        store.plans.keep(plan)
+    except Refused as problem:
+        log.info("what is shown cannot be kept: %s", problem)

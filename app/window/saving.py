@@ -119,6 +119,10 @@ class Saving(QObject):
         if flight.problem is not None:
             raise flight.problem
 
+    def aside(self, act: Callable[[], object]) -> None:
+        """Write what nobody waits for, and what may be lost: no edit is put off by it."""
+        self._worker.start(act)
+
     def keep(self, store: BenchBook, edit: Edit, why: str, *, waits: bool = False) -> None:
         """Keep an edit that could not be written yet, and try it again now and then.
 
