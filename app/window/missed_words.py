@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from app.window import words
 from app.window.plan_snapshot import PlanSnapshot
-from planner.schedule.missed_dates import Missed, ends_of_models, missed_dates
+from planner.schedule.missed_dates import MissedDate, ends_of_models, missed_dates
 
 
-def missed_of(picture: PlanSnapshot) -> tuple[Missed, ...]:
+def missed_of(picture: PlanSnapshot) -> tuple[MissedDate, ...]:
     """Return the dates that a plan misses, the worst first."""
     return missed_dates(picture.book, picture.calendar, picture.plan)
 
 
-def missed_line(missed: Missed, picture: PlanSnapshot) -> str:
+def missed_line(missed: MissedDate, picture: PlanSnapshot) -> str:
     """Return which date is missed, by how much: "Gannet: Thu 2 Apr, 5 days after Sat 28 Mar"."""
     return words.tr("{name}: done {time}, {length} too late for {date}").format(
         name=missed.model or missed.project,

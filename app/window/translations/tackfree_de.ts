@@ -1852,14 +1852,6 @@
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
   </message>
-  <message>
-   <source>Bench books ({pattern});;All files (*)</source>
-   <translation>Werkbücher ({pattern});;Alle Dateien (*)</translation>
-  </message>
-  <message>
-   <source>{path} cannot be read ({why})</source>
-   <translation>{path} lässt sich nicht lesen ({why})</translation>
-  </message>
  </context>
  <context>
   <name>FilterBar</name>
@@ -3079,54 +3071,6 @@
  <context>
   <name>ModelForm</name>
   <message>
-   <source>One vehicle first: this one</source>
-   <translation>Ein Fahrzeug zuerst: dieses</translation>
-  </message>
-  <message>
-   <source>It is finished before any other is begun</source>
-   <translation>Es wird fertig, bevor ein anderes begonnen wird</translation>
-  </message>
-  <message>
-   <source>Size of the real thing</source>
-   <translation>Größe des Originals</translation>
-  </message>
-  <message>
-   <source>From it and the scale follow the areas that nobody measured</source>
-   <translation>Aus ihr und dem Maßstab folgen die Flächen, die niemand gemessen hat</translation>
-  </message>
-  <message>
-   <source>m</source>
-   <translation>m</translation>
-  </message>
-  <message>
-   <source>Try them together first</source>
-   <translation>Erst trocken zusammensetzen</translation>
-  </message>
-  <message>
-   <source>Model</source>
-   <translation>Modell</translation>
-  </message>
-  <message>
-   <source>Scale</source>
-   <translation>Maßstab</translation>
-  </message>
-  <message>
-   <source>Length</source>
-   <translation>Länge</translation>
-  </message>
-  <message>
-   <source>Width</source>
-   <translation>Breite</translation>
-  </message>
-  <message>
-   <source>Height</source>
-   <translation>Höhe</translation>
-  </message>
-  <message>
-   <source>{parts} are painted apart and joined later: try them together dry before painting, for paint in a joint is hard to take out. (common practice, no source)</source>
-   <translation>{parts} werden getrennt bemalt und später zusammengeklebt: Setzen Sie sie vor dem Bemalen trocken zusammen, denn Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
-  </message>
-  <message>
    <source>Finish by</source>
    <translation>Fertig bis</translation>
   </message>
@@ -3155,8 +3099,48 @@
    <translation>Es zeigt, was geht und wie lange es dauert, bevor die übrigen folgen</translation>
   </message>
   <message>
+   <source>Size of the real thing</source>
+   <translation>Größe des Originals</translation>
+  </message>
+  <message>
+   <source>From it and the scale follow the areas that nobody measured</source>
+   <translation>Aus ihr und dem Maßstab folgen die Flächen, die niemand gemessen hat</translation>
+  </message>
+  <message>
+   <source>m</source>
+   <translation>m</translation>
+  </message>
+  <message>
+   <source>Try them together first</source>
+   <translation>Erst trocken zusammensetzen</translation>
+  </message>
+  <message>
+   <source>Model</source>
+   <translation>Modell</translation>
+  </message>
+  <message>
+   <source>Scale</source>
+   <translation>Maßstab</translation>
+  </message>
+  <message>
    <source>Weight</source>
    <translation>Gewicht</translation>
+  </message>
+  <message>
+   <source>Length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
+   <source>Width</source>
+   <translation>Breite</translation>
+  </message>
+  <message>
+   <source>Height</source>
+   <translation>Höhe</translation>
+  </message>
+  <message>
+   <source>{parts} are painted apart and joined later: try them together dry before painting, for paint in a joint is hard to take out. (common practice, no source)</source>
+   <translation>{parts} werden getrennt bemalt und später zusammengeklebt: Setzen Sie sie vor dem Bemalen trocken zusammen, denn Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
   </message>
  </context>
  <context>
@@ -4246,10 +4230,6 @@ in {length}</translation>
   <message>
    <source>this is being tried already</source>
    <translation>das wird schon ausprobiert</translation>
-  </message>
-  <message>
-   <source>The book {why}; “{name}” waits.</source>
-   <translation>Das Buch {why}; „{name}“ wartet.</translation>
   </message>
  </context>
  <context>
@@ -5476,8 +5456,12 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>&amp;Wünsche dazu zurücknehmen</translation>
   </message>
   <message>
-   <source>Finish this vehicle &amp;first</source>
-   <translation>Dieses Fahrzeug z&amp;uerst fertigstellen</translation>
+   <source>This vehicle as &amp;early as it can be</source>
+   <translation>Dieses Fahrzeug so &amp;früh wie möglich</translation>
+  </message>
+  <message>
+   <source>Begin no other &amp;before this vehicle is finished</source>
+   <translation>&amp;Kein anderes beginnen, bevor dieses Fahrzeug fertig ist</translation>
   </message>
   <message>
    <source>This piece of work has no place in the plan.</source>
@@ -5514,14 +5498,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>In one stretch with which piece of work?</source>
    <translation>In einem Zeitblock mit welcher Arbeit?</translation>
-  </message>
-  <message>
-   <source>This vehicle as &amp;early as it can be</source>
-   <translation>Dieses Fahrzeug so &amp;früh wie möglich</translation>
-  </message>
-  <message>
-   <source>Begin no other &amp;before this vehicle is finished</source>
-   <translation>&amp;Kein anderes beginnen, bevor dieses Fahrzeug fertig ist</translation>
   </message>
  </context>
  <context>
@@ -5566,6 +5542,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>&amp;Übliche Reihenfolge</translation>
   </message>
   <message>
+   <source>&amp;Keep close to the plan on screen</source>
+   <translation>&amp;Nahe am gezeigten Plan bleiben</translation>
+  </message>
+  <message>
+   <source>Earliest &amp;finish, whatever moves</source>
+   <translation>Frühestes &amp;Ende, was immer sich verschiebt</translation>
+  </message>
+  <message>
    <source>Wishes</source>
    <translation>Wünsche</translation>
   </message>
@@ -5578,8 +5562,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Ein Fahrzeug zuerst</translation>
   </message>
   <message>
-   <source>The vehicle that goes first is finished before any other of its project is begun: it shows what works, and how long it takes, before the rest follow.</source>
-   <translation>Das Fahrzeug, das vorausgeht, wird fertig, bevor ein anderes seines Projekts begonnen wird: Es zeigt, was gelingt und wie lange es dauert, ehe die übrigen folgen.</translation>
+   <source>As early as it can be: the others fill the gaps while its paint dries. Waited for: no other of its project is begun before it is finished; it shows what works, and how long it takes, before the rest follow.</source>
+   <translation>So früh wie möglich: Die anderen füllen die Lücken, während seine Farbe trocknet. Abgewartet: Kein anderes seines Projekts wird begonnen, bevor es fertig ist; es zeigt, was geht und wie lange es dauert, bevor die übrigen folgen.</translation>
   </message>
   <message>
    <source>What counts most</source>
@@ -5602,30 +5586,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Was angekreuzt ist, wird geplant, sobald der Film darunter wahrscheinlich so weit ist, denn es lässt sich wiederholen; alles andere erst, wenn er es sicher ist.</translation>
   </message>
   <message>
-   <source>First of {project}</source>
-   <translation>Zuerst von {project}</translation>
-  </message>
-  <message>
-   <source>All together</source>
-   <translation>Alle zusammen</translation>
-  </message>
-  <message>
-   <source>{number}. {what}</source>
-   <translation>{number}. {what}</translation>
-  </message>
-  <message>
-   <source>&amp;Keep close to the plan on screen</source>
-   <translation>&amp;Nahe am gezeigten Plan bleiben</translation>
-  </message>
-  <message>
-   <source>Earliest &amp;finish, whatever moves</source>
-   <translation>Frühestes &amp;Ende, was immer sich verschiebt</translation>
-  </message>
-  <message>
-   <source>As early as it can be: the others fill the gaps while its paint dries. Waited for: no other of its project is begun before it is finished; it shows what works, and how long it takes, before the rest follow.</source>
-   <translation>So früh wie möglich: Die anderen füllen die Lücken, während seine Farbe trocknet. Abgewartet: Kein anderes seines Projekts wird begonnen, bevor es fertig ist; es zeigt, was geht und wie lange es dauert, bevor die übrigen folgen.</translation>
-  </message>
-  <message>
    <source>What a new plan may move</source>
    <translation>Was ein neuer Plan verschieben darf</translation>
   </message>
@@ -5634,12 +5594,24 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Nahe: Arbeit geht nur dann auf einen anderen Abend, wenn dadurch mehr Platz findet, weniger verspätet ist oder ein Projekt einen Abend früher endet; was für heute Abend geplant ist, rückt nur, wenn Sie das Angebot annehmen. Abende, die Sie gedruckt oder in einen Kalender geschrieben haben, bleiben so oder so, wie sie sind.</translation>
   </message>
   <message>
+   <source>First of {project}</source>
+   <translation>Zuerst von {project}</translation>
+  </message>
+  <message>
+   <source>All together</source>
+   <translation>Alle zusammen</translation>
+  </message>
+  <message>
    <source>{model}, as early as it can be</source>
    <translation>{model}, so früh wie möglich</translation>
   </message>
   <message>
    <source>{model}, waited for</source>
    <translation>{model}, abgewartet</translation>
+  </message>
+  <message>
+   <source>{number}. {what}</source>
+   <translation>{number}. {what}</translation>
   </message>
  </context>
  <context>
@@ -9946,6 +9918,26 @@ Quelle: {source}</translation>
    <translation>{model}: wirkliche Größe</translation>
   </message>
   <message>
+   <source>{model}: finish by {target}</source>
+   <translation>{model}: fertig bis {target}</translation>
+  </message>
+  <message>
+   <source>{model}: no date of its own</source>
+   <translation>{model}: kein eigenes Datum</translation>
+  </message>
+  <message>
+   <source>{model}: weight {weight}</source>
+   <translation>{model}: Gewicht {weight}</translation>
+  </message>
+  <message>
+   <source>{model}: as early as it can be</source>
+   <translation>{model}: so früh wie möglich</translation>
+  </message>
+  <message>
+   <source>{model}: when its turn comes</source>
+   <translation>{model}: wenn es an der Reihe ist</translation>
+  </message>
+  <message>
    <source>{project}: note</source>
    <translation>{project}: Notiz</translation>
   </message>
@@ -10946,6 +10938,10 @@ Quelle: {source}</translation>
    <translation>{done}, {span} nach {target}</translation>
   </message>
   <message>
+   <source>{project}, {model}: {span} after {target}</source>
+   <translation>{project}, {model}: {span} nach {target}</translation>
+  </message>
+  <message>
    <source>no place found for {work}: {why}</source>
    <translation>kein Platz gefunden für {work}: {why}</translation>
   </message>
@@ -11248,6 +11244,14 @@ Quelle: {source}</translation>
   <message>
    <source>{project}: all models together</source>
    <translation>{project}: alle Modelle zusammen</translation>
+  </message>
+  <message>
+   <source>plans keep close</source>
+   <translation>Pläne bleiben nahe</translation>
+  </message>
+  <message>
+   <source>plans finish as early as can be, whatever moves</source>
+   <translation>Pläne enden so früh wie möglich, was immer sich verschiebt</translation>
   </message>
   <message>
    <source>{work}: once likely ready</source>
@@ -12285,106 +12289,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>{damp:g} % RH: a fast solvent cools the film until moisture condenses in it; it blushes or frosts</source>
-   <translation>{damp:g} % r. F.: Ein schnelles Lösemittel kühlt den Film, bis Feuchte darin kondensiert; er läuft weiß an oder wird raureifig</translation>
-  </message>
-  <message>
-   <source>UFC 3-190-06 par. 7.4.2 (mechanism); 60 and 70 % are common practice, no source</source>
-   <translation>UFC 3-190-06 Abs. 7.4.2 (Mechanismus); 60 und 70 % sind gängige Praxis, ohne Quelle</translation>
-  </message>
-  <message>
-   <source>"{text}" is no scale; write it as 1:72</source>
-   <translation>„{text}“ ist kein Maßstab; als 1:72 schreiben</translation>
-  </message>
-  <message>
-   <source>{model}: finish by {target}</source>
-   <translation>{model}: fertig bis {target}</translation>
-  </message>
-  <message>
-   <source>{model}: no date of its own</source>
-   <translation>{model}: kein eigenes Datum</translation>
-  </message>
-  <message>
-   <source>{model}: weight {weight}</source>
-   <translation>{model}: Gewicht {weight}</translation>
-  </message>
-  <message>
-   <source>{model}: as early as it can be</source>
-   <translation>{model}: so früh wie möglich</translation>
-  </message>
-  <message>
-   <source>{model}: when its turn comes</source>
-   <translation>{model}: wenn es an der Reihe ist</translation>
-  </message>
-  <message>
-   <source>{project}: {pilot} first</source>
-   <translation>{project}: {pilot} zuerst</translation>
-  </message>
-  <message>
-   <source>{project}: no vehicle first</source>
-   <translation>{project}: kein Fahrzeug zuerst</translation>
-  </message>
-  <message>
-   <source>{project}, {model}: {span} after {target}</source>
-   <translation>{project}, {model}: {span} nach {target}</translation>
-  </message>
-  <message>
-   <source>plans keep close</source>
-   <translation>Pläne bleiben nahe</translation>
-  </message>
-  <message>
-   <source>plans finish as early as can be, whatever moves</source>
-   <translation>Pläne enden so früh wie möglich, was immer sich verschiebt</translation>
-  </message>
-  <message>
-   <source>tape on gloss paint: marks at 24 h, so over 48 h</source>
-   <translation>Band auf Glanzfarbe: Abdrücke nach 24 h, also über 48 h</translation>
-  </message>
-  <message>
-   <source>gloss clear to decals or white-spirit wash: 24 h, in recesses longer</source>
-   <translation>Glanzlack bis Abziehbild oder Testbenzin-Washing: 24 h, in Vertiefungen länger</translation>
-  </message>
-  <message>
-   <source>thin airbrushed coats are handled after about an hour, recoated within it</source>
-   <translation>dünne Airbrushschichten fasst man nach etwa einer Stunde an, überlackiert wird innerhalb dieser</translation>
-  </message>
-  <message>
-   <source>one night or 24 h lies between unlike layers</source>
-   <translation>zwischen ungleichen Schichten liegen eine Nacht oder 24 h</translation>
-  </message>
-  <message>
-   <source>airbrushed lacquer: next coat or tape in 1 to 2 h</source>
-   <translation>Lack aus der Airbrush: nächste Schicht oder Band nach 1 bis 2 h</translation>
-  </message>
-  <message>
-   <source>lacquer clear is touch-dry in 30 min, yet hardens for up to 24 h</source>
-   <translation>Lack-Klarlack ist in 30 min berührtrocken, härtet aber bis zu 24 h</translation>
-  </message>
-  <message>
-   <source>enamel overnight to handle, 24 to 48 h to the next coat</source>
-   <translation>Enamel über Nacht griffest, 24 bis 48 h bis zur nächsten Schicht</translation>
-  </message>
-  <message>
-   <source>thin oil colour is touch-dry in 1 to 7 days, by pigment</source>
-   <translation>dünne Ölfarbe ist je nach Pigment in 1 bis 7 Tagen berührtrocken</translation>
-  </message>
-  <message>
-   <source>chosen so that a wash of 3 µm takes its usual 24 to 48 h, several days under solvent</source>
-   <translation>so gewählt, dass ein Washing von 3 µm die üblichen 24 bis 48 h braucht, mehrere Tage unter Lösemittel</translation>
-  </message>
-  <message>
-   <source>marine urethane data: tape after 12 to 24 h, limited service after 72 h, at 25 °C</source>
-   <translation>Angaben zu Bootsurethan: Band nach 12 bis 24 h, begrenzt belastbar nach 72 h, bei 25 °C</translation>
-  </message>
-  <message>
-   <source>as print-free</source>
-   <translation>wie abdruckfrei</translation>
-  </message>
-  <message>
-   <source>a little more</source>
-   <translation>etwas mehr</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -12952,30 +12856,6 @@ Quelle: {source}</translation>
   <message>
    <source>Dust into corners</source>
    <translation>Staub in die Ecken</translation>
-  </message>
-  <message>
-   <source>Press the decals down while the setting fluid works</source>
-   <translation>Abziehbilder andrücken, solange der Weichmacher wirkt</translation>
-  </message>
-  <message>
-   <source>Wipe decal glue off with a damp cloth</source>
-   <translation>Leim der Abziehbilder mit feuchtem Tuch abwischen</translation>
-  </message>
-  <message>
-   <source>Wet the base and rub chips through it</source>
-   <translation>Grundfarbe anfeuchten und Abplatzer durchreiben</translation>
-  </message>
-  <message>
-   <source>Rinse off leftover fluid and dab dry</source>
-   <translation>Übrige Flüssigkeit abspülen und trocken tupfen</translation>
-  </message>
-  <message>
-   <source>Wet the colours and rub chips through them</source>
-   <translation>Farben anfeuchten und Abplatzer hindurch reiben</translation>
-  </message>
-  <message>
-   <source>Wet the white and wear it off where crew and weather would</source>
-   <translation>Weiß anfeuchten und abreiben, wo Mannschaft und Wetter es täten</translation>
   </message>
  </context>
  <context>
@@ -14424,6 +14304,10 @@ Quelle: {source}</translation>
    <translation>als „{name}“ danebenstellen</translation>
   </message>
   <message>
+   <source>{name}: done {time}, {length} too late for {date}</source>
+   <translation>{name}: fertig {time}, {length} zu spät für {date}</translation>
+  </message>
+  <message>
    <source>part</source>
    <translation>Teil</translation>
   </message>
@@ -15496,6 +15380,14 @@ Quelle: {source}</translation>
    <translation>{coating}, {tool}</translation>
   </message>
   <message>
+   <source>⚠ {missed}</source>
+   <translation>⚠ {missed}</translation>
+  </message>
+  <message>
+   <source>⚠ {n} more dates are missed</source>
+   <translation>⚠ {n} weitere Daten werden verfehlt</translation>
+  </message>
+  <message>
    <source>Nothing is ready in this stretch; the bench is yours until {end}</source>
    <translation>In diesem Zeitblock ist nichts bereit; der Tisch gehört bis {end} Ihnen</translation>
   </message>
@@ -15602,18 +15494,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>{name}: done {time}, {length} too late for {date}</source>
-   <translation>{name}: fertig {time}, {length} zu spät für {date}</translation>
-  </message>
-  <message>
-   <source>⚠ {missed}</source>
-   <translation>⚠ {missed}</translation>
-  </message>
-  <message>
-   <source>⚠ {n} more dates are missed</source>
-   <translation>⚠ {n} weitere Daten werden verfehlt</translation>
   </message>
  </context>
 </TS>
