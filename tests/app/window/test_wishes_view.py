@@ -83,7 +83,15 @@ def test_one_vehicle_is_chosen_to_go_first(qtbot, view) -> None:
     with qtbot.waitSignal(made._trial.kept, timeout=20_000):
         qtbot.keyClick(box, Qt.Key.Key_Down)
         box.activated.emit(box.currentIndex())
+    assert session.book.project(PROJECT).model(CART).early  # others fill the gaps
+    assert session.book.project(PROJECT).pilot == ""
+    box = made.pilots.itemAtPosition(0, 1).widget()
+    waited = box.findText(f"{CART}, waited for")
+    with qtbot.waitSignal(made._trial.kept, timeout=20_000):
+        box.setCurrentIndex(waited)
+        box.activated.emit(waited)
     assert session.book.project(PROJECT).pilot == CART
+    assert not session.book.project(PROJECT).model(CART).early
 
 
 def test_the_last_edits_are_listed_and_gone_back_to(qtbot, view) -> None:
