@@ -6,12 +6,23 @@ One cart in a room of constant 23 °C and 50 % RH, Thursdays from 19:30 to
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
 from planner.values.bench_time import BenchTime, Recurring
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Finish, Mark, Mix, Portion, Window
+from planner.values.coating import (
+    Coating,
+    Family,
+    Finish,
+    Mark,
+    Mix,
+    Portion,
+    State,
+    StateTime,
+    Window,
+)
 from planner.values.gear import Airbrush, Gear
 from planner.values.model import Model, Part, Place
 from planner.values.moment import Interval, minute_of
@@ -133,6 +144,21 @@ def small_book(target: date | None = date(2031, 4, 30)) -> Book:
                 models=(Model(name=CART, parts=(tub,), steps=steps()),),
                 target=target,
             ),
+        ),
+    )
+
+
+def slow_primer(book: Book) -> Book:
+    """Return the book with a label that lets the next coat onto the primer after an hour only.
+
+    Then the airbrush cannot go on at once, and is cleaned.
+    """
+    label = StateTime(state=State.DRY_TO_RECOAT, minutes=40)
+    return replace(
+        book,
+        coatings=tuple(
+            replace(coating, times=(label,)) if coating.name == "grey primer" else coating
+            for coating in book.coatings
         ),
     )
 

@@ -11,7 +11,7 @@ from bench_steps import AtTheBench
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont, QFontMetricsF
 from PySide6.QtWidgets import QLabel, QWidget
-from small_book import BRUSH, CART, NOW, PROJECT, ZONE, at, key, small_book
+from small_book import BRUSH, CART, NOW, PROJECT, ZONE, at, key, slow_primer, small_book
 from window_steps import MakeWindow, replan
 
 from app.service import bench_events, logbook
@@ -35,8 +35,8 @@ Bench = Callable[[], AtTheBench]
 
 @pytest.fixture
 def bench(qtbot, make_window: MakeWindow) -> Bench:
-    """Return how to go to the bench with the small book."""
-    return lambda: AtTheBench(qtbot, make_window(small_book(), NOW), NOW)
+    """Return how to go to the bench with the small book, its primer a slow one."""
+    return lambda: AtTheBench(qtbot, make_window(slow_primer(small_book()), NOW), NOW)
 
 
 def test_b_goes_to_the_bench_and_escape_leaves_it(bench: Bench) -> None:

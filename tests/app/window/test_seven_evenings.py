@@ -8,7 +8,7 @@ from pathlib import Path
 
 from bench_steps import AtTheBench
 from PySide6.QtCore import QSettings, Qt
-from small_book import NOW, ZONE, small_book, steps
+from small_book import NOW, ZONE, slow_primer, small_book, steps
 
 from app.service.build_record import WORK_HEAD, build_record
 from app.service.document import DocumentTable
@@ -29,7 +29,7 @@ Typed = dict[tuple[str, int], tuple[int, int]]
 
 def evenings_book() -> Book:
     """Return the small book with a filter and a matte coat, and time on every evening."""
-    book = small_book()
+    book = slow_primer(small_book())
     prime, sand, gloss, wash, wipe = steps()
     tint = Step(
         id="filter",

@@ -182,10 +182,20 @@ def test_letting_go_where_it_stands_or_with_escape_wishes_nothing(qtbot, window)
     assert window.session.undo_name() == ""
 
 
-def test_one_vehicle_first_is_said_of_its_model(qtbot, window) -> None:
+def test_as_early_as_it_can_be_is_said_of_its_model(qtbot, window) -> None:
     strip = window.timeline.strip
     strip.choose(key("sand"))
     with qtbot.waitSignal(window.timeline.wishes.trial.kept, timeout=20_000):
         qtbot.keyClick(strip, "F")
+    assert window.session.book.project(PROJECT).model(CART).early
+    assert window.session.book.project(PROJECT).pilot == ""
+    assert window.timeline.wishes.early.isChecked()
+
+
+def test_one_vehicle_first_is_said_of_its_model(qtbot, window) -> None:
+    strip = window.timeline.strip
+    strip.choose(key("sand"))
+    with qtbot.waitSignal(window.timeline.wishes.trial.kept, timeout=20_000):
+        qtbot.keyClick(strip, "F", Qt.KeyboardModifier.ShiftModifier)
     assert window.session.book.project(PROJECT).pilot == CART
     assert window.timeline.wishes.first.isChecked()
