@@ -7,13 +7,12 @@ time becomes another one; here the text is free, and is read when it is left.
 from __future__ import annotations
 
 from PySide6.QtCore import QDate, QDateTime, QEvent, QLocale, QPoint, QSize, Qt, QTime, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QCalendarWidget,
-    QLineEdit,
     QMenu,
-    QStyle,
+    QToolButton,
     QToolTip,
     QWidgetAction,
 )
@@ -22,6 +21,7 @@ from app.window import words
 from app.window.forms.moment_reading import read_clock, read_day, read_moment
 
 HOURS = "HH:mm"
+ARROW = 24  # width of what opens the calendar [px]
 PAGE = 10  # what Page Up and Page Down step by
 
 
@@ -186,10 +186,19 @@ class MomentField(_TypedField):
     def __init__(self, form: str = "", name: str = "") -> None:
         super().__init__(form or f"{words.date_form()} {HOURS}", self._like(), name)
         self.setButtonSymbols(self.ButtonSymbols.NoButtons)
-        arrow = self.style().standardIcon(QStyle.StandardPixmap.SP_ArrowDown)
-        action = self.lineEdit().addAction(arrow, QLineEdit.ActionPosition.TrailingPosition)
-        action.setText(words.tr("Calendar"))
-        action.triggered.connect(self._open_calendar)
+        self._arrow = QToolButton(self)
+        self._arrow.setArrowType(Qt.ArrowType.DownArrow)
+        self._arrow.setAutoRaise(True)
+        self._arrow.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the keys open the calendar, too
+        self._arrow.setToolTip(words.tr("Calendar"))
+        self._arrow.setAccessibleName(words.tr("Calendar"))
+        self._arrow.clicked.connect(self._open_calendar)
+        self.lineEdit().setTextMargins(0, 0, ARROW, 0)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the calendar's arrow at the end."""
+        super().resizeEvent(event)
+        self._arrow.setGeometry(self.width() - ARROW - 2, 2, ARROW, self.height() - 4)
 
     def date(self) -> QDate:
         """Return the day that it shows."""

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QApplication,
     QComboBox,
     QLabel,
-    QLineEdit,
     QTabBar,
     QWidget,
 )
@@ -48,7 +47,7 @@ def cut(whole: QWidget) -> list[str]:
         if (
             not isinstance(one, kinds)
             or not one.isVisible()
-            or isinstance(one.parent(), QTabBar | QLineEdit)
+            or isinstance(one.parent(), QTabBar | QAbstractSpinBox)
         ):
             continue
         wraps = isinstance(one, QLabel) and one.wordWrap()
