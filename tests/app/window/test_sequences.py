@@ -68,6 +68,11 @@ def press(widget: QWidget, name: str) -> None:
     button.click()
 
 
+def title_of(view: SequencesView, id_: str) -> str:
+    """Return the title of a step of the sequence on screen."""
+    return next(each.step.title for each in view.sequence().steps if each.step.id == id_)
+
+
 def texts(listing: QWidget) -> list[list[str]]:
     model = listing.model  # type: ignore[attr-defined]
     columns = range(model.columnCount())
@@ -95,7 +100,7 @@ def test_steps_are_shown_with_the_usual_options_or_all(bare: Opened) -> None:
     view.usual.setChecked(False)
     every = [row[0] for row in texts(view.steps)]
     assert every.count("Prime") == 3
-    view.steps.choose(every.index("Press the decals down while the setting fluid works"))
+    view.steps.choose(every.index(title_of(view, "press")))
     assert "done within 1 h 30 min after “Decals”" in view.steps.detail.text()
     assert "Only with decals" in view.steps.detail.text()
 
@@ -259,7 +264,7 @@ def test_steps_move_and_say_why_they_may_not(bare: Opened) -> None:
     view.choose(OURS)
     view.usual.setChecked(False)
     names = [row[0] for row in texts(view.steps)]
-    at = names.index("Press the decals down while the setting fluid works")
+    at = names.index(title_of(view, "press"))
     view.steps.choose(at)
     press(view.steps, "Earlier")
     assert "cannot stand there" in view.steps.message.text()

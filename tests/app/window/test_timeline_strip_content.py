@@ -13,13 +13,14 @@ from app.service.planning import plan
 from app.window.content_from_plan import strip_of
 from app.window.timeline.outline import outline
 from planner.bench import BenchCalendar
-from planner.cure import Cure, Film
+from planner.cure import Band, Cure, Film
 from planner.tonight.replayed_plan import ReplayedPlan
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import BenchKind, Plan
 from planner.values.project import Logged
+from planner.values.wishes import Care
 
 
 def lay(book: Book, made: Plan, now: int) -> ReplayedPlan:
@@ -45,7 +46,17 @@ def test_evenings_before_the_date_are_free(small: ReplayedPlan) -> None:
     assert len(strip_of(small).free) == 6
 
 
-def test_a_wedge_ends_when_the_film_is_ready_for_what_waits(small: ReplayedPlan) -> None:
+@pytest.mark.parametrize(
+    ("likely", "band"), [((Care.COAT,), Band.NOMINAL), ((), Band.LATE)], ids=["likely", "surely"]
+)
+def test_a_wedge_ends_when_the_film_is_ready_for_what_waits(
+    likely: tuple[Care, ...], band: Band
+) -> None:
+    # Definition 6: sand over primer is another coat, and opens at the likely
+    # minute where a person plans those so, or else at the late one.
+    book = small_book()
+    book = replace(book, preferences=replace(book.preferences, likely=likely))
+    small = lay(book, small_plan(), NOW)
     strip = strip_of(small)
     wedge = next(wedge for wedge in strip.wedges if wedge.key == key("prime"))
     cure = Cure(small.book.room, small.calendar.zone)
@@ -53,7 +64,7 @@ def test_a_wedge_ends_when_the_film_is_ready_for_what_waits(small: ReplayedPlan)
     film = Film(primer, primer.dry_film_um, "bench", at("2031-03-06 19:43"))
     assert wedge.start == at("2031-03-06 19:43")
     assert wedge.state is State.DRY_TO_RECOAT
-    assert wedge.opens == cure.ready_at(film, State.DRY_TO_RECOAT)
+    assert wedge.opens == cure.ready_at(film, State.DRY_TO_RECOAT, band)
     assert (wedge.waiting, wedge.until) == (key("sand"), at("2031-03-13 19:33"))
 
 

@@ -20,12 +20,23 @@ from app.window.timeline.print_pages import paint_strip, write_strip
 from app.window.timeline.spatial_index import SIDE, Index, together
 from app.window.timeline.strip_filter import Sieve, sift
 from app.window.timeline.view import TimelineView
+from planner.values.coating import State, StateTime
 from planner.values.step import Tool
 
 
 def two_carts() -> PlanSnapshot:
-    """Return a plan of the cart and another like it."""
+    """Return a plan of the cart and another like it, on three evenings.
+
+    The primer's label lets no coat follow before the evening is over, and
+    the gloss has to dry before the wash.
+    """
     book = small_book()
+    label = StateTime(state=State.DRY_TO_RECOAT, minutes=120)
+    coatings = (
+        replace(coating, times=(label,)) if coating.name == "grey primer" else coating
+        for coating in book.coatings
+    )
+    book = replace(book, coatings=tuple(coatings))
     project = book.project(PROJECT)
     van = replace(project.models[0], name="van")
     return picture_of(
@@ -65,6 +76,7 @@ def test_columns_without_what_is_shown_are_folded_but_can_be_dropped_on(
     picture: PlanSnapshot,
 ) -> None:
     strip = sift(picture.strip, Sieve(model="van", coating="dark oil"))
+    # Between tonight and the wash lies an evening of other work.
     assert len(strip.columns) < len(picture.strip.columns)
     scale = Scale(strip.columns, 2)
     there = {slot.interval for slot in slots(strip, scale)}
