@@ -1149,7 +1149,7 @@
   </message>
   <message>
    <source>&amp;Everything, in one archive…</source>
-   <translation>&amp;Alles in einem Archiv …</translation>
+   <translation>Alles &amp;in einem Archiv …</translation>
   </message>
   <message>
    <source>&amp;About Tackfree</source>
@@ -5457,7 +5457,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   </message>
   <message>
    <source>This vehicle as &amp;early as it can be</source>
-   <translation>Dieses Fahrzeug so &amp;früh wie möglich</translation>
+   <translation>&amp;Dieses Fahrzeug so früh wie möglich</translation>
   </message>
   <message>
    <source>Begin no other &amp;before this vehicle is finished</source>
@@ -5523,7 +5523,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   </message>
   <message>
    <source>&amp;Show it on the timeline</source>
-   <translation>Auf dem Zeitstrahl zei&amp;gen</translation>
+   <translation>Auf dem Zeit&amp;strahl zeigen</translation>
   </message>
   <message>
    <source>No wishes yet. Choose a piece of work on the Timeline and press P to pin it, N for “not before”, T for “together with”.</source>
@@ -5543,11 +5543,11 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   </message>
   <message>
    <source>&amp;Keep close to the plan on screen</source>
-   <translation>&amp;Nahe am gezeigten Plan bleiben</translation>
+   <translation>Nahe am gezeigten &amp;Plan bleiben</translation>
   </message>
   <message>
-   <source>Earliest &amp;finish, whatever moves</source>
-   <translation>Frühestes &amp;Ende, was immer sich verschiebt</translation>
+   <source>E&amp;arliest finish, whatever moves</source>
+   <translation>F&amp;rühestes Ende, was immer sich verschiebt</translation>
   </message>
   <message>
    <source>Wishes</source>

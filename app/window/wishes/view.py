@@ -74,7 +74,7 @@ class WishesView(QScrollArea):
         self.down = self._button(self.tr("Counts &less"), partial(self._move, 1), "Alt+Down")
         self.usual = self._button(self.tr("&Usual order"), self._usual)
         self.near = QRadioButton(self.tr("&Keep close to the plan on screen"))
-        self.earliest = QRadioButton(self.tr("Earliest &finish, whatever moves"))
+        self.earliest = QRadioButton(self.tr("E&arliest finish, whatever moves"))
         self.near.clicked.connect(partial(self._stay, Staying.CLOSE))
         self.earliest.clicked.connect(partial(self._stay, Staying.EARLIEST))
         self._lay_out()
@@ -202,10 +202,19 @@ class WishesView(QScrollArea):
         self._show_pilots()
         self._show_order(book.preferences.order)
         self.care.show_likely(book.preferences.likely)
-        kept = book.preferences.staying is Staying.CLOSE
-        self.near.setChecked(kept)
-        self.earliest.setChecked(not kept)
+        self._show_staying(book.preferences.staying)
         self._mark()
+
+    def _show_staying(self, staying: Staying) -> None:
+        """Tick what is chosen: Tab stops there, and the arrow keys lead to the other.
+
+        Qt sees to that stop only once one of the two has had the focus.
+        """
+        for button, means in ((self.near, Staying.CLOSE), (self.earliest, Staying.EARLIEST)):
+            chosen = staying is means
+            button.setChecked(chosen)
+            policy = Qt.FocusPolicy.StrongFocus if chosen else Qt.FocusPolicy.ClickFocus
+            button.setFocusPolicy(policy)
 
     def _show_pilots(self) -> None:
         book = self._session.book

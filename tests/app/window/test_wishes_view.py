@@ -17,7 +17,7 @@ from app.window.wishes.choice_list import Choose
 from app.window.wishes.view import WishesView
 from planner.bench import calendar_of
 from planner.values.book import Book
-from planner.values.wishes import Level
+from planner.values.wishes import Level, Staying
 
 FATAL = QAbstractItemModelTester.FailureReportingMode.Fatal
 
@@ -132,3 +132,18 @@ def test_a_long_list_is_narrowed_by_typing(qtbot) -> None:
     assert dialog.value() == 2
     qtbot.keyClicks(dialog.narrow, "nothing like it")
     assert dialog.value() is None
+
+
+def test_what_may_move_is_one_stop_of_tab_and_the_arrows_choose(qtbot, view) -> None:
+    made, session = view
+    # Tab goes to the chosen button of a group and arrows go through it: common practice, no source.
+    both = {Staying.CLOSE: made.near, Staying.EARLIEST: made.earliest}
+    for staying, press in ((Staying.EARLIEST, Qt.Key.Key_Down), (Staying.CLOSE, Qt.Key.Key_Up)):
+        here = next(button for button in both.values() if button.isChecked())
+        here.setFocus()
+        qtbot.keyClick(here, press)
+        assert session.book.preferences.staying is staying
+        assert both[staying].hasFocus()
+        for each, button in both.items():
+            tabbed = bool(button.focusPolicy() & Qt.FocusPolicy.TabFocus)
+            assert (tabbed, button.isChecked()) == (each is staying, each is staying)
