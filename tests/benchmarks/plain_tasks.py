@@ -91,7 +91,10 @@ def _film_waits(book: Book, now: int) -> dict[tuple[int, int], int]:
     """Return how long the film of the task before is waited for, by (vehicle, task).
 
     The air of the families never changes, so that a film takes as long
-    whenever it is laid.
+    whenever it is laid.  Work that can be done over again waits until the film
+    is likely ready, all else until it surely is (definition 6).  What lies
+    below it, and may keep it longer (definition 11), is not stated: the bare
+    problem is the easier one there.
     """
     cure = Cure(book.room, zone_named(book.bench_time.zone))
     problem = Problem(book, now, cure=cure, calendar=calendar_of(book.bench_time))
@@ -102,7 +105,8 @@ def _film_waits(book: Book, now: int) -> dict[tuple[int, int], int]:
         before, after = problem.ends[number]
         if opens is None or not opens.of_film or not gate.place or before != after - 1:
             continue
-        ready = cure.opens_at(problem.film_of(number, now), opens, Band.LATE)
+        band = Band.NOMINAL if gate.likely else Band.LATE
+        ready = cure.opens_at(problem.film_of(number, now), opens, band)
         assert ready is not None
         one = problem.activities[after].pass_
         spot = vehicles[one.key.model], after - problem.index[_first(problem, one.key.model)]

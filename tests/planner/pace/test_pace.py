@@ -6,7 +6,7 @@ import math
 from dataclasses import replace
 from datetime import datetime, timedelta
 from random import Random
-from statistics import NormalDist, fmean
+from statistics import NormalDist, fmean, stdev
 
 import pytest
 from logged_books import demo_plan
@@ -160,13 +160,28 @@ def taught(book: Book, now: int) -> Book:
         return book
 
 
-@pytest.mark.parametrize("noise", [0.0, 0.2])
-def test_for_one_who_is_40_percent_slower_the_error_falls_by_half_or_more(noise: float) -> None:
-    """The error of what can be known: how long the work takes on the average."""
-    for seed in range(4 if noise else 1):
-        book, now = worked(demo_plan("harbour_tenders")[0], 1.4, noise, seed)
-        was, left = errors(book, taught(book, now), 1.4)
-        assert left <= 0.5 * was
+def left_over(noise: float, seed: int) -> float:
+    """Return which share of the error is left for one who is 40 % slower.
+
+    It is the error of what can be known: how long the work takes on the average.
+    """
+    book, now = worked(demo_plan("harbour_tenders")[0], 1.4, noise, seed)
+    was, left = errors(book, taught(book, now), 1.4)
+    return left / was
+
+
+def test_for_one_who_is_40_percent_slower_the_error_falls_by_half_or_more() -> None:
+    assert left_over(0.0, 0) <= 0.5
+
+
+def test_so_it_does_where_each_pass_takes_now_more_and_now_less() -> None:
+    """Of people drawn at random: on the average for certain, and for nine of ten of them.
+
+    For certain: half is more than three standard errors above the mean of these 24.
+    """
+    shares = [left_over(0.2, seed) for seed in range(24)]
+    assert fmean(shares) + 3 * stdev(shares) / math.sqrt(len(shares)) <= 0.5
+    assert sum(share <= 0.5 for share in shares) >= 0.9 * len(shares)
 
 
 @pytest.mark.parametrize("noise", [0.0, 0.2])
