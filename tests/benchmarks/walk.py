@@ -70,7 +70,10 @@ def main() -> None:
         print(row(seed, status, told, begin, time.monotonic() - begun), flush=True)
         met.update(told.get("told", ()))
         met.update(told.get("strange", ()))
-        if status or not told or told["told"] or told["strange"]:
+        short = bool(told) and sum(told["done"].values()) < asked.acts  # ended from outside
+        if short:
+            met["a walk that was cut short"] += 1
+        if status or not told or short or told["told"] or told["strange"]:
             faults += 1
         if not told:
             print(beside[-2000:], flush=True)
