@@ -115,9 +115,11 @@ class KeptBook(Replanning):
         return True
 
     def _drop_last(self) -> None:
-        """Give up the last edit that is not saved."""
+        """Give up the last edit that is not saved; one that is just being written is undone."""
         edit = self.saving.take_back()
-        if edit is not None and self._store is not None:
+        if edit is None and self._store is not None:
+            self.saving.later(self._store.undo)
+        elif edit is not None and self._store is not None:
             left = self.saving.unsaved
             book = left[-1].book if left else self._store.known()
             self._show_book(book, self.tr("undo {name}").format(name=edit_name(edit.name)))

@@ -81,6 +81,7 @@ class Saving(QObject):
         self._worker = Worker()
         self._flight: _Write | None = None
         self.unsaved: list[Edit] = []
+        self._later: list[Callable[[], object]] = []
         self.why = ""
         self.lost = False
         self._store: BenchBook | None = None
@@ -108,6 +109,8 @@ class Saving(QObject):
             self._flight.done.wait(PATIENCE_SECONDS)
             self._land()
         if self._flight is not None:
+            if edit is None:
+                self.later(act)
             raise Waits
         flight = _Write(act, self._ended.emit, edit)
         self._worker.start(flight.run)
@@ -122,6 +125,10 @@ class Saving(QObject):
     def aside(self, act: Callable[[], object]) -> None:
         """Write what nobody waits for, and what may be lost: no edit is put off by it."""
         self._worker.start(act)
+
+    def later(self, act: Callable[[], object]) -> None:
+        """Do what is no edit, as an undo, once all before it is written."""
+        self._later.append(act)
 
     def keep(self, store: BenchBook, edit: Edit, why: str, *, waits: bool = False) -> None:
         """Keep an edit that could not be written yet, and try it again now and then.
@@ -171,6 +178,7 @@ class Saving(QObject):
         self._flight = self._store = None
         self.lost = False
         self.unsaved.clear()
+        self._later.clear()
         self.changed.emit()
 
     def rest(self) -> None:
@@ -188,6 +196,7 @@ class Saving(QObject):
         if not mine and not self.lost:
             self.ended.emit(flight.problem)
             self.try_again()  # an edit may have waited for it
+            self._go_on()
             return
         if flight.problem is None:
             if mine:
@@ -200,6 +209,15 @@ class Saving(QObject):
             log.error("writing failed", exc_info=flight.problem)
             self.why = str(flight.problem)
         self._tell()
+        self._go_on()
+
+    def _go_on(self) -> None:
+        """Begin what waited until all was written."""
+        if self._later and self._flight is None and not self.unsaved:
+            flight = _Write(self._later.pop(0), self._ended.emit)
+            flight.waited_for = False
+            self._flight = flight
+            self._worker.start(flight.run)
 
     def _tell_after_all(self) -> None:
         if self.unsaved:

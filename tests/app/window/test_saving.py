@@ -104,6 +104,22 @@ def test_what_is_not_saved_can_be_undone(qtbot, session) -> None:
     assert not session.saving.unsaved
 
 
+def test_undo_of_what_is_just_being_written_waits_for_it(qtbot, session, monkeypatch) -> None:
+    monkeypatch.setattr("app.window.saving.PATIENCE_SECONDS", 0.01)
+    before = session.book
+    with monkeypatch.context() as first:
+        first.setattr("app.window.saving.PATIENCE_SECONDS", 10)
+        session.apply(edits.set_weight(before, PROJECT, 7))
+    with closing(sqlite3.connect(session.path, isolation_level=None)) as other:
+        other.execute("BEGIN IMMEDIATE")
+        aside(session)
+        session.undo()  # of what is being written now
+        other.execute("ROLLBACK")
+    qtbot.waitUntil(lambda: session.book.project(PROJECT).active, timeout=20_000)
+    assert session.book.project(PROJECT).weight == 7
+    assert not is_aside(session.path)
+
+
 def test_what_is_not_saved_when_the_window_closes_is_kept(qtbot, session, monkeypatch, tmp_path):
     monkeypatch.setattr(books, "usual_path", lambda: tmp_path / "own" / "bench.tackfree")
     session.path.unlink()
