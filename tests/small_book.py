@@ -149,7 +149,7 @@ def small_book(target: date | None = date(2031, 4, 30)) -> Book:
 
 
 def slow_primer(book: Book) -> Book:
-    """Return the book with a label that lets the next coat onto the primer after an hour only.
+    """Return the book with a label that lets the next coat onto the primer after forty minutes.
 
     Then the airbrush cannot go on at once, and is cleaned.
     """

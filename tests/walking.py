@@ -23,6 +23,7 @@ from pathlib import Path
 from typing import Any
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+sys.path.insert(0, str(Path(__file__).parents[1]))  # before tests/, which has an app of its own
 
 from every_dialog import every_dialog
 from PySide6.QtCore import QObject, QPoint, Qt, QTimer, qInstallMessageHandler

@@ -108,6 +108,9 @@ class Often:
         self._sent += 1
         return [pickle.loads(self._plans[self._sent % len(self._plans)])]
 
+    def turn_to(self, _task: object) -> None:
+        """Go on: no task is worked on."""
+
     def stop(self) -> None:
         """Nothing runs."""
 
@@ -148,7 +151,6 @@ class Bench:
         self.session = Session(lambda: NOW)
         settings = QSettings(f"{folder}/settings.ini", QSettings.Format.IniFormat)
         self.window = MainWindow(self.session, settings)
-        self.session.leaves_tonight = lambda _plan: True  # every better plan is taken
         self.taken = 0
         self.every: list[float] = []
         self.session.pictured.connect(self._seen)
@@ -208,6 +210,10 @@ class Bench:
         often = Often(plans)
         self.window.improving.stop()
         improving.Improver = lambda _task: often
+        # Each is taken, whatever it moves: what people wait for then is what is measured.
+        self.window.improving._weigh = lambda newest: self.session.take_plan(
+            newest.plan, newest.verdict, "a better plan was taken"
+        )
         self.window.improving._start()
 
 
