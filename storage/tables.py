@@ -228,6 +228,7 @@ MODEL = _child(
     _text("target", optional=True),
     _whole("weight"),
     _flag("early"),
+    _text("kind"),
 )
 MODEL_MADE = _child("model_made", MODEL, _text("sequence"))
 MADE_OPTION = _child("made_option", MODEL_MADE, _text("value"))

@@ -24,7 +24,7 @@ from planner.values.coating import (
     Window,
 )
 from planner.values.gear import Cleaned
-from planner.values.model import Chosen, Made, Measure, RealSize, Shape
+from planner.values.model import Chosen, Made, Measure, ModelKind, RealSize, Shape
 from planner.values.project import Event, Happened, Logged, Observed, Pin, Project, Used
 from planner.values.room import AirPoint, Location, Reading
 from planner.values.sequence import EVERY, Colour, Option, Sequence, SequenceStep
@@ -274,6 +274,7 @@ def _enriched(draw: st.DrawFn, project: Project) -> Project:
         model,
         steps=tuple(steps),
         scale="1:72",
+        kind=draw(st.sampled_from(ModelKind)),
         parts=(stressed, *model.parts[1:]),
         real_size=draw(st.none() | st.just(RealSize(length_m=4, width_m=2, height_m=1.5))),
         made=draw(st.none() | st.just(made)),

@@ -33,6 +33,19 @@ class Material(StrEnum):
     WOOD = "wood"
 
 
+class ModelKind(StrEnum):
+    """What kind of thing a model shows, by which it gets its outline."""
+
+    WHEELED = "wheeled vehicle"
+    TRACKED = "tracked vehicle"
+    RAIL = "rail vehicle"
+    BOAT = "boat"
+    AIRCRAFT = "aircraft"
+    FIGURE = "figure"
+    BUILDING = "building"
+    OTHER = "other"
+
+
 class Shape(StrEnum):
     """Simple bodies that a part is measured by."""
 
@@ -155,6 +168,7 @@ class Model:
 
     ``target`` is a date of its own, ``weight`` scales its lateness, and with
     ``early`` it is to be finished as early as it can be (definition 26).
+    ``kind`` changes nothing in the plan.
     """
 
     name: str
@@ -166,6 +180,7 @@ class Model:
     target: date | None = None
     weight: int = 1
     early: bool = False
+    kind: ModelKind = ModelKind.OTHER
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")

@@ -152,6 +152,10 @@ def test_defaults_are_left_out():
             "airbrush, brush, spray can, sponge, cloth, hand",
         ),
         (
+            changed(*STEP[:4], "kind", to="bot"),
+            'projects[0].models[0].kind: no model kind is called "bot"; did you mean "boat"?',
+        ),
+        (
             changed(*STEP, "applications", to={}),
             f"{AT_STEP}.applications: is an object, but must be a list [...]",
         ),

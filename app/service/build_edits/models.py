@@ -13,7 +13,7 @@ from planner.values.book_changes import with_project
 from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.message import Translate, called, message
-from planner.values.model import Model, Part, Place, RealSize
+from planner.values.model import Model, ModelKind, Part, Place, RealSize
 from planner.values.project import Project
 from planner.values.refusal import Refused
 
@@ -110,6 +110,12 @@ def set_scale(book: Book, at: ModelKey, scale: str) -> Edit:
     """Set what scale a model is of."""
     changed = with_model(book, at, lambda model: replace(model, scale=scale))
     return Edit(called("{model}: scale {scale}", model=at.model, scale=scale), changed)
+
+
+def set_kind(book: Book, at: ModelKey, kind: ModelKind) -> Edit:
+    """Set what kind of thing a model shows."""
+    changed = with_model(book, at, lambda model: replace(model, kind=kind))
+    return Edit(called("{model}: kind", model=at.model), changed)
 
 
 def set_real_size(book: Book, at: ModelKey, size: RealSize | None) -> Edit:

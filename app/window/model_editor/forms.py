@@ -33,7 +33,7 @@ from app.window.palette import Colours
 from planner.values.book import Book
 from planner.values.keys import ModelKey
 from planner.values.lookup import part_of, project_of
-from planner.values.model import Material, Model, Part, Place, RealSize, Side
+from planner.values.model import Material, Model, ModelKind, Part, Place, RealSize, Side
 from planner.values.refusal import Refused
 
 USUAL_SIZE = RealSize(length_m=6, width_m=2.5, height_m=2.5)  # a lorry's, about
@@ -49,6 +49,8 @@ class ModelForm(EditorForm):
         self.name = line(self._rename, most=120)
         self.scale = line(self._scale, most=20)
         self.scale.setPlaceholderText("1:72")
+        self.kind = enum_choice(ModelKind, "kind", self._kind)
+        self.kind.setToolTip(tr("Its outline in lists and pages"))
         self.by, self.target = dated(self._target)
         self.by.setText(tr("Finish by"))
         self.target.setAccessibleName(tr("Date of the model"))
@@ -77,6 +79,7 @@ class ModelForm(EditorForm):
         self.dry_fit = button(tr("Try them together first"), self._dry_fit)
         self.row(tr("Model"), self.name, "name")
         self.row(tr("Scale"), self.scale, "scale")
+        self.row(tr("Kind"), self.kind, "kind")
         self.wide(self.done)
         self.wide(beside(self.by, self.target), "target")
         self.row(tr("Weight"), self.weight, "weight")
@@ -98,6 +101,7 @@ class ModelForm(EditorForm):
                 return
             put(self.name, model.name)
             put(self.scale, model.scale)
+            pick(self.kind, model.kind.value)
             put(self.first, pilot == model.name)
             put_date(self.by, self.target, model.target)
             put(self.weight, model.weight)
@@ -131,6 +135,10 @@ class ModelForm(EditorForm):
     def _scale(self) -> None:
         at, scale = self._at, self.scale.text().strip()
         self.ask(lambda book: models.set_scale(book, at, scale))
+
+    def _kind(self) -> None:
+        at, kind = self._at, ModelKind(self.kind.currentData())
+        self.ask(lambda book: models.set_kind(book, at, kind))
 
     def show_done(self, told: str, late: bool, colours: Colours) -> None:
         """Say when the model is finished by the plan, in the colour of what is missed if late."""

@@ -7,7 +7,7 @@ from enum import StrEnum
 from planner.cure.family_times import Evidence
 from planner.layers.overcoat_table import LayerVerdict
 from planner.values.coating import Effect, Family, Finish, Hiding, Preparation, State
-from planner.values.model import Material, Shape, Side
+from planner.values.model import Material, ModelKind, Shape, Side
 from planner.values.room import Movement
 from planner.values.step import Role, Stage, Tool, Trait
 from planner.values.wishes import Care
@@ -27,6 +27,7 @@ ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
     "verdict": (LayerVerdict,),
     "side": (Side,),
     "material": (Material,),
+    "kind": (ModelKind,),
     "shape": (Shape,),
     "movement": (Movement,),
     "care": (Care,),

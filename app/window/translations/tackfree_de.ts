@@ -3071,6 +3071,10 @@
  <context>
   <name>ModelForm</name>
   <message>
+   <source>Its outline in lists and pages</source>
+   <translation>Sein Umriss in Listen und Seiten</translation>
+  </message>
+  <message>
    <source>Finish by</source>
    <translation>Fertig bis</translation>
   </message>
@@ -3121,6 +3125,10 @@
   <message>
    <source>Scale</source>
    <translation>Maßstab</translation>
+  </message>
+  <message>
+   <source>Kind</source>
+   <translation>Art</translation>
   </message>
   <message>
    <source>Weight</source>
@@ -6269,6 +6277,41 @@ Quelle: {source}</translation>
   <message>
    <source>lets it through</source>
    <translation>lässt es durch</translation>
+  </message>
+ </context>
+ <context>
+  <name>kind</name>
+  <message>
+   <source>wheeled vehicle</source>
+   <translation>Radfahrzeug</translation>
+  </message>
+  <message>
+   <source>tracked vehicle</source>
+   <translation>Kettenfahrzeug</translation>
+  </message>
+  <message>
+   <source>rail vehicle</source>
+   <translation>Schienenfahrzeug</translation>
+  </message>
+  <message>
+   <source>boat</source>
+   <translation>Boot</translation>
+  </message>
+  <message>
+   <source>aircraft</source>
+   <translation>Flugzeug</translation>
+  </message>
+  <message>
+   <source>figure</source>
+   <translation>Figur</translation>
+  </message>
+  <message>
+   <source>building</source>
+   <translation>Gebäude</translation>
+  </message>
+  <message>
+   <source>other</source>
+   <translation>anderes</translation>
   </message>
  </context>
  <context>
@@ -9912,6 +9955,10 @@ Quelle: {source}</translation>
   <message>
    <source>{model}: scale {scale}</source>
    <translation>{model}: Maßstab {scale}</translation>
+  </message>
+  <message>
+   <source>{model}: kind</source>
+   <translation>{model}: Art</translation>
   </message>
   <message>
    <source>{model}: real size</source>

@@ -19,7 +19,7 @@ from app.service.merging import ItemKind, MergeChoice, differences, named
 from planner.values.book import Book
 from planner.values.coating import Coating, Family
 from planner.values.gear import Airbrush, Cleaned, Gear
-from planner.values.model import Made
+from planner.values.model import Made, ModelKind
 from planner.values.moment import moment_of
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused
@@ -196,6 +196,16 @@ def test_steps_that_differ_are_shown_one_by_one() -> None:
     assert apart["target"] == ("2031-04-30", "–")
     assert apart["cart/wipe"][1] == "–"
     assert apart["cart/prime: minutes"] == ("fixed 10", "fixed 25")
+
+
+def test_a_models_kind_is_compared_like_its_other_fields() -> None:
+    theirs = visitor(PROJECT)
+    project = theirs.projects[0]
+    models = (replace(project.models[0], kind=ModelKind.RAIL),)
+    theirs = replace(theirs, projects=(replace(project, models=models),))
+    (difference,) = differences(small_book(), theirs)
+    apart = {side.field: (side.ours, side.theirs) for side in difference.sides if side.differs}
+    assert apart["cart: kind"] == ("other", "rail vehicle")
 
 
 def sequence(note: str = "") -> Sequence:

@@ -14,7 +14,7 @@ from app.service.build_edits.advice import AdviceKind, add_dry_fit, advice, late
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.keys import ModelKey, StepKey
-from planner.values.model import Model, Part, Place
+from planner.values.model import Model, ModelKind, Part, Place
 from planner.values.project import Logged, Observed, Pin
 from planner.values.refusal import Refused
 from planner.values.step import Stage, Step, Tool, Trait
@@ -52,6 +52,12 @@ def test_a_written_gate_forbids_a_move_and_is_named() -> None:
         order.move_steps(book, AT, ["wipe"], 3)
     with pytest.raises(Refused, match="“wipe” must stay behind “wash”"):
         order.shift_steps(book, AT, ["wash"], down=True)
+
+
+def test_a_model_of_no_kind_is_given_one() -> None:
+    assert cart(small_book()).kind is ModelKind.OTHER
+    edit = models.set_kind(small_book(), AT, ModelKind.WHEELED)
+    assert cart(edit.book) == replace(cart(small_book()), kind=ModelKind.WHEELED)
 
 
 def test_a_coat_may_change_places_with_another() -> None:
