@@ -208,7 +208,8 @@ def _demand_converts(raw: str, wanted: type, place: str, words: str) -> None:
 
 def _no_such_word(words_of: type[Enum], raw: str) -> str:
     words = [str(member.value) for member in words_of]
-    sentence = unknown(words_of.__name__.lower(), shown(raw), words)
+    kind = re.sub("(?<=[a-z])(?=[A-Z])", " ", words_of.__name__).lower()
+    sentence = unknown(kind, shown(raw), words)
     if "did you mean" in sentence:
         return sentence
     return message("{sentence}; use one of: {words}", sentence=sentence, words=row(words))
