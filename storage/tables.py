@@ -242,7 +242,15 @@ PART = _child(
     _text("material"),
     _flag("stressed"),
 )
-PLACE = _child("place", PART, _text("name"), _text("side"), _number("area_cm2"), _number("detail"))
+PLACE = _child(
+    "place",
+    PART,
+    _text("name"),
+    _text("side"),
+    _number("area_cm2"),
+    _number("detail"),
+    _number("share"),
+)
 MEASURE = _child(
     "measure",
     PLACE,

@@ -259,7 +259,12 @@ def _enriched(draw: st.DrawFn, project: Project) -> Project:
         else pin
     )
     body = Measure(shape=Shape.CYLINDER, length_mm=draw(st.floats(0.1, 99)), width_mm=4, count=2)
-    spot = replace(model.parts[0].places[0], measures=(body,), detail=draw(st.floats(0.1, 5)))
+    spot = replace(
+        model.parts[0].places[0],
+        measures=(body,),
+        detail=draw(st.floats(0.1, 5)),
+        share=draw(st.floats(0, 5)),
+    )
     stressed = replace(
         model.parts[0],
         stressed=draw(st.booleans()),

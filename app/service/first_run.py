@@ -23,7 +23,7 @@ from planner.values.bench_time import Recurring
 from planner.values.book import Book
 from planner.values.gear import Airbrush, Gear
 from planner.values.message import Translate, called, message
-from planner.values.model import Model
+from planner.values.model import Model, ModelKind
 from planner.values.project import Project
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
@@ -42,6 +42,7 @@ class Vehicle:
     scale: str = ""
     sequence: str
     options: tuple[str, ...] | None = None
+    kind: ModelKind = ModelKind.OTHER
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -192,14 +193,15 @@ def _equipped(book: Book, answers: Answers, translate: Translate) -> Book:
 
 
 def _model(vehicle: Vehicle, translate: Translate) -> Model:
-    model = bare_model(vehicle.name, vehicle.scale, translate)
     handle = translate(HANDLE)
-    return replace(model, parts=tuple(replace(part, holder=handle) for part in model.parts))
+    return bare_model(vehicle.name, vehicle.scale, translate, vehicle.kind, holder=handle)
 
 
 def _alike(vehicles: Iterable[Vehicle]) -> dict[Vehicle, None]:
     """Return one of each vehicles that are finished alike; its name does not matter."""
-    return dict.fromkeys(replace(vehicle, name="any", scale="") for vehicle in vehicles)
+    return dict.fromkeys(
+        replace(vehicle, name="any", scale="", kind=ModelKind.OTHER) for vehicle in vehicles
+    )
 
 
 def _given(book: Book, answers: Answers, kind: Vehicle, translate: Translate) -> Book:

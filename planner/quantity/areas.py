@@ -9,9 +9,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 
+from planner.quantity.usual_models import size_of
 from planner.values.identity_key import Same
 from planner.values.message import message
-from planner.values.model import Measure, Model, Place, Shape
+from planner.values.model import Measure, Model, ModelKind, Place, Shape
 
 BOX_M = (6.0, 2.5, 2.5)  # what the hint for a missing area goes by [m]
 CM2_IN_MM2 = 0.01
@@ -23,6 +24,7 @@ class AreaSource(StrEnum):
     TYPED = "typed"
     MEASURED = "measured"
     REAL_SIZE = "from the real size"
+    ASSUMED = "assumed by the kind"
     MISSING = "missing"
 
 
@@ -39,6 +41,10 @@ class Area:
         that was not asked.
     among
         How many places share what the others leave of that box.
+    share
+        The place's own share of that box; 0 where it has none.
+    kind
+        What the model shows: that may have given the size of the box.
     """
 
     cm2: float
@@ -48,6 +54,8 @@ class Area:
     all_round_cm2: float = 0.0
     among: int = 0
     mend: str = ""
+    share: float = 0.0
+    kind: ModelKind = ModelKind.OTHER
 
     @property
     def sentence(self) -> str:
@@ -62,6 +70,25 @@ class Area:
                 "{cm2:.3g} cm²: measures of {plain_cm2:.3g} cm²{detail}",
                 cm2=self.cm2,
                 plain_cm2=self.plain_cm2,
+                detail=detail,
+            )
+        if self.found is AreaSource.ASSUMED:
+            return message(
+                "{cm2:.3g} cm², assumed: {share:.0%} of a box of {all_round_cm2:.3g} cm², the"
+                " usual size of its kind ({kind}){detail}",
+                cm2=self.cm2,
+                share=self.share,
+                all_round_cm2=self.all_round_cm2,
+                kind=self.kind,
+                detail=detail,
+            )
+        if self.found is AreaSource.REAL_SIZE and self.share:
+            return message(
+                "{cm2:.3g} cm²: {share:.0%} of a box of its real size, {all_round_cm2:.3g} cm²"
+                " all round{detail}",
+                cm2=self.cm2,
+                share=self.share,
+                all_round_cm2=self.all_round_cm2,
                 detail=detail,
             )
         if self.found is AreaSource.REAL_SIZE:
@@ -112,8 +139,10 @@ def measure_cm2(measure: Measure) -> float:
 def areas_of(model: Model) -> Mapping[str, Area]:
     """Return the area of every "part/place" of a model.
 
-    Typed areas come first, then measures; what a box of the real size at
-    the model's scale has left over is shared alike by the other places.
+    Typed areas come first, then measures, then a place's own share of a box
+    of the real size at the model's scale, or of the usual size of its kind;
+    what the box of the real size has left over is shared alike by the other
+    places.
     """
     return _areas(Same(model))
 
@@ -122,7 +151,11 @@ def areas_of(model: Model) -> Mapping[str, Area]:
 def _areas(same: Same[Model]) -> Mapping[str, Area]:
     model = same.value
     spots = {f"{part.name}/{place.name}": place for part in model.parts for place in part.places}
-    known = {name: area for name, place in spots.items() if (area := _own(place)) is not None}
+    known = {
+        name: area
+        for name, place in spots.items()
+        if (area := _own(place) or _of_box(model, place)) is not None
+    }
     missing = len(spots) - len(known)
     if missing:
         taken = sum(area.cm2 for area in known.values())
@@ -144,9 +177,28 @@ def _own(place: Place) -> Area | None:
     return None
 
 
+def _of_box(model: Model, place: Place) -> Area | None:
+    """Return a place's own share of a box of the real size, or of the usual one of its kind."""
+    scale, size = scale_of(model.scale), size_of(model)
+    if not place.share or scale is None or size is None:
+        return None
+    whole = scaled_cm2(box_m2(size.length_m, size.width_m, size.height_m), scale)
+    assumed = model.real_size is None
+    plain = whole * place.share
+    return Area(
+        plain * place.detail,
+        AreaSource.ASSUMED if assumed else AreaSource.REAL_SIZE,
+        plain,
+        place.detail,
+        whole,
+        share=place.share,
+        kind=model.kind,
+    )
+
+
 def _share(model: Model, place: Place, taken_cm2: float, among: int) -> Area:
     """Return a place's share of what the others leave of the model's real size."""
-    scale, real = scale_of(model.scale), model.real_size
+    scale, real = scale_of(model.scale), size_of(model) if place.share else model.real_size
     if real is None:
         return Area(0.0, AreaSource.MISSING, mend=_unmeasured(scale, model.scale))
     if scale is None:

@@ -38,6 +38,7 @@ class ModelKind(StrEnum):
 
     WHEELED = "wheeled vehicle"
     TRACKED = "tracked vehicle"
+    CAR = "car"
     RAIL = "rail vehicle"
     BOAT = "boat"
     AIRCRAFT = "aircraft"
@@ -82,8 +83,9 @@ class Place:
     """An area of a part with a stack of coats of its own.
 
     Its area is ``area_cm2`` where typed, else that of ``measures``, times
-    ``detail`` for what stands out and lies deep, else the place's share of
-    the model's real size.
+    ``detail`` for what stands out and lies deep, else the place's ``share``
+    of a box of the model's real size; without one, places share alike what
+    the others leave of it.
     """
 
     name: str
@@ -91,11 +93,13 @@ class Place:
     area_cm2: float = 0.0
     measures: tuple[Measure, ...] = ()
     detail: float = 1.0
+    share: float = 0.0
 
     def __post_init__(self) -> None:
         plain_name(self.name, "name")
         number_in(self.area_cm2, 0, 1e6, "area_cm2", "cm²")
         number_in(self.detail, 0.1, 5, "detail")
+        number_in(self.share, 0, 5, "share")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -168,7 +172,8 @@ class Model:
 
     ``target`` is a date of its own, ``weight`` scales its lateness, and with
     ``early`` it is to be finished as early as it can be (definition 26).
-    ``kind`` changes nothing in the plan.
+    ``kind`` says how large the full-sized thing usually is, until ``real_size``
+    does.
     """
 
     name: str

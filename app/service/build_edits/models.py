@@ -8,22 +8,31 @@ from datetime import date
 
 from app.service.build_edits.locate import logged, model_of, with_model, without_pins
 from app.service.edits import Edit
+from planner.quantity.usual_models import usual_parts
 from planner.values.book import Book
 from planner.values.book_changes import with_project
 from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.message import Translate, called, message
-from planner.values.model import Model, ModelKind, Part, Place, RealSize
+from planner.values.model import Model, ModelKind, Place, RealSize
 from planner.values.project import Project
 from planner.values.refusal import Refused
 
-BODY, ALL_OVER = "body", "all over"
 
+def bare_model(
+    name: str,
+    scale: str = "",
+    translate: Translate = str,
+    kind: ModelKind = ModelKind.OTHER,
+    *,
+    holder: str = "",
+) -> Model:
+    """Return a model without steps, of the parts that its kind usually has.
 
-def bare_model(name: str, scale: str = "", translate: Translate = str) -> Model:
-    """Return a model of one part with one place and no steps; ``translate`` names the two."""
-    part = Part(name=translate(BODY), places=(Place(name=translate(ALL_OVER)),))
-    return Model(name=name, parts=(part,), scale=scale)
+    ``translate`` names them; they are held by ``holder``.
+    """
+    parts = usual_parts(kind, translate, holder=holder)
+    return Model(name=name, parts=parts, scale=scale, kind=kind)
 
 
 def add_project(book: Book, name: str, models: Iterable[Model]) -> Edit:
@@ -112,10 +121,27 @@ def set_scale(book: Book, at: ModelKey, scale: str) -> Edit:
     return Edit(called("{model}: scale {scale}", model=at.model, scale=scale), changed)
 
 
-def set_kind(book: Book, at: ModelKey, kind: ModelKind) -> Edit:
-    """Set what kind of thing a model shows."""
-    changed = with_model(book, at, lambda model: replace(model, kind=kind))
+def set_kind(book: Book, at: ModelKey, kind: ModelKind, translate: Translate = str) -> Edit:
+    """Set what kind of thing a model shows; one that says nothing of itself gets its parts.
+
+    ``translate`` names them.
+    """
+
+    def change(model: Model) -> Model:
+        if not _untold(model):
+            return replace(model, kind=kind)
+        parts = usual_parts(kind, translate, holder=model.parts[0].holder)
+        return replace(model, kind=kind, parts=parts)
+
+    changed = with_model(book, at, change)
     return Edit(called("{model}: kind", model=at.model), changed)
+
+
+def _untold(model: Model) -> bool:
+    """Tell whether a model has no steps and no more than one place that nobody measured."""
+    places = [place for part in model.parts for place in part.places]
+    bare = places == [Place(name=places[0].name)]
+    return not model.steps and bare and model.real_size is None
 
 
 def set_real_size(book: Book, at: ModelKey, size: RealSize | None) -> Edit:

@@ -30,6 +30,7 @@ from app.window.model_editor.measures import MeasuresField
 from app.window.model_editor.nodes import title_of
 from app.window.model_editor.project_form import date_of, dated, put_date
 from app.window.palette import Colours
+from planner.quantity.usual_models import ALL_OVER
 from planner.values.book import Book
 from planner.values.keys import ModelKey
 from planner.values.lookup import part_of, project_of
@@ -138,7 +139,7 @@ class ModelForm(EditorForm):
 
     def _kind(self) -> None:
         at, kind = self._at, ModelKind(self.kind.currentData())
-        self.ask(lambda book: models.set_kind(book, at, kind))
+        self.ask(lambda book: models.set_kind(book, at, kind, words.given_name))
 
     def show_done(self, told: str, late: bool, colours: Colours) -> None:
         """Say when the model is finished by the plan, in the colour of what is missed if late."""
@@ -332,7 +333,7 @@ class PlaceForm(EditorForm):
 def new_part(model: Model) -> Part:
     """Return a part to begin with."""
     name = fresh_name(words.tr("part"), [part.name for part in model.parts])
-    return Part(name=name, places=(Place(name=words.given_name(models.ALL_OVER)),))
+    return Part(name=name, places=(Place(name=words.given_name(ALL_OVER)),))
 
 
 def new_place(part: Part) -> Place:

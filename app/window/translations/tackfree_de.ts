@@ -6259,6 +6259,38 @@ Quelle: {source}</translation>
    <source>all over</source>
    <translation>ringsum</translation>
   </message>
+  <message>
+   <source>below</source>
+   <translation>unten</translation>
+  </message>
+  <message>
+   <source>wheels</source>
+   <translation>Räder</translation>
+  </message>
+  <message>
+   <source>tools</source>
+   <translation>Werkzeug</translation>
+  </message>
+  <message>
+   <source>running gear</source>
+   <translation>Laufwerk</translation>
+  </message>
+  <message>
+   <source>tracks</source>
+   <translation>Ketten</translation>
+  </message>
+  <message>
+   <source>fittings</source>
+   <translation>Beschläge</translation>
+  </message>
+  <message>
+   <source>figure</source>
+   <translation>Figur</translation>
+  </message>
+  <message>
+   <source>roof</source>
+   <translation>Dach</translation>
+  </message>
  </context>
  <context>
   <name>hiding</name>
@@ -6288,6 +6320,10 @@ Quelle: {source}</translation>
   <message>
    <source>tracked vehicle</source>
    <translation>Kettenfahrzeug</translation>
+  </message>
+  <message>
+   <source>car</source>
+   <translation>Pkw</translation>
   </message>
   <message>
    <source>rail vehicle</source>
@@ -8323,6 +8359,14 @@ Quelle: {source}</translation>
   <message>
    <source>{cm2:.3g} cm²: measures of {plain_cm2:.3g} cm²{detail}</source>
    <translation>{cm2:.3g} cm²: Maße von {plain_cm2:.3g} cm²{detail}</translation>
+  </message>
+  <message>
+   <source>{cm2:.3g} cm², assumed: {share:.0%} of a box of {all_round_cm2:.3g} cm², the usual size of its kind ({kind}){detail}</source>
+   <translation>{cm2:.3g} cm², angenommen: {share:.0%} eines Quaders von {all_round_cm2:.3g} cm², der üblichen Größe seiner Art ({kind}){detail}</translation>
+  </message>
+  <message>
+   <source>{cm2:.3g} cm²: {share:.0%} of a box of its real size, {all_round_cm2:.3g} cm² all round{detail}</source>
+   <translation>{cm2:.3g} cm²: {share:.0%} eines Quaders seiner wahren Größe, {all_round_cm2:.3g} cm² ringsum{detail}</translation>
   </message>
   <message>
    <source>, shared by {among} places</source>
@@ -11749,6 +11793,10 @@ Quelle: {source}</translation>
    <translation>Details</translation>
   </message>
   <message>
+   <source>share</source>
+   <translation>Anteil</translation>
+  </message>
+  <message>
    <source>holder</source>
    <translation>Halter</translation>
   </message>
@@ -11779,10 +11827,6 @@ Quelle: {source}</translation>
   <message>
    <source>applications</source>
    <translation>Aufträge</translation>
-  </message>
-  <message>
-   <source>share</source>
-   <translation>Anteil</translation>
   </message>
   <message>
    <source>touches</source>

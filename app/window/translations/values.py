@@ -12,7 +12,6 @@ from itertools import product
 from typing import get_args, get_type_hints
 
 from app.service.books import AIRBRUSH, BENCH
-from app.service.build_edits.models import ALL_OVER, BODY
 from app.service.first_run import HANDLE
 from app.service.merging import field_word
 from app.service.starter_stock import NAMES
@@ -23,6 +22,7 @@ from planner.cautions import LAST_WORD, WRITTEN
 from planner.cure.family_times import family_figure
 from planner.evening.looks import LookFor
 from planner.layers.overcoat_table import TABLE, Below, Next
+from planner.quantity.usual_models import usual_names
 from planner.sequences.built_in import ALL
 from planner.sequences.references import ALSO_CALLED
 from planner.values.coating import Coating, Family, Finish, Mix, State
@@ -48,7 +48,7 @@ def values_shown() -> dict[str, list[str]]:
     found["colour"] = [
         text for sequence in ALL for each in sequence.colours for text in (each.name, each.note)
     ]
-    found["given name"] = [*NAMES, BENCH, AIRBRUSH, WARM_BOX.name, HANDLE, BODY, ALL_OVER]
+    found["given name"] = [*NAMES, BENCH, AIRBRUSH, WARM_BOX.name, HANDLE, *usual_names()]
     found["part"] = list(ALSO_CALLED)
     found["step"] = [each.step.title for sequence in ALL for each in sequence.steps]
     found["said"] = [*texts_said(), *_tables()]
