@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from app.service.book_copies import WHY, CopyLine, listed, when
 from app.window import words
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.labels import MessageLabel, text
 from app.window.message_translation import translated
 from app.window.session import Session
@@ -47,6 +48,7 @@ class BookCopies(QDialog):
         self._read.came.connect(self._show)
         self.setWindowTitle(self.tr("Copies of the book"))
         self.list = QListWidget()
+        mark_chosen_rows(self.list)
         self.list.setAccessibleName(self.tr("Copies, the newest first"))
         self.list.setWordWrap(True)
         self.list.itemActivated.connect(lambda _item: self.restore())

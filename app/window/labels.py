@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor, QFont, QIcon, QPainter, QPaintEvent, QPixmap
+from PySide6.QtGui import QColor, QFont, QIcon, QPainter, QPaintEvent, QPen, QPixmap
 from PySide6.QtWidgets import (
     QComboBox,
     QLabel,
@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 
 from app.window.message_translation import translated
 
+RING = "#857B6B"  # around a swatch, seen on light and on dark grounds
 AROUND = 4  # what the style keeps free about the words of a list [pixels]
 
 
@@ -114,8 +115,10 @@ def swatch_icon(swatch: str, size: int = 28) -> QIcon:
     pixmap.fill(Qt.GlobalColor.transparent)
     painter = QPainter(pixmap)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.setPen(QColor("#8a8276"))
+    painter.setPen(QPen(QColor(RING), 2))  # two pixels of a picture twice as fine
     painter.setBrush(QColor(swatch))
     painter.drawEllipse(2, 2, size - 4, size - 4)
     painter.end()
-    return QIcon(pixmap)
+    icon = QIcon(pixmap)
+    icon.addPixmap(pixmap, QIcon.Mode.Selected)  # the style would tint it
+    return icon

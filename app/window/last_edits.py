@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.labels import MessageLabel, text
 from app.window.message_translation import edit_name
 from app.window.session import Session
@@ -38,6 +39,7 @@ class LastEdits(QDialog):
         self._here = 0
         self.setWindowTitle(self.tr("Last edits"))
         self.list = QListWidget()
+        mark_chosen_rows(self.list)
         self.list.setAccessibleName(self.tr("Edits, the newest first"))
         self.list.setWordWrap(True)
         self.list.itemActivated.connect(lambda _item: self.go())

@@ -29,6 +29,8 @@ from app.window.palette import Colours, contrast
 from planner.values.step import Stage, Tool
 
 SPRAYED = frozenset({Tool.AIRBRUSH, Tool.CAN})
+FAINT, FIRM = 0.45, 1.0  # how opaque outlines are that need not, and that must, be seen
+OUTLINE = 1.4  # of a wedge: a sloping line of one pixel is half as dark in places [px]
 NARROW = 8.0  # narrower pieces have room for the shape of a stroke's ends, not for more [px]
 TAPE = frozenset({Stage.MASK, Stage.UNMASK})
 STAMPED = 400.0  # longer pieces are few, and their pictures would be large [px]
@@ -181,7 +183,7 @@ def paint_work(
         else:
             _paint_plain(painter, rect, dress)
         return
-    painter.setPen(pen_of(colours.soft, _edge(swatch or colours.sheet, colours.sheet), 1.0))
+    painter.setPen(edge_pen(swatch or colours.sheet, colours, faded=faded))
     painter.setBrush(brush_of(swatch or colours.sheet, 0.55 if faded else 1.0))
     path = work_path(rect, tool, stage, lays=bool(swatch), phase=phase_of(str(name)))
     painter.drawPath(path)
@@ -203,7 +205,7 @@ class _Dress(NamedTuple):
 def _paint_plain(painter: QPainter, rect: QRectF, dress: _Dress) -> None:
     """Paint a piece of work that looks the same as every other of its colour and size."""
     fill, colours, sprayed, faded = dress
-    painter.setPen(pen_of(colours.soft, _edge(fill, colours.sheet), 1.0))
+    painter.setPen(edge_pen(fill, colours, faded=faded))
     painter.setBrush(brush_of(fill, 0.55 if faded else 1.0))
     if rect.width() < NARROW:
         round_ = rect.width() / 2 if sprayed else 0.0
@@ -253,13 +255,19 @@ def paint_tail(painter: QPainter, rect: QRectF, colours: Colours, *, swatch: str
 
 def edge_on(swatch: str, colours: Colours) -> QColor:
     """Return an outline for a swatch: faint where it stands out anyway."""
-    return colours.colour("soft", _edge(swatch, colours.sheet))
+    return colours.colour("soft", _edge(swatch, colours))
+
+
+def edge_pen(swatch: str, colours: Colours, *, faded: bool = False) -> QPen:
+    """Return the pen of an outline for a swatch; a faded one does not stand out by itself."""
+    return pen_of(colours.soft, FIRM if faded else _edge(swatch, colours), 1.0)
 
 
 @lru_cache(maxsize=1024)
-def _edge(swatch: str, sheet: str) -> float:
+def _edge(swatch: str, colours: Colours) -> float:
     """Return how opaque the outline of a swatch is."""
-    return 0.45 if contrast(swatch, sheet) >= 3 else 0.9
+    stands_out = min(contrast(swatch, colours.sheet), contrast(swatch, colours.gutter)) >= 3
+    return FAINT if stands_out else FIRM
 
 
 def on_screen(painter: QPainter) -> bool:
@@ -332,8 +340,8 @@ def paint_wedge(
 ) -> None:
     """Paint a drying wedge from its corners."""
     shape = QPolygonF([QPointF(x, y) for x, y in corners])
-    pen = pen_of(colours.drying, 0.9 if strong else 0.5, 1.0)
-    fill = brush_of(colours.drying, 0.42 if strong else 0.28)
+    pen = pen_of(colours.drying_word, 1.0, OUTLINE)
+    fill = brush_of(colours.drying, 1.0 if strong else 0.6)
     wide = corners[1][0] - corners[0][0] > WIDE
     if wide:
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
@@ -384,11 +392,11 @@ def paint_warning(painter: QPainter, rect: QRectF, colours: Colours) -> None:
     triangle = QPolygonF(
         [QPointF(rect.center().x(), rect.top()), rect.bottomRight(), rect.bottomLeft()]
     )
-    painter.setPen(QPen(colours.colour("ink"), 1.0))
-    painter.setBrush(colours.colour("caution"))
+    painter.setPen(QPen(colours.colour("caution"), 1.6))
+    painter.setBrush(colours.colour("sheet"))
     painter.drawPolygon(triangle)
     middle = rect.center().x()
-    painter.setPen(QPen(QColor("#161412"), 1.6))
+    painter.setPen(QPen(colours.colour("caution"), 1.6))
     painter.drawLine(
         QPointF(middle, rect.top() + rect.height() * 0.38),
         QPointF(middle, rect.top() + rect.height() * 0.66),

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from app.service.merging import USUAL, Difference, Item, ItemKind, MergeChoice, MergeSide
 from app.window import words
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.message_translation import translated
 
 Index = QModelIndex | QPersistentModelIndex
@@ -221,6 +222,7 @@ def _table(model: QAbstractTableModel, name: str) -> QTableView:
     table.setModel(model)
     table.setAccessibleName(name)
     table.verticalHeader().hide()
+    mark_chosen_rows(table)
     table.setTabKeyNavigation(False)
     table.horizontalHeader().setStretchLastSection(True)
     table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)

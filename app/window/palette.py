@@ -1,8 +1,8 @@
 """Colours, light and dark, and how they reach Qt.
 
-Hues are those of Okabe and Ito, "Color Universal Design" (2008), which
-people with any common kind of colour vision can tell apart.  They mark;
-they never speak alone: every state also has a shape and a word.
+Blue stands for what dries and opens, orange for what closes or is late: a pair
+that people with any common kind of colour vision can tell apart.  Colours
+mark; they never speak alone: every state also has a shape and a word.
 """
 
 from __future__ import annotations
@@ -15,17 +15,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QPalette
 from PySide6.QtWidgets import QApplication
 
-ORANGE = "#E69F00"
-SKY_BLUE = "#56B4E9"
-BLUISH_GREEN = "#009E73"
-YELLOW = "#F0E442"
-BLUE = "#0072B2"
-VERMILLION = "#D55E00"
-REDDISH_PURPLE = "#CC79A7"
-
-
 TICKED = ("QCheckBox", "QRadioButton", "CheckList", "PlacesTable")
 """Classes with boxes to tick, which need a frame that is seen."""
+FRAMED = ("QLineEdit", "QComboBox", "QAbstractSpinBox", "QPushButton", "QPlainTextEdit")
+"""Classes of fields and buttons, which need one as well."""
+DARKER = 1.4
+"""How much darker than the window's colour the style paints the frame of a field."""
 
 
 class Appearance(StrEnum):
@@ -42,28 +37,37 @@ class Colours:
 
     Attributes
     ----------
-    paper, sheet, gutter
-        Ground of the window, of what lies on it, and of the hours between.
+    paper, sheet, rail, gutter
+        Grounds: the window, what lies on it, its edges, and the hours between.
     ink, soft
         Text, and text of less weight; both at least 4.5 : 1 on all grounds, chosen ones too.
+    frame
+        Edges of fields, of buttons and of whatever has to be told from its ground, 3 : 1.
     rule
-        Hairlines.
+        Hairlines, which mean nothing.
     shade
         Laid over what is past.
     drying, drying_word
-        The wedge, and text about it.
-    closing, ready, caution, pinned
-        Marks: the bracket, an opened film, a warning, a wish.
+        The wedge's fill, and text about it; its outline is ``focus``.
+    closing, closing_word
+        What closes, is late, or needs care: the mark, and text about it.
+    ready, pinned
+        Marks: an opened film, a wish.
     focus, stroke
-        The frame of what has the keys, and the ground of what is chosen.
+        The frame of what has the keys, and the ground of what is chosen; a bar of the one
+        stands at the edge of the other.
+    finding, bare
+        The ground of a finding, and plastic without a coat.
     """
 
     dark: bool
     paper: str
     sheet: str
+    rail: str
     gutter: str
     ink: str
     soft: str
+    frame: str
     rule: str
     shade: str
     drying: str
@@ -75,6 +79,8 @@ class Colours:
     pinned: str
     focus: str
     stroke: str
+    finding: str
+    bare: str
 
     def colour(self, name: str, alpha: float = 1.0) -> QColor:
         """Return a colour by its field's name, with an opacity."""
@@ -85,40 +91,48 @@ LIGHT = Colours(
     dark=False,
     paper="#F5F1E8",
     sheet="#FEFCF7",
-    gutter="#EBE5D8",
+    rail="#EFE9DC",
+    gutter="#EAE3D4",
     ink="#25211C",
     soft="#5C554A",
-    rule="#D6CDBC",
+    frame="#857B6B",
+    rule="#DDD5C4",
     shade="#6B5F4C",
-    drying=SKY_BLUE,
-    drying_word="#00598C",
-    closing=VERMILLION,
-    closing_word="#9C3F00",
-    ready=BLUISH_GREEN,
-    caution=ORANGE,
-    pinned=REDDISH_PURPLE,
-    focus=BLUE,
+    drying="#A9D6F0",
+    drying_word="#005E94",
+    closing="#B84A00",
+    closing_word="#9C3E00",
+    ready="#00714F",
+    caution="#B84A00",
+    pinned="#A3457C",
+    focus="#0072B2",
     stroke="#BFE0F4",
+    finding="#FBE9DA",
+    bare="#D9D2C3",
 )
 
 DARK = Colours(
     dark=True,
-    paper="#1A1C1E",
-    sheet="#222527",
-    gutter="#141618",
+    paper="#17191B",
+    sheet="#23272A",
+    rail="#1C1F21",
+    gutter="#1D2022",
     ink="#EDE8DD",
     soft="#B8B1A4",
-    rule="#3C4043",
+    frame="#8A8479",
+    rule="#383D41",
     shade="#000000",
-    drying=SKY_BLUE,
-    drying_word="#7CC6F0",
-    closing=VERMILLION,
+    drying="#24556F",
+    drying_word="#7CC7F2",
+    closing="#FF9A57",
     closing_word="#FF9A57",
     ready="#1FBF90",
-    caution=ORANGE,
-    pinned=REDDISH_PURPLE,
-    focus=SKY_BLUE,
+    caution="#FF9A57",
+    pinned="#CC79A7",
+    focus="#56B4E9",
     stroke="#20465E",
+    finding="#3A2A1E",
+    bare="#5A564E",
 )
 
 
@@ -131,7 +145,7 @@ def _made(colour: str, alpha: float) -> QColor:
 
 
 def luminance(colour: str) -> float:
-    """Return the relative luminance of WCAG 2.1, definition "relative luminance"."""
+    """Return the relative luminance of WCAG 2.2, definition "relative luminance"."""
     channels = (int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5))
     red, green, blue = (
         value / 12.92 if value <= 0.04045 else ((value + 0.055) / 1.055) ** 2.4
@@ -142,7 +156,7 @@ def luminance(colour: str) -> float:
 
 @lru_cache(maxsize=1024)
 def contrast(name: str, other: str) -> float:
-    """Return the contrast ratio of WCAG 2.1, definition "contrast ratio"."""
+    """Return the contrast ratio of WCAG 2.2, definition "contrast ratio"."""
     lighter, darker = sorted((luminance(name), luminance(other)), reverse=True)
     return (lighter + 0.05) / (darker + 0.05)
 
@@ -167,6 +181,8 @@ def dress(app: QApplication, colours: Colours) -> None:
         # The stubs want bytes, which the call itself refuses.
         for ticked in TICKED:
             app.setPalette(box_palette(colours, ticked), ticked)  # type: ignore[arg-type]
+        for framed in FRAMED:
+            app.setPalette(field_palette(colours), framed)  # type: ignore[arg-type]
         app.setStyleSheet(rules)
 
 
@@ -215,13 +231,27 @@ def box_palette(colours: Colours, ticked: str = "") -> QPalette:
     return palette
 
 
+def field_palette(colours: Colours) -> QPalette:
+    """Return the palette for fields and buttons: their frame stands out from what is around.
+
+    The style paints it in the window's colour, made darker; on a dark ground nobody sees that.
+    """
+    palette = qt_palette(colours)
+    frame = QColor(colours.frame)
+    parts = (frame.red(), frame.green(), frame.blue())
+    lighter = [min(255, round(part * DARKER)) for part in parts]
+    palette.setColor(QPalette.ColorRole.Window, QColor(*lighter))
+    return palette
+
+
 def _sheet(colours: Colours) -> str:
     names = {field.name: getattr(colours, field.name) for field in fields(colours)}
     return _RULES.format(**names)
 
 
 _RULES = """
-QToolTip {{ color: {ink}; background: {sheet}; border: 1px solid {rule}; padding: 4px; }}
+QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
+QToolTip {{ color: {ink}; background: {sheet}; border: 1px solid {frame}; padding: 4px; }}
 QStatusBar {{ color: {soft}; }}
 QStatusBar::item {{ border: none; }}
 QMenuBar {{ background: {paper}; }}
@@ -236,7 +266,7 @@ QSplitter::handle {{ background: {rule}; }}
 QScrollBar {{ background: transparent; border: none; margin: 0; }}
 QScrollBar:vertical {{ width: 12px; }}
 QScrollBar:horizontal {{ height: 12px; }}
-QScrollBar::handle {{ background: {rule}; border-radius: 4px; margin: 2px; }}
+QScrollBar::handle {{ background: {frame}; border-radius: 4px; margin: 2px; }}
 QScrollBar::handle:hover {{ background: {soft}; }}
 QScrollBar::handle:vertical {{ min-height: 36px; }}
 QScrollBar::handle:horizontal {{ min-width: 36px; }}

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QListWidget, QPushButton, QVBoxLayout, QWidget
 
 from app.service.plan_changes import PlanMove
 from app.window import reasons, words
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.labels import text
 from app.window.message_translation import edit_name, translated
 from app.window.moved_words import moved_lines
@@ -30,6 +31,7 @@ class MovedPanel(QWidget):
         super().__init__(parent)
         self.summary = text(self.tr("Change the air or the evenings, and see what it does."))
         self.list = QListWidget()
+        mark_chosen_rows(self.list)
         self.list.setFrameShape(QListWidget.Shape.NoFrame)
         self.list.setWordWrap(True)
         self.list.setSpacing(2)

@@ -23,7 +23,6 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QListView,
     QSpinBox,
-    QStyledItemDelegate,
     QStyleOptionViewItem,
     QVBoxLayout,
     QWidget,
@@ -31,6 +30,7 @@ from PySide6.QtWidgets import (
 
 from app.service import edits
 from app.window import words
+from app.window.chosen_rows import ChosenRows
 from app.window.forms.moment_fields import DateField
 from app.window.labels import MessageLabel, field_label, text
 from app.window.missed_words import missed_line, missed_of
@@ -128,7 +128,7 @@ class ProjectsModel(QAbstractListModel):
         return True
 
 
-class Wrapping(QStyledItemDelegate):
+class Wrapping(ChosenRows):
     """Asks for the height of the lines that are painted: the view forgets what lies around."""
 
     def sizeHint(

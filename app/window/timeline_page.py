@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.details import Details
 from app.window.drying_sidebar import finish_line
 from app.window.labels import MessageLabel, text
@@ -91,6 +92,7 @@ class TimelinePage(QWidget):
     def _make_tree(self) -> QTreeView:
         tree = QTreeView()
         tree.setModel(self.model)
+        mark_chosen_rows(tree)
         tree.setAccessibleName(self.tr("The timeline as a list"))
         tree.setAlternatingRowColors(True)
         tree.setUniformRowHeights(True)

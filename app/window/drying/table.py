@@ -15,9 +15,10 @@ from PySide6.QtCore import (
     Qt,
 )
 from PySide6.QtGui import QFont, QIcon, QPainter
-from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtWidgets import QStyleOptionViewItem
 
 from app.window import mark_drawing, words
+from app.window.chosen_rows import ChosenRows
 from app.window.drying.event_wording import at_words, film_words, state_words, what
 from app.window.film_events import FilmEvent, FilmEventKind, grouped
 from app.window.labels import swatch_icon
@@ -143,7 +144,7 @@ class MomentsModel(QAbstractTableModel):
         )
 
 
-class CourseDelegate(QStyledItemDelegate):
+class CourseDelegate(ChosenRows):
     """Paints the wedge of a film, the bracket of a window, the ring of a look; past is shaded."""
 
     def __init__(self, model: MomentsModel, parent: QObject | None = None) -> None:

@@ -17,13 +17,13 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QHeaderView,
     QPushButton,
-    QStyledItemDelegate,
     QStyleOptionViewItem,
     QTableView,
     QVBoxLayout,
     QWidget,
 )
 
+from app.window.chosen_rows import ChosenRows
 from app.window.flow_layout import FlowLayout
 from app.window.forms.rows import EN_SPACE, Column, RowsModel
 from app.window.forms.tables import lines_table
@@ -33,7 +33,7 @@ from planner.values.refusal import Refused
 T = TypeVar("T")
 
 
-class Roomy(QStyledItemDelegate):
+class Roomy(ChosenRows):
     """Lines with some air around: numbers at the right keep off what follows them."""
 
     def initStyleOption(

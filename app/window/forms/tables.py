@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QAbstractItemModel
 from PySide6.QtWidgets import QTableView
 
+from app.window.chosen_rows import mark_chosen_rows
+
 
 def lines_table(name: str, model: QAbstractItemModel | None = None) -> QTableView:
     """Return a table of whole lines; ``name`` is what a screen reader calls it."""
@@ -20,4 +22,5 @@ def lines_table(name: str, model: QAbstractItemModel | None = None) -> QTableVie
     table.setFrameShape(QTableView.Shape.NoFrame)
     table.setWordWrap(False)
     table.verticalHeader().hide()
+    mark_chosen_rows(table)
     return table

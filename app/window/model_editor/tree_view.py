@@ -16,12 +16,12 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
     QLineEdit,
-    QStyledItemDelegate,
     QStyleOptionViewItem,
     QTreeView,
     QWidget,
 )
 
+from app.window.chosen_rows import ChosenRows
 from app.window.model_editor.nodes import Key, NodeKind, words_of
 from app.window.model_editor.tree_model import BuildModel
 
@@ -33,7 +33,7 @@ FLOAT_ROOM = 100  # the column that tells what can wait [pixels]
 OPEN_AT_ONCE = 4  # models of which the steps are seen when a book is first shown
 
 
-class RoomyTreeLines(QStyledItemDelegate):
+class RoomyTreeLines(ChosenRows):
     """Gives each line some room."""
 
     def sizeHint(

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.forms.column_stretch import Breadth
 from app.window.forms.moment_fields import MomentField
 from app.window.labels import NarrowCombo, field_label, text
@@ -51,6 +52,7 @@ class RoomView(QWidget):
         self.table.setTabKeyNavigation(False)
         self.table.setFrameShape(QTableView.Shape.NoFrame)
         self.table.verticalHeader().hide()
+        mark_chosen_rows(self.table)
         self.breadth = Breadth(self.table)
         self.title = text("", bold=True)
         self.plot = CoursePlot()

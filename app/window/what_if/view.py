@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.service.what_if import Scenario
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.forms.column_stretch import Breadth
 from app.window.labels import MessageLabel, NarrowCombo, field_label, text
 from app.window.palette import Colours
@@ -66,6 +67,7 @@ class WhatIfView(QScrollArea):
     def _make_table(self) -> QTreeView:
         table = QTreeView()
         table.setModel(self.model)
+        mark_chosen_rows(table)
         table.setRootIsDecorated(False)
         table.setAlternatingRowColors(True)
         table.setAccessibleName(self.tr("The plan as it is, and what else was tried"))

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.labels import text
 
 VALUE = Qt.ItemDataRole.UserRole
@@ -40,6 +41,7 @@ class Choose(QDialog):
         self.narrow.textChanged.connect(self._narrow)
         self.narrow.installEventFilter(self)
         self.list = QListWidget()
+        mark_chosen_rows(self.list)
         self.list.setAccessibleName(question)
         for name, value in options:
             item = QListWidgetItem(name)

@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import pins, wishes
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.emptying import empty
 from app.window.labels import MessageLabel, NarrowCombo, text
 from app.window.palette import Colours
@@ -69,6 +70,7 @@ class WishesView(QScrollArea):
         self.pilots = QGridLayout()
         self.message = MessageLabel()
         self.order = QListWidget()
+        mark_chosen_rows(self.order)
         self.care = CareBoxes(session)
         self.up = self._button(self.tr("Counts &more"), partial(self._move, -1), "Alt+Up")
         self.down = self._button(self.tr("Counts &less"), partial(self._move, 1), "Alt+Down")
@@ -84,6 +86,7 @@ class WishesView(QScrollArea):
     def _make_table(self) -> QTreeView:
         table = QTreeView()
         table.setModel(self.model)
+        mark_chosen_rows(table)
         table.setRootIsDecorated(False)
         table.setAlternatingRowColors(True)
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
