@@ -287,6 +287,15 @@ class CompiledBook:
         )
 
     @cached_property
+    def forerunners(self) -> list[int]:
+        """Of each activity, all that must end before it begins, as the bits of a number."""
+        found = [0] * len(self.activities)
+        for node in reversed(self.backwards):
+            for before in self.activities[node].before:
+                found[node] |= found[before] | 1 << before
+        return found
+
+    @cached_property
     def backwards(self) -> tuple[int, ...]:
         """The activities, each after all that wait for it."""
         order = TopologicalSorter({activity.index: activity.before for activity in self.activities})

@@ -9,6 +9,8 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from collections import defaultdict
 from dataclasses import dataclass
+from functools import cached_property
+from itertools import accumulate
 
 from planner.bench import AIRED, Stretch
 from planner.cure import Band
@@ -234,8 +236,46 @@ class Board:
             start = max(start, self._after(number))
         for before in activity.before:
             start = max(start, self.end_of(before))
+        if len(activity.before) > 1 and start < FOREVER:
+            start = max(start, self._after_all(index))
         found = self.first_start(index, start)
         return NEVER if found is None or activity.blocked else found[1]
+
+    def _after_all(self, index: int) -> int:
+        """Return when the same hands can have done all that comes before an activity.
+
+        They take it up in the order in which it can begin, and may be called off: so nobody
+        is ready sooner.  Along a chain that says no more than the chain itself.
+        """
+        bits = self.problem.frame.forerunners[index]
+        ahead = sorted((self.head[i], i) for i in self.free if bits >> i & 1)
+        done = 0  # minutes of bench time from the first stretch on
+        for head, i in ahead:
+            left = self.facts.left.get(i, self.problem.activities[i].pass_.hands)
+            done = max(done, self._bench_minutes(head)) + left
+        return self._minute_after(done)
+
+    @cached_property
+    def _before(self) -> list[int]:
+        """Of each stretch, the minutes of bench time before it, and of all of them last."""
+        lengths = (end - start for start, end in zip(self.starts, self.ends, strict=True))
+        return [0, *accumulate(lengths)]
+
+    def _bench_minutes(self, minute: int) -> int:
+        """Return how many minutes of bench time there are before a minute."""
+        number = self.number_at(minute)
+        if number >= len(self.starts):
+            return self._before[-1]
+        return self._before[number] + max(0, minute - self.starts[number])
+
+    def _minute_after(self, done: int) -> int:
+        """Return when so many minutes of bench time are over, FOREVER if they never are."""
+        number = bisect_left(self._before, done) - 1
+        if number < 0:
+            return self.facts.time
+        if number >= len(self.starts):
+            return FOREVER
+        return self.starts[number] + done - self._before[number]
 
     def end_of(self, index: int) -> int:
         """Return the least end of an activity, or its end as a fact."""

@@ -69,6 +69,7 @@ class Halving:
         master = Master(small, whole=True, links=links, goal=self.goal)
         for index, end in latest.items():
             done_by_then(master, index, end)
+        _no_more_than_fits(master, latest)
         sure = True  # that what was cut off cannot be
         for _ in range(ROUNDS):
             solver = solver_of(self.work)
@@ -109,3 +110,20 @@ class Halving:
         """Return when everything of a table is done and dry to handle."""
         dry = [until for until in table.wet.values() if until < FOREVER]
         return max([*table.end.values(), *dry], default=table.time)
+
+
+def _no_more_than_fits(master: Master, latest: dict[int, int]) -> None:
+    """Leave a stretch the minutes until the last of its passes must have ended.
+
+    Cleaning may come after that.
+    """
+    board = master.board
+    cleaning = sum(airbrush.clean_minutes for airbrush in board.problem.book.gear.airbrushes)
+    for number in range(master.count):
+        here = [index for index in master.passes if master.first[index] <= number]
+        alone = any(board.lasts(index) > board.least(index) for index in here)
+        until = max((latest[index] for index in here), default=board.ends[number])
+        room = until - board.starts[number] + cleaning
+        if not alone and room < board.ends[number] - board.starts[number]:
+            minutes = sum(board.least(index) * master.within(index, number) for index in here)
+            master.model.add(minutes + master.setups[number] <= room)

@@ -7,10 +7,11 @@ add one.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from planner.schedule.optimise.board import NEVER, Board
 from planner.schedule.optimise.master import NOTHING_HELD, setup_costs
+from planner.schedule.optimise.packing import last_stretch
 from planner.schedule.optimise.unit_conflicts import shortest_dry
 from planner.schedule.partial_schedule import FOREVER
 from planner.values.message import message
@@ -54,16 +55,40 @@ def hands(board: Board) -> Least:
     their least set-ups, fill the stretches from k on.
     """
     return max(
-        (_load(board, first, sprayed_only=False) for first in _firsts(board)),
+        (_load(board, first, sprayed_only=False) for first in firsts(board)),
         key=lambda first: first.finish,
         default=path(board),
     )
 
 
+def filled(board: Board) -> Least:
+    """Return the bound of work that leaves remnants of stretches in which nothing fits.
+
+    For every first stretch k the passes that cannot begin before it, done in one go, lie in
+    the stretches from k on.
+    """
+    best = Least(board.facts.time, -1, "")
+    lengths = _hours(board, None)
+    for first in firsts(board):
+        sizes = [
+            board.least(index)
+            for index in board.free
+            if board.head[index] < NEVER
+            and board.number_at(board.head[index]) >= first
+            and not board.problem.activities[index].pass_.step.least_piece
+        ]
+        number = last_stretch(sizes, lengths[first:])
+        if sizes and number is not None and first + number > best.stretch:
+            finish = board.starts[first + number] + min(sizes)
+            text = message("what is left of each stretch takes no whole piece of the work")
+            best = Least(finish, first + number, text)
+    return best
+
+
 def airbrush(board: Board) -> Least:
     """Return the bound of the sprayed minutes in the hours in which the compressor may run."""
     return max(
-        (_load(board, first, sprayed_only=True) for first in _firsts(board)),
+        (_load(board, first, sprayed_only=True) for first in firsts(board)),
         key=lambda first: first.finish,
         default=path(board),
     )
@@ -99,10 +124,9 @@ def drying_places(board: Board) -> Least:
 
 def least_finish(board: Board) -> Least:
     """Return the best of all bounds that need no search."""
-    return max(
-        (path(board), hands(board), airbrush(board), drying_places(board)),
-        key=lambda hand: hand.finish,
-    )
+    found = [bound(board) for bound in (path, hands, airbrush, drying_places, filled)]
+    best = max(found, key=lambda bound: bound.finish)
+    return replace(best, stretch=max(bound.stretch for bound in found))
 
 
 def stated(board: Board, least: Least, late: int, placed: bool) -> tuple[ProvenBound, ...]:
@@ -135,7 +159,8 @@ def least_late(board: Board) -> int:
     return total
 
 
-def _firsts(board: Board) -> Iterator[int]:
+def firsts(board: Board) -> Iterator[int]:
+    """Yield the stretches before which some free activity cannot begin."""
     heads = {board.number_at(board.head[i]) for i in board.free if board.head[i] < NEVER}
     yield from sorted(heads)
 
