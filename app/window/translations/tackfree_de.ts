@@ -8641,6 +8641,10 @@ Quelle: {source}</translation>
    <translation>nichts ist mehr zu tun</translation>
   </message>
   <message>
+   <source>what is left of each stretch takes no whole piece of the work</source>
+   <translation>was von jedem Zeitblock übrig bleibt, fasst kein ganzes Stück der Arbeit</translation>
+  </message>
+  <message>
    <source>wet films take {energy} place-minutes of {places} places in {location}</source>
    <translation>nasse Filme brauchen {energy} Platzminuten von {places} Plätzen in {location}</translation>
   </message>
@@ -8671,18 +8675,6 @@ Quelle: {source}</translation>
   <message>
    <source>{model}: {step} ends a chain of {steps} passes; its longest wait is {hours} h {minutes:02d} min after {earlier}</source>
    <translation>{model}: {step} endet eine Kette von {steps} Schichten; ihre längste Wartezeit ist {hours} h {minutes:02d} min nach {earlier}</translation>
-  </message>
-  <message>
-   <source>must be as many as the durations</source>
-   <translation>müssen so viele wie die Dauern sein</translation>
-  </message>
-  <message>
-   <source>must not be negative</source>
-   <translation>darf nicht negativ sein</translation>
-  </message>
-  <message>
-   <source>needs one per resource</source>
-   <translation>braucht einen je Mittel</translation>
   </message>
   <message>
    <source>{coats} coats are left; up to {most} a proof is tried</source>
