@@ -10,6 +10,7 @@ from __future__ import annotations
 import hashlib
 import inspect
 import json
+import math
 import sys
 from dataclasses import dataclass
 from typing import Any, Final
@@ -18,6 +19,7 @@ import msgspec
 
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
+from planner.values.field import Described, fields_of, values_within
 from planner.values.message import message
 from planner.values.refusal import Refused, demand
 from storage.plan_file import dump_plan, load_plan
@@ -76,7 +78,11 @@ def digest(book: Book) -> str:
 def schema() -> dict[str, Any]:
     """Return the JSON Schema (draft 2020-12) of the exchange file."""
     (whole,), parts = msgspec.json.schema_components([Book], ref_template="#/$defs/{name}")
-    parts = {name: _closed(_told_evenly(part)) for name, part in parts.items()}
+    told = {kind.__name__: kind for kind in values_within(Book)}
+    parts = {
+        name: _closed(_described(_told_evenly(part), told.get(name)))
+        for name, part in parts.items()
+    }
     book = parts.pop(whole["$ref"].rpartition("/")[2])
     header = {
         "tackfree": {"const": VERSION, "description": "Version of this format."},
@@ -104,6 +110,30 @@ def _told_evenly(part: dict[str, Any]) -> dict[str, Any]:
     if "description" not in part:
         return part
     return {**part, "description": inspect.cleandoc(part["description"])}
+
+
+def _described(part: dict[str, Any], kind: type | None) -> dict[str, Any]:
+    """Return a part with what its fields are called, and the ranges that they take."""
+    if kind is None:
+        return part
+    every = fields_of(kind)
+    properties = {
+        name: property_ | _keywords(every[name]) for name, property_ in part["properties"].items()
+    }
+    return {**part, "properties": properties}
+
+
+def _keywords(described: Described) -> dict[str, Any]:
+    field = described.field
+    text = described.kind is str
+    title = field.title.replace("&", "")
+    found = {
+        "title": f"{title} [{field.unit}]" if title and field.unit else title,
+        "description": field.help,
+        "minimum": None if math.isinf(field.least) else field.least,
+        "maxLength" if text else "maximum": None if math.isinf(field.most) else field.most,
+    }
+    return {keyword: told for keyword, told in found.items() if told not in (None, "")}
 
 
 def _closed(part: dict[str, Any]) -> dict[str, Any]:

@@ -21,6 +21,7 @@ from typing import Any, Final, TypeVar, cast
 import msgspec
 from msgspec import inspect as types
 
+from planner.values.field import fields_of
 from planner.values.message import message, row
 from planner.values.refusal import Refused, demand, unknown
 
@@ -32,18 +33,6 @@ MOST_MEND: Final = 400  # characters of a message
 
 _Value = TypeVar("_Value")
 
-_UNITS: Final = {
-    "minutes": "minutes",
-    "fixed": "minutes",
-    "part": "minutes",
-    "least": "minutes",
-    "c": "°C",
-    "pct": "%",
-    "um": "µm",
-    "ml": "ml",
-    "cm2": "cm²",
-    "m3": "m³",
-}
 _BROKEN: Final = re.compile("[\ud800-\udfff\0]")
 _DATE: Final = message("a date such as 2031-05-31")
 _TIME: Final = message("a time with its zone, such as 2031-05-31T19:30:00+02:00")
@@ -134,7 +123,7 @@ def _integer(digits: str) -> int | float:
     return int(digits) if len(digits) < 20 else math.inf
 
 
-def _check(raw: object, kind: types.Type, place: str, field: str = "") -> None:
+def _check(raw: object, kind: types.Type, place: str, unit: str = "") -> None:
     """Refuse what msgspec would let pass, or refuse in words that are not ours."""
     if isinstance(kind, types.UnionType):
         if raw is None:
@@ -152,7 +141,7 @@ def _check(raw: object, kind: types.Type, place: str, field: str = "") -> None:
         raise Refused(
             place,
             message(
-                "is {found}, but must be {wanted}", found=_found(raw), wanted=_wanted(kind, field)
+                "is {found}, but must be {wanted}", found=_found(raw), wanted=_wanted(kind, unit)
             ),
         )
     if isinstance(raw, str):
@@ -171,13 +160,15 @@ def _check(raw: object, kind: types.Type, place: str, field: str = "") -> None:
 
 def _check_object(raw: dict[str, object], kind: types.DataclassType, place: str) -> None:
     fields = {field.encode_name: field for field in kind.fields}
+    described = fields_of(kind.cls)
     for key, value in raw.items():
         if key not in fields:
             raise Refused(place, unknown("field", shown(key), fields))
-        _check(value, fields[key].type, beneath(place, key), key)
+        _check(value, fields[key].type, beneath(place, key), described[key].field.unit)
     for name, field in fields.items():
         if field.required and name not in raw:
-            missing = message("is missing; it must be {wanted}", wanted=_wanted(field.type, name))
+            wanted = _wanted(field.type, described[name].field.unit)
+            missing = message("is missing; it must be {wanted}", wanted=wanted)
             raise Refused(beneath(place, name), missing)
 
 
@@ -245,13 +236,13 @@ def _found(raw: object) -> str:
     return message("a list") if isinstance(raw, list) else message("an object")
 
 
-def _wanted(kind: types.Type, field: str = "") -> str:
-    """Say what belongs there, with the unit that the field's name carries."""
+def _wanted(kind: types.Type, unit: str = "") -> str:
+    """Say what belongs there, with its unit."""
     if isinstance(kind, types.UnionType):
         kind = next(one for one in kind.types if not isinstance(one, types.NoneType))
-    unit = _UNITS.get(field.rpartition("_")[2], "")
     whole, any_ = message("a whole number"), message("a number")
     if unit:
+        unit = "minutes" if unit == "min" else unit
         whole, any_ = (
             message("a whole number of {unit}", unit=unit),
             message("a number of {unit}", unit=unit),

@@ -11,7 +11,9 @@ from typing import Any
 from app.service.renaming import renamed_all
 from app.service.sanitize_text import tame
 from planner.values.book import Book
+from planner.values.field import fields_of
 from planner.values.message import Message, message, row
+from planner.values.message import told as said
 from planner.values.model import Model
 from planner.values.project import Project
 from planner.values.refusal import demand
@@ -39,16 +41,9 @@ class MergeChoice(StrEnum):
 
 
 Item = tuple[ItemKind, str]
-Piece = dict[str, Any]  # one part of a project or sequence, by its fields
-UNITS = {
-    "_um": "µm",
-    "_ml": "ml",
-    "_c": "°C",
-    "_pct": "%",
-    "_cm2": "cm²",
-    "_minutes": "min",
-    "_hours": "h",
-}
+Piece = dict[Message, Any]  # one part of a project or sequence, by what its fields are called
+SPELT = {"µm": "um", "°C": "c", "% RH": "pct", "%": "pct", "cm²": "cm2", "min": "minutes"}
+"""How the name of a field ends on its unit, where that is not the unit itself."""
 FIELDS = {
     ItemKind.PROJECT: "projects",
     ItemKind.COATING: "coatings",
@@ -209,7 +204,7 @@ def _sides(kind: ItemKind, mine: Any, its: Any) -> Iterator[MergeSide]:
         if field.name == "name" or field.name in apart:
             continue
         if ours != theirs or not _is_default(field, ours):
-            yield MergeSide(field_word(field.name), told(ours), told(theirs))
+            yield MergeSide(field_word(type(mine), field.name), told(ours), told(theirs))
     if apart:
         ours, theirs = dict(_pieces(mine)), dict(_pieces(its))
         for name in dict.fromkeys([*ours, *theirs]):
@@ -223,8 +218,7 @@ def _apart(name: str, ours: Piece | None, theirs: Piece | None) -> Iterator[Merg
         return
     for field in ours:
         if ours[field] != theirs[field]:
-            label = row((name, field_word(field)), ": ")
-            yield MergeSide(label, told(ours[field]), told(theirs[field]))
+            yield MergeSide(row((name, field), ": "), told(ours[field]), told(theirs[field]))
 
 
 def _pieces(whole: Project | Sequence) -> Iterator[tuple[str, Piece]]:
@@ -243,16 +237,23 @@ def _pieces(whole: Project | Sequence) -> Iterator[tuple[str, Piece]]:
 
 def _fields(value: Any, *but: str) -> Piece:
     return {
-        field.name: getattr(value, field.name) for field in fields(value) if field.name not in but
+        field_word(type(value), field.name): getattr(value, field.name)
+        for field in fields(value)
+        if field.name not in but
     }
 
 
-def field_word(name: str) -> Message:
+def field_word(kind: type, name: str) -> Message:
     """Return a field's name as people read it: "dry film [µm]"."""
-    for end, unit in UNITS.items():
-        if name.endswith(end):
-            return row((_spaced(name.removesuffix(end)), f" [{unit}]"), "")
-    return _spaced(name)
+    word, unit = word_and_unit(kind, name)
+    return row((word, " [", said(unit), "]"), "") if unit else word
+
+
+def word_and_unit(kind: type, name: str) -> tuple[Message, str]:
+    """Return a field's name as people read it, and its unit or ""."""
+    unit = fields_of(kind)[name].field.unit
+    end = SPELT.get(unit, unit.replace("/", "_").lower())
+    return _spaced(name.removesuffix(f"_{end}")), unit
 
 
 def _spaced(name: str) -> Message:
@@ -282,10 +283,10 @@ def _told(value: Any) -> str:
     if isinstance(value, tuple):
         return _listed(_told(other) for other in value)
     if isinstance(value, dict):
-        said = [
+        some = [
             (name, other) for name, other in value.items() if other not in (None, (), "", False)
         ]
-        return row(row((_spaced(name), _told(other)), " ") for name, other in said) if said else "–"
+        return row(row((name, _told(other)), " ") for name, other in some) if some else "–"
     if is_dataclass(value):
         return row(
             _told(getattr(value, field.name))

@@ -6,16 +6,20 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, time
+from typing import Annotated
 
 from dateutil.rrule import rrulestr
 
+from planner.values.field import Field, Value
 from planner.values.message import message
-from planner.values.moment import Interval, aware, clock, in_years, minute_of, zone_named
-from planner.values.refusal import Refused, all_different, demand, number_in
+from planner.values.moment import Interval, clock, in_years, minute_of, zone_named
+from planner.values.refusal import Refused, demand, number_in
+
+People = Annotated[int, Field("&People at the bench", least=1, most=2)]
 
 
 @dataclass(frozen=True, kw_only=True)
-class Recurring:
+class Recurring(Value):
     """Some hours of the day, on the days of an RFC 5545 recurrence rule.
 
     ``rule`` is an RRULE value ("FREQ=WEEKLY;BYDAY=TU,TH") counted from the
@@ -24,17 +28,14 @@ class Recurring:
     many are at the bench.
     """
 
-    rule: str
-    since: date
-    start: str
-    end: str
-    people: int = 1
+    rule: Annotated[str, Field("&On")]
+    since: Annotated[date, Field("&Beginning on")]
+    start: Annotated[str, Field("&From", check=clock)]
+    end: Annotated[str, Field("&Until", check=clock, help="Until the next day if not later")]
+    people: People = 1
 
     def __post_init__(self) -> None:
-        clock(self.start, "start")
-        clock(self.end, "end")
-        in_years(self.since, "since")
-        number_in(self.people, 1, 2, "people")
+        super().__post_init__()
         if not (
             self.rule.startswith("FREQ=") and len(self.rule.split()) == 1 and len(self.rule) <= 300
         ):
@@ -112,17 +113,15 @@ def _counts_sensibly(fields: dict[str, str]) -> None:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Extra:
+class Extra(Value):
     """One stretch beside the rules."""
 
-    start: datetime
-    end: datetime
-    people: int = 1
+    start: Annotated[datetime, Field("&From")]
+    end: Annotated[datetime, Field("&Until", help="Until the next day if not later")]
+    people: People = 1
 
     def __post_init__(self) -> None:
-        aware(self.start, "start")
-        aware(self.end, "end")
-        number_in(self.people, 1, 2, "people")
+        super().__post_init__()
         demand(self.start < self.end, "end", "must lie after start")
         number_in(self.interval.minutes, 1, 10_080, "end", "min of bench time")
 
@@ -133,7 +132,7 @@ class Extra:
 
 
 @dataclass(frozen=True, kw_only=True)
-class BenchTime:
+class BenchTime(Value):
     """All hours that matter to the plan, in local wall time of ``zone``.
 
     Attributes
@@ -150,15 +149,14 @@ class BenchTime:
         Hours for a spray can outdoors; empty means a can is never limited.
     """
 
-    zone: str
+    zone: Annotated[str, Field(check=zone_named)]
     stretches: tuple[Recurring, ...] = ()
-    skipped: tuple[date, ...] = ()
+    skipped: Annotated[tuple[date, ...], Field(unique="")] = ()
     extra: tuple[Extra, ...] = ()
     quiet: tuple[Recurring, ...] = ()
     daylight: tuple[Recurring, ...] = ()
 
     def __post_init__(self) -> None:
-        zone_named(self.zone)
+        super().__post_init__()
         for index, day in enumerate(self.skipped):
             in_years(day, f"skipped[{index}]")
-        all_different([day.isoformat() for day in self.skipped], "skipped", "")

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
+from typing import Annotated
 
 from planner.values.bench_time import BenchTime
 from planner.values.coating import THINNERS, Coating, Mix, State, film_of_mix
+from planner.values.field import Field, Value
 from planner.values.gear import Cleaned, Gear
 from planner.values.message import message
 from planner.values.model import Model
 from planner.values.project import Logged, Observed, Pin, Project
-from planner.values.refusal import Refused, all_different, demand, demand_known, unknown
+from planner.values.refusal import Refused, demand, demand_known, unknown
 from planner.values.room import Room
 from planner.values.sequence import Sequence
 from planner.values.step import Stage, Step, Tool
@@ -20,7 +22,7 @@ from planner.values.wishes import Pace, Preferences
 
 
 @dataclass(frozen=True, kw_only=True)
-class Book:
+class Book(Value):
     """Contents of a bench book, or of an exchange file.
 
     Raises
@@ -32,23 +34,20 @@ class Book:
     ``cleaned`` are facts beside the projects' logs: airbrushes belong to none.
     """
 
-    coatings: tuple[Coating, ...] = ()
-    mixes: tuple[Mix, ...] = ()
+    coatings: Annotated[tuple[Coating, ...], Field(unique="name")] = ()
+    mixes: Annotated[tuple[Mix, ...], Field(unique="name")] = ()
     room: Room
     bench_time: BenchTime
     gear: Gear = field(default_factory=Gear)
-    projects: tuple[Project, ...] = ()
-    sequences: tuple[Sequence, ...] = ()
+    projects: Annotated[tuple[Project, ...], Field(unique="name")] = ()
+    sequences: Annotated[tuple[Sequence, ...], Field(unique="name")] = ()
     supplies: Supplies = field(default_factory=Supplies)
     preferences: Preferences = field(default_factory=Preferences)
     pace: Pace = field(default_factory=Pace)
     cleaned: tuple[Cleaned, ...] = ()
 
     def __post_init__(self) -> None:
-        all_different([coating.name for coating in self.coatings], "coatings")
-        all_different([mix.name for mix in self.mixes], "mixes")
-        all_different([project.name for project in self.projects], "projects")
-        all_different([sequence.name for sequence in self.sequences], "sequences")
+        super().__post_init__()
         self._check_mixes()
         for index, reading in enumerate(self.room.readings):
             self._check_location(reading.location, f"room.readings[{index}].location")

@@ -8,10 +8,11 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime
 from enum import StrEnum
 from itertools import pairwise
+from typing import Annotated
 
+from planner.values.field import NAME, Field, Value
 from planner.values.message import message
-from planner.values.moment import aware, in_years
-from planner.values.refusal import Refused, all_different, demand, number_in, plain_name
+from planner.values.refusal import Refused, demand, plain_name
 
 CLEAR_WORDS = ("clear", "varnish", "klar", "firnis")
 """How people call clear coats in the languages of the window."""
@@ -127,8 +128,21 @@ class Preparation(StrEnum):
     TIE_COAT = "tie coat"
 
 
+MINUTES_OF_A_YEAR = Field(unit="min", least=0, most=527_040)
+
+
+def _colour(swatch: str, place: str) -> None:
+    if re.fullmatch(r"#[0-9a-fA-F]{6}", swatch) is None:
+        mend = message('"{swatch}" is not a colour; write it as #c8b482', swatch=swatch)
+        raise Refused(place, mend)
+
+
+def _fraction(solids: float, place: str) -> None:
+    demand(0 < solids <= 1, place, "is a fraction of the volume; give 0.01 to 1")
+
+
 @dataclass(frozen=True, kw_only=True)
-class Mark:
+class Mark(Value):
     """A moment in the life of a film.
 
     Exactly one of the two is given: a drying state, or minutes on a clock.
@@ -137,19 +151,21 @@ class Mark:
     """
 
     state: State | None = None
-    minutes: int | None = None
+    minutes: Annotated[int | None, MINUTES_OF_A_YEAR] = None
     clock: Clock = Clock.ELAPSED
 
     def __post_init__(self) -> None:
+        super().__post_init__()
         demand(
             (self.state is None) != (self.minutes is None),
             "",
             'give either "state" or "minutes", not both and not neither',
         )
-        if self.minutes is not None:
-            number_in(self.minutes, 0, 527_040, "minutes", "min")
-        else:
-            demand(self.clock is Clock.ELAPSED, "clock", 'goes with "minutes" only')
+        demand(
+            self.minutes is not None or self.clock is Clock.ELAPSED,
+            "clock",
+            'goes with "minutes" only',
+        )
 
     @property
     def of_film(self) -> bool:
@@ -158,7 +174,7 @@ class Mark:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Window:
+class Window(Value):
     """One [opens, closes) of a gate, with the preparation it asks.
 
     ``opens`` absent means from the first minute; ``closes`` absent, for
@@ -172,11 +188,11 @@ class Window:
     best: Mark | None = None
     closes: Mark | None = None
     preparation: Preparation = Preparation.NONE
-    preparation_minutes: int = 0
+    preparation_minutes: Annotated[int, Field(unit="min", least=0, most=600)] = 0
     merges: bool = False
 
     def __post_init__(self) -> None:
-        number_in(self.preparation_minutes, 0, 600, "preparation_minutes", "min")
+        super().__post_init__()
         demand(
             (self.preparation is Preparation.NONE) == (self.preparation_minutes == 0),
             "preparation_minutes",
@@ -226,20 +242,20 @@ def ordered_windows(windows: tuple[Window, ...], place: str) -> None:
 
 
 @dataclass(frozen=True, kw_only=True)
-class StateTime:
+class StateTime(Value):
     """Reference time to one state at 23 °C, 50 % RH and the coating's own dry film [min]."""
 
     state: State
-    minutes: int
+    minutes: Annotated[int, MINUTES_OF_A_YEAR]
     source: str = "label"
 
     def __post_init__(self) -> None:
-        number_in(self.minutes, 0, 527_040, "minutes", "min")
+        super().__post_init__()
         demand(bool(self.source.strip()), "source", 'is empty; write where it stands, as "label"')
 
 
 @dataclass(frozen=True, kw_only=True)
-class Coating:
+class Coating(Value):
     """One coating of the stock.
 
     Attributes
@@ -282,62 +298,105 @@ class Coating:
         Share of slow solvent stirred into it, by volume; 0 is none.
     """
 
-    name: str
-    family: Family
-    finish: Finish = Finish.MATTE
-    swatch: str = "#808080"
-    solids: float = 0.35
-    dry_film_um: float = 20.0
-    times: tuple[StateTime, ...] = ()
-    recoat: tuple[Window, ...] = ()
-    pot_life_minutes: int | None = None
-    least_c: float | None = None
-    most_c: float | None = None
-    most_humidity_pct: float | None = None
-    in_stock_ml: float = 0.0
+    name: Annotated[
+        str,
+        Field("&Name", check=plain_name, help="By its kind, as “waterborne acrylic, sand”"),
+    ]
+    family: Annotated[Family, Field("&Family")]
+    finish: Annotated[Finish, Field("F&inish")] = Finish.MATTE
+    swatch: Annotated[str, Field("&Colour", check=_colour)] = "#808080"
+    solids: Annotated[
+        float, Field("&Solids by volume", percent=True, decimals=1, most=1, check=_fraction)
+    ] = 0.35
+    dry_film_um: Annotated[
+        float, Field("&Dry film of one coat", unit="µm", least=0.1, most=2000, decimals=1)
+    ] = 20.0
+    times: Annotated[tuple[StateTime, ...], Field("From the &label", unique="state")] = ()
+    recoat: Annotated[
+        tuple[Window, ...], Field("&Windows for the next coat", check=ordered_windows)
+    ] = ()
+    pot_life_minutes: Annotated[
+        int | None, Field("&Life once mixed", unit="min", least=1, most=10_080)
+    ] = None
+    least_c: Annotated[
+        float | None, Field("Not laid &below", unit="°C", least=-20, most=60, decimals=1)
+    ] = None
+    most_c: Annotated[
+        float | None, Field("Not laid &above", unit="°C", least=-20, most=60, decimals=1)
+    ] = None
+    most_humidity_pct: Annotated[
+        float | None, Field("Not laid in air &damper than", unit="% RH", least=1, most=100)
+    ] = None
+    in_stock_ml: Annotated[float, Field("&Left now", unit="ml", least=0, most=1e6, decimals=1)] = (
+        0.0
+    )
     counted: datetime | None = None
-    bottle_ml: float = 17.0
-    drops_per_ml: float | None = None
-    opened: date | None = None
-    slowness: float = 1.0
-    effect: Effect = Effect.PLAIN
-    hiding: Hiding | None = None
-    doubt: float | None = None
-    steeper_kj_mol: float = 0.0
-    retarder: float = 0.0
-
-    def __post_init__(self) -> None:
-        plain_name(self.name, "name")
-        number_in(self.retarder, 0, MOST_RETARDER, "retarder")
-        number_in(self.steeper_kj_mol, -20, 60, "steeper_kj_mol", "kJ/mol")
-        if self.doubt is not None:
-            number_in(self.doubt, 1, 4, "doubt")
-        if re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch) is None:
-            raise Refused(
-                "swatch",
-                message('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch),
-            )
-        demand(0 < self.solids <= 1, "solids", "is a fraction of the volume; give 0.01 to 1")
-        number_in(self.dry_film_um, 0.1, 2000, "dry_film_um", "µm")
-        all_different([time.state for time in self.times], "times", "state")
-        ordered_windows(self.recoat, "recoat")
-        if self.pot_life_minutes is not None:
-            number_in(self.pot_life_minutes, 1, 10_080, "pot_life_minutes", "min")
-        for field in ("least_c", "most_c"):
-            limit = getattr(self, field)
-            if limit is not None:
-                number_in(limit, -20, 60, field, "°C")
-        if self.most_humidity_pct is not None:
-            number_in(self.most_humidity_pct, 1, 100, "most_humidity_pct", "%")
-        number_in(self.in_stock_ml, 0, 1e6, "in_stock_ml", "ml")
-        if self.counted is not None:
-            aware(self.counted, "counted")
-        number_in(self.bottle_ml, 0.1, 100_000, "bottle_ml", "ml")
-        if self.drops_per_ml is not None:
-            number_in(self.drops_per_ml, 1, 200, "drops_per_ml")
-        if self.opened is not None:
-            in_years(self.opened, "opened")
-        number_in(self.slowness, 0.25, 4, "slowness")
+    bottle_ml: Annotated[
+        float, Field("One &bottle holds", unit="ml", least=0.1, most=100_000, decimals=1)
+    ] = 17.0
+    drops_per_ml: Annotated[
+        float | None,
+        Field(
+            "&Drops to a millilitre",
+            least=1,
+            most=200,
+            decimals=1,
+            help="Count the drops that fill 1 ml once; otherwise the family's usual figure holds",
+        ),
+    ] = None
+    opened: Annotated[date | None, Field("&Opened")] = None
+    slowness: Annotated[
+        float,
+        Field(
+            "Drying &time, times as stated",
+            unit="×",
+            least=0.25,
+            most=4,
+            decimals=2,
+            help="Learned from looks at films, or set by hand; 1 is as stated",
+        ),
+    ] = 1.0
+    effect: Annotated[
+        Effect,
+        Field(
+            "&Effect",
+            help="A metallic loses its shine under matte clear, a fluorescent wants white below",
+        ),
+    ] = Effect.PLAIN
+    hiding: Annotated[Hiding | None, Field("&Hides what lies below")] = None
+    doubt: Annotated[
+        float | None,
+        Field(
+            "S&urely, times likely",
+            unit="×",
+            least=1,
+            most=4,
+            decimals=2,
+            help="How far its times may lie from the likely ones; else as its label or family",
+        ),
+    ] = None
+    steeper_kj_mol: Annotated[
+        float,
+        Field(
+            "Steeper by te&mperature",
+            unit="kJ/mol",
+            least=-20,
+            most=60,
+            decimals=1,
+            help="Added to its family's slope; about 10 for a fifth more at 10 °C",
+        ),
+    ] = 0.0
+    retarder: Annotated[
+        float,
+        Field(
+            "&Retarder stirred in",
+            percent=True,
+            least=0,
+            most=MOST_RETARDER,
+            decimals=1,
+            help="Slow solvent that keeps it open; a tenth doubles every time (assumed)",
+        ),
+    ] = 0.0
 
 
 def film_of_mix(mix: Mix, known: Mapping[str, Coating]) -> Coating:
@@ -387,19 +446,19 @@ def named_so(coating: Coating, words: Iterable[str]) -> bool:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Portion:
+class Portion(Value):
     """Some parts by volume of one coating in a mix."""
 
     coating: str
-    parts: float
+    parts: Annotated[float, Field(least=0.01, most=1000, decimals=2)]
 
     def __post_init__(self) -> None:
         demand(bool(self.coating), "coating", "is empty; name a coating")
-        number_in(self.parts, 0.01, 1000, "parts")
+        super().__post_init__()
 
 
 @dataclass(frozen=True, kw_only=True)
-class Mix:
+class Mix(Value):
     """Parts of several coatings stirred together.
 
     The film that forms is that of the first portion; further portions
@@ -407,18 +466,20 @@ class Mix:
     used, in the cup or on the palette [min].
     """
 
-    name: str
-    portions: tuple[Portion, ...]
-    life_minutes: int = 240
-    swatch: str | None = None
+    name: Annotated[str, NAME]
+    portions: Annotated[
+        tuple[Portion, ...],
+        Field(
+            "&Parts by volume",
+            unique="coating",
+            help="What forms the film first; thinners and the rest after it",
+        ),
+    ]
+    life_minutes: Annotated[int, Field("&Can be used for", unit="min", least=1, most=43_200)] = 240
+    swatch: Annotated[
+        str | None, Field("Co&lour", check=_colour, help="Else that of the first")
+    ] = None
 
     def __post_init__(self) -> None:
-        plain_name(self.name, "name")
+        super().__post_init__()
         demand(len(self.portions) >= 1, "portions", "is empty; name at least one coating")
-        all_different([portion.coating for portion in self.portions], "portions", "coating")
-        number_in(self.life_minutes, 1, 43_200, "life_minutes", "min")
-        if self.swatch is not None and not re.fullmatch(r"#[0-9a-fA-F]{6}", self.swatch):
-            raise Refused(
-                "swatch",
-                message('"{swatch}" is not a colour; write it as #c8b482', swatch=self.swatch),
-            )

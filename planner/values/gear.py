@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Annotated
 
-from planner.values.moment import aware
-from planner.values.refusal import all_different, demand, number_in, plain_name
+from planner.values.field import NAME, Field, Value
+from planner.values.refusal import demand, plain_name
 
 USUAL_CUP_ML = 7.0
 """Gravity cups hold 2 to 9 ml, bottles below 15 to 30: common practice, no source [ml]."""
 
 
 @dataclass(frozen=True, kw_only=True)
-class Airbrush:
+class Airbrush(Value):
     """An airbrush and the minutes that its loads cost.
 
     Attributes
@@ -36,30 +37,46 @@ class Airbrush:
         Fraction that stays on the model; absent, the usual one of the tool.
     """
 
-    name: str
-    load_minutes: int = 3
-    change_same_family: int = 6
-    change_other_family: int = 10
-    clean_minutes: int = 6
-    idle_limit_minutes: int = 20
-    least_fill_ml: float = 1.0
-    most_fill_ml: float | None = None
-    lost_ml: float = 0.5
-    transfer: float | None = None
+    name: Annotated[str, NAME]
+    load_minutes: Annotated[int, Field("&Load a clean cup", unit="min", least=1, most=240)] = 3
+    change_same_family: Annotated[
+        int, Field("Change to the &same family", unit="min", least=1, most=240)
+    ] = 6
+    change_other_family: Annotated[
+        int, Field("Change to &another family", unit="min", least=1, most=240)
+    ] = 10
+    clean_minutes: Annotated[
+        int, Field("&Clean before it is put away", unit="min", least=1, most=240)
+    ] = 6
+    idle_limit_minutes: Annotated[
+        int,
+        Field(
+            "A load may stand &idle",
+            unit="min",
+            least=0,
+            most=1440,
+            help="Longest time between two strokes before the paint dries in the nozzle",
+        ),
+    ] = 20
+    least_fill_ml: Annotated[
+        float, Field("Least &fill of the cup", unit="ml", least=0, most=100, decimals=1)
+    ] = 1.0
+    most_fill_ml: Annotated[
+        float | None,
+        Field("&Most that the cup takes", unit="ml", least=0.1, most=1000, decimals=1),
+    ] = None
+    lost_ml: Annotated[
+        float,
+        Field("Lost at each change and &cleaning", unit="ml", least=0, most=100, decimals=1),
+    ] = 0.5
+    transfer: Annotated[
+        float | None, Field("&Stays on the model", percent=True, least=0.01, most=1)
+    ] = None
 
     def __post_init__(self) -> None:
-        plain_name(self.name, "name")
-        for field in ("load_minutes", "change_same_family", "change_other_family", "clean_minutes"):
-            number_in(getattr(self, field), 1, 240, field, "min")
-        number_in(self.idle_limit_minutes, 0, 1440, "idle_limit_minutes", "min")
-        number_in(self.least_fill_ml, 0, 100, "least_fill_ml", "ml")
-        if self.most_fill_ml is not None:
-            number_in(self.most_fill_ml, 0.1, 1000, "most_fill_ml", "ml")
-            holds = self.least_fill_ml <= self.most_fill_ml
-            demand(holds, "most_fill_ml", "is less than least_fill_ml")
-        number_in(self.lost_ml, 0, 100, "lost_ml", "ml")
-        if self.transfer is not None:
-            number_in(self.transfer, 0.01, 1, "transfer")
+        super().__post_init__()
+        holds = self.most_fill_ml is None or self.least_fill_ml <= self.most_fill_ml
+        demand(holds, "most_fill_ml", "is less than least_fill_ml")
 
     @property
     def cup_ml(self) -> float:
@@ -69,22 +86,15 @@ class Airbrush:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Cleaned:
+class Cleaned(Value):
     """A fact: this airbrush was emptied and cleaned by then; it may have left the gear since."""
 
-    airbrush: str
+    airbrush: Annotated[str, Field(check=plain_name)]
     at: datetime
-
-    def __post_init__(self) -> None:
-        plain_name(self.airbrush, "airbrush")
-        aware(self.at, "at")
 
 
 @dataclass(frozen=True, kw_only=True)
-class Gear:
+class Gear(Value):
     """What the person owns."""
 
-    airbrushes: tuple[Airbrush, ...] = ()
-
-    def __post_init__(self) -> None:
-        all_different([airbrush.name for airbrush in self.airbrushes], "airbrushes")
+    airbrushes: Annotated[tuple[Airbrush, ...], Field(unique="name")] = ()

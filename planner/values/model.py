@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import Annotated
 
-from planner.values.moment import in_years
-from planner.values.refusal import all_different, demand, number_in, plain_name
+from planner.values.field import NAME, Field, Value
+from planner.values.refusal import demand, number_in, plain_name
 from planner.values.step import Step
 
 
@@ -58,28 +59,27 @@ class Shape(StrEnum):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Measure:
+class Measure(Value):
     """``count`` like bodies of the model itself [mm]; what a shape does not use stays 0."""
 
     shape: Shape
-    length_mm: float
-    width_mm: float = 0.0
-    height_mm: float = 0.0
-    count: int = 1
+    length_mm: Annotated[float, Field(unit="mm", least=0.1, most=10_000, decimals=1)]
+    width_mm: Annotated[float, Field(unit="mm", least=0, most=10_000, decimals=1)] = 0.0
+    height_mm: Annotated[float, Field(unit="mm", least=0, most=10_000, decimals=1)] = 0.0
+    count: Annotated[int, Field(least=1, most=1000)] = 1
 
     def __post_init__(self) -> None:
-        number_in(self.length_mm, 0.1, 10_000, "length_mm", "mm")
+        super().__post_init__()
         sides = {Shape.BOX: ("width_mm", "height_mm"), Shape.BALL: ()}.get(
             self.shape, ("width_mm",)
         )
         for field in ("width_mm", "height_mm"):
             least = 0.1 if field in sides else 0
             number_in(getattr(self, field), least, 10_000 if least else 0, field, "mm")
-        number_in(self.count, 1, 1000, "count")
 
 
 @dataclass(frozen=True, kw_only=True)
-class Place:
+class Place(Value):
     """An area of a part with a stack of coats of its own.
 
     Its area is ``area_cm2`` where typed, else that of ``measures``, times
@@ -88,22 +88,16 @@ class Place:
     the others leave of it.
     """
 
-    name: str
+    name: Annotated[str, NAME]
     side: Side = Side.TOP
-    area_cm2: float = 0.0
+    area_cm2: Annotated[float, Field(unit="cm²", least=0, most=1e6, decimals=2)] = 0.0
     measures: tuple[Measure, ...] = ()
-    detail: float = 1.0
-    share: float = 0.0
-
-    def __post_init__(self) -> None:
-        plain_name(self.name, "name")
-        number_in(self.area_cm2, 0, 1e6, "area_cm2", "cm²")
-        number_in(self.detail, 0.1, 5, "detail")
-        number_in(self.share, 0, 5, "share")
+    detail: Annotated[float, Field(least=0.1, most=5, decimals=2)] = 1.0
+    share: Annotated[float, Field(least=0, most=5)] = 0.0
 
 
 @dataclass(frozen=True, kw_only=True)
-class Part:
+class Part(Value):
     """What is painted apart until a join glues it on.
 
     Attributes
@@ -117,31 +111,28 @@ class Part:
         Snap-fitted under stress: strong thinner cracks it.
     """
 
-    name: str
-    places: tuple[Place, ...]
+    name: Annotated[str, NAME]
+    places: Annotated[tuple[Place, ...], Field(unique="name")]
     holder: str = ""
-    stands: int = 1
+    stands: Annotated[int, Field(least=1, most=1000)] = 1
     material: Material = Material.STYRENE
     stressed: bool = False
 
     def __post_init__(self) -> None:
-        plain_name(self.name, "name")
+        super().__post_init__()
         demand(len(self.places) >= 1, "places", 'is empty; give at least one, such as "all over"')
-        all_different([place.name for place in self.places], "places")
-        number_in(self.stands, 1, 1000, "stands")
+
+
+Metres = Annotated[float, Field(unit="m", least=0.01, most=1000, decimals=2)]
 
 
 @dataclass(frozen=True, kw_only=True)
-class RealSize:
+class RealSize(Value):
     """The full-sized thing's length, width and height [m]."""
 
-    length_m: float
-    width_m: float
-    height_m: float
-
-    def __post_init__(self) -> None:
-        for field in ("length_m", "width_m", "height_m"):
-            number_in(getattr(self, field), 0.01, 1000, field, "m")
+    length_m: Metres
+    width_m: Metres
+    height_m: Metres
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -153,21 +144,20 @@ class Chosen:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Made:
+class Made(Value):
     """The sequence that a model's steps came from, with what was chosen then."""
 
-    sequence: str
-    options: tuple[str, ...] = ()
-    colours: tuple[Chosen, ...] = ()
+    sequence: Annotated[str, Field(check=plain_name)]
+    options: Annotated[tuple[str, ...], Field(unique="")] = ()
+    colours: Annotated[tuple[Chosen, ...], Field(unique="colour")] = ()
 
-    def __post_init__(self) -> None:
-        plain_name(self.sequence, "sequence")
-        all_different(self.options, "options", "")
-        all_different([colour.colour for colour in self.colours], "colours", "colour")
+
+Weight = Annotated[int, Field(least=1, most=1000)]
+"""How much a day late weighs against that of another."""
 
 
 @dataclass(frozen=True, kw_only=True)
-class Model:
+class Model(Value):
     """One vehicle, figure or scenery piece, with its steps in working order.
 
     ``target`` is a date of its own, ``weight`` scales its lateness, and with
@@ -176,25 +166,20 @@ class Model:
     does.
     """
 
-    name: str
-    parts: tuple[Part, ...]
-    steps: tuple[Step, ...] = ()
+    name: Annotated[str, NAME]
+    parts: Annotated[tuple[Part, ...], Field(unique="name")]
+    steps: Annotated[tuple[Step, ...], Field(unique="id")] = ()
     scale: str = ""
     real_size: RealSize | None = None
     made: Made | None = None
     target: date | None = None
-    weight: int = 1
+    weight: Weight = 1
     early: bool = False
     kind: ModelKind = ModelKind.OTHER
 
     def __post_init__(self) -> None:
-        plain_name(self.name, "name")
-        number_in(self.weight, 1, 1000, "weight")
-        if self.target is not None:
-            in_years(self.target, "target")
+        super().__post_init__()
         demand(len(self.parts) >= 1, "parts", "is empty; give at least one")
-        all_different([part.name for part in self.parts], "parts")
-        all_different([step.id for step in self.steps], "steps", "id")
         demand(len(self.scale) <= 20, "scale", "is longer than 20 characters; write it as 1:72")
 
     def part(self, name: str) -> Part:

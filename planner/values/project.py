@@ -5,22 +5,24 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
+from typing import Annotated
 
 from planner.values.coating import State
-from planner.values.model import Model
-from planner.values.moment import Interval, aware, in_years, minute_of
-from planner.values.refusal import (
-    Refused,
-    all_different,
-    demand,
-    demand_known,
-    number_in,
-    plain_name,
-)
+from planner.values.field import NAME, Field, Value
+from planner.values.model import Model, Weight
+from planner.values.moment import Interval, minute_of
+from planner.values.refusal import Refused, all_different, demand, demand_known, plain_name
+from planner.values.room import Celsius, Humidity
+from planner.values.step import MOST_COATS
+
+Coat = Annotated[int, Field(least=1, most=MOST_COATS)]
+"""Which coat of a step."""
+Spent = Annotated[int | None, Field(unit="min", least=1, most=14_400)]
+Note = Annotated[str, Field(most=10_000)]
 
 
 @dataclass(frozen=True, kw_only=True)
-class Pin:
+class Pin(Value):
     """A wish that the plan must keep (definition 24).
 
     ``coat`` absent means every coat of the step.  Exactly one of: ``on``
@@ -31,7 +33,7 @@ class Pin:
 
     model: str
     step: str
-    coat: int | None = None
+    coat: Annotated[int | None, Field(least=1, most=MOST_COATS)] = None
     on: date | None = None
     start: datetime | None = None
     end: datetime | None = None
@@ -39,15 +41,10 @@ class Pin:
     beside: str | None = None
 
     def __post_init__(self) -> None:
-        if self.coat is not None:
-            number_in(self.coat, 1, 20, "coat")
+        super().__post_init__()
         timed = self.start is not None or self.end is not None
         given = [self.on is not None, timed, self.not_before is not None, self.beside is not None]
         demand(sum(given) == 1, "", 'give one of "on", "start" and "end", "not_before", "beside"')
-        if self.on is not None:
-            in_years(self.on, "on")
-        if self.not_before is not None:
-            aware(self.not_before, "not_before")
         if self.beside is not None:
             demand(
                 self.beside.count("/") == 1 and self.beside != f"{self.model}/{self.step}",
@@ -57,8 +54,6 @@ class Pin:
         if timed:
             if self.start is None or self.end is None:
                 raise Refused("", 'give both "start" and "end"')
-            aware(self.start, "start")
-            aware(self.end, "end")
             demand(self.start < self.end, "end", "must lie after start")
 
     @property
@@ -70,19 +65,19 @@ class Pin:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Used:
+class Used(Value):
     """What was used of one coating [ml], losses included."""
 
     coating: str
-    ml: float
+    ml: Annotated[float, Field(unit="ml", least=0, most=100_000, decimals=1)]
 
     def __post_init__(self) -> None:
         demand(bool(self.coating), "coating", "is empty; name a coating")
-        number_in(self.ml, 0, 100_000, "ml", "ml")
+        super().__post_init__()
 
 
 @dataclass(frozen=True, kw_only=True)
-class Logged:
+class Logged(Value):
     """A fact: this coat of this step was begun, and ended unless under way.
 
     Attributes
@@ -103,36 +98,22 @@ class Logged:
 
     model: str
     step: str
-    coat: int = 1
+    coat: Coat = 1
     start: datetime
     end: datetime | None = None
-    minutes: int | None = None
-    planned: int | None = None
-    temperature_c: float | None = None
-    humidity_pct: float | None = None
-    used: tuple[Used, ...] = ()
-    ticked: tuple[str, ...] = ()
-    note: str = ""
-    photos: tuple[str, ...] = ()
+    minutes: Spent = None
+    planned: Spent = None
+    temperature_c: Celsius | None = None
+    humidity_pct: Humidity | None = None
+    used: Annotated[tuple[Used, ...], Field(unique="coating")] = ()
+    ticked: Annotated[tuple[str, ...], Field(unique="")] = ()
+    note: Note = ""
+    photos: Annotated[tuple[str, ...], Field(unique="")] = ()
     airbrush: str = ""
 
     def __post_init__(self) -> None:
-        number_in(self.coat, 1, 20, "coat")
-        aware(self.start, "start")
-        if self.end is not None:
-            aware(self.end, "end")
-            demand(self.start < self.end, "end", "must lie after start")
-        for field in ("minutes", "planned"):
-            if getattr(self, field) is not None:
-                number_in(getattr(self, field), 1, 14_400, field, "min")
-        if self.temperature_c is not None:
-            number_in(self.temperature_c, -30, 60, "temperature_c", "°C")
-        if self.humidity_pct is not None:
-            number_in(self.humidity_pct, 0, 100, "humidity_pct", "% RH")
-        all_different([used.coating for used in self.used], "used", "coating")
-        all_different(self.ticked, "ticked", "")
-        demand(len(self.note) <= 10_000, "note", "is longer than 10000 characters; shorten it")
-        all_different(self.photos, "photos", "")
+        super().__post_init__()
+        demand(self.end is None or self.start < self.end, "end", "must lie after start")
         for index, photo in enumerate(self.photos):
             plain_name(photo, f"photos[{index}]")
         if self.airbrush:
@@ -140,19 +121,15 @@ class Logged:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Observed:
+class Observed(Value):
     """A film was looked at: it had reached a drying state at that moment, or had not."""
 
     model: str
     step: str
-    coat: int = 1
+    coat: Coat = 1
     at: datetime
     state: State
     reached: bool
-
-    def __post_init__(self) -> None:
-        number_in(self.coat, 1, 20, "coat")
-        aware(self.at, "at")
 
 
 class Event(StrEnum):
@@ -169,7 +146,7 @@ class Event(StrEnum):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Happened:
+class Happened(Value):
     """One line of the diary: what happened, to which step, and what was done about it.
 
     ``step`` may name a step that has since left the model.
@@ -179,15 +156,11 @@ class Happened:
     event: Event
     model: str = ""
     step: str = ""
-    text: str = ""
-
-    def __post_init__(self) -> None:
-        aware(self.at, "at")
-        demand(len(self.text) <= 2000, "text", "is longer than 2000 characters; shorten it")
+    text: Annotated[str, Field(most=2000)] = ""
 
 
 @dataclass(frozen=True, kw_only=True)
-class Project:
+class Project(Value):
     """Models finished together.
 
     ``target`` means the end of that local day; it is soft (definition 26).
@@ -197,28 +170,22 @@ class Project:
     other is begun.  ``observed`` and ``diary`` are facts beside the log.
     """
 
-    name: str
-    models: tuple[Model, ...]
+    name: Annotated[str, NAME]
+    models: Annotated[tuple[Model, ...], Field(unique="name")]
     target: date | None = None
-    weight: int = 1
+    weight: Weight = 1
     active: bool = True
     pins: tuple[Pin, ...] = ()
     log: tuple[Logged, ...] = ()
-    note: str = ""
+    note: Note = ""
     pilot: str = ""
     observed: tuple[Observed, ...] = ()
     diary: tuple[Happened, ...] = ()
     begins: date | None = None
 
     def __post_init__(self) -> None:
-        plain_name(self.name, "name")
+        super().__post_init__()
         demand(len(self.models) >= 1, "models", "is empty; put at least one on the table")
-        all_different([model.name for model in self.models], "models")
-        number_in(self.weight, 1, 1000, "weight")
-        demand(len(self.note) <= 10_000, "note", "is longer than 10000 characters; shorten it")
-        for field in ("target", "begins"):
-            if getattr(self, field) is not None:
-                in_years(getattr(self, field), field)
         if self.pilot:
             demand_known(self.pilot, [model.name for model in self.models], "model", "pilot")
         all_different(

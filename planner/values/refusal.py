@@ -75,7 +75,7 @@ def all_different(names: Sequence[str], place: str, field: str = "name") -> None
     for index, name in enumerate(names):
         if name in seen:
             mend = message('"{name}" occurs twice; rename one', name=name)
-            raise Refused(f"{place}[{index}].{field}", mend)
+            raise Refused(f"{place}[{index}]" + (f".{field}" if field else ""), mend)
         seen.add(name)
 
 

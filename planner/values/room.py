@@ -5,11 +5,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
+from typing import Annotated
 
-from planner.values.moment import aware, clock
-from planner.values.refusal import all_different, demand, number_in, plain_name
+from planner.values.field import NAME, Field, Value
+from planner.values.moment import clock
+from planner.values.refusal import demand
 
 COLDEST_C, HOTTEST_C = -30.0, 60.0
+
+Celsius = Annotated[float, Field(unit="°C", least=COLDEST_C, most=HOTTEST_C, decimals=1)]
+"""Temperature that a room can have."""
+Humidity = Annotated[float, Field(unit="% RH", least=0, most=100)]
 
 
 class Movement(StrEnum):
@@ -21,41 +27,32 @@ class Movement(StrEnum):
     BOX = "box"
 
 
-def sane_air(temperature_c: float, humidity_pct: float) -> None:
-    """Demand air that a room can have."""
-    number_in(temperature_c, COLDEST_C, HOTTEST_C, "temperature_c", "°C")
-    number_in(humidity_pct, 0, 100, "humidity_pct", "% RH")
-
-
 @dataclass(frozen=True, kw_only=True)
-class AirPoint:
+class AirPoint(Value):
     """Air at a local wall-clock time; between points it changes linearly."""
 
-    at: str
-    temperature_c: float
-    humidity_pct: float
+    at: Annotated[str, Field(check=clock)]
+    temperature_c: Celsius
+    humidity_pct: Humidity
 
-    def __post_init__(self) -> None:
-        clock(self.at, "at")
-        sane_air(self.temperature_c, self.humidity_pct)
+
+def sane_air(temperature_c: float, humidity_pct: float) -> None:
+    """Demand air that a room can have."""
+    AirPoint(at="00:00", temperature_c=temperature_c, humidity_pct=humidity_pct)
 
 
 @dataclass(frozen=True, kw_only=True)
-class Reading:
+class Reading(Value):
     """What a gauge showed; it shifts that local day's profile from then on."""
 
     at: datetime
-    temperature_c: float
-    humidity_pct: float
+    temperature_c: Celsius
+    humidity_pct: Humidity
     location: str = ""
-
-    def __post_init__(self) -> None:
-        aware(self.at, "at")
-        sane_air(self.temperature_c, self.humidity_pct)
 
 
 @dataclass(frozen=True, kw_only=True)
-class Location:
+class Location(Value):
     """A place of the room where films dry.
 
     Attributes
@@ -71,38 +68,46 @@ class Location:
         How its air moves: still, as in a room, before a fan, or in a closed box.
     """
 
-    name: str
-    drying_places: int
-    workdays: tuple[AirPoint, ...]
-    weekends: tuple[AirPoint, ...] = ()
-    outdoors: bool = False
-    movement: Movement = Movement.ROOM
+    name: Annotated[str, NAME]
+    drying_places: Annotated[
+        int,
+        Field(
+            "&Drying places",
+            least=1,
+            most=10_000,
+            help="How many parts may dry there at once; a part says how many it takes",
+        ),
+    ]
+    workdays: Annotated[tuple[AirPoint, ...], Field("&Points of the day", unique="at")]
+    weekends: Annotated[tuple[AirPoint, ...], Field("&Points of the day", unique="at")] = ()
+    outdoors: Annotated[bool, Field("&Out of doors: spray cans are used in this air")] = False
+    movement: Annotated[
+        Movement,
+        Field("&Moving air", help="A fan carries water and fast solvents off; it hardens nothing"),
+    ] = Movement.ROOM
 
     def __post_init__(self) -> None:
-        plain_name(self.name, "name")
-        number_in(self.drying_places, 1, 10_000, "drying_places")
+        super().__post_init__()
         demand(len(self.workdays) >= 1, "workdays", "has a hole; give at least one point")
         for field in ("workdays", "weekends"):
             times = [point.at for point in getattr(self, field)]
-            all_different(times, field, "at")
             demand(times == sorted(times), field, "is not in order of time; sort its points")
 
 
 @dataclass(frozen=True, kw_only=True)
-class Room:
+class Room(Value):
     """Every location, the usual one first, and what was read on the gauge.
 
     ``volume_m3`` serves the solvent vapour estimate [m³].
     """
 
-    locations: tuple[Location, ...]
+    locations: Annotated[tuple[Location, ...], Field(unique="name")]
     readings: tuple[Reading, ...] = ()
-    volume_m3: float = 30.0
+    volume_m3: Annotated[float, Field(unit="m³", least=1, most=100_000)] = 30.0
 
     def __post_init__(self) -> None:
+        super().__post_init__()
         demand(len(self.locations) >= 1, "locations", "is empty; describe the bench at least")
-        all_different([location.name for location in self.locations], "locations")
-        number_in(self.volume_m3, 1, 100_000, "volume_m3", "m³")
         outside = [location.name for location in self.locations if location.outdoors]
         demand(len(outside) <= 1, "locations", "holds more than one place out of doors; keep one")
 

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Annotated
 
+from planner.values.field import NAME, Field, Value
 from planner.values.message import message
-from planner.values.refusal import Refused, all_different, demand, demand_known, plain_name
+from planner.values.refusal import Refused, all_different, demand, demand_known
 from planner.values.step import Step
 
 EVERY = "*"
@@ -13,31 +15,34 @@ EVERY = "*"
 
 
 @dataclass(frozen=True, kw_only=True)
-class Colour:
+class Colour(Value):
     """A colour that the sequence asks for; each model takes a coating or mix for it.
 
     ``usual`` is offered first: the name of a coating or mix, or "".
     """
 
-    name: str
-    usual: str = ""
-    note: str = ""
-
-    def __post_init__(self) -> None:
-        plain_name(self.name, "name")
+    name: Annotated[str, NAME]
+    usual: Annotated[
+        str,
+        Field("&Usually", help="Offered first; each model may take another coating or mix"),
+    ] = ""
+    note: Annotated[str, Field("N&ote")] = ""
 
 
 @dataclass(frozen=True, kw_only=True)
-class Option:
+class Option(Value):
     """Something that can be left out or taken in; those of one ``choice`` exclude each other."""
 
-    name: str
-    usual: bool = False
-    choice: str = ""
-    note: str = ""
-
-    def __post_init__(self) -> None:
-        plain_name(self.name, "name")
+    name: Annotated[str, NAME]
+    usual: Annotated[bool, Field("&Usual")] = False
+    choice: Annotated[
+        str,
+        Field(
+            "&Choice",
+            help="Options of the same choice exclude each other; one of them is always taken",
+        ),
+    ] = ""
+    note: Annotated[str, Field("N&ote")] = ""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -54,27 +59,36 @@ class SequenceStep:
     unless: tuple[str, ...] = ()
 
 
+def _some_area(made_for_cm2: float, place: str) -> None:
+    demand(made_for_cm2 > 0, place, "must be more than 0 cm²")
+
+
 @dataclass(frozen=True, kw_only=True)
-class Sequence:
+class Sequence(Value):
     """A reusable order of steps with gates, options and colours.
 
     ``made_for_cm2`` is the painted area that its minutes are written for;
     they grow and shrink with the model's.
     """
 
-    name: str
-    note: str = ""
-    colours: tuple[Colour, ...] = ()
-    options: tuple[Option, ...] = ()
+    name: Annotated[str, NAME]
+    note: Annotated[str, Field("N&ote")] = ""
+    colours: Annotated[tuple[Colour, ...], Field(unique="name")] = ()
+    options: Annotated[tuple[Option, ...], Field(unique="name")] = ()
     steps: tuple[SequenceStep, ...]
-    made_for_cm2: float = 100.0
+    made_for_cm2: Annotated[
+        float,
+        Field(
+            "&Minutes are written for",
+            unit="cm²",
+            check=_some_area,
+            help="Painted area; on a larger model each part takes longer, on a smaller less",
+        ),
+    ] = 100.0
 
     def __post_init__(self) -> None:
-        plain_name(self.name, "name")
+        super().__post_init__()
         demand(len(self.steps) >= 1, "steps", "is empty; give at least one")
-        demand(self.made_for_cm2 > 0, "made_for_cm2", "must be more than 0 cm²")
-        all_different([colour.name for colour in self.colours], "colours")
-        all_different([option.name for option in self.options], "options")
         all_different([step.step.id for step in self.steps], "steps", "id")
         colours = [colour.name for colour in self.colours]
         options = [option.name for option in self.options]

@@ -5,10 +5,12 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import Annotated
 
 from planner.values.coating import Window, ordered_windows
+from planner.values.field import Field, Value
 from planner.values.message import message
-from planner.values.refusal import Refused, all_different, demand, number_in
+from planner.values.refusal import Refused, demand
 
 
 class Stage(StrEnum):
@@ -96,8 +98,11 @@ class Bound(StrEnum):
     END = "end"
 
 
+MOST_COATS = 20  # of one step: assumed
+
+
 @dataclass(frozen=True, kw_only=True)
-class Application:
+class Application(Value):
     """Coats of one coating or mix on some places.
 
     ``places`` holds references: "hull/deck" is one place, "hull" all of
@@ -106,36 +111,34 @@ class Application:
     stage's usual one.
     """
 
-    places: tuple[str, ...]
-    coating: str
-    coats: int = 1
-    share: float | None = None
+    places: Annotated[tuple[str, ...], Field("&Places", unique="")]
+    coating: Annotated[str, Field("&Colour")]
+    coats: Annotated[int, Field("C&oats", least=1, most=MOST_COATS)] = 1
+    share: Annotated[float | None, Field(least=0.001, most=1)] = None
 
     def __post_init__(self) -> None:
+        super().__post_init__()
         demand(len(self.places) >= 1, "places", "is empty; name what gets the coat")
-        all_different(self.places, "places", "")
         demand(bool(self.coating), "coating", "is empty; name a coating or mix")
-        number_in(self.coats, 1, 20, "coats")
-        if self.share is not None:
-            number_in(self.share, 0.001, 1, "share")
 
 
 @dataclass(frozen=True, kw_only=True)
-class Minutes:
+class Minutes(Value):
     """Attended minutes of one pass.
 
     ``fixed`` + ``per_part`` for each part it works on + ``per_change`` for
     each change of colour within it (one less than its coatings).
     """
 
-    fixed: int = 0
-    per_part: int = 0
-    per_change: int = 0
+    fixed: Annotated[int, Field("&Minutes at all events", unit="min", least=0, most=1440)] = 0
+    per_part: Annotated[int, Field("and for each &part", unit="min", least=0, most=1440)] = 0
+    per_change: Annotated[
+        int,
+        Field("and for each change of &colour within it", unit="min", least=0, most=1440),
+    ] = 0
 
     def __post_init__(self) -> None:
-        number_in(self.fixed, 0, 1440, "fixed", "min")
-        number_in(self.per_part, 0, 1440, "per_part", "min")
-        number_in(self.per_change, 0, 1440, "per_change", "min")
+        super().__post_init__()
         demand(
             self.fixed + self.per_part > 0, "", "no work takes 0 minutes; give fixed or per_part"
         )
@@ -165,8 +168,14 @@ class Gate:
         ordered_windows(self.windows, "windows")
 
 
+def _step_id(name: str, place: str) -> None:
+    if re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", name) is None or len(name) > 60:
+        mend = message('"{id}" is not a step id; use lower-case letters, digits and "-"', id=name)
+        raise Refused(place, mend)
+
+
 @dataclass(frozen=True, kw_only=True)
-class Step:
+class Step(Value):
     """One piece of attended work on one model.
 
     Attributes
@@ -204,36 +213,29 @@ class Step:
         Minutes after its end at which somebody should have a look.
     """
 
-    id: str
+    id: Annotated[str, Field(check=_step_id)]
     stage: Stage
-    title: str = ""
+    title: Annotated[str, Field("&Name", most=200)] = ""
     applications: tuple[Application, ...] = ()
     touches: tuple[str, ...] = ()
-    tool: Tool = Tool.BRUSH
+    tool: Annotated[Tool, Field("&Tool")] = Tool.BRUSH
     minutes: Minutes
     gates: tuple[Gate, ...] = ()
-    after: tuple[str, ...] = ()
+    after: Annotated[tuple[str, ...], Field(unique="")] = ()
     role: Role | None = None
-    split_least: int | None = None
+    split_least: Annotated[int | None, Field("Shortest p&iece", unit="min", least=5, most=1440)] = (
+        None
+    )
     helper: bool = False
     dries_in: str = ""
     scraped: bool = False
-    stands: int | None = None
-    or_in: tuple[str, ...] = ()
-    traits: tuple[Trait, ...] = ()
-    look_in: int | None = None
+    stands: Annotated[int | None, Field(least=1, most=1000)] = None
+    or_in: Annotated[tuple[str, ...], Field(unique="")] = ()
+    traits: Annotated[tuple[Trait, ...], Field("&Marks", unique="")] = ()
+    look_in: Annotated[int | None, Field("&Look after it", unit="min", least=1, most=10_080)] = None
 
     def __post_init__(self) -> None:
-        if not (
-            re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", self.id) is not None and len(self.id) <= 60
-        ):
-            raise Refused(
-                "id",
-                message(
-                    '"{id}" is not a step id; use lower-case letters, digits and "-"', id=self.id
-                ),
-            )
-        demand(len(self.title) <= 200, "title", "is longer than 200 characters; shorten it")
+        super().__post_init__()
         demand(
             bool(self.applications or self.touches),
             "applications",
@@ -251,20 +253,14 @@ class Step:
                 "applications",
                 "an airbrush holds one coating at a time; make a step of each",
             )
-        all_different(self.after, "after", "")
-        all_different(self.or_in, "or_in", "")
-        all_different(self.traits, "traits", "")
         demand(self.dries_in not in self.or_in, "or_in", "names the location of dries_in again")
         demand(not self.or_in or bool(self.applications), "or_in", "goes with applications")
-        if self.look_in is not None:
-            number_in(self.look_in, 1, 10_080, "look_in", "min")
         demand(
             (self.role is None) or self.stage in (Stage.VARNISH, Stage.MATTE),
             "role",
             "belongs to varnish and matte steps",
         )
         if self.split_least is not None:
-            number_in(self.split_least, 5, 1440, "split_least", "min")
             demand(
                 self.tool is not Tool.AIRBRUSH,
                 "split_least",
@@ -281,9 +277,7 @@ class Step:
             "gates",
             "only a step of one coat can have to end by a closing; make a step of each coat",
         )
-        if self.stands is not None:
-            demand(self.stage is Stage.JOIN, "stands", "belongs to join steps")
-            number_in(self.stands, 1, 1000, "stands")
+        demand(self.stands is None or self.stage is Stage.JOIN, "stands", "belongs to join steps")
 
     @property
     def coats(self) -> int:

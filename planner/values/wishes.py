@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
+from typing import Annotated
 
+from planner.values.field import Field, Value
 from planner.values.message import message, row
-from planner.values.moment import aware
-from planner.values.refusal import all_different, demand, number_in
+from planner.values.refusal import all_different, demand
 from planner.values.step import Stage, Tool
 
 
@@ -48,7 +49,7 @@ USUAL_ORDER = (Level.LATE, Level.FINISH, Level.STRETCHES, Level.SETUP, Level.MOV
 
 
 @dataclass(frozen=True, kw_only=True)
-class Preferences:
+class Preferences(Value):
     """What a person weighs, and how.
 
     Attributes
@@ -64,10 +65,10 @@ class Preferences:
 
     order: tuple[Level, ...] = USUAL_ORDER
     staying: Staying = Staying.CLOSE
-    likely: tuple[Care, ...] = USUAL_LIKELY
+    likely: Annotated[tuple[Care, ...], Field(unique="")] = USUAL_LIKELY
 
     def __post_init__(self) -> None:
-        all_different(self.likely, "likely", "")
+        super().__post_init__()
         demand(
             sorted(self.order) == sorted(USUAL_ORDER),
             "order",
@@ -76,7 +77,7 @@ class Preferences:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Learned:
+class Learned(Value):
     """A factor on the minutes of a stage and tool, agreed to at ``since``.
 
     It has been applied to the steps in the book; new steps from a sequence
@@ -85,12 +86,8 @@ class Learned:
 
     stage: Stage
     tool: Tool
-    factor: float
+    factor: Annotated[float, Field(least=0.1, most=10, decimals=2)]
     since: datetime
-
-    def __post_init__(self) -> None:
-        number_in(self.factor, 0.1, 10, "factor")
-        aware(self.since, "since")
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -25,7 +25,9 @@ TAKES = {
     "demand": 2,
     "demand_known": 2,
     "number_in": 4,
+    "Field": 0,
 }
+SAID_BY_NAME = {"Field": ("unit", "help")}
 ALWAYS = ("message", "called", "titled")  # with nothing but a literal
 
 
@@ -75,6 +77,9 @@ def _name(called: ast.expr) -> str:
 
 def _texts(call: ast.Call, where: str) -> Iterator[str]:
     name = _name(call.func)
+    for keyword in call.keywords:
+        if keyword.arg in SAID_BY_NAME.get(name, ()) and isinstance(keyword.value, ast.Constant):
+            yield str(keyword.value.value)
     if len(call.args) > TAKES[name]:
         text = call.args[TAKES[name]]
         if isinstance(text, ast.Constant) and isinstance(text.value, str):

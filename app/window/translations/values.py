@@ -7,13 +7,11 @@ A text in the source of the window is found there; what is shown by
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import is_dataclass
 from itertools import product
-from typing import get_args, get_type_hints
 
 from app.service.books import AIRBRUSH, BENCH
 from app.service.first_run import HANDLE
-from app.service.merging import field_word
+from app.service.merging import word_and_unit
 from app.service.starter_stock import NAMES
 from app.service.warm_box import WARM_BOX
 from app.window.translations.enumerations import ENUMERATIONS
@@ -26,6 +24,7 @@ from planner.quantity.usual_models import usual_names
 from planner.sequences.built_in import ALL
 from planner.sequences.references import ALSO_CALLED
 from planner.values.coating import Coating, Family, Finish, Mix, State
+from planner.values.field import fields_of, values_within
 from planner.values.plan import BenchKind
 from planner.values.project import Event, Project
 from planner.values.sequence import Sequence
@@ -62,7 +61,9 @@ def _tables() -> Iterable[str]:
     for line in TABLE:
         yield from (line.reason, line.source)
     for compared in (Coating, Mix, Project, Sequence):
-        yield from (word for word in _field_words(compared, set()) if "[" not in word)
+        for kind in values_within(compared):
+            for name in fields_of(kind):
+                yield word_and_unit(kind, name)[0]
     yield from (
         bench_kind.value
         for kind in (Next, Below, Event, Level, LookFor, BenchKind)
@@ -72,21 +73,6 @@ def _tables() -> Iterable[str]:
         yield from (caution.text, caution.source)
     for family, finish, state in product(Family, Finish, State):
         yield family_figure(family, finish, state).source
-
-
-def _field_words(kind: type, seen: set[type]) -> Iterable[str]:
-    """Yield what the fields of a value are called where two books are compared."""
-    seen.add(kind)
-    for name, hint in get_type_hints(kind).items():
-        for word in field_word(name).arguments.values() or [field_word(name)]:
-            yield str(word)
-        for inner in (
-            hint,
-            *get_args(hint),
-            *(arg for each in get_args(hint) for arg in get_args(each)),
-        ):
-            if isinstance(inner, type) and is_dataclass(inner) and inner not in seen:
-                yield from _field_words(inner, seen)
 
 
 def _once(texts: Iterable[str]) -> list[str]:
