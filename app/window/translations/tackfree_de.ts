@@ -8913,6 +8913,30 @@ Quelle: {source}</translation>
    <translation>min</translation>
   </message>
   <message>
+   <source>&amp;People at the bench</source>
+   <translation>&amp;Personen am Tisch</translation>
+  </message>
+  <message>
+   <source>&amp;On</source>
+   <translation>A&amp;m</translation>
+  </message>
+  <message>
+   <source>&amp;Beginning on</source>
+   <translation>Be&amp;ginnend am</translation>
+  </message>
+  <message>
+   <source>&amp;From</source>
+   <translation>&amp;Von</translation>
+  </message>
+  <message>
+   <source>Until the next day if not later</source>
+   <translation>Bis zum nächsten Tag, wenn nicht später</translation>
+  </message>
+  <message>
+   <source>&amp;Until</source>
+   <translation>&amp;Bis</translation>
+  </message>
+  <message>
    <source>"{rule}" is not a recurrence rule; write it as FREQ=WEEKLY;BYDAY=TU,TH</source>
    <translation>„{rule}“ ist keine Wiederholungsregel; als FREQ=WEEKLY;BYDAY=TU,TH schreiben</translation>
   </message>
@@ -8993,6 +9017,14 @@ Quelle: {source}</translation>
    <translation>Modell</translation>
   </message>
   <message>
+   <source>"{swatch}" is not a colour; write it as #c8b482</source>
+   <translation>„{swatch}“ ist keine Farbe; als #c8b482 schreiben</translation>
+  </message>
+  <message>
+   <source>is a fraction of the volume; give 0.01 to 1</source>
+   <translation>ist ein Anteil am Volumen; 0,01 bis 1 angeben</translation>
+  </message>
+  <message>
    <source>give either "state" or "minutes", not both and not neither</source>
    <translation>entweder einen Zustand oder Minuten angeben, nicht beides und nicht keines</translation>
   </message>
@@ -9029,32 +9061,208 @@ Quelle: {source}</translation>
    <translation>ist leer; schreiben, wo es steht, etwa „Etikett“</translation>
   </message>
   <message>
-   <source>kJ/mol</source>
-   <translation>kJ/mol</translation>
+   <source>By its kind, as “waterborne acrylic, sand”</source>
+   <translation>Nach seiner Art, etwa „wasserverdünnbares Acryl, sand“</translation>
   </message>
   <message>
-   <source>"{swatch}" is not a colour; write it as #c8b482</source>
-   <translation>„{swatch}“ ist keine Farbe; als #c8b482 schreiben</translation>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
   </message>
   <message>
-   <source>is a fraction of the volume; give 0.01 to 1</source>
-   <translation>ist ein Anteil am Volumen; 0,01 bis 1 angeben</translation>
+   <source>&amp;Family</source>
+   <translation>&amp;Familie</translation>
   </message>
   <message>
-   <source>%</source>
-   <translation>%</translation>
+   <source>F&amp;inish</source>
+   <translation>&amp;Glanzgrad</translation>
+  </message>
+  <message>
+   <source>&amp;Colour</source>
+   <translation>Far&amp;be</translation>
+  </message>
+  <message>
+   <source>&amp;Solids by volume</source>
+   <translation>Festkörper&amp;volumen</translation>
+  </message>
+  <message>
+   <source>&amp;Dry film of one coat</source>
+   <translation>T&amp;rockenfilm einer Schicht</translation>
+  </message>
+  <message>
+   <source>From the &amp;label</source>
+   <translation>Vom &amp;Etikett</translation>
+  </message>
+  <message>
+   <source>&amp;Windows for the next coat</source>
+   <translation>&amp;Überlackierfenster</translation>
+  </message>
+  <message>
+   <source>&amp;Life once mixed</source>
+   <translation>Top&amp;fzeit nach dem Mischen</translation>
+  </message>
+  <message>
+   <source>Not laid &amp;below</source>
+   <translation>Nicht &amp;unter</translation>
+  </message>
+  <message>
+   <source>Not laid &amp;above</source>
+   <translation>Nicht ü&amp;ber</translation>
+  </message>
+  <message>
+   <source>% RH</source>
+   <translation>% r. F.</translation>
+  </message>
+  <message>
+   <source>Not laid in air &amp;damper than</source>
+   <translation>Nicht bei &amp;feuchterer Luft als</translation>
   </message>
   <message>
    <source>ml</source>
    <translation>ml</translation>
   </message>
   <message>
+   <source>&amp;Left now</source>
+   <translation>&amp;Jetzt übrig</translation>
+  </message>
+  <message>
+   <source>One &amp;bottle holds</source>
+   <translation>Eine Flasche f&amp;asst</translation>
+  </message>
+  <message>
+   <source>Count the drops that fill 1 ml once; otherwise the family's usual figure holds</source>
+   <translation>Einmal die Tropfen zählen, die 1 ml füllen; sonst gilt der übliche Wert der Familie</translation>
+  </message>
+  <message>
+   <source>&amp;Drops to a millilitre</source>
+   <translation>&amp;Tropfen je Milliliter</translation>
+  </message>
+  <message>
+   <source>&amp;Opened</source>
+   <translation>Ge&amp;öffnet</translation>
+  </message>
+  <message>
+   <source>×</source>
+   <translation>×</translation>
+  </message>
+  <message>
+   <source>Learned from looks at films, or set by hand; 1 is as stated</source>
+   <translation>Aus Blicken auf Filme gelernt oder von Hand gesetzt; 1 heißt wie angegeben</translation>
+  </message>
+  <message>
+   <source>Drying &amp;time, times as stated</source>
+   <translation>Trocknungs&amp;zeit, Faktor zur Angabe</translation>
+  </message>
+  <message>
+   <source>A metallic loses its shine under matte clear, a fluorescent wants white below</source>
+   <translation>Metallic verliert unter mattem Klarlack seinen Glanz, Leuchtfarbe will Weiß darunter</translation>
+  </message>
+  <message>
+   <source>&amp;Effect</source>
+   <translation>&amp;Effekt</translation>
+  </message>
+  <message>
+   <source>&amp;Hides what lies below</source>
+   <translation>Verdec&amp;kt, was darunter liegt</translation>
+  </message>
+  <message>
+   <source>How far its times may lie from the likely ones; else as its label or family</source>
+   <translation>Wie weit seine Zeiten von den wahrscheinlichen abweichen können; sonst wie Etikett oder Familie</translation>
+  </message>
+  <message>
+   <source>S&amp;urely, times likely</source>
+   <translation>Sicher, mal &amp;wahrscheinlich</translation>
+  </message>
+  <message>
+   <source>kJ/mol</source>
+   <translation>kJ/mol</translation>
+  </message>
+  <message>
+   <source>Added to its family's slope; about 10 for a fifth more at 10 °C</source>
+   <translation>Kommt zur Steigung der Familie hinzu; etwa 10 für ein Fünftel mehr bei 10 °C</translation>
+  </message>
+  <message>
+   <source>Steeper by te&amp;mperature</source>
+   <translation>Stärker nach Te&amp;mperatur</translation>
+  </message>
+  <message>
+   <source>Slow solvent that keeps it open; a tenth doubles every time (assumed)</source>
+   <translation>Langsames Lösemittel, das die Farbe offen hält; ein Zehntel verdoppelt jede Zeit (angenommen)</translation>
+  </message>
+  <message>
+   <source>&amp;Retarder stirred in</source>
+   <translation>Eingerührter Verzö&amp;gerer</translation>
+  </message>
+  <message>
    <source>is empty; name a coating</source>
    <translation>ist leer; ein Mittel nennen</translation>
   </message>
   <message>
+   <source>What forms the film first; thinners and the rest after it</source>
+   <translation>Zuerst, was den Film bildet; Verdünnung und alles Übrige danach</translation>
+  </message>
+  <message>
+   <source>&amp;Parts by volume</source>
+   <translation>&amp;Teile nach Volumen</translation>
+  </message>
+  <message>
+   <source>&amp;Can be used for</source>
+   <translation>&amp;Verwendbar</translation>
+  </message>
+  <message>
+   <source>Else that of the first</source>
+   <translation>Sonst die des ersten</translation>
+  </message>
+  <message>
+   <source>Co&amp;lour</source>
+   <translation>Far&amp;be</translation>
+  </message>
+  <message>
    <source>is empty; name at least one coating</source>
    <translation>ist leer; mindestens ein Mittel nennen</translation>
+  </message>
+  <message>
+   <source>is longer than {most} characters; shorten it</source>
+   <translation>ist länger als {most} Zeichen; kürzen</translation>
+  </message>
+  <message>
+   <source>&amp;Load a clean cup</source>
+   <translation>Sauberen Becher &amp;füllen</translation>
+  </message>
+  <message>
+   <source>Change to the &amp;same family</source>
+   <translation>Wechsel in &amp;derselben Familie</translation>
+  </message>
+  <message>
+   <source>Change to &amp;another family</source>
+   <translation>Wechsel in eine &amp;andere Familie</translation>
+  </message>
+  <message>
+   <source>&amp;Clean before it is put away</source>
+   <translation>&amp;Reinigen vor dem Weglegen</translation>
+  </message>
+  <message>
+   <source>Longest time between two strokes before the paint dries in the nozzle</source>
+   <translation>Längste Zeit zwischen zwei Strichen, bevor die Farbe in der Düse trocknet</translation>
+  </message>
+  <message>
+   <source>A load may stand &amp;idle</source>
+   <translation>Eine Füllung darf &amp;stehen</translation>
+  </message>
+  <message>
+   <source>Least &amp;fill of the cup</source>
+   <translation>&amp;Kleinste Becherfüllung</translation>
+  </message>
+  <message>
+   <source>&amp;Most that the cup takes</source>
+   <translation>Der Becher fasst &amp;höchstens</translation>
+  </message>
+  <message>
+   <source>Lost at each change and &amp;cleaning</source>
+   <translation>&amp;Verlust bei jedem Wechsel und Reinigen</translation>
+  </message>
+  <message>
+   <source>&amp;Stays on the model</source>
+   <translation>&amp;Bleibt auf dem Modell</translation>
   </message>
   <message>
    <source>is less than least_fill_ml</source>
@@ -9137,18 +9345,6 @@ Quelle: {source}</translation>
    <translation>„start“ und „end“ angeben</translation>
   </message>
   <message>
-   <source>% RH</source>
-   <translation>% r. F.</translation>
-  </message>
-  <message>
-   <source>is longer than 10000 characters; shorten it</source>
-   <translation>ist länger als 10000 Zeichen; kürzen</translation>
-  </message>
-  <message>
-   <source>is longer than 2000 characters; shorten it</source>
-   <translation>ist länger als 2000 Zeichen; kürzen</translation>
-  </message>
-  <message>
    <source>is empty; put at least one on the table</source>
    <translation>ist leer; mindestens eines auf den Tisch stellen</translation>
   </message>
@@ -9167,10 +9363,6 @@ Quelle: {source}</translation>
   <message>
    <source>starts or ends with a blank; remove it</source>
    <translation>beginnt oder endet mit einem Leerzeichen; entfernen</translation>
-  </message>
-  <message>
-   <source>is longer than {most} characters; shorten it</source>
-   <translation>ist länger als {most} Zeichen; kürzen</translation>
   </message>
   <message>
    <source>must not contain "/"</source>
@@ -9193,6 +9385,30 @@ Quelle: {source}</translation>
    <translation>unbekannt: {kind} „{name}“; ist „{near}“ gemeint?</translation>
   </message>
   <message>
+   <source>How many parts may dry there at once; a part says how many it takes</source>
+   <translation>Wie viele Teile dort zugleich trocknen dürfen; ein Teil sagt, wie viele Plätze es braucht</translation>
+  </message>
+  <message>
+   <source>&amp;Drying places</source>
+   <translation>&amp;Trockenplätze</translation>
+  </message>
+  <message>
+   <source>&amp;Points of the day</source>
+   <translation>&amp;Punkte des Tages</translation>
+  </message>
+  <message>
+   <source>&amp;Out of doors: spray cans are used in this air</source>
+   <translation>&amp;Im Freien: in dieser Luft wird mit Sprühdosen gearbeitet</translation>
+  </message>
+  <message>
+   <source>A fan carries water and fast solvents off; it hardens nothing</source>
+   <translation>Ein Lüfter trägt Wasser und schnelle Lösemittel fort; härten lässt er nichts</translation>
+  </message>
+  <message>
+   <source>&amp;Moving air</source>
+   <translation>&amp;Bewegte Luft</translation>
+  </message>
+  <message>
    <source>has a hole; give at least one point</source>
    <translation>hat eine Lücke; mindestens einen Punkt angeben</translation>
   </message>
@@ -9201,24 +9417,64 @@ Quelle: {source}</translation>
    <translation>ist nicht nach der Zeit geordnet; die Punkte sortieren</translation>
   </message>
   <message>
-   <source>is empty; describe the bench at least</source>
-   <translation>ist leer; wenigstens den Basteltisch beschreiben</translation>
-  </message>
-  <message>
    <source>m³</source>
    <translation>m³</translation>
+  </message>
+  <message>
+   <source>is empty; describe the bench at least</source>
+   <translation>ist leer; wenigstens den Basteltisch beschreiben</translation>
   </message>
   <message>
    <source>holds more than one place out of doors; keep one</source>
    <translation>enthält mehr als einen Ort im Freien; einen behalten</translation>
   </message>
   <message>
+   <source>Offered first; each model may take another coating or mix</source>
+   <translation>Wird zuerst angeboten; jedes Modell kann ein anderes Mittel oder eine andere Mischung bekommen</translation>
+  </message>
+  <message>
+   <source>&amp;Usually</source>
+   <translation>&amp;Üblich</translation>
+  </message>
+  <message>
+   <source>N&amp;ote</source>
+   <translation>N&amp;otiz</translation>
+  </message>
+  <message>
+   <source>&amp;Usual</source>
+   <translation>&amp;Üblich</translation>
+  </message>
+  <message>
+   <source>Options of the same choice exclude each other; one of them is always taken</source>
+   <translation>Optionen derselben Auswahl schließen einander aus; eine von ihnen gilt immer</translation>
+  </message>
+  <message>
+   <source>&amp;Choice</source>
+   <translation>&amp;Auswahl</translation>
+  </message>
+  <message>
    <source>must be more than 0 cm²</source>
    <translation>muss mehr als 0 cm² sein</translation>
   </message>
   <message>
+   <source>Painted area; on a larger model each part takes longer, on a smaller less</source>
+   <translation>Bemalte Fläche; an einem größeren Modell dauert jedes Teil länger, an einem kleineren kürzer</translation>
+  </message>
+  <message>
+   <source>&amp;Minutes are written for</source>
+   <translation>&amp;Minuten gelten für</translation>
+  </message>
+  <message>
    <source>"{name}" is no earlier step of the sequence</source>
    <translation>„{name}“ ist kein früherer Schritt des Ablaufs</translation>
+  </message>
+  <message>
+   <source>&amp;Places</source>
+   <translation>St&amp;ellen</translation>
+  </message>
+  <message>
+   <source>C&amp;oats</source>
+   <translation>S&amp;chichten</translation>
   </message>
   <message>
    <source>is empty; name what gets the coat</source>
@@ -9227,6 +9483,18 @@ Quelle: {source}</translation>
   <message>
    <source>is empty; name a coating or mix</source>
    <translation>ist leer; ein Mittel oder eine Mischung nennen</translation>
+  </message>
+  <message>
+   <source>&amp;Minutes at all events</source>
+   <translation>&amp;Minuten auf jeden Fall</translation>
+  </message>
+  <message>
+   <source>and for each &amp;part</source>
+   <translation>und je &amp;Teil</translation>
+  </message>
+  <message>
+   <source>and for each change of &amp;colour within it</source>
+   <translation>und je &amp;Farbwechsel darin</translation>
   </message>
   <message>
    <source>no work takes 0 minutes; give fixed or per_part</source>
@@ -9241,8 +9509,20 @@ Quelle: {source}</translation>
    <translation>„{id}“ ist kein Kurzname eines Schritts; Kleinbuchstaben, Ziffern und „-“ verwenden</translation>
   </message>
   <message>
-   <source>is longer than 200 characters; shorten it</source>
-   <translation>ist länger als 200 Zeichen; kürzen</translation>
+   <source>&amp;Tool</source>
+   <translation>&amp;Werkzeug</translation>
+  </message>
+  <message>
+   <source>Shortest p&amp;iece</source>
+   <translation>&amp;Kürzestes Stück</translation>
+  </message>
+  <message>
+   <source>&amp;Marks</source>
+   <translation>Mer&amp;kmale</translation>
+  </message>
+  <message>
+   <source>&amp;Look after it</source>
+   <translation>Nac&amp;hsehen nach</translation>
   </message>
   <message>
    <source>touches nothing; give applications or touches</source>
@@ -9285,12 +9565,56 @@ Quelle: {source}</translation>
    <translation>nur ein Schritt mit einer Schicht kann bis zum Schließen enden müssen; aus jeder Schicht einen Schritt machen</translation>
   </message>
   <message>
+   <source>Counted &amp;in</source>
+   <translation>&amp;Gezählt in</translation>
+  </message>
+  <message>
+   <source>Used &amp;up by one coat or piece of work</source>
+   <translation>&amp;Verbraucht je Schicht oder Arbeit</translation>
+  </message>
+  <message>
+   <source>&amp;At these stages</source>
+   <translation>&amp;Bei diesen Arbeitsschritten</translation>
+  </message>
+  <message>
+   <source>&amp;How much</source>
+   <translation>Wie &amp;viel</translation>
+  </message>
+  <message>
+   <source>&amp;Mixed on</source>
+   <translation>&amp;Gemischt am</translation>
+  </message>
+  <message>
+   <source>days</source>
+   <translation>Tage</translation>
+  </message>
+  <message>
+   <source>Keeps &amp;for</source>
+   <translation>&amp;Hält</translation>
+  </message>
+  <message>
    <source>is empty; name what is in it</source>
    <translation>ist leer; nennen, was darin ist</translation>
   </message>
   <message>
+   <source>&amp;Painted on</source>
+   <translation>&amp;Bemalt am</translation>
+  </message>
+  <message>
+   <source>&amp;Drop by drop</source>
+   <translation>Tropfen für &amp;Tropfen</translation>
+  </message>
+  <message>
+   <source>P&amp;hoto</source>
+   <translation>&amp;Foto</translation>
+  </message>
+  <message>
    <source>is empty; say what is in it</source>
    <translation>ist leer; sagen, was darin ist</translation>
+  </message>
+  <message>
+   <source>%</source>
+   <translation>%</translation>
   </message>
   <message>
    <source>must hold each of {levels} once</source>
@@ -11645,36 +11969,8 @@ Quelle: {source}</translation>
    <translation>Zeiten</translation>
   </message>
   <message>
-   <source>source</source>
-   <translation>Quelle</translation>
-  </message>
-  <message>
    <source>recoat</source>
    <translation>Überlackieren</translation>
-  </message>
-  <message>
-   <source>opens</source>
-   <translation>öffnet</translation>
-  </message>
-  <message>
-   <source>clock</source>
-   <translation>Uhr</translation>
-  </message>
-  <message>
-   <source>best</source>
-   <translation>am besten</translation>
-  </message>
-  <message>
-   <source>closes</source>
-   <translation>schließt</translation>
-  </message>
-  <message>
-   <source>preparation</source>
-   <translation>Vorbereitung</translation>
-  </message>
-  <message>
-   <source>merges</source>
-   <translation>verschmilzt</translation>
   </message>
   <message>
    <source>pot life</source>
@@ -11705,8 +12001,8 @@ Quelle: {source}</translation>
    <translation>Flasche</translation>
   </message>
   <message>
-   <source>drops per</source>
-   <translation>Tropfen je</translation>
+   <source>drops per ml</source>
+   <translation>Tropfen je ml</translation>
   </message>
   <message>
    <source>opened</source>
@@ -11729,64 +12025,136 @@ Quelle: {source}</translation>
    <translation>Zweifel</translation>
   </message>
   <message>
-   <source>steeper kj mol</source>
-   <translation>Steigung in kJ/mol</translation>
+   <source>steeper</source>
+   <translation>steiler</translation>
   </message>
   <message>
    <source>retarder</source>
    <translation>Verzögerer</translation>
   </message>
   <message>
-   <source>portions</source>
-   <translation>Anteile</translation>
+   <source>source</source>
+   <translation>Quelle</translation>
   </message>
   <message>
-   <source>parts</source>
-   <translation>Teile</translation>
+   <source>opens</source>
+   <translation>öffnet</translation>
+  </message>
+  <message>
+   <source>best</source>
+   <translation>am besten</translation>
+  </message>
+  <message>
+   <source>closes</source>
+   <translation>schließt</translation>
+  </message>
+  <message>
+   <source>preparation</source>
+   <translation>Vorbereitung</translation>
+  </message>
+  <message>
+   <source>merges</source>
+   <translation>verschmilzt</translation>
+  </message>
+  <message>
+   <source>clock</source>
+   <translation>Uhr</translation>
+  </message>
+  <message>
+   <source>portions</source>
+   <translation>Anteile</translation>
   </message>
   <message>
    <source>life</source>
    <translation>Haltbarkeit</translation>
   </message>
   <message>
-   <source>side</source>
-   <translation>Seite</translation>
+   <source>parts</source>
+   <translation>Teile</translation>
   </message>
   <message>
-   <source>area</source>
-   <translation>Fläche</translation>
+   <source>target</source>
+   <translation>Termin</translation>
   </message>
   <message>
-   <source>measures</source>
-   <translation>Maße</translation>
+   <source>weight</source>
+   <translation>Gewicht</translation>
   </message>
   <message>
-   <source>shape</source>
-   <translation>Form</translation>
+   <source>active</source>
+   <translation>aktiv</translation>
   </message>
   <message>
-   <source>length mm</source>
-   <translation>Länge mm</translation>
+   <source>pins</source>
+   <translation>Wünsche</translation>
   </message>
   <message>
-   <source>width mm</source>
-   <translation>Breite mm</translation>
+   <source>log</source>
+   <translation>Logbuch</translation>
   </message>
   <message>
-   <source>height mm</source>
-   <translation>Höhe mm</translation>
+   <source>pilot</source>
+   <translation>zuerst</translation>
   </message>
   <message>
-   <source>count</source>
-   <translation>Anzahl</translation>
+   <source>observed</source>
+   <translation>Blicke</translation>
   </message>
   <message>
-   <source>detail</source>
-   <translation>Details</translation>
+   <source>diary</source>
+   <translation>Tagebuch</translation>
   </message>
   <message>
-   <source>share</source>
-   <translation>Anteil</translation>
+   <source>begins</source>
+   <translation>beginnt</translation>
+  </message>
+  <message>
+   <source>steps</source>
+   <translation>Schritte</translation>
+  </message>
+  <message>
+   <source>scale</source>
+   <translation>Maßstab</translation>
+  </message>
+  <message>
+   <source>real size</source>
+   <translation>Größe des Originals</translation>
+  </message>
+  <message>
+   <source>made</source>
+   <translation>entstanden aus</translation>
+  </message>
+  <message>
+   <source>early</source>
+   <translation>früh</translation>
+  </message>
+  <message>
+   <source>on</source>
+   <translation>am</translation>
+  </message>
+  <message>
+   <source>not before</source>
+   <translation>nicht vor</translation>
+  </message>
+  <message>
+   <source>beside</source>
+   <translation>zusammen mit</translation>
+  </message>
+  <message>
+   <source>temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <source>humidity</source>
+   <translation>Feuchte</translation>
+  </message>
+  <message>
+   <source>at</source>
+   <translation>um</translation>
+  </message>
+  <message>
+   <source>event</source>
+   <translation>Ereignis</translation>
   </message>
   <message>
    <source>holder</source>
@@ -11805,10 +12173,6 @@ Quelle: {source}</translation>
    <translation>gespannt</translation>
   </message>
   <message>
-   <source>steps</source>
-   <translation>Schritte</translation>
-  </message>
-  <message>
    <source>id</source>
    <translation>Kurzname</translation>
   </message>
@@ -11825,32 +12189,12 @@ Quelle: {source}</translation>
    <translation>berührt</translation>
   </message>
   <message>
-   <source>fixed</source>
-   <translation>fest</translation>
-  </message>
-  <message>
-   <source>per part</source>
-   <translation>je Teil</translation>
-  </message>
-  <message>
-   <source>per change</source>
-   <translation>je Wechsel</translation>
-  </message>
-  <message>
    <source>gates</source>
    <translation>Bedingungen</translation>
   </message>
   <message>
    <source>after</source>
    <translation>nach</translation>
-  </message>
-  <message>
-   <source>windows</source>
-   <translation>Fenster</translation>
-  </message>
-  <message>
-   <source>closing</source>
-   <translation>Schließen</translation>
   </message>
   <message>
    <source>role</source>
@@ -11885,28 +12229,16 @@ Quelle: {source}</translation>
    <translation>nachsehen nach</translation>
   </message>
   <message>
-   <source>scale</source>
-   <translation>Maßstab</translation>
+   <source>length</source>
+   <translation>Länge</translation>
   </message>
   <message>
-   <source>real size</source>
-   <translation>Größe des Originals</translation>
+   <source>width</source>
+   <translation>Breite</translation>
   </message>
   <message>
-   <source>length m</source>
-   <translation>Länge m</translation>
-  </message>
-  <message>
-   <source>width m</source>
-   <translation>Breite m</translation>
-  </message>
-  <message>
-   <source>height m</source>
-   <translation>Höhe m</translation>
-  </message>
-  <message>
-   <source>made</source>
-   <translation>entstanden aus</translation>
+   <source>height</source>
+   <translation>Höhe</translation>
   </message>
   <message>
    <source>options</source>
@@ -11917,72 +12249,56 @@ Quelle: {source}</translation>
    <translation>Farben</translation>
   </message>
   <message>
-   <source>target</source>
-   <translation>Termin</translation>
+   <source>share</source>
+   <translation>Anteil</translation>
   </message>
   <message>
-   <source>weight</source>
-   <translation>Gewicht</translation>
+   <source>fixed</source>
+   <translation>fest</translation>
   </message>
   <message>
-   <source>early</source>
-   <translation>früh</translation>
+   <source>per part</source>
+   <translation>je Teil</translation>
   </message>
   <message>
-   <source>active</source>
-   <translation>aktiv</translation>
+   <source>per change</source>
+   <translation>je Wechsel</translation>
   </message>
   <message>
-   <source>pins</source>
-   <translation>Wünsche</translation>
+   <source>windows</source>
+   <translation>Fenster</translation>
   </message>
   <message>
-   <source>on</source>
-   <translation>am</translation>
+   <source>closing</source>
+   <translation>Schließen</translation>
   </message>
   <message>
-   <source>not before</source>
-   <translation>nicht vor</translation>
+   <source>side</source>
+   <translation>Seite</translation>
   </message>
   <message>
-   <source>beside</source>
-   <translation>zusammen mit</translation>
+   <source>area</source>
+   <translation>Fläche</translation>
   </message>
   <message>
-   <source>log</source>
-   <translation>Logbuch</translation>
+   <source>measures</source>
+   <translation>Maße</translation>
   </message>
   <message>
-   <source>temperature</source>
-   <translation>Temperatur</translation>
+   <source>detail</source>
+   <translation>Details</translation>
   </message>
   <message>
-   <source>humidity</source>
-   <translation>Feuchte</translation>
+   <source>shape</source>
+   <translation>Form</translation>
   </message>
   <message>
-   <source>pilot</source>
-   <translation>zuerst</translation>
+   <source>count</source>
+   <translation>Anzahl</translation>
   </message>
   <message>
-   <source>observed</source>
-   <translation>Blicke</translation>
-  </message>
-  <message>
-   <source>at</source>
-   <translation>um</translation>
-  </message>
-  <message>
-   <source>diary</source>
-   <translation>Tagebuch</translation>
-  </message>
-  <message>
-   <source>event</source>
-   <translation>Ereignis</translation>
-  </message>
-  <message>
-   <source>begins</source>
-   <translation>beginnt</translation>
+   <source>made for</source>
+   <translation>gedacht für</translation>
   </message>
   <message>
    <source>usual</source>
@@ -11999,10 +12315,6 @@ Quelle: {source}</translation>
   <message>
    <source>unless</source>
    <translation>außer bei</translation>
-  </message>
-  <message>
-   <source>made for</source>
-   <translation>gedacht für</translation>
   </message>
   <message>
    <source>a waterborne coat</source>
@@ -12371,374 +12683,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>must be as many as the durations</source>
-   <translation>müssen so viele wie die Dauern sein</translation>
-  </message>
-  <message>
-   <source>must not be negative</source>
-   <translation>darf nicht negativ sein</translation>
-  </message>
-  <message>
-   <source>needs one per resource</source>
-   <translation>braucht einen je Mittel</translation>
-  </message>
-  <message>
-   <source>&amp;People at the bench</source>
-   <translation>&amp;Personen am Tisch</translation>
-  </message>
-  <message>
-   <source>&amp;On</source>
-   <translation>A&amp;m</translation>
-  </message>
-  <message>
-   <source>&amp;Beginning on</source>
-   <translation>Be&amp;ginnend am</translation>
-  </message>
-  <message>
-   <source>&amp;From</source>
-   <translation>&amp;Von</translation>
-  </message>
-  <message>
-   <source>Until the next day if not later</source>
-   <translation>Bis zum nächsten Tag, wenn nicht später</translation>
-  </message>
-  <message>
-   <source>&amp;Until</source>
-   <translation>&amp;Bis</translation>
-  </message>
-  <message>
-   <source>By its kind, as “waterborne acrylic, sand”</source>
-   <translation>Nach seiner Art, etwa „wasserverdünnbares Acryl, sand“</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Family</source>
-   <translation>&amp;Familie</translation>
-  </message>
-  <message>
-   <source>F&amp;inish</source>
-   <translation>&amp;Glanzgrad</translation>
-  </message>
-  <message>
-   <source>&amp;Colour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>&amp;Solids by volume</source>
-   <translation>Festkörper&amp;volumen</translation>
-  </message>
-  <message>
-   <source>&amp;Dry film of one coat</source>
-   <translation>T&amp;rockenfilm einer Schicht</translation>
-  </message>
-  <message>
-   <source>From the &amp;label</source>
-   <translation>Vom &amp;Etikett</translation>
-  </message>
-  <message>
-   <source>&amp;Windows for the next coat</source>
-   <translation>&amp;Überlackierfenster</translation>
-  </message>
-  <message>
-   <source>&amp;Life once mixed</source>
-   <translation>Top&amp;fzeit nach dem Mischen</translation>
-  </message>
-  <message>
-   <source>Not laid &amp;below</source>
-   <translation>Nicht &amp;unter</translation>
-  </message>
-  <message>
-   <source>Not laid &amp;above</source>
-   <translation>Nicht ü&amp;ber</translation>
-  </message>
-  <message>
-   <source>Not laid in air &amp;damper than</source>
-   <translation>Nicht bei &amp;feuchterer Luft als</translation>
-  </message>
-  <message>
-   <source>&amp;Left now</source>
-   <translation>&amp;Jetzt übrig</translation>
-  </message>
-  <message>
-   <source>One &amp;bottle holds</source>
-   <translation>Eine Flasche f&amp;asst</translation>
-  </message>
-  <message>
-   <source>Count the drops that fill 1 ml once; otherwise the family's usual figure holds</source>
-   <translation>Einmal die Tropfen zählen, die 1 ml füllen; sonst gilt der übliche Wert der Familie</translation>
-  </message>
-  <message>
-   <source>&amp;Drops to a millilitre</source>
-   <translation>&amp;Tropfen je Milliliter</translation>
-  </message>
-  <message>
-   <source>&amp;Opened</source>
-   <translation>Ge&amp;öffnet</translation>
-  </message>
-  <message>
-   <source>×</source>
-   <translation>×</translation>
-  </message>
-  <message>
-   <source>Learned from looks at films, or set by hand; 1 is as stated</source>
-   <translation>Aus Blicken auf Filme gelernt oder von Hand gesetzt; 1 heißt wie angegeben</translation>
-  </message>
-  <message>
-   <source>Drying &amp;time, times as stated</source>
-   <translation>Trocknungs&amp;zeit, Faktor zur Angabe</translation>
-  </message>
-  <message>
-   <source>A metallic loses its shine under matte clear, a fluorescent wants white below</source>
-   <translation>Metallic verliert unter mattem Klarlack seinen Glanz, Leuchtfarbe will Weiß darunter</translation>
-  </message>
-  <message>
-   <source>&amp;Effect</source>
-   <translation>&amp;Effekt</translation>
-  </message>
-  <message>
-   <source>&amp;Hides what lies below</source>
-   <translation>Verdec&amp;kt, was darunter liegt</translation>
-  </message>
-  <message>
-   <source>How far its times may lie from the likely ones; else as its label or family</source>
-   <translation>Wie weit seine Zeiten von den wahrscheinlichen abweichen können; sonst wie Etikett oder Familie</translation>
-  </message>
-  <message>
-   <source>S&amp;urely, times likely</source>
-   <translation>Sicher, mal &amp;wahrscheinlich</translation>
-  </message>
-  <message>
-   <source>Added to its family's slope; about 10 for a fifth more at 10 °C</source>
-   <translation>Kommt zur Steigung der Familie hinzu; etwa 10 für ein Fünftel mehr bei 10 °C</translation>
-  </message>
-  <message>
-   <source>Steeper by te&amp;mperature</source>
-   <translation>Stärker nach Te&amp;mperatur</translation>
-  </message>
-  <message>
-   <source>Slow solvent that keeps it open; a tenth doubles every time (assumed)</source>
-   <translation>Langsames Lösemittel, das die Farbe offen hält; ein Zehntel verdoppelt jede Zeit (angenommen)</translation>
-  </message>
-  <message>
-   <source>&amp;Retarder stirred in</source>
-   <translation>Eingerührter Verzö&amp;gerer</translation>
-  </message>
-  <message>
-   <source>What forms the film first; thinners and the rest after it</source>
-   <translation>Zuerst, was den Film bildet; Verdünnung und alles Übrige danach</translation>
-  </message>
-  <message>
-   <source>&amp;Parts by volume</source>
-   <translation>&amp;Teile nach Volumen</translation>
-  </message>
-  <message>
-   <source>&amp;Can be used for</source>
-   <translation>&amp;Verwendbar</translation>
-  </message>
-  <message>
-   <source>Else that of the first</source>
-   <translation>Sonst die des ersten</translation>
-  </message>
-  <message>
-   <source>Co&amp;lour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>&amp;Load a clean cup</source>
-   <translation>Sauberen Becher &amp;füllen</translation>
-  </message>
-  <message>
-   <source>Change to the &amp;same family</source>
-   <translation>Wechsel in &amp;derselben Familie</translation>
-  </message>
-  <message>
-   <source>Change to &amp;another family</source>
-   <translation>Wechsel in eine &amp;andere Familie</translation>
-  </message>
-  <message>
-   <source>&amp;Clean before it is put away</source>
-   <translation>&amp;Reinigen vor dem Weglegen</translation>
-  </message>
-  <message>
-   <source>Longest time between two strokes before the paint dries in the nozzle</source>
-   <translation>Längste Zeit zwischen zwei Strichen, bevor die Farbe in der Düse trocknet</translation>
-  </message>
-  <message>
-   <source>A load may stand &amp;idle</source>
-   <translation>Eine Füllung darf &amp;stehen</translation>
-  </message>
-  <message>
-   <source>Least &amp;fill of the cup</source>
-   <translation>&amp;Kleinste Becherfüllung</translation>
-  </message>
-  <message>
-   <source>&amp;Most that the cup takes</source>
-   <translation>Der Becher fasst &amp;höchstens</translation>
-  </message>
-  <message>
-   <source>Lost at each change and &amp;cleaning</source>
-   <translation>&amp;Verlust bei jedem Wechsel und Reinigen</translation>
-  </message>
-  <message>
-   <source>&amp;Stays on the model</source>
-   <translation>&amp;Bleibt auf dem Modell</translation>
-  </message>
-  <message>
-   <source>How many parts may dry there at once; a part says how many it takes</source>
-   <translation>Wie viele Teile dort zugleich trocknen dürfen; ein Teil sagt, wie viele Plätze es braucht</translation>
-  </message>
-  <message>
-   <source>&amp;Drying places</source>
-   <translation>&amp;Trockenplätze</translation>
-  </message>
-  <message>
-   <source>&amp;Points of the day</source>
-   <translation>&amp;Punkte des Tages</translation>
-  </message>
-  <message>
-   <source>&amp;Out of doors: spray cans are used in this air</source>
-   <translation>&amp;Im Freien: in dieser Luft wird mit Sprühdosen gearbeitet</translation>
-  </message>
-  <message>
-   <source>A fan carries water and fast solvents off; it hardens nothing</source>
-   <translation>Ein Lüfter trägt Wasser und schnelle Lösemittel fort; härten lässt er nichts</translation>
-  </message>
-  <message>
-   <source>&amp;Moving air</source>
-   <translation>&amp;Bewegte Luft</translation>
-  </message>
-  <message>
-   <source>Offered first; each model may take another coating or mix</source>
-   <translation>Wird zuerst angeboten; jedes Modell kann ein anderes Mittel oder eine andere Mischung bekommen</translation>
-  </message>
-  <message>
-   <source>&amp;Usually</source>
-   <translation>&amp;Üblich</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
-  </message>
-  <message>
-   <source>&amp;Usual</source>
-   <translation>&amp;Üblich</translation>
-  </message>
-  <message>
-   <source>Options of the same choice exclude each other; one of them is always taken</source>
-   <translation>Optionen derselben Auswahl schließen einander aus; eine von ihnen gilt immer</translation>
-  </message>
-  <message>
-   <source>&amp;Choice</source>
-   <translation>&amp;Auswahl</translation>
-  </message>
-  <message>
-   <source>Painted area; on a larger model each part takes longer, on a smaller less</source>
-   <translation>Bemalte Fläche; an einem größeren Modell dauert jedes Teil länger, an einem kleineren kürzer</translation>
-  </message>
-  <message>
-   <source>&amp;Minutes are written for</source>
-   <translation>&amp;Minuten gelten für</translation>
-  </message>
-  <message>
-   <source>&amp;Places</source>
-   <translation>St&amp;ellen</translation>
-  </message>
-  <message>
-   <source>C&amp;oats</source>
-   <translation>S&amp;chichten</translation>
-  </message>
-  <message>
-   <source>&amp;Minutes at all events</source>
-   <translation>&amp;Minuten auf jeden Fall</translation>
-  </message>
-  <message>
-   <source>and for each &amp;part</source>
-   <translation>und je &amp;Teil</translation>
-  </message>
-  <message>
-   <source>and for each change of &amp;colour within it</source>
-   <translation>und je &amp;Farbwechsel darin</translation>
-  </message>
-  <message>
-   <source>&amp;Tool</source>
-   <translation>&amp;Werkzeug</translation>
-  </message>
-  <message>
-   <source>Shortest p&amp;iece</source>
-   <translation>&amp;Kürzestes Stück</translation>
-  </message>
-  <message>
-   <source>&amp;Marks</source>
-   <translation>Mer&amp;kmale</translation>
-  </message>
-  <message>
-   <source>&amp;Look after it</source>
-   <translation>Nac&amp;hsehen nach</translation>
-  </message>
-  <message>
-   <source>Counted &amp;in</source>
-   <translation>&amp;Gezählt in</translation>
-  </message>
-  <message>
-   <source>Used &amp;up by one coat or piece of work</source>
-   <translation>&amp;Verbraucht je Schicht oder Arbeit</translation>
-  </message>
-  <message>
-   <source>&amp;At these stages</source>
-   <translation>&amp;Bei diesen Arbeitsschritten</translation>
-  </message>
-  <message>
-   <source>&amp;How much</source>
-   <translation>Wie &amp;viel</translation>
-  </message>
-  <message>
-   <source>&amp;Mixed on</source>
-   <translation>&amp;Gemischt am</translation>
-  </message>
-  <message>
-   <source>days</source>
-   <translation>Tage</translation>
-  </message>
-  <message>
-   <source>Keeps &amp;for</source>
-   <translation>&amp;Hält</translation>
-  </message>
-  <message>
-   <source>&amp;Painted on</source>
-   <translation>&amp;Bemalt am</translation>
-  </message>
-  <message>
-   <source>&amp;Drop by drop</source>
-   <translation>Tropfen für &amp;Tropfen</translation>
-  </message>
-  <message>
-   <source>P&amp;hoto</source>
-   <translation>&amp;Foto</translation>
-  </message>
-  <message>
-   <source>drops per ml</source>
-   <translation>Tropfen je ml</translation>
-  </message>
-  <message>
-   <source>steeper</source>
-   <translation>steiler</translation>
-  </message>
-  <message>
-   <source>length</source>
-   <translation>Länge</translation>
-  </message>
-  <message>
-   <source>width</source>
-   <translation>Breite</translation>
-  </message>
-  <message>
-   <source>height</source>
-   <translation>Höhe</translation>
   </message>
  </context>
  <context>
