@@ -7228,6 +7228,82 @@ Quelle: {source}</translation>
    <translation>{source}; × {factor:.2g} für einen Film von {dry_film_um:g} µm</translation>
   </message>
   <message>
+   <source>it still runs: the edge tears or creeps</source>
+   <translation>er läuft noch: die Kante reißt oder verläuft</translation>
+  </message>
+  <message>
+   <source>it still runs, and takes every mark</source>
+   <translation>er läuft noch und nimmt jede Spur an</translation>
+  </message>
+  <message>
+   <source>it sticks to whatever touches it</source>
+   <translation>er klebt an allem, was ihn berührt</translation>
+  </message>
+  <message>
+   <source>fingers leave prints in it</source>
+   <translation>Finger hinterlassen Abdrücke darin</translation>
+  </message>
+  <message>
+   <source>solvent is shut in: the coat below stays soft, and may wrinkle or crack</source>
+   <translation>Lösemittel wird eingeschlossen: die Schicht darunter bleibt weich und kann runzeln oder reißen</translation>
+  </message>
+  <message>
+   <source>tape prints into it, or lifts it off</source>
+   <translation>Klebeband drückt sich ein oder hebt ihn ab</translation>
+  </message>
+  <message>
+   <source>the thinner softens it: it smears, or comes off with the cloth</source>
+   <translation>der Verdünner weicht ihn an: er schmiert oder kommt mit dem Tuch herunter</translation>
+  </message>
+  <message>
+   <source>it still shrinks below: a hard coat over it crazes</source>
+   <translation>darunter schrumpft er noch: eine harte Schicht darüber bekommt feine Risse</translation>
+  </message>
+  <message>
+   <source>the wait that was asked for is not over</source>
+   <translation>die verlangte Wartezeit ist noch nicht um</translation>
+  </message>
+  <message>
+   <source>it has set: it comes off with its own thinner only, or not at all</source>
+   <translation>es ist angezogen: es geht nur noch mit dem eigenen Verdünner ab, oder gar nicht</translation>
+  </message>
+  <message>
+   <source>the decal has dried: it no longer settles</source>
+   <translation>das Decal ist getrocknet: es legt sich nicht mehr an</translation>
+  </message>
+  <message>
+   <source>the coat over the fluid has hardened: it chips in large flakes</source>
+   <translation>die Schicht über der Flüssigkeit ist hart: sie platzt in großen Schuppen ab</translation>
+  </message>
+  <message>
+   <source>tape left for long creeps, and lifts paint with it</source>
+   <translation>Klebeband, das lange bleibt, kriecht und hebt Farbe mit ab</translation>
+  </message>
+  <message>
+   <source>the film has closed: the next coat holds badly, or lifts it</source>
+   <translation>der Film hat sich geschlossen: die nächste Schicht haftet schlecht oder hebt ihn an</translation>
+  </message>
+  <message>
+   <source>over {coating}, which never gets ready in this air</source>
+   <translation>über {coating}, die in dieser Luft nie bereit wird</translation>
+  </message>
+  <message>
+   <source>{minutes} min</source>
+   <translation>{minutes} min</translation>
+  </message>
+  <message>
+   <source>{hours} h {minutes} min</source>
+   <translation>{hours} h {minutes} min</translation>
+  </message>
+  <message>
+   <source>{length} before {coating} was ready</source>
+   <translation>{length}, bevor {coating} bereit war</translation>
+  </message>
+  <message>
+   <source>{length} after the window of {coating} had closed</source>
+   <translation>{length}, nachdem das Fenster von {coating} sich geschlossen hatte</translation>
+  </message>
+  <message>
    <source>is {coat}, but "{step}" has {most}</source>
    <translation>ist {coat}, aber „{step}“ hat {most}</translation>
   </message>
@@ -10800,16 +10876,8 @@ Quelle: {source}</translation>
    <translation>{coating} auf {places}</translation>
   </message>
   <message>
-   <source>{minutes} min</source>
-   <translation>{minutes} min</translation>
-  </message>
-  <message>
    <source>{hours} h</source>
    <translation>{hours} h</translation>
-  </message>
-  <message>
-   <source>{hours} h {minutes} min</source>
-   <translation>{hours} h {minutes} min</translation>
   </message>
   <message>
    <source>{n} new</source>
@@ -11066,6 +11134,10 @@ Quelle: {source}</translation>
   <message>
    <source>remove {project}</source>
    <translation>{project} entfernen</translation>
+  </message>
+  <message>
+   <source>no look can tell that; wait, or begin all the same</source>
+   <translation>keine Prüfung kann das sagen; warten oder trotzdem beginnen</translation>
   </message>
   <message>
    <source>name at least one vehicle; the rest has an answer already</source>
@@ -12452,6 +12524,14 @@ Quelle: {source}</translation>
    <translation>früher aufgehört</translation>
   </message>
   <message>
+   <source>over a film not ready</source>
+   <translation>über einem Film, der nicht bereit war</translation>
+  </message>
+  <message>
+   <source>after its window</source>
+   <translation>nach seinem Fenster</translation>
+  </message>
+  <message>
    <source>late</source>
    <translation>Verspätung</translation>
   </message>
@@ -12722,142 +12802,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>it still runs: the edge tears or creeps</source>
-   <translation>er läuft noch: die Kante reißt oder verläuft</translation>
-  </message>
-  <message>
-   <source>it still runs, and takes every mark</source>
-   <translation>er läuft noch und nimmt jede Spur an</translation>
-  </message>
-  <message>
-   <source>it sticks to whatever touches it</source>
-   <translation>er klebt an allem, was ihn berührt</translation>
-  </message>
-  <message>
-   <source>fingers leave prints in it</source>
-   <translation>Finger hinterlassen Abdrücke darin</translation>
-  </message>
-  <message>
-   <source>solvent is shut in: the coat below stays soft, and may wrinkle or crack</source>
-   <translation>Lösemittel wird eingeschlossen: die Schicht darunter bleibt weich und kann runzeln oder reißen</translation>
-  </message>
-  <message>
-   <source>tape prints into it, or lifts it off</source>
-   <translation>Klebeband drückt sich ein oder hebt ihn ab</translation>
-  </message>
-  <message>
-   <source>the thinner softens it: it smears, or comes off with the cloth</source>
-   <translation>der Verdünner weicht ihn an: er schmiert oder kommt mit dem Tuch herunter</translation>
-  </message>
-  <message>
-   <source>it still shrinks below: a hard coat over it crazes</source>
-   <translation>darunter schrumpft er noch: eine harte Schicht darüber bekommt feine Risse</translation>
-  </message>
-  <message>
-   <source>the wait that was asked for is not over</source>
-   <translation>die verlangte Wartezeit ist noch nicht um</translation>
-  </message>
-  <message>
-   <source>it has set: it comes off with its own thinner only, or not at all</source>
-   <translation>es ist angezogen: es geht nur noch mit dem eigenen Verdünner ab, oder gar nicht</translation>
-  </message>
-  <message>
-   <source>the decal has dried: it no longer settles</source>
-   <translation>das Decal ist getrocknet: es legt sich nicht mehr an</translation>
-  </message>
-  <message>
-   <source>the coat over the fluid has hardened: it chips in large flakes</source>
-   <translation>die Schicht über der Flüssigkeit ist hart: sie platzt in großen Schuppen ab</translation>
-  </message>
-  <message>
-   <source>tape left for long creeps, and lifts paint with it</source>
-   <translation>Klebeband, das lange bleibt, kriecht und hebt Farbe mit ab</translation>
-  </message>
-  <message>
-   <source>the film has closed: the next coat holds badly, or lifts it</source>
-   <translation>der Film hat sich geschlossen: die nächste Schicht haftet schlecht oder hebt ihn an</translation>
-  </message>
-  <message>
-   <source>over {coating}, which never gets ready in this air</source>
-   <translation>über {coating}, die in dieser Luft nie bereit wird</translation>
-  </message>
-  <message>
-   <source>{length} before {coating} was ready</source>
-   <translation>{length}, bevor {coating} bereit war</translation>
-  </message>
-  <message>
-   <source>{length} after the window of {coating} had closed</source>
-   <translation>{length}, nachdem das Fenster von {coating} sich geschlossen hatte</translation>
-  </message>
-  <message>
-   <source>must be as many as the durations</source>
-   <translation>müssen so viele wie die Dauern sein</translation>
-  </message>
-  <message>
-   <source>must not be negative</source>
-   <translation>darf nicht negativ sein</translation>
-  </message>
-  <message>
-   <source>needs one per resource</source>
-   <translation>braucht einen je Mittel</translation>
-  </message>
-  <message>
-   <source>is longer than 10000 characters; shorten it</source>
-   <translation>ist länger als 10000 Zeichen; kürzen</translation>
-  </message>
-  <message>
-   <source>is longer than 2000 characters; shorten it</source>
-   <translation>ist länger als 2000 Zeichen; kürzen</translation>
-  </message>
-  <message>
-   <source>is longer than 200 characters; shorten it</source>
-   <translation>ist länger als 200 Zeichen; kürzen</translation>
-  </message>
-  <message>
-   <source>no look can tell that; wait, or begin all the same</source>
-   <translation>keine Prüfung kann das sagen; warten oder trotzdem beginnen</translation>
-  </message>
-  <message>
-   <source>drops per</source>
-   <translation>Tropfen je</translation>
-  </message>
-  <message>
-   <source>steeper kj mol</source>
-   <translation>Steigung in kJ/mol</translation>
-  </message>
-  <message>
-   <source>length mm</source>
-   <translation>Länge mm</translation>
-  </message>
-  <message>
-   <source>width mm</source>
-   <translation>Breite mm</translation>
-  </message>
-  <message>
-   <source>height mm</source>
-   <translation>Höhe mm</translation>
-  </message>
-  <message>
-   <source>length m</source>
-   <translation>Länge m</translation>
-  </message>
-  <message>
-   <source>width m</source>
-   <translation>Breite m</translation>
-  </message>
-  <message>
-   <source>height m</source>
-   <translation>Höhe m</translation>
-  </message>
-  <message>
-   <source>over a film not ready</source>
-   <translation>über einem Film, der nicht bereit war</translation>
-  </message>
-  <message>
-   <source>after its window</source>
-   <translation>nach seinem Fenster</translation>
   </message>
  </context>
  <context>
@@ -13634,6 +13578,18 @@ Quelle: {source}</translation>
  <context>
   <name>words</name>
   <message>
+   <source>Wait</source>
+   <translation>Warten</translation>
+  </message>
+  <message>
+   <source>noted as a look: it sets the pace of this film</source>
+   <translation>wird als Prüfung vermerkt: danach richtet sich dieser Film</translation>
+  </message>
+  <message>
+   <source>it stands marked in timeline, logbook and record</source>
+   <translation>es steht markiert in Zeitstrahl, Logbuch und Baubericht</translation>
+  </message>
+  <message>
    <source>{work} closes {time}, before the next bench time</source>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
   </message>
@@ -14354,6 +14310,70 @@ Quelle: {source}</translation>
    <translation>fertig {time}, {length} Reserve bis zum Ende von {date}</translation>
   </message>
   <message>
+   <source>It is too late for this: go on all the same?</source>
+   <translation>Dafür ist es zu spät: trotzdem weiter?</translation>
+  </message>
+  <message>
+   <source>Was it done over a film that was not ready?</source>
+   <translation>Geschah das über einem Film, der nicht bereit war?</translation>
+  </message>
+  <message>
+   <source>The film below is not ready: begin all the same?</source>
+   <translation>Der Film darunter ist nicht bereit: trotzdem beginnen?</translation>
+  </message>
+  <message>
+   <source>The risk: {risk}.</source>
+   <translation>Das Risiko: {risk}.</translation>
+  </message>
+  <message>
+   <source>{film}: its window closed {time}.</source>
+   <translation>{film}: das Fenster schloss sich {time}.</translation>
+  </message>
+  <message>
+   <source>It opens again {time}.</source>
+   <translation>Es öffnet sich wieder {time}.</translation>
+  </message>
+  <message>
+   <source>{film} is still under way.</source>
+   <translation>{film} ist noch im Gang.</translation>
+  </message>
+  <message>
+   <source>ready</source>
+   <translation>bereit</translation>
+  </message>
+  <message>
+   <source>{film} never gets {state} in this air.</source>
+   <translation>{film} wird in dieser Luft nie {state}.</translation>
+  </message>
+  <message>
+   <source>{film} was {state} only {time}.</source>
+   <translation>{film} war erst {time} {state}.</translation>
+  </message>
+  <message>
+   <source>{film} will be {state} {time}, {length} from now.</source>
+   <translation>{film} ist {time} {state}, in {length}.</translation>
+  </message>
+  <message>
+   <source>until {time}</source>
+   <translation>bis {time}</translation>
+  </message>
+  <message>
+   <source>Note it all the same</source>
+   <translation>Trotzdem vermerken</translation>
+  </message>
+  <message>
+   <source>Begin all the same</source>
+   <translation>Trotzdem beginnen</translation>
+  </message>
+  <message>
+   <source>I waited and it is dry</source>
+   <translation>Ich habe gewartet, er ist trocken</translation>
+  </message>
+  <message>
+   <source>{coating} on {parts} ({work})</source>
+   <translation>{coating} auf {parts} ({work})</translation>
+  </message>
+  <message>
    <source>{day}, {start}–{end}</source>
    <translation>{day}, {start}–{end}</translation>
   </message>
@@ -14832,6 +14852,14 @@ Quelle: {source}</translation>
   <message>
    <source>stopped early</source>
    <translation>früher aufgehört</translation>
+  </message>
+  <message>
+   <source>over a film not ready</source>
+   <translation>über einem Film, der nicht bereit war</translation>
+  </message>
+  <message>
+   <source>after its window</source>
+   <translation>nach seinem Fenster</translation>
   </message>
   <message>
    <source>{minutes} ({planned} planned)</source>
@@ -15934,6 +15962,14 @@ Quelle: {source}</translation>
    <translation>ist vorbei</translation>
   </message>
   <message>
+   <source>⚠ Done all the same: {how}.</source>
+   <translation>⚠ Trotzdem getan: {how}.</translation>
+  </message>
+  <message>
+   <source>{name} ⚠</source>
+   <translation>{name} ⚠</translation>
+  </message>
+  <message>
    <source>{name} · pinned</source>
    <translation>{name} · angeheftet</translation>
   </message>
@@ -16064,98 +16100,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>Wait</source>
-   <translation>Warten</translation>
-  </message>
-  <message>
-   <source>noted as a look: it sets the pace of this film</source>
-   <translation>wird als Prüfung vermerkt: danach richtet sich dieser Film</translation>
-  </message>
-  <message>
-   <source>it stands marked in timeline, logbook and record</source>
-   <translation>es steht markiert in Zeitstrahl, Logbuch und Baubericht</translation>
-  </message>
-  <message>
-   <source>It is too late for this: go on all the same?</source>
-   <translation>Dafür ist es zu spät: trotzdem weiter?</translation>
-  </message>
-  <message>
-   <source>Was it done over a film that was not ready?</source>
-   <translation>Geschah das über einem Film, der nicht bereit war?</translation>
-  </message>
-  <message>
-   <source>The film below is not ready: begin all the same?</source>
-   <translation>Der Film darunter ist nicht bereit: trotzdem beginnen?</translation>
-  </message>
-  <message>
-   <source>The risk: {risk}.</source>
-   <translation>Das Risiko: {risk}.</translation>
-  </message>
-  <message>
-   <source>{film}: its window closed {time}.</source>
-   <translation>{film}: das Fenster schloss sich {time}.</translation>
-  </message>
-  <message>
-   <source>It opens again {time}.</source>
-   <translation>Es öffnet sich wieder {time}.</translation>
-  </message>
-  <message>
-   <source>{film} is still under way.</source>
-   <translation>{film} ist noch im Gang.</translation>
-  </message>
-  <message>
-   <source>ready</source>
-   <translation>bereit</translation>
-  </message>
-  <message>
-   <source>{film} never gets {state} in this air.</source>
-   <translation>{film} wird in dieser Luft nie {state}.</translation>
-  </message>
-  <message>
-   <source>{film} was {state} only {time}.</source>
-   <translation>{film} war erst {time} {state}.</translation>
-  </message>
-  <message>
-   <source>{film} will be {state} {time}, {length} from now.</source>
-   <translation>{film} ist {time} {state}, in {length}.</translation>
-  </message>
-  <message>
-   <source>until {time}</source>
-   <translation>bis {time}</translation>
-  </message>
-  <message>
-   <source>Note it all the same</source>
-   <translation>Trotzdem vermerken</translation>
-  </message>
-  <message>
-   <source>Begin all the same</source>
-   <translation>Trotzdem beginnen</translation>
-  </message>
-  <message>
-   <source>I waited and it is dry</source>
-   <translation>Ich habe gewartet, er ist trocken</translation>
-  </message>
-  <message>
-   <source>{coating} on {parts} ({work})</source>
-   <translation>{coating} auf {parts} ({work})</translation>
-  </message>
-  <message>
-   <source>over a film not ready</source>
-   <translation>über einem Film, der nicht bereit war</translation>
-  </message>
-  <message>
-   <source>after its window</source>
-   <translation>nach seinem Fenster</translation>
-  </message>
-  <message>
-   <source>⚠ Done all the same: {how}.</source>
-   <translation>⚠ Trotzdem getan: {how}.</translation>
-  </message>
-  <message>
-   <source>{name} ⚠</source>
-   <translation>{name} ⚠</translation>
   </message>
  </context>
 </TS>
