@@ -42,7 +42,7 @@ from app.window.stock.supply_dialogs import (
     MixDialog,
 )
 from app.window.wishes.choice_list import Choose
-from planner.evening.film_brake import EARLY_RISKS, TOO_LATE, Side, Unready
+from planner.evening.film_brake import EARLY_RISKS, TOO_LATE, Miss, Unready
 from planner.sequences.apply_to_book import every_sequence
 from planner.values.book import Book
 from planner.values.coating import State
@@ -101,7 +101,7 @@ def _of_the_evening(window: MainWindow, book: Book) -> dict[str, Opener]:
         first,
         book.coatings[0].name,
         ("hull/upper",),
-        side=Side.EARLY,
+        side=Miss.EARLY,
         state=State.DRY_TO_RECOAT,
         ready=now + 31,
         closed=None,
@@ -109,7 +109,7 @@ def _of_the_evening(window: MainWindow, book: Book) -> dict[str, Opener]:
         risk=EARLY_RISKS[State.DRY_TO_RECOAT],
     )
     shut = replace(
-        wet, side=Side.LATE, state=None, ready=now + 1440, closed=now - 40, risk=TOO_LATE
+        wet, side=Miss.LATE, state=None, ready=now + 1440, closed=now - 40, risk=TOO_LATE
     )
     return {
         f"brake {name}": lambda held=held, done=done: BrakeDialog(

@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 
 from app.command_line.output import note
 from app.service import wording
-from app.service.film_brake import GoOn, HeldUp, Side, Unready
+from app.service.film_brake import GoOn, HeldUp, Miss, Unready
 from planner.values.refusal import Refused, demand
 
 OPTIONS = {GoOn.ALL_THE_SAME: "--all-the-same", GoOn.LOOKED: "--looked-dry"}
@@ -81,7 +81,7 @@ def film_line(one: Unready, now: int, zone: ZoneInfo) -> str:
     what = f"{one.coating} of {wording.pass_name(one.film)}"
     if not one.coating:
         what = wording.pass_name(one.film)
-    if one.side is Side.LATE:
+    if one.side is Miss.LATE:
         told = f"the window of {what} closed {_at(one.closed or now, now, zone)}"
         if one.ready is not None:
             told += f" and opens again {_at(one.ready, now, zone)}"

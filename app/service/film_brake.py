@@ -12,13 +12,13 @@ from enum import StrEnum
 
 from app.service import bench_events, logbook
 from planner.cure import Cure
-from planner.evening.film_brake import Side, Unready, open_from, unready
+from planner.evening.film_brake import Miss, Unready, open_from, unready
 from planner.values.book import Book
 from planner.values.moment import minute_of
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused
 
-__all__ = ["Side", "Unready"]
+__all__ = ["Miss", "Unready"]
 
 
 class GoOn(StrEnum):
@@ -57,7 +57,7 @@ class HeldUp:
     @property
     def early(self) -> bool:
         """Tell whether waiting helps: nothing of it is too late."""
-        return all(one.side is Side.EARLY for one in self.found)
+        return all(one.side is Miss.EARLY for one in self.found)
 
 
 def at_beginning(book: Book, key: PassKey, now: int, cure: Cure | None = None) -> HeldUp | None:
@@ -103,7 +103,7 @@ def likely_minutes(
     As planned, but not before its films were ready, if they are by now.
     """
     usual = planned or logbook.planned_minutes(book, None, key)
-    if any(one.side is Side.EARLY for one in unready(book, key, now, cure=cure)):
+    if any(one.side is Miss.EARLY for one in unready(book, key, now, cure=cure)):
         return usual
     return max(1, min(usual, now - open_from(book, key, now, cure=cure)))
 

@@ -28,7 +28,7 @@ from planner.values.step import Bound, Stage
 _STATES = tuple(State)  # in order of coming
 
 
-class Side(StrEnum):
+class Miss(StrEnum):
     """On which side of its window work is."""
 
     EARLY = "too early"
@@ -65,7 +65,7 @@ class Unready:
     film: PassKey
     coating: str
     places: tuple[str, ...]
-    side: Side
+    side: Miss
     state: State | None
     ready: int | None
     closed: int | None
@@ -76,7 +76,7 @@ class Unready:
     @property
     def by_looking(self) -> bool:
         """Tell whether somebody who looks at the film can say that it is ready after all."""
-        return self.side is Side.EARLY and self.state is not None and not self.under_way
+        return self.side is Miss.EARLY and self.state is not None and not self.under_way
 
 
 EARLY_RISKS = {
@@ -161,7 +161,7 @@ def marked(book: Book, key: PassKey, at: datetime, found: Iterable[Unready]) -> 
     lines = tuple(
         Happened(
             at=at,
-            event=Event.TOO_SOON if one.side is Side.EARLY else Event.TOO_LATE,
+            event=Event.TOO_SOON if one.side is Miss.EARLY else Event.TOO_LATE,
             model=key.model,
             step=key.step,
             text=within(2000, _told(one)),
@@ -183,7 +183,7 @@ def _told(one: Unready) -> Message:
     length = called("{minutes} min", minutes=one.off)
     if hours >= 2:
         length = called("{hours} h {minutes} min", hours=hours, minutes=minutes)
-    if one.side is Side.EARLY:
+    if one.side is Miss.EARLY:
         return called("{length} before {coating} was ready", length=length, coating=what)
     return called("{length} after the window of {coating} had closed", length=length, coating=what)
 
@@ -244,7 +244,7 @@ def _outside(
         return Unready(
             gate.before,
             *film,
-            side=Side.LATE,
+            side=Miss.LATE,
             state=None,
             ready=ready,
             closed=shut.closes,
@@ -256,7 +256,7 @@ def _outside(
     return Unready(
         gate.before,
         *film,
-        side=Side.EARLY,
+        side=Miss.EARLY,
         state=state,
         ready=ready,
         closed=None,
@@ -292,7 +292,7 @@ def _by_hands(book: Book, table: PartialSchedule, mine: int, start: int) -> Iter
             pass_.key,
             coating,
             (spot[2],),
-            side=Side.EARLY,
+            side=Miss.EARLY,
             state=State.DRY_TO_HANDLE,
             ready=None if never else ready,
             closed=None,
@@ -320,14 +320,14 @@ def _seen(book: Book, one: Unready, start: int) -> bool:
 
 def _gathered(found: list[Unready]) -> tuple[Unready, ...]:
     """Return one of each film and side, that which is farthest off; too late comes first."""
-    worst: dict[tuple[PassKey, str, Side], Unready] = {}
+    worst: dict[tuple[PassKey, str, Miss], Unready] = {}
     for one in found:
         name = (one.film, one.coating, one.side)
         known = worst.get(name)
         places = tuple(dict.fromkeys((*(known.places if known else ()), *one.places)))
         first = one if known is None or _far(one) > _far(known) else known
         worst[name] = replace(first, places=places)
-    return tuple(sorted(worst.values(), key=lambda one: (one.side is Side.EARLY, -_far(one))))
+    return tuple(sorted(worst.values(), key=lambda one: (one.side is Miss.EARLY, -_far(one))))
 
 
 def _far(one: Unready) -> int:

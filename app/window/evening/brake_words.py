@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from zoneinfo import ZoneInfo
 
-from app.service.film_brake import HeldUp, Side, Unready
+from app.service.film_brake import HeldUp, Miss, Unready
 from app.window import reasons, words
 from app.window.message_translation import translated
 
@@ -22,7 +22,7 @@ def film_lines(one: Unready, zone: ZoneInfo, now: int) -> list[str]:
     """Return how a film stands, with the minute at which it is ready, and the risk."""
     film = _film(one)
     risk = words.tr("The risk: {risk}.").format(risk=translated(one.risk))
-    if one.side is Side.LATE:
+    if one.side is Miss.LATE:
         told = words.tr("{film}: its window closed {time}.").format(
             film=film, time=words.today_or_when(one.closed or now, zone, now)
         )

@@ -11,7 +11,7 @@ from small_book import CART, PROJECT, at, key, slow_primer, small_book
 
 from planner.cure import Band, Cure, Film, film_um
 from planner.evening import log_entries
-from planner.evening.film_brake import Side, marked, marks, met, open_from, unready
+from planner.evening.film_brake import Miss, marked, marks, met, open_from, unready
 from planner.values.book import Book
 from planner.values.coating import Coating, Mark, State, Window
 from planner.values.moment import minute_of
@@ -70,7 +70,7 @@ def test_work_over_a_film_not_ready_is_told_with_the_minute_that_the_film_gives(
     ready = cure.ready_at(film, State.DRY_TO_RECOAT, Band.NOMINAL)  # likely dry is enough here
     assert ready is not None
     (one,) = unready(book, key("sand"), ready - 7)
-    assert (one.film, one.side, one.state) == (key("prime"), Side.EARLY, State.DRY_TO_RECOAT)
+    assert (one.film, one.side, one.state) == (key("prime"), Miss.EARLY, State.DRY_TO_RECOAT)
     assert (one.ready, one.off, one.coating) == (ready, 7, "grey primer")
     assert one.places == ("tub/bed", "tub/sides")
     assert "solvent is shut in" in one.risk
@@ -83,14 +83,14 @@ def test_a_window_is_told_on_both_sides() -> None:
     """The wash 19:30–19:45 opens ten minutes after its end and closes an hour after its start."""
     book = up_to_the_wash()
     (early,) = unready(book, key("wipe"), at(f"{DAY} 19:50"))
-    assert (early.side, early.ready, early.off) == (Side.EARLY, at(f"{DAY} 19:55"), 5)
+    assert (early.side, early.ready, early.off) == (Miss.EARLY, at(f"{DAY} 19:55"), 5)
     assert not early.by_looking  # minutes were asked for, and no look makes them pass
     assert unready(book, key("wipe"), at(f"{DAY} 19:55")) == ()
     done = at(f"{DAY} 20:00"), at(f"{DAY} 20:30")
     assert unready(book, key("wipe"), *done) == ()
     (late,) = unready(book, key("wipe"), at(f"{DAY} 20:30"), at(f"{DAY} 20:42"))
     assert (late.side, late.closed, late.off, late.ready) == (
-        Side.LATE,
+        Miss.LATE,
         at(f"{DAY} 20:30"),
         12,
         None,
@@ -103,7 +103,7 @@ def test_the_end_of_work_that_was_begun_in_time_is_looked_at_by_itself() -> None
     start = at(f"{DAY} 20:20")
     assert unready(book, key("wipe"), start, at(f"{DAY} 20:30"), begun=True) == ()
     (late,) = unready(book, key("wipe"), start, at(f"{DAY} 20:31"), begun=True)
-    assert (late.side, late.off) == (Side.LATE, 1)
+    assert (late.side, late.off) == (Miss.LATE, 1)
     assert met(book, key("wipe"), fact("wipe", "20:20", "20:31")) == (late,)
     assert met(book, key("wipe"), replace(fact("wipe", "20:20"), ticked=("tub/bed",))) == ()
 
@@ -114,7 +114,7 @@ def test_a_window_that_opens_again_is_told_with_its_next_opening() -> None:
     book = logged(with_label(small_book(), recoat=windows), fact("prime", "19:33", "19:43"))
     assert unready(book, key("sand"), at(f"{DAY} 20:32")) == ()
     (one,) = unready(book, key("sand"), at(f"{DAY} 20:40"))
-    assert (one.side, one.closed, one.off) == (Side.LATE, at(f"{DAY} 20:33"), 7)
+    assert (one.side, one.closed, one.off) == (Miss.LATE, at(f"{DAY} 20:33"), 7)
     assert one.ready == at("2031-03-07 19:43")
     assert unready(book, key("sand"), at("2031-03-07 19:43")) == ()
 
