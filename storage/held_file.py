@@ -136,7 +136,5 @@ class HeldFile:
             )
         return BookLost(
             str(self.path),
-            message(
-                "is not there any more: deleted, moved, or its disk is off; save yours elsewhere"
-            ),
+            message("is gone: deleted, moved, or its disk is off; save yours elsewhere"),
         )

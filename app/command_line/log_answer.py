@@ -79,7 +79,7 @@ def next_lines(sheet: RunSheet, book: Book) -> list[str]:
     work = [row for row in sheet.rows if isinstance(row, WorkRow) and not row.logged]
     zone = zone_named(book.bench_time.zone)
     if not work:
-        return ["next: nothing more in this stretch"]
+        return ["next: nothing more in this session"]
     row = work[0]
     return [
         f"next: {wording.moment(row.start, zone)} {run_sheet_text.work_title(row)}"

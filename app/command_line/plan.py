@@ -70,7 +70,7 @@ def run(args: argparse.Namespace) -> int:
         zone = zone_named(book.bench_time.zone)
         answer(f"Planned from {wording.day(now, zone)} {wording.clock_time(now, zone)} on\n")
         answer(run_sheet_text.timeline_text(plan, book))
-        evenings = wording.count(plan.cost.stretches, "stretch", "stretches")
+        evenings = wording.count(plan.cost.stretches, "session", "sessions")
         answer(f"\n{evenings} of bench time, {plan.cost.setup_minutes} min of set-up")
         answer(run_sheet_text.finish_text(plan, book))
         for line in [] if last is None else moved_lines(book, planned.calendar, last, plan):

@@ -135,7 +135,7 @@ class Improver:
         self._asked = now
         self._silent = 0.0 if heard else self._silent + gap
         if self._silent > SILENT_SECONDS:
-            self._end_with(message("it does not answer any more"))
+            self._end_with(message("it no longer answers"))
 
     def _why_dead(self) -> str:
         with contextlib.suppress(ValueError, AssertionError):

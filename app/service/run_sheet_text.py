@@ -42,7 +42,7 @@ def run_sheet_text(sheet: RunSheet, book: Book, translate: Translate = str) -> s
 def _run_sheet_lines(sheet: RunSheet, book: Book) -> list[str]:
     zone = zone_named(book.bench_time.zone)
     if not sheet.rows and calendar_of(book.bench_time).next_stretch(sheet.now) is None:
-        return [message("There is no bench time ahead; add an evening.")]
+        return [message("No bench time ahead; add an evening.")]
     lines: list[str] = [stretch_title(sheet.interval, zone)]
     lines += cup_lines(cups_now(book, sheet.now), zone)
     if not sheet.rows:
@@ -292,7 +292,7 @@ def drying_lines(films: Iterable[DryingFilm], now: int, zone: ZoneInfo) -> Itera
         purpose = (
             message("for {step}", step=first.waiting.step)
             if first.waiting
-            else message("then it is done")
+            else message("then it is finished")
         )
         state = wording.state(first.state)
         yield message(

@@ -64,8 +64,8 @@ class BookCopies(QDialog):
         buttons.rejected.connect(self.reject)
         column = QVBoxLayout(self)
         explained = self.tr(
-            "A copy is made by itself on each day of use, before an upgrade and before "
-            "something is restored. Restoring is an edit: undo takes it back."
+            "A copy is made on each day of use, before an upgrade and before a restore. "
+            "Restoring can be undone."
         )
         column.addWidget(text(explained))
         column.addWidget(self.list, 1)

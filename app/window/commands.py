@@ -127,7 +127,7 @@ class Commands(QObject):
 
     def _speak(self, wanted: Language) -> None:
         self._window.settings.setValue(language.KEY, wanted.value)
-        self._window.say(self.tr("The window speaks it from the next start on."))
+        self._window.say(self.tr("Changes at the next start."))
 
     def fill(self, bar: QMenuBar) -> None:
         """Put the actions into menus."""

@@ -13,7 +13,6 @@ from app.window.message_translation import translated
 from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.strip_content import Piece
-from app.window.timeline.labels import mark_lines
 from app.window.wishes.conflict_sentence import slack_of
 from app.window.wishes.wish_wording import wish_line
 from planner.graph.slack import Slack
@@ -56,7 +55,7 @@ class Details(QScrollArea):
         """Return what it is, when, and why then, line by line."""
         picture, key = self._picture, self._key
         if picture is None or key is None:
-            return [self.tr("Choose a piece of work to see why it stands where it stands.")]
+            return [self.tr("Choose a piece of work to see why it is there.")]
         zone, now = picture.zone, picture.plan.now
         pieces = self._pieces()
         if not pieces:
@@ -70,7 +69,6 @@ class Details(QScrollArea):
                     end=words.clock(piece.interval.end, zone),
                 )
             )
-        lines += mark_lines(pieces[0])
         if not pieces[0].logged:
             lines += self.slack_lines()
         return lines
@@ -87,8 +85,8 @@ class Details(QScrollArea):
         if times is None:
             return []
         if times.total_float <= 0:
-            return [self.tr("Slack: none. Whatever delays it delays the whole model.")]
-        sentence = self.tr("Slack: {length}, if bench time, hands and airbrush were always free.")
+            return [self.tr("No slack: any delay here delays the whole model.")]
+        sentence = self.tr("Slack: {length}, counting drying alone.")
         return [sentence.format(length=words.span(times.total_float))]
 
     def waiting_lines(self) -> list[str]:

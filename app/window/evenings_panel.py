@@ -113,12 +113,12 @@ class EveningsPanel(QWidget):
         self.day_off = date_edit(self.tr("Day off"))
         self.skip = QPushButton(self.tr("Skip"))
         self.skip.clicked.connect(self._skip)
-        self.extra_day = date_edit(self.tr("Day of the extra stretch"))
-        self.extra_start = ClockField("10:00", self.tr("Extra stretch begins"))
-        self.extra_end = ClockField("12:00", self.tr("Extra stretch ends"))
+        self.extra_day = date_edit(self.tr("Day of the extra session"))
+        self.extra_start = ClockField("10:00", self.tr("Extra session begins"))
+        self.extra_end = ClockField("12:00", self.tr("Extra session ends"))
         self.people = QSpinBox()
         self.people.setRange(1, 2)
-        self.people.setAccessibleName(self.tr("People at the extra stretch"))
+        self.people.setAccessibleName(self.tr("People at the extra session"))
         self.people.setSuffix(self.tr(" at the bench"))
         self.add_extra = QPushButton(self.tr("Add"))
         self.add_extra.clicked.connect(self._add_extra)
@@ -137,7 +137,7 @@ class EveningsPanel(QWidget):
         off.addWidget(self.day_off, 1)
         off.addWidget(self.skip)
         column.addLayout(off)
-        column.addWidget(text(self.tr("Extra stretches"), bold=True))
+        column.addWidget(text(self.tr("Extra sessions"), bold=True))
         column.addLayout(self._extra)
         grid = QGridLayout()
         grid.addWidget(self.extra_day, 0, 0, 1, 2)
@@ -177,7 +177,7 @@ class EveningsPanel(QWidget):
             self._extra.addWidget(
                 _removable(
                     _extra_name(extra),
-                    self.tr("Remove this stretch"),
+                    self.tr("Remove this session"),
                     partial(self._remove_extra, extra),
                 )
             )

@@ -264,7 +264,7 @@ class Exports(QObject):
     ) -> None:
         picture, origin = self._session.picture, self._session.path
         if picture is None or origin is None:
-            self._session.troubled.emit(self.tr("There is no plan yet that could be written."))
+            self._session.troubled.emit(self.tr("There is no plan to write yet."))
             return
         path = self._write(title, name, partial(make, picture, origin), over=over)
         if path is not None and promise is not None:

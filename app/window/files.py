@@ -177,7 +177,7 @@ class Files(QObject):
 
         found = readable(path)
         if found is None:
-            self._session.troubled.emit(self.tr("Nothing can be read of it."))
+            self._session.troubled.emit(self.tr("Nothing in it can be read."))
             return
         name, _ = QFileDialog.getSaveFileName(
             self._window,

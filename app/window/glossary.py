@@ -72,7 +72,7 @@ def our_words() -> list[tuple[str, str]]:
         (tr("bench book"), tr("All that you have and do, in one file.")),
         (tr("place"), tr("An area of a part with a stack of coats of its own.")),
         (tr("gate"), tr("What must hold between two pieces of work: a wait, or a time limit.")),
-        (tr("stretch"), tr("One unbroken time at the bench.")),
+        (tr("session"), tr("One unbroken time at the bench.")),
         (tr("load"), tr("One filling of an airbrush.")),
         (tr("wish"), tr("Where you want a piece of work to be; the plan keeps to it.")),
         (tr("sequence"), tr("A finishing order with options, to be given to any model.")),

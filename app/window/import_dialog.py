@@ -79,7 +79,7 @@ class ImportDialog(QDialog):
                 self._book, self._exchange, theirs=theirs, choices=choices, names=names
             )
         except Refused as problem:
-            said = self.tr("It does not go into this book so: {why}")
+            said = self.tr("It does not fit this book: {why}")
             self.message.say(said.format(why=problem))
             self._take.setEnabled(False)
             return

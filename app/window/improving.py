@@ -85,25 +85,25 @@ class Improving(QObject):
         if self.offer is not None:
             shown = self.session.picture
             assert shown is not None
-            return self.tr("A better plan is there: {gains} (F6 takes it)").format(
+            return self.tr("Better plan found: {gains} (F6)").format(
                 gains=_gains(shown.plan, self.offer.plan)
             )
         if self.fault:
-            return self.tr("The search for better plans broke off; the plan stays")
+            return self.tr("The search for better plans stopped; the plan stays")
         if self.known is None:
             return ""
         if self.known.conflict:
             clashes = "; ".join(translated(one.what) for one in self.known.conflict)
             return self.tr("No plan can place everything: {clashes}").format(clashes=clashes)
         if self.known.status is Status.OPTIMAL:
-            return self.tr("No plan can finish earlier: proven")
+            return self.tr("Proven: no plan finishes earlier")
         bound = next((one for one in self.known.bounds if one.level == "finish"), None)
         if bound is None:
             return ""
         away = words.span(self.known.cost.finish - bound.value)
         if self.running:
-            return self.tr("At most {time} from the earliest possible finish").format(time=away)
-        return self.tr("Search over: at most {time} from the earliest finish").format(time=away)
+            return self.tr("Within {time} of the best finish").format(time=away)
+        return self.tr("Search over: within {time} of the best finish").format(time=away)
 
     def proof(self) -> str:
         """Return why the search broke off, or what proves the bound; "" for nothing."""
@@ -192,7 +192,9 @@ def _gains(old: Plan, new: Plan) -> str:
         gains.append(words.tr("{time} sooner").format(time=words.span(finish)))
     stretches = old.cost.stretches - new.cost.stretches
     if stretches > 0:
-        fewer = words.count(stretches, words.tr("{n} stretch less"), words.tr("{n} stretches less"))
+        fewer = words.count(
+            stretches, words.tr("one session fewer"), words.tr("{n} sessions fewer")
+        )
         gains.append(fewer)
     setup = old.cost.setup_minutes - new.cost.setup_minutes
     if setup > 0:

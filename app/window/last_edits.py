@@ -53,8 +53,7 @@ class LastEdits(QDialog):
         buttons.rejected.connect(self.reject)
         column = QVBoxLayout(self)
         explained = self.tr(
-            "Going to a point undoes every edit made after it, or makes them again. "
-            "What the logbook says stays."
+            "Going to a point undoes, or redoes, the edits after it. The logbook stays."
         )
         column.addWidget(text(explained))
         column.addWidget(self.list, 1)

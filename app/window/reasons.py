@@ -101,24 +101,24 @@ def reason_sentence(reason: Reason, zone: ZoneInfo, now: int) -> str:
     at = words.when(reason.until, zone, now) if reason.until is not None else ""
     about = _about(reason.about)
     sentences = {
-        Cause.AT_ONCE: tr("Nothing holds it: it can be done at once."),
+        Cause.AT_ONCE: tr("Can be done at once."),
         Cause.DRYING: _drying(reason, about),
         Cause.WINDOW: tr("It is best done {at}, after {about}.")
         if reason.detail
         else tr("Its window after {about} opens {at}."),
         Cause.BENCH_TIME: tr("No bench time before {at}, set-up included."),
         Cause.HANDS: tr("Hands are busy until {at}."),
-        Cause.AIRBRUSH: tr("The airbrush is being changed or holds another coating until {at}."),
+        Cause.AIRBRUSH: tr("The airbrush is busy with another colour until {at}."),
         Cause.QUIET: tr("Quiet hours until {at}, and it smells.")
         if reason.detail
         else tr("Quiet hours until {at}: no compressor."),
         Cause.DAYLIGHT: tr("A spray can needs daylight: from {at}."),
-        Cause.AIR: tr("The air forbids laying it until {at}."),
+        Cause.AIR: tr("The air is unfit for it until {at}."),
         Cause.DRYING_PLACE: tr("No drying place is free before {at}."),
         Cause.PIN: tr("You pinned it here."),
         Cause.ORDER: tr("{about} comes first, until {at}."),
-        Cause.LOGGED: tr("It stands in the logbook."),
-        Cause.CLOSING: tr("Waits, so that what must follow soon can follow in time."),
+        Cause.LOGGED: tr("Already logged."),
+        Cause.CLOSING: tr("Waits so that the next step can follow in time."),
         Cause.HELPER: tr("Needs two people; they are there from {at}."),
     }
     sentence = sentences[reason.cause].format(

@@ -54,7 +54,7 @@ def run_window(
     Unforeseen(window)
     session.pictured.connect(lambda _change: mark.stands())
     if mark.died:
-        plainly = words.tr("The last start ended before the window stood; it opens plainly now.")
+        plainly = words.tr("The last start failed; the window opens without its saved layout.")
         session.opened.connect(lambda: QTimer.singleShot(0, lambda: window.say(plainly)))
     if not QSettings().contains("geometry"):  # where a person left it, it comes again
         fit_to(window.screen().availableSize(), window, window.dock)

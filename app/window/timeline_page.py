@@ -293,8 +293,8 @@ class TimelinePage(QWidget):
             self.tr("{stretches}, {minutes} min of loading and cleaning").format(
                 stretches=words.count(
                     cost.stretches,
-                    self.tr("{n} stretch at the bench"),
-                    self.tr("{n} stretches at the bench"),
+                    self.tr("{n} session"),
+                    self.tr("{n} sessions"),
                 ),
                 minutes=cost.setup_minutes,
             )

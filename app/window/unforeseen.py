@@ -32,9 +32,9 @@ class Unforeseen(QObject):
         box = QMessageBox(self._window)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.setIcon(QMessageBox.Icon.Information)
-        box.setWindowTitle(self.tr("Something unforeseen"))
-        box.setText(self.tr("Something went wrong that nobody had foreseen."))
-        kept = self.tr("Your book is on the disk as it was after the last edit. You can go on.")
+        box.setWindowTitle(self.tr("Unexpected error"))
+        box.setText(self.tr("Something went wrong."))
+        kept = self.tr("Your book is saved up to the last edit. You can go on.")
         if report:
             kept += "\n\n" + self.tr(
                 "A report is in {path}. It names no model, person or file; "

@@ -152,8 +152,8 @@ def _condensation(air: Air, surface: float) -> Iterator[Advisory]:
     if margin < LEAST_MARGIN_US_K:
         yield _no(
             message(
-                "the surface is only {margin:.1f} K above the dew point; it asks 3 K,"
-                " else moisture settles under the coat",
+                "only {margin:.1f} °C above the dew point; 3 °C is needed, or moisture "
+                "settles under the coat",
                 margin=margin,
             ),
             message("ISO 8502-4:2017; 5 °F in UFC 3-190-06 par. 9.6.6"),
@@ -161,8 +161,8 @@ def _condensation(air: Air, surface: float) -> Iterator[Advisory]:
     elif margin < LEAST_MARGIN_K + MARGIN_DOUBT_K:
         yield _care(
             message(
-                "marginal: the surface is {margin:.2f} K above the dew point; 3 K are"
-                " asked, 5 °F (2.8 K) in US texts",
+                "marginal: {margin:.2f} °C above the dew point; 3 °C is needed, 5 °F (2.8 "
+                "°C) in US texts",
                 margin=margin,
             ),
             message("ISO 8502-4:2017; UFC 3-190-06 par. 9.6.6"),

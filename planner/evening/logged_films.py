@@ -14,18 +14,12 @@ from planner.values.plan import Placement
 
 
 def laid(
-    book: Book,
-    now: int,
-    cure: Cure | None = None,
-    planned: Iterable[Placement] = (),
-    *,
-    until: int | None = None,
+    book: Book, now: int, cure: Cure | None = None, planned: Iterable[Placement] = ()
 ) -> PartialSchedule:
     """Return the table as the logbook left it; work under way counts as ending now.
 
     What goes on alone ends when it will have taken its minutes.
-    Of ``planned`` is laid what begins before ``now`` and is not logged; of
-    the logbook all, or what was begun before ``until``.
+    Of ``planned`` is laid what begins before ``now`` and is not logged.
     """
     zone = zone_named(book.bench_time.zone)
     problem = Problem(
@@ -35,9 +29,9 @@ def laid(
     entries = sorted(problem.logged.items(), key=lambda item: (item[1].start, item[0]))
     for key, entry in entries:
         index = problem.index.get(key)
-        start = minute_of(entry.start, up=False)
-        if index is None or (until is not None and start >= until):
+        if index is None:
             continue
+        start = minute_of(entry.start, up=False)
         pass_ = problem.activities[index].pass_
         left = start + pass_.minutes if pass_.alone else 0
         end = max(now, left) if entry.end is None else minute_of(entry.end)

@@ -31,8 +31,8 @@ def unfit_air(scene: Scene) -> Iterator[Finding]:
                 moment,
                 places,
                 message(
-                    "the air of {location} forbids it at every hour: {reason}; warm or dry it, or "
-                    "mark the step as laid in any air",
+                    "the air of {location} is unfit for it at every hour: {reason}; warm "
+                    "or dry it, or tick “in any air” on the step",
                     location=location.name,
                     reason=reason.reason,
                 ),

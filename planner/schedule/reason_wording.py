@@ -34,14 +34,12 @@ def sentence(reason: Reason, zone: ZoneInfo) -> Message:
         Cause.AIRBRUSH: message("the airbrush is ready not before{when}", when=when),
         Cause.QUIET: message("quiet hours until{when}", when=when),
         Cause.DAYLIGHT: message("daylight for the spray can begins{when}", when=when),
-        Cause.AIR: message("the air forbids laying it until{when}", when=when),
+        Cause.AIR: message("the air is unfit for it until{when}", when=when),
         Cause.DRYING_PLACE: message("no drying place is free on the bench until{when}", when=when),
         Cause.PIN: message("pinned, not before{when}", when=when),
         Cause.ORDER: message("follows what goes before, done{when}", when=when),
         Cause.LOGGED: message("done, as logged"),
-        Cause.CLOSING: message(
-            "waits{when}, so that what must follow soon can follow in time", when=when
-        ),
+        Cause.CLOSING: message("waits{when} so that the next step can follow in time", when=when),
         Cause.HELPER: message("needs two people, who are there{when}", when=when),
     }
     return words[reason.cause]

@@ -186,7 +186,7 @@ class SerialSchedule:
             gate = self.problem.gates[number]
             if not openings or openings[-1].opens >= FOREVER:
                 return message(
-                    "what {step} laid never gets there in this air: {why}",
+                    "the coat of {step} never gets there in this air: {why}",
                     step=gate.before.step,
                     why=gate.why,
                 )
@@ -204,16 +204,16 @@ class SerialSchedule:
         if activity.allowed is not None:
             return message("its pin leaves no room; move or remove the pin")
         if activity.pass_.step.helper:
-            return message("needs two people, and no stretch of bench time has a helper")
+            return message("needs two people, and no session has a helper")
         if activity.smells and self.problem.book.bench_time.quiet:
             return message(
-                "it smells for {minutes} minutes, and no stretch of bench time takes them and "
+                "it smells for {minutes} minutes, and no session has room for them and "
                 "{aired} more to air the room before quiet hours",
                 minutes=activity.pass_.minutes,
                 aired=AIRED,
             )
         return message(
-            "no stretch of bench time takes its {minutes} minutes", minutes=activity.pass_.hands
+            "no session is long enough for its {minutes} minutes", minutes=activity.pass_.hands
         )
 
     def _air(self, activity: Activity) -> str:
@@ -234,8 +234,8 @@ class SerialSchedule:
         if not reason:
             return ""
         return message(
-            "the air forbids laying it in all bench time: {reason}; warm or dry it, or mark the "
-            "step as laid in any air",
+            "the air is unfit for it in all bench time: {reason}; warm or dry it, or tick "
+            "“in any air” on the step",
             reason=reason,
         )
 

@@ -130,7 +130,7 @@ class Minutes(Value):
     each change of colour within it (one less than its coatings).
     """
 
-    fixed: Annotated[int, Field("&Minutes at all events", unit="min", least=0, most=1440)] = 0
+    fixed: Annotated[int, Field("Fixed &minutes", unit="min", least=0, most=1440)] = 0
     per_part: Annotated[int, Field("and for each &part", unit="min", least=0, most=1440)] = 0
     per_change: Annotated[
         int,

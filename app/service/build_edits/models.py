@@ -90,9 +90,7 @@ def remove_models(book: Book, project: str, names: Collection[str]) -> Edit:
         if logged(old, name):
             raise Refused(
                 "",
-                message(
-                    "{name} stands in the logbook; it stays, or the project goes as well", name=name
-                ),
+                message("{name} is already logged; it stays, or the project goes too", name=name),
             )
     left = tuple(model for model in old.models if model.name not in names)
     if not left:

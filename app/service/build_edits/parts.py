@@ -107,7 +107,7 @@ def remove_places(book: Book, at: ModelKey, names: Collection[str]) -> Edit:
     for name in lost:
         if logged(project_of(book, at.project), at.model, name):
             raise Refused(
-                "", message("“{name}” worked on nothing else and stands in the logbook", name=name)
+                "", message("“{name}” worked on nothing else and is already logged", name=name)
             )
     untied = tuple(waits(step, lambda name: () if name in lost else (name,)) for step in steps)
     changed = with_model(
@@ -215,7 +215,7 @@ def _united(
     for name in gone:
         if logged(project_of(book, at.project), at.model, name):
             raise Refused(
-                "", message("“{name}” stands in the logbook; they were joined as parts", name=name)
+                "", message("“{name}” is already logged; they were joined as parts", name=name)
             )
     untied = tuple(waits(step, lambda name: () if name in gone else (name,)) for step in left)
 

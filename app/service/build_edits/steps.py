@@ -105,7 +105,7 @@ def remove_steps(book: Book, spots: Iterable[StepKey]) -> Edit:
                 raise Refused(
                     "",
                     message(
-                        "“{name}” of {model} stands in the logbook, so it stays",
+                        "“{name}” of {model} is already logged, so it stays",
                         name=name,
                         model=at.model,
                     ),
@@ -138,7 +138,7 @@ def split_places(book: Book, at: StepKey, places: Collection[str]) -> Edit:
     step = step_of(model, at.step)
     if logged(project, at.model, at.step):
         raise Refused(
-            "", message("“{step}” stands in the logbook; it can no longer be split", step=at.step)
+            "", message("“{step}” is already logged; it can no longer be split", step=at.step)
         )
     kept_half = kept(model, step, lambda place: place not in places)
     split_half = kept(model, step, lambda place: place in places)

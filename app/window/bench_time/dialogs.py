@@ -106,7 +106,7 @@ class AwayDialog(FormDialog):
         form = self.page("")
         form.add("first", self.tr("&First day"), self.first)
         form.add("last", self.tr("&Last day"), self.last)
-        form.put(text(self.tr("Extra stretches on these days stay.")))
+        form.put(text(self.tr("Extra sessions on these days stay.")))
         self.first.day_changed.connect(self._follow)
         self.fit(360)
 
@@ -123,7 +123,7 @@ class ExtraDialog(FormDialog):
     """One stretch beside the rules."""
 
     def __init__(self, session: Session, old: Extra | None, day: date, parent: QWidget) -> None:
-        super().__init__(words.tr("One more stretch"), parent, self._try)
+        super().__init__(words.tr("One more session"), parent, self._try)
         self._session, self._old = session, old
         zone = session.zone
         start = old.start.astimezone(zone) if old else datetime.combine(day, time(10), zone)

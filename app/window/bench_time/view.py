@@ -61,7 +61,7 @@ class BenchTimeView(QWidget):
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         self.tabs.setUsesScrollButtons(True)
-        self.tabs.addTab(self.stretches, self.tr("Stretches"))
+        self.tabs.addTab(self.stretches, self.tr("Sessions"))
         self.tabs.addTab(self.rules[DayHours.BENCH], self.tr("Every week"))
         self.tabs.addTab(self.away, self.tr("Away"))
         self.tabs.addTab(self.extra, self.tr("Extra"))
@@ -108,7 +108,7 @@ class BenchTimeView(QWidget):
         self.this_week = _button(self.tr("This week"), self.go_home)
         self.later = _button(self.tr("Later"), lambda: self.go(ROWS))
         self.skip = _button(self.tr("Away on this day"), self._skip)
-        self.more = _button(self.tr("One more stretch…"), lambda: self._ask_extra(None))
+        self.more = _button(self.tr("One more session…"), lambda: self._ask_extra(None))
         for button in (self.earlier, self.this_week, self.later, self.skip, self.more):
             line.addWidget(button)
         return line
@@ -116,7 +116,7 @@ class BenchTimeView(QWidget):
     def _make_stretches(self) -> Listing[BenchTimeLine]:
         tr = self.tr
         listing: Listing[BenchTimeLine] = Listing(
-            tr("Stretches of the weeks shown"),
+            tr("Sessions of the weeks shown"),
             tr("No bench time in these weeks."),
             (
                 Column(tr("Day"), lambda line: words.day(line.day.on)),
@@ -191,8 +191,8 @@ class BenchTimeView(QWidget):
     def _make_extra(self) -> Listing[Extra]:
         tr = self.tr
         listing: Listing[Extra] = Listing(
-            tr("Extra stretches"),
-            tr("No stretch beside what comes every week."),
+            tr("Extra sessions"),
+            tr("No extra session."),
             (
                 Column(tr("Day"), lambda extra: words.day(self._local(extra)[0], long=True)),
                 Column(tr("From"), lambda extra: f"{self._local(extra)[0]:%H:%M}"),
@@ -283,7 +283,7 @@ class BenchTimeView(QWidget):
         return self.tr("{first} to {last}: {count}, {length} in all, {planned} planned").format(
             first=words.day(first),
             last=words.day(last),
-            count=words.count(len(bars), self.tr("1 stretch"), self.tr("{n} stretches")),
+            count=words.count(len(bars), self.tr("1 session"), self.tr("{n} sessions")),
             length=words.hours(sum(bar.interval.minutes for bar in bars)),
             planned=words.hours(sum(bar.planned for bar in bars)),
         )

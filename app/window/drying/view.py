@@ -54,9 +54,7 @@ class DryingView(QWidget):
         self.tacky = QPushButton(self.tr("Still &wet"))
         self.dry = QPushButton(self.tr("&Dry already"))
         self.seen = QPushButton(self.tr("&Looked at it"))
-        self.seen.setToolTip(
-            self.tr("Note that somebody had a look; a note in the logbook says it")
-        )
+        self.seen.setToolTip(self.tr("Note in the logbook that you had a look"))
         self.about = text("", wrap=True)
         self.desktop = QCheckBox(self.tr("Tell me on the desk&top, too"))
         self.sound = QCheckBox(self.tr("With a quiet &sound, at the bench only"))
@@ -146,19 +144,16 @@ class DryingView(QWidget):
         looks = sum(1 for row in rows if row and row.kind is FilmEventKind.LOOK)
         if not rows:
             self.summary.setText(
-                self.tr(
-                    "Nothing dries. Coats stand here from when they are noted as done "
-                    "until all that waits for them is open."
-                )
+                self.tr("Nothing is drying. A coat appears here once it is marked done.")
             )
             return
-        told = [
-            words.count(wet, self.tr("{n} film dries"), self.tr("{n} films dry")),
-            words.count(open_, self.tr("{n} is open"), self.tr("{n} are open")),
-            words.count(looks, self.tr("{n} look comes"), self.tr("{n} looks come")),
-            words.count(closing, self.tr("{n} window runs"), self.tr("{n} windows run")),
-        ]
-        self.summary.setText(", ".join(told) + ".")
+        counts = (
+            (wet, self.tr("{n} coat drying"), self.tr("{n} coats drying")),
+            (open_, self.tr("{n} ready"), self.tr("{n} ready")),
+            (looks, self.tr("{n} look due"), self.tr("{n} looks due")),
+            (closing, self.tr("{n} window closing"), self.tr("{n} windows closing")),
+        )
+        self.summary.setText(", ".join(words.count(*each) for each in counts if each[0]) + ".")
 
     def _chosen(self) -> None:
         row = self._moment()

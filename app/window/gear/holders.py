@@ -32,7 +32,7 @@ class HoldersPanel(QWidget):
         tr = self.tr
         self.listing: Listing[HolderUse] = Listing(
             tr("Parts on holders"),
-            tr("No part stands on a holder. What a part is held by is said in Build, on the part."),
+            tr("No part has a holder. Set it on the part, in Models."),
             (
                 Column(tr("Holder"), lambda use: use.holder),
                 Column(tr("Part"), lambda use: use.part),

@@ -151,7 +151,7 @@ class GearView(QWidget):
             ),
         )
         slow.setToolTip(
-            tr("Oil, enamel and clear coats of every project get it as another place; see Build")
+            tr("Oil, enamel and clear coats of every project get it as another place; see Models")
         )
         return listing
 

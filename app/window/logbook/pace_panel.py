@@ -80,7 +80,7 @@ class PacePanel(QWidget):
         self.summary.setText(
             self.tr("Nothing yet: log work with its real minutes, and look at films.")
             if empty
-            else self.tr("Applied only when you agree; undo takes it back.")
+            else self.tr("Applied only when you agree; can be undone.")
         )
         self.every.setEnabled(bool(lesson.sure_minutes or lesson.sure_drying))
 

@@ -68,9 +68,7 @@ class Acts(QObject):
         self.split = self._act(tr("Split by places…"), self._split)
         self.remove = self._act(tr("Remove"), self._remove, "Del")
         self.rename = self._act(tr("Rename"), self._rename)
-        self.again.setToolTip(
-            tr("Puts a model beside this one with the same parts and steps, nothing done yet")
-        )
+        self.again.setToolTip(tr("Adds a model with the same parts and steps, nothing done yet"))
         self.targets = QMenu(tr("Copy to"))
         self.targets.aboutToShow.connect(self._list_targets)
         self.show_chosen()

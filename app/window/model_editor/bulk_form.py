@@ -52,11 +52,11 @@ class ManyForm(EditorForm):
         self.row(tr("Dries in"), self.dries, "dries_in", "or_in")
         self.split.setToolTip(tr("0: in one go"))
         self.look.setToolTip(tr("0: none"))
-        self.row(tr("Can be broken off after"), self.split, "split_least")
+        self.row(tr("Can be interrupted after"), self.split, "split_least")
         self.row(tr("Have a look after"), self.look, "look_in")
         self.traits = {trait: choice(partial(self._trait, trait)) for trait in Trait}
         names = {
-            Trait.ONE_STRETCH: tr("Finished in one stretch"),
+            Trait.ONE_STRETCH: tr("Finished in one session"),
             Trait.DAYLIGHT: tr("Needs daylight"),
             Trait.SMELLS: tr("Smells"),
             Trait.NOISY: tr("Noisy"),

@@ -153,7 +153,7 @@ class NetworkDrawing(QWidget):
         if before:
             parts.append(self.tr("waits for {steps}").format(steps=words.listed(before)))
         if shown.critical:
-            parts.append(self.tr("holds the end"))
+            parts.append(self.tr("sets the end"))
         elif shown.wait:
             parts.append(self.tr("can wait {length}").format(length=shown.wait))
         return ", ".join(parts)
@@ -221,7 +221,7 @@ class NetworkDrawing(QWidget):
         font = QFont(self.font())
         font.setWeight(QFont.Weight.DemiBold if shown.critical else QFont.Weight.Normal)
         self._text(painter, words_, shown.name, font, "ink")
-        wait = self.tr("holds the end") if shown.critical else shown.wait
+        wait = self.tr("sets the end") if shown.critical else shown.wait
         small = QFont(self.font())
         small.setPointSizeF(small.pointSizeF() * 0.88)
         below = QRect(int(rect.left()) + 8, int(rect.top()) + 24, int(WIDE) - 14, 19)

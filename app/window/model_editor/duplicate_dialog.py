@@ -35,7 +35,7 @@ class AgainDialog(QDialog):
         column.addWidget(
             text(
                 self.tr(
-                    "They get the parts and steps of {model}; nothing of them is done or wished."
+                    "They get the parts and steps of {model}, with nothing done and no wishes."
                 ).format(model=model)
             )
         )

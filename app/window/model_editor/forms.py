@@ -73,7 +73,7 @@ class ModelForm(EditorForm):
         self.sized = tick(
             tr("Size of the real thing"),
             self._size,
-            tr("From it and the scale follow the areas that nobody measured"),
+            tr("With the scale, it gives the areas that were not measured"),
         )
         self.sizes = [decimal(0.01, 1000, self._size, tr("m")) for _ in range(3)]
         self.word = text("")
@@ -120,7 +120,7 @@ class ModelForm(EditorForm):
         self.word.setText(
             self.tr(
                 "{parts} are painted apart and joined later: try them together dry before "
-                "painting, for paint in a joint is hard to take out. (common practice, no source)"
+                "painting. Paint in a joint is hard to remove. (common practice, no source)"
             ).format(parts=words.capital(words.listed(late)))
             if late
             else ""
@@ -271,7 +271,7 @@ class PlaceForm(EditorForm):
         self.area = decimal(0, 1e6, self._apply, "cm²", tr("by its measures, or its share"))
         self.detail = decimal(0.1, 5, self._apply)
         self.detail.setSingleStep(0.1)
-        self.detail.setToolTip(tr("What stands out and lies deep makes more of a plain area"))
+        self.detail.setToolTip(tr("Raised and recessed detail adds area"))
         self.measures = MeasuresField()
         self.measures.changed.connect(self._apply)
         self.apart = button(

@@ -60,7 +60,7 @@ class NetworkPanel(QWidget):
         """Draw the model that a line belongs to; ``home`` is that model's own line."""
         if key is None or book is None or home is None or not key.model:
             self.heading.setText(self.tr("What waits for what"))
-            self._tell(self.tr("Choose a model, and its steps are drawn here."))
+            self._tell(self.tr("Choose a model to see its steps here."))
             self.drawing.show_layout(EMPTY, {})
             return
         try:
@@ -80,11 +80,11 @@ class NetworkPanel(QWidget):
     def _say_legend(self, known: Known, critical: bool) -> None:
         if critical:
             said = self.tr(
-                "Heavy frames hold the end: a minute later there is a minute later for the whole "
-                "project, however much bench time there is."
+                "Heavy frames set the end: a minute later there is a minute later for the "
+                "whole project."
             )
         elif known.slacks:
-            said = self.tr("Nothing here holds the end: another model takes longer.")
+            said = self.tr("This model has time to spare.")
         else:
             said = ""
         self._tell(said)

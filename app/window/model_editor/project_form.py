@@ -126,9 +126,8 @@ class ProjectForm(EditorForm):
             many = len(project.models) > MOST_AT_ONCE and not project.pilot
             self.word.setText(
                 self.tr(
-                    "{n} models in one batch: the same colour on so many gets dull, and a "
-                    "mistake is made {n} times. Let one go first, or make two projects of "
-                    "them. (common practice, no source)"
+                    "{n} models in one batch get tedious, and a mistake is made {n} times. "
+                    "Let one go first, or make two projects. (common practice, no source)"
                 ).format(n=len(project.models))
                 if many
                 else ""

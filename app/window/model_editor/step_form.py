@@ -65,7 +65,7 @@ class StepForm(EditorForm):
         tr = self.tr
         self.name = line(self._apply)
         self.id = line(self._apply, most=60)
-        self.id.setToolTip(tr("What the logbook and gates call it; they follow when it changes"))
+        self.id.setToolTip(tr("Its name in the logbook and in gates"))
         self.stage = enum_choice(Stage, "stage", self._stage_chosen, stage_meaning)
         self.tool = enum_choice(Tool, "tool", self._apply)
         self.role = choice(self._apply)
@@ -91,16 +91,14 @@ class StepForm(EditorForm):
         self.row(tr("For each part"), self.per_part, "per_part")
         self.row(tr("For each change of colour"), self.per_change, "per_change")
         self.split = number(0, 1440, self._apply, unit, tr("in one go"))
-        self.split.setToolTip(
-            tr("Work that can be broken off and gone on with: the least piece worth beginning")
-        )
-        self.row(tr("Can be broken off after"), self.split, "split_least")
+        self.split.setToolTip(tr("Work that can be interrupted: the shortest piece worth starting"))
+        self.row(tr("Can be interrupted after"), self.split, "split_least")
 
     def _marks(self) -> None:
         tr = self.tr
         self.title(tr("Marks"))
         self.traits = {
-            Trait.ONE_STRETCH: tick(tr("Must be finished in one stretch"), self._apply),
+            Trait.ONE_STRETCH: tick(tr("Must be finished in one session"), self._apply),
             Trait.DAYLIGHT: tick(tr("Needs daylight"), self._apply),
             Trait.SMELLS: tick(tr("Smells: air the room"), self._apply),
             Trait.NOISY: tick(tr("Noisy: not in quiet hours"), self._apply),
@@ -108,7 +106,7 @@ class StepForm(EditorForm):
             Trait.ANY_AIR: tick(tr("In any air, on my word"), self._apply),
         }
         self.traits[Trait.HANDS_FREE].setToolTip(
-            tr("Hands are needed for its first minutes only; what is sprayed keeps them throughout")
+            tr("Hands are needed only for the first minutes; spraying needs them throughout")
         )
         self.traits[Trait.ANY_AIR].setToolTip(
             tr("Planned even where the air is too cold or too damp for its coating")
@@ -136,7 +134,7 @@ class StepForm(EditorForm):
         self.title(tr("Waits for"))
         self.after = CheckList(4)
         self.after.ticked.connect(self._apply)
-        self.after.setAccessibleName(tr("Steps that must be done first, though no place says so"))
+        self.after.setAccessibleName(tr("Other steps that must be done first"))
         self.wide(self.after, "after")
         self.gates = GatesField()
         self.gates.changed.connect(self._apply)

@@ -213,7 +213,7 @@ class BuildModel(EntriesModel):
         wait = self._known.float_of(key)
         if wait is None:
             return ""
-        return words.tr("holds the end") if wait <= 0 else words.span(wait)
+        return words.tr("sets the end") if wait <= 0 else words.span(wait)
 
     def _worst(self, key: Key) -> LayerVerdict | None:
         ranks = [finding.verdict for finding in self._known.of(key)]

@@ -63,7 +63,7 @@ class BuildTree(QTreeView):
         super().__init__()
         self._model = model
         self.setModel(model)
-        self.setAccessibleName(self.tr("What stands on the table, in working order"))
+        self.setAccessibleName(self.tr("Models, parts and steps, in working order"))
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.EditKeyPressed)
         self.setDragDropMode(QAbstractItemView.DragDropMode.DragDrop)

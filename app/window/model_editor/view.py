@@ -176,8 +176,8 @@ class BuildView(QWidget):
         column = QVBoxLayout(self.invitation)
         column.setContentsMargins(0, 0, 0, 0)
         told = self.tr(
-            "Nothing stands on the table. Begin a project here, part by part, or answer three "
-            "short questions on the page “Tonight” (Ctrl+1)."
+            "Nothing is on the table yet. Begin a project here, or answer three short "
+            "questions in “Tonight” (Ctrl+1)."
         )
         column.addWidget(text(told))
         column.addWidget(_button(self.acts.project), 0, Qt.AlignmentFlag.AlignLeft)

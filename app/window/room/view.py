@@ -185,13 +185,10 @@ class RoomView(QWidget):
         margin = air.temperature_c - dew_point_c(air.temperature_c, air.humidity_pct)
         sentence = (
             self.tr(
-                "⚠ A surface as warm as the air is only {margin:.1f} K above the dew point; "
-                "at least 3 K is asked: warm the model, or dry the air."
+                "⚠ Only {margin:.1f} °C above the dew point; at least 3 °C is needed: warm "
+                "the model, or dry the air."
             )
             if margin < LEAST_MARGIN_K
-            else self.tr(
-                "A surface as warm as the air is {margin:.1f} K above the dew point; "
-                "at least 3 K is asked."
-            )
+            else self.tr("{margin:.1f} °C above the dew point; 3 °C is enough.")
         )
         self.margin_line.setText(words.fill(sentence, margin=margin))

@@ -114,7 +114,7 @@ class OptionDialog(FormDialog):
         taken = [option.name for option in sequence.options]
         option = old or Option(name=fresh_name(self.tr("new option"), taken))
         self.name = line(option.name)
-        self.usual = QCheckBox(self.tr("taken where nothing is said"))
+        self.usual = QCheckBox(self.tr("used by default"))
         self.usual.setChecked(option.usual)
         self.choice = line(option.choice)
         self.note = line(option.note)

@@ -152,10 +152,7 @@ class GiveDialog(FormDialog):
         form.put(self._many())
         form.put(
             text(
-                tr(
-                    "A model that has steps gets these in their place; what is in the logbook "
-                    "stays."
-                ),
+                tr("Steps that a model already has are replaced; what is logged stays."),
                 size=0.92,
             )
         )
@@ -232,13 +229,12 @@ class GiveDialog(FormDialog):
                 total += sum(step.coats * _length(step) for step in made)
         except Refused as refused:
             return translated(refused.mend)
-        told = self.tr("{steps} each, {minutes} of work in all, beside loading and cleaning.")
+        told = self.tr("{steps} each, {minutes} of work in all, without loading and cleaning.")
         counted = words.count(steps, self.tr("1 step"), self.tr("{n} steps"))
         more = ""
         if len(spots) > MOST_AT_ONCE:
             more = " " + self.tr(
-                "Five vehicles at once are what most painters find bearable; you might finish one "
-                "ahead and give it to the rest then."
+                "More than five at once gets tedious; consider finishing one first."
             )
         return told.format(steps=counted, minutes=words.span(total)) + more
 

@@ -22,6 +22,13 @@ from planner.values.sequence import Sequence, SequenceStep
 from planner.values.step import Application, Minutes, Step, Tool, Trait
 
 
+def trait_word(trait: Trait) -> str:
+    """Return what a mark is called on screen, where a stretch is a session."""
+    if trait is Trait.ONE_STRETCH:
+        return words.tr("all in one session")
+    return QCoreApplication.translate("trait", trait.value)
+
+
 class SequenceStepDialog(FormDialog):
     """Changes one step of a sequence; a step of one application shows its colour and coats."""
 
@@ -54,9 +61,9 @@ class SequenceStepDialog(FormDialog):
         self.look = whole(step.look_in or 20, 0, 99_999, minutes)
         self.looks = Maybe(self.look, step.look_in is not None, tr("have a look"))
         self.least = whole(step.split_least or 10, 0, 9999, minutes)
-        self.splits = Maybe(self.least, step.split_least is not None, tr("may be broken off"))
+        self.splits = Maybe(self.least, step.split_least is not None, tr("can be interrupted"))
         self.traits = Checks(
-            ((QCoreApplication.translate("trait", trait.value), trait) for trait in Trait),
+            ((trait_word(trait), trait) for trait in Trait),
             step.traits,
         )
 
@@ -76,7 +83,7 @@ class SequenceStepDialog(FormDialog):
             form.add("places", tr("&Places"), self.places, hint)
             form.put(text(hint, size=0.92))
         form = self.page(tr("Minutes"))
-        form.add("fixed", tr("&Minutes at all events"), self.fixed)
+        form.add("fixed", tr("Fixed &minutes"), self.fixed)
         form.add("per_part", tr("and for each &part"), self.per_part)
         form.add("per_change", tr("and for each change of &colour within it"), self.per_change)
         form.add("split_least", tr("Shortest p&iece"), self.splits)

@@ -150,7 +150,7 @@ class SequencesView(QWidget):
         tr = self.tr
         listing: Listing[Option] = Listing(
             tr("Options of the sequence"),
-            tr("No option: every model gets every step that it has the parts for."),
+            tr("No options: every model gets every step it has parts for."),
             (
                 Column(tr("Option"), lambda option: words.option_word(option.name)),
                 Column(tr("Choice"), lambda option: words.option_word(option.choice)),
@@ -175,7 +175,7 @@ class SequencesView(QWidget):
         tr = self.tr
         listing: Listing[Colour] = Listing(
             tr("Colours of the sequence"),
-            tr("No colour: the sequence lays nothing."),
+            tr("No colours."),
             (
                 Column(
                     tr("Colour"),
@@ -196,7 +196,7 @@ class SequencesView(QWidget):
         tr = self.tr
         listing: Listing[OfferLine] = Listing(
             tr("Changes offered to the models that came from it"),
-            tr("Every model that came from this sequence is as the sequence would make it now."),
+            tr("Every model from this sequence is up to date with it."),
             (
                 Column(tr("Model"), lambda line: line.model, tip=lambda line: line.project),
                 Column(tr("What"), lambda line: f"{line.sign} {line.kind}"),

@@ -83,7 +83,7 @@ class ShoppingView(QWidget):
         tr = self.tr
         listing: Listing[ShopRow] = Listing(
             tr("What to buy"),
-            tr("Nothing to buy: the stock is enough for all that is planned."),
+            tr("Nothing to buy."),
             (
                 Column(tr("What"), lambda row: row.name, swatch=lambda row: row.swatch),
                 Column(tr("Buy"), ShopRow.buy),
@@ -210,9 +210,9 @@ class ShoppingView(QWidget):
     def _sum(self, found: Shopping) -> str:
         bought = shopping_edits.all_wanted(found)
         if not found.lines and not found.consumables:
-            return self.tr("Nothing that is planned takes anything from the stock.")
+            return self.tr("The plan takes nothing from the stock.")
         if not bought:
-            return self.tr("The stock is enough for all that is planned.")
+            return self.tr("The stock is enough.")
         told = words.count(len(bought), self.tr("1 thing to buy"), self.tr("{n} things to buy"))
         every = [line.runs_out for line in shopping_edits.lines_of(found)]
         moments = [out.at for out in every if out is not None and out.at is not None]
@@ -237,14 +237,14 @@ class ShoppingView(QWidget):
 
     def _detail(self, row: ShopRow) -> str:
         """Return all of a line in sentences."""
-        out = self._runs_out(row) or self.tr("is enough for all that is planned")
+        out = self._runs_out(row) or self.tr("is enough")
         told = [self.tr("{name}: {what}.").format(name=words.capital(row.name), what=out)]
         if isinstance(row.line, ShoppingLine) and row.line.replace:
-            told.append(self.tr("Less than half a bottle is left; have the next before it ends."))
+            told.append(self.tr("Less than half a bottle is left; get the next in time."))
         if isinstance(row.line, ShoppingLine) and row.line.old:
             told.append(words.capital(translated(row.line.old)) + ".")
         if not row.complete:
-            told.append(self.tr("Some places that get it have no area, so it takes more."))
+            told.append(self.tr("Some places have no area, so it takes more."))
         return " ".join(told)
 
     def _first(self, enough: Enough) -> str:
@@ -267,7 +267,7 @@ class ShoppingView(QWidget):
         until = words.day_of(kept.until, self._session.zone)
         if kept.usable:
             return self.tr("until {day}").format(day=until)
-        return self.tr("△ no longer, since {day}").format(day=until)
+        return self.tr("△ expired {day}").format(day=until)
 
     def _set_margin(self) -> None:
         margin = self.margin.value()

@@ -263,7 +263,7 @@ class CoatingsPage(QWidget):
         name = row.coating.name
         box = number(row.stock.left_ml, 0, 1e7, decimals=1, suffix=self.tr(" ml"))
         at = moment_of(self._session.now, self._session.zone)
-        about = self.tr("The book thinks that {amount} of {name} are left.")
+        about = self.tr("By the book, {amount} of {name} is left.")
         AmountDialog(
             self._session,
             self.tr("Count a bottle"),

@@ -254,14 +254,14 @@ class StockView(QWidget):
         until = minute_of(leftover.made) + leftover.keeps_days * DAY
         day: date = moment_of(until, self._session.zone).date()
         if until <= self._session.now:
-            return self.tr("△ no longer, since {day}").format(day=words.day(day))
+            return self.tr("△ expired {day}").format(day=words.day(day))
         return self.tr("until {day}").format(day=words.day(day))
 
     def _count(self, consumable_now: ConsumableNow) -> None:
         name, unit = consumable_now.consumable.name, consumable_now.consumable.unit
         box = number(consumable_now.left, 0, 1e7, decimals=1, suffix=f" {unit}")
         at = moment_of(self._session.now, self._session.zone)
-        about = self.tr("The book thinks that {amount} of {name} are left.")
+        about = self.tr("By the book, {amount} of {name} is left.")
         self._amount(
             self.tr("Count a consumable"),
             self.tr("&There are"),

@@ -172,7 +172,7 @@ class TimelineView(StripCanvas):
         """Return whose date a flag in the head is."""
         scene = self.scene()
         near = [
-            self.tr("{project}: to be finished by the end of {day}").format(
+            self.tr("{project}: due by the end of {day}").format(
                 project=name, day=words.day_of(at - 1, self._zone, long=True)
             )
             for name, at in self._strip.targets

@@ -56,8 +56,8 @@
    <translation>Umbenennen</translation>
   </message>
   <message>
-   <source>Puts a model beside this one with the same parts and steps, nothing done yet</source>
-   <translation>Stellt ein Modell mit denselben Teilen und Schritten daneben, an dem noch nichts getan ist</translation>
+   <source>Adds a model with the same parts and steps, nothing done yet</source>
+   <translation>Fügt ein Modell mit denselben Teilen und Schritten hinzu, an dem noch nichts getan ist</translation>
   </message>
   <message>
    <source>Copy to</source>
@@ -91,8 +91,8 @@
    <translation>&amp;Wie viele noch</translation>
   </message>
   <message>
-   <source>They get the parts and steps of {model}; nothing of them is done or wished.</source>
-   <translation>Sie bekommen die Teile und Schritte von {model}; nichts davon ist erledigt oder gewünscht.</translation>
+   <source>They get the parts and steps of {model}, with nothing done and no wishes.</source>
+   <translation>Sie bekommen die Teile und Schritte von {model}; nichts ist erledigt, nichts gewünscht.</translation>
   </message>
   <message>
    <source>It is called {name}.</source>
@@ -282,8 +282,8 @@
    <translation>Letzter Ta&amp;g</translation>
   </message>
   <message>
-   <source>Extra stretches on these days stay.</source>
-   <translation>Zusätzliche Zeitblöcke an diesen Tagen bleiben.</translation>
+   <source>Extra sessions on these days stay.</source>
+   <translation>Zusätzliche Sitzungen an diesen Tagen bleiben.</translation>
   </message>
  </context>
  <context>
@@ -360,8 +360,8 @@
    <translation>Wochen mit Bastelzeit</translation>
   </message>
   <message>
-   <source>Stretches</source>
-   <translation>Zeitblöcke</translation>
+   <source>Sessions</source>
+   <translation>Sitzungen</translation>
   </message>
   <message>
    <source>Every week</source>
@@ -404,12 +404,12 @@
    <translation>An diesem Tag abwesend</translation>
   </message>
   <message>
-   <source>One more stretch…</source>
-   <translation>Noch ein Zeitblock …</translation>
+   <source>One more session…</source>
+   <translation>Noch eine Sitzung …</translation>
   </message>
   <message>
-   <source>Stretches of the weeks shown</source>
-   <translation>Zeitblöcke der gezeigten Wochen</translation>
+   <source>Sessions of the weeks shown</source>
+   <translation>Sitzungen der gezeigten Wochen</translation>
   </message>
   <message>
    <source>No bench time in these weeks.</source>
@@ -524,12 +524,12 @@
    <translation>Doch da sein</translation>
   </message>
   <message>
-   <source>Extra stretches</source>
-   <translation>Zusätzliche Zeitblöcke</translation>
+   <source>Extra sessions</source>
+   <translation>Zusätzliche Sitzungen</translation>
   </message>
   <message>
-   <source>No stretch beside what comes every week.</source>
-   <translation>Kein Zeitblock außer denen, die jede Woche wiederkehren.</translation>
+   <source>No extra session.</source>
+   <translation>Keine zusätzliche Sitzung.</translation>
   </message>
   <message>
    <source>No bench time in these four weeks.</source>
@@ -540,12 +540,12 @@
    <translation>{first} bis {last}: {count}, zusammen {length}, davon {planned} verplant</translation>
   </message>
   <message>
-   <source>1 stretch</source>
-   <translation>1 Zeitblock</translation>
+   <source>1 session</source>
+   <translation>1 Sitzung</translation>
   </message>
   <message>
-   <source>{n} stretches</source>
-   <translation>{n} Zeitblöcke</translation>
+   <source>{n} sessions</source>
+   <translation>{n} Sitzungen</translation>
   </message>
   <message>
    <source>Be back on this day</source>
@@ -571,8 +571,8 @@
    <translation>Diese Kopie &amp;wiederherstellen</translation>
   </message>
   <message>
-   <source>A copy is made by itself on each day of use, before an upgrade and before something is restored. Restoring is an edit: undo takes it back.</source>
-   <translation>An jedem Tag mit Änderungen entsteht von selbst eine Kopie, ebenso vor einer Umstellung und vor dem Wiederherstellen. Wiederherstellen ist eine Änderung: Rückgängig nimmt es zurück.</translation>
+   <source>A copy is made on each day of use, before an upgrade and before a restore. Restoring can be undone.</source>
+   <translation>Eine Kopie entsteht an jedem Tag mit Änderungen, vor einer Umstellung und vor dem Wiederherstellen. Wiederherstellen lässt sich rückgängig machen.</translation>
   </message>
   <message>
    <source>Reading the copies…</source>
@@ -581,45 +581,6 @@
   <message>
    <source>There is no copy yet.</source>
    <translation>Es gibt noch keine Kopie.</translation>
-  </message>
- </context>
- <context>
-  <name>BrakeDialog</name>
-  <message>
-   <source>Wet film</source>
-   <translation>Nasser Film</translation>
-  </message>
-  <message>
-   <source>Window closed</source>
-   <translation>Fenster geschlossen</translation>
-  </message>
-  <message>
-   <source>&amp;Wait, {until}</source>
-   <translation>&amp;Warten, {until}</translation>
-  </message>
-  <message>
-   <source>&amp;Wait</source>
-   <translation>&amp;Warten</translation>
-  </message>
-  <message>
-   <source>I waited and it is &amp;dry</source>
-   <translation>Ich habe gewartet, er ist &amp;trocken</translation>
-  </message>
-  <message>
-   <source>Noted as a look: it sets the pace of this film</source>
-   <translation>Wird als Prüfung vermerkt: danach richtet sich dieser Film</translation>
-  </message>
-  <message>
-   <source>&amp;Note it all the same</source>
-   <translation>&amp;Trotzdem vermerken</translation>
-  </message>
-  <message>
-   <source>&amp;Begin all the same</source>
-   <translation>Trotzdem &amp;beginnen</translation>
-  </message>
-  <message>
-   <source>It stands marked in timeline, logbook and record</source>
-   <translation>Es steht markiert in Zeitstrahl, Logbuch und Baubericht</translation>
   </message>
  </context>
  <context>
@@ -648,8 +609,8 @@
  <context>
   <name>BuildTree</name>
   <message>
-   <source>What stands on the table, in working order</source>
-   <translation>Was auf dem Tisch steht, in der Reihenfolge der Arbeit</translation>
+   <source>Models, parts and steps, in working order</source>
+   <translation>Modelle, Teile und Schritte in der Reihenfolge der Arbeit</translation>
   </message>
  </context>
  <context>
@@ -659,8 +620,8 @@
    <translation>Bauplan</translation>
   </message>
   <message>
-   <source>Nothing stands on the table. Begin a project here, part by part, or answer three short questions on the page “Tonight” (Ctrl+1).</source>
-   <translation>Auf dem Tisch steht nichts. Beginnen Sie hier ein Projekt, Teil für Teil, oder beantworten Sie drei kurze Fragen auf der Seite „Heute Abend“ (Strg+1).</translation>
+   <source>Nothing is on the table yet. Begin a project here, or answer three short questions in “Tonight” (Ctrl+1).</source>
+   <translation>Noch steht nichts auf dem Tisch. Beginnen Sie hier ein Projekt, oder beantworten Sie drei kurze Fragen unter „Heute Abend“ (Strg+1).</translation>
   </message>
   <message>
    <source>models with these words, also of a step</source>
@@ -1060,8 +1021,8 @@
    <translation> ml</translation>
   </message>
   <message>
-   <source>The book thinks that {amount} of {name} are left.</source>
-   <translation>Das Buch nimmt an, dass von {name} noch {amount} übrig sind.</translation>
+   <source>By the book, {amount} of {name} is left.</source>
+   <translation>Laut Buch sind von {name} noch {amount} übrig.</translation>
   </message>
   <message>
    <source>Count a bottle</source>
@@ -1243,8 +1204,8 @@
    <translation>Dun&amp;kles Design</translation>
   </message>
   <message>
-   <source>The window speaks it from the next start on.</source>
-   <translation>Das Fenster spricht sie ab dem nächsten Start.</translation>
+   <source>Changes at the next start.</source>
+   <translation>Gilt ab dem nächsten Start.</translation>
   </message>
   <message>
    <source>&amp;File</source>
@@ -1358,20 +1319,20 @@
    <translation>Gewählte Arbeit</translation>
   </message>
   <message>
-   <source>Choose a piece of work to see why it stands where it stands.</source>
-   <translation>Wählen Sie eine Arbeit, um zu sehen, warum sie dort steht, wo sie steht.</translation>
+   <source>Choose a piece of work to see why it is there.</source>
+   <translation>Wählen Sie eine Arbeit, um zu sehen, warum sie dort ist.</translation>
   </message>
   <message>
    <source>and {day} {start}–{end}</source>
    <translation>und {day} {start}–{end}</translation>
   </message>
   <message>
-   <source>Slack: none. Whatever delays it delays the whole model.</source>
-   <translation>Puffer: keiner. Was sie verzögert, verzögert das ganze Modell.</translation>
+   <source>No slack: any delay here delays the whole model.</source>
+   <translation>Kein Puffer: Jede Verzögerung hier verzögert das ganze Modell.</translation>
   </message>
   <message>
-   <source>Slack: {length}, if bench time, hands and airbrush were always free.</source>
-   <translation>Puffer: {length}, wären Bastelzeit, Hände und Airbrush immer frei.</translation>
+   <source>Slack: {length}, counting drying alone.</source>
+   <translation>Puffer: {length}, allein vom Trocknen her.</translation>
   </message>
   <message>
    <source>{work}: no place yet</source>
@@ -1428,8 +1389,8 @@
    <translation>N&amp;achgesehen</translation>
   </message>
   <message>
-   <source>Note that somebody had a look; a note in the logbook says it</source>
-   <translation>Festhalten, dass jemand nachgesehen hat; eine Notiz im Logbuch sagt es</translation>
+   <source>Note in the logbook that you had a look</source>
+   <translation>Im Logbuch notieren, dass Sie nachgesehen haben</translation>
   </message>
   <message>
    <source>Tell me on the desk&amp;top, too</source>
@@ -1448,40 +1409,36 @@
    <translation>Was sich öffnet und was sich schließt</translation>
   </message>
   <message>
-   <source>Nothing dries. Coats stand here from when they are noted as done until all that waits for them is open.</source>
-   <translation>Nichts trocknet. Schichten stehen hier, sobald sie als fertig notiert sind, bis alles offen ist, was auf sie wartet.</translation>
+   <source>Nothing is drying. A coat appears here once it is marked done.</source>
+   <translation>Nichts trocknet. Eine Schicht erscheint hier, sobald sie als fertig notiert ist.</translation>
   </message>
   <message>
-   <source>{n} film dries</source>
-   <translation>{n} Film trocknet</translation>
+   <source>{n} coat drying</source>
+   <translation>{n} Schicht trocknet</translation>
   </message>
   <message>
-   <source>{n} films dry</source>
-   <translation>{n} Filme trocknen</translation>
+   <source>{n} coats drying</source>
+   <translation>{n} Schichten trocknen</translation>
   </message>
   <message>
-   <source>{n} is open</source>
-   <translation>{n} ist offen</translation>
+   <source>{n} ready</source>
+   <translation>{n} bereit</translation>
   </message>
   <message>
-   <source>{n} are open</source>
-   <translation>{n} sind offen</translation>
-  </message>
-  <message>
-   <source>{n} look comes</source>
+   <source>{n} look due</source>
    <translation>{n} Blick steht an</translation>
   </message>
   <message>
-   <source>{n} looks come</source>
+   <source>{n} looks due</source>
    <translation>{n} Blicke stehen an</translation>
   </message>
   <message>
-   <source>{n} window runs</source>
-   <translation>{n} Fenster läuft</translation>
+   <source>{n} window closing</source>
+   <translation>{n} Fenster schließt</translation>
   </message>
   <message>
-   <source>{n} windows run</source>
-   <translation>{n} Fenster laufen</translation>
+   <source>{n} windows closing</source>
+   <translation>{n} Fenster schließen</translation>
   </message>
   <message>
    <source>{model}: {film}, {state}. {why}</source>
@@ -1679,20 +1636,20 @@
    <translation>Auslassen</translation>
   </message>
   <message>
-   <source>Day of the extra stretch</source>
-   <translation>Tag des zusätzlichen Zeitblocks</translation>
+   <source>Day of the extra session</source>
+   <translation>Tag der zusätzlichen Sitzung</translation>
   </message>
   <message>
-   <source>Extra stretch begins</source>
-   <translation>Der zusätzliche Zeitblock beginnt</translation>
+   <source>Extra session begins</source>
+   <translation>Zusätzliche Sitzung beginnt</translation>
   </message>
   <message>
-   <source>Extra stretch ends</source>
-   <translation>Der zusätzliche Zeitblock endet</translation>
+   <source>Extra session ends</source>
+   <translation>Zusätzliche Sitzung endet</translation>
   </message>
   <message>
-   <source>People at the extra stretch</source>
-   <translation>Personen im zusätzlichen Zeitblock</translation>
+   <source>People at the extra session</source>
+   <translation>Personen in der zusätzlichen Sitzung</translation>
   </message>
   <message>
    <source> at the bench</source>
@@ -1711,16 +1668,16 @@
    <translation>Freie Tage</translation>
   </message>
   <message>
-   <source>Extra stretches</source>
-   <translation>Zusätzliche Zeitblöcke</translation>
+   <source>Extra sessions</source>
+   <translation>Zusätzliche Sitzungen</translation>
   </message>
   <message>
    <source>Be back on this day</source>
    <translation>An diesem Tag doch da sein</translation>
   </message>
   <message>
-   <source>Remove this stretch</source>
-   <translation>Diesen Zeitblock entfernen</translation>
+   <source>Remove this session</source>
+   <translation>Diese Sitzung entfernen</translation>
   </message>
  </context>
  <context>
@@ -1798,7 +1755,7 @@
    <translation>Ablaufdatei</translation>
   </message>
   <message>
-   <source>There is no plan yet that could be written.</source>
+   <source>There is no plan to write yet.</source>
    <translation>Es gibt noch keinen Plan, der geschrieben werden könnte.</translation>
   </message>
   <message>
@@ -1884,7 +1841,7 @@
    <translation>Exportiert nach {path}</translation>
   </message>
   <message>
-   <source>Nothing can be read of it.</source>
+   <source>Nothing in it can be read.</source>
    <translation>Davon lässt sich nichts lesen.</translation>
   </message>
   <message>
@@ -2272,8 +2229,8 @@
    <translation>Langsame Schichten dürfen hier trocknen</translation>
   </message>
   <message>
-   <source>Oil, enamel and clear coats of every project get it as another place; see Build</source>
-   <translation>Öl, Email und Klarlacke aller Projekte bekommen ihn als weiteren Ort; siehe Bauplan</translation>
+   <source>Oil, enamel and clear coats of every project get it as another place; see Models</source>
+   <translation>Öl, Email und Klarlacke aller Projekte bekommen ihn als weiteren Ort; siehe Modelle</translation>
   </message>
   <message>
    <source>{name} (the usual)</source>
@@ -2311,8 +2268,8 @@
    <translation>&amp;Modelle, die ihn bekommen</translation>
   </message>
   <message>
-   <source>A model that has steps gets these in their place; what is in the logbook stays.</source>
-   <translation>Ein Modell mit Schritten bekommt diese an ihrer Stelle; was im Logbuch steht, bleibt.</translation>
+   <source>Steps that a model already has are replaced; what is logged stays.</source>
+   <translation>Vorhandene Schritte werden ersetzt; was im Logbuch ist, bleibt.</translation>
   </message>
   <message>
    <source>Options</source>
@@ -2351,7 +2308,7 @@
    <translation>Noch kein Modell gewählt.</translation>
   </message>
   <message>
-   <source>{steps} each, {minutes} of work in all, beside loading and cleaning.</source>
+   <source>{steps} each, {minutes} of work in all, without loading and cleaning.</source>
    <translation>je {steps}, zusammen {minutes} Arbeit, ohne Füllen und Reinigen.</translation>
   </message>
   <message>
@@ -2363,8 +2320,8 @@
    <translation>{n} Schritte</translation>
   </message>
   <message>
-   <source>Five vehicles at once are what most painters find bearable; you might finish one ahead and give it to the rest then.</source>
-   <translation>Fünf Fahrzeuge auf einmal sind für die meisten das Erträgliche; Sie könnten eins vorab fertigstellen und es dann den übrigen geben.</translation>
+   <source>More than five at once gets tedious; consider finishing one first.</source>
+   <translation>Mehr als fünf auf einmal werden eintönig; vielleicht eins vorab fertigstellen.</translation>
   </message>
   <message>
    <source>{model} — {project}</source>
@@ -2390,8 +2347,8 @@
    <translation>Teile auf Haltern</translation>
   </message>
   <message>
-   <source>No part stands on a holder. What a part is held by is said in Build, on the part.</source>
-   <translation>Kein Teil steht auf einem Halter. Woran ein Teil gehalten wird, steht im Bauplan beim Teil.</translation>
+   <source>No part has a holder. Set it on the part, in Models.</source>
+   <translation>Kein Teil hat einen Halter. Er wird beim Teil gesetzt, unter „Modelle“.</translation>
   </message>
   <message>
    <source>Holder</source>
@@ -2472,8 +2429,8 @@
    <translation>Diese stehen in Ihrem Buch und sind anders beschrieben:</translation>
   </message>
   <message>
-   <source>It does not go into this book so: {why}</source>
-   <translation>So passt es nicht in dieses Buch: {why}</translation>
+   <source>It does not fit this book: {why}</source>
+   <translation>Es passt nicht in dieses Buch: {why}</translation>
   </message>
   <message>
    <source>Nothing that is not in your book already</source>
@@ -2495,11 +2452,11 @@
    <translation>ein besserer Plan wurde genommen</translation>
   </message>
   <message>
-   <source>A better plan is there: {gains} (F6 takes it)</source>
-   <translation>Es gibt einen besseren Plan: {gains} (F6 nimmt ihn)</translation>
+   <source>Better plan found: {gains} (F6)</source>
+   <translation>Besserer Plan gefunden: {gains} (F6)</translation>
   </message>
   <message>
-   <source>The search for better plans broke off; the plan stays</source>
+   <source>The search for better plans stopped; the plan stays</source>
    <translation>Die Suche nach besseren Plänen brach ab; der Plan bleibt</translation>
   </message>
   <message>
@@ -2507,16 +2464,16 @@
    <translation>Kein Plan kann alles unterbringen: {clashes}</translation>
   </message>
   <message>
-   <source>No plan can finish earlier: proven</source>
-   <translation>Kein Plan kann früher fertig werden: bewiesen</translation>
+   <source>Proven: no plan finishes earlier</source>
+   <translation>Bewiesen: Kein Plan wird früher fertig</translation>
   </message>
   <message>
-   <source>At most {time} from the earliest possible finish</source>
-   <translation>Höchstens {time} vom frühestmöglichen Ende</translation>
+   <source>Within {time} of the best finish</source>
+   <translation>Höchstens {time} nach dem besten Ende</translation>
   </message>
   <message>
-   <source>Search over: at most {time} from the earliest finish</source>
-   <translation>Suche zu Ende: höchstens {time} nach dem frühesten Ende</translation>
+   <source>Search over: within {time} of the best finish</source>
+   <translation>Suche zu Ende: höchstens {time} nach dem besten Ende</translation>
   </message>
   <message>
    <source>a better plan was found</source>
@@ -2557,8 +2514,8 @@
    <translation>&amp;Zu diesem Punkt gehen</translation>
   </message>
   <message>
-   <source>Going to a point undoes every edit made after it, or makes them again. What the logbook says stays.</source>
-   <translation>Zu einem Punkt gehen macht jede spätere Änderung rückgängig oder wiederholt sie. Was das Logbuch sagt, bleibt.</translation>
+   <source>Going to a point undoes, or redoes, the edits after it. The logbook stays.</source>
+   <translation>Zu einem Punkt gehen macht die Änderungen danach rückgängig oder wiederholt sie. Das Logbuch bleibt.</translation>
   </message>
   <message>
    <source>Before all of these edits</source>
@@ -2909,7 +2866,7 @@
    <translation>0: keiner</translation>
   </message>
   <message>
-   <source>Can be broken off after</source>
+   <source>Can be interrupted after</source>
    <translation>Unterbrechbar nach</translation>
   </message>
   <message>
@@ -2917,8 +2874,8 @@
    <translation>Nachsehen nach</translation>
   </message>
   <message>
-   <source>Finished in one stretch</source>
-   <translation>Fertig in einem Zeitblock</translation>
+   <source>Finished in one session</source>
+   <translation>In einer Sitzung fertig</translation>
   </message>
   <message>
    <source>Needs daylight</source>
@@ -3146,8 +3103,8 @@
    <translation>Größe des Originals</translation>
   </message>
   <message>
-   <source>From it and the scale follow the areas that nobody measured</source>
-   <translation>Aus ihr und dem Maßstab folgen die Flächen, die niemand gemessen hat</translation>
+   <source>With the scale, it gives the areas that were not measured</source>
+   <translation>Daraus und aus dem Maßstab folgen die nicht gemessenen Flächen</translation>
   </message>
   <message>
    <source>m</source>
@@ -3186,8 +3143,8 @@
    <translation>Höhe</translation>
   </message>
   <message>
-   <source>{parts} are painted apart and joined later: try them together dry before painting, for paint in a joint is hard to take out. (common practice, no source)</source>
-   <translation>{parts} werden getrennt bemalt und später zusammengeklebt: Setzen Sie sie vor dem Bemalen trocken zusammen, denn Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
+   <source>{parts} are painted apart and joined later: try them together dry before painting. Paint in a joint is hard to remove. (common practice, no source)</source>
+   <translation>{parts} werden getrennt bemalt und später zusammengeklebt: vor dem Bemalen trocken zusammensetzen. Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
   </message>
  </context>
  <context>
@@ -3290,7 +3247,7 @@ in {length}</translation>
    <translation>wartet auf {steps}</translation>
   </message>
   <message>
-   <source>holds the end</source>
+   <source>sets the end</source>
    <translation>bestimmt das Ende</translation>
   </message>
   <message>
@@ -3305,20 +3262,20 @@ in {length}</translation>
    <translation>Was worauf wartet</translation>
   </message>
   <message>
-   <source>Choose a model, and its steps are drawn here.</source>
-   <translation>Wählen Sie ein Modell, und seine Schritte werden hier gezeichnet.</translation>
+   <source>Choose a model to see its steps here.</source>
+   <translation>Wählen Sie ein Modell, um seine Schritte zu sehen.</translation>
   </message>
   <message>
    <source>What waits for what: {model}</source>
    <translation>Was worauf wartet: {model}</translation>
   </message>
   <message>
-   <source>Heavy frames hold the end: a minute later there is a minute later for the whole project, however much bench time there is.</source>
-   <translation>Dicke Rahmen bestimmen das Ende: Eine Minute später dort ist eine Minute später für das ganze Projekt, wie viel Bastelzeit es auch gibt.</translation>
+   <source>Heavy frames set the end: a minute later there is a minute later for the whole project.</source>
+   <translation>Dicke Rahmen bestimmen das Ende: Eine Minute später dort ist eine Minute später für das ganze Projekt.</translation>
   </message>
   <message>
-   <source>Nothing here holds the end: another model takes longer.</source>
-   <translation>Nichts hier bestimmt das Ende: Ein anderes Modell dauert länger.</translation>
+   <source>This model has time to spare.</source>
+   <translation>Dieses Modell hat Zeit übrig.</translation>
   </message>
  </context>
  <context>
@@ -3370,8 +3327,8 @@ in {length}</translation>
    <translation>Bis</translation>
   </message>
   <message>
-   <source>One stretch more</source>
-   <translation>Ein Zeitblock mehr</translation>
+   <source>One session more</source>
+   <translation>Eine Sitzung mehr</translation>
   </message>
   <message>
    <source>bench time on {day} {start}–{end}</source>
@@ -3385,8 +3342,8 @@ in {length}</translation>
    <translation>neue Option</translation>
   </message>
   <message>
-   <source>taken where nothing is said</source>
-   <translation>gilt, wenn nichts gesagt wird</translation>
+   <source>used by default</source>
+   <translation>gilt von sich aus</translation>
   </message>
   <message>
    <source>&amp;Name</source>
@@ -3450,7 +3407,7 @@ in {length}</translation>
    <translation>Noch nichts: Notieren Sie Arbeit mit ihren wirklichen Minuten, und sehen Sie nach Filmen.</translation>
   </message>
   <message>
-   <source>Applied only when you agree; undo takes it back.</source>
+   <source>Applied only when you agree; can be undone.</source>
    <translation>Gilt nur, wenn Sie zustimmen; es lässt sich rückgängig machen.</translation>
   </message>
   <message>
@@ -3574,8 +3531,8 @@ in {length}</translation>
    <translation>nach seinen Maßen oder seinem Anteil</translation>
   </message>
   <message>
-   <source>What stands out and lies deep makes more of a plain area</source>
-   <translation>Was vorsteht und was tief liegt, macht aus einer glatten Fläche mehr</translation>
+   <source>Raised and recessed detail adds area</source>
+   <translation>Erhabenes und Vertieftes vergrößert die Fläche</translation>
   </message>
   <message>
    <source>Paint it apart</source>
@@ -3689,8 +3646,8 @@ in {length}</translation>
    <translation>keines</translation>
   </message>
   <message>
-   <source>{n} models in one batch: the same colour on so many gets dull, and a mistake is made {n} times. Let one go first, or make two projects of them. (common practice, no source)</source>
-   <translation>{n} Modelle auf einmal: Dieselbe Farbe auf so vielen wird eintönig, und ein Fehler geschieht {n}-mal. Lassen Sie eins vorausgehen, oder machen Sie zwei Projekte daraus. (gängige Praxis, ohne Quelle)</translation>
+   <source>{n} models in one batch get tedious, and a mistake is made {n} times. Let one go first, or make two projects. (common practice, no source)</source>
+   <translation>{n} Modelle auf einmal werden eintönig, und ein Fehler geschieht {n}-mal. Lassen Sie eins vorausgehen, oder machen Sie zwei Projekte daraus. (gängige Praxis, ohne Quelle)</translation>
   </message>
  </context>
  <context>
@@ -3774,12 +3731,12 @@ in {length}</translation>
    <translation>Völlig trockene Luft hat keinen Taupunkt.</translation>
   </message>
   <message>
-   <source>⚠ A surface as warm as the air is only {margin:.1f} K above the dew point; at least 3 K is asked: warm the model, or dry the air.</source>
-   <translation>⚠ Eine Oberfläche mit der Temperatur der Luft liegt nur {margin:.1f} K über dem Taupunkt; mindestens 3 K sind verlangt: Wärmen Sie das Modell, oder trocknen Sie die Luft.</translation>
+   <source>⚠ Only {margin:.1f} °C above the dew point; at least 3 °C is needed: warm the model, or dry the air.</source>
+   <translation>⚠ Nur {margin:.1f} °C über dem Taupunkt; mindestens 3 °C sind nötig: Wärmen Sie das Modell, oder trocknen Sie die Luft.</translation>
   </message>
   <message>
-   <source>A surface as warm as the air is {margin:.1f} K above the dew point; at least 3 K is asked.</source>
-   <translation>Eine Oberfläche mit der Temperatur der Luft liegt {margin:.1f} K über dem Taupunkt; mindestens 3 K sind verlangt.</translation>
+   <source>{margin:.1f} °C above the dew point; 3 °C is enough.</source>
+   <translation>{margin:.1f} °C über dem Taupunkt; 3 °C genügen.</translation>
   </message>
  </context>
  <context>
@@ -3874,8 +3831,8 @@ in {length}</translation>
    <translation>{name}. {told}</translation>
   </message>
   <message>
-   <source>The plan as it is</source>
-   <translation>Der Plan, wie er ist</translation>
+   <source>Present plan</source>
+   <translation>Jetziger Plan</translation>
   </message>
   <message>
    <source>cannot be</source>
@@ -3886,8 +3843,8 @@ in {length}</translation>
    <translation>wird geplant …</translation>
   </message>
   <message>
-   <source>{told}, at first look</source>
-   <translation>{told}, auf den ersten Blick</translation>
+   <source>{told}, first result</source>
+   <translation>{told}, erstes Ergebnis</translation>
   </message>
  </context>
  <context>
@@ -3901,8 +3858,8 @@ in {length}</translation>
    <translation>nachsehen</translation>
   </message>
   <message>
-   <source>may be broken off</source>
-   <translation>darf unterbrochen werden</translation>
+   <source>can be interrupted</source>
+   <translation>lässt sich unterbrechen</translation>
   </message>
   <message>
    <source>Work</source>
@@ -3937,8 +3894,8 @@ in {length}</translation>
    <translation>Minuten</translation>
   </message>
   <message>
-   <source>&amp;Minutes at all events</source>
-   <translation>&amp;Minuten auf jeden Fall</translation>
+   <source>Fixed &amp;minutes</source>
+   <translation>Feste &amp;Minuten</translation>
   </message>
   <message>
    <source>and for each &amp;part</source>
@@ -4112,8 +4069,8 @@ in {length}</translation>
    <translation>Optionen des Ablaufs</translation>
   </message>
   <message>
-   <source>No option: every model gets every step that it has the parts for.</source>
-   <translation>Keine Option: Jedes Modell bekommt jeden Schritt, für den es die Teile hat.</translation>
+   <source>No options: every model gets every step it has parts for.</source>
+   <translation>Keine Optionen: Jedes Modell bekommt jeden Schritt, für den es Teile hat.</translation>
   </message>
   <message>
    <source>Option</source>
@@ -4140,8 +4097,8 @@ in {length}</translation>
    <translation>Farben des Ablaufs</translation>
   </message>
   <message>
-   <source>No colour: the sequence lays nothing.</source>
-   <translation>Keine Farbe: Der Ablauf trägt nichts auf.</translation>
+   <source>No colours.</source>
+   <translation>Keine Farben.</translation>
   </message>
   <message>
    <source>Colour</source>
@@ -4160,8 +4117,8 @@ in {length}</translation>
    <translation>Änderungen für Modelle, die daraus entstanden sind</translation>
   </message>
   <message>
-   <source>Every model that came from this sequence is as the sequence would make it now.</source>
-   <translation>Jedes Modell aus diesem Ablauf ist so, wie der Ablauf es jetzt machen würde.</translation>
+   <source>Every model from this sequence is up to date with it.</source>
+   <translation>Jedes Modell aus diesem Ablauf entspricht ihm.</translation>
   </message>
   <message>
    <source>Model</source>
@@ -4345,8 +4302,8 @@ in {length}</translation>
    <translation>Was zu kaufen ist</translation>
   </message>
   <message>
-   <source>Nothing to buy: the stock is enough for all that is planned.</source>
-   <translation>Nichts zu kaufen: Der Vorrat reicht für alles Geplante.</translation>
+   <source>Nothing to buy.</source>
+   <translation>Nichts zu kaufen.</translation>
   </message>
   <message>
    <source>What</source>
@@ -4469,12 +4426,12 @@ in {length}</translation>
    <translation>Bereithalten, nicht gemessen: {names}.</translation>
   </message>
   <message>
-   <source>Nothing that is planned takes anything from the stock.</source>
-   <translation>Nichts Geplantes braucht etwas aus dem Vorrat.</translation>
+   <source>The plan takes nothing from the stock.</source>
+   <translation>Der Plan braucht nichts aus dem Vorrat.</translation>
   </message>
   <message>
-   <source>The stock is enough for all that is planned.</source>
-   <translation>Der Vorrat reicht für alles Geplante.</translation>
+   <source>The stock is enough.</source>
+   <translation>Der Vorrat reicht.</translation>
   </message>
   <message>
    <source>1 thing to buy</source>
@@ -4493,28 +4450,28 @@ in {length}</translation>
    <translation>noch nicht geplant</translation>
   </message>
   <message>
-   <source>is enough for all that is planned</source>
-   <translation>reicht für alles Geplante</translation>
+   <source>is enough</source>
+   <translation>reicht</translation>
   </message>
   <message>
    <source>{name}: {what}.</source>
    <translation>{name}: {what}.</translation>
   </message>
   <message>
-   <source>Less than half a bottle is left; have the next before it ends.</source>
-   <translation>Weniger als eine halbe Flasche ist übrig; besorgen Sie die nächste, bevor sie leer ist.</translation>
+   <source>Less than half a bottle is left; get the next in time.</source>
+   <translation>Weniger als eine halbe Flasche ist übrig; rechtzeitig die nächste besorgen.</translation>
   </message>
   <message>
-   <source>Some places that get it have no area, so it takes more.</source>
-   <translation>Einige Stellen, die es bekommen, haben keine Fläche, es braucht also mehr.</translation>
+   <source>Some places have no area, so it takes more.</source>
+   <translation>Einige Stellen haben keine Fläche, es braucht also mehr.</translation>
   </message>
   <message>
    <source>until {day}</source>
    <translation>bis {day}</translation>
   </message>
   <message>
-   <source>△ no longer, since {day}</source>
-   <translation>△ nicht mehr, seit {day}</translation>
+   <source>△ expired {day}</source>
+   <translation>△ abgelaufen {day}</translation>
   </message>
   <message>
    <source>&amp;So much</source>
@@ -4604,8 +4561,8 @@ in {length}</translation>
  <context>
   <name>StepForm</name>
   <message>
-   <source>What the logbook and gates call it; they follow when it changes</source>
-   <translation>Wie Logbuch und Bedingungen ihn nennen; sie folgen, wenn es sich ändert</translation>
+   <source>Its name in the logbook and in gates</source>
+   <translation>Sein Name im Logbuch und in Bedingungen</translation>
   </message>
   <message>
    <source>What</source>
@@ -4656,11 +4613,11 @@ in {length}</translation>
    <translation>in einem Zug</translation>
   </message>
   <message>
-   <source>Work that can be broken off and gone on with: the least piece worth beginning</source>
-   <translation>Arbeit, die sich unterbrechen und fortsetzen lässt: das kleinste Stück, das sich lohnt</translation>
+   <source>Work that can be interrupted: the shortest piece worth starting</source>
+   <translation>Arbeit, die sich unterbrechen lässt: das kürzeste Stück, das sich lohnt</translation>
   </message>
   <message>
-   <source>Can be broken off after</source>
+   <source>Can be interrupted after</source>
    <translation>Unterbrechbar nach</translation>
   </message>
   <message>
@@ -4668,8 +4625,8 @@ in {length}</translation>
    <translation>Merkmale</translation>
   </message>
   <message>
-   <source>Must be finished in one stretch</source>
-   <translation>Muss in einem Zeitblock fertig werden</translation>
+   <source>Must be finished in one session</source>
+   <translation>Muss in einer Sitzung fertig werden</translation>
   </message>
   <message>
    <source>Needs daylight</source>
@@ -4692,7 +4649,7 @@ in {length}</translation>
    <translation>In jeder Luft, auf mein Wort</translation>
   </message>
   <message>
-   <source>Hands are needed for its first minutes only; what is sprayed keeps them throughout</source>
+   <source>Hands are needed only for the first minutes; spraying needs them throughout</source>
    <translation>Die Hände sind nur für die ersten Minuten nötig; beim Sprühen durchgehend</translation>
   </message>
   <message>
@@ -4744,8 +4701,8 @@ in {length}</translation>
    <translation>Wartet auf</translation>
   </message>
   <message>
-   <source>Steps that must be done first, though no place says so</source>
-   <translation>Schritte, die zuerst getan sein müssen, auch wenn keine Stelle es sagt</translation>
+   <source>Other steps that must be done first</source>
+   <translation>Weitere Schritte, die zuerst getan sein müssen</translation>
   </message>
   <message>
    <source>{place} (usual)</source>
@@ -4966,16 +4923,16 @@ in {length}</translation>
    <translation>{coatings}</translation>
   </message>
   <message>
-   <source>△ no longer, since {day}</source>
-   <translation>△ nicht mehr, seit {day}</translation>
+   <source>△ expired {day}</source>
+   <translation>△ abgelaufen {day}</translation>
   </message>
   <message>
    <source>until {day}</source>
    <translation>bis {day}</translation>
   </message>
   <message>
-   <source>The book thinks that {amount} of {name} are left.</source>
-   <translation>Das Buch nimmt an, dass von {name} noch {amount} übrig sind.</translation>
+   <source>By the book, {amount} of {name} is left.</source>
+   <translation>Laut Buch sind von {name} noch {amount} übrig.</translation>
   </message>
   <message>
    <source>Count a consumable</source>
@@ -5067,12 +5024,12 @@ in {length}</translation>
    <translation>{stretches}, {minutes} min Füllen und Reinigen</translation>
   </message>
   <message>
-   <source>{n} stretch at the bench</source>
-   <translation>{n} Zeitblock am Basteltisch</translation>
+   <source>{n} session</source>
+   <translation>{n} Sitzung</translation>
   </message>
   <message>
-   <source>{n} stretches at the bench</source>
-   <translation>{n} Zeitblöcke am Basteltisch</translation>
+   <source>{n} sessions</source>
+   <translation>{n} Sitzungen</translation>
   </message>
   <message>
    <source>{n} piece of work has no place yet</source>
@@ -5086,7 +5043,7 @@ in {length}</translation>
  <context>
   <name>TimelineView</name>
   <message>
-   <source>{project}: to be finished by the end of {day}</source>
+   <source>{project}: due by the end of {day}</source>
    <translation>{project}: fertig bis zum Ende von {day}</translation>
   </message>
  </context>
@@ -5172,16 +5129,16 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
  <context>
   <name>Unforeseen</name>
   <message>
-   <source>Something unforeseen</source>
-   <translation>Etwas Unvorhergesehenes</translation>
+   <source>Unexpected error</source>
+   <translation>Unerwarteter Fehler</translation>
   </message>
   <message>
-   <source>Something went wrong that nobody had foreseen.</source>
-   <translation>Etwas ist schiefgegangen, womit niemand gerechnet hat.</translation>
+   <source>Something went wrong.</source>
+   <translation>Etwas ist schiefgegangen.</translation>
   </message>
   <message>
-   <source>Your book is on the disk as it was after the last edit. You can go on.</source>
-   <translation>Das Buch liegt so auf der Platte, wie es nach der letzten Änderung war. Es kann weitergehen.</translation>
+   <source>Your book is saved up to the last edit. You can go on.</source>
+   <translation>Das Buch ist bis zur letzten Änderung gespeichert. Es kann weitergehen.</translation>
   </message>
   <message>
    <source>A report is in {path}. It names no model, person or file; read it before you share it.</source>
@@ -5319,8 +5276,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>&amp;Zusammen mit dem gewählten ausprobieren</translation>
   </message>
   <message>
-   <source>The plan as it is, and what else was tried</source>
-   <translation>Der Plan, wie er ist, und was sonst ausprobiert wurde</translation>
+   <source>The present plan, and what was tried</source>
+   <translation>Der jetzige Plan, und was ausprobiert wurde</translation>
   </message>
   <message>
    <source>Drop it</source>
@@ -5331,8 +5288,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Was wäre, wenn</translation>
   </message>
   <message>
-   <source>Try changes beside the plan and compare what they would do. Nothing changes before you keep one; that is one edit, and can be undone.</source>
-   <translation>Probieren Sie Änderungen neben dem Plan aus und vergleichen Sie, was sie bewirken. Nichts ändert sich, bevor Sie eine behalten; das ist eine einzige Änderung und lässt sich rückgängig machen.</translation>
+   <source>Try changes beside the plan and compare them. Nothing changes until you keep one, and that can be undone.</source>
+   <translation>Probieren Sie Änderungen neben dem Plan aus und vergleichen Sie. Nichts ändert sich, bevor Sie eine behalten, und das lässt sich rückgängig machen.</translation>
   </message>
   <message>
    <source>Try a change</source>
@@ -5479,16 +5436,16 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>&amp;Hier anheften</translation>
   </message>
   <message>
-   <source>Pin it to a &amp;stretch…</source>
-   <translation>An einen &amp;Zeitblock anheften …</translation>
+   <source>Pin it to a &amp;session…</source>
+   <translation>An eine Sit&amp;zung anheften …</translation>
   </message>
   <message>
-   <source>A stretch s&amp;ooner</source>
-   <translation>Einen Zeitblock &amp;früher</translation>
+   <source>A session s&amp;ooner</source>
+   <translation>Eine Sitzung &amp;früher</translation>
   </message>
   <message>
-   <source>A stretch &amp;later</source>
-   <translation>Einen Zeitblock &amp;später</translation>
+   <source>A session &amp;later</source>
+   <translation>Eine Sitzung &amp;später</translation>
   </message>
   <message>
    <source>&amp;Not before…</source>
@@ -5519,32 +5476,32 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Es wurde außerhalb der Bastelzeit getan und verschiebt sich nicht mehr.</translation>
   </message>
   <message>
-   <source>There is no stretch of bench time before this one.</source>
-   <translation>Vor diesem gibt es keinen Zeitblock.</translation>
+   <source>There is no session before this one.</source>
+   <translation>Vor dieser gibt es keine Sitzung.</translation>
   </message>
   <message>
-   <source>Pin it to a stretch</source>
-   <translation>An einen Zeitblock anheften</translation>
+   <source>Pin it to a session</source>
+   <translation>An eine Sitzung anheften</translation>
   </message>
   <message>
-   <source>In which stretch?</source>
-   <translation>In welchem Zeitblock?</translation>
+   <source>In which session?</source>
+   <translation>In welcher Sitzung?</translation>
   </message>
   <message>
    <source>Not before</source>
    <translation>Nicht vor</translation>
   </message>
   <message>
-   <source>Not before which stretch?</source>
-   <translation>Nicht vor welchem Zeitblock?</translation>
+   <source>Not before which session?</source>
+   <translation>Nicht vor welcher Sitzung?</translation>
   </message>
   <message>
    <source>Together with</source>
    <translation>Zusammen mit</translation>
   </message>
   <message>
-   <source>In one stretch with which piece of work?</source>
-   <translation>In einem Zeitblock mit welcher Arbeit?</translation>
+   <source>In one session with which piece of work?</source>
+   <translation>In einer Sitzung mit welcher Arbeit?</translation>
   </message>
  </context>
  <context>
@@ -5573,8 +5530,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Auf dem Zeit&amp;strahl zeigen</translation>
   </message>
   <message>
-   <source>No wishes yet. Choose a piece of work on the Timeline and press P to pin it, N for “not before”, T for “together with”.</source>
-   <translation>Noch keine Wünsche. Wählen Sie auf dem Zeitstrahl eine Arbeit; P heftet sie an, N heißt „nicht vor“, T „zusammen mit“.</translation>
+   <source>No wishes yet. In the plan, choose a piece of work and press P to pin it, N for “not before”, T for “together with”.</source>
+   <translation>Noch keine Wünsche. Wählen Sie im Plan eine Arbeit; P heftet sie an, N heißt „nicht vor“, T „zusammen mit“.</translation>
   </message>
   <message>
    <source>Counts &amp;more</source>
@@ -5609,16 +5566,16 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Ein Fahrzeug zuerst</translation>
   </message>
   <message>
-   <source>As early as it can be: the others fill the gaps while its paint dries. Waited for: no other of its project is begun before it is finished; it shows what works, and how long it takes, before the rest follow.</source>
-   <translation>So früh wie möglich: Die anderen füllen die Lücken, während seine Farbe trocknet. Abgewartet: Kein anderes seines Projekts wird begonnen, bevor es fertig ist; es zeigt, was geht und wie lange es dauert, bevor die übrigen folgen.</translation>
+   <source>As early as it can be: the others fill the gaps while its paint dries. Waited for: no other of its project begins before it is finished.</source>
+   <translation>So früh wie möglich: Die anderen füllen die Lücken, während seine Farbe trocknet. Abgewartet: Kein anderes seines Projekts beginnt, bevor es fertig ist.</translation>
   </message>
   <message>
    <source>What counts most</source>
    <translation>Was am meisten zählt</translation>
   </message>
   <message>
-   <source>Of two plans the one is taken that is better in the first of these in which they differ. That everything has a place always comes before.</source>
-   <translation>Von zwei Plänen gilt der, der im ersten dieser Punkte, in dem sie sich unterscheiden, besser ist. Dass alles einen Platz hat, geht immer vor.</translation>
+   <source>Plans are compared in this order, top first. That everything has a place comes before all of it.</source>
+   <translation>Pläne werden in dieser Reihenfolge verglichen, das Oberste zuerst. Dass alles einen Platz hat, geht allem vor.</translation>
   </message>
   <message>
    <source>What counts, the most important first</source>
@@ -5629,16 +5586,16 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Wie sicher eine Wartezeit sein muss</translation>
   </message>
   <message>
-   <source>What is ticked is planned once the film below is likely ready, for it can be done over again; all else once it surely is.</source>
-   <translation>Was angekreuzt ist, wird geplant, sobald der Film darunter wahrscheinlich so weit ist, denn es lässt sich wiederholen; alles andere erst, wenn er es sicher ist.</translation>
+   <source>What is ticked follows once the coat below is likely ready, because it can be redone. All else waits until it surely is.</source>
+   <translation>Angekreuztes folgt, sobald die Schicht darunter wahrscheinlich so weit ist, denn es lässt sich wiederholen. Alles andere wartet, bis sie es sicher ist.</translation>
   </message>
   <message>
    <source>What a new plan may move</source>
    <translation>Was ein neuer Plan verschieben darf</translation>
   </message>
   <message>
-   <source>Close: work goes to another evening only where that places more, is less late or ends a project an evening sooner; what is planned for tonight moves only if you take the offer. Evenings that you printed or put into a calendar stay as they are, either way.</source>
-   <translation>Nahe: Arbeit geht nur dann auf einen anderen Abend, wenn dadurch mehr Platz findet, weniger verspätet ist oder ein Projekt einen Abend früher endet; was für heute Abend geplant ist, rückt nur, wenn Sie das Angebot annehmen. Abende, die Sie gedruckt oder in einen Kalender geschrieben haben, bleiben so oder so, wie sie sind.</translation>
+   <source>Close: work moves to another evening only if that places more, is less late or ends a project an evening sooner. Tonight moves only if you accept it. Evenings that you printed or put into a calendar stay.</source>
+   <translation>Nahe: Arbeit rückt nur auf einen anderen Abend, wenn dadurch mehr Platz findet, weniger verspätet ist oder ein Projekt einen Abend früher endet. Heute Abend rückt nur, was Sie annehmen. Gedruckte oder in einen Kalender geschriebene Abende bleiben.</translation>
   </message>
   <message>
    <source>First of {project}</source>
@@ -6068,8 +6025,8 @@ Quelle: {source}</translation>
  <context>
   <name>forbidding</name>
   <message>
-   <source>{work} stands in the logbook and moves no more.</source>
-   <translation>{work} steht im Logbuch und verschiebt sich nicht mehr.</translation>
+   <source>{work} is already logged and does not move.</source>
+   <translation>{work} ist schon im Logbuch und verschiebt sich nicht.</translation>
   </message>
   <message>
    <source>{stretch} is past.</source>
@@ -6096,8 +6053,8 @@ Quelle: {source}</translation>
    <translation>hat keinen Platz ({why})</translation>
   </message>
   <message>
-   <source>{work} cannot stand on {stretch}. {gate}: {why} ({source}).</source>
-   <translation>{work} kann nicht in {stretch} stehen. {gate}: {why} ({source}).</translation>
+   <source>{work} cannot be done on {stretch}. {gate}: {why} ({source}).</source>
+   <translation>{work} geht am {stretch} nicht. {gate}: {why} ({source}).</translation>
   </message>
  </context>
  <context>
@@ -6926,8 +6883,8 @@ Quelle: {source}</translation>
    <translation>Hände für {length}, dann läuft es allein weiter bis {time}.</translation>
   </message>
   <message>
-   <source>Nothing holds it: it can be done at once.</source>
-   <translation>Nichts hält es auf: Es kann sofort getan werden.</translation>
+   <source>Can be done at once.</source>
+   <translation>Kann sofort getan werden.</translation>
   </message>
   <message>
    <source>It is best done {at}, after {about}.</source>
@@ -6946,8 +6903,8 @@ Quelle: {source}</translation>
    <translation>Die Hände sind bis {at} beschäftigt.</translation>
   </message>
   <message>
-   <source>The airbrush is being changed or holds another coating until {at}.</source>
-   <translation>Die Airbrush wird bis {at} gewechselt oder enthält etwas anderes.</translation>
+   <source>The airbrush is busy with another colour until {at}.</source>
+   <translation>Die Airbrush ist bis {at} mit einer anderen Farbe belegt.</translation>
   </message>
   <message>
    <source>Quiet hours until {at}, and it smells.</source>
@@ -6962,8 +6919,8 @@ Quelle: {source}</translation>
    <translation>Eine Sprühdose braucht Tageslicht: ab {at}.</translation>
   </message>
   <message>
-   <source>The air forbids laying it until {at}.</source>
-   <translation>Bis {at} verbietet die Luft, es aufzutragen.</translation>
+   <source>The air is unfit for it until {at}.</source>
+   <translation>Die Luft taugt bis {at} nicht dafür.</translation>
   </message>
   <message>
    <source>No drying place is free before {at}.</source>
@@ -6978,12 +6935,12 @@ Quelle: {source}</translation>
    <translation>{about} geht vor, bis {at}.</translation>
   </message>
   <message>
-   <source>It stands in the logbook.</source>
-   <translation>Es steht im Logbuch.</translation>
+   <source>Already logged.</source>
+   <translation>Schon im Logbuch.</translation>
   </message>
   <message>
-   <source>Waits, so that what must follow soon can follow in time.</source>
-   <translation>Wartet, damit das, was bald folgen muss, rechtzeitig folgen kann.</translation>
+   <source>Waits so that the next step can follow in time.</source>
+   <translation>Wartet, damit der nächste Schritt rechtzeitig folgen kann.</translation>
   </message>
   <message>
    <source>Needs two people; they are there from {at}.</source>
@@ -7076,16 +7033,16 @@ Quelle: {source}</translation>
    <translation>{humidity_pct:g} % r. F. liegt über den {most:g} % des Etiketts</translation>
   </message>
   <message>
-   <source>the surface is only {margin:.1f} K above the dew point; it asks 3 K, else moisture settles under the coat</source>
-   <translation>die Oberfläche liegt nur {margin:.1f} K über dem Taupunkt; 3 K sind nötig, sonst schlägt sich Feuchte unter der Schicht nieder</translation>
+   <source>only {margin:.1f} °C above the dew point; 3 °C is needed, or moisture settles under the coat</source>
+   <translation>nur {margin:.1f} °C über dem Taupunkt; 3 °C sind nötig, sonst schlägt sich Feuchte unter der Schicht nieder</translation>
   </message>
   <message>
    <source>ISO 8502-4:2017; 5 °F in UFC 3-190-06 par. 9.6.6</source>
    <translation>ISO 8502-4:2017; 5 °F in UFC 3-190-06 Abs. 9.6.6</translation>
   </message>
   <message>
-   <source>marginal: the surface is {margin:.2f} K above the dew point; 3 K are asked, 5 °F (2.8 K) in US texts</source>
-   <translation>knapp: Die Oberfläche liegt {margin:.2f} K über dem Taupunkt; 3 K sind nötig, in US-Texten 5 °F (2,8 K)</translation>
+   <source>marginal: {margin:.2f} °C above the dew point; 3 °C is needed, 5 °F (2.8 °C) in US texts</source>
+   <translation>knapp: {margin:.2f} °C über dem Taupunkt; 3 °C sind nötig, in US-Texten 5 °F (2,8 °C)</translation>
   </message>
   <message>
    <source>ISO 8502-4:2017; UFC 3-190-06 par. 9.6.6</source>
@@ -7226,82 +7183,6 @@ Quelle: {source}</translation>
   <message>
    <source>{source}; × {factor:.2g} for a film of {dry_film_um:g} µm</source>
    <translation>{source}; × {factor:.2g} für einen Film von {dry_film_um:g} µm</translation>
-  </message>
-  <message>
-   <source>it still runs: the edge tears or creeps</source>
-   <translation>er läuft noch: die Kante reißt oder verläuft</translation>
-  </message>
-  <message>
-   <source>it still runs, and takes every mark</source>
-   <translation>er läuft noch und nimmt jede Spur an</translation>
-  </message>
-  <message>
-   <source>it sticks to whatever touches it</source>
-   <translation>er klebt an allem, was ihn berührt</translation>
-  </message>
-  <message>
-   <source>fingers leave prints in it</source>
-   <translation>Finger hinterlassen Abdrücke darin</translation>
-  </message>
-  <message>
-   <source>solvent is shut in: the coat below stays soft, and may wrinkle or crack</source>
-   <translation>Lösemittel wird eingeschlossen: die Schicht darunter bleibt weich und kann runzeln oder reißen</translation>
-  </message>
-  <message>
-   <source>tape prints into it, or lifts it off</source>
-   <translation>Klebeband drückt sich ein oder hebt ihn ab</translation>
-  </message>
-  <message>
-   <source>the thinner softens it: it smears, or comes off with the cloth</source>
-   <translation>der Verdünner weicht ihn an: er schmiert oder kommt mit dem Tuch herunter</translation>
-  </message>
-  <message>
-   <source>it still shrinks below: a hard coat over it crazes</source>
-   <translation>darunter schrumpft er noch: eine harte Schicht darüber bekommt feine Risse</translation>
-  </message>
-  <message>
-   <source>the wait that was asked for is not over</source>
-   <translation>die verlangte Wartezeit ist noch nicht um</translation>
-  </message>
-  <message>
-   <source>it has set: it comes off with its own thinner only, or not at all</source>
-   <translation>es ist angezogen: es geht nur noch mit dem eigenen Verdünner ab, oder gar nicht</translation>
-  </message>
-  <message>
-   <source>the decal has dried: it no longer settles</source>
-   <translation>das Decal ist getrocknet: es legt sich nicht mehr an</translation>
-  </message>
-  <message>
-   <source>the coat over the fluid has hardened: it chips in large flakes</source>
-   <translation>die Schicht über der Flüssigkeit ist hart: sie platzt in großen Schuppen ab</translation>
-  </message>
-  <message>
-   <source>tape left for long creeps, and lifts paint with it</source>
-   <translation>Klebeband, das lange bleibt, kriecht und hebt Farbe mit ab</translation>
-  </message>
-  <message>
-   <source>the film has closed: the next coat holds badly, or lifts it</source>
-   <translation>der Film hat sich geschlossen: die nächste Schicht haftet schlecht oder hebt ihn an</translation>
-  </message>
-  <message>
-   <source>over {coating}, which never gets ready in this air</source>
-   <translation>über {coating}, die in dieser Luft nie bereit wird</translation>
-  </message>
-  <message>
-   <source>{minutes} min</source>
-   <translation>{minutes} min</translation>
-  </message>
-  <message>
-   <source>{hours} h {minutes} min</source>
-   <translation>{hours} h {minutes} min</translation>
-  </message>
-  <message>
-   <source>{length} before {coating} was ready</source>
-   <translation>{length}, bevor {coating} bereit war</translation>
-  </message>
-  <message>
-   <source>{length} after the window of {coating} had closed</source>
-   <translation>{length}, nachdem das Fenster von {coating} sich geschlossen hatte</translation>
   </message>
   <message>
    <source>is {coat}, but "{step}" has {most}</source>
@@ -8376,8 +8257,8 @@ Quelle: {source}</translation>
    <translation>Luft, die eine Schicht verbietet</translation>
   </message>
   <message>
-   <source>the air of {location} forbids it at every hour: {reason}; warm or dry it, or mark the step as laid in any air</source>
-   <translation>die Luft von {location} verbietet es zu jeder Stunde: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
+   <source>the air of {location} is unfit for it at every hour: {reason}; warm or dry it, or tick “in any air” on the step</source>
+   <translation>die Luft von {location} taugt zu keiner Stunde dafür: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
   </message>
   <message>
    <source>part without work</source>
@@ -8624,16 +8505,16 @@ Quelle: {source}</translation>
    <translation>können nicht zusammen gelten: {what}</translation>
   </message>
   <message>
-   <source>{model}: the air forbids laying {step}: {reason}</source>
-   <translation>{model}: die Luft verbietet, {step} aufzutragen: {reason}</translation>
+   <source>{model}: the air is unfit for {step}: {reason}</source>
+   <translation>{model}: die Luft taugt nicht für {step}: {reason}</translation>
   </message>
   <message>
-   <source>warm or dry the air, or mark the step as laid in any air</source>
+   <source>warm or dry the air, or tick “in any air” on the step</source>
    <translation>die Luft wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
   </message>
   <message>
-   <source>{model}: what {step} lays never gets there in this air</source>
-   <translation>{model}: Was {step} aufträgt, kommt in dieser Luft nie so weit</translation>
+   <source>{model}: {step} never dries far enough in this air</source>
+   <translation>{model}: {step} trocknet in dieser Luft nie weit genug</translation>
   </message>
   <message>
    <source>warm or dry the air, or let it dry elsewhere</source>
@@ -8680,8 +8561,8 @@ Quelle: {source}</translation>
    <translation>{what} ist nicht vor {not_before:%Y-%m-%d %H:%M} gewünscht</translation>
   </message>
   <message>
-   <source>{what} is wished in one stretch with {beside}</source>
-   <translation>{what} ist in einem Zeitblock mit {beside} gewünscht</translation>
+   <source>{what} is wished in one session with {beside}</source>
+   <translation>{what} ist in einer Sitzung mit {beside} gewünscht</translation>
   </message>
   <message>
    <source>{what} is wished for {start:%Y-%m-%d %H:%M} to {end:%H:%M}</source>
@@ -8744,20 +8625,20 @@ Quelle: {source}</translation>
    <translation>die Bastelzeit, die es gibt</translation>
   </message>
   <message>
-   <source>add a stretch, or make one longer</source>
-   <translation>einen Zeitblock hinzufügen oder einen verlängern</translation>
+   <source>add a session, or make one longer</source>
+   <translation>eine Sitzung hinzufügen oder eine verlängern</translation>
   </message>
   <message>
-   <source>no way to share the passes out over fewer stretches of bench time</source>
-   <translation>die Schichten lassen sich nicht auf weniger Zeitblöcke verteilen</translation>
+   <source>the coats cannot be shared out over fewer sessions</source>
+   <translation>die Schichten lassen sich nicht auf weniger Sitzungen verteilen</translation>
   </message>
   <message>
    <source>nothing is left to do</source>
    <translation>nichts ist mehr zu tun</translation>
   </message>
   <message>
-   <source>what is left of each stretch takes no whole piece of the work</source>
-   <translation>was von jedem Zeitblock übrig bleibt, fasst kein ganzes Stück der Arbeit</translation>
+   <source>what is left of each session takes no whole piece of the work</source>
+   <translation>was von jeder Sitzung übrig bleibt, fasst kein ganzes Stück der Arbeit</translation>
   </message>
   <message>
    <source>wet films take {energy} place-minutes of {places} places in {location}</source>
@@ -8796,12 +8677,12 @@ Quelle: {source}</translation>
    <translation>{coats} Schichten sind noch zu tun; bis {most} wird ein Beweis versucht</translation>
   </message>
   <message>
-   <source>the minute within the last stretch</source>
-   <translation>die Minute im letzten Zeitblock</translation>
+   <source>the minute within the last session</source>
+   <translation>die Minute in der letzten Sitzung</translation>
   </message>
   <message>
-   <source>fewer stretches might do, but no way was found to do with them</source>
-   <translation>vielleicht reichen weniger Zeitblöcke, doch fand sich kein Weg dafür</translation>
+   <source>fewer sessions might do, but no such plan was found</source>
+   <translation>vielleicht reichen weniger Sitzungen, doch kein solcher Plan fand sich</translation>
   </message>
   <message>
    <source>the proof used up the work that it may take</source>
@@ -8860,8 +8741,8 @@ Quelle: {source}</translation>
    <translation>Tageslicht für die Sprühdose beginnt{when}</translation>
   </message>
   <message>
-   <source>the air forbids laying it until{when}</source>
-   <translation>die Luft verbietet, es aufzutragen, bis{when}</translation>
+   <source>the air is unfit for it until{when}</source>
+   <translation>die Luft taugt nicht dafür bis{when}</translation>
   </message>
   <message>
    <source>no drying place is free on the bench until{when}</source>
@@ -8880,8 +8761,8 @@ Quelle: {source}</translation>
    <translation>getan, wie eingetragen</translation>
   </message>
   <message>
-   <source>waits{when}, so that what must follow soon can follow in time</source>
-   <translation>wartet{when}, damit rechtzeitig folgt, was bald folgen muss</translation>
+   <source>waits{when} so that the next step can follow in time</source>
+   <translation>wartet{when}, damit der nächste Schritt rechtzeitig folgen kann</translation>
   </message>
   <message>
    <source>needs two people, who are there{when}</source>
@@ -8952,8 +8833,8 @@ Quelle: {source}</translation>
    <translation>es gibt keine Bastelzeit mehr; einen Abend hinzufügen</translation>
   </message>
   <message>
-   <source>what {step} laid never gets there in this air: {why}</source>
-   <translation>was {step} aufgetragen hat, kommt bei dieser Luft nie so weit: {why}</translation>
+   <source>the coat of {step} never gets there in this air: {why}</source>
+   <translation>die Schicht von {step} kommt bei dieser Luft nie so weit: {why}</translation>
   </message>
   <message>
    <source>the window after {step} closes before it can be done</source>
@@ -8964,20 +8845,20 @@ Quelle: {source}</translation>
    <translation>wo es angeheftet ist, lässt keinen Platz; versetzen oder lösen</translation>
   </message>
   <message>
-   <source>needs two people, and no stretch of bench time has a helper</source>
-   <translation>braucht zwei Leute, und in keinem Zeitblock ist jemand zum Helfen da</translation>
+   <source>needs two people, and no session has a helper</source>
+   <translation>braucht zwei Leute, und in keiner Sitzung ist jemand zum Helfen da</translation>
   </message>
   <message>
-   <source>it smells for {minutes} minutes, and no stretch of bench time takes them and {aired} more to air the room before quiet hours</source>
-   <translation>es riecht {minutes} Minuten lang, und kein Zeitblock fasst sie samt {aired} weiteren zum Lüften vor der Ruhezeit</translation>
+   <source>it smells for {minutes} minutes, and no session has room for them and {aired} more to air the room before quiet hours</source>
+   <translation>es riecht {minutes} Minuten lang, und keine Sitzung fasst sie samt {aired} weiteren zum Lüften vor der Ruhezeit</translation>
   </message>
   <message>
-   <source>no stretch of bench time takes its {minutes} minutes</source>
-   <translation>kein Zeitblock fasst seine {minutes} Minuten</translation>
+   <source>no session is long enough for its {minutes} minutes</source>
+   <translation>keine Sitzung ist lang genug für seine {minutes} Minuten</translation>
   </message>
   <message>
-   <source>the air forbids laying it in all bench time: {reason}; warm or dry it, or mark the step as laid in any air</source>
-   <translation>in aller Werkzeit verbietet die Luft, es aufzutragen: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
+   <source>the air is unfit for it in all bench time: {reason}; warm or dry it, or tick “in any air” on the step</source>
+   <translation>die Luft taugt in der ganzen Bastelzeit nicht dafür: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
   </message>
   <message>
    <source>no moment suits both: {one}; {other}</source>
@@ -9600,8 +9481,8 @@ Quelle: {source}</translation>
    <translation>ist leer; ein Mittel oder eine Mischung nennen</translation>
   </message>
   <message>
-   <source>&amp;Minutes at all events</source>
-   <translation>&amp;Minuten auf jeden Fall</translation>
+   <source>Fixed &amp;minutes</source>
+   <translation>Feste &amp;Minuten</translation>
   </message>
   <message>
    <source>and for each &amp;part</source>
@@ -9912,8 +9793,8 @@ Quelle: {source}</translation>
    <translation>wurde nach {where} verschoben; dort öffnen</translation>
   </message>
   <message>
-   <source>is not there any more: deleted, moved, or its disk is off; save yours elsewhere</source>
-   <translation>ist nicht mehr da: gelöscht, verschoben oder der Datenträger ist weg; das eigene Buch anderswo speichern</translation>
+   <source>is gone: deleted, moved, or its disk is off; save yours elsewhere</source>
+   <translation>ist weg: gelöscht, verschoben oder der Datenträger fehlt; das eigene Buch anderswo speichern</translation>
   </message>
   <message>
    <source>is damaged: it does not say its version; restore a backup</source>
@@ -10416,8 +10297,8 @@ Quelle: {source}</translation>
    <translation>{model} noch einmal als {names}</translation>
   </message>
   <message>
-   <source>{name} stands in the logbook; it stays, or the project goes as well</source>
-   <translation>{name} steht im Logbuch; es bleibt, oder das Projekt geht mit</translation>
+   <source>{name} is already logged; it stays, or the project goes too</source>
+   <translation>{name} ist schon im Logbuch; es bleibt, oder das Projekt geht mit</translation>
   </message>
   <message>
    <source>{project} would have no model left; remove the project instead</source>
@@ -10540,8 +10421,8 @@ Quelle: {source}</translation>
    <translation>{model} hätte kein Teil mehr; stattdessen das Modell entfernen</translation>
   </message>
   <message>
-   <source>“{name}” worked on nothing else and stands in the logbook</source>
-   <translation>„{name}“ galt nur diesem und steht im Logbuch</translation>
+   <source>“{name}” worked on nothing else and is already logged</source>
+   <translation>„{name}“ galt nur diesem und ist schon im Logbuch</translation>
   </message>
   <message>
    <source>{model}: remove {names}</source>
@@ -10556,8 +10437,8 @@ Quelle: {source}</translation>
    <translation>{model}: {name} getrennt bemalen</translation>
   </message>
   <message>
-   <source>“{name}” stands in the logbook; they were joined as parts</source>
-   <translation>„{name}“ steht im Logbuch; sie wurden als Teile zusammengeklebt</translation>
+   <source>“{name}” is already logged; they were joined as parts</source>
+   <translation>„{name}“ ist schon im Logbuch; sie wurden als Teile zusammengeklebt</translation>
   </message>
   <message>
    <source>{model}: glue {second} to {united} first</source>
@@ -10580,12 +10461,12 @@ Quelle: {source}</translation>
    <translation>{model}: {step} ändern</translation>
   </message>
   <message>
-   <source>“{name}” of {model} stands in the logbook, so it stays</source>
-   <translation>„{name}“ von {model} steht im Logbuch und bleibt</translation>
+   <source>“{name}” of {model} is already logged, so it stays</source>
+   <translation>„{name}“ von {model} ist schon im Logbuch und bleibt</translation>
   </message>
   <message>
-   <source>“{step}” stands in the logbook; it can no longer be split</source>
-   <translation>„{step}“ steht im Logbuch; er lässt sich nicht mehr teilen</translation>
+   <source>“{step}” is already logged; it can no longer be split</source>
+   <translation>„{step}“ ist schon im Logbuch; er lässt sich nicht mehr teilen</translation>
   </message>
   <message>
    <source>choose some of the step's places, not all and not none</source>
@@ -10876,8 +10757,16 @@ Quelle: {source}</translation>
    <translation>{coating} auf {places}</translation>
   </message>
   <message>
+   <source>{minutes} min</source>
+   <translation>{minutes} min</translation>
+  </message>
+  <message>
    <source>{hours} h</source>
    <translation>{hours} h</translation>
+  </message>
+  <message>
+   <source>{hours} h {minutes} min</source>
+   <translation>{hours} h {minutes} min</translation>
   </message>
   <message>
    <source>{n} new</source>
@@ -11136,10 +11025,6 @@ Quelle: {source}</translation>
    <translation>{project} entfernen</translation>
   </message>
   <message>
-   <source>no look can tell that; wait, or begin all the same</source>
-   <translation>keine Prüfung kann das sagen; warten oder trotzdem beginnen</translation>
-  </message>
-  <message>
    <source>name at least one vehicle; the rest has an answer already</source>
    <translation>mindestens ein Fahrzeug nennen; alles andere hat schon eine Antwort</translation>
   </message>
@@ -11172,7 +11057,7 @@ Quelle: {source}</translation>
    <translation>{file} einlesen</translation>
   </message>
   <message>
-   <source>it does not answer any more</source>
+   <source>it no longer answers</source>
    <translation>sie antwortet nicht mehr</translation>
   </message>
   <message>
@@ -11200,8 +11085,8 @@ Quelle: {source}</translation>
    <translation>{word}: {project}/{model}/{step}#{coat}</translation>
   </message>
   <message>
-   <source>"{step}" coat {coat} stands in the logbook already</source>
-   <translation>„{step}“, Schicht {coat}, steht schon im Logbuch</translation>
+   <source>"{step}" coat {coat} is already logged</source>
+   <translation>„{step}“, Schicht {coat}, ist schon im Logbuch</translation>
   </message>
   <message>
    <source>ticked</source>
@@ -11244,8 +11129,8 @@ Quelle: {source}</translation>
    <translation>gereinigt: {airbrush}</translation>
   </message>
   <message>
-   <source>no such cleaning stands in the logbook</source>
-   <translation>diese Reinigung steht nicht im Logbuch</translation>
+   <source>no such cleaning is logged</source>
+   <translation>diese Reinigung ist nicht im Logbuch</translation>
   </message>
   <message>
    <source>taken back: cleaning of {airbrush}</source>
@@ -11424,7 +11309,7 @@ Quelle: {source}</translation>
    <translation>Hier ist am Basteltisch nichts zu tun.</translation>
   </message>
   <message>
-   <source>There is no bench time ahead; add an evening.</source>
+   <source>No bench time ahead; add an evening.</source>
    <translation>Es kommt keine Bastelzeit mehr; einen Abend hinzufügen.</translation>
   </message>
   <message>
@@ -11524,7 +11409,7 @@ Quelle: {source}</translation>
    <translation>für {step}</translation>
   </message>
   <message>
-   <source>then it is done</source>
+   <source>then it is finished</source>
    <translation>dann ist es fertig</translation>
   </message>
   <message>
@@ -12524,20 +12409,12 @@ Quelle: {source}</translation>
    <translation>früher aufgehört</translation>
   </message>
   <message>
-   <source>over a film not ready</source>
-   <translation>über einem Film, der nicht bereit war</translation>
-  </message>
-  <message>
-   <source>after its window</source>
-   <translation>nach seinem Fenster</translation>
-  </message>
-  <message>
    <source>late</source>
    <translation>Verspätung</translation>
   </message>
   <message>
    <source>stretches</source>
-   <translation>Zeitblöcke</translation>
+   <translation>Sitzungen</translation>
   </message>
   <message>
    <source>setup_minutes</source>
@@ -13415,7 +13292,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>all in one stretch</source>
-   <translation>ganz in einem Zeitblock</translation>
+   <translation>ganz in einer Sitzung</translation>
   </message>
   <message>
    <source>hands free</source>
@@ -13504,16 +13381,16 @@ Quelle: {source}</translation>
    <translation>Fertig {length} früher.</translation>
   </message>
   <message>
-   <source>Not everything has a place then.</source>
-   <translation>Dann hat nicht alles einen Platz.</translation>
+   <source>Not everything would have a place.</source>
+   <translation>Nicht alles hätte einen Platz.</translation>
   </message>
   <message>
-   <source>The order of coats is not sound then; the Coat stack would say where.</source>
-   <translation>Die Reihenfolge der Schichten ist dann nicht in Ordnung; der Schichtaufbau würde sagen, wo.</translation>
+   <source>The order of coats would not be sound.</source>
+   <translation>Die Reihenfolge der Schichten wäre nicht in Ordnung.</translation>
   </message>
   <message>
-   <source>A first look; it may still get better.</source>
-   <translation>Ein erster Blick; es kann noch besser werden.</translation>
+   <source>First result; it may still get better.</source>
+   <translation>Erstes Ergebnis; es kann noch besser werden.</translation>
   </message>
   <message>
    <source>{value} ({gap})</source>
@@ -13543,16 +13420,16 @@ Quelle: {source}</translation>
    <translation>{work}, Schicht {n}</translation>
   </message>
   <message>
-   <source>nothing of it is in the plan</source>
-   <translation>nichts davon steht im Plan</translation>
+   <source>not in the plan</source>
+   <translation>nicht im Plan</translation>
   </message>
   <message>
    <source>kept</source>
    <translation>erfüllt</translation>
   </message>
   <message>
-   <source>not kept: what has happened makes it impossible, so it is a preference now</source>
-   <translation>nicht erfüllt: Was geschehen ist, macht es unmöglich, es ist also nur noch ein Vorzug</translation>
+   <source>no longer possible; now a preference</source>
+   <translation>nicht mehr möglich; nur noch ein Vorzug</translation>
   </message>
   <message>
    <source>Nothing late for its date</source>
@@ -13577,18 +13454,6 @@ Quelle: {source}</translation>
  </context>
  <context>
   <name>words</name>
-  <message>
-   <source>Wait</source>
-   <translation>Warten</translation>
-  </message>
-  <message>
-   <source>noted as a look: it sets the pace of this film</source>
-   <translation>wird als Prüfung vermerkt: danach richtet sich dieser Film</translation>
-  </message>
-  <message>
-   <source>it stands marked in timeline, logbook and record</source>
-   <translation>es steht markiert in Zeitstrahl, Logbuch und Baubericht</translation>
-  </message>
   <message>
    <source>{work} closes {time}, before the next bench time</source>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
@@ -14114,8 +13979,8 @@ Quelle: {source}</translation>
    <translation>Nicht am Basteltisch</translation>
   </message>
   <message>
-   <source>One more stretch</source>
-   <translation>Noch ein Zeitblock</translation>
+   <source>One more session</source>
+   <translation>Noch eine Sitzung</translation>
   </message>
   <message>
    <source>away</source>
@@ -14308,70 +14173,6 @@ Quelle: {source}</translation>
   <message>
    <source>done {time}, {length} in hand before {date} ends</source>
    <translation>fertig {time}, {length} Reserve bis zum Ende von {date}</translation>
-  </message>
-  <message>
-   <source>It is too late for this: go on all the same?</source>
-   <translation>Dafür ist es zu spät: trotzdem weiter?</translation>
-  </message>
-  <message>
-   <source>Was it done over a film that was not ready?</source>
-   <translation>Geschah das über einem Film, der nicht bereit war?</translation>
-  </message>
-  <message>
-   <source>The film below is not ready: begin all the same?</source>
-   <translation>Der Film darunter ist nicht bereit: trotzdem beginnen?</translation>
-  </message>
-  <message>
-   <source>The risk: {risk}.</source>
-   <translation>Das Risiko: {risk}.</translation>
-  </message>
-  <message>
-   <source>{film}: its window closed {time}.</source>
-   <translation>{film}: das Fenster schloss sich {time}.</translation>
-  </message>
-  <message>
-   <source>It opens again {time}.</source>
-   <translation>Es öffnet sich wieder {time}.</translation>
-  </message>
-  <message>
-   <source>{film} is still under way.</source>
-   <translation>{film} ist noch im Gang.</translation>
-  </message>
-  <message>
-   <source>ready</source>
-   <translation>bereit</translation>
-  </message>
-  <message>
-   <source>{film} never gets {state} in this air.</source>
-   <translation>{film} wird in dieser Luft nie {state}.</translation>
-  </message>
-  <message>
-   <source>{film} was {state} only {time}.</source>
-   <translation>{film} war erst {time} {state}.</translation>
-  </message>
-  <message>
-   <source>{film} will be {state} {time}, {length} from now.</source>
-   <translation>{film} ist {time} {state}, in {length}.</translation>
-  </message>
-  <message>
-   <source>until {time}</source>
-   <translation>bis {time}</translation>
-  </message>
-  <message>
-   <source>Note it all the same</source>
-   <translation>Trotzdem vermerken</translation>
-  </message>
-  <message>
-   <source>Begin all the same</source>
-   <translation>Trotzdem beginnen</translation>
-  </message>
-  <message>
-   <source>I waited and it is dry</source>
-   <translation>Ich habe gewartet, er ist trocken</translation>
-  </message>
-  <message>
-   <source>{coating} on {parts} ({work})</source>
-   <translation>{coating} auf {parts} ({work})</translation>
   </message>
   <message>
    <source>{day}, {start}–{end}</source>
@@ -14670,8 +14471,8 @@ Quelle: {source}</translation>
    <translation>Was zwischen zwei Arbeiten gelten muss: eine Wartezeit oder eine Frist.</translation>
   </message>
   <message>
-   <source>stretch</source>
-   <translation>Zeitblock</translation>
+   <source>session</source>
+   <translation>Sitzung</translation>
   </message>
   <message>
    <source>One unbroken time at the bench.</source>
@@ -14750,12 +14551,12 @@ Quelle: {source}</translation>
    <translation>{time} früher</translation>
   </message>
   <message>
-   <source>{n} stretch less</source>
-   <translation>{n} Zeitblock weniger</translation>
+   <source>one session fewer</source>
+   <translation>eine Sitzung weniger</translation>
   </message>
   <message>
-   <source>{n} stretches less</source>
-   <translation>{n} Zeitblöcke weniger</translation>
+   <source>{n} sessions fewer</source>
+   <translation>{n} Sitzungen weniger</translation>
   </message>
   <message>
    <source>{n} min less set-up</source>
@@ -14852,14 +14653,6 @@ Quelle: {source}</translation>
   <message>
    <source>stopped early</source>
    <translation>früher aufgehört</translation>
-  </message>
-  <message>
-   <source>over a film not ready</source>
-   <translation>über einem Film, der nicht bereit war</translation>
-  </message>
-  <message>
-   <source>after its window</source>
-   <translation>nach seinem Fenster</translation>
   </message>
   <message>
    <source>{minutes} ({planned} planned)</source>
@@ -14970,7 +14763,7 @@ Quelle: {source}</translation>
    <translation>{coats} × {minutes}</translation>
   </message>
   <message>
-   <source>holds the end</source>
+   <source>sets the end</source>
    <translation>bestimmt das Ende</translation>
   </message>
   <message>
@@ -15762,6 +15555,10 @@ Quelle: {source}</translation>
    <translation>nein</translation>
   </message>
   <message>
+   <source>all in one session</source>
+   <translation>ganz in einer Sitzung</translation>
+  </message>
+  <message>
    <source>Step of “{name}”</source>
    <translation>Schritt von „{name}“</translation>
   </message>
@@ -15850,8 +15647,8 @@ Quelle: {source}</translation>
    <translation>aufgetragen {time}</translation>
   </message>
   <message>
-   <source>The last start ended before the window stood; it opens plainly now.</source>
-   <translation>Der letzte Start endete, bevor das Fenster stand; es öffnet jetzt schlicht.</translation>
+   <source>The last start failed; the window opens without its saved layout.</source>
+   <translation>Der letzte Start ist gescheitert; das Fenster öffnet ohne sein gespeichertes Aussehen.</translation>
   </message>
   <message>
    <source>Coating</source>
@@ -15960,14 +15757,6 @@ Quelle: {source}</translation>
   <message>
    <source>is past</source>
    <translation>ist vorbei</translation>
-  </message>
-  <message>
-   <source>⚠ Done all the same: {how}.</source>
-   <translation>⚠ Trotzdem getan: {how}.</translation>
-  </message>
-  <message>
-   <source>{name} ⚠</source>
-   <translation>{name} ⚠</translation>
   </message>
   <message>
    <source>{name} · pinned</source>

@@ -69,7 +69,7 @@ class OnceForm(ChangeForm):
     @property
     def title(self) -> str:
         """What the kind of change is called."""
-        return self.tr("One stretch more")
+        return self.tr("One session more")
 
     def show_book(self, book: Book, now: int) -> None:
         """Begin at tomorrow."""

@@ -83,7 +83,7 @@ class ScenarioModel(QAbstractTableModel):
         tried = self.tried(row)
         outcome = tried.outcome if tried else self._present
         if column == 0:
-            return words.capital(tried.scenario.name) if tried else self.tr("The plan as it is")
+            return words.capital(tried.scenario.name) if tried else self.tr("Present plan")
         if tried is not None and tried.why:
             return self.tr("cannot be") if column == 1 else ""
         if outcome is None:
@@ -91,5 +91,5 @@ class ScenarioModel(QAbstractTableModel):
         against = self._present if tried else None
         told = cells(outcome, against, self._zone, self._now)[column - 1]
         if outcome.rough and column == 1:
-            return self.tr("{told}, at first look").format(told=told)
+            return self.tr("{told}, first result").format(told=told)
         return told

@@ -57,11 +57,11 @@ def remark(outcome: PlanFigures, present: PlanFigures | None) -> str:
         sentence = tr("Finished {length} later.") if later else tr("Finished {length} sooner.")
         told.append(sentence.format(length=length))
     if outcome.unplaced > present.unplaced:
-        told.append(tr("Not everything has a place then."))
+        told.append(tr("Not everything would have a place."))
     if outcome.unsound > present.unsound:
-        told.append(tr("The order of coats is not sound then; the Coat stack would say where."))
+        told.append(tr("The order of coats would not be sound."))
     if outcome.rough:
-        told.append(tr("A first look; it may still get better."))
+        told.append(tr("First result; it may still get better."))
     return " ".join(told)
 
 

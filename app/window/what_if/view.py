@@ -70,7 +70,7 @@ class WhatIfView(QScrollArea):
         mark_chosen_rows(table)
         table.setRootIsDecorated(False)
         table.setAlternatingRowColors(True)
-        table.setAccessibleName(self.tr("The plan as it is, and what else was tried"))
+        table.setAccessibleName(self.tr("The present plan, and what was tried"))
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         table.setMinimumHeight(190)
         self.breadth = Breadth(table)
@@ -100,8 +100,8 @@ class WhatIfView(QScrollArea):
         column.setSpacing(8)
         column.addWidget(text(self.tr("What if"), size=1.9, bold=True))
         explained = self.tr(
-            "Try changes beside the plan and compare what they would do. Nothing changes "
-            "before you keep one; that is one edit, and can be undone."
+            "Try changes beside the plan and compare them. Nothing changes until you keep "
+            "one, and that can be undone."
         )
         column.addWidget(text(explained))
         column.addWidget(self.table, 1)

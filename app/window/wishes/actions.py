@@ -45,9 +45,9 @@ class WishActions(QObject):
         self.trial.kept.connect(lambda _name: self.said.emit(""))
         self.trial.refused.connect(self.said)
         self.pin = self._action(self.tr("&Pin it where it stands"), self._pin, "P")
-        self.pin_to = self._action(self.tr("Pin it to a &stretch…"), self._pin_to, "S")
-        self.sooner = self._action(self.tr("A stretch s&ooner"), partial(self._by, -1), "[")
-        self.later = self._action(self.tr("A stretch &later"), partial(self._by, 1), "]")
+        self.pin_to = self._action(self.tr("Pin it to a &session…"), self._pin_to, "S")
+        self.sooner = self._action(self.tr("A session s&ooner"), partial(self._by, -1), "[")
+        self.later = self._action(self.tr("A session &later"), partial(self._by, 1), "]")
         self.not_before = self._action(self.tr("&Not before…"), self._not_before, "N")
         self.beside = self._action(self.tr("&Together with…"), self._beside, "T")
         self.unpin = self._action(self.tr("Take its &wishes back"), self._unpin, "Shift+P")
@@ -147,18 +147,18 @@ class WishActions(QObject):
         start, now = stretch.interval.start, self._session.now
         other = pins.next_stretch(picture.calendar, start, way, now)
         if other is None:
-            self.said.emit(self.tr("There is no stretch of bench time before this one."))
+            self.said.emit(self.tr("There is no session before this one."))
         else:
             self._wish_in(key, other)
 
     def _pin_to(self) -> None:
-        stretch = self._ask_stretch(self.tr("Pin it to a stretch"), self.tr("In which stretch?"))
+        stretch = self._ask_stretch(self.tr("Pin it to a session"), self.tr("In which session?"))
         if stretch is not None and self._key is not None:
             self._wish_in(self._key, stretch)
 
     def _not_before(self) -> None:
         key = self._key
-        stretch = self._ask_stretch(self.tr("Not before"), self.tr("Not before which stretch?"))
+        stretch = self._ask_stretch(self.tr("Not before"), self.tr("Not before which session?"))
         if stretch is not None and key is not None:
             start = stretch.interval.start
             self.trial.ask(AskedWish(lambda book: pins.not_before(book, key, start), key))
@@ -169,7 +169,7 @@ class WishActions(QObject):
             return
         other = self._ask(
             self.tr("Together with"),
-            self.tr("In one stretch with which piece of work?"),
+            self.tr("In one session with which piece of work?"),
             _companions(picture, key),
         )
         if other is not None:

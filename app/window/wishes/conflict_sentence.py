@@ -46,7 +46,7 @@ def at_once(picture: PlanSnapshot, key: PassKey, where: Interval, now: int) -> s
     placed = picture.plan.placement(key)
     name = words.capital(reasons.key_name(key))
     if placed is not None and placed.logged:
-        return tr("{work} stands in the logbook and moves no more.").format(work=name)
+        return tr("{work} is already logged and does not move.").format(work=name)
     if where.end <= now:
         return tr("{stretch} is past.").format(stretch=stretch_name(picture, where))
     floor = floor_of(picture, key)
@@ -108,7 +108,7 @@ def _gate(picture: PlanSnapshot, key: PassKey, where: Interval) -> reasons.GateL
 
 
 def _forbids(picture: PlanSnapshot, key: PassKey, where: Interval, gate: reasons.GateLine) -> str:
-    return tr("{work} cannot stand on {stretch}. {gate}: {why} ({source}).").format(
+    return tr("{work} cannot be done on {stretch}. {gate}: {why} ({source}).").format(
         work=words.capital(reasons.key_name(key)),
         stretch=stretch_name(picture, where),
         gate=words.capital(gate.text),

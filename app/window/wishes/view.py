@@ -63,7 +63,7 @@ class WishesView(QScrollArea):
         self.show_it = self._button(self.tr("&Show it on the timeline"), self._show)
         self.none = text(
             self.tr(
-                "No wishes yet. Choose a piece of work on the Timeline and press P to pin it, "
+                "No wishes yet. In the plan, choose a piece of work and press P to pin it, "
                 "N for “not before”, T for “together with”."
             )
         )
@@ -128,9 +128,8 @@ class WishesView(QScrollArea):
         column.addWidget(
             text(
                 self.tr(
-                    "As early as it can be: the others fill the gaps while its paint dries. Waited "
-                    "for: no other of its project is begun before it is finished; it shows what "
-                    "works, and how long it takes, before the rest follow."
+                    "As early as it can be: the others fill the gaps while its paint "
+                    "dries. Waited for: no other of its project begins before it is finished."
                 )
             )
         )
@@ -140,8 +139,8 @@ class WishesView(QScrollArea):
         column.addWidget(
             text(
                 self.tr(
-                    "Of two plans the one is taken that is better in the first of these in which "
-                    "they differ. That everything has a place always comes before."
+                    "Plans are compared in this order, top first. That everything has a "
+                    "place comes before all of it."
                 )
             )
         )
@@ -153,8 +152,8 @@ class WishesView(QScrollArea):
         column.addWidget(
             text(
                 self.tr(
-                    "What is ticked is planned once the film below is likely ready, for it can be "
-                    "done over again; all else once it surely is."
+                    "What is ticked follows once the coat below is likely ready, because "
+                    "it can be redone. All else waits until it surely is."
                 )
             )
         )
@@ -163,10 +162,9 @@ class WishesView(QScrollArea):
         column.addWidget(
             text(
                 self.tr(
-                    "Close: work goes to another evening only where that places more, is less late "
-                    "or ends a project an evening sooner; what is planned for tonight moves only "
-                    "if you take the offer. Evenings that you printed or put into a calendar stay "
-                    "as they are, either way."
+                    "Close: work moves to another evening only if that places more, is "
+                    "less late or ends a project an evening sooner. Tonight moves only if "
+                    "you accept it. Evenings that you printed or put into a calendar stay."
                 )
             )
         )

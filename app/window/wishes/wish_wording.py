@@ -49,10 +49,10 @@ def whose(wish: Wish) -> str:
 def kept_word(wish: Wish) -> str:
     """Return whether the plan keeps a wish."""
     if wish.kept is None:
-        return tr("nothing of it is in the plan")
+        return tr("not in the plan")
     if wish.kept:
         return tr("kept")
-    return tr("not kept: what has happened makes it impossible, so it is a preference now")
+    return tr("no longer possible; now a preference")
 
 
 def level_name(level: Level) -> str:

@@ -69,12 +69,12 @@ def _air(bare: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
             reason = fit.against(now)
             if reason:
                 text = message(
-                    "{model}: the air forbids laying {step}: {reason}",
+                    "{model}: the air is unfit for {step}: {reason}",
                     model=activity.pass_.key.model,
                     step=activity.pass_.key.step,
                     reason=reason,
                 )
-                relax = message("warm or dry the air, or mark the step as laid in any air")
+                relax = message("warm or dry the air, or tick “in any air” on the step")
                 return (Demand(Clash(text, relax), _in_usual_air),)
     for number, gate in enumerate(problem.gates):
         opens = gate.windows[-1].opens
@@ -82,7 +82,7 @@ def _air(bare: Book, now: int, cure: Cure) -> tuple[Demand, ...]:
             continue
         if cure.opens_at(problem.film_of(number, now), opens) is None:
             text = message(
-                "{model}: what {step} lays never gets there in this air",
+                "{model}: {step} never dries far enough in this air",
                 model=gate.before.model,
                 step=gate.before.step,
             )

@@ -98,7 +98,7 @@ def _of_pin(project: Project, pin: Pin) -> Demand:
         )
     elif pin.beside is not None:
         text = message(
-            "{what} is wished in one stretch with {beside}",
+            "{what} is wished in one session with {beside}",
             what=what,
             beside=pin.beside.replace("/", ": "),
         )
@@ -191,7 +191,7 @@ def _of_bench_time(book: Book) -> Iterator[Demand]:
             lambda old: replace(old, bench_time=replace(old.bench_time, skipped=())),
         )
     yield Demand(
-        Clash(message("the bench time there is"), message("add a stretch, or make one longer")),
+        Clash(message("the bench time there is"), message("add a session, or make one longer")),
         _always,
     )
 

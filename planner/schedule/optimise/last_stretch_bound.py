@@ -97,7 +97,7 @@ class Lowest:
     def _raise(self, stretch: int) -> None:
         shortest = min(self.board.least(index) for index in self.board.free)
         finish = max(self.least.finish, self.board.starts[stretch] + shortest)
-        proof = message("no way to share the passes out over fewer stretches of bench time")
+        proof = message("the coats cannot be shared out over fewer sessions")
         self.least = Least(finish, stretch, proof)
 
 

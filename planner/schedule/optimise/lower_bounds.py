@@ -80,7 +80,7 @@ def filled(board: Board) -> Least:
         number = last_stretch(sizes, lengths[first:])
         if sizes and number is not None and first + number > best.stretch:
             finish = board.starts[first + number] + min(sizes)
-            text = message("what is left of each stretch takes no whole piece of the work")
+            text = message("what is left of each session takes no whole piece of the work")
             best = Least(finish, first + number, text)
     return best
 

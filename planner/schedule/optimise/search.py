@@ -124,9 +124,9 @@ class _Improving:
                 most=PROVABLE,
             )
         if self.best.last_stretch <= self.best.least.stretch:
-            return message("the minute within the last stretch")
+            return message("the minute within the last session")
         if self.lowest.closed:
-            return message("fewer stretches might do, but no way was found to do with them")
+            return message("fewer sessions might do, but no such plan was found")
         return message("the proof used up the work that it may take")
 
     def _finished(self) -> bool:

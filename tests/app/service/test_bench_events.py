@@ -66,7 +66,7 @@ def test_the_second_coat_is_not_logged_before_the_first() -> None:
 
 def test_a_pass_is_begun_ticked_and_done() -> None:
     book = logbook.begin(small_book(), key("prime"), NOW, 10).book
-    with pytest.raises(Refused, match="stands in the logbook already"):
+    with pytest.raises(Refused, match="is already logged"):
         logbook.begin(book, key("prime"), NOW + 1)
     book = logbook.tick(book, key("prime"), "tub/bed", NOW + 4, on=True).book
     used = (Used(coating="grey primer", ml=2.5),)

@@ -86,7 +86,7 @@ def test_another_task_takes_the_place_of_the_one_that_is_worked_at(
 @pytest.mark.skipif(not hasattr(signal, "SIGSTOP"), reason="needs the signals of a Unix")
 @pytest.mark.parametrize(
     ("number", "told"),
-    [("SIGKILL", "signal 9"), ("SIGABRT", "signal 6"), ("SIGSTOP", "does not answer")],
+    [("SIGKILL", "signal 9"), ("SIGABRT", "signal 6"), ("SIGSTOP", "no longer answers")],
 )
 def test_a_process_that_dies_or_stands_still_is_told_in_one_line(
     monkeypatch: pytest.MonkeyPatch,

@@ -36,4 +36,4 @@ def test_an_evening_that_will_not_come_has_no_hours() -> None:
     book = _without_evenings()
     sheet = run_sheet(book, planning.plan(book, NOW).plan, NOW)
     text = run_sheet_text.run_sheet_text(sheet, book)
-    assert text == "There is no bench time ahead; add an evening."
+    assert text == "No bench time ahead; add an evening."

@@ -147,7 +147,7 @@ def test_a_search_that_is_killed_is_told_at_the_foot_and_the_plan_stays(
     os.kill(improver._process.pid, signal.SIGKILL)
     qtbot.waitUntil(lambda: not window.improving.running, timeout=20_000)
     assert window._known.text() == window.improving.line()
-    assert "broke off" in window.improving.line()
+    assert "stopped" in window.improving.line()
     assert "signal 9" in window.improving.proof()
     assert len(caplog.records) == 1
     assert "signal 9" in caplog.text
@@ -155,6 +155,6 @@ def test_a_search_that_is_killed_is_told_at_the_foot_and_the_plan_stays(
     assert "Traceback" not in capfd.readouterr().err
     assert window.session.picture.plan.placements == shown.plan.placements
     window.session.replan()  # the next plan is looked into again
-    assert "broke off" not in window.improving.line()
+    assert "stopped" not in window.improving.line()
     window.session.wait()
     window.improving.stop()

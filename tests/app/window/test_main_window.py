@@ -317,7 +317,7 @@ def test_the_room_shows_each_coating_and_one_course(make_window: MakeWindow) -> 
     assert "10.8" not in room.margin_line.text()
     # 23 °C and 50 % RH: dew point 12.0 °C, a margin of 11.0 K
     # (psychrolib 2.5: GetTDewPointFromRelHum(23, 0.5) = 12.03).
-    assert "11.0 K" in room.margin_line.text()
+    assert "11.0 °C" in room.margin_line.text()
 
 
 def test_whatever_takes_keys_has_a_name(make_window: MakeWindow) -> None:

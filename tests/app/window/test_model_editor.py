@@ -119,9 +119,9 @@ def test_the_tree_says_what_the_drawing_shows(build) -> None:  # type: ignore[no
     # wash began; so it starts at 25 and can as late as 50.
     told = {name: view.model.index_of(line(name), 4).data() for name in ORDER}
     assert told.pop("wipe") == "25 min"
-    assert all("holds the end" in one for one in told.values())
+    assert all("sets the end" in one for one in told.values())
     assert "can wait 25 min" in drawing.sentence("wipe")
-    assert all("holds the end" in drawing.sentence(name) for name in told)
+    assert all("sets the end" in drawing.sentence(name) for name in told)
     assert window.session.picture is not None
 
 

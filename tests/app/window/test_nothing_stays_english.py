@@ -36,7 +36,7 @@ ISO_TIME = re.compile(r"\d{4}-\d{2}-\d{2}T[\d:+]+")
 UNITS = {"[µm]", "[ml]", "µm", "ml"}
 SAID_BY_TESTS = {
     *("Together with", "Which one?", "Count a bottle", "There are", "&There are"),
-    *("The book thinks that 5 ml are left.", "Rename a sequence", "another note"),
+    *("By the book, 5 ml are left.", "Rename a sequence", "another note"),
     "An invented project.",
 }
 

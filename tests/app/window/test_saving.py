@@ -43,7 +43,7 @@ def test_a_book_that_is_deleted_is_told_and_saved_elsewhere(qtbot, session, tmp_
     qtbot.addWidget(bar)
     session.path.unlink()
     session.watch()
-    assert "is not there any more" in bar.why.text()
+    assert "is gone: deleted" in bar.why.text()
     aside(session)
     assert "One edit is not saved" in bar.why.text()
     assert session.undo_name() == f"{PROJECT}: set aside"

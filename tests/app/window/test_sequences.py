@@ -186,9 +186,9 @@ def test_many_at_once_get_a_gentle_word(tmp_path: Path) -> None:
     with shown(SequencesView, book, NOW, tmp_path) as (view, _session):
         view._give(view.list.chosen())
         form = dialog_of(view, GiveDialog)
-        assert "Five vehicles at once" in form.outcome.text()
+        assert "More than five at once" in form.outcome.text()
         form.models.tick(("table", "truck 0"), on=False)
-        assert "Five vehicles at once" not in form.outcome.text()
+        assert "More than five at once" not in form.outcome.text()
         form.reject()
 
 

@@ -449,7 +449,7 @@ def test_consumables_go_through_their_forms(opened: Opened) -> None:
 
 def test_leftovers_and_cards_go_through_their_forms(opened: Opened, tmp_path: Path) -> None:
     view, session = opened
-    assert "no longer" in view.leftovers.model.index(0, 5).data()
+    assert "expired" in view.leftovers.model.index(0, 5).data()
     view.leftovers.buttons[1].click()
     form = dialog_of(view, LeftoverDialog)
     form.keeps.setValue(400)

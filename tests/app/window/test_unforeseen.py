@@ -25,7 +25,7 @@ def test_a_fault_is_told_once_and_the_window_goes_on(qtbot, make_window, tmp_pat
             sys.excepthook(type(problem), problem, problem.__traceback__)
     qtbot.waitUntil(lambda: told.box is not None)
     words = told.box.informativeText()
-    assert "on the disk as it was after the last edit" in words
+    assert "saved up to the last edit" in words
     (report,) = (tmp_path / "log").glob("report-*.txt")
     assert str(report) in words
     assert "Mathilda" not in report.read_text("utf-8")

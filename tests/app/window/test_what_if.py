@@ -79,7 +79,7 @@ def test_changes_are_compared_with_the_plan_and_change_nothing(qtbot, view) -> N
     view.try_it.click()
     rest(qtbot, view)
     plan, monday, bare = (row(view, number) for number in range(3))
-    assert plan[0] == "The plan as it is"
+    assert plan[0] == "Present plan"
     assert monday[0] == "Bench time every Monday 19:30–21:30"
     assert "−" in monday[1]  # finished sooner than with Thursdays alone
     assert bare[0] == "Without oil wash: all of yard"

@@ -102,7 +102,7 @@ def test_why_a_smell_has_no_place_is_its_mark_the_quiet_hours_or_the_bench_time(
     of = replace(of, bench_time=replace(of.bench_time, stretches=(late,)))
     plan = plan_book(of, NOW)
     assert [one.key.step for one in plan.unplaced] == ["clear"]
-    assert plan.unplaced[0].why.startswith("it smells for 10 minutes, and no stretch")
+    assert plan.unplaced[0].why.startswith("it smells for 10 minutes, and no session")
     told = [one.what for one in explain(of, NOW, cure_of(of))]
     assert told == ["cart: clear is marked smells", "quiet hours", "the bench time there is"]
     for demand in least_conflict(of, NOW, cure_of(of)):

@@ -254,7 +254,7 @@ TWINS: dict[Callable[[], tuple[Book, int]], tuple[str, ...]] = {
     two_into_twenty_minutes: ("coat-light is wished", "skin-light is wished"),
     two_long_ones_into_an_evening: ("grey-running-gear is", "grey-tools is", BENCH),
     beside_what_is_not_ready: ("grey-tools is wished", "highlight is wished in one", BENCH),
-    beside_on_other_dates: ("grey-tools is", "grey-running-gear is", "in one stretch with"),
+    beside_on_other_dates: ("grey-tools is", "grey-running-gear is", "in one session with"),
     # Not the window written: without it custom binds the wiping all the same (definition 6a).
     after_the_window_has_closed: ("oil-wash is wished", "wipe is wished"),
     nobody_to_help: ("join needs two people", BENCH),

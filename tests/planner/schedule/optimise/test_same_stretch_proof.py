@@ -54,7 +54,7 @@ def demo(name: str, last: str = "") -> tuple[Book, int]:
 
 
 def beside(book: Book, *pairs: tuple[str, str]) -> Book:
-    """Return a book in which the first of each pair is wished in one stretch with the second."""
+    """Return a book in which the first of each pair is wished in one session with the second."""
     project = book.projects[0]
     model = project.models[0].name
     pins = [Pin(model=model, step=pair, beside=f"{model}/{other}") for pair, other in pairs]
@@ -79,7 +79,7 @@ def cure_of(book: Book) -> Cure:
 
 
 def longer(first: int, second: int, **rest: object) -> tuple[Book, int]:
-    """Running gear and tools of the tractor, side by side, wished in one stretch."""
+    """Running gear and tools of the tractor, side by side, wished in one session."""
     book, now = demo("harbour_tenders", "grey-tools")
     fields = {"split_least": None, **rest}
     book = steps(
@@ -105,7 +105,7 @@ def too_long_with_what_stands_between() -> tuple[Book, int]:
 
 
 def a_written_wait_longer_than_any_evening() -> tuple[Book, int]:
-    """200 minutes are written between two that are wished in one stretch."""
+    """200 minutes are written between two that are wished in one session."""
     book, now = demo("harbour_tenders", "grey-tools")
     wait = Gate(after="grey-running-gear", windows=(Window(opens=Mark(minutes=200)),))
     book = steps(book, grey_tools={"gates": (wait,)})
@@ -137,13 +137,13 @@ def a_truck_from_gloss_to_seal() -> tuple[Book, int]:
 
 
 TWINS: dict[Callable[[], tuple[Book, int]], tuple[str, ...]] = {
-    too_long_for_any_evening: ("grey-running-gear is wished in one stretch", BENCH),
-    too_long_with_what_stands_between: ("unmask is wished in one stretch", BENCH),
-    a_written_wait_longer_than_any_evening: ("grey-tools is wished in one stretch", BENCH),
-    films_between_dry_for_days: ("seal is wished in one stretch", BENCH),
+    too_long_for_any_evening: ("grey-running-gear is wished in one session", BENCH),
+    too_long_with_what_stands_between: ("unmask is wished in one session", BENCH),
+    a_written_wait_longer_than_any_evening: ("grey-tools is wished in one session", BENCH),
+    films_between_dry_for_days: ("seal is wished in one session", BENCH),
     two_coats_longer_than_a_saturday: ("skin is marked all in one stretch", BENCH),
     two_pours_in_one_go: ("pour is marked all in one stretch", BENCH),
-    a_truck_from_gloss_to_seal: ("seal is wished in one stretch", BENCH),
+    a_truck_from_gloss_to_seal: ("seal is wished in one session", BENCH),
 }
 
 
@@ -274,7 +274,7 @@ def test_two_conflicts_that_share_the_bench_time_are_told_one_after_the_other():
 
 def _split(conflict: tuple[Demand, ...]) -> tuple[Demand, Demand]:
     wish, bench = conflict
-    assert "in one stretch" in wish.clash.what
+    assert "in one session" in wish.clash.what
     assert bench.clash.what == BENCH
     return wish, bench
 

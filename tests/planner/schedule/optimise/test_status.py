@@ -149,10 +149,10 @@ def test_air_that_takes_up_no_more_water_is_told_as_the_reason():
     _, shown = told(wet, NOW)
     assert shown.status is Status.INFEASIBLE
     (clash,) = shown.conflict
-    assert "the air forbids laying base" in clash.what
+    assert "the air is unfit for base" in clash.what
     _, on_my_word = told(in_air(100, Trait.ANY_AIR), NOW)
     (clash,) = on_my_word.conflict
-    assert "base lays never gets there in this air" in clash.what
+    assert "base never dries far enough in this air" in clash.what
     (only,) = least_conflict(wet, NOW, cure_of(wet))
     mended = only.without(wet)
     assert planning.plan(mended, NOW).plan.unplaced == ()

@@ -1,1 +1,0 @@
-"""What an evening asks: before wet films, for other work done, and when it closes."""
