@@ -18,6 +18,7 @@ import msgspec
 from planner.values.bench_time import BenchTime
 from planner.values.book import Book
 from planner.values.coating import Coating, Mix
+from planner.values.drying_card import DryingCard
 from planner.values.gear import Cleaned, Gear
 from planner.values.model import Model
 from planner.values.project import Happened, Logged, Observed, Pin, Project
@@ -59,6 +60,7 @@ KINDS: Final[Mapping[str, Any]] = {
     "preferences": Preferences,
     "pace": Pace,
     "cleaned": tuple[Cleaned, ...],
+    "drying_cards": tuple[DryingCard, ...],
     "projects": tuple[str, ...],
     "project": Head,
     "model": Model,

@@ -87,6 +87,7 @@ BENCH_TIME = RowShape(
 )
 GEAR = RowShape(t.GEAR, {"airbrushes": RowShape(t.AIRBRUSH)})
 CLEANED = RowShape(t.CLEANED)
+DRYING_CARD = RowShape(t.DRYING_CARD, {"tried": RowShape(t.CARD_TRIED)})
 
 
 def _steps(tables: t.StepTables) -> RowShape:

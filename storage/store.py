@@ -22,6 +22,7 @@ _WHOLE = {
     "mixes": row_trees.MIX,
     "sequences": row_trees.SEQUENCE,
     "cleaned": row_trees.CLEANED,
+    "drying_cards": row_trees.DRYING_CARD,
 }
 _SINGLE = {
     "room": row_trees.ROOM,

@@ -156,6 +156,14 @@ AIRBRUSH = _child(
     _number("transfer", optional=True),
 )
 CLEANED = _top("cleaned", _text("airbrush"), _text("at"))
+DRYING_CARD = _top(
+    "drying_card",
+    _text("coating"),
+    _text("laid"),
+    _text("location"),
+    _number("dry_film_um", optional=True),
+)
+CARD_TRIED = _child("card_tried", DRYING_CARD, _text("trial"), _text("at"), _flag("held"))
 
 PROJECT = _top(
     "project",

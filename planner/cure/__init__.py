@@ -1,7 +1,7 @@
 """A film through its drying states in changing air."""
 
 from planner.cure.drying_path import PathPoint, StateTimes, film_path, state_times
-from planner.cure.family_times import Evidence, StateFigure
+from planner.cure.family_times import Evidence, Spread, StateFigure
 from planner.cure.film import Cure, Film, Wait
 from planner.cure.kinetics import Band
 from planner.cure.observed import observed_film
@@ -15,6 +15,7 @@ __all__ = [
     "Cure",
     "Evidence",
     "Film",
+    "Spread",
     "PathPoint",
     "StateFigure",
     "StateTimes",

@@ -1,61 +1,56 @@
-"""Drying in this room: what looks at films say of a coating's times.
+"""Drying in this room: what looks at films, and trials of drying cards, say of a bottle.
 
 A look says only that a film was, or was not yet, there: a bound on the
-factor of its drying time.  Factors are taken as log-normal around the
-coating's own, and that around 1; a few looks therefore move it little.
-
-References
-----------
-Gelman et al., Bayesian Data Analysis, 3rd ed., section 2.5 for the prior and
-section 10.1 for the sum over a grid of points.  The two standard deviations
-are assumed.
+factor of its drying time.  `planner.pace.bottle` says what bounds teach.
 """
 
 from __future__ import annotations
 
 import math
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from statistics import NormalDist
 
-from planner.cure import Band, Cure, Film
+from planner.cure import Band, Cure, Film, Spread, reference_minutes
 from planner.evening.logged_films import laid
+from planner.pace.bottle import SLOPE_SD, BottleFigures, FactorBound, bottle_figures, prior_of
 from planner.pace.minutes import Estimate
 from planner.values.book import Book
-from planner.values.coating import State
-from planner.values.moment import minute_of
+from planner.values.coating import Coating, State
+from planner.values.drying_card import ASKS, DryingCard
+from planner.values.moment import minute_of, zone_named
 from planner.values.plan import PassKey
-from planner.values.project import Observed
 
-COATING_SD = 0.4  # a coating in this room against its stated times: assumed [ln]
-FILM_SD = 0.25  # one film against its coating: assumed [ln]
-SLOWEST, FASTEST = 4.0, 0.25
 LEAST_LOOKS = 3  # at films of a coating, before its drying is called otherwise: assumed
-POINTS = 401
-_UNIT = NormalDist()
 
 
 @dataclass(frozen=True)
-class FactorBound:
-    """A film's factor lies above ``factor`` (not there yet), or not above it (there)."""
+class Seen:
+    """One look at one film: which coating, what it asked, and what it bounds."""
 
-    factor: float
-    reached: bool
+    coating: Coating
+    state: State
+    bound: FactorBound
 
 
 @dataclass(frozen=True)
 class DryingLine:
-    """What looks say of one coating.
+    """What looks and trials say of one coating.
 
-    ``estimate`` is the factor on its stated times, ``now`` the factor that
-    the book reckons with.
+    ``figures`` are what they make of it, ``now`` the factor that the book
+    reckons with; ``cards`` is how many cards are among what was looked at.
     """
 
     coating: str
     looks: int
-    estimate: Estimate
+    figures: BottleFigures
     now: float
+    cards: int = 0
+
+    @property
+    def estimate(self) -> Estimate:
+        """The factor on its stated times."""
+        return self.figures.level
 
     @property
     def sure(self) -> bool:
@@ -64,35 +59,69 @@ class DryingLine:
         return self.looks >= LEAST_LOOKS and not reckoned
 
 
-def drying_factor(bounds: Iterable[FactorBound]) -> Estimate:
-    """Return the factor of a coating that bounds on its films' factors leave likely.
-
-    The mean and variance of its logarithm, summed over a grid between a
-    quarter and four times.
-    """
-    seen = list(bounds)
-    low, high = math.log(FASTEST), math.log(SLOWEST)
-    total = first = second = 0.0
-    for number in range(POINTS):
-        value = low + (high - low) * number / (POINTS - 1)
-        weight = math.exp(-0.5 * (value / COATING_SD) ** 2)
-        for bound in seen:
-            above = _UNIT.cdf((value - math.log(bound.factor)) / FILM_SD)
-            weight *= 1 - above if bound.reached else above
-        total += weight
-        first += weight * value
-        second += weight * value * value
-    if total <= 0:  # looks that contradict each other beyond what numbers can tell
-        return Estimate(0.0, COATING_SD**2)
-    mean = first / total
-    return Estimate(mean, max(1e-9, second / total - mean * mean))
-
-
 def learned_drying(book: Book, now: int, *, cure: Cure | None = None) -> tuple[DryingLine, ...]:
-    """Return what the looks of the active projects teach, coating by coating."""
+    """Return what looks of the active projects and drying cards teach, coating by coating."""
+    cure = cure or Cure(book.room, zone_named(book.bench_time.zone))
+    seen: dict[str, list[Seen]] = defaultdict(list)
+    for one in (*_looks(book, now, cure), *_trials(book, cure)):
+        seen[one.coating.name].append(one)
+    slow = {coating.name: coating.slowness for coating in book.coatings}
+    cards = defaultdict(int)
+    for card in book.drying_cards:
+        cards[book.coating(card.coating).name] += bool(card.tried)
+    return tuple(
+        DryingLine(name, len(every), figures_by(every), slow[name], cards[name])
+        for name, every in sorted(seen.items())
+    )
+
+
+def figures_by(seen: list[Seen]) -> BottleFigures:
+    """Return the figures of the bottle that was looked at, at least once."""
+    return bottle_figures((one.bound for one in seen), prior_of(usual_spread(seen)))
+
+
+def usual_spread(seen: list[Seen]) -> Spread:
+    """Return the band of what was looked at, as its label or family has it: the widest."""
+    return max(
+        (reference_minutes(one.coating, one.state).spread for one in seen),
+        key=lambda spread: spread.late,
+    )
+
+
+def card_film(book: Book, card: DryingCard) -> Film:
+    """Return the film of a card, at the stated times of its bottle."""
+    coating = plain(book.coating(card.coating))
+    thick = coating.dry_film_um if card.dry_film_um is None else card.dry_film_um
+    place = book.room.location(card.location).name
+    return Film(coating, thick, place, minute_of(card.laid))
+
+
+def card_trials(book: Book, card: DryingCard, cure: Cure) -> list[Seen]:
+    """Return what the trials of one card bound."""
+    film, found = card_film(book, card), []
+    for one in card.tried:
+        state = ASKS[one.trial]
+        bound = factor_bound(cure, film, state, minute_of(one.at), one.held)
+        if bound is not None:
+            found.append(Seen(film.coating, state, replace(bound, film=(card.coating, card.laid))))
+    return found
+
+
+def plain(coating: Coating) -> Coating:
+    """Return a coating as its label or family has it, without what was learned."""
+    return replace(coating, slowness=1.0, steeper_kj_mol=0.0, doubt=None)
+
+
+def _trials(book: Book, cure: Cure) -> Iterator[Seen]:
+    for card in book.drying_cards:
+        yield from card_trials(book, card, cure)
+
+
+def _looks(book: Book, now: int, cure: Cure) -> Iterator[Seen]:
+    if not any(project.active and project.observed for project in book.projects):
+        return
     table = laid(book, now, cure)
     problem = table.problem
-    bounds: dict[str, list[FactorBound]] = defaultdict(list)
     for project in book.projects:
         for look in project.observed if project.active else ():
             key = PassKey(project.name, look.model, look.step, look.coat)
@@ -102,37 +131,55 @@ def learned_drying(book: Book, now: int, *, cure: Cure | None = None) -> tuple[D
             films: dict[str, Film] = {}
             for place, name in problem.activities[index].pass_.films:
                 films.setdefault(name, table.film(index, place))
-            for film in films.values():
-                bound = _bound(problem.cure, film, look)
+            for name, film in films.items():
+                told = plain(film.coating)
+                alone = replace(film, coating=told, slowness=1.0)
+                bound = factor_bound(cure, alone, look.state, minute_of(look.at), look.reached)
                 if bound is not None:
-                    bounds[film.coating.name].append(bound)
-    slow = {coating.name: coating.slowness for coating in book.coatings}
-    return tuple(
-        DryingLine(name, len(seen), drying_factor(seen), slow[name])
-        for name, seen in sorted(bounds.items())
-    )
+                    yield Seen(told, look.state, replace(bound, film=(key, name)))
 
 
-def _bound(cure: Cure, film: Film, look: Observed) -> FactorBound | None:
+def factor_bound(
+    cure: Cure, film: Film, state: State, minute: int, reached: bool
+) -> FactorBound | None:
     """Return the factor with which a film would have come so far just when it was looked at.
 
     None where no factor between a twentieth and twenty would: such a look
     says nothing about this room (before the film was laid, or never).
     """
-    minute = minute_of(look.at)
-    plain = replace(film, coating=replace(film.coating, slowness=1.0), slowness=1.0)
-    low, high = 0.05, 20.0
-    if not _there(cure, plain, look.state, low, minute):
+    factor = _crossing(cure, film, state, minute)
+    if factor is None or (factor >= _MOST and reached):
         return None
-    if _there(cure, plain, look.state, high, minute):
-        return FactorBound(high, look.reached) if not look.reached else None
-    for _ in range(40):
+    steep = [
+        _crossing(cure, _steeper(film, sign * SLOPE_SD), state, minute) or factor
+        for sign in (-1, 1)
+    ]
+    per = math.log(steep[0] / steep[1]) / (2 * SLOPE_SD)
+    return FactorBound(factor, reached, per_kj_mol=per)
+
+
+_LEAST, _MOST = 0.05, 20.0
+_HALVINGS = 24  # of that span, to a millionth
+
+
+def _steeper(film: Film, kj_mol: float) -> Film:
+    return replace(film, coating=replace(film.coating, steeper_kj_mol=kj_mol))
+
+
+def _crossing(cure: Cure, film: Film, state: State, minute: int) -> float | None:
+    """Return the largest factor with which a film is there by a minute; None for none at all."""
+    low, high = _LEAST, _MOST
+    if not _there(cure, film, state, low, minute):
+        return None
+    if _there(cure, film, state, high, minute):
+        return high
+    for _ in range(_HALVINGS):
         middle = math.sqrt(low * high)
-        if _there(cure, plain, look.state, middle, minute):
+        if _there(cure, film, state, middle, minute):
             low = middle
         else:
             high = middle
-    return FactorBound(low, look.reached)
+    return low
 
 
 def _there(cure: Cure, film: Film, state: State, factor: float, minute: int) -> bool:

@@ -8,6 +8,7 @@ from typing import Annotated
 
 from planner.values.bench_time import BenchTime
 from planner.values.coating import THINNERS, Coating, Mix, State, film_of_mix
+from planner.values.drying_card import DryingCard
 from planner.values.field import Field, Value
 from planner.values.gear import Cleaned, Gear
 from planner.values.message import message
@@ -45,12 +46,14 @@ class Book(Value):
     preferences: Preferences = field(default_factory=Preferences)
     pace: Pace = field(default_factory=Pace)
     cleaned: tuple[Cleaned, ...] = ()
+    drying_cards: tuple[DryingCard, ...] = ()
 
     def __post_init__(self) -> None:
         super().__post_init__()
         self._check_mixes()
         for index, reading in enumerate(self.room.readings):
             self._check_location(reading.location, f"room.readings[{index}].location")
+        self._check_cards()
         for at, project in enumerate(self.projects):
             _check_facts(project, f"projects[{at}]")
             for position, model in enumerate(project.models):
@@ -104,6 +107,18 @@ class Book(Value):
                 f"{place}.portions[0].coating",
                 "is a thinner; put the coating that forms the film first",
             )
+
+    def _check_cards(self) -> None:
+        known = [*(coating.name for coating in self.coatings), *(mix.name for mix in self.mixes)]
+        for index, card in enumerate(self.drying_cards):
+            here = f"drying_cards[{index}]"
+            demand_known(card.coating, known, "coating", f"{here}.coating")
+            demand(
+                self.coating(card.coating).family not in THINNERS,
+                f"{here}.coating",
+                "is a thinner and forms no film; name a coating or a mix",
+            )
+            self._check_location(card.location, f"{here}.location")
 
     def _check_location(self, name: str, place: str) -> None:
         known = [location.name for location in self.room.locations]

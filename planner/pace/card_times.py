@@ -1,0 +1,166 @@
+"""When a drying card is worth two minutes: at evenings that exist anyway."""
+
+from __future__ import annotations
+
+import math
+from bisect import bisect_right
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+
+from planner.bench import BenchCalendar
+from planner.cure import Band, Cure, Film
+from planner.pace.bottle import (
+    FASTEST,
+    SLOWEST,
+    Belief,
+    FactorBound,
+    beliefs,
+    chance_there,
+    prior_of,
+)
+from planner.pace.drying import Seen, card_film, card_trials, usual_spread
+from planner.values.book import Book
+from planner.values.coating import State
+from planner.values.drying_card import ASKS, DryingCard, Trial
+
+DAYS = 10  # a card is not asked about further ahead: assumed
+GRID = 10  # minutes of a stretch between two moments that are weighed: assumed
+WORTH_BITS = 0.02  # what a trial must teach to be worth its minutes: assumed
+EARLY_IS_WELL = 0.8  # of the best lesson, had sooner, is as good: assumed
+FACTORS = 41  # between a quarter and four times, at which a film's times are worked out
+SLIGHT = 1e-4  # beliefs less likely than this share of the likeliest are left out
+
+
+@dataclass(frozen=True)
+class CardAsk:
+    """A trial that a card asks for.
+
+    Attributes
+    ----------
+    number
+        Which card of the book.
+    at
+        When, within a stretch of bench time [min].
+    chance
+        How likely the film stands it then, by all that is known [-].
+    bits
+        What the answer is expected to teach of the bottle [bit].
+    """
+
+    number: int
+    card: DryingCard
+    trial: Trial
+    at: int
+    chance: float
+    bits: float
+
+
+def asked(book: Book, now: int, cure: Cure, calendar: BenchCalendar) -> tuple[CardAsk, ...]:
+    """Return what the cards of a book ask from ``now`` on, the soonest first.
+
+    Of each trial that no card of the bottle has stood yet the first moment
+    is taken that teaches nearly as much as the best one.
+    """
+    found = [
+        one
+        for number, card in enumerate(book.drying_cards)
+        for one in _of_card(book, number, now, cure, calendar)
+    ]
+    return tuple(sorted(found, key=lambda one: (one.at, one.number, list(Trial).index(one.trial))))
+
+
+def _of_card(
+    book: Book, number: int, now: int, cure: Cure, calendar: BenchCalendar
+) -> Iterator[CardAsk]:
+    card = book.drying_cards[number]
+    film = card_film(book, card)
+    if now > film.laid + DAYS * 1440:
+        return
+    seen = card_trials(book, card, cure)
+    moments = tuple(_moments(max(now, film.laid + 1), calendar))
+    stood = {one.trial for one in card.tried if one.held}
+    for trial in Trial:
+        if trial in stood or any(_implies(better, trial) for better in stood):
+            continue
+        ask = _best(film, ASKS[trial], seen, moments, cure)
+        if ask is not None:
+            at, chance, bits = ask
+            yield CardAsk(number, card, trial, at, chance, bits)
+
+
+def _implies(stood: Trial, trial: Trial) -> bool:
+    """Tell whether a film that stood one trial needs the other no more."""
+    return trial is Trial.FINGER or (trial is Trial.THUMB and stood is not Trial.FINGER)
+
+
+def _moments(now: int, calendar: BenchCalendar) -> Iterator[int]:
+    for stretch in calendar.stretches(now, now + DAYS * 1440):
+        begin, end = max(now, stretch.interval.start), stretch.interval.end
+        yield from range(begin, max(begin + 1, end - 1), GRID)
+
+
+def _best(
+    film: Film, state: State, seen: list[Seen], moments: Iterable[int], cure: Cure
+) -> tuple[int, float, float] | None:
+    """Return the moment to try, the chance that the film stands it, and what that teaches."""
+    asked_of = Seen(film.coating, state, FactorBound(1.0, False))
+    prior = prior_of(usual_spread([*seen, asked_of]))
+    every = _likely(beliefs((one.bound for one in seen), prior))
+    reached, taught = _by_factor(film, state, cure), []
+    for at in moments:
+        factor = _factor_at(reached, at)
+        if factor is not None:
+            taught.append((at, *_lesson(every, FactorBound(factor, False))))
+    most = max((bits for *_, bits in taught), default=0.0)
+    if most < WORTH_BITS:
+        return None
+    return next(one for one in taught if one[2] >= EARLY_IS_WELL * most)
+
+
+def _by_factor(film: Film, state: State, cure: Cure) -> list[tuple[int, float]]:
+    """Return when a film would be there, by the factor of its drying times."""
+    found = []
+    for number in range(FACTORS):
+        factor = FASTEST * (SLOWEST / FASTEST) ** (number / (FACTORS - 1))
+        ready = cure.ready_at(replace(film, slowness=factor), state, Band.NOMINAL)
+        if ready is not None:
+            found.append((ready, factor))
+    return found
+
+
+def _factor_at(reached: list[tuple[int, float]], at: int) -> float | None:
+    """Return the factor of a film that is just there at a minute; None beyond those looked at."""
+    above = bisect_right(reached, at, key=lambda one: one[0])
+    if not 0 < above < len(reached):
+        return None
+    (before, low), (after, high) = reached[above - 1], reached[above]
+    return low * (high / low) ** ((at - before) / (after - before))
+
+
+def _likely(every: list[Belief]) -> list[Belief]:
+    most = max(one.weight for one in every)
+    kept = [one for one in every if one.weight > SLIGHT * most]
+    total = sum(one.weight for one in kept)
+    return [one._replace(weight=one.weight / total) for one in kept]
+
+
+def _lesson(every: list[Belief], bound: FactorBound) -> tuple[float, float]:
+    """Return the chance of a film's being there, and what the answer teaches [bit].
+
+    References
+    ----------
+    Lindley (1956), On a measure of the information provided by an
+    experiment: the entropy of the answer less what of it is chance.
+    """
+    mean = own = 0.0
+    for one in every:
+        there = chance_there(one, bound)
+        mean += one.weight * there
+        own += one.weight * _entropy(there)
+    return mean, max(0.0, _entropy(mean) - own)
+
+
+def _entropy(chance: float) -> float:
+    if not 0 < chance < 1:
+        return 0.0
+    return -chance * math.log2(chance) - (1 - chance) * math.log2(1 - chance)
