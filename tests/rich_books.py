@@ -23,6 +23,7 @@ from planner.values.coating import (
     StateTime,
     Window,
 )
+from planner.values.drying_card import DryingCard, Trial, Tried
 from planner.values.gear import Cleaned
 from planner.values.model import Chosen, Made, Measure, ModelKind, RealSize, Shape
 from planner.values.project import Event, Happened, Logged, Observed, Pin, Project, Used
@@ -229,7 +230,29 @@ def rich_books(draw: st.DrawFn) -> Book:
         cleaned=tuple(
             Cleaned(airbrush=draw(_words), at=draw(at)) for _ in range(draw(st.integers(0, 2)))
         ),
+        drying_cards=draw(drying_cards(book.coatings[0].name)),
     )
+
+
+@st.composite
+def drying_cards(draw: st.DrawFn, coating: str) -> tuple[DryingCard, ...]:
+    """Draw no card, or one with some trials."""
+    if draw(st.booleans()):
+        return ()
+    tried = [
+        Tried(
+            trial=draw(st.sampled_from(Trial)),
+            at=NOW + timedelta(minutes=draw(st.integers(1, 9999))),
+            held=draw(st.booleans()),
+        )
+        for _ in range(draw(st.integers(0, 2)))
+    ]
+    film = draw(st.sampled_from([None, 12.5]))
+    where = draw(st.sampled_from(["", "warm box"]))
+    card = DryingCard(
+        coating=coating, laid=NOW, location=where, dry_film_um=film, tried=tuple(tried)
+    )
+    return (card,)
 
 
 @st.composite

@@ -26,7 +26,7 @@ from planner.values.refusal import Refused
 
 OpenWindow = Callable[..., int]
 COMMANDS = (  # each a module, imported when it is asked for
-    *("demo", "open", "plan", "tonight", "log", "pace", "check", "verify", "cure", "shop"),
+    *("demo", "open", "plan", "tonight", "log", "card", "pace", "check", "verify", "cure", "shop"),
     *("export", "import", "backup", "restore", "desktop"),
 )
 INTERRUPTED = 130  # as of a command that a shell ends with Ctrl-C, 128 + 2

@@ -68,6 +68,7 @@ def _part(
         preferences=Preferences(),
         pace=Pace(),
         cleaned=tuple(cleaning for cleaning in book.cleaned if cleaning.airbrush in brushes),
+        drying_cards=(),
     )
 
 

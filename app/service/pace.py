@@ -6,14 +6,18 @@ from dataclasses import dataclass, replace
 
 from app.service.edits import Edit
 from planner.cure import Cure
-from planner.pace.drying import FASTEST, SLOWEST, DryingLine, learned_drying
+from planner.pace.bottle import FASTEST, SLOWEST
+from planner.pace.drying import DryingLine, learned_drying
 from planner.pace.minutes import PaceLine, Work, learned_minutes, rescaled
 from planner.values.book import Book
+from planner.values.coating import Coating
 from planner.values.message import called, message
 from planner.values.moment import moment_of, zone_named
 from planner.values.refusal import Refused, demand
 from planner.values.step import Stage, Tool
 from planner.values.wishes import Learned, Pace
+
+LEAST_DOUBT, MOST_DOUBT = 1.05, 4.0  # no film is known better than a label's minute: assumed
 
 
 @dataclass(frozen=True)
@@ -82,6 +86,9 @@ def _with_minutes(book: Book, line: PaceLine, now: int) -> Edit:
 def apply_drying(book: Book, coating: str, now: int) -> Edit:
     """Reckon with the drying of a coating as it was seen in this room.
 
+    Its level and its doubt become what was learned; its slope, too, where
+    films in other warmth than 23 °C told of that.
+
     Raises
     ------
     Refused
@@ -105,10 +112,16 @@ def apply_drying(book: Book, coating: str, now: int) -> Edit:
 def _with_drying(book: Book, line: DryingLine) -> Edit:
     coating = line.coating
     factor = round(min(SLOWEST, max(FASTEST, line.estimate.factor)), 2)
-    coatings = tuple(
-        replace(other, slowness=factor) if other.name == coating else other
-        for other in book.coatings
-    )
+    doubt = round(min(MOST_DOUBT, max(LEAST_DOUBT, line.figures.doubt)), 2)
+
+    def taught(old: Coating) -> Coating:
+        if old.name != coating:
+            return old
+        slope = line.figures.slope.mean if line.figures.tells_slope else old.steeper_kj_mol
+        steeper = round(min(60.0, max(-20.0, slope)), 1)
+        return replace(old, slowness=factor, doubt=doubt, steeper_kj_mol=steeper)
+
+    coatings = tuple(taught(other) for other in book.coatings)
     return Edit(
         called("drying of {coating}: × {factor:g}", coating=coating, factor=factor),
         replace(book, coatings=coatings),

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from planner.values.book import Book
 from planner.values.coating import Coating, Mix, Portion
+from planner.values.drying_card import DryingCard
 from planner.values.model import Model
 from planner.values.project import Logged, Project
 from planner.values.sequence import Sequence
@@ -87,6 +88,7 @@ def renamed_all(
         projects=tuple(change.project(project) for project in book.projects),
         sequences=tuple(change.sequence(sequence) for sequence in book.sequences),
         supplies=change.supplies(book.supplies),
+        drying_cards=change.drying_cards(book.drying_cards),
     )
 
 
@@ -138,6 +140,11 @@ class _Renaming:
     def sequence(self, old: Sequence) -> Sequence:
         colours = (replace(colour, usual=self.name(colour.usual)) for colour in old.colours)
         return replace(old, colours=tuple(colours))
+
+    def drying_cards(self, old: tuple[DryingCard, ...]) -> tuple[DryingCard, ...]:
+        if all(card.coating not in self.names for card in old):
+            return old
+        return tuple(replace(card, coating=self.name(card.coating)) for card in old)
 
     def supplies(self, old: Supplies) -> Supplies:
         leftovers = (

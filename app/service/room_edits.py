@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.drying_card import DryingCard
 from planner.values.message import called, message
 from planner.values.project import Project
 from planner.values.refusal import Refused, demand, unknown
@@ -40,12 +41,25 @@ def put_location(book: Book, was: str, location: Location) -> Edit:
     projects, sequences = _with_steps(book, lambda step: _renamed(step, was, location.name))
     return Edit(
         called("rename {was} to {location}", was=was, location=location.name),
-        replace(book, room=room, projects=projects, sequences=sequences),
+        replace(
+            book,
+            room=room,
+            projects=projects,
+            sequences=sequences,
+            drying_cards=_cards_at(book, was, location.name),
+        ),
+    )
+
+
+def _cards_at(book: Book, was: str, name: str) -> tuple[DryingCard, ...]:
+    """Return the drying cards, those of one location at another."""
+    return tuple(
+        replace(card, location=name) if card.location == was else card for card in book.drying_cards
     )
 
 
 def remove_location(book: Book, name: str) -> Edit:
-    """Take a location out of the room, with what was read there.
+    """Take a location out of the room, with what was read there and the cards that dried there.
 
     Raises
     ------
@@ -62,7 +76,8 @@ def remove_location(book: Book, name: str) -> Edit:
     gone = {name, ""} if at == 0 else {name}
     readings = tuple(reading for reading in book.room.readings if reading.location not in gone)
     room = replace(book.room, locations=left, readings=readings)
-    return Edit(called("remove {name}", name=name), replace(book, room=room))
+    cards = tuple(card for card in book.drying_cards if card.location not in gone)
+    return Edit(called("remove {name}", name=name), replace(book, room=room, drying_cards=cards))
 
 
 def make_usual(book: Book, name: str) -> Edit:
@@ -80,7 +95,10 @@ def make_usual(book: Book, name: str) -> Edit:
     if name == old:
         return Edit(called("usual place: {name}", name=name), book)
     room = replace(book.room, locations=tuple(places), readings=readings)
-    return Edit(called("usual place: {name}", name=name), replace(book, room=room))
+    cards = _cards_at(book, "", old)
+    return Edit(
+        called("usual place: {name}", name=name), replace(book, room=room, drying_cards=cards)
+    )
 
 
 def set_volume(book: Book, volume_m3: float) -> Edit:

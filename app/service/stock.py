@@ -84,13 +84,13 @@ def remove_coating(book: Book, name: str) -> Edit:
     ------
     Refused
         If there is none of that name, or something names it: the path is
-        that of the first.  What the logbook says of it stays.
+        that of the first.  What the logbook says of it stays; its drying
+        cards go with it.
     """
     at = _at(book.coatings, name, "coating", "coatings")
     _demand_unused(book, name)
-    return Edit(
-        called("remove {name}", name=name), replace(book, coatings=_without(book.coatings, at))
-    )
+    changed = replace(_without_cards(book, name), coatings=_without(book.coatings, at))
+    return Edit(called("remove {name}", name=name), changed)
 
 
 def put_mix(book: Book, was: str, mix: Mix) -> Edit:
@@ -113,9 +113,15 @@ def remove_mix(book: Book, name: str) -> Edit:
     """Take a mix out of the book; refused as in `remove_coating`."""
     at = _at(book.mixes, name, "mix", "mixes")
     _demand_unused(book, name)
-    return Edit(
-        called("remove mix {name}", name=name), replace(book, mixes=_without(book.mixes, at))
-    )
+    changed = replace(_without_cards(book, name), mixes=_without(book.mixes, at))
+    return Edit(called("remove mix {name}", name=name), changed)
+
+
+def _without_cards(book: Book, name: str) -> Book:
+    if all(card.coating != name for card in book.drying_cards):
+        return book
+    kept = tuple(card for card in book.drying_cards if card.coating != name)
+    return replace(book, drying_cards=kept)
 
 
 def put_consumable(book: Book, was: str, consumable: Consumable) -> Edit:

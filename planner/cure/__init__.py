@@ -4,19 +4,20 @@ from planner.cure.drying_path import PathPoint, StateTimes, film_path, state_tim
 from planner.cure.family_times import Evidence, Spread, StateFigure
 from planner.cure.film import Cure, Film, Wait
 from planner.cure.kinetics import Band
-from planner.cure.observed import observed_film
+from planner.cure.observed import STILL_TO_GO, observed_film
 from planner.cure.reference import DEEP, reference_minutes
 from planner.cure.rounding import shown_minutes
 from planner.cure.touches import film_um
 
 __all__ = [
     "DEEP",
+    "STILL_TO_GO",
     "Band",
     "Cure",
     "Evidence",
     "Film",
-    "Spread",
     "PathPoint",
+    "Spread",
     "StateFigure",
     "StateTimes",
     "Wait",

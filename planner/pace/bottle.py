@@ -42,6 +42,8 @@ LOOK_SD = 0.1
 """How far off the minute is at which a finger says "now": assumed [ln]."""
 TAILS = 4.0
 """Degrees of freedom of the level: assumed."""
+SLIP = 0.001
+"""How often somebody notes the wrong answer: assumed [-]."""
 SPREAD_SD = 0.4
 """How far the spread of one bottle lies from the usual: assumed [ln]."""
 SLOPE_BAND_KJ_MOL = 10.0
@@ -88,6 +90,7 @@ class Prior(NamedTuple):
     tails: float = TAILS
     spread_sd: float = SPREAD_SD
     slope_sd: float = SLOPE_SD
+    slip: float = SLIP
 
 
 def prior_of(spread: Spread) -> Prior:
@@ -175,17 +178,23 @@ def beliefs(seen: Iterable[FactorBound], prior: Prior) -> list[Belief]:
         film_sd = prior.film_sd * math.exp(spread_step * prior.spread_sd)
         weight = math.exp(-0.5 * (slope_step**2 + spread_step**2))
         for level in _levels():
-            own = weight * _level_density(level, prior)
-            for film in films.values():
-                own *= _likelihood(film, level, slope, film_sd)
-            found.append(Belief(level, slope, film_sd, own))
+            chances = [
+                _likelihood(film, level, slope, film_sd, prior.slip) for film in films.values()
+            ]
+            told = weight * _level_density(level, prior) * math.prod(chances)
+            found.append(Belief(level, slope, film_sd, told))
     return found
 
 
 def chance_there(belief: Belief, bound: FactorBound) -> float:
     """Return how likely a film of that bottle is there by a bound, seen once [-]."""
-    at = math.log(bound.factor) - bound.per_kj_mol * belief.slope
-    return _phi((at - belief.level) / math.hypot(belief.film_sd, LOOK_SD))
+    return _phi((_at(bound, belief.slope) - belief.level) / math.hypot(belief.film_sd, LOOK_SD))
+
+
+def _at(bound: FactorBound, slope: float) -> float:
+    """Return the logarithm of a bound; what lies beyond all levels counts as their end."""
+    factor = min(SLOWEST, max(FASTEST, bound.factor))
+    return math.log(factor) - bound.per_kj_mol * slope
 
 
 def _levels() -> list[float]:
@@ -201,21 +210,27 @@ def _level_density(level: float, prior: Prior) -> float:
     return float((1 + reduced**2 / (prior.tails - 2)) ** (-(prior.tails + 1) / 2))
 
 
-def _likelihood(film: list[FactorBound], level: float, slope: float, film_sd: float) -> float:
+def _likelihood(
+    film: list[FactorBound], level: float, slope: float, film_sd: float, slip: float
+) -> float:
     """Return the chance of all that was seen of one film, summed over what it has of its own."""
     if len(film) == 1:
         there = chance_there(Belief(level, slope, film_sd, 1.0), film[0])
-        return there if film[0].reached else 1 - there
+        return _noted(there, film[0].reached, slip)
     total = 0.0
     for node, part in NODES:
         own = level + math.sqrt(2) * film_sd * node
         chance = part / math.sqrt(math.pi)
         for bound in film:
-            at = math.log(bound.factor) - bound.per_kj_mol * slope
-            there = _phi((at - own) / LOOK_SD)
-            chance *= there if bound.reached else 1 - there
+            chance *= _noted(_phi((_at(bound, slope) - own) / LOOK_SD), bound.reached, slip)
         total += chance
     return total
+
+
+def _noted(there: float, reached: bool, slip: float) -> float:
+    """Return how likely an answer is noted, where the film is there with some chance."""
+    right = there if reached else 1 - there
+    return slip + (1 - 2 * slip) * right
 
 
 def _phi(value: float) -> float:

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from planner.bench import BenchCalendar
-from planner.cure import Band, Cure, Film
+from planner.cure import STILL_TO_GO, Band, Cure, Film
 from planner.pace.bottle import (
     FASTEST,
     SLOWEST,
@@ -22,6 +22,7 @@ from planner.pace.drying import Seen, card_film, card_trials, usual_spread
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.drying_card import ASKS, DryingCard, Trial
+from planner.values.moment import minute_of
 
 DAYS = 10  # a card is not asked about further ahead: assumed
 GRID = 10  # minutes of a stretch between two moments that are weighed: assumed
@@ -74,15 +75,15 @@ def _of_card(
 ) -> Iterator[CardAsk]:
     card = book.drying_cards[number]
     film = card_film(book, card)
-    if now > film.laid + DAYS * 1440:
+    if abs(now - film.laid) > DAYS * 1440:
         return
     seen = card_trials(book, card, cure)
-    moments = tuple(_moments(max(now, film.laid + 1), calendar))
     stood = {one.trial for one in card.tried if one.held}
     for trial in Trial:
         if trial in stood or any(_implies(better, trial) for better in stood):
             continue
-        ask = _best(film, ASKS[trial], seen, moments, cure)
+        begin = max(now, _next_worth(card, trial, film.laid))
+        ask = _best(film, ASKS[trial], seen, _moments(begin, now + DAYS * 1440, calendar), cure)
         if ask is not None:
             at, chance, bits = ask
             yield CardAsk(number, card, trial, at, chance, bits)
@@ -93,9 +94,15 @@ def _implies(stood: Trial, trial: Trial) -> bool:
     return trial is Trial.FINGER or (trial is Trial.THUMB and stood is not Trial.FINGER)
 
 
-def _moments(now: int, calendar: BenchCalendar) -> Iterator[int]:
-    for stretch in calendar.stretches(now, now + DAYS * 1440):
-        begin, end = max(now, stretch.interval.start), stretch.interval.end
+def _next_worth(card: DryingCard, trial: Trial, laid: int) -> int:
+    """Return from when a trial says more than it did: the film a tenth older than last time."""
+    last = max((minute_of(one.at) for one in card.tried if one.trial is trial), default=laid)
+    return laid + 1 + math.ceil((last - laid) * (1 + STILL_TO_GO))
+
+
+def _moments(first: int, last: int, calendar: BenchCalendar) -> Iterator[int]:
+    for stretch in calendar.stretches(first, last) if first < last else ():
+        begin, end = max(first, stretch.interval.start), stretch.interval.end
         yield from range(begin, max(begin + 1, end - 1), GRID)
 
 
@@ -134,7 +141,7 @@ def _factor_at(reached: list[tuple[int, float]], at: int) -> float | None:
     if not 0 < above < len(reached):
         return None
     (before, low), (after, high) = reached[above - 1], reached[above]
-    return low * (high / low) ** ((at - before) / (after - before))
+    return low * math.exp(math.log(high / low) * (at - before) / (after - before))
 
 
 def _likely(every: list[Belief]) -> list[Belief]:

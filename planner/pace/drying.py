@@ -66,7 +66,7 @@ def learned_drying(book: Book, now: int, *, cure: Cure | None = None) -> tuple[D
     for one in (*_looks(book, now, cure), *_trials(book, cure)):
         seen[one.coating.name].append(one)
     slow = {coating.name: coating.slowness for coating in book.coatings}
-    cards = defaultdict(int)
+    cards: dict[str, int] = defaultdict(int)
     for card in book.drying_cards:
         cards[book.coating(card.coating).name] += bool(card.tried)
     return tuple(

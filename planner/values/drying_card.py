@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
+from typing import Annotated
 
 from planner.values.coating import State
-from planner.values.moment import aware
-from planner.values.refusal import demand, number_in, plain_name
+from planner.values.field import Field, Value
+from planner.values.refusal import demand, plain_name
 
 MOST_TRIALS = 40
 
@@ -34,19 +35,16 @@ solvent of the next wash, rubbed on the card's edge, takes no colour (common pra
 
 
 @dataclass(frozen=True, kw_only=True)
-class Tried:
+class Tried(Value):
     """One trial of a card: whether the film stood it, at a moment."""
 
-    trial: Trial
-    at: datetime
-    held: bool
-
-    def __post_init__(self) -> None:
-        aware(self.at, "at")
+    trial: Annotated[Trial, Field("&Trial")]
+    at: Annotated[datetime, Field("&When")]
+    held: Annotated[bool, Field("It h&eld")]
 
 
 @dataclass(frozen=True, kw_only=True)
-class DryingCard:
+class DryingCard(Value):
     """A scrap coated once with a bottle, to be tried while it dries.
 
     Attributes
@@ -63,17 +61,16 @@ class DryingCard:
         The trials so far.
     """
 
-    coating: str
-    laid: datetime
-    location: str = ""
-    dry_film_um: float | None = None
+    coating: Annotated[str, Field("&Bottle", check=plain_name)]
+    laid: Annotated[datetime, Field("&Coated")]
+    location: Annotated[str, Field("Dries &in")] = ""
+    dry_film_um: Annotated[
+        float | None, Field("Dry &film", unit="µm", least=0.1, most=2000, decimals=1)
+    ] = None
     tried: tuple[Tried, ...] = ()
 
     def __post_init__(self) -> None:
-        plain_name(self.coating, "coating")
-        aware(self.laid, "laid")
-        if self.dry_film_um is not None:
-            number_in(self.dry_film_um, 0.1, 2000, "dry_film_um", "µm")
+        super().__post_init__()
         demand(len(self.tried) <= MOST_TRIALS, "tried", f"has more than {MOST_TRIALS} trials")
         for index, one in enumerate(self.tried):
             demand(one.at > self.laid, f"tried[{index}].at", "must lie after the card was coated")

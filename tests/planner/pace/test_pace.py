@@ -6,7 +6,7 @@ import math
 from dataclasses import replace
 from datetime import datetime, timedelta
 from random import Random
-from statistics import NormalDist, fmean, stdev
+from statistics import fmean, stdev
 
 import pytest
 from logged_books import demo_plan
@@ -15,7 +15,7 @@ from small_book import CART, PROJECT, ZONE, key, small_book
 from app.service import logbook, pace
 from planner.cure import Band, Cure, Film
 from planner.evening import log_entries
-from planner.pace.drying import COATING_SD, FILM_SD, FactorBound, drying_factor, learned_drying
+from planner.pace.drying import learned_drying
 from planner.pace.minutes import (
     PASS_SD,
     PERSON_SD,
@@ -245,30 +245,6 @@ def test_a_step_never_outlasts_its_mix() -> None:
 
 
 # --- drying -----------------------------------------------------------------------------------
-
-
-@pytest.mark.parametrize("factor", [0.8, 1.0, 1.3, 1.6])
-def test_one_look_by_the_truncated_normal(factor: float) -> None:
-    """E[θ | θ + ε > c] = τ² / s · φ(c / s) / (1 − Φ(c / s)) with s² = τ² + σ².
-
-    The mean of a truncated normal (inverse Mills ratio), e.g. Johnson, Kotz
-    and Balakrishnan, Continuous Univariate Distributions 1, section 10.1.
-    """
-    unit = NormalDist()
-    spread = math.hypot(COATING_SD, FILM_SD)
-    at = math.log(factor) / spread
-    not_yet = COATING_SD**2 / spread * unit.pdf(at) / (1 - unit.cdf(at))
-    there = -(COATING_SD**2) / spread * unit.pdf(at) / unit.cdf(at)
-    assert drying_factor([FactorBound(factor, False)]).mean == pytest.approx(not_yet, abs=0.004)
-    assert drying_factor([FactorBound(factor, True)]).mean == pytest.approx(there, abs=0.004)
-
-
-def test_without_looks_nothing_is_learned_and_bounds_hold() -> None:
-    assert drying_factor([]).mean == pytest.approx(0, abs=1e-9)
-    wild = drying_factor([FactorBound(20.0, False)] * 20)
-    assert 1 < wild.factor <= 4
-    both = drying_factor([FactorBound(1.5, False), FactorBound(2.0, True)] * 6)
-    assert 1.5 < both.factor < 2.0
 
 
 def test_a_room_that_dries_half_again_as_slowly_is_learned_from_looks() -> None:
