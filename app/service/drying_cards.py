@@ -11,7 +11,7 @@ from planner.pace.card_times import CardAsk, asked
 from planner.pace.drying import DryingLine, card_film, learned_drying
 from planner.values.book import Book
 from planner.values.drying_card import ASKS, DryingCard, Trial, Tried
-from planner.values.message import called, message, told
+from planner.values.message import called, message
 from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.refusal import Refused, demand
 
@@ -113,11 +113,10 @@ def try_card(book: Book, number: int, trial: Trial, at: int, *, held: bool) -> E
         tried = replace(card, tried=(*card.tried, one))
     except Refused as problem:
         raise problem.under(f"drying_cards[{number}]") from problem
-    about = {"coating": card.coating, "trial": told(trial.value)}
     name = (
-        called("{coating} stood: {trial}", **about)
+        called("{coating} stood: {trial}", coating=card.coating, trial=trial)
         if held
-        else called("{coating} did not stand yet: {trial}", **about)
+        else called("{coating} did not stand yet: {trial}", coating=card.coating, trial=trial)
     )
     return Edit(name, _with(book, number, tried))
 

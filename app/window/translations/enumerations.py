@@ -7,6 +7,7 @@ from enum import StrEnum
 from planner.cure.family_times import Evidence
 from planner.layers.overcoat_table import LayerVerdict
 from planner.values.coating import Effect, Family, Finish, Hiding, Preparation, State
+from planner.values.drying_card import Trial
 from planner.values.model import Material, ModelKind, Shape, Side
 from planner.values.room import Movement
 from planner.values.step import Role, Stage, Tool, Trait
@@ -31,4 +32,5 @@ ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
     "shape": (Shape,),
     "movement": (Movement,),
     "care": (Care,),
+    "trial": (Trial,),
 }
