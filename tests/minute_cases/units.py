@@ -1,0 +1,67 @@
+"""Edges of definitions 18 to 21: drying places, joins, turns, masks."""
+
+from __future__ import annotations
+
+from judge_cases.making import at, book, do, paint, piece, ready, work
+from minute_cases.making import Edge, edge
+
+from planner.values.coating import State
+from planner.values.step import Application, Minutes, Stage, Step
+
+FIRST = do("base", "18:00-18:10")
+
+
+@edge(18)
+def a_place_is_free_when_the_film_is_dry_to_handle() -> Edge:
+    """The box has one drying place."""
+    of = book(paint("base", "hull/deck", dries_in="box"), paint("links", "tracks", dries_in="box"))
+    free = ready(of, "sand", State.DRY_TO_HANDLE, at("18:10"), "box")
+    return Edge(of, "links", free, free - 1, done=(FIRST,))
+
+
+def glued(*faces: str) -> Step:
+    """Return a join of the units of some faces."""
+    laid = (Application(places=faces, coating="cement"),)
+    return Step(id="join", stage=Stage.JOIN, applications=laid, minutes=Minutes(fixed=10))
+
+
+@edge(19)
+def joined_when_dry_to_handle() -> Edge:
+    of = book(paint("base", "hull/deck"), glued("hull/side", "tracks/links"))
+    dry = ready(of, "sand", State.DRY_TO_HANDLE, at("18:10"))
+    return Edge(of, "join", dry, dry - 1, done=(FIRST,))
+
+
+@edge(20)
+def turned_when_dry_to_handle() -> Edge:
+    of = book(paint("base", "wheels/tread"), work("turn", Stage.TURN, "wheels"))
+    dry = ready(of, "sand", State.DRY_TO_HANDLE, at("18:10"))
+    return Edge(of, "turn", dry, dry - 1, done=(FIRST,))
+
+
+MASKED = book(
+    paint("base", "hull/deck"),
+    work("mask", Stage.MASK, "hull/deck"),
+    paint("camo", "hull/side"),
+    work("unmask", Stage.UNMASK, "hull/deck"),
+)
+TAPE = ready(MASKED, "sand", State.PRINT_FREE, at("18:10"))
+
+
+@edge(21)
+def tape_on_a_print_free_film() -> Edge:
+    return Edge(MASKED, "mask", TAPE, TAPE - 1, done=(FIRST,), unplaced=("camo", "unmask"))
+
+
+@edge(21)
+def tape_off_when_the_edge_is_set_to_touch() -> Edge:
+    done = FIRST, do("mask", piece(TAPE, 10)), do("camo", piece(TAPE + 10, 10))
+    off = ready(MASKED, "sand", State.SET_TO_TOUCH, TAPE + 20)
+    return Edge(MASKED, "unmask", off, off - 1, done=done)
+
+
+@edge(21)
+def tape_off_within_a_week() -> Edge:
+    """On at 18:00 on day 1: unmasking begins before 18:00 on day 8."""
+    done = FIRST, do("mask", "1/18:30-1/18:40"), do("camo", "1/18:40-1/18:50")
+    return Edge(MASKED, "unmask", at("8/18:29"), at("8/18:30"), done=done)
