@@ -10,9 +10,11 @@ from PySide6.QtWidgets import QDialog
 
 from app.service import demos
 from app.service.bench_time_edits import DayHours
+from app.service.film_brake import HeldUp
 from app.window import help_pages
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
 from app.window.book_copies import show_copies
+from app.window.evening.brake_dialog import BrakeDialog
 from app.window.forms.controls import number
 from app.window.gear.airbrush_dialog import AirbrushDialog
 from app.window.gear.location_dialog import LocationDialog
@@ -40,9 +42,13 @@ from app.window.stock.supply_dialogs import (
     MixDialog,
 )
 from app.window.wishes.choice_list import Choose
+from planner.evening.film_brake import EARLY_RISKS, TOO_LATE, Miss, Unready
 from planner.sequences.apply_to_book import every_sequence
 from planner.values.book import Book
+from planner.values.coating import State
 from planner.values.keys import StepKey
+from planner.values.moment import zone_named
+from planner.values.plan import PassKey
 from storage.exchange import Exchange
 
 Opener = Callable[[], QDialog]
@@ -57,6 +63,7 @@ def every_dialog(window: MainWindow) -> dict[str, Opener]:
         **_of_time_and_gear(window, book),
         **_of_stock(window, book),
         **_of_sequences(window),
+        **_of_the_evening(window, book),
         "edits": lambda: show_edits(session, window),
         "copies": lambda: show_copies(session, window),
     }
@@ -80,6 +87,38 @@ def _of_the_window(window: MainWindow, book: Book) -> dict[str, Opener]:
         "import new": lambda: ImportDialog(
             book, Exchange(book=_other(book), note="An invented project."), "new.json", window
         ),
+    }
+
+
+def _of_the_evening(window: MainWindow, book: Book) -> dict[str, Opener]:
+    project = book.projects[0]
+    first, second = (
+        PassKey(project.name, project.models[0].name, step.id)
+        for step in project.models[0].steps[:2]
+    )
+    zone, now = zone_named(book.bench_time.zone), window.session.now
+    wet = Unready(
+        first,
+        book.coatings[0].name,
+        ("hull/upper",),
+        side=Miss.EARLY,
+        state=State.DRY_TO_RECOAT,
+        ready=now + 31,
+        closed=None,
+        off=31,
+        risk=EARLY_RISKS[State.DRY_TO_RECOAT],
+    )
+    shut = replace(
+        wet, side=Miss.LATE, state=None, ready=now + 1440, closed=now - 40, risk=TOO_LATE
+    )
+    return {
+        f"brake {name}": lambda held=held, done=done: BrakeDialog(
+            held, zone, now, window, done=done
+        )
+        for name, held, done in (
+            ("early", HeldUp(second, now, (wet,)), False),
+            ("late", HeldUp(second, now, (shut, wet)), True),
+        )
     }
 
 

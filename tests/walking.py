@@ -282,7 +282,7 @@ class Walk(QObject):
         placements = session.picture.plan.placements if session.picture else ()
         ahead = sorted((one for one in placements if not one.logged), key=lambda one: one.start)
         if ahead:
-            session.log_done(ahead[0].key)
+            self._window.acts.done(ahead[0].key)
 
     def _dialog(self) -> None:
         if self._within() is None and self._window.session.book is not None:

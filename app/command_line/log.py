@@ -8,6 +8,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from app.command_line.book_source import add_book, add_json
+from app.command_line.brake_prompt import add_ways
 from app.command_line.log_actions import BY_NAME, LogAnswer
 from app.command_line.log_answer import (
     closing_remarks,
@@ -36,6 +37,7 @@ EXAMPLES = """\
   tackfree log start "Winch Truck Gannet/prime"
   tackfree log done "Winch Truck Gannet/prime" --minutes 14 --used "grey primer=3.5"
   tackfree log done "Winch Truck Gannet/base#2" --only hull --only wheels
+  tackfree log start "Winch Truck Gannet/base#2" --looked-dry
   tackfree log tacky "Winch Truck Gannet/base" --at 2031-03-05T21:40
   tackfree log seen "Winch Truck Gannet/wipe" --note "no tide marks"
   tackfree log skip "Winch Truck Gannet/filter" --note "dark enough"
@@ -64,6 +66,8 @@ ONLY_WITH = {
     "humidity": ("done",),
     "note": ("done", "seen", "skip", "redo", "note"),
     "airbrush": ("start", "done"),
+    "all_the_same": ("start", "done"),
+    "looked_dry": ("start", "done"),
 }
 
 
@@ -110,6 +114,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--photo", action="append", type=Path, metavar="FILE", help="a photo to keep"
     )
+    add_ways(parser)
     add_book(parser)
     add_json(parser)
 
@@ -183,7 +188,8 @@ def _fits(args: argparse.Namespace) -> None:
     """Refuse options that the deed does not go with."""
     for option, deeds in ONLY_WITH.items():
         given = getattr(args, option) is not None
-        demand(not given or args.deed in deeds, f"--{option}", f"goes with {' or '.join(deeds)}")
+        name = f"--{option.replace('_', '-')}"
+        demand(not given or args.deed in deeds, name, f"goes with {' or '.join(deeds)}")
     if args.deed in NAMELESS:
         demand(args.step is None, "STEP", f"{args.deed} names no step")
     elif args.deed not in ("note", "cleaned"):

@@ -7,8 +7,9 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any
 
+from app.command_line.brake_prompt import way_on
 from app.command_line.log_answer import brake_remarks
-from app.service import bench_events, logbook, planning, wording
+from app.service import bench_events, film_brake, logbook, planning, wording
 from app.service.edits import Edit
 from app.service.step_names import NamedCoat, step_named
 from planner.bench import calendar_of
@@ -44,7 +45,10 @@ def _start(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
     key = step_named(book, args.step, NamedCoat.TO_BEGIN)
     planned, airbrush = logbook.planned_minutes(book, None, key), _airbrush(args, book, key, now)
-    made = LogAnswer([logbook.begin(book, key, now, planned, airbrush=airbrush)])
+    held = film_brake.at_beginning(book, key, now)
+    way = way_on(args, held, now, zone_named(book.bench_time.zone))
+    ready = film_brake.gone_on(book, held, way)
+    made = LogAnswer([logbook.begin(ready, key, now, planned, airbrush=airbrush)])
     made.remarks += brake_remarks(book, key, now)
     _tell_order(made, book, key)
     resting = rest(book, key, now)
@@ -60,15 +64,21 @@ def _done(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     if args.minutes is not None:
         number_in(args.minutes, 1, MOST_MINUTES, "--minutes", "min")
     air = None if args.temperature is None else (args.temperature, args.humidity)
+    held = film_brake.at_end(book, key, now, args.minutes)
+    way = way_on(args, held, now, zone_named(book.bench_time.zone))
+    minutes = args.minutes
+    if minutes is None and logbook.entry_of(book, key) is None and (held or not args.only):
+        minutes = now - held.start if held else film_brake.likely_minutes(book, key, now)
+    book = film_brake.gone_on(book, held, way)
     kept = [photos.keep(bench.path, source) for source in args.photo or ()]
     given = None if args.used is None else _used(book, args.used)
     more: dict[str, Any] = {"air": air, "note": args.note or ""}
     more["airbrush"] = _airbrush(args, book, key, now)
     if args.only:
-        done = logbook.split(book, key, args.only, now, minutes=args.minutes, used=given, **more)
+        done = logbook.split(book, key, args.only, now, minutes=minutes, used=given, **more)
     else:
         used = logbook.usual_use(book, key) if given is None else given
-        done = logbook.finish(book, key, now, args.minutes, used=used, **more)
+        done = logbook.finish(book, key, now, minutes, used=used, **more)
     after = done.book
     for name in kept:
         after = logbook.annotate(after, key, photo=name).book

@@ -22,6 +22,7 @@ from app.service.document import (
 )
 from app.service.photo_data import Damaged, bare
 from app.service.run_sheet_text import mix_text
+from planner.evening import film_brake
 from planner.passes import Pass, expand
 from planner.values.book import Book
 from planner.values.message import message, row, told
@@ -237,8 +238,12 @@ class _Record:
                 ),
                 "; ",
             ),
-            fact.note,
+            row(filter(None, [*self._marks(fact), fact.note]), "; "),
         )
+
+    def _marks(self, fact: Logged) -> Iterator[str]:
+        for line in film_brake.marks(self.project, fact):
+            yield row((line.event, line.text), ": ")
 
     def _materials(self) -> Iterator[Block]:
         """Yield coats and mixes as they were used."""

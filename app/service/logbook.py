@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from app.service.edits import Edit
 from planner.bench import calendar_of
-from planner.evening import log_entries
+from planner.evening import film_brake, log_entries
 from planner.evening.log_entries import entry_of, knows
 from planner.evening.out_of_order import as_done
 from planner.evening.split_steps import parted, places_of
@@ -86,7 +86,8 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
 
     A step that was not due yet moves to where it was done, so that what lies
     below what stays true; `app.service.bench_events.out_of_order` says, asked
-    beforehand, what that does to the order of coats.
+    beforehand, what that does to the order of coats.  What met a film that was
+    not ready, or after its window, is marked so in the diary.
 
     Raises
     ------
@@ -117,8 +118,10 @@ def write(book: Book, project: str, fact: Logged) -> Edit:
         step=fact.step,
         coat=fact.coat,
     )
-    noted = log_entries.written(book, project, fact)
-    return Edit(name, as_done(noted, log_entries.key_of(project, fact)))
+    key = log_entries.key_of(project, fact)
+    met = film_brake.met(book, key, fact)
+    noted = film_brake.marked(log_entries.written(book, project, fact), key, fact.start, met)
+    return Edit(name, as_done(noted, key))
 
 
 def begin(

@@ -20,6 +20,7 @@ from app.window.strip_content import (
     StripColumn,
     Wedge,
 )
+from planner.evening.film_brake import marks
 from planner.schedule.partial_schedule import FOREVER
 from planner.tonight import swatch_of
 from planner.tonight.replayed_plan import ReplayedPlan
@@ -115,7 +116,15 @@ def _pieces(laid: ReplayedPlan, lane_of: dict[tuple[str, str, str], Lane]) -> It
                 logged=placed.logged,
                 free=pass_.attended(interval).end,
                 wishes=wishes_of(laid.book, key),
+                marks=_marks(laid, key) if placed.logged else (),
             )
+
+
+def _marks(laid: ReplayedPlan, key: PassKey) -> tuple[str, ...]:
+    entry = laid.problem.logged.get(key)
+    if entry is None:
+        return ()
+    return tuple(line.text for line in marks(laid.book.project(key.project), entry))
 
 
 def _wedges(laid: ReplayedPlan, lanes: Iterable[Lane]) -> Iterator[Wedge]:

@@ -13,6 +13,7 @@ from app.window.message_translation import translated
 from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.strip_content import Piece
+from app.window.timeline.labels import mark_lines
 from app.window.wishes.conflict_sentence import slack_of
 from app.window.wishes.wish_wording import wish_line
 from planner.graph.slack import Slack
@@ -69,6 +70,7 @@ class Details(QScrollArea):
                     end=words.clock(piece.interval.end, zone),
                 )
             )
+        lines += mark_lines(pieces[0])
         if not pieces[0].logged:
             lines += self.slack_lines()
         return lines

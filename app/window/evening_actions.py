@@ -6,8 +6,10 @@ What does it is imported with the first: a start need not wait for it.
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QWidget
 
 from app.service.edits import Edit
 from app.window.message_translation import translated
@@ -17,15 +19,114 @@ from planner.values.coating import State
 from planner.values.moment import moment_of
 from planner.values.plan import PassKey
 
+if TYPE_CHECKING:
+    from app.service.film_brake import GoOn, HeldUp
+
 HOUR = 60
 
 
 class EveningActs(QObject):
-    """An hour more, an early end, an evening lost, a film looked at; each can be undone."""
+    """Work begun and done, an hour more, an early end, an evening lost, a film looked at.
 
-    def __init__(self, session: Session) -> None:
-        super().__init__()
-        self._session = session
+    Signals
+    -------
+    held_up(PassKey)
+        Nothing was noted of a pass: it meets a film that is not ready.
+    """
+
+    held_up = Signal(object)
+
+    def __init__(self, session: Session, window: QWidget) -> None:
+        super().__init__(window)
+        self._session, self._window = session, window
+
+    def tick(self, key: PassKey, place: str, on: bool) -> None:
+        """Note that a place is done, or not after all; the first begins the work."""
+        from app.service import film_brake, logbook  # noqa: PLC0415
+
+        book, picture = self._session.book, self._session.picture
+        if book is None or picture is None:
+            return
+        planned = self._planned(key)
+
+        def noted(held: HeldUp | None, way: GoOn | None) -> None:
+            self._make(
+                lambda book: logbook.tick(
+                    film_brake.gone_on(book, held, way),
+                    key,
+                    place,
+                    self._session.now,
+                    on=on,
+                    planned=planned,
+                    airbrush=logbook.usual_airbrush(book, key, picture.plan),
+                )
+            )
+
+        held = film_brake.at_beginning(book, key, self._session.now) if on else None
+        self._ask_first(held, noted, done=False)
+
+    def done(self, key: PassKey) -> None:
+        """Note in the logbook that a pass was done, ending now."""
+        from app.service import air_readings, film_brake, logbook  # noqa: PLC0415
+
+        book, picture, now = self._session.book, self._session.picture, self._session.now
+        if book is None or picture is None or not logbook.knows(book, key):
+            return
+        plan, planned = picture.plan, self._planned(key)
+        placed = plan.placement(key)
+        usual = planned
+        if placed is not None and placed.start < now:
+            usual = now - placed.start
+
+        def noted(held: HeldUp | None, way: GoOn | None) -> None:
+            def finished(book: Book) -> Edit:
+                begun = logbook.entry_of(book, key) is not None
+                ready = film_brake.gone_on(book, held, way)
+                length = now - held.start if held else None
+                if length is None:
+                    length = film_brake.likely_minutes(ready, key, now, usual)
+                return logbook.finish(
+                    ready,
+                    key,
+                    now,
+                    None if begun else length,
+                    planned,
+                    used=logbook.usual_use(book, key, plan),
+                    air=air_readings.last_read(book, now),
+                    airbrush=logbook.usual_airbrush(book, key, plan),
+                )
+
+            self._make(finished)
+
+        self._ask_first(film_brake.at_end(book, key, now, planned=usual), noted, done=True)
+
+    def _planned(self, key: PassKey) -> int | None:
+        from app.service import logbook  # noqa: PLC0415
+
+        book, picture = self._session.book, self._session.picture
+        if book is None or picture is None or not logbook.knows(book, key):
+            return None
+        return logbook.planned_minutes(book, picture.plan, key)
+
+    def _ask_first(
+        self,
+        held: HeldUp | None,
+        noted: Callable[[HeldUp | None, GoOn | None], None],
+        *,
+        done: bool,
+    ) -> None:
+        """Note work at once, or once a person has said how it goes on."""
+        if held is None:
+            noted(None, None)
+            return
+        from app.window.evening.brake_dialog import BrakeDialog  # noqa: PLC0415
+
+        picture = self._session.picture
+        assert picture is not None
+        asked = BrakeDialog(held, picture.zone, self._session.now, self._window, done=done)
+        asked.goes_on.connect(lambda way: noted(held, way))
+        asked.waits.connect(lambda: self.held_up.emit(held.key))
+        asked.open()
 
     def hour(self) -> None:
         """Make the stretch that runs an hour longer, or begin one now."""

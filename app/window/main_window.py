@@ -67,7 +67,7 @@ class MainWindow(QMainWindow):
         self._blank = QWidget()  # until there is a book: views take long to load
         self.stack.addWidget(self._blank)
         self.files = Files(session, self)
-        self.acts = EveningActs(session)
+        self.acts = EveningActs(session, self)
         self.commands = Commands(self, self)
         self.projects = ProjectPanel(session)
         self.navigation = Navigation(self.commands.views, self.projects)

@@ -24,7 +24,6 @@ from app.window.opening import BookOpening
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.saving import Waits
 from planner.values.book import Book
-from planner.values.plan import PassKey
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
@@ -257,61 +256,6 @@ class Session(KeptBook):
     def redo_name(self) -> str:
         """Return what redo would make again, "" for nothing."""
         return (self._store.redoable() or "") if self._store else ""
-
-    def tick(self, key: PassKey, place: str, on: bool) -> None:
-        """Note that a place is done, or not after all; the first begins the work."""
-        from app.service import logbook  # noqa: PLC0415
-
-        plan = self._picture.plan if self._picture else None
-        refused = self.attempt(
-            lambda book: logbook.tick(
-                book,
-                key,
-                place,
-                self.now,
-                on=on,
-                planned=self._planned(key),
-                airbrush=logbook.usual_airbrush(book, key, plan),
-            )
-        )
-        if refused is not None:
-            self.troubled.emit(translated(str(refused)))
-
-    def log_done(self, key: PassKey) -> None:
-        """Note in the logbook that a pass was done, ending now."""
-        from app.service import air_readings, logbook  # noqa: PLC0415
-
-        if self._book is None or self._picture is None:
-            return
-        plan = self._picture.plan
-        placed = plan.placement(key)
-
-        def done(book: Book) -> Edit:
-            planned = self._planned(key)
-            length = planned
-            if placed is not None and placed.start < self.now:
-                length = self.now - placed.start
-            return logbook.finish(
-                book,
-                key,
-                self.now,
-                None if logbook.entry_of(book, key) is not None else length,
-                planned,
-                used=logbook.usual_use(book, key, plan),
-                air=air_readings.last_read(book, self.now),
-                airbrush=logbook.usual_airbrush(book, key, plan),
-            )
-
-        refused = self.attempt(done)
-        if refused is not None:
-            self.troubled.emit(translated(str(refused)))
-
-    def _planned(self, key: PassKey) -> int | None:
-        from app.service import logbook  # noqa: PLC0415
-
-        if self._book is None or self._picture is None:
-            return None
-        return logbook.planned_minutes(self._book, self._picture.plan, key)
 
     def _change(
         self,

@@ -55,6 +55,7 @@ class Piece:
     logged: bool
     free: int  # when hands are free again: its end, unless it goes on alone
     wishes: tuple[Pin, ...] = ()
+    marks: tuple[str, ...] = ()  # how it met films outside their windows
 
     @property
     def pinned(self) -> bool:

@@ -117,6 +117,7 @@ class WorkLine(TonightRow):
         self._zone = zone
         self._told = told
         self.boxes: list[QCheckBox] = []
+        self._box_of: dict[str, QCheckBox] = {}
         mark = StrokeMark(
             colours,
             swatches=tuple(coat.swatch for coat in row.coats),
@@ -141,6 +142,14 @@ class WorkLine(TonightRow):
     def over(self) -> bool:
         """Tell whether it was done; work under way is not over."""
         return self.row.logged and (self._entry is None or self._entry.end is not None)
+
+    def show_ticks(self) -> None:
+        """Tick what the logbook has, whatever was clicked."""
+        ticked = self._entry.ticked if self._entry else ()
+        for place, box in self._box_of.items():
+            box.blockSignals(True)
+            box.setChecked(place in ticked)
+            box.blockSignals(False)
 
     def heading(self) -> str:
         """Return the work and the model."""
@@ -246,6 +255,7 @@ class WorkLine(TonightRow):
         box.setChecked(on)
         box.toggled.connect(lambda on: self.ticked.emit(self.key, place, on))
         self.boxes.append(box)
+        self._box_of[place] = box
         return box
 
     def _caution(self, caution: Caution) -> QWidget:

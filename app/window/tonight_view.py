@@ -120,6 +120,12 @@ class TonightView(QWidget):
             else:
                 self._aside_area.setFixedWidth(ASIDE_WIDTH)
 
+    def show_ticks(self, key: PassKey) -> None:
+        """Show again what the logbook has of a pass: what was ticked was not noted."""
+        for row in self.rows:
+            if isinstance(row, WorkLine) and row.key == key:
+                row.show_ticks()
+
     def set_now(self, now: int) -> None:
         """Let the shade reach ``now``."""
         for row in self.rows:

@@ -84,8 +84,9 @@ class Views:
 
     def _hear_tonight(self, tonight: TonightView) -> None:
         window = self._window
-        tonight.ticked.connect(window.session.tick)
-        tonight.done.connect(window.session.log_done)
+        tonight.ticked.connect(window.acts.tick)
+        tonight.done.connect(window.acts.done)
+        window.acts.held_up.connect(tonight.show_ticks)
         tonight.taken_back.connect(window.take_back)
         tonight.bench_wanted.connect(window.go_to_bench)
 

@@ -14,7 +14,7 @@ from planner.values.lookup import model_named, project_of
 from planner.values.message import message
 from planner.values.model import Model
 from planner.values.plan import PassKey
-from planner.values.project import Logged, Project
+from planner.values.project import Event, Happened, Logged, Project
 from planner.values.refusal import Refused, demand, unknown
 from planner.values.step import Step
 
@@ -117,8 +117,22 @@ def corrected(book: Book, project: str, fact: Logged) -> Book:
         If nothing is logged of that coat.
     """
     known = entry_of(book, key_of(project, fact))
-    demand(known is not None, "log", _nothing(fact.step, fact.coat))
-    return _logged(book, project, known, fact)
+    if known is None:
+        raise Refused("log", _nothing(fact.step, fact.coat))
+    moved = _logged(book, project, known, fact)
+    if known.start == fact.start:
+        return moved
+
+    def followed(old: Project) -> Project:
+        return replace(
+            old,
+            diary=tuple(
+                replace(line, at=fact.start) if is_mark_of(line, known) else line
+                for line in old.diary
+            ),
+        )
+
+    return with_project(moved, project, followed)
 
 
 def without(book: Book, key: PassKey) -> Book:
@@ -130,12 +144,29 @@ def without(book: Book, key: PassKey) -> Book:
         If nothing is logged of that coat.
     """
     known = entry_of(book, key)
-    demand(known is not None, "log", _nothing(key.step, key.coat))
+    if known is None:
+        raise Refused("log", _nothing(key.step, key.coat))
 
     def cleared(old: Project) -> Project:
-        return replace(old, log=tuple(fact for fact in old.log if fact is not known))
+        return replace(
+            old,
+            log=tuple(fact for fact in old.log if fact is not known),
+            diary=tuple(line for line in old.diary if not is_mark_of(line, known)),
+        )
 
     return with_project(book, key.project, cleared)
+
+
+def is_mark_of(line: Happened, fact: Logged) -> bool:
+    """Tell whether a line of the diary only says how an entry met the films below it.
+
+    Such a line goes where its entry goes.
+    """
+    return line.event in (Event.TOO_SOON, Event.TOO_LATE) and (line.model, line.step, line.at) == (
+        fact.model,
+        fact.step,
+        fact.start,
+    )
 
 
 def _nothing(step: str, coat: int) -> str:

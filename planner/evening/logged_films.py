@@ -14,12 +14,18 @@ from planner.values.plan import Placement
 
 
 def laid(
-    book: Book, now: int, cure: Cure | None = None, planned: Iterable[Placement] = ()
+    book: Book,
+    now: int,
+    cure: Cure | None = None,
+    planned: Iterable[Placement] = (),
+    *,
+    until: int | None = None,
 ) -> PartialSchedule:
     """Return the table as the logbook left it; work under way counts as ending now.
 
     What goes on alone ends when it will have taken its minutes.
-    Of ``planned`` is laid what begins before ``now`` and is not logged.
+    Of ``planned`` is laid what begins before ``now`` and is not logged; of
+    the logbook all, or what was begun before ``until``.
     """
     zone = zone_named(book.bench_time.zone)
     problem = Problem(
@@ -29,9 +35,9 @@ def laid(
     entries = sorted(problem.logged.items(), key=lambda item: (item[1].start, item[0]))
     for key, entry in entries:
         index = problem.index.get(key)
-        if index is None:
-            continue
         start = minute_of(entry.start, up=False)
+        if index is None or (until is not None and start >= until):
+            continue
         pass_ = problem.activities[index].pass_
         left = start + pass_.minutes if pass_.alone else 0
         end = max(now, left) if entry.end is None else minute_of(entry.end)

@@ -143,6 +143,8 @@ class Event(StrEnum):
     RAN_OUT = "ran out"
     STOPPED = "stopped early"
     NOTE = "note"
+    TOO_SOON = "over a film not ready"
+    TOO_LATE = "after its window"
 
 
 @dataclass(frozen=True, kw_only=True)

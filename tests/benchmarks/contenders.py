@@ -11,7 +11,10 @@ from __future__ import annotations
 
 import time
 from bisect import bisect_right
+from collections.abc import Callable
 from dataclasses import dataclass, field, replace
+from datetime import date, datetime, timedelta
+from datetime import time as clock_time
 from types import SimpleNamespace
 from typing import Any
 
@@ -23,17 +26,19 @@ from plain_check import Starts, broken, by_evening, finish_of, set_up_minutes
 from plain_tasks import Batch, batch_of
 
 from app.service.improving import Task, improvements
+from app.service.planning import plan
 from planner.bench import calendar_of
-from planner.cure import Cure
-from planner.schedule.greedy import plan_book
 from planner.schedule.judge import judge
+from planner.values.bench_time import Extra
 from planner.values.book import Book
-from planner.values.moment import zone_named
+from planner.values.moment import moment_of, zone_named
 from planner.values.plan import Plan, Status
 
+Event = Callable[[Book, Plan], tuple[Book, int]]  # what happens at the bench, and when it has
 WORKERS = 2
 SPARE = 6  # evenings after the instant plan's last that the direct model may use
 MARKS = (1, 3, 10, 20, 30, 60)  # seconds
+BEFORE_EDITS = 5.0  # seconds of search before the first edit
 SHORT = 60  # minutes of drying after the last pass
 CLOSE = 1.01  # within 1 % of its own best finish
 
@@ -51,6 +56,7 @@ class Outcome:
     course: list[tuple[float, int, int]] = field(default_factory=list)
     evenings: int = 0
     setup: int = 0
+    late: int = 0
     bound: int | None = None
     proof: float | None = None
     optimal: float | None = None
@@ -73,30 +79,74 @@ class Outcome:
 # -- the engine -------------------------------------------------------------------------------
 
 
-def engine(book: Book, now: int, seconds: float, first: Plan) -> tuple[Outcome, Plan]:
-    """Return what the engine makes of a book, and its best plan."""
+def engine(
+    book: Book, now: int, seconds: float, first: Plan, last: Plan | None = None
+) -> tuple[Outcome, Plan]:
+    """Return what the engine makes of a book, and its best plan; ``last`` is that before it."""
     found = Outcome("engine")
     evenings = _ends(book, first, now)
     best, began = first, time.monotonic()
     found.course.append((0.0, *_measured(best, evenings, now)))
-    for improvement in improvements(Task(book, first), seconds):
+    for improvement in improvements(Task(book, first, last), seconds):
         spent, best = time.monotonic() - began, improvement.plan
-        last, finish = _measured(best, evenings, now)
-        found.course.append((spent, last, finish))
+        latest, finish = _measured(best, evenings, now)
+        found.course.append((spent, latest, finish))
         found.bound = _proven(best, evenings, now)
-        if found.proof is None and found.bound is not None and last <= found.bound:
+        if found.proof is None and found.bound is not None and latest <= found.bound:
             found.proof = spent
         if found.optimal is None and best.status is Status.OPTIMAL:
             found.optimal = spent
     assert judge(book, best).accepted
-    found.evenings, found.setup = best.cost.stretches, best.cost.setup_minutes
+    _costed(found, best)
     return found, best
+
+
+def edited(book: Book, first: Plan, now: int, seconds: float, event: Event) -> Outcome:
+    """Return what the search makes of a book after three edits, each with the plan repaired."""
+    shown = engine(book, now, BEFORE_EDITS, first)[1]
+    edits: list[Callable[[Book], tuple[Book, int]]] = [
+        lambda then: event(then, shown),
+        lambda then: (_evening_lost(then, shown), now),
+        lambda then: (_hour_more(then, shown), now),
+    ]
+    last = shown
+    for edit in edits:
+        book, later = edit(book)
+        now, last = max(now, later), shown
+        shown = plan(book, now, last=last).plan
+    found, _ = engine(book, now, seconds, shown, last)
+    return replace(found, contender="edited")
+
+
+def _evening_lost(book: Book, shown: Plan) -> Book:
+    """Return the book without the recurring evening of a work a third through the plan."""
+    bench = book.bench_time
+    return replace(book, bench_time=replace(bench, skipped=(*bench.skipped, _day(book, shown, 3))))
+
+
+def _hour_more(book: Book, shown: Plan) -> Book:
+    """Return the book with an hour on the morning of a work half through the plan."""
+    zone = zone_named(book.bench_time.zone)
+    begin = datetime.combine(_day(book, shown, 2), clock_time(7), zone)
+    more = Extra(start=begin, end=begin + timedelta(hours=1))
+    bench = book.bench_time
+    return replace(book, bench_time=replace(bench, extra=(*bench.extra, more)))
+
+
+def _day(book: Book, shown: Plan, share: int) -> date:
+    placed = sorted(one.start for one in shown.placements if not one.logged)
+    return moment_of(placed[len(placed) // share], zone_named(book.bench_time.zone)).date()
+
+
+def _costed(found: Outcome, best: Plan) -> None:
+    cost = best.cost
+    found.evenings, found.setup, found.late = cost.stretches, cost.setup_minutes, cost.late
 
 
 def instant(book: Book, now: int, first: Plan) -> Outcome:
     """Return what the instant plan is, whose milliseconds are measured apart."""
     found = Outcome("instant", [(0.0, *_measured(first, _ends(book, first, now), now))])
-    found.evenings, found.setup = first.cost.stretches, first.cost.setup_minutes
+    _costed(found, first)
     return found
 
 
@@ -244,8 +294,3 @@ def bare(book: Book, now: int, last: int) -> tuple[Batch, Batch]:
     """Return the bare problem with plenty of evenings, and with few after ``last``."""
     whole = batch_of(book, now, last + 30)
     return whole, replace(whole, evenings=whole.evenings[: last + SPARE])
-
-
-def first_plan(book: Book, now: int) -> Plan:
-    """Return the instant plan."""
-    return plan_book(book, now, cure=Cure(book.room, zone_named(book.bench_time.zone)))

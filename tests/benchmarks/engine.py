@@ -1,10 +1,11 @@
 """The engine on families of batches and on the demos, beside two baselines and a library.
 
     python tests/benchmarks/engine.py [SIZES [SEEDS [SECONDS]]]
-    python tests/benchmarks/engine.py 4,12 0-4 60 --out FILE --only engine,direct
+    python tests/benchmarks/engine.py 4,12,hard12 0-4 60 --out FILE --only engine,edited
     python tests/benchmarks/engine.py --table FILE...
 
-Sizes are numbers of vehicles, or ``demos``.  With ``--out`` each run is
+Sizes are numbers of vehicles, those of the harder family with ``hard`` before,
+or ``demos``.  With ``--out`` each run is
 written as soon as it is done, and those that the file holds are not run
 again, so a long measurement may be cut anywhere and go on.
 
@@ -14,7 +15,14 @@ minutes, seed by seed.  Every schedule is checked against the bare problem
 (``plain_check``), the engine's as well, which shows that the others are given
 nothing harder.  Theirs is easier: drying places and the airbrush's idle limit
 are left out, and `library` says what else the library cannot state.
-``instant`` is the plan of the rules alone.
+``instant`` is the first plan, as a person gets it: compiled, by all rules, what
+can come forward drawn forward, judged.  Its milliseconds are those of a book
+that was never seen (cold) and of one that was (warm); a re-plan is the repair
+after a logged event.  ``edited`` is the search that goes on from the plan on
+screen: five seconds of it, three edits (work logged late, an evening lost, an
+hour more), each repaired, and then the search again.
+
+For the harder family only what is the engine's is run.
 
 Milliseconds are the processor's, seconds the clock's: leave the machine idle,
 or the engine, whose process makes way for others, is at a disadvantage.  With
@@ -40,22 +48,20 @@ sys.path[:0] = [str(HERE.parents[1]), str(HERE)]
 import contenders
 from contenders import MARKS, Outcome
 from families import NOW, SIZES, batch
+from hard_families import hard_batch
 from library import LEAVES_OUT, MISSING, installed
 from medians import FIELDS, Line, read, table
 from plain_check import broken
 
 from app.service import demos
-from planner.bench import calendar_of
-from planner.cure import Cure
-from planner.schedule.greedy import attempt, plan_book
-from planner.schedule.priority_rules import RULES
-from planner.schedule.problem import Problem
+from app.service.planning import plan
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
 from planner.values.plan import Plan
 from planner.values.project import Logged
 
-CONTENDERS = ("plain", "engine", "direct", "library")
+CONTENDERS = ("plain", "engine", "edited", "direct", "library")
+TIMED = ("engine", "edited", "direct")
 SECONDS = {1: 5.0, 4: 60.0, 12: 60.0, 30: 60.0}
 DEMO_SECONDS = 20.0
 REPEATS = 5
@@ -67,18 +73,22 @@ def lines_of(
     """Run the wanted contenders on one book, and yield a line for each."""
     steps = sum(len(model.steps) for project in book.projects for model in project.models)
     head = {"batch": name, "steps": str(steps), "seed": seed, "seconds": f"{seconds:g}"}
-    first = contenders.first_plan(book, now)
+    began = time.process_time()
+    first = plan(book, now).plan
+    cold_ms = 1000 * (time.process_time() - began)
     last = contenders.last_evening(book, first, now)
-    batches = contenders.bare(book, now, last) if seed else None
+    batches = contenders.bare(book, now, last) if seed and not name.startswith("hard") else None
     if "engine" in wanted:
         first_ms, replan_ms = _milliseconds(book, now, first)
-        yield _line(head, contenders.instant(book, now, first), first_ms, replan_ms)
+        yield _line(head, contenders.instant(book, now, first), first_ms, replan_ms, cold_ms)
         found, best = contenders.engine(book, now, seconds, first)
         if batches is not None:
-            for plan in (first, best):
-                wrong = broken(batches[0], contenders.starts_of(book, plan))
+            for made in (first, best):
+                wrong = broken(batches[0], contenders.starts_of(book, made))
                 assert not wrong, f"not a schedule of the bare problem: {wrong[0]}"
         yield _line(head, found, first_ms, replan_ms)
+    if "edited" in wanted:
+        yield _line(head, contenders.edited(book, first, now, seconds, _after_an_event))
     if batches is None:
         return
     others: dict[str, Callable[[], Outcome]] = {
@@ -92,22 +102,28 @@ def lines_of(
 
 
 def _line(
-    head: Line, found: Outcome, first_ms: float | None = None, replan_ms: float | None = None
+    head: Line,
+    found: Outcome,
+    first_ms: float | None = None,
+    replan_ms: float | None = None,
+    cold_ms: float | None = None,
 ) -> Line:
     finish = min((one[2] for one in found.course), default=None)
     timed = found.course and found.contender != "library"  # of which only the end is known
     marks = {
         f"at_{mark}": found.at(mark)
         for mark in MARKS
-        if mark <= float(head["seconds"]) and found.contender in ("engine", "direct")
+        if mark <= float(head["seconds"]) and found.contender in TIMED
     }
     values = {
         "contender": found.contender,
+        "cold_ms": cold_ms,
         "first_ms": first_ms,
         "replan_ms": replan_ms,
         "last": found.at(float("inf")),
         "bound": found.bound,
         "finish_days": None if finish is None else finish / 1440,
+        "late_days": found.late / 1440 if found.course else None,
         "evenings": found.evenings if found.course else None,
         "setup": found.setup if found.course else None,
         "first_s": found.course[0][0] if timed else None,
@@ -126,23 +142,17 @@ def _line(
 
 
 def _milliseconds(book: Book, now: int, first: Plan) -> tuple[float, float]:
-    """Return the medians until a first plan, and until one after a logged event, of the processor.
-
-    With warm tables, as in the window, where those of rates have been made before.
-    """
-    cure = Cure(book.room, zone_named(book.bench_time.zone))
-    calendar = calendar_of(book.bench_time)
-    problem = Problem(book, now, cure=cure, calendar=calendar)
+    """Return the medians until a first plan and until the plan after a logged event, both warm."""
     logged, later = _after_an_event(book, first)
 
-    def again() -> None:
-        fresh = calendar_of(logged.bench_time)
-        plan_book(logged, later, cure=cure, calendar=fresh, rules=RULES[:1], last=first)
-
     def anew() -> None:
-        attempt(problem, RULES[0], 0)
+        plan(book, now)
+
+    def again() -> None:
+        plan(logged, later, last=first, quick=True)
 
     anew()
+    again()
     return _median_ms(anew), _median_ms(again)
 
 
@@ -155,9 +165,9 @@ def _median_ms(act: Callable[[], None]) -> float:
     return 1000 * statistics.median(times)
 
 
-def _after_an_event(book: Book, plan: Plan) -> tuple[Book, int]:
+def _after_an_event(book: Book, shown: Plan) -> tuple[Book, int]:
     """Return the book once its first pass is done, four minutes late, and the minute after."""
-    placed = next(placement for placement in plan.placements if not placement.logged)
+    placed = next(placement for placement in shown.placements if not placement.logged)
     start = moment_of(placed.start, zone_named(book.bench_time.zone))
     fact = Logged(
         model=placed.key.model,
@@ -188,10 +198,12 @@ def runs(sizes: list[str], seeds: str) -> Iterator[tuple[str, str, Callable[[], 
                 now = demos.first_evening(book)
                 yield name, "", lambda book=book: book, now, DEMO_SECONDS
             continue
-        count = int(size)
+        hard = size.startswith("hard")
+        count, family = int(size.removeprefix("hard")), hard_batch if hard else batch
         for seed in range(int(low), int(high or low) + 1):
-            name = f"{count} vehicle{'s' if count > 1 else ''}, {20 * count} steps"
-            make = lambda count=count, seed=seed: batch(count, seed)  # noqa: E731
+            plural = "s" if count > 1 else ""
+            name = f"{'hard, ' if hard else ''}{count} vehicle{plural}"
+            make = lambda count=count, seed=seed, family=family: family(count, seed)  # noqa: E731
             yield name, str(seed), make, NOW, SECONDS.get(count, 60.0)
 
 
@@ -205,7 +217,10 @@ def measure(options: argparse.Namespace) -> list[Line]:
     done = {(line["batch"], line["seed"], line["contender"]) for line in known}
     for name, seed, make, now, usual in runs(options.sizes.split(","), options.seeds):
         left = [
-            one for one in wanted if (name, seed, one) not in done and (seed or one == "engine")
+            one
+            for one in wanted
+            if (name, seed, one) not in done
+            and (one in ("engine", "edited") or (seed and not name.startswith("hard")))
         ]
         if not left:
             continue
@@ -229,7 +244,7 @@ def _write(path: Path, line: Line) -> None:
 
 def main() -> None:
     """Measure and print the table, or print that of files."""
-    usual = [*map(str, SIZES), "demos"]
+    usual = [*map(str, SIZES), "hard4", "hard12", "demos"]
     parser = argparse.ArgumentParser(description="The engine beside baselines and a library.")
     parser.add_argument("sizes", nargs="?", default=",".join(usual), help="1,4,12,30,demos")
     parser.add_argument("seeds", nargs="?", default="0-9", help="0-9, or one number")

@@ -10,16 +10,27 @@ from collections.abc import Iterable
 from pathlib import Path
 
 FIELDS = (
-    *("batch", "steps", "seed", "contender", "seconds", "first_ms", "replan_ms"),
+    *("batch", "steps", "seed", "contender", "seconds"),
+    *("cold_ms", "first_ms", "replan_ms"),
     *("last", "at_1", "at_3", "at_10", "at_20", "at_30", "at_60", "bound"),
-    *("finish_days", "evenings", "setup", "first_s", "close_s", "proof_s", "optimal_s", "note"),
+    *(
+        "finish_days",
+        "late_days",
+        "evenings",
+        "setup",
+        "first_s",
+        "close_s",
+        "proof_s",
+        "optimal_s",
+        "note",
+    ),
 )
 HEAD = (
-    *("batch (seeds)", "what", "first plan", "re-plan", "finish", "last evening (gap)"),
-    *("at 10 s", "at 20 s", "at 30 s", "at 60 s", "evenings", "set-up (of plain)"),
+    *("batch (seeds)", "what", "cold", "first plan", "re-plan", "finish", "last evening (gap)"),
+    *("at 10 s", "at 20 s", "at 30 s", "at 60 s", "days late", "evenings", "set-up (of plain)"),
     *("to first", "to 1 %", "to proof of evening", "of finish"),
 )
-ORDER = ("plain", "instant", "engine", "direct", "library")
+ORDER = ("plain", "instant", "engine", "edited", "direct", "library")
 Line = dict[str, str]
 
 
@@ -74,11 +85,13 @@ def _row(
     return (
         f"{batch} ({count})",
         contender,
+        _middle(known, "cold_ms", " ms"),
         _middle(known, "first_ms", " ms"),
         _middle(known, "replan_ms", " ms"),
         _middle(known, "finish_days", " d", 1),
         _middle(known, "last") + met + missing,
         *(_at(lines, mark) for mark in (10, 20, 30, 60)),
+        _middle(known, "late_days", " d", 1),
         _middle(known, "evenings"),
         _middle(known, "setup", " min") + (f" ({_number(shares)} %)" if shares else ""),
         _middle(known, "first_s", " s", 2),

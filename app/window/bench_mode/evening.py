@@ -8,9 +8,11 @@ from functools import partial
 
 from PySide6.QtCore import QObject, QSettings, Signal
 
-from app.service import bench_events, logbook
+from app.service import bench_events, film_brake, logbook
 from app.service.edits import Edit
+from app.service.film_brake import GoOn, HeldUp
 from app.window import words
+from app.window.bench_mode.brake_question import Noted, ask_first
 from app.window.bench_mode.choice_prompt import Asked
 from app.window.bench_mode.closing_words import before_you_go
 from app.window.bench_mode.cups import cups_now
@@ -203,17 +205,37 @@ class Evening(QObject):
         picture = self.picture
         if row is None or picture is None:
             return
+        held = self._held_up(row.key)
         against = against_beginning(row, picture, self._session.now, self._begin)
-        if against is not None and self._braked != row.key:
+        if held is None and against is not None and self._braked != row.key:
             self._braked = row.key
             self.asks.emit(against)
             return
-        self._make(
-            lambda book: logbook.begin(
-                book, row.key, self._session.now, row.minutes, airbrush=row.airbrush or None
-            ),
-            lambda: self._hold(row),
-        )
+
+        def noted(held: HeldUp | None, way: GoOn | None) -> None:
+            self._make(
+                lambda book: logbook.begin(
+                    film_brake.gone_on(book, held, way),
+                    row.key,
+                    self._session.now,
+                    row.minutes,
+                    airbrush=row.airbrush or None,
+                ),
+                lambda: self._hold(row),
+            )
+
+        self._ask_first(held, noted)
+
+    def _held_up(self, key: PassKey) -> HeldUp | None:
+        """Return what holds up a pass that is to begin now."""
+        book, picture = self._session.book, self.picture
+        if book is None or picture is None:
+            return None
+        return film_brake.at_beginning(book, key, self._session.now, picture.cure)
+
+    def _ask_first(self, held: HeldUp | None, noted: Noted, *, done: bool = False) -> None:
+        now = self._session.now
+        ask_first(held, self._shown, now, noted, self.asks.emit, done=done)
 
     def _hold(self, row: WorkRow) -> None:
         if row.tool is Tool.AIRBRUSH and row.airbrush:
@@ -233,15 +255,20 @@ class Evening(QObject):
             self._finish(row, job)
 
     def _finish(self, row: WorkRow, job: Job) -> None:
-        self._name = None
-        before = self._session.book
-        plan = self.picture.plan if self.picture else None
-        finished = finishing(row, job, plan, self._session.now)
-        refused = self._make(finished, lambda: self._hold(row))
-        if refused is None and before is not None:
-            asked = self._questions.out_of_order(before, row.key)
-            if asked is not None:
-                self.asks.emit(asked)
+        before, now = self._session.book, self._session.now
+        if before is None:
+            return
+
+        def noted(held: HeldUp | None, way: GoOn | None) -> None:
+            self._name = None
+            finished = finishing(row, job, self._shown.plan, now, held, way)
+            if self._make(finished, lambda: self._hold(row)) is None:
+                asked = self._questions.out_of_order(before, row.key)
+                if asked is not None:
+                    self.asks.emit(asked)
+
+        held = film_brake.at_end(before, row.key, now, planned=row.minutes, cure=self._shown.cure)
+        self._ask_first(held, noted, done=True)
 
     def _set_up_done(self, row: BenchRow) -> None:
         stretch, now = self._stretch, self._session.now
@@ -275,11 +302,14 @@ class Evening(QObject):
         """Tick a place off, or not after all; the first begins the work."""
         job = self.job
         row = job.work if job else None
-        if row is not None and job is not None:
-            on = place not in job.ticked
+        if row is None or job is None:
+            return
+        on = place not in job.ticked
+
+        def noted(held: HeldUp | None, way: GoOn | None) -> None:
             self._make(
                 lambda book: logbook.tick(
-                    book,
+                    film_brake.gone_on(book, held, way),
                     row.key,
                     place,
                     self._session.now,
@@ -288,6 +318,8 @@ class Evening(QObject):
                     airbrush=row.airbrush or None,
                 )
             )
+
+        self._ask_first(self._held_up(row.key), noted)
 
     @property
     def next_look(self) -> DueLook | None:
@@ -341,15 +373,19 @@ class Evening(QObject):
             self.asks.emit(what_else(self.picture, self.job, self._session.now, self._take_instead))
 
     def _take_instead(self, key: PassKey) -> None:
-        plan = self.picture.plan if self.picture else None
-        self._make(
-            lambda book: logbook.begin(
-                book,
-                key,
-                self._session.now,
-                airbrush=logbook.usual_airbrush(book, key, plan),
+        plan = self._shown.plan
+
+        def noted(held: HeldUp | None, way: GoOn | None) -> None:
+            self._make(
+                lambda book: logbook.begin(
+                    film_brake.gone_on(book, held, way),
+                    key,
+                    self._session.now,
+                    airbrush=logbook.usual_airbrush(book, key, plan),
+                )
             )
-        )
+
+        self._ask_first(self._held_up(key), noted)
 
     def _take_back(self) -> None:
         name = self.deeds_done.last

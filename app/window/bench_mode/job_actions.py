@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from app.service import air_readings, logbook
+from app.service import air_readings, film_brake, logbook
 from app.service.edits import Edit
+from app.service.film_brake import GoOn, HeldUp
 from app.window.bench_mode.jobs import Job
 from app.window.bench_mode.keys import Deed
 from planner.tonight import WorkRow
@@ -23,16 +24,34 @@ def deeds_on(job: Job | None) -> list[Deed]:
     return [Deed.DONE, Deed.PLACE, Deed.NOT_NOW, Deed.NOTE, *begin]
 
 
-def finishing(row: WorkRow, job: Job, plan: Plan | None, now: int) -> Callable[[Book], Edit]:
-    """Return the edit that notes a job as done, with its usual use, air and airbrush."""
+def finishing(
+    row: WorkRow,
+    job: Job,
+    plan: Plan | None,
+    now: int,
+    held: HeldUp | None = None,
+    way: GoOn | None = None,
+) -> Callable[[Book], Edit]:
+    """Return the edit that notes a job as done, with its usual use, air and airbrush.
+
+    ``held`` is what it met outside its window, ``way`` how it went on all the same.
+    """
     airbrush = (job.entry.airbrush if job.entry else "") or row.airbrush or None
 
     def finished(book: Book) -> Edit:
+        book = film_brake.gone_on(book, held, way)
+        length = None
+        if job.entry is None:
+            length = (
+                now - held.start
+                if held
+                else film_brake.likely_minutes(book, row.key, now, row.minutes)
+            )
         return logbook.finish(
             book,
             row.key,
             now,
-            row.minutes if job.entry is None else None,
+            length,
             row.minutes,
             used=logbook.usual_use(book, row.key, plan),
             air=air_readings.last_read(book, now),

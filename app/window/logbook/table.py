@@ -135,6 +135,8 @@ def event_word(event: str) -> str:
         "ran out": words.tr("ran out"),
         "stopped early": words.tr("stopped early"),
         "note": words.tr("note"),
+        "over a film not ready": words.tr("over a film not ready"),
+        "after its window": words.tr("after its window"),
     }
     return told[event]
 

@@ -16,7 +16,7 @@ from PySide6.QtCore import QCoreApplication
 from app.window import reasons, words
 from app.window.message_translation import translated
 from app.window.strip_content import Bracket, Piece, SetUp, Strip, StripColumn, Wedge
-from app.window.timeline.labels import label_of
+from app.window.timeline.labels import label_of, mark_lines
 from app.window.wishes.wish_wording import wish_line
 from planner.values.plan import PassKey
 from planner.values.step import Bound
@@ -102,6 +102,7 @@ def _piece(
         OutlineNode("", wish_line(pin, zone, piece.key.project), "", key=piece.key)
         for pin in piece.wishes
     ]
+    below += [OutlineNode("", line, "", key=piece.key) for line in mark_lines(piece)]
     if piece.free < piece.interval.end:
         free = words.when(piece.free, zone, strip.now)
         what = tr("goes on alone until then; hands are free from {time}").format(time=free)

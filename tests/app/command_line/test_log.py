@@ -192,7 +192,7 @@ def test_a_last_coat_brakes_on_the_command_line(desk: Desk) -> None:
     desk.put(prime, sand, replace(gloss, role=Role.FINAL))
     for step, day in (("prime", "06"), ("sand", "13")):
         desk.log("done", f"cart/{step}", "--at", f"2031-03-{day}T19:50")
-    said = desk.log("start", "cart/gloss", "--at", "2031-03-13T19:55")
+    said = desk.log("start", "cart/gloss", "--at", "2031-03-13T19:55", "--all-the-same")
     assert "not ready  tub: thin sand (sand) is wet, dry-through " in said.out
     later = desk.log("back", "--at", "2031-03-13T19:56")
     assert later.status == 0

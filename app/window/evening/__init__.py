@@ -1,0 +1,1 @@
+"""What an evening asks: before wet films, for other work done, and when it closes."""
