@@ -79,10 +79,6 @@
    <source>Choose lines of one kind to remove.</source>
    <translation>Zum Entfernen Zeilen einer einzigen Art wählen.</translation>
   </message>
-  <message>
-   <source>Puts a model beside this one with the same parts and steps, nothing done yet</source>
-   <translation>Stellt ein Modell mit denselben Teilen und Schritten daneben, an dem noch nichts getan ist</translation>
-  </message>
  </context>
  <context>
   <name>AgainDialog</name>
@@ -105,10 +101,6 @@
   <message>
    <source>They are called {first} to {last}.</source>
    <translation>Sie heißen {first} bis {last}.</translation>
-  </message>
-  <message>
-   <source>They get the parts and steps of {model}; nothing of them is done or wished.</source>
-   <translation>Sie bekommen die Teile und Schritte von {model}; nichts davon ist erledigt oder gewünscht.</translation>
   </message>
  </context>
  <context>
@@ -292,10 +284,6 @@
   <message>
    <source>Extra sessions on these days stay.</source>
    <translation>Zusätzliche Sitzungen an diesen Tagen bleiben.</translation>
-  </message>
-  <message>
-   <source>Extra stretches on these days stay.</source>
-   <translation>Zusätzliche Zeitblöcke an diesen Tagen bleiben.</translation>
   </message>
  </context>
  <context>
@@ -563,34 +551,6 @@
    <source>Be back on this day</source>
    <translation>An diesem Tag doch da sein</translation>
   </message>
-  <message>
-   <source>Stretches</source>
-   <translation>Zeitblöcke</translation>
-  </message>
-  <message>
-   <source>One more stretch…</source>
-   <translation>Noch ein Zeitblock …</translation>
-  </message>
-  <message>
-   <source>Stretches of the weeks shown</source>
-   <translation>Zeitblöcke der gezeigten Wochen</translation>
-  </message>
-  <message>
-   <source>Extra stretches</source>
-   <translation>Zusätzliche Zeitblöcke</translation>
-  </message>
-  <message>
-   <source>No stretch beside what comes every week.</source>
-   <translation>Kein Zeitblock außer denen, die jede Woche wiederkehren.</translation>
-  </message>
-  <message>
-   <source>1 stretch</source>
-   <translation>1 Zeitblock</translation>
-  </message>
-  <message>
-   <source>{n} stretches</source>
-   <translation>{n} Zeitblöcke</translation>
-  </message>
  </context>
  <context>
   <name>BookCopies</name>
@@ -621,10 +581,6 @@
   <message>
    <source>There is no copy yet.</source>
    <translation>Es gibt noch keine Kopie.</translation>
-  </message>
-  <message>
-   <source>A copy is made by itself on each day of use, before an upgrade and before something is restored. Restoring is an edit: undo takes it back.</source>
-   <translation>An jedem Tag mit Änderungen entsteht von selbst eine Kopie, ebenso vor einer Umstellung und vor dem Wiederherstellen. Wiederherstellen ist eine Änderung: Rückgängig nimmt es zurück.</translation>
   </message>
  </context>
  <context>
@@ -695,10 +651,6 @@
    <source>Models, parts and steps, in working order</source>
    <translation>Modelle, Teile und Schritte in der Reihenfolge der Arbeit</translation>
   </message>
-  <message>
-   <source>What stands on the table, in working order</source>
-   <translation>Was auf dem Tisch steht, in der Reihenfolge der Arbeit</translation>
-  </message>
  </context>
  <context>
   <name>BuildView</name>
@@ -725,10 +677,6 @@
   <message>
    <source>More</source>
    <translation>Mehr</translation>
-  </message>
-  <message>
-   <source>Nothing stands on the table. Begin a project here, part by part, or answer three short questions on the page “Tonight” (Ctrl+1).</source>
-   <translation>Auf dem Tisch steht nichts. Beginnen Sie hier ein Projekt, Teil für Teil, oder beantworten Sie drei kurze Fragen auf der Seite „Heute Abend“ (Strg+1).</translation>
   </message>
  </context>
  <context>
@@ -1135,10 +1083,6 @@
    <source>&amp;Bottles</source>
    <translation>&amp;Flaschen</translation>
   </message>
-  <message>
-   <source>The book thinks that {amount} of {name} are left.</source>
-   <translation>Das Buch nimmt an, dass von {name} noch {amount} übrig sind.</translation>
-  </message>
  </context>
  <context>
   <name>CoatsField</name>
@@ -1338,10 +1282,6 @@
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
-  <message>
-   <source>The window speaks it from the next start on.</source>
-   <translation>Das Fenster spricht sie ab dem nächsten Start.</translation>
-  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -1457,18 +1397,6 @@
    <source>{why} ({source})</source>
    <translation>{why} ({source})</translation>
   </message>
-  <message>
-   <source>Choose a piece of work to see why it stands where it stands.</source>
-   <translation>Wählen Sie eine Arbeit, um zu sehen, warum sie dort steht, wo sie steht.</translation>
-  </message>
-  <message>
-   <source>Slack: none. Whatever delays it delays the whole model.</source>
-   <translation>Puffer: keiner. Was sie verzögert, verzögert das ganze Modell.</translation>
-  </message>
-  <message>
-   <source>Slack: {length}, if bench time, hands and airbrush were always free.</source>
-   <translation>Puffer: {length}, wären Bastelzeit, Hände und Airbrush immer frei.</translation>
-  </message>
  </context>
  <context>
   <name>DifferencesModel</name>
@@ -1554,46 +1482,6 @@
   <message>
    <source>{model}: {film}, {state}. {why}</source>
    <translation>{model}: {film}, {state}. {why}</translation>
-  </message>
-  <message>
-   <source>Note that somebody had a look; a note in the logbook says it</source>
-   <translation>Festhalten, dass jemand nachgesehen hat; eine Notiz im Logbuch sagt es</translation>
-  </message>
-  <message>
-   <source>Nothing dries. Coats stand here from when they are noted as done until all that waits for them is open.</source>
-   <translation>Nichts trocknet. Schichten stehen hier, sobald sie als fertig notiert sind, bis alles offen ist, was auf sie wartet.</translation>
-  </message>
-  <message>
-   <source>{n} film dries</source>
-   <translation>{n} Film trocknet</translation>
-  </message>
-  <message>
-   <source>{n} films dry</source>
-   <translation>{n} Filme trocknen</translation>
-  </message>
-  <message>
-   <source>{n} is open</source>
-   <translation>{n} ist offen</translation>
-  </message>
-  <message>
-   <source>{n} are open</source>
-   <translation>{n} sind offen</translation>
-  </message>
-  <message>
-   <source>{n} look comes</source>
-   <translation>{n} Blick steht an</translation>
-  </message>
-  <message>
-   <source>{n} looks come</source>
-   <translation>{n} Blicke stehen an</translation>
-  </message>
-  <message>
-   <source>{n} window runs</source>
-   <translation>{n} Fenster läuft</translation>
-  </message>
-  <message>
-   <source>{n} windows run</source>
-   <translation>{n} Fenster laufen</translation>
   </message>
  </context>
  <context>
@@ -1830,30 +1718,6 @@
    <source>Remove this session</source>
    <translation>Diese Sitzung entfernen</translation>
   </message>
-  <message>
-   <source>Day of the extra stretch</source>
-   <translation>Tag des zusätzlichen Zeitblocks</translation>
-  </message>
-  <message>
-   <source>Extra stretch begins</source>
-   <translation>Der zusätzliche Zeitblock beginnt</translation>
-  </message>
-  <message>
-   <source>Extra stretch ends</source>
-   <translation>Der zusätzliche Zeitblock endet</translation>
-  </message>
-  <message>
-   <source>People at the extra stretch</source>
-   <translation>Personen im zusätzlichen Zeitblock</translation>
-  </message>
-  <message>
-   <source>Extra stretches</source>
-   <translation>Zusätzliche Zeitblöcke</translation>
-  </message>
-  <message>
-   <source>Remove this stretch</source>
-   <translation>Diesen Zeitblock entfernen</translation>
-  </message>
  </context>
  <context>
   <name>Exports</name>
@@ -1945,10 +1809,6 @@
    <source>Exported to {path}</source>
    <translation>Exportiert nach {path}</translation>
   </message>
-  <message>
-   <source>There is no plan yet that could be written.</source>
-   <translation>Es gibt noch keinen Plan, der geschrieben werden könnte.</translation>
-  </message>
  </context>
  <context>
   <name>ExtraDialog</name>
@@ -2026,10 +1886,6 @@
   <message>
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
-  </message>
-  <message>
-   <source>Nothing can be read of it.</source>
-   <translation>Davon lässt sich nichts lesen.</translation>
   </message>
  </context>
  <context>
@@ -2427,10 +2283,6 @@
    <source>{share:.0f} %</source>
    <translation>{share:.0f} %</translation>
   </message>
-  <message>
-   <source>Oil, enamel and clear coats of every project get it as another place; see Build</source>
-   <translation>Öl, Email und Klarlacke aller Projekte bekommen ihn als weiteren Ort; siehe Bauplan</translation>
-  </message>
  </context>
  <context>
   <name>GiveDialog</name>
@@ -2526,18 +2378,6 @@
    <source>choose at least one model</source>
    <translation>wählen Sie mindestens ein Modell</translation>
   </message>
-  <message>
-   <source>A model that has steps gets these in their place; what is in the logbook stays.</source>
-   <translation>Ein Modell mit Schritten bekommt diese an ihrer Stelle; was im Logbuch steht, bleibt.</translation>
-  </message>
-  <message>
-   <source>{steps} each, {minutes} of work in all, beside loading and cleaning.</source>
-   <translation>je {steps}, zusammen {minutes} Arbeit, ohne Füllen und Reinigen.</translation>
-  </message>
-  <message>
-   <source>Five vehicles at once are what most painters find bearable; you might finish one ahead and give it to the rest then.</source>
-   <translation>Fünf Fahrzeuge auf einmal sind für die meisten das Erträgliche; Sie könnten eins vorab fertigstellen und es dann den übrigen geben.</translation>
-  </message>
  </context>
  <context>
   <name>HoldersPanel</name>
@@ -2584,10 +2424,6 @@
   <message>
    <source>{since} to {until}</source>
    <translation>{since} bis {until}</translation>
-  </message>
-  <message>
-   <source>No part stands on a holder. What a part is held by is said in Build, on the part.</source>
-   <translation>Kein Teil steht auf einem Halter. Woran ein Teil gehalten wird, steht im Bauplan beim Teil.</translation>
   </message>
  </context>
  <context>
@@ -2647,10 +2483,6 @@
    <source>Comes with it: {names}.</source>
    <translation>Kommt mit: {names}.</translation>
   </message>
-  <message>
-   <source>It does not go into this book so: {why}</source>
-   <translation>So passt es nicht in dieses Buch: {why}</translation>
-  </message>
  </context>
  <context>
   <name>Improving</name>
@@ -2685,26 +2517,6 @@
   <message>
    <source>a better plan was found</source>
    <translation>ein besserer Plan wurde gefunden</translation>
-  </message>
-  <message>
-   <source>A better plan is there: {gains} (F6 takes it)</source>
-   <translation>Es gibt einen besseren Plan: {gains} (F6 nimmt ihn)</translation>
-  </message>
-  <message>
-   <source>The search for better plans broke off; the plan stays</source>
-   <translation>Die Suche nach besseren Plänen brach ab; der Plan bleibt</translation>
-  </message>
-  <message>
-   <source>No plan can finish earlier: proven</source>
-   <translation>Kein Plan kann früher fertig werden: bewiesen</translation>
-  </message>
-  <message>
-   <source>At most {time} from the earliest possible finish</source>
-   <translation>Höchstens {time} vom frühestmöglichen Ende</translation>
-  </message>
-  <message>
-   <source>Search over: at most {time} from the earliest finish</source>
-   <translation>Suche zu Ende: höchstens {time} nach dem frühesten Ende</translation>
   </message>
  </context>
  <context>
@@ -2763,10 +2575,6 @@
   <message>
    <source>{time}  {edit}</source>
    <translation>{time}  {edit}</translation>
-  </message>
-  <message>
-   <source>Going to a point undoes every edit made after it, or makes them again. What the logbook says stays.</source>
-   <translation>Zu einem Punkt gehen macht jede spätere Änderung rückgängig oder wiederholt sie. Was das Logbuch sagt, bleibt.</translation>
   </message>
  </context>
  <context>
@@ -3152,14 +2960,6 @@
    <source>no</source>
    <translation>nein</translation>
   </message>
-  <message>
-   <source>Can be broken off after</source>
-   <translation>Unterbrechbar nach</translation>
-  </message>
-  <message>
-   <source>Finished in one stretch</source>
-   <translation>Fertig in einem Zeitblock</translation>
-  </message>
  </context>
  <context>
   <name>MarkEditor</name>
@@ -3385,14 +3185,6 @@
    <source>{parts} are painted apart and joined later: try them together dry before painting. Paint in a joint is hard to remove. (common practice, no source)</source>
    <translation>{parts} werden getrennt bemalt und später zusammengeklebt: vor dem Bemalen trocken zusammensetzen. Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
   </message>
-  <message>
-   <source>From it and the scale follow the areas that nobody measured</source>
-   <translation>Aus ihr und dem Maßstab folgen die Flächen, die niemand gemessen hat</translation>
-  </message>
-  <message>
-   <source>{parts} are painted apart and joined later: try them together dry before painting, for paint in a joint is hard to take out. (common practice, no source)</source>
-   <translation>{parts} werden getrennt bemalt und später zusammengeklebt: Setzen Sie sie vor dem Bemalen trocken zusammen, denn Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
-  </message>
  </context>
  <context>
   <name>MomentsModel</name>
@@ -3501,10 +3293,6 @@ in {length}</translation>
    <source>can wait {length}</source>
    <translation>kann {length} warten</translation>
   </message>
-  <message>
-   <source>holds the end</source>
-   <translation>bestimmt das Ende</translation>
-  </message>
  </context>
  <context>
   <name>NetworkPanel</name>
@@ -3527,18 +3315,6 @@ in {length}</translation>
   <message>
    <source>This model has time to spare.</source>
    <translation>Dieses Modell hat Zeit übrig.</translation>
-  </message>
-  <message>
-   <source>Choose a model, and its steps are drawn here.</source>
-   <translation>Wählen Sie ein Modell, und seine Schritte werden hier gezeichnet.</translation>
-  </message>
-  <message>
-   <source>Heavy frames hold the end: a minute later there is a minute later for the whole project, however much bench time there is.</source>
-   <translation>Dicke Rahmen bestimmen das Ende: Eine Minute später dort ist eine Minute später für das ganze Projekt, wie viel Bastelzeit es auch gibt.</translation>
-  </message>
-  <message>
-   <source>Nothing here holds the end: another model takes longer.</source>
-   <translation>Nichts hier bestimmt das Ende: Ein anderes Modell dauert länger.</translation>
   </message>
  </context>
  <context>
@@ -3597,10 +3373,6 @@ in {length}</translation>
    <source>bench time on {day} {start}–{end}</source>
    <translation>Bastelzeit am {day} {start}–{end}</translation>
   </message>
-  <message>
-   <source>One stretch more</source>
-   <translation>Ein Zeitblock mehr</translation>
-  </message>
  </context>
  <context>
   <name>OptionDialog</name>
@@ -3631,10 +3403,6 @@ in {length}</translation>
   <message>
    <source>N&amp;ote</source>
    <translation>N&amp;otiz</translation>
-  </message>
-  <message>
-   <source>taken where nothing is said</source>
-   <translation>gilt, wenn nichts gesagt wird</translation>
   </message>
  </context>
  <context>
@@ -3688,10 +3456,6 @@ in {length}</translation>
   <message>
    <source>Apply</source>
    <translation>Anwenden</translation>
-  </message>
-  <message>
-   <source>Applied only when you agree; undo takes it back.</source>
-   <translation>Gilt nur, wenn Sie zustimmen; es lässt sich rückgängig machen.</translation>
   </message>
  </context>
  <context>
@@ -3837,10 +3601,6 @@ in {length}</translation>
    <source>Measures</source>
    <translation>Maße</translation>
   </message>
-  <message>
-   <source>What stands out and lies deep makes more of a plain area</source>
-   <translation>Was vorsteht und was tief liegt, macht aus einer glatten Fläche mehr</translation>
-  </message>
  </context>
  <context>
   <name>PlacesModel</name>
@@ -3927,10 +3687,6 @@ in {length}</translation>
   <message>
    <source>{n} models in one batch get tedious, and a mistake is made {n} times. Let one go first, or make two projects. (common practice, no source)</source>
    <translation>{n} Modelle auf einmal werden eintönig, und ein Fehler geschieht {n}-mal. Lassen Sie eins vorausgehen, oder machen Sie zwei Projekte daraus. (gängige Praxis, ohne Quelle)</translation>
-  </message>
-  <message>
-   <source>{n} models in one batch: the same colour on so many gets dull, and a mistake is made {n} times. Let one go first, or make two projects of them. (common practice, no source)</source>
-   <translation>{n} Modelle auf einmal: Dieselbe Farbe auf so vielen wird eintönig, und ein Fehler geschieht {n}-mal. Lassen Sie eins vorausgehen, oder machen Sie zwei Projekte daraus. (gängige Praxis, ohne Quelle)</translation>
   </message>
  </context>
  <context>
@@ -4020,14 +3776,6 @@ in {length}</translation>
   <message>
    <source>{margin:.1f} °C above the dew point; 3 °C is enough.</source>
    <translation>{margin:.1f} °C über dem Taupunkt; 3 °C genügen.</translation>
-  </message>
-  <message>
-   <source>⚠ A surface as warm as the air is only {margin:.1f} K above the dew point; at least 3 K is asked: warm the model, or dry the air.</source>
-   <translation>⚠ Eine Oberfläche mit der Temperatur der Luft liegt nur {margin:.1f} K über dem Taupunkt; mindestens 3 K sind verlangt: Wärmen Sie das Modell, oder trocknen Sie die Luft.</translation>
-  </message>
-  <message>
-   <source>A surface as warm as the air is {margin:.1f} K above the dew point; at least 3 K is asked.</source>
-   <translation>Eine Oberfläche mit der Temperatur der Luft liegt {margin:.1f} K über dem Taupunkt; mindestens 3 K sind verlangt.</translation>
   </message>
  </context>
  <context>
@@ -4137,14 +3885,6 @@ in {length}</translation>
    <source>{told}, first result</source>
    <translation>{told}, erstes Ergebnis</translation>
   </message>
-  <message>
-   <source>The plan as it is</source>
-   <translation>Der Plan, wie er ist</translation>
-  </message>
-  <message>
-   <source>{told}, at first look</source>
-   <translation>{told}, auf den ersten Blick</translation>
-  </message>
  </context>
  <context>
   <name>SequenceStepDialog</name>
@@ -4231,14 +3971,6 @@ in {length}</translation>
   <message>
    <source>and with &amp;none of</source>
    <translation>und mit keine&amp;r von</translation>
-  </message>
-  <message>
-   <source>may be broken off</source>
-   <translation>darf unterbrochen werden</translation>
-  </message>
-  <message>
-   <source>&amp;Minutes at all events</source>
-   <translation>&amp;Minuten auf jeden Fall</translation>
   </message>
  </context>
  <context>
@@ -4482,18 +4214,6 @@ in {length}</translation>
   <message>
    <source>Rename a sequence</source>
    <translation>Ablauf umbenennen</translation>
-  </message>
-  <message>
-   <source>No option: every model gets every step that it has the parts for.</source>
-   <translation>Keine Option: Jedes Modell bekommt jeden Schritt, für den es die Teile hat.</translation>
-  </message>
-  <message>
-   <source>No colour: the sequence lays nothing.</source>
-   <translation>Keine Farbe: Der Ablauf trägt nichts auf.</translation>
-  </message>
-  <message>
-   <source>Every model that came from this sequence is as the sequence would make it now.</source>
-   <translation>Jedes Modell aus diesem Ablauf ist so, wie der Ablauf es jetzt machen würde.</translation>
   </message>
  </context>
  <context>
@@ -4804,34 +4524,6 @@ in {length}</translation>
    <source>{name}: the list says {amount}.</source>
    <translation>{name}: Die Liste sagt {amount}.</translation>
   </message>
-  <message>
-   <source>Nothing to buy: the stock is enough for all that is planned.</source>
-   <translation>Nichts zu kaufen: Der Vorrat reicht für alles Geplante.</translation>
-  </message>
-  <message>
-   <source>Nothing that is planned takes anything from the stock.</source>
-   <translation>Nichts Geplantes braucht etwas aus dem Vorrat.</translation>
-  </message>
-  <message>
-   <source>The stock is enough for all that is planned.</source>
-   <translation>Der Vorrat reicht für alles Geplante.</translation>
-  </message>
-  <message>
-   <source>is enough for all that is planned</source>
-   <translation>reicht für alles Geplante</translation>
-  </message>
-  <message>
-   <source>Less than half a bottle is left; have the next before it ends.</source>
-   <translation>Weniger als eine halbe Flasche ist übrig; besorgen Sie die nächste, bevor sie leer ist.</translation>
-  </message>
-  <message>
-   <source>Some places that get it have no area, so it takes more.</source>
-   <translation>Einige Stellen, die es bekommen, haben keine Fläche, es braucht also mehr.</translation>
-  </message>
-  <message>
-   <source>△ no longer, since {day}</source>
-   <translation>△ nicht mehr, seit {day}</translation>
-  </message>
  </context>
  <context>
   <name>SidesModel</name>
@@ -5054,30 +4746,6 @@ in {length}</translation>
   <message>
    <source>{place} (usual)</source>
    <translation>{place} (üblich)</translation>
-  </message>
-  <message>
-   <source>What the logbook and gates call it; they follow when it changes</source>
-   <translation>Wie Logbuch und Bedingungen ihn nennen; sie folgen, wenn es sich ändert</translation>
-  </message>
-  <message>
-   <source>Work that can be broken off and gone on with: the least piece worth beginning</source>
-   <translation>Arbeit, die sich unterbrechen und fortsetzen lässt: das kleinste Stück, das sich lohnt</translation>
-  </message>
-  <message>
-   <source>Can be broken off after</source>
-   <translation>Unterbrechbar nach</translation>
-  </message>
-  <message>
-   <source>Must be finished in one stretch</source>
-   <translation>Muss in einem Zeitblock fertig werden</translation>
-  </message>
-  <message>
-   <source>Hands are needed for its first minutes only; what is sprayed keeps them throughout</source>
-   <translation>Die Hände sind nur für die ersten Minuten nötig; beim Sprühen durchgehend</translation>
-  </message>
-  <message>
-   <source>Steps that must be done first, though no place says so</source>
-   <translation>Schritte, die zuerst getan sein müssen, auch wenn keine Stelle es sagt</translation>
   </message>
  </context>
  <context>
@@ -5321,14 +4989,6 @@ in {length}</translation>
    <source>&amp;So much</source>
    <translation>&amp;So viel</translation>
   </message>
-  <message>
-   <source>△ no longer, since {day}</source>
-   <translation>△ nicht mehr, seit {day}</translation>
-  </message>
-  <message>
-   <source>The book thinks that {amount} of {name} are left.</source>
-   <translation>Das Buch nimmt an, dass von {name} noch {amount} übrig sind.</translation>
-  </message>
  </context>
  <context>
   <name>StripCanvas</name>
@@ -5418,23 +5078,11 @@ in {length}</translation>
    <source>{n} pieces of work have no place yet</source>
    <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
-  <message>
-   <source>{n} stretch at the bench</source>
-   <translation>{n} Zeitblock am Basteltisch</translation>
-  </message>
-  <message>
-   <source>{n} stretches at the bench</source>
-   <translation>{n} Zeitblöcke am Basteltisch</translation>
-  </message>
  </context>
  <context>
   <name>TimelineView</name>
   <message>
    <source>{project}: due by the end of {day}</source>
-   <translation>{project}: fertig bis zum Ende von {day}</translation>
-  </message>
-  <message>
-   <source>{project}: to be finished by the end of {day}</source>
    <translation>{project}: fertig bis zum Ende von {day}</translation>
   </message>
  </context>
@@ -5538,18 +5186,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Show the report</source>
    <translation>Bericht &amp;zeigen</translation>
-  </message>
-  <message>
-   <source>Something unforeseen</source>
-   <translation>Etwas Unvorhergesehenes</translation>
-  </message>
-  <message>
-   <source>Something went wrong that nobody had foreseen.</source>
-   <translation>Etwas ist schiefgegangen, womit niemand gerechnet hat.</translation>
-  </message>
-  <message>
-   <source>Your book is on the disk as it was after the last edit. You can go on.</source>
-   <translation>Das Buch liegt so auf der Platte, wie es nach der letzten Änderung war. Es kann weitergehen.</translation>
   </message>
  </context>
  <context>
@@ -5705,14 +5341,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source> and </source>
    <translation> und </translation>
-  </message>
-  <message>
-   <source>The plan as it is, and what else was tried</source>
-   <translation>Der Plan, wie er ist, und was sonst ausprobiert wurde</translation>
-  </message>
-  <message>
-   <source>Try changes beside the plan and compare what they would do. Nothing changes before you keep one; that is one edit, and can be undone.</source>
-   <translation>Probieren Sie Änderungen neben dem Plan aus und vergleichen Sie, was sie bewirken. Nichts ändert sich, bevor Sie eine behalten; das ist eine einzige Änderung und lässt sich rückgängig machen.</translation>
   </message>
  </context>
  <context>
@@ -5914,38 +5542,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>In one session with which piece of work?</source>
    <translation>In einer Sitzung mit welcher Arbeit?</translation>
   </message>
-  <message>
-   <source>Pin it to a &amp;stretch…</source>
-   <translation>An einen &amp;Zeitblock anheften …</translation>
-  </message>
-  <message>
-   <source>A stretch s&amp;ooner</source>
-   <translation>Einen Zeitblock &amp;früher</translation>
-  </message>
-  <message>
-   <source>A stretch &amp;later</source>
-   <translation>Einen Zeitblock &amp;später</translation>
-  </message>
-  <message>
-   <source>There is no stretch of bench time before this one.</source>
-   <translation>Vor diesem gibt es keinen Zeitblock.</translation>
-  </message>
-  <message>
-   <source>Pin it to a stretch</source>
-   <translation>An einen Zeitblock anheften</translation>
-  </message>
-  <message>
-   <source>In which stretch?</source>
-   <translation>In welchem Zeitblock?</translation>
-  </message>
-  <message>
-   <source>Not before which stretch?</source>
-   <translation>Nicht vor welchem Zeitblock?</translation>
-  </message>
-  <message>
-   <source>In one stretch with which piece of work?</source>
-   <translation>In einem Zeitblock mit welcher Arbeit?</translation>
-  </message>
  </context>
  <context>
   <name>WishModel</name>
@@ -6059,26 +5655,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{number}. {what}</source>
    <translation>{number}. {what}</translation>
-  </message>
-  <message>
-   <source>No wishes yet. Choose a piece of work on the Timeline and press P to pin it, N for “not before”, T for “together with”.</source>
-   <translation>Noch keine Wünsche. Wählen Sie auf dem Zeitstrahl eine Arbeit; P heftet sie an, N heißt „nicht vor“, T „zusammen mit“.</translation>
-  </message>
-  <message>
-   <source>As early as it can be: the others fill the gaps while its paint dries. Waited for: no other of its project is begun before it is finished; it shows what works, and how long it takes, before the rest follow.</source>
-   <translation>So früh wie möglich: Die anderen füllen die Lücken, während seine Farbe trocknet. Abgewartet: Kein anderes seines Projekts wird begonnen, bevor es fertig ist; es zeigt, was geht und wie lange es dauert, bevor die übrigen folgen.</translation>
-  </message>
-  <message>
-   <source>Of two plans the one is taken that is better in the first of these in which they differ. That everything has a place always comes before.</source>
-   <translation>Von zwei Plänen gilt der, der im ersten dieser Punkte, in dem sie sich unterscheiden, besser ist. Dass alles einen Platz hat, geht immer vor.</translation>
-  </message>
-  <message>
-   <source>What is ticked is planned once the film below is likely ready, for it can be done over again; all else once it surely is.</source>
-   <translation>Was angekreuzt ist, wird geplant, sobald der Film darunter wahrscheinlich so weit ist, denn es lässt sich wiederholen; alles andere erst, wenn er es sicher ist.</translation>
-  </message>
-  <message>
-   <source>Close: work goes to another evening only where that places more, is less late or ends a project an evening sooner; what is planned for tonight moves only if you take the offer. Evenings that you printed or put into a calendar stay as they are, either way.</source>
-   <translation>Nahe: Arbeit geht nur dann auf einen anderen Abend, wenn dadurch mehr Platz findet, weniger verspätet ist oder ein Projekt einen Abend früher endet; was für heute Abend geplant ist, rückt nur, wenn Sie das Angebot annehmen. Abende, die Sie gedruckt oder in einen Kalender geschrieben haben, bleiben so oder so, wie sie sind.</translation>
   </message>
  </context>
  <context>
@@ -6518,14 +6094,6 @@ Quelle: {source}</translation>
   <message>
    <source>{work} cannot be done on {stretch}. {gate}: {why} ({source}).</source>
    <translation>{work} geht am {stretch} nicht. {gate}: {why} ({source}).</translation>
-  </message>
-  <message>
-   <source>{work} stands in the logbook and moves no more.</source>
-   <translation>{work} steht im Logbuch und verschiebt sich nicht mehr.</translation>
-  </message>
-  <message>
-   <source>{work} cannot stand on {stretch}. {gate}: {why} ({source}).</source>
-   <translation>{work} kann nicht in {stretch} stehen. {gate}: {why} ({source}).</translation>
   </message>
  </context>
  <context>
@@ -7457,26 +7025,6 @@ Quelle: {source}</translation>
    <source>{at}: must have begun by then, counted from {before}</source>
    <translation>{at}: muss bis dahin begonnen sein, gerechnet ab {before}</translation>
   </message>
-  <message>
-   <source>Nothing holds it: it can be done at once.</source>
-   <translation>Nichts hält es auf: Es kann sofort getan werden.</translation>
-  </message>
-  <message>
-   <source>The airbrush is being changed or holds another coating until {at}.</source>
-   <translation>Die Airbrush wird bis {at} gewechselt oder enthält etwas anderes.</translation>
-  </message>
-  <message>
-   <source>The air forbids laying it until {at}.</source>
-   <translation>Bis {at} verbietet die Luft, es aufzutragen.</translation>
-  </message>
-  <message>
-   <source>It stands in the logbook.</source>
-   <translation>Es steht im Logbuch.</translation>
-  </message>
-  <message>
-   <source>Waits, so that what must follow soon can follow in time.</source>
-   <translation>Wartet, damit das, was bald folgen muss, rechtzeitig folgen kann.</translation>
-  </message>
  </context>
  <context>
   <name>role</name>
@@ -7674,6 +7222,82 @@ Quelle: {source}</translation>
   <message>
    <source>{source}; × {factor:.2g} for a film of {dry_film_um:g} µm</source>
    <translation>{source}; × {factor:.2g} für einen Film von {dry_film_um:g} µm</translation>
+  </message>
+  <message>
+   <source>it still runs: the edge tears or creeps</source>
+   <translation>er läuft noch: die Kante reißt oder verläuft</translation>
+  </message>
+  <message>
+   <source>it still runs, and takes every mark</source>
+   <translation>er läuft noch und nimmt jede Spur an</translation>
+  </message>
+  <message>
+   <source>it sticks to whatever touches it</source>
+   <translation>er klebt an allem, was ihn berührt</translation>
+  </message>
+  <message>
+   <source>fingers leave prints in it</source>
+   <translation>Finger hinterlassen Abdrücke darin</translation>
+  </message>
+  <message>
+   <source>solvent is shut in: the coat below stays soft, and may wrinkle or crack</source>
+   <translation>Lösemittel wird eingeschlossen: die Schicht darunter bleibt weich und kann runzeln oder reißen</translation>
+  </message>
+  <message>
+   <source>tape prints into it, or lifts it off</source>
+   <translation>Klebeband drückt sich ein oder hebt ihn ab</translation>
+  </message>
+  <message>
+   <source>the thinner softens it: it smears, or comes off with the cloth</source>
+   <translation>der Verdünner weicht ihn an: er schmiert oder kommt mit dem Tuch herunter</translation>
+  </message>
+  <message>
+   <source>it still shrinks below: a hard coat over it crazes</source>
+   <translation>darunter schrumpft er noch: eine harte Schicht darüber bekommt feine Risse</translation>
+  </message>
+  <message>
+   <source>the wait that was asked for is not over</source>
+   <translation>die verlangte Wartezeit ist noch nicht um</translation>
+  </message>
+  <message>
+   <source>it has set: it comes off with its own thinner only, or not at all</source>
+   <translation>es ist angezogen: es geht nur noch mit dem eigenen Verdünner ab, oder gar nicht</translation>
+  </message>
+  <message>
+   <source>the decal has dried: it no longer settles</source>
+   <translation>das Decal ist getrocknet: es legt sich nicht mehr an</translation>
+  </message>
+  <message>
+   <source>the coat over the fluid has hardened: it chips in large flakes</source>
+   <translation>die Schicht über der Flüssigkeit ist hart: sie platzt in großen Schuppen ab</translation>
+  </message>
+  <message>
+   <source>tape left for long creeps, and lifts paint with it</source>
+   <translation>Klebeband, das lange bleibt, kriecht und hebt Farbe mit ab</translation>
+  </message>
+  <message>
+   <source>the film has closed: the next coat holds badly, or lifts it</source>
+   <translation>der Film hat sich geschlossen: die nächste Schicht haftet schlecht oder hebt ihn an</translation>
+  </message>
+  <message>
+   <source>over {coating}, which never gets ready in this air</source>
+   <translation>über {coating}, die in dieser Luft nie bereit wird</translation>
+  </message>
+  <message>
+   <source>{minutes} min</source>
+   <translation>{minutes} min</translation>
+  </message>
+  <message>
+   <source>{hours} h {minutes} min</source>
+   <translation>{hours} h {minutes} min</translation>
+  </message>
+  <message>
+   <source>{length} before {coating} was ready</source>
+   <translation>{length}, bevor {coating} bereit war</translation>
+  </message>
+  <message>
+   <source>{length} after the window of {coating} had closed</source>
+   <translation>{length}, nachdem das Fenster von {coating} sich geschlossen hatte</translation>
   </message>
   <message>
    <source>is {coat}, but "{step}" has {most}</source>
@@ -11280,16 +10904,8 @@ Quelle: {source}</translation>
    <translation>{coating} auf {places}</translation>
   </message>
   <message>
-   <source>{minutes} min</source>
-   <translation>{minutes} min</translation>
-  </message>
-  <message>
    <source>{hours} h</source>
    <translation>{hours} h</translation>
-  </message>
-  <message>
-   <source>{hours} h {minutes} min</source>
-   <translation>{hours} h {minutes} min</translation>
   </message>
   <message>
    <source>{n} new</source>
@@ -11570,6 +11186,10 @@ Quelle: {source}</translation>
   <message>
    <source>remove {project}</source>
    <translation>{project} entfernen</translation>
+  </message>
+  <message>
+   <source>no look can tell that; wait, or begin all the same</source>
+   <translation>keine Prüfung kann das sagen; warten oder trotzdem beginnen</translation>
   </message>
   <message>
    <source>name at least one vehicle; the rest has an answer already</source>
@@ -12956,6 +12576,14 @@ Quelle: {source}</translation>
    <translation>früher aufgehört</translation>
   </message>
   <message>
+   <source>over a film not ready</source>
+   <translation>über einem Film, der nicht bereit war</translation>
+  </message>
+  <message>
+   <source>after its window</source>
+   <translation>nach seinem Fenster</translation>
+  </message>
+  <message>
    <source>late</source>
    <translation>Verspätung</translation>
   </message>
@@ -13226,210 +12854,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>the surface is only {margin:.1f} K above the dew point; it asks 3 K, else moisture settles under the coat</source>
-   <translation>die Oberfläche liegt nur {margin:.1f} K über dem Taupunkt; 3 K sind nötig, sonst schlägt sich Feuchte unter der Schicht nieder</translation>
-  </message>
-  <message>
-   <source>marginal: the surface is {margin:.2f} K above the dew point; 3 K are asked, 5 °F (2.8 K) in US texts</source>
-   <translation>knapp: Die Oberfläche liegt {margin:.2f} K über dem Taupunkt; 3 K sind nötig, in US-Texten 5 °F (2,8 K)</translation>
-  </message>
-  <message>
-   <source>it still runs: the edge tears or creeps</source>
-   <translation>er läuft noch: die Kante reißt oder verläuft</translation>
-  </message>
-  <message>
-   <source>it still runs, and takes every mark</source>
-   <translation>er läuft noch und nimmt jede Spur an</translation>
-  </message>
-  <message>
-   <source>it sticks to whatever touches it</source>
-   <translation>er klebt an allem, was ihn berührt</translation>
-  </message>
-  <message>
-   <source>fingers leave prints in it</source>
-   <translation>Finger hinterlassen Abdrücke darin</translation>
-  </message>
-  <message>
-   <source>solvent is shut in: the coat below stays soft, and may wrinkle or crack</source>
-   <translation>Lösemittel wird eingeschlossen: die Schicht darunter bleibt weich und kann runzeln oder reißen</translation>
-  </message>
-  <message>
-   <source>tape prints into it, or lifts it off</source>
-   <translation>Klebeband drückt sich ein oder hebt ihn ab</translation>
-  </message>
-  <message>
-   <source>the thinner softens it: it smears, or comes off with the cloth</source>
-   <translation>der Verdünner weicht ihn an: er schmiert oder kommt mit dem Tuch herunter</translation>
-  </message>
-  <message>
-   <source>it still shrinks below: a hard coat over it crazes</source>
-   <translation>darunter schrumpft er noch: eine harte Schicht darüber bekommt feine Risse</translation>
-  </message>
-  <message>
-   <source>the wait that was asked for is not over</source>
-   <translation>die verlangte Wartezeit ist noch nicht um</translation>
-  </message>
-  <message>
-   <source>it has set: it comes off with its own thinner only, or not at all</source>
-   <translation>es ist angezogen: es geht nur noch mit dem eigenen Verdünner ab, oder gar nicht</translation>
-  </message>
-  <message>
-   <source>the decal has dried: it no longer settles</source>
-   <translation>das Decal ist getrocknet: es legt sich nicht mehr an</translation>
-  </message>
-  <message>
-   <source>the coat over the fluid has hardened: it chips in large flakes</source>
-   <translation>die Schicht über der Flüssigkeit ist hart: sie platzt in großen Schuppen ab</translation>
-  </message>
-  <message>
-   <source>tape left for long creeps, and lifts paint with it</source>
-   <translation>Klebeband, das lange bleibt, kriecht und hebt Farbe mit ab</translation>
-  </message>
-  <message>
-   <source>the film has closed: the next coat holds badly, or lifts it</source>
-   <translation>der Film hat sich geschlossen: die nächste Schicht haftet schlecht oder hebt ihn an</translation>
-  </message>
-  <message>
-   <source>over {coating}, which never gets ready in this air</source>
-   <translation>über {coating}, die in dieser Luft nie bereit wird</translation>
-  </message>
-  <message>
-   <source>{length} before {coating} was ready</source>
-   <translation>{length}, bevor {coating} bereit war</translation>
-  </message>
-  <message>
-   <source>{length} after the window of {coating} had closed</source>
-   <translation>{length}, nachdem das Fenster von {coating} sich geschlossen hatte</translation>
-  </message>
-  <message>
-   <source>the air of {location} forbids it at every hour: {reason}; warm or dry it, or mark the step as laid in any air</source>
-   <translation>die Luft von {location} verbietet es zu jeder Stunde: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
-  </message>
-  <message>
-   <source>{model}: the air forbids laying {step}: {reason}</source>
-   <translation>{model}: die Luft verbietet, {step} aufzutragen: {reason}</translation>
-  </message>
-  <message>
-   <source>warm or dry the air, or mark the step as laid in any air</source>
-   <translation>die Luft wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
-  </message>
-  <message>
-   <source>{model}: what {step} lays never gets there in this air</source>
-   <translation>{model}: Was {step} aufträgt, kommt in dieser Luft nie so weit</translation>
-  </message>
-  <message>
-   <source>{what} is wished in one stretch with {beside}</source>
-   <translation>{what} ist in einem Zeitblock mit {beside} gewünscht</translation>
-  </message>
-  <message>
-   <source>add a stretch, or make one longer</source>
-   <translation>einen Zeitblock hinzufügen oder einen verlängern</translation>
-  </message>
-  <message>
-   <source>no way to share the passes out over fewer stretches of bench time</source>
-   <translation>die Schichten lassen sich nicht auf weniger Zeitblöcke verteilen</translation>
-  </message>
-  <message>
-   <source>what is left of each stretch takes no whole piece of the work</source>
-   <translation>was von jedem Zeitblock übrig bleibt, fasst kein ganzes Stück der Arbeit</translation>
-  </message>
-  <message>
-   <source>the minute within the last stretch</source>
-   <translation>die Minute im letzten Zeitblock</translation>
-  </message>
-  <message>
-   <source>fewer stretches might do, but no way was found to do with them</source>
-   <translation>vielleicht reichen weniger Zeitblöcke, doch fand sich kein Weg dafür</translation>
-  </message>
-  <message>
-   <source>the air forbids laying it until{when}</source>
-   <translation>die Luft verbietet, es aufzutragen, bis{when}</translation>
-  </message>
-  <message>
-   <source>waits{when}, so that what must follow soon can follow in time</source>
-   <translation>wartet{when}, damit rechtzeitig folgt, was bald folgen muss</translation>
-  </message>
-  <message>
-   <source>what {step} laid never gets there in this air: {why}</source>
-   <translation>was {step} aufgetragen hat, kommt bei dieser Luft nie so weit: {why}</translation>
-  </message>
-  <message>
-   <source>needs two people, and no stretch of bench time has a helper</source>
-   <translation>braucht zwei Leute, und in keinem Zeitblock ist jemand zum Helfen da</translation>
-  </message>
-  <message>
-   <source>it smells for {minutes} minutes, and no stretch of bench time takes them and {aired} more to air the room before quiet hours</source>
-   <translation>es riecht {minutes} Minuten lang, und kein Zeitblock fasst sie samt {aired} weiteren zum Lüften vor der Ruhezeit</translation>
-  </message>
-  <message>
-   <source>no stretch of bench time takes its {minutes} minutes</source>
-   <translation>kein Zeitblock fasst seine {minutes} Minuten</translation>
-  </message>
-  <message>
-   <source>the air forbids laying it in all bench time: {reason}; warm or dry it, or mark the step as laid in any air</source>
-   <translation>in aller Werkzeit verbietet die Luft, es aufzutragen: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
-  </message>
-  <message>
-   <source>&amp;Minutes at all events</source>
-   <translation>&amp;Minuten auf jeden Fall</translation>
-  </message>
-  <message>
-   <source>is not there any more: deleted, moved, or its disk is off; save yours elsewhere</source>
-   <translation>ist nicht mehr da: gelöscht, verschoben oder der Datenträger ist weg; das eigene Buch anderswo speichern</translation>
-  </message>
-  <message>
-   <source>{name} stands in the logbook; it stays, or the project goes as well</source>
-   <translation>{name} steht im Logbuch; es bleibt, oder das Projekt geht mit</translation>
-  </message>
-  <message>
-   <source>“{name}” worked on nothing else and stands in the logbook</source>
-   <translation>„{name}“ galt nur diesem und steht im Logbuch</translation>
-  </message>
-  <message>
-   <source>“{name}” stands in the logbook; they were joined as parts</source>
-   <translation>„{name}“ steht im Logbuch; sie wurden als Teile zusammengeklebt</translation>
-  </message>
-  <message>
-   <source>“{name}” of {model} stands in the logbook, so it stays</source>
-   <translation>„{name}“ von {model} steht im Logbuch und bleibt</translation>
-  </message>
-  <message>
-   <source>“{step}” stands in the logbook; it can no longer be split</source>
-   <translation>„{step}“ steht im Logbuch; er lässt sich nicht mehr teilen</translation>
-  </message>
-  <message>
-   <source>no look can tell that; wait, or begin all the same</source>
-   <translation>keine Prüfung kann das sagen; warten oder trotzdem beginnen</translation>
-  </message>
-  <message>
-   <source>it does not answer any more</source>
-   <translation>sie antwortet nicht mehr</translation>
-  </message>
-  <message>
-   <source>"{step}" coat {coat} stands in the logbook already</source>
-   <translation>„{step}“, Schicht {coat}, steht schon im Logbuch</translation>
-  </message>
-  <message>
-   <source>no such cleaning stands in the logbook</source>
-   <translation>diese Reinigung steht nicht im Logbuch</translation>
-  </message>
-  <message>
-   <source>There is no bench time ahead; add an evening.</source>
-   <translation>Es kommt keine Bastelzeit mehr; einen Abend hinzufügen.</translation>
-  </message>
-  <message>
-   <source>then it is done</source>
-   <translation>dann ist es fertig</translation>
-  </message>
-  <message>
-   <source>over a film not ready</source>
-   <translation>über einem Film, der nicht bereit war</translation>
-  </message>
-  <message>
-   <source>after its window</source>
-   <translation>nach seinem Fenster</translation>
   </message>
  </context>
  <context>
@@ -14166,18 +13590,6 @@ Quelle: {source}</translation>
    <source>{value} ({gap})</source>
    <translation>{value} ({gap})</translation>
   </message>
-  <message>
-   <source>Not everything has a place then.</source>
-   <translation>Dann hat nicht alles einen Platz.</translation>
-  </message>
-  <message>
-   <source>The order of coats is not sound then; the Coat stack would say where.</source>
-   <translation>Die Reihenfolge der Schichten ist dann nicht in Ordnung; der Schichtaufbau würde sagen, wo.</translation>
-  </message>
-  <message>
-   <source>A first look; it may still get better.</source>
-   <translation>Ein erster Blick; es kann noch besser werden.</translation>
-  </message>
  </context>
  <context>
   <name>wishes</name>
@@ -14233,17 +13645,21 @@ Quelle: {source}</translation>
    <source>Little moved against the last plan</source>
    <translation>Wenig gegen den letzten Plan verschoben</translation>
   </message>
-  <message>
-   <source>nothing of it is in the plan</source>
-   <translation>nichts davon steht im Plan</translation>
-  </message>
-  <message>
-   <source>not kept: what has happened makes it impossible, so it is a preference now</source>
-   <translation>nicht erfüllt: Was geschehen ist, macht es unmöglich, es ist also nur noch ein Vorzug</translation>
-  </message>
  </context>
  <context>
   <name>words</name>
+  <message>
+   <source>Wait</source>
+   <translation>Warten</translation>
+  </message>
+  <message>
+   <source>noted as a look: it sets the pace of this film</source>
+   <translation>wird als Prüfung vermerkt: danach richtet sich dieser Film</translation>
+  </message>
+  <message>
+   <source>it stands marked in timeline, logbook and record</source>
+   <translation>es steht markiert in Zeitstrahl, Logbuch und Baubericht</translation>
+  </message>
   <message>
    <source>{work} closes {time}, before the next bench time</source>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
@@ -14965,6 +14381,70 @@ Quelle: {source}</translation>
    <translation>fertig {time}, {length} Reserve bis zum Ende von {date}</translation>
   </message>
   <message>
+   <source>It is too late for this: go on all the same?</source>
+   <translation>Dafür ist es zu spät: trotzdem weiter?</translation>
+  </message>
+  <message>
+   <source>Was it done over a film that was not ready?</source>
+   <translation>Geschah das über einem Film, der nicht bereit war?</translation>
+  </message>
+  <message>
+   <source>The film below is not ready: begin all the same?</source>
+   <translation>Der Film darunter ist nicht bereit: trotzdem beginnen?</translation>
+  </message>
+  <message>
+   <source>The risk: {risk}.</source>
+   <translation>Das Risiko: {risk}.</translation>
+  </message>
+  <message>
+   <source>{film}: its window closed {time}.</source>
+   <translation>{film}: das Fenster schloss sich {time}.</translation>
+  </message>
+  <message>
+   <source>It opens again {time}.</source>
+   <translation>Es öffnet sich wieder {time}.</translation>
+  </message>
+  <message>
+   <source>{film} is still under way.</source>
+   <translation>{film} ist noch im Gang.</translation>
+  </message>
+  <message>
+   <source>ready</source>
+   <translation>bereit</translation>
+  </message>
+  <message>
+   <source>{film} never gets {state} in this air.</source>
+   <translation>{film} wird in dieser Luft nie {state}.</translation>
+  </message>
+  <message>
+   <source>{film} was {state} only {time}.</source>
+   <translation>{film} war erst {time} {state}.</translation>
+  </message>
+  <message>
+   <source>{film} will be {state} {time}, {length} from now.</source>
+   <translation>{film} ist {time} {state}, in {length}.</translation>
+  </message>
+  <message>
+   <source>until {time}</source>
+   <translation>bis {time}</translation>
+  </message>
+  <message>
+   <source>Note it all the same</source>
+   <translation>Trotzdem vermerken</translation>
+  </message>
+  <message>
+   <source>Begin all the same</source>
+   <translation>Trotzdem beginnen</translation>
+  </message>
+  <message>
+   <source>I waited and it is dry</source>
+   <translation>Ich habe gewartet, er ist trocken</translation>
+  </message>
+  <message>
+   <source>{coating} on {parts} ({work})</source>
+   <translation>{coating} auf {parts} ({work})</translation>
+  </message>
+  <message>
    <source>{day}, {start}–{end}</source>
    <translation>{day}, {start}–{end}</translation>
   </message>
@@ -15443,6 +14923,14 @@ Quelle: {source}</translation>
   <message>
    <source>stopped early</source>
    <translation>früher aufgehört</translation>
+  </message>
+  <message>
+   <source>over a film not ready</source>
+   <translation>über einem Film, der nicht bereit war</translation>
+  </message>
+  <message>
+   <source>after its window</source>
+   <translation>nach seinem Fenster</translation>
   </message>
   <message>
    <source>{minutes} ({planned} planned)</source>
@@ -16549,6 +16037,14 @@ Quelle: {source}</translation>
    <translation>ist vorbei</translation>
   </message>
   <message>
+   <source>⚠ Done all the same: {how}.</source>
+   <translation>⚠ Trotzdem getan: {how}.</translation>
+  </message>
+  <message>
+   <source>{name} ⚠</source>
+   <translation>{name} ⚠</translation>
+  </message>
+  <message>
    <source>{name} · pinned</source>
    <translation>{name} · angeheftet</translation>
   </message>
@@ -16679,122 +16175,6 @@ Quelle: {source}</translation>
   <message>
    <source>{some} and {last}</source>
    <translation>{some} und {last}</translation>
-  </message>
-  <message>
-   <source>Wait</source>
-   <translation>Warten</translation>
-  </message>
-  <message>
-   <source>noted as a look: it sets the pace of this film</source>
-   <translation>wird als Prüfung vermerkt: danach richtet sich dieser Film</translation>
-  </message>
-  <message>
-   <source>it stands marked in timeline, logbook and record</source>
-   <translation>es steht markiert in Zeitstrahl, Logbuch und Baubericht</translation>
-  </message>
-  <message>
-   <source>One more stretch</source>
-   <translation>Noch ein Zeitblock</translation>
-  </message>
-  <message>
-   <source>It is too late for this: go on all the same?</source>
-   <translation>Dafür ist es zu spät: trotzdem weiter?</translation>
-  </message>
-  <message>
-   <source>Was it done over a film that was not ready?</source>
-   <translation>Geschah das über einem Film, der nicht bereit war?</translation>
-  </message>
-  <message>
-   <source>The film below is not ready: begin all the same?</source>
-   <translation>Der Film darunter ist nicht bereit: trotzdem beginnen?</translation>
-  </message>
-  <message>
-   <source>The risk: {risk}.</source>
-   <translation>Das Risiko: {risk}.</translation>
-  </message>
-  <message>
-   <source>{film}: its window closed {time}.</source>
-   <translation>{film}: das Fenster schloss sich {time}.</translation>
-  </message>
-  <message>
-   <source>It opens again {time}.</source>
-   <translation>Es öffnet sich wieder {time}.</translation>
-  </message>
-  <message>
-   <source>{film} is still under way.</source>
-   <translation>{film} ist noch im Gang.</translation>
-  </message>
-  <message>
-   <source>ready</source>
-   <translation>bereit</translation>
-  </message>
-  <message>
-   <source>{film} never gets {state} in this air.</source>
-   <translation>{film} wird in dieser Luft nie {state}.</translation>
-  </message>
-  <message>
-   <source>{film} was {state} only {time}.</source>
-   <translation>{film} war erst {time} {state}.</translation>
-  </message>
-  <message>
-   <source>{film} will be {state} {time}, {length} from now.</source>
-   <translation>{film} ist {time} {state}, in {length}.</translation>
-  </message>
-  <message>
-   <source>until {time}</source>
-   <translation>bis {time}</translation>
-  </message>
-  <message>
-   <source>Note it all the same</source>
-   <translation>Trotzdem vermerken</translation>
-  </message>
-  <message>
-   <source>Begin all the same</source>
-   <translation>Trotzdem beginnen</translation>
-  </message>
-  <message>
-   <source>I waited and it is dry</source>
-   <translation>Ich habe gewartet, er ist trocken</translation>
-  </message>
-  <message>
-   <source>{coating} on {parts} ({work})</source>
-   <translation>{coating} auf {parts} ({work})</translation>
-  </message>
-  <message>
-   <source>stretch</source>
-   <translation>Zeitblock</translation>
-  </message>
-  <message>
-   <source>{n} stretch less</source>
-   <translation>{n} Zeitblock weniger</translation>
-  </message>
-  <message>
-   <source>{n} stretches less</source>
-   <translation>{n} Zeitblöcke weniger</translation>
-  </message>
-  <message>
-   <source>over a film not ready</source>
-   <translation>über einem Film, der nicht bereit war</translation>
-  </message>
-  <message>
-   <source>after its window</source>
-   <translation>nach seinem Fenster</translation>
-  </message>
-  <message>
-   <source>holds the end</source>
-   <translation>bestimmt das Ende</translation>
-  </message>
-  <message>
-   <source>The last start ended before the window stood; it opens plainly now.</source>
-   <translation>Der letzte Start endete, bevor das Fenster stand; es öffnet jetzt schlicht.</translation>
-  </message>
-  <message>
-   <source>⚠ Done all the same: {how}.</source>
-   <translation>⚠ Trotzdem getan: {how}.</translation>
-  </message>
-  <message>
-   <source>{name} ⚠</source>
-   <translation>{name} ⚠</translation>
   </message>
  </context>
 </TS>
