@@ -46,6 +46,11 @@ def translated(text: str) -> str:
     return (_LOCAL if words.is_foreign() else _ENGLISH).vformat(template, (), arguments)
 
 
+def enum_word(value: StrEnum) -> str:
+    """Return what a value of an enumeration is called."""
+    return QCoreApplication.translate(_CONTEXTS.get(type(value), CONTEXT), value.value)
+
+
 def edit_name(text: str) -> str:
     """Return what the journal calls an edit, in the window's language."""
     told = translated(text)
@@ -84,7 +89,7 @@ def _told(name: str, value: object) -> object:
     if isinstance(value, Message):
         return translated(value)
     if isinstance(value, StrEnum):
-        return QCoreApplication.translate(_CONTEXTS.get(type(value), CONTEXT), value.value)
+        return enum_word(value)
     if isinstance(value, str) and value:
         if name in TITLES:
             return title(value)

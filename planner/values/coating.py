@@ -306,7 +306,8 @@ class Coating(Value):
     finish: Annotated[Finish, Field("F&inish")] = Finish.MATTE
     swatch: Annotated[str, Field("&Colour", check=_colour)] = "#808080"
     solids: Annotated[
-        float, Field("&Solids by volume", percent=True, decimals=1, most=1, check=_fraction)
+        float,
+        Field("&Solids by volume", percent=True, decimals=1, least=0, most=1, check=_fraction),
     ] = 0.35
     dry_film_um: Annotated[
         float, Field("&Dry film of one coat", unit="µm", least=0.1, most=2000, decimals=1)

@@ -95,9 +95,13 @@ class Value:
                 check(given, name)
 
 
-@cache
 def fields_of(kind: type) -> Mapping[str, Described]:
     """Return the fields of a dataclass in their order, as they are described."""
+    return _fields(kind)
+
+
+@cache
+def _fields(kind: type) -> Mapping[str, Described]:
     hints = get_type_hints(kind, include_extras=True)
     return {field.name: _described(hints[field.name]) for field in fields(kind)}
 

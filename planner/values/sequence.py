@@ -81,6 +81,7 @@ class Sequence(Value):
         Field(
             "&Minutes are written for",
             unit="cm²",
+            least=0,
             check=_some_area,
             help="Painted area; on a larger model each part takes longer, on a smaller less",
         ),

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date, datetime, time, timedelta
-from zoneinfo import ZoneInfo
 
 from PySide6.QtWidgets import QWidget
 
@@ -19,10 +17,10 @@ from app.window.forms.controls import (
     day_of,
     hours_of,
     set_day,
-    whole,
 )
 from app.window.forms.form import FormDialog, keep
 from app.window.forms.moment_fields import ClockField
+from app.window.forms.value_form import ValueDialog
 from app.window.labels import text
 from app.window.session import Session
 from planner.values.bench_time import Extra, Recurring
@@ -36,7 +34,7 @@ USUAL = {
 }
 
 
-class RuleDialog(FormDialog):
+class RuleDialog(ValueDialog[Recurring]):
     """Recurring hours: weekdays, from when to when, and how many people."""
 
     def __init__(
@@ -47,51 +45,33 @@ class RuleDialog(FormDialog):
             DayHours.QUIET: words.tr("Quiet hours every week"),
             DayHours.DAYLIGHT: words.tr("Daylight every week"),
         }
-        super().__init__(titles[hours], parent, self._try)
-        self._session, self._hours, self._old = session, hours, old
-        start, end, days = USUAL[hours]
-        self._rule = old or Recurring(
-            rule=bench_time_edits.weekly_rule(days), since=today, start=start, end=end
+        begin, until, days = USUAL[hours]
+        rule = old or Recurring(
+            rule=bench_time_edits.weekly_rule(days), since=today, start=begin, end=until
         )
+
+        def make(book: Book, new: Recurring) -> Edit:
+            if old is None:
+                return bench_time_edits.add_rule(book, hours, new)
+            return bench_time_edits.change_rule(book, hours, old, new)
+
+        super().__init__(session, titles[hours], rule, make, parent)
         form = self.page("")
-        chosen = bench_time_edits.weekly_days(self._rule)
+        chosen = bench_time_edits.weekly_days(rule)
         self.days = Weekdays(chosen or ())
         if chosen is None:
-            form.put(text(self.tr("By the rule {rule}").format(rule=self._rule.rule)))
+            form.put(text(self.tr("By the rule {rule}").format(rule=rule.rule)))
         else:
-            form.add("rule", self.tr("&On"), self.days)
-        self.start, self.end = ClockField(self._rule.start), ClockField(self._rule.end)
-        self.since = date_edit()
-        set_day(self.since, self._rule.since)
-        self.people = whole(self._rule.people, 1, 2)
-        form.add("start", self.tr("&From"), self.start)
-        form.add("end", self.tr("&Until"), self.end, self.tr("Until the next day if not later"))
-        form.add("since", self.tr("&Beginning on"), self.since)
+            self.own(
+                form, "rule", self.days, lambda: bench_time_edits.weekly_rule(self.days.chosen())
+            )
+        start, end = ClockField(rule.start), ClockField(rule.end)
+        self.own(form, "start", start, lambda: hours_of(start))
+        self.own(form, "end", end, lambda: hours_of(end))
+        self.ask(form, "since")
         if hours is DayHours.BENCH:
-            form.add("people", self.tr("&People at the bench"), self.people)
+            self.ask(form, "people")
         self.fit(380)
-
-    def rule(self) -> Recurring:
-        """Return what was filled in; `Refused` if it is not sound."""
-        rule = self._rule.rule
-        if bench_time_edits.weekly_days(self._rule) is not None:
-            rule = bench_time_edits.weekly_rule(self.days.chosen())
-        return replace(
-            self._rule,
-            rule=rule,
-            since=day_of(self.since),
-            start=hours_of(self.start),
-            end=hours_of(self.end),
-            people=self.people.value(),
-        )
-
-    def _try(self) -> Refused | None:
-        def make(book: Book) -> Edit:
-            if self._old is None:
-                return bench_time_edits.add_rule(book, self._hours, self.rule())
-            return bench_time_edits.change_rule(book, self._hours, self._old, self.rule())
-
-        return keep(self._session, make)
 
 
 class AwayDialog(FormDialog):
@@ -119,39 +99,34 @@ class AwayDialog(FormDialog):
         return keep(self._session, lambda book: bench_time_edits.skip_dates(book, first, last))
 
 
-class ExtraDialog(FormDialog):
+class ExtraDialog(ValueDialog[Extra]):
     """One stretch beside the rules."""
 
     def __init__(self, session: Session, old: Extra | None, day: date, parent: QWidget) -> None:
-        super().__init__(words.tr("One more session"), parent, self._try)
-        self._session, self._old = session, old
         zone = session.zone
-        start = old.start.astimezone(zone) if old else datetime.combine(day, time(10), zone)
-        end = old.end.astimezone(zone) if old else datetime.combine(day, time(12), zone)
+        begin, until = datetime.combine(day, time(10), zone), datetime.combine(day, time(12), zone)
+        super().__init__(
+            session,
+            words.tr("One more session"),
+            old or Extra(start=begin, end=until),
+            lambda book, new: bench_time_edits.put_extra(book, old, new),
+            parent,
+        )
+        begin, until = self._first.start.astimezone(zone), self._first.end.astimezone(zone)
         self.day = date_edit()
-        set_day(self.day, start.date())
-        self.start, self.end = ClockField(f"{start:%H:%M}"), ClockField(f"{end:%H:%M}")
-        self.people = whole(old.people if old else 1, 1, 2)
+        set_day(self.day, begin.date())
+        self.start, self.end = ClockField(f"{begin:%H:%M}"), ClockField(f"{until:%H:%M}")
         form = self.page("")
         form.add("day", self.tr("&Day"), self.day)
-        form.add("start", self.tr("&From"), self.start)
-        form.add("end", self.tr("&Until"), self.end, self.tr("Until the next day if not later"))
-        form.add("people", self.tr("&People at the bench"), self.people)
+        self.own(form, "start", self.start, self._start)
+        self.own(form, "end", self.end, self._end)
+        self.ask(form, "people")
         self.fit(360)
 
-    def filled(self, zone: ZoneInfo) -> Extra:
-        """Return what was filled in; `Refused` if it is not sound."""
-        day = day_of(self.day)
-        after = day if clock_of(self.start) < clock_of(self.end) else day + timedelta(days=1)
-        return Extra(
-            start=datetime.combine(day, clock_of(self.start), zone),
-            end=datetime.combine(after, clock_of(self.end), zone),
-            people=self.people.value(),
-        )
+    def _start(self) -> datetime:
+        return datetime.combine(day_of(self.day), clock_of(self.start), self._session.zone)
 
-    def _try(self) -> Refused | None:
-        zone = self._session.zone
-        return keep(
-            self._session,
-            lambda book: bench_time_edits.put_extra(book, self._old, self.filled(zone)),
-        )
+    def _end(self) -> datetime:
+        """Return the end: on the next day if it is not later."""
+        more = timedelta(days=clock_of(self.start) >= clock_of(self.end))
+        return datetime.combine(day_of(self.day) + more, clock_of(self.end), self._session.zone)

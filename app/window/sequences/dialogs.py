@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 
-from PySide6.QtWidgets import QCheckBox, QPlainTextEdit, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.service import sequence_steps, sequences
 from app.service.build_edits.names import fresh_name
 from app.service.edits import Edit
 from app.service.starter_stock import COATINGS, MIXES, bottle
 from app.window import words
-from app.window.forms.controls import choice, line, number
+from app.window.forms.controls import choice, line
 from app.window.forms.form import FormDialog, keep
+from app.window.forms.value_form import ValueDialog, text_lines
 from app.window.session import Session
 from planner.sequences.apply_to_book import every_sequence
 from planner.values.book import Book
@@ -75,9 +75,7 @@ class SaveDialog(FormDialog):
             ]
         self.of = choice(entries)
         self.name = line("")
-        self.note = QPlainTextEdit()
-        self.note.setTabChangesFocus(True)
-        self.note.setFixedHeight(70)
+        self.note, self._note = text_lines("")
         form = self.page(self.tr("Save"))
         form.add("model", self.tr("&Finishing order of"), self.of)
         form.add("name", self.tr("&Name of the sequence"), self.name)
@@ -85,7 +83,7 @@ class SaveDialog(FormDialog):
         self.fit(460)
 
     def _try(self) -> Refused | None:
-        name, note = self.name.text().strip(), self.note.toPlainText().strip()
+        name, note = self.name.text().strip(), self._note()
         chosen = self.of.currentData()
         if chosen is None:
             return Refused("model", self.tr("no model has steps yet; give one some first"))
@@ -102,72 +100,49 @@ class SaveDialog(FormDialog):
         return refused
 
 
-class OptionDialog(FormDialog):
+class OptionDialog(ValueDialog[Option]):
     """Asks for an option of a sequence."""
 
     def __init__(
         self, session: Session, sequence: Sequence, old: Option | None, parent: QWidget
     ) -> None:
         title = words.tr("Option") if old else words.tr("Another option")
-        super().__init__(title, parent, self._try)
-        self._session, self._sequence, self._old = session, sequence, old
         taken = [option.name for option in sequence.options]
+
+        def make(book: Book, new: Option) -> Edit:
+            changed = sequence_steps.put_option(sequence, old.name if old else "", new)
+            return sequences.change(book, sequence.name, changed)
+
         option = old or Option(name=fresh_name(self.tr("new option"), taken))
-        self.name = line(option.name)
-        self.usual = QCheckBox(self.tr("used by default"))
-        self.usual.setChecked(option.usual)
-        self.choice = line(option.choice)
-        self.note = line(option.note)
+        super().__init__(session, title, option, make, parent)
         form = self.page(title)
-        form.add("name", self.tr("&Name"), self.name)
-        form.add("usual", self.tr("&Usual"), self.usual)
-        form.add(
-            "choice",
-            self.tr("&Choice"),
-            self.choice,
-            self.tr("Options of the same choice exclude each other; one of them is always taken"),
-        )
-        form.add("note", self.tr("N&ote"), self.note)
+        self.ask(form, "name")
+        self.ask(form, "usual", says=self.tr("used by default"))
+        self.ask(form, "choice")
+        self.ask(form, "note")
         self.fit(400)
 
-    def _try(self) -> Refused | None:
-        def make(book: Book) -> Edit:
-            new = Option(
-                name=self.name.text().strip(),
-                usual=self.usual.isChecked(),
-                choice=self.choice.text().strip(),
-                note=self.note.text().strip(),
-            )
-            old = self._old.name if self._old else ""
-            changed = sequence_steps.put_option(self._sequence, old, new)
-            return sequences.change(book, self._sequence.name, changed)
 
-        return keep(self._session, make)
-
-
-class ColourDialog(FormDialog):
+class ColourDialog(ValueDialog[Colour]):
     """Asks for a colour of a sequence, and what it usually is."""
 
     def __init__(
         self, session: Session, sequence: Sequence, old: Colour | None, parent: QWidget
     ) -> None:
         title = words.tr("Colour") if old else words.tr("Another colour")
-        super().__init__(title, parent, self._try)
-        self._session, self._sequence, self._old = session, sequence, old
         taken = [colour.name for colour in sequence.colours]
+
+        def make(book: Book, new: Colour) -> Edit:
+            changed = sequence_steps.put_colour(sequence, old.name if old else "", new)
+            return sequences.change(book, sequence.name, changed)
+
         colour = old or Colour(name=fresh_name(self.tr("new colour"), taken))
-        self.name = line(colour.name)
-        self.usual = choice(self._coatings(colour.usual), colour.usual)
-        self.note = line(colour.note)
+        super().__init__(session, title, colour, make, parent)
+        usual = choice(self._coatings(colour.usual), colour.usual)
         form = self.page(title)
-        form.add("name", self.tr("&Name"), self.name)
-        form.add(
-            "usual",
-            self.tr("&Usually"),
-            self.usual,
-            self.tr("Offered first; each model may take another coating or mix"),
-        )
-        form.add("note", self.tr("N&ote"), self.note)
+        self.ask(form, "name")
+        self.own(form, "usual", usual, lambda: str(usual.currentData() or ""))
+        self.ask(form, "note")
         self.fit(400)
 
     def _coatings(self, now: str) -> list[tuple[str, object]]:
@@ -181,47 +156,19 @@ class ColourDialog(FormDialog):
             shown.setdefault(bottle(book, name, words.given_name), name)
         return list(shown.items())
 
-    def _try(self) -> Refused | None:
-        def make(book: Book) -> Edit:
-            new = Colour(
-                name=self.name.text().strip(),
-                usual=str(self.usual.currentData() or ""),
-                note=self.note.text().strip(),
-            )
-            old = self._old.name if self._old else ""
-            changed = sequence_steps.put_colour(self._sequence, old, new)
-            return sequences.change(book, self._sequence.name, changed)
 
-        return keep(self._session, make)
-
-
-class NoteDialog(FormDialog):
+class NoteDialog(ValueDialog[Sequence]):
     """Asks for a sequence's note and the painted area that its minutes are for."""
 
     def __init__(self, session: Session, sequence: Sequence, parent: QWidget) -> None:
-        super().__init__(words.tr("Note and size"), parent, self._try)
-        self._session, self._sequence = session, sequence
-        self.note = QPlainTextEdit(sequence.note)
-        self.note.setTabChangesFocus(True)
-        self.note.setFixedHeight(80)
-        self.area = number(sequence.made_for_cm2, 0, 99_999, decimals=0, suffix=self.tr(" cm²"))
+        def make(book: Book, changed: Sequence) -> Edit:
+            return sequences.change(book, sequence.name, changed)
+
+        super().__init__(session, words.tr("Note and size"), sequence, make, parent)
         form = self.page(self.tr("Note"))
-        form.add("note", self.tr("N&ote"), self.note)
-        form.add(
-            "made_for_cm2",
-            self.tr("&Minutes are written for"),
-            self.area,
-            self.tr("Painted area; on a larger model each part takes longer, on a smaller less"),
-        )
+        self.own(form, "note", *text_lines(sequence.note, 80))
+        self.ask(form, "made_for_cm2")
         self.fit(420)
-
-    def _try(self) -> Refused | None:
-        def make(book: Book) -> Edit:
-            note, area = self.note.toPlainText().strip(), round(self.area.value())
-            changed = replace(self._sequence, note=note, made_for_cm2=float(area))
-            return sequences.change(book, self._sequence.name, changed)
-
-        return keep(self._session, make)
 
 
 def free_name(book: Book, name: str) -> str:

@@ -244,7 +244,7 @@ class CoatingsPage(QWidget):
     def _ask(self, old: Coating | None) -> None:
         self.message.say("")
         dialog = CoatingDialog(self._session, old, self)
-        dialog.accepted.connect(lambda: self._go_to(dialog.name.text().strip()))
+        dialog.accepted.connect(lambda: self._go_to(dialog.filled("name").strip()))
         dialog.open()
 
     def _go_to(self, name: str) -> None:

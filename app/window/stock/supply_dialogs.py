@@ -3,27 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime
 
 from PySide6.QtCore import QDateTime
-from PySide6.QtWidgets import QCheckBox, QPlainTextEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QWidget
 
 from app.service import stock
 from app.service.edits import Edit
 from app.window import words
 from app.window.flow_layout import FlowLayout
-from app.window.forms.controls import (
-    Maybe,
-    date_edit,
-    day_of,
-    line,
-    number,
-    set_day,
-    whole,
-)
+from app.window.forms.controls import Maybe
 from app.window.forms.form import FormDialog, keep
 from app.window.forms.mix_portions import PortionsEditor
 from app.window.forms.moment_fields import MomentField
+from app.window.forms.value_form import ValueDialog, text_line, text_lines
 from app.window.glossary import stage_meaning
 from app.window.labels import text
 from app.window.session import Session
@@ -38,6 +32,7 @@ from planner.values.step import Stage
 from planner.values.supplies import Card, Consumable, Drops, Leftover
 
 GREY = "#808080"
+SOME = (Portion(coating="–", parts=1),)  # what a new mix begins as is asked for at once
 
 
 def _names(session: Session) -> tuple[str, ...]:
@@ -70,57 +65,41 @@ class AmountDialog(FormDialog):
         super().say(Refused("amount", refused.mend))
 
 
-class MixDialog(FormDialog):
+class MixDialog(ValueDialog[Mix]):
     """Asks for all of a mix."""
 
     def __init__(self, session: Session, old: Mix | None, parent: QWidget) -> None:
-        super().__init__(words.tr("Mix") if old else words.tr("Another mix"), parent, self._try)
-        self._session, self._old = session, old
-        self.name = line(old.name if old else self.tr("new mix"))
-        amounts = [(portion.coating, portion.parts) for portion in old.portions] if old else []
-        self.portions = PortionsEditor(_names(session), amounts)
-        self.life = whole(old.life_minutes if old else 240, 0, 99_999, self.tr(" min"))
-        self.swatch = SwatchField(old.swatch if old and old.swatch else GREY)
-        self.coloured = Maybe(self.swatch, bool(old and old.swatch), self.tr("its own"))
-        form = self.page("")
-        form.add("name", self.tr("&Name"), self.name)
-        form.add(
-            "portions",
-            self.tr("&Parts by volume"),
-            self.portions,
-            self.tr("What forms the film first; thinners and the rest after it"),
+        super().__init__(
+            session,
+            words.tr("Mix") if old else words.tr("Another mix"),
+            old or Mix(name=self.tr("new mix"), portions=SOME),
+            lambda book, new: stock.put_mix(book, old.name if old else "", new),
+            parent,
         )
-        form.add("life_minutes", self.tr("&Can be used for"), self.life)
-        form.add("swatch", self.tr("Co&lour"), self.coloured, self.tr("Else that of the first"))
+        self.portions = PortionsEditor(_names(session), _amounts(old))
+        swatch = SwatchField(old.swatch if old and old.swatch else GREY)
+        coloured = Maybe(swatch, bool(old and old.swatch), self.tr("its own"))
+        form = self.page("")
+        self.ask(form, "name")
+        self.own(form, "portions", self.portions, lambda: _portions(self.portions))
+        self.ask(form, "life_minutes")
+        self.own(form, "swatch", coloured, lambda: swatch.swatch() if coloured.on else None)
         self.fit(460)
 
-    def mix(self) -> Mix:
-        """Return what was filled in; `Refused` if it is not sound."""
-        return Mix(
-            name=self.name.text().strip(),
-            portions=_portions(self.portions),
-            life_minutes=self.life.value(),
-            swatch=self.swatch.swatch() if self.coloured.on else None,
-        )
 
-    def _try(self) -> Refused | None:
-        was = self._old.name if self._old else ""
-        return keep(self._session, lambda book: stock.put_mix(book, was, self.mix()))
-
-
-class ConsumableDialog(FormDialog):
+class ConsumableDialog(ValueDialog[Consumable]):
     """Asks for all of a consumable."""
 
     def __init__(self, session: Session, old: Consumable | None, parent: QWidget) -> None:
-        title = words.tr("Consumable") if old else words.tr("Another consumable")
-        super().__init__(title, parent, self._try)
-        self._session, self._old = session, old
-        tr = self.tr
-        consumable = old or Consumable(name=tr("new consumable"), unit=tr("pieces"))
-        self._left = _left(session, consumable)
-        self.name, self.unit = line(consumable.name), line(consumable.unit, 110)
-        self.left = number(self._left, 0, 1e7, decimals=1)
-        self.per_pass = number(consumable.per_pass, 0, 1e5, decimals=2, step=0.5)
+        consumable = old or Consumable(name=self.tr("new consumable"), unit=self.tr("pieces"))
+        super().__init__(
+            session,
+            words.tr("Consumable") if old else words.tr("Another consumable"),
+            consumable,
+            lambda book, new: stock.put_consumable(book, old.name if old else "", new),
+            parent,
+        )
+        self._old, self._left = old, _left(session, consumable)
         self.stages: dict[Stage, QCheckBox] = {}
         holder = QWidget()
         flow = FlowLayout(holder, across=10, down=2)
@@ -131,118 +110,92 @@ class ConsumableDialog(FormDialog):
             self.stages[stage] = box
             flow.addWidget(box)
         form = self.page("")
-        form.add("name", tr("&Name"), self.name)
-        form.add("unit", tr("Counted &in"), self.unit)
-        form.add("in_stock", tr("&Left now"), self.left)
-        form.add("per_pass", tr("Used &up by one coat or piece of work"), self.per_pass)
-        form.add("stages", tr("&At these stages"), holder)
+        unit, read_unit = text_line(consumable.unit, 110)
+        self.ask(form, "name")
+        self.own(form, "unit", unit, read_unit)
+        self.ask(form, "in_stock", about=replace(consumable, in_stock=self._left))
+        self.ask(form, "per_pass", step=0.5)
+        self.own(form, "stages", holder, self._chosen)
         self.fit(460, 600)
 
-    def consumable(self) -> Consumable:
-        """Return what was filled in; `Refused` if it is not sound."""
-        left = round(self.left.value(), 1)
-        same = self._old is not None and left == self._left
-        return Consumable(
-            name=self.name.text().strip(),
-            unit=self.unit.text().strip(),
-            in_stock=self._old.in_stock if same and self._old else left,
-            per_pass=round(self.per_pass.value(), 2),
-            stages=tuple(stage for stage, box in self.stages.items() if box.isChecked()),
-            counted=self._old.counted if same and self._old else _now(self._session),
-        )
+    def _chosen(self) -> tuple[Stage, ...]:
+        return tuple(stage for stage, box in self.stages.items() if box.isChecked())
 
-    def _try(self) -> Refused | None:
-        was = self._old.name if self._old else ""
-        return keep(self._session, lambda book: stock.put_consumable(book, was, self.consumable()))
+    def value(self) -> Consumable:
+        """Return what was filled in; what is left counts from now on if it is another figure."""
+        made = super().value()
+        if self._old is not None and made.in_stock == self._left:
+            return replace(made, in_stock=self._old.in_stock)
+        return replace(made, counted=_now(self._session))
 
 
-class LeftoverDialog(FormDialog):
+class LeftoverDialog(ValueDialog[Leftover]):
     """Asks for all of a leftover mix; a new one may be ``of`` a mix of the book."""
 
     def __init__(
         self, session: Session, old: Leftover | None, parent: QWidget, of: Mix | None = None
     ) -> None:
-        title = words.tr("Leftover mix") if old else words.tr("Another leftover mix")
-        super().__init__(title, parent, self._try)
-        self._session, self._old = session, old
-        tr = self.tr
-        mixed = old or of
-        amounts = [(portion.coating, portion.parts) for portion in mixed.portions] if mixed else []
-        made = old.made.astimezone(session.zone) if old else _now(session)
-        self.name = line(mixed.name if mixed else tr("jar 1"))
-        self.amount = number(old.ml if old else 5, 0, 99_999, decimals=1, suffix=tr(" ml"))
+        name = of.name if of else self.tr("jar 1")
+        now = _now(session)
+        super().__init__(
+            session,
+            words.tr("Leftover mix") if old else words.tr("Another leftover mix"),
+            old or Leftover(name=name, ml=5, made=now, keeps_days=30, portions=SOME),
+            lambda book, new: stock.put_leftover(book, old.name if old else "", new),
+            parent,
+        )
+        made = self._first.made.astimezone(session.zone)
         self.made = MomentField()
         self.made.setDateTime(QDateTime.fromString(f"{made:%Y-%m-%dT%H:%M}", "yyyy-MM-ddTHH:mm"))
         self._shown = self.made.dateTime()
-        self.keeps = whole(old.keeps_days if old else 30, 0, 99_999, tr(" days"))
-        self.portions = PortionsEditor(_names(session), amounts)
+        self.portions = PortionsEditor(_names(session), _amounts(old or of))
         form = self.page("")
-        form.add("name", tr("&Name"), self.name)
-        form.add("ml", tr("&How much"), self.amount)
-        form.add("made", tr("&Mixed on"), self.made)
-        form.add("keeps_days", tr("Keeps &for"), self.keeps)
-        form.add("portions", tr("&Parts by volume"), self.portions)
+        self.ask(form, "name")
+        self.ask(form, "ml")
+        self.own(form, "made", self.made, self._made)
+        self.ask(form, "keeps_days")
+        self.own(form, "portions", self.portions, lambda: _portions(self.portions))
         self.fit(460)
 
-    def leftover(self) -> Leftover:
-        """Return what was filled in; `Refused` if it is not sound."""
+    def _made(self) -> datetime:
+        if self.made.dateTime() == self._shown:
+            return self._first.made
         read: datetime = self.made.dateTime().toPython()  # type: ignore[assignment]
-        made = read.replace(tzinfo=self._session.zone, second=0, microsecond=0)
-        if self._old is not None and self.made.dateTime() == self._shown:
-            made = self._old.made
-        return Leftover(
-            name=self.name.text().strip(),
-            ml=round(self.amount.value(), 1),
-            made=made,
-            keeps_days=self.keeps.value(),
-            portions=_portions(self.portions),
-        )
-
-    def _try(self) -> Refused | None:
-        was = self._old.name if self._old else ""
-        return keep(self._session, lambda book: stock.put_leftover(book, was, self.leftover()))
+        return read.replace(tzinfo=self._session.zone, second=0, microsecond=0)
 
 
-class CardDialog(FormDialog):
+class CardDialog(ValueDialog[Card]):
     """Asks for all of a sample card."""
 
     def __init__(self, session: Session, old: Card | None, parent: QWidget) -> None:
-        title = words.tr("Sample card") if old else words.tr("Another sample card")
-        super().__init__(title, parent, self._try)
-        self._session, self._old = session, old
-        tr = self.tr
-        self.name = line(old.name if old else tr("card 1"))
-        self.on = date_edit()
-        set_day(self.on, old.on if old else _now(session).date())
-        drops = [(drop.coating, float(drop.drops)) for drop in old.drops] if old else []
-        self.drops = PortionsEditor(_names(session), drops, whole=True)
-        self.note = QPlainTextEdit(old.note if old else "")
-        self.note.setTabChangesFocus(True)
-        self.note.setFixedHeight(70)
-        self.photo = PhotoField(session.path, old.photo if old else "")
+        blank = (Drops(coating="–", drops=1),)  # asked for at once
+        super().__init__(
+            session,
+            words.tr("Sample card") if old else words.tr("Another sample card"),
+            old or Card(name=self.tr("card 1"), on=_now(session).date(), drops=blank),
+            lambda book, new: stock.put_card(book, old.name if old else "", new),
+            parent,
+        )
+        amounts = [(drop.coating, float(drop.drops)) for drop in old.drops] if old else []
+        self.drops = PortionsEditor(_names(session), amounts, whole=True)
+        note, read_note = text_lines(self._first.note)
+        self.photo = PhotoField(session.path, self._first.photo)
         form = self.page("")
-        form.add("name", tr("&Name"), self.name)
-        form.add("on", tr("&Painted on"), self.on)
-        form.add("drops", tr("&Drop by drop"), self.drops)
-        form.add("note", tr("N&ote"), self.note)
-        form.add("photo", tr("P&hoto"), self.photo)
+        self.ask(form, "name")
+        self.ask(form, "on")
+        self.own(form, "drops", self.drops, self._drops)
+        self.own(form, "note", note, read_note)
+        self.own(form, "photo", self.photo, lambda: self.photo.photo)
         self.fit(460, 600)
 
-    def card(self) -> Card:
-        """Return what was filled in; `Refused` if it is not sound."""
-        return Card(
-            name=self.name.text().strip(),
-            on=day_of(self.on),
-            drops=tuple(
-                Drops(coating=name, drops=round(count)) for name, count in self.drops.amounts()
-            ),
-            note=self.note.toPlainText().strip(),
-            photo=self.photo.photo,
+    def _drops(self) -> tuple[Drops, ...]:
+        return tuple(
+            Drops(coating=name, drops=round(count)) for name, count in self.drops.amounts()
         )
 
-    def _try(self) -> Refused | None:
-        was = self._old.name if self._old else ""
-        return keep(self._session, lambda book: stock.put_card(book, was, self.card()))
+
+def _amounts(mixed: Mix | Leftover | None) -> list[tuple[str, float]]:
+    return [(portion.coating, portion.parts) for portion in mixed.portions] if mixed else []
 
 
 def _portions(editor: PortionsEditor) -> tuple[Portion, ...]:

@@ -168,9 +168,9 @@ def test_recurring_hours_through_the_form(opened: tuple[BenchTimeView, Session])
     assert dialog.isVisible()
     assert "choose at least one" in dialog.forms[0].messages["rule"].text()
     dialog.days.days[5].setChecked(True)
-    dialog.start.setTime(QTime(10, 0))
-    dialog.end.setTime(QTime(13, 0))
-    dialog.people.setValue(2)
+    dialog.controls["start"].setTime(QTime(10, 0))
+    dialog.controls["end"].setTime(QTime(13, 0))
+    dialog.controls["people"].setValue(2)
     dialog.buttons.accepted.emit()
     added = session.book.bench_time.stretches[-1]
     assert (added.rule, added.start, added.end, added.people) == (

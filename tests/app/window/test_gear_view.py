@@ -40,19 +40,19 @@ def test_every_field_of_an_airbrush_goes_through_its_form(opened: Opened) -> Non
     view, session = opened
     view.airbrushes.buttons[0].click()
     form = dialog_of(view, AirbrushDialog)
-    form.name.setText("wide one")
+    form.controls["name"].setText("wide one")
     for box, value in (
-        (form.load, 4),
-        (form.same, 7),
-        (form.other, 12),
-        (form.clean, 9),
-        (form.idle, 15),
-        (form.fill, 2.5),
-        (form.lost, 0.8),
-        (form.stays, 45),
+        (form.controls["load_minutes"], 4),
+        (form.controls["change_same_family"], 7),
+        (form.controls["change_other_family"], 12),
+        (form.controls["clean_minutes"], 9),
+        (form.controls["idle_limit_minutes"], 15),
+        (form.controls["least_fill_ml"], 2.5),
+        (form.controls["lost_ml"], 0.8),
+        (form.controls["transfer"], 45),
     ):
         box.setValue(value)
-    form.measured.box.setChecked(True)
+    form.given["transfer"].box.setChecked(True)
     form.buttons.accepted.emit()
     assert session.book.gear.airbrushes[-1] == Airbrush(
         name="wide one",
@@ -73,19 +73,19 @@ def test_a_refusal_stands_beside_its_field_and_nothing_is_lost(opened: Opened) -
     view, session = opened
     view.airbrushes.buttons[0].click()
     form = dialog_of(view, AirbrushDialog)
-    form.name.setText("side/feed")
-    form.load.setValue(0)
+    form.controls["name"].setText("side/feed")
+    form.controls["load_minutes"].setValue(0)
     form.tabs.setCurrentIndex(1)
     form.buttons.accepted.emit()
     assert form.isVisible()
     assert form.tabs.currentIndex() == 0
     assert 'must not contain "/"' in form.forms[0].messages["name"].text()
-    form.name.setText("side feed")
+    form.controls["name"].setText("side feed")
     form.buttons.accepted.emit()
     assert not form.forms[0].messages["name"].isVisible()
     assert "outside 1 to 240" in form.forms[0].messages["load_minutes"].text()
-    form.name.setText(BRUSH)
-    form.load.setValue(3)
+    form.controls["name"].setText(BRUSH)
+    form.controls["load_minutes"].setValue(3)
     form.buttons.accepted.emit()
     assert "occurs twice" in form.forms[0].messages["name"].text()
     form.reject()
@@ -103,8 +103,8 @@ def test_a_warm_box_with_air_of_its_own(opened: Opened) -> None:
     view, session = opened
     view.locations.buttons[0].click()
     form = dialog_of(view, LocationDialog)
-    form.name.setText("drying box")
-    form.places.setValue(3)
+    form.controls["name"].setText("drying box")
+    form.controls["drying_places"].setValue(3)
     form.workdays.show_points((point("08:00", 30, 35), point("20:00", 38, 25)))
     form.same.setChecked(False)
     form.weekends.show_points((point("00:00", 28, 40),))
@@ -128,7 +128,7 @@ def test_the_usual_place_is_renamed_and_kept_while_steps_dry_there(opened: Opene
     view.locations.choose(0)
     view.locations.buttons[1].click()
     form = dialog_of(view, LocationDialog)
-    form.name.setText("shelf")
+    form.controls["name"].setText("shelf")
     form.buttons.accepted.emit()
     assert session.book.room.locations[0].name == "shelf"
     view.locations.buttons[3].click()
@@ -184,7 +184,7 @@ def test_enter_changes_and_delete_removes(opened: Opened) -> None:
     view.airbrushes.table.setFocus()
     QTest.keyClick(view.airbrushes.table, Qt.Key.Key_Return)
     form = dialog_of(view, AirbrushDialog)
-    assert form.name.text() == "spare"
+    assert form.controls["name"].text() == "spare"
     form.reject()
     back_to(view)
     QTest.keyClick(view.airbrushes.table, Qt.Key.Key_Delete)
@@ -195,7 +195,7 @@ def test_what_was_typed_stays_when_another_program_changed_the_book(opened: Open
     view, session = opened
     view.airbrushes.buttons[0].click()
     form = dialog_of(view, AirbrushDialog)
-    form.name.setText("wide one")
+    form.controls["name"].setText("wide one")
     with BenchBook.open(session.path) as other:
         there = other.book()
         other.apply("larger room", room_edits.set_volume(there, 44).book)

@@ -60,9 +60,9 @@ def test_an_airbrush_is_added_and_taken_away_again(window: MainWindow) -> None:
     tab_to(window, view.airbrushes.buttons[0])
     QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Space)
     form = dialog_of(view, AirbrushDialog)
-    assert form.name.hasFocus()
-    QTest.keyClicks(form.name, "second")
-    QTest.keyClick(form.name, Qt.Key.Key_Return)
+    assert form.controls["name"].hasFocus()
+    QTest.keyClicks(form.controls["name"], "second")
+    QTest.keyClick(form.controls["name"], Qt.Key.Key_Return)
     assert [airbrush.name for airbrush in window.session.book.gear.airbrushes][1:] == ["second"]
     back_to(window)
     view.airbrushes.table.setFocus()
@@ -81,14 +81,14 @@ def test_a_coating_is_found_changed_and_left_alone(window: MainWindow) -> None:
     assert coatings.chosen().name == "dark oil"
     QTest.keyClick(coatings.tree, Qt.Key.Key_Return)
     form = dialog_of(coatings, CoatingDialog)
-    QTest.keyClicks(form.name, "soot oil")
-    QTest.keyClick(form.name, Qt.Key.Key_Return)
+    QTest.keyClicks(form.controls["name"], "soot oil")
+    QTest.keyClick(form.controls["name"], Qt.Key.Key_Return)
     assert window.session.book.coatings[3].name == "soot oil"
     back_to(window)
     coatings.look.clear()
     QTest.keyClick(coatings.tree, Qt.Key.Key_Return)
     form = dialog_of(coatings, CoatingDialog)
-    QTest.keyClicks(form.name, "something else")
+    QTest.keyClicks(form.controls["name"], "something else")
     QTest.keyClick(form, Qt.Key.Key_Escape)
     assert not form.isVisible()
     assert window.session.book.coatings[3].name == "soot oil"

@@ -35,22 +35,24 @@ def test_effect_and_hiding_of_a_coating(opened: Opened) -> None:
     assert session.book is not None
     old = session.book.coatings[0]
     dialog = CoatingDialog(session, old, view)
-    assert dialog.coating() == old
-    dialog.effect.setCurrentIndex(dialog.effect.findData(Effect.METALLIC.value))
-    dialog.hiding.setCurrentIndex(dialog.hiding.findData(Hiding.POOR.value))
-    told = dialog.coating()
+    assert dialog.value() == old
+    dialog.controls["effect"].setCurrentIndex(
+        dialog.controls["effect"].findData(Effect.METALLIC.value)
+    )
+    dialog.controls["hiding"].setCurrentIndex(dialog.controls["hiding"].findData(Hiding.POOR.value))
+    told = dialog.value()
     assert (told.effect, told.hiding) == (Effect.METALLIC, Hiding.POOR)
     again = CoatingDialog(session, told, view)
-    assert again.coating() == told
+    assert again.value() == told
 
 
 def test_the_cup_of_an_airbrush(opened: Opened) -> None:
     view, session = opened
     assert session.book is not None
     old = session.book.gear.airbrushes[0]
-    assert AirbrushDialog(session, old, view).airbrush() == old
+    assert AirbrushDialog(session, old, view).value() == old
     small = replace(old, most_fill_ml=2.5)
-    assert AirbrushDialog(session, small, view).airbrush() == small
+    assert AirbrushDialog(session, small, view).value() == small
 
 
 def test_a_place_out_of_doors(opened: Opened) -> None:
@@ -58,9 +60,9 @@ def test_a_place_out_of_doors(opened: Opened) -> None:
     assert session.book is not None
     yard = replace(session.book.room.locations[0], outdoors=True)
     dialog = LocationDialog(session, yard, LIGHT, view)
-    assert dialog.location() == yard
-    dialog.outside.setChecked(False)
-    assert not dialog.location().outdoors
+    assert dialog.value() == yard
+    dialog.controls["outdoors"].setChecked(False)
+    assert not dialog.value().outdoors
 
 
 def test_a_best_moment_of_a_gate_and_of_a_recoat_window(opened: Opened) -> None:

@@ -185,22 +185,26 @@ def test_the_filter_looks_in_every_column_and_the_family(asked: str, names: set[
 
 def fill_coating(form: CoatingDialog) -> None:
     """Fill in every field of a coating."""
-    form.name.setText("two-pack clear, satin")
-    form.family.setCurrentIndex(form.family.findData(Family.TWO_PACK.value))
-    form.finish.setCurrentIndex(form.finish.findData(Finish.SATIN.value))
-    form.swatch.typed.setText("#a0b0c0")
-    form.left.setValue(42.5)
-    form.bottle.setValue(60)
-    form.is_open.box.setChecked(True)
-    form.opened.setDate(QDate(2030, 12, 24))
-    form.counted_drops.box.setChecked(True)
-    form.drops.setValue(27.5)
-    form.solids.setValue(48.5)
-    form.film.setValue(32)
-    form.has_life.box.setChecked(True)
-    form.life.setValue(90)
-    form.slowness.setValue(1.25)
-    for limit, value in ((form.has_least, 15), (form.has_most, 28), (form.has_damp, 70)):
+    form.controls["name"].setText("two-pack clear, satin")
+    form.controls["family"].setCurrentIndex(form.controls["family"].findData(Family.TWO_PACK.value))
+    form.controls["finish"].setCurrentIndex(form.controls["finish"].findData(Finish.SATIN.value))
+    form.controls["swatch"].typed.setText("#a0b0c0")
+    form.controls["in_stock_ml"].setValue(42.5)
+    form.controls["bottle_ml"].setValue(60)
+    form.given["opened"].box.setChecked(True)
+    form.controls["opened"].setDate(QDate(2030, 12, 24))
+    form.given["drops_per_ml"].box.setChecked(True)
+    form.controls["drops_per_ml"].setValue(27.5)
+    form.controls["solids"].setValue(48.5)
+    form.controls["dry_film_um"].setValue(32)
+    form.given["pot_life_minutes"].box.setChecked(True)
+    form.controls["pot_life_minutes"].setValue(90)
+    form.controls["slowness"].setValue(1.25)
+    for limit, value in (
+        (form.given["least_c"], 15),
+        (form.given["most_c"], 28),
+        (form.given["most_humidity_pct"], 70),
+    ):
         limit.box.setChecked(True)
         limit.control.setValue(value)
     form.times.boxes[State.TACK_FREE].setChecked(True)
@@ -286,15 +290,15 @@ def test_refusals_stand_beside_the_field_on_its_page(opened: Opened) -> None:
         assert [name for name, message in page.messages.items() if message.text()] == [field]
         return page.messages[field].text()
 
-    form.swatch.typed.setText("sandy")
+    form.controls["swatch"].typed.setText("sandy")
     assert "is not a colour" in refused("swatch")
-    form.swatch.typed.setText("#c8b482")
-    form.name.setText("sand")
+    form.controls["swatch"].typed.setText("#c8b482")
+    form.controls["name"].setText("sand")
     assert "taken" in refused("name")
-    form.name.setText("grey primer")
-    form.solids.setValue(0)
+    form.controls["name"].setText("grey primer")
+    form.controls["solids"].setValue(0)
     assert "fraction of the volume" in refused("solids")
-    form.solids.setValue(35)
+    form.controls["solids"].setValue(35)
     form.times.boxes[State.DUST_FREE].setChecked(True)
     form.times.sources[State.DUST_FREE].setText("")
     assert "dust-free" in refused("times")
@@ -315,7 +319,7 @@ def test_a_new_name_is_carried_to_the_steps(opened: Opened) -> None:
     view, session = opened
     view.coatings._ask(session.book.coatings[0])
     form = dialog_of(view, CoatingDialog)
-    form.name.setText("pale grey primer")
+    form.controls["name"].setText("pale grey primer")
     form.buttons.accepted.emit()
     step = session.book.project(PROJECT).model(CART).steps[0]
     assert step.applications[0].coating == "pale grey primer"
@@ -369,15 +373,15 @@ def test_a_mix_goes_through_its_form(opened: Opened) -> None:
     form = dialog_of(view, MixDialog)
     form.buttons.accepted.emit()
     assert "is empty" in form.forms[0].messages["portions"].text()
-    form.name.setText("thinned clear")
+    form.controls["name"].setText("thinned clear")
     for name in ("gloss clear", "water thinner"):
         form.portions.add.click()
         form.portions.rows[-1].coating.setCurrentText(name)
     form.portions.typed.setText("30 % : 70 %")
     form.portions.typed.editingFinished.emit()
-    form.life.setValue(60)
-    form.coloured.box.setChecked(True)
-    form.swatch.typed.setText("#102030")
+    form.controls["life_minutes"].setValue(60)
+    form.given["swatch"].box.setChecked(True)
+    form.controls["swatch"].typed.setText("#102030")
     form.buttons.accepted.emit()
     assert session.book.mixes[-1] == Mix(
         name="thinned clear",
@@ -418,10 +422,10 @@ def test_consumables_go_through_their_forms(opened: Opened) -> None:
     listing = view.consumables
     listing.buttons[0].click()
     form = dialog_of(view, ConsumableDialog)
-    form.name.setText("swabs")
-    form.unit.setText("pieces")
-    form.left.setValue(40)
-    form.per_pass.setValue(3)
+    form.controls["name"].setText("swabs")
+    form.controls["unit"].setText("pieces")
+    form.controls["in_stock"].setValue(40)
+    form.controls["per_pass"].setValue(3)
     form.stages[Stage.WIPE].setChecked(True)
     form.buttons.accepted.emit()
     made = session.book.supplies.consumables[-1]
@@ -452,19 +456,19 @@ def test_leftovers_and_cards_go_through_their_forms(opened: Opened, tmp_path: Pa
     assert "expired" in view.leftovers.model.index(0, 5).data()
     view.leftovers.buttons[1].click()
     form = dialog_of(view, LeftoverDialog)
-    form.keeps.setValue(400)
+    form.controls["keeps_days"].setValue(400)
     form.buttons.accepted.emit()
     (leftover,) = session.book.supplies.leftovers
     assert leftover == replace(stocked().supplies.leftovers[0], keeps_days=400)
     assert "until" in view.leftovers.model.index(0, 5).data()
     view.cards.buttons[0].click()
     form = dialog_of(view, CardDialog)
-    form.name.setText("warm sand")
-    form.on.setDate(QDate(2031, 3, 1))
+    form.controls["name"].setText("warm sand")
+    form.controls["on"].setDate(QDate(2031, 3, 1))
     form.drops.add.click()
     form.drops.rows[0].coating.setCurrentText("sand")
     form.drops.rows[0].amount.setValue(7)
-    form.note.setPlainText("over grey")
+    form.controls["note"].setPlainText("over grey")
     words = tmp_path / "words.txt"
     words.write_text("no picture")
     form.photo.keep(words)
@@ -505,7 +509,7 @@ def test_a_leftover_of_a_mix_begins_with_its_parts(opened: Opened) -> None:
     view.mixes.choose(0)
     view.mixes.buttons[3].click()
     form = dialog_of(view, LeftoverDialog)
-    form.amount.setValue(3.5)
+    form.controls["ml"].setValue(3.5)
     form.buttons.accepted.emit()
     made = session.book.supplies.leftovers[-1]
     assert made.portions == small_book().mixes[0].portions
