@@ -187,7 +187,7 @@ class WorkLine(TonightRow):
             done = text(self.tr("✓ in the logbook"), wrap=False)
             head.addWidget(done, 0, Qt.AlignmentFlag.AlignTop)
         elif entry is not None:
-            at = words.clock(minute_of(entry.start, up=False), self._zone)
+            at = words.when(minute_of(entry.start, up=False), self._zone, self.now)
             begun = text(self.tr("begun {time}").format(time=at), wrap=False)
             head.addWidget(begun, 0, Qt.AlignmentFlag.AlignTop)
         if not self.over and (loggable or entry is not None):

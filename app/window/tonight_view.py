@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Callable, Hashable
+from datetime import date
 from functools import partial
 from zoneinfo import ZoneInfo
 
@@ -30,7 +31,7 @@ from app.window.tonight_rows import NoteLine, SetUpLine, TonightRow, WorkLine
 from app.window.tonight_sheet import Sheet
 from planner.cautions import LAST_WORD, Caution
 from planner.evening.log_entries import entry_of
-from planner.tonight import RunSheet, WorkRow
+from planner.tonight import RunSheet, WorkRow, as_they_stood, name_of
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey
 from planner.values.project import Logged
@@ -68,6 +69,8 @@ class TonightView(QWidget):
         self._to_now = False
         self._bare = True  # nothing was shown yet
         self._kept: dict[Hashable, TonightRow] = {}
+        self._stood: list[tuple[object, ...]] = []  # names of rows in the order shown last
+        self._on: date | None = None  # and of which evening
         self.rows: list[TonightRow] = []
         self._line = line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
@@ -230,7 +233,11 @@ class TonightView(QWidget):
         fillings = {
             (filling.row.airbrush, filling.row.start): filling for filling in beside.fillings
         }
-        for row in sheet.rows:
+        standing = as_they_stood(self._stood if sheet.on == self._on else (), sheet.rows)
+        self._stood, self._on = [name_of(row) for row in standing], sheet.on
+        if standing and standing[0].start < interval.start:
+            note(standing[0].start, standing[0].start + 1, self.tr("From before this stretch"))
+        for row in standing:
             tell(at)
             if row.start - at >= GAP_SHOWN:
                 pause = words.span(row.start - at)

@@ -3,6 +3,7 @@
 It is read off a plan; nothing is decided here.
 """
 
+from planner.tonight.in_sight import as_they_stood, name_of
 from planner.tonight.run_sheet_rows import (
     BenchRow,
     Closing,
@@ -23,6 +24,8 @@ __all__ = [
     "RunSheet",
     "SheetCoat",
     "WorkRow",
+    "as_they_stood",
+    "name_of",
     "run_sheet",
     "run_sheets",
     "swatch_of",

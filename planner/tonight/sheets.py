@@ -8,6 +8,7 @@ from itertools import zip_longest
 from planner.bench import BenchCalendar
 from planner.cure import Cure
 from planner.tonight.drying_films import closing_of, drying_of
+from planner.tonight.in_sight import kept_in_sight
 from planner.tonight.replayed_plan import ReplayedPlan
 from planner.tonight.run_sheet_rows import RunSheet
 from planner.tonight.work_rows import rows_of, work_of
@@ -44,7 +45,7 @@ def run_sheet(book: Book, plan: Plan, now: int, minutes: int | None = None) -> R
         now=now,
         interval=interval,
         on=on or moment_of(now, zone).date(),
-        rows=tuple(rows_of(laid, interval)),
+        rows=tuple(rows_of(laid, interval, kept_in_sight(laid, interval))),
         drying=tuple(drying_of(laid, interval)),
         closing=tuple(closing_of(laid, interval)),
         next_interval=next_interval,
@@ -63,15 +64,16 @@ def run_sheets(book: Book, plan: Plan, now: int) -> tuple[RunSheet, ...]:
     starts += [work.interval.start for work in plan.bench]
     used = dict.fromkeys(calendar.stretch_at(start) for start in sorted(starts))
     ahead = [stretch for stretch in used if stretch is not None and stretch.interval.end > now]
-    sheets = []
+    sheets: list[RunSheet] = []
     for stretch, following in zip_longest(ahead, ahead[1:]):
         laid.now = max(now, stretch.interval.start)
+        kept = () if sheets else kept_in_sight(laid, stretch.interval)
         sheets.append(
             RunSheet(
                 now=laid.now,
                 interval=stretch.interval,
                 on=stretch.on,
-                rows=tuple(rows_of(laid, stretch.interval)),
+                rows=tuple(rows_of(laid, stretch.interval, kept)),
                 drying=tuple(drying_of(laid, stretch.interval)),
                 closing=tuple(closing_of(laid, stretch.interval)),
                 next_interval=following.interval if following else None,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from planner.cautions import cautions, heated_box
@@ -20,9 +20,14 @@ from planner.values.step import Stage, Tool
 SPRAYED = (Tool.AIRBRUSH, Tool.CAN)
 
 
-def rows_of(laid: ReplayedPlan, interval: Interval) -> list[Row]:
-    """Return work and set-up in ``interval``, in order of the clock."""
-    rows: list[Row] = [*work_of(laid, interval), *_bench(laid, interval)]
+def rows_of(laid: ReplayedPlan, interval: Interval, beside: Iterable[Placement] = ()) -> list[Row]:
+    """Return work and set-up in ``interval``, and work ``beside`` it, in order of the clock."""
+    kept = [
+        _work(laid, placed, number, piece)
+        for placed in beside
+        for number, piece in enumerate(placed.pieces, start=1)
+    ]
+    rows: list[Row] = [*kept, *work_of(laid, interval), *_bench(laid, interval)]
     return list(_once_a_load(sorted(rows, key=lambda row: (row.start, row.end))))
 
 
