@@ -187,62 +187,6 @@
    <source>known, not the usual</source>
    <translation>bekannt, abweichend vom Üblichen</translation>
   </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source> ml</source>
-   <translation> ml</translation>
-  </message>
-  <message>
-   <source> %</source>
-   <translation> %</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Load a clean cup</source>
-   <translation>Sauberen Becher &amp;füllen</translation>
-  </message>
-  <message>
-   <source>Change to the &amp;same family</source>
-   <translation>Wechsel in &amp;derselben Familie</translation>
-  </message>
-  <message>
-   <source>Change to &amp;another family</source>
-   <translation>Wechsel in eine &amp;andere Familie</translation>
-  </message>
-  <message>
-   <source>&amp;Clean before it is put away</source>
-   <translation>&amp;Reinigen vor dem Weglegen</translation>
-  </message>
-  <message>
-   <source>A load may stand &amp;idle</source>
-   <translation>Eine Füllung darf &amp;stehen</translation>
-  </message>
-  <message>
-   <source>Longest time between two strokes before the paint dries in the nozzle</source>
-   <translation>Längste Zeit zwischen zwei Strichen, bevor die Farbe in der Düse trocknet</translation>
-  </message>
-  <message>
-   <source>Least &amp;fill of the cup</source>
-   <translation>&amp;Kleinste Becherfüllung</translation>
-  </message>
-  <message>
-   <source>&amp;Most that the cup takes</source>
-   <translation>Der Becher fasst &amp;höchstens</translation>
-  </message>
-  <message>
-   <source>Lost at each change and &amp;cleaning</source>
-   <translation>&amp;Verlust bei jedem Wechsel und Reinigen</translation>
-  </message>
-  <message>
-   <source>&amp;Stays on the model</source>
-   <translation>&amp;Bleibt auf dem Modell</translation>
-  </message>
  </context>
  <context>
   <name>Archives</name>
@@ -685,26 +629,6 @@
    <source>card 1</source>
    <translation>Karte 1</translation>
   </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Painted on</source>
-   <translation>&amp;Bemalt am</translation>
-  </message>
-  <message>
-   <source>&amp;Drop by drop</source>
-   <translation>Tropfen für &amp;Tropfen</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
-  </message>
-  <message>
-   <source>P&amp;hoto</source>
-   <translation>&amp;Foto</translation>
-  </message>
  </context>
  <context>
   <name>ChangeForm</name>
@@ -827,154 +751,6 @@
   <message>
    <source>its own</source>
    <translation>eigener</translation>
-  </message>
-  <message>
-   <source>From the &amp;label</source>
-   <translation>Vom &amp;Etikett</translation>
-  </message>
-  <message>
-   <source>&amp;Windows for the next coat</source>
-   <translation>&amp;Überlackierfenster</translation>
-  </message>
-  <message>
-   <source> ml</source>
-   <translation> ml</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>By its kind, as “waterborne acrylic, sand”</source>
-   <translation>Nach seiner Art, etwa „wasserverdünnbares Acryl, sand“</translation>
-  </message>
-  <message>
-   <source>&amp;Family</source>
-   <translation>&amp;Familie</translation>
-  </message>
-  <message>
-   <source>F&amp;inish</source>
-   <translation>&amp;Glanzgrad</translation>
-  </message>
-  <message>
-   <source>&amp;Colour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>&amp;Left now</source>
-   <translation>&amp;Jetzt übrig</translation>
-  </message>
-  <message>
-   <source>One &amp;bottle holds</source>
-   <translation>Eine Flasche f&amp;asst</translation>
-  </message>
-  <message>
-   <source>&amp;Opened</source>
-   <translation>Ge&amp;öffnet</translation>
-  </message>
-  <message>
-   <source>&amp;Drops to a millilitre</source>
-   <translation>&amp;Tropfen je Milliliter</translation>
-  </message>
-  <message>
-   <source>Count the drops that fill 1 ml once; otherwise the family's usual figure holds</source>
-   <translation>Einmal die Tropfen zählen, die 1 ml füllen; sonst gilt der übliche Wert der Familie</translation>
-  </message>
-  <message>
-   <source> %</source>
-   <translation> %</translation>
-  </message>
-  <message>
-   <source> µm</source>
-   <translation> µm</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source> ×</source>
-   <translation> ×</translation>
-  </message>
-  <message>
-   <source>&amp;Effect</source>
-   <translation>&amp;Effekt</translation>
-  </message>
-  <message>
-   <source>A metallic loses its shine under matte clear, a fluorescent wants white below</source>
-   <translation>Metallic verliert unter mattem Klarlack seinen Glanz, Leuchtfarbe will Weiß darunter</translation>
-  </message>
-  <message>
-   <source>&amp;Hides what lies below</source>
-   <translation>Verdec&amp;kt, was darunter liegt</translation>
-  </message>
-  <message>
-   <source> kJ/mol</source>
-   <translation> kJ/mol</translation>
-  </message>
-  <message>
-   <source>&amp;Solids by volume</source>
-   <translation>Festkörper&amp;volumen</translation>
-  </message>
-  <message>
-   <source>&amp;Dry film of one coat</source>
-   <translation>T&amp;rockenfilm einer Schicht</translation>
-  </message>
-  <message>
-   <source>&amp;Life once mixed</source>
-   <translation>Top&amp;fzeit nach dem Mischen</translation>
-  </message>
-  <message>
-   <source>Drying &amp;time, times as stated</source>
-   <translation>Trocknungs&amp;zeit, Faktor zur Angabe</translation>
-  </message>
-  <message>
-   <source>Learned from looks at films, or set by hand; 1 is as stated</source>
-   <translation>Aus Blicken auf Filme gelernt oder von Hand gesetzt; 1 heißt wie angegeben</translation>
-  </message>
-  <message>
-   <source>S&amp;urely, times likely</source>
-   <translation>Sicher, mal &amp;wahrscheinlich</translation>
-  </message>
-  <message>
-   <source>How far its times may lie from the likely ones; else as its label or family</source>
-   <translation>Wie weit seine Zeiten von den wahrscheinlichen abweichen können; sonst wie Etikett oder Familie</translation>
-  </message>
-  <message>
-   <source>Steeper by te&amp;mperature</source>
-   <translation>Stärker nach Te&amp;mperatur</translation>
-  </message>
-  <message>
-   <source>Added to its family's slope; about 10 for a fifth more at 10 °C</source>
-   <translation>Kommt zur Steigung der Familie hinzu; etwa 10 für ein Fünftel mehr bei 10 °C</translation>
-  </message>
-  <message>
-   <source>&amp;Retarder stirred in</source>
-   <translation>Eingerührter Verzö&amp;gerer</translation>
-  </message>
-  <message>
-   <source>Slow solvent that keeps it open; a tenth doubles every time (assumed)</source>
-   <translation>Langsames Lösemittel, das die Farbe offen hält; ein Zehntel verdoppelt jede Zeit (angenommen)</translation>
-  </message>
-  <message>
-   <source> °C</source>
-   <translation> °C</translation>
-  </message>
-  <message>
-   <source> % RH</source>
-   <translation> % r. F.</translation>
-  </message>
-  <message>
-   <source>Not laid &amp;below</source>
-   <translation>Nicht &amp;unter</translation>
-  </message>
-  <message>
-   <source>Not laid &amp;above</source>
-   <translation>Nicht ü&amp;ber</translation>
-  </message>
-  <message>
-   <source>Not laid in air &amp;damper than</source>
-   <translation>Nicht bei &amp;feuchterer Luft als</translation>
   </message>
  </context>
  <context>
@@ -1119,22 +895,6 @@
   <message>
    <source>– asked each time –</source>
    <translation>– jedes Mal gefragt –</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Usually</source>
-   <translation>&amp;Üblich</translation>
-  </message>
-  <message>
-   <source>Offered first; each model may take another coating or mix</source>
-   <translation>Wird zuerst angeboten; jedes Modell kann ein anderes Mittel oder eine andere Mischung bekommen</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
   </message>
  </context>
  <context>
@@ -1292,26 +1052,6 @@
   <message>
    <source>pieces</source>
    <translation>Stück</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>Counted &amp;in</source>
-   <translation>&amp;Gezählt in</translation>
-  </message>
-  <message>
-   <source>&amp;Left now</source>
-   <translation>&amp;Jetzt übrig</translation>
-  </message>
-  <message>
-   <source>Used &amp;up by one coat or piece of work</source>
-   <translation>&amp;Verbraucht je Schicht oder Arbeit</translation>
-  </message>
-  <message>
-   <source>&amp;At these stages</source>
-   <translation>&amp;Bei diesen Arbeitsschritten</translation>
   </message>
  </context>
  <context>
@@ -1815,22 +1555,6 @@
   <message>
    <source>&amp;Day</source>
    <translation>&amp;Tag</translation>
-  </message>
-  <message>
-   <source>&amp;From</source>
-   <translation>&amp;Von</translation>
-  </message>
-  <message>
-   <source>&amp;Until</source>
-   <translation>&amp;Bis</translation>
-  </message>
-  <message>
-   <source>Until the next day if not later</source>
-   <translation>Bis zum nächsten Tag, wenn nicht später</translation>
-  </message>
-  <message>
-   <source>&amp;People at the bench</source>
-   <translation>&amp;Personen am Tisch</translation>
   </message>
  </context>
  <context>
@@ -2594,34 +2318,6 @@
    <source>jar 1</source>
    <translation>Glas 1</translation>
   </message>
-  <message>
-   <source> ml</source>
-   <translation> ml</translation>
-  </message>
-  <message>
-   <source> days</source>
-   <translation> Tage</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;How much</source>
-   <translation>Wie &amp;viel</translation>
-  </message>
-  <message>
-   <source>&amp;Mixed on</source>
-   <translation>&amp;Gemischt am</translation>
-  </message>
-  <message>
-   <source>Keeps &amp;for</source>
-   <translation>&amp;Hält</translation>
-  </message>
-  <message>
-   <source>&amp;Parts by volume</source>
-   <translation>&amp;Teile nach Volumen</translation>
-  </message>
  </context>
  <context>
   <name>Legend</name>
@@ -2714,34 +2410,6 @@
   <message>
    <source>Air on weekends</source>
    <translation>Luft am Wochenende</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Out of doors: spray cans are used in this air</source>
-   <translation>&amp;Im Freien: in dieser Luft wird mit Sprühdosen gearbeitet</translation>
-  </message>
-  <message>
-   <source>&amp;Drying places</source>
-   <translation>&amp;Trockenplätze</translation>
-  </message>
-  <message>
-   <source>How many parts may dry there at once; a part says how many it takes</source>
-   <translation>Wie viele Teile dort zugleich trocknen dürfen; ein Teil sagt, wie viele Plätze es braucht</translation>
-  </message>
-  <message>
-   <source>&amp;Moving air</source>
-   <translation>&amp;Bewegte Luft</translation>
-  </message>
-  <message>
-   <source>A fan carries water and fast solvents off; it hardens nothing</source>
-   <translation>Ein Lüfter trägt Wasser und schnelle Lösemittel fort; härten lässt er nichts</translation>
-  </message>
-  <message>
-   <source>&amp;Points of the day</source>
-   <translation>&amp;Punkte des Tages</translation>
   </message>
  </context>
  <context>
@@ -3074,34 +2742,6 @@
    <source>its own</source>
    <translation>ihre eigene</translation>
   </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Parts by volume</source>
-   <translation>&amp;Teile nach Volumen</translation>
-  </message>
-  <message>
-   <source>What forms the film first; thinners and the rest after it</source>
-   <translation>Zuerst, was den Film bildet; Verdünnung und alles Übrige danach</translation>
-  </message>
-  <message>
-   <source>&amp;Can be used for</source>
-   <translation>&amp;Verwendbar</translation>
-  </message>
-  <message>
-   <source>Co&amp;lour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>Else that of the first</source>
-   <translation>Sonst die des ersten</translation>
-  </message>
  </context>
  <context>
   <name>ModelForm</name>
@@ -3334,22 +2974,6 @@ in {length}</translation>
    <source>Note</source>
    <translation>Notiz</translation>
   </message>
-  <message>
-   <source> cm²</source>
-   <translation> cm²</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
-  </message>
-  <message>
-   <source>&amp;Minutes are written for</source>
-   <translation>&amp;Minuten gelten für</translation>
-  </message>
-  <message>
-   <source>Painted area; on a larger model each part takes longer, on a smaller less</source>
-   <translation>Bemalte Fläche; an einem größeren Modell dauert jedes Teil länger, an einem kleineren kürzer</translation>
-  </message>
  </context>
  <context>
   <name>OnceForm</name>
@@ -3383,26 +3007,6 @@ in {length}</translation>
   <message>
    <source>used by default</source>
    <translation>gilt von sich aus</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Usual</source>
-   <translation>&amp;Üblich</translation>
-  </message>
-  <message>
-   <source>&amp;Choice</source>
-   <translation>&amp;Auswahl</translation>
-  </message>
-  <message>
-   <source>Options of the same choice exclude each other; one of them is always taken</source>
-   <translation>Optionen derselben Auswahl schließen einander aus; eine von ihnen gilt immer</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
   </message>
  </context>
  <context>
@@ -3784,30 +3388,6 @@ in {length}</translation>
    <source>By the rule {rule}</source>
    <translation>Nach der Regel {rule}</translation>
   </message>
-  <message>
-   <source>&amp;On</source>
-   <translation>A&amp;m</translation>
-  </message>
-  <message>
-   <source>&amp;From</source>
-   <translation>&amp;Von</translation>
-  </message>
-  <message>
-   <source>&amp;Until</source>
-   <translation>&amp;Bis</translation>
-  </message>
-  <message>
-   <source>Until the next day if not later</source>
-   <translation>Bis zum nächsten Tag, wenn nicht später</translation>
-  </message>
-  <message>
-   <source>&amp;Beginning on</source>
-   <translation>Be&amp;ginnend am</translation>
-  </message>
-  <message>
-   <source>&amp;People at the bench</source>
-   <translation>&amp;Personen am Tisch</translation>
-  </message>
  </context>
  <context>
   <name>RuleLine</name>
@@ -3923,54 +3503,6 @@ in {length}</translation>
   <message>
    <source>have a look</source>
    <translation>nachsehen</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Tool</source>
-   <translation>&amp;Werkzeug</translation>
-  </message>
-  <message>
-   <source>&amp;Colour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>C&amp;oats</source>
-   <translation>S&amp;chichten</translation>
-  </message>
-  <message>
-   <source>&amp;Places</source>
-   <translation>St&amp;ellen</translation>
-  </message>
-  <message>
-   <source>Fixed &amp;minutes</source>
-   <translation>Feste &amp;Minuten</translation>
-  </message>
-  <message>
-   <source>and for each &amp;part</source>
-   <translation>und je &amp;Teil</translation>
-  </message>
-  <message>
-   <source>and for each change of &amp;colour within it</source>
-   <translation>und je &amp;Farbwechsel darin</translation>
-  </message>
-  <message>
-   <source>Shortest p&amp;iece</source>
-   <translation>&amp;Kürzestes Stück</translation>
-  </message>
-  <message>
-   <source>&amp;Look after it</source>
-   <translation>Nac&amp;hsehen nach</translation>
-  </message>
-  <message>
-   <source>&amp;Marks</source>
-   <translation>Mer&amp;kmale</translation>
   </message>
  </context>
  <context>
@@ -5145,6 +4677,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Trocknen und Schließen</translation>
   </message>
   <message>
+   <source>From before this stretch</source>
+   <translation>Von vor dieser Bastelzeit</translation>
+  </message>
+  <message>
    <source>{length} free: nothing is ready sooner</source>
    <translation>{length} frei: Früher ist nichts bereit</translation>
   </message>
@@ -5163,10 +4699,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
-  </message>
-  <message>
-   <source>From before this stretch</source>
-   <translation>Von vor dieser Bastelzeit</translation>
   </message>
  </context>
  <context>
