@@ -7,6 +7,7 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDoubleSpinBox,
     QFormLayout,
+    QHBoxLayout,
     QSpinBox,
     QVBoxLayout,
     QWidget,
@@ -28,9 +29,16 @@ class AirPanel(QWidget):
 
     Still air is set for all day.  Where the air changes over the day, what
     the gauge shows is noted as a reading, which corrects the rest of today.
+
+    Parameters
+    ----------
+    across
+        Whether its fields stand beside each other, without a heading.
     """
 
-    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, session: Session, parent: QWidget | None = None, *, across: bool = False
+    ) -> None:
         super().__init__(parent)
         self._session = session
         self.location = NarrowCombo(10)
@@ -50,17 +58,7 @@ class AirPanel(QWidget):
             )
             combo.setMinimumContentsLength(10)
         self.message = MessageLabel()
-        form = QFormLayout()
-        form.setContentsMargins(0, 0, 0, 0)
-        form.addRow(field_label(self.tr("Whe&re"), self.location), self.location)
-        form.addRow(field_label(self.tr("Tem&perature"), self.temperature), self.temperature)
-        form.addRow(field_label(self.tr("Humidit&y"), self.humidity), self.humidity)
-        form.addRow(field_label(self.tr("H&olds"), self.scope), self.scope)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(text(self.tr("Air"), bold=True))
-        column.addLayout(form)
-        column.addWidget(self.message)
+        self._lay_out(across)
         self._settle = QTimer(self)
         self._settle.setSingleShot(True)
         self._settle.setInterval(SETTLE_MS)
@@ -69,6 +67,36 @@ class AirPanel(QWidget):
             box.setKeyboardTracking(False)
             box.valueChanged.connect(self._settle.start)
         self.location.currentIndexChanged.connect(self._show_location)
+
+    def _lay_out(self, across: bool) -> None:
+        fields: tuple[tuple[str, QWidget], ...] = (
+            (self.tr("Whe&re"), self.location),
+            (self.tr("Tem&perature"), self.temperature),
+            (self.tr("Humidit&y"), self.humidity),
+            (self.tr("H&olds"), self.scope),
+        )
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        if across:
+            line = QHBoxLayout()
+            line.setSpacing(8)
+            for name, field in fields:
+                line.addWidget(field_label(name, field))
+                line.addWidget(field)
+                line.addSpacing(10)
+            line.addStretch(1)
+            column.addLayout(line)
+        else:
+            form = QFormLayout()
+            form.setContentsMargins(0, 0, 0, 0)
+            for name, field in fields:
+                plain = name.replace("&", "")  # the letters belong to the strip above
+                form.addRow(field_label(plain, field), field)
+            column.addWidget(text(self.tr("Air"), bold=True))
+            column.addLayout(form)
+        for name, field in fields:
+            field.setAccessibleName(name.replace("&", ""))
+        column.addWidget(self.message)
 
     def show_book(self) -> None:
         """Show the air of the open book."""

@@ -9,7 +9,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenuBar, QWidget
 
-from app.window import language
+from app.window import language, words
 from app.window.language import Language
 from app.window.message_translation import edit_name
 from app.window.pages import lately
@@ -65,6 +65,19 @@ class Commands(QObject):
         self.stop = self._action(self.tr("&Stop for tonight"), acts.stop, "Ctrl+Shift+E")
         self.lost = self._action(self.tr("This evening is &lost"), acts.lost, "Ctrl+Shift+L")
         self.back = self._action(self.tr("&Take back the last"), acts.take_back, "Ctrl+Backspace")
+        self.air = self._action(self.tr("&Change the air"), window.change_air, "F3")
+        self.skip = self._action(self.tr("Days &off…"), window.skip_day, "Ctrl+Shift+O")
+        self.more = self._action(self.tr("&More bench time…"), window.add_time, "Ctrl+Shift+H")
+        self.inspector = self._action(
+            self.tr("&Inspector"), window.toggle_inspector, "F4"
+        )
+        self.next = self._action(
+            self.tr("Next page of the room"), partial(window.turn_page, 1), "Ctrl+PgDown"
+        )
+        self.before = self._action(
+            self.tr("Page before it"), partial(window.turn_page, -1), "Ctrl+PgUp"
+        )
+        self.rooms = self._rooms()
         self.views = self._views()
         self.looks = self._looks()
         self.languages = self._languages()
@@ -72,8 +85,8 @@ class Commands(QObject):
     def _help(self) -> None:
         """Say what the page on screen is for."""
         at = next(at for at, view in enumerate(self.views) if view.isChecked())
-        title = self.views[at].text().replace("&", "")
-        lately("help_pages:page")(self._parent, self._window.pages[at].name, title)
+        page = self._window.pages[at]
+        lately("help_pages:page")(self._parent, page.name, page.plain)
 
     def _take(self) -> None:
         self._window.improving.take()
@@ -87,18 +100,26 @@ class Commands(QObject):
         action.triggered.connect(lambda _on=False: act())
         return action
 
-    def _views(self) -> list[QAction]:
+    def _rooms(self) -> list[QAction]:
         group = QActionGroup(self)
-        views = []
-        for number, page in enumerate(self._window.pages):
-            keys = f"Ctrl+{(number + 1) % 10}" if number < 10 else None
-            action = self._action(page.title, partial(self._window.show_view, number), keys)
-            plain = page.title.replace("&", "")
-            action.setToolTip(f"{plain} ({keys})" if keys else plain)
+        for number, workspace in enumerate(self._window.workspaces):
+            keys = f"Ctrl+{number + 1}"
+            action = self._action(workspace.title, partial(self._window.show_room, number), keys)
+            titles = [self._window.page(name).plain for name in workspace.every]
+            held = f"\n{words.listed(titles)}" if len(titles) > 1 else ""
+            action.setToolTip(f"{workspace.plain} ({keys}){held}")
             action.setCheckable(True)
             group.addAction(action)
-            views.append(action)
-        return views
+        return group.actions()
+
+    def _views(self) -> list[QAction]:
+        group = QActionGroup(self)
+        for number, page in enumerate(self._window.pages):
+            action = self._action(page.title, partial(self._window.show_view, number))
+            action.setToolTip(page.plain)
+            action.setCheckable(True)
+            group.addAction(action)
+        return group.actions()
 
     def _looks(self) -> dict[Appearance, QAction]:
         names = {
@@ -149,10 +170,13 @@ class Commands(QObject):
         edit.addSeparator()
         edit.addAction(self.edits)
         view = bar.addMenu(self.tr("&View"))
-        view.addActions(self.views)
-        dock = self._window.dock.toggleViewAction()
-        dock.setShortcut(QKeySequence("F4"))
-        view.addAction(dock)
+        view.addActions(self.rooms)
+        view.addSeparator()
+        pages = view.addMenu(self.tr("Pa&ges"))
+        pages.addActions(self.views)
+        pages.addSeparator()
+        pages.addActions([self.next, self.before])
+        view.addAction(self.inspector)
         view.addSeparator()
         view.addActions(list(self.looks.values()))
         view.addSeparator()
@@ -161,6 +185,8 @@ class Commands(QObject):
         evening.addActions([self.bench])
         evening.addSeparator()
         evening.addActions([self.hour, self.stop, self.lost])
+        evening.addSeparator()
+        evening.addActions([self.skip, self.more, self.air])
         evening.addSeparator()
         evening.addAction(self.back)
         help_ = bar.addMenu(self.tr("&Help"))

@@ -1,4 +1,4 @@
-"""The main window: navigation, views, the dock with air and evenings, menus."""
+"""The main window: the rooms, the strip of air above them, menus."""
 
 from __future__ import annotations
 
@@ -8,11 +8,8 @@ from PySide6.QtCore import QEvent, QSettings, Qt, QTimer
 from PySide6.QtGui import QAction, QCloseEvent
 from PySide6.QtWidgets import (
     QApplication,
-    QDockWidget,
-    QFrame,
     QLabel,
     QMainWindow,
-    QScrollArea,
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
@@ -23,23 +20,28 @@ from app.service.clock import behind, elsewhere
 from app.service.edits import Edit
 from app.window import palette, window_memory, words
 from app.window.air_panel import AirPanel
+from app.window.air_strip import AirStrip
 from app.window.commands import Commands
 from app.window.evening_actions import EveningActs
 from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
 from app.window.improving import Improving
+from app.window.inspector import Panel
 from app.window.message_translation import translated
 from app.window.navigation import Navigation
-from app.window.pages import Page
+from app.window.pages import Page, lately
 from app.window.palette import Appearance
 from app.window.plan_changes_panel import MovedPanel
 from app.window.plan_snapshot import PlanChange
 from app.window.projects import ProjectPanel
+from app.window.room_frame import RoomFrame, hours_and_air, scrolling
 from app.window.session import Session
 from app.window.tab_order import move_between
 from app.window.unsaved_bar import UnsavedBar, above
 from app.window.views import Views
+from app.window.workspaces import make_workspaces
 from planner.layers.finding import Finding
+from planner.values.moment import moment_of
 from planner.values.plan import PassKey
 
 if TYPE_CHECKING:
@@ -61,33 +63,38 @@ class MainWindow(QMainWindow):
         self.session = session
         self.settings = settings
         self.setWindowTitle(self.tr("Tackfree"))
+        self.workspaces = make_workspaces()
         self.views = Views(self)
         self.stack = QStackedWidget()
         self.stack.setMinimumSize(*LEAST_PAGE)
         self._blank = QWidget()  # until there is a book: views take long to load
         self.stack.addWidget(self._blank)
+        self.frame = RoomFrame(self.workspaces, self.views.pages, self.stack, settings)
         self.files = Files(session, self)
         self.acts = EveningActs(session, self)
         self.commands = Commands(self, self)
+        self.strip = AirStrip(session, self.commands.undo)
+        self.air = self.strip.panel
         self.projects = ProjectPanel(session)
-        self.navigation = Navigation(self.commands.views, self.projects)
+        self.navigation = Navigation(self.commands.rooms, self.projects)
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.addWidget(self.navigation)
-        self.splitter.addWidget(self.stack)
+        self.splitter.addWidget(self.frame)
         self.splitter.setStretchFactor(1, 1)
         self.splitter.setCollapsible(1, False)
         self.splitter.setSizes([190, 1090])
         self.unsaved = UnsavedBar(session)
-        self.setCentralWidget(above(self.unsaved, self.splitter))
-        self.air = AirPanel(session)
+        self.setCentralWidget(self._central())
+        self.bench_air = AirPanel(session)
         self.evenings = EveningsPanel(session)
         self.moved = MovedPanel()
-        self.dock = self._make_dock()
+        self._fill_inspector()
         self.improving = Improving(session, self)
         self._make_foot()
         self.commands.fill(self.menuBar())
         self._connect()
         self.shown_view = 0
+        self._turning = False
         self._at_once = False
         self._stale: set[str] = set()
         self._now = session.now
@@ -108,26 +115,32 @@ class MainWindow(QMainWindow):
         self.statusBar().addWidget(self._say, 1)
         self.statusBar().addPermanentWidget(self._known)
 
-    def _make_dock(self) -> QDockWidget:
-        inner = QWidget()
-        column = QVBoxLayout(inner)
-        column.setContentsMargins(12, 10, 12, 12)
-        column.setSpacing(14)
-        column.addWidget(self.air)
-        column.addWidget(self.moved)
-        column.addWidget(self.evenings)
-        column.addStretch(1)
-        area = QScrollArea()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inner)
-        area.setAccessibleName(self.tr("Air and evenings"))
-        dock = QDockWidget(self.tr("Air and evenings"))
-        dock.setObjectName("air-and-evenings")
-        dock.setWidget(area)
-        self.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, dock)
-        return dock
+    def _central(self) -> QWidget:
+        """Return the strip of air, what is said of unsaved edits, and the rooms."""
+        whole = QWidget()
+        column = QVBoxLayout(whole)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.strip)
+        column.addWidget(above(self.unsaved, self.splitter), 1)
+        return whole
+
+    def _fill_inspector(self) -> None:
+        """Say what lies beside each room; its pages are made when they are looked at."""
+        moved = scrolling(self.tr("What moved"), self.moved)
+        self.frame.hold(
+            "tonight", [Panel("dries", self.tr("Drying now"), lambda: self.tonight.aside)]
+        )
+        self.frame.hold(
+            "plan",
+            [
+                Panel("piece", self.tr("Chosen work"), lambda: self.timeline.details),
+                Panel("moved", self.tr("What moved"), lambda: moved),
+            ],
+        )
+        self.frame.hold(
+            "bench", [hours_and_air(self.tr("Air and evenings"), self.bench_air, self.evenings)]
+        )
 
     def _connect(self) -> None:
         session = self.session
@@ -138,6 +151,8 @@ class MainWindow(QMainWindow):
         session.prepared.connect(self._choose_page)
         session.planning.connect(self._planning)
         self.improving.changed.connect(self._improved)
+        self.frame.page_wanted.connect(self.show_page)
+        self.frame.desk.shown_changed.connect(self._inspector_turned)
         session.troubled.connect(self._troubled)
         session.foreseen.connect(self.views.notifier.get)  # from then on it looks by itself
         QApplication.instance().styleHints().colorSchemeChanged.connect(  # type: ignore[union-attr]
@@ -146,7 +161,7 @@ class MainWindow(QMainWindow):
 
     @property
     def pages(self) -> tuple[Page, ...]:
-        """Every page, in the order of the navigation."""
+        """Every page, in the order of the rooms' menu."""
         return self.views.pages
 
     @property
@@ -191,15 +206,69 @@ class MainWindow(QMainWindow):
         self.show_view([page.name for page in self.pages].index(name))
 
     def show_view(self, number: int) -> None:
-        """Go to a view."""
-        self.shown_view = number
+        """Go to a view, in its room; one that lies in the inspector opens that."""
         page = self.pages[number]
-        self.commands.views[number].setChecked(True)
+        self._go_to(number)
         self.session.show_first(page.prepare)
         self._choose_page()
         shown = self.stack.currentWidget()  # where nothing is planned, the first questions
-        if shown is not None:
+        if self.frame.beside() == page.name:
+            page.widget.setFocus()
+        elif shown is not None:
             shown.setFocus()
+
+    def _go_to(self, number: int) -> None:
+        self.shown_view = number
+        self.commands.views[number].setChecked(True)
+        self._turning = True
+        self.frame.show_page(self.pages[number].name)
+        self._turning = False
+        self.commands.rooms[self.workspaces.index(self.frame.workspace)].setChecked(True)
+
+    def show_room(self, number: int) -> None:
+        """Go to a room, to the page that was in front there; to its next one where it is shown."""
+        self.show_page(self.frame.in_room(number))
+
+    def turn_page(self, by: int) -> None:
+        """Go to another page of the room on screen."""
+        self.show_page(self.frame.next_to(self.pages[self.shown_view].name, by))
+
+    def toggle_inspector(self) -> None:
+        """Fold the inspector of the room away, or bring it back."""
+        self.frame.desk.toggle()
+
+    def change_air(self) -> None:
+        """Show the fields of the air, or put them away."""
+        self.strip.open_fields()
+
+    def show_chosen(self) -> None:
+        """Show what is known of the piece chosen on the timeline, and let the keys go there."""
+        self.frame.desk.open("piece")
+        self.timeline.details.setFocus()
+
+    def skip_day(self) -> None:
+        """Ask for days off."""
+        if self.session.book is not None:
+            today = moment_of(self.session.now, self.session.zone).date()
+            lately("bench_time.dialogs:AwayDialog")(self.session, today, self).open()
+
+    def add_time(self) -> None:
+        """Ask for bench time beside the usual."""
+        if self.session.book is not None:
+            today = moment_of(self.session.now, self.session.zone).date()
+            lately("bench_time.dialogs:ExtraDialog")(self.session, None, today, self).open()
+
+    def _inspector_turned(self) -> None:
+        """Show what has come to the front in the inspector; where it was folded, the page is."""
+        if self._turning:
+            return
+        beside = self.frame.beside()
+        name = beside or self.frame.main_page(self.pages[self.shown_view].name)
+        self.shown_view = [page.name for page in self.pages].index(name)
+        self.commands.views[self.shown_view].setChecked(True)
+        if beside:
+            self.session.show_first(self.page(beside).prepare)
+        self._choose_page()
 
     def go_to_bench(self) -> None:
         """Show one piece of work at a time, over everything else."""
@@ -220,30 +289,16 @@ class MainWindow(QMainWindow):
         self.views.set_colours(colours)
         self.navigation.set_colours(colours)
         self.projects.set_colours(colours)
-        self._fit_dock()
+        self.strip.set_colours(colours)
         self.commands.looks[look].setChecked(True)
         self.settings.setValue("look", look.value)
-
-    def _fit_dock(self) -> None:
-        """Make the dock as wide as what is in it, its scroll bar included."""
-        area = self.dock.widget()
-        inner = area.widget() if isinstance(area, QScrollArea) else None
-        if area is not None and inner is not None:
-            inner.ensurePolished()
-            wide = inner.minimumSizeHint().width() + 16
-            if wide != area.minimumWidth():
-                area.setMinimumWidth(wide)
-                for layout in (self.dock.layout(), self.layout()):
-                    if layout is not None:  # at once: no frame shall show the dock cut off
-                        layout.invalidate()
-                        layout.activate()
 
     def show_change(self, change: PlanChange) -> None:
         """Show what moved; the views follow when the one on screen has been read."""
         self._stale = {page.name for page in self.pages}
         self.projects.show_book(change.new)
         self.moved.show_change(change)
-        self._fit_dock()  # there may be more evenings and days off in it than before
+        self.strip.show_book()
         if change.cause and change.old is not None:
             self.say(self.moved.summary.text())
 
@@ -276,6 +331,7 @@ class MainWindow(QMainWindow):
         if now == self._now:
             return
         self._now = now
+        self.strip.show_book()
         self.views.set_now(now)
         picture = self.session.picture
         if picture is not None and any(
@@ -297,8 +353,8 @@ class MainWindow(QMainWindow):
                 self.say(str(refused))
 
     def focusNextPrevChild(self, onwards: bool) -> bool:
-        """Go from the navigation to the view and on to the dock, whenever the view was made."""
-        areas = (self.navigation, self.stack, self.dock)
+        """Go from the strip to rooms, page and inspector, whenever each was made."""
+        areas = (self.strip, self.navigation, self.frame.switch, self.stack, self.frame.inspector)
         return move_between(areas, onwards=onwards) or super().focusNextPrevChild(onwards)
 
     def changeEvent(self, event: QEvent) -> None:
@@ -340,25 +396,26 @@ class MainWindow(QMainWindow):
         """Tell what went wrong; where no book is there, in the middle of the window."""
         self.say(why)
         if self.session.book is None:
-            self.dock.setEnabled(False)
+            self._enable(on=False)
             no_book = self.views.no_book.get()
             self.stack.setCurrentWidget(no_book)
             no_book.say(why)
 
     def _refresh(self) -> None:
         self.commands.name_edits(self.session.undo_name(), self.session.redo_name())
-        self.air.show_book()
+        self.strip.show_book()
+        self.bench_air.show_book()
         self.evenings.show_book()
         self.projects.show_book(self.session.picture)
         self._choose_page()
 
     def _choose_page(self) -> None:
         book = self.session.book
-        self.dock.setEnabled(book is not None)
+        self._enable(on=book is not None)
         if book is None:
             self._bring(self.views.no_book.made or self._blank)
             return
-        page = self.pages[self.shown_view]
+        page = self.page(self.frame.main_page(self.pages[self.shown_view].name))
         active = any(project.active for project in book.projects)
         unread = self._unread(page)
         if unread:
@@ -370,8 +427,26 @@ class MainWindow(QMainWindow):
             self._bring(self.empty)
         else:
             if not unread:
-                self._refresh_view()
+                self._refresh_view(page)
             self._bring(page.widget)
+        beside = self.frame.beside()
+        if beside:
+            self._show_beside(self.page(beside))
+
+    def _show_beside(self, page: Page) -> None:
+        """Show the newest in the page that lies in the inspector."""
+        if self._unread(page):
+            self.session.read()
+            return
+        if page.without_plan:
+            page.view.show_book()
+        self._refresh_view(page)
+
+    def _enable(self, *, on: bool) -> None:
+        """Let fields be changed only while there is a book."""
+        for fields in (self.air, self.bench_air, self.evenings):
+            fields.setEnabled(on)
+        self.strip.show_book()
 
     def _bring(self, widget: QWidget) -> None:
         """Show a page; the first one takes the keys from the blank that stood for it."""
@@ -388,9 +463,8 @@ class MainWindow(QMainWindow):
         great = len(picture.plan.placements) > AT_ONCE
         return great and not picture.has(page.prepare)
 
-    def _refresh_view(self) -> None:
-        """Show the newest plan in the view on screen; the others wait until they are."""
-        page = self.pages[self.shown_view]
+    def _refresh_view(self, page: Page) -> None:
+        """Show the newest plan in a view on screen; the others wait until they are."""
         picture = self.session.picture
         if picture is not None and page.name in self._stale:
             self._stale.discard(page.name)

@@ -79,7 +79,8 @@ class Page:
     """One view, its name with "&" before its key, and what of a picture it shows.
 
     ``name`` keeps its place in the settings and is never translated;
-    ``book_with_plan`` says that `show_book` reads that part, too.
+    ``book_with_plan`` says that `show_book` reads that part, too.  In which room it is,
+    and whether it lies in the inspector there, `workspaces` says.
     """
 
     name: str
@@ -87,6 +88,11 @@ class Page:
     late: Late
     prepare: SnapshotPart | None = None
     book_with_plan: bool = False
+
+    @property
+    def plain(self) -> str:
+        """The title without the mark of its key."""
+        return self.title.replace("&", "")
 
     @property
     def view(self) -> Any:
@@ -120,7 +126,9 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page(
             "timeline", tr("Ti&meline"), of_book("timeline_page:TimelinePage"), SnapshotPart.STRIP
         ),
-        Page("room", tr("&Room"), of_plan("room.view:RoomView"), SnapshotPart.CURE),
+        Page(
+            "room", tr("D&rying times"), of_plan("room.view:RoomView"), SnapshotPart.CURE
+        ),
         Page("stack", tr("&Coat stack"), of_plan("stack.view:StackView"), SnapshotPart.COATS),
         Page("build", tr("B&uild"), of_book("model_editor.view:BuildView"), SnapshotPart.BUILD),
         Page("sequences", tr("Se&quences"), of_book("sequences.view:SequencesView")),

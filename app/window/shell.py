@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Protocol
 if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
     from PySide6.QtGui import QAction
-    from PySide6.QtWidgets import QDockWidget, QSplitter, QStackedWidget
+    from PySide6.QtWidgets import QSplitter, QStackedWidget
 
     from app.window.evening_actions import EveningActs
     from app.window.files import Files
@@ -15,12 +15,13 @@ if TYPE_CHECKING:
     from app.window.pages import Page
     from app.window.palette import Appearance
     from app.window.session import Session
+    from app.window.workspaces import Workspace
     from planner.layers.finding import Finding
     from planner.values.plan import PassKey
 
 
 class Shell(Protocol):
-    """The frame around menus, pages and dock; `MainWindow` is one."""
+    """The frame around menus, rooms and inspector; `MainWindow` is one."""
 
     session: Session
     settings: QSettings
@@ -28,13 +29,13 @@ class Shell(Protocol):
     files: Files
     acts: EveningActs
     improving: Improving
-    dock: QDockWidget
     splitter: QSplitter
     shown_view: int
+    workspaces: tuple[Workspace, ...]
 
     @property
     def pages(self) -> tuple[Page, ...]:
-        """Every page, in the order of the navigation."""
+        """Every page, in the order of the rooms' menu."""
 
     @property
     def ways_to_a_book(self) -> tuple[QAction, QAction]:
@@ -47,7 +48,28 @@ class Shell(Protocol):
         """Bring a page to the front."""
 
     def show_view(self, number: int) -> None:
-        """Bring the page of this place in the navigation to the front."""
+        """Bring the page of this place among `pages` to the front."""
+
+    def show_room(self, number: int) -> None:
+        """Go to a room, to the page that was in front there; to its next one where it is shown."""
+
+    def turn_page(self, by: int) -> None:
+        """Go to another page of the room on screen."""
+
+    def toggle_inspector(self) -> None:
+        """Fold the inspector of the room away, or bring it back."""
+
+    def change_air(self) -> None:
+        """Show the fields of the air, or put them away."""
+
+    def show_chosen(self) -> None:
+        """Show what is known of the piece chosen on the timeline, and let the keys go there."""
+
+    def skip_day(self) -> None:
+        """Ask for days off."""
+
+    def add_time(self) -> None:
+        """Ask for bench time beside the usual."""
 
     def show_piece(self, key: PassKey) -> None:
         """Show a piece of work on the timeline."""

@@ -57,7 +57,7 @@ def run_window(
         plainly = words.tr("The last start failed; the window opens without its saved layout.")
         session.opened.connect(lambda: QTimer.singleShot(0, lambda: window.say(plainly)))
     if not QSettings().contains("geometry"):  # where a person left it, it comes again
-        fit_to(window.screen().availableSize(), window, window.dock)
+        fit_to(window.screen().availableSize(), window)
     starts = SecondStarts(session, window)
     starts.file.connect(window.files.import_path)
     window.show()

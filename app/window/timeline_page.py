@@ -39,9 +39,18 @@ LIST_SECONDS = 0.02  # how long the window may be kept from other things by its 
 
 
 class TimelinePage(QWidget):
-    """Strip, list and details, kept in step with each other."""
+    """Strip, list and details, kept in step with each other; the details lie in the inspector.
+
+    Signals
+    -------
+    chosen(PassKey | None)
+        Another piece of work was chosen.
+    opened()
+        More is to be known of the chosen piece.
+    """
 
     chosen = Signal(object)
+    opened = Signal()
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -60,14 +69,9 @@ class TimelinePage(QWidget):
         self.wishes = WishActions(session, self)
         self._summary = text("", wrap=True)
         self._title = text(self.tr("Timeline"), size=1.9, bold=True)
-        self.below = QSplitter(Qt.Orientation.Horizontal)
-        self.below.addWidget(self.tree)
-        self.below.addWidget(self.details)
-        self.below.setSizes([600, 270])
-        self.below.setChildrenCollapsible(False)
         self.splitter = QSplitter(Qt.Orientation.Vertical)
         self.splitter.addWidget(self.strip)
-        self.splitter.addWidget(self.below)
+        self.splitter.addWidget(self.tree)
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setSizes([460, 190])
         self.splitter.setCollapsible(0, False)
@@ -120,7 +124,8 @@ class TimelinePage(QWidget):
 
     def _connect(self) -> None:
         self.strip.chosen.connect(self._chosen_on_strip)
-        self.strip.opened.connect(lambda _key: self.details.setFocus())
+        self.strip.opened.connect(lambda _key: self.opened.emit())
+        self.tree.activated.connect(lambda _index: self.opened.emit())
         self.strip.dropped.connect(self.wishes.drop_on)
         self.strip.asked.connect(self._ask)
         self.strip.floor_of = self._floor_of

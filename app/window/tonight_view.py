@@ -9,9 +9,8 @@ from functools import partial
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QCoreApplication, QEvent, Qt, QTimer, Signal
-from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
-    QBoxLayout,
     QFrame,
     QHBoxLayout,
     QPushButton,
@@ -38,10 +37,6 @@ from planner.values.project import Logged
 
 MISSED_TOLD = 2  # missed dates that are named at the top
 GAP_SHOWN = 5  # shorter pauses are not worth a line [min]
-ASIDE_WIDTH = 276
-MOST = 2**24 - 1  # Qt's own "no maximum"
-ASIDE_HEIGHT = 180  # where it lies below the run sheet
-SIDE_BY_SIDE = 700  # the least width for both beside each other
 HEADROOM = 150  # pixels of what is past above what is next
 
 
@@ -82,10 +77,8 @@ class TonightView(QWidget):
         self._aside_soon = self._next_go(self._show_aside)
         self._sheet_area.verticalScrollBar().rangeChanged.connect(self._scroll_to_now)
         self._aside_area = _scrolling(self.tr("Drying and closing"))
-        self._aside_area.setFixedWidth(ASIDE_WIDTH)
         line.addWidget(self._sheet_area, 1)
         self.setFocusProxy(self._sheet_area)
-        line.addWidget(self._aside_area)
         key = QShortcut(QKeySequence("B"), self)
         key.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         key.activated.connect(self.bench_wanted)
@@ -109,19 +102,10 @@ class TonightView(QWidget):
         self._picture = picture
         self._build()
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Put what dries below the run sheet where the window is narrow."""
-        super().resizeEvent(event)
-        below = self.width() < SIDE_BY_SIDE
-        way = QBoxLayout.Direction.TopToBottom if below else QBoxLayout.Direction.LeftToRight
-        if self._line.direction() is not way:
-            self._line.setDirection(way)
-            self._aside_area.setMinimumSize(0, 0)
-            self._aside_area.setMaximumSize(MOST, MOST)
-            if below:
-                self._aside_area.setFixedHeight(ASIDE_HEIGHT)
-            else:
-                self._aside_area.setFixedWidth(ASIDE_WIDTH)
+    @property
+    def aside(self) -> QScrollArea:
+        """What dries and closes, to lie beside the sheet."""
+        return self._aside_area
 
     def show_ticks(self, key: PassKey) -> None:
         """Show again what the logbook has of a pass: what was ticked was not noted."""

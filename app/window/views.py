@@ -47,7 +47,9 @@ class Views:
             "gear": self._hear_gear,
         }
         for page in self.pages:
-            page.late.then = partial(self._take_in, hear=hearing.get(page.name))
+            beside = any(page.name in workspace.beside for workspace in window.workspaces)
+            take_in = self._dress if beside else self._take_in
+            page.late.then = partial(take_in, hear=hearing.get(page.name))
         self.way_in.then = partial(self._take_in, hear=self._hear_way_in)
         self.no_book.then = partial(self._take_in, hear=None)
         self.bench.then = self._hear_bench
@@ -77,8 +79,11 @@ class Views:
             self._window.settings.setValue("timeline", timeline.splitter.saveState())
 
     def _take_in(self, view: Any, hear: Callable[[Any], None] | None) -> None:
-        view.set_colours(self._colours)
         self._window.stack.addWidget(view)
+        self._dress(view, hear)
+
+    def _dress(self, view: Any, hear: Callable[[Any], None] | None) -> None:
+        view.set_colours(self._colours)
         if hear is not None:
             hear(view)
 
@@ -91,6 +96,7 @@ class Views:
         tonight.bench_wanted.connect(window.go_to_bench)
 
     def _hear_timeline(self, timeline: TimelinePage) -> None:
+        timeline.opened.connect(self._window.show_chosen)
         saved = self._window.settings.value("timeline")
         if isinstance(saved, QByteArray):
             timeline.splitter.restoreState(saved)

@@ -80,7 +80,7 @@ class RoomView(QWidget):
         head = QVBoxLayout()
         head.setContentsMargins(24, 0, 18, 0)
         head.setSpacing(4)
-        head.addWidget(text(self.tr("Room"), size=1.9, bold=True))
+        head.addWidget(text(self.tr("Drying times"), size=1.9, bold=True))
         head.addWidget(self.air_line)
         head.addWidget(self.margin_line)
         line = QHBoxLayout()

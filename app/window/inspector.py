@@ -1,0 +1,262 @@
+"""The column at the right of a room: what is known of what was chosen, folded away when not wanted.
+
+Where the window is wide it stands beside the page; where it is narrow it lies over it.  Which
+rooms have it folded is remembered.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QEvent, QObject, QRect, QSettings, QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QScrollArea,
+    QSizePolicy,
+    QStackedWidget,
+    QTabBar,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.window.labels import text
+
+BESIDE = 1280  # from this width of the window on it stands beside the page [pixels]
+LEAST, MOST = 296, 452
+ASIDE = "folded"  # the settings' group
+
+
+@dataclass(frozen=True)
+class Panel:
+    """One leaf of the inspector: its name, its title, and how to get its widget."""
+
+    name: str
+    title: str
+    get: Callable[[], QWidget]
+
+
+class Inspector(QFrame):
+    """Leaves for the room on screen, one in front.
+
+    Signals
+    -------
+    leaf_changed(str)
+        Another leaf is in front, by its name.
+    fold_wanted()
+        The sign at its head was pressed.
+    """
+
+    leaf_changed = Signal(str)
+    fold_wanted = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("inspector")
+        self.setAutoFillBackground(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setAccessibleName(self.tr("Inspector"))
+        self._panels: tuple[Panel, ...] = ()
+        self._held: dict[int, QWidget] = {}
+        self._chosen: dict[tuple[str, ...], str] = {}
+        self.tabs = QTabBar()
+        self.tabs.setDrawBase(False)
+        self.tabs.setExpanding(False)
+        self.tabs.setUsesScrollButtons(True)
+        self.tabs.setElideMode(Qt.TextElideMode.ElideNone)
+        self.tabs.setAccessibleName(self.tr("What the inspector shows"))
+        self.tabs.currentChanged.connect(self._turn)
+        self.title = text("", bold=True, wrap=False)
+        self.fold = QToolButton()
+        self.fold.setText("»")
+        self.fold.setMinimumSize(28, 28)
+        self.fold.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.fold.setToolTip(self.tr("Fold away (F4)"))
+        self.fold.setAccessibleName(self.tr("Fold the inspector away"))
+        self.fold.clicked.connect(self.fold_wanted)
+        self.stack = QStackedWidget()
+        head = QHBoxLayout()
+        head.setContentsMargins(10, 8, 8, 0)
+        head.addWidget(self.title)
+        head.addWidget(self.tabs, 1)
+        head.addStretch(0)
+        head.addWidget(self.fold)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addLayout(head)
+        column.addWidget(self.stack, 1)
+
+    @property
+    def leaf(self) -> str:
+        """The name of the leaf in front, "" for none."""
+        at = self.tabs.currentIndex()
+        return self._panels[at].name if 0 <= at < len(self._panels) else ""
+
+    def show_panels(self, panels: Sequence[Panel]) -> None:
+        """Show the leaves of another room; the one that was in front there comes back."""
+        panels = tuple(panels)
+        if [panel.name for panel in panels] == [panel.name for panel in self._panels]:
+            return
+        self._panels = panels
+        self.tabs.blockSignals(True)
+        while self.tabs.count():
+            self.tabs.removeTab(0)
+        for panel in panels:
+            self.tabs.addTab(panel.title)
+        names = [panel.name for panel in panels]
+        wanted = self._chosen.get(tuple(names), names[0] if names else "")
+        self.tabs.setCurrentIndex(names.index(wanted) if wanted in names else 0)
+        self.tabs.blockSignals(False)
+        self.tabs.setVisible(len(panels) > 1)
+        self.title.setVisible(len(panels) == 1)
+        self.title.setText(panels[0].title if panels else "")
+
+    def choose(self, name: str) -> None:
+        """Bring a leaf to the front."""
+        names = [panel.name for panel in self._panels]
+        if name in names:
+            self.tabs.setCurrentIndex(names.index(name))
+
+    def put(self) -> None:
+        """Make the leaf in front, if it is not there, and show it."""
+        at = self.tabs.currentIndex()
+        if not 0 <= at < len(self._panels):
+            return
+        widget = self._panels[at].get()
+        if self.stack.indexOf(widget) < 0:
+            self.stack.addWidget(widget)
+        self.stack.setCurrentWidget(widget)
+
+    def wide(self) -> int:
+        """Return how wide it has to be for the leaf in front."""
+        shown = self.stack.currentWidget()
+        inner = shown.widget() if isinstance(shown, QScrollArea) else None
+        need = shown.minimumSizeHint().width() if shown is not None else 0
+        if inner is not None:
+            bar = shown.verticalScrollBar().sizeHint().width()  # type: ignore[union-attr]
+            need = max(need, inner.minimumSizeHint().width() + bar + 4)
+        return max(LEAST, min(MOST, need))
+
+    def _turn(self, at: int) -> None:
+        if 0 <= at < len(self._panels):
+            self._chosen[tuple(panel.name for panel in self._panels)] = self._panels[at].name
+            self.leaf_changed.emit(self._panels[at].name)
+
+
+class Desk(QWidget):
+    """The page of a room and the inspector: beside each other, or one over the other.
+
+    Signals
+    -------
+    shown_changed()
+        The inspector was opened, folded, or turned to another leaf.
+    """
+
+    shown_changed = Signal()
+
+    def __init__(self, page: QWidget, inspector: Inspector, settings: QSettings) -> None:
+        super().__init__()
+        self._page, self.inspector, self._settings = page, inspector, settings
+        self._room = ""
+        self._laid_over: set[str] = set()  # rooms whose inspector lies over the page now
+        self._over = False
+        page.setParent(self)
+        inspector.setParent(self)
+        inspector.hide()
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        inspector.fold_wanted.connect(self.toggle)
+        inspector.leaf_changed.connect(self._turned)
+        page.installEventFilter(self)
+        self._room_has_panels = False
+
+    def show_room(self, name: str, panels: Sequence[Panel]) -> None:
+        """Show the inspector of a room as it was left there."""
+        self._room = name
+        self._room_has_panels = bool(panels)
+        self.inspector.show_panels(panels)
+        self._arrange()
+
+    @property
+    def narrow(self) -> bool:
+        """Tell whether the inspector would lie over the page."""
+        return self.window().width() < BESIDE
+
+    @property
+    def opened(self) -> bool:
+        """Tell whether the inspector is shown in this room."""
+        if not self._room_has_panels:
+            return False
+        if self.narrow:
+            return self._room in self._laid_over
+        return not self._settings.value(f"{ASIDE}/{self._room}", False, type=bool)
+
+    def open(self, leaf: str = "") -> None:
+        """Show the inspector, with a leaf in front."""
+        if leaf:
+            self.inspector.choose(leaf)
+        if not self.opened:
+            self.toggle()
+
+    def toggle(self) -> None:
+        """Fold the inspector away, or bring it back; remembered for this room."""
+        if not self._room_has_panels:
+            return
+        opened = self.opened
+        if self.narrow:
+            (self._laid_over.discard if opened else self._laid_over.add)(self._room)
+        else:
+            self._settings.setValue(f"{ASIDE}/{self._room}", opened)
+        if opened and self.inspector.isAncestorOf(self.window().focusWidget() or self):
+            self._page.setFocus()
+        self._arrange()
+
+    def _turned(self, _name: str) -> None:
+        self._arrange()
+
+    def _arrange(self) -> None:
+        if self.opened:
+            self.inspector.put()
+        self._place()
+        self.shown_changed.emit()
+
+    def _place(self) -> None:
+        """Give page and inspector their places."""
+        whole, opened = self.rect(), self.opened
+        wide = self.inspector.wide() if opened else 0
+        over = self.narrow
+        room = whole if over or not opened else QRect(0, 0, whole.width() - wide, whole.height())
+        self._page.setGeometry(room)
+        if opened:
+            self.inspector.setFrameShape(QFrame.Shape.StyledPanel)
+            wide = min(wide, whole.width())
+            self.inspector.setGeometry(whole.width() - wide, 0, wide, whole.height())
+        self.inspector.setVisible(opened)
+        if opened and over:
+            self.inspector.raise_()
+        self._over = over and opened
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep both in their places; which lies where depends on the window's width."""
+        super().resizeEvent(event)
+        was = self.inspector.isVisibleTo(self)
+        self._place()
+        if was is not self.opened:
+            self._arrange()
+
+    def minimumSizeHint(self) -> QSize:
+        """Return what the page needs: the inspector finds room beside it or over it."""
+        return self._page.minimumSizeHint().expandedTo(self._page.minimumSize())
+
+    def sizeHint(self) -> QSize:
+        """Return what the page asks for."""
+        return self._page.sizeHint()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Follow what the page needs at least."""
+        if event.type() == QEvent.Type.LayoutRequest and watched is self._page:
+            self.updateGeometry()
+        return False
