@@ -103,8 +103,9 @@ class AirStrip(QFrame):
         for widget in (self.place, self.air, self.mark, self.verdict, self.change):
             line.addWidget(widget)
         line.addStretch(1)
-        for widget in (self.undo, self.undone, self.clock):
-            line.addWidget(widget)
+        line.addWidget(self.undo)
+        line.addWidget(self.undone)
+        line.addWidget(self.clock)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -123,6 +124,13 @@ class AirStrip(QFrame):
         self.mark.update()
         self.show_book()
         self._name_undo()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint its ground."""
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), self._colours.colour("gutter"))
+        painter.end()
+        event.accept()
 
     def open_fields(self) -> None:
         """Show the fields, and let the keys go to the temperature; put them away if there."""
@@ -148,10 +156,9 @@ class AirStrip(QFrame):
             self.clock.say("")
             return
         self.panel.show_book()
-        from planner.cure import Cure  # noqa: PLC0415 - the window is painted before
-
         from app.service.spray_verdict import spray_verdict, to_spray  # noqa: PLC0415
         from app.window.spray_words import spray_words  # noqa: PLC0415
+        from planner.cure import Cure  # noqa: PLC0415 - the window is painted before
 
         picture = session.picture
         here = book.room.locations[0]

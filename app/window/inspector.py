@@ -10,7 +10,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QObject, QRect, QSettings, QSize, Qt, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -39,6 +39,18 @@ class Panel:
     get: Callable[[], QWidget]
 
 
+def leaves(name: str) -> QTabBar:
+    """Return a bar of words to choose one of: a single stop of Tab, the arrow keys move in it."""
+    tabs = QTabBar()
+    tabs.setObjectName("leaves")
+    tabs.setDrawBase(False)
+    tabs.setExpanding(False)
+    tabs.setUsesScrollButtons(True)
+    tabs.setElideMode(Qt.TextElideMode.ElideNone)
+    tabs.setAccessibleName(name)
+    return tabs
+
+
 class Inspector(QFrame):
     """Leaves for the room on screen, one in front.
 
@@ -57,17 +69,10 @@ class Inspector(QFrame):
         super().__init__()
         self.setObjectName("inspector")
         self.setAutoFillBackground(True)
-        self.setFrameShape(QFrame.Shape.NoFrame)
         self.setAccessibleName(self.tr("Inspector"))
         self._panels: tuple[Panel, ...] = ()
-        self._held: dict[int, QWidget] = {}
         self._chosen: dict[tuple[str, ...], str] = {}
-        self.tabs = QTabBar()
-        self.tabs.setDrawBase(False)
-        self.tabs.setExpanding(False)
-        self.tabs.setUsesScrollButtons(True)
-        self.tabs.setElideMode(Qt.TextElideMode.ElideNone)
-        self.tabs.setAccessibleName(self.tr("What the inspector shows"))
+        self.tabs = leaves(self.tr("What the inspector shows"))
         self.tabs.currentChanged.connect(self._turn)
         self.title = text("", bold=True, wrap=False)
         self.fold = QToolButton()
@@ -85,7 +90,7 @@ class Inspector(QFrame):
         head.addStretch(0)
         head.addWidget(self.fold)
         column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
+        column.setContentsMargins(1, 0, 0, 0)
         column.setSpacing(4)
         column.addLayout(head)
         column.addWidget(self.stack, 1)
@@ -140,6 +145,13 @@ class Inspector(QFrame):
             bar = shown.verticalScrollBar().sizeHint().width()  # type: ignore[union-attr]
             need = max(need, inner.minimumSizeHint().width() + bar + 4)
         return max(LEAST, min(MOST, need))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the rule at its left."""
+        painter = QPainter(self)
+        painter.fillRect(0, 0, 1, self.height(), self.palette().mid())
+        painter.end()
+        event.accept()
 
     def _turn(self, at: int) -> None:
         if 0 <= at < len(self._panels):
@@ -231,7 +243,6 @@ class Desk(QWidget):
         room = whole if over or not opened else QRect(0, 0, whole.width() - wide, whole.height())
         self._page.setGeometry(room)
         if opened:
-            self.inspector.setFrameShape(QFrame.Shape.StyledPanel)
             wide = min(wide, whole.width())
             self.inspector.setGeometry(whole.width() - wide, 0, wide, whole.height())
         self.inspector.setVisible(opened)

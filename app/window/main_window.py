@@ -134,8 +134,8 @@ class MainWindow(QMainWindow):
         self.frame.hold(
             "plan",
             [
-                Panel("piece", self.tr("Chosen work"), lambda: self.timeline.details),
-                Panel("moved", self.tr("What moved"), lambda: moved),
+                Panel("piece", self.tr("Piece"), lambda: self.timeline.details),
+                Panel("moved", self.tr("Moved"), lambda: moved),
             ],
         )
         self.frame.hold(

@@ -102,6 +102,7 @@ class Navigation(QWidget):
     def __init__(self, actions: list[QAction], below: QWidget) -> None:
         super().__init__()
         self.buttons: list[RoomButton] = []
+        self._colours = LIGHT
         group = QButtonGroup(self)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 14, 6, 10)
@@ -120,6 +121,15 @@ class Navigation(QWidget):
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
+        self._colours = colours
+        self.update()
         for button in self.buttons:
             button.colours = colours
             button.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint its ground."""
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), self._colours.colour("gutter"))
+        painter.end()
+        event.accept()

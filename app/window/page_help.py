@@ -12,7 +12,7 @@ def about_page(name: str) -> str:
     told = {
         "tonight": tr(
             "What to do in this evening's stretch, in order, with mixes and places to tick. "
-            "Below stands what dries meanwhile and what closes soon."
+            "Beside it stands what dries meanwhile and what closes soon."
         ),
         "timeline": tr(
             "The whole plan: stretches at the bench are wide, the hours between narrow. "
@@ -20,7 +20,7 @@ def about_page(name: str) -> str:
         ),
         "room": tr(
             "How long each coating takes in the air of a place, and how its film comes on. "
-            "Set the air at the right; a reading counts for the rest of the day."
+            "F3 changes the air; a reading counts for the rest of the day."
         ),
         "stack": tr(
             "Every film on one place, from the bare part up, and what is thought of each on the "
@@ -131,8 +131,11 @@ def general_keys() -> Keys:
     """Return the keys that work everywhere."""
     return [
         ("F1, Shift+F1", tr("what this page is for; every key")),
-        ("Ctrl+1, Ctrl+2 …", tr("go to a view")),
-        ("F4", tr("show or hide air and evenings")),
+        ("Ctrl+1 … Ctrl+5", tr("go to a room; once more, to its next page")),
+        (tr("Ctrl+Page Down, Ctrl+Page Up"), tr("the next page of the room, the one before")),
+        ("F3", tr("change the air: temperature and humidity")),
+        ("F4", tr("fold the inspector away, or bring it back")),
+        ("Ctrl+Shift+O, Ctrl+Shift+H", tr("days off; bench time beside the usual")),
         ("F6", tr("take the better plan that was found")),
         ("F11", tr("bench mode: one piece of work at a time, in large letters")),
         ("Ctrl+H", tr("an hour more at the bench")),

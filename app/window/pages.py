@@ -126,9 +126,7 @@ def make_pages(session: Session) -> tuple[Page, ...]:
         Page(
             "timeline", tr("Ti&meline"), of_book("timeline_page:TimelinePage"), SnapshotPart.STRIP
         ),
-        Page(
-            "room", tr("D&rying times"), of_plan("room.view:RoomView"), SnapshotPart.CURE
-        ),
+        Page("room", tr("D&rying times"), of_plan("room.view:RoomView"), SnapshotPart.CURE),
         Page("stack", tr("&Coat stack"), of_plan("stack.view:StackView"), SnapshotPart.COATS),
         Page("build", tr("B&uild"), of_book("model_editor.view:BuildView"), SnapshotPart.BUILD),
         Page("sequences", tr("Se&quences"), of_book("sequences.view:SequencesView")),

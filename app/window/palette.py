@@ -262,6 +262,11 @@ QToolButton:checked {{
 }}
 QToolButton:focus {{ border: 2px solid {ink}; border-radius: 3px; }}
 QToolButton:focus:!checked {{ background: {sheet}; }}
+QTabBar#leaves::tab {{
+    padding: 5px 11px; border: none; border-bottom: 3px solid transparent; color: {ink};
+}}
+QTabBar#leaves::tab:selected {{ border-bottom: 3px solid {focus}; font-weight: 600; }}
+QTabBar#leaves::tab:hover:!selected {{ background: {gutter}; }}
 QSplitter::handle {{ background: {rule}; }}
 QScrollBar {{ background: transparent; border: none; margin: 0; }}
 QScrollBar:vertical {{ width: 12px; }}

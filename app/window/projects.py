@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date
+from functools import lru_cache
 from typing import Any
 
 from PySide6.QtCore import (
@@ -12,12 +13,13 @@ from PySide6.QtCore import (
     QModelIndex,
     QObject,
     QPersistentModelIndex,
+    QPointF,
     QSignalBlocker,
     QSize,
     Qt,
     Signal,
 )
-from PySide6.QtGui import QBrush, QColor
+from PySide6.QtGui import QBrush, QColor, QIcon, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import (
     QCheckBox,
     QFormLayout,
@@ -41,6 +43,7 @@ from planner.values.project import Project
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
+MARK = 14  # pixels of the ring and the bracket
 AROUND = 12  # spacing and margins beside an entry [pixels]
 CHECKED = Qt.CheckState.Checked
 
@@ -61,6 +64,7 @@ class ProjectsModel(QAbstractListModel):
         self._projects: tuple[Project, ...] = ()
         self._lines: dict[str, str] = {}
         self._late: frozenset[str] = frozenset()
+        self._kept: frozenset[str] = frozenset()
         self.colours: Colours = LIGHT
 
     def show_projects(
@@ -68,9 +72,14 @@ class ProjectsModel(QAbstractListModel):
         projects: tuple[Project, ...],
         lines: dict[str, str],
         late: frozenset[str] = frozenset(),
+        kept: frozenset[str] = frozenset(),
     ) -> None:
-        """Show other projects; ``lines`` says when each is finished, ``late`` which miss a date."""
-        self._late = late
+        """Show other projects.
+
+        ``lines`` says when each is finished, ``late`` which miss a date, ``kept`` which
+        have days in hand: a bracket and a ring say so, too.
+        """
+        self._late, self._kept = late, kept
         names = [project.name for project in projects]
         if names == [project.name for project in self._projects]:
             self._projects, self._lines = projects, lines
@@ -110,6 +119,8 @@ class ProjectsModel(QAbstractListModel):
             return f"{project.name}\n{line}" if line else project.name
         if role == Qt.ItemDataRole.ForegroundRole and project.name in self._late:
             return QBrush(QColor(self.colours.closing_word))
+        if role == Qt.ItemDataRole.DecorationRole:
+            return self._mark(project.name)
         if role == Qt.ItemDataRole.ToolTipRole:
             return "\n".join(filter(None, (self._lines.get(project.name, ""), project.note)))
         if role == Qt.ItemDataRole.CheckStateRole:
@@ -119,6 +130,11 @@ class ProjectsModel(QAbstractListModel):
             return f"{project.name}, {state}, {self._lines.get(project.name, '')}"
         return None
 
+    def _mark(self, name: str) -> QIcon | None:
+        if name in self._late:
+            return state_icon("late", self.colours)
+        return state_icon("kept", self.colours) if name in self._kept else None
+
     def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
         """Ask for a project to be switched; the model changes when the book has."""
         project = self.project_at(index)
@@ -126,6 +142,26 @@ class ProjectsModel(QAbstractListModel):
             return False
         self.switched.emit(project.name, Qt.CheckState(value) is CHECKED)
         return True
+
+
+@lru_cache(maxsize=8)
+def state_icon(state: str, colours: Colours) -> QIcon:
+    """Return a ring for what keeps its date, a bracket for what is late."""
+    pixmap = QPixmap(MARK * 2, MARK * 2)
+    pixmap.setDevicePixelRatio(2)
+    pixmap.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(pixmap)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    if state == "late":
+        painter.setPen(QPen(colours.colour("closing_word"), 2.2))
+        painter.drawPolyline([QPointF(4, 2), QPointF(9, 2), QPointF(9, 12), QPointF(4, 12)])
+    else:
+        painter.setPen(QPen(colours.colour("drying_word"), 2.2))
+        painter.drawEllipse(QPointF(7, 7), 4.5, 4.5)
+    painter.end()
+    icon = QIcon(pixmap)
+    icon.addPixmap(pixmap, QIcon.Mode.Selected)  # never tinted
+    return icon
 
 
 class Wrapping(ChosenRows):
@@ -154,6 +190,7 @@ class ProjectPanel(QWidget):
         self.view.setWordWrap(True)
         self.view.setItemDelegate(Wrapping(self.view))
         self.view.setSpacing(2)
+        self.view.setIconSize(QSize(MARK, MARK))
         self.view.setFrameShape(QListView.Shape.NoFrame)
         self.view.viewport().setAutoFillBackground(False)
         self.view.setResizeMode(QListView.ResizeMode.Adjust)
@@ -200,23 +237,20 @@ class ProjectPanel(QWidget):
         projects = book.projects if book else ()
         lines: dict[str, str] = {}
         late: set[str] = set()
+        kept: set[str] = set()
         if picture is not None:
-            zone, now = picture.zone, picture.plan.now
             for name, minute in picture.plan.finishes:
-                stuck = sum(unplaced.key.project == name for unplaced in picture.plan.unplaced)
-                lines[name] = (
-                    words.tr("not done; without a place: {n}").format(n=stuck)
-                    if stuck
-                    else self.tr("done {time}").format(time=words.when(minute, zone, now))
-                )
+                lines[name], state = finish_lines(picture, name, minute)
+                (kept if state == "kept" else late if state == "late" else set()).add(name)
             for missed in missed_of(picture):
                 told = missed_line(missed, picture)
-                lines[missed.project] = f"{lines.get(missed.project, '')}\n⚠ {told}".strip()
+                if missed.model or missed.project not in late:
+                    lines[missed.project] = f"{lines.get(missed.project, '')}\n⚠ {told}".strip()
                 late.add(missed.project)
         for project in projects:
             if not project.active:
                 lines[project.name] = self.tr("set aside")
-        self.model.show_projects(projects, lines, frozenset(late))
+        self.model.show_projects(projects, lines, frozenset(late), frozenset(kept - late))
         self.view.scheduleDelayedItemsLayout()  # another line may make an entry higher
         self.none.setVisible(not projects)
         self.form.setVisible(bool(projects))
@@ -260,3 +294,32 @@ class ProjectPanel(QWidget):
     def _edit(self, make: Callable[..., edits.Edit]) -> None:
         refused = self._session.attempt(make)
         self.message.say(refused.mend if refused else "")
+
+
+def finish_lines(picture: PlanSnapshot, name: str, minute: int) -> tuple[str, str]:
+    """Return by when a project is wanted and when it is done, and "kept", "late" or ""."""
+    zone, now = picture.zone, picture.plan.now
+    stuck = sum(unplaced.key.project == name for unplaced in picture.plan.unplaced)
+    if stuck:
+        return words.tr("not done; without a place: {n}").format(n=stuck), "late"
+    done = words.tr("done {time}").format(
+        time=words.when(minute, zone, now)
+        if words.day_of(minute, zone) == words.day_of(now, zone)
+        else words.day_of(minute, zone)
+    )
+    target = next((one.target for one in picture.book.projects if one.name == name), None)
+    if target is None:
+        return done, ""
+    over = minute - picture.calendar.day_end(target)
+    by = words.tr("by {date}").format(date=words.day(target))
+    told = words.tr("{length} late") if over > 0 else words.tr("{length} in hand")
+    state = "late" if over > 0 else "kept"
+    return f"{done}\n{by}\n{told.format(length=days_or_less(abs(over)))}", state
+
+
+def days_or_less(minutes: int) -> str:
+    """Return a length of time, whole days where there is at least one."""
+    days = minutes // (24 * 60)
+    if days < 1:
+        return words.span(minutes)
+    return words.count(days, words.tr("{n} day"), words.tr("{n} days"))

@@ -6,15 +6,13 @@ from collections.abc import Callable, Iterable
 from functools import partial
 
 from PySide6.QtCore import QSettings, Qt, Signal
-from PySide6.QtWidgets import QFrame, QScrollArea, QTabBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from app.window.air_panel import AirPanel
 from app.window.evenings_panel import EveningsPanel
-from app.window.inspector import Desk, Inspector, Panel
+from app.window.inspector import Desk, Inspector, Panel, leaves
 from app.window.pages import Page
 from app.window.workspaces import Workspace
-
-ENDS = ("timeline",)  # pages that come without a heading's margin of their own
 
 
 class RoomFrame(QWidget):
@@ -41,11 +39,7 @@ class RoomFrame(QWidget):
         self._last: dict[str, str] = {}
         self._panels: dict[str, list[Panel]] = {}
         self.workspace = workspaces[0]
-        self.switch = QTabBar()
-        self.switch.setDrawBase(False)
-        self.switch.setExpanding(False)
-        self.switch.setUsesScrollButtons(True)
-        self.switch.setElideMode(Qt.TextElideMode.ElideNone)
+        self.switch = leaves("")
         self.switch.currentChanged.connect(self._turn)
         page = QWidget()
         column = QVBoxLayout(page)
@@ -117,7 +111,8 @@ class RoomFrame(QWidget):
             Panel(name, self._pages[name].plain, partial(self._widget, name))
             for name in room.beside
         ]
-        return [*panels, *mine]
+        # What was chosen comes first, what an edit did last.
+        return [*panels[:1], *mine, *panels[1:]]
 
     def _widget(self, name: str) -> QWidget:
         return self._pages[name].widget

@@ -40,6 +40,9 @@ def test_a_page_out_of_sight_is_shown_nothing_until_it_comes_on_screen(
     window = make_window(*lamplighter)
     for page in window.pages:
         window.show_page(page.name)  # every page is there
+    window.frame.desk.inspector.choose("piece")  # else the inspector shows wishes of its own
+    window.show_page("timeline")
+    window.frame.desk.open("piece")
     window.show_page("logbook")
     shown: list[str] = []
     for page in window.pages:

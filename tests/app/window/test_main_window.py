@@ -59,6 +59,9 @@ def test_colder_air_plans_anew_and_says_what_moved(qtbot, make_window: MakeWindo
     assert after.book.room.locations[0].workdays[0].temperature_c == 14
     assert dict(after.plan.finishes) != dict(before.plan.finishes)
     assert window.moved.list.count() > 0
+    window.show_page("timeline")
+    window.frame.desk.open("moved")
+    assert window.moved.summary.isVisible()
     assert not window.moved.list.isVisible()  # until somebody asks
     window.moved.all.click()
     assert window.moved.list.isVisible()
@@ -275,15 +278,17 @@ def test_light_and_dark(make_window: MakeWindow) -> None:
 
 def test_views_by_keys_and_what_the_window_remembers(qtbot, make_window: MakeWindow) -> None:
     window = make_window(small_book(), NOW)
-    window.commands.views[1].trigger()
+    qtbot.keyClick(window, Qt.Key.Key_2, Qt.KeyboardModifier.ControlModifier)
     assert window.stack.currentWidget() is window.timeline
     window.set_look(Appearance.DARK)
-    window.dock.hide()
+    assert window.frame.inspector.isVisible()
+    window.commands.inspector.trigger()
+    assert window.frame.inspector.isHidden()
     window.close()
     again = MainWindow(window.session, window.settings)
-    assert again.shown_view == 1
+    assert again.pages[again.shown_view].name == "timeline"
     assert again.look is Appearance.DARK
-    assert again.dock.isHidden()
+    assert again.frame.inspector.isHidden()
     again.close()
     again.deleteLater()
 

@@ -71,40 +71,50 @@ def test_a_timeline_made_late_knows_what_moved_before(qtbot, make_window: MakeWi
 
 
 @pytest.mark.parametrize(
-    ("screen", "wide", "docked"),
-    [((1920, 1053), 1280, True), ((1280, 773), 1276, True), ((1024, 741), 1020, False)],
+    ("screen", "wide", "beside"),
+    [((1920, 1053), 1280, True), ((1280, 773), 1276, False), ((1024, 741), 1020, False)],
 )
 def test_the_first_window_lies_within_the_screen_and_leaves_its_page_room(
-    make_window: MakeWindow, screen: tuple[int, int], wide: int, docked: bool
+    make_window: MakeWindow, screen: tuple[int, int], wide: int, beside: bool
 ) -> None:
     window = make_window(small_book(), NOW)
-    fit_to(QSize(*screen), window, window.dock)
+    fit_to(QSize(*screen), window)
+    QApplication.processEvents()
     assert window.width() == wide
     assert window.height() < screen[1]
-    assert window.dock.isVisible() is docked
+    assert window.frame.inspector.isVisible() is beside
     window.show_page("build")
     QApplication.processEvents()
     assert window.view("build").tree.width() >= 400
-    window.dock.show()
-    QApplication.processEvents()
-    assert window.dock.isVisible()
+    window.show_page("tonight")
+    window.frame.desk.open()
+    assert window.frame.inspector.isVisible()
 
 
 @pytest.mark.parametrize("onwards", [True, False])
-def test_tab_goes_from_navigation_to_view_to_dock(make_window: MakeWindow, onwards: bool) -> None:
+def test_tab_follows_the_eye(make_window: MakeWindow, onwards: bool) -> None:
     window = make_window(small_book(), NOW)
-    areas: list[QWidget] = [window.navigation, window.stack, window.dock]
+    frame = window.frame
+    areas: list[QWidget] = [
+        window.strip,
+        window.navigation,
+        frame.switch,
+        window.stack,
+        frame.inspector,
+    ]
     for name in ("tonight", "timeline"):
         window.show_page(name)
         window.activateWindow()
-        window.navigation.buttons[[page.name for page in window.pages].index(name)].setFocus()
+        window.strip.change.setFocus()
         seen: list[int] = []
         fields: list[QWidget] = []
         while (here := QApplication.focusWidget()) not in fields:
             assert here is not None
             fields.append(here)
-            seen.append(next(n for n, area in enumerate(areas) if area.isAncestorOf(here)))
+            seen.append(
+                next(n for n, area in enumerate(areas) if area is here or area.isAncestorOf(here))
+            )
             assert window.focusNextPrevChild(onwards)
         blocks = [one for one, before in zip(seen, [None, *seen], strict=False) if one != before]
-        assert blocks in ([0, 1, 2], [0, 2, 1, 0])
-        assert (blocks == [0, 1, 2]) is onwards
+        there = [0, 1, 2, 3, 4] if name == "tonight" else [0, 1, 3, 4]  # Plan has one page
+        assert blocks == there if onwards else blocks in ([0, *there[:0:-1]], [0, *there[::-1]])

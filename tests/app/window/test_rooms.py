@@ -1,0 +1,215 @@
+"""Five rooms hold every page; the inspector and the strip of air around them."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QDialog
+from small_book import NOW, PROJECT, key, small_book
+from window_steps import MakeWindow, replan
+
+from app.service import edits
+from app.service.edits import Edit
+from app.service.spray_verdict import spray_verdict, to_spray
+from app.window import words
+from app.window.bench_time.dialogs import AwayDialog, ExtraDialog
+from app.window.inspector import BESIDE
+from app.window.main_window import MainWindow
+from app.window.spray_words import spray_words
+from planner.air import Fitness
+from planner.cure import Cure
+from planner.values.book import Book
+from planner.values.moment import moment_of, zone_named
+from planner.values.room import AirPoint
+
+CTRL = Qt.KeyboardModifier.ControlModifier
+
+
+def shown(window: MainWindow) -> str:
+    return window.pages[window.shown_view].name
+
+
+def air_of(book: Book, temperature_c: float, humidity_pct: float) -> Book:
+    here = book.room.locations[0]
+    point = AirPoint(at="00:00", temperature_c=temperature_c, humidity_pct=humidity_pct)
+    still = replace(here, workdays=(point,), weekends=())
+    return replace(book, room=replace(book.room, locations=(still, *book.room.locations[1:])))
+
+
+def test_every_page_is_in_one_room(make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    held = [name for workspace in window.workspaces for name in workspace.every]
+    assert sorted(held) == sorted(page.name for page in window.pages)
+    assert len(window.workspaces) == len(window.navigation.buttons) == 5
+
+
+def test_a_key_leads_to_each_room_and_once_more_to_its_next_page(
+    qtbot, make_window: MakeWindow
+) -> None:
+    window = make_window(small_book(), NOW)
+    for number, workspace in enumerate(window.workspaces):
+        qtbot.keyClick(window, Qt.Key(Qt.Key.Key_1 + number), CTRL)
+        if workspace.name != "tonight":
+            assert shown(window) == workspace.pages[0]
+        assert window.navigation.buttons[number].isChecked()
+    qtbot.keyClick(window, Qt.Key.Key_3, CTRL)
+    qtbot.keyClick(window, Qt.Key.Key_3, CTRL)
+    assert shown(window) == "stack"
+    qtbot.keyClick(window, Qt.Key.Key_4, CTRL)
+    qtbot.keyClick(window, Qt.Key.Key_3, CTRL)
+    assert shown(window) == "stack"  # where one was in this room
+    qtbot.keyClick(window, Qt.Key.Key_PageUp, CTRL)
+    assert shown(window) == "build"
+    qtbot.keyClick(window, Qt.Key.Key_PageUp, CTRL)
+    assert shown(window) == "logbook"
+
+
+def test_the_switch_turns_the_pages_of_a_room(make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    window.show_page("stock")
+    switch = window.frame.switch
+    assert [switch.tabText(at) for at in range(switch.count())] == [
+        window.page(name).plain for name in ("stock", "shopping", "room")
+    ]
+    switch.setCurrentIndex(1)
+    assert window.stack.currentWidget() is window.view("shopping")
+    window.show_page("timeline")
+    assert switch.isHidden()  # Plan has a single page
+
+
+def test_what_if_and_wishes_lie_beside_the_plan(make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    for name in ("what if", "wishes"):
+        window.show_page(name)
+        assert window.stack.currentWidget() is window.timeline
+        assert window.view(name).isVisible()
+        assert shown(window) == name
+    assert not window.view("what if").isVisible()
+    window.commands.inspector.trigger()
+    assert shown(window) == "timeline"
+    assert not window.view("wishes").isVisible()
+
+
+def test_each_room_remembers_whether_its_inspector_is_folded(make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    window.resize(BESIDE + 100, 800)
+    inspector = window.frame.inspector
+    window.show_page("tonight")
+    assert inspector.isVisible()
+    window.commands.inspector.trigger()
+    assert inspector.isHidden()
+    window.show_page("bench time")
+    assert inspector.isVisible()
+    window.show_page("build")  # nothing lies beside it
+    assert inspector.isHidden()
+    window.show_page("tonight")
+    assert inspector.isHidden()
+    inspector.fold_wanted.emit()
+    assert inspector.isVisible()
+
+
+def test_in_a_narrow_window_the_inspector_lies_over_the_page(make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    window.show_page("timeline")
+    window.resize(BESIDE - 1, 700)
+    QApplication.processEvents()
+    inspector, page = window.frame.inspector, window.stack
+    assert inspector.isHidden()  # until it is asked for
+    wide = page.width()
+    window.show_chosen()
+    assert inspector.isVisible()
+    assert page.width() == wide
+    assert inspector.geometry().right() == window.frame.desk.rect().right()
+    window.resize(BESIDE, 700)
+    QApplication.processEvents()
+    assert page.width() < window.frame.desk.width()
+
+
+def test_enter_on_the_timeline_opens_the_inspector_and_gives_it_the_keys(
+    qtbot, make_window: MakeWindow
+) -> None:
+    window = make_window(small_book(), NOW)
+    window.show_page("timeline")
+    window.commands.inspector.trigger()
+    window.timeline.strip.choose(key("prime"))
+    qtbot.keyClick(window.timeline.strip, Qt.Key.Key_Return)
+    assert window.timeline.details.isVisible()
+    assert QApplication.focusWidget() is window.timeline.details
+
+
+def test_the_air_is_changed_from_the_strip_by_one_key(qtbot, make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    assert window.air.isHidden()
+    qtbot.keyClick(window, Qt.Key.Key_F3)
+    assert window.air.temperature.hasFocus()
+    replan(qtbot, window, lambda: window.air.temperature.setValue(14))
+    assert window.strip.air.text().startswith("14 °C")
+    assert window.bench_air.temperature.value() == 14
+    assert "14 °C" in window.strip.undone.text()
+    qtbot.keyClick(window, Qt.Key.Key_F3)
+    assert window.air.isHidden()
+    replan(qtbot, window, window.strip.undo.click)
+    assert window.strip.air.text().startswith("23 °C")
+
+
+def test_days_off_and_more_time_are_asked_from_anywhere(qtbot, make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    for press, kind in ((Qt.Key.Key_O, AwayDialog), (Qt.Key.Key_H, ExtraDialog)):
+        qtbot.keyClick(window, press, CTRL | Qt.KeyboardModifier.ShiftModifier)
+        (dialog,) = [one for one in window.findChildren(QDialog) if one.isVisible()]
+        assert isinstance(dialog, kind)
+        dialog.reject()
+        dialog.deleteLater()
+
+
+@pytest.mark.parametrize(
+    ("temperature_c", "humidity_pct", "fit", "said"),
+    [
+        # Margins above the dew point by psychrolib 2.5, GetTDewPointFromRelHum: 23 °C, 50 %: 12.0;
+        # 20 °C, 90 %: 18.3; 3 K are asked (ISO 8502-4:2017).
+        (23, 50, Fitness.GO, "Safe to spray: 11.0 °C above the dew point"),
+        (20, 90, Fitness.NO_GO, "Do not spray"),
+        # Below 15 °C paint sprays badly: common practice, no source.
+        (13, 40, Fitness.CARE, "with care"),
+    ],
+)
+def test_the_verdict_on_spraying_is_that_of_the_planner(
+    make_window: MakeWindow, temperature_c: float, humidity_pct: float, fit: Fitness, said: str
+) -> None:
+    book = air_of(small_book(), temperature_c, humidity_pct)
+    window = make_window(book, NOW)
+    picture = window.session.picture
+    assert picture is not None
+    coats = tuple(to_spray(picture.book, picture.plan.placements))
+    assert coats
+    verdict = spray_verdict(book, Cure(book.room, zone_named(book.bench_time.zone)), NOW, coats)
+    assert verdict.fitness is fit
+    assert said in spray_words(verdict)
+    assert window.strip.verdict.text() == spray_words(verdict)
+
+
+def test_a_project_says_its_date_and_whether_it_keeps_it(qtbot, make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    model = window.projects.model
+    picture = window.session.picture
+    assert picture is not None
+    ((_, end),) = picture.plan.finishes
+    done = moment_of(end, picture.zone).date()
+    in_hand = done + timedelta(days=3)
+    replan(qtbot, window, lambda: window.session.attempt(lambda b: target(b, in_hand)))
+    assert model.data(model.index(0)).splitlines()[-1] == "3 days in hand"
+    assert f"by {words.day(in_hand)}" in model.data(model.index(0))
+    assert model.data(model.index(0), Qt.ItemDataRole.DecorationRole) is not None
+    missed = done - timedelta(days=2)
+    replan(qtbot, window, lambda: window.session.attempt(lambda b: target(b, missed)))
+    assert "1 day late" in model.data(model.index(0))  # whole days after the day's end
+    replan(qtbot, window, lambda: window.session.attempt(lambda b: target(b, None)))
+    assert model.data(model.index(0)).splitlines()[-1].startswith("done ")
+    assert model.data(model.index(0), Qt.ItemDataRole.DecorationRole) is None
+
+
+def target(book: Book, on: date | None) -> Edit:
+    return edits.set_target(book, PROJECT, on)
