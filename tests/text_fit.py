@@ -41,6 +41,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window.inspector import Inspector
+
 SLACK = 1  # pixels: a width is rounded once by the font and once by the style
 INSIDE = (QAbstractSpinBox, QComboBox, QAbstractItemView, QScrollBar, QDockWidget, QTabBar)
 """Widgets whose own children Qt lays out."""
@@ -102,6 +104,7 @@ def misplaced(parent: QWidget) -> list[str]:
         for child in parent.findChildren(QWidget, options=Qt.FindChildOption.FindDirectChildrenOnly)
         if child.isVisible() and not child.isWindow() and not isinstance(child, QSizeGrip)
     ]
+    over = next((child for child in children if isinstance(child, Inspector)), None)
     found = []
     scrolled = isinstance(parent.parent(), QAbstractScrollArea)
     if not scrolled:
@@ -110,11 +113,13 @@ def misplaced(parent: QWidget) -> list[str]:
             for child in children
             if not parent.rect().contains(child.geometry())
         ]
+    if over is not None and over is not children[-1]:
+        found.append(f"{named(over)} lies below the page")  # in a narrow window it lies over it
     if not isinstance(parent, (QAbstractScrollArea, QStackedWidget)):
         found += [
             f"{named(a)} {_at(a)} overlaps {named(b)} {_at(b)}"
             for a, b in combinations(children, 2)
-            if a.geometry().intersects(b.geometry())
+            if a.geometry().intersects(b.geometry()) and over not in (a, b)
         ]
     return found
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtGui import QAction, QKeySequence, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QAction, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QToolButton, QVBoxLayout, QWidget
 
 from app.window import words
@@ -78,10 +78,9 @@ class AirStrip(QFrame):
         self.air = ElidedLabel()
         self.mark = VerdictMark()
         self.verdict = ElidedLabel()
-        self.change = QPushButton(self.tr("&Change air"))
+        self.change = QPushButton(self.tr("Change air"))
         self.change.setCheckable(True)
         self.change.setToolTip(self.tr("Temperature and humidity (F3)"))
-        self.change.setShortcut(QKeySequence())  # its letter goes with Alt, F3 is in the menu
         self.change.toggled.connect(self._open)
         self.undo = QToolButton()
         self.undo.setFocusPolicy(Qt.FocusPolicy.StrongFocus)

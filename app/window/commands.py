@@ -68,7 +68,7 @@ class Commands(QObject):
         self.air = self._action(self.tr("&Change the air"), window.change_air, "F3")
         self.skip = self._action(self.tr("Days &off…"), window.skip_day, "Ctrl+Shift+O")
         self.more = self._action(self.tr("&More bench time…"), window.add_time, "Ctrl+Shift+H")
-        self.inspector = self._action(self.tr("&Inspector"), window.toggle_inspector, "F4")
+        self.inspector = self._action(self.tr("Inspecto&r"), window.toggle_inspector, "F4")
         self.next = self._action(
             self.tr("Next page of the room"), partial(window.turn_page, 1), "Ctrl+PgDown"
         )

@@ -239,7 +239,7 @@ class Desk(QWidget):
         """Give page and inspector their places."""
         whole, opened = self.rect(), self.opened
         wide = self.inspector.wide() if opened else 0
-        over = self.narrow
+        over = self.narrow or whole.width() - wide < self._page.minimumSizeHint().width()
         room = whole if over or not opened else QRect(0, 0, whole.width() - wide, whole.height())
         self._page.setGeometry(room)
         if opened:

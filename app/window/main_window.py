@@ -52,7 +52,7 @@ if TYPE_CHECKING:
 
 TICK_MS = 5_000  # how often the clock is looked at
 AT_ONCE = 300  # pieces of work of which every part is read within 100 ms
-LEAST_PAGE = (541, 418)  # as much as most views need: the window hardly grows as they are made
+LEAST_PAGE = (640, 520)  # as much as most views need: the window hardly grows as they are made
 
 
 class MainWindow(QMainWindow):

@@ -40,6 +40,6 @@ def make_workspaces() -> tuple[Workspace, ...]:
         Workspace("tonight", tr("&Tonight"), ("tonight", "drying")),
         Workspace("plan", tr("&Plan"), ("timeline",), ("what if", "wishes")),
         Workspace("models", tr("&Models"), ("build", "stack", "sequences", "logbook")),
-        Workspace("paints", tr("P&aints"), ("stock", "shopping", "room")),
+        Workspace("paints", tr("Pai&nts"), ("stock", "shopping", "room")),
         Workspace("bench", tr("&Bench"), ("bench time", "gear")),
     )

@@ -191,6 +191,10 @@
    <source>{undo} (Ctrl+Z)</source>
    <translation>{undo} (Strg+Z)</translation>
   </message>
+  <message>
+   <source>Change air</source>
+   <translation>Luft ändern</translation>
+  </message>
  </context>
  <context>
   <name>AirbrushDialog</name>
@@ -1347,7 +1351,7 @@
   </message>
   <message>
    <source>L&amp;anguage</source>
-   <translation>S&amp;prache</translation>
+   <translation>Spra&amp;che</translation>
   </message>
   <message>
    <source>Eve&amp;ning</source>
@@ -1375,7 +1379,7 @@
   </message>
   <message>
    <source>Days &amp;off…</source>
-   <translation>&amp;Freie Tage …</translation>
+   <translation>Freie &amp;Tage …</translation>
   </message>
   <message>
    <source>&amp;More bench time…</source>
@@ -1396,6 +1400,10 @@
   <message>
    <source>Pa&amp;ges</source>
    <translation>S&amp;eiten</translation>
+  </message>
+  <message>
+   <source>Inspecto&amp;r</source>
+   <translation>&amp;Inspektor</translation>
   </message>
  </context>
  <context>
@@ -5765,7 +5773,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <name>WhatIfView</name>
   <message>
    <source>&amp;Keep it</source>
-   <translation>Beha&amp;lten</translation>
+   <translation>Behalte&amp;n</translation>
   </message>
   <message>
    <source>&amp;Drop it</source>
@@ -5818,6 +5826,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Try changes beside the plan and compare what they would do. Nothing changes before you keep one; that is one edit, and can be undone.</source>
    <translation>Probieren Sie Änderungen neben dem Plan aus und vergleichen Sie, was sie bewirken. Nichts ändert sich, bevor Sie eine behalten; das ist eine einzige Änderung und lässt sich rückgängig machen.</translation>
+  </message>
+  <message>
+   <source>Try it to&amp;gether with the chosen one</source>
+   <translation>Zusammen &amp;mit dem gewählten versuchen</translation>
   </message>
  </context>
  <context>
@@ -17048,6 +17060,10 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>Pai&amp;nts</source>
+   <translation>F&amp;arben</translation>
   </message>
  </context>
 </TS>

@@ -56,7 +56,7 @@ class WhatIfView(QScrollArea):
         self.kind.currentIndexChanged.connect(self._show_form)
         self.try_it = self._button(self.tr("&Try it"), self._try, "Ctrl+T")
         self.with_it = self._button(
-            self.tr("Try it together with the &chosen one"), self._try_with, "Ctrl+Shift+T"
+            self.tr("Try it to&gether with the chosen one"), self._try_with, "Ctrl+Shift+T"
         )
         self.message = MessageLabel()
         self._lay_out()

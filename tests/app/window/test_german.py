@@ -107,7 +107,7 @@ def test_every_view_speaks_german(make_window: MakeWindow) -> None:
 def test_an_empty_book_and_the_menus_speak_german(make_window: MakeWindow) -> None:
     window = make_window(EMPTY, NOW)
     said = all_pages(window)["tonight"]
-    assert {"Noch nichts auf dem Basteltisch", "&Datei", "S&prache"} <= said
+    assert {"Noch nichts auf dem Basteltisch", "&Datei", "Spra&che"} <= said
     assert left_in_english(said, EMPTY) == set()
     bar = window.menuBar()
     menus = [bar, *bar.findChildren(QMenu)]
