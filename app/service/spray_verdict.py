@@ -21,10 +21,11 @@ from planner.cure import Cure
 from planner.evening.log_entries import step_of
 from planner.values.book import Book
 from planner.values.coating import Coating
-from planner.values.plan import Placement
+from planner.values.plan import Plan
 from planner.values.step import Step, Tool
 
 SPRAYED = frozenset({Tool.AIRBRUSH, Tool.CAN})
+AHEAD = 24 * 60  # coats later than this meet another air: assumed [min]
 
 
 @dataclass(frozen=True)
@@ -77,13 +78,19 @@ def spray_verdict(
     return SprayVerdict(worst, margin, against.reason, coating_name, others)
 
 
-def to_spray(book: Book, placements: Iterable[Placement]) -> Iterator[tuple[Step, Coating]]:
-    """Yield each kind of coat that a plan of ``book`` still sprays, once, soonest first."""
+def to_spray(book: Book, plan: Plan, now: int) -> Iterator[tuple[Step, Coating]]:
+    """Yield each kind of coat that a plan of ``book`` sprays within a day, or has no place for.
+
+    Work that the air forbids has no place, and it is that of which the air has to speak.
+    """
+    ahead = sorted(
+        (placed.start, placed.key)
+        for placed in plan.placements
+        if not placed.logged and placed.start < now + AHEAD
+    )
     seen: set[tuple[str, Tool, object]] = set()
-    for placed in sorted(placements, key=lambda placed: placed.start):
-        if placed.logged:
-            continue
-        step = step_of(book, placed.key)
+    for key in (*(key for _, key in ahead), *(unplaced.key for unplaced in plan.unplaced)):
+        step = step_of(book, key)
         if step.tool not in SPRAYED or on_any_terms(step):
             continue
         for application in step.applications:

@@ -171,7 +171,7 @@ class AirStrip(QFrame):
                 humidity=air.humidity_pct,
             )
         )
-        coats = to_spray(picture.book, picture.plan.placements) if picture is not None else ()
+        coats = to_spray(picture.book, picture.plan, session.now) if picture is not None else ()
         verdict = spray_verdict(book, cure, session.now, coats)
         good = verdict.fitness.value == "go"
         self.mark.show_fitness(verdict.fitness.value)

@@ -183,7 +183,7 @@ def test_the_verdict_on_spraying_is_that_of_the_planner(
     window = make_window(book, NOW)
     picture = window.session.picture
     assert picture is not None
-    coats = tuple(to_spray(picture.book, picture.plan.placements))
+    coats = tuple(to_spray(picture.book, picture.plan, NOW))
     assert coats
     verdict = spray_verdict(book, Cure(book.room, zone_named(book.bench_time.zone)), NOW, coats)
     assert verdict.fitness is fit
