@@ -318,7 +318,7 @@ def test_tonight_shows_beside_it_what_will_brake(make_window) -> None:
     evening = at("2031-03-13 19:30")
     book = logbook.finish(book, key("prime"), NOW + 30, 12).book
     book = logbook.finish(book, key("sand"), evening - 1440, 12).book
-    told = told_by(make_window(book, evening).tonight)
+    told = told_by(make_window(book, evening).tonight.aside)
     assert "Before the last coat" in told
     assert "✓ tub: thin sand is dry-through" in told  # a last coat asks for that
 
