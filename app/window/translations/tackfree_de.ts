@@ -1375,7 +1375,7 @@
   </message>
   <message>
    <source>&amp;Change the air</source>
-   <translation>&amp;Luft ändern</translation>
+   <translation>Luft &amp;ändern</translation>
   </message>
   <message>
    <source>Days &amp;off…</source>
