@@ -79,10 +79,6 @@
    <source>Choose lines of one kind to remove.</source>
    <translation>Zum Entfernen Zeilen einer einzigen Art wählen.</translation>
   </message>
-  <message>
-   <source>Puts a model beside this one with the same parts and steps, nothing done yet</source>
-   <translation>Stellt ein Modell mit denselben Teilen und Schritten daneben, an dem noch nichts getan ist</translation>
-  </message>
  </context>
  <context>
   <name>AgainDialog</name>
@@ -105,10 +101,6 @@
   <message>
    <source>They are called {first} to {last}.</source>
    <translation>Sie heißen {first} bis {last}.</translation>
-  </message>
-  <message>
-   <source>They get the parts and steps of {model}; nothing of them is done or wished.</source>
-   <translation>Sie bekommen die Teile und Schritte von {model}; nichts davon ist erledigt oder gewünscht.</translation>
   </message>
  </context>
  <context>
@@ -172,8 +164,8 @@
    <translation>Luft am Arbeitsplatz</translation>
   </message>
   <message>
-   <source>&amp;Change air</source>
-   <translation>&amp;Luft ändern</translation>
+   <source>Change air</source>
+   <translation>Luft ändern</translation>
   </message>
   <message>
    <source>Temperature and humidity (F3)</source>
@@ -190,10 +182,6 @@
   <message>
    <source>{undo} (Ctrl+Z)</source>
    <translation>{undo} (Strg+Z)</translation>
-  </message>
-  <message>
-   <source>Change air</source>
-   <translation>Luft ändern</translation>
   </message>
  </context>
  <context>
@@ -225,62 +213,6 @@
   <message>
    <source>known, not the usual</source>
    <translation>bekannt, abweichend vom Üblichen</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source> ml</source>
-   <translation> ml</translation>
-  </message>
-  <message>
-   <source> %</source>
-   <translation> %</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Load a clean cup</source>
-   <translation>Sauberen Becher &amp;füllen</translation>
-  </message>
-  <message>
-   <source>Change to the &amp;same family</source>
-   <translation>Wechsel in &amp;derselben Familie</translation>
-  </message>
-  <message>
-   <source>Change to &amp;another family</source>
-   <translation>Wechsel in eine &amp;andere Familie</translation>
-  </message>
-  <message>
-   <source>&amp;Clean before it is put away</source>
-   <translation>&amp;Reinigen vor dem Weglegen</translation>
-  </message>
-  <message>
-   <source>A load may stand &amp;idle</source>
-   <translation>Eine Füllung darf &amp;stehen</translation>
-  </message>
-  <message>
-   <source>Longest time between two strokes before the paint dries in the nozzle</source>
-   <translation>Längste Zeit zwischen zwei Strichen, bevor die Farbe in der Düse trocknet</translation>
-  </message>
-  <message>
-   <source>Least &amp;fill of the cup</source>
-   <translation>&amp;Kleinste Becherfüllung</translation>
-  </message>
-  <message>
-   <source>&amp;Most that the cup takes</source>
-   <translation>Der Becher fasst &amp;höchstens</translation>
-  </message>
-  <message>
-   <source>Lost at each change and &amp;cleaning</source>
-   <translation>&amp;Verlust bei jedem Wechsel und Reinigen</translation>
-  </message>
-  <message>
-   <source>&amp;Stays on the model</source>
-   <translation>&amp;Bleibt auf dem Modell</translation>
   </message>
  </context>
  <context>
@@ -323,10 +255,6 @@
   <message>
    <source>Extra sessions on these days stay.</source>
    <translation>Zusätzliche Sitzungen an diesen Tagen bleiben.</translation>
-  </message>
-  <message>
-   <source>Extra stretches on these days stay.</source>
-   <translation>Zusätzliche Zeitblöcke an diesen Tagen bleiben.</translation>
   </message>
  </context>
  <context>
@@ -594,34 +522,6 @@
    <source>Be back on this day</source>
    <translation>An diesem Tag doch da sein</translation>
   </message>
-  <message>
-   <source>Stretches</source>
-   <translation>Zeitblöcke</translation>
-  </message>
-  <message>
-   <source>One more stretch…</source>
-   <translation>Noch ein Zeitblock …</translation>
-  </message>
-  <message>
-   <source>Stretches of the weeks shown</source>
-   <translation>Zeitblöcke der gezeigten Wochen</translation>
-  </message>
-  <message>
-   <source>Extra stretches</source>
-   <translation>Zusätzliche Zeitblöcke</translation>
-  </message>
-  <message>
-   <source>No stretch beside what comes every week.</source>
-   <translation>Kein Zeitblock außer denen, die jede Woche wiederkehren.</translation>
-  </message>
-  <message>
-   <source>1 stretch</source>
-   <translation>1 Zeitblock</translation>
-  </message>
-  <message>
-   <source>{n} stretches</source>
-   <translation>{n} Zeitblöcke</translation>
-  </message>
  </context>
  <context>
   <name>BookCopies</name>
@@ -652,10 +552,6 @@
   <message>
    <source>There is no copy yet.</source>
    <translation>Es gibt noch keine Kopie.</translation>
-  </message>
-  <message>
-   <source>A copy is made by itself on each day of use, before an upgrade and before something is restored. Restoring is an edit: undo takes it back.</source>
-   <translation>An jedem Tag mit Änderungen entsteht von selbst eine Kopie, ebenso vor einer Umstellung und vor dem Wiederherstellen. Wiederherstellen ist eine Änderung: Rückgängig nimmt es zurück.</translation>
   </message>
  </context>
  <context>
@@ -726,10 +622,6 @@
    <source>Models, parts and steps, in working order</source>
    <translation>Modelle, Teile und Schritte in der Reihenfolge der Arbeit</translation>
   </message>
-  <message>
-   <source>What stands on the table, in working order</source>
-   <translation>Was auf dem Tisch steht, in der Reihenfolge der Arbeit</translation>
-  </message>
  </context>
  <context>
   <name>BuildView</name>
@@ -757,36 +649,12 @@
    <source>More</source>
    <translation>Mehr</translation>
   </message>
-  <message>
-   <source>Nothing stands on the table. Begin a project here, part by part, or answer three short questions on the page “Tonight” (Ctrl+1).</source>
-   <translation>Auf dem Tisch steht nichts. Beginnen Sie hier ein Projekt, Teil für Teil, oder beantworten Sie drei kurze Fragen auf der Seite „Heute Abend“ (Strg+1).</translation>
-  </message>
  </context>
  <context>
   <name>CardDialog</name>
   <message>
    <source>card 1</source>
    <translation>Karte 1</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Painted on</source>
-   <translation>&amp;Bemalt am</translation>
-  </message>
-  <message>
-   <source>&amp;Drop by drop</source>
-   <translation>Tropfen für &amp;Tropfen</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
-  </message>
-  <message>
-   <source>P&amp;hoto</source>
-   <translation>&amp;Foto</translation>
   </message>
  </context>
  <context>
@@ -911,154 +779,6 @@
    <source>its own</source>
    <translation>eigener</translation>
   </message>
-  <message>
-   <source>From the &amp;label</source>
-   <translation>Vom &amp;Etikett</translation>
-  </message>
-  <message>
-   <source>&amp;Windows for the next coat</source>
-   <translation>&amp;Überlackierfenster</translation>
-  </message>
-  <message>
-   <source> ml</source>
-   <translation> ml</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>By its kind, as “waterborne acrylic, sand”</source>
-   <translation>Nach seiner Art, etwa „wasserverdünnbares Acryl, sand“</translation>
-  </message>
-  <message>
-   <source>&amp;Family</source>
-   <translation>&amp;Familie</translation>
-  </message>
-  <message>
-   <source>F&amp;inish</source>
-   <translation>&amp;Glanzgrad</translation>
-  </message>
-  <message>
-   <source>&amp;Colour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>&amp;Left now</source>
-   <translation>&amp;Jetzt übrig</translation>
-  </message>
-  <message>
-   <source>One &amp;bottle holds</source>
-   <translation>Eine Flasche f&amp;asst</translation>
-  </message>
-  <message>
-   <source>&amp;Opened</source>
-   <translation>Ge&amp;öffnet</translation>
-  </message>
-  <message>
-   <source>&amp;Drops to a millilitre</source>
-   <translation>&amp;Tropfen je Milliliter</translation>
-  </message>
-  <message>
-   <source>Count the drops that fill 1 ml once; otherwise the family's usual figure holds</source>
-   <translation>Einmal die Tropfen zählen, die 1 ml füllen; sonst gilt der übliche Wert der Familie</translation>
-  </message>
-  <message>
-   <source> %</source>
-   <translation> %</translation>
-  </message>
-  <message>
-   <source> µm</source>
-   <translation> µm</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source> ×</source>
-   <translation> ×</translation>
-  </message>
-  <message>
-   <source>&amp;Effect</source>
-   <translation>&amp;Effekt</translation>
-  </message>
-  <message>
-   <source>A metallic loses its shine under matte clear, a fluorescent wants white below</source>
-   <translation>Metallic verliert unter mattem Klarlack seinen Glanz, Leuchtfarbe will Weiß darunter</translation>
-  </message>
-  <message>
-   <source>&amp;Hides what lies below</source>
-   <translation>Verdec&amp;kt, was darunter liegt</translation>
-  </message>
-  <message>
-   <source> kJ/mol</source>
-   <translation> kJ/mol</translation>
-  </message>
-  <message>
-   <source>&amp;Solids by volume</source>
-   <translation>Festkörper&amp;volumen</translation>
-  </message>
-  <message>
-   <source>&amp;Dry film of one coat</source>
-   <translation>T&amp;rockenfilm einer Schicht</translation>
-  </message>
-  <message>
-   <source>&amp;Life once mixed</source>
-   <translation>Top&amp;fzeit nach dem Mischen</translation>
-  </message>
-  <message>
-   <source>Drying &amp;time, times as stated</source>
-   <translation>Trocknungs&amp;zeit, Faktor zur Angabe</translation>
-  </message>
-  <message>
-   <source>Learned from looks at films, or set by hand; 1 is as stated</source>
-   <translation>Aus Blicken auf Filme gelernt oder von Hand gesetzt; 1 heißt wie angegeben</translation>
-  </message>
-  <message>
-   <source>S&amp;urely, times likely</source>
-   <translation>Sicher, mal &amp;wahrscheinlich</translation>
-  </message>
-  <message>
-   <source>How far its times may lie from the likely ones; else as its label or family</source>
-   <translation>Wie weit seine Zeiten von den wahrscheinlichen abweichen können; sonst wie Etikett oder Familie</translation>
-  </message>
-  <message>
-   <source>Steeper by te&amp;mperature</source>
-   <translation>Stärker nach Te&amp;mperatur</translation>
-  </message>
-  <message>
-   <source>Added to its family's slope; about 10 for a fifth more at 10 °C</source>
-   <translation>Kommt zur Steigung der Familie hinzu; etwa 10 für ein Fünftel mehr bei 10 °C</translation>
-  </message>
-  <message>
-   <source>&amp;Retarder stirred in</source>
-   <translation>Eingerührter Verzö&amp;gerer</translation>
-  </message>
-  <message>
-   <source>Slow solvent that keeps it open; a tenth doubles every time (assumed)</source>
-   <translation>Langsames Lösemittel, das die Farbe offen hält; ein Zehntel verdoppelt jede Zeit (angenommen)</translation>
-  </message>
-  <message>
-   <source> °C</source>
-   <translation> °C</translation>
-  </message>
-  <message>
-   <source> % RH</source>
-   <translation> % r. F.</translation>
-  </message>
-  <message>
-   <source>Not laid &amp;below</source>
-   <translation>Nicht &amp;unter</translation>
-  </message>
-  <message>
-   <source>Not laid &amp;above</source>
-   <translation>Nicht ü&amp;ber</translation>
-  </message>
-  <message>
-   <source>Not laid in air &amp;damper than</source>
-   <translation>Nicht bei &amp;feuchterer Luft als</translation>
-  </message>
  </context>
  <context>
   <name>CoatingsPage</name>
@@ -1166,10 +886,6 @@
    <source>&amp;Bottles</source>
    <translation>&amp;Flaschen</translation>
   </message>
-  <message>
-   <source>The book thinks that {amount} of {name} are left.</source>
-   <translation>Das Buch nimmt an, dass von {name} noch {amount} übrig sind.</translation>
-  </message>
  </context>
  <context>
   <name>CoatsField</name>
@@ -1206,22 +922,6 @@
   <message>
    <source>– asked each time –</source>
    <translation>– jedes Mal gefragt –</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Usually</source>
-   <translation>&amp;Üblich</translation>
-  </message>
-  <message>
-   <source>Offered first; each model may take another coating or mix</source>
-   <translation>Wird zuerst angeboten; jedes Modell kann ein anderes Mittel oder eine andere Mischung bekommen</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
   </message>
  </context>
  <context>
@@ -1318,6 +1018,30 @@
    <translation>Das Letzte &amp;zurücknehmen</translation>
   </message>
   <message>
+   <source>&amp;Change the air</source>
+   <translation>Luft &amp;ändern</translation>
+  </message>
+  <message>
+   <source>Days &amp;off…</source>
+   <translation>Freie &amp;Tage …</translation>
+  </message>
+  <message>
+   <source>&amp;More bench time…</source>
+   <translation>&amp;Mehr Bastelzeit …</translation>
+  </message>
+  <message>
+   <source>Inspecto&amp;r</source>
+   <translation>&amp;Inspektor</translation>
+  </message>
+  <message>
+   <source>Next page of the room</source>
+   <translation>Nächste Seite des Raums</translation>
+  </message>
+  <message>
+   <source>Page before it</source>
+   <translation>Seite davor</translation>
+  </message>
+  <message>
    <source>&amp;Follow the system</source>
    <translation>Dem S&amp;ystem folgen</translation>
   </message>
@@ -1350,6 +1074,10 @@
    <translation>Ansi&amp;cht</translation>
   </message>
   <message>
+   <source>Pa&amp;ges</source>
+   <translation>S&amp;eiten</translation>
+  </message>
+  <message>
    <source>L&amp;anguage</source>
    <translation>Spra&amp;che</translation>
   </message>
@@ -1369,42 +1097,6 @@
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
-  <message>
-   <source>The window speaks it from the next start on.</source>
-   <translation>Das Fenster spricht sie ab dem nächsten Start.</translation>
-  </message>
-  <message>
-   <source>&amp;Change the air</source>
-   <translation>Luft &amp;ändern</translation>
-  </message>
-  <message>
-   <source>Days &amp;off…</source>
-   <translation>Freie &amp;Tage …</translation>
-  </message>
-  <message>
-   <source>&amp;More bench time…</source>
-   <translation>&amp;Mehr Bastelzeit …</translation>
-  </message>
-  <message>
-   <source>&amp;Inspector</source>
-   <translation>&amp;Inspektor</translation>
-  </message>
-  <message>
-   <source>Next page of the room</source>
-   <translation>Nächste Seite des Raums</translation>
-  </message>
-  <message>
-   <source>Page before it</source>
-   <translation>Seite davor</translation>
-  </message>
-  <message>
-   <source>Pa&amp;ges</source>
-   <translation>S&amp;eiten</translation>
-  </message>
-  <message>
-   <source>Inspecto&amp;r</source>
-   <translation>&amp;Inspektor</translation>
-  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -1415,26 +1107,6 @@
   <message>
    <source>pieces</source>
    <translation>Stück</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>Counted &amp;in</source>
-   <translation>&amp;Gezählt in</translation>
-  </message>
-  <message>
-   <source>&amp;Left now</source>
-   <translation>&amp;Jetzt übrig</translation>
-  </message>
-  <message>
-   <source>Used &amp;up by one coat or piece of work</source>
-   <translation>&amp;Verbraucht je Schicht oder Arbeit</translation>
-  </message>
-  <message>
-   <source>&amp;At these stages</source>
-   <translation>&amp;Bei diesen Arbeitsschritten</translation>
   </message>
  </context>
  <context>
@@ -1519,18 +1191,6 @@
   <message>
    <source>{why} ({source})</source>
    <translation>{why} ({source})</translation>
-  </message>
-  <message>
-   <source>Choose a piece of work to see why it stands where it stands.</source>
-   <translation>Wählen Sie eine Arbeit, um zu sehen, warum sie dort steht, wo sie steht.</translation>
-  </message>
-  <message>
-   <source>Slack: none. Whatever delays it delays the whole model.</source>
-   <translation>Puffer: keiner. Was sie verzögert, verzögert das ganze Modell.</translation>
-  </message>
-  <message>
-   <source>Slack: {length}, if bench time, hands and airbrush were always free.</source>
-   <translation>Puffer: {length}, wären Bastelzeit, Hände und Airbrush immer frei.</translation>
   </message>
  </context>
  <context>
@@ -1617,46 +1277,6 @@
   <message>
    <source>{model}: {film}, {state}. {why}</source>
    <translation>{model}: {film}, {state}. {why}</translation>
-  </message>
-  <message>
-   <source>Note that somebody had a look; a note in the logbook says it</source>
-   <translation>Festhalten, dass jemand nachgesehen hat; eine Notiz im Logbuch sagt es</translation>
-  </message>
-  <message>
-   <source>Nothing dries. Coats stand here from when they are noted as done until all that waits for them is open.</source>
-   <translation>Nichts trocknet. Schichten stehen hier, sobald sie als fertig notiert sind, bis alles offen ist, was auf sie wartet.</translation>
-  </message>
-  <message>
-   <source>{n} film dries</source>
-   <translation>{n} Film trocknet</translation>
-  </message>
-  <message>
-   <source>{n} films dry</source>
-   <translation>{n} Filme trocknen</translation>
-  </message>
-  <message>
-   <source>{n} is open</source>
-   <translation>{n} ist offen</translation>
-  </message>
-  <message>
-   <source>{n} are open</source>
-   <translation>{n} sind offen</translation>
-  </message>
-  <message>
-   <source>{n} look comes</source>
-   <translation>{n} Blick steht an</translation>
-  </message>
-  <message>
-   <source>{n} looks come</source>
-   <translation>{n} Blicke stehen an</translation>
-  </message>
-  <message>
-   <source>{n} window runs</source>
-   <translation>{n} Fenster läuft</translation>
-  </message>
-  <message>
-   <source>{n} windows run</source>
-   <translation>{n} Fenster laufen</translation>
   </message>
  </context>
  <context>
@@ -1893,30 +1513,6 @@
    <source>Remove this session</source>
    <translation>Diese Sitzung entfernen</translation>
   </message>
-  <message>
-   <source>Day of the extra stretch</source>
-   <translation>Tag des zusätzlichen Zeitblocks</translation>
-  </message>
-  <message>
-   <source>Extra stretch begins</source>
-   <translation>Der zusätzliche Zeitblock beginnt</translation>
-  </message>
-  <message>
-   <source>Extra stretch ends</source>
-   <translation>Der zusätzliche Zeitblock endet</translation>
-  </message>
-  <message>
-   <source>People at the extra stretch</source>
-   <translation>Personen im zusätzlichen Zeitblock</translation>
-  </message>
-  <message>
-   <source>Extra stretches</source>
-   <translation>Zusätzliche Zeitblöcke</translation>
-  </message>
-  <message>
-   <source>Remove this stretch</source>
-   <translation>Diesen Zeitblock entfernen</translation>
-  </message>
  </context>
  <context>
   <name>Exports</name>
@@ -2008,32 +1604,12 @@
    <source>Exported to {path}</source>
    <translation>Exportiert nach {path}</translation>
   </message>
-  <message>
-   <source>There is no plan yet that could be written.</source>
-   <translation>Es gibt noch keinen Plan, der geschrieben werden könnte.</translation>
-  </message>
  </context>
  <context>
   <name>ExtraDialog</name>
   <message>
    <source>&amp;Day</source>
    <translation>&amp;Tag</translation>
-  </message>
-  <message>
-   <source>&amp;From</source>
-   <translation>&amp;Von</translation>
-  </message>
-  <message>
-   <source>&amp;Until</source>
-   <translation>&amp;Bis</translation>
-  </message>
-  <message>
-   <source>Until the next day if not later</source>
-   <translation>Bis zum nächsten Tag, wenn nicht später</translation>
-  </message>
-  <message>
-   <source>&amp;People at the bench</source>
-   <translation>&amp;Personen am Tisch</translation>
   </message>
  </context>
  <context>
@@ -2089,10 +1665,6 @@
   <message>
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
-  </message>
-  <message>
-   <source>Nothing can be read of it.</source>
-   <translation>Davon lässt sich nichts lesen.</translation>
   </message>
  </context>
  <context>
@@ -2490,10 +2062,6 @@
    <source>{share:.0f} %</source>
    <translation>{share:.0f} %</translation>
   </message>
-  <message>
-   <source>Oil, enamel and clear coats of every project get it as another place; see Build</source>
-   <translation>Öl, Email und Klarlacke aller Projekte bekommen ihn als weiteren Ort; siehe Bauplan</translation>
-  </message>
  </context>
  <context>
   <name>GiveDialog</name>
@@ -2589,18 +2157,6 @@
    <source>choose at least one model</source>
    <translation>wählen Sie mindestens ein Modell</translation>
   </message>
-  <message>
-   <source>A model that has steps gets these in their place; what is in the logbook stays.</source>
-   <translation>Ein Modell mit Schritten bekommt diese an ihrer Stelle; was im Logbuch steht, bleibt.</translation>
-  </message>
-  <message>
-   <source>{steps} each, {minutes} of work in all, beside loading and cleaning.</source>
-   <translation>je {steps}, zusammen {minutes} Arbeit, ohne Füllen und Reinigen.</translation>
-  </message>
-  <message>
-   <source>Five vehicles at once are what most painters find bearable; you might finish one ahead and give it to the rest then.</source>
-   <translation>Fünf Fahrzeuge auf einmal sind für die meisten das Erträgliche; Sie könnten eins vorab fertigstellen und es dann den übrigen geben.</translation>
-  </message>
  </context>
  <context>
   <name>HoldersPanel</name>
@@ -2647,10 +2203,6 @@
   <message>
    <source>{since} to {until}</source>
    <translation>{since} bis {until}</translation>
-  </message>
-  <message>
-   <source>No part stands on a holder. What a part is held by is said in Build, on the part.</source>
-   <translation>Kein Teil steht auf einem Halter. Woran ein Teil gehalten wird, steht im Bauplan beim Teil.</translation>
   </message>
  </context>
  <context>
@@ -2710,10 +2262,6 @@
    <source>Comes with it: {names}.</source>
    <translation>Kommt mit: {names}.</translation>
   </message>
-  <message>
-   <source>It does not go into this book so: {why}</source>
-   <translation>So passt es nicht in dieses Buch: {why}</translation>
-  </message>
  </context>
  <context>
   <name>Improving</name>
@@ -2748,26 +2296,6 @@
   <message>
    <source>a better plan was found</source>
    <translation>ein besserer Plan wurde gefunden</translation>
-  </message>
-  <message>
-   <source>A better plan is there: {gains} (F6 takes it)</source>
-   <translation>Es gibt einen besseren Plan: {gains} (F6 nimmt ihn)</translation>
-  </message>
-  <message>
-   <source>The search for better plans broke off; the plan stays</source>
-   <translation>Die Suche nach besseren Plänen brach ab; der Plan bleibt</translation>
-  </message>
-  <message>
-   <source>No plan can finish earlier: proven</source>
-   <translation>Kein Plan kann früher fertig werden: bewiesen</translation>
-  </message>
-  <message>
-   <source>At most {time} from the earliest possible finish</source>
-   <translation>Höchstens {time} vom frühestmöglichen Ende</translation>
-  </message>
-  <message>
-   <source>Search over: at most {time} from the earliest finish</source>
-   <translation>Suche zu Ende: höchstens {time} nach dem frühesten Ende</translation>
   </message>
  </context>
  <context>
@@ -2846,10 +2374,6 @@
    <source>{time}  {edit}</source>
    <translation>{time}  {edit}</translation>
   </message>
-  <message>
-   <source>Going to a point undoes every edit made after it, or makes them again. What the logbook says stays.</source>
-   <translation>Zu einem Punkt gehen macht jede spätere Änderung rückgängig oder wiederholt sie. Was das Logbuch sagt, bleibt.</translation>
-  </message>
  </context>
  <context>
   <name>LeaveOutForm</name>
@@ -2867,34 +2391,6 @@
   <message>
    <source>jar 1</source>
    <translation>Glas 1</translation>
-  </message>
-  <message>
-   <source> ml</source>
-   <translation> ml</translation>
-  </message>
-  <message>
-   <source> days</source>
-   <translation> Tage</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;How much</source>
-   <translation>Wie &amp;viel</translation>
-  </message>
-  <message>
-   <source>&amp;Mixed on</source>
-   <translation>&amp;Gemischt am</translation>
-  </message>
-  <message>
-   <source>Keeps &amp;for</source>
-   <translation>&amp;Hält</translation>
-  </message>
-  <message>
-   <source>&amp;Parts by volume</source>
-   <translation>&amp;Teile nach Volumen</translation>
   </message>
  </context>
  <context>
@@ -2988,34 +2484,6 @@
   <message>
    <source>Air on weekends</source>
    <translation>Luft am Wochenende</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Out of doors: spray cans are used in this air</source>
-   <translation>&amp;Im Freien: in dieser Luft wird mit Sprühdosen gearbeitet</translation>
-  </message>
-  <message>
-   <source>&amp;Drying places</source>
-   <translation>&amp;Trockenplätze</translation>
-  </message>
-  <message>
-   <source>How many parts may dry there at once; a part says how many it takes</source>
-   <translation>Wie viele Teile dort zugleich trocknen dürfen; ein Teil sagt, wie viele Plätze es braucht</translation>
-  </message>
-  <message>
-   <source>&amp;Moving air</source>
-   <translation>&amp;Bewegte Luft</translation>
-  </message>
-  <message>
-   <source>A fan carries water and fast solvents off; it hardens nothing</source>
-   <translation>Ein Lüfter trägt Wasser und schnelle Lösemittel fort; härten lässt er nichts</translation>
-  </message>
-  <message>
-   <source>&amp;Points of the day</source>
-   <translation>&amp;Punkte des Tages</translation>
   </message>
  </context>
  <context>
@@ -3116,14 +2584,6 @@
    <translation>Tackfree</translation>
   </message>
   <message>
-   <source>Air and evenings</source>
-   <translation>Luft und Abende</translation>
-  </message>
-  <message>
-   <source>{book} – Tackfree</source>
-   <translation>{book} – Tackfree</translation>
-  </message>
-  <message>
    <source>What moved</source>
    <translation>Was sich verschoben hat</translation>
   </message>
@@ -3138,6 +2598,14 @@
   <message>
    <source>Moved</source>
    <translation>Verschoben</translation>
+  </message>
+  <message>
+   <source>Air and evenings</source>
+   <translation>Luft und Abende</translation>
+  </message>
+  <message>
+   <source>{book} – Tackfree</source>
+   <translation>{book} – Tackfree</translation>
   </message>
  </context>
  <context>
@@ -3249,14 +2717,6 @@
   <message>
    <source>no</source>
    <translation>nein</translation>
-  </message>
-  <message>
-   <source>Can be broken off after</source>
-   <translation>Unterbrechbar nach</translation>
-  </message>
-  <message>
-   <source>Finished in one stretch</source>
-   <translation>Fertig in einem Zeitblock</translation>
   </message>
  </context>
  <context>
@@ -3372,34 +2832,6 @@
    <source>its own</source>
    <translation>ihre eigene</translation>
   </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Parts by volume</source>
-   <translation>&amp;Teile nach Volumen</translation>
-  </message>
-  <message>
-   <source>What forms the film first; thinners and the rest after it</source>
-   <translation>Zuerst, was den Film bildet; Verdünnung und alles Übrige danach</translation>
-  </message>
-  <message>
-   <source>&amp;Can be used for</source>
-   <translation>&amp;Verwendbar</translation>
-  </message>
-  <message>
-   <source>Co&amp;lour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>Else that of the first</source>
-   <translation>Sonst die des ersten</translation>
-  </message>
  </context>
  <context>
   <name>ModelForm</name>
@@ -3482,14 +2914,6 @@
   <message>
    <source>{parts} are painted apart and joined later: try them together dry before painting. Paint in a joint is hard to remove. (common practice, no source)</source>
    <translation>{parts} werden getrennt bemalt und später zusammengeklebt: vor dem Bemalen trocken zusammensetzen. Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
-  </message>
-  <message>
-   <source>From it and the scale follow the areas that nobody measured</source>
-   <translation>Aus ihr und dem Maßstab folgen die Flächen, die niemand gemessen hat</translation>
-  </message>
-  <message>
-   <source>{parts} are painted apart and joined later: try them together dry before painting, for paint in a joint is hard to take out. (common practice, no source)</source>
-   <translation>{parts} werden getrennt bemalt und später zusammengeklebt: Setzen Sie sie vor dem Bemalen trocken zusammen, denn Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
   </message>
  </context>
  <context>
@@ -3599,10 +3023,6 @@ in {length}</translation>
    <source>can wait {length}</source>
    <translation>kann {length} warten</translation>
   </message>
-  <message>
-   <source>holds the end</source>
-   <translation>bestimmt das Ende</translation>
-  </message>
  </context>
  <context>
   <name>NetworkPanel</name>
@@ -3626,18 +3046,6 @@ in {length}</translation>
    <source>This model has time to spare.</source>
    <translation>Dieses Modell hat Zeit übrig.</translation>
   </message>
-  <message>
-   <source>Choose a model, and its steps are drawn here.</source>
-   <translation>Wählen Sie ein Modell, und seine Schritte werden hier gezeichnet.</translation>
-  </message>
-  <message>
-   <source>Heavy frames hold the end: a minute later there is a minute later for the whole project, however much bench time there is.</source>
-   <translation>Dicke Rahmen bestimmen das Ende: Eine Minute später dort ist eine Minute später für das ganze Projekt, wie viel Bastelzeit es auch gibt.</translation>
-  </message>
-  <message>
-   <source>Nothing here holds the end: another model takes longer.</source>
-   <translation>Nichts hier bestimmt das Ende: Ein anderes Modell dauert länger.</translation>
-  </message>
  </context>
  <context>
   <name>NoBook</name>
@@ -3655,22 +3063,6 @@ in {length}</translation>
   <message>
    <source>Note</source>
    <translation>Notiz</translation>
-  </message>
-  <message>
-   <source> cm²</source>
-   <translation> cm²</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
-  </message>
-  <message>
-   <source>&amp;Minutes are written for</source>
-   <translation>&amp;Minuten gelten für</translation>
-  </message>
-  <message>
-   <source>Painted area; on a larger model each part takes longer, on a smaller less</source>
-   <translation>Bemalte Fläche; an einem größeren Modell dauert jedes Teil länger, an einem kleineren kürzer</translation>
   </message>
  </context>
  <context>
@@ -3695,10 +3087,6 @@ in {length}</translation>
    <source>bench time on {day} {start}–{end}</source>
    <translation>Bastelzeit am {day} {start}–{end}</translation>
   </message>
-  <message>
-   <source>One stretch more</source>
-   <translation>Ein Zeitblock mehr</translation>
-  </message>
  </context>
  <context>
   <name>OptionDialog</name>
@@ -3709,30 +3097,6 @@ in {length}</translation>
   <message>
    <source>used by default</source>
    <translation>gilt von sich aus</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Usual</source>
-   <translation>&amp;Üblich</translation>
-  </message>
-  <message>
-   <source>&amp;Choice</source>
-   <translation>&amp;Auswahl</translation>
-  </message>
-  <message>
-   <source>Options of the same choice exclude each other; one of them is always taken</source>
-   <translation>Optionen derselben Auswahl schließen einander aus; eine von ihnen gilt immer</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
-  </message>
-  <message>
-   <source>taken where nothing is said</source>
-   <translation>gilt, wenn nichts gesagt wird</translation>
   </message>
  </context>
  <context>
@@ -3786,10 +3150,6 @@ in {length}</translation>
   <message>
    <source>Apply</source>
    <translation>Anwenden</translation>
-  </message>
-  <message>
-   <source>Applied only when you agree; undo takes it back.</source>
-   <translation>Gilt nur, wenn Sie zustimmen; es lässt sich rückgängig machen.</translation>
   </message>
  </context>
  <context>
@@ -3935,10 +3295,6 @@ in {length}</translation>
    <source>Measures</source>
    <translation>Maße</translation>
   </message>
-  <message>
-   <source>What stands out and lies deep makes more of a plain area</source>
-   <translation>Was vorsteht und was tief liegt, macht aus einer glatten Fläche mehr</translation>
-  </message>
  </context>
  <context>
   <name>PlacesModel</name>
@@ -4026,10 +3382,6 @@ in {length}</translation>
    <source>{n} models in one batch get tedious, and a mistake is made {n} times. Let one go first, or make two projects. (common practice, no source)</source>
    <translation>{n} Modelle auf einmal werden eintönig, und ein Fehler geschieht {n}-mal. Lassen Sie eins vorausgehen, oder machen Sie zwei Projekte daraus. (gängige Praxis, ohne Quelle)</translation>
   </message>
-  <message>
-   <source>{n} models in one batch: the same colour on so many gets dull, and a mistake is made {n} times. Let one go first, or make two projects of them. (common practice, no source)</source>
-   <translation>{n} Modelle auf einmal: Dieselbe Farbe auf so vielen wird eintönig, und ein Fehler geschieht {n}-mal. Lassen Sie eins vorausgehen, oder machen Sie zwei Projekte daraus. (gängige Praxis, ohne Quelle)</translation>
-  </message>
  </context>
  <context>
   <name>ProjectPanel</name>
@@ -4062,10 +3414,6 @@ in {length}</translation>
    <translation>Projekte</translation>
   </message>
   <message>
-   <source>done {time}</source>
-   <translation>bis {time}</translation>
-  </message>
-  <message>
    <source>set aside</source>
    <translation>beiseitegelegt</translation>
   </message>
@@ -4095,8 +3443,8 @@ in {length}</translation>
    <translation>Wie lange jedes Mittel bis zu jedem Zustand braucht</translation>
   </message>
   <message>
-   <source>Room</source>
-   <translation>Raum</translation>
+   <source>Drying times</source>
+   <translation>Trockenzeiten</translation>
   </message>
   <message>
    <source>&amp;Dries at</source>
@@ -4126,48 +3474,12 @@ in {length}</translation>
    <source>{margin:.1f} °C above the dew point; 3 °C is enough.</source>
    <translation>{margin:.1f} °C über dem Taupunkt; 3 °C genügen.</translation>
   </message>
-  <message>
-   <source>⚠ A surface as warm as the air is only {margin:.1f} K above the dew point; at least 3 K is asked: warm the model, or dry the air.</source>
-   <translation>⚠ Eine Oberfläche mit der Temperatur der Luft liegt nur {margin:.1f} K über dem Taupunkt; mindestens 3 K sind verlangt: Wärmen Sie das Modell, oder trocknen Sie die Luft.</translation>
-  </message>
-  <message>
-   <source>A surface as warm as the air is {margin:.1f} K above the dew point; at least 3 K is asked.</source>
-   <translation>Eine Oberfläche mit der Temperatur der Luft liegt {margin:.1f} K über dem Taupunkt; mindestens 3 K sind verlangt.</translation>
-  </message>
-  <message>
-   <source>Drying times</source>
-   <translation>Trockenzeiten</translation>
-  </message>
  </context>
  <context>
   <name>RuleDialog</name>
   <message>
    <source>By the rule {rule}</source>
    <translation>Nach der Regel {rule}</translation>
-  </message>
-  <message>
-   <source>&amp;On</source>
-   <translation>A&amp;m</translation>
-  </message>
-  <message>
-   <source>&amp;From</source>
-   <translation>&amp;Von</translation>
-  </message>
-  <message>
-   <source>&amp;Until</source>
-   <translation>&amp;Bis</translation>
-  </message>
-  <message>
-   <source>Until the next day if not later</source>
-   <translation>Bis zum nächsten Tag, wenn nicht später</translation>
-  </message>
-  <message>
-   <source>&amp;Beginning on</source>
-   <translation>Be&amp;ginnend am</translation>
-  </message>
-  <message>
-   <source>&amp;People at the bench</source>
-   <translation>&amp;Personen am Tisch</translation>
   </message>
  </context>
  <context>
@@ -4246,14 +3558,6 @@ in {length}</translation>
    <source>{told}, first result</source>
    <translation>{told}, erstes Ergebnis</translation>
   </message>
-  <message>
-   <source>The plan as it is</source>
-   <translation>Der Plan, wie er ist</translation>
-  </message>
-  <message>
-   <source>{told}, at first look</source>
-   <translation>{told}, auf den ersten Blick</translation>
-  </message>
  </context>
  <context>
   <name>SequenceStepDialog</name>
@@ -4292,62 +3596,6 @@ in {length}</translation>
   <message>
    <source>have a look</source>
    <translation>nachsehen</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Tool</source>
-   <translation>&amp;Werkzeug</translation>
-  </message>
-  <message>
-   <source>&amp;Colour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>C&amp;oats</source>
-   <translation>S&amp;chichten</translation>
-  </message>
-  <message>
-   <source>&amp;Places</source>
-   <translation>St&amp;ellen</translation>
-  </message>
-  <message>
-   <source>Fixed &amp;minutes</source>
-   <translation>Feste &amp;Minuten</translation>
-  </message>
-  <message>
-   <source>and for each &amp;part</source>
-   <translation>und je &amp;Teil</translation>
-  </message>
-  <message>
-   <source>and for each change of &amp;colour within it</source>
-   <translation>und je &amp;Farbwechsel darin</translation>
-  </message>
-  <message>
-   <source>Shortest p&amp;iece</source>
-   <translation>&amp;Kürzestes Stück</translation>
-  </message>
-  <message>
-   <source>&amp;Look after it</source>
-   <translation>Nac&amp;hsehen nach</translation>
-  </message>
-  <message>
-   <source>&amp;Marks</source>
-   <translation>Mer&amp;kmale</translation>
-  </message>
-  <message>
-   <source>may be broken off</source>
-   <translation>darf unterbrochen werden</translation>
-  </message>
-  <message>
-   <source>&amp;Minutes at all events</source>
-   <translation>&amp;Minuten auf jeden Fall</translation>
   </message>
  </context>
  <context>
@@ -4591,18 +3839,6 @@ in {length}</translation>
   <message>
    <source>Rename a sequence</source>
    <translation>Ablauf umbenennen</translation>
-  </message>
-  <message>
-   <source>No option: every model gets every step that it has the parts for.</source>
-   <translation>Keine Option: Jedes Modell bekommt jeden Schritt, für den es die Teile hat.</translation>
-  </message>
-  <message>
-   <source>No colour: the sequence lays nothing.</source>
-   <translation>Keine Farbe: Der Ablauf trägt nichts auf.</translation>
-  </message>
-  <message>
-   <source>Every model that came from this sequence is as the sequence would make it now.</source>
-   <translation>Jedes Modell aus diesem Ablauf ist so, wie der Ablauf es jetzt machen würde.</translation>
   </message>
  </context>
  <context>
@@ -4913,34 +4149,6 @@ in {length}</translation>
    <source>{name}: the list says {amount}.</source>
    <translation>{name}: Die Liste sagt {amount}.</translation>
   </message>
-  <message>
-   <source>Nothing to buy: the stock is enough for all that is planned.</source>
-   <translation>Nichts zu kaufen: Der Vorrat reicht für alles Geplante.</translation>
-  </message>
-  <message>
-   <source>Nothing that is planned takes anything from the stock.</source>
-   <translation>Nichts Geplantes braucht etwas aus dem Vorrat.</translation>
-  </message>
-  <message>
-   <source>The stock is enough for all that is planned.</source>
-   <translation>Der Vorrat reicht für alles Geplante.</translation>
-  </message>
-  <message>
-   <source>is enough for all that is planned</source>
-   <translation>reicht für alles Geplante</translation>
-  </message>
-  <message>
-   <source>Less than half a bottle is left; have the next before it ends.</source>
-   <translation>Weniger als eine halbe Flasche ist übrig; besorgen Sie die nächste, bevor sie leer ist.</translation>
-  </message>
-  <message>
-   <source>Some places that get it have no area, so it takes more.</source>
-   <translation>Einige Stellen, die es bekommen, haben keine Fläche, es braucht also mehr.</translation>
-  </message>
-  <message>
-   <source>△ no longer, since {day}</source>
-   <translation>△ nicht mehr, seit {day}</translation>
-  </message>
  </context>
  <context>
   <name>SidesModel</name>
@@ -5163,30 +4371,6 @@ in {length}</translation>
   <message>
    <source>{place} (usual)</source>
    <translation>{place} (üblich)</translation>
-  </message>
-  <message>
-   <source>What the logbook and gates call it; they follow when it changes</source>
-   <translation>Wie Logbuch und Bedingungen ihn nennen; sie folgen, wenn es sich ändert</translation>
-  </message>
-  <message>
-   <source>Work that can be broken off and gone on with: the least piece worth beginning</source>
-   <translation>Arbeit, die sich unterbrechen und fortsetzen lässt: das kleinste Stück, das sich lohnt</translation>
-  </message>
-  <message>
-   <source>Can be broken off after</source>
-   <translation>Unterbrechbar nach</translation>
-  </message>
-  <message>
-   <source>Must be finished in one stretch</source>
-   <translation>Muss in einem Zeitblock fertig werden</translation>
-  </message>
-  <message>
-   <source>Hands are needed for its first minutes only; what is sprayed keeps them throughout</source>
-   <translation>Die Hände sind nur für die ersten Minuten nötig; beim Sprühen durchgehend</translation>
-  </message>
-  <message>
-   <source>Steps that must be done first, though no place says so</source>
-   <translation>Schritte, die zuerst getan sein müssen, auch wenn keine Stelle es sagt</translation>
   </message>
  </context>
  <context>
@@ -5430,14 +4614,6 @@ in {length}</translation>
    <source>&amp;So much</source>
    <translation>&amp;So viel</translation>
   </message>
-  <message>
-   <source>△ no longer, since {day}</source>
-   <translation>△ nicht mehr, seit {day}</translation>
-  </message>
-  <message>
-   <source>The book thinks that {amount} of {name} are left.</source>
-   <translation>Das Buch nimmt an, dass von {name} noch {amount} übrig sind.</translation>
-  </message>
  </context>
  <context>
   <name>StripCanvas</name>
@@ -5527,23 +4703,11 @@ in {length}</translation>
    <source>{n} pieces of work have no place yet</source>
    <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
-  <message>
-   <source>{n} stretch at the bench</source>
-   <translation>{n} Zeitblock am Basteltisch</translation>
-  </message>
-  <message>
-   <source>{n} stretches at the bench</source>
-   <translation>{n} Zeitblöcke am Basteltisch</translation>
-  </message>
  </context>
  <context>
   <name>TimelineView</name>
   <message>
    <source>{project}: due by the end of {day}</source>
-   <translation>{project}: fertig bis zum Ende von {day}</translation>
-  </message>
-  <message>
-   <source>{project}: to be finished by the end of {day}</source>
    <translation>{project}: fertig bis zum Ende von {day}</translation>
   </message>
  </context>
@@ -5651,18 +4815,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Show the report</source>
    <translation>Bericht &amp;zeigen</translation>
-  </message>
-  <message>
-   <source>Something unforeseen</source>
-   <translation>Etwas Unvorhergesehenes</translation>
-  </message>
-  <message>
-   <source>Something went wrong that nobody had foreseen.</source>
-   <translation>Etwas ist schiefgegangen, womit niemand gerechnet hat.</translation>
-  </message>
-  <message>
-   <source>Your book is on the disk as it was after the last edit. You can go on.</source>
-   <translation>Das Buch liegt so auf der Platte, wie es nach der letzten Änderung war. Es kann weitergehen.</translation>
   </message>
  </context>
  <context>
@@ -5788,8 +4940,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>&amp;Ausprobieren</translation>
   </message>
   <message>
-   <source>Try it together with the &amp;chosen one</source>
-   <translation>&amp;Zusammen mit dem gewählten ausprobieren</translation>
+   <source>Try it to&amp;gether with the chosen one</source>
+   <translation>Zusammen &amp;mit dem gewählten versuchen</translation>
   </message>
   <message>
    <source>The present plan, and what was tried</source>
@@ -5818,18 +4970,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source> and </source>
    <translation> und </translation>
-  </message>
-  <message>
-   <source>The plan as it is, and what else was tried</source>
-   <translation>Der Plan, wie er ist, und was sonst ausprobiert wurde</translation>
-  </message>
-  <message>
-   <source>Try changes beside the plan and compare what they would do. Nothing changes before you keep one; that is one edit, and can be undone.</source>
-   <translation>Probieren Sie Änderungen neben dem Plan aus und vergleichen Sie, was sie bewirken. Nichts ändert sich, bevor Sie eine behalten; das ist eine einzige Änderung und lässt sich rückgängig machen.</translation>
-  </message>
-  <message>
-   <source>Try it to&amp;gether with the chosen one</source>
-   <translation>Zusammen &amp;mit dem gewählten versuchen</translation>
   </message>
  </context>
  <context>
@@ -6031,38 +5171,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>In one session with which piece of work?</source>
    <translation>In einer Sitzung mit welcher Arbeit?</translation>
   </message>
-  <message>
-   <source>Pin it to a &amp;stretch…</source>
-   <translation>An einen &amp;Zeitblock anheften …</translation>
-  </message>
-  <message>
-   <source>A stretch s&amp;ooner</source>
-   <translation>Einen Zeitblock &amp;früher</translation>
-  </message>
-  <message>
-   <source>A stretch &amp;later</source>
-   <translation>Einen Zeitblock &amp;später</translation>
-  </message>
-  <message>
-   <source>There is no stretch of bench time before this one.</source>
-   <translation>Vor diesem gibt es keinen Zeitblock.</translation>
-  </message>
-  <message>
-   <source>Pin it to a stretch</source>
-   <translation>An einen Zeitblock anheften</translation>
-  </message>
-  <message>
-   <source>In which stretch?</source>
-   <translation>In welchem Zeitblock?</translation>
-  </message>
-  <message>
-   <source>Not before which stretch?</source>
-   <translation>Nicht vor welchem Zeitblock?</translation>
-  </message>
-  <message>
-   <source>In one stretch with which piece of work?</source>
-   <translation>In einem Zeitblock mit welcher Arbeit?</translation>
-  </message>
  </context>
  <context>
   <name>WishModel</name>
@@ -6176,26 +5284,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{number}. {what}</source>
    <translation>{number}. {what}</translation>
-  </message>
-  <message>
-   <source>No wishes yet. Choose a piece of work on the Timeline and press P to pin it, N for “not before”, T for “together with”.</source>
-   <translation>Noch keine Wünsche. Wählen Sie auf dem Zeitstrahl eine Arbeit; P heftet sie an, N heißt „nicht vor“, T „zusammen mit“.</translation>
-  </message>
-  <message>
-   <source>As early as it can be: the others fill the gaps while its paint dries. Waited for: no other of its project is begun before it is finished; it shows what works, and how long it takes, before the rest follow.</source>
-   <translation>So früh wie möglich: Die anderen füllen die Lücken, während seine Farbe trocknet. Abgewartet: Kein anderes seines Projekts wird begonnen, bevor es fertig ist; es zeigt, was geht und wie lange es dauert, bevor die übrigen folgen.</translation>
-  </message>
-  <message>
-   <source>Of two plans the one is taken that is better in the first of these in which they differ. That everything has a place always comes before.</source>
-   <translation>Von zwei Plänen gilt der, der im ersten dieser Punkte, in dem sie sich unterscheiden, besser ist. Dass alles einen Platz hat, geht immer vor.</translation>
-  </message>
-  <message>
-   <source>What is ticked is planned once the film below is likely ready, for it can be done over again; all else once it surely is.</source>
-   <translation>Was angekreuzt ist, wird geplant, sobald der Film darunter wahrscheinlich so weit ist, denn es lässt sich wiederholen; alles andere erst, wenn er es sicher ist.</translation>
-  </message>
-  <message>
-   <source>Close: work goes to another evening only where that places more, is less late or ends a project an evening sooner; what is planned for tonight moves only if you take the offer. Evenings that you printed or put into a calendar stay as they are, either way.</source>
-   <translation>Nahe: Arbeit geht nur dann auf einen anderen Abend, wenn dadurch mehr Platz findet, weniger verspätet ist oder ein Projekt einen Abend früher endet; was für heute Abend geplant ist, rückt nur, wenn Sie das Angebot annehmen. Abende, die Sie gedruckt oder in einen Kalender geschrieben haben, bleiben so oder so, wie sie sind.</translation>
   </message>
  </context>
  <context>
@@ -6635,14 +5723,6 @@ Quelle: {source}</translation>
   <message>
    <source>{work} cannot be done on {stretch}. {gate}: {why} ({source}).</source>
    <translation>{work} geht am {stretch} nicht. {gate}: {why} ({source}).</translation>
-  </message>
-  <message>
-   <source>{work} stands in the logbook and moves no more.</source>
-   <translation>{work} steht im Logbuch und verschiebt sich nicht mehr.</translation>
-  </message>
-  <message>
-   <source>{work} cannot stand on {stretch}. {gate}: {why} ({source}).</source>
-   <translation>{work} kann nicht in {stretch} stehen. {gate}: {why} ({source}).</translation>
   </message>
  </context>
  <context>
@@ -7573,26 +6653,6 @@ Quelle: {source}</translation>
   <message>
    <source>{at}: must have begun by then, counted from {before}</source>
    <translation>{at}: muss bis dahin begonnen sein, gerechnet ab {before}</translation>
-  </message>
-  <message>
-   <source>Nothing holds it: it can be done at once.</source>
-   <translation>Nichts hält es auf: Es kann sofort getan werden.</translation>
-  </message>
-  <message>
-   <source>The airbrush is being changed or holds another coating until {at}.</source>
-   <translation>Die Airbrush wird bis {at} gewechselt oder enthält etwas anderes.</translation>
-  </message>
-  <message>
-   <source>The air forbids laying it until {at}.</source>
-   <translation>Bis {at} verbietet die Luft, es aufzutragen.</translation>
-  </message>
-  <message>
-   <source>It stands in the logbook.</source>
-   <translation>Es steht im Logbuch.</translation>
-  </message>
-  <message>
-   <source>Waits, so that what must follow soon can follow in time.</source>
-   <translation>Wartet, damit das, was bald folgen muss, rechtzeitig folgen kann.</translation>
   </message>
  </context>
  <context>
@@ -13424,186 +12484,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>the surface is only {margin:.1f} K above the dew point; it asks 3 K, else moisture settles under the coat</source>
-   <translation>die Oberfläche liegt nur {margin:.1f} K über dem Taupunkt; 3 K sind nötig, sonst schlägt sich Feuchte unter der Schicht nieder</translation>
-  </message>
-  <message>
-   <source>marginal: the surface is {margin:.2f} K above the dew point; 3 K are asked, 5 °F (2.8 K) in US texts</source>
-   <translation>knapp: Die Oberfläche liegt {margin:.2f} K über dem Taupunkt; 3 K sind nötig, in US-Texten 5 °F (2,8 K)</translation>
-  </message>
-  <message>
-   <source>the air of {location} forbids it at every hour: {reason}; warm or dry it, or mark the step as laid in any air</source>
-   <translation>die Luft von {location} verbietet es zu jeder Stunde: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
-  </message>
-  <message>
-   <source>{model}: the air forbids laying {step}: {reason}</source>
-   <translation>{model}: die Luft verbietet, {step} aufzutragen: {reason}</translation>
-  </message>
-  <message>
-   <source>warm or dry the air, or mark the step as laid in any air</source>
-   <translation>die Luft wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
-  </message>
-  <message>
-   <source>{model}: what {step} lays never gets there in this air</source>
-   <translation>{model}: Was {step} aufträgt, kommt in dieser Luft nie so weit</translation>
-  </message>
-  <message>
-   <source>{what} is wished in one stretch with {beside}</source>
-   <translation>{what} ist in einem Zeitblock mit {beside} gewünscht</translation>
-  </message>
-  <message>
-   <source>add a stretch, or make one longer</source>
-   <translation>einen Zeitblock hinzufügen oder einen verlängern</translation>
-  </message>
-  <message>
-   <source>no way to share the passes out over fewer stretches of bench time</source>
-   <translation>die Schichten lassen sich nicht auf weniger Zeitblöcke verteilen</translation>
-  </message>
-  <message>
-   <source>what is left of each stretch takes no whole piece of the work</source>
-   <translation>was von jedem Zeitblock übrig bleibt, fasst kein ganzes Stück der Arbeit</translation>
-  </message>
-  <message>
-   <source>the minute within the last stretch</source>
-   <translation>die Minute im letzten Zeitblock</translation>
-  </message>
-  <message>
-   <source>fewer stretches might do, but no way was found to do with them</source>
-   <translation>vielleicht reichen weniger Zeitblöcke, doch fand sich kein Weg dafür</translation>
-  </message>
-  <message>
-   <source>the air forbids laying it until{when}</source>
-   <translation>die Luft verbietet, es aufzutragen, bis{when}</translation>
-  </message>
-  <message>
-   <source>waits{when}, so that what must follow soon can follow in time</source>
-   <translation>wartet{when}, damit rechtzeitig folgt, was bald folgen muss</translation>
-  </message>
-  <message>
-   <source>what {step} laid never gets there in this air: {why}</source>
-   <translation>was {step} aufgetragen hat, kommt bei dieser Luft nie so weit: {why}</translation>
-  </message>
-  <message>
-   <source>needs two people, and no stretch of bench time has a helper</source>
-   <translation>braucht zwei Leute, und in keinem Zeitblock ist jemand zum Helfen da</translation>
-  </message>
-  <message>
-   <source>it smells for {minutes} minutes, and no stretch of bench time takes them and {aired} more to air the room before quiet hours</source>
-   <translation>es riecht {minutes} Minuten lang, und kein Zeitblock fasst sie samt {aired} weiteren zum Lüften vor der Ruhezeit</translation>
-  </message>
-  <message>
-   <source>no stretch of bench time takes its {minutes} minutes</source>
-   <translation>kein Zeitblock fasst seine {minutes} Minuten</translation>
-  </message>
-  <message>
-   <source>the air forbids laying it in all bench time: {reason}; warm or dry it, or mark the step as laid in any air</source>
-   <translation>in aller Werkzeit verbietet die Luft, es aufzutragen: {reason}; sie wärmen oder trocknen, oder den Schritt „in jeder Luft“ ankreuzen</translation>
-  </message>
-  <message>
-   <source>&amp;Minutes at all events</source>
-   <translation>&amp;Minuten auf jeden Fall</translation>
-  </message>
-  <message>
-   <source>is not there any more: deleted, moved, or its disk is off; save yours elsewhere</source>
-   <translation>ist nicht mehr da: gelöscht, verschoben oder der Datenträger ist weg; das eigene Buch anderswo speichern</translation>
-  </message>
-  <message>
-   <source>{name} stands in the logbook; it stays, or the project goes as well</source>
-   <translation>{name} steht im Logbuch; es bleibt, oder das Projekt geht mit</translation>
-  </message>
-  <message>
-   <source>“{name}” worked on nothing else and stands in the logbook</source>
-   <translation>„{name}“ galt nur diesem und steht im Logbuch</translation>
-  </message>
-  <message>
-   <source>“{name}” stands in the logbook; they were joined as parts</source>
-   <translation>„{name}“ steht im Logbuch; sie wurden als Teile zusammengeklebt</translation>
-  </message>
-  <message>
-   <source>“{name}” of {model} stands in the logbook, so it stays</source>
-   <translation>„{name}“ von {model} steht im Logbuch und bleibt</translation>
-  </message>
-  <message>
-   <source>“{step}” stands in the logbook; it can no longer be split</source>
-   <translation>„{step}“ steht im Logbuch; er lässt sich nicht mehr teilen</translation>
-  </message>
-  <message>
-   <source>it does not answer any more</source>
-   <translation>sie antwortet nicht mehr</translation>
-  </message>
-  <message>
-   <source>"{step}" coat {coat} stands in the logbook already</source>
-   <translation>„{step}“, Schicht {coat}, steht schon im Logbuch</translation>
-  </message>
-  <message>
-   <source>no such cleaning stands in the logbook</source>
-   <translation>diese Reinigung steht nicht im Logbuch</translation>
-  </message>
-  <message>
-   <source>There is no bench time ahead; add an evening.</source>
-   <translation>Es kommt keine Bastelzeit mehr; einen Abend hinzufügen.</translation>
-  </message>
-  <message>
-   <source>then it is done</source>
-   <translation>dann ist es fertig</translation>
-  </message>
-  <message>
-   <source>must be as many as the durations</source>
-   <translation>müssen so viele wie die Dauern sein</translation>
-  </message>
-  <message>
-   <source>must not be negative</source>
-   <translation>darf nicht negativ sein</translation>
-  </message>
-  <message>
-   <source>needs one per resource</source>
-   <translation>braucht einen je Mittel</translation>
-  </message>
-  <message>
-   <source>is longer than 10000 characters; shorten it</source>
-   <translation>ist länger als 10000 Zeichen; kürzen</translation>
-  </message>
-  <message>
-   <source>is longer than 2000 characters; shorten it</source>
-   <translation>ist länger als 2000 Zeichen; kürzen</translation>
-  </message>
-  <message>
-   <source>is longer than 200 characters; shorten it</source>
-   <translation>ist länger als 200 Zeichen; kürzen</translation>
-  </message>
-  <message>
-   <source>drops per</source>
-   <translation>Tropfen je</translation>
-  </message>
-  <message>
-   <source>steeper kj mol</source>
-   <translation>Steigung in kJ/mol</translation>
-  </message>
-  <message>
-   <source>length mm</source>
-   <translation>Länge mm</translation>
-  </message>
-  <message>
-   <source>width mm</source>
-   <translation>Breite mm</translation>
-  </message>
-  <message>
-   <source>height mm</source>
-   <translation>Höhe mm</translation>
-  </message>
-  <message>
-   <source>length m</source>
-   <translation>Länge m</translation>
-  </message>
-  <message>
-   <source>width m</source>
-   <translation>Breite m</translation>
-  </message>
-  <message>
-   <source>height m</source>
-   <translation>Höhe m</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -14339,18 +13219,6 @@ Quelle: {source}</translation>
    <source>{value} ({gap})</source>
    <translation>{value} ({gap})</translation>
   </message>
-  <message>
-   <source>Not everything has a place then.</source>
-   <translation>Dann hat nicht alles einen Platz.</translation>
-  </message>
-  <message>
-   <source>The order of coats is not sound then; the Coat stack would say where.</source>
-   <translation>Die Reihenfolge der Schichten ist dann nicht in Ordnung; der Schichtaufbau würde sagen, wo.</translation>
-  </message>
-  <message>
-   <source>A first look; it may still get better.</source>
-   <translation>Ein erster Blick; es kann noch besser werden.</translation>
-  </message>
  </context>
  <context>
   <name>wishes</name>
@@ -14405,14 +13273,6 @@ Quelle: {source}</translation>
   <message>
    <source>Little moved against the last plan</source>
    <translation>Wenig gegen den letzten Plan verschoben</translation>
-  </message>
-  <message>
-   <source>nothing of it is in the plan</source>
-   <translation>nichts davon steht im Plan</translation>
-  </message>
-  <message>
-   <source>not kept: what has happened makes it impossible, so it is a preference now</source>
-   <translation>nicht erfüllt: Was geschehen ist, macht es unmöglich, es ist also nur noch ein Vorzug</translation>
   </message>
  </context>
  <context>
@@ -15846,16 +14706,16 @@ Quelle: {source}</translation>
    <translation>Vom Buch wurde keine Kopie angelegt: {why}</translation>
   </message>
   <message>
-   <source>What to do in this evening's stretch, in order, with mixes and places to tick. Below stands what dries meanwhile and what closes soon.</source>
-   <translation>Was im Zeitblock dieses Abends zu tun ist, der Reihe nach, mit Mischungen und Stellen zum Abhaken. Darunter steht, was indessen trocknet und was bald abläuft.</translation>
+   <source>What to do in this evening's stretch, in order, with mixes and places to tick. Beside it stands what dries meanwhile and what closes soon.</source>
+   <translation>Was in der Bastelzeit dieses Abends zu tun ist, der Reihe nach, mit Mischungen und Stellen zum Abhaken. Daneben steht, was inzwischen trocknet und was bald schließt.</translation>
   </message>
   <message>
    <source>The whole plan: stretches at the bench are wide, the hours between narrow. Choose a piece to see why it stands there; drag it to wish it elsewhere.</source>
    <translation>Der ganze Plan: Zeitblöcke am Basteltisch sind breit, die Stunden dazwischen schmal. Wählen Sie eine Arbeit, um zu sehen, warum sie dort steht; ziehen Sie sie, um sie woanders zu wünschen.</translation>
   </message>
   <message>
-   <source>How long each coating takes in the air of a place, and how its film comes on. Set the air at the right; a reading counts for the rest of the day.</source>
-   <translation>Wie lange jedes Mittel in der Luft eines Ortes braucht und wie sein Film vorankommt. Stellen Sie rechts die Luft ein; eine Messung gilt für den Rest des Tages.</translation>
+   <source>How long each coating takes in the air of a place, and how its film comes on. F3 changes the air; a reading counts for the rest of the day.</source>
+   <translation>Wie lange jede Farbe in der Luft eines Ortes braucht und wie ihr Film vorankommt. F3 ändert die Luft; eine Ablesung gilt für den Rest des Tages.</translation>
   </message>
   <message>
    <source>Every film on one place, from the bare part up, and what is thought of each on the one below. A finding says how it can be mended.</source>
@@ -16066,12 +14926,28 @@ Quelle: {source}</translation>
    <translation>wozu diese Seite da ist; alle Tasten</translation>
   </message>
   <message>
-   <source>go to a view</source>
-   <translation>zu einer Ansicht gehen</translation>
+   <source>go to a room; once more, to its next page</source>
+   <translation>zu einem Raum; noch einmal: zu dessen nächster Seite</translation>
   </message>
   <message>
-   <source>show or hide air and evenings</source>
-   <translation>Luft und Abende zeigen oder verbergen</translation>
+   <source>Ctrl+Page Down, Ctrl+Page Up</source>
+   <translation>Strg+Bild ab, Strg+Bild auf</translation>
+  </message>
+  <message>
+   <source>the next page of the room, the one before</source>
+   <translation>die nächste Seite des Raums, die davor</translation>
+  </message>
+  <message>
+   <source>change the air: temperature and humidity</source>
+   <translation>die Luft ändern: Temperatur und Feuchte</translation>
+  </message>
+  <message>
+   <source>fold the inspector away, or bring it back</source>
+   <translation>den Inspektor einklappen oder zurückholen</translation>
+  </message>
+  <message>
+   <source>days off; bench time beside the usual</source>
+   <translation>freie Tage; Bastelzeit neben der üblichen</translation>
   </message>
   <message>
    <source>take the better plan that was found</source>
@@ -16122,8 +14998,8 @@ Quelle: {source}</translation>
    <translation>&amp;Zeitstrahl</translation>
   </message>
   <message>
-   <source>&amp;Room</source>
-   <translation>&amp;Raum</translation>
+   <source>D&amp;rying times</source>
+   <translation>T&amp;rockenzeiten</translation>
   </message>
   <message>
    <source>&amp;Coat stack</source>
@@ -16184,6 +15060,26 @@ Quelle: {source}</translation>
   <message>
    <source>planning failed; the program's log says where</source>
    <translation>Die Planung ist gescheitert; das Protokoll des Programms sagt, wo</translation>
+  </message>
+  <message>
+   <source>by {date}</source>
+   <translation>bis {date}</translation>
+  </message>
+  <message>
+   <source>{length} late</source>
+   <translation>{length} zu spät</translation>
+  </message>
+  <message>
+   <source>{length} in hand</source>
+   <translation>{length} Reserve</translation>
+  </message>
+  <message>
+   <source>{n} day</source>
+   <translation>{n} Tag</translation>
+  </message>
+  <message>
+   <source>{n} days</source>
+   <translation>{n} Tage</translation>
   </message>
   <message>
    <source>{state} {time}</source>
@@ -16670,6 +15566,26 @@ Quelle: {source}</translation>
    <translation>{amount} {coating}</translation>
   </message>
   <message>
+   <source>Safe to spray: bone-dry air has no dew point</source>
+   <translation>Spritzen ist sicher: ganz trockene Luft hat keinen Taupunkt</translation>
+  </message>
+  <message>
+   <source>Safe to spray: {margin:.1f} °C above the dew point</source>
+   <translation>Spritzen ist sicher: {margin:.1f} °C über dem Taupunkt</translation>
+  </message>
+  <message>
+   <source>Spray {coating} with care: {reason}</source>
+   <translation>{coating} mit Vorsicht spritzen: {reason}</translation>
+  </message>
+  <message>
+   <source>Do not spray {coating} now: {reason}</source>
+   <translation>{coating} jetzt nicht spritzen: {reason}</translation>
+  </message>
+  <message>
+   <source>Do not spray now: {reason}</source>
+   <translation>Jetzt nicht spritzen: {reason}</translation>
+  </message>
+  <message>
    <source>from {time}</source>
    <translation>ab {time}</translation>
   </message>
@@ -16946,106 +15862,6 @@ Quelle: {source}</translation>
    <translation>{some} und {last}</translation>
   </message>
   <message>
-   <source>One more stretch</source>
-   <translation>Noch ein Zeitblock</translation>
-  </message>
-  <message>
-   <source>stretch</source>
-   <translation>Zeitblock</translation>
-  </message>
-  <message>
-   <source>{n} stretch less</source>
-   <translation>{n} Zeitblock weniger</translation>
-  </message>
-  <message>
-   <source>{n} stretches less</source>
-   <translation>{n} Zeitblöcke weniger</translation>
-  </message>
-  <message>
-   <source>holds the end</source>
-   <translation>bestimmt das Ende</translation>
-  </message>
-  <message>
-   <source>The last start ended before the window stood; it opens plainly now.</source>
-   <translation>Der letzte Start endete, bevor das Fenster stand; es öffnet jetzt schlicht.</translation>
-  </message>
-  <message>
-   <source>What to do in this evening's stretch, in order, with mixes and places to tick. Beside it stands what dries meanwhile and what closes soon.</source>
-   <translation>Was in der Bastelzeit dieses Abends zu tun ist, der Reihe nach, mit Mischungen und Stellen zum Abhaken. Daneben steht, was inzwischen trocknet und was bald schließt.</translation>
-  </message>
-  <message>
-   <source>How long each coating takes in the air of a place, and how its film comes on. F3 changes the air; a reading counts for the rest of the day.</source>
-   <translation>Wie lange jede Farbe in der Luft eines Ortes braucht und wie ihr Film vorankommt. F3 ändert die Luft; eine Ablesung gilt für den Rest des Tages.</translation>
-  </message>
-  <message>
-   <source>go to a room; once more, to its next page</source>
-   <translation>zu einem Raum; noch einmal: zu dessen nächster Seite</translation>
-  </message>
-  <message>
-   <source>Ctrl+Page Down, Ctrl+Page Up</source>
-   <translation>Strg+Bild ab, Strg+Bild auf</translation>
-  </message>
-  <message>
-   <source>the next page of the room, the one before</source>
-   <translation>die nächste Seite des Raums, die davor</translation>
-  </message>
-  <message>
-   <source>change the air: temperature and humidity</source>
-   <translation>die Luft ändern: Temperatur und Feuchte</translation>
-  </message>
-  <message>
-   <source>fold the inspector away, or bring it back</source>
-   <translation>den Inspektor einklappen oder zurückholen</translation>
-  </message>
-  <message>
-   <source>days off; bench time beside the usual</source>
-   <translation>freie Tage; Bastelzeit neben der üblichen</translation>
-  </message>
-  <message>
-   <source>D&amp;rying times</source>
-   <translation>T&amp;rockenzeiten</translation>
-  </message>
-  <message>
-   <source>by {date}</source>
-   <translation>bis {date}</translation>
-  </message>
-  <message>
-   <source>{length} late</source>
-   <translation>{length} zu spät</translation>
-  </message>
-  <message>
-   <source>{length} in hand</source>
-   <translation>{length} Reserve</translation>
-  </message>
-  <message>
-   <source>{n} day</source>
-   <translation>{n} Tag</translation>
-  </message>
-  <message>
-   <source>{n} days</source>
-   <translation>{n} Tage</translation>
-  </message>
-  <message>
-   <source>Safe to spray: bone-dry air has no dew point</source>
-   <translation>Spritzen ist sicher: ganz trockene Luft hat keinen Taupunkt</translation>
-  </message>
-  <message>
-   <source>Safe to spray: {margin:.1f} °C above the dew point</source>
-   <translation>Spritzen ist sicher: {margin:.1f} °C über dem Taupunkt</translation>
-  </message>
-  <message>
-   <source>Spray {coating} with care: {reason}</source>
-   <translation>{coating} mit Vorsicht spritzen: {reason}</translation>
-  </message>
-  <message>
-   <source>Do not spray {coating} now: {reason}</source>
-   <translation>{coating} jetzt nicht spritzen: {reason}</translation>
-  </message>
-  <message>
-   <source>Do not spray now: {reason}</source>
-   <translation>Jetzt nicht spritzen: {reason}</translation>
-  </message>
-  <message>
    <source>&amp;Plan</source>
    <translation>&amp;Plan</translation>
   </message>
@@ -17054,16 +15870,12 @@ Quelle: {source}</translation>
    <translation>&amp;Modelle</translation>
   </message>
   <message>
-   <source>P&amp;aints</source>
+   <source>Pai&amp;nts</source>
    <translation>F&amp;arben</translation>
   </message>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>Pai&amp;nts</source>
-   <translation>F&amp;arben</translation>
   </message>
  </context>
 </TS>
