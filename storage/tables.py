@@ -127,6 +127,7 @@ LOCATION = _child(
     _text("name"),
     _whole("drying_places"),
     _flag("outdoors"),
+    _flag("spraying"),
     _text("movement"),
 )
 LOCATION_WORKDAY = _child("location_workday", LOCATION, *_air())

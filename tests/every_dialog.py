@@ -34,6 +34,7 @@ from app.window.sequences.dialogs import (
 from app.window.sequences.give_dialog import GiveDialog
 from app.window.sequences.step_dialog import SequenceStepDialog
 from app.window.stock.coating_dialog import CoatingDialog
+from app.window.stock.drying_card_dialog import DryingCardDialog
 from app.window.stock.supply_dialogs import (
     AmountDialog,
     CardDialog,
@@ -182,6 +183,7 @@ def _of_stock(window: MainWindow, book: Book) -> dict[str, Opener]:
         "consumable": lambda: ConsumableDialog(session, None, window),
         "leftover": lambda: LeftoverDialog(session, None, window, of=mix),
         "card": lambda: CardDialog(session, None, window),
+        "drying card": lambda: DryingCardDialog(session, book.coatings[0].name, window),
     }
 
 

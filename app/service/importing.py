@@ -183,8 +183,13 @@ def _room(ours: Room, other: Book, take: bool) -> tuple[Room, tuple[str, ...]]:
             for name in (step.dries_in, *step.or_in)
         }
     )
+    # One place each is out of doors and sprayed in: the one of the room that is kept.
     more = tuple(
-        location
+        replace(
+            location,
+            outdoors=location.outdoors and first.outdoors is None,
+            spraying=location.spraying and first.spraying is None,
+        )
         for location in second.locations
         if location.name in needed and location.name not in have
     )

@@ -18,12 +18,14 @@ QUARTER = 15  # the air is looked at so often: assumed [min]
 
 
 def laid_in(room: Room, tool: Tool) -> Location:
-    """Return in whose air a coat is laid: on the bench, or from a can out of doors.
+    """Return in whose air a coat is laid: on the bench, where one sprays, or out of doors.
 
-    Where its film dries afterwards does not matter here.
+    A can is used out of doors, where there is such a place.  Where its film
+    dries afterwards does not matter here.
     """
     outdoors = room.outdoors if tool is Tool.CAN else None
-    return outdoors or room.locations[0]
+    spraying = room.spraying if tool in (Tool.CAN, Tool.AIRBRUSH) else None
+    return outdoors or spraying or room.locations[0]
 
 
 def on_any_terms(step: Step) -> bool:

@@ -5,6 +5,7 @@ from planner.cure.family_times import Evidence, Spread, StateFigure
 from planner.cure.film import Cure, Film, Wait
 from planner.cure.kinetics import Band
 from planner.cure.observed import STILL_TO_GO, observed_film
+from planner.cure.pot_life import life_in_room, pot_life, warmest_c
 from planner.cure.reference import DEEP, reference_minutes
 from planner.cure.rounding import shown_minutes
 from planner.cure.touches import film_um
@@ -23,8 +24,11 @@ __all__ = [
     "Wait",
     "film_path",
     "film_um",
+    "life_in_room",
     "observed_film",
+    "pot_life",
     "reference_minutes",
     "shown_minutes",
     "state_times",
+    "warmest_c",
 ]

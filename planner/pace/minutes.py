@@ -22,6 +22,7 @@ from dataclasses import dataclass, replace
 from statistics import fmean, median
 from typing import NamedTuple
 
+from planner.cure import life_in_room
 from planner.evening.split_steps import places_of
 from planner.values.book import Book
 from planner.values.book_changes import with_projects
@@ -215,7 +216,7 @@ def _rescaled(book: Book, model: Model, step: Step, factor: float) -> Step:
     colours = len({application.coating for application in step.applications})
     minutes = scaled(step.minutes, factor, parts, colours)
     takes = step.least_piece or step.attended(minutes.of(parts, colours))
-    lives = [book.life_of(application.coating) for application in step.applications]
+    lives = [life_in_room(book, application.coating) for application in step.applications]
     if any(life is not None and takes > life for life in lives):
         return step
     return replace(step, minutes=minutes)

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import zip_longest
 
+from planner.cure import life_in_room
 from planner.passes import Pass, expand, expand_all
 from planner.quantity.coating_per_pass import brush_of, coating_needed
 from planner.quantity.mix_ratios import MixMeasure, measures_of, mix_of
@@ -129,7 +130,7 @@ def fill(
         measures=measures_of(book, colour, ml / fills),
         complete=complete,
         least_fill=needed < least,
-        life_minutes=book.life_of(colour),
+        life_minutes=life_in_room(book, colour),
         mixed=len(mix_of(book, colour).portions) > 1,
     )
 

@@ -10,7 +10,7 @@ from graphlib import TopologicalSorter
 from typing import NamedTuple
 
 from planner.bench import BenchCalendar, calendar_of
-from planner.cure import DEEP, film_um
+from planner.cure import DEEP, film_um, life_in_room
 from planner.graph.gates import PassGate, gates_of
 from planner.passes import WHOLE_UNIT, Pass, Unit, expand
 from planner.schedule.impossible_passes import blocked
@@ -90,7 +90,7 @@ class CompiledBook:
         self.activities: list[Activity] = []
         self.index: dict[PassKey, int] = {}
         self.coatings = self._coatings()
-        self.lives = {name: book.life_of(name) for name in self.coatings}
+        self.lives = {name: life_in_room(book, name) for name in self.coatings}
         self.units: dict[tuple[str, Unit], int] = {}
         for number, project in enumerate(book.projects):
             if project.active:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from planner.cure import life_in_room, warmest_c
 from planner.passes import Pass
 from planner.values.book import Book
 from planner.values.message import message
@@ -17,10 +18,17 @@ def blocked(book: Book, model: Model, passes: tuple[Pass, ...]) -> dict[PassKey,
 
     Checked are sides without a turn (definition 20), films on masked places
     (definition 21), painted faces to glue (definition 19) and parts that
-    take more drying places than there are (definition 18).
+    take more drying places than there are (definition 18), and work that
+    takes longer than its two-pack lasts in this warmth (definition 16).
     """
     reasons: dict[PassKey, str] = {}
-    for key, reason in (*_sides(passes), *_masked(passes), *_faces(passes), *_room(book, passes)):
+    for key, reason in (
+        *_sides(passes),
+        *_masked(passes),
+        *_faces(passes),
+        *_room(book, passes),
+        *_lives(book, passes),
+    ):
         reasons.setdefault(key, reason)
     return reasons
 
@@ -74,6 +82,25 @@ def _faces(passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
                     ),
                 )
         painted.update(place for place, _ in pass_.films)
+
+
+def _lives(book: Book, passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:
+    for pass_ in passes:
+        takes = pass_.step.least_piece or pass_.step.attended(pass_.minutes)
+        for name in dict.fromkeys(coating for _, coating in pass_.films):
+            life = life_in_room(book, name)
+            if life is not None and takes > life:
+                yield (
+                    pass_.key,
+                    message(
+                        'takes {takes} min, but at up to {warm:g} °C "{coating}" can be used for '
+                        "{life} min; make two steps of it, or lay it where it is cooler",
+                        takes=takes,
+                        warm=warmest_c(book.room),
+                        coating=name,
+                        life=life,
+                    ),
+                )
 
 
 def _room(book: Book, passes: tuple[Pass, ...]) -> Iterator[tuple[PassKey, str]]:

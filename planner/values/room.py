@@ -66,6 +66,8 @@ class Location(Value):
         Out of doors: spray cans are used in this air, wherever the film dries.
     movement
         How its air moves: still, as in a room, before a fan, or in a closed box.
+    spraying
+        Coats are sprayed in this air, wherever the film dries.
     """
 
     name: Annotated[str, NAME]
@@ -85,6 +87,7 @@ class Location(Value):
         Movement,
         Field("&Moving air", help="A fan carries water and fast solvents off; it hardens nothing"),
     ] = Movement.ROOM
+    spraying: Annotated[bool, Field("Coats are s&prayed here, wherever they dry")] = False
 
     def __post_init__(self) -> None:
         super().__post_init__()
@@ -110,11 +113,18 @@ class Room(Value):
         demand(len(self.locations) >= 1, "locations", "is empty; describe the bench at least")
         outside = [location.name for location in self.locations if location.outdoors]
         demand(len(outside) <= 1, "locations", "holds more than one place out of doors; keep one")
+        sprayed = [location.name for location in self.locations if location.spraying]
+        demand(len(sprayed) <= 1, "locations", "holds more than one place to spray in; keep one")
 
     @property
     def outdoors(self) -> Location | None:
         """The place out of doors, where spray cans are used; None if there is none."""
         return next((location for location in self.locations if location.outdoors), None)
+
+    @property
+    def spraying(self) -> Location | None:
+        """The place where coats are sprayed; None if that is the first."""
+        return next((location for location in self.locations if location.spraying), None)
 
     def location(self, name: str) -> Location:
         """Return the location called ``name``, the first one for ""; or `KeyError`."""

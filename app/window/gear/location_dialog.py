@@ -36,7 +36,7 @@ class LocationDialog(ValueDialog[Location]):
         self.same = QCheckBox(self.tr("Weekends as &workdays"))
         self.same.setChecked(not location.weekends)
         form = self.page(self.tr("Place"))
-        for name in ("name", "drying_places", "outdoors", "movement"):
+        for name in ("name", "drying_places", "outdoors", "spraying", "movement"):
             self.ask(form, name)
         form = self.page(self.tr("Air on workdays"))
         self.own(form, "workdays", self.workdays, self.workdays.points)

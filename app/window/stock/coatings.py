@@ -32,9 +32,10 @@ from app.window.message_translation import translated
 from app.window.session import Session
 from app.window.stock.coating_dialog import CoatingDialog
 from app.window.stock.coating_rows import CureLine, FamilyRows, StockRow, cure_lines, told_place
+from app.window.stock.drying_card_dialog import DryingCardDialog
 from app.window.stock.supply_dialogs import AmountDialog
 from app.window.stock.tree import LEFT, NAME, NEEDED, OPENED, StockFilter, StockModel, cell, ml
-from planner.values.coating import Coating
+from planner.values.coating import THINNERS, Coating
 from planner.values.moment import moment_of
 
 WIDEST_NAME = 320  # longer names are cut, and told in full by the tip [px]
@@ -128,6 +129,7 @@ class CoatingsPage(QWidget):
             ("change", self.tr("Change…"), self._change),
             ("count", self.tr("Count…"), self._count),
             ("buy", self.tr("Bought…"), self._buy),
+            ("card", self.tr("Drying card…"), self._card),
             ("remove", self.tr("Remove"), self._remove),
         ):
             button = QPushButton(name)
@@ -215,6 +217,8 @@ class CoatingsPage(QWidget):
         row = self.row()
         for key, button in self.buttons.items():
             button.setEnabled(key == "add" or row is not None)
+        films = row is not None and row.coating.family not in THINNERS
+        self.buttons["card"].setEnabled(films)
         lines = cure_lines(row.coating) if row else ()
         self.times.show_rows(lines)
         self.table.setVisible(bool(lines))
@@ -290,6 +294,11 @@ class CoatingsPage(QWidget):
             lambda book: stock.buy_bottles(book, name, box.value()),
             self,
         ).open()
+
+    def _card(self) -> None:
+        chosen = self.chosen()
+        if chosen is not None:
+            DryingCardDialog(self._session, chosen.name, self).open()
 
     def _remove(self) -> None:
         chosen, book = self.chosen(), self._session.book

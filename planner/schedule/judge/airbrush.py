@@ -6,11 +6,13 @@ from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
+from planner.cure import pot_life, warmest_c
 from planner.schedule.judge.cups_at_start import CLEAN, JudgedCup, left_by_the_log
 from planner.schedule.judge.hands import AIRBRUSH_WORK
 from planner.schedule.judge.premises import named
 from planner.schedule.judge.ruling import Ruling
 from planner.schedule.judge.verdict import Violation
+from planner.values.coating import Family
 from planner.values.gear import Airbrush
 from planner.values.moment import Interval
 from planner.values.plan import BenchKind, BenchWork
@@ -138,11 +140,14 @@ def life_of(ruling: Ruling, load: str) -> int | None:
     book = ruling.case.book
     mix = book.mix(load)
     names = [portion.coating for portion in mix.portions] if mix else [load]
-    lives = [ruling.premises.coatings[name].pot_life_minutes for name in names]
-    return min(
-        [life for life in [mix.life_minutes if mix else None, *lives] if life is not None],
-        default=None,
-    )
+    lives = [mix.life_minutes] if mix else []
+    for coating in (ruling.premises.coatings[name] for name in names):
+        life = coating.pot_life_minutes
+        if life is not None and coating.family is Family.TWO_PACK:
+            life = pot_life(life, warmest_c(book.room))
+        if life is not None:
+            lives.append(life)
+    return min(lives, default=None)
 
 
 def loads(ruling: Ruling) -> Iterator[Violation]:

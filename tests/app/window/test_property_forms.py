@@ -63,6 +63,8 @@ def test_a_place_out_of_doors(opened: Opened) -> None:
     assert dialog.value() == yard
     dialog.controls["outdoors"].setChecked(False)
     assert not dialog.value().outdoors
+    booth = replace(yard, outdoors=False, spraying=True)
+    assert LocationDialog(session, booth, LIGHT, view).value() == booth
 
 
 def test_a_best_moment_of_a_gate_and_of_a_recoat_window(opened: Opened) -> None:

@@ -9,12 +9,12 @@ import pytest
 from judge_cases.making import NOW, at, book, coating, key, paint, spray, work
 
 from planner.bench import calendar_of
-from planner.cure import Cure
+from planner.cure import Cure, life_in_room, pot_life
 from planner.graph.gates import gates_of
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import judge
 from planner.values.book import Book
-from planner.values.coating import Family, Mark, Window
+from planner.values.coating import Family, Mark, Mix, Portion, Window
 from planner.values.moment import zone_named
 from planner.values.plan import Cause, Plan
 from planner.values.refusal import Refused
@@ -178,3 +178,67 @@ def test_a_can_meets_the_weather_and_its_film_the_room() -> None:
     fine, foul = (air("00:00", 22, 50),), (air("00:00", 4, 93),)
     assert planned(in_air(can, *fine, outdoors=foul)).unplaced
     assert not planned(in_air(can, air("00:00", 23, 82), outdoors=fine)).unplaced
+
+
+def test_a_sprayed_coat_meets_the_air_where_one_sprays_and_a_brushed_one_the_bench() -> None:
+    """A dry bench and a damp second room, and the other way round."""
+    dry, damp = (air("00:00", 23, 42),), (air("00:00", 23, 82),)
+
+    def rooms(first: tuple[AirPoint, ...], second: tuple[AirPoint, ...]) -> Room:
+        bench = Location(name="bench", drying_places=9, workdays=first)
+        booth = Location(name="booth", drying_places=9, workdays=second, spraying=True)
+        return Room(locations=(bench, booth))
+
+    strict = replace(coating("lacquer", Family.SOLVENT_LACQUER), most_humidity_pct=60)
+    sprayed = book(spray("base", "hull/deck", coat="lacquer"), coatings=(strict,))
+    brushed = book(paint("base", "hull/deck", coat="lacquer"), coatings=(strict,))
+    canned = book(
+        paint("base", "hull/deck", coat="lacquer", minutes=5, tool=Tool.CAN), coatings=(strict,)
+    )
+    for of, where in ((sprayed, "booth"), (canned, "booth"), (brushed, "bench")):
+        fit, unfit = (rooms(damp, dry), rooms(dry, damp))[:: 1 if where == "booth" else -1]
+        assert not planned(replace(of, room=fit)).unplaced
+        assert planned(replace(of, room=unfit)).unplaced
+    with pytest.raises(Refused, match="more than one place to spray in"):
+        Room(locations=tuple(replace(one, spraying=True) for one in rooms(dry, damp).locations))
+
+
+# --- the life of a two-pack ---------------------------------------------------------------------
+
+
+def two_pack(minutes: int, celsius: float) -> Book:
+    """Return a book of one brushed two-pack with a label life of two hours."""
+    resin = replace(coating("resin", Family.TWO_PACK), pot_life_minutes=120)
+    of = book(paint("base", "hull/deck", coat="resin", minutes=minutes), coatings=(resin,))
+    return in_air(of, air("00:00", celsius, 50))
+
+
+def test_a_two_pack_lasts_half_as_long_where_it_is_ten_degrees_warmer() -> None:
+    """UFGS-09971 par. 3.7.1.3: 4 h at 11 °C, 2 h at 21 °C, 1 h at 31 °C."""
+    assert not planned(two_pack(100, 23)).unplaced
+    assert not planned(two_pack(60, 32)).unplaced
+    (lost,) = planned(two_pack(70, 34)).unplaced
+    assert "can be used for 5" in lost.why
+    assert "at up to 34 °C" in lost.why
+
+
+@pytest.mark.parametrize(("celsius", "told"), [(31, 60), (21, 120), (11, 240)])
+def test_pot_lives_as_published(celsius: float, told: int) -> None:
+    """The same rule, against its middle; within a fifth, since slopes run from 41 to 63 kJ/mol."""
+    ours = pot_life(1000, celsius) / pot_life(1000, 21) * 120
+    assert ours == pytest.approx(told, rel=0.2)
+    assert pot_life(120, -5) == 240  # twice at most
+
+
+def test_what_a_mix_says_of_itself_is_not_stretched() -> None:
+    """Thinned acrylic keeps by its own count; a two-pack in a mix by warmth."""
+    resin = replace(coating("resin", Family.TWO_PACK), pot_life_minutes=120)
+    portions = (Portion(coating="resin", parts=1),)
+    of = replace(
+        book(coatings=(resin,)), mixes=(Mix(name="tint", portions=portions, life_minutes=90),)
+    )
+    cold, hot = in_air(of, air("00:00", 11, 50)), in_air(of, air("00:00", 36, 50))
+    assert life_in_room(cold, "tint") == 90
+    warm = life_in_room(hot, "tint")
+    assert warm is not None
+    assert warm < 60
