@@ -90,6 +90,7 @@ class DryingCardDialog(QDialog):
         self.not_yet = QPushButton(self.tr("&Not yet"))
         self.use = QPushButton(self.tr("&Use it for this bottle"))
         self.drop = QPushButton(self.tr("&Throw the card away"))
+        self._room = QWidget()  # takes what the table leaves where there is none
         self._connect()
         self._lay_out()
         self.refresh()
@@ -103,8 +104,8 @@ class DryingCardDialog(QDialog):
                 lambda row: trial_word(row.times.trial),
                 tip=lambda row: trial_meaning(row.times.trial),
             ),
-            Column(tr("Likely stands it"), lambda row: self._when(row.times.likely)),
-            Column(tr("Surely"), lambda row: self._when(row.times.surely)),
+            Column(tr("Likely stands it"), lambda row: self._opening(row.times.likely)),
+            Column(tr("Surely"), lambda row: self._opening(row.times.surely)),
             Column(tr("It said"), lambda row: answer_word(row.held)),
             Column(
                 tr("Try it"),
@@ -143,6 +144,7 @@ class DryingCardDialog(QDialog):
             line.addStretch(1)
             column.addLayout(line)
         column.addWidget(self.learned)
+        column.addWidget(self._room, 1)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         buttons.button(QDialogButtonBox.StandardButton.Close).setText(self.tr("Close"))
         buttons.addButton(self.use, QDialogButtonBox.ButtonRole.ActionRole)
@@ -157,6 +159,7 @@ class DryingCardDialog(QDialog):
         self.rows.show_rows(rows)
         self.table.setVisible(state is not None)
         self.laid.setVisible(state is not None)
+        self._room.setVisible(state is None)
         for button in (self.held, self.not_yet, self.drop):
             button.setVisible(state is not None)
         if state is not None:
@@ -236,9 +239,12 @@ class DryingCardDialog(QDialog):
         self.message.say(translated(refused.mend) if refused else "")
         self.refresh()
 
-    def _when(self, minute: int | None) -> str:
+    def _opening(self, minute: int | None) -> str:
         if minute is None:
             return self.tr("never in this air")
+        return words.opening(minute, self._session.zone, self._session.now)
+
+    def _when(self, minute: int) -> str:
         return words.when(minute, self._session.zone, self._session.now)
 
 
@@ -271,10 +277,10 @@ def lesson_words(line: DryingLine) -> str:
     """Return what looks and cards make of a bottle, in a sentence or two."""
     told = words.fill(
         words.tr(
-            "By {n} answers it takes {factor:.2f} times its stated times ({low:.2f} to "
+            "By {answers} it takes {factor:.2f} times its stated times ({low:.2f} to "
             "{high:.2f}), surely {doubt:.2f} times the likely; the book reckons with {now:.2f}."
         ),
-        n=line.looks,
+        answers=words.count(line.looks, words.tr("1 answer"), words.tr("{n} answers")),
         factor=line.estimate.factor,
         low=line.estimate.low,
         high=line.estimate.high,
