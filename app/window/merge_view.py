@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -22,11 +21,8 @@ from PySide6.QtWidgets import (
 from app.service.merging import USUAL, Difference, Item, ItemKind, MergeChoice, MergeSide
 from app.window import words
 from app.window.chosen_rows import mark_chosen_rows
+from app.window.forms.rows import Column, RowsModel
 from app.window.message_translation import translated
-
-Index = QModelIndex | QPersistentModelIndex
-NO_INDEX = QModelIndex()
-Role = Qt.ItemDataRole
 
 
 def kind_word(kind: ItemKind) -> str:
@@ -50,101 +46,73 @@ def choice_word(choice: MergeChoice) -> str:
     return names[choice]
 
 
-class DifferencesModel(QAbstractTableModel):
+class DifferencesModel(RowsModel[Difference]):
     """What differs: kind, name, and what is to be done with it."""
 
     def __init__(self, differences: tuple[Difference, ...], parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self.differences = differences
+        columns = (
+            Column[Difference](self.tr("What"), lambda difference: kind_word(difference.kind)),
+            Column[Difference](self.tr("Name"), lambda difference: difference.name),
+            Column[Difference](self.tr("To be done"), self._to_be_done),
+        )
+        super().__init__(columns, parent)
         self.choices: dict[Item, MergeChoice] = {
             difference.item: USUAL[difference.kind] for difference in differences
         }
         self.names: dict[Item, str] = {
             difference.item: difference.beside for difference in differences
         }
+        self.show_rows(differences)
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of things that differ."""
-        return 0 if parent.isValid() else len(self.differences)
-
-    def columnCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of columns: kind, name, choice."""
-        return 0 if parent.isValid() else 3
-
-    def data(self, index: Index, role: int = Role.DisplayRole) -> Any:
-        """Return kind, name or choice."""
-        if not index.isValid() or role not in (Role.DisplayRole, Role.ToolTipRole):
-            return None
-        difference = self.differences[index.row()]
-        choice = choice_word(self.choices[difference.item])
-        if self.choices[difference.item] is MergeChoice.BESIDE:
-            choice = words.tr("take it beside as “{name}”").format(name=self.names[difference.item])
-        return (kind_word(difference.kind), difference.name, choice)[index.column()]
-
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Role.DisplayRole
-    ) -> Any:
-        """Return a column's name."""
-        if orientation is Qt.Orientation.Horizontal and role == Role.DisplayRole:
-            return (self.tr("What"), self.tr("Name"), self.tr("To be done"))[section]
-        return None
+    def _to_be_done(self, difference: Difference) -> str:
+        choice = self.choices[difference.item]
+        if choice is MergeChoice.BESIDE:
+            return words.tr("take it beside as “{name}”").format(name=self.names[difference.item])
+        return choice_word(choice)
 
     def choose(self, row: int, choice: MergeChoice, name: str) -> None:
         """Choose for one thing; ``name`` is its new name if it is taken beside."""
-        item = self.differences[row].item
+        item = self.rows[row].item
         self.choices[item], self.names[item] = choice, name
-        self.dataChanged.emit(self.index(row, 0), self.index(row, 2))
+        self.tell_changed()
 
 
-class SidesModel(QAbstractTableModel):
+class SidesModel(RowsModel[MergeSide]):
     """The fields of one thing: what the book says, what the file says, marked where they differ."""
 
     MARK = "≠"
 
     def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self._sides: tuple[MergeSide, ...] = ()
+        tr = self.tr
+
+        def column(
+            name: str,
+            text: Callable[[MergeSide], str],
+            spoken: Callable[[MergeSide], str] | None = None,
+        ) -> Column[MergeSide]:
+            return Column(name, text, font=_bold_where_it_differs, spoken=spoken)
+
+        columns = (
+            column(
+                "",
+                lambda side: self.MARK if side.differs else "",
+                lambda side: tr("differs") if side.differs else tr("the same"),
+            ),
+            column(tr("Field"), lambda side: translated(side.field)),
+            column(tr("Your book says"), lambda side: translated(side.ours)),
+            column(tr("The file says"), lambda side: translated(side.theirs)),
+        )
+        super().__init__(columns, parent)
 
     def show_sides(self, sides: tuple[MergeSide, ...]) -> None:
         """Show another thing, what differs first."""
-        self.beginResetModel()
-        self._sides = tuple(sorted(sides, key=lambda side: not side.differs))
-        self.endResetModel()
+        self.show_rows(sorted(sides, key=lambda side: not side.differs), same=False)
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of fields."""
-        return 0 if parent.isValid() else len(self._sides)
 
-    def columnCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of columns: mark, field, book, file."""
-        return 0 if parent.isValid() else 4
-
-    def data(self, index: Index, role: int = Role.DisplayRole) -> Any:
-        """Return one side of a field; what differs is marked and bold."""
-        if not index.isValid():
-            return None
-        side = self._sides[index.row()]
-        if role in (Role.DisplayRole, Role.ToolTipRole):
-            mark = self.MARK if side.differs else ""
-            return (mark, translated(side.field), translated(side.ours), translated(side.theirs))[
-                index.column()
-            ]
-        if role == Role.AccessibleTextRole and index.column() == 0:
-            return self.tr("differs") if side.differs else self.tr("the same")
-        if role == Role.FontRole and side.differs:
-            font = QFont()
-            font.setBold(True)
-            return font
-        return None
-
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Role.DisplayRole
-    ) -> Any:
-        """Return a column's name."""
-        if orientation is Qt.Orientation.Horizontal and role == Role.DisplayRole:
-            names = ("", self.tr("Field"), self.tr("Your book says"), self.tr("The file says"))
-            return names[section]
-        return None
+def _bold_where_it_differs(side: MergeSide) -> QFont | None:
+    font = QFont()
+    font.setBold(True)
+    return font if side.differs else None
 
 
 class MergeView(QWidget):
@@ -198,7 +166,7 @@ class MergeView(QWidget):
     def _show(self, index: QModelIndex, _before: QModelIndex | None = None) -> None:
         if not index.isValid():
             return
-        difference = self.model.differences[index.row()]
+        difference = self.model.rows[index.row()]
         self._filling = True
         self.sides.show_sides(difference.sides)
         self.table.resizeRowsToContents()

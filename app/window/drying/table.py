@@ -2,127 +2,83 @@
 
 from __future__ import annotations
 
-from typing import Any
+from dataclasses import replace
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import (
-    QAbstractTableModel,
-    QModelIndex,
-    QObject,
-    QPersistentModelIndex,
-    QRectF,
-    QSize,
-    Qt,
-)
-from PySide6.QtGui import QFont, QIcon, QPainter
+from PySide6.QtCore import QObject, QRectF, QSize
+from PySide6.QtGui import QFont, QPainter
 from PySide6.QtWidgets import QStyleOptionViewItem
 
 from app.window import mark_drawing, words
 from app.window.chosen_rows import ChosenRows
 from app.window.drying.event_wording import at_words, film_words, state_words, what
 from app.window.film_events import FilmEvent, FilmEventKind, grouped
-from app.window.labels import swatch_icon
+from app.window.forms.rows import Column, Index, RowsModel
 from app.window.palette import LIGHT, Colours
 from app.window.wedge_geometry import wedge_outline
 
-Index = QModelIndex | QPersistentModelIndex
-NO_INDEX = QModelIndex()
 WHEN, WHAT, PLANNED, COURSE = range(4)
 
 
-class MomentsModel(QAbstractTableModel):
+class MomentsModel(RowsModel[tuple[FilmEvent, ...]]):
     """In each line moments of one film; times are told from the minute that runs."""
 
     def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self._rows: tuple[tuple[FilmEvent, ...], ...] = ()
-        self._swatches: dict[str, QIcon] = {}
+        self._swatches: dict[str, str] = {}
         self._zone, self.now = ZoneInfo("UTC"), 0
+        told = (
+            (self.tr("When"), lambda group: self._when(group[0])),
+            (self.tr("What, and by which film"), self._what),
+            (self.tr("Planned"), self._planned),
+            (self.tr("Course"), lambda _group: ""),
+        )
+        columns = [Column(name, text, tip=self._tip) for name, text in told]
+        columns[WHEN] = replace(columns[WHEN], font=_emphasis)
+        columns[WHAT] = replace(
+            columns[WHAT], swatch=lambda group: self._swatches.get(group[0].coating, "")
+        )
+        super().__init__(columns, parent)
 
     def show_moments(
         self, found: tuple[FilmEvent, ...], swatches: dict[str, str], zone: ZoneInfo, now: int
     ) -> None:
         """Show other moments."""
         rows = grouped(found)
-        same = [row[0].name for row in rows] == [row[0].name for row in self._rows]
-        if not same:
-            self.beginResetModel()
-        self._rows, self._zone, self.now = rows, zone, now
-        self._swatches = {name: swatch_icon(colour) for name, colour in swatches.items()}
-        if not same:
-            self.endResetModel()
-        elif rows:
-            self.dataChanged.emit(self.index(0, 0), self.index(len(rows) - 1, COURSE))
+        same = [row[0].name for row in rows] == [row[0].name for row in self.rows]
+        self._swatches, self._zone, self.now = swatches, zone, now
+        self.show_rows(rows, same=same)
 
     def set_now(self, now: int) -> None:
         """Follow the clock."""
-        if now != self.now and self._rows:
+        if now != self.now:
             self.now = now
-            self.dataChanged.emit(self.index(0, 0), self.index(len(self._rows) - 1, COURSE))
+            self.tell_changed()
 
     def moment_at(self, index: Index) -> FilmEvent | None:
         """Return the first moment of a line."""
-        return self._rows[index.row()][0] if index.isValid() else None
+        group = self.row_at(index)
+        return group[0] if group else None
 
     def line_of(self, name: str) -> int:
         """Return the line of a moment by its name, the first if it is gone."""
-        names = [[event.name for event in row] for row in self._rows]
+        names = [[event.name for event in row] for row in self.rows]
         return next((at for at, some in enumerate(names) if name in some), 0)
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of moments."""
-        return 0 if parent.isValid() else len(self._rows)
-
-    def columnCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of columns."""
-        return 0 if parent.isValid() else COURSE + 1
-
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        """Return a column's name."""
-        if orientation is not Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
-            return None
-        return (
-            self.tr("When"),
-            self.tr("What, and by which film"),
-            self.tr("Planned"),
-            self.tr("Course"),
-        )[section]
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        """Return what a cell shows."""
-        if not index.isValid():
-            return None
-        group, column = self._rows[index.row()], index.column()
+    def _what(self, group: tuple[FilmEvent, ...]) -> str:
         row = group[0]
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return self._told(group, column)
-        if role == Qt.ItemDataRole.ToolTipRole:
-            told = self._told(group, WHAT)
-            return f"{told}\n{words.capital(row.why)}" if row.why else told
-        if role == Qt.ItemDataRole.DecorationRole and column == WHAT:
-            return self._swatches.get(row.coating)
-        if role == Qt.ItemDataRole.FontRole and column == WHEN:
-            font = QFont()
-            font.setWeight(QFont.Weight.DemiBold)
-            return font
-        return None
+        return self.tr("{what}\n{film}: {state}").format(
+            what=what(*group), film=film_words(row), state=state_words(row)
+        )
 
-    def _told(self, group: tuple[FilmEvent, ...], column: int) -> str:
-        row = group[0]
-        if column == WHEN:
-            return self._when(row)
-        if column == WHAT:
-            return self.tr("{what}\n{film}: {state}").format(
-                what=what(*group), film=film_words(row), state=state_words(row)
-            )
-        if column == PLANNED and row.waiting is not None:
-            planned = [event.planned for event in group if event.planned is not None]
-            if not planned:
-                return self.tr("no place")
-            return words.when(min(planned), self._zone, self.now)
-        return ""
+    def _planned(self, group: tuple[FilmEvent, ...]) -> str:
+        if group[0].waiting is None:
+            return ""
+        planned = [event.planned for event in group if event.planned is not None]
+        return words.when(min(planned), self._zone, self.now) if planned else self.tr("no place")
+
+    def _tip(self, group: tuple[FilmEvent, ...]) -> str:
+        why = group[0].why
+        return f"{self._what(group)}\n{words.capital(why)}" if why else self._what(group)
 
     def _when(self, row: FilmEvent) -> str:
         told = at_words(row, self._zone, self.now)
@@ -142,6 +98,12 @@ class MomentsModel(QAbstractTableModel):
         return self.tr("{when}\nin {length}").format(
             when=line, length=words.span(row.at - self.now)
         )
+
+
+def _emphasis(_group: tuple[FilmEvent, ...]) -> QFont:
+    font = QFont()
+    font.setWeight(QFont.Weight.DemiBold)
+    return font
 
 
 class CourseDelegate(ChosenRows):

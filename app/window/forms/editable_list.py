@@ -25,7 +25,7 @@ from PySide6.QtWidgets import (
 
 from app.window.chosen_rows import ChosenRows
 from app.window.flow_layout import FlowLayout
-from app.window.forms.rows import EN_SPACE, Column, RowsModel
+from app.window.forms.rows import EN_SPACE, LEFT, Column, RowsModel
 from app.window.forms.tables import lines_table
 from app.window.labels import MessageLabel, text
 from planner.values.refusal import Refused
@@ -58,9 +58,7 @@ def plain_table(name: str) -> QTableView:
     table.setItemDelegate(Roomy(table))
     table.verticalHeader().setDefaultSectionSize(table.fontMetrics().height() + 10)
     table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-    table.horizontalHeader().setDefaultAlignment(
-        Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-    )
+    table.horizontalHeader().setDefaultAlignment(LEFT)
     table.horizontalHeader().setStretchLastSection(True)
     table.horizontalHeader().setHighlightSections(False)
     return table

@@ -7,13 +7,14 @@ from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
-from PySide6.QtGui import QIcon
+from PySide6.QtGui import QFont, QIcon
 
 from app.window.labels import swatch_icon
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
 EN_SPACE = "\u2002"
+LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 T = TypeVar("T")
 
@@ -22,7 +23,8 @@ T = TypeVar("T")
 class Column(Generic[T]):
     """One column: its name, what it says of a row, and how.
 
-    ``tip`` says more; ``swatch`` is a colour to show beside it, "" for none.
+    ``tip`` says more; ``swatch`` is a colour to show beside it, "" for none; ``heading`` says
+    more of its name, ``spoken`` is read out in place of what is shown.
     """
 
     name: str
@@ -30,6 +32,9 @@ class Column(Generic[T]):
     right: bool = False
     tip: Callable[[T], str] | None = None
     swatch: Callable[[T], str] | None = None
+    font: Callable[[T], QFont | None] | None = None
+    spoken: Callable[[T], str] | None = None
+    heading: str = ""
 
 
 class RowsModel(QAbstractTableModel, Generic[T]):
@@ -46,17 +51,24 @@ class RowsModel(QAbstractTableModel, Generic[T]):
         """What is shown."""
         return self._rows
 
-    def show_rows(self, rows: Sequence[T]) -> None:
-        """Show other values."""
-        if len(rows) == len(self._rows):
+    def show_rows(self, rows: Sequence[T], *, same: bool | None = None) -> None:
+        """Show other values; ``same`` tells whether they are of the same things, line by line.
+
+        Where nobody says so, as many lines count as the same.
+        """
+        if len(rows) == len(self._rows) if same is None else same:
             self._rows = tuple(rows)
-            if rows:
-                last = self.index(len(rows) - 1, len(self._columns) - 1)
-                self.dataChanged.emit(self.index(0, 0), last)
+            self.tell_changed()
             return
         self.beginResetModel()
         self._rows = tuple(rows)
         self.endResetModel()
+
+    def tell_changed(self) -> None:
+        """Let every cell be read anew: the lines are the same, what is said of them is not."""
+        if self._rows:
+            last = self.index(len(self._rows) - 1, len(self._columns) - 1)
+            self.dataChanged.emit(self.index(0, 0), last)
 
     def row_at(self, index: Index) -> T | None:
         """Return the value of a line."""
@@ -72,10 +84,9 @@ class RowsModel(QAbstractTableModel, Generic[T]):
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return what a cell shows."""
-        row = self.row_at(index)
-        if row is None:
+        if not index.isValid():
             return None
-        column = self._columns[index.column()]
+        row, column = self._rows[index.row()], self._columns[index.column()]
         if role == Qt.ItemDataRole.DisplayRole:
             return column.text(row)
         if role == Qt.ItemDataRole.ToolTipRole:
@@ -84,6 +95,10 @@ class RowsModel(QAbstractTableModel, Generic[T]):
             return RIGHT
         if role == Qt.ItemDataRole.DecorationRole and column.swatch:
             return self._icon(column.swatch(row))
+        if role == Qt.ItemDataRole.FontRole and column.font:
+            return column.font(row)
+        if role == Qt.ItemDataRole.AccessibleTextRole and column.spoken:
+            return column.spoken(row)
         return None
 
     def headerData(
@@ -92,11 +107,13 @@ class RowsModel(QAbstractTableModel, Generic[T]):
         """Return a column's name."""
         if orientation is not Qt.Orientation.Horizontal:
             return None
+        column = self._columns[section]
         if role == Qt.ItemDataRole.DisplayRole:
-            column = self._columns[section]
             return column.name + EN_SPACE if column.right else column.name
-        if role == Qt.ItemDataRole.TextAlignmentRole and self._columns[section].right:
+        if role == Qt.ItemDataRole.TextAlignmentRole and column.right:
             return RIGHT
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return column.heading or None
         return None
 
     def _icon(self, swatch: str) -> QIcon | None:

@@ -2,93 +2,43 @@
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Callable
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QObject
 
 from app.window import reasons, words
+from app.window.forms.rows import Column, RowsModel
 from app.window.logbook.lines import LogbookLine, Sort
 from app.window.message_translation import edit_name
 from planner.values.moment import minute_of
 from planner.values.plan import PassKey
 
-Index = QModelIndex | QPersistentModelIndex
-NO_INDEX = QModelIndex()
 DAY, TIME, WORK, MINUTES, PHOTOS, NOTE, AIR, USED = range(8)
 
 
-class LinesModel(QAbstractTableModel):
+class LinesModel(RowsModel[LogbookLine]):
     """A line of the logbook in each line."""
 
     def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self._rows: tuple[LogbookLine, ...] = ()
         self._zone = ZoneInfo("UTC")
+        tr = self.tr
+        told: tuple[tuple[str, Callable[[LogbookLine], str]], ...] = (
+            (tr("Day"), lambda line: words.day_of(line.at, self._zone)),
+            (tr("Time"), self._time),
+            (tr("What"), what),
+            (tr("Minutes"), minutes_words),
+            (tr("Photos"), _photos),
+            (tr("Note"), _note),
+            (tr("Air"), air_words),
+            (tr("Used"), used_words),
+        )
+        super().__init__([Column(name, text) for name, text in told], parent)
 
     def show_lines(self, rows: tuple[LogbookLine, ...], zone: ZoneInfo) -> None:
         """Show other lines."""
-        self.beginResetModel()
-        self._rows, self._zone = rows, zone
-        self.endResetModel()
-
-    @property
-    def rows(self) -> tuple[LogbookLine, ...]:
-        """The lines on screen."""
-        return self._rows
-
-    def line_at(self, index: Index) -> LogbookLine | None:
-        """Return a line."""
-        return self._rows[index.row()] if index.isValid() else None
-
-    def rowCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of lines."""
-        return 0 if parent.isValid() else len(self._rows)
-
-    def columnCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of columns."""
-        return 0 if parent.isValid() else USED + 1
-
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        """Return a column's name."""
-        if orientation is not Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
-            return None
-        return (
-            self.tr("Day"),
-            self.tr("Time"),
-            self.tr("What"),
-            self.tr("Minutes"),
-            self.tr("Photos"),
-            self.tr("Note"),
-            self.tr("Air"),
-            self.tr("Used"),
-        )[section]
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        """Return what a cell shows."""
-        line = self.line_at(index)
-        if line is None:
-            return None
-        if role == Qt.ItemDataRole.DisplayRole:
-            return self._told(line, index.column())
-        if role == Qt.ItemDataRole.ToolTipRole and index.column() in (WORK, USED, NOTE):
-            return self._told(line, index.column()) or None
-        return None
-
-    def _told(self, line: LogbookLine, column: int) -> str:
-        told = {
-            DAY: lambda: words.day_of(line.at, self._zone),
-            TIME: lambda: self._time(line),
-            MINUTES: lambda: minutes_words(line),
-            WORK: lambda: what(line),
-            AIR: lambda: air_words(line),
-            USED: lambda: used_words(line),
-            NOTE: lambda: _note(line),
-            PHOTOS: lambda: str(len(line.fact.photos)) if line.fact and line.fact.photos else "",
-        }
-        return told[column]()
+        self._zone = zone
+        self.show_rows(rows, same=False)
 
     def _time(self, line: LogbookLine) -> str:
         start = words.clock(line.at, self._zone)
@@ -98,6 +48,10 @@ class LinesModel(QAbstractTableModel):
             return self.tr("{start}, under way").format(start=start)
         end = words.clock(minute_of(line.fact.end), self._zone)
         return self.tr("{start}–{end}").format(start=start, end=end)
+
+
+def _photos(line: LogbookLine) -> str:
+    return str(len(line.fact.photos)) if line.fact and line.fact.photos else ""
 
 
 def what(line: LogbookLine) -> str:

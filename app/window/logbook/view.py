@@ -180,7 +180,7 @@ class LogbookView(QWidget):
 
     def chosen(self) -> LogbookLine | None:
         """Return the line that is chosen."""
-        return self.model.line_at(self.table.currentIndex())
+        return self.model.row_at(self.table.currentIndex())
 
     def _filter(self) -> None:
         wanted, sort = self.search.text().strip(), self.kind.currentData()

@@ -2,123 +2,59 @@
 
 from __future__ import annotations
 
-from typing import Any
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import (
-    QAbstractTableModel,
-    QCoreApplication,
-    QModelIndex,
-    QObject,
-    QPersistentModelIndex,
-    Qt,
-)
-from PySide6.QtGui import QIcon
+from PySide6.QtCore import QObject
 
 from app.window import words
+from app.window.forms.rows import Column, RowsModel
 from app.window.glossary import state_meaning
-from app.window.labels import swatch_icon
-from app.window.message_translation import translated
+from app.window.message_translation import enum_word, translated
 from app.window.room.drying_times import CoatingTimes
 from planner.air import Fitness, fitness
 from planner.cure import shown_minutes
 from planner.cure.drying_path import StateTimes
 from planner.values.coating import State
 
-Index = QModelIndex | QPersistentModelIndex
-NO_INDEX = QModelIndex()
-STATES = tuple(State)
 
-
-class TimesModel(QAbstractTableModel):
+class TimesModel(RowsModel[CoatingTimes]):
     """Coatings down, states across; a cell says how long, its tip when and how sure."""
 
     def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self._rows: tuple[CoatingTimes, ...] = ()
         self._laid = 0
         self._zone = ZoneInfo("UTC")
-        self._icons: dict[str, QIcon] = {}
+        name = Column[CoatingTimes](
+            self.tr("Coating"), self._name, tip=_about, swatch=lambda row: row.coating.swatch
+        )
+        super().__init__([name, *(self._column(state) for state in State)], parent)
+
+    def _column(self, state: State) -> Column[CoatingTimes]:
+        word = words.state_word(state.value)
+        return Column(
+            _broken(word),
+            lambda row: self._time(_times(row, state)),
+            right=True,
+            tip=lambda row: self._tip(row, _times(row, state)),
+            heading=f"{word}: {state_meaning(state)}",
+        )
 
     def show_times(self, rows: tuple[CoatingTimes, ...], laid: int, zone: ZoneInfo) -> None:
         """Show other times."""
-        same = [row.coating.name for row in rows] == [row.coating.name for row in self._rows]
-        if not same:
-            self.beginResetModel()
-        self._rows, self._laid, self._zone = rows, laid, zone
-        if not same:
-            self.endResetModel()
-        elif rows:
-            self.dataChanged.emit(self.index(0, 0), self.index(len(rows) - 1, len(STATES)))
+        same = [row.coating.name for row in rows] == [row.coating.name for row in self.rows]
+        self._laid, self._zone = laid, zone
+        self.show_rows(rows, same=same)
 
-    def times_at(self, index: Index) -> CoatingTimes | None:
-        """Return the coating of a line."""
-        return self._rows[index.row()] if index.isValid() else None
+    def _time(self, state_times: StateTimes) -> str:
+        if state_times.late is None:
+            return self.tr("never")
+        return words.short_span(shown_minutes(state_times.late - self._laid))
 
-    def rowCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of coatings."""
-        return 0 if parent.isValid() else len(self._rows)
-
-    def columnCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of states and one for the name."""
-        return 0 if parent.isValid() else len(STATES) + 1
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        """Return what a cell shows."""
-        row = self.times_at(index)
-        if row is None:
-            return None
-        if index.column() == 0:
-            return self._name(row, role)
-        state_times = next(time for time in row.states if time.state is STATES[index.column() - 1])
-        if role == Qt.ItemDataRole.DisplayRole:
-            if state_times.late is None:
-                return self.tr("never")
-            return words.short_span(shown_minutes(state_times.late - self._laid))
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return self._tip(row, state_times)
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-        return None
-
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        """Return a column's name."""
-        if orientation is not Qt.Orientation.Horizontal:
-            return None
-        if role == Qt.ItemDataRole.DisplayRole:
-            if section == 0:
-                return self.tr("Coating")
-            return _broken(words.state_word(STATES[section - 1].value))
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            side = Qt.AlignmentFlag.AlignRight if section else Qt.AlignmentFlag.AlignLeft
-            return side | Qt.AlignmentFlag.AlignVCenter
-        if role == Qt.ItemDataRole.ToolTipRole and section:
-            state = STATES[section - 1]
-            return f"{words.state_word(state.value)}: {state_meaning(state)}"
-        return None
-
-    def _name(self, row: CoatingTimes, role: int) -> Any:
-        if role == Qt.ItemDataRole.DisplayRole:
-            worst = fitness(row.advice)
-            if worst is Fitness.GO:
-                return row.coating.name
-            sign = self.tr("not now") if worst is Fitness.NO_GO else self.tr("with care")
-            return self.tr("⚠ {name} ({sign})").format(name=row.coating.name, sign=sign)
-        if role == Qt.ItemDataRole.ToolTipRole:
-            told = [
-                f"{translated(advisory.reason)} ({translated(advisory.source)})"
-                for advisory in row.advice
-            ]
-            family = QCoreApplication.translate("family", row.coating.family.value)
-            return "\n".join([row.coating.name, family, *told])
-        if role == Qt.ItemDataRole.DecorationRole:
-            swatch = row.coating.swatch
-            if swatch not in self._icons:
-                self._icons[swatch] = swatch_icon(swatch)
-            return self._icons[swatch]
-        return None
+    def _name(self, row: CoatingTimes) -> str:
+        worst = fitness(row.advice)
+        if worst is Fitness.GO:
+            return row.coating.name
+        sign = self.tr("not now") if worst is Fitness.NO_GO else self.tr("with care")
+        return self.tr("⚠ {name} ({sign})").format(name=row.coating.name, sign=sign)
 
     def _tip(self, row: CoatingTimes, state_times: StateTimes) -> str:
         state = words.state_word(state_times.state.value)
@@ -135,9 +71,20 @@ class TimesModel(QAbstractTableModel):
             early=words.when(state_times.early, self._zone, self._laid),
             late=words.when(state_times.late, self._zone, self._laid),
             minutes=state_times.figure.minutes,
-            status=QCoreApplication.translate("status", state_times.figure.status.value),
+            status=enum_word(state_times.figure.status),
             source=translated(state_times.figure.source),
         )
+
+
+def _times(row: CoatingTimes, state: State) -> StateTimes:
+    return next(times for times in row.states if times.state is state)
+
+
+def _about(row: CoatingTimes) -> str:
+    told = [
+        f"{translated(advisory.reason)} ({translated(advisory.source)})" for advisory in row.advice
+    ]
+    return "\n".join([row.coating.name, enum_word(row.coating.family), *told])
 
 
 def _broken(state: str) -> str:

@@ -17,6 +17,7 @@ from app.window import words
 from app.window.chosen_rows import mark_chosen_rows
 from app.window.forms.column_stretch import Breadth
 from app.window.forms.moment_fields import MomentField
+from app.window.forms.rows import LEFT
 from app.window.labels import NarrowCombo, field_label, text
 from app.window.palette import Colours
 from app.window.plan_snapshot import PlanSnapshot
@@ -52,6 +53,7 @@ class RoomView(QWidget):
         self.table.setTabKeyNavigation(False)
         self.table.setFrameShape(QTableView.Shape.NoFrame)
         self.table.verticalHeader().hide()
+        self.table.horizontalHeader().setDefaultAlignment(LEFT)
         mark_chosen_rows(self.table)
         self.breadth = Breadth(self.table)
         self.title = text("", bold=True)
@@ -149,7 +151,7 @@ class RoomView(QWidget):
 
     def _show_course(self) -> None:
         picture = self._picture
-        chosen = self.model.times_at(self.table.currentIndex())
+        chosen = self.model.row_at(self.table.currentIndex())
         if picture is None or chosen is None:
             self.plot.show_course(None, ZoneInfo("UTC"))
             self.title.setText("")

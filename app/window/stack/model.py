@@ -2,26 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Callable
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import (
-    QAbstractTableModel,
-    QCoreApplication,
-    QModelIndex,
-    QObject,
-    QPersistentModelIndex,
-    Qt,
-)
+from PySide6.QtCore import QCoreApplication, QObject
 
 from app.service.hard_clear import HardClear
 from app.window import words
-from app.window.labels import swatch_icon
+from app.window.forms.rows import Column, RowsModel
 from app.window.stack.coat_rows import CoatRow, PlaceStack
 from planner.layers.overcoat_table import LayerVerdict
-
-Index = QModelIndex | QPersistentModelIndex
-NO_INDEX = QModelIndex()
 
 SIGNS = {
     LayerVerdict.SOUND: "○",
@@ -85,66 +75,31 @@ def coat_time(coat: CoatRow, zone: ZoneInfo, now: int) -> str:
     return words.tr("laid {time}").format(time=at) if coat.logged else at
 
 
-class CoatsModel(QAbstractTableModel):
-    """Coats down, the topmost first; what, stage, when, verdict across."""
+class CoatsModel(RowsModel[CoatRow]):
+    """Coats down, the topmost first; what, when, verdict, stage across."""
 
     def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self._coats: tuple[CoatRow, ...] = ()
         self._zone, self._now = ZoneInfo("UTC"), 0
+
+        def column(
+            name: str,
+            text: Callable[[CoatRow], str],
+            swatch: Callable[[CoatRow], str] | None = None,
+        ) -> Column[CoatRow]:
+            return Column(name, text, tip=lambda coat: coat.why, swatch=swatch)
+
+        columns = (
+            column(self.tr("Coat"), coat_name, lambda coat: coat.swatch),
+            column(self.tr("When"), lambda coat: coat_time(coat, self._zone, self._now)),
+            column(self.tr("On the one below"), self._verdict),
+            column(self.tr("Stage"), lambda coat: words.stage_word(coat.stage)),
+        )
+        super().__init__(columns, parent)
+
+    def _verdict(self, coat: CoatRow) -> str:
+        return f"{SIGNS[coat.verdict]} {verdict_line(coat, self._zone, self._now)}"
 
     def show_stack(self, stack: PlaceStack | None, zone: ZoneInfo, now: int) -> None:
         """Show another place."""
-        self.beginResetModel()
-        self._coats = tuple(reversed(stack.coats)) if stack else ()
         self._zone, self._now = zone, now
-        self.endResetModel()
-
-    def coat_at(self, index: Index) -> CoatRow | None:
-        """Return the coat of a line."""
-        return self._coats[index.row()] if index.isValid() else None
-
-    def row_of(self, coat: CoatRow) -> int:
-        """Return the line of a coat."""
-        return self._coats.index(coat)
-
-    def rowCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of coats."""
-        return 0 if parent.isValid() else len(self._coats)
-
-    def columnCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of columns."""
-        return 0 if parent.isValid() else 4
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        """Return what a cell shows."""
-        coat = self.coat_at(index)
-        if coat is None:
-            return None
-        if role == Qt.ItemDataRole.DisplayRole:
-            verdict = verdict_line(coat, self._zone, self._now)
-            return (
-                coat_name(coat),
-                coat_time(coat, self._zone, self._now),
-                f"{SIGNS[coat.verdict]} {verdict}",
-                words.stage_word(coat.stage),
-            )[index.column()]
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return coat.why
-        if role == Qt.ItemDataRole.DecorationRole and index.column() == 0:
-            return swatch_icon(coat.swatch)
-        return None
-
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        """Return a column's name."""
-        if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
-            names = (
-                self.tr("Coat"),
-                self.tr("When"),
-                self.tr("On the one below"),
-                self.tr("Stage"),
-            )
-            return names[section]
-        return None
+        self.show_rows(tuple(reversed(stack.coats)) if stack else (), same=False)

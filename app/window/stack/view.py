@@ -166,10 +166,10 @@ class StackView(QWidget):
         self.model.show_stack(self.shown(), picture.zone, picture.now)
 
     def _chosen_in_drawing(self, coat: CoatRow) -> None:
-        self.table.selectRow(self.model.row_of(coat))
+        self.table.selectRow(self.model.rows.index(coat))
 
     def _chosen_in_table(self, index: QModelIndex) -> None:
-        coat = self.model.coat_at(index)
+        coat = self.model.row_at(index)
         self.section.choose(coat)
         if coat is not None:
             self.area.ensureVisible(0, self.section.middle_of(coat), 0, 40)

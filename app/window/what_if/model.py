@@ -2,68 +2,45 @@
 
 from __future__ import annotations
 
-from typing import Any
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QObject
 
 from app.service.what_if import PlanFigures
 from app.window import words
+from app.window.forms.rows import Column, RowsModel
 from app.window.what_if.runner import Tried
 from app.window.what_if.scenario_wording import cells, heads, remark
 
-Index = QModelIndex | QPersistentModelIndex
-NO_INDEX = QModelIndex()
 
-
-class ScenarioModel(QAbstractTableModel):
-    """A thin adapter over what the runner knows."""
+class ScenarioModel(RowsModel[Tried | None]):
+    """What the runner knows of each scenario; the line of none is the plan as it is."""
 
     def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
         self._present: PlanFigures | None = None
-        self._tried: tuple[Tried, ...] = ()
         self._zone, self._now = ZoneInfo("UTC"), 0
+        super().__init__([self._column(at, head) for at, head in enumerate(heads())], parent)
+        self.show_rows((None,))
+
+    def _column(self, at: int, head: str) -> Column[Tried | None]:
+        return Column(
+            head,
+            lambda tried: self._cell(tried, at),
+            tip=lambda tried: self.remark(tried) or self._cell(tried, at),
+        )
 
     def show_tried(
         self, present: PlanFigures | None, tried: tuple[Tried, ...], zone: ZoneInfo, now: int
     ) -> None:
         """Show what is known; rows are only reset where they are others."""
-        alike = [tried.scenario for tried in tried] == [tried.scenario for tried in self._tried]
-        if not alike:
-            self.beginResetModel()
-        self._present, self._tried, self._zone, self._now = present, tried, zone, now
-        if alike:
-            last = self.index(self.rowCount() - 1, self.columnCount() - 1)
-            self.dataChanged.emit(self.index(0, 0), last)
-        else:
-            self.endResetModel()
+        alike = [each.scenario for each in tried] == [
+            each.scenario for each in self.rows if each is not None
+        ]
+        self._present, self._zone, self._now = present, zone, now
+        self.show_rows((None, *tried), same=alike)
 
-    def tried(self, row: int) -> Tried | None:
-        """Return the scenario of a row, None for the plan as it is."""
-        return self._tried[row - 1] if 1 <= row <= len(self._tried) else None
-
-    def rowCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of scenarios, and one for the plan as it is."""
-        return 0 if parent.isValid() else 1 + len(self._tried)
-
-    def columnCount(self, parent: Index = NO_INDEX) -> int:
-        """Return the number of columns."""
-        return 0 if parent.isValid() else len(heads())
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        """Return what a cell shows."""
-        if not index.isValid() or index.row() >= self.rowCount():
-            return None
-        if role == Qt.ItemDataRole.DisplayRole:
-            return self._cell(index.row(), index.column())
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return self.remark(index.row()) or self._cell(index.row(), index.column())
-        return None
-
-    def remark(self, row: int) -> str:
-        """Return what is to be said of a row beside its numbers."""
-        tried = self.tried(row)
+    def remark(self, tried: Tried | None) -> str:
+        """Return what is to be said of a scenario beside its numbers."""
         if tried is None:
             return ""
         if tried.why:
@@ -71,16 +48,7 @@ class ScenarioModel(QAbstractTableModel):
         told = remark(tried.outcome, self._present) if tried.outcome else ""
         return self.tr("{name}. {told}").format(name=words.capital(tried.scenario.name), told=told)
 
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        """Return a column's name."""
-        if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
-            return heads()[section]
-        return None
-
-    def _cell(self, row: int, column: int) -> str:
-        tried = self.tried(row)
+    def _cell(self, tried: Tried | None, column: int) -> str:
         outcome = tried.outcome if tried else self._present
         if column == 0:
             return words.capital(tried.scenario.name) if tried else self.tr("Present plan")

@@ -159,16 +159,15 @@ class WhatIfView(QScrollArea):
         self._mark()
 
     def _chosen(self) -> Scenario | None:
-        tried = self.model.tried(self.table.currentIndex().row())
+        tried = self.model.row_at(self.table.currentIndex())
         return tried.scenario if tried else None
 
     def _mark(self) -> None:
-        row = self.table.currentIndex().row()
-        tried = self.model.tried(row)
+        tried = self.model.row_at(self.table.currentIndex())
         self.keep.setEnabled(tried is not None and not tried.why)
         self.drop.setEnabled(tried is not None)
         self.with_it.setEnabled(tried is not None)
-        self.remark.say(self.model.remark(row))
+        self.remark.say(self.model.remark(tried))
 
     def _try(self) -> None:
         self._add(())

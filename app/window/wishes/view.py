@@ -277,7 +277,7 @@ class WishesView(QScrollArea):
 
     def _mark(self) -> None:
         book = self._session.book
-        here = self.model.wish(self.table.currentIndex().row())
+        here = self.model.row_at(self.table.currentIndex())
         self.remove.setEnabled(here is not None)
         self.show_it.setEnabled(here is not None)
         self.up.setEnabled(self.order.currentRow() > 0)
@@ -297,12 +297,12 @@ class WishesView(QScrollArea):
         self._session.attempt(wishes.usual_order)
 
     def _remove(self) -> None:
-        wish = self.model.wish(self.table.currentIndex().row())
+        wish = self.model.row_at(self.table.currentIndex())
         if wish is not None:
             self._session.attempt(lambda book: pins.remove(book, wish.project, wish.pin))
 
     def _show(self) -> None:
-        wish = self.model.wish(self.table.currentIndex().row())
+        wish = self.model.row_at(self.table.currentIndex())
         if wish is not None:
             pin = wish.pin
             self.show_wanted.emit(PassKey(wish.project, pin.model, pin.step, pin.coat or 1))

@@ -63,7 +63,7 @@ def _differences(picture: PlanSnapshot) -> DifferencesModel:
 
 def _sides(picture: PlanSnapshot) -> SidesModel:
     model = SidesModel()
-    model.show_sides(_differences(picture).differences[0].sides)
+    model.show_sides(_differences(picture).rows[0].sides)
     return model
 
 
