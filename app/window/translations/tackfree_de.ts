@@ -3496,10 +3496,6 @@ in {length}</translation>
    <source>set aside</source>
    <translation>beiseitegelegt</translation>
   </message>
-  <message>
-   <source>done {time}</source>
-   <translation>bis {time}</translation>
-  </message>
  </context>
  <context>
   <name>ProjectsModel</name>
@@ -3556,10 +3552,6 @@ in {length}</translation>
   <message>
    <source>{margin:.1f} °C above the dew point; 3 °C is enough.</source>
    <translation>{margin:.1f} °C über dem Taupunkt; 3 °C genügen.</translation>
-  </message>
-  <message>
-   <source>Room</source>
-   <translation>Raum</translation>
   </message>
  </context>
  <context>
@@ -4816,12 +4808,12 @@ in {length}</translation>
  <context>
   <name>TimesModel</name>
   <message>
-   <source>never</source>
-   <translation>nie</translation>
-  </message>
-  <message>
    <source>Coating</source>
    <translation>Mittel</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
   </message>
   <message>
    <source>not now</source>
@@ -5057,10 +5049,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source> and </source>
    <translation> und </translation>
-  </message>
-  <message>
-   <source>Try it together with the &amp;chosen one</source>
-   <translation>&amp;Zusammen mit dem gewählten ausprobieren</translation>
   </message>
  </context>
  <context>
@@ -16019,26 +16007,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>What to do in this evening's stretch, in order, with mixes and places to tick. Below stands what dries meanwhile and what closes soon.</source>
-   <translation>Was im Zeitblock dieses Abends zu tun ist, der Reihe nach, mit Mischungen und Stellen zum Abhaken. Darunter steht, was indessen trocknet und was bald abläuft.</translation>
-  </message>
-  <message>
-   <source>How long each coating takes in the air of a place, and how its film comes on. Set the air at the right; a reading counts for the rest of the day.</source>
-   <translation>Wie lange jedes Mittel in der Luft eines Ortes braucht und wie sein Film vorankommt. Stellen Sie rechts die Luft ein; eine Messung gilt für den Rest des Tages.</translation>
-  </message>
-  <message>
-   <source>go to a view</source>
-   <translation>zu einer Ansicht gehen</translation>
-  </message>
-  <message>
-   <source>show or hide air and evenings</source>
-   <translation>Luft und Abende zeigen oder verbergen</translation>
-  </message>
-  <message>
-   <source>&amp;Room</source>
-   <translation>&amp;Raum</translation>
   </message>
  </context>
 </TS>
