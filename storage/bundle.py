@@ -19,6 +19,7 @@ from storage.atomic_write import name_new, unfinished
 from storage.bench_book import BenchBook
 from storage.errors import BookTrouble, told_plainly
 from storage.exchange import Exchange, dump
+from storage.project_file import DAMAGED
 from storage.sound_book import read_file
 
 BOOK: Final = "bench.tackfree"
@@ -74,7 +75,7 @@ def unpack(archive: Path, target: Path) -> int:
     try:
         with told_plainly(archive), zipfile.ZipFile(archive) as opened:
             return _unpack(opened, archive, target)
-    except (zipfile.BadZipFile, NotImplementedError, RuntimeError, EOFError) as problem:
+    except DAMAGED as problem:
         raise Refused(
             str(archive), message("is no archive of Tackfree, or damaged; pack it again")
         ) from problem

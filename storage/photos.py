@@ -68,9 +68,22 @@ def keep(book: Path, source: Path) -> str:
     """
     data = read_bounded(source, MOST_BYTES)
     demand(len(data) <= MOST_BYTES, str(source), "is larger than 100 MB; make it smaller")
+    if name_of(data) is None:
+        raise Refused(str(source), "is no image; give a JPEG, PNG, WebP, HEIC, TIFF, GIF or BMP")
+    return keep_data(book, data)
+
+
+def keep_data(book: Path, data: bytes) -> str:
+    """Keep the bytes of a photo in the book's folder; return the name by which entries know it.
+
+    Raises
+    ------
+    Refused
+        If they are no image, or cannot be kept.
+    """
     name = name_of(data)
     if name is None:
-        raise Refused(str(source), "is no image; give a JPEG, PNG, WebP, HEIC, TIFF, GIF or BMP")
+        raise Refused("photos", "is no image; give a JPEG, PNG, WebP, HEIC, TIFF, GIF or BMP")
     target = folder_of(book) / name
     if not _same(target, data):
         _write_whole(target, data)

@@ -109,7 +109,12 @@ def _steps(tables: t.StepTables) -> RowShape:
 
 
 _MADE = RowShape(
-    t.MODEL_MADE, {"options": _texts(t.MADE_OPTION), "colours": RowShape(t.MADE_COLOUR)}
+    t.MODEL_MADE,
+    {
+        "options": _texts(t.MADE_OPTION),
+        "colours": RowShape(t.MADE_COLOUR),
+        "changes": _texts(t.MADE_CHANGE),
+    },
 )
 _PLACES = RowShape(t.PLACE, {"measures": RowShape(t.MEASURE)})
 MODEL = RowShape(

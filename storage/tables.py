@@ -242,6 +242,7 @@ MODEL = _child(
 MODEL_MADE = _child("model_made", MODEL, _text("sequence"))
 MADE_OPTION = _child("made_option", MODEL_MADE, _text("value"))
 MADE_COLOUR = _child("made_colour", MODEL_MADE, _text("colour"), _text("coating"))
+MADE_CHANGE = _child("made_change", MODEL_MADE, _text("value"))
 PART = _child(
     "part",
     MODEL,

@@ -25,7 +25,7 @@ from planner.values.coating import (
 )
 from planner.values.drying_card import DryingCard, Trial, Tried
 from planner.values.gear import Cleaned
-from planner.values.model import Chosen, Made, Measure, ModelKind, RealSize, Shape
+from planner.values.model import Chosen, Made, Measure, ModelKind, NamedChange, RealSize, Shape
 from planner.values.project import Event, Happened, Logged, Observed, Pin, Project, Used
 from planner.values.room import AirPoint, Location, Reading
 from planner.values.sequence import EVERY, Colour, Option, Sequence, SequenceStep
@@ -297,6 +297,7 @@ def _enriched(draw: st.DrawFn, project: Project) -> Project:
         sequence="any",
         options=draw(st.sampled_from([(), ("dust", "rust")])),
         colours=draw(st.sampled_from([(), (Chosen(colour="base", coating="sand"),)])),
+        changes=draw(st.sampled_from([(), (NamedChange.NO_DECALS, NamedChange.BRUSH)])),
     )
     model = replace(
         model,

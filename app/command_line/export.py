@@ -18,6 +18,7 @@ from app.service.calendar_file import calendar_bytes
 from app.service.document_html import html_of
 from app.service.document_markdown import markdown_of
 from app.service.exporting import export, export_sequence
+from app.service.project_files import packed
 from app.service.shown_plans import evenings_of
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand, demand_known
@@ -27,6 +28,7 @@ EXAMPLES = """\
   tackfree export --calendar evenings.ics
   tackfree export --sheet tonight.pdf --tonight --paper Letter
   tackfree export --project "Three harbour tenders" harbour.json
+  tackfree export --project "Three harbour tenders" harbour.tackfree.zip
   tackfree export --record yard.html --only yard
   tackfree export harbour.json --table harbour.csv --now 2031-03-05T19:30
 """
@@ -121,7 +123,10 @@ OUTPUTS: tuple[tuple[str, str, str, Write], ...] = (
 
 
 PARTS: dict[str, tuple[Callable[[Book, str], bytes], str]] = {
-    "project": (lambda book, name: export(book, (name,)), "one project as an exchange file"),
+    "project": (
+        lambda book, name: export(book, (name,)),
+        "one project as an exchange file; X.zip: with its photos",
+    ),
     "sequence": (export_sequence, "one sequence as an exchange file"),
 }
 
@@ -184,5 +189,11 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _part(make: Callable[[Book, str], bytes], name: str, out: Outgoing, path: Path) -> str:
+    if make is PARTS["project"][0] and path.suffix.lower() == ".zip":
+        whole = packed(out.book, (name,), out.origin)
+        write_whole(path, whole.data)
+        for photo in whole.missing:
+            note(f"{photo} is missing beside the book, and left out")
+        return f": with {whole.photos} photos"
     write_whole(path, make(out.book, name))
     return ""

@@ -1,31 +1,39 @@
-"""Take projects and sequences of an exchange file into your bench book."""
+"""Take projects, sequences, own paints or a logger's air into your bench book."""
 
 from __future__ import annotations
 
 import argparse
+from contextlib import nullcontext
 from datetime import date
 from pathlib import Path
 
-from app.command_line.book_source import add_book, in_file, read_file
+from app.command_line.book_source import add_book, in_file
+from app.command_line.import_table import add_table_arguments, is_table, take_table
 from app.command_line.output import FINE, answer
 from app.service.books import open_book, starter_book, usual_path
 from app.service.clock import local_zone
 from app.service.importing import Household, Imported, import_edit, import_file
 from app.service.merging import Difference, Item, MergeChoice, differences
+from app.service.project_files import keep_photos, read_projects
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand, unknown
-from storage.exchange import Exchange, load
+from storage.exchange import Exchange
 
 EXAMPLES = """\
   tackfree import harbour.json --dry-run                what it brings, and what differs
   tackfree import harbour.json --take "coating sand=theirs"
   tackfree import harbour.json --take "project harbour=beside" --household room
+  tackfree import harbour.tackfree.zip                  a project with its photos
+  tackfree import paints.csv                            kind;colour;finish;ml;code
+  tackfree import logger.csv --location bench --dry-run time;temperature;humidity
 """
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Say what the command takes."""
-    parser.add_argument("file", type=Path, metavar="FILE", help="exchange file")
+    parser.add_argument(
+        "file", type=Path, metavar="FILE", help="exchange file, project file, or a table (CSV)"
+    )
     add_book(parser)
     parser.add_argument(
         "--take",
@@ -42,15 +50,17 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         help="take this from the file in place of yours",
     )
     parser.add_argument("--dry-run", action="store_true", help="tell, but change nothing")
+    add_table_arguments(parser)
 
 
 def run(args: argparse.Namespace) -> int:
     """Take the file in."""
-    data = read_file(args.file)
-    try:
-        exchange = load(data)
-    except Refused as problem:
-        raise in_file(args.file, problem) from problem
+    with args.file.open("rb") if args.file.is_file() else nullcontext() as file:
+        begins = file.read(200) if file else b""
+    if is_table(begins):
+        return take_table(args)
+    read = read_projects(args.file)
+    exchange = read.exchange
     chosen = getattr(args, "book", None)
     book = _book_or_new(chosen)
     found = differences(book, exchange.book)
@@ -62,6 +72,7 @@ def run(args: argparse.Namespace) -> int:
         book = bench_book.book()
         done = _taken(args, book, exchange, differences(book, exchange.book))
         edit = import_edit(args.file.name, done)
+        keep_photos(read, bench_book.path)
         bench_book.apply(edit.name, edit.book)
     answer("\n".join(_told(done, ())))
     return FINE

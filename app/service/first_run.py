@@ -1,29 +1,38 @@
-"""The first plan: a book from three short questions.
+"""The first plan: a book from a few short questions, and more vehicles for it later on.
 
-What is on the table, when one paints, what the room is like.  Nothing is
-compulsory but one name; everything can be changed afterwards.
+What is on the table and how far it is, which paints stand on the shelf, when
+one paints, what the room is like.  Nothing is compulsory but one name;
+everything can be changed afterwards.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from datetime import date
+from datetime import date, datetime, time
 
+from app.service.begun_models import BEFORE, LONG_AGO
 from app.service.bench_time_edits import weekly_days
 from app.service.books import AIRBRUSH
 from app.service.build_edits.models import bare_model
+from app.service.clock import current_minute
 from app.service.edits import WEEKDAYS, Edit
+from app.service.own_paints import taken_colours, with_paints
 from app.service.sequences import GIVES, give_sequence
 from app.service.warm_box import WARM_BOX, offered
+from planner.evening.laid_before import Reached, laid_before
 from planner.sequences.apply_to_book import sequence_named
+from planner.sequences.apply_to_model import colours_needed
 from planner.sequences.chosen_options import complete, without_airbrush
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
+from planner.values.book_changes import with_project
+from planner.values.coating import Coating
 from planner.values.gear import Airbrush, Gear
+from planner.values.lookup import project_of
 from planner.values.message import Translate, called, message
 from planner.values.model import Model, ModelKind
+from planner.values.moment import minute_of, zone_named
 from planner.values.project import Project
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
@@ -33,9 +42,10 @@ HANDLE = "handle"
 
 @dataclass(frozen=True, kw_only=True)
 class Vehicle:
-    """One line of the table: a model to be, and how it is finished.
+    """One line of the table: a model to be, how it is finished, and how far it is.
 
-    ``options`` None means the usual ones of the sequence.
+    ``options`` None means the usual ones of the sequence.  What it has
+    ``reached`` was done by the end of the day ``when``; absent, long ago.
     """
 
     name: str
@@ -43,6 +53,8 @@ class Vehicle:
     sequence: str
     options: tuple[str, ...] | None = None
     kind: ModelKind = ModelKind.OTHER
+    reached: Reached = Reached.NOTHING
+    when: date | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -56,7 +68,7 @@ class FirstHours:
 
 @dataclass(frozen=True, kw_only=True)
 class Answers:
-    """All that was said: temperature [°C], humidity [% RH]."""
+    """All that was said: temperature [°C], humidity [% RH], ``owned`` paints."""
 
     project: str
     vehicles: tuple[Vehicle, ...]
@@ -65,12 +77,21 @@ class Answers:
     humidity_pct: float = 50.0
     warm_box: bool = False
     airbrush: bool = True
+    owned: tuple[Coating, ...] = ()
 
 
-def begin(book: Book, answers: Answers, today: date, translate: Translate = str) -> Edit:
+def begin(
+    book: Book,
+    answers: Answers,
+    today: date,
+    translate: Translate = str,
+    *,
+    now: int | None = None,
+) -> Edit:
     """Return the book with the project, evenings, room and gear as they were told.
 
-    ``translate`` gives names to what comes into the book beside that.
+    ``translate`` gives names to what comes into the book beside that; what
+    is done already was done by ``now`` at the latest.
 
     Raises
     ------
@@ -84,16 +105,88 @@ def begin(book: Book, answers: Answers, today: date, translate: Translate = str)
         raise Refused("hours", "choose at least one day")
     book = _equipped(_timed(book, answers.hours, today), answers, translate)
     try:
+        book = with_paints(book, answers.owned).book if answers.owned else book
+    except Refused as refused:
+        raise refused.under("paints") from refused
+    try:
         models = tuple(_model(vehicle, translate) for vehicle in answers.vehicles)
         project = Project(name=answers.project, models=models)
         book = replace(book, projects=(*book.projects, project))
-        for vehicle in _alike(answers.vehicles):
-            book = _given(book, answers, vehicle, translate)
+        made = _Made(answers.project, answers.airbrush, answers.owned, translate)
+        book = _finished(book, made, answers.vehicles, now)
         if answers.warm_box:
             book = offered(book, answers.project, translate(WARM_BOX.name))
     except Refused as refused:
         raise refused.under("vehicles") from refused
     return Edit(called("begin {project}", project=answers.project), book, verb=GIVES)
+
+
+def more(
+    book: Book,
+    project: str,
+    vehicles: tuple[Vehicle, ...],
+    translate: Translate = str,
+    *,
+    now: int | None = None,
+) -> Edit:
+    """Return the book with more vehicles in a project, finished as they were told.
+
+    They take owned paints where those serve: what stands in the stock with
+    an amount.  For the rest see `begin`.
+
+    Raises
+    ------
+    Refused
+        If no vehicle was told, a name is taken, or something cannot be.
+    """
+    if not vehicles:
+        raise Refused("vehicles", "name at least one vehicle; the rest has an answer already")
+    project_of(book, project)
+    owned = tuple(coating for coating in book.coatings if coating.in_stock_ml > 0)
+    try:
+        models = tuple(_model(vehicle, translate) for vehicle in vehicles)
+        new = with_project(book, project, lambda old: replace(old, models=(*old.models, *models)))
+        made = _Made(project, bool(book.gear.airbrushes), owned, translate)
+        new = _finished(new, made, vehicles, now)
+    except Refused as refused:
+        raise refused.under("vehicles") from refused
+    whom = vehicles[0].name if len(vehicles) == 1 else called("{n} models", n=len(vehicles))
+    return Edit(called("{project}: add {model}", project=project, model=whom), new, verb=GIVES)
+
+
+def several(text: str) -> tuple[str, ...]:
+    """Return the names that "5x Egret" or "Egret x 5" stand for: "Egret 1" to "Egret 5".
+
+    Other text is one name.
+    """
+    found = re.fullmatch(r"(\d{1,2})\s*[x×]\s+(.+)", text) or re.fullmatch(
+        r"(?P<name>.+?)\s+[x×]\s*(?P<n>\d{1,2})", text
+    )
+    if found is None:
+        return (text,)
+    told = found.groupdict()
+    count, name = (told["n"], told["name"]) if told else (found[1], found[2])
+    if int(count) < 2:
+        return (name,)
+    return tuple(f"{name} {number}" for number in range(1, int(count) + 1))
+
+
+_KIND_WORDS: tuple[tuple[str, ModelKind], ...] = (
+    ("half-?track|tank(?! ?wag)|tracked|panzer|kette|raupe|dozer|crawler", ModelKind.TRACKED),
+    ("wagg?on|loco|railcar|tram|lok|waggon|güterwagen|schiene", ModelKind.RAIL),
+    ("boat|ship|tug|barge|boot|schiff|kutter|schlepper|punt|ferry|fähre", ModelKind.BOAT),
+    ("plane|aircraft|glider|flugzeug|flieger|helicopter|hubschrauber", ModelKind.AIRCRAFT),
+    ("figure|figur|rider|driver|soldier|soldat|fahrer|bust|büste", ModelKind.FIGURE),
+    ("house|barn|shed|building|ruin|haus|scheune|schuppen|gebäude|ruine", ModelKind.BUILDING),
+    ("lorry|lorries|truck|lkw|laster|bus|cart|tractor|traktor|trailer|anhänger", ModelKind.WHEELED),
+    (r"\bcars?\b|saloon|van|pkw|auto", ModelKind.CAR),
+)
+
+
+def kind_told(name: str) -> ModelKind | None:
+    """Return the kind that a model's name tells, in the languages of the window; None if none."""
+    told = name.casefold()
+    return next((kind for words, kind in _KIND_WORDS if re.search(words, told)), None)
 
 
 def options_for(book: Book, vehicle: Vehicle, *, airbrush: bool) -> tuple[str, ...]:
@@ -197,20 +290,58 @@ def _model(vehicle: Vehicle, translate: Translate) -> Model:
     return bare_model(vehicle.name, vehicle.scale, translate, vehicle.kind, holder=handle)
 
 
-def _alike(vehicles: Iterable[Vehicle]) -> dict[Vehicle, None]:
-    """Return one of each vehicles that are finished alike; its name does not matter."""
-    return dict.fromkeys(
-        replace(vehicle, name="any", scale="", kind=ModelKind.OTHER) for vehicle in vehicles
-    )
+@dataclass(frozen=True)
+class _Made:
+    """In which project, and with what, vehicles are finished."""
+
+    project: str
+    airbrush: bool
+    owned: tuple[Coating, ...]
+    translate: Translate
 
 
-def _given(book: Book, answers: Answers, kind: Vehicle, translate: Translate) -> Book:
-    names = [
-        vehicle.name
-        for vehicle in answers.vehicles
-        if (vehicle.sequence, vehicle.options) == (kind.sequence, kind.options)
+def _finished(
+    book: Book,
+    made: _Made,
+    vehicles: tuple[Vehicle, ...],
+    now: int | None,
+) -> Book:
+    """Return the book with the order of each vehicle, and with what is done of it already."""
+    for kind in dict.fromkeys((vehicle.sequence, vehicle.options) for vehicle in vehicles):
+        alike = [one for one in vehicles if (one.sequence, one.options) == kind]
+        book = _given(book, made, alike)
+    for vehicle in vehicles:
+        if vehicle.reached is not Reached.NOTHING:
+            when = _when(book, vehicle, now)
+            note = made.translate(BEFORE)
+            book = laid_before(book, made.project, vehicle.name, vehicle.reached, when, note)
+    return book
+
+
+def _when(book: Book, vehicle: Vehicle, now: int | None) -> int:
+    """Return by when a vehicle was so far: the evening of that day, and not after now."""
+    moment = current_minute() if now is None else now
+    if vehicle.when is None:
+        return moment - LONG_AGO
+    evening = datetime.combine(vehicle.when, time(20), zone_named(book.bench_time.zone))
+    return min(minute_of(evening), moment - 1)
+
+
+def _given(book: Book, made: _Made, alike: list[Vehicle]) -> Book:
+    first = alike[0]
+    options = options_for(book, first, airbrush=made.airbrush)
+    sequence = sequence_named(book, first.sequence)
+    laid = [
+        colour
+        for colour in sequence.colours
+        if any(
+            colour in colours_needed(sequence, model, options)
+            for model in book.project(made.project).models
+            if model.name in {vehicle.name for vehicle in alike}
+        )
     ]
-    options = options_for(book, kind, airbrush=answers.airbrush)
+    colours = taken_colours(laid, made.owned)
+    names = [vehicle.name for vehicle in alike]
     return give_sequence(
-        book, answers.project, names, kind.sequence, options, translate=translate
+        book, made.project, names, first.sequence, options, colours, translate=made.translate
     ).book

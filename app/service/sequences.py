@@ -65,7 +65,7 @@ def give_sequence(
         changed = give(stocked, project, chosen, sequence, taken, named)
     except Refused as refused:
         raise _about_colours(stocked, sequence, named, refused) from refused
-    changed = _only_needed(book, changed)
+    changed = only_needed(book, changed)
     whom = chosen[0] if len(chosen) == 1 else called("{n} models", n=len(chosen))
     return Edit(called("give {name} to {whom}", name=name, whom=whom), changed, verb=GIVES)
 
@@ -213,7 +213,7 @@ def take_over(book: Book, name: str, spots: Spots, translate: Translate = str) -
     sequence = in_words_of(book, sequence_named(book, name), translate)
     chosen = tuple(spots)
     stocked = _stocked(book, sequence, {}, translate)
-    changed = _only_needed(book, taken_over(stocked, sequence, chosen))
+    changed = only_needed(book, taken_over(stocked, sequence, chosen))
     told = called("take over {name} for {count}", name=name, count=_count(chosen))
     return Edit(told, changed, verb=GIVES)
 
@@ -269,7 +269,7 @@ def _stocked(
     return with_coatings(book, (*usual, *colours.values()), translate)
 
 
-def _only_needed(before: Book, after: Book) -> Book:
+def only_needed(before: Book, after: Book) -> Book:
     """Return the book without starter coatings that came in and that nothing lays."""
     if after.coatings is before.coatings and after.mixes is before.mixes:
         return after

@@ -224,6 +224,16 @@ def title_word(text: str) -> str:
     return QCoreApplication.translate("step", text)
 
 
+def change_word(text: str) -> str:
+    """Return what a named change of an order is called."""
+    return QCoreApplication.translate("change", text)
+
+
+def reached_word(text: str) -> str:
+    """Return how far a model is."""
+    return QCoreApplication.translate("reached", text)
+
+
 def setup_word(kind: BenchKind, coating: str) -> str:
     """Return what is done at the sink: "load sand", "clean the airbrush"."""
     if kind is BenchKind.LOAD:

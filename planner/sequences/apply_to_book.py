@@ -8,11 +8,12 @@ from dataclasses import dataclass, replace
 from planner.sequences.apply_to_model import colours_needed, steps_for
 from planner.sequences.built_in import ALL
 from planner.sequences.chosen_options import complete
+from planner.sequences.named_changes import changed
 from planner.sequences.save_from_model import painted_cm2
 from planner.values.book import Book
 from planner.values.lookup import model_named, project_of
 from planner.values.message import message
-from planner.values.model import Chosen, Made, Model
+from planner.values.model import Chosen, Made, Model, NamedChange
 from planner.values.project import Pin, Project
 from planner.values.refusal import Refused, unknown
 from planner.values.sequence import Sequence
@@ -58,11 +59,13 @@ def give(
     sequence: Sequence,
     options: Iterable[str] | None = None,
     colours: Mapping[str, str] | None = None,
+    changes: tuple[NamedChange, ...] = (),
 ) -> Book:
     """Return the book with a sequence's steps on some models of a project.
 
     What was logged stays: a step that was begun keeps its form.  Pins go
-    with the steps that they are on.
+    with the steps that they are on.  ``changes`` are made to the sequence
+    for these models.
 
     Raises
     ------
@@ -73,7 +76,7 @@ def give(
     home = project_of(book, project)
     for name in models:
         model = model_named(home, name)
-        given = fresh(book, home, model, sequence, options, colours or {})
+        given = fresh(book, home, model, sequence, options, colours or {}, changes)
         if given.lost:
             steps = ", ".join(given.lost)
             raise Refused(
@@ -86,7 +89,7 @@ def give(
                     sequence=sequence.name,
                 ),
             )
-        home = _with_model(home, given.model)
+        home = with_model_in(home, given.model)
     projects = tuple(home if other.name == project else other for other in book.projects)
     return replace(book, projects=projects)
 
@@ -98,11 +101,16 @@ def fresh(
     sequence: Sequence,
     options: Iterable[str] | None,
     colours: Mapping[str, str],
+    changes: tuple[NamedChange, ...] = (),
 ) -> Given:
-    """Return what a model would be with a sequence; nothing of the book changes."""
+    """Return what a model would be with a sequence; nothing of the book changes.
+
+    ``changes`` are made to the sequence for this model (`named_changes`).
+    """
     chosen = complete(sequence, options)
+    order, taken = changed(sequence, chosen, changes)
     area = painted_cm2(model) or None
-    made = steps_for(sequence, model, chosen, colours, area_cm2=area, pace=book.pace)
+    made = steps_for(order, model, taken, colours, area_cm2=area, pace=book.pace)
     known = {location.name for location in book.room.locations}
     placed = _where_they_dry(model, tuple(_indoors(step, known) for step in made))
     steps = _as_begun(project, model, placed)
@@ -110,12 +118,13 @@ def fresh(
     begun = in_logbook(project, model.name)
     lost = tuple(step.id for step in model.steps if step.id in begun - there)
     kept = dict(colours)
-    for colour in colours_needed(sequence, model, chosen):
+    for colour in colours_needed(order, model, taken):
         kept.setdefault(colour.name, colour.usual)
     took = Made(
         sequence=sequence.name,
         options=chosen,
         colours=tuple(Chosen(colour=name, coating=kept[name]) for name in sorted(kept)),
+        changes=changes,
     )
     return Given(replace(model, steps=steps, made=took), lost)
 
@@ -166,7 +175,8 @@ def _indoors(step: Step, locations: set[str]) -> Step:
     return replace(step, dries_in=dries_in, or_in=or_in)
 
 
-def _with_model(project: Project, model: Model) -> Project:
+def with_model_in(project: Project, model: Model) -> Project:
+    """Return the project with a model in the place of that of its name; pins go with steps."""
     coats = {step.id: step.coats for step in model.steps}
 
     def stands(pin: Pin) -> bool:

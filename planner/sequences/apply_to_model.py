@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
@@ -15,7 +15,7 @@ from planner.values.identity_key import Same
 from planner.values.message import message
 from planner.values.model import Model
 from planner.values.refusal import Refused, demand_known
-from planner.values.sequence import EVERY, Colour, Sequence
+from planner.values.sequence import EVERY, Colour, Sequence, SequenceStep
 from planner.values.step import Gate, Stage, Step
 from planner.values.wishes import Pace
 
@@ -77,6 +77,29 @@ def steps_for(
     )
     timed = tuple(replace(step, minutes=paced(step, factor_of(pace, step))) for step in sized)
     return in_sections(timed)
+
+
+def resolved(sequence: Sequence, options: Iterable[str] | None) -> Sequence:
+    """Return a sequence of the chosen steps alone, with no option left to choose.
+
+    Raises
+    ------
+    Refused
+        If options do not fit, or no step is left.
+    """
+    fitting, chosen = _Fitting(), complete(sequence, options)
+    for step in sequence.steps:
+        fitting.add(step.step, step.step if holds(step, chosen) else None)
+    steps = tuple(SequenceStep(step=step) for step in fitting.kept.values())
+    return replace(sequence, options=(), steps=steps)
+
+
+def without_steps(steps: Iterable[Step], gone: Collection[str]) -> tuple[Step, ...]:
+    """Return steps without some; what waited for those waits for what they waited for."""
+    fitting = _Fitting()
+    for step in steps:
+        fitting.add(step, None if step.id in gone else step)
+    return tuple(fitting.kept.values())
 
 
 def colours_needed(

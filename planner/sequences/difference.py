@@ -9,6 +9,7 @@ from functools import cached_property, lru_cache
 
 from planner.sequences.apply_to_book import fresh, give, in_logbook
 from planner.sequences.chosen_options import choices_of, complete
+from planner.sequences.named_changes import changed, still_fitting
 from planner.sequences.references import normal
 from planner.values.book import Book
 from planner.values.message import message
@@ -111,7 +112,8 @@ def taken_over(book: Book, sequence: Sequence, spots: Iterable[tuple[str, str]])
                 message('does not come from "{sequence}"', sequence=sequence.name),
             )
         options, colours = still(sequence, made)
-        book = give(book, project, (name,), sequence, options, colours)
+        changes = still_fitting(sequence, options, made.changes)
+        book = give(book, project, (name,), sequence, options, colours, changes)
     return book
 
 
@@ -141,9 +143,11 @@ def still(sequence: Sequence, made: Made) -> tuple[tuple[str, ...], dict[str, st
     for group in choices_of(sequence).values():
         both = [name for name in options if name in {option.name for option in group}]
         options = [name for name in options if name not in both[1:]]
-    known = {colour.name for colour in sequence.colours}
+    taken = complete(sequence, options)
+    order, _ = changed(sequence, taken, still_fitting(sequence, taken, made.changes))
+    known = {colour.name for colour in order.colours}
     colours = {colour.colour: colour.coating for colour in made.colours if colour.colour in known}
-    return complete(sequence, options), colours
+    return taken, colours
 
 
 @dataclass(frozen=True, eq=False)
@@ -179,7 +183,8 @@ def _offer(asked: _Asked) -> Offer:
     assert made is not None
     try:
         options, colours = still(sequence, made)
-        given = fresh(book, project, model, sequence, options, colours)
+        changes = still_fitting(sequence, options, made.changes)
+        given = fresh(book, project, model, sequence, options, colours, changes)
     except Refused as refused:
         return replace(spot, refused=refused.mend)
     old = {step.id: normal(model, step) for step in model.steps}

@@ -6,6 +6,9 @@ Beside "part" and "part/place" a sequence may say
 - "*/roof": the place "roof" of every part that has one;
 - "* but wheels; tracks": every part but those, or "* but */roof".
 
+A part that a model has not is sought among its places: wheels that were
+glued on before the painting are a place of the body.
+
 Names are compared without regard to capitals; those that the built-in
 sequences use are known in the other languages of the window, too.  A place
 called `GLUE_FACES` stays bare until the join: it is meant only where it is
@@ -30,6 +33,7 @@ ALSO_CALLED = {
     "tools": {"werkzeug", "werkzeuge"},
     "stowage": {"zuladung", "gepäck"},
     "base": {"sockel"},
+    "fittings": {"beschläge"},
     "glazing": {"verglasung", "scheiben"},
     GLUE_FACES: {"klebeflächen"},
 }
@@ -64,9 +68,10 @@ def _meant(model: Model, reference: str, *, whole: bool) -> Iterable[str]:
     part, slash, place = reference.partition("/")
     parts = model.parts
     if part != EVERY:
-        parts = tuple(
-            other for other in parts if other.name in _called(part, [p.name for p in parts])
-        )
+        known = _called(part, [p.name for p in parts])
+        if not known and not slash:
+            return _glued_on(model, part)
+        parts = tuple(other for other in parts if other.name in known)
     found = []
     for other in parts:
         names = [spot.name for spot in other.places]
@@ -76,6 +81,22 @@ def _meant(model: Model, reference: str, *, whole: bool) -> Iterable[str]:
             wanted = {name for name in names if whole or not _same(name, GLUE_FACES)}
         found += [f"{other.name}/{name}" for name in names if name in wanted]
     return found
+
+
+def _glued_on(model: Model, name: str) -> list[str]:
+    """Return the places that are called as a part would be."""
+    return [
+        f"{part.name}/{place.name}"
+        for part in model.parts
+        if len(part.places) > 1
+        for place in part.places
+        if _same(place.name, name)
+    ]
+
+
+def called_so(text: str, name: str) -> bool:
+    """Tell whether a name of a part or place is that one, in any language of the window."""
+    return _same(text, name)
 
 
 def _called(name: str, known: Collection[str]) -> set[str]:

@@ -143,13 +143,34 @@ class Chosen:
     coating: str
 
 
+class NamedChange(StrEnum):
+    """What can be put into an order, or taken out of it, with all that belongs to it.
+
+    Several hold together in this order, whichever was asked for first.
+    """
+
+    COLOUR = "one colour more"
+    CHIPPING = "chipping layers"
+    NO_CHIPPING = "no chipping"
+    DECALS = "decals"
+    NO_DECALS = "no decals"
+    NO_WASH = "no wash"
+    BRUSH = "brush instead of airbrush"
+    CAN = "spray can where it can be"
+    AIRBRUSH = "airbrush instead of brush"
+
+
 @dataclass(frozen=True, kw_only=True)
 class Made(Value):
-    """The sequence that a model's steps came from, with what was chosen then."""
+    """The sequence that a model's steps came from, with what was chosen then.
+
+    ``changes`` were made to that order for this model.
+    """
 
     sequence: Annotated[str, Field(check=plain_name)]
     options: Annotated[tuple[str, ...], Field(unique="")] = ()
     colours: Annotated[tuple[Chosen, ...], Field(unique="colour")] = ()
+    changes: Annotated[tuple[NamedChange, ...], Field(unique="")] = ()
 
 
 Weight = Annotated[int, Field(least=1, most=1000)]

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from enum import StrEnum
 
+from app.service.order_changes import PartsChange
 from planner.cure.family_times import Evidence
+from planner.evening.laid_before import Reached
 from planner.layers.overcoat_table import LayerVerdict
 from planner.values.coating import Effect, Family, Finish, Hiding, Preparation, State
 from planner.values.drying_card import Trial
-from planner.values.model import Material, ModelKind, Shape, Side
+from planner.values.model import Material, ModelKind, NamedChange, Shape, Side
 from planner.values.room import Movement
 from planner.values.step import Role, Stage, Tool, Trait
 from planner.values.wishes import Care
@@ -29,6 +31,8 @@ ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
     "side": (Side,),
     "material": (Material,),
     "kind": (ModelKind,),
+    "change": (NamedChange, PartsChange),
+    "reached": (Reached,),
     "shape": (Shape,),
     "movement": (Movement,),
     "care": (Care,),

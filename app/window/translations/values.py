@@ -9,9 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from itertools import product
 
+from app.service.begun_models import BEFORE
 from app.service.books import AIRBRUSH, BENCH
 from app.service.first_run import HANDLE
 from app.service.merging import word_and_unit
+from app.service.order_changes import OWN_ORDER
+from app.service.painted_again import AS_PAINTED
 from app.service.starter_stock import NAMES
 from app.service.warm_box import WARM_BOX
 from app.window.translations.enumerations import ENUMERATIONS
@@ -47,7 +50,17 @@ def values_shown() -> dict[str, list[str]]:
     found["colour"] = [
         text for sequence in ALL for each in sequence.colours for text in (each.name, each.note)
     ]
-    found["given name"] = [*NAMES, BENCH, AIRBRUSH, WARM_BOX.name, HANDLE, *usual_names()]
+    found["given name"] = [
+        *NAMES,
+        BENCH,
+        AIRBRUSH,
+        WARM_BOX.name,
+        HANDLE,
+        *usual_names(),
+        OWN_ORDER,
+        BEFORE,
+        AS_PAINTED,
+    ]
     found["part"] = list(ALSO_CALLED)
     found["step"] = [each.step.title for sequence in ALL for each in sequence.steps]
     found["said"] = [*texts_said(), *_tables()]

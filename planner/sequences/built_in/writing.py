@@ -26,11 +26,8 @@ WASHED_DRY = Gate(after="wash-parts", windows=(Window(opens=Mark(minutes=60)),))
 AIRBRUSH, BRUSH, CAN = "airbrush", "brush", "spray can"
 TOOLS = (AIRBRUSH, BRUSH, CAN)
 _TOOL_OF = {AIRBRUSH: Tool.AIRBRUSH, BRUSH: Tool.BRUSH, CAN: Tool.CAN}
-_WORK = {
-    AIRBRUSH: Minutes(fixed=2, per_part=3),
-    BRUSH: Minutes(fixed=3, per_part=10),
-    CAN: Minutes(fixed=3, per_part=2),
-}
+SPRAYED, BRUSHED = Minutes(fixed=2, per_part=3), Minutes(fixed=3, per_part=10)
+_WORK = {AIRBRUSH: SPRAYED, BRUSH: BRUSHED, CAN: Minutes(fixed=3, per_part=2)}
 """A coat all over a part of a small vehicle, by tool: assumed."""
 
 
