@@ -6635,16 +6635,16 @@ Quelle: {source}</translation>
    <translation>Sockel</translation>
   </message>
   <message>
+   <source>fittings</source>
+   <translation>Beschläge</translation>
+  </message>
+  <message>
    <source>glazing</source>
    <translation>Verglasung</translation>
   </message>
   <message>
    <source>glue faces</source>
    <translation>Klebeflächen</translation>
-  </message>
-  <message>
-   <source>fittings</source>
-   <translation>Beschläge</translation>
   </message>
  </context>
  <context>
@@ -7092,6 +7092,10 @@ Quelle: {source}</translation>
   <message>
    <source>{length} after the window of {coating} had closed</source>
    <translation>{length}, nachdem das Fenster von {coating} sich geschlossen hatte</translation>
+  </message>
+  <message>
+   <source>"{model}" has nothing in its order by which it could be {reached}</source>
+   <translation>„{model}“ hat nichts in seinem Ablauf, womit es schon so weit sein könnte: {reached}</translation>
   </message>
   <message>
    <source>is {coat}, but "{step}" has {most}</source>
@@ -8798,6 +8802,14 @@ Quelle: {source}</translation>
    <translation>„{colour}“ hat noch kein Mittel; eines wählen</translation>
   </message>
   <message>
+   <source>"{model}" follows no sequence; give it one, or save its own</source>
+   <translation>„{model}“ folgt keinem Ablauf; ihm einen geben oder seinen eigenen sichern</translation>
+  </message>
+  <message>
+   <source>{steps} of "{name}" is in the logbook and cannot be undone; leave this model as it is</source>
+   <translation>{steps} von „{name}“ steht im Logbuch und lässt sich nicht ungeschehen machen; dieses Modell lassen, wie es ist</translation>
+  </message>
+  <message>
    <source>option</source>
    <translation>Option</translation>
   </message>
@@ -8808,6 +8820,102 @@ Quelle: {source}</translation>
   <message>
    <source>does not come from "{sequence}"</source>
    <translation>stammt nicht aus „{sequence}“</translation>
+  </message>
+  <message>
+   <source>it has been changed so already</source>
+   <translation>es ist schon so geändert</translation>
+  </message>
+  <message>
+   <source>chipping fluid lies below its colours already</source>
+   <translation>unter seinen Farben liegt schon Chipping-Flüssigkeit</translation>
+  </message>
+  <message>
+   <source>it lays no base colour through which one could rub</source>
+   <translation>es hat keine Grundfarbe, durch die man reiben könnte</translation>
+  </message>
+  <message>
+   <source>tape lies among the colours over it, and would lift them</source>
+   <translation>zwischen den Farben darüber liegt Klebeband und würde sie abheben</translation>
+  </message>
+  <message>
+   <source>Chipping fluid, thin</source>
+   <translation>Chipping-Flüssigkeit, dünn</translation>
+  </message>
+  <message>
+   <source>Wet the colour, rub chips through it, rinse off leftover fluid</source>
+   <translation>Farbe anfeuchten, Abplatzer hindurchreiben, Flüssigkeitsreste abspülen</translation>
+  </message>
+  <message>
+   <source>nothing of it is chipped</source>
+   <translation>nichts daran ist abgeplatzt</translation>
+  </message>
+  <message>
+   <source>it has decals already</source>
+   <translation>es hat schon Decals</translation>
+  </message>
+  <message>
+   <source>Gloss clear where decals will lie</source>
+   <translation>Glänzender Klarlack, wo Decals liegen werden</translation>
+  </message>
+  <message>
+   <source>Matte clear over the decals</source>
+   <translation>Matter Klarlack über die Decals</translation>
+  </message>
+  <message>
+   <source>it has no decals</source>
+   <translation>es hat keine Decals</translation>
+  </message>
+  <message>
+   <source>nothing of it is washed</source>
+   <translation>nichts daran bekommt ein Washing</translation>
+  </message>
+  <message>
+   <source>it has the further colour already</source>
+   <translation>es hat die weitere Farbe schon</translation>
+  </message>
+  <message>
+   <source>it lays no colour that another could follow</source>
+   <translation>es hat keine Farbe, der eine weitere folgen könnte</translation>
+  </message>
+  <message>
+   <source>One colour more</source>
+   <translation>Eine Farbe mehr</translation>
+  </message>
+  <message>
+   <source>nothing of it is sprayed</source>
+   <translation>nichts daran wird gesprüht</translation>
+  </message>
+  <message>
+   <source>nothing of it that is brushed could be sprayed</source>
+   <translation>nichts, was daran gepinselt wird, ließe sich sprühen</translation>
+  </message>
+  <message>
+   <source>it names no coatings from a can</source>
+   <translation>es nennt keine Farben aus der Dose</translation>
+  </message>
+  <message>
+   <source>nothing would be left of it</source>
+   <translation>es bliebe nichts davon übrig</translation>
+  </message>
+  <message>
+   <source>Undercoat that chips will show</source>
+   <translation>Unterfarbe, die die Abplatzer zeigen werden</translation>
+  </message>
+  <message>
+   <source>nothing of "{model}" is in the logbook yet</source>
+   <translation>von „{model}“ steht noch nichts im Logbuch</translation>
+  </message>
+  <message>
+   <source>no wheels, tracks or tools of it are places of another part</source>
+   <translation>keine Räder, Ketten oder Werkzeuge daran sind Stellen eines anderen Teils</translation>
+  </message>
+  <message>
+   <source>no wheels, tracks or tools of it are parts of their own</source>
+   <translation>keine Räder, Ketten oder Werkzeuge daran sind eigene Teile</translation>
+  </message>
+  <message>
+   <source>"{part}" is held or made otherwise; it stays apart</source>
+   <translation>„{part}“ wird anders gehalten oder ist aus anderem Stoff; es bleibt getrennt</translation>
   </message>
   <message>
    <source>"{model}" has no steps yet that could be saved</source>
@@ -9802,6 +9910,42 @@ Quelle: {source}</translation>
    <translation>muss ein Objekt {"now": ..., "placements": [...]} sein; dies ist kein Plan</translation>
   </message>
   <message>
+   <source>is no project file, or damaged; write it again</source>
+   <translation>ist keine Projektdatei oder beschädigt; neu schreiben</translation>
+  </message>
+  <message>
+   <source>holds far more files than a project does</source>
+   <translation>enthält weit mehr Dateien als ein Projekt</translation>
+  </message>
+  <message>
+   <source>holds far more than a project does</source>
+   <translation>enthält weit mehr als ein Projekt</translation>
+  </message>
+  <message>
+   <source>does not belong in a project file</source>
+   <translation>gehört nicht in eine Projektdatei</translation>
+  </message>
+  <message>
+   <source>is in it twice</source>
+   <translation>ist zweimal darin</translation>
+  </message>
+  <message>
+   <source>is locked with a password</source>
+   <translation>ist mit einem Kennwort verschlossen</translation>
+  </message>
+  <message>
+   <source>unpacks to far more than it says; it is not read</source>
+   <translation>entpackt sich zu weit mehr, als es angibt; es wird nicht gelesen</translation>
+  </message>
+  <message>
+   <source>holds no project.json; this is no project file</source>
+   <translation>enthält kein project.json; dies ist keine Projektdatei</translation>
+  </message>
+  <message>
+   <source>is not the photo of that name</source>
+   <translation>ist nicht das Foto dieses Namens</translation>
+  </message>
+  <message>
    <source>restore {file}</source>
    <translation>{file} zurückholen</translation>
   </message>
@@ -9942,8 +10086,104 @@ Quelle: {source}</translation>
    <translation>{trouble}: {problem}; zurücknehmen, was seither im Logbuch steht</translation>
   </message>
   <message>
+   <source>nothing of it is taken: no film dried there in that time</source>
+   <translation>nichts davon wird übernommen: in dieser Zeit trocknete dort kein Film</translation>
+  </message>
+  <message>
+   <source>air of {where}, from a logger</source>
+   <translation>Luft von {where}, von einem Logger</translation>
+  </message>
+  <message>
+   <source>holds no air of any hour</source>
+   <translation>enthält zu keiner Stunde Luftwerte</translation>
+  </message>
+  <message>
+   <source>is all there is; a line for each moment must follow</source>
+   <translation>ist alles; für jeden Zeitpunkt muss eine Zeile folgen</translation>
+  </message>
+  <message>
+   <source>lies more than {most} years from the others; check the year</source>
+   <translation>liegt mehr als {most} Jahre von den anderen entfernt; Jahr prüfen</translation>
+  </message>
+  <message>
+   <source>names no columns for time, temperature and humidity; begin with a line such as time;temperature;humidity</source>
+   <translation>nennt keine Spalten für Zeit, Temperatur und Feuchte; mit einer Zeile wie Zeit;Temperatur;Feuchte beginnen</translation>
+  </message>
+  <message>
+   <source>“{text}” is no time; write it as 2031-03-05 19:30 or 05.03.2031 19:30</source>
+   <translation>„{text}“ ist keine Zeit; als 2031-03-05 19:30 oder 05.03.2031 19:30 schreiben</translation>
+  </message>
+  <message>
+   <source>is empty; write a time</source>
+   <translation>ist leer; eine Zeit schreiben</translation>
+  </message>
+  <message>
+   <source>has no such hour of a half day</source>
+   <translation>hat keine solche Stunde eines halben Tages</translation>
+  </message>
+  <message>
+   <source>has no such hour or minute</source>
+   <translation>hat keine solche Stunde oder Minute</translation>
+  </message>
+  <message>
+   <source>has the day first, line {line} the month</source>
+   <translation>hat den Tag zuerst, Zeile {line} den Monat</translation>
+  </message>
+  <message>
+   <source>may begin with the day or the month; say which</source>
+   <translation>kann mit dem Tag oder dem Monat beginnen; angeben, womit</translation>
+  </message>
+  <message>
+   <source>names a day that is in no calendar</source>
+   <translation>nennt einen Tag, der in keinem Kalender steht</translation>
+  </message>
+  <message>
+   <source>is of the year {year}; check it</source>
+   <translation>ist aus dem Jahr {year}; prüfen</translation>
+  </message>
+  <message>
+   <source>is in the hour that the clocks leave out; check zone</source>
+   <translation>liegt in der Stunde, die die Uhren auslassen; Zeitzone prüfen</translation>
+  </message>
+  <message>
+   <source>has no such offset</source>
+   <translation>hat keinen solchen Abstand von UTC</translation>
+  </message>
+  <message>
+   <source>is {celsius:.1f} °C, no air of a room</source>
+   <translation>sind {celsius:.1f} °C, keine Luft eines Raums</translation>
+  </message>
+  <message>
+   <source>is {celsius:.1f} °C, no air of a room; is it °F?</source>
+   <translation>sind {celsius:.1f} °C, keine Luft eines Raums; sind es °F?</translation>
+  </message>
+  <message>
+   <source>is no relative humidity; it lies between 0 and 100 %</source>
+   <translation>ist keine relative Feuchte; sie liegt zwischen 0 und 100 %</translation>
+  </message>
+  <message>
    <source>"{text}" is not two numbers; type temperature and humidity, as 21.5 48</source>
    <translation>„{text}“ sind nicht zwei Zahlen; Temperatur und Feuchte eintippen, etwa 21.5 48</translation>
+  </message>
+  <message>
+   <source>choose at least one model</source>
+   <translation>mindestens ein Modell wählen</translation>
+  </message>
+  <message>
+   <source>lies ahead of now; what is to come is planned, not noted</source>
+   <translation>liegt in der Zukunft; was kommt, wird geplant und nicht notiert</translation>
+  </message>
+  <message>
+   <source>all of it is in the logbook already</source>
+   <translation>all das steht schon im Logbuch</translation>
+  </message>
+  <message>
+   <source>{n} models</source>
+   <translation>{n} Modelle</translation>
+  </message>
+  <message>
+   <source>{whom}: {reached}</source>
+   <translation>{whom}: {reached}</translation>
   </message>
   <message>
    <source>left out</source>
@@ -10898,6 +11138,58 @@ Quelle: {source}</translation>
    <translation>eingetragen</translation>
   </message>
   <message>
+   <source>line {line}</source>
+   <translation>Zeile {line}</translation>
+  </message>
+  <message>
+   <source>line {line}, column "{column}"</source>
+   <translation>Zeile {line}, Spalte „{column}“</translation>
+  </message>
+  <message>
+   <source>is larger than 20 MB; give a part of it</source>
+   <translation>ist größer als 20 MB; einen Teil davon geben</translation>
+  </message>
+  <message>
+   <source>holds a zero byte; this is no text</source>
+   <translation>enthält ein Nullbyte; dies ist kein Text</translation>
+  </message>
+  <message>
+   <source>is empty; give a table with a line for each entry</source>
+   <translation>ist leer; eine Tabelle mit einer Zeile je Eintrag geben</translation>
+  </message>
+  <message>
+   <source>is there twice, as “{first}” and “{second}”; rename one</source>
+   <translation>ist zweimal da, als „{first}“ und „{second}“; eine umbenennen</translation>
+  </message>
+  <message>
+   <source>is empty; write a number</source>
+   <translation>ist leer; eine Zahl schreiben</translation>
+  </message>
+  <message>
+   <source>“{text}” is no number; write it as 12.5 or 12,5</source>
+   <translation>„{text}“ ist keine Zahl; als 12.5 oder 12,5 schreiben</translation>
+  </message>
+  <message>
+   <source>is no text; save the table as CSV in UTF-8</source>
+   <translation>ist kein Text; die Tabelle als CSV in UTF-8 sichern</translation>
+  </message>
+  <message>
+   <source>cannot be read as a table: a quotation mark stands wrong, or is open</source>
+   <translation>lässt sich nicht als Tabelle lesen: ein Anführungszeichen steht falsch oder ist offen</translation>
+  </message>
+  <message>
+   <source>is one of more than {most} lines; give a part of them</source>
+   <translation>ist eine von mehr als {most} Zeilen; einen Teil davon geben</translation>
+  </message>
+  <message>
+   <source>has far more cells than a table has</source>
+   <translation>hat weit mehr Zellen als eine Tabelle</translation>
+  </message>
+  <message>
+   <source>has a cell that is far too long; is a quotation mark open?</source>
+   <translation>hat eine viel zu lange Zelle; ist ein Anführungszeichen offen?</translation>
+  </message>
+  <message>
    <source>{what}; there are {known}</source>
    <translation>{what}; es gibt {known}</translation>
   </message>
@@ -11158,6 +11450,78 @@ Quelle: {source}</translation>
    <translation>Dieses Buch liegt in einem Netzwerkordner ({kind}): immer nur auf einem Rechner öffnen, denn nicht jedes Netz hält zwei davon ab, gleichzeitig zu schreiben.</translation>
   </message>
   <message>
+   <source>take {change} out of {whom}</source>
+   <translation>{change} aus {whom} nehmen</translation>
+  </message>
+  <message>
+   <source>{change}: {whom}</source>
+   <translation>{change}: {whom}</translation>
+  </message>
+  <message>
+   <source>"{model}" has no order yet</source>
+   <translation>„{model}“ hat noch keinen Ablauf</translation>
+  </message>
+  <message>
+   <source>there is no airbrush among the gear; add one first</source>
+   <translation>unter dem Gerät ist keine Airbrush; erst eine hinzufügen</translation>
+  </message>
+  <message>
+   <source>it has not been changed so</source>
+   <translation>es wurde nicht so geändert</translation>
+  </message>
+  <message>
+   <source>it is begun; its parts stay as they are</source>
+   <translation>es ist begonnen; seine Teile bleiben, wie sie sind</translation>
+  </message>
+  <message>
+   <source>its steps were changed by hand; choose “Paint it apart” at the place</source>
+   <translation>seine Schritte wurden von Hand geändert; an der Stelle „Getrennt bemalen“ wählen</translation>
+  </message>
+  <message>
+   <source>has no column “{name}”; begin with a line such as kind;colour;finish;ml;code</source>
+   <translation>hat keine Spalte „{name}“; mit einer Zeile wie Art;Farbe;Glanz;ml;Nummer beginnen</translation>
+  </message>
+  <message>
+   <source>is all there is; write a line for each paint</source>
+   <translation>ist alles; für jede Farbe eine Zeile schreiben</translation>
+  </message>
+  <message>
+   <source>“{name}” stands in line {line} already; give each a code of its own</source>
+   <translation>„{name}“ steht schon in Zeile {line}; jeder eine eigene Nummer geben</translation>
+  </message>
+  <message>
+   <source>“{text}” names no kind and colour; type it as acrylic, olive green, 17 ml</source>
+   <translation>„{text}“ nennt keine Art und Farbe; als Acryl, olivgrün, 17 ml eingeben</translation>
+  </message>
+  <message>
+   <source>"{mix}" is a mix; rename one</source>
+   <translation>„{mix}“ ist eine Mischung; eins umbenennen</translation>
+  </message>
+  <message>
+   <source>{n} paints of your own</source>
+   <translation>{n} eigene Farben</translation>
+  </message>
+  <message>
+   <source>is empty; say which colour it is</source>
+   <translation>ist leer; angeben, welche Farbe es ist</translation>
+  </message>
+  <message>
+   <source>is no amount of a bottle; write it in ml</source>
+   <translation>ist keine Menge einer Flasche; in ml schreiben</translation>
+  </message>
+  <message>
+   <source>“{text}” is no finish; write gloss, satin or matte</source>
+   <translation>„{text}“ ist kein Glanzgrad; glänzend, seidenmatt oder matt schreiben</translation>
+  </message>
+  <message>
+   <source>is empty; write acrylic, lacquer, enamel, oil, ink, pigment or the like</source>
+   <translation>ist leer; Acryl, Nitrolack, Kunstharz, Öl, Tinte, Pigment oder Ähnliches schreiben</translation>
+  </message>
+  <message>
+   <source>“{text}” is no kind of paint; write acrylic, lacquer, enamel, oil, ink, pigment or the like</source>
+   <translation>„{text}“ ist keine Art von Farbe; Acryl, Nitrolack, Kunstharz, Öl, Tinte, Pigment oder Ähnliches schreiben</translation>
+  </message>
+  <message>
    <source>the logbook has no minutes of "{stage}" by {tool} yet</source>
    <translation>das Logbuch hat noch keine Minuten von „{stage}“ mit: {tool}</translation>
   </message>
@@ -11180,6 +11544,14 @@ Quelle: {source}</translation>
   <message>
    <source>pace: {n} lessons applied</source>
    <translation>Tempo: {n} Erfahrungen übernommen</translation>
+  </message>
+  <message>
+   <source>name at least one model</source>
+   <translation>mindestens ein Modell nennen</translation>
+  </message>
+  <message>
+   <source>{names}, painted as {model} was</source>
+   <translation>{names}, bemalt wie {model}</translation>
   </message>
   <message>
    <source>is cut short</source>
@@ -11412,10 +11784,6 @@ Quelle: {source}</translation>
   <message>
    <source>choose at least one model to give it to</source>
    <translation>mindestens ein Modell wählen, das ihn bekommt</translation>
-  </message>
-  <message>
-   <source>{n} models</source>
-   <translation>{n} Modelle</translation>
   </message>
   <message>
    <source>give {name} to {whom}</source>
@@ -12218,6 +12586,10 @@ Quelle: {source}</translation>
    <translation>Farben</translation>
   </message>
   <message>
+   <source>changes</source>
+   <translation>Änderungen</translation>
+  </message>
+  <message>
    <source>share</source>
    <translation>Anteil</translation>
   </message>
@@ -12660,378 +13032,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>"{model}" has nothing in its order by which it could be {reached}</source>
-   <translation>„{model}“ hat nichts in seinem Ablauf, womit es schon so weit sein könnte: {reached}</translation>
-  </message>
-  <message>
-   <source>"{model}" follows no sequence; give it one, or save its own</source>
-   <translation>„{model}“ folgt keinem Ablauf; ihm einen geben oder seinen eigenen sichern</translation>
-  </message>
-  <message>
-   <source>{steps} of "{name}" is in the logbook and cannot be undone; leave this model as it is</source>
-   <translation>{steps} von „{name}“ steht im Logbuch und lässt sich nicht ungeschehen machen; dieses Modell lassen, wie es ist</translation>
-  </message>
-  <message>
-   <source>it has been changed so already</source>
-   <translation>es ist schon so geändert</translation>
-  </message>
-  <message>
-   <source>chipping fluid lies below its colours already</source>
-   <translation>unter seinen Farben liegt schon Chipping-Flüssigkeit</translation>
-  </message>
-  <message>
-   <source>it lays no base colour through which one could rub</source>
-   <translation>es hat keine Grundfarbe, durch die man reiben könnte</translation>
-  </message>
-  <message>
-   <source>tape lies among the colours over it, and would lift them</source>
-   <translation>zwischen den Farben darüber liegt Klebeband und würde sie abheben</translation>
-  </message>
-  <message>
-   <source>Chipping fluid, thin</source>
-   <translation>Chipping-Flüssigkeit, dünn</translation>
-  </message>
-  <message>
-   <source>Wet the colour, rub chips through it, rinse off leftover fluid</source>
-   <translation>Farbe anfeuchten, Abplatzer hindurchreiben, Flüssigkeitsreste abspülen</translation>
-  </message>
-  <message>
-   <source>nothing of it is chipped</source>
-   <translation>nichts daran ist abgeplatzt</translation>
-  </message>
-  <message>
-   <source>it has decals already</source>
-   <translation>es hat schon Decals</translation>
-  </message>
-  <message>
-   <source>Gloss clear where decals will lie</source>
-   <translation>Glänzender Klarlack, wo Decals liegen werden</translation>
-  </message>
-  <message>
-   <source>Matte clear over the decals</source>
-   <translation>Matter Klarlack über die Decals</translation>
-  </message>
-  <message>
-   <source>it has no decals</source>
-   <translation>es hat keine Decals</translation>
-  </message>
-  <message>
-   <source>nothing of it is washed</source>
-   <translation>nichts daran bekommt ein Washing</translation>
-  </message>
-  <message>
-   <source>it has the further colour already</source>
-   <translation>es hat die weitere Farbe schon</translation>
-  </message>
-  <message>
-   <source>it lays no colour that another could follow</source>
-   <translation>es hat keine Farbe, der eine weitere folgen könnte</translation>
-  </message>
-  <message>
-   <source>One colour more</source>
-   <translation>Eine Farbe mehr</translation>
-  </message>
-  <message>
-   <source>nothing of it is sprayed</source>
-   <translation>nichts daran wird gesprüht</translation>
-  </message>
-  <message>
-   <source>nothing of it that is brushed could be sprayed</source>
-   <translation>nichts, was daran gepinselt wird, ließe sich sprühen</translation>
-  </message>
-  <message>
-   <source>it names no coatings from a can</source>
-   <translation>es nennt keine Farben aus der Dose</translation>
-  </message>
-  <message>
-   <source>nothing would be left of it</source>
-   <translation>es bliebe nichts davon übrig</translation>
-  </message>
-  <message>
-   <source>Undercoat that chips will show</source>
-   <translation>Unterfarbe, die die Abplatzer zeigen werden</translation>
-  </message>
-  <message>
-   <source>nothing of "{model}" is in the logbook yet</source>
-   <translation>von „{model}“ steht noch nichts im Logbuch</translation>
-  </message>
-  <message>
-   <source>no wheels, tracks or tools of it are places of another part</source>
-   <translation>keine Räder, Ketten oder Werkzeuge daran sind Stellen eines anderen Teils</translation>
-  </message>
-  <message>
-   <source>no wheels, tracks or tools of it are parts of their own</source>
-   <translation>keine Räder, Ketten oder Werkzeuge daran sind eigene Teile</translation>
-  </message>
-  <message>
-   <source>"{part}" is held or made otherwise; it stays apart</source>
-   <translation>„{part}“ wird anders gehalten oder ist aus anderem Stoff; es bleibt getrennt</translation>
-  </message>
-  <message>
-   <source>is no project file, or damaged; write it again</source>
-   <translation>ist keine Projektdatei oder beschädigt; neu schreiben</translation>
-  </message>
-  <message>
-   <source>holds far more files than a project does</source>
-   <translation>enthält weit mehr Dateien als ein Projekt</translation>
-  </message>
-  <message>
-   <source>holds far more than a project does</source>
-   <translation>enthält weit mehr als ein Projekt</translation>
-  </message>
-  <message>
-   <source>does not belong in a project file</source>
-   <translation>gehört nicht in eine Projektdatei</translation>
-  </message>
-  <message>
-   <source>is in it twice</source>
-   <translation>ist zweimal darin</translation>
-  </message>
-  <message>
-   <source>is locked with a password</source>
-   <translation>ist mit einem Kennwort verschlossen</translation>
-  </message>
-  <message>
-   <source>unpacks to far more than it says; it is not read</source>
-   <translation>entpackt sich zu weit mehr, als es angibt; es wird nicht gelesen</translation>
-  </message>
-  <message>
-   <source>holds no project.json; this is no project file</source>
-   <translation>enthält kein project.json; dies ist keine Projektdatei</translation>
-  </message>
-  <message>
-   <source>is not the photo of that name</source>
-   <translation>ist nicht das Foto dieses Namens</translation>
-  </message>
-  <message>
-   <source>nothing of it is taken: no film dried there in that time</source>
-   <translation>nichts davon wird übernommen: in dieser Zeit trocknete dort kein Film</translation>
-  </message>
-  <message>
-   <source>air of {where}, from a logger</source>
-   <translation>Luft von {where}, von einem Logger</translation>
-  </message>
-  <message>
-   <source>holds no air of any hour</source>
-   <translation>enthält zu keiner Stunde Luftwerte</translation>
-  </message>
-  <message>
-   <source>is all there is; a line for each moment must follow</source>
-   <translation>ist alles; für jeden Zeitpunkt muss eine Zeile folgen</translation>
-  </message>
-  <message>
-   <source>lies more than {most} years from the others; check the year</source>
-   <translation>liegt mehr als {most} Jahre von den anderen entfernt; Jahr prüfen</translation>
-  </message>
-  <message>
-   <source>names no columns for time, temperature and humidity; begin with a line such as time;temperature;humidity</source>
-   <translation>nennt keine Spalten für Zeit, Temperatur und Feuchte; mit einer Zeile wie Zeit;Temperatur;Feuchte beginnen</translation>
-  </message>
-  <message>
-   <source>“{text}” is no time; write it as 2031-03-05 19:30 or 05.03.2031 19:30</source>
-   <translation>„{text}“ ist keine Zeit; als 2031-03-05 19:30 oder 05.03.2031 19:30 schreiben</translation>
-  </message>
-  <message>
-   <source>is empty; write a time</source>
-   <translation>ist leer; eine Zeit schreiben</translation>
-  </message>
-  <message>
-   <source>has no such hour of a half day</source>
-   <translation>hat keine solche Stunde eines halben Tages</translation>
-  </message>
-  <message>
-   <source>has no such hour or minute</source>
-   <translation>hat keine solche Stunde oder Minute</translation>
-  </message>
-  <message>
-   <source>has the day first, line {line} the month</source>
-   <translation>hat den Tag zuerst, Zeile {line} den Monat</translation>
-  </message>
-  <message>
-   <source>may begin with the day or the month; say which</source>
-   <translation>kann mit dem Tag oder dem Monat beginnen; angeben, womit</translation>
-  </message>
-  <message>
-   <source>names a day that is in no calendar</source>
-   <translation>nennt einen Tag, der in keinem Kalender steht</translation>
-  </message>
-  <message>
-   <source>is of the year {year}; check it</source>
-   <translation>ist aus dem Jahr {year}; prüfen</translation>
-  </message>
-  <message>
-   <source>is in the hour that the clocks leave out; check zone</source>
-   <translation>liegt in der Stunde, die die Uhren auslassen; Zeitzone prüfen</translation>
-  </message>
-  <message>
-   <source>has no such offset</source>
-   <translation>hat keinen solchen Abstand von UTC</translation>
-  </message>
-  <message>
-   <source>is {celsius:.1f} °C, no air of a room</source>
-   <translation>sind {celsius:.1f} °C, keine Luft eines Raums</translation>
-  </message>
-  <message>
-   <source>is {celsius:.1f} °C, no air of a room; is it °F?</source>
-   <translation>sind {celsius:.1f} °C, keine Luft eines Raums; sind es °F?</translation>
-  </message>
-  <message>
-   <source>is no relative humidity; it lies between 0 and 100 %</source>
-   <translation>ist keine relative Feuchte; sie liegt zwischen 0 und 100 %</translation>
-  </message>
-  <message>
-   <source>choose at least one model</source>
-   <translation>mindestens ein Modell wählen</translation>
-  </message>
-  <message>
-   <source>lies ahead of now; what is to come is planned, not noted</source>
-   <translation>liegt in der Zukunft; was kommt, wird geplant und nicht notiert</translation>
-  </message>
-  <message>
-   <source>all of it is in the logbook already</source>
-   <translation>all das steht schon im Logbuch</translation>
-  </message>
-  <message>
-   <source>{whom}: {reached}</source>
-   <translation>{whom}: {reached}</translation>
-  </message>
-  <message>
-   <source>line {line}</source>
-   <translation>Zeile {line}</translation>
-  </message>
-  <message>
-   <source>line {line}, column "{column}"</source>
-   <translation>Zeile {line}, Spalte „{column}“</translation>
-  </message>
-  <message>
-   <source>is larger than 20 MB; give a part of it</source>
-   <translation>ist größer als 20 MB; einen Teil davon geben</translation>
-  </message>
-  <message>
-   <source>holds a zero byte; this is no text</source>
-   <translation>enthält ein Nullbyte; dies ist kein Text</translation>
-  </message>
-  <message>
-   <source>is empty; give a table with a line for each entry</source>
-   <translation>ist leer; eine Tabelle mit einer Zeile je Eintrag geben</translation>
-  </message>
-  <message>
-   <source>is there twice, as “{first}” and “{second}”; rename one</source>
-   <translation>ist zweimal da, als „{first}“ und „{second}“; eine umbenennen</translation>
-  </message>
-  <message>
-   <source>is empty; write a number</source>
-   <translation>ist leer; eine Zahl schreiben</translation>
-  </message>
-  <message>
-   <source>“{text}” is no number; write it as 12.5 or 12,5</source>
-   <translation>„{text}“ ist keine Zahl; als 12.5 oder 12,5 schreiben</translation>
-  </message>
-  <message>
-   <source>is no text; save the table as CSV in UTF-8</source>
-   <translation>ist kein Text; die Tabelle als CSV in UTF-8 sichern</translation>
-  </message>
-  <message>
-   <source>cannot be read as a table: a quotation mark stands wrong, or is open</source>
-   <translation>lässt sich nicht als Tabelle lesen: ein Anführungszeichen steht falsch oder ist offen</translation>
-  </message>
-  <message>
-   <source>is one of more than {most} lines; give a part of them</source>
-   <translation>ist eine von mehr als {most} Zeilen; einen Teil davon geben</translation>
-  </message>
-  <message>
-   <source>has far more cells than a table has</source>
-   <translation>hat weit mehr Zellen als eine Tabelle</translation>
-  </message>
-  <message>
-   <source>has a cell that is far too long; is a quotation mark open?</source>
-   <translation>hat eine viel zu lange Zelle; ist ein Anführungszeichen offen?</translation>
-  </message>
-  <message>
-   <source>take {change} out of {whom}</source>
-   <translation>{change} aus {whom} nehmen</translation>
-  </message>
-  <message>
-   <source>{change}: {whom}</source>
-   <translation>{change}: {whom}</translation>
-  </message>
-  <message>
-   <source>"{model}" has no order yet</source>
-   <translation>„{model}“ hat noch keinen Ablauf</translation>
-  </message>
-  <message>
-   <source>there is no airbrush among the gear; add one first</source>
-   <translation>unter dem Gerät ist keine Airbrush; erst eine hinzufügen</translation>
-  </message>
-  <message>
-   <source>it has not been changed so</source>
-   <translation>es wurde nicht so geändert</translation>
-  </message>
-  <message>
-   <source>it is begun; its parts stay as they are</source>
-   <translation>es ist begonnen; seine Teile bleiben, wie sie sind</translation>
-  </message>
-  <message>
-   <source>its steps were changed by hand; choose “Paint it apart” at the place</source>
-   <translation>seine Schritte wurden von Hand geändert; an der Stelle „Getrennt bemalen“ wählen</translation>
-  </message>
-  <message>
-   <source>has no column “{name}”; begin with a line such as kind;colour;finish;ml;code</source>
-   <translation>hat keine Spalte „{name}“; mit einer Zeile wie Art;Farbe;Glanz;ml;Nummer beginnen</translation>
-  </message>
-  <message>
-   <source>is all there is; write a line for each paint</source>
-   <translation>ist alles; für jede Farbe eine Zeile schreiben</translation>
-  </message>
-  <message>
-   <source>“{name}” stands in line {line} already; give each a code of its own</source>
-   <translation>„{name}“ steht schon in Zeile {line}; jeder eine eigene Nummer geben</translation>
-  </message>
-  <message>
-   <source>“{text}” names no kind and colour; type it as acrylic, olive green, 17 ml</source>
-   <translation>„{text}“ nennt keine Art und Farbe; als Acryl, olivgrün, 17 ml eingeben</translation>
-  </message>
-  <message>
-   <source>"{mix}" is a mix; rename one</source>
-   <translation>„{mix}“ ist eine Mischung; eins umbenennen</translation>
-  </message>
-  <message>
-   <source>{n} paints of your own</source>
-   <translation>{n} eigene Farben</translation>
-  </message>
-  <message>
-   <source>is empty; say which colour it is</source>
-   <translation>ist leer; angeben, welche Farbe es ist</translation>
-  </message>
-  <message>
-   <source>is no amount of a bottle; write it in ml</source>
-   <translation>ist keine Menge einer Flasche; in ml schreiben</translation>
-  </message>
-  <message>
-   <source>“{text}” is no finish; write gloss, satin or matte</source>
-   <translation>„{text}“ ist kein Glanzgrad; glänzend, seidenmatt oder matt schreiben</translation>
-  </message>
-  <message>
-   <source>is empty; write acrylic, lacquer, enamel, oil, ink, pigment or the like</source>
-   <translation>ist leer; Acryl, Nitrolack, Kunstharz, Öl, Tinte, Pigment oder Ähnliches schreiben</translation>
-  </message>
-  <message>
-   <source>“{text}” is no kind of paint; write acrylic, lacquer, enamel, oil, ink, pigment or the like</source>
-   <translation>„{text}“ ist keine Art von Farbe; Acryl, Nitrolack, Kunstharz, Öl, Tinte, Pigment oder Ähnliches schreiben</translation>
-  </message>
-  <message>
-   <source>name at least one model</source>
-   <translation>mindestens ein Modell nennen</translation>
-  </message>
-  <message>
-   <source>{names}, painted as {model} was</source>
-   <translation>{names}, bemalt wie {model}</translation>
-  </message>
-  <message>
-   <source>changes</source>
-   <translation>Änderungen</translation>
   </message>
  </context>
  <context>
