@@ -69,7 +69,7 @@ def possible(
         starts[index] = model.new_int_var_from_domain(cp_model.Domain.from_intervals(spans), "")
         if not problem.activities[index].pass_.load:
             hands.append(model.new_fixed_size_interval_var(starts[index], least, ""))
-    _no_gate_broken(model, board, number, starts)
+    no_gate_broken(model, board, number, starts)
     keep_apart(
         model, board, starts, shortest_dry(board, board.starts[number], board.ends[number], 1)
     )
@@ -83,7 +83,7 @@ def possible(
     return True if status in (cp_model.OPTIMAL, cp_model.FEASIBLE) else None
 
 
-def _no_gate_broken(model: Any, board: Board, number: int, starts: dict[int, Any]) -> None:
+def no_gate_broken(model: Any, board: Board, number: int, starts: dict[int, Any]) -> None:
     """Hold the gates between the passes, at their shortest."""
     problem = board.problem
     for gate, (before, after) in enumerate(problem.ends):

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
+from itertools import zip_longest
 
 from planner.bench import Stretch
 from planner.schedule.fit import Fit, fit_in, setup_for
@@ -57,12 +58,21 @@ def sequence(
 
 
 def in_order(
-    table: PartialSchedule, stretch: Stretch, indices: list[int]
+    table: PartialSchedule,
+    stretch: Stretch,
+    indices: Sequence[int],
+    minutes: Sequence[int] = (),
 ) -> PartialSchedule | None:
-    """Return the table with passes done one after another in a stretch, or None."""
+    """Return the table with passes done one after another in a stretch, or None.
+
+    With ``minutes`` each begins, its set-up included, no sooner than at its own.
+    """
     here = table.clone()
-    for index in indices:
-        fit = fit_in(here, index, stretch, here.time)
+    for index, minute in zip_longest(indices, minutes, fillvalue=0):
+        fit = fit_in(here, index, stretch, max(here.time, minute))
+        if fit is not None and fit.cleans and minute > here.time:
+            put_away(here)  # at once: hands rest for a while, and no cup stands for so long
+            fit = fit_in(here, index, stretch, max(here.time, minute))
         if fit is None or not fit.last:
             return None
         place(here, fit)

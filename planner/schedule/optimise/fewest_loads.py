@@ -1,0 +1,269 @@
+"""The order of the passes of one stretch that loads the airbrush least, and the least there can be.
+
+Unlike `exact_stretch`, a colour may be loaded as often as it likes: the cup
+stands no longer than its idle limit, and what opens later than that has to be
+waited for with a clean one.  Which pass is done in which stretch stays as it is.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Callable, Mapping, Sequence
+from typing import Any
+
+from ortools.sat.python import cp_model
+
+from planner.bench import Stretch
+from planner.schedule.optimise.board import Board
+from planner.schedule.optimise.exact_stretch import Exact
+from planner.schedule.optimise.master import WorkBudget, solver_of
+from planner.schedule.optimise.stretch_check import no_gate_broken
+from planner.schedule.optimise.stretch_sequencing import enter, in_order, sequence
+from planner.schedule.partial_schedule import PartialSchedule
+from planner.schedule.placing import put_away
+from planner.values.moment import Interval
+from planner.values.plan import BenchKind, BenchWork
+
+FILLINGS = (BenchKind.LOAD, BenchKind.CHANGE)
+_Timed = tuple[int, int]  # a pass, and the minute before which it does not begin
+
+
+class StretchLoads(Exact):
+    """A stretch with one airbrush, clean at its beginning, loaded as often as it takes.
+
+    With ``optimistic`` nothing is asked that a sound plan could do without,
+    what lies outside of the stretch being as it is: so the least is a bound.
+
+    Attributes
+    ----------
+    minutes
+        Of loading, changing and cleaning.
+    filled
+        Of each sprayed pass, the literal that the cup is filled for it.
+    """
+
+    def __init__(
+        self,
+        model: cp_model.CpModel,
+        board: Board,
+        given: Sequence[int],
+        here: PartialSchedule,
+        *,
+        optimistic: bool = False,
+    ) -> None:
+        self.optimistic = optimistic
+        self.minutes: Any = 0
+        self.filled: dict[int, Any] = {}
+        self._filling: dict[int, Any] = {}
+        super().__init__(model, board, dict.fromkeys(given, model.new_constant(1)), here)
+
+    def _no_gate_broken(self) -> None:
+        if self.optimistic:
+            no_gate_broken(self.model, self.board, 0, self.starts)
+        else:
+            super()._no_gate_broken()
+
+    def _no_drying_place_overfull(self) -> None:
+        if not self.optimistic:
+            super()._no_drying_place_overfull()
+
+    def _colour_loaded_where_sprayed(self) -> None:
+        """Let each sprayed pass follow another with what is in the cup, changed, or anew."""
+        problem, model = self.board.problem, self.model
+        sprayed = [i for i in self.starts if problem.activities[i].pass_.load]
+        if not sprayed:
+            return
+        (brush,) = problem.book.gear.airbrushes
+        idle, last = brush.idle_limit_minutes, self.end
+        arcs: list[tuple[int, int, Any]] = []
+        terms: list[Any] = []
+        begins, sizes, cleaned, washed = self._filling, {}, {}, {}
+        for index in sprayed:
+            costs = [0, brush.load_minutes, brush.change_same_family, brush.change_other_family]
+            sizes[index] = model.new_int_var_from_domain(cp_model.Domain.from_values(costs), "")
+            begins[index] = model.new_int_var(self.begin, last, "")
+            ends = model.new_int_var(self.begin, last, "")
+            self.filled[index] = literal = model.new_bool_var("")
+            self.hands.append(
+                model.new_optional_interval_var(begins[index], sizes[index], ends, literal, "")
+            )
+            model.add(ends <= self.starts[index]).only_enforce_if(literal)
+            model.add(self.starts[index] - ends <= idle).only_enforce_if(literal)
+            model.add(sizes[index] == 0).only_enforce_if(literal.negated())
+            washed[index] = model.new_bool_var("")
+            cleaned[index] = model.new_int_var(self.begin, last - brush.clean_minutes, "")
+            self.hands.append(
+                model.new_optional_fixed_size_interval_var(
+                    cleaned[index], brush.clean_minutes, washed[index], ""
+                )
+            )
+            done = self._done(index)
+            model.add(cleaned[index] >= done).only_enforce_if(washed[index])
+            model.add(cleaned[index] - done <= idle).only_enforce_if(washed[index])
+            terms += [sizes[index], brush.clean_minutes * washed[index]]
+        for at, index in enumerate(sprayed, 1):
+            first, final = model.new_bool_var(""), model.new_bool_var("")
+            arcs += [(0, at, first), (at, 0, final)]
+            model.add_implication(first, self.filled[index])
+            model.add(sizes[index] == brush.load_minutes).only_enforce_if(first)
+            model.add_implication(final, washed[index])
+            for other_at, other in enumerate(sprayed, 1):
+                if other == index:
+                    continue
+                follows, anew = model.new_bool_var(""), model.new_bool_var("")
+                arcs += [(at, other_at, follows), (at, other_at, anew)]
+                done = self._done(index)
+                model.add_implication(follows, washed[index].negated())
+                change = self._change(index, other)
+                if change is None:
+                    model.add_implication(follows, self.filled[other].negated())
+                    gap = self.starts[other] - done
+                    model.add(gap >= 0).only_enforce_if(follows)
+                    model.add(gap <= idle).only_enforce_if(follows)
+                else:
+                    model.add_implication(follows, self.filled[other])
+                    model.add(sizes[other] == change).only_enforce_if(follows)
+                    model.add(begins[other] >= done).only_enforce_if(follows)
+                    model.add(begins[other] - done <= idle).only_enforce_if(follows)
+                model.add_implication(anew, washed[index])
+                model.add_implication(anew, self.filled[other])
+                model.add(sizes[other] == brush.load_minutes).only_enforce_if(anew)
+                ready = cleaned[index] + brush.clean_minutes
+                model.add(begins[other] >= ready).only_enforce_if(anew)
+        model.add_circuit(arcs)
+        self.minutes = sum(terms)
+
+    def begins(self, solver: cp_model.CpSolver, index: int) -> int:
+        """Return when a pass begins, or the filling for it."""
+        filled = self.filled.get(index)
+        own = filled is not None and solver.boolean_value(filled)
+        return int(solver.value(self._filling[index] if own else self.starts[index]))
+
+    def _done(self, index: int) -> Any:
+        return self.starts[index] + self.board.problem.activities[index].pass_.minutes
+
+    def _change(self, index: int, other: int) -> int | None:
+        """Return the minutes of the change from one pass to another, None for the same colour."""
+        problem = self.board.problem
+        load, then = (problem.activities[i].pass_.load for i in (index, other))
+        if load == then:
+            return None
+        (brush,) = problem.book.gear.airbrushes
+        same = problem.coatings[load].family is problem.coatings[then].family
+        return brush.change_same_family if same else brush.change_other_family
+
+
+def load_less(
+    board: Board,
+    pieces: Mapping[int, Sequence[Interval]],
+    bench: Sequence[BenchWork],
+    work: WorkBudget,
+    take: Callable[[PartialSchedule], bool],
+) -> bool:
+    """Look at each stretch in which a colour is filled twice; tell whether anything was taken.
+
+    Parameters
+    ----------
+    pieces, bench
+        When each pass is worked on in the plan, and its loads.
+    take
+        Takes a table if it is better, and tells whether it was.
+    """
+    if len(board.problem.book.gear.airbrushes) != 1 or board.held:
+        return False
+    sets: dict[int, list[_Timed]] = defaultdict(list)
+    for index in sorted((i for i in board.free if i in pieces), key=lambda i: pieces[i][0].start):
+        sets[board.number_at(pieces[index][-1].start)].append((index, 0))
+    if max(sets, default=0) >= len(board.stretches):
+        return False  # a plan may use bench time that the board does not reach
+    better = False
+    for number in sorted(filled_twice(board, bench) & sets.keys()):
+        if work.stopped():
+            break
+        before = _replayed(board, {n: given for n, given in sets.items() if n < number})
+        given = [index for index, _ in sets[number]]
+        if before is None:
+            break
+        other = _least_loaded(enter(before, board.stretches[number]), number, board, given, work)
+        if other is None:
+            continue
+        table = _replayed(board, {**sets, number: other})
+        if table is not None and take(table):
+            sets[number], better = other, True
+    return better
+
+
+def _replayed(board: Board, sets: Mapping[int, Sequence[_Timed]]) -> PartialSchedule | None:
+    """Return the table with the passes of each stretch one after another, or None."""
+    table = board.facts.clone()
+    for number in sorted(sets):
+        stretch = board.stretches[number]
+        here = enter(table, stretch)
+        found = in_order(here, stretch, *zip(*sets[number], strict=True))
+        if found is None:
+            given = [index for index, _ in sets[number]]
+            found = sequence(here, stretch, given, board.problem.tails)
+        if found is None:
+            return None
+        put_away(found)
+        table = found
+    put_away(table)
+    return table
+
+
+def filled_twice(board: Board, bench: Sequence[BenchWork]) -> set[int]:
+    """Return the stretches in which a colour is filled more than once."""
+    fillings: dict[tuple[int, str], int] = defaultdict(int)
+    for one in bench:
+        if one.kind in FILLINGS:
+            fillings[board.number_at(one.interval.start), one.coating] += 1
+    return {number for (number, _), count in fillings.items() if count > 1}
+
+
+def least_minutes(
+    here: PartialSchedule, stretch: Stretch, given: list[int], work: WorkBudget
+) -> int | None:
+    """Return the proven least set-up minutes of a stretch, or None where that stays open."""
+    exact = _model(here, stretch, given, optimistic=True)
+    if exact is None:
+        return None
+    solver = solver_of(work, linear=False)
+    status: Any = solver.solve(exact.model)
+    return round(solver.objective_value) if status == cp_model.OPTIMAL else None
+
+
+def _least_loaded(
+    here: PartialSchedule, number: int, board: Board, given: list[int], work: WorkBudget
+) -> list[_Timed] | None:
+    """Return the passes of a stretch, and when each begins, that load least; None if unknown.
+
+    Of the orders that load least it is one of those in which all ends soonest.
+    """
+    exact = _model(here, board.stretches[number], given, optimistic=False)
+    if exact is None:
+        return None
+    solver = solver_of(work, linear=False)
+    status: Any = solver.solve(exact.model)
+    if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+        return None
+    exact.model.add(exact.minutes <= round(solver.objective_value))
+    for index, start in exact.starts.items():
+        exact.model.add_hint(start, solver.value(start))
+    exact.model.minimize(sum(exact.starts.values()))
+    again = solver_of(work, linear=False)
+    status = again.solve(exact.model)
+    if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+        solver = again
+    return [(index, exact.begins(solver, index)) for index in exact.order(solver)]
+
+
+def _model(
+    here: PartialSchedule, stretch: Stretch, given: list[int], *, optimistic: bool
+) -> StretchLoads | None:
+    after = here.problem.calendar.next_stretch(stretch.interval.end)
+    board = Board(here.problem, here, after.interval.start if after else stretch.interval.end)
+    exact = StretchLoads(cp_model.CpModel(), board, given, here, optimistic=optimistic)
+    if len(exact.starts) < len(given):
+        return None
+    exact.model.minimize(exact.minutes)
+    return exact
