@@ -54,7 +54,10 @@ class StretchLoads(Exact):
         self.optimistic = optimistic
         self.minutes: Any = 0
         self.filled: dict[int, Any] = {}
-        self._filling: dict[int, Any] = {}
+        self._filling: dict[int, Any] = {}  # when that begins, and how long it takes
+        self._sizes: dict[int, Any] = {}
+        self._washed: dict[int, Any] = {}  # that the cup is cleaned after it, and when
+        self._cleaning: dict[int, Any] = {}
         super().__init__(model, board, dict.fromkeys(given, model.new_constant(1)), here)
 
     def _no_gate_broken(self) -> None:
@@ -73,65 +76,75 @@ class StretchLoads(Exact):
         sprayed = [i for i in self.starts if problem.activities[i].pass_.load]
         if not sprayed:
             return
-        (brush,) = problem.book.gear.airbrushes
-        idle, last = brush.idle_limit_minutes, self.end
-        arcs: list[tuple[int, int, Any]] = []
-        terms: list[Any] = []
-        begins, sizes, cleaned, washed = self._filling, {}, {}, {}
+        (self.brush,) = problem.book.gear.airbrushes
         for index in sprayed:
-            costs = [0, brush.load_minutes, brush.change_same_family, brush.change_other_family]
-            sizes[index] = model.new_int_var_from_domain(cp_model.Domain.from_values(costs), "")
-            begins[index] = model.new_int_var(self.begin, last, "")
-            ends = model.new_int_var(self.begin, last, "")
-            self.filled[index] = literal = model.new_bool_var("")
-            self.hands.append(
-                model.new_optional_interval_var(begins[index], sizes[index], ends, literal, "")
-            )
-            model.add(ends <= self.starts[index]).only_enforce_if(literal)
-            model.add(self.starts[index] - ends <= idle).only_enforce_if(literal)
-            model.add(sizes[index] == 0).only_enforce_if(literal.negated())
-            washed[index] = model.new_bool_var("")
-            cleaned[index] = model.new_int_var(self.begin, last - brush.clean_minutes, "")
-            self.hands.append(
-                model.new_optional_fixed_size_interval_var(
-                    cleaned[index], brush.clean_minutes, washed[index], ""
-                )
-            )
-            done = self._done(index)
-            model.add(cleaned[index] >= done).only_enforce_if(washed[index])
-            model.add(cleaned[index] - done <= idle).only_enforce_if(washed[index])
-            terms += [sizes[index], brush.clean_minutes * washed[index]]
+            self._filled_before(index)
+            self._washed_after(index)
+        arcs: list[tuple[int, int, Any]] = []
         for at, index in enumerate(sprayed, 1):
             first, final = model.new_bool_var(""), model.new_bool_var("")
             arcs += [(0, at, first), (at, 0, final)]
             model.add_implication(first, self.filled[index])
-            model.add(sizes[index] == brush.load_minutes).only_enforce_if(first)
-            model.add_implication(final, washed[index])
+            model.add(self._sizes[index] == self.brush.load_minutes).only_enforce_if(first)
+            model.add_implication(final, self._washed[index])
             for other_at, other in enumerate(sprayed, 1):
-                if other == index:
-                    continue
-                follows, anew = model.new_bool_var(""), model.new_bool_var("")
-                arcs += [(at, other_at, follows), (at, other_at, anew)]
-                done = self._done(index)
-                model.add_implication(follows, washed[index].negated())
-                change = self._change(index, other)
-                if change is None:
-                    model.add_implication(follows, self.filled[other].negated())
-                    gap = self.starts[other] - done
-                    model.add(gap >= 0).only_enforce_if(follows)
-                    model.add(gap <= idle).only_enforce_if(follows)
-                else:
-                    model.add_implication(follows, self.filled[other])
-                    model.add(sizes[other] == change).only_enforce_if(follows)
-                    model.add(begins[other] >= done).only_enforce_if(follows)
-                    model.add(begins[other] - done <= idle).only_enforce_if(follows)
-                model.add_implication(anew, washed[index])
-                model.add_implication(anew, self.filled[other])
-                model.add(sizes[other] == brush.load_minutes).only_enforce_if(anew)
-                ready = cleaned[index] + brush.clean_minutes
-                model.add(begins[other] >= ready).only_enforce_if(anew)
+                if other != index:
+                    arcs.append((at, other_at, self._goes_on(index, other)))
+                    arcs.append((at, other_at, self._begins_anew(index, other)))
         model.add_circuit(arcs)
-        self.minutes = sum(terms)
+        washing = self.brush.clean_minutes * sum(self._washed.values())
+        self.minutes = sum(self._sizes.values()) + washing
+
+    def _filled_before(self, index: int) -> None:
+        """Let the cup be filled for a pass, within its idle limit."""
+        model, brush, start = self.model, self.brush, self.starts[index]
+        costs = [0, brush.load_minutes, brush.change_same_family, brush.change_other_family]
+        size = model.new_int_var_from_domain(cp_model.Domain.from_values(costs), "")
+        begin = model.new_int_var(self.begin, self.end, "")
+        end = model.new_int_var(self.begin, self.end, "")
+        self.filled[index] = literal = model.new_bool_var("")
+        self.hands.append(model.new_optional_interval_var(begin, size, end, literal, ""))
+        model.add(end <= start).only_enforce_if(literal)
+        model.add(start - end <= brush.idle_limit_minutes).only_enforce_if(literal)
+        model.add(size == 0).only_enforce_if(literal.negated())
+        self._sizes[index], self._filling[index] = size, begin
+
+    def _washed_after(self, index: int) -> None:
+        """Let the cup be cleaned after a pass, within its idle limit."""
+        model, minutes = self.model, self.brush.clean_minutes
+        literal = model.new_bool_var("")
+        begin = model.new_int_var(self.begin, self.end - minutes, "")
+        self.hands.append(model.new_optional_fixed_size_interval_var(begin, minutes, literal, ""))
+        idle = begin - self._done(index)
+        model.add(idle >= 0).only_enforce_if(literal)
+        model.add(idle <= self.brush.idle_limit_minutes).only_enforce_if(literal)
+        self._washed[index], self._cleaning[index] = literal, begin
+
+    def _goes_on(self, index: int, other: int) -> Any:
+        """Return the literal that a pass is sprayed next, with the same cup or a changed one."""
+        model, change = self.model, self._change(index, other)
+        follows = model.new_bool_var("")
+        begin = self.starts[other] if change is None else self._filling[other]
+        idle = begin - self._done(index)
+        model.add(idle >= 0).only_enforce_if(follows)
+        model.add(idle <= self.brush.idle_limit_minutes).only_enforce_if(follows)
+        model.add_implication(follows, self._washed[index].negated())
+        if change is None:
+            model.add_implication(follows, self.filled[other].negated())
+        else:
+            model.add_implication(follows, self.filled[other])
+            model.add(self._sizes[other] == change).only_enforce_if(follows)
+        return follows
+
+    def _begins_anew(self, index: int, other: int) -> Any:
+        """Return the literal that a pass is sprayed next, the cup cleaned and loaded between."""
+        model, anew = self.model, self.model.new_bool_var("")
+        model.add_implication(anew, self._washed[index])
+        model.add_implication(anew, self.filled[other])
+        model.add(self._sizes[other] == self.brush.load_minutes).only_enforce_if(anew)
+        clean = self._cleaning[index] + self.brush.clean_minutes
+        model.add(self._filling[other] >= clean).only_enforce_if(anew)
+        return anew
 
     def begins(self, solver: cp_model.CpSolver, index: int) -> int:
         """Return when a pass begins, or the filling for it."""
@@ -148,9 +161,8 @@ class StretchLoads(Exact):
         load, then = (problem.activities[i].pass_.load for i in (index, other))
         if load == then:
             return None
-        (brush,) = problem.book.gear.airbrushes
         same = problem.coatings[load].family is problem.coatings[then].family
-        return brush.change_same_family if same else brush.change_other_family
+        return self.brush.change_same_family if same else self.brush.change_other_family
 
 
 def load_less(
@@ -247,7 +259,7 @@ def _least_loaded(
     if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
         return None
     exact.model.add(exact.minutes <= round(solver.objective_value))
-    for index, start in exact.starts.items():
+    for start in exact.starts.values():
         exact.model.add_hint(start, solver.value(start))
     exact.model.minimize(sum(exact.starts.values()))
     again = solver_of(work, linear=False)

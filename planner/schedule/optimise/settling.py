@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 
 from planner.schedule.optimise.best_plan import NOTHING, BestPlan, News
 from planner.schedule.optimise.earliest_finish_order import soonest
+from planner.schedule.optimise.fewest_loads import load_less
 from planner.schedule.optimise.fewest_stretches import StretchesProven, as_shared_out, least_rest
 from planner.schedule.optimise.finish_minute import Halving
 from planner.schedule.optimise.last_stretch_bound import Lowest
@@ -21,6 +22,7 @@ from planner.values.plan import Placement, Status
 
 REST_WORK = 1.0  # deterministic seconds for each question to the whole master
 ORDER_WORK = 0.05  # the same for the order of one stretch
+LOADS_WORK = 0.1  # the same for the least loads of one stretch
 LAST_ORDERED = 2  # stretches before the last in which order is looked for on a great board
 
 
@@ -34,13 +36,14 @@ class Settling:
     seed: int
     stopped: Callable[[], bool]
     _ordered: tuple[Placement, ...] = ()  # of the plan whose stretches are in order
+    _loaded: tuple[Placement, ...] = ()  # of the plan whose loads were looked at
     _narrowed: int | None = None  # the finish for which the minute was looked at
     # For which finish the levels after it were asked for, and what was found.
     _asked: tuple[int, StretchesProven] | None = None
 
     def news(self) -> Iterator[News]:
         """Yield what is found and proven."""
-        for settle in (self._in_order_of_end, self._narrow, self._settle):
+        for settle in (self._in_order_of_end, self._narrow, self._settle, self._load_less):
             if self.stopped():
                 return
             better = settle()
@@ -60,6 +63,19 @@ class Settling:
         work = WorkBudget(ORDER_WORK, seed=self.seed)
         table = soonest(board, self.best.pieces, since, work, self.stopped)
         return True if table is not None and self.best.take(table, []) else None
+
+    def _load_less(self) -> bool | None:
+        """Fill no colour twice in a stretch where another order of its passes needs it once."""
+        best, plan = self.best, self.best.plan
+        if self._loaded is plan.placements or plan.unplaced or not best.board.free:
+            return None
+        work = WorkBudget(LOADS_WORK, seed=self.seed, stopped=self.stopped)
+        better = load_less(best.board, best.pieces, plan.bench, work, self._better)
+        self._loaded = best.plan.placements
+        return True if better else None
+
+    def _better(self, table: PartialSchedule) -> bool:
+        return self.best.take(table, [])
 
     def _narrow(self) -> bool | None:
         """Narrow the gap between the finish and its bound within the last stretch."""
