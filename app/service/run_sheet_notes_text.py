@@ -117,6 +117,8 @@ def _fillings(fillings: Iterable[Filling], now: int, zone: ZoneInfo) -> Iterator
                 f"         {filling.first.reasons[0].reason}: "
                 f"spray {filling.first.first.model} alone, judge it at {judge}, then the others."
             )
+        if filling.again:
+            yield f"         {filling.again}"
 
 
 def taker_words(takers: tuple[ColourTaker, ...], now: int, zone: ZoneInfo) -> list[str]:

@@ -103,7 +103,7 @@ def marks_of(row: WorkRow, beside: Beside, zone: ZoneInfo, now: int) -> list[str
 
 
 def filling_words(filling: Filling, zone: ZoneInfo, now: int) -> list[str]:
-    """Return what else takes the colour of a load, and whether one vehicle goes first."""
+    """Return what else takes a colour, whether one vehicle goes first, and why it comes again."""
     told = []
     if filling.takers:
         names = [
@@ -120,6 +120,8 @@ def filling_words(filling: Filling, zone: ZoneInfo, now: int) -> list[str]:
         told.append(words.tr("Also takes this colour: {others}").format(others="; ".join(names)))
     if filling.first is not None:
         told.append(one_first_words(filling.first, zone, now))
+    if filling.again:
+        told.append(translated(filling.again))
     return told
 
 

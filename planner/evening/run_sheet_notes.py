@@ -10,6 +10,7 @@ from planner.cure import Cure
 from planner.evening.advice import OneFirst, one_first
 from planner.evening.alternatives import ColourTaker, Other, instead, takers
 from planner.evening.closing_check import Check, checks, cups_used, tidy_from
+from planner.evening.filled_again import filled_again
 from planner.evening.last_coat_brake import Brake, braked
 from planner.evening.looks import DueLook, looks, looks_to_come
 from planner.quantity import served
@@ -21,11 +22,15 @@ from planner.values.plan import Plan
 
 @dataclass(frozen=True)
 class Filling:
-    """A load or change of the sheet: what else takes its colour, and whether one goes first."""
+    """A load or change of the sheet: what else takes its colour, and whether one goes first.
+
+    ``again`` says why a colour is filled once more, "" where it is not or need not be.
+    """
 
     row: BenchRow
     takers: tuple[ColourTaker, ...]
     first: OneFirst | None
+    again: str = ""
 
 
 @dataclass(frozen=True)
@@ -92,6 +97,7 @@ def _fillings(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None) -> lis
         for work, placed in served(plan).items()
     }
     found = []
+    again = filled_again(book, plan)
     here = {row.key[:3] for row in sheet.work}  # what stands on the sheet needs no offer
     for row in sheet.rows:
         if isinstance(row, BenchRow) and row.coating:
@@ -108,6 +114,7 @@ def _fillings(book: Book, plan: Plan, sheet: RunSheet, cure: Cure | None) -> lis
                         )
                     ),
                     one_first(book, keys, row.start, cure=cure),
+                    again.get((row.airbrush, row.start), ""),
                 )
             )
     return found
