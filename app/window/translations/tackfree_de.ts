@@ -7018,6 +7018,14 @@ Quelle: {source}</translation>
    <translation>{source}; × {factor:.2g} für einen Film von {dry_film_um:g} µm</translation>
   </message>
   <message>
+   <source>filled again: {step} of {model} goes on before it, in another colour</source>
+   <translation>noch einmal gefüllt: Vorher kommt {step} von {model} in einer anderen Farbe</translation>
+  </message>
+  <message>
+   <source>filled again: the cup may stand {idle} min only, and {step} of {model} opens at {at:%H:%M}</source>
+   <translation>noch einmal gefüllt: Der Becher darf nur {idle} min stehen, und {step} von {model} geht ab {at:%H:%M}</translation>
+  </message>
+  <message>
    <source>it still runs: the edge tears or creeps</source>
    <translation>er läuft noch: die Kante reißt oder verläuft</translation>
   </message>
@@ -13032,14 +13040,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>filled again: {step} of {model} goes on before it, in another colour</source>
-   <translation>noch einmal gefüllt: Vorher kommt {step} von {model} in einer anderen Farbe</translation>
-  </message>
-  <message>
-   <source>filled again: the cup may stand {idle} min only, and {step} of {model} opens at {at:%H:%M}</source>
-   <translation>noch einmal gefüllt: Der Becher darf nur {idle} min stehen, und {step} von {model} geht ab {at:%H:%M}</translation>
   </message>
  </context>
  <context>
