@@ -44,13 +44,14 @@ EXAMPLES = """\
   tackfree log redo "Winch Truck Gannet/base" --by sand --note "runs on the door"
   tackfree log missed "Winch Truck Gannet/wipe" --remedy late
   tackfree log empty "Winch Truck Gannet/base" --only hull
+  tackfree log other "steel on Gannet hull, Heron, brush, 15 min"
   tackfree log cleaned
   tackfree log stop
 """
 
 DEEDS = (
     *("start", "done", "tacky", "dry", "seen", "skip", "redo", "missed", "empty"),
-    *("cleaned", "stop", "longer", "lost", "note", "back"),
+    *("other", "cleaned", "stop", "longer", "lost", "note", "back"),
 )
 NAMELESS = ("stop", "longer", "lost", "back")
 ONLY_WITH = {
@@ -78,7 +79,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "step",
         nargs="?",
         metavar="STEP",
-        help='"model/step", with "#2" for the second coat; for cleaned, an airbrush',
+        help='"model/step", with "#2" for the second coat; for cleaned, an airbrush; for other, '
+        'a line such as "steel on Gannet hull, Heron, brush, 15 min"',
     )
     parser.add_argument("--at", metavar="T", help="when it was; without it, now")
     parser.add_argument("--minutes", type=int, metavar="N", help="minutes of work; for longer, 60")

@@ -11,6 +11,7 @@ from app.command_line.brake_prompt import way_on
 from app.command_line.log_answer import brake_remarks
 from app.service import bench_events, film_brake, logbook, planning, wording
 from app.service.edits import Edit
+from app.service.other_work import done_beside
 from app.service.step_names import NamedCoat, step_named
 from planner.bench import calendar_of
 from planner.evening import log_entries
@@ -181,6 +182,13 @@ def _empty(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     return made
 
 
+def _other(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
+    done = done_beside(bench.book(), args.step, now)
+    made = LogAnswer([done.edit], done.findings)
+    made.remarks += [f"noted as {wording.pass_name(key)}" for key in done.keys]
+    return made
+
+
 def _cleaned(args: argparse.Namespace, bench: BenchBook, now: int) -> LogAnswer:
     book = bench.book()
     own = [airbrush.name for airbrush in book.gear.airbrushes]
@@ -231,6 +239,7 @@ BY_NAME: dict[str, Callable[[argparse.Namespace, BenchBook, int], LogAnswer]] = 
     "skip": _skip,
     "redo": _redo,
     "empty": _empty,
+    "other": _other,
     "cleaned": _cleaned,
     "stop": _stop,
     "longer": _longer,
