@@ -15,6 +15,7 @@ from app.window import help_pages
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
 from app.window.book_copies import show_copies
 from app.window.evening.brake_dialog import BrakeDialog
+from app.window.evening.other_work_dialog import OtherWorkDialog
 from app.window.forms.controls import number
 from app.window.gear.airbrush_dialog import AirbrushDialog
 from app.window.gear.location_dialog import LocationDialog
@@ -113,6 +114,8 @@ def _of_the_evening(window: MainWindow, book: Book) -> dict[str, Opener]:
         wet, side=Miss.LATE, state=None, ready=now + 1440, closed=now - 40, risk=TOO_LATE
     )
     return {
+        "other work": lambda: OtherWorkDialog(window.session, window),
+    } | {
         f"brake {name}": lambda held=held, done=done: BrakeDialog(
             held, zone, now, window, done=done
         )

@@ -61,6 +61,7 @@ class Commands(QObject):
         self.better.setEnabled(False)
         acts = window.acts
         self.bench = self._action(self.tr("&Bench mode"), window.go_to_bench, "F11")
+        self.other = self._action(self.tr("I &did something else…"), acts.other, "Ctrl+Shift+D")
         self.hour = self._action(self.tr("An &hour more"), acts.hour, "Ctrl+H")
         self.stop = self._action(self.tr("&Stop for tonight"), acts.stop, "Ctrl+Shift+E")
         self.lost = self._action(self.tr("This evening is &lost"), acts.lost, "Ctrl+Shift+L")
@@ -180,7 +181,7 @@ class Commands(QObject):
         view.addSeparator()
         view.addMenu(self.tr("L&anguage")).addActions(self.languages)
         evening = bar.addMenu(self.tr("Eve&ning"))
-        evening.addActions([self.bench])
+        evening.addActions([self.bench, self.other])
         evening.addSeparator()
         evening.addActions([self.hour, self.stop, self.lost])
         evening.addSeparator()

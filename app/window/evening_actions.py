@@ -128,6 +128,13 @@ class EveningActs(QObject):
         asked.waits.connect(lambda: self.held_up.emit(held.key))
         asked.open()
 
+    def other(self) -> None:
+        """Ask for a line that tells what was really painted."""
+        from app.window.evening.other_work_dialog import OtherWorkDialog  # noqa: PLC0415
+
+        if self._session.book is not None:
+            OtherWorkDialog(self._session, self._window).open()
+
     def hour(self) -> None:
         """Make the stretch that runs an hour longer, or begin one now."""
         from app.service import bench_events  # noqa: PLC0415

@@ -138,6 +138,7 @@ def general_keys() -> Keys:
         ("Ctrl+Shift+O, Ctrl+Shift+H", tr("days off; bench time beside the usual")),
         ("F6", tr("take the better plan that was found")),
         ("F11", tr("bench mode: one piece of work at a time, in large letters")),
+        ("Ctrl+Shift+D", tr("I did something else: one line tells what was painted")),
         ("Ctrl+H", tr("an hour more at the bench")),
         ("Ctrl+Shift+E, Ctrl+Shift+L", tr("stop for tonight; this evening is lost")),
         (tr("Ctrl+Backspace"), tr("take back the last, also from the logbook")),

@@ -12,7 +12,6 @@ from app.service import bench_events, film_brake, logbook
 from app.service.edits import Edit
 from app.service.film_brake import GoOn, HeldUp
 from app.window import words
-from app.window.bench_mode.brake_question import Noted, ask_first
 from app.window.bench_mode.choice_prompt import Asked
 from app.window.bench_mode.closing_words import before_you_go
 from app.window.bench_mode.cups import cups_now
@@ -25,6 +24,7 @@ from app.window.bench_mode.questions import Questions
 from app.window.bench_mode.restart_state import Memory
 from app.window.bench_mode.reversible_actions import Deeds
 from app.window.bench_mode.start_checks import against_beginning, what_else
+from app.window.bench_mode.work_notes import WorkNotes
 from app.window.message_translation import translated
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
@@ -65,6 +65,7 @@ class Evening(QObject):
         self._braked: PassKey | None = None
         self._missed = False
         self._questions = Questions(self._do_it, self.asks.emit, lambda: session.now)
+        self._notes = WorkNotes(session, lambda: self.picture, self._make, self.asks.emit)
         self._looking = Looking(
             self._make,
             self.asks.emit,
@@ -151,7 +152,7 @@ class Evening(QObject):
     def deeds(self) -> list[Deed]:
         """Return what can be done to the job on screen."""
         book, picture = self._session.book, self.picture
-        found = [Deed.GAUGE, Deed.INSTEAD, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
+        found = [Deed.GAUGE, Deed.INSTEAD, Deed.OTHER, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
         if picture is not None and any(one.log for one in picture.book.projects):
             found += [Deed.TACKY, Deed.WRONG]
         if self.deeds_done.last or self.deeds_done.from_before:
@@ -172,6 +173,7 @@ class Evening(QObject):
             Deed.BEGIN: self._begin,
             Deed.DONE: self._done,
             Deed.INSTEAD: self._instead,
+            Deed.OTHER: self._questions.other,
             Deed.HOUR: self._hour,
             Deed.END: self._end,
             Deed.CHECK: self._check,
@@ -205,37 +207,13 @@ class Evening(QObject):
         picture = self.picture
         if row is None or picture is None:
             return
-        held = self._held_up(row.key)
         against = against_beginning(row, picture, self._session.now, self._begin)
+        held = self._notes.held_up(row.key)
         if held is None and against is not None and self._braked != row.key:
             self._braked = row.key
             self.asks.emit(against)
             return
-
-        def noted(held: HeldUp | None, way: GoOn | None) -> None:
-            self._make(
-                lambda book: logbook.begin(
-                    film_brake.gone_on(book, held, way),
-                    row.key,
-                    self._session.now,
-                    row.minutes,
-                    airbrush=row.airbrush or None,
-                ),
-                lambda: self._hold(row),
-            )
-
-        self._ask_first(held, noted)
-
-    def _held_up(self, key: PassKey) -> HeldUp | None:
-        """Return what holds up a pass that is to begin now."""
-        book, picture = self._session.book, self.picture
-        if book is None or picture is None:
-            return None
-        return film_brake.at_beginning(book, key, self._session.now, picture.cure)
-
-    def _ask_first(self, held: HeldUp | None, noted: Noted, *, done: bool = False) -> None:
-        now = self._session.now
-        ask_first(held, self._shown, now, noted, self.asks.emit, done=done)
+        self._notes.begin(row.key, row.minutes, row.airbrush or None, lambda: self._hold(row))
 
     def _hold(self, row: WorkRow) -> None:
         if row.tool is Tool.AIRBRUSH and row.airbrush:
@@ -268,7 +246,7 @@ class Evening(QObject):
                     self.asks.emit(asked)
 
         held = film_brake.at_end(before, row.key, now, planned=row.minutes, cure=self._shown.cure)
-        self._ask_first(held, noted, done=True)
+        self._notes.ask_first(held, noted, done=True)
 
     def _set_up_done(self, row: BenchRow) -> None:
         stretch, now = self._stretch, self._session.now
@@ -304,22 +282,7 @@ class Evening(QObject):
         row = job.work if job else None
         if row is None or job is None:
             return
-        on = place not in job.ticked
-
-        def noted(held: HeldUp | None, way: GoOn | None) -> None:
-            self._make(
-                lambda book: logbook.tick(
-                    film_brake.gone_on(book, held, way),
-                    row.key,
-                    place,
-                    self._session.now,
-                    on=on,
-                    planned=row.minutes,
-                    airbrush=row.airbrush or None,
-                )
-            )
-
-        self._ask_first(self._held_up(row.key), noted)
+        self._notes.tick(row, place, on=place not in job.ticked)
 
     @property
     def next_look(self) -> DueLook | None:
@@ -373,19 +336,8 @@ class Evening(QObject):
             self.asks.emit(what_else(self.picture, self.job, self._session.now, self._take_instead))
 
     def _take_instead(self, key: PassKey) -> None:
-        plan = self._shown.plan
-
-        def noted(held: HeldUp | None, way: GoOn | None) -> None:
-            self._make(
-                lambda book: logbook.begin(
-                    film_brake.gone_on(book, held, way),
-                    key,
-                    self._session.now,
-                    airbrush=logbook.usual_airbrush(book, key, plan),
-                )
-            )
-
-        self._ask_first(self._held_up(key), noted)
+        airbrush = logbook.usual_airbrush(self._shown.book, key, self._shown.plan)
+        self._notes.begin(key, None, airbrush)
 
     def _take_back(self) -> None:
         name = self.deeds_done.last

@@ -28,6 +28,7 @@ class Deed(StrEnum):
     MISSED = "missed"
     SEEN = "seen"
     INSTEAD = "instead"
+    OTHER = "other"
     NOTE = "note"
     GAUGE = "gauge"
     LOOK = "look"
@@ -57,6 +58,7 @@ BINDINGS = (
     Binding(Deed.MISSED, (Key.Key_W,), "W"),
     Binding(Deed.SEEN, (Key.Key_L,), "L"),
     Binding(Deed.INSTEAD, (Key.Key_A,), "A"),
+    Binding(Deed.OTHER, (Key.Key_O,), "O"),
     Binding(Deed.NOTE, (Key.Key_M,), "M"),
     Binding(Deed.GAUGE, (Key.Key_G,), "G"),
     Binding(Deed.LOOK, (Key.Key_Left, Key.Key_Right), "← →"),
@@ -81,6 +83,7 @@ def deed_word(deed: Deed) -> str:
         Deed.MISSED: words.tr("window missed"),
         Deed.SEEN: words.tr("had a look"),
         Deed.INSTEAD: words.tr("another job"),
+        Deed.OTHER: words.tr("did something else"),
         Deed.NOTE: words.tr("note"),
         Deed.GAUGE: words.tr("gauge"),
         Deed.LOOK: words.tr("browse"),

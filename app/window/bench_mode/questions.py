@@ -7,10 +7,12 @@ from functools import partial
 
 from app.service import air_readings, bench_events, logbook, pins
 from app.service.edits import Edit
+from app.service.other_work import done_beside
 from app.window import reasons, words
 from app.window.bench_mode.choice_prompt import LINES, Asked, Line
 from app.window.bench_mode.jobs import Job
 from app.window.drying.event_wording import at_words, film_words
+from app.window.evening.other_work_words import example, words_of_the_line
 from app.window.film_events import FilmEventKind
 from app.window.message_translation import translated
 from app.window.plan_snapshot import PlanSnapshot
@@ -262,6 +264,22 @@ class Questions:
             Asked(
                 words.tr("Note"),
                 about=(words.capital(reasons.key_name(key)),),
+                typed=noted,
+                hint=words.tr("type, then Enter"),
+            )
+        )
+
+    def other(self) -> None:
+        """Ask for a line that tells what was really painted."""
+
+        def noted(line: str) -> None:
+            words_ = words_of_the_line()
+            self._make(lambda book: done_beside(book, line, self._now(), words_).edit)
+
+        self._ask(
+            Asked(
+                words.tr("What was painted, and on what?"),
+                about=(words.tr("Planned or not, as: {line}").format(line=example()),),
                 typed=noted,
                 hint=words.tr("type, then Enter"),
             )

@@ -1101,6 +1101,10 @@
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
+  <message>
+   <source>I &amp;did something else…</source>
+   <translation>Ich habe etwas an&amp;deres gemacht …</translation>
+  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -3183,6 +3187,37 @@ in {length}</translation>
   <message>
    <source>This sequence has no options.</source>
    <translation>Dieser Ablauf hat keine Optionen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>OtherWorkDialog</name>
+  <message>
+   <source>I did something else</source>
+   <translation>Ich habe etwas anderes gemacht</translation>
+  </message>
+  <message>
+   <source>What was painted, and on what</source>
+   <translation>Was wurde gemalt, und worauf</translation>
+  </message>
+  <message>
+   <source>&amp;Note it</source>
+   <translation>&amp;Vermerken</translation>
+  </message>
+  <message>
+   <source>Cancel</source>
+   <translation>Abbrechen</translation>
+  </message>
+  <message>
+   <source>What was painted, and on what?</source>
+   <translation>Was wurde gemalt, und worauf?</translation>
+  </message>
+  <message>
+   <source>Planned or not: the colour, “on”, then models with their parts; between commas also the tool, the kind of work, minutes and millilitres.</source>
+   <translation>Geplant oder nicht: die Farbe, „auf“, dann Modelle mit ihren Teilen; zwischen Kommas auch Werkzeug, Art der Arbeit, Minuten und Milliliter.</translation>
+  </message>
+  <message>
+   <source>For example: {line}</source>
+   <translation>Zum Beispiel: {line}</translation>
   </message>
  </context>
  <context>
@@ -13041,6 +13076,50 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
+  <message>
+   <source>name at least one model that was painted</source>
+   <translation>nennen Sie mindestens ein Modell, das bemalt wurde</translation>
+  </message>
+  <message>
+   <source>name what of {model} was painted</source>
+   <translation>nennen Sie, was von {model} bemalt wurde</translation>
+  </message>
+  <message>
+   <source>{coating}, beside the plan</source>
+   <translation>{coating}, neben dem Plan</translation>
+  </message>
+  <message>
+   <source>done beside the plan: {coating} on {models}</source>
+   <translation>neben dem Plan getan: {coating} auf {models}</translation>
+  </message>
+  <message>
+   <source>is too long for one line</source>
+   <translation>ist zu lang für eine Zeile</translation>
+  </message>
+  <message>
+   <source>tells no coating and model; write it as {example}</source>
+   <translation>nennt kein Mittel und Modell; schreiben Sie es wie {example}</translation>
+  </message>
+  <message>
+   <source>tells no model; write it as {example}</source>
+   <translation>nennt kein Modell; schreiben Sie es wie {example}</translation>
+  </message>
+  <message>
+   <source>minutes are whole; write 15 min</source>
+   <translation>Minuten sind ganz; schreiben Sie 15 min</translation>
+  </message>
+  <message>
+   <source>no coating or mix is called "{name}"</source>
+   <translation>kein Mittel und keine Mischung heißt „{name}“</translation>
+  </message>
+  <message>
+   <source>"{name}" may be {several}; write more of it</source>
+   <translation>„{name}“ kann {several} sein; schreiben Sie mehr davon</translation>
+  </message>
+  <message>
+   <source>"{name}" is no model, part, tool, kind of work, time or amount</source>
+   <translation>„{name}“ ist kein Modell, Teil, Werkzeug, keine Art der Arbeit, Zeit oder Menge</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -16473,6 +16552,46 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>did something else</source>
+   <translation>etwas anderes getan</translation>
+  </message>
+  <message>
+   <source>What was painted, and on what?</source>
+   <translation>Was wurde gemalt, und worauf?</translation>
+  </message>
+  <message>
+   <source>Planned or not, as: {line}</source>
+   <translation>Geplant oder nicht, etwa: {line}</translation>
+  </message>
+  <message>
+   <source>on</source>
+   <translation>auf</translation>
+  </message>
+  <message>
+   <source>steel on Gannet hull, Heron, brush, 15 min</source>
+   <translation>Stahl auf Gannet hull, Heron, Pinsel, 15 min</translation>
+  </message>
+  <message>
+   <source>{model} ({parts})</source>
+   <translation>{model} ({parts})</translation>
+  </message>
+  <message>
+   <source>{ml:g} ml</source>
+   <translation>{ml:g} ml</translation>
+  </message>
+  <message>
+   <source>{coating} on {on}</source>
+   <translation>{coating} auf {on}</translation>
+  </message>
+  <message>
+   <source>Understood: {told}</source>
+   <translation>Verstanden: {told}</translation>
+  </message>
+  <message>
+   <source>I did something else: one line tells what was painted</source>
+   <translation>Ich habe etwas anderes gemacht: eine Zeile sagt, was gemalt wurde</translation>
   </message>
  </context>
 </TS>
