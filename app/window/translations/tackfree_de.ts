@@ -1006,6 +1006,10 @@
    <translation>&amp;Basteltisch-Ansicht</translation>
   </message>
   <message>
+   <source>I &amp;did something else…</source>
+   <translation>Ich habe etwas an&amp;deres gemacht …</translation>
+  </message>
+  <message>
    <source>An &amp;hour more</source>
    <translation>Eine &amp;Stunde mehr</translation>
   </message>
@@ -1100,10 +1104,6 @@
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>I &amp;did something else…</source>
-   <translation>Ich habe etwas an&amp;deres gemacht …</translation>
   </message>
  </context>
  <context>
@@ -7181,6 +7181,62 @@ Quelle: {source}</translation>
    <translation>{step}; {word}</translation>
   </message>
   <message>
+   <source>coating</source>
+   <translation>Mittel</translation>
+  </message>
+  <message>
+   <source>name at least one model that was painted</source>
+   <translation>nennen Sie mindestens ein Modell, das bemalt wurde</translation>
+  </message>
+  <message>
+   <source>name what of {model} was painted</source>
+   <translation>nennen Sie, was von {model} bemalt wurde</translation>
+  </message>
+  <message>
+   <source>{coating}, beside the plan</source>
+   <translation>{coating}, neben dem Plan</translation>
+  </message>
+  <message>
+   <source>done beside the plan: {coating} on {models}</source>
+   <translation>neben dem Plan getan: {coating} auf {models}</translation>
+  </message>
+  <message>
+   <source>is too long for one line</source>
+   <translation>ist zu lang für eine Zeile</translation>
+  </message>
+  <message>
+   <source>tells no coating and model; write it as {example}</source>
+   <translation>nennt kein Mittel und Modell; schreiben Sie es wie {example}</translation>
+  </message>
+  <message>
+   <source>tells no model; write it as {example}</source>
+   <translation>nennt kein Modell; schreiben Sie es wie {example}</translation>
+  </message>
+  <message>
+   <source>ml</source>
+   <translation>ml</translation>
+  </message>
+  <message>
+   <source>minutes are whole; write 15 min</source>
+   <translation>Minuten sind ganz; schreiben Sie 15 min</translation>
+  </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
+  </message>
+  <message>
+   <source>no coating or mix is called "{name}"</source>
+   <translation>kein Mittel und keine Mischung heißt „{name}“</translation>
+  </message>
+  <message>
+   <source>"{name}" may be {several}; write more of it</source>
+   <translation>„{name}“ kann {several} sein; schreiben Sie mehr davon</translation>
+  </message>
+  <message>
+   <source>"{name}" is no model, part, tool, kind of work, time or amount</source>
+   <translation>„{name}“ ist kein Modell, Teil, Werkzeug, keine Art der Arbeit, Zeit oder Menge</translation>
+  </message>
+  <message>
    <source>lay it once more</source>
    <translation>noch einmal auftragen</translation>
   </message>
@@ -8969,10 +9025,6 @@ Quelle: {source}</translation>
    <translation>{step}: {parts}</translation>
   </message>
   <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
-  <message>
    <source>&amp;People at the bench</source>
    <translation>&amp;Personen am Tisch</translation>
   </message>
@@ -9035,10 +9087,6 @@ Quelle: {source}</translation>
   <message>
    <source>"{mix}" is a coating; rename one</source>
    <translation>„{mix}“ ist ein Mittel; eines umbenennen</translation>
-  </message>
-  <message>
-   <source>coating</source>
-   <translation>Mittel</translation>
   </message>
   <message>
    <source>is a thinner; put the coating that forms the film first</source>
@@ -9175,10 +9223,6 @@ Quelle: {source}</translation>
   <message>
    <source>Not laid in air &amp;damper than</source>
    <translation>Nicht bei &amp;feuchterer Luft als</translation>
-  </message>
-  <message>
-   <source>ml</source>
-   <translation>ml</translation>
   </message>
   <message>
    <source>&amp;Left now</source>
@@ -13076,50 +13120,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>name at least one model that was painted</source>
-   <translation>nennen Sie mindestens ein Modell, das bemalt wurde</translation>
-  </message>
-  <message>
-   <source>name what of {model} was painted</source>
-   <translation>nennen Sie, was von {model} bemalt wurde</translation>
-  </message>
-  <message>
-   <source>{coating}, beside the plan</source>
-   <translation>{coating}, neben dem Plan</translation>
-  </message>
-  <message>
-   <source>done beside the plan: {coating} on {models}</source>
-   <translation>neben dem Plan getan: {coating} auf {models}</translation>
-  </message>
-  <message>
-   <source>is too long for one line</source>
-   <translation>ist zu lang für eine Zeile</translation>
-  </message>
-  <message>
-   <source>tells no coating and model; write it as {example}</source>
-   <translation>nennt kein Mittel und Modell; schreiben Sie es wie {example}</translation>
-  </message>
-  <message>
-   <source>tells no model; write it as {example}</source>
-   <translation>nennt kein Modell; schreiben Sie es wie {example}</translation>
-  </message>
-  <message>
-   <source>minutes are whole; write 15 min</source>
-   <translation>Minuten sind ganz; schreiben Sie 15 min</translation>
-  </message>
-  <message>
-   <source>no coating or mix is called "{name}"</source>
-   <translation>kein Mittel und keine Mischung heißt „{name}“</translation>
-  </message>
-  <message>
-   <source>"{name}" may be {several}; write more of it</source>
-   <translation>„{name}“ kann {several} sein; schreiben Sie mehr davon</translation>
-  </message>
-  <message>
-   <source>"{name}" is no model, part, tool, kind of work, time or amount</source>
-   <translation>„{name}“ ist kein Modell, Teil, Werkzeug, keine Art der Arbeit, Zeit oder Menge</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -14158,6 +14158,10 @@ Quelle: {source}</translation>
    <translation>anderes</translation>
   </message>
   <message>
+   <source>did something else</source>
+   <translation>etwas anderes getan</translation>
+  </message>
+  <message>
    <source>note</source>
    <translation>Notiz</translation>
   </message>
@@ -14324,6 +14328,14 @@ Quelle: {source}</translation>
   <message>
    <source>Note</source>
    <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>What was painted, and on what?</source>
+   <translation>Was wurde gemalt, und worauf?</translation>
+  </message>
+  <message>
+   <source>Planned or not, as: {line}</source>
+   <translation>Geplant oder nicht, etwa: {line}</translation>
   </message>
   <message>
    <source>What does the gauge show?</source>
@@ -14708,6 +14720,30 @@ Quelle: {source}</translation>
   <message>
    <source>{coating} on {parts} ({work})</source>
    <translation>{coating} auf {parts} ({work})</translation>
+  </message>
+  <message>
+   <source>on</source>
+   <translation>auf</translation>
+  </message>
+  <message>
+   <source>steel on Gannet hull, Heron, brush, 15 min</source>
+   <translation>Stahl auf Gannet hull, Heron, Pinsel, 15 min</translation>
+  </message>
+  <message>
+   <source>{model} ({parts})</source>
+   <translation>{model} ({parts})</translation>
+  </message>
+  <message>
+   <source>{ml:g} ml</source>
+   <translation>{ml:g} ml</translation>
+  </message>
+  <message>
+   <source>{coating} on {on}</source>
+   <translation>{coating} auf {on}</translation>
+  </message>
+  <message>
+   <source>Understood: {told}</source>
+   <translation>Verstanden: {told}</translation>
   </message>
   <message>
    <source>{day}, {start}–{end}</source>
@@ -15588,6 +15624,10 @@ Quelle: {source}</translation>
   <message>
    <source>take the better plan that was found</source>
    <translation>den besseren Plan nehmen, der gefunden wurde</translation>
+  </message>
+  <message>
+   <source>I did something else: one line tells what was painted</source>
+   <translation>Ich habe etwas anderes gemacht: eine Zeile sagt, was gemalt wurde</translation>
   </message>
   <message>
    <source>an hour more at the bench</source>
@@ -16552,46 +16592,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>did something else</source>
-   <translation>etwas anderes getan</translation>
-  </message>
-  <message>
-   <source>What was painted, and on what?</source>
-   <translation>Was wurde gemalt, und worauf?</translation>
-  </message>
-  <message>
-   <source>Planned or not, as: {line}</source>
-   <translation>Geplant oder nicht, etwa: {line}</translation>
-  </message>
-  <message>
-   <source>on</source>
-   <translation>auf</translation>
-  </message>
-  <message>
-   <source>steel on Gannet hull, Heron, brush, 15 min</source>
-   <translation>Stahl auf Gannet hull, Heron, Pinsel, 15 min</translation>
-  </message>
-  <message>
-   <source>{model} ({parts})</source>
-   <translation>{model} ({parts})</translation>
-  </message>
-  <message>
-   <source>{ml:g} ml</source>
-   <translation>{ml:g} ml</translation>
-  </message>
-  <message>
-   <source>{coating} on {on}</source>
-   <translation>{coating} auf {on}</translation>
-  </message>
-  <message>
-   <source>Understood: {told}</source>
-   <translation>Verstanden: {told}</translation>
-  </message>
-  <message>
-   <source>I did something else: one line tells what was painted</source>
-   <translation>Ich habe etwas anderes gemacht: eine Zeile sagt, was gemalt wurde</translation>
   </message>
  </context>
 </TS>
