@@ -82,7 +82,12 @@ JUDGED_BY: dict[str, tuple[str, ...]] = {
     "schedule/fit.py": PLANS,
     "schedule/partial_schedule.py": PLANS,
     "schedule/window_lookahead.py": PLANS,
-    "graph": ("graph", "schedule/test_gates_meet.py", "schedule/test_judge.py"),
+    "graph": (
+        "graph",
+        "schedule/test_gates_meet.py",
+        "schedule/test_shared_parts.py",
+        "schedule/test_judge.py",
+    ),
     "cure": CURE,
     "layers": ("layers",),
     "evening": ("evening",),

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from judge_cases.making import at, book, do, paint, piece, ready, work
+from dataclasses import replace
+
+from judge_cases.making import at, book, coating, do, paint, piece, ready, work
 from minute_cases.making import Edge, edge
 
 from planner.values.coating import State
@@ -17,6 +19,22 @@ def a_place_is_free_when_the_film_is_dry_to_handle() -> Edge:
     of = book(paint("base", "hull/deck", dries_in="box"), paint("links", "tracks", dries_in="box"))
     free = ready(of, "sand", State.DRY_TO_HANDLE, at("18:10"), "box")
     return Edge(of, "links", free, free - 1, done=(FIRST,))
+
+
+@edge(18)
+def a_place_of_two_is_free_when_the_first_film_is_dry_to_handle() -> Edge:
+    """Two places and three units: just full again, not empty, is room enough."""
+    slow = coating("green", dry_to_handle=90, dry_to_recoat=90, print_free=95)
+    of = book(
+        paint("base", "hull/deck", dries_in="box"),
+        paint("rims", "wheels/rim", coat="green", dries_in="box"),
+        paint("links", "tracks", dries_in="box"),
+        coatings=(slow,),
+    )
+    locations = [replace(each, drying_places=2) for each in of.room.locations]
+    of = replace(of, room=replace(of.room, locations=tuple(locations)))
+    free = ready(of, "sand", State.DRY_TO_HANDLE, at("18:10"), "box")
+    return Edge(of, "links", free, free - 1, done=(FIRST, do("rims", "18:10-18:20")))
 
 
 def glued(*faces: str) -> Step:

@@ -1,8 +1,17 @@
 """The one independent judge of what a plan does and costs.
 
-It reads the values itself and computes drying anew, and shares nothing with
-the heuristic, so that it cannot share its mistakes.  Of a plan it believes
-where the passes and the bench work stand, and nothing else.
+It never sees what the heuristic compiles from a book, nor how it searches:
+it looks up gates, hands, airbrushes and drying places in its own way and
+computes drying anew.  Of a plan it believes where the passes and the bench
+work stand, and nothing else.
+
+What it shares with the heuristic, and so could be wrong about together with
+it: which passes the steps expand to (`planner.passes`), which gates lie
+between them (`planner.graph.gates`, and `planner.layers` behind that), where
+films dry that have a choice (`planner.schedule.drying_locations`), bench time
+as intervals, the laws of drying, and the advice on the air.  The last three
+have checks of their own against something outside; a reading of small books
+apart from all the first (`tests/plain_reading.py`) finds faults planted there.
 """
 
 from __future__ import annotations
