@@ -62,6 +62,7 @@ PLANS = (
 CURE = (
     "test_rounding.py",
     "test_cure_looks.py",
+    "test_cure_figures.py",
     "test_cure_windows.py",
     "test_cure_stack.py",
     "test_cure_bottle.py",
