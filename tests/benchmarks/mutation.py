@@ -302,7 +302,7 @@ def main() -> None:
     if asked.again:
         alive = {row["key"] for row in read([asked.again]) if row["end"] == "survived"}
         chosen = [mutant for mutant in chosen if mutant.key in alive]
-    elif asked.out:
+    if asked.out:
         known = {row["key"] for row in read([asked.out])}
         chosen = [mutant for mutant in chosen if mutant.key not in known]
     if asked.list:
