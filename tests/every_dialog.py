@@ -15,6 +15,7 @@ from app.window import help_pages
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
 from app.window.book_copies import show_copies
 from app.window.evening.brake_dialog import BrakeDialog
+from app.window.evening.closing_dialog import ClosingDialog
 from app.window.evening.other_work_dialog import OtherWorkDialog
 from app.window.forms.controls import number
 from app.window.gear.airbrush_dialog import AirbrushDialog
@@ -25,6 +26,7 @@ from app.window.main_window import MainWindow
 from app.window.model_editor.duplicate_dialog import AgainDialog
 from app.window.model_editor.split_dialog import SplitDialog
 from app.window.palette import LIGHT
+from app.window.plan_snapshot import PlanSnapshot
 from app.window.sequences.dialogs import (
     ColourDialog,
     NameDialog,
@@ -44,6 +46,7 @@ from app.window.stock.supply_dialogs import (
     MixDialog,
 )
 from app.window.wishes.choice_list import Choose
+from planner.evening.closing_evening import EveningSummary, FilmLaid, LeftInCup, WornModel
 from planner.evening.film_brake import EARLY_RISKS, TOO_LATE, Miss, Unready
 from planner.sequences.apply_to_book import every_sequence
 from planner.values.book import Book
@@ -115,6 +118,7 @@ def _of_the_evening(window: MainWindow, book: Book) -> dict[str, Opener]:
     )
     return {
         "other work": lambda: OtherWorkDialog(window.session, window),
+        "closing": lambda: ClosingDialog(window.session, _picture(window), _left(book), window),
     } | {
         f"brake {name}": lambda held=held, done=done: BrakeDialog(
             held, zone, now, window, done=done
@@ -124,6 +128,36 @@ def _of_the_evening(window: MainWindow, book: Book) -> dict[str, Opener]:
             ("late", HeldUp(second, now, (shut, wet)), True),
         )
     }
+
+
+def _picture(window: MainWindow) -> PlanSnapshot:
+    picture = window.session.picture
+    assert picture is not None
+    return picture
+
+
+def _left(book: Book) -> EveningSummary:
+    """Return what an evening leaves behind that had some of everything."""
+    project = book.projects[0]
+    keys = [PassKey(project.name, project.models[0].name, s.id) for s in project.models[0].steps]
+    colour = book.coatings[0].name
+    return EveningSummary(
+        since=0,
+        done=tuple(keys[:3]),
+        half=(keys[1],),
+        not_told=(keys[2],),
+        models=tuple(WornModel(project.name, one.name, keys[0]) for one in project.models[:2]),
+        cups=(LeftInCup("the fine airbrush", colour, ()),),
+        jars=(LeftInCup("", "a mix with a long name of its own", ()),),
+        films=(FilmLaid(keys[0], colour, ("hull/upper",), State.TACK_FREE),),
+        next_start=window_minute(book),
+        next_work=(keys[2],),
+    )
+
+
+def window_minute(book: Book) -> int:
+    """Return a minute of some evening to come."""
+    return demos.first_evening(book) + 2 * 1440
 
 
 def _help(window: MainWindow, at: int) -> Opener:

@@ -232,6 +232,12 @@ def stop(book: Book, now: int) -> Edit:
     )
 
 
+def evening_over(book: Book, now: int) -> Edit:
+    """Say that the evening is over, where its bench time has ended already."""
+    told = called("stopped for tonight")
+    return _told_all(book, now, Event.STOPPED, told, told)
+
+
 def longer(book: Book, now: int, minutes: int) -> Edit:
     """Make the stretch that runs so much longer, or begin one now [min].
 

@@ -64,6 +64,9 @@ class Commands(QObject):
         self.other = self._action(self.tr("I &did something else…"), acts.other, "Ctrl+Shift+D")
         self.hour = self._action(self.tr("An &hour more"), acts.hour, "Ctrl+H")
         self.stop = self._action(self.tr("&Stop for tonight"), acts.stop, "Ctrl+Shift+E")
+        self.close_evening = self._action(
+            self.tr("&Close the evening…"), acts.close_evening, "Ctrl+Shift+C"
+        )
         self.lost = self._action(self.tr("This evening is &lost"), acts.lost, "Ctrl+Shift+L")
         self.back = self._action(self.tr("&Take back the last"), acts.take_back, "Ctrl+Backspace")
         self.air = self._action(self.tr("&Change the air"), window.change_air, "F3")
@@ -183,7 +186,7 @@ class Commands(QObject):
         evening = bar.addMenu(self.tr("Eve&ning"))
         evening.addActions([self.bench, self.other])
         evening.addSeparator()
-        evening.addActions([self.hour, self.stop, self.lost])
+        evening.addActions([self.hour, self.close_evening, self.stop, self.lost])
         evening.addSeparator()
         evening.addActions([self.skip, self.more, self.air])
         evening.addSeparator()

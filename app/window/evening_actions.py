@@ -135,6 +135,22 @@ class EveningActs(QObject):
         if self._session.book is not None:
             OtherWorkDialog(self._session, self._window).open()
 
+    def close_evening(self, parent: QWidget | None = None) -> None:
+        """Ask what the evening leaves behind, and end it."""
+        from app.service import logbook  # noqa: PLC0415
+        from app.service.closing_evening import summary  # noqa: PLC0415
+        from app.window.evening.closing_dialog import ClosingDialog  # noqa: PLC0415
+
+        book, picture, now = self._session.book, self._session.picture, self._session.now
+        if book is None or picture is None:
+            return
+        cups = {name: held.coating for name, held in logbook.cups_now(book, now).items()}
+        found = summary(
+            book, picture.plan, picture.sheet, now, cups,
+            since=picture.evening_began, cure=picture.cure,
+        )  # fmt: skip
+        ClosingDialog(self._session, picture, found, parent or self._window).open()
+
     def hour(self) -> None:
         """Make the stretch that runs an hour longer, or begin one now."""
         from app.service import bench_events  # noqa: PLC0415

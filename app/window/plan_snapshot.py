@@ -127,6 +127,13 @@ class PlanSnapshot:
         return run_sheet(self.book, self.plan, self.now)
 
     @cached_property
+    def evening_began(self) -> int:
+        """Since when what is done belongs to this evening [minute]."""
+        from planner.tonight.in_sight import open_since  # noqa: PLC0415
+
+        return open_since(self.laid, self.sheet.interval)
+
+    @cached_property
     def beside(self) -> Beside:
         """What is to be known beside the run sheet."""
         from planner.evening.run_sheet_notes import beside  # noqa: PLC0415

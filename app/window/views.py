@@ -134,3 +134,4 @@ class Views:
     def _hear_bench(self, bench: BenchMode) -> None:
         bench.set_colours(self._colours)
         bench.left.connect(self._window.back_from_bench)
+        bench.evening.closes.connect(lambda: self._window.acts.close_evening(bench))

@@ -50,11 +50,14 @@ class Evening(QObject):
         A line to be read.
     changed()
         Another job, or another state of it, is to be shown.
+    closes()
+        The evening is to be closed.
     """
 
     asks = Signal(object)
     says = Signal(str)
     changed = Signal()
+    closes = Signal()
 
     def __init__(self, session: Session, settings: QSettings) -> None:
         super().__init__()
@@ -152,7 +155,8 @@ class Evening(QObject):
     def deeds(self) -> list[Deed]:
         """Return what can be done to the job on screen."""
         book, picture = self._session.book, self.picture
-        found = [Deed.GAUGE, Deed.INSTEAD, Deed.OTHER, Deed.HOUR, Deed.END, Deed.CHECK, Deed.LEAVE]
+        found = [Deed.GAUGE, Deed.INSTEAD, Deed.OTHER, Deed.HOUR, Deed.END, Deed.CHECK, Deed.CLOSE]
+        found.append(Deed.LEAVE)
         if picture is not None and any(one.log for one in picture.book.projects):
             found += [Deed.TACKY, Deed.WRONG]
         if self.deeds_done.last or self.deeds_done.from_before:
@@ -177,6 +181,7 @@ class Evening(QObject):
             Deed.HOUR: self._hour,
             Deed.END: self._end,
             Deed.CHECK: self._check,
+            Deed.CLOSE: self.closes.emit,
             Deed.TACKY: lambda: self._questions.tacky(self._shown),
             Deed.WRONG: lambda: self._questions.wrong(self._shown, self.job),
             Deed.MISSED: lambda: self._questions.missed(self._shown),

@@ -35,6 +35,7 @@ class Deed(StrEnum):
     HOUR = "hour"
     END = "end"
     CHECK = "check"
+    CLOSE = "close"
     BACK = "back"
     LEAVE = "leave"
 
@@ -65,6 +66,7 @@ BINDINGS = (
     Binding(Deed.HOUR, (Key.Key_H,), "H"),
     Binding(Deed.END, (Key.Key_E,), "E"),
     Binding(Deed.CHECK, (Key.Key_C,), "C"),
+    Binding(Deed.CLOSE, (Key.Key_F,), "F"),
     Binding(Deed.BACK, (Key.Key_Backspace,), "⌫"),
     Binding(Deed.LEAVE, (Key.Key_Escape, Key.Key_F11), "Esc"),
 )
@@ -90,6 +92,7 @@ def deed_word(deed: Deed) -> str:
         Deed.HOUR: words.tr("hour more"),
         Deed.END: words.tr("stop"),
         Deed.CHECK: words.tr("check"),
+        Deed.CLOSE: words.tr("finish the evening"),
         Deed.BACK: words.tr("take back"),
         Deed.LEAVE: words.tr("leave"),
     }

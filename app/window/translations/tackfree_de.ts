@@ -695,6 +695,105 @@
   </message>
  </context>
  <context>
+  <name>ClosingDialog</name>
+  <message>
+   <source>Close the evening</source>
+   <translation>Den Abend schließen</translation>
+  </message>
+  <message>
+   <source>C&amp;lose the evening</source>
+   <translation>Den Abend &amp;schließen</translation>
+  </message>
+  <message>
+   <source>Go on</source>
+   <translation>Weitermachen</translation>
+  </message>
+  <message>
+   <source>Nothing was noted as done yet.</source>
+   <translation>Noch ist nichts als erledigt vermerkt.</translation>
+  </message>
+  <message>
+   <source>{work} and {n} more</source>
+   <translation>{work} und {n} weitere</translation>
+  </message>
+  <message>
+   <source>Done</source>
+   <translation>Erledigt</translation>
+  </message>
+  <message>
+   <source>And this?</source>
+   <translation>Und das?</translation>
+  </message>
+  <message>
+   <source>A photo of each</source>
+   <translation>Ein Foto von jedem</translation>
+  </message>
+  <message>
+   <source>Left in cup and jar</source>
+   <translation>Übrig in Becher und Glas</translation>
+  </message>
+  <message>
+   <source>How do the films feel?</source>
+   <translation>Wie fühlen sich die Filme an?</translation>
+  </message>
+  <message>
+   <source>done</source>
+   <translation>erledigt</translation>
+  </message>
+  <message>
+   <source>under way</source>
+   <translation>im Gang</translation>
+  </message>
+  <message>
+   <source>put back</source>
+   <translation>zurückgestellt</translation>
+  </message>
+  <message>
+   <source>not begun</source>
+   <translation>nicht begonnen</translation>
+  </message>
+  <message>
+   <source>is clean</source>
+   <translation>ist sauber</translation>
+  </message>
+  <message>
+   <source>{airbrush}: {coating}</source>
+   <translation>{airbrush}: {coating}</translation>
+  </message>
+  <message>
+   <source> ml</source>
+   <translation> ml</translation>
+  </message>
+  <message>
+   <source>nothing kept</source>
+   <translation>nichts aufgehoben</translation>
+  </message>
+  <message>
+   <source>{coating}, kept in a jar</source>
+   <translation>{coating}, im Glas aufgehoben</translation>
+  </message>
+  <message>
+   <source>wet</source>
+   <translation>nass</translation>
+  </message>
+  <message>
+   <source>not felt; likely {state}</source>
+   <translation>nicht befühlt; wohl {state}</translation>
+  </message>
+  <message>
+   <source>{coating} on {model} ({parts})</source>
+   <translation>{coating} auf {model} ({parts})</translation>
+  </message>
+  <message>
+   <source>Next: nothing is planned.</source>
+   <translation>Als Nächstes: nichts ist geplant.</translation>
+  </message>
+  <message>
+   <source>Next: {time}, {work}</source>
+   <translation>Als Nächstes: {time}, {work}</translation>
+  </message>
+ </context>
+ <context>
   <name>CoatLine</name>
   <message>
    <source>Colour {n}</source>
@@ -1104,6 +1203,10 @@
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
+  </message>
+  <message>
+   <source>&amp;Close the evening…</source>
+   <translation>Den Abend s&amp;chließen …</translation>
   </message>
  </context>
  <context>
@@ -13120,6 +13223,10 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
+  <message>
+   <source>evening closed</source>
+   <translation>Abend geschlossen</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -16592,6 +16699,26 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>finish the evening</source>
+   <translation>Abend schließen</translation>
+  </message>
+  <message>
+   <source>sticky</source>
+   <translation>klebrig</translation>
+  </message>
+  <message>
+   <source>touch-dry</source>
+   <translation>griffest</translation>
+  </message>
+  <message>
+   <source>hard, can be held</source>
+   <translation>hart, lässt sich anfassen</translation>
+  </message>
+  <message>
+   <source>close the evening: what is done, left over and next</source>
+   <translation>den Abend schließen: was erledigt ist, übrig bleibt und als Nächstes kommt</translation>
   </message>
  </context>
 </TS>
