@@ -1117,6 +1117,10 @@
    <translation>S&amp;chluss für heute Abend</translation>
   </message>
   <message>
+   <source>&amp;Close the evening…</source>
+   <translation>Den Abend s&amp;chließen …</translation>
+  </message>
+  <message>
    <source>This evening is &amp;lost</source>
    <translation>Dieser Abend &amp;fällt aus</translation>
   </message>
@@ -1203,10 +1207,6 @@
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>&amp;Close the evening…</source>
-   <translation>Den Abend s&amp;chließen …</translation>
   </message>
  </context>
  <context>
@@ -11220,6 +11220,10 @@ Quelle: {source}</translation>
    <translation>die Uhr hier zeigt {here}, am Basteltisch ist es {there} ({zone}); alle Zeiten sind die des Basteltischs</translation>
   </message>
   <message>
+   <source>evening closed</source>
+   <translation>Abend geschlossen</translation>
+  </message>
+  <message>
    <source>start</source>
    <translation>Anfang</translation>
   </message>
@@ -13223,10 +13227,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>evening closed</source>
-   <translation>Abend geschlossen</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -14293,6 +14293,10 @@ Quelle: {source}</translation>
    <translation>prüfen</translation>
   </message>
   <message>
+   <source>finish the evening</source>
+   <translation>Abend schließen</translation>
+  </message>
+  <message>
    <source>take back</source>
    <translation>zurück</translation>
   </message>
@@ -14827,6 +14831,22 @@ Quelle: {source}</translation>
   <message>
    <source>{coating} on {parts} ({work})</source>
    <translation>{coating} auf {parts} ({work})</translation>
+  </message>
+  <message>
+   <source>wet</source>
+   <translation>nass</translation>
+  </message>
+  <message>
+   <source>sticky</source>
+   <translation>klebrig</translation>
+  </message>
+  <message>
+   <source>touch-dry</source>
+   <translation>griffest</translation>
+  </message>
+  <message>
+   <source>hard, can be held</source>
+   <translation>hart, lässt sich anfassen</translation>
   </message>
   <message>
    <source>on</source>
@@ -15741,6 +15761,10 @@ Quelle: {source}</translation>
    <translation>eine Stunde mehr am Basteltisch</translation>
   </message>
   <message>
+   <source>close the evening: what is done, left over and next</source>
+   <translation>den Abend schließen: was erledigt ist, übrig bleibt und als Nächstes kommt</translation>
+  </message>
+  <message>
    <source>stop for tonight; this evening is lost</source>
    <translation>Schluss für heute Abend; dieser Abend fällt aus</translation>
   </message>
@@ -15975,10 +15999,6 @@ Quelle: {source}</translation>
   <message>
    <source>{parts} · from {time}, {length}</source>
    <translation>{parts} · ab {time}, {length}</translation>
-  </message>
-  <message>
-   <source>wet</source>
-   <translation>nass</translation>
   </message>
   <message>
    <source>✓ {places}: {coating} is {state}</source>
@@ -16699,26 +16719,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>finish the evening</source>
-   <translation>Abend schließen</translation>
-  </message>
-  <message>
-   <source>sticky</source>
-   <translation>klebrig</translation>
-  </message>
-  <message>
-   <source>touch-dry</source>
-   <translation>griffest</translation>
-  </message>
-  <message>
-   <source>hard, can be held</source>
-   <translation>hart, lässt sich anfassen</translation>
-  </message>
-  <message>
-   <source>close the evening: what is done, left over and next</source>
-   <translation>den Abend schließen: was erledigt ist, übrig bleibt und als Nächstes kommt</translation>
   </message>
  </context>
 </TS>
