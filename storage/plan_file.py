@@ -309,8 +309,9 @@ def load_plan(data: bytes) -> Plan:
     raw = read_json(data)
     if not isinstance(raw, dict):
         raise Refused("", 'must be an object {"now": ..., "placements": [...]}; this is no plan')
-    # What moved against a plan before it is told to people, and is no part of the plan.
-    own = {name: value for name, value in raw.items() if name not in ("moved", "gained")}
+    # What moved against a plan before it, and how sure it is, is told and is no part of the plan.
+    told = ("moved", "gained", "chance")
+    own = {name: value for name, value in raw.items() if name not in told}
     read = build(own, _Document)
     return Plan(
         now=minute_of(read.now),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from typing import Any
 
 from app.command_line.book_source import (
     add_json,
@@ -17,6 +18,7 @@ from app.command_line.output import FINE, NOT_SOUND, answer, document, note, pro
 from app.command_line.plan_source import planned_for
 from app.service import hard_clear, looking, planning, run_sheet_text, wording
 from app.service.moved_work import moved_lines
+from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.refusal import number_in
 from storage.exchange import dump_plan
@@ -27,6 +29,7 @@ EXAMPLES = """\
   tackfree plan --seconds 20                         look longer for a cheaper plan
   tackfree plan harbour.json --json > plan.json      for verify, or another program
   tackfree plan harbour.json --keep plan.json        near to that plan, after an edit
+  tackfree plan --chance                             and how sure its dates are
 """
 
 
@@ -38,6 +41,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "--seconds", type=float, default=0, metavar="S", help="look for a cheaper plan so long"
     )
     add_keep(parser)
+    parser.add_argument(
+        "--chance", action="store_true", help="say how sure the dates are, from 2000 runs"
+    )
     add_json(parser)
 
 
@@ -60,10 +66,11 @@ def run(args: argparse.Namespace) -> int:
     note_of_clock(args, book)
     for flag in planned.verdict.flags:
         note(flag)
+    sure, sure_lines = _how_sure(book, planned) if args.chance else ({}, [])
     if args.json:
         zone = zone_named(book.bench_time.zone)
         since = {} if last is None else moved_json(last, plan, planned.calendar, zone)
-        document({**dump_plan(plan, book), **since})
+        document({**dump_plan(plan, book), **since, **sure})
     elif not plan.placements and not plan.unplaced:
         answer("Nothing to plan: no active project has a step.")
     else:
@@ -80,4 +87,17 @@ def run(args: argparse.Namespace) -> int:
             answer(hard_clear.line(clear, zone))
         for line in run_sheet_text.bounds_text(plan, zone):
             answer(line)
+        for line in sure_lines:
+            answer(line)
     return NOT_SOUND if plan.unplaced else FINE
+
+
+def _how_sure(book: Book, planned: planning.Planned) -> tuple[dict[str, Any], list[str]]:
+    """Return how sure a plan's dates are, as JSON data and in lines."""
+    from app.service import chances  # noqa: PLC0415 - it loads numpy
+
+    zone = zone_named(book.bench_time.zone)
+    with progress("drawing the runs"):
+        found = chances.odds(book, planned)
+    assert found is not None
+    return {"chance": chances.odds_json(found, zone)}, ["", *chances.odds_lines(found, zone)]

@@ -167,6 +167,21 @@ def learned_minutes(book: Book) -> tuple[PaceLine, ...]:
     )
 
 
+def pace_levels(book: Book) -> tuple[Estimate, dict[Work, Estimate]]:
+    """Return this person's pace, and that of each stage and tool with the person's held fast.
+
+    So both can be drawn one below the other: whoever is slow is so at everything.
+    """
+    agreed = {Work(learned.stage, learned.tool): learned for learned in book.pace.learned}
+    values = {
+        work: clipped(math.log(worked / planned) for planned, worked in seen)
+        for work, seen in _entries(book, agreed).items()
+    }
+    own = person(values)
+    prior = Estimate(own.mean, STAGE_SD**2)
+    return own, {work: posterior(prior, seen, PASS_SD) for work, seen in values.items()}
+
+
 def _entries(book: Book, agreed: Mapping[Work, Learned]) -> dict[Work, list[tuple[int, int]]]:
     """Return (planned, worked) of every entry that teaches, by stage and tool."""
     found: dict[Work, list[tuple[int, int]]] = defaultdict(list)

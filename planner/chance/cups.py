@@ -1,0 +1,87 @@
+"""What the airbrushes hold in many runs during one session (definitions 15 and 16)."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from planner.chance.draws import Draws, Flags, Minutes, Runs
+from planner.chance.script import Script
+from planner.chance.spreads import Spreads
+from planner.schedule.problem import Problem
+
+
+class Cups:
+    """The cups of one session: each begins it clean, and is clean before it ends."""
+
+    def __init__(self, problem: Problem, draws: Draws, spreads: Spreads) -> None:
+        self.problem, self.draws, self.spreads = problem, draws, spreads
+        self.held: dict[str, Minutes] = {}
+        self.mixed: dict[str, Minutes] = {}
+        self.last: dict[str, Minutes] = {}
+        self._codes: dict[str, int] = {"": 0}
+        self._names: list[str] = [""]
+
+    def _code(self, load: str) -> int:
+        if load not in self._codes:
+            self._codes[load] = len(self._names)
+            self._names.append(load)
+        return self._codes[load]
+
+    def _cup(self, name: str) -> tuple[Minutes, Minutes, Minutes]:
+        if name not in self.held:
+            for kept in (self.held, self.mixed, self.last):
+                kept[name] = np.zeros(self.draws.runs, dtype=np.int64)
+        return self.held[name], self.mixed[name], self.last[name]
+
+    def around(
+        self, script: Script, index: int, cursor: Minutes, runs: Runs
+    ) -> tuple[Minutes, Minutes]:
+        """Return the minutes of set-up before a pass, and of cleaning to come after it."""
+        activity = script.activities[index]
+        name, load = script.airbrush.get(index, ""), activity.pass_.load
+        tail = np.zeros(len(runs), dtype=np.int64)
+        for other, held in self.held.items():
+            if other != name or not load:
+                tail += (held[runs] > 0) * self.problem.airbrushes[other].clean_minutes
+        if not load or name not in self.problem.airbrushes:
+            return np.zeros(len(runs), dtype=np.int64), tail
+        brush = self.problem.airbrushes[name]
+        held, mixed, last = (one[runs] for one in self._cup(name))
+        change = np.array([self._change(name, known, load) for known in self._names] or [0])
+        lead = np.where(held == self._code(load), 0, change[np.minimum(held, len(change) - 1)])
+        lead = np.where(held == 0, brush.load_minutes, lead)
+        stale = (held > 0) & (cursor[runs] - last > brush.idle_limit_minutes)
+        if activity.life is not None:
+            ends = cursor[runs] + lead + activity.pass_.minutes
+            stale |= (held == self._code(load)) & (ends - mixed > activity.life)
+        lead = np.where(stale, brush.clean_minutes + brush.load_minutes, lead)
+        factor = self.spreads.setup_factor(self.draws, *activity.pass_.key)[runs]
+        found: Minutes = np.rint(lead * factor).astype(np.int64)
+        return found, tail + brush.clean_minutes
+
+    def _change(self, name: str, known: str, load: str) -> int:
+        brush, coatings = self.problem.airbrushes[name], self.problem.coatings
+        if not known:
+            return brush.load_minutes
+        same = coatings[known].family is coatings[load].family
+        return brush.change_same_family if same else brush.change_other_family
+
+    def used(self, script: Script, index: int, start: Minutes, end: Minutes, runs: Runs) -> None:
+        """Record that a pass was sprayed."""
+        load, name = script.activities[index].pass_.load, script.airbrush.get(index, "")
+        if not load or name not in self.problem.airbrushes:
+            return
+        held, mixed, last = self._cup(name)
+        code = self._code(load)
+        mixed[runs] = np.where(held[runs] == code, mixed[runs], start)
+        held[runs], last[runs] = code, end
+
+    def cleaned(self, name: str, cursor: Minutes, held: Flags) -> None:
+        """Clean one cup in the runs in which it is loaded, from where hands are."""
+        if name not in self.held:
+            return
+        loaded = held & (self.held[name] > 0)
+        minutes = self.problem.airbrushes[name].clean_minutes
+        factor = self.spreads.setup_factor(self.draws, "clean", name)
+        cursor[loaded] += np.rint(minutes * factor[loaded]).astype(np.int64)
+        self.held[name][loaded] = 0

@@ -1,0 +1,98 @@
+"""When films are ready in many runs at once: the very tables of `planner.cure`, searched together.
+
+The opening that the rules reckon with (definition 6) and the moment at which
+the film truly is there are two things: a pass waits for the later of both.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+from planner.chance.assumptions import assumed
+from planner.chance.draws import Floats, Minutes
+from planner.cure import Band, Cure, Film, Wait
+from planner.cure.course import Course
+from planner.schedule.partial_schedule import FOREVER
+from planner.values.coating import Mark, State
+
+DAY = 1440
+
+
+class Gained:
+    """What one course gains from ``start`` on, summed minute by minute."""
+
+    def __init__(self, course: Course, start: int, end: int) -> None:
+        days = course.days(start, end)
+        self.start = days[0][0]
+        parts = [np.asarray(sums[:-1], dtype=np.int64) + total for _, total, sums in days]
+        parts.append(np.asarray([days[-1][1] + days[-1][2][-1]], dtype=np.int64))
+        self.sums = np.concatenate(parts)
+
+    def reach(self, start: Minutes, gain: int, *, up: bool = True) -> Minutes:
+        """Return the minutes by which ``gain`` millionths are won; `FOREVER` beyond the end."""
+        if gain <= 0:
+            return start
+        last = len(self.sums) - 1
+        at = np.minimum(np.maximum(start - self.start, 0), last)
+        goal = self.sums[at] + gain
+        found = np.searchsorted(self.sums, goal)
+        if not up:
+            found = found - (self.sums[np.minimum(found, last)] > goal)
+        reached = np.maximum(self.start + found, start)
+        reached[found > last] = FOREVER
+        return reached
+
+
+class FilmRuns:
+    """Drying in many runs over [start, end)."""
+
+    def __init__(self, cure: Cure, start: int, end: int) -> None:
+        self.cure = cure
+        self.start, self.end = start, end
+        self._gained: dict[int, Gained] = {}
+
+    def _of(self, course: Course) -> Gained:
+        found = self._gained.get(id(course))
+        if found is None:
+            found = self._gained[id(course)] = Gained(course, self.start, self.end)
+        return found
+
+    def opens(self, wait: Wait, laid: Minutes, held: Minutes | None = None) -> Minutes:
+        """Return when a wait is over for films laid at these minutes.
+
+        ``held`` is from when the second stage may run, where films below
+        keep it back (definition 11).
+        """
+        if held is None or not wait.deep:
+            return self._reach(wait.need, laid + wait.minutes, up=True)
+        (first, surface), (second, rest) = wait.deep
+        dry = self._of(first).reach(laid, surface)
+        return self._of(second).reach(np.maximum(dry, held), rest)
+
+    def after(self, wait: Wait, start: Minutes, *, up: bool) -> Minutes:
+        """Return when a wait is over, counted from a start, whatever lies below and above."""
+        return self._reach(wait.need, start + wait.minutes, up=up)
+
+    def _reach(self, need: tuple[tuple[Course, int], ...], at: Minutes, *, up: bool) -> Minutes:
+        for course, gain in need:
+            at = self._of(course).reach(at, gain, up=up)
+        return at
+
+    def wait(self, film: Film, state: State, band: Band) -> Wait:
+        """Return what a state asks of a film."""
+        return self.cure.wait(film, Mark(state=state), band)
+
+
+def drawn(laid: Minutes, likely: Minutes, end: Minutes, away: Floats) -> Minutes:
+    """Return when films are ready that lie ``away`` from likely, towards one end of their band.
+
+    Their time from ``laid`` goes with its logarithm, so that it is likely at
+    0 and at the end of the band at the standard deviation called "surely".
+    """
+    never = (likely >= FOREVER) | (end >= FOREVER)
+    first = np.maximum(likely - laid, 1).astype(float)
+    last = np.maximum(end - laid, 1).astype(float)
+    share = np.abs(away) / assumed("surely")
+    time = np.ceil(first * (last / first) ** np.minimum(share, 4.0))
+    ready: Minutes = laid + np.where(never, 0, time).astype(np.int64)
+    return np.where(never, FOREVER, ready)

@@ -1,0 +1,51 @@
+"""``plan --chance`` says how sure the dates are."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from app.command_line.run import main
+from app.service import demos
+
+NOW = "2031-03-05T19:30"
+
+
+@pytest.fixture
+def file(tmp_path: Path) -> Path:
+    """Return an exchange file of one small figure."""
+    path = tmp_path / "figure.json"
+    path.write_bytes(demos.data("lone_lamplighter"))
+    return path
+
+
+def run(capsys: pytest.CaptureFixture[str], *words: object) -> str:
+    assert main([str(word) for word in words]) == 0
+    return capsys.readouterr().out
+
+
+def test_the_dates_come_in_order_and_the_plan_stays_the_same(capsys, file, tmp_path) -> None:
+    sure = json.loads(run(capsys, "plan", file, "--now", NOW, "--chance", "--json"))
+    bare = json.loads(run(capsys, "plan", file, "--now", NOW, "--json"))
+    chance = sure.pop("chance")
+    assert sure == bare
+    for one in (chance["together"], *chance["projects"], *chance["models"]):
+        assert one["p50"] <= one["p80"] <= one["p95"]
+    assert 0 <= chance["tonight"] <= 1
+    assert {one["step"] for one in chance["holds_the_end"]} <= {
+        one["step"] for one in bare["placements"]
+    }
+
+
+def test_a_plan_with_its_chance_is_still_a_plan(capsys, file, tmp_path) -> None:
+    kept = tmp_path / "plan.json"
+    kept.write_text(run(capsys, "plan", file, "--now", NOW, "--chance", "--json"), "utf-8")
+    assert main(["verify", str(file), str(kept)]) == 0
+
+
+def test_in_words(capsys, file) -> None:
+    text = run(capsys, "plan", file, "--now", NOW, "--chance")
+    assert "four in five by" in text
+    assert "What moves the date most:" in text
