@@ -26,8 +26,9 @@ from planner.values.refusal import Refused
 
 OpenWindow = Callable[..., int]
 COMMANDS = (  # each a module, imported when it is asked for
-    *("demo", "open", "plan", "tonight", "log", "card", "pace", "check", "verify", "cure", "shop"),
-    *("change", "reached", "another", "export", "import", "backup", "restore", "desktop"),
+    *("demo", "open", "plan", "advise", "tonight", "log", "card", "pace", "check", "verify"),
+    *("cure", "shop", "change", "reached", "another", "export", "import", "backup", "restore"),
+    "desktop",
 )
 INTERRUPTED = 130  # as of a command that a shell ends with Ctrl-C, 128 + 2
 HUNG_UP = 141  # likewise where the reader of a pipe has gone, 128 + 13

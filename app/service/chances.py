@@ -14,6 +14,7 @@ from planner.schedule.judge import Premises
 from planner.values.book import Book
 from planner.values.message import Message, message
 from planner.values.moment import moment_of
+from planner.values.step import Stage
 
 TOLD_STEPS = 3
 WEEKDAYS = (
@@ -109,9 +110,9 @@ def driver_name(driver: Driver) -> Message:
     if driver.kind is DriverKind.ROOM:
         return message("how the room dries")
     if driver.kind is DriverKind.STAGE:
-        return message("how long this takes: {stage}", stage=driver.name)
+        return message("how long this takes: {stage}", stage=Stage(driver.name))
     if driver.kind is DriverKind.REDONE:
-        return message("whether this has to be done over: {stage}", stage=driver.name)
+        return message("whether this has to be done over: {stage}", stage=Stage(driver.name))
     return message("how fast work goes")
 
 

@@ -6,18 +6,8 @@ elsewhere.  What the logbook teaches takes their place, as far as it goes.
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
+from planner.cure.assumptions import Assumption
 from planner.values.step import Stage
-
-
-class Assumption(NamedTuple):
-    """A number, its unit and why it is that one."""
-
-    value: float
-    unit: str
-    reason: str
-
 
 ASSUMED: dict[str, Assumption] = {
     "runs": Assumption(2000, "-", "puts one standard error of a share below 1.2 % of all runs"),

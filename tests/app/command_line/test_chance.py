@@ -49,3 +49,22 @@ def test_in_words(capsys, file) -> None:
     text = run(capsys, "plan", file, "--now", NOW, "--chance")
     assert "four in five by" in text
     assert "What moves the date most:" in text
+
+
+def test_advice_names_what_it_buys_and_costs(capsys, file) -> None:
+    data = json.loads(run(capsys, "advise", file, "--now", NOW, "--runs", "100", "--json"))
+    assert data["chance"]["runs"] == 100
+    for one in data["measures"]:
+        assert one["measure"]
+        assert one["cost"]
+    assert {one["project"] for one in data["latest_start"]} == {
+        one["project"] for one in data["chance"]["projects"]
+    }
+
+
+@pytest.mark.parametrize("runs", ["0", "99", "1000000000"])
+def test_a_number_of_runs_that_cannot_be_is_refused_in_one_line(capsys, file, runs) -> None:
+    assert main(["advise", str(file), "--runs", runs]) == 2
+    said = capsys.readouterr().err.strip().splitlines()
+    assert len(said) == 1
+    assert "--runs" in said[0]

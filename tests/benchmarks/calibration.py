@@ -1,0 +1,308 @@
+"""Whether dates hold that are said to: the odds against truths of other laws than theirs.
+
+    .venv/bin/python tests/benchmarks/calibration.py [--projects 2000] [--seed 1]
+    .venv/bin/python tests/benchmarks/calibration.py --replay 20
+
+The first plans invented projects (models of the demonstrations, drawn
+evenings), asks for the dates that are kept in half, four fifths and 95 % of
+all runs, and lets one truth happen to each project:
+
+``assumed``  the law that the odds assume;
+``foreign``  as wide, but of other families: minutes with Student's t of three
+             degrees of freedom, drying with a Gumbel's long tail, sessions
+             lost in bad months (none in seven of ten projects, a quarter in
+             the others);
+``slow``     the foreign law for a person who takes 1.35 times as long as
+             planned and loses one session in five: before anything is
+             logged, and after three projects in the logbook.
+
+The second lets the program itself go on from pass to pass, each logged as it
+went and the rest repaired, with the very minutes and lost sessions of runs:
+how far apart simulation and program end.
+"""
+
+from __future__ import annotations
+
+import argparse
+import math
+import sys
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import timedelta
+from pathlib import Path
+from random import Random
+
+sys.path.insert(0, str(Path(__file__).parents[2]))
+
+import numpy as np
+
+from app.service import demos, planning
+from planner.bench import calendar_of
+from planner.chance.bench_runs import BenchRuns
+from planner.chance.draws import Draws, Floats
+from planner.chance.odds import SHARES, odds_of
+from planner.chance.script import script_of
+from planner.chance.spreads import Spreads, spreads_of
+from planner.pace.minutes import PASS_SD, PERSON_SD, STAGE_SD, Work
+from planner.values.bench_time import Recurring
+from planner.values.book import Book
+from planner.values.moment import moment_of
+from planner.values.plan import PassKey
+from planner.values.project import Logged, Project
+from planner.values.step import Stage
+
+RUNS = 400
+DAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
+SLOW, LOST = 1.35, 0.2
+
+
+@dataclass(frozen=True)
+class Foreign(Spreads):
+    """A law of other families than the one assumed; ``level`` is the person's own pace [ln].
+
+    ``spread`` is what the person's pace still scatters by [ln], ``gone`` the
+    share of sessions lost, None for bad and good months.
+    """
+
+    level: float = 0.0
+    spread: float = PERSON_SD
+    gone: float | None = None
+
+    def minutes_factor(self, draws: Draws, work: Work, key: PassKey) -> Floats:
+        person = self.spread * draws.normal("person")
+        stage = STAGE_SD * _student(draws, "stage", *work)
+        one = PASS_SD * _student(draws, "pass", *key)
+        return np.exp(np.clip(self.level + person + stage + one, -2.3, 2.3))
+
+    def setup_factor(self, draws: Draws, *name: object) -> Floats:
+        return np.exp(self.level + self.spread * draws.normal("person"))
+
+    def drying(self, draws: Draws, coating: str, key: PassKey) -> Floats:
+        room = _gumbel(draws, "room")
+        own = _gumbel(draws, "film", coating, *key)
+        return math.sqrt(0.6) * room + math.sqrt(0.4) * own
+
+    def lost_share(self, draws: Draws) -> Floats:
+        if self.gone is not None:
+            return np.full(draws.runs, self.gone)
+        return np.where(draws.uniform("month") < 0.7, 0.0, 0.25)
+
+
+def _student(draws: Draws, *name: object) -> Floats:
+    """Return Student's t of three degrees of freedom, scaled to a standard deviation of 1."""
+    return draws.stream("t", *name).standard_t(3, draws.runs) / math.sqrt(3)
+
+
+def _gumbel(draws: Draws, *name: object) -> Floats:
+    """Return a Gumbel with mean 0 and standard deviation 1."""
+    drawn = draws.stream("gumbel", *name).gumbel(size=draws.runs)
+    return (drawn - 0.5772156649) * math.sqrt(6) / math.pi
+
+
+def book_of(number: int, seed: int) -> tuple[Book, int]:
+    """Return an invented project: some models of a demonstration on drawn evenings."""
+    random = Random(f"{seed}/{number}")
+    name = random.choice([name for name in demos.names() if name != "club_day_batch"])
+    book = demos.read(name).book
+    now = demos.first_evening(book)
+    days = sorted(random.sample(range(7), random.choice((2, 3, 3, 4))))
+    hour, length = random.choice((18, 19, 20)), random.choice((90, 120, 150, 180))
+    since = moment_of(now, calendar_of(book.bench_time).zone).date()
+    end = (hour * 60 + length) % 1440
+    evenings = Recurring(
+        rule="FREQ=WEEKLY;BYDAY=" + ",".join(DAYS[day] for day in days),
+        since=since - timedelta(days=400),
+        start=f"{hour}:00",
+        end=f"{end // 60:02}:{end % 60:02}",
+    )
+    project = random.choice(book.projects)
+    count = random.randint(1, min(2, len(project.models)))
+    own = replace(
+        project,
+        models=tuple(random.sample(project.models, count)),
+        pins=(),
+        log=(),
+        observed=(),
+        diary=(),
+        pilot="",
+        target=None,
+        begins=None,
+    )
+    hours = replace(book.bench_time, stretches=(evenings,), extra=(), skipped=())
+    return replace(book, bench_time=hours, projects=(own,)), now
+
+
+def with_past(book: Book, now: int, law: Foreign, seed: int) -> Book:
+    """Return the book after three projects of the same person, logged pass by pass."""
+    calendar = calendar_of(book.bench_time)
+    gone = Random(f"past/{seed}")
+    held = [
+        stretch
+        for stretch in calendar.stretches(now - 300 * 1440, now - 1440)
+        if gone.random() >= (law.gone or 0)
+    ]
+    past = []
+    for number in range(3):
+        project = book.projects[0]
+        draws = Draws(1, hash((seed, number)) & 0xFFFF)
+        own = replace(law, spread=0.0, level=law.level)
+        entries = []
+        for model in project.models:
+            for step in model.steps:
+                parts = max(1, len({one.partition("/")[0] for one in step.references()}))
+                for coat in range(1, step.coats + 1):
+                    key = PassKey(f"past {number}", model.name, step.id, coat)
+                    planned = min(14_400, step.minutes.of(parts))
+                    factor = float(own.minutes_factor(draws, Work(step.stage, step.tool), key)[0])
+                    minutes = max(1, round(planned * factor))
+                    at = held[-1 - (len(entries) // 6 + 12 * number) % len(held)]
+                    start = moment_of(at.interval.start, calendar.zone)
+                    entries.append(
+                        Logged(
+                            model=model.name,
+                            step=step.id,
+                            coat=coat,
+                            start=start,
+                            end=start + timedelta(minutes=minutes),
+                            minutes=minutes,
+                            planned=planned,
+                        )
+                    )
+        past.append(
+            Project(name=f"past {number}", models=project.models, active=False, log=tuple(entries))
+        )
+    return replace(book, projects=(*book.projects, *past))
+
+
+def outcome(book: Book, now: int, law: Spreads | None, truth: Spreads, seed: int) -> list[bool]:
+    """Return whether the dates said were kept by one truth."""
+    plan = planning.plan(book, now, quick=True).plan
+    found = odds_of(book, plan, spreads=law, draws=Draws(RUNS, 7))
+    assert found is not None
+    happened = odds_of(book, plan, spreads=truth, draws=Draws(1, 10_000 + seed))
+    assert happened is not None
+    end = int(happened.together.minutes[0])
+    return [end <= (found.together.by(share) or 10**13) for share in SHARES]
+
+
+def calibrate(projects: int, seed: int) -> None:
+    """Print how often the dates were kept, for each truth."""
+    slow = Foreign(level=math.log(SLOW), spread=0.1, gone=LOST)
+    kept: dict[str, list[list[bool]]] = {}
+    tried = 0
+    for number in range(projects):
+        book, now = book_of(tried := tried + 1, seed)
+        while planning.plan(book, now, quick=True).plan.unplaced:
+            book, now = book_of(tried := tried + 1, seed)
+        law = spreads_of(book, now)
+        for name, one, truth in (
+            ("assumed", book, law),
+            ("foreign", book, Foreign()),
+            ("slow, nothing logged", book, slow),
+            ("slow, after three projects", with_past(book, now, slow, number), slow),
+        ):
+            every = kept.setdefault(name, [])
+            every.append(outcome(one, now, None, truth, number))
+        if number % 100 == 99 or number == projects - 1:
+            print(f"after {number + 1} projects", flush=True)
+            for name, every in kept.items():
+                shares = np.mean(every, axis=0)
+                error = 100 * np.sqrt(0.16 / len(every))
+                told = ", ".join(
+                    f"{100 * share:.0f} % date kept in {100 * one:.1f} %"
+                    for share, one in zip(SHARES, shares, strict=True)
+                )
+                print(f"  {name}: {told} (s.e. {error:.1f})", flush=True)
+
+
+# -- the program itself ---------------------------------------------------------------------------
+
+
+class OnlyHands(Spreads):
+    """The assumed law of minutes and sessions; films dry by the rules, and nothing is redone."""
+
+    def setup_factor(self, draws: Draws, *name: object) -> Floats:
+        return np.ones(draws.runs)
+
+    def drying(self, draws: Draws, coating: str, key: PassKey) -> Floats:
+        return np.zeros(draws.runs)
+
+    def redone_share(self, stage: Stage) -> float:
+        return 0.0
+
+
+def replay(book: Book, now: int, draws: Draws, run: int, lost: Floats) -> int:
+    """Return when the last pass ends if the program itself goes on from pass to pass."""
+    law, last, first = OnlyHands(), None, now
+    calendar = calendar_of(book.bench_time)
+    while True:
+        last = planning.plan(book, now, last=last, quick=last is not None).plan
+        ahead = sorted(
+            (placed for placed in last.placements if not placed.logged), key=lambda one: one.start
+        )
+        if not ahead:
+            return max(placed.end for placed in last.placements)
+        placed = ahead[0]
+        stretch = calendar.stretch_at(placed.start)
+        assert stretch is not None
+        begun = stretch.interval.start
+        if begun > first and draws.uniform("session", begun)[run] < lost[run]:
+            now = stretch.interval.end
+            continue
+        project = book.projects[0]
+        step = next(
+            step
+            for model in project.models
+            if model.name == placed.key.model
+            for step in model.steps
+            if step.id == placed.key.step
+        )
+        factor = law.minutes_factor(draws, Work(step.stage, step.tool), placed.key)[run]
+        planned = sum(piece.minutes for piece in placed.pieces)
+        minutes = max(1, round(placed.pieces[-1].minutes * factor))
+        zone = calendar.zone
+        end = placed.pieces[-1].start + minutes
+        fact = Logged(
+            model=placed.key.model,
+            step=placed.key.step,
+            coat=placed.key.coat,
+            start=moment_of(placed.start, zone),
+            end=moment_of(end, zone),
+            minutes=minutes,
+            planned=planned,
+            airbrush=placed.airbrush,
+        )
+        book = replace(book, projects=(replace(project, log=(*project.log, fact)),))
+        now = end
+
+
+def replays(count: int) -> Iterator[tuple[str, float, float, float]]:
+    """Yield of each demonstration how many days later than the program its runs end."""
+    for name in ("lone_lamplighter", "harbour_tenders"):
+        book = demos.read(name).book
+        now = demos.first_evening(book)
+        plan = planning.plan(book, now).plan
+        draws, law = Draws(count, 11), OnlyHands()
+        runs = BenchRuns(script_of(book, plan), draws, law)
+        runs.run()
+        ours = runs.end.max(axis=0)
+        lost = law.lost_share(draws)
+        theirs = np.array([replay(book, now, draws, run, lost) for run in range(count)])
+        away = (ours - theirs) / 1440
+        yield name, float(away.mean()), float(np.median(away)), float(np.mean(np.abs(away) < 1))
+
+
+if __name__ == "__main__":
+    parser = argparse.ArgumentParser()
+    parser.add_argument("--projects", type=int, default=2000)
+    parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--replay", type=int, default=0)
+    asked = parser.parse_args()
+    if asked.replay:
+        for name, mean, middle, near in replays(asked.replay):
+            print(
+                f"{name}: runs end {mean:+.2f} days from the program on average, {middle:+.2f} in "
+                f"the middle; {100 * near:.0f} % within a day"
+            )
+    else:
+        calibrate(asked.projects, asked.seed)
