@@ -272,12 +272,11 @@ def advice_line(advice: DateAdvice) -> Message:
 
 def bought(advice: DateAdvice) -> Message:
     """Return what a measure buys, in days and in chance."""
-    days = f"{advice.days:.1f}"
     if advice.chance is None:
-        return message("{days} days on average", days=days)
+        return message("{days:.1f} days on average", days=advice.days)
     return message(
-        "{days} days on average, {percent:+d} % chance of the date",
-        days=days,
+        "{days:.1f} days on average, {percent:+d} % chance of the date",
+        days=advice.days,
         percent=round(100 * advice.chance),
     )
 

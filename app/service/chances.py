@@ -95,9 +95,9 @@ def tonight_line(found: Odds) -> Message:
 def driver_line(driver: Driver) -> Message:
     """Return what moves a date, and by how much."""
     return message(
-        "{what}: {days} days between a bad and a good turn",
+        "{what}: {days:.1f} days between a bad and a good turn",
         what=driver_name(driver),
-        days=f"{max(0.0, driver.days):.1f}",
+        days=max(0.0, driver.days),
     )
 
 

@@ -21,6 +21,8 @@ from app.service.edits import Edit
 from app.window import palette, window_memory, words
 from app.window.air_panel import AirPanel
 from app.window.air_strip import AirStrip
+from app.window.chance.runner import ChanceRunner
+from app.window.chance.sure_words import sure_line
 from app.window.commands import Commands
 from app.window.evening_actions import EveningActs
 from app.window.evenings_panel import EveningsPanel
@@ -29,7 +31,7 @@ from app.window.improving import Improving
 from app.window.inspector import Panel
 from app.window.message_translation import translated
 from app.window.navigation import Navigation
-from app.window.pages import Page, lately
+from app.window.pages import Late, Page, lately
 from app.window.palette import Appearance
 from app.window.plan_changes_panel import MovedPanel
 from app.window.plan_snapshot import PlanChange
@@ -88,6 +90,9 @@ class MainWindow(QMainWindow):
         self.bench_air = AirPanel(session)
         self.evenings = EveningsPanel(session)
         self.moved = MovedPanel()
+        self.chance = ChanceRunner(session, self)
+        self.chances = Late("chance.panel:ChancePanel", self.chance)
+        self.chances.then = lambda panel: panel.set_colours(self.views.colours)
         self._fill_inspector()
         self.improving = Improving(session, self)
         self._make_foot()
@@ -135,6 +140,7 @@ class MainWindow(QMainWindow):
             "plan",
             [
                 Panel("piece", self.tr("Piece"), lambda: self.timeline.details),
+                Panel("chance", self.tr("How sure"), self.chances.get),
                 Panel("moved", self.tr("Moved"), lambda: moved),
             ],
         )
@@ -151,6 +157,7 @@ class MainWindow(QMainWindow):
         session.prepared.connect(self._choose_page)
         session.planning.connect(self._planning)
         self.improving.changed.connect(self._improved)
+        self.chance.changed.connect(self.tell_how_sure)
         self.frame.page_wanted.connect(self.show_page)
         self.frame.desk.shown_changed.connect(self._inspector_turned)
         session.troubled.connect(self._troubled)
@@ -287,6 +294,8 @@ class MainWindow(QMainWindow):
         colours = palette.wanted(look, app)
         palette.dress(app, colours)
         self.views.set_colours(colours)
+        if self.chances.made is not None:
+            self.chances.made.set_colours(colours)
         self.navigation.set_colours(colours)
         self.projects.set_colours(colours)
         self.strip.set_colours(colours)
@@ -307,6 +316,15 @@ class MainWindow(QMainWindow):
         told = translated(message)
         self._say.setText(told)
         self._say.setToolTip(told)
+
+    def tell_how_sure(self) -> None:
+        """Tell at the head of tonight and of the plan how sure the date is."""
+        odds, picture = self.chance.odds, self.chance.picture
+        told = sure_line(odds, picture.zone) if odds is not None and picture is not None else ""
+        for name in ("tonight", "timeline"):
+            view = self.page(name).late.made
+            if view is not None:
+                view.show_sure(told)
 
     def take_back(self, key: PassKey) -> None:
         """Take an entry of the logbook back."""

@@ -89,6 +89,9 @@ class Shell(Protocol):
     def tell(self, message: str) -> None:
         """Tell what opens or closes, wherever the person looks."""
 
+    def tell_how_sure(self) -> None:
+        """Tell at the head of tonight and of the plan how sure the date is."""
+
     def take_back(self, key: PassKey) -> None:
         """Take back what was noted of a piece of work."""
 

@@ -68,6 +68,8 @@ class TimelinePage(QWidget):
         self.message = MessageLabel()
         self.wishes = WishActions(session, self)
         self._summary = text("", wrap=True)
+        self._sure = text("", bold=True)
+        self._sure.hide()
         self._title = text(self.tr("Timeline"), size=1.9, bold=True)
         self.splitter = QSplitter(Qt.Orientation.Vertical)
         self.splitter.addWidget(self.strip)
@@ -163,6 +165,7 @@ class TimelinePage(QWidget):
             button.clicked.connect(act)
             line.addWidget(button, 0, Qt.AlignmentFlag.AlignBottom)
         head.addLayout(line)
+        head.addWidget(self._sure)
         head.addWidget(self._summary)
         return head
 
@@ -183,6 +186,11 @@ class TimelinePage(QWidget):
         self._colours = colours
         self.strip.set_colours(colours)
         self.details.set_colours(colours)
+
+    def show_sure(self, told: str) -> None:
+        """Tell at the head how sure the date is; "" while that is not known."""
+        self._sure.setText(told)
+        self._sure.setVisible(bool(told))
 
     def show_picture(self, picture: PlanSnapshot) -> None:
         """Show another plan; choice, zoom and open lines stay where they can."""

@@ -13,6 +13,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
+    QLabel,
     QPushButton,
     QScrollArea,
     QVBoxLayout,
@@ -63,6 +64,8 @@ class TonightView(QWidget):
         self._interval: Interval | None = None
         self._to_now = False
         self._bare = True  # nothing was shown yet
+        self._sure = ""  # how sure the date is, once that is known
+        self._sure_label: QLabel | None = None
         self._kept: dict[Hashable, TonightRow] = {}
         self._stood: list[tuple[object, ...]] = []  # names of rows in the order shown last
         self._on: date | None = None  # and of which evening
@@ -101,6 +104,13 @@ class TonightView(QWidget):
         """Show the run sheet of another plan."""
         self._picture = picture
         self._build()
+
+    def show_sure(self, told: str) -> None:
+        """Tell at the head how sure the date is; "" while that is not known."""
+        self._sure = told
+        if self._sure_label is not None:
+            self._sure_label.setText(told)
+            self._sure_label.setVisible(bool(told))
 
     @property
     def aside(self) -> QScrollArea:
@@ -274,6 +284,10 @@ class TonightView(QWidget):
         line.setContentsMargins(0, 0, 10, 0)
         column = QVBoxLayout()
         column.addWidget(_heading(picture, self._colours))
+        self._sure_label = text(self._sure, bold=True)
+        self._sure_label.setContentsMargins(10, 0, 10, 8)
+        self._sure_label.setVisible(bool(self._sure))
+        column.addWidget(self._sure_label)
         _tell_missed(column, picture, self._colours)
         line.addLayout(column, 1)
         button = QPushButton(self.tr("At the bench (B)"))

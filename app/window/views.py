@@ -54,6 +54,11 @@ class Views:
         self.no_book.then = partial(self._take_in, hear=None)
         self.bench.then = self._hear_bench
 
+    @property
+    def colours(self) -> Colours:
+        """The colours that all is painted in."""
+        return self._colours
+
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours, now and what is made later."""
         self._colours = colours
@@ -94,9 +99,11 @@ class Views:
         window.acts.held_up.connect(tonight.show_ticks)
         tonight.taken_back.connect(window.take_back)
         tonight.bench_wanted.connect(window.go_to_bench)
+        window.tell_how_sure()
 
     def _hear_timeline(self, timeline: TimelinePage) -> None:
         timeline.opened.connect(self._window.show_chosen)
+        self._window.tell_how_sure()
         saved = self._window.settings.value("timeline")
         if isinstance(saved, QByteArray):
             timeline.splitter.restoreState(saved)

@@ -734,6 +734,65 @@
   </message>
  </context>
  <context>
+  <name>ChancePanel</name>
+  <message>
+   <source>What would help</source>
+   <translation>Was helfen würde</translation>
+  </message>
+  <message>
+   <source>&amp;Look for what would help</source>
+   <translation>&amp;Suchen, was helfen würde</translation>
+  </message>
+  <message>
+   <source>&amp;Do it</source>
+   <translation>&amp;Machen</translation>
+  </message>
+  <message>
+   <source>What moves the date most</source>
+   <translation>Was den Termin am meisten verschiebt</translation>
+  </message>
+  <message>
+   <source>How sure the dates are</source>
+   <translation>Wie sicher die Termine sind</translation>
+  </message>
+  <message>
+   <source>The runs of this plan are being drawn.</source>
+   <translation>Die Läufe dieses Plans werden gerechnet.</translation>
+  </message>
+  <message>
+   <source>Not all of it is ever finished.</source>
+   <translation>Nicht alles davon wird je fertig.</translation>
+  </message>
+  <message>
+   <source>{name}: {told}</source>
+   <translation>{name}: {told}</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <source>four in five by {day}</source>
+   <translation>vier von fünf bis {day}</translation>
+  </message>
+  <message>
+   <source>· {name}: {told}</source>
+   <translation>· {name}: {told}</translation>
+  </message>
+  <message>
+   <source>&amp;Stop looking</source>
+   <translation>Nicht weiter &amp;suchen</translation>
+  </message>
+  <message>
+   <source>{n} of {all}: {name}</source>
+   <translation>{n} von {all}: {name}</translation>
+  </message>
+  <message>
+   <source>Nothing that was tried would help.</source>
+   <translation>Nichts davon, was versucht wurde, würde helfen.</translation>
+  </message>
+ </context>
+ <context>
   <name>ChangeForm</name>
   <message>
    <source> °C</source>
@@ -1508,6 +1567,17 @@
   <message>
    <source>Cross-section of {place}; the table below says the same</source>
    <translation>Querschnitt von {place}; die Tabelle darunter sagt dasselbe</translation>
+  </message>
+ </context>
+ <context>
+  <name>CurveWidget</name>
+  <message>
+   <source>How many of all runs are finished by when</source>
+   <translation>Wie viele aller Läufe bis wann fertig sind</translation>
+  </message>
+  <message>
+   <source>{percent} % by {day}</source>
+   <translation>{percent} % bis {day}</translation>
   </message>
  </context>
  <context>
@@ -3124,6 +3194,10 @@
   <message>
    <source>{book} – Tackfree</source>
    <translation>{book} – Tackfree</translation>
+  </message>
+  <message>
+   <source>How sure</source>
+   <translation>Wie sicher</translation>
   </message>
  </context>
  <context>
@@ -13813,7 +13887,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>whether {day} sessions take place</source>
-   <translation>ob am {day} Zeit am Basteltisch ist</translation>
+   <translation>ob die Sitzungen am {day} stattfinden</translation>
   </message>
   <message>
    <source>how {coating} dries</source>
@@ -13841,11 +13915,11 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>one more session, {start:%Y-%m-%d %H:%M}–{end:%H:%M}</source>
-   <translation>eine Zeit am Tisch mehr, {start:%Y-%m-%d %H:%M}–{end:%H:%M}</translation>
+   <translation>eine Sitzung mehr, {start:%Y-%m-%d %H:%M}–{end:%H:%M}</translation>
   </message>
   <message>
    <source>{minutes} min at the bench</source>
-   <translation>{minutes} min am Tisch</translation>
+   <translation>{minutes} min am Basteltisch</translation>
   </message>
   <message>
    <source>an hour longer, until {end:%Y-%m-%d %H:%M}</source>
@@ -13853,7 +13927,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>{step} in the next session</source>
-   <translation>{step} beim nächsten Mal</translation>
+   <translation>{step} in der nächsten Sitzung</translation>
   </message>
   <message>
    <source>it is done out of its turn</source>
@@ -13909,7 +13983,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>two people at the bench {day:%Y-%m-%d}</source>
-   <translation>zu zweit am Tisch {day:%Y-%m-%d}</translation>
+   <translation>zu zweit am Basteltisch {day:%Y-%m-%d}</translation>
   </message>
   <message>
    <source>somebody's evening</source>
@@ -13922,6 +13996,18 @@ Quelle: {source}</translation>
   <message>
    <source>the other projects wait</source>
    <translation>die anderen Projekte warten</translation>
+  </message>
+  <message>
+   <source>{days:.1f} days on average</source>
+   <translation>{days:.1f} Tage im Mittel</translation>
+  </message>
+  <message>
+   <source>{days:.1f} days on average, {percent:+d} % chance of the date</source>
+   <translation>{days:.1f} Tage im Mittel, {percent:+d} % Aussicht auf den Termin</translation>
+  </message>
+  <message>
+   <source>{what}: {days:.1f} days between a bad and a good turn</source>
+   <translation>{what}: {days:.1f} Tage zwischen Pech und Glück</translation>
   </message>
  </context>
  <context>
@@ -17435,6 +17521,14 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Room</source>
    <translation>&amp;Raum</translation>
+  </message>
+  <message>
+   <source>{measure}: {buys}. It costs {cost}.</source>
+   <translation>{measure}: {buys}. Das kostet: {cost}.</translation>
+  </message>
+  <message>
+   <source>{planned}; four in five by {most}</source>
+   <translation>{planned}; vier von fünf bis {most}</translation>
   </message>
  </context>
 </TS>

@@ -43,8 +43,9 @@ def _qt_stays_quiet(qtlog, qapp: QApplication) -> Iterator[None]:
 
 @pytest.fixture(autouse=True)
 def _no_better_plans(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Begin no process that improves plans; a test that wants one says so."""
+    """Begin no process that improves plans, and draw no runs; a test that wants one says so."""
     monkeypatch.setattr("app.window.improving.START_MS", 10**8)
+    monkeypatch.setattr("app.window.chance.runner.REST_MS", 10**8)
 
 
 @pytest.fixture(autouse=True)

@@ -1,0 +1,1 @@
+"""How sure the dates are, what decides them and what would help, beside the plan."""

@@ -1,0 +1,113 @@
+"""How sure the dates are, in the window: told at the head, explained beside the plan, acted on."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QImage, QPainter
+from PySide6.QtWidgets import QLabel
+from small_book import NOW as SMALL_NOW
+from small_book import small_book
+from window_steps import MakeWindow
+
+from app.window import words
+from app.window.chance_band import paint_band
+from app.window.main_window import MainWindow
+from app.window.palette import DARK, LIGHT
+
+WAIT_MS = 60_000
+
+
+@pytest.fixture(autouse=True)
+def _runs_are_drawn_at_once(monkeypatch: pytest.MonkeyPatch, _no_better_plans: None) -> None:
+    monkeypatch.setattr("app.window.chance.runner.REST_MS", 0)
+    monkeypatch.setattr("planner.chance.odds.assumed", lambda _name: 200)
+
+
+@pytest.fixture
+def window(qtbot, make_window: MakeWindow, lamplighter) -> MainWindow:
+    """Return a window that knows the odds, with the leaf in front."""
+    made = make_window(*lamplighter)
+    qtbot.waitUntil(lambda: made.chance.odds is not None, timeout=WAIT_MS)
+    made.show_page("timeline")
+    made.frame.desk.open("chance")
+    return made
+
+
+def shown(window: MainWindow, page: str) -> list[str]:
+    window.show_page(page)
+    view = window.view(page)
+    return [one.text() for one in view.findChildren(QLabel) if one.isVisibleTo(view)]
+
+
+def test_the_date_and_the_one_of_four_runs_in_five_stand_at_the_head(window) -> None:
+    odds = window.chance.odds
+    zone = window.session.zone
+    planned, most = odds.together.planned, odds.together.by(0.8)
+    told = (
+        f"{words.day_of(planned - 1, zone, long=True)}; "
+        f"four in five by {words.day_of(most - 1, zone, long=True)}"
+    )
+    assert told in shown(window, "tonight")
+    assert told in shown(window, "timeline")
+
+
+def test_the_leaf_tells_odds_drivers_and_the_curve(window) -> None:
+    panel = window.chances.made
+    assert panel.curve.isVisibleTo(panel)
+    assert "%" in panel.curve.accessibleDescription()
+    assert "four in five by" in panel.dates.text()
+    assert panel.decides.text().count("\n") + 1 == len(window.chance.odds.drivers)
+
+
+def test_one_key_makes_a_measure_an_edit_that_can_be_undone(qtbot, window) -> None:
+    panel = window.chances.made
+    before = window.session.book
+    qtbot.mouseClick(panel.look, Qt.MouseButton.LeftButton)
+    assert "Stop" in panel.look.text()
+    qtbot.waitUntil(lambda: window.chance.advice is not None, timeout=WAIT_MS)
+    assert panel.list.count() == len(window.chance.advice) > 0
+    wanted = window.chance.advice[0].book
+    panel.list.setFocus()
+    qtbot.keyClick(panel.list, Qt.Key.Key_Return)
+    assert window.session.book == wanted
+    window.session.undo()
+    assert window.session.book == before
+    qtbot.waitUntil(lambda: window.chance.odds is not None, timeout=WAIT_MS)
+
+
+def test_looking_can_be_stopped(qtbot, window) -> None:
+    panel = window.chances.made
+    panel.look.click()
+    panel.look.click()
+    assert window.chance.trying is None
+    assert "Look" in panel.look.text()
+    qtbot.waitUntil(lambda: not window.chance.busy, timeout=WAIT_MS)
+    assert window.chance.advice is None
+
+
+def test_where_it_is_never_finished_no_date_is_told(qtbot, make_window) -> None:
+    book = small_book()
+    none = replace(book, bench_time=replace(book.bench_time, stretches=()))
+    made = make_window(none, SMALL_NOW)
+    qtbot.waitUntil(lambda: made.chance.odds is not None, timeout=WAIT_MS)
+    assert made.chance.odds.together.by(0.8) is None
+    assert not any("four in five" in line for line in shown(made, "tonight"))
+    made.show_page("timeline")
+    made.frame.desk.open("chance")
+    assert made.chances.made.head.text() == "Not all of it is ever finished."
+
+
+@pytest.mark.parametrize("colours", [LIGHT, DARK])
+def test_the_band_is_full_to_four_in_five_and_bare_after(colours) -> None:
+    image = QImage(100, 30, QImage.Format.Format_ARGB32)
+    image.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(image)
+    paint_band(painter, colours, (20, 50, 80), 10, 10)
+    painter.end()
+    assert image.pixelColor(35, 15).alpha() > 0
+    assert image.pixelColor(65, 15).alpha() == 0
+    assert image.pixelColor(50, 8).alpha() > 0
+    assert image.pixelColor(90, 15).alpha() == 0
