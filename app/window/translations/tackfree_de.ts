@@ -214,62 +214,6 @@
    <source>known, not the usual</source>
    <translation>bekannt, abweichend vom Üblichen</translation>
   </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source> ml</source>
-   <translation> ml</translation>
-  </message>
-  <message>
-   <source> %</source>
-   <translation> %</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Load a clean cup</source>
-   <translation>Sauberen Becher &amp;füllen</translation>
-  </message>
-  <message>
-   <source>Change to the &amp;same family</source>
-   <translation>Wechsel in &amp;derselben Familie</translation>
-  </message>
-  <message>
-   <source>Change to &amp;another family</source>
-   <translation>Wechsel in eine &amp;andere Familie</translation>
-  </message>
-  <message>
-   <source>&amp;Clean before it is put away</source>
-   <translation>&amp;Reinigen vor dem Weglegen</translation>
-  </message>
-  <message>
-   <source>A load may stand &amp;idle</source>
-   <translation>Eine Füllung darf &amp;stehen</translation>
-  </message>
-  <message>
-   <source>Longest time between two strokes before the paint dries in the nozzle</source>
-   <translation>Längste Zeit zwischen zwei Strichen, bevor die Farbe in der Düse trocknet</translation>
-  </message>
-  <message>
-   <source>Least &amp;fill of the cup</source>
-   <translation>&amp;Kleinste Becherfüllung</translation>
-  </message>
-  <message>
-   <source>&amp;Most that the cup takes</source>
-   <translation>Der Becher fasst &amp;höchstens</translation>
-  </message>
-  <message>
-   <source>Lost at each change and &amp;cleaning</source>
-   <translation>&amp;Verlust bei jedem Wechsel und Reinigen</translation>
-  </message>
-  <message>
-   <source>&amp;Stays on the model</source>
-   <translation>&amp;Bleibt auf dem Modell</translation>
-  </message>
  </context>
  <context>
   <name>Archives</name>
@@ -712,26 +656,6 @@
    <source>card 1</source>
    <translation>Karte 1</translation>
   </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Painted on</source>
-   <translation>&amp;Bemalt am</translation>
-  </message>
-  <message>
-   <source>&amp;Drop by drop</source>
-   <translation>Tropfen für &amp;Tropfen</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
-  </message>
-  <message>
-   <source>P&amp;hoto</source>
-   <translation>&amp;Foto</translation>
-  </message>
  </context>
  <context>
   <name>ChancePanel</name>
@@ -1013,154 +937,6 @@
    <source>its own</source>
    <translation>eigener</translation>
   </message>
-  <message>
-   <source>From the &amp;label</source>
-   <translation>Vom &amp;Etikett</translation>
-  </message>
-  <message>
-   <source>&amp;Windows for the next coat</source>
-   <translation>&amp;Überlackierfenster</translation>
-  </message>
-  <message>
-   <source> ml</source>
-   <translation> ml</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>By its kind, as “waterborne acrylic, sand”</source>
-   <translation>Nach seiner Art, etwa „wasserverdünnbares Acryl, sand“</translation>
-  </message>
-  <message>
-   <source>&amp;Family</source>
-   <translation>&amp;Familie</translation>
-  </message>
-  <message>
-   <source>F&amp;inish</source>
-   <translation>&amp;Glanzgrad</translation>
-  </message>
-  <message>
-   <source>&amp;Colour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>&amp;Left now</source>
-   <translation>&amp;Jetzt übrig</translation>
-  </message>
-  <message>
-   <source>One &amp;bottle holds</source>
-   <translation>Eine Flasche f&amp;asst</translation>
-  </message>
-  <message>
-   <source>&amp;Opened</source>
-   <translation>Ge&amp;öffnet</translation>
-  </message>
-  <message>
-   <source>&amp;Drops to a millilitre</source>
-   <translation>&amp;Tropfen je Milliliter</translation>
-  </message>
-  <message>
-   <source>Count the drops that fill 1 ml once; otherwise the family's usual figure holds</source>
-   <translation>Einmal die Tropfen zählen, die 1 ml füllen; sonst gilt der übliche Wert der Familie</translation>
-  </message>
-  <message>
-   <source> %</source>
-   <translation> %</translation>
-  </message>
-  <message>
-   <source> µm</source>
-   <translation> µm</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source> ×</source>
-   <translation> ×</translation>
-  </message>
-  <message>
-   <source>&amp;Effect</source>
-   <translation>&amp;Effekt</translation>
-  </message>
-  <message>
-   <source>A metallic loses its shine under matte clear, a fluorescent wants white below</source>
-   <translation>Metallic verliert unter mattem Klarlack seinen Glanz, Leuchtfarbe will Weiß darunter</translation>
-  </message>
-  <message>
-   <source>&amp;Hides what lies below</source>
-   <translation>Verdec&amp;kt, was darunter liegt</translation>
-  </message>
-  <message>
-   <source> kJ/mol</source>
-   <translation> kJ/mol</translation>
-  </message>
-  <message>
-   <source>&amp;Solids by volume</source>
-   <translation>Festkörper&amp;volumen</translation>
-  </message>
-  <message>
-   <source>&amp;Dry film of one coat</source>
-   <translation>T&amp;rockenfilm einer Schicht</translation>
-  </message>
-  <message>
-   <source>&amp;Life once mixed</source>
-   <translation>Top&amp;fzeit nach dem Mischen</translation>
-  </message>
-  <message>
-   <source>Drying &amp;time, times as stated</source>
-   <translation>Trocknungs&amp;zeit, Faktor zur Angabe</translation>
-  </message>
-  <message>
-   <source>Learned from looks at films, or set by hand; 1 is as stated</source>
-   <translation>Aus Blicken auf Filme gelernt oder von Hand gesetzt; 1 heißt wie angegeben</translation>
-  </message>
-  <message>
-   <source>S&amp;urely, times likely</source>
-   <translation>Sicher, mal &amp;wahrscheinlich</translation>
-  </message>
-  <message>
-   <source>How far its times may lie from the likely ones; else as its label or family</source>
-   <translation>Wie weit seine Zeiten von den wahrscheinlichen abweichen können; sonst wie Etikett oder Familie</translation>
-  </message>
-  <message>
-   <source>Steeper by te&amp;mperature</source>
-   <translation>Stärker nach Te&amp;mperatur</translation>
-  </message>
-  <message>
-   <source>Added to its family's slope; about 10 for a fifth more at 10 °C</source>
-   <translation>Kommt zur Steigung der Familie hinzu; etwa 10 für ein Fünftel mehr bei 10 °C</translation>
-  </message>
-  <message>
-   <source>&amp;Retarder stirred in</source>
-   <translation>Eingerührter Verzö&amp;gerer</translation>
-  </message>
-  <message>
-   <source>Slow solvent that keeps it open; a tenth doubles every time (assumed)</source>
-   <translation>Langsames Lösemittel, das die Farbe offen hält; ein Zehntel verdoppelt jede Zeit (angenommen)</translation>
-  </message>
-  <message>
-   <source> °C</source>
-   <translation> °C</translation>
-  </message>
-  <message>
-   <source> % RH</source>
-   <translation> % r. F.</translation>
-  </message>
-  <message>
-   <source>Not laid &amp;below</source>
-   <translation>Nicht &amp;unter</translation>
-  </message>
-  <message>
-   <source>Not laid &amp;above</source>
-   <translation>Nicht ü&amp;ber</translation>
-  </message>
-  <message>
-   <source>Not laid in air &amp;damper than</source>
-   <translation>Nicht bei &amp;feuchterer Luft als</translation>
-  </message>
  </context>
  <context>
   <name>CoatingsPage</name>
@@ -1308,22 +1084,6 @@
   <message>
    <source>– asked each time –</source>
    <translation>– jedes Mal gefragt –</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Usually</source>
-   <translation>&amp;Üblich</translation>
-  </message>
-  <message>
-   <source>Offered first; each model may take another coating or mix</source>
-   <translation>Wird zuerst angeboten; jedes Modell kann ein anderes Mittel oder eine andere Mischung bekommen</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
   </message>
  </context>
  <context>
@@ -1517,26 +1277,6 @@
   <message>
    <source>pieces</source>
    <translation>Stück</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>Counted &amp;in</source>
-   <translation>&amp;Gezählt in</translation>
-  </message>
-  <message>
-   <source>&amp;Left now</source>
-   <translation>&amp;Jetzt übrig</translation>
-  </message>
-  <message>
-   <source>Used &amp;up by one coat or piece of work</source>
-   <translation>&amp;Verbraucht je Schicht oder Arbeit</translation>
-  </message>
-  <message>
-   <source>&amp;At these stages</source>
-   <translation>&amp;Bei diesen Arbeitsschritten</translation>
   </message>
  </context>
  <context>
@@ -2126,22 +1866,6 @@
   <message>
    <source>&amp;Day</source>
    <translation>&amp;Tag</translation>
-  </message>
-  <message>
-   <source>&amp;From</source>
-   <translation>&amp;Von</translation>
-  </message>
-  <message>
-   <source>&amp;Until</source>
-   <translation>&amp;Bis</translation>
-  </message>
-  <message>
-   <source>Until the next day if not later</source>
-   <translation>Bis zum nächsten Tag, wenn nicht später</translation>
-  </message>
-  <message>
-   <source>&amp;People at the bench</source>
-   <translation>&amp;Personen am Tisch</translation>
   </message>
  </context>
  <context>
@@ -2924,34 +2648,6 @@
    <source>jar 1</source>
    <translation>Glas 1</translation>
   </message>
-  <message>
-   <source> ml</source>
-   <translation> ml</translation>
-  </message>
-  <message>
-   <source> days</source>
-   <translation> Tage</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;How much</source>
-   <translation>Wie &amp;viel</translation>
-  </message>
-  <message>
-   <source>&amp;Mixed on</source>
-   <translation>&amp;Gemischt am</translation>
-  </message>
-  <message>
-   <source>Keeps &amp;for</source>
-   <translation>&amp;Hält</translation>
-  </message>
-  <message>
-   <source>&amp;Parts by volume</source>
-   <translation>&amp;Teile nach Volumen</translation>
-  </message>
  </context>
  <context>
   <name>Legend</name>
@@ -3044,34 +2740,6 @@
   <message>
    <source>Air on weekends</source>
    <translation>Luft am Wochenende</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Out of doors: spray cans are used in this air</source>
-   <translation>&amp;Im Freien: in dieser Luft wird mit Sprühdosen gearbeitet</translation>
-  </message>
-  <message>
-   <source>&amp;Drying places</source>
-   <translation>&amp;Trockenplätze</translation>
-  </message>
-  <message>
-   <source>How many parts may dry there at once; a part says how many it takes</source>
-   <translation>Wie viele Teile dort zugleich trocknen dürfen; ein Teil sagt, wie viele Plätze es braucht</translation>
-  </message>
-  <message>
-   <source>&amp;Moving air</source>
-   <translation>&amp;Bewegte Luft</translation>
-  </message>
-  <message>
-   <source>A fan carries water and fast solvents off; it hardens nothing</source>
-   <translation>Ein Lüfter trägt Wasser und schnelle Lösemittel fort; härten lässt er nichts</translation>
-  </message>
-  <message>
-   <source>&amp;Points of the day</source>
-   <translation>&amp;Punkte des Tages</translation>
   </message>
  </context>
  <context>
@@ -3184,6 +2852,10 @@
    <translation>Stück</translation>
   </message>
   <message>
+   <source>How sure</source>
+   <translation>Wie sicher</translation>
+  </message>
+  <message>
    <source>Moved</source>
    <translation>Verschoben</translation>
   </message>
@@ -3194,10 +2866,6 @@
   <message>
    <source>{book} – Tackfree</source>
    <translation>{book} – Tackfree</translation>
-  </message>
-  <message>
-   <source>How sure</source>
-   <translation>Wie sicher</translation>
   </message>
  </context>
  <context>
@@ -3423,34 +3091,6 @@
   <message>
    <source>its own</source>
    <translation>ihre eigene</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Parts by volume</source>
-   <translation>&amp;Teile nach Volumen</translation>
-  </message>
-  <message>
-   <source>What forms the film first; thinners and the rest after it</source>
-   <translation>Zuerst, was den Film bildet; Verdünnung und alles Übrige danach</translation>
-  </message>
-  <message>
-   <source>&amp;Can be used for</source>
-   <translation>&amp;Verwendbar</translation>
-  </message>
-  <message>
-   <source>Co&amp;lour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>Else that of the first</source>
-   <translation>Sonst die des ersten</translation>
   </message>
  </context>
  <context>
@@ -3684,22 +3324,6 @@ in {length}</translation>
    <source>Note</source>
    <translation>Notiz</translation>
   </message>
-  <message>
-   <source> cm²</source>
-   <translation> cm²</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
-  </message>
-  <message>
-   <source>&amp;Minutes are written for</source>
-   <translation>&amp;Minuten gelten für</translation>
-  </message>
-  <message>
-   <source>Painted area; on a larger model each part takes longer, on a smaller less</source>
-   <translation>Bemalte Fläche; an einem größeren Modell dauert jedes Teil länger, an einem kleineren kürzer</translation>
-  </message>
  </context>
  <context>
   <name>OnceForm</name>
@@ -3733,26 +3357,6 @@ in {length}</translation>
   <message>
    <source>used by default</source>
    <translation>gilt von sich aus</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Usual</source>
-   <translation>&amp;Üblich</translation>
-  </message>
-  <message>
-   <source>&amp;Choice</source>
-   <translation>&amp;Auswahl</translation>
-  </message>
-  <message>
-   <source>Options of the same choice exclude each other; one of them is always taken</source>
-   <translation>Optionen derselben Auswahl schließen einander aus; eine von ihnen gilt immer</translation>
-  </message>
-  <message>
-   <source>N&amp;ote</source>
-   <translation>N&amp;otiz</translation>
   </message>
  </context>
  <context>
@@ -4104,10 +3708,6 @@ in {length}</translation>
    <source>set aside</source>
    <translation>beiseitegelegt</translation>
   </message>
-  <message>
-   <source>done {time}</source>
-   <translation>bis {time}</translation>
-  </message>
  </context>
  <context>
   <name>ProjectsModel</name>
@@ -4165,40 +3765,12 @@ in {length}</translation>
    <source>{margin:.1f} °C above the dew point; 3 °C is enough.</source>
    <translation>{margin:.1f} °C über dem Taupunkt; 3 °C genügen.</translation>
   </message>
-  <message>
-   <source>Room</source>
-   <translation>Raum</translation>
-  </message>
  </context>
  <context>
   <name>RuleDialog</name>
   <message>
    <source>By the rule {rule}</source>
    <translation>Nach der Regel {rule}</translation>
-  </message>
-  <message>
-   <source>&amp;On</source>
-   <translation>A&amp;m</translation>
-  </message>
-  <message>
-   <source>&amp;From</source>
-   <translation>&amp;Von</translation>
-  </message>
-  <message>
-   <source>&amp;Until</source>
-   <translation>&amp;Bis</translation>
-  </message>
-  <message>
-   <source>Until the next day if not later</source>
-   <translation>Bis zum nächsten Tag, wenn nicht später</translation>
-  </message>
-  <message>
-   <source>&amp;Beginning on</source>
-   <translation>Be&amp;ginnend am</translation>
-  </message>
-  <message>
-   <source>&amp;People at the bench</source>
-   <translation>&amp;Personen am Tisch</translation>
   </message>
  </context>
  <context>
@@ -4315,54 +3887,6 @@ in {length}</translation>
   <message>
    <source>have a look</source>
    <translation>nachsehen</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>&amp;Name</source>
-   <translation>&amp;Name</translation>
-  </message>
-  <message>
-   <source>&amp;Tool</source>
-   <translation>&amp;Werkzeug</translation>
-  </message>
-  <message>
-   <source>&amp;Colour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>C&amp;oats</source>
-   <translation>S&amp;chichten</translation>
-  </message>
-  <message>
-   <source>&amp;Places</source>
-   <translation>St&amp;ellen</translation>
-  </message>
-  <message>
-   <source>Fixed &amp;minutes</source>
-   <translation>Feste &amp;Minuten</translation>
-  </message>
-  <message>
-   <source>and for each &amp;part</source>
-   <translation>und je &amp;Teil</translation>
-  </message>
-  <message>
-   <source>and for each change of &amp;colour within it</source>
-   <translation>und je &amp;Farbwechsel darin</translation>
-  </message>
-  <message>
-   <source>Shortest p&amp;iece</source>
-   <translation>&amp;Kürzestes Stück</translation>
-  </message>
-  <message>
-   <source>&amp;Look after it</source>
-   <translation>Nac&amp;hsehen nach</translation>
-  </message>
-  <message>
-   <source>&amp;Marks</source>
-   <translation>Mer&amp;kmale</translation>
   </message>
  </context>
  <context>
@@ -5737,10 +5261,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source> and </source>
    <translation> und </translation>
-  </message>
-  <message>
-   <source>Try it together with the &amp;chosen one</source>
-   <translation>&amp;Zusammen mit dem gewählten ausprobieren</translation>
   </message>
  </context>
  <context>
@@ -10830,6 +10350,34 @@ Quelle: {source}</translation>
    <translation>{trouble}: {problem}; zurücknehmen, was seither im Logbuch steht</translation>
   </message>
   <message>
+   <source>has no date; give it one</source>
+   <translation>hat kein Datum; gib ihm eines</translation>
+  </message>
+  <message>
+   <source>{measure}: {buys}; costs {cost}</source>
+   <translation>{measure}: {buys}; kostet {cost}</translation>
+  </message>
+  <message>
+   <source>{days:.1f} days on average</source>
+   <translation>{days:.1f} Tage im Mittel</translation>
+  </message>
+  <message>
+   <source>{days:.1f} days on average, {percent:+d} % chance of the date</source>
+   <translation>{days:.1f} Tage im Mittel, {percent:+d} % Aussicht auf den Termin</translation>
+  </message>
+  <message>
+   <source>  {project}: {before} % before, {after} % after</source>
+   <translation>  {project}: vorher {before} %, danach {after} %</translation>
+  </message>
+  <message>
+   <source>{name}: too late to keep the date in four runs of five</source>
+   <translation>{name}: zu spät, um den Termin in vier von fünf Läufen zu halten</translation>
+  </message>
+  <message>
+   <source>{name}: begin on {day} at the latest to keep the date in four runs of five</source>
+   <translation>{name}: spätestens am {day} beginnen, um den Termin in vier von fünf Läufen zu halten</translation>
+  </message>
+  <message>
    <source>nothing of it is taken: no film dried there in that time</source>
    <translation>nichts davon wird übernommen: in dieser Zeit trocknete dort kein Film</translation>
   </message>
@@ -11758,6 +11306,110 @@ Quelle: {source}</translation>
    <translation>{work} vor {by} beginnen: {why}</translation>
   </message>
   <message>
+   <source>Monday</source>
+   <translation>Montag</translation>
+  </message>
+  <message>
+   <source>Tuesday</source>
+   <translation>Dienstag</translation>
+  </message>
+  <message>
+   <source>Wednesday</source>
+   <translation>Mittwoch</translation>
+  </message>
+  <message>
+   <source>Thursday</source>
+   <translation>Donnerstag</translation>
+  </message>
+  <message>
+   <source>Friday</source>
+   <translation>Freitag</translation>
+  </message>
+  <message>
+   <source>Saturday</source>
+   <translation>Samstag</translation>
+  </message>
+  <message>
+   <source>Sunday</source>
+   <translation>Sonntag</translation>
+  </message>
+  <message>
+   <source>How sure the dates are ({runs} runs of this plan):</source>
+   <translation>Wie sicher die Termine sind ({runs} Läufe dieses Plans):</translation>
+  </message>
+  <message>
+   <source>  {name}: {dates}</source>
+   <translation>  {name}: {dates}</translation>
+  </message>
+  <message>
+   <source>    {name}: {dates}</source>
+   <translation>    {name}: {dates}</translation>
+  </message>
+  <message>
+   <source>  together: {dates}</source>
+   <translation>  zusammen: {dates}</translation>
+  </message>
+  <message>
+   <source>What moves the date most:</source>
+   <translation>Was den Termin am meisten verschiebt:</translation>
+  </message>
+  <message>
+   <source>  {driver}</source>
+   <translation>  {driver}</translation>
+  </message>
+  <message>
+   <source>What holds the end most often:</source>
+   <translation>Woran das Ende am häufigsten hängt:</translation>
+  </message>
+  <message>
+   <source>  {step}: in {percent} % of all runs</source>
+   <translation>  {step}: in {percent} % aller Läufe</translation>
+  </message>
+  <message>
+   <source>even odds by {half}, four in five by {most}, 19 in 20 by {nearly}</source>
+   <translation>zur Hälfte bis {half}, vier von fünf bis {most}, 19 von 20 bis {nearly}</translation>
+  </message>
+  <message>
+   <source>even odds by {half}, four in five by {most}, 19 in 20 by {nearly}; by {date} {percent} %</source>
+   <translation>zur Hälfte bis {half}, vier von fünf bis {most}, 19 von 20 bis {nearly}; bis {date} {percent} %</translation>
+  </message>
+  <message>
+   <source>The next session's sheet is finished in {percent} % of all runs.</source>
+   <translation>Der Zettel des nächsten Abends wird in {percent} % aller Läufe fertig.</translation>
+  </message>
+  <message>
+   <source>{what}: {days:.1f} days between a bad and a good turn</source>
+   <translation>{what}: {days:.1f} Tage zwischen Pech und Glück</translation>
+  </message>
+  <message>
+   <source>whether {day} sessions take place</source>
+   <translation>ob die Sitzungen am {day} stattfinden</translation>
+  </message>
+  <message>
+   <source>how {coating} dries</source>
+   <translation>wie {coating} trocknet</translation>
+  </message>
+  <message>
+   <source>how the room dries</source>
+   <translation>wie der Raum trocknet</translation>
+  </message>
+  <message>
+   <source>how long this takes: {stage}</source>
+   <translation>wie lange dies dauert: {stage}</translation>
+  </message>
+  <message>
+   <source>whether this has to be done over: {stage}</source>
+   <translation>ob dies noch einmal gemacht werden muss: {stage}</translation>
+  </message>
+  <message>
+   <source>how fast work goes</source>
+   <translation>wie schnell die Arbeit geht</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
    <source>"{text}" is not a time; write it as 2031-05-31T19:30+02:00</source>
    <translation>„{text}“ ist keine Zeit; als 2031-05-31T19:30+02:00 schreiben</translation>
   </message>
@@ -12148,6 +11800,90 @@ Quelle: {source}</translation>
   <message>
    <source>taken back: cleaning of {airbrush}</source>
    <translation>zurückgenommen: Reinigung von {airbrush}</translation>
+  </message>
+  <message>
+   <source>one more session, {start:%Y-%m-%d %H:%M}–{end:%H:%M}</source>
+   <translation>eine Sitzung mehr, {start:%Y-%m-%d %H:%M}–{end:%H:%M}</translation>
+  </message>
+  <message>
+   <source>{minutes} min at the bench</source>
+   <translation>{minutes} min am Basteltisch</translation>
+  </message>
+  <message>
+   <source>an hour longer, until {end:%Y-%m-%d %H:%M}</source>
+   <translation>eine Stunde länger, bis {end:%Y-%m-%d %H:%M}</translation>
+  </message>
+  <message>
+   <source>{step} in the next session</source>
+   <translation>{step} in der nächsten Sitzung</translation>
+  </message>
+  <message>
+   <source>it is done out of its turn</source>
+   <translation>es wird außer der Reihe gemacht</translation>
+  </message>
+  <message>
+   <source>{coating} instead of {was}</source>
+   <translation>{coating} statt {was}</translation>
+  </message>
+  <message>
+   <source>another bottle, which is on the shelf</source>
+   <translation>eine andere Flasche, die im Regal steht</translation>
+  </message>
+  <message>
+   <source>{place} {kelvin:g} °C warmer</source>
+   <translation>{place} {kelvin:g} °C wärmer</translation>
+  </message>
+  <message>
+   <source>heating, day and night</source>
+   <translation>Heizung, Tag und Nacht</translation>
+  </message>
+  <message>
+   <source>slow coats dry in a warm box</source>
+   <translation>langsame Schichten trocknen in einer Wärmebox</translation>
+  </message>
+  <message>
+   <source>a warm box with room for {places} parts</source>
+   <translation>eine Wärmebox mit Platz für {places} Teile</translation>
+  </message>
+  <message>
+   <source>{project} without this stage: {stage}</source>
+   <translation>{project} ohne diesen Schritt: {stage}</translation>
+  </message>
+  <message>
+   <source>what it would have looked like</source>
+   <translation>wie es ausgesehen hätte</translation>
+  </message>
+  <message>
+   <source>{model} is set aside</source>
+   <translation>{model} wird zurückgestellt</translation>
+  </message>
+  <message>
+   <source>one model that is not finished</source>
+   <translation>ein Modell, das nicht fertig wird</translation>
+  </message>
+  <message>
+   <source>a second airbrush</source>
+   <translation>eine zweite Airbrush</translation>
+  </message>
+  <message>
+   <source>an airbrush, and its cleaning</source>
+   <translation>eine Airbrush und ihre Reinigung</translation>
+  </message>
+  <message>
+   <source>two people at the bench {day:%Y-%m-%d}</source>
+   <translation>zu zweit am Basteltisch {day:%Y-%m-%d}</translation>
+  </message>
+  <message>
+   <source>somebody's evening</source>
+   <translation>jemandes Abend</translation>
+  </message>
+  <message>
+   <source>{project} before the others</source>
+   <translation>{project} vor den anderen</translation>
+  </message>
+  <message>
+   <source>the other projects wait</source>
+   <translation>die anderen Projekte warten</translation>
   </message>
   <message>
    <source>"{new}" is taken as well; choose another name</source>
@@ -13781,234 +13517,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>has no date; give it one</source>
-   <translation>hat kein Datum; gib ihm eines</translation>
-  </message>
-  <message>
-   <source>{measure}: {buys}; costs {cost}</source>
-   <translation>{measure}: {buys}; kostet {cost}</translation>
-  </message>
-  <message>
-   <source>{days} days on average</source>
-   <translation>{days} Tage im Mittel</translation>
-  </message>
-  <message>
-   <source>{days} days on average, {percent:+d} % chance of the date</source>
-   <translation>{days} Tage im Mittel, {percent:+d} % Aussicht auf den Termin</translation>
-  </message>
-  <message>
-   <source>  {project}: {before} % before, {after} % after</source>
-   <translation>  {project}: vorher {before} %, danach {after} %</translation>
-  </message>
-  <message>
-   <source>{name}: too late to keep the date in four runs of five</source>
-   <translation>{name}: zu spät, um den Termin in vier von fünf Läufen zu halten</translation>
-  </message>
-  <message>
-   <source>{name}: begin on {day} at the latest to keep the date in four runs of five</source>
-   <translation>{name}: spätestens am {day} beginnen, um den Termin in vier von fünf Läufen zu halten</translation>
-  </message>
-  <message>
-   <source>Monday</source>
-   <translation>Montag</translation>
-  </message>
-  <message>
-   <source>Tuesday</source>
-   <translation>Dienstag</translation>
-  </message>
-  <message>
-   <source>Wednesday</source>
-   <translation>Mittwoch</translation>
-  </message>
-  <message>
-   <source>Thursday</source>
-   <translation>Donnerstag</translation>
-  </message>
-  <message>
-   <source>Friday</source>
-   <translation>Freitag</translation>
-  </message>
-  <message>
-   <source>Saturday</source>
-   <translation>Samstag</translation>
-  </message>
-  <message>
-   <source>Sunday</source>
-   <translation>Sonntag</translation>
-  </message>
-  <message>
-   <source>How sure the dates are ({runs} runs of this plan):</source>
-   <translation>Wie sicher die Termine sind ({runs} Läufe dieses Plans):</translation>
-  </message>
-  <message>
-   <source>  {name}: {dates}</source>
-   <translation>  {name}: {dates}</translation>
-  </message>
-  <message>
-   <source>    {name}: {dates}</source>
-   <translation>    {name}: {dates}</translation>
-  </message>
-  <message>
-   <source>  together: {dates}</source>
-   <translation>  zusammen: {dates}</translation>
-  </message>
-  <message>
-   <source>What moves the date most:</source>
-   <translation>Was den Termin am meisten verschiebt:</translation>
-  </message>
-  <message>
-   <source>  {driver}</source>
-   <translation>  {driver}</translation>
-  </message>
-  <message>
-   <source>What holds the end most often:</source>
-   <translation>Woran das Ende am häufigsten hängt:</translation>
-  </message>
-  <message>
-   <source>  {step}: in {percent} % of all runs</source>
-   <translation>  {step}: in {percent} % aller Läufe</translation>
-  </message>
-  <message>
-   <source>even odds by {half}, four in five by {most}, 19 in 20 by {nearly}</source>
-   <translation>zur Hälfte bis {half}, vier von fünf bis {most}, 19 von 20 bis {nearly}</translation>
-  </message>
-  <message>
-   <source>even odds by {half}, four in five by {most}, 19 in 20 by {nearly}; by {date} {percent} %</source>
-   <translation>zur Hälfte bis {half}, vier von fünf bis {most}, 19 von 20 bis {nearly}; bis {date} {percent} %</translation>
-  </message>
-  <message>
-   <source>The next session's sheet is finished in {percent} % of all runs.</source>
-   <translation>Der Zettel des nächsten Abends wird in {percent} % aller Läufe fertig.</translation>
-  </message>
-  <message>
-   <source>{what}: {days} days between a bad and a good turn</source>
-   <translation>{what}: {days} Tage zwischen Pech und Glück</translation>
-  </message>
-  <message>
-   <source>whether {day} sessions take place</source>
-   <translation>ob die Sitzungen am {day} stattfinden</translation>
-  </message>
-  <message>
-   <source>how {coating} dries</source>
-   <translation>wie {coating} trocknet</translation>
-  </message>
-  <message>
-   <source>how the room dries</source>
-   <translation>wie der Raum trocknet</translation>
-  </message>
-  <message>
-   <source>how long this takes: {stage}</source>
-   <translation>wie lange dies dauert: {stage}</translation>
-  </message>
-  <message>
-   <source>whether this has to be done over: {stage}</source>
-   <translation>ob dies noch einmal gemacht werden muss: {stage}</translation>
-  </message>
-  <message>
-   <source>how fast work goes</source>
-   <translation>wie schnell die Arbeit geht</translation>
-  </message>
-  <message>
-   <source>never</source>
-   <translation>nie</translation>
-  </message>
-  <message>
-   <source>one more session, {start:%Y-%m-%d %H:%M}–{end:%H:%M}</source>
-   <translation>eine Sitzung mehr, {start:%Y-%m-%d %H:%M}–{end:%H:%M}</translation>
-  </message>
-  <message>
-   <source>{minutes} min at the bench</source>
-   <translation>{minutes} min am Basteltisch</translation>
-  </message>
-  <message>
-   <source>an hour longer, until {end:%Y-%m-%d %H:%M}</source>
-   <translation>eine Stunde länger, bis {end:%Y-%m-%d %H:%M}</translation>
-  </message>
-  <message>
-   <source>{step} in the next session</source>
-   <translation>{step} in der nächsten Sitzung</translation>
-  </message>
-  <message>
-   <source>it is done out of its turn</source>
-   <translation>es wird außer der Reihe gemacht</translation>
-  </message>
-  <message>
-   <source>{coating} instead of {was}</source>
-   <translation>{coating} statt {was}</translation>
-  </message>
-  <message>
-   <source>another bottle, which is on the shelf</source>
-   <translation>eine andere Flasche, die im Regal steht</translation>
-  </message>
-  <message>
-   <source>{place} {kelvin:g} °C warmer</source>
-   <translation>{place} {kelvin:g} °C wärmer</translation>
-  </message>
-  <message>
-   <source>heating, day and night</source>
-   <translation>Heizung, Tag und Nacht</translation>
-  </message>
-  <message>
-   <source>slow coats dry in a warm box</source>
-   <translation>langsame Schichten trocknen in einer Wärmebox</translation>
-  </message>
-  <message>
-   <source>a warm box with room for {places} parts</source>
-   <translation>eine Wärmebox mit Platz für {places} Teile</translation>
-  </message>
-  <message>
-   <source>{project} without this stage: {stage}</source>
-   <translation>{project} ohne diesen Schritt: {stage}</translation>
-  </message>
-  <message>
-   <source>what it would have looked like</source>
-   <translation>wie es ausgesehen hätte</translation>
-  </message>
-  <message>
-   <source>{model} is set aside</source>
-   <translation>{model} wird zurückgestellt</translation>
-  </message>
-  <message>
-   <source>one model that is not finished</source>
-   <translation>ein Modell, das nicht fertig wird</translation>
-  </message>
-  <message>
-   <source>a second airbrush</source>
-   <translation>eine zweite Airbrush</translation>
-  </message>
-  <message>
-   <source>an airbrush, and its cleaning</source>
-   <translation>eine Airbrush und ihre Reinigung</translation>
-  </message>
-  <message>
-   <source>two people at the bench {day:%Y-%m-%d}</source>
-   <translation>zu zweit am Basteltisch {day:%Y-%m-%d}</translation>
-  </message>
-  <message>
-   <source>somebody's evening</source>
-   <translation>jemandes Abend</translation>
-  </message>
-  <message>
-   <source>{project} before the others</source>
-   <translation>{project} vor den anderen</translation>
-  </message>
-  <message>
-   <source>the other projects wait</source>
-   <translation>die anderen Projekte warten</translation>
-  </message>
-  <message>
-   <source>{days:.1f} days on average</source>
-   <translation>{days:.1f} Tage im Mittel</translation>
-  </message>
-  <message>
-   <source>{days:.1f} days on average, {percent:+d} % chance of the date</source>
-   <translation>{days:.1f} Tage im Mittel, {percent:+d} % Aussicht auf den Termin</translation>
-  </message>
-  <message>
-   <source>{what}: {days:.1f} days between a bad and a good turn</source>
-   <translation>{what}: {days:.1f} Tage zwischen Pech und Glück</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -15397,6 +14905,14 @@ Quelle: {source}</translation>
   <message>
    <source>{time}  {why}</source>
    <translation>{time}  {why}</translation>
+  </message>
+  <message>
+   <source>{measure}: {buys}. It costs {cost}.</source>
+   <translation>{measure}: {buys}. Das kostet: {cost}.</translation>
+  </message>
+  <message>
+   <source>{planned}; four in five by {most}</source>
+   <translation>{planned}; vier von fünf bis {most}</translation>
   </message>
   <message>
    <source>Have a look: {work}</source>
@@ -17501,34 +17017,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>What to do in this evening's stretch, in order, with mixes and places to tick. Below stands what dries meanwhile and what closes soon.</source>
-   <translation>Was im Zeitblock dieses Abends zu tun ist, der Reihe nach, mit Mischungen und Stellen zum Abhaken. Darunter steht, was indessen trocknet und was bald abläuft.</translation>
-  </message>
-  <message>
-   <source>How long each coating takes in the air of a place, and how its film comes on. Set the air at the right; a reading counts for the rest of the day.</source>
-   <translation>Wie lange jedes Mittel in der Luft eines Ortes braucht und wie sein Film vorankommt. Stellen Sie rechts die Luft ein; eine Messung gilt für den Rest des Tages.</translation>
-  </message>
-  <message>
-   <source>go to a view</source>
-   <translation>zu einer Ansicht gehen</translation>
-  </message>
-  <message>
-   <source>show or hide air and evenings</source>
-   <translation>Luft und Abende zeigen oder verbergen</translation>
-  </message>
-  <message>
-   <source>&amp;Room</source>
-   <translation>&amp;Raum</translation>
-  </message>
-  <message>
-   <source>{measure}: {buys}. It costs {cost}.</source>
-   <translation>{measure}: {buys}. Das kostet: {cost}.</translation>
-  </message>
-  <message>
-   <source>{planned}; four in five by {most}</source>
-   <translation>{planned}; vier von fünf bis {most}</translation>
   </message>
  </context>
 </TS>
