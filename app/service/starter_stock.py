@@ -137,10 +137,39 @@ def _mix(name: str, life_minutes: int, swatch: str, **portions: float) -> Mix:
     )
 
 
+CUP_MINUTES = 240  # a thinned acrylic in its cup or jar, before it skins or settles; assumed
+
+
+def _for_airbrush(name: str, coating: str, swatch: str, parts: float = 2) -> Mix:
+    """Return a colour thinned for the airbrush, so many parts to one of water."""
+    portions = (Portion(coating=coating, parts=parts), Portion(coating="water", parts=1))
+    return Mix(name=name, portions=portions, life_minutes=CUP_MINUTES, swatch=swatch)
+
+
+THINNED: tuple[Mix, ...] = (
+    _for_airbrush("sand for the airbrush, 2 : 1", "waterborne acrylic, sand", "#b8a06e"),
+    _for_airbrush(
+        "olive green for the airbrush, 2 : 1", "waterborne acrylic, olive green", "#5a6140"
+    ),
+    _for_airbrush("red brown for the airbrush, 2 : 1", "waterborne acrylic, red brown", "#6e4632"),
+    _for_airbrush("brick red for the airbrush, 2 : 1", "waterborne acrylic, brick red", "#8c3b2e"),
+    _for_airbrush("dark grey for the airbrush, 2 : 1", "waterborne acrylic, dark grey", "#3d4043"),
+    _for_airbrush(
+        "stone grey for the airbrush, 2 : 1", "waterborne acrylic, stone grey", "#84827b"
+    ),
+    _for_airbrush(
+        "gloss clear for the airbrush, 3 : 1", "waterborne acrylic, gloss clear", "#f2f2ee", 3
+    ),
+    _for_airbrush(
+        "matte clear for the airbrush, 3 : 1", "waterborne acrylic, matte clear", "#dfe2e2", 3
+    ),
+)
+"""Ready thinned: milk is what painters compare it to (common practice, no source)."""
 MIXES: tuple[Mix, ...] = (
     _mix("shading wash, 2 : 3", 480, "#6d5a45", wash=2, water=3),
     _mix("umber oil wash, 1 : 9", 480, "#7a543c", umber=1, spirit=9),
     _mix("ochre filter, 1 : 19", 480, "#c49a55", ochre=1, spirit=19),
+    *THINNED,
 )
 NAMES = (*(mix.name for mix in MIXES), *(coating.name for coating in COATINGS))
 

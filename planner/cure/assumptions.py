@@ -29,7 +29,8 @@ ASSUMED: dict[str, Assumption] = {
         40.0,
         "% RH",
         "per so much above 50 % RH one time more: painters add half a day above 50 % and a "
-        "day above 80 %, on the day that they wait else",
+        "day above 80 %, on the day that they wait else; no clean series is known, and one paper "
+        "finds the last water of a polymer solution leaving alike at 25 and 90 % RH",
     ),
     "film forms": Assumption(5.0, "°C", "least film-forming temperature; ISO 2115 says how"),
     "oxidation, damp": Assumption(
@@ -39,6 +40,9 @@ ASSUMED: dict[str, Assumption] = {
     ),
     "oxidation, reaction share": Assumption(
         0.15, "-", "oxygen has to react in the thinnest film too: enamel washes take a day"
+    ),
+    "oxidation, thickness": Assumption(
+        1.2, "-", "exponent until recoat; a supplier: twice the film takes at least twice as long"
     ),
     "box share": Assumption(0.7, "-", "a closed box keeps part of the vapour"),
     "room air": Assumption(0.1, "m/s", "air of a room in which nobody fans"),

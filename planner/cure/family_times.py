@@ -151,7 +151,7 @@ _ROWS: dict[Family, dict[State, StateFigure]] = {
     ),
     Family.ALKYD_ENAMEL: _row(
         _published(
-            "TT-P-645C Table III: touch-dry in 2 h at most (alkyd primer)", {S.SET_TO_TOUCH: 80}
+            "TT-P-645C Table III: touch-dry in 2 h at most (alkyd primer)", {S.SET_TO_TOUCH: 75}
         ),
         _guess(_ORDER_ONLY, {S.DUST_FREE: 120}),
         _published(

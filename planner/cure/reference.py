@@ -65,7 +65,9 @@ def thickness_exponent(coating: Coating, state: State) -> float:
     """Return n of time ~ thickness^n [-].
 
     1 while evaporation limits it (published: Kiil 2006), 2 where diffusion
-    does (published: Fick, t ~ L²/D), 1.5 between (assumed).  A two-pack
+    does (published: Fick, t ~ L²/D), 1.5 between (assumed).  An oxidising
+    film twice as thick takes at least twice as long (a supplier's text): 1.2
+    beside its reaction, assumed.  A two-pack
     hardens by its reaction, however thick: 0; until recoat one with solvent
     has 0.5 (assumed).  What is under a decal, and what leaves no film, does
     not go by thickness.
@@ -77,7 +79,7 @@ def thickness_exponent(coating: Coating, state: State) -> float:
         solvent_free = coating.solids >= SOLVENT_FREE
         return 0.0 if solvent_free or state in DEEP else assumed("two-pack thickness")
     if state in SURFACE:
-        return 1.0
+        return assumed("oxidation, thickness") if family in _OXIDISING else 1.0
     return 2.0 if state is State.DRY_THROUGH and family in _BY_DIFFUSION else 1.5
 
 

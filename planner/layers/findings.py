@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from planner.layers.chipping import chipping
+from planner.layers.early_gates import early_gates
 from planner.layers.effects import effects
 from planner.layers.finding import Finding, Mend, Scene, scenes
 from planner.layers.finishing import decals_sealed, matte_last, pressed
@@ -16,6 +17,7 @@ from planner.layers.overcoat_rules import over
 from planner.layers.overcoat_table import LayerVerdict
 from planner.layers.practice_advice import tooth, water_lifts
 from planner.layers.resists import resists
+from planner.layers.stretched_decals import stretched_decals
 from planner.layers.substrates import substrates
 from planner.layers.turns_and_joins import faces, sides
 from planner.layers.unfit_air import unfit_air
@@ -39,6 +41,8 @@ RULES = (
     tooth,
     water_lifts,
     written_gates,
+    early_gates,
+    stretched_decals,
     effects,
     resists,
     substrates,

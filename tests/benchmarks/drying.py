@@ -9,7 +9,7 @@ from collections import defaultdict
 from statistics import fmean
 
 from cure_rooms import points, room
-from published_drying import LEAST, STAGES_TOLD, TEMPERATURE, UTC
+from published_drying import LEAST, RATIOS, STAGES_TOLD, TEMPERATURE, UTC
 
 from planner.cure import Band, Cure, Film
 
@@ -36,6 +36,13 @@ def main() -> None:
         print(f"{family}: {len(errors)} ratios, mean |ln| {mean:.3f}, worst {worst:.2f}")
     every = [abs(error) for errors in by_family.values() for error in errors]
     print(f"all: {len(every)} ratios, mean |ln| {fmean(every):.3f}, wrong direction {wrong}")
+    print("\nother ratios: published, ours")
+    for ratio in RATIOS:
+        least = "at least " if ratio.least else ""
+        print(
+            f"  {ratio.family}: {ratio.name}: {least}{ratio.told:.2f}  {ratio.ours():.2f}"
+            f"  {ratio.error():+.2f}"
+        )
     print("\nleast waits: published, ours surely [h]")
     for least in LEAST:
         early = "" if least.surely() >= least.hours else "  TOO EARLY"

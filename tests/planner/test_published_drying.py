@@ -10,7 +10,7 @@ import math
 from statistics import fmean
 
 import pytest
-from published_drying import LEAST, TEMPERATURE
+from published_drying import LEAST, RATIOS, TEMPERATURE
 
 BOUNDS = {
     # mean and worst |ln(model/published)|: printed guidance is rounded, and products of one
@@ -20,6 +20,27 @@ BOUNDS = {
     "cyanoacrylate": (0.05, 0.05),
     "vapour pressure": (0.01, 0.02),
 }
+
+
+RATIO_BOUNDS = {
+    # the two lists differ by up to a third, and tell neither air speed nor temperature
+    "solvents": (0.30, 0.55),
+    "air speed": (0.005, 0.005),
+    "thickness": (0.0, 0.0),
+}
+
+
+def test_ratios_beside_temperature():
+    assert {ratio.family for ratio in RATIOS} == set(RATIO_BOUNDS)
+    for family, (mean, worst) in RATIO_BOUNDS.items():
+        errors = [abs(ratio.error()) for ratio in RATIOS if ratio.family == family]
+        assert fmean(errors) <= mean, family
+        assert max(errors) <= worst, family
+
+
+@pytest.mark.parametrize("ratio", RATIOS, ids=lambda one: one.name)
+def test_no_ratio_has_the_wrong_direction(ratio):
+    assert (ratio.ours() - 1) * (ratio.told - 1) > 0
 
 
 def test_every_family_has_a_bound():

@@ -6305,6 +6305,38 @@ Quelle: {source}</translation>
    <source>as {model} was painted</source>
    <translation>wie {model} bemalt wurde</translation>
   </message>
+  <message>
+   <source>sand for the airbrush, 2 : 1</source>
+   <translation>Sand für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>olive green for the airbrush, 2 : 1</source>
+   <translation>Olivgrün für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>red brown for the airbrush, 2 : 1</source>
+   <translation>Rotbraun für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>brick red for the airbrush, 2 : 1</source>
+   <translation>Ziegelrot für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>dark grey for the airbrush, 2 : 1</source>
+   <translation>Dunkelgrau für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>stone grey for the airbrush, 2 : 1</source>
+   <translation>Steingrau für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>gloss clear for the airbrush, 3 : 1</source>
+   <translation>Glanzklarlack für die Airbrush, 3 : 1</translation>
+  </message>
+  <message>
+   <source>matte clear for the airbrush, 3 : 1</source>
+   <translation>Mattklarlack für die Airbrush, 3 : 1</translation>
+  </message>
  </context>
  <context>
   <name>hiding</name>
@@ -13516,6 +13548,38 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
+  </message>
+  <message>
+   <source>the gate written after {step} closes after {written}, but {coating} is {state} after {needs} at the soonest; no moment is left</source>
+   <translation>die nach {step} geschriebene Bedingung schließt nach {written}, aber {coating} ist frühestens nach {needs} {state}; kein Zeitpunkt bleibt</translation>
+  </message>
+  <message>
+   <source>the gate written after {step} says {written}, but {coating} is {state} after {needs} at the soonest; the plan waits for the film</source>
+   <translation>die nach {step} geschriebene Bedingung sagt {written}, aber {coating} ist frühestens nach {needs} {state}; der Plan wartet auf den Film</translation>
+  </message>
+  <message>
+   <source>written gate against the film</source>
+   <translation>geschriebene Bedingung gegen den Film</translation>
+  </message>
+  <message>
+   <source>{n} min</source>
+   <translation>{n} min</translation>
+  </message>
+  <message>
+   <source>{n} h</source>
+   <translation>{n} h</translation>
+  </message>
+  <message>
+   <source>{n} days</source>
+   <translation>{n} Tagen</translation>
+  </message>
+  <message>
+   <source>strong solvent on stretched decals</source>
+   <translation>starkes Lösemittel auf gedehnten Decals</translation>
+  </message>
+  <message>
+   <source>the decals were softened and stretched over the relief; a strong solvent lets them pull back and crack. A waterborne clear holds them first, or the first passes are mist</source>
+   <translation>die Decals wurden erweicht und über das Relief gedehnt; ein starkes Lösemittel lässt sie zurückziehen und reißen. Erst hält sie ein wasserbasierter Klarlack, oder die ersten Gänge sind Nebel</translation>
   </message>
  </context>
  <context>

@@ -1,5 +1,6 @@
 """Single-colour civilian vehicle: an even coat, clean trim, a sheen to choose."""
 
+from planner.sequences.built_in.glazing import masked
 from planner.sequences.built_in.writing import (
     DECALS,
     GLOSS,
@@ -19,12 +20,9 @@ from planner.sequences.built_in.writing import (
     tool_options,
     wash_parts,
     washed,
-    work,
 )
 from planner.values.sequence import Option, Sequence
-from planner.values.step import Minutes, Role, Stage, Tool
-
-GLAZING = "*/glazing"
+from planner.values.step import Minutes, Role, Stage
 
 SINGLE_COLOUR = Sequence(
     name="single-colour vehicle",
@@ -56,42 +54,28 @@ SINGLE_COLOUR = Sequence(
     ),
     steps=(
         wash_parts(),
-        work(
-            "mask-glazing",
-            Stage.MASK,
-            "Mask the glazing",
-            GLAZING,
-            minutes=Minutes(fixed=12),
-            tool=Tool.HAND,
-        ),
-        *by_tools(
-            "prime",
-            Stage.PRIME,
-            "Prime",
-            "primer",
-            "* but */glazing",
-            can="primer (spray can)",
-            brushed_coats=1,
-            gates=(WASHED_DRY,),
-        ),
-        *look_over("* but */glazing"),
-        *by_tools(
-            "body",
-            Stage.BASE,
-            "Body colour, thin coats",
-            "body colour",
-            f"{HULL}; */glazing",
-            can="body colour (spray can)",
-            brushed_coats=3,
-            sprayed_coats=2,
-        ),
-        work(
-            "unmask-glazing",
-            Stage.UNMASK,
-            "Pull the tape off the glazing",
-            GLAZING,
-            minutes=Minutes(fixed=3),
-            tool=Tool.HAND,
+        *masked(
+            *by_tools(
+                "prime",
+                Stage.PRIME,
+                "Prime",
+                "primer",
+                "* but */glazing",
+                can="primer (spray can)",
+                brushed_coats=1,
+                gates=(WASHED_DRY,),
+            ),
+            *look_over("* but */glazing"),
+            *by_tools(
+                "body",
+                Stage.BASE,
+                "Body colour, thin coats",
+                "body colour",
+                f"{HULL}; */glazing",
+                can="body colour (spray can)",
+                brushed_coats=3,
+                sprayed_coats=2,
+            ),
         ),
         lay(
             "tyres",

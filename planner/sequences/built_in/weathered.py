@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from planner.sequences.built_in.glazing import masked, off_glazing
 from planner.sequences.built_in.writing import (
     CHIPPING,
     CHIPS,
@@ -100,6 +101,13 @@ def _colours() -> tuple[SequenceStep, ...]:
     """Prime, colours and what is picked out; chipping fluid belongs under the base."""
     return (
         wash_parts(),
+        *masked(*_prime_and_base()),
+        *_colours_over_base(),
+    )
+
+
+def _prime_and_base() -> tuple[SequenceStep, ...]:
+    return (
         *by_tools(
             "prime",
             Stage.PRIME,
@@ -153,6 +161,11 @@ def _colours() -> tuple[SequenceStep, ...]:
             needs=(FLUID,),
             in_one_go=True,
         ),
+    )
+
+
+def _colours_over_base() -> tuple[SequenceStep, ...]:
+    return (
         work(
             "chip-rub",
             Stage.CHIP_RUB,
@@ -312,15 +325,18 @@ def _ending() -> tuple[SequenceStep, ...]:
     """Join, matte clear, pigments."""
     return (
         join(),
-        *by_tools(
-            "matte",
-            Stage.MATTE,
-            "Matte clear over everything",
-            "matte clear",
-            can="matte clear (spray can)",
-            brushed_coats=1,
-            role=Role.FINAL,
-            look_in=30,
+        *masked(
+            *by_tools(
+                "matte",
+                Stage.MATTE,
+                "Matte clear over everything",
+                "matte clear",
+                can="matte clear (spray can)",
+                brushed_coats=1,
+                role=Role.FINAL,
+                look_in=30,
+            ),
+            again="-again",
         ),
         metal_edges(HULL),
         lay(
@@ -350,11 +366,13 @@ WEATHERED = Sequence(
     note="Everything a weathered vehicle may get; the order that painters dispute is yours.",
     colours=COLOURS,
     options=OPTIONS,
-    steps=(
-        *_colours(),
-        _chips("chips", CHIPS_FIRST),
-        *_markings(),
-        _chips("late-chips", CHIPS_LATER),
-        *_ending(),
+    steps=off_glazing(
+        (
+            *_colours(),
+            _chips("chips", CHIPS_FIRST),
+            *_markings(),
+            _chips("late-chips", CHIPS_LATER),
+            *_ending(),
+        )
     ),
 )

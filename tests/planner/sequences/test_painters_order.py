@@ -2,16 +2,27 @@
 
 from __future__ import annotations
 
-import pytest
-from sequence_books import bare_model
+from dataclasses import replace
 
-from app.service.starter_stock import COATINGS, MIXES
+import pytest
+from sequence_books import NOW, ZONE, bare_model, given_book
+
+from app.service.starter_stock import COATINGS, MIXES, THINNED
+from planner.bench import calendar_of
+from planner.cure import Cure
+from planner.layers.findings import find
 from planner.layers.finishing import is_last_coat
+from planner.passes import expand
+from planner.schedule.greedy import plan_book
+from planner.schedule.judge import judge
 from planner.sequences.apply_to_model import steps_for
 from planner.sequences.built_in import ALL
+from planner.sequences.built_in.single_colour import SINGLE_COLOUR
 from planner.sequences.built_in.weathered import WEATHERED
+from planner.sequences.built_in.whitewash import WHITEWASH
 from planner.sequences.chosen_options import complete
-from planner.values.coating import Coating, Family, Finish
+from planner.values.coating import THINNED_BY, Coating, Family, Finish, Mix
+from planner.values.model import Model, Place
 from planner.values.sequence import Sequence
 from planner.values.step import CLEAR_STAGES, Stage, Step, Tool
 
@@ -100,3 +111,53 @@ def test_a_spray_can_holds_less_paint_than_a_bottle() -> None:
     assert all(can.solids <= 0.1 for can in cans)
     brushed = [s for s in given(WEATHERED) if s.tool is Tool.BRUSH and s.applications]
     assert all("in a can" not in s.applications[0].coating for s in brushed)
+
+
+def glazed() -> Model:
+    """Return a lorry whose body has panes of clear plastic."""
+    model = bare_model("lorry")
+    body, *others = model.parts
+    glazing = Place(name="glazing", area_cm2=3)
+    return replace(model, parts=(replace(body, places=(*body.places, glazing)), *others))
+
+
+@pytest.mark.parametrize("options", [(), ("three colours", "chips by fluid"), ("brush",)])
+@pytest.mark.parametrize("sequence", [WEATHERED, WHITEWASH, SINGLE_COLOUR], ids=lambda s: s.name)
+def test_panes_are_masked_while_paint_flies_and_bear_no_film(
+    sequence: Sequence, options: tuple[str, ...]
+) -> None:
+    known = {option.name for option in sequence.options}
+    chosen = _with(sequence, tuple(option for option in options if option in known))
+    book = given_book(sequence, chosen, glazed())
+    # three sessions a week, so that a mask of seven days has to be thought of
+    scarce = replace(book.bench_time.stretches[0], rule="FREQ=WEEKLY;BYDAY=TU,TH,SA")
+    book = replace(book, bench_time=replace(book.bench_time, stretches=(scarce,)))
+    (model,) = book.projects[0].models
+    pane = "body/glazing"
+    passes = expand(book.projects[0], model)
+    assert not [one.key for one in passes if pane in dict(one.films)]
+    assert "clear plastic" not in " ".join(one.message for one in find(book))
+    plan = plan_book(book, NOW, cure=Cure(book.room, ZONE), calendar=calendar_of(book.bench_time))
+    assert plan.unplaced == ()
+    assert judge(book, plan).accepted
+    steps = model.steps
+    covered = False
+    for step in steps:
+        covered = step.stage is Stage.MASK or (covered and step.stage is not Stage.UNMASK)
+        flies = step.stage in (Stage.PRIME, Stage.BASE, Stage.MATTE) and step.applications
+        assert covered or not flies, step.id
+
+
+def test_without_panes_nothing_is_masked() -> None:
+    for sequence in (WEATHERED, WHITEWASH, SINGLE_COLOUR):
+        assert at(given(sequence), Stage.MASK, Stage.UNMASK) == []
+
+
+@pytest.mark.parametrize("mix", THINNED, ids=lambda mix: mix.name)
+def test_what_is_ready_for_the_airbrush_is_thinned_with_what_thins_it(mix: Mix) -> None:
+    paint, thinner = (
+        next(each for each in COATINGS if each.name == portion.coating) for portion in mix.portions
+    )
+    assert THINNED_BY[paint.family] is thinner.family
+    assert mix.portions[0].parts > mix.portions[1].parts  # milk, not a wash
+    assert mix.name.endswith(f"{mix.portions[0].parts:g} : {mix.portions[1].parts:g}")
