@@ -6078,6 +6078,38 @@ Quelle: {source}</translation>
    <translation>Filter Ocker, 1 : 19</translation>
   </message>
   <message>
+   <source>sand for the airbrush, 2 : 1</source>
+   <translation>Sand für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>olive green for the airbrush, 2 : 1</source>
+   <translation>Olivgrün für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>red brown for the airbrush, 2 : 1</source>
+   <translation>Rotbraun für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>brick red for the airbrush, 2 : 1</source>
+   <translation>Ziegelrot für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>dark grey for the airbrush, 2 : 1</source>
+   <translation>Dunkelgrau für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>stone grey for the airbrush, 2 : 1</source>
+   <translation>Steingrau für die Airbrush, 2 : 1</translation>
+  </message>
+  <message>
+   <source>gloss clear for the airbrush, 3 : 1</source>
+   <translation>Glanzklarlack für die Airbrush, 3 : 1</translation>
+  </message>
+  <message>
+   <source>matte clear for the airbrush, 3 : 1</source>
+   <translation>Mattklarlack für die Airbrush, 3 : 1</translation>
+  </message>
+  <message>
    <source>waterborne acrylic, grey primer</source>
    <translation>wasserverdünnbares Acryl, Grundierung grau</translation>
   </message>
@@ -6304,38 +6336,6 @@ Quelle: {source}</translation>
   <message>
    <source>as {model} was painted</source>
    <translation>wie {model} bemalt wurde</translation>
-  </message>
-  <message>
-   <source>sand for the airbrush, 2 : 1</source>
-   <translation>Sand für die Airbrush, 2 : 1</translation>
-  </message>
-  <message>
-   <source>olive green for the airbrush, 2 : 1</source>
-   <translation>Olivgrün für die Airbrush, 2 : 1</translation>
-  </message>
-  <message>
-   <source>red brown for the airbrush, 2 : 1</source>
-   <translation>Rotbraun für die Airbrush, 2 : 1</translation>
-  </message>
-  <message>
-   <source>brick red for the airbrush, 2 : 1</source>
-   <translation>Ziegelrot für die Airbrush, 2 : 1</translation>
-  </message>
-  <message>
-   <source>dark grey for the airbrush, 2 : 1</source>
-   <translation>Dunkelgrau für die Airbrush, 2 : 1</translation>
-  </message>
-  <message>
-   <source>stone grey for the airbrush, 2 : 1</source>
-   <translation>Steingrau für die Airbrush, 2 : 1</translation>
-  </message>
-  <message>
-   <source>gloss clear for the airbrush, 3 : 1</source>
-   <translation>Glanzklarlack für die Airbrush, 3 : 1</translation>
-  </message>
-  <message>
-   <source>matte clear for the airbrush, 3 : 1</source>
-   <translation>Mattklarlack für die Airbrush, 3 : 1</translation>
   </message>
  </context>
  <context>
@@ -7882,6 +7882,34 @@ Quelle: {source}</translation>
    <translation>was nur angesehen wird, braucht keinen</translation>
   </message>
   <message>
+   <source>the gate written after {step} closes after {written}, but {coating} is {state} after {needs} at the soonest; no moment is left</source>
+   <translation>die nach {step} geschriebene Bedingung schließt nach {written}, aber {coating} ist frühestens nach {needs} {state}; kein Zeitpunkt bleibt</translation>
+  </message>
+  <message>
+   <source>the gate written after {step} says {written}, but {coating} is {state} after {needs} at the soonest; the plan waits for the film</source>
+   <translation>die nach {step} geschriebene Bedingung sagt {written}, aber {coating} ist frühestens nach {needs} {state}; der Plan wartet auf den Film</translation>
+  </message>
+  <message>
+   <source>written gate against the film</source>
+   <translation>geschriebene Bedingung gegen den Film</translation>
+  </message>
+  <message>
+   <source>take the written gate off it</source>
+   <translation>die geschriebene Bedingung wegnehmen</translation>
+  </message>
+  <message>
+   <source>{n} min</source>
+   <translation>{n} min</translation>
+  </message>
+  <message>
+   <source>{n} h</source>
+   <translation>{n} h</translation>
+  </message>
+  <message>
+   <source>{n} days</source>
+   <translation>{n} Tagen</translation>
+  </message>
+  <message>
    <source>fluorescent colour is thin and glows only over white; lay white below it</source>
    <translation>Leuchtfarbe ist dünn und leuchtet nur über Weiß; Weiß darunter auftragen</translation>
   </message>
@@ -8322,6 +8350,14 @@ Quelle: {source}</translation>
    <translation>hinter {step} abnehmen</translation>
   </message>
   <message>
+   <source>strong solvent on stretched decals</source>
+   <translation>starkes Lösemittel auf gedehnten Decals</translation>
+  </message>
+  <message>
+   <source>the decals were softened and stretched over the relief; a strong solvent lets them pull back and crack. A waterborne clear holds them first, or the first passes are mist</source>
+   <translation>die Decals wurden erweicht und über das Relief gedehnt; ein starkes Lösemittel lässt sie zurückziehen und reißen. Erst hält sie ein wasserbasierter Klarlack, oder die ersten Gänge sind Nebel</translation>
+  </message>
+  <message>
    <source>resin bears release agent from the mould, and paint lets go; wash it first</source>
    <translation>an Resin haftet Trennmittel aus der Form, und Farbe löst sich; zuerst waschen</translation>
   </message>
@@ -8560,10 +8596,6 @@ Quelle: {source}</translation>
   <message>
    <source>the gate written after {step} leaves no moment beside what is known: {why}</source>
    <translation>die Bedingung, die nach {step} geschrieben steht, lässt keinen Augenblick neben dem, was bekannt ist: {why}</translation>
-  </message>
-  <message>
-   <source>take the written gate off it</source>
-   <translation>die geschriebene Bedingung wegnehmen</translation>
   </message>
   <message>
    <source>, times {detail:g} for detail</source>
@@ -13549,38 +13581,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>the gate written after {step} closes after {written}, but {coating} is {state} after {needs} at the soonest; no moment is left</source>
-   <translation>die nach {step} geschriebene Bedingung schließt nach {written}, aber {coating} ist frühestens nach {needs} {state}; kein Zeitpunkt bleibt</translation>
-  </message>
-  <message>
-   <source>the gate written after {step} says {written}, but {coating} is {state} after {needs} at the soonest; the plan waits for the film</source>
-   <translation>die nach {step} geschriebene Bedingung sagt {written}, aber {coating} ist frühestens nach {needs} {state}; der Plan wartet auf den Film</translation>
-  </message>
-  <message>
-   <source>written gate against the film</source>
-   <translation>geschriebene Bedingung gegen den Film</translation>
-  </message>
-  <message>
-   <source>{n} min</source>
-   <translation>{n} min</translation>
-  </message>
-  <message>
-   <source>{n} h</source>
-   <translation>{n} h</translation>
-  </message>
-  <message>
-   <source>{n} days</source>
-   <translation>{n} Tagen</translation>
-  </message>
-  <message>
-   <source>strong solvent on stretched decals</source>
-   <translation>starkes Lösemittel auf gedehnten Decals</translation>
-  </message>
-  <message>
-   <source>the decals were softened and stretched over the relief; a strong solvent lets them pull back and crack. A waterborne clear holds them first, or the first passes are mist</source>
-   <translation>die Decals wurden erweicht und über das Relief gedehnt; ein starkes Lösemittel lässt sie zurückziehen und reißen. Erst hält sie ein wasserbasierter Klarlack, oder die ersten Gänge sind Nebel</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -13918,6 +13918,10 @@ Quelle: {source}</translation>
    <translation>Mattlack über alles</translation>
   </message>
   <message>
+   <source>Mask the glazing</source>
+   <translation>Verglasung maskieren</translation>
+  </message>
+  <message>
    <source>Look over seams in the primer; fill and sand what shows</source>
    <translation>Nähte in der Grundierung durchsehen; spachteln und schleifen, was sich zeigt</translation>
   </message>
@@ -13940,6 +13944,10 @@ Quelle: {source}</translation>
   <message>
    <source>Base colour over the fluid, two thin coats</source>
    <translation>Grundfarbe über die Flüssigkeit, zwei dünne Schichten</translation>
+  </message>
+  <message>
+   <source>Pull the tape off the glazing</source>
+   <translation>Band von der Verglasung abziehen</translation>
   </message>
   <message>
    <source>Wet the base, rub chips through it, rinse off leftover fluid</source>
@@ -14014,16 +14022,8 @@ Quelle: {source}</translation>
    <translation>Fixierer in die Pigmente kriechen lassen</translation>
   </message>
   <message>
-   <source>Mask the glazing</source>
-   <translation>Verglasung maskieren</translation>
-  </message>
-  <message>
    <source>Body colour, thin coats</source>
    <translation>Karosseriefarbe, dünne Schichten</translation>
-  </message>
-  <message>
-   <source>Pull the tape off the glazing</source>
-   <translation>Band von der Verglasung abziehen</translation>
   </message>
   <message>
    <source>Tyres and running gear</source>
