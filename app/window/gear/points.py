@@ -2,23 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
+from dataclasses import replace
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QPointF, QRectF, QSignalBlocker, QSize, Qt, QTime
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import (
-    QDoubleSpinBox,
-    QGridLayout,
-    QPushButton,
-    QSizePolicy,
-    QToolButton,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from app.window import words
-from app.window.forms.controls import hours_of, number, tool
-from app.window.forms.moment_fields import ClockField
+from app.window.forms.controls import hours_of, number
+from app.window.forms.moment_fields import HOURS, ClockField
+from app.window.forms.row_list import Row, RowList
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from planner.values.room import COLDEST_C, HOTTEST_C, AirPoint
@@ -94,20 +88,31 @@ class DayCurve(QWidget):
         painter.restore()
 
 
-class PointRow:
+class PointRow(Row):
     """The controls of one point."""
 
-    def __init__(self, point: AirPoint, drop: Callable[[PointRow], None]) -> None:
+    def __init__(self) -> None:
+        super().__init__()
         tr = words.tr
-        self.at = ClockField(point.at, tr("Time of day"))
-        self.warm: QDoubleSpinBox = number(
-            point.temperature_c, COLDEST_C, HOTTEST_C, decimals=1, suffix=tr(" °C"), step=0.5
-        )
+        self.at = ClockField("00:00", tr("Time of day"))
+        self.warm = number(20, COLDEST_C, HOTTEST_C, decimals=1, suffix=tr(" °C"), step=0.5)
         self.warm.setAccessibleName(tr("Temperature at this time"))
-        self.damp: QDoubleSpinBox = number(point.humidity_pct, 0, 100, suffix=tr(" % RH"))
+        self.damp = number(50, 0, 100, suffix=tr(" % RH"))
         self.damp.setAccessibleName(tr("Humidity at this time"))
-        self.drop: QToolButton = tool("×", tr("Remove this point"), lambda: drop(self))
-        self.widgets: tuple[QWidget, ...] = (self.at, self.warm, self.damp, self.drop)
+        self.drop = self.cross(tr("Remove this point"))
+        self.across(self.at, self.warm, self.damp, self.drop).addStretch(1)
+        self.setFocusProxy(self.at)
+        self.at.clock_changed.connect(self.changed)
+        for box in (self.warm, self.damp):
+            box.valueChanged.connect(self.changed)
+
+    def show_point(self, point: AirPoint) -> None:
+        """Show a point without telling anybody."""
+        blocked = QSignalBlocker(self)
+        self.at.setTime(QTime.fromString(point.at, HOURS))
+        self.warm.setValue(point.temperature_c)
+        self.damp.setValue(point.humidity_pct)
+        blocked.unblock()
 
     def point(self) -> AirPoint:
         """Return what the controls say."""
@@ -118,93 +123,36 @@ class PointRow:
         )
 
 
-class PointsEditor(QWidget):
-    """Points of a day's air, one below the other; in between it changes evenly.
-
-    Signals
-    -------
-    changed()
-        A point is another now.
-    """
-
-    changed = Signal()
+class PointsEditor(RowList[PointRow]):
+    """Points of a day's air, one below the other; in between it changes evenly."""
 
     def __init__(self, points: Sequence[AirPoint], colours: Colours = LIGHT) -> None:
-        super().__init__()
-        self.rows: list[PointRow] = []
-        self._grid = QGridLayout()
-        self._grid.setHorizontalSpacing(6)
-        self._grid.setVerticalSpacing(3)
-        self._grid.setColumnStretch(4, 1)
-        self.add = QPushButton(self.tr("Add a point"))
-        self.add.setAutoDefault(False)
-        self.add.clicked.connect(self._add)
+        super().__init__(PointRow, self.tr("Add a point"), self._next)
         self.curve = DayCurve(colours)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(6)
-        column.addWidget(self.curve)
-        column.addWidget(text(self.tr("Full line: temperature. Broken line: humidity."), size=0.9))
-        column.addLayout(self._grid)
-        column.addWidget(self.add, 0, Qt.AlignmentFlag.AlignLeft)
+        column = self.layout()
+        assert isinstance(column, QVBoxLayout)
+        told = text(self.tr("Full line: temperature. Broken line: humidity."), size=0.9)
+        column.insertWidget(0, self.curve)
+        column.insertWidget(1, told)
+        self.changed.connect(lambda: self.curve.show_points(self.points()))
         self.show_points(points)
 
     def show_points(self, points: Sequence[AirPoint]) -> None:
         """Show other points."""
-        for row in self.rows:
-            self._take(row)
-        self.rows = []
-        for point in points:
-            self._append(point)
-        self._tell()
+        for row, point in zip(self.put(len(points)), points, strict=True):
+            row.show_point(point)
+        self.changed.emit()
 
     def points(self) -> tuple[AirPoint, ...]:
         """Return the points in order of time; `Refused` if one is none."""
         return tuple(sorted((row.point() for row in self.rows), key=lambda point: point.at))
 
-    def _append(self, point: AirPoint) -> PointRow:
-        row = PointRow(point, self._drop)
-        at = self._grid.rowCount()
-        for column, widget in enumerate(row.widgets):
-            self._grid.addWidget(widget, at, column)
-        row.at.clock_changed.connect(self._tell)
-        for box in (row.warm, row.damp):
-            box.valueChanged.connect(self._tell)
-        self.rows.append(row)
-        return row
-
-    def _add(self) -> None:
-        last = (
-            self.rows[-1].point()
-            if self.rows
-            else AirPoint(at="00:00", temperature_c=20, humidity_pct=50)
-        )
-        hour = (_minute(last.at) // 60 + 6) % 24 if self.rows else 0
-        row = self._append(
-            AirPoint(
-                at=f"{hour:02d}:00",
-                temperature_c=last.temperature_c,
-                humidity_pct=last.humidity_pct,
-            )
-        )
-        row.at.setFocus()
-        self._tell()
-
-    def _drop(self, row: PointRow) -> None:
-        self.rows.remove(row)
-        self._take(row)
-        self.add.setFocus()
-        self._tell()
-
-    def _take(self, row: PointRow) -> None:
-        for widget in row.widgets:
-            self._grid.removeWidget(widget)
-            widget.hide()
-            widget.deleteLater()
-
-    def _tell(self) -> None:
-        self.curve.show_points(self.points())
-        self.changed.emit()
+    def _next(self, row: PointRow) -> None:
+        """Let a point that was added lie six hours after the last."""
+        if len(self.rows) > 1:
+            last = self.rows[-2].point()
+            hour = (_minute(last.at) // 60 + 6) % 24
+            row.show_point(replace(last, at=f"{hour:02d}:00"))
 
 
 def _minute(at: str) -> int:

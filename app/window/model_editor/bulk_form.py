@@ -10,8 +10,9 @@ from PySide6.QtWidgets import QSpinBox
 from app.service.build_edits.bulk_change import StepChange, change_steps
 from app.service.build_edits.locate import model_of, step_of
 from app.window import words
+from app.window.forms.live_controls import choice, enum_choice, fill, number
 from app.window.labels import text
-from app.window.model_editor.fields import EditorForm, choice, enum_choice, fill, number
+from app.window.model_editor.fields import EditorForm
 from planner.values.book import Book
 from planner.values.coating import THINNERS
 from planner.values.keys import StepKey
@@ -38,7 +39,7 @@ class ManyForm(EditorForm):
         self.coats = number(0, 20, self._coats, none=as_is)
         self.instead = choice(self._instead)
         self.coating = choice(self._coating)
-        self.tool = enum_choice(Tool, "tool", self._tool)
+        self.tool = enum_choice(Tool, self._tool)
         self.dries = choice(self._dries)
         self.split = number(AS_IS, 1440, self._split, unit, as_is)
         self.look = number(AS_IS, 10_080, self._look, unit, as_is)

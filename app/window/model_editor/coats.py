@@ -19,14 +19,13 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QLabel,
-    QPushButton,
     QTableView,
-    QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
-from app.window.model_editor.fields import calm, choice, decimal, fill, number, put
+from app.window.forms.live_controls import calm, choice, decimal, fill, number, put
+from app.window.forms.row_list import Row, RowList
 from planner.values.book import Book
 from planner.values.coating import THINNERS
 from planner.values.model import Model
@@ -196,17 +195,8 @@ class PlacesTable(QTableView):
         super().keyPressEvent(event)
 
 
-class CoatLine(QWidget):
-    """One colour of a step: what, how many coats, and on how much of its places.
-
-    Signals
-    -------
-    changed(), removed()
-        Something is other now; the colour shall go.
-    """
-
-    changed = Signal()
-    removed = Signal()
+class CoatLine(Row):
+    """One colour of a step: what, how many coats, and on how much of its places."""
 
     def __init__(self, number_: int) -> None:
         super().__init__()
@@ -222,12 +212,7 @@ class CoatLine(QWidget):
         self.share.setPrefix(self.tr("covers "))
         self.share.setAccessibleName(self.tr("Share covered by colour {n}").format(n=number_))
         self.share.setToolTip(self.tr("How much of its places it covers; usual for the stage"))
-        self.remove = QToolButton()
-        self.remove.setText("×")
-        self.remove.setAccessibleName(self.tr("Remove colour {n}").format(n=number_))
-        self.remove.setToolTip(self.remove.accessibleName())
-        self.remove.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.remove.clicked.connect(self.removed)
+        self.remove = self.cross(self.tr("Remove colour {n}").format(n=number_))
         top, below = QHBoxLayout(), QHBoxLayout()
         top.addWidget(self.label)
         top.addWidget(self.coating, 1)
@@ -264,7 +249,7 @@ class CoatsField(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.lines: list[CoatLine] = []
+        self.lines = RowList(self._new, self.tr("Add a colour"), remove=self._remove)
         self._book: Book | None = None
         self._model: Model | None = None
         self._coats: tuple[Application, ...] = ()
@@ -272,19 +257,12 @@ class CoatsField(QWidget):
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(4)
-        self._holder = QVBoxLayout()
-        self._holder.setSpacing(3)
-        self.add = QPushButton(self.tr("Add a colour"))
-        self.add.clicked.connect(self._add)
+        self.lines.add.clicked.connect(self._add)
         self.places = PlacesModel(self)
         self.places.ticked.connect(self.changed)
         self.table = PlacesTable(self.places)
         calm(self.table)
-        row = QHBoxLayout()
-        row.addWidget(self.add)
-        row.addStretch(1)
-        self._column.addLayout(self._holder)
-        self._column.addLayout(row)
+        self._column.addWidget(self.lines)
         self._column.addWidget(self.table)
 
     def show_step(self, book: Book, model: Model, step: Step) -> None:
@@ -302,7 +280,7 @@ class CoatsField(QWidget):
         """
         assert self._model is not None
         found = []
-        for number_, (old, line) in enumerate(zip(self._coats, self.lines, strict=True)):
+        for number_, (old, line) in enumerate(zip(self._coats, self.lines.rows, strict=True)):
             places = self.places.references(number_, old.places, self._model)
             share = line.share.value() / 100 or None
             if old.share is not None and share == round(old.share * 100) / 100:
@@ -316,20 +294,14 @@ class CoatsField(QWidget):
                         share=share,
                     )
                 )
-        return tuple(found), self.places.references(len(self.lines), self._touches, self._model)
+        bare = self.places.references(len(self.lines.rows), self._touches, self._model)
+        return tuple(found), bare
 
     def _show(self, coats: tuple[Application, ...], touches: tuple[str, ...]) -> None:
         assert self._book is not None
         assert self._model is not None
         self._coats, self._touches = coats, touches
-        while len(self.lines) > len(coats):
-            line = self.lines.pop()
-            self._holder.removeWidget(line)
-            line.hide()
-            line.deleteLater()
-        while len(self.lines) < len(coats):
-            self._add_line()
-        for line, coat in zip(self.lines, coats, strict=True):
+        for line, coat in zip(self.lines.put(len(coats)), coats, strict=True):
             line.show_coat(self._book, coat)
         here = self.table.currentIndex()
         spot = (here.row(), here.column())
@@ -355,24 +327,21 @@ class CoatsField(QWidget):
         free = replace(coats[0], coating=name) if coats else None
         new = free or Application(places=touches or ("?",), coating=name)
         self._coats = (*coats, new)
-        line = self._add_line()
+        line = self.lines.append()
         line.show_coat(self._book, new)
         assert self._model is not None
         columns: list[Sequence[str]] = [coat.places for coat in coats]
         self.places.show_places(self._model, [*columns, (), touches])
         line.coating.setFocus()
 
-    def _add_line(self) -> CoatLine:
-        line = CoatLine(len(self.lines) + 1)
+    def _new(self) -> CoatLine:
+        line = CoatLine(len(self.lines.rows) + 1)
         line.changed.connect(self.changed)
-        line.removed.connect(lambda: self._remove(self.lines.index(line)))
-        self.lines.append(line)
-        self._holder.addWidget(line)
         return line
 
-    def _remove(self, number_: int) -> None:
+    def _remove(self, line: CoatLine) -> None:
         coats, touches = self._coats, self._touches
-        gone = coats[number_]
+        gone = coats[self.lines.rows.index(line)]
         left = tuple(coat for coat in coats if coat is not gone)
         if not left and not touches:
             touches = gone.places  # the step still works there

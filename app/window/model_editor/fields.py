@@ -7,25 +7,16 @@ from contextlib import contextmanager
 from enum import StrEnum
 from typing import Any, TypeVar
 
-from PySide6.QtCore import QCoreApplication, QDate, QEvent, QObject, QSignalBlocker, Qt, Signal
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import (
-    QAbstractSpinBox,
-    QCheckBox,
-    QComboBox,
-    QDoubleSpinBox,
     QFormLayout,
-    QHBoxLayout,
-    QLineEdit,
     QListWidget,
     QListWidgetItem,
-    QPushButton,
-    QSpinBox,
     QVBoxLayout,
     QWidget,
 )
 
 from app.service.edits import Edit
-from app.window.forms.moment_fields import DateField
 from app.window.labels import MessageLabel, text
 from app.window.tab_order import move_focus
 from planner.values.book import Book
@@ -136,140 +127,6 @@ class EditorForm(QWidget):
             self.messages.update(dict.fromkeys(names, message))
 
 
-class _Calm(QObject):
-    """Keeps the wheel from changing a field that has not the keys: it scrolls the form."""
-
-    def eventFilter(self, field: QObject, event: QEvent) -> bool:
-        """Pass the wheel on to what lies behind."""
-        wheel = event.type() == QEvent.Type.Wheel and isinstance(field, QWidget)
-        if wheel and not field.hasFocus():  # type: ignore[attr-defined]
-            event.ignore()
-            return True
-        return False
-
-
-def calm(field: QWidget) -> None:
-    """Let a field ignore the wheel unless it has the keys."""
-    field.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-    field.installEventFilter(_Calm(field))
-
-
-def line(changed: Callable[[], object], *, most: int = 200) -> QLineEdit:
-    """Return a line of text."""
-    field = QLineEdit()
-    field.setMaxLength(most)
-    field.editingFinished.connect(changed)
-    return field
-
-
-def number(
-    low: int, high: int, changed: Callable[[], object], unit: str = "", none: str = ""
-) -> QSpinBox:
-    """Return a whole number; ``none`` is what its least value says instead."""
-    field = QSpinBox()
-    field.setRange(low, high)
-    _number(field, unit, none)
-    field.valueChanged.connect(lambda _value: changed())
-    return field
-
-
-def decimal(
-    low: float, high: float, changed: Callable[[], object], unit: str = "", none: str = ""
-) -> QDoubleSpinBox:
-    """Return a number with decimals."""
-    field = QDoubleSpinBox()
-    field.setRange(low, high)
-    field.setDecimals(2)
-    _number(field, unit, none)
-    field.valueChanged.connect(lambda _value: changed())
-    return field
-
-
-def _number(field: QAbstractSpinBox, unit: str, none: str) -> None:
-    field.setKeyboardTracking(False)
-    if none:
-        field.setSpecialValueText(none)
-    if unit:
-        field.setSuffix(f" {unit}")  # type: ignore[attr-defined]
-    calm(field)
-
-
-def tick(words_: str, changed: Callable[[], object], tip: str = "") -> QCheckBox:
-    """Return a box to tick."""
-    field = QCheckBox(words_)
-    field.setToolTip(tip)
-    field.toggled.connect(lambda _on: changed())
-    return field
-
-
-def choice(changed: Callable[[], object]) -> QComboBox:
-    """Return an empty list to choose from."""
-    field = QComboBox()
-    field.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-    field.setMinimumContentsLength(10)
-    calm(field)
-    field.currentIndexChanged.connect(lambda _row: changed())
-    return field
-
-
-def enum_choice(
-    kinds: type[E],
-    context: str,
-    changed: Callable[[], object],
-    meaning: Callable[[E], str] | None = None,
-) -> QComboBox:
-    """Return a list of an enumeration's words; tooltips say what each means."""
-    field = choice(changed)
-    blocked = QSignalBlocker(field)
-    for kind in kinds:
-        field.addItem(QCoreApplication.translate(context, kind.value), kind.value)
-        if meaning is not None:
-            field.setItemData(field.count() - 1, meaning(kind), TIP)
-    blocked.unblock()
-    field.currentIndexChanged.connect(lambda _at: explain(field))
-    return field
-
-
-def explain(field: QComboBox) -> None:
-    """Let a list's own tooltip, and what a screen reader says, be that of what is chosen."""
-    told = field.currentData(TIP) or ""
-    field.setToolTip(told)
-    field.setAccessibleDescription(told)
-
-
-def fill(field: QComboBox, entries: Iterable[tuple[str, Any]], chosen: Any) -> None:
-    """Put other entries into a list, (word, value) each, and choose one; tell nobody."""
-    blocked = QSignalBlocker(field)
-    field.clear()
-    for word, value in entries:
-        field.addItem(word, value)
-    field.setCurrentIndex(max(field.findData(chosen), 0))
-    blocked.unblock()
-
-
-def pick(field: QComboBox, value: Any) -> None:
-    """Choose an entry by its value; tell nobody."""
-    blocked = QSignalBlocker(field)
-    field.setCurrentIndex(field.findData(value))
-    blocked.unblock()
-
-
-def put(field: QWidget, value: Any) -> None:
-    """Show a value in a line, a number or a box; tell nobody."""
-    blocked = QSignalBlocker(field)
-    if isinstance(field, QLineEdit):
-        if field.text() != value:
-            field.setText(value)
-            field.setCursorPosition(0)
-    elif isinstance(field, QCheckBox):
-        field.setChecked(value)
-    elif isinstance(field, DateField):
-        field.setDate(QDate(value.year, value.month, value.day))
-    else:
-        field.setValue(value)  # type: ignore[attr-defined]
-    blocked.unblock()
-
-
 class CheckList(QListWidget):
     """Names to tick, a few lines high."""
 
@@ -305,22 +162,3 @@ class CheckList(QListWidget):
             for list_widget_item in items
             if list_widget_item.checkState() is CHECKED
         )
-
-
-def button(words_: str, act: Callable[[], object], tip: str = "") -> QPushButton:
-    """Return a button."""
-    made = QPushButton(words_)
-    made.setToolTip(tip)
-    made.clicked.connect(act)
-    return made
-
-
-def beside(*fields: QWidget) -> QWidget:
-    """Return fields in a row, as wide as they need."""
-    holder = QWidget()
-    row = QHBoxLayout(holder)
-    row.setContentsMargins(0, 0, 0, 0)
-    for field in fields:
-        row.addWidget(field)
-    row.addStretch(1)
-    return holder

@@ -11,9 +11,7 @@ from app.service.build_edits.locate import model_of
 from app.service.build_edits.names import fresh_name
 from app.service.edits import Edit
 from app.window import words
-from app.window.labels import ColouredLabel, text
-from app.window.model_editor.fields import (
-    EditorForm,
+from app.window.forms.live_controls import (
     beside,
     button,
     choice,
@@ -26,6 +24,8 @@ from app.window.model_editor.fields import (
     put,
     tick,
 )
+from app.window.labels import ColouredLabel, text
+from app.window.model_editor.fields import EditorForm
 from app.window.model_editor.measures import MeasuresField
 from app.window.model_editor.nodes import title_of
 from app.window.model_editor.project_form import date_of, dated, put_date
@@ -50,7 +50,7 @@ class ModelForm(EditorForm):
         self.name = line(self._rename, most=120)
         self.scale = line(self._scale, most=20)
         self.scale.setPlaceholderText("1:72")
-        self.kind = enum_choice(ModelKind, "kind", self._kind)
+        self.kind = enum_choice(ModelKind, self._kind)
         self.kind.setToolTip(tr("Its outline in lists and pages"))
         self.by, self.target = dated(self._target)
         self.by.setText(tr("Finish by"))
@@ -189,7 +189,7 @@ class PartForm(EditorForm):
         self.holder.setPlaceholderText(tr("none"))
         self.holder.setToolTip(tr("What it is held by while painted: a skewer, a clip, a cork"))
         self.stands = number(1, 1000, self._apply)
-        self.material = enum_choice(Material, "material", self._apply)
+        self.material = enum_choice(Material, self._apply)
         self.stressed = tick(
             tr("Snaps in under stress"), self._apply, tr("Strong thinner cracks such parts")
         )
@@ -267,7 +267,7 @@ class PlaceForm(EditorForm):
         tr = self.tr
         self._at, self._part, self._place = ModelKey("", ""), "", ""
         self.name = line(self._apply, most=120)
-        self.side = enum_choice(Side, "side", self._apply)
+        self.side = enum_choice(Side, self._apply)
         self.area = decimal(0, 1e6, self._apply, "cm²", tr("by its measures, or its share"))
         self.detail = decimal(0.1, 5, self._apply)
         self.detail.setSingleStep(0.1)

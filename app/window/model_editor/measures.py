@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
-from app.window.model_editor.fields import decimal, enum_choice, number, pick, put
+from app.window.forms.live_controls import decimal, enum_choice, number, pick, put
+from app.window.forms.row_list import Row, RowList
 from planner.values.model import Measure, Shape
 
 SIDES = {
@@ -19,17 +19,8 @@ SIDES = {
 }
 
 
-class MeasureLine(QWidget):
-    """So many bodies of one shape and size.
-
-    Signals
-    -------
-    changed(), removed()
-        Something is other now; the line shall go.
-    """
-
-    changed = Signal()
-    removed = Signal()
+class MeasureLine(Row):
+    """So many bodies of one shape and size."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -37,7 +28,7 @@ class MeasureLine(QWidget):
         self.count = number(1, 1000, self.changed.emit)
         self.count.setSuffix(" ×")
         self.count.setAccessibleName(tr("How many such bodies"))
-        self.shape = enum_choice(Shape, "shape", self._shaped)
+        self.shape = enum_choice(Shape, self._shaped)
         self.shape.setAccessibleName(tr("Shape"))
         names = (tr("Length, or a ball's diameter"), tr("Width or diameter"), tr("Height"))
         self.sizes = [decimal(0.1, 10_000, self.changed.emit) for _ in names]
@@ -45,19 +36,14 @@ class MeasureLine(QWidget):
             field.setDecimals(1)
             field.setAccessibleName(name)
             field.setToolTip(name)
-        remove = QToolButton()
-        remove.setText("×")
-        remove.setToolTip(tr("Remove this body"))
-        remove.setAccessibleName(remove.toolTip())
-        remove.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        remove.clicked.connect(self.removed)
+        self.setFocusProxy(self.count)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(2)
         top, below = QHBoxLayout(), QHBoxLayout()
         top.addWidget(self.count)
         top.addWidget(self.shape, 1)
-        top.addWidget(remove)
+        top.addWidget(self.cross(tr("Remove this body")))
         for field in self.sizes:
             field.setSuffix(tr(" mm"))
             below.addWidget(field, 1)
@@ -97,64 +83,18 @@ class MeasureLine(QWidget):
         self.changed.emit()
 
 
-class MeasuresField(QWidget):
-    """Every body of a place.
-
-    Signals
-    -------
-    changed()
-        Something is other now.
-    """
-
-    changed = Signal()
+class MeasuresField(RowList[MeasureLine]):
+    """Every body of a place."""
 
     def __init__(self) -> None:
-        super().__init__()
-        self.lines: list[MeasureLine] = []
-        self.add = QPushButton(self.tr("Add a body"))
-        self.add.clicked.connect(self._add)
-        self._holder = QVBoxLayout()
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(self._holder)
-        row = QHBoxLayout()
-        row.addWidget(self.add)
-        row.addStretch(1)
-        column.addLayout(row)
+        cube = Measure(shape=Shape.BOX, length_mm=10, width_mm=10, height_mm=10)
+        super().__init__(MeasureLine, self.tr("Add a body"), lambda line: line.show_measure(cube))
 
     def show_measures(self, measures: Sequence[Measure]) -> None:
         """Show other bodies."""
-        while len(self.lines) > len(measures):
-            self._drop(self.lines[-1])
-        while len(self.lines) < len(measures):
-            self._new()
-        for line, measure in zip(self.lines, measures, strict=True):
+        for line, measure in zip(self.put(len(measures)), measures, strict=True):
             line.show_measure(measure)
 
     def value(self) -> tuple[Measure, ...]:
         """Return the bodies as they stand; `Refused` if one cannot be so."""
-        return tuple(line.measure() for line in self.lines)
-
-    def _new(self) -> MeasureLine:
-        line = MeasureLine()
-        line.changed.connect(self.changed)
-        line.removed.connect(lambda: self._remove(line))
-        self.lines.append(line)
-        self._holder.addWidget(line)
-        return line
-
-    def _add(self) -> None:
-        line = self._new()
-        line.show_measure(Measure(shape=Shape.BOX, length_mm=10, width_mm=10, height_mm=10))
-        line.count.setFocus()
-        self.changed.emit()
-
-    def _remove(self, line: MeasureLine) -> None:
-        self._drop(line)
-        self.changed.emit()
-
-    def _drop(self, line: MeasureLine) -> None:
-        self.lines.remove(line)
-        self._holder.removeWidget(line)
-        line.hide()
-        line.deleteLater()
+        return tuple(line.measure() for line in self.rows)

@@ -13,10 +13,7 @@ from app.service import edits as usual
 from app.service import wishes
 from app.service.build_edits import models, names
 from app.service.build_edits.advice import MOST_AT_ONCE
-from app.window.forms.moment_fields import DateField
-from app.window.labels import text
-from app.window.model_editor.fields import (
-    EditorForm,
+from app.window.forms.live_controls import (
     beside,
     calm,
     choice,
@@ -26,6 +23,9 @@ from app.window.model_editor.fields import (
     put,
     tick,
 )
+from app.window.forms.moment_fields import DateField
+from app.window.labels import text
+from app.window.model_editor.fields import EditorForm
 from planner.values.book import Book
 from planner.values.lookup import project_of
 

@@ -10,11 +10,7 @@ from PySide6.QtCore import QCoreApplication, Qt
 from app.service.build_edits import steps as edits
 from app.service.build_edits.locate import model_of, step_of
 from app.service.edits import Edit
-from app.window.glossary import role_meaning, stage_meaning
-from app.window.model_editor.coats import CoatsField
-from app.window.model_editor.fields import (
-    CheckList,
-    EditorForm,
+from app.window.forms.live_controls import (
     choice,
     enum_choice,
     explain,
@@ -25,6 +21,9 @@ from app.window.model_editor.fields import (
     put,
     tick,
 )
+from app.window.glossary import role_meaning, stage_meaning
+from app.window.model_editor.coats import CoatsField
+from app.window.model_editor.fields import CheckList, EditorForm
 from app.window.model_editor.gates import GatesField
 from app.window.model_editor.nodes import title_of
 from planner.values.book import Book
@@ -66,8 +65,8 @@ class StepForm(EditorForm):
         self.name = line(self._apply)
         self.id = line(self._apply, most=60)
         self.id.setToolTip(tr("Its name in the logbook and in gates"))
-        self.stage = enum_choice(Stage, "stage", self._stage_chosen, stage_meaning)
-        self.tool = enum_choice(Tool, "tool", self._apply)
+        self.stage = enum_choice(Stage, self._stage_chosen, stage_meaning)
+        self.tool = enum_choice(Tool, self._apply)
         self.role = choice(self._apply)
         self.row(tr("What"), self.name, "title")
         self.row(tr("Short name"), self.id, ".id", "id")

@@ -4,30 +4,29 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import (
     QCheckBox,
     QFrame,
     QGridLayout,
     QHBoxLayout,
     QLineEdit,
-    QPushButton,
     QSpinBox,
     QVBoxLayout,
     QWidget,
 )
 
 from app.window import words
-from app.window.forms.controls import choice, tool, whole
+from app.window.forms.controls import whole
+from app.window.forms.row_list import Row, RowList
+from app.window.forms.window_field import WindowField
 from app.window.glossary import state_meaning
-from app.window.labels import field_label, text
+from app.window.labels import text
 from app.window.message_translation import translated
 from app.window.stock.coating_rows import cure_lines
-from planner.values.coating import Clock, Coating, Mark, Preparation, State, StateTime, Window
+from planner.values.coating import Coating, State, StateTime, Window
 from planner.values.refusal import Refused
 
 MOST_MINUTES = 600_000  # a little more than the values take, so that they can say so
-NEVER, AFTER, AFTER_FILM = "never", "after", "film"
 
 
 class TimesEditor(QWidget):
@@ -83,162 +82,57 @@ class TimesEditor(QWidget):
         return tuple(found)
 
 
-class MarkEditor(QWidget):
-    """When a window opens or closes: never, after minutes, or at a drying state."""
+class WindowRow(Row):
+    """One recoat window, named by its number."""
 
-    def __init__(self, mark: Mark | None, name: str, never: str) -> None:
-        super().__init__()
-        entries: list[tuple[str, object]] = [
-            (never, NEVER),
-            (self.tr("after"), AFTER),
-            (self.tr("after, as the film dries"), AFTER_FILM),
-        ]
-        entries += [(words.state_word(state.value), state.value) for state in State]
-        self.kind = choice(entries, _kind(mark))
-        self.kind.setAccessibleName(name)
-        self.minutes = whole(mark.minutes if mark and mark.minutes else 0, 0, MOST_MINUTES)
-        self.minutes.setSuffix(self.tr(" min"))
-        self.minutes.setAccessibleName(self.tr("{name}: minutes").format(name=name))
-        line = QHBoxLayout(self)
-        line.setContentsMargins(0, 0, 0, 0)
-        line.addWidget(field_label(name, self.kind))
-        line.addWidget(self.kind, 1)
-        line.addWidget(self.minutes)
-        self.kind.currentIndexChanged.connect(self._enable)
-        self._enable()
-
-    def _enable(self) -> None:
-        self.minutes.setEnabled(self.kind.currentData() in (AFTER, AFTER_FILM))
-
-    def mark(self) -> Mark | None:
-        """Return the moment; None for never."""
-        kind = self.kind.currentData()
-        if kind == NEVER:
-            return None
-        if kind in (AFTER, AFTER_FILM):
-            clock = Clock.ELAPSED if kind == AFTER else Clock.FILM
-            return Mark(minutes=self.minutes.value(), clock=clock)
-        return Mark(state=State(kind))
-
-
-class WindowRow(QFrame):
-    """One recoat window."""
-
-    def __init__(self, window: Window, name: str) -> None:
+    def __init__(self) -> None:
         super().__init__()
         self.setFrameShape(QFrame.Shape.StyledPanel)
-        tr = self.tr
-        self.opens = MarkEditor(window.opens, tr("Opens"), tr("at once"))
-        self.best = MarkEditor(window.best, tr("Best"), tr("as soon as it opens"))
-        self.closes = MarkEditor(window.closes, tr("Closes"), tr("never"))
-        self.preparation = choice(
-            [
-                (QCoreApplication.translate("preparation", preparation.value), preparation.value)
-                for preparation in Preparation
-            ],
-            window.preparation.value,
-        )
-        self.preparation.setMinimumContentsLength(8)
-        self.minutes = whole(window.preparation_minutes, 0, 9999, tr(" min"))
-        self.minutes.setAccessibleName(tr("Minutes of preparation"))
-        self.merges = QCheckBox(tr("coats merge into one film"))
-        self.merges.setChecked(window.merges)
-        self.drop = tool("×", tr("Remove this window"), lambda: None)
+        self.name = text("", bold=True)
+        self.window_field = WindowField()
+        self.window_field.changed.connect(self.changed)
+        self.drop = self.cross(self.tr("Remove this window"))
+        self.setFocusProxy(self.window_field.opens.by)
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 6, 8, 6)
         column.setSpacing(4)
         head = QHBoxLayout()
-        head.addWidget(text(name, bold=True), 1)
+        head.addWidget(self.name, 1)
         head.addWidget(self.drop)
         column.addLayout(head)
-        column.addWidget(self.opens)
-        column.addWidget(self.best)
-        column.addWidget(self.closes)
-        line = QHBoxLayout()
-        line.addWidget(field_label(tr("Asks for"), self.preparation))
-        line.addWidget(self.preparation, 1)
-        line.addWidget(self.minutes)
-        column.addLayout(line)
-        column.addWidget(self.merges)
-        self.preparation.currentIndexChanged.connect(self._enable)
-        self._enable()
-
-    def _enable(self) -> None:
-        some = self.preparation.currentData() != Preparation.NONE.value
-        self.minutes.setEnabled(some)
-        if not some:
-            self.minutes.setValue(0)
-
-    def filled(self) -> Window:
-        """Return what was filled in; `Refused` if it is not sound."""
-        return Window(
-            opens=self.opens.mark(),
-            best=self.best.mark(),
-            closes=self.closes.mark(),
-            preparation=Preparation(self.preparation.currentData()),
-            preparation_minutes=self.minutes.value(),
-            merges=self.merges.isChecked(),
-        )
+        column.addWidget(self.window_field)
 
 
-class WindowsEditor(QWidget):
+class WindowsEditor(RowList[WindowRow]):
     """Recoat windows below each other; none means "once dry-to-recoat"."""
 
     def __init__(self, windows: Sequence[Window]) -> None:
-        super().__init__()
-        self.rows: list[WindowRow] = []
-        self._lines = QVBoxLayout()
-        self._lines.setSpacing(6)
+        super().__init__(
+            WindowRow, self.tr("Add a window"), lambda row: row.window_field.show_window(Window())
+        )
         self.none = text(self.tr("None: the next coat may follow once this one is dry-to-recoat."))
-        self.add = QPushButton(self.tr("Add a window"))
-        self.add.setAutoDefault(False)
-        self.add.clicked.connect(self._add)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(6)
-        column.addWidget(self.none)
-        column.addLayout(self._lines)
-        column.addWidget(self.add, 0, Qt.AlignmentFlag.AlignLeft)
-        for window in windows:
-            self._append(window)
+        layout = self.layout()
+        assert isinstance(layout, QVBoxLayout)
+        layout.insertWidget(0, self.none)
+        for row, window in zip(self.put(len(windows)), windows, strict=True):
+            row.window_field.show_window(window)
+        self.changed.connect(self._number)
+        self._number()
 
-    def _add(self) -> None:
-        self._append(Window()).opens.kind.setFocus()
-
-    def _append(self, window: Window) -> WindowRow:
-        name = self.tr("Window {n}").format(n=len(self.rows) + 1)
-        row = WindowRow(window, name)
-        row.drop.clicked.connect(lambda: self._remove(row))
-        self.rows.append(row)
-        self._lines.addWidget(row)
-        self.none.hide()
-        return row
-
-    def _remove(self, row: WindowRow) -> None:
-        self.rows.remove(row)
-        self._lines.removeWidget(row)
-        row.hide()
-        row.deleteLater()
+    def _number(self) -> None:
         self.none.setVisible(not self.rows)
-        self.add.setFocus()
+        for number, row in enumerate(self.rows, start=1):
+            row.name.setText(self.tr("Window {n}").format(n=number))
 
     def windows(self) -> tuple[Window, ...]:
         """Return the windows; `Refused` if one is not sound."""
         found = []
-        for number, row in enumerate(self.rows):
+        for row in self.rows:
+            for box in row.findChildren(QSpinBox):
+                box.interpretText()  # what is still being typed when Keep is pressed by its key
             try:
-                found.append(row.filled())
+                found.append(row.window_field.window_())
             except Refused as problem:
-                name = self.tr("Window {n}").format(n=number + 1)
-                raise Refused(
-                    "recoat", f"{name}: {problem.place} {translated(problem.mend)}"
-                ) from None
+                told = f"{row.name.text()}: {problem.place} {translated(problem.mend)}"
+                raise Refused("recoat", told) from None
         return tuple(found)
-
-
-def _kind(mark: Mark | None) -> str:
-    if mark is None:
-        return NEVER
-    if mark.state is not None:
-        return mark.state.value
-    return AFTER if mark.clock is Clock.ELAPSED else AFTER_FILM

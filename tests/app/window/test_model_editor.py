@@ -230,7 +230,7 @@ def test_a_step_is_changed_field_by_field_and_refused_beside_the_field(qtbot, bu
     form.fixed.setValue(25)
     form.look.setValue(20)
     form.traits[Trait.SMELLS].setChecked(True)
-    form.coats.lines[0].coats.setValue(2)
+    form.coats.lines.rows[0].coats.setValue(2)
     changed = step(window, "wash")
     assert (changed.minutes.fixed, changed.look_in) == (25, 20)
     assert changed.traits == (Trait.SMELLS,)
@@ -248,9 +248,9 @@ def test_a_step_is_changed_field_by_field_and_refused_beside_the_field(qtbot, bu
     QApplication.processEvents()
     # Several colours in one step: a tick where colour and place meet.
     coats = form.coats
-    coats.add.click()
-    assert len(coats.lines) == 2
-    chosen = coats.lines[1].coating.currentData()
+    coats.lines.add.click()
+    assert len(coats.lines.rows) == 2
+    chosen = coats.lines.rows[1].coating.currentData()
     coats.table.setCurrentIndex(coats.places.index(2, 1))
     QTest.keyClick(coats.table, Qt.Key.Key_Space)
     first, second = step(window, "pin-wash").applications
@@ -270,8 +270,8 @@ def test_gates_are_written_in_words(qtbot, build) -> None:  # type: ignore[no-un
     window, view = build(small_book())
     view.tree.choose(line("wipe"))
     QApplication.processEvents()
-    (gate,) = view.step_form.gates.gates
-    (shown,) = gate.windows
+    (gate,) = view.step_form.gates.rows
+    (shown,) = gate.windows.rows
     assert shown.closes.minutes.value() == 60
     shown.closes.minutes.setValue(45)
     closes = step(window, "wipe").gates[0].windows[0].closes

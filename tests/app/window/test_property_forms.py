@@ -10,10 +10,10 @@ import pytest
 from small_book import NOW, small_book
 from view_steps import shown
 
+from app.window.forms.window_field import WindowField
 from app.window.gear.airbrush_dialog import AirbrushDialog
 from app.window.gear.location_dialog import LocationDialog
 from app.window.gear.view import GearView
-from app.window.model_editor.gates import WindowField
 from app.window.palette import LIGHT
 from app.window.session import Session
 from app.window.stock.coating_dialog import CoatingDialog

@@ -15,12 +15,12 @@ from small_book import CART, NOW, PROJECT, ZONE, small_book
 from view_steps import dialog_of, shown
 
 from app.window.forms.mix_portions import PortionsEditor
+from app.window.forms.window_field import By
 from app.window.palette import DARK
 from app.window.session import Session
 from app.window.stock.coating_dialog import CoatingDialog
 from app.window.stock.coating_rows import cure_lines, families, told_place
 from app.window.stock.coatings import cure_source
-from app.window.stock.editors import AFTER, AFTER_FILM, NEVER
 from app.window.stock.supply_dialogs import (
     AmountDialog,
     CardDialog,
@@ -217,13 +217,13 @@ def fill_windows(form: CoatingDialog) -> None:
     """Wet on wet for an hour; from a day on after scuffing, until the film is dry-through."""
     form.recoat.add.click()
     form.recoat.add.click()
-    first, second = form.recoat.rows
-    first.closes.kind.setCurrentIndex(first.closes.kind.findData(AFTER))
+    first, second = (row.window_field for row in form.recoat.rows)
+    first.closes.by.setCurrentIndex(first.closes.by.findData(By.MINUTES.value))
     first.closes.minutes.setValue(60)
     first.merges.setChecked(True)
-    second.opens.kind.setCurrentIndex(second.opens.kind.findData(AFTER_FILM))
+    second.opens.by.setCurrentIndex(second.opens.by.findData(By.FILM.value))
     second.opens.minutes.setValue(1440)
-    second.closes.kind.setCurrentIndex(second.closes.kind.findData(State.DRY_THROUGH.value))
+    second.closes.by.setCurrentIndex(second.closes.by.findData(State.DRY_THROUGH.value))
     second.preparation.setCurrentIndex(second.preparation.findData(Preparation.SCUFF.value))
     second.minutes.setValue(12)
 
@@ -304,13 +304,13 @@ def test_refusals_stand_beside_the_field_on_its_page(opened: Opened) -> None:
     assert "dust-free" in refused("times")
     form.times.boxes[State.DUST_FREE].setChecked(False)
     form.recoat.add.click()
-    (row,) = form.recoat.rows
-    row.opens.kind.setCurrentIndex(row.opens.kind.findData(AFTER))
+    row = form.recoat.rows[0].window_field
+    row.opens.by.setCurrentIndex(row.opens.by.findData(By.MINUTES.value))
     row.opens.minutes.setValue(30)
-    row.closes.kind.setCurrentIndex(row.closes.kind.findData(AFTER))
+    row.closes.by.setCurrentIndex(row.closes.by.findData(By.MINUTES.value))
     row.closes.minutes.setValue(20)
     assert "must lie after opens" in refused("recoat")
-    row.closes.kind.setCurrentIndex(row.closes.kind.findData(NEVER))
+    row.closes.by.setCurrentIndex(row.closes.by.findData(By.NOTHING.value))
     form.buttons.accepted.emit()
     assert session.book.coatings[0].recoat == (Window(opens=Mark(minutes=30)),)
 
