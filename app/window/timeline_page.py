@@ -6,35 +6,47 @@ import time
 from collections.abc import Callable, Iterator
 
 from PySide6.QtCore import QModelIndex, QPoint, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
+    QButtonGroup,
     QHBoxLayout,
     QHeaderView,
     QMenu,
+    QScrollArea,
     QSplitter,
+    QStackedWidget,
     QToolButton,
     QTreeView,
     QVBoxLayout,
     QWidget,
 )
 
+from app.service.model_faces import face_of
 from app.window import words
 from app.window.chosen_rows import mark_chosen_rows
 from app.window.details import Details
 from app.window.drying_sidebar import finish_line
-from app.window.labels import MessageLabel, text
+from app.window.labels import ColouredLabel, MessageLabel, text
+from app.window.missed_words import missed_of
+from app.window.moved_words import moved_lines
 from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanChange, PlanSnapshot
 from app.window.session import Session
+from app.window.strip_content import StripColumn
+from app.window.timeline.day_menu import DayActions, session_of
 from app.window.timeline.filter_bar import FilterBar
 from app.window.timeline.outline import OutlineNode, stretch_by_stretch
+from app.window.timeline.overview import PlanOverview
 from app.window.timeline.print_pages import save_strip
 from app.window.timeline.strip_filter import sift
 from app.window.timeline.tree import OutlineModel
 from app.window.timeline.view import TimelineView
 from app.window.wishes.actions import WishActions
 from app.window.wishes.conflict_sentence import floor_of
+from planner.schedule.missed_dates import ends_of_models
 from planner.values.plan import PassKey
 
+GHOSTS_MS = 8000  # how long it is shown where things stood before an edit
 LIST_SECONDS = 0.02  # how long the window may be kept from other things by its list
 
 
@@ -61,6 +73,12 @@ class TimelinePage(QWidget):
         self._last: PassKey | None = None
         self._wished = False
         self.strip = TimelineView()
+        self.overview = PlanOverview()
+        self.days = DayActions(session, self)
+        self._ghosts = QTimer(self)
+        self._ghosts.setSingleShot(True)
+        self._ghosts.setInterval(GHOSTS_MS)
+        self._ghosts.timeout.connect(self.forget_moves)
         self.model = OutlineModel(self)
         self.tree = self._make_tree()
         self.details = Details()
@@ -70,14 +88,18 @@ class TimelinePage(QWidget):
         self._summary = text("", wrap=True)
         self._sure = text("", bold=True)
         self._sure.hide()
-        self._title = text(self.tr("Timeline"), size=1.9, bold=True)
+        self._title = ColouredLabel()
+        self._title.setFont(text("", size=1.9, bold=True).font())
+        self._title.setText(self.tr("Plan"))
         self.splitter = QSplitter(Qt.Orientation.Vertical)
         self.splitter.addWidget(self.strip)
         self.splitter.addWidget(self.tree)
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setSizes([460, 190])
         self.splitter.setCollapsible(0, False)
-        self.setFocusProxy(self.strip)
+        self.levels = QStackedWidget()
+        self.levels.addWidget(self._scrolled(self.overview))
+        self.levels.addWidget(self.splitter)
         self._lay_out()
         self._lines: Iterator[OutlineNode] = iter(())
         self._made: list[OutlineNode] = []
@@ -111,6 +133,14 @@ class TimelinePage(QWidget):
         header.setStretchLastSection(True)
         return tree
 
+    def _scrolled(self, drawing: PlanOverview) -> QScrollArea:
+        area = QScrollArea()
+        area.setWidget(drawing)
+        area.setWidgetResizable(True)
+        area.setFrameShape(QScrollArea.Shape.NoFrame)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        return area
+
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 14, 0, 0)
@@ -122,7 +152,17 @@ class TimelinePage(QWidget):
         lines.addWidget(self.filter)
         lines.addWidget(self.message)
         column.addLayout(lines)
-        column.addWidget(self.splitter, 1)
+        column.addWidget(self.levels, 1)
+        self._show_level(0)
+
+    def _show_level(self, level: int) -> None:
+        """Show the overview (0) or the work, larger (1); the button follows."""
+        self.level_buttons.button(level).setChecked(True)
+        self.levels.setCurrentIndex(level)
+        self.filter.setVisible(level == 1)
+        for button in self._zooms:
+            button.setEnabled(level == 1)
+        self.setFocusProxy(self.strip if level else self.overview)
 
     def _connect(self) -> None:
         self.strip.chosen.connect(self._chosen_on_strip)
@@ -130,6 +170,12 @@ class TimelinePage(QWidget):
         self.tree.activated.connect(lambda _index: self.opened.emit())
         self.strip.dropped.connect(self.wishes.drop_on)
         self.strip.asked.connect(self._ask)
+        self.strip.day_asked.connect(self._ask_day)
+        self.overview.asked.connect(self._ask)
+        self.overview.day_asked.connect(self._ask_day)
+        self.overview.chosen.connect(self.strip.choose)
+        self.overview.opened.connect(self._open)
+        self.days.said.connect(self.message.say)
         self.strip.floor_of = self._floor_of
         self.tree.selectionModel().currentChanged.connect(self._chosen_in_list)
         self.tree.customContextMenuRequested.connect(
@@ -148,7 +194,10 @@ class TimelinePage(QWidget):
         head.setSpacing(2)
         line = QHBoxLayout()
         line.addWidget(self._title, 1)
+        for button in self._level_buttons():
+            line.addWidget(button, 0, Qt.AlignmentFlag.AlignBottom)
         line.addWidget(self._menu_button(), 0, Qt.AlignmentFlag.AlignBottom)
+        self._zooms: list[QToolButton] = []
         for sign, name, act in (
             ("−", self.tr("Smaller (−)"), self.strip.zoom_out),
             ("+", self.tr("Larger (+)"), self.strip.zoom_in),
@@ -163,11 +212,37 @@ class TimelinePage(QWidget):
             button.setMinimumSize(32, 28)
             button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             button.clicked.connect(act)
+            if act != self._save:
+                self._zooms.append(button)
             line.addWidget(button, 0, Qt.AlignmentFlag.AlignBottom)
         head.addLayout(line)
         head.addWidget(self._sure)
         head.addWidget(self._summary)
         return head
+
+    def _level_buttons(self) -> Iterator[QToolButton]:
+        self.level_buttons = QButtonGroup(self)
+        for level, (name, tip) in enumerate(
+            (
+                (self.tr("Overview"), self.tr("The whole plan, one lane a model")),
+                (self.tr("Work"), self.tr("Every part and every name, with the list below")),
+            )
+        ):
+            button = QToolButton()
+            button.setText(name)
+            button.setToolTip(tip)
+            button.setCheckable(True)
+            button.setMinimumHeight(28)
+            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            self.level_buttons.addButton(button, level)
+            yield button
+        self.level_buttons.idClicked.connect(self._show_level)
+
+    def _open(self, key: PassKey) -> None:
+        """Show a piece of work at the level of work."""
+        self._show_level(1)
+        self.strip.choose(key)
+        self.strip.setFocus()
 
     def _menu_button(self) -> QToolButton:
         button = QToolButton()
@@ -185,6 +260,9 @@ class TimelinePage(QWidget):
         """Paint in other colours."""
         self._colours = colours
         self.strip.set_colours(colours)
+        self.overview.set_colours(colours)
+        if self._picture is not None:
+            self._say_answer(self._picture)
         self.details.set_colours(colours)
 
     def show_sure(self, told: str) -> None:
@@ -198,6 +276,7 @@ class TimelinePage(QWidget):
         self._picture = picture
         self.filter.show_strip(picture.strip)
         self.strip.show_strip(sift(picture.strip, self.filter.sieve))
+        self._show_overview(picture)
         self._compare()
         if first:
             ahead = [p for p in picture.strip.pieces if p.interval.start >= picture.now]
@@ -209,11 +288,38 @@ class TimelinePage(QWidget):
             self.strip.choose(self.strip.chosen_key)  # it stands elsewhere now
         self._wished = False
         self._details_later.start()
+        self._say_answer(picture)
         self._summary.setText(self._said(picture))
         self._list_later.start()
 
+    def _show_overview(self, picture: PlanSnapshot) -> None:
+        late = missed_of(picture)
+        models = {(one.project, one.model) for one in late if one.model}
+        projects = {one.project for one in late if not one.model}
+        ends = {
+            at: (end, at in models or at[0] in projects)
+            for at, end in ends_of_models(picture.book, picture.plan).items()
+        }
+        lanes = {(lane.project, lane.model) for lane in picture.strip.lanes}
+        faces = {at: face_of(picture.book, *at) for at in sorted(lanes)}
+        self.overview.show_strip(picture.strip, faces, ends)
+
+    def forget_moves(self) -> None:
+        """Show no longer where things stood before the last edit."""
+        self._ghosts.stop()
+        self.message.say("")
+        self._compare()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Let Escape end the look back at what moved."""
+        if event.key() == Qt.Key.Key_Escape and self._ghosts.isActive():
+            self.forget_moves()
+            return
+        super().keyPressEvent(event)
+
     def _begin_anew(self) -> None:
         self._before, self._last = {}, None
+        self._ghosts.stop()
         self.filter.clear()
 
     def _changed(self, change: PlanChange) -> None:
@@ -222,7 +328,12 @@ class TimelinePage(QWidget):
             self._before = {
                 move.key: move.before for move in change.moves if move.before is not None
             }
-            if self.filter.compared.isChecked():
+            told = moved_lines(change)
+            if told and self._before:
+                self.message.say(" ".join(told))
+                self._ghosts.start()
+                self.overview.compare(self._before, slide=True)
+            if self.filter.compared.isChecked() or self._ghosts.isActive():
                 self._compare()
 
     def _follow(self, _name: str) -> None:
@@ -232,8 +343,9 @@ class TimelinePage(QWidget):
             self.strip.choose(self.strip.chosen_key)
 
     def _compare(self) -> None:
-        shown = self._before if self.filter.compared.isChecked() else {}
+        shown = self._before if self.filter.compared.isChecked() or self._ghosts.isActive() else {}
         self.strip.compare(shown)
+        self.overview.compare(shown, slide=self.overview.sliding)
         if self._picture is not None:
             self._list_later.start()
 
@@ -288,10 +400,22 @@ class TimelinePage(QWidget):
     def set_now(self, now: int) -> None:
         """Let the shade reach ``now``."""
         self.strip.set_now(now)
+        self.overview.set_now(now)
 
     def _opened(self) -> set[str]:
         rows = (self.model.index(row, 0) for row in range(self.model.rowCount()))
         return {self.model.data(index) for index in rows if self.tree.isExpanded(index)}
+
+    def _say_answer(self, picture: PlanSnapshot) -> None:
+        """Let the title be the answer: when all is done, in the colour of what is late if it is."""
+        end = max((minute for _, minute in picture.plan.finishes), default=None)
+        told = (
+            self.tr("Plan")
+            if end is None
+            else self.tr("Done {day}").format(day=words.day_of(end, picture.zone))
+        )
+        late = picture.plan.unplaced or missed_of(picture)
+        self._title.say(told, self._colours.closing_word if late else self._colours.ink)
 
     def _said(self, picture: PlanSnapshot) -> str:
         zone, plan = picture.zone, picture.plan
@@ -324,6 +448,7 @@ class TimelinePage(QWidget):
 
     def _chosen_on_strip(self, key: PassKey | None) -> None:
         self.details.show_key(key)
+        self.overview.choose(key)
         self.wishes.choose(key)
         if key is not None:
             self._last = key
@@ -349,6 +474,17 @@ class TimelinePage(QWidget):
         menu = QMenu(self)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.wishes.fill(menu)
+        column = session_of(self._picture.strip, self.strip.chosen_key) if self._picture else None
+        if column is not None:
+            menu.addSeparator()
+            self.days.fill(menu, column)
+        menu.popup(spot)
+
+    def _ask_day(self, column: StripColumn, spot: QPoint) -> None:
+        """Offer what can be done with a session."""
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.days.fill(menu, column)
         menu.popup(spot)
 
     def _save(self) -> None:

@@ -39,17 +39,30 @@ class PixelSpan:
 
 
 class Scale:
-    """The map between minutes and x at one zoom."""
+    """The map between minutes and x at one zoom.
 
-    def __init__(self, columns: Sequence[StripColumn], pixels_per_minute: float) -> None:
+    ``least`` is the smallest scale there is, and ``narrow`` the width of every
+    gutter where they are not as wide as their hours ask for.
+    """
+
+    def __init__(
+        self,
+        columns: Sequence[StripColumn],
+        pixels_per_minute: float,
+        *,
+        least: float = LEAST_SCALE,
+        narrow: float | None = None,
+    ) -> None:
         self.columns = tuple(columns)
-        self.pixels_per_minute = min(MOST_SCALE, max(LEAST_SCALE, pixels_per_minute))
+        self._narrow = narrow
+        self._ends = ENDS if narrow is None else narrow
+        self.pixels_per_minute = min(MOST_SCALE, max(least, pixels_per_minute))
         self.spans = tuple(self._spans())
         self._starts = [span.start for span in self.spans]
         self.lefts = [span.left for span in self.spans]
 
     def _spans(self) -> Iterable[PixelSpan]:
-        x = ENDS
+        x = self._ends
         for index, column in enumerate(self.columns):
             interval = column.interval
             width = interval.minutes * self.pixels_per_minute
@@ -58,23 +71,23 @@ class Scale:
             if index + 1 < len(self.columns):
                 following = self.columns[index + 1].interval
                 if following.start > interval.end:
-                    wide = gutter_width(following.start - interval.end)
+                    wide = self._narrow or gutter_width(following.start - interval.end)
                     yield PixelSpan(x, x + wide, interval.end, following.start, None)
                     x += wide
 
     @property
     def width(self) -> float:
         """Width of the whole strip [px]."""
-        return (self.spans[-1].right if self.spans else 0.0) + ENDS
+        return (self.spans[-1].right if self.spans else 0.0) + self._ends
 
     def x(self, minute: int) -> float:
         """Return where a minute lies; before and after the columns time is squeezed."""
         if not self.spans:
-            return ENDS
+            return self._ends
         if minute < self.spans[0].start:
-            return ENDS - _squeezed(self.spans[0].start - minute)
+            return self._ends - _squeezed(self.spans[0].start - minute, self._ends)
         if minute >= self.spans[-1].end:
-            return self.spans[-1].right + _squeezed(minute - self.spans[-1].end)
+            return self.spans[-1].right + _squeezed(minute - self.spans[-1].end, self._ends)
         span = self.spans[bisect_right(self._starts, minute) - 1]
         return span.left + span.width * (minute - span.start) / (span.end - span.start)
 
@@ -99,8 +112,8 @@ def gutter_width(minutes: int) -> float:
     return GUTTER_LEAST + GUTTER_PER_DOUBLING * math.log2(1 + minutes / 60)
 
 
-def _squeezed(minutes: int) -> float:
-    return (ENDS - 10) * (1 - math.exp(-minutes / 1440))
+def _squeezed(minutes: int, ends: float) -> float:
+    return ends * 0.75 * (1 - math.exp(-minutes / 1440))
 
 
 def fitting_scale(columns: Sequence[StripColumn], width: float) -> float:

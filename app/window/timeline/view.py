@@ -9,9 +9,12 @@ from PySide6.QtGui import QContextMenuEvent, QHelpEvent, QKeyEvent, QMouseEvent,
 from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
 from app.window import reasons, words
+from app.window.strip_content import StripColumn
 from app.window.timeline import arrow_keys
 from app.window.timeline.canvas import ZOOM, StripCanvas
 from app.window.timeline.drag_piece import Carried
+from app.window.timeline.overview_layout import column_at
+from app.window.timeline.overview_paint import wedge_words
 from planner.values.plan import PassKey
 
 
@@ -29,11 +32,14 @@ class TimelineView(StripCanvas):
     asked(QPoint)
         What can be done with the chosen piece was asked for, at this point
         of the screen.
+    day_asked(StripColumn, QPoint)
+        What can be done with a session was asked for, away from its work.
     """
 
     opened = Signal(object)
     dropped = Signal(object, object)
     asked = Signal(QPoint)
+    day_asked = Signal(object, QPoint)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -143,11 +149,20 @@ class TimelineView(StripCanvas):
         """Ask what can be done with a piece, the chosen one by key."""
         if event.reason() is QContextMenuEvent.Reason.Mouse:
             box = self._box_under(QPointF(self.viewport().mapFrom(self, event.pos())))
+            column = self._column_under(self.viewport().mapFrom(self, event.pos()).x())
             if box is not None:
                 self._choose(self._piece(box).key, box)
-            self.asked.emit(event.globalPos())
+            if box is None and column is not None:
+                self.day_asked.emit(column, event.globalPos())
+            else:
+                self.asked.emit(event.globalPos())
         else:
             self.asked.emit(self.viewport().mapToGlobal(self.choice_spot()))
+
+    def _column_under(self, x: float) -> StripColumn | None:
+        """Return the session at an x of the viewport."""
+        scene = self.scene()
+        return column_at(self._strip, self._at.scale, x - scene.left + scene.across)
 
     def viewportEvent(self, event: QEvent) -> bool:
         """Show what is under the pointer."""
@@ -164,9 +179,21 @@ class TimelineView(StripCanvas):
         """Return the words for a point of the viewport, "" for none."""
         box = self._box_under(spot)
         if box is None:
-            return self._target_tip(spot)
+            return self._target_tip(spot) or self._wedge_tip(spot)
         piece = self._piece(box)
         return "\n".join(reasons.piece_lines(piece, self._zone, self._now))
+
+    def _wedge_tip(self, spot: QPointF) -> str:
+        """Return what dries under a point of the lanes."""
+        scene, half = self.scene(), self._at.sizes.stroke / 2
+        near = [
+            wedge
+            for wedge in self._strip.wedges
+            if abs(spot.y() - scene.lane(wedge.lane)) <= half
+            and scene.x(wedge.start) <= spot.x()
+            and (wedge.opens is None or spot.x() <= scene.x(wedge.opens) + 4)
+        ]
+        return "" if not near else wedge_words(near[-1], self._zone, self._now)
 
     def _target_tip(self, spot: QPointF) -> str:
         """Return whose date a flag in the head is."""

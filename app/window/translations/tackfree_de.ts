@@ -1321,6 +1321,21 @@
   </message>
  </context>
  <context>
+  <name>DayActions</name>
+  <message>
+   <source>S&amp;kip {day}</source>
+   <translation>{day} &amp;auslassen</translation>
+  </message>
+  <message>
+   <source>{day} an &amp;hour longer</source>
+   <translation>{day} eine &amp;Stunde länger</translation>
+  </message>
+  <message>
+   <source>&amp;Add a session…</source>
+   <translation>Sitzung &amp;hinzufügen …</translation>
+  </message>
+ </context>
+ <context>
   <name>DayCurve</name>
   <message>
    <source>Course of the air over the day</source>
@@ -2980,6 +2995,25 @@
   </message>
  </context>
  <context>
+  <name>MarkEditor</name>
+  <message>
+   <source>after</source>
+   <translation>nach</translation>
+  </message>
+  <message>
+   <source>after, as the film dries</source>
+   <translation>nach, wie der Film trocknet</translation>
+  </message>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>{name}: minutes</source>
+   <translation>{name}: Minuten</translation>
+  </message>
+ </context>
+ <context>
   <name>MarkField</name>
   <message>
    <source>min</source>
@@ -3580,6 +3614,17 @@ in {length}</translation>
   <message>
    <source>Which place gets which coat</source>
    <translation>Welche Stelle welche Schicht bekommt</translation>
+  </message>
+ </context>
+ <context>
+  <name>PlanOverview</name>
+  <message>
+   <source>Overview of the plan</source>
+   <translation>Übersicht des Plans</translation>
+  </message>
+  <message>
+   <source>One lane a model. The list at the work level says the same in words.</source>
+   <translation>Eine Bahn je Modell. Die Liste unter „Arbeit“ sagt dasselbe in Worten.</translation>
   </message>
  </context>
  <context>
@@ -4975,6 +5020,30 @@ in {length}</translation>
    <source>{n} pieces of work have no place yet</source>
    <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
+  <message>
+   <source>Plan</source>
+   <translation>Plan</translation>
+  </message>
+  <message>
+   <source>Overview</source>
+   <translation>Übersicht</translation>
+  </message>
+  <message>
+   <source>The whole plan, one lane a model</source>
+   <translation>Der ganze Plan, eine Bahn je Modell</translation>
+  </message>
+  <message>
+   <source>Work</source>
+   <translation>Arbeit</translation>
+  </message>
+  <message>
+   <source>Every part and every name, with the list below</source>
+   <translation>Jedes Teil und jeder Name, mit der Liste darunter</translation>
+  </message>
+  <message>
+   <source>Done {day}</source>
+   <translation>Fertig {day}</translation>
+  </message>
  </context>
  <context>
   <name>TimelineView</name>
@@ -5308,6 +5377,46 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Remove this window</source>
    <translation>Dieses Fenster entfernen</translation>
+  </message>
+  <message>
+   <source>Opens</source>
+   <translation>Öffnet</translation>
+  </message>
+  <message>
+   <source>at once</source>
+   <translation>sofort</translation>
+  </message>
+  <message>
+   <source>Best</source>
+   <translation>Am besten</translation>
+  </message>
+  <message>
+   <source>as soon as it opens</source>
+   <translation>sobald es öffnet</translation>
+  </message>
+  <message>
+   <source>Closes</source>
+   <translation>Schließt</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>Minutes of preparation</source>
+   <translation>Minuten Vorbereitung</translation>
+  </message>
+  <message>
+   <source>coats merge into one film</source>
+   <translation>Schichten verschmelzen zu einem Film</translation>
+  </message>
+  <message>
+   <source>Asks for</source>
+   <translation>Verlangt</translation>
   </message>
  </context>
  <context>
@@ -17022,6 +17131,34 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>{colour} +{n}</source>
+   <translation>{colour} +{n}</translation>
+  </message>
+  <message>
+   <source>now {time}</source>
+   <translation>jetzt {time}</translation>
+  </message>
+  <message>
+   <source>{coating}, {start}–{end}</source>
+   <translation>{coating}, {start}–{end}</translation>
+  </message>
+  <message>
+   <source>{model}: done {time}, late</source>
+   <translation>{model}: fertig {time}, zu spät</translation>
+  </message>
+  <message>
+   <source>{model}: done {time}</source>
+   <translation>{model}: fertig {time}</translation>
+  </message>
+  <message>
+   <source>{film}: never ready in this air</source>
+   <translation>{film}: in dieser Luft nie bereit</translation>
+  </message>
+  <message>
+   <source>{film}: {state} {time}</source>
+   <translation>{film}: {state} {time}</translation>
   </message>
  </context>
 </TS>
