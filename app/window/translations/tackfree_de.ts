@@ -2995,25 +2995,6 @@
   </message>
  </context>
  <context>
-  <name>MarkEditor</name>
-  <message>
-   <source>after</source>
-   <translation>nach</translation>
-  </message>
-  <message>
-   <source>after, as the film dries</source>
-   <translation>nach, wie der Film trocknet</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>{name}: minutes</source>
-   <translation>{name}: Minuten</translation>
-  </message>
- </context>
- <context>
   <name>MarkField</name>
   <message>
    <source>min</source>
@@ -4953,8 +4934,8 @@ in {length}</translation>
  <context>
   <name>TimelinePage</name>
   <message>
-   <source>Timeline</source>
-   <translation>Zeitstrahl</translation>
+   <source>Plan</source>
+   <translation>Plan</translation>
   </message>
   <message>
    <source>The timeline as a list</source>
@@ -4989,12 +4970,32 @@ in {length}</translation>
    <translation>Den Zeitstrahl als Seiten zum Drucken sichern</translation>
   </message>
   <message>
+   <source>Overview</source>
+   <translation>Übersicht</translation>
+  </message>
+  <message>
+   <source>The whole plan, one lane a model</source>
+   <translation>Der ganze Plan, eine Bahn je Modell</translation>
+  </message>
+  <message>
+   <source>Work</source>
+   <translation>Arbeit</translation>
+  </message>
+  <message>
+   <source>Every part and every name, with the list below</source>
+   <translation>Jedes Teil und jeder Name, mit der Liste darunter</translation>
+  </message>
+  <message>
    <source>Wish</source>
    <translation>Wunsch</translation>
   </message>
   <message>
    <source>What can be wished of the chosen piece of work</source>
    <translation>Was sich für die gewählte Arbeit wünschen lässt</translation>
+  </message>
+  <message>
+   <source>Done {day}</source>
+   <translation>Fertig {day}</translation>
   </message>
   <message>
    <source>{project}: {line}</source>
@@ -5019,30 +5020,6 @@ in {length}</translation>
   <message>
    <source>{n} pieces of work have no place yet</source>
    <translation>{n} Arbeiten haben noch keinen Platz</translation>
-  </message>
-  <message>
-   <source>Plan</source>
-   <translation>Plan</translation>
-  </message>
-  <message>
-   <source>Overview</source>
-   <translation>Übersicht</translation>
-  </message>
-  <message>
-   <source>The whole plan, one lane a model</source>
-   <translation>Der ganze Plan, eine Bahn je Modell</translation>
-  </message>
-  <message>
-   <source>Work</source>
-   <translation>Arbeit</translation>
-  </message>
-  <message>
-   <source>Every part and every name, with the list below</source>
-   <translation>Jedes Teil und jeder Name, mit der Liste darunter</translation>
-  </message>
-  <message>
-   <source>Done {day}</source>
-   <translation>Fertig {day}</translation>
   </message>
  </context>
  <context>
@@ -5377,46 +5354,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Remove this window</source>
    <translation>Dieses Fenster entfernen</translation>
-  </message>
-  <message>
-   <source>Opens</source>
-   <translation>Öffnet</translation>
-  </message>
-  <message>
-   <source>at once</source>
-   <translation>sofort</translation>
-  </message>
-  <message>
-   <source>Best</source>
-   <translation>Am besten</translation>
-  </message>
-  <message>
-   <source>as soon as it opens</source>
-   <translation>sobald es öffnet</translation>
-  </message>
-  <message>
-   <source>Closes</source>
-   <translation>Schließt</translation>
-  </message>
-  <message>
-   <source>never</source>
-   <translation>nie</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>Minutes of preparation</source>
-   <translation>Minuten Vorbereitung</translation>
-  </message>
-  <message>
-   <source>coats merge into one film</source>
-   <translation>Schichten verschmelzen zu einem Film</translation>
-  </message>
-  <message>
-   <source>Asks for</source>
-   <translation>Verlangt</translation>
   </message>
  </context>
  <context>
@@ -16993,6 +16930,38 @@ Quelle: {source}</translation>
    <translation>{name} · gewünscht</translation>
   </message>
   <message>
+   <source>{start}–{end}</source>
+   <translation>{start}–{end}</translation>
+  </message>
+  <message>
+   <source>{colour} +{n}</source>
+   <translation>{colour} +{n}</translation>
+  </message>
+  <message>
+   <source>now {time}</source>
+   <translation>jetzt {time}</translation>
+  </message>
+  <message>
+   <source>{coating}, {start}–{end}</source>
+   <translation>{coating}, {start}–{end}</translation>
+  </message>
+  <message>
+   <source>{model}: done {time}, late</source>
+   <translation>{model}: fertig {time}, zu spät</translation>
+  </message>
+  <message>
+   <source>{model}: done {time}</source>
+   <translation>{model}: fertig {time}</translation>
+  </message>
+  <message>
+   <source>{film}: never ready in this air</source>
+   <translation>{film}: in dieser Luft nie bereit</translation>
+  </message>
+  <message>
+   <source>{film}: {state} {time}</source>
+   <translation>{film}: {state} {time}</translation>
+  </message>
+  <message>
    <source>{coating} ({parts}), {tool}</source>
    <translation>{coating} ({parts}), {tool}</translation>
   </message>
@@ -17031,10 +17000,6 @@ Quelle: {source}</translation>
   <message>
    <source>Today</source>
    <translation>Heute</translation>
-  </message>
-  <message>
-   <source>{start}–{end}</source>
-   <translation>{start}–{end}</translation>
   </message>
   <message>
    <source>{length} left</source>
@@ -17131,34 +17096,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>{colour} +{n}</source>
-   <translation>{colour} +{n}</translation>
-  </message>
-  <message>
-   <source>now {time}</source>
-   <translation>jetzt {time}</translation>
-  </message>
-  <message>
-   <source>{coating}, {start}–{end}</source>
-   <translation>{coating}, {start}–{end}</translation>
-  </message>
-  <message>
-   <source>{model}: done {time}, late</source>
-   <translation>{model}: fertig {time}, zu spät</translation>
-  </message>
-  <message>
-   <source>{model}: done {time}</source>
-   <translation>{model}: fertig {time}</translation>
-  </message>
-  <message>
-   <source>{film}: never ready in this air</source>
-   <translation>{film}: in dieser Luft nie bereit</translation>
-  </message>
-  <message>
-   <source>{film}: {state} {time}</source>
-   <translation>{film}: {state} {time}</translation>
   </message>
  </context>
 </TS>
