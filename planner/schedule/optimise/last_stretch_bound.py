@@ -10,10 +10,12 @@ from ortools.sat.python import cp_model
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.lower_bounds import Least
 from planner.schedule.optimise.master import Cut, Master, WorkBudget, solver_of
+from planner.schedule.optimise.pooled_stretches import PooledStretches
 from planner.schedule.optimise.stretch_check import impossible
 from planner.schedule.optimise.stretch_reachability import Reach
 from planner.values.message import message
 
+ONE_BY_ONE = 3  # stretches at either end of which a pool knows more than their minutes
 CUT_ROUNDS = 12  # times that sets are cut off in search of one share-out
 
 
@@ -44,6 +46,21 @@ class Lowest:
         self._stopped = True
         if self._solver is not None:
             self._solver.stop_search()
+
+    def pool(self, work: WorkBudget) -> Least:
+        """Raise the bound as far as the first and last stretches show, the rest being one pool."""
+        while self.board.free and self.least.stretch < len(self.board.stretches) - 1:
+            goal = max(0, self.least.stretch)
+            board = Board(self.board.problem, self.board.facts, self.board.ends[goal] - 1)
+            links = [link.up_to(goal) for link in self.links]
+            pooled = PooledStretches(board, links, ONE_BY_ONE, ONE_BY_ONE)
+            status: Any = cp_model.INFEASIBLE
+            if not pooled.impossible:
+                status = solver_of(work).solve(pooled.model)
+            if status != cp_model.INFEASIBLE or work.stopped():
+                break
+            self._raise(goal + 1)
+        return self.least
 
     def prove(self, work: WorkBudget) -> Least:
         """Work on the bound; return the best so far."""

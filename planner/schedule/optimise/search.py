@@ -32,6 +32,7 @@ from planner.values.book import Book
 from planner.values.message import message
 from planner.values.plan import Plan, Status
 
+POOL_WORK = 0.5  # deterministic seconds for each stretch that a pool may refute
 SHARE_WORK = 1.0  # deterministic seconds for a share-out to begin from
 NOISE_RULES = 6  # rules drawn at random before each roll
 ROLLS = 4  # rounds after which a roll takes the place of a sweep
@@ -100,6 +101,12 @@ class _Improving:
     def run(self) -> Iterator[News]:
         """Alternate rounds and proofs until nothing is left to win."""
         yield self.best.news(improved=False)
+        before = self.best.least
+        if not self.best.free_choice:
+            work = WorkBudget(POOL_WORK, seed=self.seed, stopped=self._halted)
+            self.best.least = self.lowest.pool(work)
+        if self.best.least != before:
+            yield self.best.news(improved=False)
         for number in range(max(self.effort.rolls, len(self._proofs()))):
             yield from self.settling.news()
             if self.stopped() or self._finished():

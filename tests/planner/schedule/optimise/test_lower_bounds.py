@@ -30,6 +30,9 @@ from planner.schedule.greedy import SerialSchedule, plan_book
 from planner.schedule.judge import judge
 from planner.schedule.optimise import lower_bounds
 from planner.schedule.optimise.board import Board
+from planner.schedule.optimise.last_stretch_bound import Lowest
+from planner.schedule.optimise.master import WorkBudget
+from planner.schedule.optimise.stretch_reachability import reaches
 from planner.schedule.priority_rules import RULES
 from planner.schedule.problem import Problem
 from planner.values.book import Book
@@ -230,6 +233,21 @@ def test_the_best_bound_counts():
     assert lower_bounds.least_finish(board).finish == at("1/19:10")
 
 
+def test_set_ups_of_a_pool_refute_what_minutes_allow():
+    """Five carts take 85 minutes of sand each: until 21:00, when it must be quiet, two.
+
+    Of the 240 minutes of an evening all but 15 are free by the minutes alone, so that
+    425 fill two evenings; yet a third must hold the fifth.
+    """
+    of = carts(
+        book(spray("coat", "hull/deck", minutes=85)),
+        *[[spray("coat", "hull/deck", minutes=85)]] * 5,
+    )
+    board = board_of(of)
+    least = Lowest(board, reaches(board), lower_bounds.path(board)).pool(WorkBudget(1.0))
+    assert least.stretch == 2
+
+
 def test_least_lateness_of_what_cannot_be_in_time():
     """Due on Monday, the path ends at 18:40 on Tuesday: 18 h 40 min late, of weight 3."""
     of = book(rub("a", 10), rub("b", 40, ("a", 200)), target=MONDAY, weight=3)
@@ -264,6 +282,13 @@ def test_no_bound_is_above_a_plan_that_holds(kinds, data):
     assert lower_bounds.airbrush(board).finish <= finish
     assert lower_bounds.drying_places(board).finish <= finish
     assert lower_bounds.least_late(board) <= plan.cost.late
+    begun = [placed.pieces[-1].start for placed in plan.placements if not placed.logged]
+    last = board.number_at(max(begun)) if begun else 0
+    assert lower_bounds.filled(board).finish <= finish
+    assert lower_bounds.least_finish(board).stretch <= last
+    pooled = Lowest(board, reaches(board), lower_bounds.path(board)).pool(WorkBudget(1.0))
+    assert pooled.stretch <= last
+    assert pooled.finish <= finish
 
 
 def _settled(project):
