@@ -33,6 +33,7 @@ from storage.errors import (
     read_as_sound,
     told_plainly,
 )
+from storage.forecasts import Forecasts
 from storage.held_file import HeldFile
 from storage.journal import Entry, Kind, Stacks
 from storage.opening import Opened, open_engine
@@ -63,6 +64,7 @@ class BenchBook:
         self.path = path
         self._engine, self.read_only = opened
         self.plans = ShownPlans(self._engine, path, self._demand_ours)
+        self.forecasts = Forecasts(self._engine, path, self._demand_ours)
         self._held = HeldFile(path)
         self._presence = Presence(path)
         self._book: Book | None = None

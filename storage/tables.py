@@ -394,4 +394,15 @@ PROMISE = Table(
     _whole("start"),
     _whole("end"),
 )
+FORECAST = Table(
+    "forecast",
+    METADATA,
+    Column("id", Integer, primary_key=True),
+    _text("project"),
+    _whole("made"),
+    _whole("half"),
+    _whole("most"),
+    _whole("nearly"),
+    Column("scale", Float, nullable=False),
+)
 META = Table("meta", METADATA, Column("name", Text, primary_key=True), _text("value"))

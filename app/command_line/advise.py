@@ -13,7 +13,7 @@ from app.command_line.book_source import (
     now_of,
 )
 from app.command_line.output import FINE, NOT_SOUND, answer, document, iso, note, progress
-from app.command_line.plan_source import planned_for
+from app.command_line.plan_source import planned_for, taught
 from planner.values.moment import zone_named
 from planner.values.refusal import number_in
 
@@ -37,7 +37,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Try every measure, and print what helps; status 1 if a pass has no place."""
-    from app.service import advising, chances  # noqa: PLC0415 - they load numpy
+    from app.service import advising, chances, forecasts, surer_plans  # noqa: PLC0415 - they load numpy
 
     book = book_of(args)
     now = now_of(args, book)
@@ -45,9 +45,12 @@ def run(args: argparse.Namespace) -> int:
     zone = zone_named(book.bench_time.zone)
     with progress("planning"):
         planned = planned_for(args, book, now)
-        adviser = advising.Adviser(book, planned, runs=args.runs)
+        scale = forecasts.scale_of(book, taught(args))
+        adviser = advising.Adviser(book, planned, runs=args.runs, scale=scale)
     note_of_clock(args, book)
     found = adviser.all(lambda at, of, name: note(f"{at} of {of}: {name}"))
+    note("other orders of the same work")
+    surer = surer_plans.surer_plans(adviser)
     dated = [one for one in adviser.odds.projects if one.target is not None]
     waits = []
     for one in dated:
@@ -61,6 +64,15 @@ def run(args: argparse.Namespace) -> int:
             {
                 "chance": chances.odds_json(adviser.odds, zone),
                 "measures": [advising.advice_json(one) for one in found],
+                "orders": [
+                    {
+                        "days": one.days,
+                        "chance": one.chance,
+                        "free": one.free,
+                        "leaves_tonight": one.leaves,
+                    }
+                    for one in surer
+                ],
                 "latest_start": [
                     {
                         "project": project,
@@ -79,6 +91,9 @@ def run(args: argparse.Namespace) -> int:
         answer(f"  {advising.advice_line(advice)}")
         for trade in advising.trade_lines(advice):
             answer(f"  {trade}")
+    for order in surer[:3]:
+        free = " (free)" if order.free else ""
+        answer(f"  {surer_plans.price_line(order, planned.plan)}{free}")
     if waits:
         answer("\nUntil when one may wait:")
         for project, model, session in waits:

@@ -15,7 +15,13 @@ from app.command_line.book_source import (
 )
 from app.command_line.keeping import add_keep, kept_plan, moved_json, offer_line
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
-from app.command_line.plan_source import planned_for
+from app.command_line.plan_source import (
+    keep_forecasts,
+    keep_plan,
+    planned_for,
+    promised_to,
+    taught,
+)
 from app.service import hard_clear, looking, planning, run_sheet_text, wording
 from app.service.moved_work import moved_lines
 from planner.values.book import Book
@@ -60,13 +66,16 @@ def run(args: argparse.Namespace) -> int:
         if args.seconds or planned.plan.unplaced:
             near = last is not None or args.file is None
             planned = looking.looked_into(planned, book, args.seconds, note, near=near)
+    sure: dict[str, Any] = {}
+    sure_lines: list[str] = []
+    if args.chance:
+        planned, sure, sure_lines = _how_sure(args, book, planned)
     plan = planned.plan
     if planned.offer is not None:
         note(offer_line(planned, book))
     note_of_clock(args, book)
     for flag in planned.verdict.flags:
         note(flag)
-    sure, sure_lines = _how_sure(book, planned) if args.chance else ({}, [])
     if args.json:
         zone = zone_named(book.bench_time.zone)
         since = {} if last is None else moved_json(last, plan, planned.calendar, zone)
@@ -92,12 +101,25 @@ def run(args: argparse.Namespace) -> int:
     return NOT_SOUND if plan.unplaced else FINE
 
 
-def _how_sure(book: Book, planned: planning.Planned) -> tuple[dict[str, Any], list[str]]:
-    """Return how sure a plan's dates are, as JSON data and in lines."""
-    from app.service import chances  # noqa: PLC0415 - it loads numpy
+def _how_sure(
+    args: argparse.Namespace, book: Book, planned: planning.Planned
+) -> tuple[planning.Planned, dict[str, Any], list[str]]:
+    """Return the surest of plans of the same worth, how sure it is as JSON data, and in lines."""
+    from app.service import advising, chances, forecasts, surer_plans  # noqa: PLC0415 - numpy
+    from planner.chance.scoring import learned_scale, scores  # noqa: PLC0415
 
     zone = zone_named(book.bench_time.zone)
+    known = scores(book, taught(args))
+    scale = learned_scale(known)
     with progress("drawing the runs"):
-        found = chances.odds(book, planned)
+        few = advising.Adviser(book, planned, runs=surer_plans.RUNS, scale=scale)
+        surer = surer_plans.taken(surer_plans.surer_plans(few, promised_to(args)))
+        if surer is not None:
+            note("an order of the same work was taken whose dates are surer")
+            planned = surer.planned
+            keep_plan(args, planned)
+        found = chances.odds(book, planned, scale=scale)
     assert found is not None
-    return {"chance": chances.odds_json(found, zone)}, ["", *chances.odds_lines(found, zone)]
+    keep_forecasts(args, forecasts.said_by(found, scale))
+    lines = [*chances.odds_lines(found, zone), *forecasts.score_lines(known)]
+    return planned, {"chance": chances.odds_json(found, zone)}, ["", *lines]

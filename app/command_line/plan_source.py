@@ -13,6 +13,7 @@ from app.service import planning
 from app.service.books import open_book
 from app.service.shown_plans import shown_before
 from planner.values.book import Book
+from planner.values.forecast import Forecast
 from planner.values.moment import Interval
 
 
@@ -39,3 +40,35 @@ def promise(args: argparse.Namespace, told_by: str, times: Sequence[Interval], n
         with open_book(getattr(args, "book", None)) as bench:
             if not bench.read_only:
                 bench.plans.promise(told_by, times, now)
+
+
+def taught(args: argparse.Namespace) -> tuple[Forecast, ...]:
+    """Return the dates that were said of the person's own book before; none for a file."""
+    if args.file is not None:
+        return ()
+    with open_book(getattr(args, "book", None)) as bench:
+        return bench.forecasts.all()
+
+
+def keep_forecasts(args: argparse.Namespace, forecasts: Sequence[Forecast]) -> None:
+    """Keep dates that are said of the person's own book, as of the present moment."""
+    if args.file is None and args.now is None:
+        with open_book(getattr(args, "book", None)) as bench:
+            if not bench.read_only:
+                bench.forecasts.keep(forecasts)
+
+
+def keep_plan(args: argparse.Namespace, planned: planning.Planned) -> None:
+    """Keep another plan of the person's own book as the one that is shown."""
+    if args.file is None and args.now is None:
+        with open_book(getattr(args, "book", None)) as bench:
+            if not bench.read_only:
+                bench.plans.keep(planned.plan)
+
+
+def promised_to(args: argparse.Namespace) -> tuple[Interval, ...]:
+    """Return the evenings that somebody was told of; none for a file."""
+    if args.file is not None:
+        return ()
+    with open_book(getattr(args, "book", None)) as bench:
+        return bench.plans.promised()

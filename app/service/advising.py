@@ -84,6 +84,8 @@ class Adviser:
     ----------
     runs
         How many runs each is tried with.
+    scale
+        Factor on the spread that forecasts have taught.
     """
 
     def __init__(
@@ -93,15 +95,17 @@ class Adviser:
         *,
         runs: int | None = None,
         seed: int = SEED,
+        scale: float = 1.0,
         stop: Stop = never,
     ) -> None:
         self.book, self.planned, self.stop = book, planned, stop
         self.draws = Draws(runs or int(assumed("runs")), seed)
-        self.spreads: Spreads = spreads_of(book, planned.plan.now)
+        self.spreads: Spreads = spreads_of(book, planned.plan.now, scale)
         self.unsound = len(find(book))
-        self.odds = self._odds(book, planned)
+        self.odds = self.simulated(book, planned)
 
-    def _odds(self, book: Book, planned: Planned) -> Odds:
+    def simulated(self, book: Book, planned: Planned) -> Odds:
+        """Return the odds of a plan, with the same luck as all others."""
         premises = Premises(book, planned.cure, planned.calendar)
         found = odds_of(
             book,
@@ -149,13 +153,14 @@ class Adviser:
             return None
         if made.plan.cost.unplaced > last.cost.unplaced:
             return None
-        odds = self._odds(book, made)
+        odds = self.simulated(book, made)
+        days, chance = gained(self.odds, odds)
         return DateAdvice(
             measure,
             made,
             book,
-            _days(self.odds.together, odds.together),
-            _chance(self.odds, odds),
+            days,
+            chance,
             _projects(self.odds, odds),
             moved_passes(made.calendar, last, made.plan),
         )
@@ -206,7 +211,7 @@ class Adviser:
         made = plan(book, self.planned.plan.now, last=self.planned.plan, stop=self.stop)
         if made.plan.cost.unplaced > self.planned.plan.cost.unplaced:
             return 0.0
-        return self._odds(book, made).of(project).in_time or 0.0
+        return self.simulated(book, made).of(project).in_time or 0.0
 
 
 def _known_to(book: Book, last: Any) -> Any:
@@ -230,6 +235,11 @@ def helps(advice: DateAdvice) -> bool:
         if one.before is not None
     ]
     return any(gained)
+
+
+def gained(before: Odds, after: Odds) -> tuple[float, float | None]:
+    """Return days gained on average, and chance of the least sure date; None without a date."""
+    return _days(before.together, after.together), _chance(before, after)
 
 
 def _days(before: FinishOdds, after: FinishOdds) -> float:

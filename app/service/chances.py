@@ -10,6 +10,7 @@ from app.service import wording
 from app.service.planning import Planned
 from planner.chance.drivers import Driver, DriverKind
 from planner.chance.odds import SEED, SHARES, FinishOdds, Odds, odds_of
+from planner.chance.spreads import spreads_of
 from planner.schedule.judge import Premises
 from planner.values.book import Book
 from planner.values.message import Message, message
@@ -28,10 +29,20 @@ WEEKDAYS = (
 )
 
 
-def odds(book: Book, planned: Planned, *, stop: Callable[[], bool] = lambda: False) -> Odds | None:
-    """Simulate a plan that the judge has accepted; None if ``stop`` says so on the way."""
+def odds(
+    book: Book,
+    planned: Planned,
+    *,
+    scale: float = 1.0,
+    stop: Callable[[], bool] = lambda: False,
+) -> Odds | None:
+    """Simulate a plan that the judge has accepted; None if ``stop`` says so on the way.
+
+    ``scale`` is the factor on the spread that forecasts have taught.
+    """
     premises = Premises(book, planned.cure, planned.calendar)
-    return odds_of(book, planned.plan, premises=premises, stop=stop)
+    law = spreads_of(book, planned.plan.now, scale)
+    return odds_of(book, planned.plan, premises=premises, spreads=law, stop=stop)
 
 
 def odds_lines(found: Odds, zone: ZoneInfo) -> Iterator[Message]:

@@ -17,6 +17,7 @@ from app.window.plan_snapshot import PlanSnapshot
 from app.window.replanning import Replanning
 from app.window.saving import Saving, Waits
 from planner.values.book import Book
+from planner.values.forecast import Forecast
 from planner.values.moment import Interval
 from planner.values.plan import Plan
 from planner.values.refusal import Refused
@@ -48,6 +49,7 @@ class KeptBook(Replanning):
         self.saving.ended.connect(self._caught_up)
         self.saving.saved.connect(lambda: self.troubled.emit(self.tr("Everything is saved.")))
         self._promised: tuple[Interval, ...] = ()
+        self._forecasts: tuple[Forecast, ...] = ()
         self._seen: object = None
         self._cause_of_looking = ""
 
@@ -129,6 +131,7 @@ class KeptBook(Replanning):
         try:
             self._shown = {plan.digest: plan for plan in store.plans.all()}
             self._promised = store.plans.promised()
+            self._forecasts = store.forecasts.all()
         except Refused:
             log.exception("what was shown cannot be read")  # it is planned anew
 
@@ -153,6 +156,16 @@ class KeptBook(Replanning):
             self._promised = self._store.plans.promised()
         except Refused as problem:
             self.troubled.emit(translated(str(problem)))
+
+    @property
+    def forecasts(self) -> tuple[Forecast, ...]:
+        """Dates that were said of this book's projects before."""
+        return self._forecasts
+
+    def say_forecasts(self, forecasts: tuple[Forecast, ...]) -> None:
+        """Keep dates that are told on screen, to be held against what comes."""
+        if self._store is not None and not self.saving.unsaved and not self.saving.busy:
+            self.saving.aside(partial(_said, self._store, forecasts))
 
     def moved_to(self) -> Path | None:
         """Return where the file of the open book lies, where it is not under its name."""
@@ -180,3 +193,11 @@ def _kept(store: BenchBook, plan: Plan) -> None:
         store.plans.keep(plan)
     except Refused as problem:
         log.info("what is shown cannot be kept: %s", problem)
+
+
+def _said(store: BenchBook, forecasts: tuple[Forecast, ...]) -> None:
+    """Keep the dates that were said, if that can be."""
+    try:
+        store.forecasts.keep(forecasts)
+    except Refused as problem:
+        log.info("what was said of dates cannot be kept: %s", problem)

@@ -47,7 +47,7 @@ from planner.pace.minutes import PASS_SD, PERSON_SD, STAGE_SD, Work
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
 from planner.values.moment import moment_of
-from planner.values.plan import PassKey
+from planner.values.plan import PassKey, Plan
 from planner.values.project import Logged, Project
 from planner.values.step import Stage
 
@@ -174,15 +174,18 @@ def with_past(book: Book, now: int, law: Foreign, seed: int) -> Book:
     return replace(book, projects=(*book.projects, *past))
 
 
-def outcome(book: Book, now: int, law: Spreads | None, truth: Spreads, seed: int) -> list[bool]:
-    """Return whether the dates said were kept by one truth."""
-    plan = planning.plan(book, now, quick=True).plan
-    found = odds_of(book, plan, spreads=law, draws=Draws(RUNS, 7))
+def dates(book: Book, plan: Plan, now: int) -> list[int]:
+    """Return the dates that are said of a plan by what a book has taught."""
+    found = odds_of(book, plan, spreads=spreads_of(book, now), draws=Draws(RUNS, 7))
     assert found is not None
+    return [found.together.by(share) or 10**13 for share in SHARES]
+
+
+def came(book: Book, plan: Plan, truth: Spreads, seed: int) -> int:
+    """Return when one truth is finished."""
     happened = odds_of(book, plan, spreads=truth, draws=Draws(1, 10_000 + seed))
     assert happened is not None
-    end = int(happened.together.minutes[0])
-    return [end <= (found.together.by(share) or 10**13) for share in SHARES]
+    return int(happened.together.minutes[0])
 
 
 def calibrate(projects: int, seed: int) -> None:
@@ -191,18 +194,22 @@ def calibrate(projects: int, seed: int) -> None:
     kept: dict[str, list[list[bool]]] = {}
     tried = 0
     for number in range(projects):
-        book, now = book_of(tried := tried + 1, seed)
-        while planning.plan(book, now, quick=True).plan.unplaced:
+        plan = None
+        while plan is None or plan.unplaced:
             book, now = book_of(tried := tried + 1, seed)
-        law = spreads_of(book, now)
-        for name, one, truth in (
-            ("assumed", book, law),
-            ("foreign", book, Foreign()),
-            ("slow, nothing logged", book, slow),
-            ("slow, after three projects", with_past(book, now, slow, number), slow),
-        ):
-            every = kept.setdefault(name, [])
-            every.append(outcome(one, now, None, truth, number))
+            plan = planning.plan(book, now, quick=True).plan
+        said = dates(book, plan, now)
+        own = seed * 1_000_000 + number
+        ends = {
+            "assumed": came(book, plan, spreads_of(book, now), own),
+            "foreign": came(book, plan, Foreign(), own),
+            "slow, nothing logged": came(book, plan, slow, own),
+        }
+        for name, end in ends.items():
+            kept.setdefault(name, []).append([end <= date for date in said])
+        taught = dates(with_past(book, now, slow, number), plan, now)
+        end = ends["slow, nothing logged"]
+        kept.setdefault("slow, after three projects", []).append([end <= date for date in taught])
         if number % 100 == 99 or number == projects - 1:
             print(f"after {number + 1} projects", flush=True)
             for name, every in kept.items():

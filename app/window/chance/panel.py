@@ -27,6 +27,7 @@ from app.window.palette import Colours
 
 if TYPE_CHECKING:
     from app.service.advising import DateAdvice
+    from app.service.surer_plans import SurerPlan
     from planner.chance.odds import Odds
 
 
@@ -37,10 +38,12 @@ class ChancePanel(QScrollArea):
         super().__init__(parent)
         self.runner = runner
         self._advice: tuple[DateAdvice, ...] = ()
+        self._orders: tuple[SurerPlan, ...] = ()
         self.head = text("", bold=True, size=1.15)
         self.curve = CurveWidget()
         self.dates, self.tonight = text(""), text("")
         self.decides = text("")
+        self.kept = text("")
         self.progress = MessageLabel()
         self.list = QListWidget()
         mark_chosen_rows(self.list)
@@ -73,6 +76,7 @@ class ChancePanel(QScrollArea):
         self._decides_title = text(self.tr("What moves the date most"), bold=True)
         column.addWidget(self._decides_title)
         column.addWidget(self.decides)
+        column.addWidget(self.kept)
         column.addWidget(text(self.tr("What would help"), bold=True))
         below: tuple[QWidget, ...] = (self.look, self.progress, self.list, self.do, self.message)
         for each in below:
@@ -101,7 +105,16 @@ class ChancePanel(QScrollArea):
             self.tonight.hide()
         else:
             self._show_odds(odds)
+        self._show_kept(known)
         self._show_advice()
+
+    def _show_kept(self, known: bool) -> None:
+        """Tell how the dates did that were said of projects that are finished."""
+        self.kept.setVisible(known and bool(self.runner.scores))
+        if known and self.runner.scores:
+            from app.service.forecasts import score_lines  # noqa: PLC0415 - numpy is there by now
+
+            self.kept.setText(" ".join(map(translated, score_lines(self.runner.scores))))
 
     def _show_odds(self, odds: Odds) -> None:
         from app.service import chances  # noqa: PLC0415 - numpy is there by now
@@ -138,22 +151,24 @@ class ChancePanel(QScrollArea):
         at, of, name = from_to or (0, 0, "")
         told = self.tr("{n} of {all}: {name}").format(n=at, all=of, name=name) if at else ""
         self.progress.say(told)
-        advice = self.runner.advice or ()
-        if advice != self._advice:
-            self._advice = advice
+        advice, orders = self.runner.advice or (), self.runner.orders
+        helps = bool(advice or orders)
+        if (advice, orders) != (self._advice, self._orders):
+            self._advice, self._orders = advice, orders
             self.list.clear()
             self.list.addItems([advice_text(one) for one in advice])
-            if advice:
+            self.list.addItems([self._order_text(one) for one in orders])
+            if helps:
                 self.list.setCurrentRow(0)
         asked = self.runner.advice is not None
-        if asked and not advice:
+        if asked and not helps:
             self.progress.say(self.tr("Nothing that was tried would help."))
-        self.list.setVisible(bool(advice))
-        self.do.setVisible(bool(advice))
+        self.list.setVisible(helps)
+        self.do.setVisible(helps)
         self._mark()
 
     def _mark(self) -> None:
-        self.do.setEnabled(0 <= self.list.currentRow() < len(self._advice))
+        self.do.setEnabled(0 <= self.list.currentRow() < self.list.count())
 
     def _look(self) -> None:
         if self.runner.trying is not None:
@@ -166,6 +181,14 @@ class ChancePanel(QScrollArea):
         if 0 <= row < len(self._advice):
             refused = self.runner.apply(self._advice[row])
             self.message.say("" if refused is None else str(refused))
+        elif 0 <= row < self.list.count():
+            self.runner.take(self._orders[row - len(self._advice)])
+
+    def _order_text(self, order: SurerPlan) -> str:
+        from app.service.surer_plans import price_line  # noqa: PLC0415 - numpy is there by now
+
+        assert self.runner.picture is not None
+        return words.capital(translated(price_line(order, self.runner.picture.plan)))
 
 
 def advice_text(advice: DateAdvice) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import logging
 from collections.abc import Callable
 from threading import Event
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
@@ -16,7 +16,12 @@ from app.window.worker import Worker
 
 if TYPE_CHECKING:
     from app.service.advising import DateAdvice
+    from app.service.planning import Planned
+    from app.service.surer_plans import SurerPlan
     from planner.chance.odds import Odds
+    from planner.chance.scoring import ForecastScore
+    from planner.values.forecast import Forecast
+    from planner.values.moment import Interval
     from planner.values.refusal import Refused
 
 log = logging.getLogger(__name__)
@@ -24,10 +29,19 @@ log = logging.getLogger(__name__)
 REST_MS = 1_500  # a plan rests so long before its runs are drawn
 
 
+class Known(NamedTuple):
+    """The odds of a plan, how earlier dates did, and what is said of dates now."""
+
+    odds: Odds
+    scores: tuple[ForecastScore, ...]
+    said: tuple[Forecast, ...]
+
+
 class _Answers(QObject):
     sure = Signal(int, object)
     tries = Signal(int, int, int, str)
     helped = Signal(int, object)
+    surer = Signal(int, object)
 
 
 class ChanceRunner(QObject):
@@ -37,6 +51,10 @@ class ChanceRunner(QObject):
     ----------
     odds
         Of the plan on screen; None while they are not known.
+    scores
+        How the dates did that were said of projects that are finished.
+    orders
+        Other orders of the same work that are surer, and are not taken unasked.
     advice
         What would help; None while nobody has asked, or it is not known.
     trying
@@ -54,6 +72,8 @@ class ChanceRunner(QObject):
         super().__init__(parent)
         self._session = session
         self.odds: Odds | None = None
+        self.scores: tuple[ForecastScore, ...] = ()
+        self.orders: tuple[SurerPlan, ...] = ()
         self.advice: tuple[DateAdvice, ...] | None = None
         self.trying: tuple[int, int, str] | None = None
         self.picture: PlanSnapshot | None = None
@@ -64,6 +84,7 @@ class ChanceRunner(QObject):
         self._answers.sure.connect(self._know_odds)
         self._answers.tries.connect(self._know_trial)
         self._answers.helped.connect(self._know_advice)
+        self._answers.surer.connect(self._know_orders)
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.timeout.connect(self.begin)
@@ -84,8 +105,14 @@ class ChanceRunner(QObject):
             return
         self.stop()
         self.picture = picture
-        serial, stop = self._serial, self._stopped.is_set
-        self._start(lambda: self._answers.sure.emit(serial, _odds(picture, stop)))
+        serial, stop, said = self._serial, self._stopped.is_set, self._session.forecasts
+        promised = self._session.promised
+
+        def job() -> None:
+            self._answers.sure.emit(serial, _odds(picture, said, stop))
+            self._answers.surer.emit(serial, _orders(picture, said, promised, stop))
+
+        self._start(job)
 
     def look_for_help(self) -> None:
         """Try what would help; `stop` ends it."""
@@ -94,14 +121,14 @@ class ChanceRunner(QObject):
             return
         self.stop()
         self.picture, self.advice = picture, None
-        serial, stop = self._serial, self._stopped.is_set
+        serial, stop, said = self._serial, self._stopped.is_set, self._session.forecasts
         self.trying = (0, 0, "")
         self.changed.emit()
 
         def tell(at: int, of: int, name: str) -> None:
             self._answers.tries.emit(serial, at, of, name)
 
-        self._start(lambda: self._answers.helped.emit(serial, _advice(picture, tell, stop)))
+        self._start(lambda: self._answers.helped.emit(serial, _advice(picture, said, tell, stop)))
 
     def apply(self, advice: DateAdvice) -> Refused | None:
         """Make a measure one edit of the book; return why it cannot be."""
@@ -134,6 +161,7 @@ class ChanceRunner(QObject):
     def _forget(self) -> None:
         self.stop()
         self.odds = self.advice = self.picture = None
+        self.scores = self.orders = ()
         self.changed.emit()
 
     def _planning(self, busy: bool) -> None:
@@ -142,13 +170,31 @@ class ChanceRunner(QObject):
             self.stop()
         elif self._session.picture is not self.picture:
             self.odds = self.advice = None
+            self.orders = ()
             self.changed.emit()
             self._soon.start(REST_MS)
 
-    def _know_odds(self, serial: int, odds: Odds | None) -> None:
-        if serial == self._serial and odds is not None:
-            self.odds = odds
+    def _know_odds(self, serial: int, known: Known | None) -> None:
+        if serial == self._serial and known is not None:
+            self.odds, self.scores = known.odds, known.scores
+            self._session.say_forecasts(known.said)
             self.changed.emit()
+
+    def _know_orders(self, serial: int, found: tuple[SurerPlan, ...]) -> None:
+        """Take an order that costs nothing and leaves tonight; keep the others to be offered."""
+        if serial != self._serial:
+            return
+        free = next((one for one in found if one.free and one.leaves), None)
+        if free is not None:
+            self.take(free)
+        else:
+            self.orders = found
+            self.changed.emit()
+
+    def take(self, order: SurerPlan) -> None:
+        """Work by another order of the same work."""
+        cause = self.tr("a surer order of the same work was taken")
+        self._session.take_plan(order.planned.plan, order.planned.verdict, cause)
 
     def _know_trial(self, serial: int, at: int, of: int, name: str) -> None:
         if serial == self._serial:
@@ -162,20 +208,54 @@ class ChanceRunner(QObject):
             self.changed.emit()
 
 
-def _odds(picture: PlanSnapshot, stop: Callable[[], bool]) -> Odds | None:
-    from planner.chance.odds import odds_of  # noqa: PLC0415 - numpy, once it is needed
+def _odds(
+    picture: PlanSnapshot, said: tuple[Forecast, ...], stop: Callable[[], bool]
+) -> Known | None:
+    from app.service.forecasts import said_by  # noqa: PLC0415 - numpy, once it is needed
+    from planner.chance.odds import odds_of  # noqa: PLC0415
+    from planner.chance.scoring import learned_scale, scores  # noqa: PLC0415
+    from planner.chance.spreads import spreads_of  # noqa: PLC0415
 
-    return odds_of(picture.book, picture.plan, stop=stop)
+    known = scores(picture.book, said)
+    scale = learned_scale(known)
+    law = spreads_of(picture.book, picture.plan.now, scale)
+    odds = odds_of(picture.book, picture.plan, spreads=law, stop=stop)
+    return None if odds is None else Known(odds, known, said_by(odds, scale))
+
+
+def _orders(
+    picture: PlanSnapshot,
+    said: tuple[Forecast, ...],
+    promised: tuple[Interval, ...],
+    stop: Callable[[], bool],
+) -> tuple[SurerPlan, ...]:
+    from app.service.advising import Adviser  # noqa: PLC0415 - numpy, once it is needed
+    from app.service.forecasts import scale_of  # noqa: PLC0415
+    from app.service.surer_plans import RUNS, surer_plans  # noqa: PLC0415
+
+    scale = scale_of(picture.book, said)
+    few = Adviser(picture.book, _planned(picture), runs=RUNS, scale=scale, stop=stop)
+    return surer_plans(few, promised)
+
+
+def _planned(picture: PlanSnapshot) -> Planned:
+    from app.service.planning import Planned  # noqa: PLC0415 - as late as what needs it
+
+    return Planned(picture.plan, picture.verdict, picture.cure, picture.calendar, picture.book)
 
 
 def _advice(
-    picture: PlanSnapshot, tell: Callable[[int, int, str], None], stop: Callable[[], bool]
+    picture: PlanSnapshot,
+    said: tuple[Forecast, ...],
+    tell: Callable[[int, int, str], None],
+    stop: Callable[[], bool],
 ) -> tuple[Odds, tuple[DateAdvice, ...]]:
     from app.service.advising import Adviser  # noqa: PLC0415 - numpy, once it is needed
-    from app.service.planning import Planned  # noqa: PLC0415
+    from app.service.forecasts import scale_of  # noqa: PLC0415
     from app.window.message_translation import edit_name  # noqa: PLC0415
 
-    planned = Planned(picture.plan, picture.verdict, picture.cure, picture.calendar, picture.book)
-    adviser = Adviser(picture.book, planned, stop=stop)
+    adviser = Adviser(
+        picture.book, _planned(picture), scale=scale_of(picture.book, said), stop=stop
+    )
     found = adviser.all(lambda at, of, name: tell(at, of, edit_name(name)))
     return adviser.odds, found

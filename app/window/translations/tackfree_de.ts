@@ -717,6 +717,13 @@
   </message>
  </context>
  <context>
+  <name>ChanceRunner</name>
+  <message>
+   <source>a surer order of the same work was taken</source>
+   <translation>eine sicherere Reihenfolge derselben Arbeit wurde genommen</translation>
+  </message>
+ </context>
+ <context>
   <name>ChangeForm</name>
   <message>
    <source> °C</source>
@@ -11757,6 +11764,14 @@ Quelle: {source}</translation>
    <translation>„{text}“ sind keine Stunden; als 19:30-21:30 oder 20-22 schreiben</translation>
   </message>
   <message>
+   <source>Of {n} finished projects, {kept} kept the date of four runs in five; the dates were {loss:.1f} days off (pinball loss).</source>
+   <translation>Von {n} fertigen Projekten haben {kept} den Termin der vier von fünf Läufen gehalten; die Termine lagen um {loss:.1f} Tage daneben (Pinball-Verlust).</translation>
+  </message>
+  <message>
+   <source>Dates are now drawn {percent:.0f} % as wide as assumed.</source>
+   <translation>Termine streuen jetzt {percent:.0f} % so weit wie angenommen.</translation>
+  </message>
+  <message>
    <source>airbrush {airbrush}</source>
    <translation>Airbrush {airbrush}</translation>
   </message>
@@ -12487,6 +12502,10 @@ Quelle: {source}</translation>
   <message>
    <source>"{name}" is used here and in {n} more places; replace it there first</source>
    <translation>„{name}“ wird hier und an {n} weiteren Stellen verwendet; dort zuerst ersetzen</translation>
+  </message>
+  <message>
+   <source>another order of the work: {days:.1f} days on average, {percent:+d} % chance; it takes {sessions:+d} sessions and ends {later:+.1f} days by plan</source>
+   <translation>eine andere Reihenfolge: {days:.1f} Tage im Mittel, {percent:+d} % Aussicht; sie braucht {sessions:+d} Sitzungen und endet nach Plan {later:+.1f} Tage</translation>
   </message>
   <message>
    <source>"{place}" must be {gain:g} °C warmer than the usual place, {most:g} °C at most</source>

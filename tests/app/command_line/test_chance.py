@@ -13,6 +13,11 @@ from app.service import demos
 NOW = "2031-03-05T19:30"
 
 
+@pytest.fixture(autouse=True)
+def _few_orders_are_tried(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("app.service.surer_plans.DRAWN", 0)
+
+
 @pytest.fixture
 def file(tmp_path: Path) -> Path:
     """Return an exchange file of one small figure."""

@@ -12,10 +12,15 @@ from small_book import NOW as SMALL_NOW
 from small_book import small_book
 from window_steps import MakeWindow
 
+from app.service.planning import Planned
+from app.service.surer_plans import SurerPlan
 from app.window import words
 from app.window.chance_band import paint_band
 from app.window.main_window import MainWindow
 from app.window.palette import DARK, LIGHT
+from planner.chance.scoring import ForecastScore
+from planner.values.forecast import Forecast
+from storage.bench_book import BenchBook
 
 WAIT_MS = 60_000
 
@@ -23,6 +28,7 @@ WAIT_MS = 60_000
 @pytest.fixture(autouse=True)
 def _runs_are_drawn_at_once(monkeypatch: pytest.MonkeyPatch, _no_better_plans: None) -> None:
     monkeypatch.setattr("app.window.chance.runner.REST_MS", 0)
+    monkeypatch.setattr("app.service.surer_plans.DRAWN", 0)
     monkeypatch.setattr("planner.chance.odds.assumed", lambda _name: 200)
 
 
@@ -76,6 +82,37 @@ def test_one_key_makes_a_measure_an_edit_that_can_be_undone(qtbot, window) -> No
     window.session.undo()
     assert window.session.book == before
     qtbot.waitUntil(lambda: window.chance.odds is not None, timeout=WAIT_MS)
+
+
+def test_what_is_said_is_kept_to_be_held_against_what_comes(qtbot, window) -> None:
+    odds = window.chance.odds
+
+    def kept() -> bool:
+        with BenchBook.open(window.session.path) as bench:
+            return [one.most for one in bench.forecasts.all()] == [odds.projects[0].by(0.8)]
+
+    qtbot.waitUntil(kept, timeout=WAIT_MS)
+
+
+def test_a_surer_order_that_moves_tonight_is_offered_and_taken_by_one_key(qtbot, window) -> None:
+    """What is offered here is the plan on screen, said to be surer: the way, not the order."""
+    qtbot.waitUntil(lambda: not window.chance.busy, timeout=WAIT_MS)
+    picture = window.session.picture
+    planned = Planned(picture.plan, picture.verdict, picture.cure, picture.calendar, picture.book)
+    window.chance.orders = (SurerPlan(planned, 1.0, 0.1, free=True, leaves=False),)
+    window.chance.changed.emit()
+    panel = window.chances.made
+    assert "another order" in panel.list.item(panel.list.count() - 1).text().lower()
+    panel.list.setCurrentRow(panel.list.count() - 1)
+    with qtbot.waitSignal(window.session.pictured, timeout=WAIT_MS):
+        panel.do.click()
+
+
+def test_how_earlier_dates_did_is_told(window) -> None:
+    said = Forecast("past", 0, 10, 20, 30)
+    window.chance.scores = (ForecastScore(said, 15, kept=True, loss=0.5),)
+    window.chance.changed.emit()
+    assert "1 kept the date of four runs in five" in window.chances.made.kept.text()
 
 
 def test_looking_can_be_stopped(qtbot, window) -> None:
