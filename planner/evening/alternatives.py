@@ -109,13 +109,10 @@ def keeps_windows(table: PartialSchedule, fit: Fit, stretch: Stretch) -> bool:
     """Tell whether work leaves time for all that closes: what it opens itself, and what runs."""
     trial = table.clone()
     place(trial, fit)
-    running = [index for index in table.awaited if index != fit.index]
-    for index in running:
-        before, after = table.deadline(index), trial.deadline(index)
-        takes = table.problem.activities[index].pass_.minutes
-        if before >= FOREVER or before <= table.time + takes:
+    for index in table.awaited - {fit.index}:
+        if not table.time < _too_late(table, index) < FOREVER:
             continue  # never closes, or cannot be met any more as it is
-        if after < fit.free + takes:
+        if fit.free >= _too_late(trial, index):
             return False
     begun = {
         table.problem.ends[number][1] for number in table.problem.closing_from.get(fit.index, ())
@@ -123,23 +120,35 @@ def keeps_windows(table: PartialSchedule, fit: Fit, stretch: Stretch) -> bool:
     return all(_in_time(trial, index, fit.free, stretch) for index in begun)
 
 
+def _too_late(table: PartialSchedule, index: int) -> int:
+    """Return the first start that would miss a closing that runs, or FOREVER (definition 7)."""
+    minutes = table.problem.activities[index].pass_.minutes
+    bound = table.bound_to(index)
+    late = bound.interval.end if bound else FOREVER
+    for number in table.problem.activities[index].closing:
+        if table.problem.ends[number][0] in table.end:
+            openings = table.windows(number)
+            closes = openings[-1].closes if openings else 0
+            ends_by = table.problem.gates[number].closing is Bound.END and closes < FOREVER
+            late = min(late, closes - minutes + 1 if ends_by else closes)
+    return late
+
+
 def _in_time(trial: PartialSchedule, index: int, free: int, stretch: Stretch) -> bool:
     """Tell whether what must follow has a place before its closing, in bench time."""
     activity = trial.problem.activities[index]
-    deadline = trial.deadline(index)
-    if deadline >= FOREVER or any(before not in trial.end for before in activity.before):
+    late = _too_late(trial, index)
+    if late >= FOREVER or any(before not in trial.end for before in activity.before):
         return True  # it never closes, or waits for more than this
     opens = gates_open(trial, index, free)
     if opens is None:
         return False
-    ends_by = any(trial.problem.gates[number].closing is Bound.END for number in activity.closing)
-    while opens < deadline:
+    while opens < late:
         here = trial.problem.calendar.next_stretch(opens)
         if here is None:
             return False
         start = max(opens, here.interval.start)
-        end, free = start + activity.pass_.minutes, start + activity.pass_.hands
-        if free <= here.interval.end and (end if ends_by else start) <= deadline:
+        if start < late and start + activity.pass_.hands <= here.interval.end:
             return True
         opens = here.interval.end
     return False

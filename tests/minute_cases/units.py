@@ -7,7 +7,7 @@ from dataclasses import replace
 from judge_cases.making import at, book, coating, do, paint, piece, ready, work
 from minute_cases.making import Edge, edge
 
-from planner.values.coating import State
+from planner.values.coating import Family, State
 from planner.values.step import Application, Minutes, Stage, Step
 
 FIRST = do("base", "18:00-18:10")
@@ -83,3 +83,16 @@ def tape_off_within_a_week() -> Edge:
     """On at 18:00 on day 1: unmasking begins before 18:00 on day 8."""
     done = FIRST, do("mask", "1/18:30-1/18:40"), do("camo", "1/18:40-1/18:50")
     return Edge(MASKED, "unmask", at("8/18:29"), at("8/18:30"), done=done)
+
+
+@edge(7)
+def masking_fluid_off_within_a_week() -> Edge:
+    """Definition 21: dabbed on from 18:30 on day 1, drawn off before 18:30 on day 8."""
+    of = book(
+        paint("fluid", "hull/deck", coat="fluid", stage=Stage.DETAIL),
+        paint("camo", "hull/deck"),
+        work("off", Stage.UNMASK, "hull/deck"),
+        coatings=(coating("fluid", Family.MASKING_FLUID),),
+    )
+    done = do("fluid", "1/18:30-1/18:40"), do("camo", "1/20:00-1/20:10")
+    return Edge(of, "off", at("8/18:29"), at("8/18:30"), done=done, named=frozenset({4}))

@@ -5,14 +5,22 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from judge_cases.making import NOW, at, book, coating, do, key, paint, ready, when
+from judge_cases.making import MONDAY, NOW, at, book, coating, do, key, paint, ready, when, work
 
+from planner.evening import advice, alternatives, closing_check, missed_closings, repairs, stripping
+from planner.evening.advice import rest, silvering
+from planner.evening.alternatives import instead, leaves_time, takers
 from planner.evening.last_coat_brake import braked
+from planner.evening.logged_films import laid
+from planner.evening.looks import LookFor, look_for, looks
+from planner.evening.missed_closings import Remedy
+from planner.evening.skipped_steps import skipped
+from planner.evening.split_steps import fresh, must_follow
 from planner.values.book import Book
-from planner.values.coating import State
+from planner.values.coating import Coating, Family, Mark, State, Window
 from planner.values.plan import Placement
-from planner.values.project import Logged
-from planner.values.step import Role, Stage
+from planner.values.project import Event, Happened, Logged, Pin
+from planner.values.step import Bound, Gate, Minutes, Role, Stage, Step, Trait
 
 BASE = paint("base", "hull/deck")
 LAST = paint("last", "hull/deck", stage=Stage.VARNISH, role=Role.FINAL, coat="green")
@@ -59,3 +67,207 @@ def test_the_least_dry_film_comes_first():
     films = braked(of, key("last"), at("18:10") + 400, planned=laid)
     assert [film.step for film in films] == ["side", "base"]
     assert braked(of, key("base"), NOW + 400, planned=laid) == ()
+
+
+# -- what else may be done ------------------------------------------------------------------------
+
+
+def closing(bound: Bound) -> Book:
+    """Return a book whose base was laid from 18:00 on; what follows it closes at 19:00."""
+    gate = Gate(after="base", windows=(Window(closes=Mark(minutes=60)),), closing=bound)
+    log = (Logged(model="cart", step="base", start=when("18:00"), end=when("18:10")),)
+    press = work("press", Stage.PRESS, "hull/deck", gates=(gate,))
+    return book(BASE, press, paint("links", "tracks"), log=log)
+
+
+@pytest.mark.parametrize(
+    ("bound", "now", "offered"),
+    [
+        (Bound.START, "18:49", True),  # the other ten minutes are over at 18:59, in time to begin
+        (Bound.START, "18:50", False),
+        (Bound.START, "18:59", False),  # the last minute to begin is now
+        (Bound.START, "19:00", True),  # it is missed, whatever is done
+        (Bound.END, "18:40", True),  # over at 18:50, with ten minutes left
+        (Bound.END, "18:41", False),
+        (Bound.END, "18:50", False),  # just in time, if it is done now
+        (Bound.END, "18:51", True),
+    ],
+)
+def test_other_work_leaves_what_closes_its_minutes(bound, now, offered):
+    """Definition 7: to have started before 19:00, or to have ended by then."""
+    steps = [other.key.step for other in instead(closing(bound), at(now))]
+    assert ("links" in steps) is offered
+
+
+@pytest.mark.parametrize(("now", "enough"), [("21:40", True), ("21:41", False)])
+def test_what_opens_a_window_is_begun_in_time_for_it(now, enough):
+    """Ten minutes of laying and ten of pressing end at 22:00; the next evening is too late."""
+    of = replace(
+        closing(Bound.START), projects=(replace(closing(Bound.START).projects[0], log=()),)
+    )
+    assert leaves_time(of, key("base"), at(now)) is enough
+    assert ("base" in [other.key.step for other in instead(of, at(now))]) is enough
+    assert leaves_time(of, key("links"), at(now))  # it opens nothing
+    assert leaves_time(of, key("press"), at(now))  # out of order, which is told by itself
+
+
+def test_what_else_takes_a_colour_waits_for_the_first_thing_that_is_missing():
+    steps = (
+        paint("one", "hull/deck", coat="green"),
+        paint("two", "hull/side", coat="green"),
+        paint("three", "hull/deck", "hull/side"),
+        paint("links", "tracks"),
+    )
+    three, links = sorted(takers(book(*steps), "sand", at("18:00")), key=lambda t: t.key.step)[::-1]
+    assert (three.key.step, three.opens, three.waits_for) == ("three", None, "one")
+    assert (links.key.step, links.opens, links.waits_for) == ("links", at("18:00"), "")
+    assert [taker.key.step for taker in takers(book(*steps), "sand", NOW)] == ["links", "three"]
+    assert links.ready(at("18:00"))
+    assert not links.ready(at("17:59"))
+
+
+# -- tries, rests and looks -----------------------------------------------------------------------
+
+
+def dropped(*times: str, model: str = "cart", step: str = "base") -> Book:
+    lines = [Happened(at=when(t), event=Event.DROPPED, model=model, step=step) for t in times]
+    of = book(BASE, LAST)
+    return replace(of, projects=(replace(of.projects[0], diary=tuple(lines)),))
+
+
+def test_after_two_tries_a_place_rests_for_a_day_from_the_last():
+    """Common practice, no source: two tries, 24 hours."""
+    twice = dropped("18:00", "19:00")
+    told = rest(twice, key("base"), at("20:00"))
+    assert told is not None
+    assert (told.until, told.tries, told.places) == (at("1/19:00"), 2, ("hull/deck",))
+    assert rest(twice, key("base"), at("1/18:59")) is not None
+    assert rest(twice, key("base"), at("1/19:00")) is None
+    assert rest(dropped("18:00"), key("base"), at("20:00")) is None
+    assert rest(dropped("18:00", "19:00", "18:30"), key("last"), at("20:00")).tries == 3
+    of = book(BASE, LAST, paint("links", "tracks"))
+    lines = twice.projects[0].diary
+    elsewhere = replace(of, projects=(replace(of.projects[0], diary=lines),))
+    assert rest(elsewhere, key("links"), at("20:00")) is None
+
+
+def test_decals_are_looked_at_from_two_days_to_two_weeks():
+    """Common practice, no source: silvering shows days, sometimes weeks later."""
+    sheet = Coating(name="sheet", family=Family.DECAL)
+    decals = paint("decals", "hull/deck", coat="sheet", stage=Stage.DECAL)
+    log = (Logged(model="cart", step="decals", start=when("18:00"), end=when("18:10")),)
+    of = book(decals, coatings=(sheet,), log=log)
+    first, last = at("18:10") + 2 * 1440, at("18:10") + 14 * 1440
+    asked = [first - 1, first, first + 1, last - 1, last, last + 1]
+    assert [len(silvering(of, now)) for now in asked] == [0, 1, 1, 1, 1, 0]
+    assert silvering(of, first)[0].shows == first
+
+
+@pytest.mark.parametrize(
+    ("stage", "what"),
+    [
+        (Stage.OIL_WASH, LookFor.DULL),
+        (Stage.WASH, LookFor.TIDE_MARKS),
+        (Stage.WIPE, LookFor.TIDE_MARKS),
+        (Stage.FILTER, LookFor.TIDE_MARKS),
+        (Stage.VARNISH, LookFor.FROSTING),
+        (Stage.MATTE, LookFor.FROSTING),
+        (Stage.DECAL, LookFor.LIFTING),
+        (Stage.PRESS, LookFor.LIFTING),
+        (Stage.BASE, LookFor.WORK),
+    ],
+)
+def test_what_a_look_is_for(stage, what):
+    assert look_for(stage) is what
+
+
+def test_a_look_is_due_at_its_minute_and_lapses_after_a_day():
+    looked = replace(BASE, look_in=20)
+    log = (Logged(model="cart", step="base", start=when("18:00"), end=when("18:10")),)
+    of = book(looked, log=log)
+    (look,) = looks(of, at("18:10"))
+    assert (look.at, look.since) == (at("18:30"), at("18:10"))
+    assert looks(of, at("18:30") + 1439) == (look,)
+    assert looks(of, at("18:30") + 1440) == ()
+
+
+def test_the_figures_of_an_evening():
+    """Common practice or assumed, as it stands beside them [min]; a tenth of a place [-]."""
+    assert (stripping.SOAK, stripping.DRY) == (120, 720)
+    assert (repairs.SPOT_SHARE, repairs.JUDGED_AFTER) == (0.1, 60)
+    assert (repairs.DECALS_SETTLE, repairs.WASH_RESEAL) == (1440, 1440)
+    assert (alternatives.SHORT, closing_check.TIDY) == (15, 10)
+    assert (advice.JUDGED_AFTER, advice.REST, advice.FAILED_TRIES) == (60, 1440, 2)
+    assert (missed_closings.SCUFF_MINUTES, missed_closings.LATE_TIMES) == (10, 2)
+
+
+# -- parting and shortening -----------------------------------------------------------------------
+
+
+def test_what_must_follow_soon():
+    """Wiping follows its wash while that lies on top, and whatever closes after what it closes."""
+    wash = paint("wash", "hull/deck", "hull/side", coat="oil", stage=Stage.OIL_WASH)
+    wipe = work("wipe", Stage.WIPE, "hull/deck")
+    over = paint("over", "hull/deck")
+    closes = Gate(after="wash", windows=(Window(closes=Mark(minutes=60)),))
+
+    def follows(*steps: Step) -> bool:
+        model = book(*steps).projects[0].models[0]
+        return must_follow(model, steps[-1], steps[0])
+
+    assert follows(wash, wipe)
+    assert follows(wash, work("dust", Stage.CLEAN, "hull/deck"), wipe)
+    assert not follows(wash, over, wipe)
+    assert follows(wash, over, replace(wipe, gates=(closes,)))
+    assert not follows(wash, work("dust", Stage.CLEAN, "hull/deck"))
+    assert not follows(wash, work("wipe", Stage.WIPE, "tracks"))
+
+
+def test_a_free_id_leaves_room_for_its_number():
+    """Ids have at most sixty letters; the last four are kept for "-2" and further ones."""
+    model = book(replace(BASE, id="b" * 56)).projects[0].models[0]
+    assert fresh(model, "b" * 60) == "b" * 56 + "-2"
+    assert fresh(model, "c" * 60) == "c" * 56
+
+
+def test_wishes_about_coats_that_are_left_out_go():
+    """Of three coats the first is done: the pins of the second and third go, and of none other."""
+    log = (Logged(model="cart", step="base", start=when("18:00"), end=when("18:10")),)
+    pins = tuple(
+        Pin(model="cart", step=step, coat=coat, on=MONDAY)
+        for step, coat in (("base", 1), ("base", 2), ("base", 3), ("base", None), ("last", 1))
+    )
+    of = book(replace(paint("base", "hull/deck", coats=3)), LAST, log=log, pins=pins)
+    short = skipped(of, key("base", 2)).book
+    left = [(pin.step, pin.coat) for pin in short.projects[0].pins]
+    assert left == [("base", 1), ("base", None), ("last", 1)]
+    assert short.projects[0].models[0].steps[0].coats == 1
+
+
+def test_late_work_takes_twice_as_long_and_no_more_than_a_day():
+    """10 + 2 × 700 each part: 20 and 1400; 1000 becomes 1440, not 2000."""
+    gate = Gate(after="base", windows=(Window(closes=Mark(minutes=60)),), closing=Bound.END)
+    log = (Logged(model="cart", step="base", start=when("18:00"), end=when("18:10")),)
+    for fixed, per_part, late in ((10, 700, (20, 1400)), (1000, 1000, (1440, 1440))):
+        press = work("press", Stage.PRESS, "hull/deck", gates=(gate,))
+        press = replace(press, minutes=Minutes(fixed=fixed, per_part=per_part))
+        of = book(BASE, press, log=log)
+        (missed,) = missed_closings.missed(of, at("1/18:00"))
+        minutes = (
+            missed_closings.remedied(of, missed, Remedy.LATE).projects[0].models[0].steps[1].minutes
+        )
+        assert (minutes.fixed, minutes.per_part) == late
+
+
+def test_what_is_under_way_ends_now_and_takes_at_least_a_minute():
+    log = (Logged(model="cart", step="base", start=when("18:00")),)
+    for now, end in (("18:00", "18:01"), ("18:01", "18:01"), ("18:05", "18:05")):
+        table = laid(book(BASE, log=log), at(now))
+        assert (table.start[0], table.end[0]) == (at("18:00"), at(end))
+
+
+def test_what_goes_on_alone_ends_when_it_has_taken_its_minutes():
+    bath = work("bath", Stage.CLEAN, "hull/deck", minutes=60, traits=(Trait.HANDS_FREE,))
+    log = (Logged(model="cart", step="bath", start=when("18:00")),)
+    for now, end in (("18:10", "19:00"), ("19:00", "19:00"), ("19:10", "19:10")):
+        assert laid(book(bath, log=log), at(now)).end[0] == at(end)
