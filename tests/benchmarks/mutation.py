@@ -76,6 +76,7 @@ CURE = (
 JUDGED_BY: dict[str, tuple[str, ...]] = {
     "schedule/judge": (
         "schedule/test_judge.py",
+        "schedule/test_judge_edges.py",
         "schedule/test_judge_premises.py",
         *EDGES,
         "schedule/test_judge_properties.py",
@@ -90,7 +91,7 @@ JUDGED_BY: dict[str, tuple[str, ...]] = {
         "schedule/test_judge.py",
     ),
     "cure": CURE,
-    "layers": ("layers",),
+    "layers": ("layers", "graph/test_likely.py", "schedule/test_gates_meet.py"),
     "evening": ("evening",),
     "quantity": ("quantity",),
 }

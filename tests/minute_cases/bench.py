@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 from judge_cases.making import (
+    GEAR,
     MONDAY,
     at,
     book,
@@ -22,6 +23,7 @@ from minute_cases.making import Edge, edge, fact
 
 from planner.schedule.partial_schedule import Cup
 from planner.values.book import Book
+from planner.values.gear import Airbrush, Gear
 from planner.values.model import Model
 from planner.values.plan import BenchKind, BenchWork, PassKey
 from planner.values.project import Logged, Pin
@@ -173,6 +175,47 @@ def a_change_that_begins_within_the_limit() -> Edge:
         lead=6,
         airbrush="fine",
     )
+
+
+TWO_AIRBRUSHES = replace(
+    book(spray("base", "hull/deck"), spray("links", "tracks", coat="green")),
+    gear=Gear(airbrushes=(*GEAR.airbrushes, Airbrush(name="wide"))),
+)
+
+
+def _of_both(start: int) -> list[BenchWork]:
+    """Load the wide one before, and clean it and then the fine one after it."""
+    wide = BenchWork(BenchKind.LOAD, piece(start - LOAD, LOAD), "wide", "green")
+    cleaned = BenchWork(BenchKind.CLEAN, piece(start + 10, CLEAN), "wide")
+    return [wide, cleaned, BenchWork(BenchKind.CLEAN, piece(start + 10 + CLEAN, CLEAN), "fine")]
+
+
+def _both(filled: str, done: str, at_: str, out: str) -> Edge:
+    until = at(done.partition("-")[2])
+    return Edge(
+        TWO_AIRBRUSHES,
+        "links",
+        at(at_),
+        at(out),
+        done=(sprayed("base", done),),
+        bench=lambda start: [load(filled), *_of_both(start)],
+        cups={"fine": Cup("sand", until - 13, until)},
+        lead=LOAD,
+        airbrush="wide",
+    )
+
+
+@edge(14)
+def both_airbrushes_are_clean_when_the_quiet_hours_begin() -> Edge:
+    """Ten minutes of spraying and twice six of cleaning from 20:38 on: 21:00."""
+    both = _both("20:21-20:24", "20:24-20:34", "20:38", "20:39")
+    return replace(both, named=frozenset({14, 16}))  # the other stood for its 20 min by then
+
+
+@edge(16)
+def the_other_airbrush_is_cleaned_within_its_limit() -> Edge:
+    """Used until 19:00; from 19:04 on ten minutes and six of cleaning: its own begins at 19:20."""
+    return _both("18:47-18:50", "18:50-19:00", "19:04", "19:05")
 
 
 @edge(16)

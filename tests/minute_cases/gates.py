@@ -197,6 +197,34 @@ def prepared_once_the_window_is_open() -> Edge:
     return Edge(of, "top", at("19:25"), at("19:24"), done=done, bench=_scuffed, lead=15)
 
 
+@edge(8)
+def prepared_and_loaded_once_the_window_is_open() -> Edge:
+    """Open from 19:10 on, 15 min of scuffing and 3 of loading, so it is sprayed from 19:28 on."""
+    of = book(
+        paint("base", "hull/deck", coat="rough"),
+        spray("top", "hull/deck", coat="rough"),
+        coatings=(coating("rough", recoat=SCUFFED),),
+    )
+
+    def served(start: int) -> tuple[BenchWork, ...]:
+        return (
+            BenchWork(BenchKind.PREPARE, piece(start - 18, 15), serves=key("top")),
+            BenchWork(BenchKind.LOAD, piece(start - 3, 3), "fine", "rough"),
+            BenchWork(BenchKind.CLEAN, piece(start + 10, 6), "fine"),
+        )
+
+    return Edge(
+        of,
+        "top",
+        at("19:28"),
+        at("19:27"),
+        done=(FIRST,),
+        bench=served,
+        lead=18,
+        airbrush="fine",
+    )
+
+
 @edge(9)
 def an_uncertain_window_opens_at_its_nominal_minute() -> Edge:
     """100 min from 18:05 are 19:45; the closing, 110 min from 18:00, is 19:50."""

@@ -96,3 +96,12 @@ def masking_fluid_off_within_a_week() -> Edge:
     )
     done = do("fluid", "1/18:30-1/18:40"), do("camo", "1/20:00-1/20:10")
     return Edge(of, "off", at("8/18:29"), at("8/18:30"), done=done, named=frozenset({4}))
+
+
+@edge(21)
+def masking_fluid_off_when_the_coat_above_is_set_to_touch() -> Edge:
+    """What lies over the fluid is asked, and its own film is not."""
+    of = masking_fluid_off_within_a_week().book
+    off = ready(of, "sand", State.SET_TO_TOUCH, at("1/20:10"))
+    done = do("fluid", "1/18:30-1/18:40"), do("camo", "1/20:00-1/20:10")
+    return Edge(of, "off", off, off - 1, done=done)

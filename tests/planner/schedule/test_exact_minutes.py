@@ -39,6 +39,7 @@ def test_the_heuristic_takes_the_minute_and_one_within(definition, build):
         fit = fitted(one, start)
         assert fit is not None
         assert (fit.start, fit.end) == (start, start + one.minutes)
+        assert fit.hands == fit.work == start - one.lead
 
 
 @every_edge
