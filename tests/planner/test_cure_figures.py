@@ -11,11 +11,12 @@ import math
 from dataclasses import replace
 
 import pytest
-from cure_rooms import film, steady
+from cure_rooms import WARSAW, at, film, points, room, steady
 
 from planner.air import Air
 from planner.cure import Band, Cure, Film
 from planner.cure.assumptions import ASSUMED
+from planner.cure.course import MILLION, Course
 from planner.cure.drying_path import film_path, progress
 from planner.cure.evaporation import movement_factor
 from planner.cure.family_times import FAR, LABEL_SPREAD, USUAL, WIDE, family_figure, reference_um
@@ -35,6 +36,7 @@ from planner.cure.kinetics import (
     arrhenius,
     stages_of,
 )
+from planner.cure.pot_life import pot_life
 from planner.cure.reference import minutes_at, thickness_exponent
 from planner.cure.stacking import bond_of
 from planner.values.coating import Coating, Family, Finish, State
@@ -50,7 +52,7 @@ MINUTES = {
     (F.WATERBORNE_ACRYLIC, G.GLOSS): (6, 9, 13, 45, 18, 1500, 420, 540),
     (F.SOLVENT_LACQUER, G.MATTE): (3, 5, 8, 20, 20, 60, 360, 400),
     (F.ALCOHOL_INK, G.MATTE): (2, 4, 6, 20, 20, 60, 360, 400),
-    (F.ALKYD_ENAMEL, G.MATTE): (80, 120, 180, 420, 720, 1440, 5760, 7200),
+    (F.ALKYD_ENAMEL, G.MATTE): (75, 120, 180, 420, 720, 1440, 5760, 7200),
     (F.ARTISTS_OIL, G.MATTE): (360, 540, 720, 960, 1200, 1440, 1800, 2000),
     (F.TWO_PACK, G.MATTE): (60, 90, 150, 420, 310, 1200, 4320, 1440),
     (F.PIGMENT, G.MATTE): (5, 10, 15, 30, 30, 30, 60, 60),
@@ -102,6 +104,7 @@ def test_every_assumption():
         "film forms": 5,
         "oxidation, damp": 100,
         "oxidation, reaction share": 0.15,
+        "oxidation, thickness": 1.2,
         "box share": 0.7,
         "room air": 0.1,
         "fan air": 1,
@@ -216,8 +219,8 @@ def test_from_nine_tenths_of_solids_on_a_two_pack_only_reacts(solids, first):
         (F.WATERBORNE_ACRYLIC, 1, 1.5, 1.5),
         (F.SOLVENT_LACQUER, 1, 1.5, 2),
         (F.ALCOHOL_INK, 1, 1.5, 2),
-        (F.ALKYD_ENAMEL, 1, 1.5, 2),
-        (F.ARTISTS_OIL, 1, 1.5, 2),
+        (F.ALKYD_ENAMEL, 1.2, 1.5, 2),
+        (F.ARTISTS_OIL, 1.2, 1.5, 2),
         (F.TWO_PACK, 0.5, 0, 0),
         (F.DECAL, 0, 0, 0),
         (F.CYANOACRYLATE, 0, 0, 0),
@@ -225,7 +228,7 @@ def test_from_nine_tenths_of_solids_on_a_two_pack_only_reacts(solids, first):
     ],
 )
 def test_exponents_of_thickness(family, recoat, safe, through):
-    """1 by evaporation (Kiil 2006), 2 by diffusion (Fick), 1.5 between and 0.5 (assumed)."""
+    """1 by evaporation (Kiil 2006), 2 by diffusion (Fick); 1.2, 1.5 and 0.5 are assumed."""
     coating = Coating(name="x", family=family)
     states = (State.DRY_TO_RECOAT, State.SOLVENT_SAFE, State.DRY_THROUGH)
     assert tuple(thickness_exponent(coating, s) for s in states) == (recoat, safe, through)
@@ -328,8 +331,9 @@ def test_no_film_is_thinner_or_thicker(um, fits):
     with pytest.raises(Refused) as refused:
         Film(coating, um, "", 0)
     assert refused.value.place == "thickness_um"
-    assert "0.1" in refused.value.mend
-    assert "100000" in refused.value.mend.replace(" ", "").replace(",", "")
+    assert "0.1 to 100000 µm" in refused.value.mend.replace("1e+05", "100000").replace(
+        " 000", "000"
+    )
 
 
 def test_the_pace_at_reference_is_one():
@@ -346,6 +350,7 @@ def test_age_runs_from_the_laying_on():
     assert [cure.age(one, minute) for minute in (0, 999, 1000)] == [0, 0, 0]
     for minutes in (1, 10, 30, 31, 200, 481):
         assert cure.age(one, 1000 + minutes) == pytest.approx(minutes, abs=1e-4)
+    assert cure.age(one, 1030) == 30  # the very end of its first stage: fingers may hold it
 
 
 def test_the_end_of_two_equal_steps_is_the_gamma_quantile():
@@ -369,6 +374,40 @@ def test_a_path_is_sampled_evenly_from_end_to_end():
     assert [point.minute for point in film_path(cure, one, 0, 100, points=2)] == [0, 100]
     through = cure.target(one, State.DRY_THROUGH)
     assert path[2].progress == pytest.approx(50 / through, abs=1e-4)
-    for end, points in ((0, 5), (9, 1)):
+    for end, count in ((0, 5), (9, 1)):
         with pytest.raises(Refused):
-            film_path(cure, one, 0, end, points=points)
+            film_path(cure, one, 0, end, points=count)
+
+
+def test_a_minute_of_a_course_is_taken_in_its_middle():
+    """From 15 °C at noon to 27 °C at midnight a degree more each hour: no minute is the next."""
+    warming = Cure(room(*points(("00:00", 15, 50), ("12:00", 15, 50), ("23:59", 27, 50))), WARSAW)
+    air = warming.air("bench")
+    course = Course(air, HARDENING, Band.NOMINAL)
+    noon = at("2031-03-06 12:00")
+    for minute in (noon + 1, noon + 300, noon + 700):
+        by_hand = HARDENING.rate(air.at(minute + 0.5)) * MILLION
+        assert course.rate(minute) == round(by_hand) == course.between(minute, minute + 1)
+        assert course.rate(minute) != round(HARDENING.rate(air.at(minute - 0.5)) * MILLION)
+
+
+def test_what_is_won_is_reached_in_the_minute_that_wins_it():
+    """At reference a million each minute: nothing at once, and one more takes a second minute."""
+    course = Course(steady(23).air("bench"), HARDENING, Band.NOMINAL)
+    assert [course.reach(100, gain) for gain in (-5, 0, 1, MILLION, MILLION + 1)] == [
+        100, 100, 101, 101, 102,
+    ]  # fmt: skip
+    assert [course.reach(100, gain, up=False) for gain in (1, MILLION - 1, MILLION)] == [
+        100, 100, 101,
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("warmest_c", "minutes"), [(23, 240), (33, 123), (13, 480), (9, 480), (0, 480), (31, 140)]
+)
+def test_the_life_of_a_two_pack_goes_by_its_reaction(warmest_c, minutes):
+    """exp(50 000 / 8.314 (1/T - 1/296.15)) of 240 min, and no more than twice that in the cold."""
+    by_hand = 240 * math.exp(50_000 / GAS * colder(warmest_c))
+    assert minutes == int(min(480, by_hand + 1e-9))
+    assert pot_life(240, warmest_c) == minutes
+    assert pot_life(1, 60) == 1

@@ -5,7 +5,21 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from judge_cases.making import MONDAY, NOW, at, book, coating, do, key, paint, ready, when, work
+from judge_cases.making import (
+    MONDAY,
+    NOW,
+    at,
+    book,
+    coating,
+    do,
+    key,
+    paint,
+    ready,
+    spray,
+    sprayed,
+    when,
+    work,
+)
 
 from planner.evening import advice, alternatives, closing_check, missed_closings, repairs, stripping
 from planner.evening.advice import rest, silvering
@@ -16,8 +30,11 @@ from planner.evening.looks import LookFor, look_for, looks
 from planner.evening.missed_closings import Remedy
 from planner.evening.skipped_steps import skipped
 from planner.evening.split_steps import fresh, must_follow
+from planner.values.bench_time import BenchTime
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Mark, State, Window
+from planner.values.gear import Cleaned
+from planner.values.moment import Interval
 from planner.values.plan import Placement
 from planner.values.project import Event, Happened, Logged, Pin
 from planner.values.step import Bound, Gate, Minutes, Role, Stage, Step, Trait
@@ -109,6 +126,37 @@ def test_what_opens_a_window_is_begun_in_time_for_it(now, enough):
     assert ("base" in [other.key.step for other in instead(of, at(now))]) is enough
     assert leaves_time(of, key("links"), at(now))  # it opens nothing
     assert leaves_time(of, key("press"), at(now))  # out of order, which is told by itself
+
+
+def test_what_waits_for_more_is_no_reason_to_let_it_be():
+    """Pressing waits for the tracks as well, so that nobody knows yet when it will be."""
+    gate = Gate(after="base", windows=(Window(closes=Mark(minutes=60)),))
+    press = work("press", Stage.PRESS, "hull/deck", gates=(gate,), after=("links",))
+    of = book(BASE, paint("links", "tracks"), press)
+    assert leaves_time(of, key("base"), at("21:45"))
+    assert not leaves_time(replace(of, bench_time=BenchTime(zone="UTC")), key("base"), at("21:45"))
+
+
+def test_a_sprayed_cup_is_full_until_it_is_cleaned():
+    """Logged until 18:13; a cleaning in its last minute or later empties it (definition 15)."""
+    of = book(spray("base", "hull/deck"), spray("links", "tracks", coat="green"))
+    done = replace(sprayed("base", "18:03-18:13"), logged=True)
+    span = Interval(at("18:00"), at("22:00"))
+
+    def used(*cleaned: str, placed=(done,)) -> dict[str, str]:
+        facts = tuple(Cleaned(airbrush="fine", at=when(moment)) for moment in cleaned)
+        return closing_check.cups_used(placed, replace(of, cleaned=facts), span)
+
+    assert used() == {"fine": "sand"}
+    assert used("18:11") == {"fine": "sand"}
+    assert used("18:12") == {}
+    assert used("18:30") == {}
+    later = sprayed("links", "18:40-18:50")
+    assert used("18:30", placed=(done, later)) == {"fine": "green"}
+    assert used("18:55", placed=(later,)) == {"fine": "green"}  # planned, so not yet cleaned away
+    assert used(placed=(sprayed("links", "22:00-22:10"),)) == {}
+    assert used(placed=(sprayed("links", "17:59-18:09"),)) == {}
+    assert used(placed=(sprayed("links", "18:00-18:10"),)) == {"fine": "green"}
 
 
 def test_what_else_takes_a_colour_waits_for_the_first_thing_that_is_missing():
