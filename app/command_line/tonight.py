@@ -17,13 +17,14 @@ from app.command_line.book_source import (
 from app.command_line.output import FINE, answer, document, iso, note, progress
 from app.command_line.plan_source import planned_for
 from app.command_line.run_sheet_notes import beside_document, key_fields
-from app.service import edits, run_sheet_text, wording
+from app.service import drying_cards, edits, run_sheet_text, wording
 from app.service.logbook import cups_now
-from app.service.run_sheet_notes_text import air_text, beside_text
+from app.service.run_sheet_notes_text import air_text, beside_text, card_text
 from app.service.shopping import load_document
 from planner.air import fitness
 from planner.evening.advice import InAir, in_air
 from planner.evening.run_sheet_notes import beside
+from planner.pace.card_times import CardAsk
 from planner.tonight import (
     BenchRow,
     Closing,
@@ -64,6 +65,7 @@ def run(args: argparse.Namespace) -> int:
     sheet = run_sheet(book, planned.plan, now, args.minutes)
     found = beside(book, planned.plan, sheet)
     air = in_air(book, [row for row in sheet.work if not row.logged])
+    cards = drying_cards.asked_within(book, now, sheet.interval)
     zone = zone_named(book.bench_time.zone)
     note_of_clock(args, book)
     for flag in planned.verdict.flags:
@@ -74,10 +76,16 @@ def run(args: argparse.Namespace) -> int:
             for name, held in cups_now(book, now).items()
         }
         told = {**sheet_document(sheet, zone), "cups": cups, **beside_document(found, zone)}
-        document({**told, "air": [_air(in_air, zone) for in_air in air]})
+        asks = [_ask(ask, zone) for ask in cards]
+        document({**told, "air": [_air(in_air, zone) for in_air in air], "cards": asks})
     else:
-        parts = (run_sheet_text.run_sheet_text(sheet, book), air_text(air, zone))
-        answer("\n\n".join(filter(None, (*parts, beside_text(found, sheet, zone)))))
+        parts = (
+            run_sheet_text.run_sheet_text(sheet, book),
+            air_text(air, zone),
+            card_text(cards, zone),
+            beside_text(found, sheet, zone),
+        )
+        answer("\n\n".join(filter(None, parts)))
     return FINE
 
 
@@ -97,6 +105,10 @@ def sheet_document(sheet: RunSheet, zone: ZoneInfo) -> dict[str, Any]:
             "rows": [_row(row, zone) for row in sheet.next_opens],
         },
     }
+
+
+def _ask(ask: CardAsk, zone: ZoneInfo) -> dict[str, Any]:
+    return {"at": iso(ask.at, zone), "coating": ask.card.coating, "trial": ask.trial.value}
 
 
 def _air(in_air: InAir, zone: ZoneInfo) -> dict[str, Any]:

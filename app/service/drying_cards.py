@@ -12,7 +12,7 @@ from planner.pace.drying import DryingLine, card_film, learned_drying
 from planner.values.book import Book
 from planner.values.drying_card import ASKS, DryingCard, Trial, Tried
 from planner.values.message import called, message
-from planner.values.moment import minute_of, moment_of, zone_named
+from planner.values.moment import Interval, minute_of, moment_of, zone_named
 from planner.values.refusal import Refused, demand
 
 
@@ -49,6 +49,14 @@ def card_states(book: Book, now: int, cure: Cure | None = None) -> tuple[CardSta
         for number, card in enumerate(book.drying_cards)
     ]
     return tuple(sorted(states, key=lambda one: (-minute_of(one.card.laid), -one.number)))
+
+
+def asked_within(book: Book, now: int, span: Interval) -> tuple[CardAsk, ...]:
+    """Return what the cards of a book ask from ``now`` on within a session."""
+    if not book.drying_cards:
+        return ()
+    asks = asked(book, now, _cure(book), calendar_of(book.bench_time))
+    return tuple(ask for ask in asks if span.start <= ask.at < span.end)
 
 
 def trial_times(book: Book, card: DryingCard, cure: Cure | None = None) -> tuple[TrialTimes, ...]:

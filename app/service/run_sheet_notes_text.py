@@ -13,6 +13,7 @@ from planner.evening.closing_check import Check, CheckKind
 from planner.evening.last_coat_brake import HARD, Brake, TopFilm
 from planner.evening.looks import DueLook
 from planner.evening.run_sheet_notes import Beside, Filling
+from planner.pace.card_times import CardAsk
 from planner.tonight import RunSheet
 from planner.values.message import message, row
 from planner.values.step import Trait
@@ -47,6 +48,14 @@ def air_text(found: Iterable[InAir], zone: ZoneInfo) -> str:
         for in_air in found
     ]
     return "\n".join(["The air for it", *lines]) if lines else ""
+
+
+def card_text(asks: Iterable[CardAsk], zone: ZoneInfo) -> str:
+    """Return what drying cards ask, under a heading; "" for nothing."""
+    lines = [
+        f"  {wording.clock_time(ask.at, zone)}  {ask.card.coating}: {ask.trial}" for ask in asks
+    ]
+    return "\n".join(["Try a drying card", *lines]) if lines else ""
 
 
 def look_lines(looks: Iterable[DueLook], now: int, zone: ZoneInfo) -> Iterator[str]:

@@ -45,6 +45,26 @@ def test_a_card_from_its_coat_to_the_bottle(card):
     assert "no card yet" in out
 
 
+def test_tonight_tells_what_a_card_asks(tmp_path, capsys):
+    path = tmp_path / "bench.tackfree"
+    BenchBook.create(path, small_book()).close()
+    book = ("--book", str(path))
+    main(["card", "coat", PRIMER, "--at", "2031-03-06T19:35", *book])
+    capsys.readouterr()
+    now = ("--now", "2031-03-06T19:36", *book)
+    assert main(["tonight", *now]) == 0
+    text = capsys.readouterr().out
+    assert "Try a drying card" in text
+    assert f"{PRIMER}: thumb" in text
+    assert main(["tonight", "--json", *now]) == 0
+    asks = json.loads(capsys.readouterr().out)["cards"]
+    assert {"thumb"} <= {ask["trial"] for ask in asks}
+    main(["card", "drop", PRIMER, *book])
+    capsys.readouterr()
+    main(["tonight", *now])
+    assert "drying card" not in capsys.readouterr().out
+
+
 @pytest.mark.parametrize(
     ("argv", "piece"),
     [
