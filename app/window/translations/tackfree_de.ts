@@ -3002,25 +3002,6 @@
   </message>
  </context>
  <context>
-  <name>MarkEditor</name>
-  <message>
-   <source>after</source>
-   <translation>nach</translation>
-  </message>
-  <message>
-   <source>after, as the film dries</source>
-   <translation>nach, wie der Film trocknet</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>{name}: minutes</source>
-   <translation>{name}: Minuten</translation>
-  </message>
- </context>
- <context>
   <name>MarkField</name>
   <message>
    <source>min</source>
@@ -5047,10 +5028,6 @@ in {length}</translation>
    <source>{n} pieces of work have no place yet</source>
    <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
-  <message>
-   <source>Timeline</source>
-   <translation>Zeitstrahl</translation>
-  </message>
  </context>
  <context>
   <name>TimelineView</name>
@@ -5384,46 +5361,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Remove this window</source>
    <translation>Dieses Fenster entfernen</translation>
-  </message>
-  <message>
-   <source>Opens</source>
-   <translation>Öffnet</translation>
-  </message>
-  <message>
-   <source>at once</source>
-   <translation>sofort</translation>
-  </message>
-  <message>
-   <source>Best</source>
-   <translation>Am besten</translation>
-  </message>
-  <message>
-   <source>as soon as it opens</source>
-   <translation>sobald es öffnet</translation>
-  </message>
-  <message>
-   <source>Closes</source>
-   <translation>Schließt</translation>
-  </message>
-  <message>
-   <source>never</source>
-   <translation>nie</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>Minutes of preparation</source>
-   <translation>Minuten Vorbereitung</translation>
-  </message>
-  <message>
-   <source>coats merge into one film</source>
-   <translation>Schichten verschmelzen zu einem Film</translation>
-  </message>
-  <message>
-   <source>Asks for</source>
-   <translation>Verlangt</translation>
   </message>
  </context>
  <context>
