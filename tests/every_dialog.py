@@ -12,6 +12,7 @@ from app.service import demos
 from app.service.bench_time_edits import DayHours
 from app.service.film_brake import HeldUp
 from app.window import help_pages
+from app.window.air_log_dialog import AirLogDialog
 from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
 from app.window.book_copies import show_copies
 from app.window.evening.brake_dialog import BrakeDialog
@@ -23,6 +24,12 @@ from app.window.gear.location_dialog import LocationDialog
 from app.window.import_dialog import ImportDialog
 from app.window.last_edits import show_edits
 from app.window.main_window import MainWindow
+from app.window.model_acts.another_dialog import AnotherDialog
+from app.window.model_acts.dates_dialog import DatesDialog
+from app.window.model_acts.mend_prompt import MendPrompt
+from app.window.model_acts.order_dialog import OrderDialog
+from app.window.model_acts.reached_dialog import ReachedDialog
+from app.window.model_acts.vehicles_dialog import VehiclesDialog
 from app.window.model_editor.duplicate_dialog import AgainDialog
 from app.window.model_editor.split_dialog import SplitDialog
 from app.window.palette import LIGHT
@@ -68,6 +75,7 @@ def every_dialog(window: MainWindow) -> dict[str, Opener]:
         **_of_time_and_gear(window, book),
         **_of_stock(window, book),
         **_of_sequences(window),
+        **_of_models(window),
         **_of_the_evening(window, book),
         "edits": lambda: show_edits(session, window),
         "copies": lambda: show_copies(session, window),
@@ -158,6 +166,23 @@ def _left(book: Book) -> EveningSummary:
 def window_minute(book: Book) -> int:
     """Return a minute of some evening to come."""
     return demos.first_evening(book) + 2 * 1440
+
+
+def _of_models(window: MainWindow) -> dict[str, Opener]:
+    session = window.session
+    lines = "".join(
+        f"2026-03-0{day} {hour:02d}:00;{15 + hour / 4};60\n" for day in (3, 4) for hour in range(24)
+    )
+    table = f"time;temperature;humidity\n{lines}".encode()
+    return {
+        "vehicles": lambda: VehiclesDialog(session, window),
+        "order": lambda: OrderDialog(session, window),
+        "reached": lambda: ReachedDialog(session, window),
+        "another": lambda: AnotherDialog(session, window),
+        "dates": lambda: DatesDialog(session, window),
+        "mends": lambda: MendPrompt(session, window),
+        "logger": lambda: AirLogDialog(session, table, "logger.csv", window),
+    }
 
 
 def _help(window: MainWindow, at: int) -> Opener:

@@ -10,10 +10,10 @@ from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
 from app.service.books import open_book
 from app.service.clock import current_minute
 from app.service.edit_effects import Effect, effect_of
-from app.service.order_changes import Change, PartsChange, Possible, change_orders, possible
+from app.service.order_changes import Change, Possible, change_orders, possible
 from planner.values.book import Book
 from planner.values.keys import ModelKey
-from planner.values.model import NamedChange
+from planner.values.model import NamedChange, PartsChange
 from planner.values.moment import moment_of, zone_named
 from planner.values.refusal import Refused, unknown
 

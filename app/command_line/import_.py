@@ -8,10 +8,11 @@ from datetime import date
 from pathlib import Path
 
 from app.command_line.book_source import add_book, in_file
-from app.command_line.import_table import add_table_arguments, is_table, take_table
+from app.command_line.import_table import add_table_arguments, take_table
 from app.command_line.output import FINE, answer
 from app.service.books import open_book, starter_book, usual_path
 from app.service.clock import local_zone
+from app.service.csv_reading import is_table
 from app.service.importing import Household, Imported, import_edit, import_file
 from app.service.merging import Difference, Item, MergeChoice, differences
 from app.service.project_files import keep_photos, read_projects

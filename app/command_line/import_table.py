@@ -13,8 +13,7 @@ from app.service.air_from_log import Taken, take_air
 from app.service.air_log import AirLog, Asked, read_air_log
 from app.service.books import open_book, starter_book, usual_path
 from app.service.clock import current_minute, local_zone
-from app.service.csv_reading import column_of, read_table
-from app.service.own_paints import COLUMNS, read_paints, with_paints
+from app.service.own_paints import are_paints, read_paints, with_paints
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
 from planner.values.refusal import Refused
@@ -36,18 +35,12 @@ def add_table_arguments(parser: argparse.ArgumentParser) -> None:
     )
 
 
-def is_table(data: bytes) -> bool:
-    """Tell whether bytes are a table and not an exchange file, by how they begin."""
-    head = data[:200].lstrip(b"\xef\xbb\xbf \t\r\n")
-    return bool(data) and not head.startswith((b"{", b"[", b"PK\x03\x04", b"SQLite"))
-
-
 def take_table(args: argparse.Namespace) -> int:
     """Take a table in: paints where it names kinds and colours, else a logger's air."""
     data = read_file(args.file)
     chosen: Path | None = getattr(args, "book", None)
     try:
-        if {"kind", "colour"} <= set(column_of(read_table(data).rows[0], COLUMNS)):
+        if are_paints(data):
             return _paints(args, chosen, data)
         return _air(args, chosen, data)
     except Refused as problem:

@@ -11,9 +11,9 @@ from app.service.begun_models import begun_before
 from app.service.books import open_book
 from app.service.clock import current_minute, read_moment
 from app.service.edit_effects import effect_of
-from planner.evening.laid_before import Reached
 from planner.values.moment import zone_named
 from planner.values.plausible_dates import just_told
+from planner.values.project import Reached
 
 EXAMPLES = """\
   tackfree reached primed

@@ -162,6 +162,20 @@ def read_air_log(data: bytes, asked: Asked) -> AirLog:
     )
 
 
+def winter_time(zone: ZoneInfo, now: int) -> str | None:
+    """Return the name of a zone that keeps the winter time of one all year; None if none does.
+
+    Loggers seldom follow summer time.
+    """
+    year = datetime.fromtimestamp(now * 60, UTC).year
+    offsets = [datetime(year, month, 1, tzinfo=zone).utcoffset() for month in (1, 7)]
+    least = min(offset for offset in offsets if offset is not None)
+    hours, left = divmod(int(least.total_seconds()), 3600)
+    if left or offsets[0] == offsets[1]:
+        return None
+    return f"Etc/GMT{-hours:+d}" if hours else "UTC"
+
+
 def _header(rows: Sequence[Row]) -> tuple[int, dict[str, int]]:
     """Return the first line that names time, temperature and humidity; loggers write more above."""
     for number_, row in enumerate(rows[:50]):
@@ -280,7 +294,10 @@ def _moment(stamp: _Stamp, day_first: bool, zone: ZoneInfo, last: datetime | Non
     if first.astimezone(UTC).astimezone(zone).replace(tzinfo=None) != plain:
         raise Refused(
             spot(stamp.line, "time"),
-            message("is in the hour that the clocks leave out; check zone"),
+            message(
+                "is in the hour that the clocks leave out; does the logger keep winter time all"
+                " year?"
+            ),
         )
     passed = last is not None and first.astimezone(UTC) <= last
     return (later if passed else first).astimezone(UTC)

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from app.service.edits import Edit
-from planner.evening.laid_before import Reached, laid_before
+from planner.evening.laid_before import laid_before
 from planner.values.book import Book
 from planner.values.keys import ModelKey
 from planner.values.message import Translate, called, message
+from planner.values.project import Reached
 from planner.values.refusal import Refused
 
 BEFORE = "done before it came into the book"

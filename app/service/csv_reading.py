@@ -81,6 +81,12 @@ def read_table(data: bytes) -> Table:
     return Table(rows, separator)
 
 
+def is_table(data: bytes) -> bool:
+    """Tell whether bytes are a table and no exchange file, archive or book, by how they begin."""
+    head = data[:200].lstrip(b"\xef\xbb\xbf \t\r\n")
+    return bool(data) and not head.startswith((b"{", b"[", b"PK\x03\x04", b"SQLite"))
+
+
 def column_of(header: Row, names: Mapping[str, Sequence[str]], line: int = 0) -> dict[str, int]:
     """Return at which column each thing stands, by what people call it.
 

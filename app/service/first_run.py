@@ -20,7 +20,7 @@ from app.service.edits import WEEKDAYS, Edit
 from app.service.own_paints import taken_colours, with_paints
 from app.service.sequences import GIVES, give_sequence
 from app.service.warm_box import WARM_BOX, offered
-from planner.evening.laid_before import Reached, laid_before
+from planner.evening.laid_before import laid_before
 from planner.sequences.apply_to_book import sequence_named
 from planner.sequences.apply_to_model import colours_needed
 from planner.sequences.chosen_options import complete, without_airbrush
@@ -33,7 +33,7 @@ from planner.values.lookup import project_of
 from planner.values.message import Translate, called, message
 from planner.values.model import Model, ModelKind
 from planner.values.moment import minute_of, zone_named
-from planner.values.project import Project
+from planner.values.project import Project, Reached
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
 
@@ -103,6 +103,7 @@ def begin(
         raise Refused("vehicles", "name at least one vehicle; the rest has an answer already")
     if not any(hour.days for hour in answers.hours):
         raise Refused("hours", "choose at least one day")
+    fresh = not book.projects
     book = _equipped(_timed(book, answers.hours, today), answers, translate)
     try:
         book = with_paints(book, answers.owned).book if answers.owned else book
@@ -114,6 +115,7 @@ def begin(
         book = replace(book, projects=(*book.projects, project))
         made = _Made(answers.project, answers.airbrush, answers.owned, translate)
         book = _finished(book, made, answers.vehicles, now)
+        book = _with_room_for(book, project) if fresh else book
         if answers.warm_box:
             book = offered(book, answers.project, translate(WARM_BOX.name))
     except Refused as refused:
@@ -128,11 +130,13 @@ def more(
     translate: Translate = str,
     *,
     now: int | None = None,
+    like: str = "",
 ) -> Edit:
     """Return the book with more vehicles in a project, finished as they were told.
 
     They take owned paints where those serve: what stands in the stock with
-    an amount.  For the rest see `begin`.
+    an amount.  One that is told just as the model ``like`` is has its
+    parts, areas, colours and changes, too.  For the rest see `begin`.
 
     Raises
     ------
@@ -144,10 +148,17 @@ def more(
     project_of(book, project)
     owned = tuple(coating for coating in book.coatings if coating.in_stock_ml > 0)
     try:
-        models = tuple(_model(vehicle, translate) for vehicle in vehicles)
+        pattern = next((one for one in book.project(project).models if one.name == like), None)
+        alike = [one for one in vehicles if pattern is not None and told_so(pattern, one)]
+        models = tuple(
+            _again(pattern, one.name) if pattern and one in alike else _model(one, translate)
+            for one in vehicles
+        )
         new = with_project(book, project, lambda old: replace(old, models=(*old.models, *models)))
         made = _Made(project, bool(book.gear.airbrushes), owned, translate)
-        new = _finished(new, made, vehicles, now)
+        others = tuple(one for one in vehicles if one not in alike)
+        new = _finished(new, made, others, now)
+        new = _begun(new, made, tuple(alike), now)
     except Refused as refused:
         raise refused.under("vehicles") from refused
     whom = vehicles[0].name if len(vehicles) == 1 else called("{n} models", n=len(vehicles))
@@ -290,6 +301,32 @@ def _model(vehicle: Vehicle, translate: Translate) -> Model:
     return bare_model(vehicle.name, vehicle.scale, translate, vehicle.kind, holder=handle)
 
 
+def _with_room_for(book: Book, project: Project) -> Book:
+    """Return a new book whose first location has a place for each part at once: assumed.
+
+    Whoever paints so much has somewhere to put it; the room says better.
+    """
+    stands = sum(part.stands for model in project.models for part in model.parts)
+    first, *others = book.room.locations
+    first = replace(first, drying_places=max(first.drying_places, stands))
+    return replace(book, room=replace(book.room, locations=(first, *others)))
+
+
+def told_so(model: Model, vehicle: Vehicle) -> bool:
+    """Tell whether a line says of a vehicle just what a model is."""
+    made = model.made
+    return (
+        made is not None
+        and (made.sequence, model.scale, model.kind)
+        == (vehicle.sequence, vehicle.scale, vehicle.kind)
+        and (vehicle.options is None or set(vehicle.options) == set(made.options))
+    )
+
+
+def _again(model: Model, name: str) -> Model:
+    return replace(model, name=name, target=None, weight=1, early=False)
+
+
 @dataclass(frozen=True)
 class _Made:
     """In which project, and with what, vehicles are finished."""
@@ -310,6 +347,10 @@ def _finished(
     for kind in dict.fromkeys((vehicle.sequence, vehicle.options) for vehicle in vehicles):
         alike = [one for one in vehicles if (one.sequence, one.options) == kind]
         book = _given(book, made, alike)
+    return _begun(book, made, vehicles, now)
+
+
+def _begun(book: Book, made: _Made, vehicles: tuple[Vehicle, ...], now: int | None) -> Book:
     for vehicle in vehicles:
         if vehicle.reached is not Reached.NOTHING:
             when = _when(book, vehicle, now)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
-from enum import StrEnum
 
 from app.service.build_edits.names import fresh_name
 from app.service.edits import Edit
@@ -25,17 +24,9 @@ from planner.values.coating import Family
 from planner.values.keys import ModelKey
 from planner.values.lookup import model_named, project_of
 from planner.values.message import Translate, called, message
-from planner.values.model import Model, NamedChange
+from planner.values.model import Model, NamedChange, PartsChange
 from planner.values.refusal import Refused
 from planner.values.sequence import Colour, Sequence
-
-
-class PartsChange(StrEnum):
-    """What can be changed in how a model is taken apart for painting."""
-
-    APART = "wheels and tools apart"
-    TOGETHER = "everything glued first"
-
 
 Change = NamedChange | PartsChange
 OWN_ORDER = "order of {model}"

@@ -19,7 +19,7 @@ from app.service.starter_stock import COATINGS
 from planner.layers.mend_coatings import PRIMER_WORDS
 from planner.values.book import Book
 from planner.values.coating import CLEAR_WORDS, Coating, Family, Finish, named_so
-from planner.values.message import Message, called, message
+from planner.values.message import Message, Translate, called, message
 from planner.values.refusal import Refused, demand
 from planner.values.sequence import Colour
 
@@ -80,14 +80,32 @@ _HUES: Mapping[str, str] = MappingProxyType(
     }
 )
 """Swatches of common colour words, the more exact ones first: assumed."""
+HEAD = 4_000  # bytes in which the first line of a table ends
+USES = ("primer", "Grundierung", "wash", "Lasur")  # a kind that goes into the paint's name
 NEAR = 25.0  # of CIE 1976 colour difference: a colour of the same name, by our own eyes; assumed
 
 
-def read_paints(data: bytes) -> tuple[Coating, ...]:
+def are_paints(data: bytes) -> bool:
+    """Tell whether a table names kinds and colours in its first line.
+
+    Raises
+    ------
+    Refused
+        If it is no table.
+    """
+    try:
+        first = read_table(data[:HEAD]).rows[0]
+    except Refused:  # what was cut off there may have been the end of a quotation
+        first = read_table(data).rows[0]
+    return {"kind", "colour"} <= set(column_of(first, COLUMNS))
+
+
+def read_paints(data: bytes, family_word: Translate = str) -> tuple[Coating, ...]:
     """Read a table of one's own paints; the first line says what stands in which column.
 
     Columns: kind, colour, finish, millilitres, code of one's own; kind and
-    colour must be there.  Their order does not matter.
+    colour must be there.  Their order does not matter.  ``family_word``
+    gives the first word of their names.
 
     Raises
     ------
@@ -109,7 +127,7 @@ def read_paints(data: bytes) -> tuple[Coating, ...]:
     demand(bool(rows), spot(header.line), message("is all there is; write a line for each paint"))
     found: dict[str, tuple[int, Coating]] = {}
     for row in rows:
-        paint = _paint(row, at)
+        paint = _paint(row, at, family_word)
         if paint.name in found:
             mend = message(
                 "“{name}” stands in line {line} already; give each a code of its own",
@@ -121,7 +139,7 @@ def read_paints(data: bytes) -> tuple[Coating, ...]:
     return tuple(paint for _, paint in found.values())
 
 
-def typed_paint(text: str) -> Coating:
+def typed_paint(text: str, family_word: Translate = str) -> Coating:
     """Read one line that was typed, as "acrylic, olive green, matte, 17 ml, A12".
 
     Its kind comes first and its colour second; the rest may be left out.
@@ -152,7 +170,7 @@ def typed_paint(text: str) -> Coating:
     names = tuple(told)
     row = Row(1, tuple(told.values()))
     try:
-        return _paint(row, {name: at for at, name in enumerate(names)})
+        return _paint(row, {name: at for at, name in enumerate(names)}, family_word)
     except Refused as refused:
         raise Refused("paint", refused.mend) from refused
 
@@ -227,7 +245,7 @@ def _use(coating: Coating) -> tuple[Family, str, object]:
     return coating.family, "colour", " can" in name or "dose" in name
 
 
-def _paint(row: Row, at: Mapping[str, int]) -> Coating:
+def _paint(row: Row, at: Mapping[str, int], family_word: Translate) -> Coating:
     def cell(name: str) -> str:
         return row.cell(at.get(name))
 
@@ -251,10 +269,11 @@ def _paint(row: Row, at: Mapping[str, int]) -> Coating:
         )
     swatch = cell("swatch") or _swatch(f"{kind} {colour}")
     code = f" ({cell('code')})" if cell("code") else ""
-    use = next((f", {word}" for word in ("primer", "wash") if word in kind.casefold()), "")
+    use = next((f", {word}" for word in USES if word.casefold() in kind.casefold()), "")
+    told = "" if use.strip(", ") in colour else use
     try:
         return Coating(
-            name=f"{family.value}, {colour}{'' if use.strip(', ') in colour else use}{code}",
+            name=f"{family_word(family.value)}, {colour}{told}{code}",
             family=family,
             finish=finish,
             swatch=swatch,

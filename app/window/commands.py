@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QMenuBar, QWidget
 from app.window import language, words
 from app.window.language import Language
 from app.window.message_translation import edit_name
+from app.window.model_acts.acts import ModelActs
 from app.window.pages import lately
 from app.window.palette import Appearance
 from app.window.shell import Shell
@@ -80,6 +81,7 @@ class Commands(QObject):
             self.tr("Page before it"), partial(window.turn_page, -1), "Ctrl+PgUp"
         )
         self.rooms = self._rooms()
+        self.models = ModelActs(session, parent)
         self.views = self._views()
         self.looks = self._looks()
         self.languages = self._languages()
@@ -171,6 +173,7 @@ class Commands(QObject):
         edit.addAction(self.better)
         edit.addSeparator()
         edit.addAction(self.edits)
+        self.models.fill(bar.addMenu(self.tr("&Models")))
         view = bar.addMenu(self.tr("&View"))
         view.addActions(self.rooms)
         view.addSeparator()

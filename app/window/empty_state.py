@@ -82,7 +82,7 @@ class Strokes(QWidget):
 
 
 class EmptyState(QWidget):
-    """An invitation: three questions, a file of one's own, or a demonstration.
+    """An invitation: four questions, a file of one's own, or a demonstration.
 
     Signals
     -------
@@ -191,7 +191,7 @@ class EmptyState(QWidget):
             self.title.setText(self.tr("Nothing on the bench yet"))
             self.line.setText(
                 self.tr(
-                    "Three short questions, and Tackfree says what to do tonight, in which "
+                    "Four short questions, and Tackfree says what to do tonight, in which "
                     "order, and when it will be done."
                 )
             )

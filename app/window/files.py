@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from app.service import books
 from app.service.edits import Edit
+from app.window import words
 from app.window.archives import ARCHIVES, Archives
 from app.window.exports import Exports
 from app.window.file_drop import Dropping
@@ -26,9 +27,11 @@ from planner.values.refusal import Refused
 if TYPE_CHECKING:
     from app.window.import_dialog import ImportDialog
     from storage.exchange import Exchange
+    from storage.project_file import ProjectFile
 
 BOOKS = "*.tackfree"
 EXCHANGE = "*.json"
+PACKED, TABLES = "*.zip", "*.csv *.tsv"
 
 
 class Files(QObject):
@@ -84,36 +87,69 @@ class Files(QObject):
             self._window,
             self.tr("Import project file"),
             str(self._folder()),
-            self.tr("Project files ({pattern});;All files (*)").format(pattern=EXCHANGE),
+            self.tr("Project files, tables ({pattern});;All files (*)").format(
+                pattern=f"{EXCHANGE} {PACKED} {TABLES}"
+            ),
         )
         if name:
             self.import_path(Path(name))
 
     def import_path(self, path: Path) -> None:
-        """Take an exchange file into the open book, asking what is unclear."""
+        """Take a project file or a table into the open book, asking what is unclear."""
+        from app.service.csv_reading import MOST_BYTES, is_table  # noqa: PLC0415
+        from app.service.project_files import read_projects  # noqa: PLC0415
         from app.window.import_dialog import ImportDialog  # noqa: PLC0415
         from storage.bounded_read import read_bounded  # noqa: PLC0415
-        from storage.exchange import load  # noqa: PLC0415
-        from storage.strict import MOST_BYTES  # noqa: PLC0415
 
-        try:
-            exchange = load(read_bounded(path, MOST_BYTES))
-        except Refused as problem:
-            message = self.tr("{file}: {problem}")
-            told = message.format(file=path.name, problem=translated(problem.mend))
-            self._session.troubled.emit(told)
-            return
         book = self._session.book
         if book is None:
             return
-        dialog = ImportDialog(book, exchange, path.name, self._window)
-        dialog.accepted.connect(lambda: self._take(exchange, path.name, dialog))
+        try:
+            if is_table(read_bounded(path, 200)):
+                self._import_table(read_bounded(path, MOST_BYTES), path.name)
+                return
+            file = read_projects(path)
+        except Refused as problem:
+            self._say(path.name, problem)
+            return
+        dialog = ImportDialog(book, file.exchange, path.name, self._window)
+        dialog.accepted.connect(lambda: self._take(file, path.name, dialog))
         dialog.open()
 
-    def _take(self, exchange: Exchange, name: str, dialog: ImportDialog) -> None:
-        from app.service.importing import import_edit, import_file  # noqa: PLC0415
+    def _import_table(self, data: bytes, name: str) -> None:
+        """Put the paints of a table on the shelf, or show what a logger wrote."""
+        from app.service.own_paints import are_paints, read_paints, with_paints  # noqa: PLC0415
+        from app.window.air_log_dialog import AirLogDialog  # noqa: PLC0415
 
+        if not are_paints(data):
+            AirLogDialog(self._session, data, name, self._window).open()
+            return
+        paints = read_paints(data, words.family_word)
+        refused = self._session.attempt(lambda book: with_paints(book, paints))
+        if refused is not None:
+            raise refused
+        told = self.tr("{n} paints of {file} stand on the shelf")
+        self._session.troubled.emit(told.format(n=len(paints), file=name))
+
+    def _say(self, name: str, problem: Refused) -> None:
+        message = self.tr("{file}: {problem}")
+        place = problem.place.partition(": ")[2] if name in problem.place else problem.place
+        line = Refused(place, problem.mend).line if place else problem.mend
+        self._session.troubled.emit(message.format(file=name, problem=translated(line)))
+
+    def _take(self, file: ProjectFile, name: str, dialog: ImportDialog) -> None:
+        from app.service.importing import import_edit, import_file  # noqa: PLC0415
+        from app.service.project_files import keep_photos  # noqa: PLC0415
+
+        exchange = file.exchange
         theirs, choices, names = dialog.choices()
+        path = self._session.path
+        if path is not None:
+            try:
+                keep_photos(file, path)
+            except Refused as problem:
+                self._say(name, problem)
+                return
 
         def taken(book: Book) -> Edit:
             imported = import_file(
@@ -134,21 +170,30 @@ class Files(QObject):
             self._window,
             self.tr("Export project file"),
             str(self._folder() / "projects.json"),
-            self.tr("Project files ({pattern})").format(pattern=EXCHANGE),
+            self.tr("Project files ({pattern});;With their photos ({packed})").format(
+                pattern=EXCHANGE, packed=PACKED
+            ),
         )
         if name:
             self.export_to(Path(name))
 
     def export_to(self, path: Path) -> None:
-        """Write the active projects, and what they need, as an exchange file."""
-        from app.service.exporting import export  # noqa: PLC0415
+        """Write the active projects, and what they need, as an exchange file.
 
-        book = self._session.book
+        A name that ends with .zip gets their photos as well.
+        """
+        from app.service.exporting import export  # noqa: PLC0415
+        from app.service.project_files import packed  # noqa: PLC0415
+
+        book, home = self._session.book, self._session.path
         if book is None:
             return
         try:
             active = tuple(project.name for project in book.projects if project.active)
-            books.write_whole(path, export(book, active))
+            if path.suffix.lower() == ".zip" and home is not None:
+                books.write_whole(path, packed(book, active, home).data)
+            else:
+                books.write_whole(path, export(book, active))
         except Refused as problem:
             self._session.troubled.emit(translated(str(problem)))
         else:

@@ -224,6 +224,11 @@ def title_word(text: str) -> str:
     return QCoreApplication.translate("step", text)
 
 
+def family_word(text: str) -> str:
+    """Return what a family of coatings is called."""
+    return QCoreApplication.translate("family", text)
+
+
 def change_word(text: str) -> str:
     """Return what a named change of an order is called."""
     return QCoreApplication.translate("change", text)

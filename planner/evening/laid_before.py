@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from enum import StrEnum
 
 from planner.values.book import Book
 from planner.values.book_changes import with_project
@@ -19,7 +18,7 @@ from planner.values.lookup import model_named, project_of
 from planner.values.message import message
 from planner.values.model import Model
 from planner.values.moment import moment_of, zone_named
-from planner.values.project import Logged, Project
+from planner.values.project import Logged, Project, Reached
 from planner.values.refusal import Refused
 from planner.values.step import CLEAR_STAGES, Stage, Step
 
@@ -29,16 +28,6 @@ SOON_AFTER = frozenset({Stage.WIPE, Stage.PRESS, Stage.CHIP_RUB})
 COLOURS = frozenset(
     {Stage.BASE, Stage.CAMO, Stage.DETAIL, Stage.HIGHLIGHT, Stage.CHIP_FLUID, Stage.CHIP_RUB}
 )
-
-
-class Reached(StrEnum):
-    """How far a model is."""
-
-    NOTHING = "nothing yet"
-    PRIMED = "primed"
-    BASE = "base coated"
-    COLOURS = "all colours on"
-    DECALS = "decals on"
 
 
 _STAGES = {

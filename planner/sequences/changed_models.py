@@ -65,6 +65,7 @@ def rechanged(
     given = fresh(book, home, model, sequence, options, wanted, changes).model
     begun = in_logbook(home, name)
     steps = _with_begun(model, merged(model, base, given.steps), begun)
+    steps = _as_written(model, steps)
     _demand_kept(steps, model, begun)
     new = replace(given, steps=steps)
     return with_project(book, project, lambda old: with_model_in(old, new))
@@ -100,6 +101,17 @@ def merged(model: Model, base: Steps, new: Steps) -> Steps:
         if step.id in {one.id for one in kept}:
             before = step.id
     return _in_order(kept)
+
+
+def _as_written(model: Model, steps: Steps) -> Steps:
+    """Return steps with those that stay as they are in the writing that they have."""
+    own = {step.id: step for step in model.steps}
+    return tuple(
+        own[step.id]
+        if step.id in own and normal(model, own[step.id]) == normal(model, step)
+        else step
+        for step in steps
+    )
 
 
 def _in_order(steps: Iterable[Step]) -> Steps:

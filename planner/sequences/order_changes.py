@@ -42,7 +42,9 @@ BEFORE_CLEAR = COLOURS | {
     Stage.CHIP_FLUID,
     Stage.CHIP_RUB,
 }
-WANTS_CLEAR = frozenset({Stage.OIL_WASH, Stage.FILTER, Stage.CHIP_FLUID, Stage.DECAL})
+WANTS_CLEAR = frozenset(
+    {Stage.OIL_WASH, Stage.FILTER, Stage.CHIP_FLUID, Stage.DECAL, Stage.WEATHER}
+)
 WASHES = frozenset({Stage.WASH, Stage.OIL_WASH, Stage.WIPE})
 UNDERCOAT = colour("undercoat", "waterborne acrylic, light rust", "shows where the base is chipped")
 FURTHER = "further colour"
@@ -72,15 +74,86 @@ def chipping_layers(order: Sequence) -> Sequence:
     start, end = steps.index(over[0]), steps.index(over[-1])
     if any(step.stage in (Stage.MASK, Stage.UNMASK) for step in steps[start:end]):
         raise Refused("", message("tape lies among the colours over it, and would lift them"))
-    places = tuple(dict.fromkeys(name for step in over for name in _laid(step)))
-    fluid = Step(
+    known = {one.name for one in order.colours}
+    new = list(steps)
+    for group in _groups(over):
+        places = tuple(dict.fromkeys(name for step in group for name in _laid(step)))
+        below = () if camo else (_undercoat(tuple(new), group[0], places),)
+        fluid, rub = _fluid(tuple(new), places), _rub(tuple(new), places)
+        for step in group:
+            new[new.index(step)] = _in_one_go(step, known, 1 if camo else 2)
+        ids = [step.id for step in new]
+        new.insert(ids.index(group[-1].id) + 1, rub)
+        at = ids.index(group[0].id)
+        new[at:at] = [*below, fluid]
+        if _taped(new[ids.index(group[-1].id) + 1 :], places):
+            seal = _seal(tuple(new), places)
+            new.insert([step.id for step in new].index(rub.id) + 1, seal)
+    clears = (GLOSS,) if any(step.role is Role.SEAL for step in set(new) - set(steps)) else ()
+    return _with(order, tuple(new), CHIPPING, *clears, *(() if camo else (UNDERCOAT,)))
+
+
+def _taped(later: list[Step], places: tuple[str, ...]) -> bool:
+    """Tell whether tape goes on some places before a clear coat holds the chips down."""
+    for step in later:
+        if step.stage in CLEAR_STAGES:
+            return False
+        if step.stage is Stage.MASK and _same_places(places, step.touches):
+            return True
+    return False
+
+
+def _seal(steps: Steps, places: tuple[str, ...]) -> Step:
+    return Step(
+        id=_free(steps, "chip-seal"),
+        stage=Stage.VARNISH,
+        title=titled("Gloss clear that holds the chips down under tape"),
+        applications=(Application(places=places, coating=GLOSS.name),),
+        minutes=Minutes(fixed=2, per_part=3),
+        role=Role.SEAL,
+    )
+
+
+def _groups(over: list[Step]) -> list[list[Step]]:
+    """Return coats by the places that they share; each group has fluid and rubbing of its own."""
+    found: list[list[Step]] = []
+    for step in over:
+        mine = [group for group in found if any(_meets(one, step) for one in group)]
+        rest = [group for group in found if group not in mine]
+        found = [*rest, [*(one for group in mine for one in group), step]]
+    return sorted(found, key=lambda group: over.index(group[0]))
+
+
+def _meets(one: Step, other: Step) -> bool:
+    """Tell whether two steps may lay on the same place."""
+    return _same_places(_laid(one), _laid(other))
+
+
+def _same_places(some: Iterable[str], others: Iterable[str]) -> bool:
+    """Tell whether references may mean the same place; those to every part meet all."""
+    listed = tuple(others)
+    for name in some:
+        for second in listed:
+            part, _, place = name.partition("/")
+            same, _, there = second.partition("/")
+            wide = name.startswith("*") or second.startswith("*")
+            if wide or (part == same and (not place or not there or place == there)):
+                return True
+    return False
+
+
+def _fluid(steps: Steps, places: tuple[str, ...]) -> Step:
+    return Step(
         id=_free(steps, "chip-fluid"),
         stage=Stage.CHIP_FLUID,
         title=titled("Chipping fluid, thin"),
         applications=(Application(places=places, coating=CHIPPING.name),),
         minutes=Minutes(fixed=2, per_part=4),
     )
-    rub = Step(
+
+
+def _rub(steps: Steps, places: tuple[str, ...]) -> Step:
+    return Step(
         id=_free(steps, "chip-rub"),
         stage=Stage.CHIP_RUB,
         title=titled("Wet the colour, rub chips through it, rinse off leftover fluid"),
@@ -88,14 +161,6 @@ def chipping_layers(order: Sequence) -> Sequence:
         minutes=Minutes(fixed=2, per_part=5),
         tool=Tool.BRUSH,
     )
-    below = () if camo else (_undercoat(steps, over[0], places),)
-    known = {one.name for one in order.colours}
-    soon = tuple(
-        _in_one_go(step, known, 1 if camo else 2) if step in over else step
-        for step in steps[start : end + 1]
-    )
-    new = (*steps[:start], *below, fluid, *soon, rub, *steps[end + 1 :])
-    return _with(order, new, CHIPPING, *(() if camo else (UNDERCOAT,)))
 
 
 def no_chipping(order: Sequence) -> Sequence:
@@ -118,10 +183,15 @@ def decals_in(order: Sequence) -> Sequence:
     if any(step.stage is Stage.DECAL for step in steps):
         raise Refused("", message("it has decals already"))
     at = next((at for at, step in enumerate(steps) if _ends(step)), len(steps))
-    guarded = any(step.stage in CLEAR_STAGES for step in steps[at:])
-    bed = _clear(steps, "decal-bed", titled("Gloss clear where decals will lie"), Role.DECAL_BED)
-    seal = _clear(steps, "decal-seal", titled("Matte clear over the decals"), Role.FINAL)
-    laid = tuple(one.step for one in decals(HULL))
+    guards = [step for step in steps[at:] if step.stage in CLEAR_STAGES]
+    guarded = bool(guards)
+    over = tuple(dict.fromkeys(name for step in guards for name in _laid(step)))
+    places = over if over and not any(name.startswith("*") for name in over) else (HULL,)
+    bed = _clear(
+        steps, "decal-bed", titled("Gloss clear where decals will lie"), Role.DECAL_BED, places
+    )
+    seal = _clear(steps, "decal-seal", titled("Matte clear over the decals"), Role.FINAL, places)
+    laid = tuple(one.step for one in decals(*places))
     new = (*steps[:at], bed, *laid, *(() if guarded else (seal,)), *steps[at:])
     return _with(order, new, GLOSS, DECALS, *(() if guarded else (MATTE,)))
 
@@ -242,12 +312,23 @@ def _less(order: Sequence, gone: set[str], roles: Iterable[Role] = ()) -> Sequen
 
 def _serves(steps: Steps, at: int) -> Role | None:
     """Return what a clear coat is still there for, or None."""
+    own = steps[at]
+    for earlier in reversed(steps[:at]):
+        if earlier.stage in CLEAR_STAGES and _covers(earlier, own):
+            return None  # nothing lies between the two any more
+        if earlier.applications:
+            break
     for later in steps[at + 1 :]:
-        if later.stage in CLEAR_STAGES:
+        if later.stage in CLEAR_STAGES and _covers(later, own):
             return None
         if later.stage in WANTS_CLEAR:
             return Role.BARRIER
     return Role.FINAL
+
+
+def _covers(one: Step, other: Step) -> bool:
+    """Tell whether a step lays on every place of another, as far as references tell."""
+    return "*" in _laid(one) or set(_laid(other)) <= set(_laid(one))
 
 
 def _closed(steps: Steps) -> int:
@@ -307,14 +388,14 @@ def _bottled(name: str, known: set[str]) -> str:
     return bottle if bottle in known else name
 
 
-def _clear(steps: Steps, base: str, title: str, role: Role) -> Step:
+def _clear(steps: Steps, base: str, title: str, role: Role, places: tuple[str, ...]) -> Step:
     last = role is Role.FINAL
     clear = MATTE if last else GLOSS
     return Step(
         id=_free(steps, base),
         stage=Stage.MATTE if last else Stage.VARNISH,
         title=title,
-        applications=(Application(places=(HULL,), coating=clear.name, share=0.1),),
+        applications=(Application(places=places, coating=clear.name, share=0.1),),
         minutes=Minutes(fixed=2, per_part=3),
         role=role,
     )

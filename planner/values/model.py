@@ -160,6 +160,13 @@ class NamedChange(StrEnum):
     AIRBRUSH = "airbrush instead of brush"
 
 
+class PartsChange(StrEnum):
+    """What can be changed in how a model is taken apart for painting."""
+
+    APART = "wheels and tools apart"
+    TOGETHER = "everything glued first"
+
+
 @dataclass(frozen=True, kw_only=True)
 class Made(Value):
     """The sequence that a model's steps came from, with what was chosen then.

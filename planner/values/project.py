@@ -132,6 +132,16 @@ class Observed(Value):
     reached: bool
 
 
+class Reached(StrEnum):
+    """How far a model is."""
+
+    NOTHING = "nothing yet"
+    PRIMED = "primed"
+    BASE = "base coated"
+    COLOURS = "all colours on"
+    DECALS = "decals on"
+
+
 class Event(StrEnum):
     """What can happen at the bench beside work itself."""
 

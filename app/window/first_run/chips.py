@@ -10,6 +10,7 @@ from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent
 from PySide6.QtWidgets import QToolButton, QWidget
 
 from app.window.flow_layout import FlowLayout
+from app.window.labels import swatch_icon
 
 BACK = (Qt.Key.Key_Left, Qt.Key.Key_Up)
 ONWARDS = (Qt.Key.Key_Right, Qt.Key.Key_Down)
@@ -20,12 +21,16 @@ BETWEEN_GROUPS = 14
 
 @dataclass(frozen=True)
 class Chip:
-    """One word: what it stands for, and the group of which only one is pressed in."""
+    """One word: what it stands for, and the group of which only one is pressed in.
+
+    ``swatch`` is a colour to show beside it, "" for none.
+    """
 
     value: str
     word: str
     group: str = ""
     tip: str = ""
+    swatch: str = ""
 
 
 class Chips(QWidget):
@@ -72,7 +77,12 @@ class Chips(QWidget):
             )
             bold = QFont(button.font())
             bold.setWeight(QFont.Weight.DemiBold)  # as when it is pressed in
-            button.setMinimumWidth(QFontMetrics(bold).horizontalAdvance(chip.word) + PADDING)
+            wide = QFontMetrics(bold).horizontalAdvance(chip.word) + PADDING
+            if chip.swatch:
+                button.setIcon(swatch_icon(chip.swatch))
+                button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+                wide += button.iconSize().width() + 4
+            button.setMinimumWidth(wide)
             button.setCheckable(True)
             button.setChecked(chip.value in inside)
             button.clicked.connect(lambda _on=False, n=number: self._pressed(n))

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtCore import QDate, QEvent, QObject, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QApplication,
@@ -15,8 +16,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.service.first_run import Vehicle
+from app.service.first_run import Vehicle, several
 from app.window.first_run.chips import Chip, Chips
+from app.window.first_run.vehicle_state import VehicleState
 from app.window.labels import MessageLabel, text
 from app.window.words import option_word, sequence_word
 from planner.sequences.chosen_options import choices_of, complete
@@ -26,7 +28,10 @@ ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 
 
 class VehicleLine(QWidget):
-    """Name, scale and sequence; below them the options while the line is worked on.
+    """Name, scale and sequence; below them options, kind and state while it is worked on.
+
+    "5x Egret" stands for five vehicles.  The kind goes by the name until one
+    is chosen.
 
     Signals
     -------
@@ -51,21 +56,27 @@ class VehicleLine(QWidget):
         self.scale.setPlaceholderText(tr("scale"))
         self.scale.setAccessibleName(tr("Vehicle {n}: scale").format(n=number))
         self.sequence.setAccessibleName(tr("Vehicle {n}: sequence").format(n=number))
+        self._offer(orders)
+        self.options = Chips(tr("Options of vehicle {n}").format(n=number))
+        self.state = VehicleState(number)
+        self.summary = text("", size=0.92)
+        self._lay_out()
+        self.sequence.currentIndexChanged.connect(self._sequence_chosen)
+        self.options.changed.connect(self._options_chosen)
+        self.name.textChanged.connect(self.state.go_by)
+        self.name.textChanged.connect(self.changed)
+        self.scale.textChanged.connect(self.changed)
+        self.state.changed.connect(self.changed)
+        for field in (self.name, self.scale, self.sequence, *self.state.fields):
+            field.installEventFilter(self)
+        self._sequence_chosen()
+
+    def _offer(self, orders: Sequence[Order]) -> None:
         for order in orders:
             self.sequence.addItem(sequence_word(order.name), order.name)
             self.sequence.setItemData(
                 self.sequence.count() - 1, sequence_word(order.note), Qt.ItemDataRole.ToolTipRole
             )
-        self.options = Chips(tr("Options of vehicle {n}").format(n=number))
-        self.summary = text("", size=0.92)
-        self._lay_out()
-        self.sequence.currentIndexChanged.connect(self._sequence_chosen)
-        self.options.changed.connect(self._options_chosen)
-        self.name.textChanged.connect(self.changed)
-        self.scale.textChanged.connect(self.changed)
-        for field in (self.name, self.scale, self.sequence):
-            field.installEventFilter(self)
-        self._sequence_chosen()
 
     def _lay_out(self) -> None:
         row = QHBoxLayout()
@@ -78,32 +89,64 @@ class VehicleLine(QWidget):
         column.setSpacing(3)
         column.addLayout(row)
         column.addWidget(self.options)
+        column.addWidget(self.state)
         column.addWidget(self.summary)
 
-    def vehicle(self) -> Vehicle | None:
-        """Return what was told, None for a line without a name."""
+    def vehicles(self) -> tuple[Vehicle, ...]:
+        """Return what was told; nothing for a line without a name."""
         name = self.name.text().strip()
         if not name:
-            return None
-        return Vehicle(
-            name=name,
-            scale=self.scale.text().strip(),
-            sequence=self.sequence.currentData(),
-            options=self.options.pressed(),
+            return ()
+        return tuple(
+            Vehicle(
+                name=one,
+                scale=self.scale.text().strip(),
+                sequence=self.sequence.currentData(),
+                options=self.options.pressed(),
+                kind=self.state.kind,
+                reached=self.state.reached,
+                when=self.state.when,
+            )
+            for one in several(name)
         )
 
     def take_after(self, other: VehicleLine) -> None:
-        """Begin with scale, sequence and options of the line above."""
+        """Begin with scale, sequence, options and kind of the line above."""
         self.scale.setText(other.scale.text())
         self.sequence.setCurrentIndex(other.sequence.currentIndex())
         self._show_options(other.options.pressed())
+        self.state.begin_with(other.state.kind)
+
+    def take(self, vehicle: Vehicle) -> None:
+        """Begin with scale, sequence, options and kind of a vehicle."""
+        self.scale.setText(vehicle.scale)
+        self.sequence.setCurrentIndex(max(0, self.sequence.findData(vehicle.sequence)))
+        self._show_options(complete(self._order(), vehicle.options))
+        self.state.begin_with(vehicle.kind)
+
+    def show_orders(self, orders: Sequence[Order]) -> None:
+        """Offer other sequences; what was chosen stays where it is still there."""
+        chosen, pressed = self.sequence.currentData(), self.options.pressed()
+        self._orders = {order.name: order for order in orders}
+        blocked = QSignalBlocker(self.sequence)
+        self.sequence.clear()
+        self._offer(orders)
+        at = self.sequence.findData(chosen)
+        self.sequence.setCurrentIndex(max(at, 0))
+        blocked.unblock()
+        known = [option.name for option in self._order().options]
+        if at >= 0 and set(pressed) <= set(known):
+            self._show_options(pressed)
+        else:
+            self._show_options(complete(self._order()))
 
     def show_whole(self, whole: bool) -> None:
         """Show the options to be pressed, or say them in a line."""
         self.options.setVisible(whole)
+        self.state.setVisible(whole)
         self.summary.setVisible(not whole and bool(self.name.text().strip()))
-        words_ = [option_word(name) for name in self.options.pressed()]
-        self.summary.setText(", ".join(words_))
+        words_ = [self.state.told(), *(option_word(name) for name in self.options.pressed())]
+        self.summary.setText(", ".join(filter(None, words_)))
 
     def eventFilter(self, field: QObject, event: QEvent) -> bool:
         """Take Enter as the end of the line."""
@@ -162,6 +205,7 @@ class VehiclesField(QWidget):
         super().__init__()
         self.lines: list[VehicleLine] = []
         self._orders: tuple[Order, ...] = ()
+        self._today = QDate.currentDate()
         self.message = MessageLabel()
         self._holder = QVBoxLayout()
         self._holder.setSpacing(4)
@@ -179,21 +223,44 @@ class VehiclesField(QWidget):
             return
         self._orders = tuple(orders)
         for line in self.lines:
+            line.show_orders(orders)
+        if not self.lines:
+            self._add()
+
+    def clear(self) -> None:
+        """Begin with one empty line again."""
+        for line in self.lines:
             self._holder.removeWidget(line)
             line.hide()
             line.deleteLater()
         self.lines = []
         self._add()
 
-    def clear(self) -> None:
-        """Begin with one empty line again."""
-        orders, self._orders = self._orders, ()
-        self.show_orders(orders)
+    def set_today(self, today: date) -> None:
+        """Say near to which day a day without a year is meant."""
+        self._today = QDate(today.year, today.month, today.day)
+        for line in self.lines:
+            line.state.today = self._today
+
+    def to_fault(self) -> bool:
+        """Take the keys to a day that cannot be read; tell whether there is one."""
+        for line in self.lines:
+            if line.vehicles() and line.state.unread:
+                line.show_whole(True)
+                line.state.since.setFocus()
+                line.state.since.selectAll()
+                return True
+        return False
+
+    def begin_like(self, vehicle: Vehicle) -> None:
+        """Begin every line without a name like a vehicle."""
+        for line in self.lines:
+            if not line.vehicles():
+                line.take(vehicle)
 
     def vehicles(self) -> tuple[Vehicle, ...]:
         """Return every vehicle that has a name."""
-        told = (line.vehicle() for line in self.lines)
-        return tuple(vehicle for vehicle in told if vehicle is not None)
+        return tuple(vehicle for line in self.lines for vehicle in line.vehicles())
 
     def begin(self) -> None:
         """Take the keys."""
@@ -202,6 +269,7 @@ class VehiclesField(QWidget):
 
     def _add(self) -> VehicleLine:
         line = VehicleLine(len(self.lines) + 1, self._orders)
+        line.state.today = self._today
         if self.lines:
             line.take_after(self.lines[-1])
         line.entered.connect(lambda: self._entered(line))
@@ -214,7 +282,7 @@ class VehiclesField(QWidget):
 
     def _entered(self, line: VehicleLine) -> None:
         at = self.lines.index(line)
-        if line.vehicle() is None:
+        if not line.vehicles():
             self.done.emit()
         elif at + 1 < len(self.lines):
             self.lines[at + 1].name.setFocus()

@@ -1,8 +1,10 @@
-"""The three questions below each other, what follows from them in a line, and the plan."""
+"""The questions below each other, what follows from them in a line, and the plan."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date
+from typing import Any
 
 from PySide6.QtCore import QLocale, Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
@@ -21,16 +23,21 @@ from app.service.build_edits.names import fresh_name
 from app.service.first_run import Answers, FirstHours, begin, told_air, told_hours
 from app.window import words
 from app.window.first_run.hours import HoursField
+from app.window.first_run.shelf import ShelfField
 from app.window.first_run.vehicles import VehiclesField
 from app.window.labels import MessageLabel, field_label, text
 from app.window.session import Session
 from planner.sequences.apply_to_book import every_sequence
+from planner.values.coating import Coating
 from planner.values.moment import moment_of
 from planner.values.refusal import Refused
 
 
 class FirstRun(QWidget):
-    """What is on the table, when do you paint, what is the room like.
+    """What is on the table, when do you paint, what is the room like, what stands on the shelf.
+
+    What was typed stays whatever happens elsewhere: the book fills in only
+    what nobody has touched.
 
     Signals
     -------
@@ -43,8 +50,10 @@ class FirstRun(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        self._known: object = None
-        self.vehicles, self.hours = VehiclesField(), HoursField()
+        self._known: dict[str, object] = {}
+        self._touched: set[str] = set()
+        self._filling = False
+        self.vehicles, self.hours, self.shelf = VehiclesField(), HoursField(), ShelfField()
         self.temperature, self.humidity = QDoubleSpinBox(), QSpinBox()
         self.warm_box = QCheckBox(self.tr("I have a &warm box"))
         self.airbrush = QCheckBox(self.tr("I have an &airbrush"))
@@ -101,6 +110,9 @@ class FirstRun(QWidget):
         boxes.addStretch(1)
         column.addLayout(boxes)
         column.addSpacing(8)
+        column.addWidget(text(tr("4  Which paints do you have?"), bold=True, size=1.1))
+        column.addWidget(self.shelf)
+        column.addSpacing(8)
         foot = QHBoxLayout()
         foot.addWidget(self.plan)
         foot.addWidget(self.said, 1)
@@ -110,8 +122,11 @@ class FirstRun(QWidget):
     def _connect(self) -> None:
         self.vehicles.done.connect(self.hours.begin)
         self.hours.done.connect(self._to_room)
-        self.vehicles.changed.connect(self._say)
-        self.hours.changed.connect(self._say)
+        self.vehicles.changed.connect(self._vehicles_changed)
+        self.hours.changed.connect(self._hours_changed)
+        self.temperature.valueChanged.connect(lambda _value: self._touch("air"))
+        self.humidity.valueChanged.connect(lambda _value: self._touch("air"))
+        self.airbrush.toggled.connect(lambda _on: self._touch("airbrush"))
         self.plan.clicked.connect(self.ask_plan)
         inside = Qt.ShortcutContext.WidgetWithChildrenShortcut
         for keys, act in (
@@ -120,6 +135,7 @@ class FirstRun(QWidget):
             ("Alt+1", self.vehicles.begin),
             ("Alt+2", self.hours.begin),
             ("Alt+3", self._to_room),
+            ("Alt+4", self.shelf.begin),
         ):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(inside)
@@ -131,15 +147,45 @@ class FirstRun(QWidget):
         if book is None:
             return
         self.vehicles.show_orders(every_sequence(book))
-        known = (told_hours(book), told_air(book), bool(book.gear.airbrushes))
-        if known != self._known:  # what was typed stays until the book says something new
-            self._known = known
-            hours, (warm, damp), airbrush = known
-            self.hours.show_hours(hours)
-            self.temperature.setValue(warm)
-            self.humidity.setValue(round(damp))
-            self.airbrush.setChecked(airbrush)
-            self._say()
+        self.vehicles.set_today(self._today())
+        self._offer_paints()
+        self._filling = True
+        self._follow("hours", told_hours(book), self.hours.show_hours)
+        self._follow("air", told_air(book), self._show_air)
+        self._follow("airbrush", bool(book.gear.airbrushes), self.airbrush.setChecked)
+        self._filling = False
+        self._say()
+
+    def _follow(self, what: str, told: Any, show: Callable[[Any], object]) -> None:
+        """Show what the book says of something, where it says something new and nobody has."""
+        if what not in self._touched and self._known.get(what, ...) != told:
+            self._known[what] = told
+            show(told)
+
+    def _show_air(self, air: tuple[float, float]) -> None:
+        self.temperature.setValue(air[0])
+        self.humidity.setValue(round(air[1]))
+
+    def _touch(self, what: str) -> None:
+        if not self._filling:
+            self._touched.add(what)
+
+    def _hours_changed(self) -> None:
+        self._touch("hours")
+        self._say()
+
+    def _vehicles_changed(self) -> None:
+        self._offer_paints()
+        self._say()
+
+    def _offer_paints(self) -> None:
+        """Offer the paints that the sequences of the lines usually lay."""
+        book = self._session.book
+        if book is None:
+            return
+        known = {order.name: order for order in every_sequence(book)}
+        chosen = dict.fromkeys(line.sequence.currentData() for line in self.vehicles.lines)
+        self.shelf.show_orders([known[name] for name in chosen if name in known])
 
     def begin(self) -> None:
         """Take the keys where the first answer is typed."""
@@ -147,7 +193,8 @@ class FirstRun(QWidget):
 
     def ask_plan(self) -> None:
         """Put all answers into the book, and let it be planned; say what is wrong by its field."""
-        for message in (self.message, self.vehicles.message, self.hours.message):
+        said = (self.message, self.vehicles.message, self.hours.message, self.shelf.message)
+        for message in said:
             message.say("")
         book = self._session.book
         if book is None:
@@ -158,17 +205,28 @@ class FirstRun(QWidget):
         except Refused:  # the line says so itself
             self.hours.to_fault()
             return
-        answers = self._answers(name, hours)
+        try:
+            owned = self.shelf.paints()
+        except Refused:  # so does this one
+            return
+        if self.vehicles.to_fault():
+            return
+        answers = self._answers(name, hours, owned)
+        now = self._session.now
         refused = self._session.attempt(
-            lambda book: begin(book, answers, self._today(), words.given_name)
+            lambda book: begin(book, answers, self._today(), words.given_name, now=now)
         )
         if refused is not None:
             self._refuse(refused)
             return
+        self._touched.clear()
         self.vehicles.clear()
+        self.shelf.clear()
         self.begun.emit()
 
-    def _answers(self, name: str, hours: tuple[FirstHours, ...]) -> Answers:
+    def _answers(
+        self, name: str, hours: tuple[FirstHours, ...], owned: tuple[Coating, ...]
+    ) -> Answers:
         return Answers(
             project=name,
             vehicles=self.vehicles.vehicles(),
@@ -177,6 +235,7 @@ class FirstRun(QWidget):
             humidity_pct=self.humidity.value(),
             warm_box=self.warm_box.isChecked(),
             airbrush=self.airbrush.isChecked(),
+            owned=owned,
         )
 
     def _refuse(self, refused: Refused) -> None:
@@ -186,6 +245,9 @@ class FirstRun(QWidget):
         elif refused.place.startswith("hours"):
             self.hours.message.say(refused.mend)
             self.hours.begin()
+        elif refused.place.startswith("paints"):
+            self.shelf.message.say(refused.mend)
+            self.shelf.begin()
         else:
             self.message.say(str(refused))
 

@@ -25,12 +25,14 @@ from app.window.forms.live_controls import (
     tick,
 )
 from app.window.labels import ColouredLabel, text
+from app.window.message_translation import translated
 from app.window.model_editor.fields import EditorForm
 from app.window.model_editor.measures import MeasuresField
 from app.window.model_editor.nodes import title_of
 from app.window.model_editor.project_form import date_of, dated, put_date
 from app.window.palette import Colours
-from planner.quantity.usual_models import ALL_OVER
+from planner.quantity import areas_of
+from planner.quantity.usual_models import ALL_OVER, size_of
 from planner.values.book import Book
 from planner.values.keys import ModelKey
 from planner.values.lookup import part_of, project_of
@@ -108,7 +110,7 @@ class ModelForm(EditorForm):
             put(self.weight, model.weight)
             put(self.early, model.early)
             put(self.sized, model.real_size is not None)
-            size = model.real_size or USUAL_SIZE
+            size = size_of(model) or USUAL_SIZE
             for field, value in zip(
                 self.sizes, (size.length_m, size.width_m, size.height_m), strict=True
             ):
@@ -272,6 +274,13 @@ class PlaceForm(EditorForm):
         self.detail = decimal(0.1, 5, self._apply)
         self.detail.setSingleStep(0.1)
         self.detail.setToolTip(tr("Raised and recessed detail adds area"))
+        self.share = decimal(0, 5, self._apply, "", tr("none of its own"))
+        self.share.setDecimals(3)
+        self.share.setSingleStep(0.01)
+        self.share.setToolTip(
+            tr("Part of a box of the model's real size, all round; the kind brings it, assumed")
+        )
+        self.found = text("", size=0.92)
         self.measures = MeasuresField()
         self.measures.changed.connect(self._apply)
         self.apart = button(
@@ -283,6 +292,8 @@ class PlaceForm(EditorForm):
         self.row(tr("Faces"), self.side, "side")
         self.row(tr("Area"), self.area, "area_cm2")
         self.row(tr("Detail"), self.detail, "detail")
+        self.row(tr("Share"), self.share, "share")
+        self.wide(self.found)
         self.title(tr("Measures"))
         self.wide(self.measures, "measures", "length_mm", "width_mm", "height_mm", "count")
         self.wide(beside(self.apart), "places")
@@ -294,6 +305,8 @@ class PlaceForm(EditorForm):
         place = next((place for place in owner.places if place.name == name), None)
         if place is None:
             raise Refused("places", f"there is no place called “{name}”")
+        area = areas_of(model_of(book, at))[f"{part}/{name}"]
+        self.found.setText(translated(area.sentence))
         with self.filling((at, owner, place)) as fresh:
             self._at, self._part, self._place = at, part, name
             if not fresh:
@@ -302,6 +315,7 @@ class PlaceForm(EditorForm):
             pick(self.side, place.side.value)
             put(self.area, place.area_cm2)
             put(self.detail, place.detail)
+            put(self.share, place.share)
             self.measures.show_measures(place.measures)
             self.apart.setEnabled(len(owner.places) > 1)
 
@@ -319,6 +333,7 @@ class PlaceForm(EditorForm):
                 side=Side(self.side.currentData()),
                 area_cm2=_kept(old.area_cm2, self.area.value()),
                 detail=_kept(old.detail, self.detail.value()),
+                share=_kept(old.share, self.share.value()),
                 measures=self.measures.value(),
             )
             return parts.set_place(book, at, part, name, place)

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from app.service.order_changes import PartsChange
 from planner.cure.family_times import Evidence
-from planner.evening.laid_before import Reached
 from planner.layers.overcoat_table import LayerVerdict
 from planner.values.coating import Effect, Family, Finish, Hiding, Preparation, State
 from planner.values.drying_card import Trial
-from planner.values.model import Material, ModelKind, NamedChange, Shape, Side
+from planner.values.model import Material, ModelKind, NamedChange, PartsChange, Shape, Side
+from planner.values.project import Reached
 from planner.values.room import Movement
 from planner.values.step import Role, Stage, Tool, Trait
 from planner.values.wishes import Care

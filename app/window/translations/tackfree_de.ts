@@ -119,6 +119,121 @@
   </message>
  </context>
  <context>
+  <name>AirLogDialog</name>
+  <message>
+   <source>as the file says</source>
+   <translation>wie die Datei angibt</translation>
+  </message>
+  <message>
+   <source>°C</source>
+   <translation>°C</translation>
+  </message>
+  <message>
+   <source>°F</source>
+   <translation>°F</translation>
+  </message>
+  <message>
+   <source>as the file tells</source>
+   <translation>wie die Datei erkennen lässt</translation>
+  </message>
+  <message>
+   <source>day first</source>
+   <translation>Tag zuerst</translation>
+  </message>
+  <message>
+   <source>month first</source>
+   <translation>Monat zuerst</translation>
+  </message>
+  <message>
+   <source>UTC</source>
+   <translation>UTC</translation>
+  </message>
+  <message>
+   <source>winter time all year</source>
+   <translation>das ganze Jahr Winterzeit</translation>
+  </message>
+  <message>
+   <source>Make the usual day of it</source>
+   <translation>Den üblichen Tag daraus machen</translation>
+  </message>
+  <message>
+   <source>Keep what it was while films dried</source>
+   <translation>Behalten, wie es war, während Filme trockneten</translation>
+  </message>
+  <message>
+   <source>Air</source>
+   <translation>Luft</translation>
+  </message>
+  <message>
+   <source>&amp;The logger lay at</source>
+   <translation>Der &amp;Logger lag bei</translation>
+  </message>
+  <message>
+   <source>&amp;Temperatures</source>
+   <translation>&amp;Temperaturen</translation>
+  </message>
+  <message>
+   <source>&amp;Dates like 05/03</source>
+   <translation>&amp;Daten wie 05/03</translation>
+  </message>
+  <message>
+   <source>Time &amp;zone, where it gives no offset</source>
+   <translation>Zeit&amp;zone, wo er keinen Abstand angibt</translation>
+  </message>
+  <message>
+   <source>Usual day</source>
+   <translation>Üblicher Tag</translation>
+  </message>
+  <message>
+   <source>Films</source>
+   <translation>Filme</translation>
+  </message>
+  <message>
+   <source>&amp;Take it</source>
+   <translation>Ü&amp;bernehmen</translation>
+  </message>
+  <message>
+   <source>Reading…</source>
+   <translation>Wird gelesen…</translation>
+  </message>
+  <message>
+   <source>{n} moments from {first} to {last}, one every {minutes} min.</source>
+   <translation>{n} Zeitpunkte von {first} bis {last}, alle {minutes} min einer.</translation>
+  </message>
+  <message>
+   <source>A gap from {start} to {end}.</source>
+   <translation>Eine Lücke von {start} bis {end}.</translation>
+  </message>
+  <message>
+   <source>{n} more gaps.</source>
+   <translation>{n} weitere Lücken.</translation>
+  </message>
+  <message>
+   <source>{n} lines of a minute that was there already.</source>
+   <translation>{n} Zeilen einer Minute, die schon da war.</translation>
+  </message>
+  <message>
+   <source>The usual day: {c:g} °C, {rh:g} % RH; it was {wc:g} °C, {wrh:g} %.</source>
+   <translation>Der übliche Tag: {c:g} °C, {rh:g} % rF; er war {wc:g} °C, {wrh:g} %.</translation>
+  </message>
+  <message>
+   <source>{n} readings are kept, in the place of {old}.</source>
+   <translation>{n} Ablesungen werden behalten, anstelle von {old}.</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <source>{model}, {place}: dry to handle {after}, not {before}.</source>
+   <translation>{model}, {place}: grifffest {after}, nicht {before}.</translation>
+  </message>
+  <message>
+   <source>{n} more films.</source>
+   <translation>{n} weitere Filme.</translation>
+  </message>
+ </context>
+ <context>
   <name>AirPanel</name>
   <message>
    <source> °C</source>
@@ -213,6 +328,53 @@
   <message>
    <source>known, not the usual</source>
    <translation>bekannt, abweichend vom Üblichen</translation>
+  </message>
+ </context>
+ <context>
+  <name>AnotherDialog</name>
+  <message>
+   <source>Another</source>
+   <translation>Noch eins</translation>
+  </message>
+  <message>
+   <source>&amp;As this one was painted</source>
+   <translation>&amp;Wie dieses bemalt wurde</translation>
+  </message>
+  <message>
+   <source>&amp;Name of the next</source>
+   <translation>&amp;Name des nächsten</translation>
+  </message>
+  <message>
+   <source>“Egret x 3” makes three: Egret 1 to Egret 3</source>
+   <translation>„Reiher x 3“ ergibt drei: Reiher 1 bis Reiher 3</translation>
+  </message>
+  <message>
+   <source>N&amp;ote on the order</source>
+   <translation>N&amp;otiz zum Ablauf</translation>
+  </message>
+  <message>
+   <source>&amp;Put it on the table</source>
+   <translation>Auf den &amp;Tisch stellen</translation>
+  </message>
+  <message>
+   <source>Nothing is in the logbook yet that could be an example.</source>
+   <translation>Im Logbuch steht noch nichts, was ein Vorbild sein könnte.</translation>
+  </message>
+  <message>
+   <source>Its real steps, minutes and coatings become an order; what was redone is left out.</source>
+   <translation>Seine wirklichen Schritte, Minuten und Mittel werden ein Ablauf; was wiederholt wurde, bleibt weg.</translation>
+  </message>
+  <message>
+   <source>{n} photo of it is in the logbook.</source>
+   <translation>{n} Foto davon steht im Logbuch.</translation>
+  </message>
+  <message>
+   <source>{n} photos of it are in the logbook.</source>
+   <translation>{n} Fotos davon stehen im Logbuch.</translation>
+  </message>
+  <message>
+   <source>finish a step of a model first</source>
+   <translation>erst einen Schritt eines Modells fertigstellen</translation>
   </message>
  </context>
  <context>
@@ -1274,6 +1436,10 @@
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
+  <message>
+   <source>&amp;Models</source>
+   <translation>&amp;Modelle</translation>
+  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -1328,6 +1494,69 @@
   </message>
  </context>
  <context>
+  <name>DatesDialog</name>
+  <message>
+   <source>Dates and priorities</source>
+   <translation>Termine und Vorrang</translation>
+  </message>
+  <message>
+   <source>Close</source>
+   <translation>Schließen</translation>
+  </message>
+  <message>
+   <source>A model without a date counts by that of its project. Weight says how much a day late of it weighs against a day of another.</source>
+   <translation>Ein Modell ohne Termin zählt nach dem seines Projekts. Das Gewicht sagt, wie schwer ein Tag Verspätung gegen den eines anderen wiegt.</translation>
+  </message>
+  <message>
+   <source>Model</source>
+   <translation>Modell</translation>
+  </message>
+  <message>
+   <source>Finish by</source>
+   <translation>Fertig bis</translation>
+  </message>
+  <message>
+   <source>Weight</source>
+   <translation>Gewicht</translation>
+  </message>
+  <message>
+   <source>Early</source>
+   <translation>Früh</translation>
+  </message>
+  <message>
+   <source>By the plan</source>
+   <translation>Laut Plan</translation>
+  </message>
+  <message>
+   <source>no date</source>
+   <translation>kein Termin</translation>
+  </message>
+  <message>
+   <source>{model}: finish by</source>
+   <translation>{model}: fertig bis</translation>
+  </message>
+  <message>
+   <source>{model}: weight</source>
+   <translation>{model}: Gewicht</translation>
+  </message>
+  <message>
+   <source>{model}: as early as it can be</source>
+   <translation>{model}: so früh wie möglich</translation>
+  </message>
+  <message>
+   <source>As early as it can be; others fill the gaps</source>
+   <translation>So früh wie möglich; andere füllen die Lücken</translation>
+  </message>
+  <message>
+   <source>“{text}” is no day; write it as 24.12. or 2031-12-24</source>
+   <translation>„{text}“ ist kein Tag; als 24.12. oder 2031-12-24 schreiben</translation>
+  </message>
+  <message>
+   <source>has no place</source>
+   <translation>hat keinen Platz</translation>
+  </message>
+ </context>
+ <context>
   <name>DayActions</name>
   <message>
    <source>S&amp;kip {day}</source>
@@ -1347,6 +1576,18 @@
   <message>
    <source>Course of the air over the day</source>
    <translation>Verlauf der Luft über den Tag</translation>
+  </message>
+  <message>
+   <source>The usual day</source>
+   <translation>Der übliche Tag</translation>
+  </message>
+  <message>
+   <source>°C</source>
+   <translation>°C</translation>
+  </message>
+  <message>
+   <source>%</source>
+   <translation>%</translation>
   </message>
  </context>
  <context>
@@ -1558,6 +1799,49 @@
   </message>
  </context>
  <context>
+  <name>EffectLabel</name>
+  <message>
+   <source>What comes of it</source>
+   <translation>Was daraus wird</translation>
+  </message>
+  <message>
+   <source>{n} coat has no place</source>
+   <translation>{n} Schicht hat keinen Platz</translation>
+  </message>
+  <message>
+   <source>{n} coats have no place</source>
+   <translation>{n} Schichten haben keinen Platz</translation>
+  </message>
+  <message>
+   <source>All done {time}.</source>
+   <translation>Alles fertig {time}.</translation>
+  </message>
+  <message>
+   <source>All done {time}, as before.</source>
+   <translation>Alles fertig {time}, wie zuvor.</translation>
+  </message>
+  <message>
+   <source>All done {time}, {span} later than planned now.</source>
+   <translation>Alles fertig {time}, {span} später als jetzt geplant.</translation>
+  </message>
+  <message>
+   <source>All done {time}, {span} sooner than planned now.</source>
+   <translation>Alles fertig {time}, {span} früher als jetzt geplant.</translation>
+  </message>
+  <message>
+   <source>The order of coats stays sound.</source>
+   <translation>Die Reihenfolge der Schichten bleibt in Ordnung.</translation>
+  </message>
+  <message>
+   <source>and {n} more</source>
+   <translation>und {n} weitere</translation>
+  </message>
+  <message>
+   <source>Not sound: {findings}</source>
+   <translation>Nicht in Ordnung: {findings}</translation>
+  </message>
+ </context>
+ <context>
   <name>ElsewhereForm</name>
   <message>
    <source>Dries in</source>
@@ -1621,6 +1905,10 @@
   <message>
    <source>Three short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
    <translation>Drei kurze Fragen, und Tackfree sagt, was heute Abend in welcher Reihenfolge zu tun ist und wann alles fertig wird.</translation>
+  </message>
+  <message>
+   <source>Four short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
+   <translation>Vier kurze Fragen, und Tackfree sagt, was heute Abend zu tun ist, in welcher Reihenfolge und wann es fertig sein wird.</translation>
   </message>
  </context>
  <context>
@@ -1944,6 +2232,18 @@
    <source>Save what can be read</source>
    <translation>Lesbares speichern</translation>
   </message>
+  <message>
+   <source>Project files, tables ({pattern});;All files (*)</source>
+   <translation>Projektdateien, Tabellen ({pattern});;Alle Dateien (*)</translation>
+  </message>
+  <message>
+   <source>{n} paints of {file} stand on the shelf</source>
+   <translation>{n} Farben aus {file} stehen im Regal</translation>
+  </message>
+  <message>
+   <source>Project files ({pattern});;With their photos ({packed})</source>
+   <translation>Projektdateien ({pattern});;Mit ihren Fotos ({packed})</translation>
+  </message>
  </context>
  <context>
   <name>FilterBar</name>
@@ -2135,6 +2435,10 @@
   <message>
    <source>{told}. More than {n} at once gets dull; Build lets one go first.</source>
    <translation>{told}. Mehr als {n} auf einmal werden eintönig; unter „Bauplan“ kann eins vorausgehen.</translation>
+  </message>
+  <message>
+   <source>4  Which paints do you have?</source>
+   <translation>4  Welche Farben sind da?</translation>
   </message>
  </context>
  <context>
@@ -3059,6 +3363,41 @@
   </message>
  </context>
  <context>
+  <name>MendPrompt</name>
+  <message>
+   <source>Mends</source>
+   <translation>Abhilfen</translation>
+  </message>
+  <message>
+   <source>&amp;Next (F8)</source>
+   <translation>&amp;Weiter (F8)</translation>
+  </message>
+  <message>
+   <source>&amp;Mend it (Enter)</source>
+   <translation>&amp;Beheben (Eingabe)</translation>
+  </message>
+  <message>
+   <source>Nothing is unsound.</source>
+   <translation>Nichts ist fehlerhaft.</translation>
+  </message>
+  <message>
+   <source>{at} of {n} findings</source>
+   <translation>Befund {at} von {n}</translation>
+  </message>
+  <message>
+   <source>no mend is known</source>
+   <translation>keine Abhilfe bekannt</translation>
+  </message>
+  <message>
+   <source>Mend: {mend}</source>
+   <translation>Abhilfe: {mend}</translation>
+  </message>
+  <message>
+   <source>Mend &amp;all {n} of this kind</source>
+   <translation>&amp;Alle {n} dieser Art beheben</translation>
+  </message>
+ </context>
+ <context>
   <name>MergeView</name>
   <message>
    <source>What differs</source>
@@ -3094,6 +3433,33 @@
   <message>
    <source>its own</source>
    <translation>ihre eigene</translation>
+  </message>
+ </context>
+ <context>
+  <name>ModelActs</name>
+  <message>
+   <source>&amp;More vehicles…</source>
+   <translation>&amp;Weitere Fahrzeuge…</translation>
+  </message>
+  <message>
+   <source>Change the &amp;order…</source>
+   <translation>&amp;Ablauf ändern…</translation>
+  </message>
+  <message>
+   <source>How &amp;far they are…</source>
+   <translation>Wie w&amp;eit sie sind…</translation>
+  </message>
+  <message>
+   <source>&amp;Dates and priorities…</source>
+   <translation>&amp;Termine und Vorrang…</translation>
+  </message>
+  <message>
+   <source>&amp;Paint another like this…</source>
+   <translation>&amp;Noch eins so bemalen…</translation>
+  </message>
+  <message>
+   <source>Me&amp;nd what is unsound</source>
+   <translation>&amp;Beheben, was fehlerhaft ist</translation>
   </message>
  </context>
  <context>
@@ -3370,6 +3736,41 @@ in {length}</translation>
   </message>
  </context>
  <context>
+  <name>OrderDialog</name>
+  <message>
+   <source>Change</source>
+   <translation>Änderung</translation>
+  </message>
+  <message>
+   <source>&amp;Change</source>
+   <translation>Ä&amp;nderung</translation>
+  </message>
+  <message>
+   <source>&amp;Models</source>
+   <translation>&amp;Modelle</translation>
+  </message>
+  <message>
+   <source>&amp;Apply</source>
+   <translation>An&amp;wenden</translation>
+  </message>
+  <message>
+   <source>take out again: {change}</source>
+   <translation>wieder herausnehmen: {change}</translation>
+  </message>
+  <message>
+   <source>{change} ({n} of {all})</source>
+   <translation>{change} ({n} von {all})</translation>
+  </message>
+  <message>
+   <source>No model is chosen whose order could be changed.</source>
+   <translation>Es ist kein Modell gewählt, dessen Ablauf sich ändern ließe.</translation>
+  </message>
+  <message>
+   <source>choose at least one model</source>
+   <translation>mindestens ein Modell wählen</translation>
+  </message>
+ </context>
+ <context>
   <name>OtherWorkDialog</name>
   <message>
    <source>I did something else</source>
@@ -3589,6 +3990,18 @@ in {length}</translation>
    <source>Measures</source>
    <translation>Maße</translation>
   </message>
+  <message>
+   <source>none of its own</source>
+   <translation>kein eigener</translation>
+  </message>
+  <message>
+   <source>Part of a box of the model's real size, all round; the kind brings it, assumed</source>
+   <translation>Anteil an einem Quader der wahren Größe des Modells, ringsum; die Art bringt ihn mit, angenommen</translation>
+  </message>
+  <message>
+   <source>Share</source>
+   <translation>Anteil</translation>
+  </message>
  </context>
  <context>
   <name>PlacesModel</name>
@@ -3732,6 +4145,45 @@ in {length}</translation>
   <message>
    <source>set aside</source>
    <translation>beiseitegelegt</translation>
+  </message>
+ </context>
+ <context>
+  <name>ReachedDialog</name>
+  <message>
+   <source>Day on which the last of it was done</source>
+   <translation>Tag, an dem das Letzte davon erledigt war</translation>
+  </message>
+  <message>
+   <source>on</source>
+   <translation>am</translation>
+  </message>
+  <message>
+   <source>So far</source>
+   <translation>So weit</translation>
+  </message>
+  <message>
+   <source>&amp;Models</source>
+   <translation>&amp;Modelle</translation>
+  </message>
+  <message>
+   <source>&amp;They are</source>
+   <translation>&amp;Sie sind</translation>
+  </message>
+  <message>
+   <source>&amp;Done</source>
+   <translation>&amp;Erledigt</translation>
+  </message>
+  <message>
+   <source>Without a day: a week ago, so that all of it is dry</source>
+   <translation>Ohne Tag: vor einer Woche, sodass alles trocken ist</translation>
+  </message>
+  <message>
+   <source>&amp;Note it</source>
+   <translation>&amp;Notieren</translation>
+  </message>
+  <message>
+   <source>Tick the models with the space bar.</source>
+   <translation>Die Modelle mit der Leertaste ankreuzen.</translation>
   </message>
  </context>
  <context>
@@ -4222,6 +4674,37 @@ in {length}</translation>
   <message>
    <source>{start}: {sentence}</source>
    <translation>{start}: {sentence}</translation>
+  </message>
+ </context>
+ <context>
+  <name>ShelfField</name>
+  <message>
+   <source>Paints that you have</source>
+   <translation>Farben, die da sind</translation>
+  </message>
+  <message>
+   <source>another: acrylic, olive green, matte, 17 ml, then Enter</source>
+   <translation>weitere: Acryl, olivgrün, matt, 17 ml, dann Eingabe</translation>
+  </message>
+  <message>
+   <source>Another paint: kind, colour, finish, millilitres, code</source>
+   <translation>Weitere Farbe: Art, Farbton, Glanz, Milliliter, Nummer</translation>
+  </message>
+  <message>
+   <source>&amp;Read a table…</source>
+   <translation>Tabelle &amp;lesen…</translation>
+  </message>
+  <message>
+   <source>CSV with a first line such as kind;colour;finish;ml;code</source>
+   <translation>CSV mit einer ersten Zeile wie Art;Farbe;Glanz;ml;Nummer</translation>
+  </message>
+  <message>
+   <source>A table of your paints</source>
+   <translation>Eine Tabelle eigener Farben</translation>
+  </message>
+  <message>
+   <source>Tables ({pattern});;All files (*)</source>
+   <translation>Tabellen ({pattern});;Alle Dateien (*)</translation>
   </message>
  </context>
  <context>
@@ -5028,6 +5511,10 @@ in {length}</translation>
    <source>{n} pieces of work have no place yet</source>
    <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
+  <message>
+   <source>Timeline</source>
+   <translation>Zeitstrahl</translation>
+  </message>
  </context>
  <context>
   <name>TimelineView</name>
@@ -5218,6 +5705,76 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Options of vehicle {n}</source>
    <translation>Optionen von Fahrzeug {n}</translation>
+  </message>
+ </context>
+ <context>
+  <name>VehicleState</name>
+  <message>
+   <source>Vehicle {n}: kind</source>
+   <translation>Fahrzeug {n}: Art</translation>
+  </message>
+  <message>
+   <source>Brings parts and sizes, assumed until you type or measure them</source>
+   <translation>Bringt Teile und Größen mit, angenommen, bis sie eingegeben oder gemessen sind</translation>
+  </message>
+  <message>
+   <source>Vehicle {n}: how far it is</source>
+   <translation>Fahrzeug {n}: wie weit es ist</translation>
+  </message>
+  <message>
+   <source>on which day</source>
+   <translation>an welchem Tag</translation>
+  </message>
+  <message>
+   <source>Vehicle {n}: day on which the last of it was done; none is a week ago</source>
+   <translation>Fahrzeug {n}: Tag, an dem das Letzte davon erledigt war; keiner heißt vor einer Woche</translation>
+  </message>
+  <message>
+   <source>Kind</source>
+   <translation>Art</translation>
+  </message>
+  <message>
+   <source>So far</source>
+   <translation>So weit</translation>
+  </message>
+  <message>
+   <source>no such day</source>
+   <translation>kein solcher Tag</translation>
+  </message>
+ </context>
+ <context>
+  <name>VehiclesDialog</name>
+  <message>
+   <source>Vehicles</source>
+   <translation>Fahrzeuge</translation>
+  </message>
+  <message>
+   <source>&amp;Project</source>
+   <translation>&amp;Projekt</translation>
+  </message>
+  <message>
+   <source>As &amp;this one</source>
+   <translation>&amp;Wie dieses</translation>
+  </message>
+  <message>
+   <source>Another with other markings: its parts, colours and changes, too</source>
+   <translation>Noch eins mit anderen Markierungen: auch seine Teile, Farben und Änderungen</translation>
+  </message>
+  <message>
+   <source>&amp;Vehicles</source>
+   <translation>&amp;Fahrzeuge</translation>
+  </message>
+  <message>
+   <source>&amp;Add</source>
+   <translation>&amp;Hinzufügen</translation>
+  </message>
+  <message>
+   <source>there is no active project; begin one first</source>
+   <translation>es gibt kein aktives Projekt; erst eins beginnen</translation>
+  </message>
+  <message>
+   <source>A name is enough: it is finished as the one chosen above.</source>
+   <translation>Ein Name genügt: es wird behandelt wie das oben gewählte.</translation>
   </message>
  </context>
  <context>
@@ -5675,11 +6232,11 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>decals</source>
-   <translation>Decals</translation>
+   <translation>Abziehbilder</translation>
   </message>
   <message>
    <source>no decals</source>
-   <translation>keine Decals</translation>
+   <translation>keine Abziehbilder</translation>
   </message>
   <message>
    <source>no wash</source>
@@ -6924,7 +7481,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>decals on</source>
-   <translation>Decals drauf</translation>
+   <translation>Abziehbilder drauf</translation>
   </message>
  </context>
  <context>
@@ -9185,19 +9742,19 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>it has decals already</source>
-   <translation>es hat schon Decals</translation>
+   <translation>es hat schon Abziehbilder</translation>
   </message>
   <message>
    <source>Gloss clear where decals will lie</source>
-   <translation>Glänzender Klarlack, wo Decals liegen werden</translation>
+   <translation>Glänzender Klarlack, wo Abziehbilder liegen werden</translation>
   </message>
   <message>
    <source>Matte clear over the decals</source>
-   <translation>Matter Klarlack über die Decals</translation>
+   <translation>Matter Klarlack über die Abziehbilder</translation>
   </message>
   <message>
    <source>it has no decals</source>
-   <translation>es hat keine Decals</translation>
+   <translation>es hat keine Abziehbilder</translation>
   </message>
   <message>
    <source>nothing of it is washed</source>
@@ -13587,6 +14144,18 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
+  <message>
+   <source>Gloss clear that holds the chips down under tape</source>
+   <translation>Glänzender Klarlack, der die Abplatzer unter Klebeband festhält</translation>
+  </message>
+  <message>
+   <source>is in the hour that the clocks leave out; does the logger keep winter time all year?</source>
+   <translation>liegt in der Stunde, die die Uhren auslassen; hält der Logger das ganze Jahr Winterzeit?</translation>
+  </message>
+  <message>
+   <source>mend {n} findings</source>
+   <translation>{n} Befunde beheben</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -17115,6 +17684,50 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>{low:g} to {high:g} {unit}</source>
+   <translation>{low:g} bis {high:g} {unit}</translation>
+  </message>
+  <message>
+   <source>Air from {file}</source>
+   <translation>Luft aus {file}</translation>
+  </message>
+  <message>
+   <source>{name}, {ml:g} ml</source>
+   <translation>{name}, {ml:g} ml</translation>
+  </message>
+  <message>
+   <source>Paint another like this</source>
+   <translation>Noch eins so bemalen</translation>
+  </message>
+  <message>
+   <source>Change the order</source>
+   <translation>Ablauf ändern</translation>
+  </message>
+  <message>
+   <source>How far they are</source>
+   <translation>Wie weit sie sind</translation>
+  </message>
+  <message>
+   <source>More vehicles</source>
+   <translation>Weitere Fahrzeuge</translation>
+  </message>
+  <message>
+   <source>more vehicles; another painted as one was</source>
+   <translation>weitere Fahrzeuge; noch eins bemalen wie eines</translation>
+  </message>
+  <message>
+   <source>change the order of models; how far they are</source>
+   <translation>den Ablauf von Modellen ändern; wie weit sie sind</translation>
+  </message>
+  <message>
+   <source>dates and priorities of the models</source>
+   <translation>Termine und Vorrang der Modelle</translation>
+  </message>
+  <message>
+   <source>the next finding, which Enter mends</source>
+   <translation>der nächste Befund, den Eingabe behebt</translation>
   </message>
  </context>
 </TS>

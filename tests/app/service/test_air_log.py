@@ -11,7 +11,7 @@ import pytest
 from sequence_books import bare_book, bare_model
 
 from app.service.air_from_log import take_air, usual_day
-from app.service.air_log import Asked, Gap, read_air_log
+from app.service.air_log import Asked, Gap, read_air_log, winter_time
 from app.service.sequences import give_sequence
 from planner.air.course import AirCourse, readings_of
 from planner.values.book import Book
@@ -116,6 +116,17 @@ def test_the_hour_that_comes_twice_goes_on() -> None:
     )
     minutes = [sample.minute for sample in read(text).samples]
     assert [after - one for one, after in itertools.pairwise(minutes)] == [30] * 4
+
+
+def test_a_logger_that_keeps_winter_time_all_year() -> None:
+    """On 2031-03-30 clocks in Warsaw leave out 2:30; UTC+1 all year has it."""
+    assert winter_time(WARSAW, NOW) == "Etc/GMT-1"
+    assert winter_time(ZoneInfo("America/New_York"), NOW) == "Etc/GMT+5"
+    assert winter_time(ZoneInfo("Australia/Sydney"), NOW) == "Etc/GMT-10"
+    assert winter_time(ZoneInfo("UTC"), NOW) is None
+    text = HEAD + "2031-03-30 02:30;20;50\n"
+    (sample,) = read(text, zone=ZoneInfo("Etc/GMT-1")).samples
+    assert sample.minute == minute_of(datetime(2031, 3, 30, 1, 30, tzinfo=UTC))
 
 
 def test_gaps_are_told_lines_out_of_order_are_sorted_and_twins_counted() -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import UTC, date, datetime
 
 import pytest
 
@@ -13,13 +13,22 @@ from app.service.first_run import (
     FirstHours,
     Vehicle,
     begin,
+    kind_told,
+    more,
     read_hours,
+    several,
     told_air,
     told_hours,
 )
+from app.service.order_changes import change_orders
+from app.service.own_paints import typed_paint
 from planner.layers.findings import find
 from planner.sequences.built_in import ALL
 from planner.values.book import Book
+from planner.values.keys import ModelKey
+from planner.values.model import ModelKind, NamedChange
+from planner.values.moment import minute_of
+from planner.values.project import Reached
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
 
@@ -143,3 +152,86 @@ def test_what_a_book_has_keeps_its_name_in_another_language() -> None:
     made = [project.models[0].made for project in again.projects]
     assert made[0] is not None
     assert made[0] == made[1]
+
+
+def lorry(name: str, **changes: object) -> Vehicle:
+    told: dict[str, object] = {
+        "scale": "1:72",
+        "sequence": "quick table-top",
+        "kind": ModelKind.WHEELED,
+    }
+    return Vehicle(name=name, **{**told, **changes})  # type: ignore[arg-type]
+
+
+def test_one_more_like_another_has_its_colours_and_changes_too() -> None:
+    book = begin(starter_book("UTC", TODAY), _answers(vehicles=(lorry("Auk"),)), TODAY).book
+    key = ModelKey("On the table", "Auk")
+    book = change_orders(book, [key], NamedChange.CHIPPING).book
+    after = more(book, "On the table", (lorry("Coot"), lorry("Egret", scale="1:35")), like="Auk")
+    auk, coot, egret = after.book.projects[0].models
+    assert coot == replace(auk, name="Coot")
+    assert egret.made is not None
+    assert egret.made.changes == ()  # told otherwise, it is finished as its sequence says
+    assert find(after.book) == ()
+
+
+def test_a_vehicle_that_is_primed_begins_in_the_middle_and_takes_owned_paint() -> None:
+    now = minute_of(datetime(2031, 3, 3, 18, tzinfo=UTC))
+    own = typed_paint("acrylic, sand, 17 ml, A1")
+    told = _answers(
+        vehicles=(lorry("Auk", reached=Reached.PRIMED, when=date(2031, 3, 1)), lorry("Coot")),
+        owned=(own,),
+    )
+    book = begin(starter_book("UTC", TODAY), told, TODAY, now=now).book
+    (project,) = book.projects
+    (fact,) = project.log
+    assert (fact.model, fact.step) == ("Auk", "prime-airbrush")
+    assert fact.end == datetime(2031, 3, 1, 20, tzinfo=UTC)  # by the evening of that day
+    bases = {
+        application.coating
+        for model in project.models
+        for step in model.steps
+        if step.id.startswith("base")
+        for application in step.applications
+    }
+    assert bases == {own.name}
+    assert next(c for c in book.coatings if c.name == own.name).in_stock_ml == 17
+
+
+@pytest.mark.parametrize(
+    ("typed", "names"),
+    [
+        ("Egret", ("Egret",)),
+        ("5x Egret", tuple(f"Egret {n}" for n in range(1, 6))),
+        ("Egret lorry × 2", ("Egret lorry 1", "Egret lorry 2")),
+        ("Egret x1", ("Egret",)),
+        ("Type 5x", ("Type 5x",)),
+        ("Max 7", ("Max 7",)),
+    ],
+)
+def test_several_of_one_kind_in_one_line(typed: str, names: tuple[str, ...]) -> None:
+    assert several(typed) == names
+
+
+@pytest.mark.parametrize(
+    ("name", "kind"),
+    [
+        ("Crane Lorry Egret", ModelKind.WHEELED),
+        ("Moorpanzer", ModelKind.TRACKED),
+        ("Tank Wagon Ibis", ModelKind.RAIL),
+        ("Kleiner Schlepper", ModelKind.BOAT),
+        ("Postflugzeug", ModelKind.AIRCRAFT),
+        ("Lamplighter figure", ModelKind.FIGURE),
+        ("Scheune", ModelKind.BUILDING),
+        ("Stadtauto", ModelKind.CAR),
+        ("Gannet", None),
+    ],
+)
+def test_a_kind_that_a_name_tells(name: str, kind: ModelKind | None) -> None:
+    assert kind_told(name) is kind
+
+
+def test_a_new_book_has_room_for_what_is_painted_at_once() -> None:
+    told = _answers(vehicles=tuple(lorry(f"L{n}", kind=ModelKind.TRACKED) for n in range(4)))
+    book = begin(starter_book("UTC", TODAY), told, TODAY).book
+    assert book.room.locations[0].drying_places == 16  # four parts of each of four

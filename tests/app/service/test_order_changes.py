@@ -8,16 +8,18 @@ import pytest
 from sequence_books import bare_book, bare_model
 from small_book import ZONE, at
 
+from app.service import demos
 from app.service.build_edits.models import bare_model as model_of_kind
-from app.service.order_changes import PartsChange, change_orders, possible
+from app.service.order_changes import change_orders, possible
 from app.service.sequences import give_sequence
 from planner.layers.findings import find
 from planner.sequences.built_in import ALL
 from planner.sequences.difference import difference
+from planner.sequences.references import normal
 from planner.values.book import Book
 from planner.values.coating import Coating, Family
 from planner.values.keys import ModelKey
-from planner.values.model import Model, ModelKind, NamedChange
+from planner.values.model import Model, ModelKind, NamedChange, PartsChange
 from planner.values.moment import moment_of
 from planner.values.project import Logged
 from planner.values.refusal import Refused
@@ -178,3 +180,24 @@ def test_nobody_without_an_airbrush_is_offered_one() -> None:
     assert NamedChange.AIRBRUSH not in {offer.change for offer in possible(book, KEYS)}
     with pytest.raises(Refused, match="no airbrush"):
         change_orders(book, KEYS, NamedChange.AIRBRUSH)
+
+
+@pytest.mark.parametrize("name", demos.names())
+def test_orders_of_a_persons_own_are_changed_soundly_and_back(name: str) -> None:
+    """The demonstrations follow no sequence; enamel takes no waterborne coat, and that is told."""
+    book = demos.read(name).book
+    known = {finding.key for finding in find(book)}
+    for project in book.projects:
+        model = project.models[0]
+        keys = (ModelKey(project.name, model.name),)
+        tried = [one for one in possible(book, keys) if not isinstance(one.change, PartsChange)]
+        assert tried
+        for offer in tried:
+            new = change_orders(book, keys, offer.change).book
+            fresh = [one for one in find(new) if one.key not in known]
+            assert not [one for one in fresh if "enamel" not in one.message], offer.change
+            back = change_orders(new, keys, offer.change, out=True).book
+            steps = back.project(project.name).model(model.name).steps
+            assert [normal(model, step) for step in steps] == [
+                normal(model, step) for step in model.steps
+            ], offer.change

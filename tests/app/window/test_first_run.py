@@ -7,9 +7,9 @@ from datetime import UTC, date, datetime
 from pathlib import Path
 
 import pytest
+from pressed_keys import Keys
 from PySide6.QtCore import QSettings, Qt
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication
 from window_steps import replan
 
 from app.service import books
@@ -24,43 +24,6 @@ from storage.bench_book import BenchBook
 NOW = minute_of(datetime(2031, 3, 3, 17, 0, tzinfo=UTC))  # a Monday evening in Warsaw
 MOST_KEYS = 60  # beyond the typed names, for four vehicles: our own promise
 WEATHERED, QUICK = "full weathered vehicle", "quick table-top"
-
-
-class Keys:
-    """Presses keys wherever the window has them, and counts."""
-
-    def __init__(self) -> None:
-        self.count = 0
-
-    def press(
-        self, key: Qt.Key, held: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier
-    ) -> None:
-        self.count += 1
-        QTest.keyClick(self._focused(), key, held)
-        QApplication.processEvents()
-
-    def type(self, text: str) -> None:
-        self.count += len(text)
-        QTest.keyClicks(self._focused(), text)
-        QApplication.processEvents()
-
-    def name(self, text: str) -> None:
-        """Type a name; its letters are not counted."""
-        QTest.keyClicks(self._focused(), text)
-
-    def tab(self) -> None:
-        self.press(Qt.Key.Key_Tab)
-
-    def enter(self) -> None:
-        self.press(Qt.Key.Key_Return)
-
-    def space(self) -> None:
-        self.press(Qt.Key.Key_Space)
-
-    def _focused(self) -> QWidget:
-        widget = QApplication.focusWidget()
-        assert widget is not None
-        return widget
 
 
 @pytest.fixture

@@ -14,6 +14,7 @@ from view_steps import back_to, dialog_of
 from window_steps import MakeWindow, replan
 
 from app.service.build_edits import models
+from app.service.build_edits.models import bare_model
 from app.service.holders import HolderUse
 from app.window.main_window import MainWindow
 from app.window.model_editor.coats import PlacesModel
@@ -24,7 +25,7 @@ from app.window.model_editor.tree_model import BuildModel
 from app.window.model_editor.view import BuildView
 from planner.values.book import Book
 from planner.values.keys import ModelKey
-from planner.values.model import Model
+from planner.values.model import Model, ModelKind
 from planner.values.step import Stage, Step, Tool, Trait
 
 FATAL = QAbstractItemModelTester.FailureReportingMode.Fatal
@@ -331,6 +332,30 @@ def test_models_parts_places_and_projects_have_forms(qtbot, build) -> None:  # t
     assert home.part("tub").holder == "cork"
     assert len(home.place("tub/floor").measures) == 1
     assert step(window, "wash").references() == ("tub/floor",)
+
+
+def test_a_kind_brings_parts_whose_areas_say_that_they_are_assumed(build) -> None:  # type: ignore[no-untyped-def]
+    bare = bare_model("new one", "1:72")
+    book = models.add_model(small_book(), PROJECT, bare).book
+    window, view = build(book)
+    view.tree.choose(Key(NodeKind.MODEL, PROJECT, "new one"))
+    QApplication.processEvents()
+    form = view.model_form
+    form.kind.setCurrentIndex(form.kind.findData(ModelKind.WHEELED.value))
+    QApplication.processEvents()
+    assert [part.name for part in cart(window, "new one").parts] == ["body", "wheels", "tools"]
+    view.tree.choose(Key(NodeKind.PLACE, PROJECT, "new one", part="wheels", place="all over"))
+    QApplication.processEvents()
+    place = view.place_form
+    # by hand: 19 % of a box of 79.26 m² at 1:72, 152.9 cm²
+    assert "29 cm², assumed: 19%" in place.found.text()
+    place.share.setValue(0.25)
+    QApplication.processEvents()
+    assert cart(window, "new one").place("wheels/all over").share == 0.25
+    assert "38.2 cm²" in place.found.text()
+    place.area.setValue(31)
+    QApplication.processEvents()
+    assert "typed" in place.found.text()
 
 
 def test_the_same_lines_keep_what_is_open_and_chosen(qtbot, build) -> None:  # type: ignore[no-untyped-def]

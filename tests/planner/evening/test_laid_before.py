@@ -6,13 +6,14 @@ import pytest
 from sequence_books import NOW, ZONE, bare_book, bare_model, given_book
 
 from app.service.planning import plan
-from planner.evening.laid_before import Reached, done_by_then, laid_before
+from planner.evening.laid_before import done_by_then, laid_before
 from planner.evening.missed_closings import missed
 from planner.layers.findings import find
 from planner.sequences.built_in import ALL
 from planner.sequences.chosen_options import complete
 from planner.values.book import Book
 from planner.values.moment import minute_of
+from planner.values.project import Reached
 from planner.values.refusal import Refused
 from planner.values.step import Stage
 

@@ -1,0 +1,1 @@
+"""What is done to several models at once, each by one command: orders, dates, mends, more."""

@@ -1,0 +1,70 @@
+"""The menu of what is done to models, each by one command with its key."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from typing import Any
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QDialog, QMenu, QWidget
+
+from app.window.pages import lately
+from app.window.session import Session
+
+
+class ModelActs(QObject):
+    """Opens the dialogs on the open book; what they are made of is imported with the first."""
+
+    def __init__(self, session: Session, window: QWidget) -> None:
+        super().__init__(window)
+        self._session, self._window = session, window
+        tr = self.tr
+        self.more = self._act(
+            tr("&More vehicles…"), "Ctrl+Shift+N", "vehicles_dialog:VehiclesDialog"
+        )
+        self.order = self._act(tr("Change the &order…"), "Ctrl+Shift+R", "order_dialog:OrderDialog")
+        self.reached = self._act(
+            tr("How &far they are…"), "Ctrl+Shift+F", "reached_dialog:ReachedDialog"
+        )
+        self.dates = self._act(
+            tr("&Dates and priorities…"), "Ctrl+Shift+P", "dates_dialog:DatesDialog"
+        )
+        self.another = self._act(
+            tr("&Paint another like this…"), "Ctrl+Shift+A", "another_dialog:AnotherDialog"
+        )
+        self.mend = self._act(tr("Me&nd what is unsound"), "F8", "mend_prompt:MendPrompt")
+        self.actions = (
+            self.more,
+            self.another,
+            self.order,
+            self.reached,
+            self.dates,
+            self.mend,
+        )
+        self.shown: QDialog | None = None
+
+    def fill(self, menu: QMenu) -> None:
+        """Put the actions into a menu."""
+        menu.addActions(list(self.actions))
+
+    def _act(self, name: str, keys: str, where: str) -> QAction:
+        action = QAction(name, self)
+        action.setShortcut(QKeySequence(keys))
+        make = lately(f"model_acts.{where}")
+        action.triggered.connect(partial(self._open, make))
+        return action
+
+    def _open(self, make: Callable[..., Any], _on: bool = False) -> None:
+        if self._session.book is None or self._session.path is None:
+            return
+        self.shown = make(self._session, self._window)
+        self.shown.destroyed.connect(self._gone)
+        if self.shown.isModal():
+            self.shown.open()
+        else:
+            self.shown.show()
+
+    def _gone(self) -> None:
+        self.shown = None

@@ -1,0 +1,31 @@
+"""The models of a book to be ticked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from app.window.sequences.check_list import Checks
+from planner.values.book import Book
+from planner.values.keys import ModelKey
+
+LINES = 7
+
+
+def model_checks(book: Book | None, chosen: Iterable[ModelKey] | None = None) -> Checks:
+    """Return the models of active projects with boxes; all are ticked if none are named."""
+    projects = [project for project in book.projects if project.active] if book else []
+    entries = [
+        (
+            model.name if len(projects) == 1 else f"{model.name} — {project.name}",
+            ModelKey(project.name, model.name),
+        )
+        for project in projects
+        for model in project.models
+    ]
+    ticked = [key for _, key in entries] if chosen is None else list(chosen)
+    return Checks(entries, ticked, LINES)
+
+
+def chosen_keys(models: Checks) -> tuple[ModelKey, ...]:
+    """Return the models that are ticked."""
+    return tuple(key for key in models.chosen() if isinstance(key, ModelKey))
