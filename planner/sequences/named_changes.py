@@ -12,7 +12,8 @@ from types import MappingProxyType
 
 from planner.sequences.apply_to_model import resolved
 from planner.sequences.chosen_options import choices_of, complete
-from planner.sequences.order_changes import CHANGES, steps_of
+from planner.sequences.order_changes import CHANGES
+from planner.sequences.order_steps import steps_of
 from planner.values.identity_key import Same
 from planner.values.message import message
 from planner.values.model import NamedChange

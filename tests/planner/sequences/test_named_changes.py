@@ -18,7 +18,7 @@ from planner.sequences.apply_to_model import resolved
 from planner.sequences.built_in import ALL
 from planner.sequences.chosen_options import complete
 from planner.sequences.named_changes import changed, offered, with_change
-from planner.sequences.order_changes import steps_of
+from planner.sequences.order_steps import steps_of
 from planner.values.book import Book
 from planner.values.model import Model, ModelKind, NamedChange
 from planner.values.refusal import Refused
