@@ -9,7 +9,7 @@ from app.command_line.book_source import add_book
 from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
 from app.service.books import open_book
 from app.service.clock import current_minute
-from app.service.edit_effects import Effect, effect_of
+from app.service.edit_effects import EditEffect, effect_of
 from app.service.order_changes import Change, Possible, change_orders, possible
 from planner.values.book import Book
 from planner.values.keys import ModelKey
@@ -91,7 +91,7 @@ def chosen_models(book: Book, names: Sequence[str] | None) -> tuple[ModelKey, ..
     return tuple(dict.fromkeys(found))
 
 
-def effect_lines(book: Book, effect: Effect) -> list[str]:
+def effect_lines(book: Book, effect: EditEffect) -> list[str]:
     """Return what an edit does to the end of the work, told for a person."""
     zone = zone_named(book.bench_time.zone)
 

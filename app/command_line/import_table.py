@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 from app.command_line.book_source import in_file, read_file
 from app.command_line.output import FINE, answer, note
 from app.service.air_from_log import Taken, take_air
-from app.service.air_log import AirLog, Asked, read_air_log
+from app.service.air_log import AirLog, LogFormat, read_air_log
 from app.service.books import open_book, starter_book, usual_path
 from app.service.clock import current_minute, local_zone
 from app.service.own_paints import are_paints, read_paints, with_paints
@@ -62,7 +62,7 @@ def _paints(args: argparse.Namespace, chosen: Path | None, data: bytes) -> int:
 
 def _air(args: argparse.Namespace, chosen: Path | None, data: bytes) -> int:
     book = _book(chosen)
-    log = read_air_log(data, Asked(_zone(args, book), args.fahrenheit, args.day_first))
+    log = read_air_log(data, LogFormat(_zone(args, book), args.fahrenheit, args.day_first))
     taken = take_air(book, log, args.location, now=current_minute())
     zone = zone_named(book.bench_time.zone)
     for gap in log.gaps:

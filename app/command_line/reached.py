@@ -13,7 +13,7 @@ from app.service.clock import current_minute, read_moment
 from app.service.edit_effects import effect_of
 from planner.values.moment import zone_named
 from planner.values.plausible_dates import just_told
-from planner.values.project import Reached
+from planner.values.project import StageReached
 
 EXAMPLES = """\
   tackfree reached primed
@@ -23,7 +23,7 @@ EXAMPLES = """\
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Say what the command takes."""
-    stages = [one.value for one in Reached if one is not Reached.NOTHING]
+    stages = [one.value for one in StageReached if one is not StageReached.NOTHING]
     parser.add_argument("reached", choices=stages, metavar="STAGE", help=", ".join(stages))
     add_models(parser)
     parser.add_argument("--at", metavar="T", help="when the last of it was done; else a week ago")
@@ -40,7 +40,7 @@ def run(args: argparse.Namespace) -> int:
             when = read_moment(args.at, zone_named(book.bench_time.zone), "--at")
             just_told(when, now, "--at")
         keys = chosen_models(book, args.model)
-        edit = begun_before(book, keys, Reached(args.reached), when, now)
+        edit = begun_before(book, keys, StageReached(args.reached), when, now)
         with progress("planning"):
             effect = effect_of(book, edit.book, now)
         bench.apply(edit.name, edit.book, edit.merge, edit.verb)

@@ -8,7 +8,7 @@ from datetime import date
 from statistics import fmean
 from zoneinfo import ZoneInfo
 
-from app.service.air_log import DAY, AirLog, Sample
+from app.service.air_log import DAY, AirLog, AirSample
 from app.service.edits import Edit
 from planner.evening.logged_films import laid
 from planner.schedule.partial_schedule import FOREVER
@@ -70,7 +70,7 @@ def usual_day(log: AirLog, zone: ZoneInfo) -> tuple[tuple[AirPoint, ...], tuple[
     Refused
         If not one hour of it can be told.
     """
-    parts: dict[bool, list[tuple[int, Sample]]] = {False: [], True: []}
+    parts: dict[bool, list[tuple[int, AirSample]]] = {False: [], True: []}
     days: dict[bool, set[date]] = {False: set(), True: set()}
     for sample in log.samples:
         local = moment_of(sample.minute, zone)
@@ -132,7 +132,7 @@ def take_air(
     return Taken(Edit(name, changed), was, _mean(new.workdays), added, replaced, moved)
 
 
-def _points(parts: Sequence[tuple[int, Sample]]) -> tuple[AirPoint, ...]:
+def _points(parts: Sequence[tuple[int, AirSample]]) -> tuple[AirPoint, ...]:
     found = []
     for hour in POINTS:
         near = [sample for clock, sample in parts if _apart(clock, hour * 60) <= NEAR]

@@ -15,7 +15,7 @@ from statistics import median
 from types import MappingProxyType
 from zoneinfo import ZoneInfo
 
-from app.service.csv_reading import Row, column_of, number, read_table, shown, spot
+from app.service.csv_reading import TableRow, column_of, number, read_table, shown, spot
 from planner.values.message import message
 from planner.values.refusal import Refused, demand
 from planner.values.room import COLDEST_C, HOTTEST_C
@@ -46,7 +46,7 @@ _CLOCK = re.compile(r"(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,]\d+)?)?\s*([AaPp][Mm])?
 
 
 @dataclass(frozen=True)
-class Asked:
+class LogFormat:
     """What a person says about a file, where it does not say so itself.
 
     ``fahrenheit`` and ``day_first`` None: as the file tells.
@@ -58,7 +58,7 @@ class Asked:
 
 
 @dataclass(frozen=True)
-class Sample:
+class AirSample:
     """The air at a UTC minute [°C], [% RH]."""
 
     minute: int
@@ -90,7 +90,7 @@ class AirLog:
         Lines of a minute that was there already; the first of them counts.
     """
 
-    samples: tuple[Sample, ...]
+    samples: tuple[AirSample, ...]
     gaps: tuple[Gap, ...]
     every: int
     fahrenheit: bool
@@ -112,7 +112,7 @@ class _Stamp:
     mark: str = ""
 
 
-def read_air_log(data: bytes, asked: Asked) -> AirLog:
+def read_air_log(data: bytes, asked: LogFormat) -> AirLog:
     """Read what a logger wrote; the first line says what stands in which column.
 
     Raises
@@ -132,7 +132,7 @@ def read_air_log(data: bytes, asked: Asked) -> AirLog:
     stamps = [_stamp(row, at) for row in rows]
     day_first = _day_first(stamps, asked.day_first)
     fahrenheit = _is_fahrenheit(header.cells[at["temperature"]], asked.fahrenheit)
-    samples: dict[int, Sample] = {}
+    samples: dict[int, AirSample] = {}
     last: datetime | None = None
     for row, stamp in zip(rows, stamps, strict=True):
         last = _moment(stamp, day_first, asked.zone, last)
@@ -141,7 +141,7 @@ def read_air_log(data: bytes, asked: Asked) -> AirLog:
         humidity = number(_bare(row.cell(at["humidity"])), row.line, "humidity")
         celsius = (temperature - 32) / 1.8 if fahrenheit else temperature
         _in_range(celsius, humidity, row, fahrenheit)
-        samples.setdefault(minute, Sample(minute, round(celsius, 2), humidity))
+        samples.setdefault(minute, AirSample(minute, round(celsius, 2), humidity))
     found = tuple(samples[minute] for minute in sorted(samples))
     span = found[-1].minute - found[0].minute
     demand(
@@ -176,12 +176,12 @@ def winter_time(zone: ZoneInfo, now: int) -> str | None:
     return f"Etc/GMT{-hours:+d}" if hours else "UTC"
 
 
-def _header(rows: Sequence[Row]) -> tuple[int, dict[str, int]]:
+def _header(rows: Sequence[TableRow]) -> tuple[int, dict[str, int]]:
     """Return the first line that names time, temperature and humidity; loggers write more above."""
     for number_, row in enumerate(rows[:50]):
         if sum(bool(cell.strip()) for cell in row.cells) < 3:
             continue
-        plain = Row(row.line, tuple(_heading(cell) for cell in row.cells))
+        plain = TableRow(row.line, tuple(_heading(cell) for cell in row.cells))
         try:
             at = column_of(plain, COLUMNS)
         except Refused:
@@ -197,14 +197,14 @@ def _header(rows: Sequence[Row]) -> tuple[int, dict[str, int]]:
     raise Refused(spot(rows[0].line), mend)
 
 
-def _first_of(row: Row) -> dict[str, int]:
+def _first_of(row: TableRow) -> dict[str, int]:
     """Return the first column of each kind: a logger may have several probes.
 
     A second one of times is the clock beside the date.
     """
     at: dict[str, int] = {}
     for number_, cell in enumerate(row.cells):
-        for name, found in column_of(Row(row.line, (cell,)), COLUMNS).items():
+        for name, found in column_of(TableRow(row.line, (cell,)), COLUMNS).items():
             kind = "clock" if name == "time" and "time" in at else name
             at.setdefault(kind, number_ + found)
     return at
@@ -219,7 +219,7 @@ def _bare(text: str) -> str:
     return re.sub(r"\s*(?:°\s*[CF]|% ?RH|% ?rF|%)\s*$", "", text.strip())
 
 
-def _stamp(row: Row, at: Mapping[str, int]) -> _Stamp:
+def _stamp(row: TableRow, at: Mapping[str, int]) -> _Stamp:
     text = row.cell(at["time"])
     if "clock" in at and ":" not in text:
         text = f"{text} {row.cell(at['clock'])}"
@@ -320,7 +320,7 @@ def _is_fahrenheit(heading: str, asked: bool | None) -> bool:
     return "fahrenheit" in told or bool(re.search(r"°\s*f|\[f\]|\(f\)", told))
 
 
-def _in_range(celsius: float, humidity: float, row: Row, fahrenheit: bool) -> None:
+def _in_range(celsius: float, humidity: float, row: TableRow, fahrenheit: bool) -> None:
     if not COLDEST_C <= celsius <= HOTTEST_C:
         hint = message("is {celsius:.1f} °C, no air of a room", celsius=celsius)
         if not fahrenheit:
@@ -333,12 +333,12 @@ def _in_range(celsius: float, humidity: float, row: Row, fahrenheit: bool) -> No
     )
 
 
-def _usual(samples: Sequence[Sample]) -> int:
+def _usual(samples: Sequence[AirSample]) -> int:
     between = [after.minute - one.minute for one, after in itertools.pairwise(samples)]
     return max(1, round(median(between))) if between else 1
 
 
-def _gaps(samples: Iterable[Sample], every: int) -> tuple[Gap, ...]:
+def _gaps(samples: Iterable[AirSample], every: int) -> tuple[Gap, ...]:
     longest = max(GAP_TIMES * every, LEAST_GAP)
     found, before = [], None
     for sample in samples:

@@ -9,7 +9,7 @@ from planner.evening.laid_before import laid_before
 from planner.values.book import Book
 from planner.values.keys import ModelKey
 from planner.values.message import Translate, called, message
-from planner.values.project import Reached
+from planner.values.project import StageReached
 from planner.values.refusal import Refused
 
 BEFORE = "done before it came into the book"
@@ -19,7 +19,7 @@ LONG_AGO = 7 * 1440  # where nobody says when: a week [min], assumed
 def begun_before(
     book: Book,
     keys: Iterable[ModelKey],
-    reached: Reached,
+    reached: StageReached,
     when: int | None,
     now: int,
     translate: Translate = str,

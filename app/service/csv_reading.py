@@ -33,7 +33,7 @@ _NUMBER = re.compile(r"[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)")
 
 
 @dataclass(frozen=True)
-class Row:
+class TableRow:
     """The cells of one line."""
 
     line: int
@@ -50,7 +50,7 @@ class Row:
 class Table:
     """Lines of a file, and what stood between their cells."""
 
-    rows: tuple[Row, ...]
+    rows: tuple[TableRow, ...]
     separator: str
 
 
@@ -87,7 +87,9 @@ def is_table(data: bytes) -> bool:
     return bool(data) and not head.startswith((b"{", b"[", b"PK\x03\x04", b"SQLite"))
 
 
-def column_of(header: Row, names: Mapping[str, Sequence[str]], line: int = 0) -> dict[str, int]:
+def column_of(
+    header: TableRow, names: Mapping[str, Sequence[str]], line: int = 0
+) -> dict[str, int]:
     """Return at which column each thing stands, by what people call it.
 
     Parameters
@@ -179,7 +181,7 @@ def _separator(text: str) -> str:
     return best
 
 
-def _rows(text: str, separator: str) -> Iterator[Row]:
+def _rows(text: str, separator: str) -> Iterator[TableRow]:
     reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
     begun, count = 1, 0
     while True:
@@ -193,7 +195,7 @@ def _rows(text: str, separator: str) -> Iterator[Row]:
         if any(cell.strip() for cell in cells):
             count += 1
             _bounded(cells, begun, count)
-            yield Row(begun, tuple(cells))
+            yield TableRow(begun, tuple(cells))
         begun = reader.line_num + 1
 
 

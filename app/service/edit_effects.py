@@ -13,7 +13,7 @@ from planner.values.plan import Plan
 
 
 @dataclass(frozen=True)
-class Effect:
+class EditEffect:
     """What changes: the last end of all active work [UTC min], and what is found unsound.
 
     Attributes
@@ -49,7 +49,7 @@ def effect_of(
     *,
     last: Plan | None = None,
     stop: Callable[[], bool] | None = None,
-) -> Effect:
+) -> EditEffect:
     """Plan a book before and after an edit, quickly, and tell the difference.
 
     Parameters
@@ -70,7 +70,7 @@ def effect_of(
     new = find(edited)
     before = last or planning.plan(book, now, quick=True, stop=stop).plan
     after = planning.plan(edited, now, last=before, quick=True, stop=stop).plan
-    return Effect(
+    return EditEffect(
         before=end_of(before),
         after=end_of(after),
         unplaced=len(after.unplaced),

@@ -33,7 +33,7 @@ from planner.values.lookup import project_of
 from planner.values.message import Translate, called, message
 from planner.values.model import Model, ModelKind
 from planner.values.moment import minute_of, zone_named
-from planner.values.project import Project, Reached
+from planner.values.project import Project, StageReached
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
 
@@ -53,7 +53,7 @@ class Vehicle:
     sequence: str
     options: tuple[str, ...] | None = None
     kind: ModelKind = ModelKind.OTHER
-    reached: Reached = Reached.NOTHING
+    reached: StageReached = StageReached.NOTHING
     when: date | None = None
 
 
@@ -352,7 +352,7 @@ def _finished(
 
 def _begun(book: Book, made: _Made, vehicles: tuple[Vehicle, ...], now: int | None) -> Book:
     for vehicle in vehicles:
-        if vehicle.reached is not Reached.NOTHING:
+        if vehicle.reached is not StageReached.NOTHING:
             when = _when(book, vehicle, now)
             note = made.translate(BEFORE)
             book = laid_before(book, made.project, vehicle.name, vehicle.reached, when, note)

@@ -13,7 +13,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from types import MappingProxyType
 
-from app.service.csv_reading import Row, column_of, number, read_table, shown, spot
+from app.service.csv_reading import TableRow, column_of, number, read_table, shown, spot
 from app.service.edits import Edit
 from app.service.starter_stock import COATINGS
 from planner.layers.mend_coatings import PRIMER_WORDS
@@ -168,7 +168,7 @@ def typed_paint(text: str, family_word: Translate = str) -> Coating:
         elif cell:
             told["code"] = cell
     names = tuple(told)
-    row = Row(1, tuple(told.values()))
+    row = TableRow(1, tuple(told.values()))
     try:
         return _paint(row, {name: at for at, name in enumerate(names)}, family_word)
     except Refused as refused:
@@ -245,7 +245,7 @@ def _use(coating: Coating) -> tuple[Family, str, object]:
     return coating.family, "colour", " can" in name or "dose" in name
 
 
-def _paint(row: Row, at: Mapping[str, int], family_word: Translate) -> Coating:
+def _paint(row: TableRow, at: Mapping[str, int], family_word: Translate) -> Coating:
     def cell(name: str) -> str:
         return row.cell(at.get(name))
 

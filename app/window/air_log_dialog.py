@@ -10,7 +10,7 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QCheckBox, QDialogButtonBox, QWidget
 
 from app.service.air_from_log import Taken, take_air, usual_day
-from app.service.air_log import AirLog, Asked, read_air_log, winter_time
+from app.service.air_log import AirLog, LogFormat, read_air_log, winter_time
 from app.service.edits import Edit
 from app.window import words
 from app.window.forms.controls import choice
@@ -28,7 +28,7 @@ DAY_MINUTES = 1440
 SHOWN = 4  # films and gaps that are told one by one
 
 
-class DayCurve(QWidget):
+class UsualDayCurve(QWidget):
     """The usual day as two lines: temperature above, humidity below."""
 
     def __init__(self) -> None:
@@ -128,7 +128,7 @@ class AirLogDialog(FormDialog):
         self.films = QCheckBox(self.tr("Keep what it was while films dried"))
         for box in (self.day, self.films):
             box.setChecked(True)
-        self.read, self.curve, self.changes = text(""), DayCurve(), text("")
+        self.read, self.curve, self.changes = text(""), UsualDayCurve(), text("")
         self._fill()
         self.fit(520, 640)
         self._look()
@@ -137,7 +137,7 @@ class AirLogDialog(FormDialog):
         tr = self.tr
         form = self.page(tr("Air"))
         form.add("location", tr("&The logger lay at"), self.location)
-        form.add("temperature", tr("&Temperatures"), self.unit)
+        form.add("temperature", tr("Te&mperatures"), self.unit)
         form.add("time", tr("&Dates like 05/03"), self.order)
         form.add("zone", tr("Time &zone, where it gives no offset"), self.zone)
         form.put(self.read)
@@ -146,7 +146,7 @@ class AirLogDialog(FormDialog):
         form.add("films", tr("Films"), self.films)
         form.put(self.changes)
         take = self.buttons.button(QDialogButtonBox.StandardButton.Save)
-        take.setText(tr("&Take it"))
+        take.setText(tr("Ta&ke it"))
         take.setDefault(True)
         for box in (self.location, self.unit, self.order, self.zone):
             box.currentIndexChanged.connect(lambda _at: self._look())
@@ -170,7 +170,7 @@ class AirLogDialog(FormDialog):
         book = self._session.book
         if book is None:
             return
-        asked = Asked(
+        asked = LogFormat(
             zone_named(str(self.zone.currentData())),
             self.unit.currentData(),
             self.order.currentData(),

@@ -18,7 +18,7 @@ from planner.values.lookup import model_named, project_of
 from planner.values.message import message
 from planner.values.model import Model
 from planner.values.moment import moment_of, zone_named
-from planner.values.project import Logged, Project, Reached
+from planner.values.project import Logged, Project, StageReached
 from planner.values.refusal import Refused
 from planner.values.step import CLEAR_STAGES, Stage, Step
 
@@ -31,14 +31,14 @@ COLOURS = frozenset(
 
 
 _STAGES = {
-    Reached.PRIMED: frozenset({Stage.PRIME}),
-    Reached.BASE: frozenset({Stage.BASE}),
-    Reached.COLOURS: COLOURS,
-    Reached.DECALS: frozenset({Stage.DECAL, Stage.PRESS}),
+    StageReached.PRIMED: frozenset({Stage.PRIME}),
+    StageReached.BASE: frozenset({Stage.BASE}),
+    StageReached.COLOURS: COLOURS,
+    StageReached.DECALS: frozenset({Stage.DECAL, Stage.PRESS}),
 }
 
 
-def done_by_then(model: Model, reached: Reached) -> tuple[Step, ...]:
+def done_by_then(model: Model, reached: StageReached) -> tuple[Step, ...]:
     """Return the steps of a model that are behind it once it is so far.
 
     Raises
@@ -46,10 +46,10 @@ def done_by_then(model: Model, reached: Reached) -> tuple[Step, ...]:
     Refused
         If its order has no such stage.
     """
-    if reached is Reached.NOTHING:
+    if reached is StageReached.NOTHING:
         return ()
     steps = model.steps
-    if reached in (Reached.PRIMED, Reached.BASE, Reached.COLOURS):
+    if reached in (StageReached.PRIMED, StageReached.BASE, StageReached.COLOURS):
         steps = steps[: _bare(steps)]
     last = max((at for at, step in enumerate(steps) if step.stage in _STAGES[reached]), default=-1)
     if last < 0:
@@ -65,7 +65,7 @@ def done_by_then(model: Model, reached: Reached) -> tuple[Step, ...]:
 
 
 def laid_before(
-    book: Book, project: str, name: str, reached: Reached, when: int, note: str = ""
+    book: Book, project: str, name: str, reached: StageReached, when: int, note: str = ""
 ) -> Book:
     """Return the book in which a model is as far as is told; what was logged stays.
 

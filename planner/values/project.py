@@ -132,7 +132,7 @@ class Observed(Value):
     reached: bool
 
 
-class Reached(StrEnum):
+class StageReached(StrEnum):
     """How far a model is."""
 
     NOTHING = "nothing yet"

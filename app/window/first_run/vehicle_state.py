@@ -13,7 +13,7 @@ from app.window.forms.controls import choice
 from app.window.forms.moment_reading import read_day
 from app.window.labels import MessageLabel, field_label
 from planner.values.model import ModelKind
-from planner.values.project import Reached
+from planner.values.project import StageReached
 
 
 class VehicleState(QWidget):
@@ -40,7 +40,7 @@ class VehicleState(QWidget):
         )
         self.kinds.setAccessibleName(tr("Vehicle {n}: kind").format(n=number))
         self.kinds.setToolTip(tr("Brings parts and sizes, assumed until you type or measure them"))
-        self.stages = choice([(words.reached_word(one.value), one) for one in Reached])
+        self.stages = choice([(words.reached_word(one.value), one) for one in StageReached])
         self.stages.setAccessibleName(tr("Vehicle {n}: how far it is").format(n=number))
         self.since = QLineEdit()
         self.since.setMaxLength(40)
@@ -76,9 +76,9 @@ class VehicleState(QWidget):
         return ModelKind(self.kinds.currentData())
 
     @property
-    def reached(self) -> Reached:
+    def reached(self) -> StageReached:
         """How far the vehicle is."""
-        return Reached(self.stages.currentData())
+        return StageReached(self.stages.currentData())
 
     @property
     def when(self) -> date | None:
@@ -111,7 +111,7 @@ class VehicleState(QWidget):
         said = []
         if self.kind is not ModelKind.OTHER:
             said.append(self.kinds.currentText())
-        if self.reached is not Reached.NOTHING:
+        if self.reached is not StageReached.NOTHING:
             said.append(self.stages.currentText())
         return ", ".join(said)
 
@@ -123,5 +123,5 @@ class VehicleState(QWidget):
         self._chosen = True
 
     def _stage_chosen(self, _at: int) -> None:
-        self.since.setEnabled(self.reached is not Reached.NOTHING)
+        self.since.setEnabled(self.reached is not StageReached.NOTHING)
         self.changed.emit()

@@ -22,19 +22,25 @@ class ModelActs(QObject):
         self._session, self._window = session, window
         tr = self.tr
         self.more = self._act(
-            tr("&More vehicles…"), "Ctrl+Shift+N", "vehicles_dialog:VehiclesDialog"
-        )
-        self.order = self._act(tr("Change the &order…"), "Ctrl+Shift+R", "order_dialog:OrderDialog")
-        self.reached = self._act(
-            tr("How &far they are…"), "Ctrl+Shift+F", "reached_dialog:ReachedDialog"
-        )
-        self.dates = self._act(
-            tr("&Dates and priorities…"), "Ctrl+Shift+P", "dates_dialog:DatesDialog"
+            tr("&More vehicles…"), "Ctrl+Shift+N", "model_acts.vehicles_dialog:VehiclesDialog"
         )
         self.another = self._act(
-            tr("&Paint another like this…"), "Ctrl+Shift+A", "another_dialog:AnotherDialog"
+            tr("&Paint another like this…"),
+            "Ctrl+Shift+A",
+            "model_acts.another_dialog:AnotherDialog",
         )
-        self.mend = self._act(tr("Me&nd what is unsound"), "F8", "mend_prompt:MendPrompt")
+        self.order = self._act(
+            tr("Change the &order…"), "Ctrl+Shift+R", "model_acts.order_dialog:OrderDialog"
+        )
+        self.reached = self._act(
+            tr("How &far they are…"), "Ctrl+Shift+F", "model_acts.reached_dialog:ReachedDialog"
+        )
+        self.dates = self._act(
+            tr("&Dates and priorities…"), "Ctrl+Shift+P", "model_acts.dates_dialog:DatesDialog"
+        )
+        self.mend = self._act(
+            tr("Me&nd what is unsound"), "F8", "model_acts.mend_prompt:MendPrompt"
+        )
         self.actions = (
             self.more,
             self.another,
@@ -52,7 +58,7 @@ class ModelActs(QObject):
     def _act(self, name: str, keys: str, where: str) -> QAction:
         action = QAction(name, self)
         action.setShortcut(QKeySequence(keys))
-        make = lately(f"model_acts.{where}")
+        make = lately(where)
         action.triggered.connect(partial(self._open, make))
         return action
 

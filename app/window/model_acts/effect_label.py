@@ -8,7 +8,7 @@ from threading import Event
 from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QLabel
 
-from app.service.edit_effects import Effect, effect_of
+from app.service.edit_effects import EditEffect, effect_of
 from app.service.edits import Edit
 from app.service.planning_errors import Stopped, Unsound
 from app.window import words
@@ -36,7 +36,7 @@ class EffectLabel(QLabel):
         self.setWordWrap(True)
         self.setMinimumHeight(self.fontMetrics().height() * 3)
         self.setAccessibleName(self.tr("What comes of it"))
-        self.effect: Effect | None = None
+        self.effect: EditEffect | None = None
         self._serial = 0
         self._stopped = Event()
         self._worker = Worker()
@@ -99,7 +99,7 @@ class EffectLabel(QLabel):
 
         self._worker.start(job)
 
-    def _take(self, serial: int, effect: Effect) -> None:
+    def _take(self, serial: int, effect: EditEffect) -> None:
         if serial == self._serial:
             self.effect = effect
             self.setText(self.told(effect))
@@ -108,11 +108,11 @@ class EffectLabel(QLabel):
         if serial == self._serial:
             self.setText(why)
 
-    def told(self, effect: Effect) -> str:
+    def told(self, effect: EditEffect) -> str:
         """Return an effect in words."""
         return "\n".join(filter(None, (self._end(effect), self._sound(effect))))
 
-    def _end(self, effect: Effect) -> str:
+    def _end(self, effect: EditEffect) -> str:
         if effect.after is None:
             return words.count(
                 effect.unplaced,
@@ -133,7 +133,7 @@ class EffectLabel(QLabel):
         )
         return told.format(time=done, span=words.span(abs(later)))
 
-    def _sound(self, effect: Effect) -> str:
+    def _sound(self, effect: EditEffect) -> str:
         if not effect.fresh:
             return self.tr("The order of coats stays sound.")
         told = [translated(finding.message) for finding in effect.fresh[:SHOWN]]

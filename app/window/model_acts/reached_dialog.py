@@ -16,7 +16,7 @@ from app.window.model_acts.model_list import chosen_keys, model_checks
 from app.window.session import Session
 from planner.values.book import Book
 from planner.values.moment import minute_of, moment_of
-from planner.values.project import Reached
+from planner.values.project import StageReached
 from planner.values.refusal import Refused
 
 
@@ -27,7 +27,7 @@ class ReachedDialog(FormDialog):
         super().__init__(words.tr("How far they are"), parent, self._try)
         self._session = session
         self.models = model_checks(session.book, ())
-        stages = [one for one in Reached if one is not Reached.NOTHING]
+        stages = [one for one in StageReached if one is not StageReached.NOTHING]
         self.reached = choice([(words.reached_word(one.value), one) for one in stages])
         self.when = date_edit(self.tr("Day on which the last of it was done"))
         set_day(self.when, moment_of(session.now, session.zone).date())
@@ -68,7 +68,7 @@ class ReachedDialog(FormDialog):
         return begun_before(
             book,
             chosen_keys(self.models),
-            Reached(reached),
+            StageReached(reached),
             when,
             self._session.now,
             words.given_name,

@@ -9,7 +9,7 @@ from planner.layers.overcoat_table import LayerVerdict
 from planner.values.coating import Effect, Family, Finish, Hiding, Preparation, State
 from planner.values.drying_card import Trial
 from planner.values.model import Material, ModelKind, NamedChange, PartsChange, Shape, Side
-from planner.values.project import Reached
+from planner.values.project import StageReached
 from planner.values.room import Movement
 from planner.values.step import Role, Stage, Tool, Trait
 from planner.values.wishes import Care
@@ -31,7 +31,7 @@ ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
     "material": (Material,),
     "kind": (ModelKind,),
     "change": (NamedChange, PartsChange),
-    "reached": (Reached,),
+    "reached": (StageReached,),
     "shape": (Shape,),
     "movement": (Movement,),
     "care": (Care,),

@@ -232,6 +232,14 @@
    <source>{n} more films.</source>
    <translation>{n} weitere Filme.</translation>
   </message>
+  <message>
+   <source>Te&amp;mperatures</source>
+   <translation>&amp;Temperaturen</translation>
+  </message>
+  <message>
+   <source>Ta&amp;ke it</source>
+   <translation>Ü&amp;bernehmen</translation>
+  </message>
  </context>
  <context>
   <name>AirPanel</name>
@@ -1439,6 +1447,10 @@
   <message>
    <source>&amp;Models</source>
    <translation>&amp;Modelle</translation>
+  </message>
+  <message>
+   <source>Models</source>
+   <translation>Modelle</translation>
   </message>
  </context>
  <context>
@@ -5678,6 +5690,21 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Bench books ({pattern})</source>
    <translation>Werkbücher ({pattern})</translation>
+  </message>
+ </context>
+ <context>
+  <name>UsualDayCurve</name>
+  <message>
+   <source>The usual day</source>
+   <translation>Der übliche Tag</translation>
+  </message>
+  <message>
+   <source>°C</source>
+   <translation>°C</translation>
+  </message>
+  <message>
+   <source>%</source>
+   <translation>%</translation>
   </message>
  </context>
  <context>

@@ -11,7 +11,7 @@ import pytest
 from sequence_books import bare_book, bare_model
 
 from app.service.air_from_log import take_air, usual_day
-from app.service.air_log import Asked, Gap, read_air_log, winter_time
+from app.service.air_log import Gap, LogFormat, read_air_log, winter_time
 from app.service.sequences import give_sequence
 from planner.air.course import AirCourse, readings_of
 from planner.values.book import Book
@@ -21,7 +21,7 @@ from planner.values.refusal import Refused
 from planner.values.room import Reading
 
 WARSAW = ZoneInfo("Europe/Warsaw")
-ASKED = Asked(zone=WARSAW)
+ASKED = LogFormat(zone=WARSAW)
 
 
 def read(text: str | bytes, **asked: object):

@@ -28,7 +28,7 @@ from planner.values.book import Book
 from planner.values.keys import ModelKey
 from planner.values.model import ModelKind, NamedChange
 from planner.values.moment import minute_of
-from planner.values.project import Reached
+from planner.values.project import StageReached
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint
 
@@ -179,7 +179,7 @@ def test_a_vehicle_that_is_primed_begins_in_the_middle_and_takes_owned_paint() -
     now = minute_of(datetime(2031, 3, 3, 18, tzinfo=UTC))
     own = typed_paint("acrylic, sand, 17 ml, A1")
     told = _answers(
-        vehicles=(lorry("Auk", reached=Reached.PRIMED, when=date(2031, 3, 1)), lorry("Coot")),
+        vehicles=(lorry("Auk", reached=StageReached.PRIMED, when=date(2031, 3, 1)), lorry("Coot")),
         owned=(own,),
     )
     book = begin(starter_book("UTC", TODAY), told, TODAY, now=now).book

@@ -13,16 +13,16 @@ from planner.sequences.built_in import ALL
 from planner.sequences.chosen_options import complete
 from planner.values.book import Book
 from planner.values.moment import minute_of
-from planner.values.project import Reached
+from planner.values.project import StageReached
 from planner.values.refusal import Refused
 from planner.values.step import Stage
 
 WEEK_AGO = NOW - 7 * 1440
 HAS = {
-    Reached.PRIMED: {Stage.PRIME},
-    Reached.BASE: {Stage.BASE},
-    Reached.COLOURS: {Stage.BASE, Stage.DETAIL},
-    Reached.DECALS: {Stage.DECAL},
+    StageReached.PRIMED: {Stage.PRIME},
+    StageReached.BASE: {Stage.BASE},
+    StageReached.COLOURS: {Stage.BASE, Stage.DETAIL},
+    StageReached.DECALS: {Stage.DECAL},
 }
 
 
@@ -31,17 +31,17 @@ def given(name: str, *more: str) -> Book:
     return given_book(sequence, complete(sequence, more or None), bare_model())
 
 
-def stages(book: Book, reached: Reached) -> list[Stage]:
+def stages(book: Book, reached: StageReached) -> list[Stage]:
     return [step.stage for step in done_by_then(book.projects[0].models[0], reached)]
 
 
 def test_what_lies_behind_a_model_by_how_far_it_is() -> None:
     book = given("full weathered vehicle")
-    assert stages(book, Reached.NOTHING) == []
-    assert stages(book, Reached.PRIMED) == [Stage.PRIME]
-    assert stages(book, Reached.BASE) == [Stage.PRIME, Stage.BASE]
-    assert stages(book, Reached.COLOURS) == [Stage.PRIME, Stage.BASE, Stage.DETAIL]
-    decals = stages(book, Reached.DECALS)
+    assert stages(book, StageReached.NOTHING) == []
+    assert stages(book, StageReached.PRIMED) == [Stage.PRIME]
+    assert stages(book, StageReached.BASE) == [Stage.PRIME, Stage.BASE]
+    assert stages(book, StageReached.COLOURS) == [Stage.PRIME, Stage.BASE, Stage.DETAIL]
+    decals = stages(book, StageReached.DECALS)
     assert decals[-2:] == [Stage.DECAL, Stage.PRESS]
     assert Stage.VARNISH in decals
     assert Stage.OIL_WASH not in decals
@@ -49,11 +49,13 @@ def test_what_lies_behind_a_model_by_how_far_it_is() -> None:
 
 def test_a_coat_over_chipping_fluid_counts_with_its_rubbing() -> None:
     book = given("full weathered vehicle", "chips by fluid", "one colour")
-    assert stages(book, Reached.BASE)[-2:] == [Stage.BASE, Stage.CHIP_RUB]
+    assert stages(book, StageReached.BASE)[-2:] == [Stage.BASE, Stage.CHIP_RUB]
 
 
 @pytest.mark.parametrize("sequence", ALL, ids=lambda one: one.name)
-@pytest.mark.parametrize("reached", [one for one in Reached if one is not Reached.NOTHING])
+@pytest.mark.parametrize(
+    "reached", [one for one in StageReached if one is not StageReached.NOTHING]
+)
 def test_the_plan_begins_in_the_middle_and_nothing_is_missed(sequence, reached) -> None:
     book = given_book(sequence, complete(sequence), bare_model(), bare_model("other"))
     model = book.projects[0].models[0]
@@ -79,7 +81,7 @@ def test_the_plan_begins_in_the_middle_and_nothing_is_missed(sequence, reached) 
 
 def test_films_count_as_laid_then() -> None:
     """By hand: the coat before the last is laid a day before, by its own minutes earlier."""
-    book = laid_before(given("quick table-top"), "table", "truck", Reached.BASE, WEEK_AGO)
+    book = laid_before(given("quick table-top"), "table", "truck", StageReached.BASE, WEEK_AGO)
     prime, base = book.projects[0].log
     steps = {step.id: step for step in book.projects[0].models[0].steps}
     assert base.end is not None
@@ -93,16 +95,16 @@ def test_films_count_as_laid_then() -> None:
 
 
 def test_what_is_logged_stays() -> None:
-    book = laid_before(given("quick table-top"), "table", "truck", Reached.PRIMED, WEEK_AGO)
+    book = laid_before(given("quick table-top"), "table", "truck", StageReached.PRIMED, WEEK_AGO)
     known = book.projects[0].log[0]
-    book = laid_before(book, "table", "truck", Reached.BASE, NOW - 1440)
+    book = laid_before(book, "table", "truck", StageReached.BASE, NOW - 1440)
     assert book.projects[0].log[0] is known
     assert len(book.projects[0].log) == 2
 
 
 def test_an_order_without_such_a_stage_is_refused_by_name() -> None:
     with pytest.raises(Refused, match="decals on"):
-        laid_before(given("quick table-top"), "table", "truck", Reached.DECALS, WEEK_AGO)
+        laid_before(given("quick table-top"), "table", "truck", StageReached.DECALS, WEEK_AGO)
     book = bare_book()
     with pytest.raises(Refused, match="truck"):
-        laid_before(book, "table", "truck", Reached.PRIMED, WEEK_AGO)
+        laid_before(book, "table", "truck", StageReached.PRIMED, WEEK_AGO)
