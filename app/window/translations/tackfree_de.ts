@@ -169,7 +169,7 @@
    <translation>Der &amp;Logger lag bei</translation>
   </message>
   <message>
-   <source>&amp;Temperatures</source>
+   <source>Te&amp;mperatures</source>
    <translation>&amp;Temperaturen</translation>
   </message>
   <message>
@@ -189,7 +189,7 @@
    <translation>Filme</translation>
   </message>
   <message>
-   <source>&amp;Take it</source>
+   <source>Ta&amp;ke it</source>
    <translation>Ü&amp;bernehmen</translation>
   </message>
   <message>
@@ -231,14 +231,6 @@
   <message>
    <source>{n} more films.</source>
    <translation>{n} weitere Filme.</translation>
-  </message>
-  <message>
-   <source>Te&amp;mperatures</source>
-   <translation>&amp;Temperaturen</translation>
-  </message>
-  <message>
-   <source>Ta&amp;ke it</source>
-   <translation>Ü&amp;bernehmen</translation>
   </message>
  </context>
  <context>
@@ -1417,6 +1409,10 @@
    <translation>&amp;Bearbeiten</translation>
   </message>
   <message>
+   <source>Models</source>
+   <translation>Modelle</translation>
+  </message>
+  <message>
    <source>&amp;View</source>
    <translation>Ansi&amp;cht</translation>
   </message>
@@ -1443,14 +1439,6 @@
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>&amp;Models</source>
-   <translation>&amp;Modelle</translation>
-  </message>
-  <message>
-   <source>Models</source>
-   <translation>Modelle</translation>
   </message>
  </context>
  <context>
@@ -1588,18 +1576,6 @@
   <message>
    <source>Course of the air over the day</source>
    <translation>Verlauf der Luft über den Tag</translation>
-  </message>
-  <message>
-   <source>The usual day</source>
-   <translation>Der übliche Tag</translation>
-  </message>
-  <message>
-   <source>°C</source>
-   <translation>°C</translation>
-  </message>
-  <message>
-   <source>%</source>
-   <translation>%</translation>
   </message>
  </context>
  <context>
@@ -1915,10 +1891,6 @@
    <translation>Noch nichts auf dem Basteltisch</translation>
   </message>
   <message>
-   <source>Three short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
-   <translation>Drei kurze Fragen, und Tackfree sagt, was heute Abend in welcher Reihenfolge zu tun ist und wann alles fertig wird.</translation>
-  </message>
-  <message>
    <source>Four short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
    <translation>Vier kurze Fragen, und Tackfree sagt, was heute Abend zu tun ist, in welcher Reihenfolge und wann es fertig sein wird.</translation>
   </message>
@@ -2217,8 +2189,12 @@
    <translation>Projektdatei importieren</translation>
   </message>
   <message>
-   <source>Project files ({pattern});;All files (*)</source>
-   <translation>Projektdateien ({pattern});;Alle Dateien (*)</translation>
+   <source>Project files, tables ({pattern});;All files (*)</source>
+   <translation>Projektdateien, Tabellen ({pattern});;Alle Dateien (*)</translation>
+  </message>
+  <message>
+   <source>{n} paints of {file} stand on the shelf</source>
+   <translation>{n} Farben aus {file} stehen im Regal</translation>
   </message>
   <message>
    <source>{file}: {problem}</source>
@@ -2229,8 +2205,8 @@
    <translation>Projektdatei exportieren</translation>
   </message>
   <message>
-   <source>Project files ({pattern})</source>
-   <translation>Projektdateien ({pattern})</translation>
+   <source>Project files ({pattern});;With their photos ({packed})</source>
+   <translation>Projektdateien ({pattern});;Mit ihren Fotos ({packed})</translation>
   </message>
   <message>
    <source>Exported to {path}</source>
@@ -2245,16 +2221,8 @@
    <translation>Lesbares speichern</translation>
   </message>
   <message>
-   <source>Project files, tables ({pattern});;All files (*)</source>
-   <translation>Projektdateien, Tabellen ({pattern});;Alle Dateien (*)</translation>
-  </message>
-  <message>
-   <source>{n} paints of {file} stand on the shelf</source>
-   <translation>{n} Farben aus {file} stehen im Regal</translation>
-  </message>
-  <message>
-   <source>Project files ({pattern});;With their photos ({packed})</source>
-   <translation>Projektdateien ({pattern});;Mit ihren Fotos ({packed})</translation>
+   <source>Project files ({pattern})</source>
+   <translation>Projektdateien ({pattern})</translation>
   </message>
  </context>
  <context>
@@ -2425,6 +2393,10 @@
    <translation>Feuchte</translation>
   </message>
   <message>
+   <source>4  Which paints do you have?</source>
+   <translation>4  Welche Farben sind da?</translation>
+  </message>
+  <message>
    <source>On the table</source>
    <translation>Auf dem Tisch</translation>
   </message>
@@ -2447,10 +2419,6 @@
   <message>
    <source>{told}. More than {n} at once gets dull; Build lets one go first.</source>
    <translation>{told}. Mehr als {n} auf einmal werden eintönig; unter „Bauplan“ kann eins vorausgehen.</translation>
-  </message>
-  <message>
-   <source>4  Which paints do you have?</source>
-   <translation>4  Welche Farben sind da?</translation>
   </message>
  </context>
  <context>
@@ -3454,6 +3422,10 @@
    <translation>&amp;Weitere Fahrzeuge…</translation>
   </message>
   <message>
+   <source>&amp;Paint another like this…</source>
+   <translation>&amp;Noch eins so bemalen…</translation>
+  </message>
+  <message>
    <source>Change the &amp;order…</source>
    <translation>&amp;Ablauf ändern…</translation>
   </message>
@@ -3464,10 +3436,6 @@
   <message>
    <source>&amp;Dates and priorities…</source>
    <translation>&amp;Termine und Vorrang…</translation>
-  </message>
-  <message>
-   <source>&amp;Paint another like this…</source>
-   <translation>&amp;Noch eins so bemalen…</translation>
   </message>
   <message>
    <source>Me&amp;nd what is unsound</source>
@@ -3975,6 +3943,14 @@ in {length}</translation>
    <translation>Erhabenes und Vertieftes vergrößert die Fläche</translation>
   </message>
   <message>
+   <source>none of its own</source>
+   <translation>kein eigener</translation>
+  </message>
+  <message>
+   <source>Part of a box of the model's real size, all round; the kind brings it, assumed</source>
+   <translation>Anteil an einem Quader der wahren Größe des Modells, ringsum; die Art bringt ihn mit, angenommen</translation>
+  </message>
+  <message>
    <source>Paint it apart</source>
    <translation>Getrennt bemalen</translation>
   </message>
@@ -3999,20 +3975,12 @@ in {length}</translation>
    <translation>Gliederung</translation>
   </message>
   <message>
-   <source>Measures</source>
-   <translation>Maße</translation>
-  </message>
-  <message>
-   <source>none of its own</source>
-   <translation>kein eigener</translation>
-  </message>
-  <message>
-   <source>Part of a box of the model's real size, all round; the kind brings it, assumed</source>
-   <translation>Anteil an einem Quader der wahren Größe des Modells, ringsum; die Art bringt ihn mit, angenommen</translation>
-  </message>
-  <message>
    <source>Share</source>
    <translation>Anteil</translation>
+  </message>
+  <message>
+   <source>Measures</source>
+   <translation>Maße</translation>
   </message>
  </context>
  <context>
@@ -5522,10 +5490,6 @@ in {length}</translation>
   <message>
    <source>{n} pieces of work have no place yet</source>
    <translation>{n} Arbeiten haben noch keinen Platz</translation>
-  </message>
-  <message>
-   <source>Timeline</source>
-   <translation>Zeitstrahl</translation>
   </message>
  </context>
  <context>
@@ -9728,6 +9692,38 @@ Quelle: {source}</translation>
    <translation>{steps} von „{name}“ steht im Logbuch und lässt sich nicht ungeschehen machen; dieses Modell lassen, wie es ist</translation>
   </message>
   <message>
+   <source>chipping fluid lies below its colours already</source>
+   <translation>unter seinen Farben liegt schon Chipping-Flüssigkeit</translation>
+  </message>
+  <message>
+   <source>it lays no base colour through which one could rub</source>
+   <translation>es hat keine Grundfarbe, durch die man reiben könnte</translation>
+  </message>
+  <message>
+   <source>tape lies among the colours over it, and would lift them</source>
+   <translation>zwischen den Farben darüber liegt Klebeband und würde sie abheben</translation>
+  </message>
+  <message>
+   <source>Gloss clear that holds the chips down under tape</source>
+   <translation>Glänzender Klarlack, der die Abplatzer unter Klebeband festhält</translation>
+  </message>
+  <message>
+   <source>Chipping fluid, thin</source>
+   <translation>Chipping-Flüssigkeit, dünn</translation>
+  </message>
+  <message>
+   <source>Wet the colour, rub chips through it, rinse off leftover fluid</source>
+   <translation>Farbe anfeuchten, Abplatzer hindurchreiben, Flüssigkeitsreste abspülen</translation>
+  </message>
+  <message>
+   <source>nothing of it is chipped</source>
+   <translation>nichts daran ist abgeplatzt</translation>
+  </message>
+  <message>
+   <source>Undercoat that chips will show</source>
+   <translation>Unterfarbe, die die Abplatzer zeigen werden</translation>
+  </message>
+  <message>
    <source>option</source>
    <translation>Option</translation>
   </message>
@@ -9742,30 +9738,6 @@ Quelle: {source}</translation>
   <message>
    <source>it has been changed so already</source>
    <translation>es ist schon so geändert</translation>
-  </message>
-  <message>
-   <source>chipping fluid lies below its colours already</source>
-   <translation>unter seinen Farben liegt schon Chipping-Flüssigkeit</translation>
-  </message>
-  <message>
-   <source>it lays no base colour through which one could rub</source>
-   <translation>es hat keine Grundfarbe, durch die man reiben könnte</translation>
-  </message>
-  <message>
-   <source>tape lies among the colours over it, and would lift them</source>
-   <translation>zwischen den Farben darüber liegt Klebeband und würde sie abheben</translation>
-  </message>
-  <message>
-   <source>Chipping fluid, thin</source>
-   <translation>Chipping-Flüssigkeit, dünn</translation>
-  </message>
-  <message>
-   <source>Wet the colour, rub chips through it, rinse off leftover fluid</source>
-   <translation>Farbe anfeuchten, Abplatzer hindurchreiben, Flüssigkeitsreste abspülen</translation>
-  </message>
-  <message>
-   <source>nothing of it is chipped</source>
-   <translation>nichts daran ist abgeplatzt</translation>
   </message>
   <message>
    <source>it has decals already</source>
@@ -9814,10 +9786,6 @@ Quelle: {source}</translation>
   <message>
    <source>nothing would be left of it</source>
    <translation>es bliebe nichts davon übrig</translation>
-  </message>
-  <message>
-   <source>Undercoat that chips will show</source>
-   <translation>Unterfarbe, die die Abplatzer zeigen werden</translation>
   </message>
   <message>
    <source>nothing of "{model}" is in the logbook yet</source>
@@ -11076,8 +11044,8 @@ Quelle: {source}</translation>
    <translation>ist aus dem Jahr {year}; prüfen</translation>
   </message>
   <message>
-   <source>is in the hour that the clocks leave out; check zone</source>
-   <translation>liegt in der Stunde, die die Uhren auslassen; Zeitzone prüfen</translation>
+   <source>is in the hour that the clocks leave out; does the logger keep winter time all year?</source>
+   <translation>liegt in der Stunde, die die Uhren auslassen; hält der Logger das ganze Jahr Winterzeit?</translation>
   </message>
   <message>
    <source>has no such offset</source>
@@ -12534,6 +12502,10 @@ Quelle: {source}</translation>
   <message>
    <source>the other projects wait</source>
    <translation>die anderen Projekte warten</translation>
+  </message>
+  <message>
+   <source>mend {n} findings</source>
+   <translation>{n} Befunde beheben</translation>
   </message>
   <message>
    <source>"{new}" is taken as well; choose another name</source>
@@ -14171,18 +14143,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>Gloss clear that holds the chips down under tape</source>
-   <translation>Glänzender Klarlack, der die Abplatzer unter Klebeband festhält</translation>
-  </message>
-  <message>
-   <source>is in the hour that the clocks leave out; does the logger keep winter time all year?</source>
-   <translation>liegt in der Stunde, die die Uhren auslassen; hält der Logger das ganze Jahr Winterzeit?</translation>
-  </message>
-  <message>
-   <source>mend {n} findings</source>
-   <translation>{n} Befunde beheben</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -14977,6 +14937,18 @@ Quelle: {source}</translation>
  <context>
   <name>words</name>
   <message>
+   <source>{low:g} to {high:g} {unit}</source>
+   <translation>{low:g} bis {high:g} {unit}</translation>
+  </message>
+  <message>
+   <source>Air from {file}</source>
+   <translation>Luft aus {file}</translation>
+  </message>
+  <message>
+   <source>Planning…</source>
+   <translation>Wird geplant …</translation>
+  </message>
+  <message>
    <source>Wait</source>
    <translation>Warten</translation>
   </message>
@@ -15505,10 +15477,6 @@ Quelle: {source}</translation>
    <translation>Jetzt etwas anderes</translation>
   </message>
   <message>
-   <source>Planning…</source>
-   <translation>Wird geplant …</translation>
-  </message>
-  <message>
    <source>{cause}.</source>
    <translation>{cause}.</translation>
   </message>
@@ -15883,6 +15851,10 @@ Quelle: {source}</translation>
   <message>
    <source>{told}; it keeps for {life}, and is needed for {span}: mix less, twice</source>
    <translation>{told}; es hält {life} und wird {span} gebraucht: Mischen Sie weniger, zweimal</translation>
+  </message>
+  <message>
+   <source>{name}, {ml:g} ml</source>
+   <translation>{name}, {ml:g} ml</translation>
   </message>
   <message>
    <source>no book is open</source>
@@ -16369,6 +16341,22 @@ Quelle: {source}</translation>
    <translation>{name}: fertig {time}, {length} zu spät für {date}</translation>
   </message>
   <message>
+   <source>Paint another like this</source>
+   <translation>Noch eins so bemalen</translation>
+  </message>
+  <message>
+   <source>Change the order</source>
+   <translation>Ablauf ändern</translation>
+  </message>
+  <message>
+   <source>How far they are</source>
+   <translation>Wie weit sie sind</translation>
+  </message>
+  <message>
+   <source>More vehicles</source>
+   <translation>Weitere Fahrzeuge</translation>
+  </message>
+  <message>
    <source>part</source>
    <translation>Teil</translation>
   </message>
@@ -16747,6 +16735,22 @@ Quelle: {source}</translation>
   <message>
    <source>the last edits, and back to any of them</source>
    <translation>die letzten Änderungen, und zurück zu jeder davon</translation>
+  </message>
+  <message>
+   <source>more vehicles; another painted as one was</source>
+   <translation>weitere Fahrzeuge; noch eins bemalen wie eines</translation>
+  </message>
+  <message>
+   <source>change the order of models; how far they are</source>
+   <translation>den Ablauf von Modellen ändern; wie weit sie sind</translation>
+  </message>
+  <message>
+   <source>dates and priorities of the models</source>
+   <translation>Termine und Vorrang der Modelle</translation>
+  </message>
+  <message>
+   <source>the next finding, which Enter mends</source>
+   <translation>der nächste Befund, den Eingabe behebt</translation>
   </message>
   <message>
    <source>import, export a project file</source>
@@ -17711,50 +17715,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>{low:g} to {high:g} {unit}</source>
-   <translation>{low:g} bis {high:g} {unit}</translation>
-  </message>
-  <message>
-   <source>Air from {file}</source>
-   <translation>Luft aus {file}</translation>
-  </message>
-  <message>
-   <source>{name}, {ml:g} ml</source>
-   <translation>{name}, {ml:g} ml</translation>
-  </message>
-  <message>
-   <source>Paint another like this</source>
-   <translation>Noch eins so bemalen</translation>
-  </message>
-  <message>
-   <source>Change the order</source>
-   <translation>Ablauf ändern</translation>
-  </message>
-  <message>
-   <source>How far they are</source>
-   <translation>Wie weit sie sind</translation>
-  </message>
-  <message>
-   <source>More vehicles</source>
-   <translation>Weitere Fahrzeuge</translation>
-  </message>
-  <message>
-   <source>more vehicles; another painted as one was</source>
-   <translation>weitere Fahrzeuge; noch eins bemalen wie eines</translation>
-  </message>
-  <message>
-   <source>change the order of models; how far they are</source>
-   <translation>den Ablauf von Modellen ändern; wie weit sie sind</translation>
-  </message>
-  <message>
-   <source>dates and priorities of the models</source>
-   <translation>Termine und Vorrang der Modelle</translation>
-  </message>
-  <message>
-   <source>the next finding, which Enter mends</source>
-   <translation>der nächste Befund, den Eingabe behebt</translation>
   </message>
  </context>
 </TS>
