@@ -234,10 +234,10 @@ def test_the_best_bound_counts():
 
 
 def test_set_ups_of_a_pool_refute_what_minutes_allow():
-    """Five carts take 85 minutes of sand each: until 21:00, when it must be quiet, two.
+    """Five carts take 85 minutes of sand each: two an evening, for three take 255.
 
-    Of the 240 minutes of an evening all but 15 are free by the minutes alone, so that
-    425 fill two evenings; yet a third must hold the fifth.
+    An evening has 240, of which loading and cleaning leave 231; by the minutes
+    alone two evenings hold the 425.
     """
     of = carts(
         book(spray("coat", "hull/deck", minutes=85)),
