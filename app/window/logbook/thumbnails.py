@@ -21,7 +21,7 @@ def thumbnail(book: Path, name: str) -> QPixmap | None:
     image = QImage(str(small)) if small.exists() else QImage()
     if image.isNull():
         try:
-            image = _shrunk(photos.path_of(book, name))
+            image = read_small(photos.path_of(book, name))
         except Refused:
             return None  # a name that some file brought; nothing of ours
         if image.isNull():
@@ -34,7 +34,8 @@ def thumbnail(book: Path, name: str) -> QPixmap | None:
     return QPixmap.fromImage(image)
 
 
-def _shrunk(path: Path) -> QImage:
+def read_small(path: Path) -> QImage:
+    """Return a picture no larger than a small one; a null image for what cannot be read."""
     reader = QImageReader(str(path))
     reader.setAutoTransform(True)
     size = reader.size()
