@@ -17,6 +17,7 @@ from app.window.bench_time.dialogs import AwayDialog, ExtraDialog, RuleDialog
 from app.window.book_copies import show_copies
 from app.window.evening.brake_dialog import BrakeDialog
 from app.window.evening.closing_dialog import ClosingDialog
+from app.window.evening.gaps_dialog import GapsDialog
 from app.window.evening.other_work_dialog import OtherWorkDialog
 from app.window.forms.controls import number
 from app.window.gear.airbrush_dialog import AirbrushDialog
@@ -125,6 +126,9 @@ def _of_the_evening(window: MainWindow, book: Book) -> dict[str, Opener]:
         wet, side=Miss.LATE, state=None, ready=now + 1440, closed=now - 40, risk=TOO_LATE
     )
     return {
+        "gaps": lambda: GapsDialog(
+            _picture(window), window.session.now, lambda _gap, _offer: None, window
+        ),
         "other work": lambda: OtherWorkDialog(window.session, window),
         "closing": lambda: ClosingDialog(window.session, _picture(window), _left(book), window),
     } | {

@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 
 from app.command_line.output import iso
 from planner.evening.alternatives import Other
+from planner.evening.gaps import Gap
 from planner.evening.run_sheet_notes import Beside
 from planner.values.plan import PassKey
 
@@ -81,3 +82,22 @@ def _other(other: Other, zone: ZoneInfo) -> dict[str, Any]:
 def key_fields(key: PassKey) -> dict[str, Any]:
     """Return a pass by its names."""
     return {"project": key.project, "model": key.model, "step": key.step, "coat": key.coat}
+
+
+def gap_document(gap: Gap, zone: ZoneInfo) -> dict[str, Any]:
+    """Return a gap and what it is good for as JSON data."""
+    return {
+        "start": iso(gap.start, zone),
+        "end": iso(gap.end, zone),
+        "evening": gap.on.isoformat(),
+        "offers": [
+            {
+                "use": offer.use.value,
+                **key_fields(offer.key),
+                "minutes": offer.minutes,
+                "planned": iso(offer.planned, zone),
+                "price": offer.price,
+            }
+            for offer in gap.offers
+        ],
+    }

@@ -16,13 +16,14 @@ from app.command_line.book_source import (
 )
 from app.command_line.output import FINE, answer, document, iso, note, progress
 from app.command_line.plan_source import planned_for
-from app.command_line.run_sheet_notes import beside_document, key_fields
+from app.command_line.run_sheet_notes import beside_document, gap_document, key_fields
 from app.service import drying_cards, edits, run_sheet_text, wording
 from app.service.logbook import cups_now
-from app.service.run_sheet_notes_text import air_text, beside_text, card_text
+from app.service.run_sheet_notes_text import air_text, beside_text, card_text, gaps_text
 from app.service.shopping import load_document
 from planner.air import fitness
 from planner.evening.advice import InAir, in_air
+from planner.evening.gaps import gaps
 from planner.evening.run_sheet_notes import beside
 from planner.pace.card_times import CardAsk
 from planner.tonight import (
@@ -35,6 +36,7 @@ from planner.tonight import (
     WorkRow,
     run_sheet,
 )
+from planner.tonight.replayed_plan import ReplayedPlan
 from planner.values.coating import Portion
 from planner.values.moment import Interval, zone_named
 from planner.values.plan import PassKey
@@ -67,6 +69,8 @@ def run(args: argparse.Namespace) -> int:
     air = in_air(book, [row for row in sheet.work if not row.logged])
     cards = drying_cards.asked_within(book, now, sheet.interval)
     zone = zone_named(book.bench_time.zone)
+    laid = ReplayedPlan(book, planned.plan, now, planned.calendar, planned.cure)
+    free = gaps(laid)
     note_of_clock(args, book)
     for flag in planned.verdict.flags:
         note(flag)
@@ -77,6 +81,7 @@ def run(args: argparse.Namespace) -> int:
         }
         told = {**sheet_document(sheet, zone), "cups": cups, **beside_document(found, zone)}
         asks = [_ask(ask, zone) for ask in cards]
+        told["gaps"] = [gap_document(gap, zone) for gap in free]
         document({**told, "air": [_air(in_air, zone) for in_air in air], "cards": asks})
     else:
         parts = (
@@ -84,6 +89,7 @@ def run(args: argparse.Namespace) -> int:
             air_text(air, zone),
             card_text(cards, zone),
             beside_text(found, sheet, zone),
+            gaps_text(free, zone),
         )
         answer("\n\n".join(filter(None, parts)))
     return FINE

@@ -10,6 +10,7 @@ from planner.air import fitness
 from planner.evening.advice import InAir
 from planner.evening.alternatives import ColourTaker, Other
 from planner.evening.closing_check import Check, CheckKind
+from planner.evening.gaps import Gap, GapOffer, GapUse
 from planner.evening.last_coat_brake import HARD, Brake, TopFilm
 from planner.evening.looks import DueLook
 from planner.evening.run_sheet_notes import Beside, Filling
@@ -56,6 +57,27 @@ def card_text(asks: Iterable[CardAsk], zone: ZoneInfo) -> str:
         f"  {wording.clock_time(ask.at, zone)}  {ask.card.coating}: {ask.trial}" for ask in asks
     ]
     return "\n".join(["Try a drying card", *lines]) if lines else ""
+
+
+def gaps_text(found: Iterable[Gap], zone: ZoneInfo) -> str:
+    """Return what the gaps of the coming days are good for, under a heading; "" for nothing."""
+    lines = [
+        f"  {wording.moment(gap.start, zone)}  {gap.minutes} min free: "
+        + "; ".join(_gap_offer(offer) for offer in gap.offers)
+        for gap in found
+    ]
+    return "\n".join(["Free time", *lines[:MOST]]) if lines else ""
+
+
+def _gap_offer(offer: GapOffer) -> str:
+    name = wording.pass_name(offer.key)
+    forms = {
+        GapUse.BRUSH: f"{name} ({offer.minutes} min)",
+        GapUse.DRY_FIT: f"a dry fit before {name} ({offer.minutes} min)",
+        GapUse.CUT_DECALS: f"cut the decals for {name} ({offer.minutes} min)",
+        GapUse.SPRAY: f"{name} at the price of one more cleaning ({offer.minutes} min)",
+    }
+    return forms[offer.use]
 
 
 def look_lines(looks: Iterable[DueLook], now: int, zone: ZoneInfo) -> Iterator[str]:

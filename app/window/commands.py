@@ -65,6 +65,7 @@ class Commands(QObject):
         self.other = self._action(self.tr("I &did something else…"), acts.other, "Ctrl+Shift+D")
         self.hour = self._action(self.tr("An &hour more"), acts.hour, "Ctrl+H")
         self.stop = self._action(self.tr("&Stop for tonight"), acts.stop, "Ctrl+Shift+E")
+        self.gaps = self._action(self.tr("&Free time…"), acts.gaps, "Ctrl+Shift+G")
         self.close_evening = self._action(
             self.tr("&Close the evening…"), acts.close_evening, "Ctrl+Shift+C"
         )
@@ -187,7 +188,7 @@ class Commands(QObject):
         view.addSeparator()
         view.addMenu(self.tr("L&anguage")).addActions(self.languages)
         evening = bar.addMenu(self.tr("Eve&ning"))
-        evening.addActions([self.bench, self.other])
+        evening.addActions([self.bench, self.other, self.gaps])
         evening.addSeparator()
         evening.addActions([self.hour, self.close_evening, self.stop, self.lost])
         evening.addSeparator()

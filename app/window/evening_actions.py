@@ -21,6 +21,8 @@ from planner.values.plan import PassKey
 
 if TYPE_CHECKING:
     from app.service.film_brake import GoOn, HeldUp
+    from planner.evening.gaps import Gap, GapOffer
+    from planner.values.refusal import Refused
 
 HOUR = 60
 
@@ -134,6 +136,20 @@ class EveningActs(QObject):
 
         if self._session.book is not None:
             OtherWorkDialog(self._session, self._window).open()
+
+    def gaps(self) -> None:
+        """Show what the gaps of the coming days are good for."""
+        from app.service import pins  # noqa: PLC0415
+        from app.window.evening.gaps_dialog import GapsDialog  # noqa: PLC0415
+
+        picture = self._session.picture
+        if picture is None:
+            return
+
+        def take(gap: Gap, offer: GapOffer) -> Refused | None:
+            return self._session.attempt(lambda book: pins.pin_to(book, offer.key, gap.stretch))
+
+        GapsDialog(picture, self._session.now, take, self._window).open()
 
     def close_evening(self, parent: QWidget | None = None) -> None:
         """Ask what the evening leaves behind, and end it."""

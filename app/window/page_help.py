@@ -140,6 +140,7 @@ def general_keys() -> Keys:
         ("F11", tr("bench mode: one piece of work at a time, in large letters")),
         ("Ctrl+Shift+D", tr("I did something else: one line tells what was painted")),
         ("Ctrl+H", tr("an hour more at the bench")),
+        ("Ctrl+Shift+G", tr("free time: what the gaps of the coming days are good for")),
         ("Ctrl+Shift+C", tr("close the evening: what is done, left over and next")),
         ("Ctrl+Shift+E, Ctrl+Shift+L", tr("stop for tonight; this evening is lost")),
         (tr("Ctrl+Backspace"), tr("take back the last, also from the logbook")),

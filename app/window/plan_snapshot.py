@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from app.window.strip_content import Strip
     from planner.bench import BenchCalendar
     from planner.cure import Cure
+    from planner.evening.gaps import Gap
     from planner.evening.run_sheet_notes import Beside
     from planner.graph.slack import Slack
     from planner.layers.disputed_choices import Choice
@@ -141,9 +142,16 @@ class PlanSnapshot:
         return beside(self.book, self.plan, self.sheet, self.cure)
 
     @cached_property
-    def tonight(self) -> tuple[RunSheet, Beside]:
-        """The run sheet and what is beside it."""
-        return self.sheet, self.beside
+    def gaps(self) -> tuple[Gap, ...]:
+        """The gaps of the coming days, and what they are good for."""
+        from planner.evening.gaps import gaps  # noqa: PLC0415
+
+        return gaps(self.laid)
+
+    @cached_property
+    def tonight(self) -> tuple[RunSheet, Beside, tuple[Gap, ...]]:
+        """The run sheet, what is beside it, and what gaps are good for."""
+        return self.sheet, self.beside, self.gaps
 
     @cached_property
     def air(self) -> RoomAir:

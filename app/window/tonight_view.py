@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from app.service.logbook import cups_now
 from app.window import drying_sidebar, words
+from app.window.evening.gap_words import gap_sentence
 from app.window.labels import text
 from app.window.missed_words import missed_line, missed_of
 from app.window.palette import LIGHT, Colours
@@ -234,12 +235,7 @@ class TonightView(QWidget):
         for row in standing:
             tell(at)
             if row.start - at >= GAP_SHOWN:
-                pause = words.span(row.start - at)
-                note(
-                    at,
-                    row.start,
-                    self.tr("{length} free: nothing is ready sooner").format(length=pause),
-                )
+                note(at, row.start, _pause(picture, at, row.start))
             tell(row.start)
             if isinstance(row, WorkRow):
                 loggable = running and row.piece == row.pieces
@@ -257,7 +253,7 @@ class TonightView(QWidget):
                 add((row, more, today), line)
             at = max(at, row.free)
         tell(at)
-        note(at, max(at + 1, interval.end), _ending(sheet, at, words.clock(interval.end, zone)))
+        note(at, max(at + 1, interval.end), _last_words(picture, at))
         tell(interval.end + 1)
         self.rows = rows
         return rows
@@ -331,6 +327,25 @@ def _tell_missed(column: QVBoxLayout, picture: PlanSnapshot, colours: Colours) -
     if len(missed) > MISSED_TOLD:
         more = words.tr("⚠ {n} more dates are missed").format(n=len(missed) - MISSED_TOLD)
         column.addWidget(text(more, colour=colours.closing_word, bold=True))
+
+
+def _pause(picture: PlanSnapshot, start: int, end: int) -> str:
+    """Return what a pause is good for, if anything."""
+    gap = next((gap for gap in picture.gaps if start <= gap.start < end), None)
+    if gap is not None:
+        return gap_sentence(gap)
+    length = words.span(end - start)
+    return words.tr("{length} free: nothing is ready sooner").format(length=length)
+
+
+def _last_words(picture: PlanSnapshot, at: int) -> str:
+    """Return how the sheet ends, and what the time left is good for."""
+    sheet = picture.sheet
+    ending = _ending(sheet, at, words.clock(sheet.interval.end, picture.zone))
+    rest = next((gap for gap in picture.gaps if at <= gap.start < sheet.interval.end), None)
+    if rest is None:
+        return ending
+    return words.tr("{ending}. {gap}").format(ending=ending, gap=gap_sentence(rest))
 
 
 def _ending(sheet: RunSheet, at: int, end: str) -> str:

@@ -44,7 +44,7 @@ class BrakeDialog(QDialog):
         for one in held.found[:FILMS_TOLD]:
             for line in brake_words.film_lines(one, zone, now):
                 column.addWidget(text(line))
-        column.addSpacing(6)
+        column.addStretch(1)
         until = brake_words.wait_words(held, zone, now)
         wait = self.tr("&Wait, {until}").format(until=until) if until else self.tr("&Wait")
         self.wait = self._button(wait, self.reject)

@@ -1440,6 +1440,10 @@
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
+  <message>
+   <source>&amp;Free time…</source>
+   <translation>&amp;Freie Zeit …</translation>
+  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -1894,6 +1898,10 @@
    <source>Four short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
    <translation>Vier kurze Fragen, und Tackfree sagt, was heute Abend zu tun ist, in welcher Reihenfolge und wann es fertig sein wird.</translation>
   </message>
+  <message>
+   <source>Three short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
+   <translation>Drei kurze Fragen, und Tackfree sagt, was heute Abend in welcher Reihenfolge zu tun ist und wann alles fertig wird.</translation>
+  </message>
  </context>
  <context>
   <name>EntryForm</name>
@@ -2224,6 +2232,10 @@
    <source>Project files ({pattern})</source>
    <translation>Projektdateien ({pattern})</translation>
   </message>
+  <message>
+   <source>Project files ({pattern});;All files (*)</source>
+   <translation>Projektdateien ({pattern});;Alle Dateien (*)</translation>
+  </message>
  </context>
  <context>
   <name>FilterBar</name>
@@ -2430,6 +2442,37 @@
   <message>
    <source>Cancel</source>
    <translation>Abbrechen</translation>
+  </message>
+ </context>
+ <context>
+  <name>GapsDialog</name>
+  <message>
+   <source>Free time</source>
+   <translation>Freie Zeit</translation>
+  </message>
+  <message>
+   <source>What gaps are good for</source>
+   <translation>Wozu Lücken gut sind</translation>
+  </message>
+  <message>
+   <source>Close</source>
+   <translation>Schließen</translation>
+  </message>
+  <message>
+   <source>&amp;Do it then</source>
+   <translation>&amp;Dann tun</translation>
+  </message>
+  <message>
+   <source>Wish this work into that session; the plan follows</source>
+   <translation>Diese Arbeit in diesen Zeitblock wünschen; der Plan folgt</translation>
+  </message>
+  <message>
+   <source>Hands are free then; all other work stays where it is.</source>
+   <translation>Dann sind die Hände frei; alle andere Arbeit bleibt, wo sie ist.</translation>
+  </message>
+  <message>
+   <source>No gap of the coming week is long enough for anything.</source>
+   <translation>Keine Lücke der kommenden Woche reicht für etwas.</translation>
   </message>
  </context>
  <context>
@@ -3283,6 +3326,25 @@
   <message>
    <source>no</source>
    <translation>nein</translation>
+  </message>
+ </context>
+ <context>
+  <name>MarkEditor</name>
+  <message>
+   <source>after</source>
+   <translation>nach</translation>
+  </message>
+  <message>
+   <source>after, as the film dries</source>
+   <translation>nach, wie der Film trocknet</translation>
+  </message>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>{name}: minutes</source>
+   <translation>{name}: Minuten</translation>
   </message>
  </context>
  <context>
@@ -5491,6 +5553,10 @@ in {length}</translation>
    <source>{n} pieces of work have no place yet</source>
    <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
+  <message>
+   <source>Timeline</source>
+   <translation>Zeitstrahl</translation>
+  </message>
  </context>
  <context>
   <name>TimelineView</name>
@@ -5909,6 +5975,46 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Remove this window</source>
    <translation>Dieses Fenster entfernen</translation>
+  </message>
+  <message>
+   <source>Opens</source>
+   <translation>Öffnet</translation>
+  </message>
+  <message>
+   <source>at once</source>
+   <translation>sofort</translation>
+  </message>
+  <message>
+   <source>Best</source>
+   <translation>Am besten</translation>
+  </message>
+  <message>
+   <source>as soon as it opens</source>
+   <translation>sobald es öffnet</translation>
+  </message>
+  <message>
+   <source>Closes</source>
+   <translation>Schließt</translation>
+  </message>
+  <message>
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <source> min</source>
+   <translation> min</translation>
+  </message>
+  <message>
+   <source>Minutes of preparation</source>
+   <translation>Minuten Vorbereitung</translation>
+  </message>
+  <message>
+   <source>coats merge into one film</source>
+   <translation>Schichten verschmelzen zu einem Film</translation>
+  </message>
+  <message>
+   <source>Asks for</source>
+   <translation>Verlangt</translation>
   </message>
  </context>
  <context>
@@ -14143,6 +14249,10 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
+  <message>
+   <source>is in the hour that the clocks leave out; check zone</source>
+   <translation>liegt in der Stunde, die die Uhren auslassen; Zeitzone prüfen</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -17715,6 +17825,46 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>{work} ({length})</source>
+   <translation>{work} ({length})</translation>
+  </message>
+  <message>
+   <source>a dry fit before {work} ({length})</source>
+   <translation>trocken anpassen vor {work} ({length})</translation>
+  </message>
+  <message>
+   <source>cut the decals for {work} ({length})</source>
+   <translation>Decals ausschneiden für {work} ({length})</translation>
+  </message>
+  <message>
+   <source>{work} at the price of one more cleaning ({length})</source>
+   <translation>{work}, zum Preis einer Reinigung mehr ({length})</translation>
+  </message>
+  <message>
+   <source>{length} earlier than planned</source>
+   <translation>{length} früher als geplant</translation>
+  </message>
+  <message>
+   <source>{length} free, {time}</source>
+   <translation>{length} frei, {time}</translation>
+  </message>
+  <message>
+   <source>{length} free: {offers}</source>
+   <translation>{length} frei: {offers}</translation>
+  </message>
+  <message>
+   <source>free time: what the gaps of the coming days are good for</source>
+   <translation>freie Zeit: wozu die Lücken der nächsten Tage gut sind</translation>
+  </message>
+  <message>
+   <source>{length} free: nothing is ready sooner</source>
+   <translation>{length} frei: vorher ist nichts bereit</translation>
+  </message>
+  <message>
+   <source>{ending}. {gap}</source>
+   <translation>{ending}. {gap}</translation>
   </message>
  </context>
 </TS>
