@@ -22,19 +22,22 @@ from app.command_line.plan_source import (
     promised_to,
     taught,
 )
-from app.service import hard_clear, looking, planning, run_sheet_text, wording
+from app.service import hard_clear, looking, planning, run_sheet_text, wishes, wording
 from app.service.moved_work import moved_lines
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.refusal import number_in
+from planner.values.wishes import Staying
 from storage.exchange import dump_plan
 
+STAYING = {"close": Staying.CLOSE, "earliest": Staying.EARLIEST}
 EXAMPLES = """\
   tackfree plan                                      your bench book, from now on
   tackfree plan harbour.json --now 2031-03-05T19:30  a file, from an evening on
   tackfree plan --seconds 20                         look longer for a cheaper plan
   tackfree plan harbour.json --json > plan.json      for verify, or another program
   tackfree plan harbour.json --keep plan.json        near to that plan, after an edit
+  tackfree plan --staying earliest                   the earliest end, whatever moves
   tackfree plan --chance                             and how sure its dates are
 """
 
@@ -48,6 +51,12 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     add_keep(parser)
     parser.add_argument(
+        "--staying",
+        choices=list(STAYING),
+        help="what may move against the plan before: close keeps near to it, earliest ends as "
+        "early as can be; without it, as the book says",
+    )
+    parser.add_argument(
         "--chance", action="store_true", help="say how sure the dates are, from 2000 runs"
     )
     add_json(parser)
@@ -56,6 +65,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(args: argparse.Namespace) -> int:
     """Plan, and print the plan; status 1 if a pass has no place."""
     book = book_of(args)
+    if args.staying is not None:
+        book = wishes.stay(book, STAYING[args.staying]).book
     now = now_of(args, book)
     number_in(args.seconds, 0, 86_400, "--seconds", "s")
     last = None if args.keep is None else kept_plan(args.keep)

@@ -47,10 +47,10 @@ def looked_into(
     if found is planned.plan:
         return planned
     if near and found.placements != planned.plan.placements:
-        firm = firm_times(planned.calendar, planned.plan.now, ())
+        firm = firm_times(planned.calendar, planned.plan.now, planned.promised)
         choice = choose(book, planned.calendar, planned.plan, [found], firm)
         if choice.taken is planned.plan:
             return replace(planned, offer=choice.offered or planned.offer)
     verdict = judge(book, found, premises=Premises(book, planned.cure, planned.calendar))
     there = settled(book, chosen_in(book, found))
-    return Planned(found, verdict, planned.cure, planned.calendar, there)
+    return replace(planned, plan=found, verdict=verdict, book=there, offer=None)

@@ -42,7 +42,8 @@ class Planned:
 
     ``book`` is the one planned, films drying where the plan has chosen;
     ``offer`` another plan that would gain something, but moves what is not
-    moved without a person's word.
+    moved without a person's word; ``promised`` the evenings that somebody was
+    told of.
     """
 
     plan: Plan
@@ -51,6 +52,7 @@ class Planned:
     calendar: BenchCalendar
     book: Book
     offer: Plan | None = None
+    promised: tuple[Interval, ...] = ()
 
 
 def plan(
@@ -107,7 +109,9 @@ def plan(
     if not verdict.accepted:
         raise Unsound(verdict)
     there = settled(book, chosen_in(book, made))
-    return Planned(made, verdict, premises.cure, premises.calendar, there, choice.offered)
+    return Planned(
+        made, verdict, premises.cure, premises.calendar, there, choice.offered, asked.promised
+    )
 
 
 @dataclass(frozen=True)

@@ -79,6 +79,7 @@ class Saving(QObject):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._worker = Worker()
+        self._beside = Worker()  # no edit waits behind what it writes
         self._flight: _Write | None = None
         self.unsaved: list[Edit] = []
         self._later: list[Callable[[], object]] = []
@@ -124,7 +125,7 @@ class Saving(QObject):
 
     def aside(self, act: Callable[[], object]) -> None:
         """Write what nobody waits for, and what may be lost: no edit is put off by it."""
-        self._worker.start(act)
+        self._beside.start(act)
 
     def later(self, act: Callable[[], object]) -> None:
         """Do what is no edit, as an undo, once all before it is written."""
@@ -174,7 +175,7 @@ class Saving(QObject):
     def forget(self) -> None:
         """Let go of what is not saved; somebody has seen to it."""
         self._again.stop()
-        self._worker.wait(REST_MS / 1000)
+        self._rest()
         self._flight = self._store = None
         self.lost = False
         self.unsaved.clear()
@@ -183,8 +184,12 @@ class Saving(QObject):
 
     def rest(self) -> None:
         """Wait a while until nothing is being written."""
-        self._worker.wait(REST_MS / 1000)
+        self._rest()
         self._land()
+
+    def _rest(self) -> None:
+        for worker in (self._worker, self._beside):
+            worker.wait(REST_MS / 1000)
 
     def _land(self) -> None:
         """Take what came of a write in the background."""

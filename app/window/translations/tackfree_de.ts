@@ -1345,6 +1345,10 @@
    <translation>S&amp;chluss für heute Abend</translation>
   </message>
   <message>
+   <source>&amp;Free time…</source>
+   <translation>&amp;Freie Zeit …</translation>
+  </message>
+  <message>
    <source>&amp;Close the evening…</source>
    <translation>Den Abend s&amp;chließen …</translation>
   </message>
@@ -1439,10 +1443,6 @@
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>&amp;Free time…</source>
-   <translation>&amp;Freie Zeit …</translation>
   </message>
  </context>
  <context>
@@ -1898,10 +1898,6 @@
    <source>Four short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
    <translation>Vier kurze Fragen, und Tackfree sagt, was heute Abend zu tun ist, in welcher Reihenfolge und wann es fertig sein wird.</translation>
   </message>
-  <message>
-   <source>Three short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
-   <translation>Drei kurze Fragen, und Tackfree sagt, was heute Abend in welcher Reihenfolge zu tun ist und wann alles fertig wird.</translation>
-  </message>
  </context>
  <context>
   <name>EntryForm</name>
@@ -2231,10 +2227,6 @@
   <message>
    <source>Project files ({pattern})</source>
    <translation>Projektdateien ({pattern})</translation>
-  </message>
-  <message>
-   <source>Project files ({pattern});;All files (*)</source>
-   <translation>Projektdateien ({pattern});;Alle Dateien (*)</translation>
   </message>
  </context>
  <context>
@@ -3326,25 +3318,6 @@
   <message>
    <source>no</source>
    <translation>nein</translation>
-  </message>
- </context>
- <context>
-  <name>MarkEditor</name>
-  <message>
-   <source>after</source>
-   <translation>nach</translation>
-  </message>
-  <message>
-   <source>after, as the film dries</source>
-   <translation>nach, wie der Film trocknet</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>{name}: minutes</source>
-   <translation>{name}: Minuten</translation>
   </message>
  </context>
  <context>
@@ -5553,10 +5526,6 @@ in {length}</translation>
    <source>{n} pieces of work have no place yet</source>
    <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
-  <message>
-   <source>Timeline</source>
-   <translation>Zeitstrahl</translation>
-  </message>
  </context>
  <context>
   <name>TimelineView</name>
@@ -5626,10 +5595,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>From before this stretch</source>
    <translation>Von vor dieser Bastelzeit</translation>
-  </message>
-  <message>
-   <source>{length} free: nothing is ready sooner</source>
-   <translation>{length} frei: Früher ist nichts bereit</translation>
   </message>
   <message>
    <source>Time to put away: {checks}</source>
@@ -5975,46 +5940,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Remove this window</source>
    <translation>Dieses Fenster entfernen</translation>
-  </message>
-  <message>
-   <source>Opens</source>
-   <translation>Öffnet</translation>
-  </message>
-  <message>
-   <source>at once</source>
-   <translation>sofort</translation>
-  </message>
-  <message>
-   <source>Best</source>
-   <translation>Am besten</translation>
-  </message>
-  <message>
-   <source>as soon as it opens</source>
-   <translation>sobald es öffnet</translation>
-  </message>
-  <message>
-   <source>Closes</source>
-   <translation>Schließt</translation>
-  </message>
-  <message>
-   <source>never</source>
-   <translation>nie</translation>
-  </message>
-  <message>
-   <source> min</source>
-   <translation> min</translation>
-  </message>
-  <message>
-   <source>Minutes of preparation</source>
-   <translation>Minuten Vorbereitung</translation>
-  </message>
-  <message>
-   <source>coats merge into one film</source>
-   <translation>Schichten verschmelzen zu einem Film</translation>
-  </message>
-  <message>
-   <source>Asks for</source>
-   <translation>Verlangt</translation>
   </message>
  </context>
  <context>
@@ -14249,10 +14174,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>is in the hour that the clocks leave out; check zone</source>
-   <translation>liegt in der Stunde, die die Uhren auslassen; Zeitzone prüfen</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -15891,6 +15812,34 @@ Quelle: {source}</translation>
    <translation>hart, lässt sich anfassen</translation>
   </message>
   <message>
+   <source>{work} ({length})</source>
+   <translation>{work} ({length})</translation>
+  </message>
+  <message>
+   <source>a dry fit before {work} ({length})</source>
+   <translation>trocken anpassen vor {work} ({length})</translation>
+  </message>
+  <message>
+   <source>cut the decals for {work} ({length})</source>
+   <translation>Decals ausschneiden für {work} ({length})</translation>
+  </message>
+  <message>
+   <source>{work} at the price of one more cleaning ({length})</source>
+   <translation>{work}, zum Preis einer Reinigung mehr ({length})</translation>
+  </message>
+  <message>
+   <source>{length} earlier than planned</source>
+   <translation>{length} früher als geplant</translation>
+  </message>
+  <message>
+   <source>{length} free, {time}</source>
+   <translation>{length} frei, {time}</translation>
+  </message>
+  <message>
+   <source>{length} free: {offers}</source>
+   <translation>{length} frei: {offers}</translation>
+  </message>
+  <message>
    <source>on</source>
    <translation>auf</translation>
   </message>
@@ -16823,6 +16772,10 @@ Quelle: {source}</translation>
    <translation>eine Stunde mehr am Basteltisch</translation>
   </message>
   <message>
+   <source>free time: what the gaps of the coming days are good for</source>
+   <translation>freie Zeit: wozu die Lücken der nächsten Tage gut sind</translation>
+  </message>
+  <message>
    <source>close the evening: what is done, left over and next</source>
    <translation>den Abend schließen: was erledigt ist, übrig bleibt und als Nächstes kommt</translation>
   </message>
@@ -17707,6 +17660,14 @@ Quelle: {source}</translation>
    <translation>⚠ {n} weitere Daten werden verfehlt</translation>
   </message>
   <message>
+   <source>{length} free: nothing is ready sooner</source>
+   <translation>{length} frei: vorher ist nichts bereit</translation>
+  </message>
+  <message>
+   <source>{ending}. {gap}</source>
+   <translation>{ending}. {gap}</translation>
+  </message>
+  <message>
    <source>Nothing is ready in this stretch; the bench is yours until {end}</source>
    <translation>In diesem Zeitblock ist nichts bereit; der Tisch gehört bis {end} Ihnen</translation>
   </message>
@@ -17825,46 +17786,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>{work} ({length})</source>
-   <translation>{work} ({length})</translation>
-  </message>
-  <message>
-   <source>a dry fit before {work} ({length})</source>
-   <translation>trocken anpassen vor {work} ({length})</translation>
-  </message>
-  <message>
-   <source>cut the decals for {work} ({length})</source>
-   <translation>Decals ausschneiden für {work} ({length})</translation>
-  </message>
-  <message>
-   <source>{work} at the price of one more cleaning ({length})</source>
-   <translation>{work}, zum Preis einer Reinigung mehr ({length})</translation>
-  </message>
-  <message>
-   <source>{length} earlier than planned</source>
-   <translation>{length} früher als geplant</translation>
-  </message>
-  <message>
-   <source>{length} free, {time}</source>
-   <translation>{length} frei, {time}</translation>
-  </message>
-  <message>
-   <source>{length} free: {offers}</source>
-   <translation>{length} frei: {offers}</translation>
-  </message>
-  <message>
-   <source>free time: what the gaps of the coming days are good for</source>
-   <translation>freie Zeit: wozu die Lücken der nächsten Tage gut sind</translation>
-  </message>
-  <message>
-   <source>{length} free: nothing is ready sooner</source>
-   <translation>{length} frei: vorher ist nichts bereit</translation>
-  </message>
-  <message>
-   <source>{ending}. {gap}</source>
-   <translation>{ending}. {gap}</translation>
   </message>
  </context>
 </TS>

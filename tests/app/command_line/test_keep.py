@@ -13,6 +13,7 @@ import pytest
 from app.command_line.run import main
 from app.service import demos
 from app.service.books import open_book
+from planner.values.wishes import Staying
 from storage.bench_book import BenchBook
 from storage.exchange import Exchange, dump, load_plan
 
@@ -102,3 +103,25 @@ def test_a_calendar_promises_its_evenings_and_is_the_same_when_written_again(
             any(time.start <= at < time.end for at in begun) for time in bench.plans.promised()
         )
         assert bench.plans.promised()
+
+
+def test_what_may_move_is_told_by_an_option_as_by_the_book(capsys, tmp_path, tenders) -> None:
+    kept = tmp_path / "plan.json"
+    kept.write_text(run(capsys, "plan", tenders[1], "--now", NOW, "--json"), encoding="utf-8")
+    book = demos.read("harbour_tenders").book
+    wished = tmp_path / "wished.json"
+    earliest = replace(book.preferences, staying=Staying.EARLIEST)
+    wished.write_bytes(dump(Exchange(replace(book, preferences=earliest))))
+    told = ("--now", NOW, "--keep", kept, "--json")
+    by_book = json.loads(run(capsys, "plan", wished, *told))
+    by_option = json.loads(run(capsys, "plan", tenders[0], *told, "--staying", "earliest"))
+    assert starts(by_option) == starts(by_book)
+    assert by_option["input"] == by_book["input"]
+    back = json.loads(run(capsys, "plan", wished, *told, "--staying", "close"))
+    assert starts(back) == starts(json.loads(run(capsys, "plan", tenders[0], *told)))
+    assert by_book["finish"] <= back["finish"]
+
+
+def test_an_unknown_way_of_staying_is_refused(capsys, tenders) -> None:
+    assert main(["plan", str(tenders[0]), "--staying", "put"]) == 2
+    assert "close" in capsys.readouterr().err

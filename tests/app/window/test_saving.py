@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
+import threading
 from collections.abc import Iterator
 from contextlib import closing
 from pathlib import Path
@@ -160,3 +161,25 @@ def test_a_damaged_book_is_replaced_by_a_copy(qtbot, session) -> None:
         session.rescue(path, made.path)
     assert session.book.project(PROJECT).active is False
     assert path.with_name(f"{path.name}.damaged-1").exists()
+
+
+def test_keeping_what_is_shown_holds_up_no_edit(
+    qtbot, session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The shown plan is still being kept, however long that takes; the edit is written."""
+    monkeypatch.setattr("app.window.saving.PATIENCE_SECONDS", 10)
+    begun, may_end = threading.Event(), threading.Event()
+
+    def slowly() -> None:
+        begun.set()
+        may_end.wait(30)
+
+    session.saving.aside(slowly)
+    assert begun.wait(10)
+    aside(session)
+    assert not may_end.is_set()
+    assert session.saving.unsaved == []
+    assert not session.saving.busy
+    assert is_aside(session.path)
+    may_end.set()
+    session.saving.rest()
