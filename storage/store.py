@@ -33,6 +33,7 @@ _SINGLE = {
     "pace": row_trees.PACE,
 }
 _TOP = _WHOLE | _SINGLE
+_TOP["drying_cards"] = _TOP.pop("drying_cards")  # last: they name bottles and locations
 
 
 def read_book(connection: Connection) -> Book:

@@ -18,11 +18,13 @@ from hypothesis import HealthCheck, given
 from hypothesis import strategies as st
 from sqlalchemy.exc import OperationalError
 
+from planner.values.book import Book
 from storage import database
 from storage.bench_book import BenchBook, BookTrouble
 from storage.database import transaction
 from storage.errors import told_plainly
-from storage.restoring import rescue
+from storage.exchange import load
+from storage.restoring import rescue, salvage
 
 ROOT = Path(__file__).parents[2]
 
@@ -285,6 +287,22 @@ def test_a_damaged_book_is_rescued_from_a_backup(book_path, demo_book, tmp_path)
     assert aside.read_bytes() == content
     with BenchBook.open(book_path) as bench:
         assert bench.book() == demo_book
+
+
+def test_drying_cards_are_read_from_a_damaged_book_with_what_they_name(tmp_path):
+    """A starter book has neither the bottle nor the location of the card."""
+    old = Path(__file__).parent / "old_books" / "0014.json"
+    book = load(old.read_bytes()).book
+    path = tmp_path / "bench"
+    BenchBook.create(path, book).close()
+    with closing(sqlite3.connect(path)) as raw:
+        raw.execute("UPDATE step SET stage = 'juggle'")
+        raw.commit()
+    elsewhere = replace(book.room, locations=(replace(book.room.locations[0], name="elsewhere"),))
+    starter = Book(room=replace(elsewhere, readings=()), bench_time=book.bench_time)
+    found = salvage(path, starter)
+    assert found is not None
+    assert found.book.drying_cards == book.drying_cards != ()
 
 
 def test_our_own_mistakes_are_no_trouble_of_the_file(book_path):
