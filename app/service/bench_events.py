@@ -15,7 +15,7 @@ from planner.evening.out_of_order import OutOfOrder, out_of_order
 from planner.evening.repairs import Repair, outline, repaired, repairs_for
 from planner.evening.skipped_steps import skipped
 from planner.values.book import Book
-from planner.values.book_changes import with_project
+from planner.values.book_changes import with_project, with_projects
 from planner.values.coating import State
 from planner.values.message import called, message, row, told
 from planner.values.moment import minute_of, moment_of, zone_named
@@ -306,8 +306,8 @@ def _told(book: Book, key: PassKey, now: int, event: Event, text: str, name: str
 def _told_all(book: Book, now: int, event: Event, text: str, name: str) -> Edit:
     """Write a line about the evening itself, into the diary of every project that is planned."""
     line = Happened(at=_moment(book, now), event=event, text=text[:2000])
-    projects = tuple(
-        replace(project, diary=(*project.diary, line)) if project.active else project
-        for project in book.projects
-    )
-    return Edit(name, replace(book, projects=projects))
+
+    def with_line(old: Project) -> Project:
+        return replace(old, diary=(*old.diary, line)) if old.active else old
+
+    return Edit(name, with_projects(book, with_line))

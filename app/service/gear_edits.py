@@ -6,9 +6,10 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.book_changes import with_log, with_projects
 from planner.values.gear import Airbrush, Cleaned
 from planner.values.message import called
-from planner.values.project import Logged, Project
+from planner.values.project import Logged
 from planner.values.refusal import Refused, unknown
 
 
@@ -53,18 +54,11 @@ def _named_anew(book: Book, was: str, name: str) -> Book:
     def entry(old: Logged) -> Logged:
         return replace(old, airbrush=name) if old.airbrush == was else old
 
-    def project(old: Project) -> Project:
-        log = tuple(entry(fact) for fact in old.log)
-        return old if log == old.log else replace(old, log=log)
-
     def fact(old: Cleaned) -> Cleaned:
         return replace(old, airbrush=name) if old.airbrush == was else old
 
-    return replace(
-        book,
-        projects=tuple(project(other) for other in book.projects),
-        cleaned=tuple(fact(cleaning) for cleaning in book.cleaned),
-    )
+    logged = with_projects(book, lambda project: with_log(project, entry))
+    return replace(logged, cleaned=tuple(fact(cleaning) for cleaning in book.cleaned))
 
 
 def _index(book: Book, name: str) -> int:

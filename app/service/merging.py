@@ -11,6 +11,7 @@ from typing import Any
 from app.service.renaming import renamed_all
 from app.service.sanitize_text import tame
 from planner.values.book import Book
+from planner.values.book_changes import with_every_model
 from planner.values.field import fields_of
 from planner.values.message import Message, message, row
 from planner.values.message import told as said
@@ -177,11 +178,8 @@ def _with_names(other: Book, kind: ItemKind, names: Mapping[str, str]) -> Book:
         return renamed_all(other, names, mixes=ours)
     if kind is ItemKind.PROJECT:
         return replace(other, projects=ours)
-    projects = tuple(
-        replace(project, models=tuple(_made_by(model, names) for model in project.models))
-        for project in other.projects
-    )
-    return replace(other, sequences=ours, projects=projects)
+    followed = with_every_model(other, lambda _key, model: _made_by(model, names))
+    return replace(followed, sequences=ours)
 
 
 def _made_by(model: Model, names: Mapping[str, str]) -> Model:

@@ -14,6 +14,7 @@ from typing import Any
 from app.service.edits import Edit
 from planner.bench import BenchCalendar, Stretch, calendar_of
 from planner.values.book import Book
+from planner.values.book_changes import with_project
 from planner.values.message import called
 from planner.values.moment import minute_of, moment_of
 from planner.values.plan import PassKey, Plan
@@ -185,10 +186,7 @@ def _wish(book: Book, key: PassKey, pin: Pin, name: str) -> Edit:
 
 
 def _with_pins(book: Book, name: str, edit: str, keep: Callable[[Pin], bool], *more: Pin) -> Edit:
-    projects = tuple(
-        replace(project, pins=(*filter(keep, project.pins), *more))
-        if project.name == name
-        else project
-        for project in book.projects
-    )
-    return Edit(edit, replace(book, projects=projects))
+    def wished(project: Project) -> Project:
+        return replace(project, pins=(*filter(keep, project.pins), *more))
+
+    return Edit(edit, with_project(book, name, wished))

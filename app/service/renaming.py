@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from planner.values.book import Book
+from planner.values.book_changes import changed, with_log, with_models
 from planner.values.coating import Coating, Mix, Portion
 from planner.values.drying_card import DryingCard
 from planner.values.model import Model
@@ -85,7 +86,7 @@ def renamed_all(
         book,
         coatings=kept_coatings,
         mixes=tuple(change.mix(mix) for mix in kept_mixes),
-        projects=tuple(change.project(project) for project in book.projects),
+        projects=changed(book.projects, [change.project(project) for project in book.projects]),
         sequences=tuple(change.sequence(sequence) for sequence in book.sequences),
         supplies=change.supplies(book.supplies),
         drying_cards=change.drying_cards(book.drying_cards),
@@ -108,10 +109,7 @@ class _Renaming:
         return replace(old, portions=self.portions(old.portions))
 
     def project(self, old: Project) -> Project:
-        models = tuple(self.model(model) for model in old.models)
-        log = tuple(self.entry(entry) for entry in old.log)
-        same = all(a is b for a, b in zip((*models, *log), (*old.models, *old.log), strict=True))
-        return old if same else replace(old, models=models, log=log)
+        return with_log(with_models(old, self.model), self.entry)
 
     def model(self, old: Model) -> Model:
         if not any(path for was in self.names for path in _uses_in_model(old, was)):

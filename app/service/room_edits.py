@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.book_changes import with_models, with_steps
 from planner.values.drying_card import DryingCard
 from planner.values.message import called, message
 from planner.values.project import Project
@@ -141,25 +142,17 @@ def _renamed(step: Step, was: str, name: str) -> Step:
 def _with_steps(
     book: Book, change: Callable[[Step], Step]
 ) -> tuple[tuple[Project, ...], tuple[Sequence, ...]]:
-    """Return projects and sequences with every step changed.
-
-    What needs no change stays the same object, so that no model is asked again.
-    """
-    projects = []
-    for project in book.projects:
-        models = []
-        for model in project.models:
-            steps = tuple(change(step) for step in model.steps)
-            same = all(new is old for new, old in zip(steps, model.steps, strict=True))
-            models.append(model if same else replace(model, steps=steps))
-        projects.append(replace(project, models=tuple(models)))
+    """Return projects and sequences with every step changed."""
+    projects = tuple(
+        with_models(project, lambda model: with_steps(model, change)) for project in book.projects
+    )
     sequences = tuple(
         replace(
             sequence, steps=tuple(replace(each, step=change(each.step)) for each in sequence.steps)
         )
         for sequence in book.sequences
     )
-    return tuple(projects), sequences
+    return projects, sequences
 
 
 def _index(book: Book, name: str) -> int:

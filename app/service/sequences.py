@@ -10,7 +10,7 @@ from app.service.edits import Edit
 from app.service.starter_stock import in_words_of, with_coatings
 from planner.sequences.apply_to_book import every_sequence, give, sequence_named
 from planner.sequences.chosen_options import complete, without_airbrush
-from planner.sequences.difference import Given, Spot, difference, left, taken_over
+from planner.sequences.difference import Given, difference, left, taken_over
 from planner.sequences.save_from_model import sequence_from
 from planner.values.book import Book
 from planner.values.book_changes import with_model, with_models, with_projects
@@ -228,7 +228,7 @@ def leave(book: Book, spots: Spots) -> Edit:
     return Edit(name, left(book, chosen))
 
 
-def offers(book: Book, given: Mapping[Spot, Given] | None = None) -> dict[str, int]:
+def offers(book: Book, given: Mapping[ModelKey, Given] | None = None) -> dict[str, int]:
     """Return how many models each sequence has something new for, by its name.
 
     ``given`` tells what is a person's own edit and nothing new (`given_steps`).
@@ -240,17 +240,17 @@ def offers(book: Book, given: Mapping[Spot, Given] | None = None) -> dict[str, i
     return {name: count for name, count in found.items() if count}
 
 
-def given_steps(store: BenchBook) -> dict[Spot, Given]:
+def given_steps(store: BenchBook) -> dict[ModelKey, Given]:
     """Return the steps that each model had when it was last given a sequence.
 
     The journal knows; of a model that came from a file, or that has another
     name since, nothing is known.
     """
-    found: dict[Spot, Given] = {}
+    found: dict[ModelKey, Given] = {}
     for key, model in store.after_edits(GIVES, "model/", _bare_giving).items():
         _, project, name = key.split("/")
         if model is not None:
-            found[project, name] = model.steps
+            found[ModelKey(project, name)] = model.steps
     return found
 
 

@@ -11,7 +11,7 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from planner.values.book import Book
-from planner.values.book_changes import with_projects
+from planner.values.book_changes import with_models, with_projects, with_steps
 from planner.values.coating import Family
 from planner.values.message import called, message
 from planner.values.model import Material, Model
@@ -85,7 +85,7 @@ def _with_box(book: Book, box: str, projects: set[str]) -> Book:
     def changed(home: Project) -> Project:
         if home.name not in projects:
             return home
-        return replace(home, models=tuple(_model(model, box, families) for model in home.models))
+        return with_models(home, lambda model: _model(model, box, families))
 
     return with_projects(book, changed)
 
@@ -93,7 +93,7 @@ def _with_box(book: Book, box: str, projects: set[str]) -> Book:
 def _model(model: Model, box: str, families: dict[str, Family]) -> Model:
     if any(part.material is not Material.STYRENE for part in model.parts):
         return model  # others soften earlier, and nobody was asked
-    return replace(model, steps=tuple(_step(step, box, families) for step in model.steps))
+    return with_steps(model, lambda step: _step(step, box, families))
 
 
 def _step(step: Step, box: str, families: dict[str, Family]) -> Step:

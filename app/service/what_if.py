@@ -19,10 +19,12 @@ from app.service.planning_errors import Stopped
 from planner.bench import calendar_of
 from planner.evening.skipped_steps import SERVANTS
 from planner.layers.findings import find
-from planner.layers.named_mends import Remove, Spot
+from planner.layers.named_mends import Remove
 from planner.schedule.missed_dates import missed_dates
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
+from planner.values.book_changes import with_model_steps
+from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.message import message
 from planner.values.model import Model
@@ -83,7 +85,7 @@ class LeaveOut:
         """Take the steps out."""
         gone = 0
         for model in _models(book, self.project, self.model):
-            spot = Spot(self.project, model.name)
+            spot = ModelKey(self.project, model.name)
             for step in _with_servants(model, self.stage):
                 before = book
                 book = Remove(spot, step).apply(book)
@@ -119,7 +121,7 @@ class Elsewhere:
         for model in _models(book, self.project, self.model):
             steps = tuple(self._moved(step) for step in model.steps)
             found += steps != model.steps
-            book = Spot(self.project, model.name).steps(book, steps)
+            book = with_model_steps(book, ModelKey(self.project, model.name), steps)
         demand(
             found > 0,
             "stage",

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from app.service.edits import Edit
 from planner.values.book import Book
-from planner.values.book_changes import with_project
+from planner.values.book_changes import with_models, with_project
 from planner.values.message import called, told
 from planner.values.project import Project
 from planner.values.wishes import USUAL_ORDER, Care, Level, Preferences, Staying
@@ -49,13 +49,14 @@ def set_first(book: Book, project: str, early: str, pilot: str) -> Edit:
     chosen = "" if pilot else early
 
     def changed(old: Project) -> Project:
-        models = tuple(
-            model
-            if model.early == (model.name == chosen)
-            else replace(model, early=model.name == chosen)
-            for model in old.models
+        return with_models(
+            old,
+            lambda model: (
+                model
+                if model.early == (model.name == chosen)
+                else replace(model, early=model.name == chosen)
+            ),
         )
-        return replace(old, models=models)
 
     name = called("{model}: as early as it can be", model=chosen) if chosen else waited.name
     return Edit(name, with_project(waited.book, project, changed), f"pilot/{project}")

@@ -22,6 +22,8 @@ from app.window.file_drop import Dropping
 from app.window.message_translation import translated
 from app.window.session import Session
 from planner.values.book import Book
+from planner.values.book_changes import with_projects
+from planner.values.project import Project
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
@@ -256,8 +258,8 @@ def brought_up(exchange: Exchange, now: int) -> Exchange:
     if weeks <= 0 or any(project.log or project.pins for project in book.projects):
         return exchange
     later = timedelta(weeks=weeks)
-    projects = tuple(
-        replace(project, target=project.target + later) if project.target else project
-        for project in book.projects
-    )
-    return replace(exchange, book=replace(book, projects=projects))
+
+    def put_off(project: Project) -> Project:
+        return replace(project, target=project.target + later) if project.target else project
+
+    return replace(exchange, book=with_projects(book, put_off))

@@ -24,11 +24,12 @@ from app.window.opening import BookOpening
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.saving import Waits
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
     from app.service.book_copies import Offers
-    from planner.sequences.difference import Given, Spot
+    from planner.sequences.difference import Given
     from storage.bench_book import BenchBook, Entry, Stacks
 
 log = logging.getLogger(__name__)
@@ -237,7 +238,7 @@ class Session(KeptBook):
         """Return the edits that can be undone and redone, the next one last."""
         return self._store.stacks() if self._store else None
 
-    def given_steps(self) -> dict[Spot, Given]:
+    def given_steps(self) -> dict[ModelKey, Given]:
         """Return the steps that each model was last given by a sequence, as far as is known."""
         from app.service import sequences  # noqa: PLC0415
 

@@ -11,10 +11,11 @@ from planner.evening.log_entries import step_of
 from planner.evening.logged_films import laid
 from planner.evening.skipped_steps import skipped
 from planner.graph.gates import PassGate
-from planner.layers.named_mends import Spot
 from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.values.book import Book
+from planner.values.book_changes import with_step
 from planner.values.coating import Coating, Mark, Preparation, Window
+from planner.values.keys import ModelKey
 from planner.values.message import message, row, titled, within
 from planner.values.plan import PassKey
 from planner.values.refusal import demand
@@ -140,12 +141,12 @@ def remedied(book: Book, missed: Missed, choice: Remedy) -> Book:
         return book
     if choice is Remedy.SKIP:
         return skipped(book, missed.key).book
-    spot = Spot(missed.key.project, missed.key.model)
+    spot = ModelKey(missed.key.project, missed.key.model)
     if choice is Remedy.LATE:
-        return spot.change(book, missed.key.step, lambda step: _late(step, missed.after.step))
+        return with_step(book, spot, missed.key.step, lambda step: _late(step, missed.after.step))
     step = step_of(book, missed.key)
     if any(gate.after == missed.after.step for gate in step.gates):
-        return spot.change(book, step.id, lambda old: _scuffed(old, missed.after.step))
+        return with_step(book, spot, step.id, lambda old: _scuffed(old, missed.after.step))
     return _with_coatings(book, step_of(book, missed.after), _reopened)
 
 

@@ -11,10 +11,11 @@ from planner.evening import film_brake
 from planner.evening.log_entries import begun, model_of, step_of, written
 from planner.evening.out_of_order import as_done
 from planner.evening.split_steps import fresh, parted, places_of, split_after, touched
-from planner.layers.named_mends import Spot
 from planner.quantity import planned_use
 from planner.values.book import Book
+from planner.values.book_changes import with_model_steps
 from planner.values.coating import CLEAR_WORDS, Coating, Family, named_so
+from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.message import called, message, titled, within
 from planner.values.model import Model
@@ -159,7 +160,8 @@ def _put_in(
     at = done[-1] + 1 if done else (ahead[0] if ahead else len(model.steps))
     step = _step(book, model, work, wanted)
     steps = (*model.steps[:at], step, *model.steps[at:])
-    return Spot(spot.project, spot.model).steps(book, steps), spot._replace(step=step.id, coat=1)
+    changed = with_model_steps(book, ModelKey(spot.project, spot.model), steps)
+    return changed, spot._replace(step=step.id, coat=1)
 
 
 def _step(book: Book, model: Model, work: OtherWork, wanted: frozenset[str]) -> Step:

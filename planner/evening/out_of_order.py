@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from planner.evening.log_entries import begun, model_of, step_of
 from planner.evening.split_steps import split_after, touched
 from planner.layers.findings import Finding, find
-from planner.layers.named_mends import Move, Spot
+from planner.layers.named_mends import Move
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.plan import PassKey
 
@@ -58,7 +59,7 @@ def as_done(book: Book, key: PassKey) -> Book:
     for name in overtaken:
         book, _ = split_after(book, key._replace(step=name, coat=1))
     anchor = _overtaken(book, key)[0]
-    return Move(Spot(key.project, key.model), key.step, anchor, before=True).apply(book)
+    return Move(ModelKey(key.project, key.model), key.step, anchor, before=True).apply(book)
 
 
 def _overtaken(book: Book, key: PassKey) -> tuple[str, ...]:

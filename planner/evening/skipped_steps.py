@@ -8,7 +8,7 @@ from planner.evening.log_entries import begun, model_of, step_of
 from planner.evening.split_steps import places_of
 from planner.layers.named_mends import kept
 from planner.values.book import Book
-from planner.values.book_changes import with_project
+from planner.values.book_changes import instead_of_its_like, with_project, with_steps
 from planner.values.coating import Window
 from planner.values.lookup import project_of
 from planner.values.message import message
@@ -137,14 +137,14 @@ def _with_steps(book: Book, key: PassKey, model: Model, gone: list[str]) -> Book
     paths = {f"{key.model}/{name}" for name in gone}
 
     def changed(project: Project) -> Project:
-        models = tuple(model if other.name == key.model else other for other in project.models)
         pins = tuple(
             pin
             for pin in project.pins
             if f"{pin.model}/{pin.step}" not in paths and pin.beside not in paths
         )
         seen = tuple(look for look in project.observed if f"{look.model}/{look.step}" not in paths)
-        return replace(project, models=models, pins=pins, observed=seen)
+        placed = instead_of_its_like(project, model)
+        return replace(placed, pins=pins, observed=seen)
 
     return with_project(book, key.project, changed)
 
@@ -158,17 +158,13 @@ def _shortened(book: Book, key: PassKey, step: Step, coats: int) -> Book:
     short = replace(step, applications=fewer)
 
     def changed(project: Project) -> Project:
-        models = tuple(
-            replace(model, steps=tuple(short if s.id == step.id else s for s in model.steps))
-            if model.name == key.model
-            else model
-            for model in project.models
-        )
+        model = project.model(key.model)
+        shorter = with_steps(model, lambda other: short if other.id == step.id else other)
         pins = tuple(
             pin
             for pin in project.pins
             if (pin.model, pin.step) != (key.model, key.step) or (pin.coat or 1) <= coats
         )
-        return replace(project, models=models, pins=pins)
+        return replace(instead_of_its_like(project, shorter), pins=pins)
 
     return with_project(book, key.project, changed)

@@ -13,7 +13,7 @@ from planner.evening.log_entries import begun, model_of, step_of
 from planner.layers.named_mends import fresh_id, kept
 from planner.passes import WHOLE_UNIT, expand
 from planner.values.book import Book
-from planner.values.book_changes import with_project
+from planner.values.book_changes import instead_of_its_like, with_project
 from planner.values.lookup import project_of
 from planner.values.message import message, titled, within
 from planner.values.model import Model
@@ -275,7 +275,6 @@ def _with(book: Book, key: PassKey, model: Model, step: Step, rest: Step) -> Boo
     """Put the parted model in the book; wishes about what is left go with it."""
 
     def changed(project: Project) -> Project:
-        models = tuple(model if other.name == key.model else other for other in project.models)
         pins: list[Pin] = []
         for pin in project.pins:
             if (pin.model, pin.step) != (key.model, step.id):
@@ -287,7 +286,8 @@ def _with(book: Book, key: PassKey, model: Model, step: Step, rest: Step) -> Boo
             else:
                 coat = min(pin.coat - key.coat + 1, rest.coats)
                 pins.append(replace(pin, step=rest.id, coat=coat))
-        return replace(project, models=models, pins=tuple(dict.fromkeys(pins)))
+        placed = instead_of_its_like(project, model)
+        return replace(placed, pins=tuple(dict.fromkeys(pins)))
 
     return with_project(book, key.project, changed)
 

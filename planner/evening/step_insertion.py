@@ -7,9 +7,11 @@ from dataclasses import dataclass, replace
 
 from planner.evening.log_entries import model_of
 from planner.evening.split_steps import fresh, places_of, share_of, split_after, touched, untied
-from planner.layers.named_mends import Spot, kept
+from planner.layers.named_mends import kept
 from planner.values.book import Book
+from planner.values.book_changes import with_model_steps
 from planner.values.coating import Mark, State, Window
+from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.message import message, titled, within
 from planner.values.model import Model
@@ -33,9 +35,9 @@ class Done:
     places: tuple[str, ...]
 
     @property
-    def spot(self) -> Spot:
+    def spot(self) -> ModelKey:
         """Names the model for edits."""
-        return Spot(self.key.project, self.key.model)
+        return ModelKey(self.key.project, self.key.model)
 
     def on(self, step: Step) -> tuple[str, ...]:
         """Return the places of the repair that a step touches."""
@@ -81,7 +83,7 @@ def done_on(book: Book, key: PassKey, places: Iterable[str]) -> Done:
     places = touched(project_of(book, key.project), model)
     ordered = _as_it_went(model, places, logged, wanted)
     if ordered != model.steps:
-        book = Spot(key.project, key.model).steps(book, ordered)
+        book = with_model_steps(book, ModelKey(key.project, key.model), ordered)
         model = model_of(book, key)
     steps = tuple(
         step for step in model.steps if step.id in logged and wanted & set(places_of(model, step))
@@ -217,7 +219,7 @@ def put_in(
                 behind[number] = retied(behind[number], earlier, name)
     if wait:
         _wait(model, behind, new[-1], wait)
-    return done.spot.steps(done.book, (*before, *new, *behind))
+    return with_model_steps(done.book, done.spot, (*before, *new, *behind))
 
 
 def _behind_unmasking(done: Done, at: int) -> int:

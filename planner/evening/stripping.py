@@ -22,7 +22,7 @@ from planner.evening.step_insertion import (
 from planner.layers.named_mends import kept
 from planner.passes import WHOLE_UNIT, expand
 from planner.values.book import Book
-from planner.values.book_changes import with_project
+from planner.values.book_changes import instead_of_its_like, with_project
 from planner.values.lookup import project_of
 from planner.values.message import message, titled, within
 from planner.values.model import Model, Side
@@ -268,7 +268,6 @@ def _with(done: Done, model: Model, moved: dict[tuple[str, int], str]) -> Book:
     key: PassKey = done.key
 
     def changed(project: Project) -> Project:
-        models = tuple(model if other.name == key.model else other for other in project.models)
         log = tuple(
             replace(fact, step=moved[fact.step, fact.coat], coat=1)
             if fact.model == key.model and (fact.step, fact.coat) in moved
@@ -286,6 +285,7 @@ def _with(done: Done, model: Model, moved: dict[tuple[str, int], str]) -> Book:
             for pin in project.pins
             if pin.model != key.model or pin.coat is None or (pin.step, pin.coat) not in moved
         )
-        return replace(project, models=models, log=log, observed=seen, pins=pins)
+        placed = instead_of_its_like(project, model)
+        return replace(placed, log=log, observed=seen, pins=pins)
 
     return with_project(done.book, key.project, changed)

@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from functools import reduce
 
 from planner.layers.coat_stack import Moment, walk
-from planner.layers.named_mends import BookChange, Spot
+from planner.layers.named_mends import BookChange
 from planner.layers.overcoat_table import COMMON_PRACTICE, LayerVerdict
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.message import message, told
 from planner.values.model import Model
 from planner.values.project import Project
@@ -91,9 +92,9 @@ class Scene:
     moments: tuple[Moment, ...]
 
     @property
-    def spot(self) -> Spot:
+    def spot(self) -> ModelKey:
         """Names the model for edits."""
-        return Spot(self.project.name, self.model.name)
+        return ModelKey(self.project.name, self.model.name)
 
     def logged(self, step: str) -> bool:
         """Tell whether some coat of a step was begun."""

@@ -12,7 +12,8 @@ from typing import Protocol
 
 from planner.layers.mend_coatings import Wanted, provide
 from planner.values.book import Book
-from planner.values.book_changes import with_projects
+from planner.values.book_changes import model_at, with_model_steps, with_step
+from planner.values.keys import ModelKey
 from planner.values.message import titled
 from planner.values.model import Model, Side
 from planner.values.project import Project
@@ -26,45 +27,6 @@ class BookChange(Protocol):
 
     def apply(self, book: Book) -> Book:
         """Return the changed book."""
-
-
-@dataclass(frozen=True)
-class Spot:
-    """Names a model."""
-
-    project: str
-    model: str
-
-    def find(self, book: Book) -> Model | None:
-        """Return the model, or None."""
-        for project in book.projects:
-            if project.name == self.project:
-                return next((one for one in project.models if one.name == self.model), None)
-        return None
-
-    def steps(self, book: Book, steps: tuple[Step, ...]) -> Book:
-        """Return ``book`` with other steps in the model."""
-
-        def changed(project: Project) -> Project:
-            models = tuple(
-                replace(model, steps=steps) if model.name == self.model else model
-                for model in project.models
-            )
-            ids = {step.id for step in steps}
-            pins = tuple(p for p in project.pins if p.model != self.model or p.step in ids)
-            return replace(project, models=models, pins=pins)
-
-        return with_projects(
-            book, lambda project: changed(project) if project.name == self.project else project
-        )
-
-    def change(self, book: Book, step_id: str, change: Callable[[Step], Step]) -> Book:
-        """Return ``book`` with one step changed."""
-        model = self.find(book)
-        if model is None:
-            return book
-        steps = tuple(change(step) if step.id == step_id else step for step in model.steps)
-        return book if steps == model.steps else self.steps(book, steps)
 
 
 def position(model: Model | None, step_id: str) -> int | None:
@@ -91,7 +53,7 @@ class Insert:
     With ``wanted`` it lays a coat on ``places``, else it touches them.
     """
 
-    spot: Spot
+    spot: ModelKey
     anchor: str
     before: bool
     name: str
@@ -104,7 +66,7 @@ class Insert:
 
     def apply(self, book: Book) -> Book:
         """Insert the step unless its like stands there already."""
-        model = self.spot.find(book)
+        model = model_at(book, self.spot)
         at = position(model, self.anchor)
         if model is None or at is None:
             return book
@@ -115,7 +77,9 @@ class Insert:
             there = model.steps[neighbour]
             if replace(there, id=new.id) == new:
                 return book
-        return self.spot.steps(filled, (*model.steps[:where], new, *model.steps[where:]))
+        return with_model_steps(
+            filled, self.spot, (*model.steps[:where], new, *model.steps[where:])
+        )
 
     def _step(self, book: Book, model: Model, anchor: Step) -> tuple[Book, Step]:
         name = fresh_id(model, self.name)
@@ -149,7 +113,7 @@ class Move:
     tied it to the steps that it passes ("after", gates) is untied.
     """
 
-    spot: Spot
+    spot: ModelKey
     step: str
     anchor: str
     before: bool
@@ -157,7 +121,7 @@ class Move:
 
     def apply(self, book: Book) -> Book:
         """Move the step unless it stands there already."""
-        model = self.spot.find(book)
+        model = model_at(book, self.spot)
         here, there = position(model, self.step), position(model, self.anchor)
         if model is None or here is None or there is None or here == there:
             return book
@@ -173,7 +137,9 @@ class Move:
         passed = tuple(_untied(step, {self.step}) for step in passed)
         middle = (*passed, moved) if here < there else (moved, *passed)
         low, high = min(here, there), max(here, there)
-        return self.spot.steps(book, (*model.steps[:low], *middle, *model.steps[high + 1 :]))
+        return with_model_steps(
+            book, self.spot, (*model.steps[:low], *middle, *model.steps[high + 1 :])
+        )
 
 
 def _untied(step: Step, ids: set[str]) -> Step:
@@ -188,18 +154,18 @@ def _untied(step: Step, ids: set[str]) -> Step:
 class Remove:
     """Take a step out, with what names it; a logged one stays."""
 
-    spot: Spot
+    spot: ModelKey
     step: str
 
     def apply(self, book: Book) -> Book:
         """Remove the step."""
-        model = self.spot.find(book)
+        model = model_at(book, self.spot)
         if model is None or position(model, self.step) is None:
             return book
         if any(e.model == model.name and e.step == self.step for e in self._project(book).log):
             return book
         rest = (_untied(step, {self.step}) for step in model.steps if step.id != self.step)
-        return self.spot.steps(book, tuple(rest))
+        return with_model_steps(book, self.spot, tuple(rest))
 
     def _project(self, book: Book) -> Project:
         return book.project(self.spot.project)
@@ -209,20 +175,20 @@ class Remove:
 class Leave:
     """Leave places out of a step: its coats and what it touches."""
 
-    spot: Spot
+    spot: ModelKey
     step: str
     places: tuple[str, ...]
 
     def apply(self, book: Book) -> Book:
         """Leave the places out; a step that would keep none is removed."""
-        model = self.spot.find(book)
+        model = model_at(book, self.spot)
         at = position(model, self.step)
         if model is None or at is None:
             return book
         step = kept(model, model.steps[at], lambda place: place not in self.places)
         if step is None:
             return Remove(self.spot, self.step).apply(book)
-        return self.spot.change(book, self.step, lambda _: step)
+        return with_step(book, self.spot, self.step, lambda _: step)
 
 
 def kept(model: Model, step: Step, keep: Callable[[str], bool]) -> Step | None:
@@ -255,14 +221,14 @@ class SplitSides:
     ``on_back`` says that the parts lie with the underside up before it.
     """
 
-    spot: Spot
+    spot: ModelKey
     step: str
     parts: tuple[str, ...]
     on_back: bool
 
     def apply(self, book: Book) -> Book:
         """Split the step unless its places face one way."""
-        model = self.spot.find(book)
+        model = model_at(book, self.spot)
         at = position(model, self.step)
         if model is None or at is None:
             return book
@@ -292,4 +258,4 @@ class SplitSides:
             )
         ]
         new = (now, turns[0], then, turns[1])
-        return self.spot.steps(book, (*model.steps[:at], *new, *model.steps[at + 1 :]))
+        return with_model_steps(book, self.spot, (*model.steps[:at], *new, *model.steps[at + 1 :]))

@@ -5,9 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from planner.layers.mend_coatings import Wanted, provide
-from planner.layers.named_mends import Spot, position
+from planner.layers.named_mends import position
 from planner.values.book import Book
+from planner.values.book_changes import model_at, with_step
 from planner.values.coating import Mark, Mix, Preparation, State, Window
+from planner.values.keys import ModelKey
 from planner.values.step import Gate, Stage, Step, Tool
 
 
@@ -15,7 +17,7 @@ from planner.values.step import Gate, Stage, Step, Tool
 class Prepare:
     """Ask a preparation of the film of an earlier step."""
 
-    spot: Spot
+    spot: ModelKey
     step: str
     after: str
     preparation: Preparation = Preparation.SCUFF
@@ -29,7 +31,7 @@ class Prepare:
             preparation_minutes=self.minutes,
         )
         gate = Gate(after=self.after, windows=(window,))
-        if position(self.spot.find(book), self.after) is None:
+        if position(model_at(book, self.spot), self.after) is None:
             return book
 
         def change(step: Step) -> Step:
@@ -37,14 +39,14 @@ class Prepare:
                 return step
             return replace(step, gates=(*step.gates, gate))
 
-        return self.spot.change(book, self.step, change)
+        return with_step(book, self.spot, self.step, change)
 
 
 @dataclass(frozen=True)
 class DropGate:
     """Take a written gate off a step."""
 
-    spot: Spot
+    spot: ModelKey
     step: str
     gate: Gate
 
@@ -54,14 +56,14 @@ class DropGate:
         def change(step: Step) -> Step:
             return replace(step, gates=tuple(one for one in step.gates if one != self.gate))
 
-        return self.spot.change(book, self.step, change)
+        return with_step(book, self.spot, self.step, change)
 
 
 @dataclass(frozen=True)
 class Restage:
     """Call a step what its coating says it is."""
 
-    spot: Spot
+    spot: ModelKey
     step: str
     stage: Stage
 
@@ -72,26 +74,26 @@ class Restage:
             clear = self.stage in (Stage.VARNISH, Stage.MATTE)
             return replace(step, stage=self.stage, role=step.role if clear else None)
 
-        return self.spot.change(book, self.step, change)
+        return with_step(book, self.spot, self.step, change)
 
 
 @dataclass(frozen=True)
 class Scrape:
     """Scrape the faces of a join to bare plastic."""
 
-    spot: Spot
+    spot: ModelKey
     step: str
 
     def apply(self, book: Book) -> Book:
         """Mark the join as scraped."""
-        return self.spot.change(book, self.step, lambda step: replace(step, scraped=True))
+        return with_step(book, self.spot, self.step, lambda step: replace(step, scraped=True))
 
 
 @dataclass(frozen=True)
 class Coats:
     """Lay more coats of one coating."""
 
-    spot: Spot
+    spot: ModelKey
     step: str
     coating: str
     coats: int
@@ -108,21 +110,21 @@ class Coats:
             )
             return replace(step, applications=applications)
 
-        return self.spot.change(book, self.step, change)
+        return with_step(book, self.spot, self.step, change)
 
 
 @dataclass(frozen=True)
 class Swap:
     """Lay another coating instead of one."""
 
-    spot: Spot
+    spot: ModelKey
     step: str
     coating: str
     wanted: Wanted
 
     def apply(self, book: Book) -> Book:
         """Swap the coating; a spray can gives way to airbrush or brush."""
-        model = self.spot.find(book)
+        model = model_at(book, self.spot)
         at = position(model, self.step)
         if model is None or at is None:
             return book
@@ -138,7 +140,7 @@ class Swap:
             for one in step.applications
         )
         swapped = replace(step, applications=applications, tool=tool)
-        return self.spot.change(filled, self.step, lambda _: swapped)
+        return with_step(filled, self.spot, self.step, lambda _: swapped)
 
 
 @dataclass(frozen=True)

@@ -25,7 +25,7 @@ from typing import NamedTuple
 from planner.cure import life_in_room
 from planner.evening.split_steps import places_of
 from planner.values.book import Book
-from planner.values.book_changes import with_projects
+from planner.values.book_changes import with_models, with_projects, with_steps
 from planner.values.model import Model
 from planner.values.project import Logged, Project
 from planner.values.step import Minutes, Stage, Step, Tool
@@ -209,19 +209,15 @@ def rescaled(book: Book, work: Work, factor: float) -> Book:
 
     def changed(project: Project) -> Project:
         begun = {(entry.model, entry.step) for entry in project.log}
-        models = tuple(
-            replace(
-                model,
-                steps=tuple(
-                    step
-                    if (model.name, step.id) in begun or Work(step.stage, step.tool) != work
-                    else _rescaled(book, model, step, factor)
-                    for step in model.steps
-                ),
-            )
-            for model in project.models
+
+        def step_of(model: Model, step: Step) -> Step:
+            if (model.name, step.id) in begun or Work(step.stage, step.tool) != work:
+                return step
+            return _rescaled(book, model, step, factor)
+
+        return with_models(
+            project, lambda model: with_steps(model, lambda step: step_of(model, step))
         )
-        return replace(project, models=models)
 
     return with_projects(book, changed)
 

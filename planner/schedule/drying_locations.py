@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import replace
 
 from planner.values.book import Book
-from planner.values.keys import StepKey
+from planner.values.book_changes import with_every_model, with_steps
+from planner.values.keys import ModelKey, StepKey
+from planner.values.model import Model
 from planner.values.plan import Plan
 from planner.values.step import Step
 
@@ -28,17 +30,14 @@ def settled(book: Book, chosen: Mapping[StepKey, str]) -> Book:
     """Return the book with the films of these steps drying where it was chosen."""
     if not chosen:
         return book
-    projects = []
-    for project in book.projects:
-        models = tuple(
-            replace(model, steps=tuple(_settled(chosen, project.name, model.name, model.steps)))
-            if any(key[:2] == (project.name, model.name) for key in chosen)
-            else model
-            for model in project.models
-        )
-        same = all(old is new for old, new in zip(project.models, models, strict=True))
-        projects.append(project if same else replace(project, models=models))
-    return replace(book, projects=tuple(projects))
+    homes = {key.home for key in chosen}
+
+    def there(key: ModelKey, model: Model) -> Model:
+        if key not in homes:
+            return model
+        return with_steps(model, lambda step: _settled(step, chosen.get(StepKey(*key, step.id))))
+
+    return with_every_model(book, there)
 
 
 def chosen_in(book: Book, plan: Plan) -> dict[StepKey, str]:
@@ -68,13 +67,8 @@ def told(plan: Plan, chosen: Mapping[StepKey, str]) -> Plan:
     return replace(plan, placements=placements)
 
 
-def _settled(
-    chosen: Mapping[StepKey, str], project: str, model: str, steps: tuple[Step, ...]
-) -> Iterator[Step]:
-    for step in steps:
-        location = chosen.get(StepKey(project, model, step.id), step.dries_in)
-        if location == step.dries_in:
-            yield step
-        else:
-            others = tuple(name for name in (step.dries_in, *step.or_in) if name != location)
-            yield replace(step, dries_in=location, or_in=others)
+def _settled(step: Step, location: str | None) -> Step:
+    if location is None or location == step.dries_in:
+        return step
+    others = tuple(name for name in (step.dries_in, *step.or_in) if name != location)
+    return replace(step, dries_in=location, or_in=others)

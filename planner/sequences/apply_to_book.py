@@ -11,6 +11,7 @@ from planner.sequences.chosen_options import complete
 from planner.sequences.named_changes import changed
 from planner.sequences.save_from_model import painted_cm2
 from planner.values.book import Book
+from planner.values.book_changes import instead_of_its_like, with_project
 from planner.values.lookup import model_named, project_of
 from planner.values.message import message
 from planner.values.model import Chosen, Made, Model, NamedChange
@@ -90,8 +91,7 @@ def give(
                 ),
             )
         home = with_model_in(home, given.model)
-    projects = tuple(home if other.name == project else other for other in book.projects)
-    return replace(book, projects=projects)
+    return with_project(book, project, lambda _: home)
 
 
 def fresh(
@@ -185,5 +185,5 @@ def with_model_in(project: Project, model: Model) -> Project:
             return False
         return pin.model != model.name or (pin.coat or 1) <= coats.get(pin.step, 0)
 
-    models = tuple(model if other.name == model.name else other for other in project.models)
-    return replace(project, models=models, pins=tuple(filter(stands, project.pins)))
+    placed = instead_of_its_like(project, model)
+    return replace(placed, pins=tuple(filter(stands, project.pins)))

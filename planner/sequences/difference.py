@@ -12,6 +12,8 @@ from planner.sequences.chosen_options import choices_of, complete
 from planner.sequences.named_changes import changed, still_fitting
 from planner.sequences.references import normal
 from planner.values.book import Book
+from planner.values.book_changes import with_every_model
+from planner.values.keys import ModelKey
 from planner.values.message import message
 from planner.values.model import Made, Model
 from planner.values.project import Project
@@ -19,7 +21,6 @@ from planner.values.refusal import Refused
 from planner.values.sequence import Sequence
 from planner.values.step import Step
 
-Spot = tuple[str, str]
 Given = tuple[Step, ...]
 Steps = dict[str, Step]
 
@@ -74,7 +75,7 @@ class Offer:
 
 
 def difference(
-    book: Book, sequence: Sequence, given: Mapping[Spot, Given] | None = None
+    book: Book, sequence: Sequence, given: Mapping[ModelKey, Given] | None = None
 ) -> tuple[Offer, ...]:
     """Return what a sequence would change, for each model from it that differs from it now.
 
@@ -86,7 +87,9 @@ def difference(
     """
     known = given or {}
     offers = (
-        _offer(_Asked(book, project, model, sequence, known.get((project.name, model.name))))
+        _offer(
+            _Asked(book, project, model, sequence, known.get(ModelKey(project.name, model.name)))
+        )
         for project in book.projects
         for model in project.models
         if model.made is not None and model.made.sequence == sequence.name
@@ -120,17 +123,9 @@ def taken_over(book: Book, sequence: Sequence, spots: Iterable[tuple[str, str]])
 def left(book: Book, spots: Iterable[tuple[str, str]]) -> Book:
     """Return the book in which models follow no sequence any more; their steps stay."""
     wanted = set(spots)
-    projects = tuple(
-        replace(
-            project,
-            models=tuple(
-                replace(model, made=None) if (project.name, model.name) in wanted else model
-                for model in project.models
-            ),
-        )
-        for project in book.projects
+    return with_every_model(
+        book, lambda key, model: replace(model, made=None) if key in wanted else model
     )
-    return replace(book, projects=projects)
 
 
 def still(sequence: Sequence, made: Made) -> tuple[tuple[str, ...], dict[str, str]]:

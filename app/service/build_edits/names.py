@@ -11,8 +11,9 @@ from typing import TypeVar
 from app.service.build_edits.locate import model_of, references, step_of, waits, with_model
 from app.service.edits import Edit
 from planner.values.book import Book
+from planner.values.book_changes import with_project
 from planner.values.keys import ModelKey, StepKey
-from planner.values.lookup import part_of, project_of
+from planner.values.lookup import part_of
 from planner.values.message import called
 from planner.values.model import Model, Part
 from planner.values.project import Happened, Logged, Observed, Pin, Project
@@ -24,10 +25,8 @@ Where = Callable[[str, str], tuple[str, str]]
 
 def rename_project(book: Book, old: str, new: str) -> Edit:
     """Give a project another name."""
-    before = project_of(book, old)
-    renamed = replace(before, name=new)
-    projects = tuple(renamed if project is before else project for project in book.projects)
-    return Edit(called("{old} is now {new}", old=old, new=new), replace(book, projects=projects))
+    renamed = with_project(book, old, lambda project: replace(project, name=new))
+    return Edit(called("{old} is now {new}", old=old, new=new), renamed)
 
 
 def rename_model(book: Book, at: ModelKey, new: str) -> Edit:

@@ -30,12 +30,12 @@ from planner.sequences.difference import still
 from planner.sequences.save_from_model import painted_cm2
 from planner.values.book import Book
 from planner.values.coating import THINNERS
+from planner.values.keys import ModelKey
 from planner.values.model import Model
 from planner.values.refusal import Refused
 from planner.values.sequence import Option, Sequence
 from planner.values.step import Step
 
-Spot = tuple[str, str]
 LINES = 14  # of models in sight
 FEW = 6  # models that need no help to be told apart
 MOST_AT_ONCE = 5  # common practice, no source: vehicles are painted three to five at a time
@@ -124,7 +124,7 @@ class GiveDialog(FormDialog):
         book = session.book
         assert book is not None
         self._book = book
-        spots = [(p.name, m.name) for p in book.projects for m in p.models]
+        spots = [ModelKey(p.name, m.name) for p in book.projects for m in p.models]
         made = [self._model(spot).made for spot in spots]
         follows = [s for s, m in zip(spots, made, strict=True) if m and m.sequence == sequence.name]
         bare = [spot for spot in spots if not self._model(spot).steps]
@@ -195,14 +195,15 @@ class GiveDialog(FormDialog):
         holder.setVisible(self.models.count() > FEW)
         return holder
 
-    def spots(self) -> list[Spot]:
+    def spots(self) -> list[ModelKey]:
         """Return the models chosen."""
-        return [other for other in self.models.chosen() if isinstance(other, tuple)]
+        return [ModelKey(*other) for other in self.models.chosen() if isinstance(other, tuple)]
 
     def _tell(self) -> None:
         """Show the colours that are needed, and how long a model will take."""
         chosen, needed = self.options.chosen(), set[str]()
-        spots = self.spots() or [(p.name, m.name) for p in self._book.projects for m in p.models]
+        every = [ModelKey(p.name, m.name) for p in self._book.projects for m in p.models]
+        spots = self.spots() or every
         for spot in spots:
             found = colours_needed(self._sequence, self._model(spot), chosen)
             needed |= {colour.name for colour in found}
@@ -238,7 +239,7 @@ class GiveDialog(FormDialog):
             )
         return told.format(steps=counted, minutes=words.span(total)) + more
 
-    def _named(self, spot: Spot, several: bool) -> str:
+    def _named(self, spot: ModelKey, several: bool) -> str:
         model, told = self._model(spot), spot[1]
         if several:
             told = self.tr("{model} — {project}").format(model=spot[1], project=spot[0])
@@ -247,7 +248,7 @@ class GiveDialog(FormDialog):
         steps = words.count(len(model.steps), self.tr("1 step"), self.tr("{n} steps"))
         return self.tr("{model}, {steps}").format(model=told, steps=steps)
 
-    def _model(self, spot: Spot) -> Model:
+    def _model(self, spot: ModelKey) -> Model:
         return self._book.project(spot[0]).model(spot[1])
 
     def _try(self) -> Refused | None:

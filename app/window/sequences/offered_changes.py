@@ -13,8 +13,9 @@ from app.window.sequences.sequence_wording import (
     where,
     work_text,
 )
-from planner.sequences.difference import Given, Offer, Spot, difference
+from planner.sequences.difference import Given, Offer, difference
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.sequence import Sequence
 from planner.values.step import Step
 
@@ -38,7 +39,7 @@ class OfferLine:
 
 
 def lines_of(
-    book: Book, sequence: Sequence, given: Mapping[Spot, Given] | None = None
+    book: Book, sequence: Sequence, given: Mapping[ModelKey, Given] | None = None
 ) -> tuple[OfferLine, ...]:
     """Return every line of what a sequence offers, a person's own edits last in each model."""
     return tuple(

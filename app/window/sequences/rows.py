@@ -7,8 +7,9 @@ from dataclasses import dataclass
 
 from app.service import sequences
 from planner.sequences.apply_to_book import every_sequence
-from planner.sequences.difference import Given, Spot
+from planner.sequences.difference import Given
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.sequence import Sequence
 
 
@@ -22,7 +23,7 @@ class SequenceRow:
     differ: int
 
 
-def rows_of(book: Book, given: Mapping[Spot, Given]) -> tuple[SequenceRow, ...]:
+def rows_of(book: Book, given: Mapping[ModelKey, Given]) -> tuple[SequenceRow, ...]:
     """Return a line for every sequence, a person's own first."""
     own = {sequence.name for sequence in book.sequences}
     offered = sequences.offers(book, given)

@@ -38,8 +38,9 @@ from app.window.sequences.sequence_wording import (
 from app.window.sequences.step_dialog import SequenceStepDialog
 from app.window.session import Session
 from planner.sequences.chosen_options import holds
-from planner.sequences.difference import Given, Spot
+from planner.sequences.difference import Given
 from planner.values.book import Book
+from planner.values.keys import ModelKey
 from planner.values.sequence import Colour, Option, Sequence, SequenceStep
 
 
@@ -50,7 +51,7 @@ class SequencesView(QWidget):
         super().__init__(parent)
         self._session = session
         self._told: Book | None = None
-        self._given: dict[Spot, Given] = {}
+        self._given: dict[ModelKey, Given] = {}
         self.list = self._make_list()
         self.steps = self._make_steps()
         self.usual = QCheckBox(self.tr("With the &usual options only"))

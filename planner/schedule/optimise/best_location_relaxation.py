@@ -13,8 +13,8 @@ from dataclasses import replace
 from planner.cure import Band, Cure, Film
 from planner.schedule.drying_locations import choices
 from planner.values.book import Book
+from planner.values.book_changes import with_every_step
 from planner.values.coating import Mark, State
-from planner.values.keys import StepKey
 from planner.values.room import Room
 from planner.values.step import Step
 
@@ -64,32 +64,13 @@ def anywhere(book: Book, cure: Cure) -> tuple[Book, Cure]:
         stands = sum(known[name].drying_places for name in real)
         extra.append(replace(known[real[0]], name=names[places], drying_places=min(stands, 10_000)))
     room = replace(book.room, locations=(*book.room.locations, *extra))
-    projects = tuple(
-        replace(
-            project,
-            models=tuple(
-                replace(
-                    model,
-                    steps=tuple(
-                        _there(
-                            step, names.get(open_to.get(_key(project.name, model.name, step), ()))
-                        )
-                        for step in model.steps
-                    ),
-                )
-                for model in project.models
-            ),
-        )
-        for project in book.projects
+    anywhere = with_every_step(
+        replace(book, room=room), lambda key, step: _there(step, names.get(open_to.get(key, ())))
     )
     best = {
         name: tuple(book.room.location(p).name for p in places) for places, name in names.items()
     }
-    return replace(book, room=room, projects=projects), Anywhere(cure, room, best)
-
-
-def _key(project: str, model: str, step: Step) -> StepKey:
-    return StepKey(project, model, step.id)
+    return anywhere, Anywhere(cure, room, best)
 
 
 def _there(step: Step, name: str | None) -> Step:

@@ -9,7 +9,7 @@ from datetime import date, timedelta
 from planner.bench import BenchCalendar, calendar_of
 from planner.values.bench_time import Recurring
 from planner.values.book import Book
-from planner.values.book_changes import with_models, with_project
+from planner.values.book_changes import with_models, with_project, with_projects
 from planner.values.message import message, row
 from planner.values.model import Model
 from planner.values.moment import moment_of
@@ -208,12 +208,11 @@ def _always(book: Book) -> Book:
     first = [rule.since for rule in bench.stretches] + [extra.start.date() for extra in bench.extra]
     since = max(FIRST_DAY, min([ALWAYS_FROM, *(day - timedelta(days=400) for day in first)]))
     whole = Recurring(rule="FREQ=DAILY", since=since, start="00:00", end="00:00", people=2)
-    return replace(
-        book,
-        bench_time=replace(bench, stretches=(whole,), skipped=(), extra=()),
-        projects=tuple(
-            replace(project, pins=tuple(_in_hours(pin, calendar) for pin in project.pins))
-            for project in book.projects
+    always = replace(book, bench_time=replace(bench, stretches=(whole,), skipped=(), extra=()))
+    return with_projects(
+        always,
+        lambda project: replace(
+            project, pins=tuple(_in_hours(pin, calendar) for pin in project.pins)
         ),
     )
 
