@@ -57,6 +57,11 @@ class BenchCalendar:
         self._quiet = _Line(self.zone, bench_time.quiet)
         self._daylight = _Line(self.zone, bench_time.daylight)
 
+    def share(self, other: BenchCalendar) -> None:
+        """Take what another one has expanded, and is going to: no second one is built."""
+        self.zone, self._limited = other.zone, other._limited
+        self._bench, self._quiet, self._daylight = other._bench, other._quiet, other._daylight
+
     def stretches(self, start: int, end: int) -> tuple[Stretch, ...]:
         """Return the stretches that share a minute with [start, end), in order."""
         return self._bench.overlapping(start, end)

@@ -25,8 +25,7 @@ class _Watched(BenchCalendar):
     """A calendar that whoever searches looks into again and again, and so can be stopped at."""
 
     def __init__(self, calendar: BenchCalendar, stop: Callable[[], bool]) -> None:
-        # All that it has expanded is shared: no second one is built.
-        self.__dict__.update(calendar.__dict__)
+        self.share(calendar)
         self._stop = stop
 
     def next_stretch(self, minute: int) -> Stretch | None:

@@ -33,9 +33,6 @@ if TYPE_CHECKING:
     from planner.values.moment import Interval
     from planner.values.plan import PassKey, Placement, Plan
 
-# What is read off the book and the air, whatever the plan.
-OF_THE_BOOK = ("findings", "choices", "slacks")
-
 
 class SnapshotPart(StrEnum):
     """What of a picture a view shows."""
@@ -65,10 +62,45 @@ class RoomAir:
 
 
 @dataclass(frozen=True)
+class BookReading:
+    """What is read off a book and the air, whatever the plan; each part when it is looked at."""
+
+    book: Book
+    now: int
+    cure: Cure
+
+    @cached_property
+    def findings(self) -> tuple[Finding, ...]:
+        """What is unsound in the order of coats."""
+        from planner.layers.findings import find  # noqa: PLC0415
+
+        return find(self.book)
+
+    @cached_property
+    def choices(self) -> tuple[Choice, ...]:
+        """Edges of the working order on which practice is divided."""
+        from planner.layers.disputed_choices import choices  # noqa: PLC0415
+
+        return choices(self.book)
+
+    @cached_property
+    def slacks(self) -> dict[str, Slack]:
+        """How early each active project can be done, and what can wait, however much bench time."""
+        from planner.graph.slack import slack  # noqa: PLC0415
+
+        return {
+            project.name: slack(self.book, project, self.now, self.cure)
+            for project in self.book.projects
+            if project.active
+        }
+
+
+@dataclass(frozen=True)
 class PlanSnapshot:
     """One plan and what is read off it, each part when it is first looked at.
 
-    ``offer`` is another plan that gains something, but is not taken unasked.
+    ``offer`` is another plan that gains something, but is not taken unasked;
+    ``known`` is what another picture of the very same book has read of it.
     """
 
     book: Book
@@ -78,6 +110,7 @@ class PlanSnapshot:
     cure: Cure
     calendar: BenchCalendar
     offer: Plan | None = None
+    known: BookReading | None = None
 
     @property
     def zone(self) -> ZoneInfo:
@@ -86,11 +119,28 @@ class PlanSnapshot:
 
     def with_plan(self, book: Book, plan: Plan, verdict: Verdict) -> PlanSnapshot:
         """Return the picture of another plan; ``book`` is this one with the places it chose."""
-        picture = PlanSnapshot(book, self.now, plan, verdict, self.cure, self.calendar)
-        if book == self.book:
-            known = ((name, self.__dict__.get(name)) for name in OF_THE_BOOK)
-            picture.__dict__.update((name, part) for name, part in known if part is not None)
-        return picture
+        known = self.reading if book == self.book else None
+        return PlanSnapshot(book, self.now, plan, verdict, self.cure, self.calendar, known=known)
+
+    @cached_property
+    def reading(self) -> BookReading:
+        """What is read off the book alone."""
+        return self.known or BookReading(self.book, self.now, self.cure)
+
+    @property
+    def findings(self) -> tuple[Finding, ...]:
+        """What is unsound in the order of coats."""
+        return self.reading.findings
+
+    @property
+    def choices(self) -> tuple[Choice, ...]:
+        """Edges of the working order on which practice is divided."""
+        return self.reading.choices
+
+    @property
+    def slacks(self) -> dict[str, Slack]:
+        """How early each active project can be done, and what can wait, however much bench time."""
+        return self.reading.slacks
 
     @cached_property
     def placed(self) -> dict[PassKey, Placement]:
@@ -159,25 +209,11 @@ class PlanSnapshot:
         return _air(self)
 
     @cached_property
-    def findings(self) -> tuple[Finding, ...]:
-        """What is unsound in the order of coats."""
-        from planner.layers.findings import find  # noqa: PLC0415
-
-        return find(self.book)
-
-    @cached_property
     def shopping(self) -> Shopping:
         """What the work left takes, against the stock."""
         from planner.quantity import shopping  # noqa: PLC0415
 
         return shopping(self.book, self.plan, self.now)
-
-    @cached_property
-    def choices(self) -> tuple[Choice, ...]:
-        """Edges of the working order on which practice is divided."""
-        from planner.layers.disputed_choices import choices  # noqa: PLC0415
-
-        return choices(self.book)
 
     @cached_property
     def hard_clears(self) -> tuple[HardClear, ...]:
@@ -192,17 +228,6 @@ class PlanSnapshot:
     ) -> tuple[tuple[Finding, ...], tuple[Choice, ...], tuple[HardClear, ...]]:
         """What the Coat stack view says of the order of coats."""
         return self.findings, self.choices, self.hard_clears
-
-    @cached_property
-    def slacks(self) -> dict[str, Slack]:
-        """How early each active project can be done, and what can wait, however much bench time."""
-        from planner.graph.slack import slack  # noqa: PLC0415
-
-        return {
-            project.name: slack(self.book, project, self.now, self.cure)
-            for project in self.book.projects
-            if project.active
-        }
 
     @cached_property
     def build(self) -> tuple[tuple[Finding, ...], dict[str, Slack]]:

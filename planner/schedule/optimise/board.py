@@ -47,6 +47,9 @@ class Board:
         Activities to be placed, in an order that keeps precedence.
     head
         Least start of each free activity [min], NEVER where there is none.
+    shortest_dry
+        Least minutes that a film takes to be handled, by what it is and when it is laid
+        at the earliest and at the latest, as far as it was asked for.
     held, washing
         What cups hold when the first stretch begins or goes on, and the
         minutes that cleaning them takes in it.
@@ -68,6 +71,7 @@ class Board:
         self.washing = sum(problem.airbrushes[name].clean_minutes for name in loaded)
         done = set(facts.end)
         self.free = [i for i in reversed(problem.frame.backwards) if i not in done]
+        self.shortest_dry: dict[tuple[str, float, str, int, int], int] = {}
         self._slots: dict[tuple[object, ...], list[list[BoardSlot]]] = {}
         self._slots_of: dict[int, list[list[BoardSlot]]] = {}
         self._least = {index: self._least_of(index) for index in self.free}

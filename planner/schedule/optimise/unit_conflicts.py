@@ -65,8 +65,7 @@ def shortest_dry(board: Board, begin: int, end: int, step: int = HOUR) -> Dry:
     as much off, but for one, is safe.
     """
     problem = board.problem
-    known: dict[tuple[str, float, str, int, int], int]
-    known = board.__dict__.setdefault("_shortest_dry", {})
+    known = board.shortest_dry
 
     def shortest(activity: Activity, name: str) -> int:
         thickness = film_um(activity.pass_.step, problem.coatings[name])
