@@ -42,7 +42,8 @@ _DATED = re.compile(
     r"(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?:[T ,]+(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,]\d+)?)?"
     r"\s*([AaPp][Mm])?)?\s*(Z|UTC|[+-]\d{2}:?\d{2})?"
 )
-_CLOCK = re.compile(r"(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,]\d+)?)?\s*([AaPp][Mm])?")
+_EPOCH = re.compile(r"(\d{9,10})(?:\.\d+)?|(\d{12,13})")  # seconds or milliseconds, Unix time
+_HEAD_OFFSET = re.compile(r"(?:gmt|utc)\s*([+-]\d{2}:?\d{2})", re.IGNORECASE)
 
 
 @dataclass(frozen=True)
@@ -129,7 +130,8 @@ def read_air_log(data: bytes, asked: LogFormat) -> AirLog:
         spot(header.line),
         message("is all there is; a line for each moment must follow"),
     )
-    stamps = [_stamp(row, at) for row in rows]
+    told = _HEAD_OFFSET.search(header.cell(at["time"]))
+    stamps = [_stamp(row, at, told[1] if told else "") for row in rows]
     day_first = _day_first(stamps, asked.day_first)
     fahrenheit = _is_fahrenheit(header.cells[at["temperature"]], asked.fahrenheit)
     samples: dict[int, AirSample] = {}
@@ -219,14 +221,20 @@ def _bare(text: str) -> str:
     return re.sub(r"\s*(?:°\s*[CF]|% ?RH|% ?rF|%)\s*$", "", text.strip())
 
 
-def _stamp(row: TableRow, at: Mapping[str, int]) -> _Stamp:
+def _stamp(row: TableRow, at: Mapping[str, int], usual_offset: str) -> _Stamp:
+    """Return what a line says of its moment; ``usual_offset`` is what the heading says."""
     text = row.cell(at["time"])
+    if (epoch := _EPOCH.fullmatch(text)) is not None:
+        seconds = int(epoch[1] or 0) or int(epoch[2]) // 1000
+        moment = datetime.fromtimestamp(seconds, UTC)
+        clock = (moment.hour, moment.minute)
+        return _Stamp(row.line, moment.month, moment.day, moment.year, clock, "Z", iso=True)
     if "clock" in at and ":" not in text:
         text = f"{text} {row.cell(at['clock'])}"
     iso = _ISO.fullmatch(text)
     if iso:
         year, first, second = int(iso[1]), int(iso[2]), int(iso[3])
-        clock, offset = _clock(iso[4], iso[5], "", row.line), iso[7] or ""
+        clock, offset = _clock(iso[4], iso[5], "", row.line), iso[7] or usual_offset
         return _Stamp(row.line, first, second, year, clock, offset, iso=True)
     dated = _DATED.fullmatch(text)
     if dated is None:
@@ -238,7 +246,14 @@ def _stamp(row: TableRow, at: Mapping[str, int]) -> _Stamp:
     year = int(dated[4]) + (2000 if len(dated[4]) == 2 else 0)
     clock = _clock(dated[5], dated[6], dated[8] or "", row.line)
     return _Stamp(
-        row.line, int(dated[1]), int(dated[3]), year, clock, dated[9] or "", False, dated[2]
+        row.line,
+        int(dated[1]),
+        int(dated[3]),
+        year,
+        clock,
+        dated[9] or usual_offset,
+        False,
+        dated[2],
     )
 
 

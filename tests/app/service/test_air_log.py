@@ -45,9 +45,25 @@ def told(text: str | bytes, **asked: object) -> tuple[str, str]:
         "timestamp,temperature,humidity\n2031-03-05T18:30Z,21.5 °C,48 %\n",
         "timestamp,temperature,humidity\n2031-03-05T14:30:00-04:00,21.5,48\n",
         "date,temperature,humidity\n03/25/2031 1:30 PM,1,1\n03/05/2031 7:30 PM,21.5,48\n",
+        "timestamp,temperature,humidity\n1930501800,21.5,48\n",
+        "timestamp,temperature,humidity\n1930501800000,21.5,48\n",
+        'no,"Date Time, GMT-04:00","Temp, °F","RH, %"\n1,03/15/31 01:00:00 PM,68,48\n'
+        "2,03/05/31 02:30:00 PM,70.7,48\n",
         "serial 123\nprobe in the shed\n\nno;time;temperature;humidity\n1;05.03.31 19:30;21,5;48\n",
     ],
-    ids=["plain", "German", "two columns", "Fahrenheit", "Z", "offset", "US", "lines above"],
+    ids=[
+        "plain",
+        "German",
+        "two columns",
+        "Fahrenheit",
+        "Z",
+        "offset",
+        "US",
+        "Unix",
+        "Unix ms",
+        "heading",
+        "lines above",
+    ],
 )
 def test_one_moment_in_every_usual_form(text: str) -> None:
     """Half past seven in the evening in Warsaw, in winter, is half past six of UTC."""
