@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from planner.sequences.apply_to_model import colours_needed, steps_for
 from planner.sequences.built_in import ALL
 from planner.sequences.chosen_options import complete
-from planner.sequences.named_changes import changed
+from planner.sequences.named_changes import changed, still_fitting
 from planner.sequences.save_from_model import painted_cm2
 from planner.values.book import Book
 from planner.values.book_changes import instead_of_its_like, with_project
@@ -60,13 +60,13 @@ def give(
     sequence: Sequence,
     options: Iterable[str] | None = None,
     colours: Mapping[str, str] | None = None,
-    changes: tuple[NamedChange, ...] = (),
+    changes: tuple[NamedChange, ...] | None = None,
 ) -> Book:
     """Return the book with a sequence's steps on some models of a project.
 
     What was logged stays: a step that was begun keeps its form.  Pins go
     with the steps that they are on.  ``changes`` are made to the sequence
-    for these models.
+    for these models; absent, a model that follows it already keeps its own.
 
     Raises
     ------
@@ -77,7 +77,8 @@ def give(
     home = project_of(book, project)
     for name in models:
         model = model_named(home, name)
-        given = fresh(book, home, model, sequence, options, colours or {}, changes)
+        kept, own = _changes_of(model, sequence, options) if changes is None else (changes, {})
+        given = fresh(book, home, model, sequence, options, {**own, **(colours or {})}, kept)
         if given.lost:
             steps = ", ".join(given.lost)
             raise Refused(
@@ -92,6 +93,19 @@ def give(
             )
         home = with_model_in(home, given.model)
     return with_project(book, project, lambda _: home)
+
+
+def _changes_of(
+    model: Model, sequence: Sequence, options: Iterable[str] | None
+) -> tuple[tuple[NamedChange, ...], dict[str, str]]:
+    """Return the changes of a model that follows a sequence, and what it lays for their colours."""
+    made = model.made
+    if made is None or made.sequence != sequence.name or not made.changes:
+        return (), {}
+    changes = still_fitting(sequence, options, made.changes)
+    order, _ = changed(sequence, complete(sequence, options), changes)
+    more = {colour.name for colour in order.colours} - {colour.name for colour in sequence.colours}
+    return changes, {one.colour: one.coating for one in made.colours if one.colour in more}
 
 
 def fresh(

@@ -106,6 +106,16 @@ def test_a_stock_that_has_what_is_needed_gives_it() -> None:
     assert "chipping fluid" not in {coating.name for coating in new.coatings}
 
 
+def test_the_same_sequence_given_again_keeps_what_was_changed() -> None:
+    new = change_orders(book_with("quick table-top"), KEYS, NamedChange.CHIPPING).book
+    again = give_sequence(new, "table", ["truck", "tracked"], "quick table-top").book
+    assert models(again) == models(new)
+    other = give_sequence(new, "table", ["truck"], WEATHERED).book
+    made = models(other)[0].made
+    assert made is not None
+    assert made.changes == ()
+
+
 def test_what_a_person_changed_by_hand_stays() -> None:
     book = book_with()
     first = models(book)[0]
