@@ -22,7 +22,7 @@ from app.window import palette, window_memory, words
 from app.window.air_panel import AirPanel
 from app.window.air_strip import AirStrip
 from app.window.chance.runner import ChanceRunner
-from app.window.chance.sure_words import sure_line
+from app.window.chance.sure_words import sure_bands, sure_line
 from app.window.commands import Commands
 from app.window.evening_actions import EveningActs
 from app.window.evenings_panel import EveningsPanel
@@ -320,11 +320,14 @@ class MainWindow(QMainWindow):
     def tell_how_sure(self) -> None:
         """Tell at the head of tonight and of the plan how sure the date is."""
         odds, picture = self.chance.odds, self.chance.picture
-        told = sure_line(odds, picture.zone) if odds is not None and picture is not None else ""
-        for name in ("tonight", "timeline"):
-            view = self.page(name).late.made
-            if view is not None:
-                view.show_sure(told)
+        told, bands = "", {}
+        if odds is not None and picture is not None:
+            told, bands = sure_line(odds, picture.zone), sure_bands(odds)
+        tonight, timeline = (self.page(name).late.made for name in ("tonight", "timeline"))
+        if tonight is not None:
+            tonight.show_sure(told)
+        if timeline is not None:
+            timeline.show_sure(told, bands)
 
     def take_back(self, key: PassKey) -> None:
         """Take an entry of the logbook back."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 
 from PySide6.QtCore import QModelIndex, QPoint, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
@@ -37,6 +37,7 @@ from app.window.timeline.day_menu import DayActions, session_of
 from app.window.timeline.filter_bar import FilterBar
 from app.window.timeline.outline import OutlineNode, stretch_by_stretch
 from app.window.timeline.overview import PlanOverview
+from app.window.timeline.overview_layout import ModelAt
 from app.window.timeline.print_pages import save_strip
 from app.window.timeline.strip_filter import sift
 from app.window.timeline.tree import OutlineModel
@@ -265,10 +266,11 @@ class TimelinePage(QWidget):
             self._say_answer(self._picture)
         self.details.set_colours(colours)
 
-    def show_sure(self, told: str) -> None:
-        """Tell at the head how sure the date is; "" while that is not known."""
+    def show_sure(self, told: str, bands: Mapping[ModelAt, tuple[int, int, int]]) -> None:
+        """Tell how sure the dates are, in a line and as bands; nothing while that is not known."""
         self._sure.setText(told)
         self._sure.setVisible(bool(told))
+        self.overview.show_sure(bands)
 
     def show_picture(self, picture: PlanSnapshot) -> None:
         """Show another plan; choice, zoom and open lines stay where they can."""

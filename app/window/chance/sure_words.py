@@ -22,3 +22,13 @@ def sure_line(odds: Odds, zone: ZoneInfo) -> str:
         planned=words.day_of(planned - 1, zone, long=True),
         most=words.day_of(most - 1, zone, long=True),
     )
+
+
+def sure_bands(odds: Odds) -> dict[tuple[str, str], tuple[int, int, int]]:
+    """Return of each model, and of each project under no model, its three dates if it has all."""
+    found = {}
+    for one in (*odds.projects, *odds.models):
+        half, most, nearly = (one.by(share) for share in (0.5, SURE, 0.95))
+        if half is not None and most is not None and nearly is not None:
+            found[one.project, one.model] = (half, most, nearly)
+    return found

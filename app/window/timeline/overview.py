@@ -87,6 +87,7 @@ class PlanOverview(QWidget):
         self._now = 0
         self._faces: Mapping[ModelAt, Face] = {}
         self._ends: Mapping[ModelAt, tuple[int, bool]] = {}
+        self._sure: Mapping[ModelAt, tuple[int, int, int]] = {}
         self._before: dict[PassKey, int] = {}
         self._chosen: PassKey | None = None
         self._pointed: PassKey | None = None
@@ -109,6 +110,12 @@ class PlanOverview(QWidget):
         self._strip, self._faces, self._ends = strip, faces, ends
         self._now, self._zone = strip.now, ZoneInfo(strip.zone)
         self._rearrange()
+
+    def show_sure(self, sure: Mapping[ModelAt, tuple[int, int, int]]) -> None:
+        """Show how sure the ends are: half, four fifths and 95 % of all runs, by model."""
+        if sure != self._sure:
+            self._sure = dict(sure)
+            self.forget_painted()
 
     def compare(self, before: Mapping[PassKey, int], *, slide: bool = False) -> None:
         """Show where these stood before, and let them slide from there to where they are."""
@@ -168,6 +175,7 @@ class PlanOverview(QWidget):
             ends=self._ends,
             before=self._before,
             moved=float(moved),
+            sure=self._sure,
         )
 
     def minimumSizeHint(self) -> QSize:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
 from zoneinfo import ZoneInfo
 
@@ -19,6 +19,7 @@ from app.window.strip_content import HeldColour, Wedge
 from app.window.timeline.geometry import PixelSpan
 from app.window.timeline.overview_layout import ModelAt, Overview, OverviewLane
 from app.window.timeline.strip_boxes import Box
+from app.window.timeline.sure_bands import paint_bands, pressed_x
 from app.window.wedge_geometry import wedge_outline
 from planner.values.coating import Family
 from planner.values.plan import PassKey
@@ -66,7 +67,8 @@ class OverviewScene:
 
     ``before`` are the starts of what stood elsewhere; ``moved`` is how much of
     its way it has slid, from 0 to 1.  ``ends`` is of each model when it is done,
-    and whether that is too late.
+    and whether that is too late.  ``sure`` is of each model, and of each project
+    under no model, when it is done in half, four fifths and 95 % of all runs.
     """
 
     at: Overview
@@ -80,6 +82,7 @@ class OverviewScene:
     ends: Mapping[ModelAt, tuple[int, bool]]
     before: Mapping[PassKey, int]
     moved: float = 1.0
+    sure: Mapping[ModelAt, tuple[int, int, int]] = field(default_factory=dict)
 
     @cached_property
     def small(self) -> QFont:
@@ -135,6 +138,7 @@ def paint_overview(painter: QPainter, scene: OverviewScene) -> None:
             mark_drawing.paint_bracket(painter, x, middle - half, middle + half, scene.colours)
     _flags(painter, scene)
     _targets(painter, scene)
+    paint_bands(painter, scene)
     _now(painter, scene)
     painter.setClipping(False)
 
@@ -332,7 +336,7 @@ def _targets(painter: QPainter, scene: OverviewScene) -> None:
     """Paint each date that is to be kept as a dotted line with its flag on top."""
     late = {at[0] for at, (_, missed) in scene.ends.items() if missed}
     for project, at in scene.at.strip.targets:
-        x = min(scene.x(at), scene.size.width() - 6.0)
+        x = min(pressed_x(scene, at), scene.size.width() - 6.0)
         pen = QPen(scene.colours.colour("closing" if project in late else "ink"), 1.4)
         pen.setDashPattern([1.5, 2.5])
         painter.setPen(pen)
@@ -404,7 +408,12 @@ def _model_words(scene: OverviewScene, lane: OverviewLane) -> str:
     if known is None:
         return lane.at[1]
     form = words.tr("{model}: done {time}, late") if known[1] else words.tr("{model}: done {time}")
-    return form.format(model=lane.at[1], time=words.when(known[0], scene.zone, scene.now))
+    told = form.format(model=lane.at[1], time=words.when(known[0], scene.zone, scene.now))
+    sure = scene.sure.get(lane.at)
+    if sure is None:
+        return told
+    day = words.day_of(sure[1] - 1, scene.zone)
+    return words.tr("{done}; four in five by {day}").format(done=told, day=day)
 
 
 def wedge_words(wedge: Wedge, zone: ZoneInfo, now: int) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QImage, QPainter
 from PySide6.QtWidgets import QLabel
 from small_book import NOW as SMALL_NOW
@@ -18,6 +18,7 @@ from app.window import words
 from app.window.chance_band import paint_band
 from app.window.main_window import MainWindow
 from app.window.palette import DARK, LIGHT
+from app.window.timeline.sure_bands import band_xs
 from planner.chance.scoring import ForecastScore
 from planner.values.forecast import Forecast
 from storage.bench_book import BenchBook
@@ -148,3 +149,21 @@ def test_the_band_is_full_to_four_in_five_and_bare_after(colours) -> None:
     assert image.pixelColor(65, 15).alpha() == 0
     assert image.pixelColor(50, 8).alpha() > 0
     assert image.pixelColor(90, 15).alpha() == 0
+
+
+def test_each_model_has_its_band_at_the_foot_of_its_lane(window) -> None:
+    """Half, four in five and 19 in 20 lie in this order, none before what it is a share of."""
+    overview = window.timeline.overview
+    scene = overview.scene()
+    assert set(scene.sure) == {
+        (one.project, one.model)
+        for one in (*window.chance.odds.projects, *window.chance.odds.models)
+    }
+    for minutes in scene.sure.values():
+        xs = band_xs(scene, minutes)
+        assert list(xs) == sorted(xs)
+        assert scene.edges.left <= xs[0]
+        assert xs[-1] <= overview.width()
+    lane = scene.at.lanes[0]
+    tip = overview.tip_at(QPointF(4, scene.edges.top + lane.top + 4))
+    assert "four in five by" in tip
