@@ -1898,10 +1898,6 @@
    <source>Four short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
    <translation>Vier kurze Fragen, und Tackfree sagt, was heute Abend zu tun ist, in welcher Reihenfolge und wann es fertig sein wird.</translation>
   </message>
-  <message>
-   <source>Three short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
-   <translation>Drei kurze Fragen, und Tackfree sagt, was heute Abend in welcher Reihenfolge zu tun ist und wann alles fertig wird.</translation>
-  </message>
  </context>
  <context>
   <name>EntryForm</name>
@@ -2231,10 +2227,6 @@
   <message>
    <source>Project files ({pattern})</source>
    <translation>Projektdateien ({pattern})</translation>
-  </message>
-  <message>
-   <source>Project files ({pattern});;All files (*)</source>
-   <translation>Projektdateien ({pattern});;Alle Dateien (*)</translation>
   </message>
  </context>
  <context>
@@ -5619,10 +5611,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
-  </message>
-  <message>
-   <source>{length} free: nothing is ready sooner</source>
-   <translation>{length} frei: Früher ist nichts bereit</translation>
   </message>
  </context>
  <context>
@@ -14186,10 +14174,6 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>is in the hour that the clocks leave out; check zone</source>
-   <translation>liegt in der Stunde, die die Uhren auslassen; Zeitzone prüfen</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -17652,6 +17636,10 @@ Quelle: {source}</translation>
    <translation>{model}: fertig {time}</translation>
   </message>
   <message>
+   <source>{done}; four in five by {day}</source>
+   <translation>{done}; vier von fünf bis {day}</translation>
+  </message>
+  <message>
    <source>{film}: never ready in this air</source>
    <translation>{film}: in dieser Luft nie bereit</translation>
   </message>
@@ -17802,10 +17790,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>{done}; four in five by {day}</source>
-   <translation>{done}; vier von fünf bis {day}</translation>
   </message>
  </context>
 </TS>
