@@ -51,11 +51,13 @@ def card_states(book: Book, now: int, cure: Cure | None = None) -> tuple[CardSta
     return tuple(sorted(states, key=lambda one: (-minute_of(one.card.laid), -one.number)))
 
 
-def asked_within(book: Book, now: int, span: Interval) -> tuple[CardAsk, ...]:
+def asked_within(
+    book: Book, now: int, span: Interval, cure: Cure | None = None
+) -> tuple[CardAsk, ...]:
     """Return what the cards of a book ask from ``now`` on within a session."""
     if not book.drying_cards:
         return ()
-    asks = asked(book, now, _cure(book), calendar_of(book.bench_time))
+    asks = asked(book, now, cure or _cure(book), calendar_of(book.bench_time))
     return tuple(ask for ask in asks if span.start <= ask.at < span.end)
 
 

@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from planner.graph.slack import Slack
     from planner.layers.disputed_choices import Choice
     from planner.layers.findings import Finding
+    from planner.pace.card_times import CardAsk
     from planner.quantity import Shopping
     from planner.schedule.judge import Verdict
     from planner.tonight import RunSheet
@@ -199,9 +200,18 @@ class PlanSnapshot:
         return gaps(self.laid)
 
     @cached_property
-    def tonight(self) -> tuple[RunSheet, Beside, tuple[Gap, ...]]:
-        """The run sheet, what is beside it, and what gaps are good for."""
-        return self.sheet, self.beside, self.gaps
+    def card_asks(self) -> tuple[CardAsk, ...]:
+        """What drying cards ask in the session of the run sheet."""
+        if not self.book.drying_cards:
+            return ()
+        from app.service.drying_cards import asked_within  # noqa: PLC0415
+
+        return asked_within(self.book, self.now, self.sheet.interval, self.cure)
+
+    @cached_property
+    def tonight(self) -> tuple[RunSheet, Beside, tuple[Gap, ...], tuple[CardAsk, ...]]:
+        """The run sheet, what is beside it, what gaps are good for, and what cards ask."""
+        return self.sheet, self.beside, self.gaps, self.card_asks
 
     @cached_property
     def air(self) -> RoomAir:

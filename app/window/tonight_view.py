@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from app.service.logbook import cups_now
 from app.window import drying_sidebar, words
+from app.window.card_words import ask_sentence
 from app.window.evening.gap_words import gap_sentence
 from app.window.labels import text
 from app.window.missed_words import missed_line, missed_of
@@ -267,6 +268,7 @@ class TonightView(QWidget):
             for look in picture.beside.looks
             if look.at < sheet.interval.end
         ]
+        found += [(max(begin, ask.at), ask_sentence(ask, zone, now)) for ask in picture.card_asks]
         if sheet.rows and picture.beside.tidy_from >= begin:
             told = words.listed([check_words(check) for check in picture.beside.checks])
             text_ = self.tr("Time to put away: {checks}").format(checks=told)

@@ -17791,5 +17791,9 @@ Quelle: {source}</translation>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
   </message>
+  <message>
+   <source>Try the drying card {time}: {coating}, {trial}</source>
+   <translation>Trockenkarte prüfen {time}: {coating}, {trial}</translation>
+  </message>
  </context>
 </TS>

@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
+from PySide6.QtWidgets import QLabel
 from small_book import NOW, small_book
 
+from app.service import drying_cards
 from app.window.session import Session
 from app.window.stock.drying_card_dialog import DryingCardDialog
 from app.window.stock.view import StockView
+from app.window.tonight_view import TonightView
 from planner.values.drying_card import Trial
 from storage.bench_book import BenchBook
 
@@ -69,3 +72,15 @@ def test_an_answer_that_cannot_be_is_refused_in_the_dialog(dialog):
     assert not made.message.isHidden()
     assert "after the card was coated" in made.message.text()
     assert session.book.drying_cards[0].tried == ()
+
+
+def test_tonight_says_what_a_card_asks(make_window):
+    book = drying_cards.coat_card(small_book(), PRIMER, NOW + 5).book
+    picture = make_window(book, NOW + 6).session.picture
+    view = TonightView()
+    view.show_picture(picture)
+    told = [label.text() for label in view.findChildren(QLabel)]
+    assert [each for each in told if "drying card" in each and f"{PRIMER}, thumb" in each]
+    view.close()
+    without = make_window(small_book(), NOW + 6).session.picture
+    assert without.card_asks == ()
