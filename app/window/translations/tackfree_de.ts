@@ -15572,6 +15572,10 @@ Quelle: {source}</translation>
    <translation>{time}  {why}</translation>
   </message>
   <message>
+   <source>Try the drying card {time}: {coating}, {trial}</source>
+   <translation>Trockenkarte prüfen {time}: {coating}, {trial}</translation>
+  </message>
+  <message>
    <source>{measure}: {buys}. It costs {cost}.</source>
    <translation>{measure}: {buys}. Das kostet: {cost}.</translation>
   </message>
@@ -17790,10 +17794,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>Try the drying card {time}: {coating}, {trial}</source>
-   <translation>Trockenkarte prüfen {time}: {coating}, {trial}</translation>
   </message>
  </context>
 </TS>
