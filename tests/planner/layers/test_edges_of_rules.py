@@ -11,15 +11,17 @@ import pytest
 from coat_books import book_of, coat, part, steps_of, work
 
 from planner.graph.gates import gates_of
+from planner.layers.care import care_of
 from planner.layers.customary import CAN_AGAIN, RUB, WIPE, after_film, can_again
 from planner.layers.findings import Finding, find
 from planner.layers.operation_kinds import below_kind
 from planner.layers.overcoat_table import Below, Next
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Mark, Window
+from planner.values.coating import Coating, Effect, Family, Finish, Mark, Window
 from planner.values.model import Material
 from planner.values.project import Pin
 from planner.values.step import Bound, Gate, Role, Stage, Tool
+from planner.values.wishes import Care
 
 PRIME = coat(Stage.PRIME, "grey primer", name="prime")
 BASE = coat(Stage.BASE, "acrylic", name="base")
@@ -359,3 +361,56 @@ def test_gates_of_custom_reach_the_plan():
         if (gate.before.step, gate.after.step) == ("wash", "wipe") and gate.closes
     ]
     assert [gate.windows for gate in gates] == [WIPE.windows]
+
+
+# -- what a mistake costs, and what a name tells --------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("stage", "over", "below", "care"),
+    [
+        (Stage.BASE, "lacquer", "lacquer", Care.COAT),  # of one kind: it melts in
+        (Stage.BASE, "lacquer", "acrylic", Care.HARD),
+        (Stage.BASE, "ink", "lacquer", Care.HARD),
+        (Stage.BASE, "enamel", "acrylic", Care.COAT),
+        (Stage.BASE, "acrylic", "lacquer", Care.COAT),
+        (Stage.VARNISH, "gloss clear", "acrylic", Care.CLEAR),
+        (Stage.VARNISH, "gloss lacquer", "lacquer", Care.HARD),  # a hard coat, of one kind or not
+        (Stage.MATTE, "matte clear", "acrylic", Care.LAST),
+        (Stage.OIL_WASH, "oil", "acrylic", Care.WASH),
+        (Stage.DECAL, "decal sheet", "acrylic", Care.DECAL),
+    ],
+)
+def test_what_a_mistake_over_a_film_costs(stage, over, below, care):
+    """Definition 6: what of it may be planned at likely."""
+    step = coat(stage, over)
+    of = book_of(step)
+    assert care_of(step, of.coating(over), of.coating(below)) is care
+
+
+@pytest.mark.parametrize(
+    ("name", "effect", "asked"),
+    [
+        ("chrome", Effect.PLAIN, "mirror"),  # told by its name
+        ("plain name", Effect.MIRROR, "mirror"),
+        ("aluminium", Effect.PLAIN, None),  # a metal is asked of only where that was set
+        ("aluminium", Effect.METALLIC, "metallic"),
+        ("plain name", Effect.METALLIC, "metallic"),
+        ("plain name", Effect.PLAIN, None),
+    ],
+)
+def test_a_shine_asks_for_its_base_as_the_book_or_its_name_tells(name, effect, asked):
+    shining = Coating(name=name, family=Family.SOLVENT_LACQUER, finish=Finish.GLOSS, effect=effect)
+    of = book_of(PRIME, coat(Stage.BASE, name, name="base"), more=(shining,))
+    told = {one.rule.split(" on ")[0] for one in find(of) if one.rule.endswith("on the wrong base")}
+    assert told == ({asked} if asked else set())
+
+
+def test_fluid_rubbed_at_once_behind_its_colour_needs_no_other_rub():
+    """Fluid over the last colour goes below it; the rub that follows that is rub enough."""
+    steps = (PRIME, BASE, coat(Stage.CAMO, "acrylic", name="camo"), RUBBING, FLUID)
+    order = mended(book_of(*steps), "chipping fluid never overcoated")
+    assert order == ["prime", "base", "fluid", "camo", "rub"]
+    order = mended(book_of(*steps[:3], FLUID), "chipping fluid never overcoated")
+    assert order[:4] == ["prime", "base", "fluid", "camo"]
+    assert len(order) == 5
