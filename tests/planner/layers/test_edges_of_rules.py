@@ -414,3 +414,51 @@ def test_fluid_rubbed_at_once_behind_its_colour_needs_no_other_rub():
     order = mended(book_of(*steps[:3], FLUID), "chipping fluid never overcoated")
     assert order[:4] == ["prime", "base", "fluid", "camo"]
     assert len(order) == 5
+
+
+def test_a_mend_of_what_no_longer_stands_does_nothing():
+    """Somebody primed it meanwhile, in a step of another name."""
+    finding = found(book_of(BASE), "a waterborne coat over bare plastic")
+    assert finding is not None
+    assert finding.mend is not None
+    primed = book_of(PRIME, BASE)
+    assert finding.mend.apply(primed) == primed
+
+
+def test_a_step_is_put_in_once_at_the_very_beginning_too():
+    finding = found(book_of(BASE), "a waterborne coat over bare plastic")
+    assert finding is not None
+    (settle,) = finding.mend.edits  # type: ignore[union-attr]
+    (insert,) = settle.finding.mend.edits
+    once = insert.apply(book_of(BASE))
+    assert [step.id for step in steps_of(once)] == ["prime-for-base", "base"]
+    assert insert.apply(once) == once
+
+
+def test_ids_of_a_base_below_a_shine_are_no_longer_than_fifty():
+    shining = Coating(
+        name="chrome", family=Family.SOLVENT_LACQUER, finish=Finish.GLOSS, effect=Effect.MIRROR
+    )
+    of = book_of(PRIME, coat(Stage.BASE, "chrome", name="c" * 60), more=(shining,))
+    finding = found(of, "mirror on the wrong base")
+    assert finding is not None
+    ids = [step.id for step in steps_of(finding.mend.apply(of))]  # type: ignore[union-attr]
+    assert ids[1] == "base-for-" + "c" * 41
+
+
+def test_parts_joined_lying_differently_are_turned_before_their_join():
+    parts = (part("hull", "deck", holder=""), part("wheels", "rim", under=("hub",), holder=""))
+    steps = (
+        work(Stage.TURN, "wheels", name="turn"),
+        coat(Stage.JOIN, "cement", "hull/deck", "wheels/rim", name="join"),
+        work(Stage.CLEAN, "hull", name="dust"),
+        coat(Stage.PRIME, "grey primer", "hull", "wheels/rim", name="prime"),
+    )
+    of = book_of(*steps, parts=parts)
+    finding = found(of, "joined while lying on different sides")
+    assert finding is not None
+    assert finding.mend is not None
+    edit = finding.mend.edits[0].finding.mend.edits[0]  # type: ignore[attr-defined]
+    ids = [step.id for step in steps_of(edit.apply(of))]
+    assert ids[0] == "turn"
+    assert ids.index("join") == 2
