@@ -47,17 +47,15 @@ EDGES = (
     "schedule/test_exact_minutes.py",
     "schedule/test_costs_to_the_minute.py",
     "schedule/test_cups_at_start.py",
-    "schedule/test_marks.py",
     "schedule/test_model_dates.py",
     "schedule/test_gates_meet.py",
 )
 PLANS = (
     *EDGES,
-    "schedule/test_serial_schedule.py",
+    "schedule/test_shared_parts.py",
     "schedule/test_window_lookahead.py",
+    "schedule/test_serial_schedule.py",
     "schedule/test_greedy.py",
-    "schedule/test_judge_brute_force.py",
-    "schedule/test_judge_properties.py",
 )
 CURE = (
     "test_rounding.py",
@@ -79,7 +77,6 @@ JUDGED_BY: dict[str, tuple[str, ...]] = {
         "schedule/test_judge_edges.py",
         "schedule/test_judge_premises.py",
         *EDGES,
-        "schedule/test_judge_properties.py",
     ),
     "schedule/fit.py": PLANS,
     "schedule/partial_schedule.py": PLANS,
