@@ -24,17 +24,21 @@ from judge_cases.making import (
 from planner.evening import advice, alternatives, closing_check, missed_closings, repairs, stripping
 from planner.evening.advice import rest, silvering
 from planner.evening.alternatives import instead, leaves_time, takers
+from planner.evening.closing_evening import summary
+from planner.evening.laid_before import StageReached, laid_before
 from planner.evening.last_coat_brake import braked
 from planner.evening.logged_films import laid
 from planner.evening.looks import LookFor, look_for, looks
 from planner.evening.missed_closings import Remedy
 from planner.evening.skipped_steps import skipped
 from planner.evening.split_steps import fresh, must_follow
+from planner.schedule.greedy import plan_book
+from planner.tonight import run_sheet
 from planner.values.bench_time import BenchTime
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Mark, State, Window
 from planner.values.gear import Cleaned
-from planner.values.moment import Interval
+from planner.values.moment import Interval, minute_of
 from planner.values.plan import Placement
 from planner.values.project import Event, Happened, Logged, Pin
 from planner.values.step import Bound, Gate, Minutes, Role, Stage, Step, Trait
@@ -319,3 +323,64 @@ def test_what_goes_on_alone_ends_when_it_has_taken_its_minutes():
     log = (Logged(model="cart", step="bath", start=when("18:00")),)
     for now, end in (("18:10", "19:00"), ("19:00", "19:00"), ("19:10", "19:10")):
         assert laid(book(bath, log=log), at(now)).end[0] == at(end)
+
+
+# -- what was done before, and what an evening leaves ----------------------------------------------
+
+
+def test_what_was_done_before_is_laid_backwards_from_its_last_minute():
+    """Pressing ends at the minute told, 20 min after the decals; all else is a day apart."""
+    steps = (
+        paint("prime", "hull/deck", stage=Stage.PRIME),
+        paint("base", "hull/deck", minutes=20, coats=2),
+        paint("decals", "hull/deck", coat="sheet", minutes=15, stage=Stage.DECAL),
+        work("press", Stage.PRESS, "hull/deck"),
+        paint("matte", "hull/deck", stage=Stage.MATTE),
+    )
+    sheet = Coating(name="sheet", family=Family.DECAL)
+    of = book(*steps, coatings=(sheet,))
+    of = laid_before(of, "batch", "cart", StageReached.DECALS, at("20:00"))
+    ends = [
+        (fact.step, fact.coat, minute_of(fact.start), minute_of(fact.end))
+        for fact in of.projects[0].log
+    ]
+    decals = at("20:00") - 10 - 20
+    second = decals - 15 - 1440
+    first = second - 20 - 1440
+    prime = first - 20 - 1440
+    assert ends == [
+        ("prime", 1, prime - 10, prime),
+        ("base", 1, first - 20, first),
+        ("base", 2, second - 20, second),
+        ("decals", 1, decals - 15, decals),
+        ("press", 1, at("19:50"), at("20:00")),
+    ]
+
+
+def test_an_evening_leaves_what_was_ended_in_it_in_the_order_of_time():
+    """From 18:00 on: what ended at the very beginning and at this minute is in it, no more."""
+    steps = [
+        paint(name, place)
+        for name, place in (
+            ("a", "hull/deck"),
+            ("b", "hull/side"),
+            ("c", "tracks"),
+            ("d", "wheels/rim"),
+        )
+    ]
+    spans = ("18:40", "18:50"), ("17:50", "18:00"), ("18:20", "18:30"), ("17:49", "17:59")
+    log = [
+        Logged(model="cart", step=step.id, start=when(start), end=when(end))
+        for step, (start, end) in zip(steps, spans, strict=True)
+    ]
+    of = book(*steps, log=tuple(log))
+    plan = plan_book(of, at("18:50"))
+    sheet = run_sheet(of, plan, at("18:50"))
+
+    def ended(now: str) -> list[str]:
+        told = summary(of, plan, sheet, at(now), {}, since=at("18:00"))
+        assert [film.key.step for film in told.films] == sorted(key.step for key in told.done)
+        return [key.step for key in told.done]
+
+    assert ended("18:50") == ["b", "c", "a"]
+    assert ended("18:49") == ["b", "c"]
