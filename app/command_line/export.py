@@ -20,6 +20,7 @@ from app.service.document_markdown import markdown_of
 from app.service.exporting import export, export_sequence
 from app.service.project_files import packed
 from app.service.shown_plans import evenings_of
+from app.service.tonight_page import tonight_page
 from planner.values.book import Book
 from planner.values.refusal import Refused, demand, demand_known
 from storage import photos
@@ -105,6 +106,13 @@ def _sheet(out: Outgoing, path: Path) -> str:
     return ""
 
 
+def _tonight_page(out: Outgoing, path: Path) -> str:
+    planned = out.planned
+    write_whole(path, tonight_page(planned.book, planned.plan, out.now))
+    out.promise("sheet", first_only=True)
+    return ""
+
+
 def _shopping(out: Outgoing, path: Path) -> str:
     planned = out.planned
     write_whole(path, csv_export.shopping_bytes(out.book, planned.plan, out.now, marks=out.marks))
@@ -115,6 +123,12 @@ Write = Callable[[Outgoing, Path], str]
 OUTPUTS: tuple[tuple[str, str, str, Write], ...] = (
     ("calendar", "X.ics", "the evenings as a calendar (iCalendar), one event each", _calendar),
     ("sheet", "X.pdf", "the bench sheet for the wall, with boxes to tick (PDF)", _sheet),
+    (
+        "tonight-page",
+        "X.html",
+        "tonight as a page for a phone, without a network",
+        _tonight_page,
+    ),
     ("record", "X.html", "what was done, as one page (X.md: Markdown), photos within", _record),
     ("table", "X.csv", "the plan as comma-separated values", _table),
     ("log", "X.csv", "the logbook as comma-separated values", _log),
@@ -160,7 +174,7 @@ def run(args: argparse.Namespace) -> int:
     wanted: list[tuple[str, Path, Write]] = [
         (name, path, write)
         for name, _, _, write in OUTPUTS
-        if (path := getattr(args, name)) is not None
+        if (path := getattr(args, name.replace("-", "_"))) is not None
     ]
     for option, (make, _) in PARTS.items():
         for name, path in getattr(args, option) or ():

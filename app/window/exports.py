@@ -94,6 +94,7 @@ class Exports(QObject):
             for name, alone in ((tonight, True), (whole, False)):
                 action = sheets.addAction(name.format(paper=paper.value))
                 action.triggered.connect(partial(self._sheet, paper, alone))
+        act(self.tr("Tonight as a page for the p&hone…")).triggered.connect(self.tonight_page)
         self._listed(menu, self.tr("Build &record"), self._records)
         menu.addSeparator()
         act(self.tr("&Plan as table…")).triggered.connect(self.plan_table)
@@ -168,6 +169,23 @@ class Exports(QObject):
 
         promise = _Promise("sheet", first_only=tonight)
         self._write_plan(self.tr("Bench sheet"), "bench sheet.pdf", make, promise=promise)
+
+    def tonight_page(self) -> None:
+        """Write the evening as a page for a phone."""
+
+        def make(picture: PlanSnapshot, _origin: Path, _path: Path) -> tuple[bytes, str]:
+            from app.service.tonight_page import tonight_page  # noqa: PLC0415
+
+            return tonight_page(
+                picture.book,
+                picture.plan,
+                picture.now,
+                language=words.language_code(),
+                translate=translated,
+            ), ""
+
+        promise = _Promise("sheet", first_only=True)
+        self._write_plan(self.tr("Page for the phone"), "tonight.html", make, promise=promise)
 
     def plan_table(self) -> None:
         """Write the plan as comma-separated values."""

@@ -1898,6 +1898,10 @@
    <source>Four short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
    <translation>Vier kurze Fragen, und Tackfree sagt, was heute Abend zu tun ist, in welcher Reihenfolge und wann es fertig sein wird.</translation>
   </message>
+  <message>
+   <source>Three short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
+   <translation>Drei kurze Fragen, und Tackfree sagt, was heute Abend in welcher Reihenfolge zu tun ist und wann alles fertig wird.</translation>
+  </message>
  </context>
  <context>
   <name>EntryForm</name>
@@ -2158,6 +2162,14 @@
    <source>Exported to {path}</source>
    <translation>Exportiert nach {path}</translation>
   </message>
+  <message>
+   <source>Tonight as a page for the p&amp;hone…</source>
+   <translation>Heute Abend als Seite fürs &amp;Telefon …</translation>
+  </message>
+  <message>
+   <source>Page for the phone</source>
+   <translation>Seite fürs Telefon</translation>
+  </message>
  </context>
  <context>
   <name>ExtraDialog</name>
@@ -2227,6 +2239,10 @@
   <message>
    <source>Project files ({pattern})</source>
    <translation>Projektdateien ({pattern})</translation>
+  </message>
+  <message>
+   <source>Project files ({pattern});;All files (*)</source>
+   <translation>Projektdateien ({pattern});;Alle Dateien (*)</translation>
   </message>
  </context>
  <context>
@@ -5611,6 +5627,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
+  </message>
+  <message>
+   <source>{length} free: nothing is ready sooner</source>
+   <translation>{length} frei: Früher ist nichts bereit</translation>
   </message>
  </context>
  <context>
@@ -14173,6 +14193,46 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
+  </message>
+  <message>
+   <source>is in the hour that the clocks leave out; check zone</source>
+   <translation>liegt in der Stunde, die die Uhren auslassen; Zeitzone prüfen</translation>
+  </message>
+  <message>
+   <source>{done} of {all} ticked</source>
+   <translation>{done} von {all} abgehakt</translation>
+  </message>
+  <message>
+   <source>{h} h {m} min</source>
+   <translation>{h} h {m} min</translation>
+  </message>
+  <message>
+   <source>expected ready</source>
+   <translation>voraussichtlich bereit</translation>
+  </message>
+  <message>
+   <source>Nothing more opens tonight.</source>
+   <translation>Heute wird nichts mehr bereit.</translation>
+  </message>
+  <message>
+   <source>Next: {name} in {left}</source>
+   <translation>Als Nächstes: {name} in {left}</translation>
+  </message>
+  <message>
+   <source>{model}: {work}</source>
+   <translation>{model}: {work}</translation>
+  </message>
+  <message>
+   <source>Drying</source>
+   <translation>Trocknet</translation>
+  </message>
+  <message>
+   <source>{coating} on {model}</source>
+   <translation>{coating} auf {model}</translation>
+  </message>
+  <message>
+   <source>Tonight at the bench</source>
+   <translation>Heute Abend am Basteltisch</translation>
   </message>
  </context>
  <context>
