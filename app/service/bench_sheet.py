@@ -11,16 +11,21 @@ from app.service import run_sheet_text, wording
 from app.service.run_sheet_notes_text import look_lines, trait_lines
 from app.service.sanitize_text import tame
 from app.service.shopping import load_text
+from app.service.tonight_loads import LoadCard, load_cards
+from planner.cautions import LAST_WORD
 from planner.evening.looks import looks_to_come
 from planner.quantity import Load
 from planner.tonight import BenchRow, Row, RunSheet, WorkRow, run_sheet, run_sheets
 from planner.values.book import Book
-from planner.values.message import Translate, message
+from planner.values.message import Translate, message, told
+from planner.values.message import row as row_of
 from planner.values.moment import Interval, zone_named
 from planner.values.plan import Cause, Plan
 
 # What is worth paper: that hands are busy until then can be seen from the row before.
 TOLD = frozenset(Cause) - {Cause.AT_ONCE, Cause.HANDS, Cause.BENCH_TIME, Cause.ORDER, Cause.LOGGED}
+
+A_DAY = 24 * 60  # minutes
 
 
 @dataclass(frozen=True)
@@ -33,7 +38,10 @@ class LaidCoating:
 
 @dataclass(frozen=True)
 class SheetEntry:
-    """One thing to do, with the places to tick off under their parts."""
+    """One thing to do, or one card of an evening, with what is to tick off under its name.
+
+    ``brief`` ones take one line.
+    """
 
     at: str
     minutes: int
@@ -42,6 +50,7 @@ class SheetEntry:
     laid: tuple[LaidCoating, ...] = ()
     places: tuple[tuple[str, tuple[str, ...]], ...] = ()
     waits: str = ""
+    brief: bool = False
 
 
 @dataclass(frozen=True)
@@ -76,7 +85,8 @@ def bench_sheet(
 ) -> BenchSheet:
     """Return the sheet of every evening from ``now`` on, or of tonight's alone, in a language.
 
-    Tonight is the stretch in which ``now`` lies, or the next one.
+    Tonight is the stretch in which ``now`` lies, or the next one; it goes by loads, with
+    boxes for every model.  All evenings together have one line for each job.
     """
     zone = zone_named(book.bench_time.zone)
     sheets = (run_sheet(book, plan, now),) if tonight else run_sheets(book, plan, now)
@@ -91,14 +101,50 @@ def bench_sheet(
     sheet = BenchSheet(
         title=", ".join(names) or message("Bench sheet"),
         lines=tuple(lines),
-        evenings=tuple(_evening(sheet, book, zone) for sheet in sheets),
+        evenings=(
+            tuple(_tonight(sheet, zone) for sheet in sheets)
+            if tonight
+            else tuple(_briefly(sheets, zone))
+        ),
     )
     spoken: BenchSheet = _spoken(sheet, translate)
     return spoken
 
 
-def _evening(sheet: RunSheet, book: Book, zone: ZoneInfo) -> SheetEvening:
-    left = run_sheet_text.drying_lines(sheet.drying_after, sheet.interval.end, zone)
+def _briefly(sheets: tuple[RunSheet, ...], zone: ZoneInfo) -> Iterator[SheetEvening]:
+    """Yield the evenings with one line a job, and what to take care of once, behind them all."""
+    cautions = dict.fromkeys(
+        line for sheet in sheets for line in run_sheet_text.caution_lines(sheet)
+    )
+    last_word = told(LAST_WORD)
+    texts = [line for line in cautions if line != last_word]
+    care = _section(message("Take care"), [*texts, last_word] if texts else [])
+    for sheet in sheets:
+        yield SheetEvening(
+            interval=sheet.interval,
+            title=run_sheet_text.stretch_title(sheet.interval, zone),
+            entries=tuple(_brief(row, zone) for row in sheet.rows),
+            sections=(care,) if care.lines and sheet is sheets[-1] else (),
+        )
+
+
+def _brief(row: Row, zone: ZoneInfo) -> SheetEntry:
+    at = wording.clock_time(row.start, zone)
+    if isinstance(row, BenchRow):
+        said = [
+            run_sheet_text.bench_text(row),
+            *_amounts(run_sheet_text.mix_text(row.portions), row.load),
+        ]
+        return SheetEntry(at, row.minutes, row_of(said, "; "), False, brief=True)
+    coats = [run_sheet_text.coat_text(coat, row) for coat in row.coats if not row.airbrush]
+    title = row_of((run_sheet_text.work_title(row), *coats), "; ")
+    return SheetEntry(at, row.minutes, title, True, brief=True)
+
+
+def _tonight(sheet: RunSheet, zone: ZoneInfo) -> SheetEvening:
+    soon = sheet.interval.end + A_DAY  # what opens later is told on its own evening
+    after = [film for film in sheet.drying_after if film.opens is None or film.opens < soon]
+    left = run_sheet_text.drying_lines(after, sheet.interval.end, zone)
     sections = (
         (message("Drying now"), run_sheet_text.drying_lines(sheet.drying_now, sheet.now, zone)),
         (message("Left to dry"), left),
@@ -110,7 +156,7 @@ def _evening(sheet: RunSheet, book: Book, zone: ZoneInfo) -> SheetEvening:
     return SheetEvening(
         interval=sheet.interval,
         title=run_sheet_text.stretch_title(sheet.interval, zone),
-        entries=tuple(_entry(row, zone) for row in sheet.rows),
+        entries=tuple(_evening_entries(sheet, zone)),
         sections=tuple(made for title, lines in sections if (made := _section(title, lines)).lines),
     )
 
@@ -119,23 +165,56 @@ def _section(title: str, lines: Iterable[str]) -> Section:
     return Section(title, tuple(lines))
 
 
-def _entry(row: Row, zone: ZoneInfo) -> SheetEntry:
-    at = wording.clock_time(row.start, zone)
-    if isinstance(row, BenchRow):
-        said = _amounts(run_sheet_text.mix_text(row.portions), row.load)
-        laid = tuple(LaidCoating("" if at else row.swatch, text) for at, text in enumerate(said))
-        return SheetEntry(at, row.minutes, run_sheet_text.bench_text(row), False, laid)
-    return SheetEntry(
-        at=at,
-        minutes=row.minutes,
-        title=run_sheet_text.work_title(row),
-        work=True,
-        laid=tuple(_laid(row, zone)),
-        places=tuple(
-            (part, tuple(names)) for part, names in run_sheet_text.by_part(row.places).items()
-        ),
-        waits=wording.reasons_text(row.reason, zone) if row.reason.cause in TOLD else "",
+def _evening_entries(sheet: RunSheet, zone: ZoneInfo) -> Iterator[SheetEntry]:
+    cards, rest = load_cards(sheet.rows)
+    made = [(card.start, _card(card, zone)) for card in cards]
+    made += [(row.start, _brief(row, zone)) for row in rest]
+    for _, entry in sorted(made, key=lambda timed: timed[0]):
+        yield entry
+
+
+def _card(card: LoadCard, zone: ZoneInfo) -> SheetEntry:
+    first = card.work[0]
+    if card.fill is not None:
+        title: str = run_sheet_text.bench_text(card.fill)
+        said = _amounts(run_sheet_text.mix_text(card.fill.portions), card.fill.load)
+        laid = tuple(LaidCoating("" if at else card.swatch, text) for at, text in enumerate(said))
+    else:
+        title = row_of((first.stage, first.title), ": ") if first.title else row_of((first.stage,))
+        laid = tuple(_laid(first, zone))
+    waits = dict.fromkeys(
+        wording.reasons_text(row.reason, zone)
+        for row in card.work
+        if card.fill is None and row.reason.cause in TOLD
     )
+    return SheetEntry(
+        at=wording.clock_time(card.start, zone),
+        minutes=card.minutes,
+        title=title,
+        work=True,
+        laid=laid,
+        places=tuple(_ticks(row, with_work=card.fill is not None) for row in card.work),
+        waits="" if len(waits) > 1 else next(iter(waits), ""),
+    )
+
+
+def _ticks(row: WorkRow, *, with_work: bool) -> tuple[str, tuple[str, ...]]:
+    """Return who gets it, and the boxes: one a place, or one a part where there are several."""
+    name: str = row.key.model
+    if with_work:
+        name = message("{model}, {work}", model=name, work=row.stage)
+    if row.key.coat > 1:
+        name = message("{work}, coat {coat}", work=name, coat=row.key.coat)
+    if row.pieces > 1:
+        name = message(
+            "{work} (piece {piece} of {pieces})", work=name, piece=row.piece, pieces=row.pieces
+        )
+    if row.logged:
+        name = message("{work} (logged)", work=name)
+    parts = run_sheet_text.by_part(row.places)
+    if len(parts) > 1:
+        return name, tuple(parts)
+    return name, tuple(names for each in parts.values() for names in each)
 
 
 def _laid(row: WorkRow, zone: ZoneInfo) -> Iterator[LaidCoating]:

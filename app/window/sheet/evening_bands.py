@@ -68,6 +68,8 @@ def heading_bands(evening: SheetEvening, fonts: Fonts, width: float) -> list[Pag
 
 def entry_bands(entry: SheetEntry, fonts: Fonts, width: float) -> list[PageBand]:
     """Return one thing to do: clock and minutes at the left, then a box and what it is."""
+    if entry.brief:
+        return _brief_bands(entry, fonts, width)
     line = fonts.line
     clock, left = line * 3.4, line * 4.8
     room = width - left
@@ -92,6 +94,23 @@ def entry_bands(entry: SheetEntry, fonts: Fonts, width: float) -> list[PageBand]
 
     head = together(bands[:2], line * 2)  # both lines at the left stand beside it
     return [*beside([head], mark), *bands[2:], gap_of(line * 0.45)]
+
+
+def _brief_bands(entry: SheetEntry, fonts: Fonts, width: float) -> list[PageBand]:
+    line = fonts.line
+    minutes, box, left = line * 3.0, line * 6.6, line * 7.8
+    bands = text_bands(entry.title, fonts.body, left, width - left)
+
+    def mark(painter: QPainter, top: float) -> None:
+        painter.setPen(INK)
+        painter.setFont(fonts.strong)
+        painter.drawText(QRectF(0, top, minutes, line), entry.at)
+        painter.setPen(SOFT)
+        painter.setFont(fonts.body)
+        painter.drawText(QRectF(minutes, top, box - minutes, line), f"{entry.minutes} min")
+        paint_box(painter, box, top + line * 0.1, line * 0.8)
+
+    return beside(bands, mark)
 
 
 def _laid_bands(laid: LaidCoating, fonts: Fonts, left: float, room: float) -> list[PageBand]:

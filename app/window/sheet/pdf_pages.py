@@ -14,7 +14,7 @@ from app.window.content_from_plan import strip_of
 from app.window.message_translation import translated
 from app.window.sheet.evening_bands import Fonts, entry_bands, heading_bands, section_bands
 from app.window.sheet.page_flow import SOFT, Flow, text_bands
-from app.window.sheet.strip_picture import of_evenings, picture_blocks
+from app.window.sheet.strip_picture import of_evenings, of_main_parts, picture_blocks
 from app.window.strip_content import Strip
 from planner.bench import BenchCalendar
 from planner.cure import Cure
@@ -24,6 +24,7 @@ from planner.values.plan import Plan
 from planner.values.refusal import Refused
 
 MARGIN_MM = 14.0
+WHOLE = 6  # lines of one thing to do that stay together
 SIZES = {Paper.A4: QPageSize.PageSizeId.A4, Paper.LETTER: QPageSize.PageSizeId.Letter}
 
 
@@ -64,16 +65,20 @@ def _laid_out(sheet: BenchSheet, strip: Strip, fonts: Fonts, width: float, heigh
     for line in sheet.lines:
         flow.place(text_bands(line, fonts.body, 0, width, SOFT))
     flow.skip(fonts.line * 0.6)
-    shown = of_evenings(strip, tuple(evening.interval for evening in sheet.evenings))
+    shown = of_main_parts(of_evenings(strip, tuple(evening.interval for evening in sheet.evenings)))
     for picture in picture_blocks(shown, fonts.body, width, height, flow.left):
         flow.place(picture)
-    if shown.pieces:
+    if shown.pieces and len(sheet.evenings) > 1:
         flow.place(text_bands(_legend(), fonts.body, 0, width, SOFT))
     for evening in sheet.evenings:
         flow.skip(fonts.line * 0.8)
         heading = heading_bands(evening, fonts, width)
         for entry in evening.entries:
-            flow.place([*heading, *entry_bands(entry, fonts, width)])
+            block = [*heading, *entry_bands(entry, fonts, width)]
+            whole = len(block) if entry.brief else WHOLE
+            flow.place(block[:whole])  # a long card goes on overleaf, but never after its head
+            for band in block[whole:]:
+                flow.place([band])
             heading = []
         for block in section_bands(evening, fonts, width):
             flow.place([*heading, *block])

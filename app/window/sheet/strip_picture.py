@@ -6,6 +6,7 @@ names of lanes run over as many lines as they need, and nothing is cut.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from zoneinfo import ZoneInfo
@@ -94,6 +95,28 @@ def of_evenings(strip: Strip, evenings: tuple[Interval, ...]) -> Strip:
     return _cut(strip, tuple(wanted))
 
 
+def of_main_parts(strip: Strip) -> Strip:
+    """Return a strip with one lane a model, that of the part with the most work."""
+    work = Counter(number for piece in strip.pieces for number in piece.lanes)
+    main: dict[tuple[str, str], Lane] = {}
+    for lane in strip.lanes:
+        known = main.get((lane.project, lane.model))
+        if known is None or work[lane.index] > work[known.index]:
+            main[lane.project, lane.model] = lane
+    new = {lane.index: number for number, lane in enumerate(main.values())}
+    return replace(
+        strip,
+        lanes=tuple(replace(lane, index=new[lane.index]) for lane in main.values()),
+        pieces=tuple(
+            replace(piece, lanes=tuple(new[lane] for lane in piece.lanes if lane in new))
+            for piece in strip.pieces
+            if any(lane in new for lane in piece.lanes)
+        ),
+        wedges=tuple(replace(w, lane=new[w.lane]) for w in strip.wedges if w.lane in new),
+        brackets=tuple(replace(b, lane=new[b.lane]) for b in strip.brackets if b.lane in new),
+    )
+
+
 def _runs(columns: tuple[StripColumn, ...], room: float) -> Iterator[tuple[StripColumn, ...]]:
     """Yield as many columns at a time as fit side by side."""
     run: tuple[StripColumn, ...] = ()
@@ -143,8 +166,15 @@ def _rows(at: StripPicture) -> Iterator[PictureRow]:
             name = text_bands(words.capital(airbrush), at.font, 6, at.left - 14, SOFT)
             least = at.line * 2.6
             yield PictureRow(None, number, tuple(name), max(least, sum(b.height for b in name) + 6))
+    lanes = at.strip.lanes
+    if len({(lane.project, lane.model) for lane in lanes}) == len(lanes):
+        for lane in lanes:  # one each: the model's name is that of its lane
+            name = text_bands(lane.model, at.strong, 0, at.left - 8)
+            least = at.line * 2.0
+            yield PictureRow(lane, None, tuple(name), max(least, sum(b.height for b in name) + 4))
+        return
     model = ("", "")
-    for lane in at.strip.lanes:
+    for lane in lanes:
         if (lane.project, lane.model) != model:
             model = (lane.project, lane.model)
             name = text_bands(lane.model, at.strong, 0, at.width)

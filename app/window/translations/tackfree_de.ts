@@ -14234,6 +14234,10 @@ Quelle: {source}</translation>
    <source>Tonight at the bench</source>
    <translation>Heute Abend am Basteltisch</translation>
   </message>
+  <message>
+   <source>{model}, {work}</source>
+   <translation>{model}, {work}</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
