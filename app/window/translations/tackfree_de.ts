@@ -1898,10 +1898,6 @@
    <source>Four short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
    <translation>Vier kurze Fragen, und Tackfree sagt, was heute Abend zu tun ist, in welcher Reihenfolge und wann es fertig sein wird.</translation>
   </message>
-  <message>
-   <source>Three short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
-   <translation>Drei kurze Fragen, und Tackfree sagt, was heute Abend in welcher Reihenfolge zu tun ist und wann alles fertig wird.</translation>
-  </message>
  </context>
  <context>
   <name>EntryForm</name>
@@ -2091,6 +2087,10 @@
    <translation>Alle Abende, {paper} …</translation>
   </message>
   <message>
+   <source>Tonight as a page for the p&amp;hone…</source>
+   <translation>Heute Abend als Seite fürs &amp;Telefon …</translation>
+  </message>
+  <message>
    <source>Build &amp;record</source>
    <translation>Bau&amp;bericht</translation>
   </message>
@@ -2131,6 +2131,10 @@
    <translation>Arbeitsblatt</translation>
   </message>
   <message>
+   <source>Page for the phone</source>
+   <translation>Seite fürs Telefon</translation>
+  </message>
+  <message>
    <source>Table</source>
    <translation>Tabelle</translation>
   </message>
@@ -2161,14 +2165,6 @@
   <message>
    <source>Exported to {path}</source>
    <translation>Exportiert nach {path}</translation>
-  </message>
-  <message>
-   <source>Tonight as a page for the p&amp;hone…</source>
-   <translation>Heute Abend als Seite fürs &amp;Telefon …</translation>
-  </message>
-  <message>
-   <source>Page for the phone</source>
-   <translation>Seite fürs Telefon</translation>
   </message>
  </context>
  <context>
@@ -2239,10 +2235,6 @@
   <message>
    <source>Project files ({pattern})</source>
    <translation>Projektdateien ({pattern})</translation>
-  </message>
-  <message>
-   <source>Project files ({pattern});;All files (*)</source>
-   <translation>Projektdateien ({pattern});;Alle Dateien (*)</translation>
   </message>
  </context>
  <context>
@@ -5627,10 +5619,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
-  </message>
-  <message>
-   <source>{length} free: nothing is ready sooner</source>
-   <translation>{length} frei: Früher ist nichts bereit</translation>
   </message>
  </context>
  <context>
@@ -11231,6 +11219,10 @@ Quelle: {source}</translation>
    <translation>Arbeitsblatt</translation>
   </message>
   <message>
+   <source>Take care</source>
+   <translation>Vorsicht</translation>
+  </message>
+  <message>
    <source>Drying now</source>
    <translation>Trocknet jetzt</translation>
   </message>
@@ -11251,8 +11243,20 @@ Quelle: {source}</translation>
    <translation>Kennzeichen</translation>
   </message>
   <message>
-   <source>Take care</source>
-   <translation>Vorsicht</translation>
+   <source>{model}, {work}</source>
+   <translation>{model}, {work}</translation>
+  </message>
+  <message>
+   <source>{work}, coat {coat}</source>
+   <translation>{work}, Schicht {coat}</translation>
+  </message>
+  <message>
+   <source>{work} (piece {piece} of {pieces})</source>
+   <translation>{work} (Stück {piece} von {pieces})</translation>
+  </message>
+  <message>
+   <source>{work} (logged)</source>
+   <translation>{work} (eingetragen)</translation>
   </message>
   <message>
    <source>parts {mix}</source>
@@ -11893,10 +11897,6 @@ Quelle: {source}</translation>
   <message>
    <source>{stage}: {title}</source>
    <translation>{stage}: {title}</translation>
-  </message>
-  <message>
-   <source>{work}, coat {coat}</source>
-   <translation>{work}, Schicht {coat}</translation>
   </message>
   <message>
    <source>{coating} on {places}</source>
@@ -12875,14 +12875,6 @@ Quelle: {source}</translation>
    <translation>{work}: {title}</translation>
   </message>
   <message>
-   <source>{work} (piece {piece} of {pieces})</source>
-   <translation>{work} (Stück {piece} von {pieces})</translation>
-  </message>
-  <message>
-   <source>{work} (logged)</source>
-   <translation>{work} (eingetragen)</translation>
-  </message>
-  <message>
    <source>{laid}; mix {mix}</source>
    <translation>{laid}; mischen {mix}</translation>
   </message>
@@ -13113,6 +13105,42 @@ Quelle: {source}</translation>
   <message>
    <source>another order of the work: {days:.1f} days on average, {percent:+d} % chance; it takes {sessions:+d} sessions and ends {later:+.1f} days by plan</source>
    <translation>eine andere Reihenfolge: {days:.1f} Tage im Mittel, {percent:+d} % Aussicht; sie braucht {sessions:+d} Sitzungen und endet nach Plan {later:+.1f} Tage</translation>
+  </message>
+  <message>
+   <source>{done} of {all} ticked</source>
+   <translation>{done} von {all} abgehakt</translation>
+  </message>
+  <message>
+   <source>{h} h {m} min</source>
+   <translation>{h} h {m} min</translation>
+  </message>
+  <message>
+   <source>expected ready</source>
+   <translation>voraussichtlich bereit</translation>
+  </message>
+  <message>
+   <source>Nothing more opens tonight.</source>
+   <translation>Heute wird nichts mehr bereit.</translation>
+  </message>
+  <message>
+   <source>Next: {name} in {left}</source>
+   <translation>Als Nächstes: {name} in {left}</translation>
+  </message>
+  <message>
+   <source>{model}: {work}</source>
+   <translation>{model}: {work}</translation>
+  </message>
+  <message>
+   <source>Drying</source>
+   <translation>Trocknet</translation>
+  </message>
+  <message>
+   <source>{coating} on {model}</source>
+   <translation>{coating} auf {model}</translation>
+  </message>
+  <message>
+   <source>Tonight at the bench</source>
+   <translation>Heute Abend am Basteltisch</translation>
   </message>
   <message>
    <source>"{place}" must be {gain:g} °C warmer than the usual place, {most:g} °C at most</source>
@@ -14193,50 +14221,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>is in the hour that the clocks leave out; check zone</source>
-   <translation>liegt in der Stunde, die die Uhren auslassen; Zeitzone prüfen</translation>
-  </message>
-  <message>
-   <source>{done} of {all} ticked</source>
-   <translation>{done} von {all} abgehakt</translation>
-  </message>
-  <message>
-   <source>{h} h {m} min</source>
-   <translation>{h} h {m} min</translation>
-  </message>
-  <message>
-   <source>expected ready</source>
-   <translation>voraussichtlich bereit</translation>
-  </message>
-  <message>
-   <source>Nothing more opens tonight.</source>
-   <translation>Heute wird nichts mehr bereit.</translation>
-  </message>
-  <message>
-   <source>Next: {name} in {left}</source>
-   <translation>Als Nächstes: {name} in {left}</translation>
-  </message>
-  <message>
-   <source>{model}: {work}</source>
-   <translation>{model}: {work}</translation>
-  </message>
-  <message>
-   <source>Drying</source>
-   <translation>Trocknet</translation>
-  </message>
-  <message>
-   <source>{coating} on {model}</source>
-   <translation>{coating} auf {model}</translation>
-  </message>
-  <message>
-   <source>Tonight at the bench</source>
-   <translation>Heute Abend am Basteltisch</translation>
-  </message>
-  <message>
-   <source>{model}, {work}</source>
-   <translation>{model}, {work}</translation>
   </message>
  </context>
  <context>
