@@ -101,7 +101,7 @@ class Holding:
         if fit is None:
             return False
         minutes = event.interval.minutes
-        if not event.last and fit.end - fit.start >= minutes and not self._alone(event.activity):
+        if not event.last and fit.end - fit.start > minutes and not self._alone(event.activity):
             end = fit.start + minutes
             fit = replace(fit, end=end, free=end, last=False)
         elif not fit.last and event.last:
