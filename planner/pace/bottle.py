@@ -58,6 +58,8 @@ NODES = (
     (0.958572, 0.393619),
     (2.020183, 0.019953),
 )
+LEAST_SLOPE = 0.03
+"""What a slope must do to a film's times before films near 23 °C are asked of it: assumed [ln]."""
 SPREADS = (-2.0, -1.0, 0.0, 1.0, 2.0)
 SLOPES = (-3.0, -2.0, -1.0, 0.0, 1.0, 2.0, 3.0)
 """Where spread and slope are looked at, in standard deviations of their priors."""
@@ -151,7 +153,7 @@ def figures_of(every: Sequence[Belief], prior: Prior) -> BottleFigures:
         return BottleFigures(level, Estimate(0.0, prior.slope_sd**2), prior.film_sd)
     level = _estimate([(one.level, one.weight / total) for one in every])
     slope = Estimate(0.0, prior.slope_sd**2)
-    if any(one.slope for one in every):
+    if any(one.slope for one in every):  # else nothing was asked of it
         slope = _estimate([(one.slope, one.weight / total) for one in every])
     square = sum(one.film_sd**2 * one.weight for one in every) / total
     return BottleFigures(level, slope, math.sqrt(square))
@@ -171,7 +173,8 @@ def beliefs(seen: Iterable[FactorBound], prior: Prior) -> list[Belief]:
     for bound in seen:
         films[bound.film].append(bound)
     spreads = SPREADS if prior.spread_sd else (0.0,)
-    slopes = SLOPES if any(one.per_kj_mol for film in films.values() for one in film) else (0.0,)
+    told = max((abs(one.per_kj_mol) for film in films.values() for one in film), default=0.0)
+    slopes = SLOPES if told * prior.slope_sd > LEAST_SLOPE else (0.0,)
     found = []
     for slope_step, spread_step in product(slopes, spreads):
         slope = slope_step * prior.slope_sd

@@ -59,13 +59,16 @@ class CardAsk:
 def asked(book: Book, now: int, cure: Cure, calendar: BenchCalendar) -> tuple[CardAsk, ...]:
     """Return what the cards of a book ask from ``now`` on, the soonest first.
 
-    Of each trial that no card of the bottle has stood yet the first moment
-    is taken that teaches nearly as much as the best one.
+    The newest card of each bottle asks.  Of each trial that it has not stood
+    yet the first moment is taken that teaches nearly as much as the best one.
     """
+    newest: dict[str, int] = {}
+    for number, card in enumerate(book.drying_cards):
+        known = newest.get(card.coating)
+        if known is None or card.laid >= book.drying_cards[known].laid:
+            newest[card.coating] = number
     found = [
-        one
-        for number, card in enumerate(book.drying_cards)
-        for one in _of_card(book, number, now, cure, calendar)
+        one for number in newest.values() for one in _of_card(book, number, now, cure, calendar)
     ]
     return tuple(sorted(found, key=lambda one: (one.at, one.number, list(Trial).index(one.trial))))
 

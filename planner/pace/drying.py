@@ -159,7 +159,7 @@ def factor_bound(
 
 
 _LEAST, _MOST = 0.05, 20.0
-_HALVINGS = 24  # of that span, to a millionth
+_HALVINGS = 16  # of that span, to a ten-thousandth
 
 
 def _steeper(film: Film, kj_mol: float) -> Film:

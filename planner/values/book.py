@@ -8,7 +8,7 @@ from typing import Annotated
 
 from planner.values.bench_time import BenchTime
 from planner.values.coating import THINNERS, Coating, Mix, State, film_of_mix
-from planner.values.drying_card import DryingCard
+from planner.values.drying_card import MOST_CARDS, DryingCard
 from planner.values.field import Field, Value
 from planner.values.gear import Cleaned, Gear
 from planner.values.message import message
@@ -109,6 +109,11 @@ class Book(Value):
             )
 
     def _check_cards(self) -> None:
+        demand(
+            len(self.drying_cards) <= MOST_CARDS,
+            "drying_cards",
+            message("has more than {most} cards; throw old ones away", most=MOST_CARDS),
+        )
         known = [*(coating.name for coating in self.coatings), *(mix.name for mix in self.mixes)]
         for index, card in enumerate(self.drying_cards):
             here = f"drying_cards[{index}]"

@@ -9,9 +9,10 @@ from typing import Annotated
 
 from planner.values.coating import State
 from planner.values.field import Field, Value
+from planner.values.message import message
 from planner.values.refusal import demand, plain_name
 
-MOST_TRIALS = 40
+MOST_TRIALS, MOST_CARDS = 20, 100  # that a card, and a book, may have
 
 
 class Trial(StrEnum):
@@ -71,6 +72,10 @@ class DryingCard(Value):
 
     def __post_init__(self) -> None:
         super().__post_init__()
-        demand(len(self.tried) <= MOST_TRIALS, "tried", f"has more than {MOST_TRIALS} trials")
+        demand(
+            len(self.tried) <= MOST_TRIALS,
+            "tried",
+            message("has more than {most} trials; coat another card", most=MOST_TRIALS),
+        )
         for index, one in enumerate(self.tried):
             demand(one.at > self.laid, f"tried[{index}].at", "must lie after the card was coated")

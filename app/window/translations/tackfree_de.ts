@@ -14222,6 +14222,14 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
+  <message>
+   <source>has more than {most} cards; throw old ones away</source>
+   <translation>hat mehr als {most} Karten; alte wegwerfen</translation>
+  </message>
+  <message>
+   <source>has more than {most} trials; coat another card</source>
+   <translation>hat mehr als {most} Proben; eine weitere Karte lackieren</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>

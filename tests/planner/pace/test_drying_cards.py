@@ -63,6 +63,13 @@ def test_every_question_lies_in_bench_time_after_the_card_and_can_go_either_way(
     assert 0 < EARLY_IS_WELL < 1
 
 
+def test_the_newest_card_of_a_bottle_asks():
+    book = with_card()
+    newer = replace(book.drying_cards[0], laid=LAID + timedelta(minutes=5))
+    both = replace(book, drying_cards=(newer, *book.drying_cards))
+    assert {ask.number for ask in asks_of(both)} == {0}
+
+
 def test_what_was_answered_is_not_asked_again_and_a_no_only_a_tenth_later():
     (thumb,) = (ask for ask in asks_of(with_card()) if ask.trial is Trial.THUMB)
     after = thumb.at - minute_of(LAID)
@@ -114,4 +121,9 @@ def test_a_card_is_refused_where_it_cannot_be():
         with_card(location="attic")
     with pytest.raises(Refused, match="after the card was coated"):
         with_card(tried(Trial.TAPE, 0, held=True))
+    with pytest.raises(Refused, match="more than 20 trials"):
+        with_card(*[tried(Trial.TAPE, 30 + at, held=False) for at in range(21)])
+    one = with_card()
+    with pytest.raises(Refused, match="more than 100 cards"):
+        replace(one, drying_cards=one.drying_cards * 101)
     assert set(ASKS) == set(Trial)
