@@ -9919,6 +9919,10 @@ Quelle: {source}</translation>
    <translation>ist eine Verdünnung; das filmbildende Mittel zuerst nennen</translation>
   </message>
   <message>
+   <source>has more than {most} cards; throw old ones away</source>
+   <translation>hat mehr als {most} Karten; alte wegwerfen</translation>
+  </message>
+  <message>
    <source>is a thinner and forms no film; name a coating or a mix</source>
    <translation>ist eine Verdünnung und bildet keinen Film; ein Mittel oder eine Mischung nennen</translation>
   </message>
@@ -10177,6 +10181,10 @@ Quelle: {source}</translation>
   <message>
    <source>Dry &amp;film</source>
    <translation>Trocken&amp;film</translation>
+  </message>
+  <message>
+   <source>has more than {most} trials; coat another card</source>
+   <translation>hat mehr als {most} Proben; eine weitere Karte lackieren</translation>
   </message>
   <message>
    <source>must lie after the card was coated</source>
@@ -14221,14 +14229,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>has more than {most} cards; throw old ones away</source>
-   <translation>hat mehr als {most} Karten; alte wegwerfen</translation>
-  </message>
-  <message>
-   <source>has more than {most} trials; coat another card</source>
-   <translation>hat mehr als {most} Proben; eine weitere Karte lackieren</translation>
   </message>
  </context>
  <context>
