@@ -11,18 +11,50 @@ from window_steps import settle
 
 from app.window.evening.brake_dialog import BrakeDialog
 from app.window.main_window import MainWindow
-from app.window.tonight_rows import WorkLine
+from app.window.tonight_cards.places_model import Cell
+from app.window.tonight_cards.places_table import PlacesTable
+from planner.tonight import WorkRow
 from planner.values.plan import PassKey
 from planner.values.project import Logged
 
 Key = Qt.Key
 
 
-def row_of(window: MainWindow, wanted: PassKey) -> WorkLine:
+class Shown:
+    """The row of a pass in its table."""
+
+    def __init__(self, table: PlacesTable, at: int) -> None:
+        self.table, self.model, self.at = table, table.places, at
+
+    @property
+    def work(self) -> WorkRow:
+        """What is done."""
+        return self.model.block.rows[self.at]
+
+    @property
+    def over(self) -> bool:
+        """Tell whether it is shown as done."""
+        return self.model.over(self.work)
+
+    def state(self, number: int) -> Cell:
+        """Return how a place stands; the one after the last is the whole row."""
+        return self.model.cell(self.model.index(self.at, number))
+
+    def checked(self, number: int) -> bool:
+        """Tell whether a place is ticked."""
+        return self.state(number) is Cell.DONE
+
+    def go(self, number: int) -> None:
+        """Let the keys go to a place."""
+        self.table.setFocus()
+        self.table.setCurrentIndex(self.model.index(self.at, number))
+
+
+def row_of(window: MainWindow, wanted: PassKey) -> Shown:
     """Return the row of a pass."""
-    return next(
-        row for row in window.tonight.rows if isinstance(row, WorkLine) and row.key == wanted
-    )
+    found = window.tonight.spot(wanted)
+    assert found is not None
+    return Shown(*found)
 
 
 def asked(app: QApplication) -> BrakeDialog:
@@ -50,16 +82,24 @@ class Tonight:
         settle(self.app)
 
     def tick(self, wanted: PassKey, number: int = 0) -> None:
-        box = row_of(self.window, wanted).boxes[number]
-        box.setFocus()
-        self.qtbot.keyClick(box, Key.Key_Space)
+        """Go to a place and press Space."""
+        row = row_of(self.window, wanted)
+        row.go(number)
+        self.qtbot.keyClick(row.table, Key.Key_Space)
         settle(self.app)
 
     def done(self, wanted: PassKey) -> None:
+        """Go to a row and press Enter."""
         row = row_of(self.window, wanted)
-        button = next(each for each in row.findChildren(QPushButton) if each.text() == "Done")
-        button.setFocus()
-        self.qtbot.keyClick(button, Key.Key_Space)
+        row.go(0)
+        self.qtbot.keyClick(row.table, Key.Key_Return)
+        settle(self.app)
+
+    def back(self, wanted: PassKey) -> None:
+        """Go to a row and press Delete."""
+        row = row_of(self.window, wanted)
+        row.go(0)
+        self.qtbot.keyClick(row.table, Key.Key_Delete)
         settle(self.app)
 
     def press(self, pressed: Qt.Key) -> None:

@@ -8,11 +8,12 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.window import reasons, words
 from app.window.labels import text
-from app.window.mark_widgets import BracketMark, WedgeMark
+from app.window.mark_widgets import BracketMark
 from app.window.message_translation import translated
 from app.window.palette import Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import below_words, other_words
+from app.window.time_scale import ScaledWedge, ScaleLine, TimeScale
 from planner.tonight import Closing, DryingFilm, RunSheet
 from planner.values.plan import Plan
 from planner.values.step import Bound
@@ -25,12 +26,21 @@ def panel(picture: PlanSnapshot, colours: Colours) -> QWidget:
     """Return the panel of a picture."""
     holder = QWidget()
     column = QVBoxLayout(holder)
-    column.setContentsMargins(8, 20, 18, 20)
+    column.setContentsMargins(12, 8, 18, 20)
     column.setSpacing(6)
     sheet, zone = picture.sheet, picture.zone
-    _drying(column, words.tr("Drying now"), sheet.drying_now, sheet, zone, colours)
+    close = max(sheet.interval.end, sheet.now + 1)
+    soon = [film for film in sheet.drying if film.opens is not None and film.opens <= close]
+    later = [film for film in sheet.drying if film not in soon]
+    if soon:
+        _title(column, words.tr("Opens before {time}").format(time=words.clock(close, zone)))
+        scale = TimeScale(sheet.now, close)
+        column.addWidget(ScaleLine(scale, colours, zone))
+        for film in sorted(soon, key=lambda film: film.opens or 0):
+            column.addWidget(_film(film, scale, zone, colours))
     _closing(column, sheet, zone, colours)
-    _drying(column, words.tr("Will dry after this"), sheet.drying_after, sheet, zone, colours)
+    if later:
+        _overnight(column, picture, later, colours)
     _brakes(column, picture, colours)
     _others(column, picture, colours)
     _next(column, sheet, zone, colours)
@@ -45,52 +55,79 @@ def _title(column: QVBoxLayout, words_: str) -> None:
     column.addWidget(label)
 
 
-def _drying(
-    column: QVBoxLayout,
-    title: str,
-    films: tuple[DryingFilm, ...],
-    sheet: RunSheet,
-    zone: ZoneInfo,
-    colours: Colours,
-) -> None:
-    if not films:
-        return
-    _title(column, title)
-    for film in films:
-        column.addWidget(_film(film, sheet.now, zone, colours))
+def _film(film: DryingFilm, scale: TimeScale, zone: ZoneInfo, colours: Colours) -> QWidget:
+    """Return a film: the model first, when it opens, and the wedge on the common scale."""
+    assert film.opens is not None
+    parts = tuple(dict.fromkeys(place.partition("/")[0] for place in film.places))
+    work = film.coating or words.capital(reasons.step_name(film.key))
+    told = words.tr("{work} ({parts})").format(work=work, parts=words.listed(parts))
+    return _line(
+        film.key.model,
+        told,
+        words.opening(film.opens, zone, scale.start),
+        _waits(film),
+        ScaledWedge(scale, colours, film.since, film.opens),
+        colours,
+    )
 
 
-def _film(film: DryingFilm, now: int, zone: ZoneInfo, colours: Colours) -> QWidget:
+def _waits(film: DryingFilm) -> str:
+    """Return what state is awaited, and what for."""
+    state = words.state_word(film.state.value) if film.state else words.tr("waited out")
+    if film.waiting is None:
+        return state
+    return words.tr("{state}, for “{work}”").format(
+        state=state, work=reasons.step_name(film.waiting)
+    )
+
+
+def _line(name: str, told: str, at: str, why: str, wedge: QWidget, colours: Colours) -> QWidget:
     holder = QWidget()
     box = QVBoxLayout(holder)
     box.setContentsMargins(0, 2, 0, 4)
-    box.setSpacing(1)
+    box.setSpacing(0)
     line = QHBoxLayout()
-    parts = tuple(dict.fromkeys(place.partition("/")[0] for place in film.places))
-    name = words.capital(reasons.step_name(film.key))
-    line.addWidget(text(name), 1)
-    at = words.tr("never") if film.opens is None else words.opening(film.opens, zone, now)
+    line.addWidget(text(name, bold=True), 1)
     line.addWidget(text(at, colour=colours.drying_word, bold=True, wrap=False))
     box.addLayout(line)
-    share = 0.0
-    if film.opens is not None and film.opens > film.since:
-        share = max(0.0, (now - film.since) / (film.opens - film.since))
-    box.addWidget(WedgeMark(colours, share, endless=film.opens is None))
-    state = words.state_word(film.state.value) if film.state else words.tr("waited out")
-    if film.waiting is not None:
-        why = words.tr("{model} ({parts}): {state}, for “{work}”").format(
-            model=film.key.model,
-            parts=words.listed(parts),
-            state=state,
-            work=reasons.step_name(film.waiting),
-        )
-    else:
-        why = words.tr("{model} ({parts}): {state}").format(
-            model=film.key.model, parts=words.listed(parts), state=state
-        )
-    box.addWidget(text(why, colour=colours.soft, size=0.92))
-    holder.setAccessibleName(f"{name}, {at}. {why}")
+    box.addWidget(text(told, colour=colours.soft, size=0.95))
+    box.addWidget(wedge)
+    holder.setToolTip(why)
+    holder.setAccessibleName(f"{name}, {at}. {told}. {why}")
     return holder
+
+
+def _overnight(
+    column: QVBoxLayout, picture: PlanSnapshot, films: list[DryingFilm], colours: Colours
+) -> None:
+    """Add what is still wet at the end, alike films of several models as one line."""
+    sheet, zone = picture.sheet, picture.zone
+    close = words.clock(sheet.interval.end, zone)
+    kinds: dict[tuple[object, ...], list[DryingFilm]] = {}
+    for film in films:
+        kind = (film.coating, film.state, film.waiting and reasons.step_name(film.waiting))
+        kinds.setdefault(kind, []).append(film)
+    _title(column, words.tr("Still wet at {time}").format(time=close))
+    ends = [film.opens for film in films if film.opens is not None]
+    scale = TimeScale(sheet.now, max([*ends, sheet.interval.end]))
+    column.addWidget(ScaleLine(scale, colours, zone))
+    for alike in kinds.values():
+        last = max((film.opens for film in alike if film.opens is not None), default=None)
+        names = list(dict.fromkeys(film.key.model for film in alike))
+        name = names[0]
+        if len(names) > 1:
+            more = words.tr("{model} and {n} more")
+            name = more.format(model=names[0], n=len(names) - 1)
+        at = (
+            words.tr("never")
+            if any(film.opens is None for film in alike) or last is None
+            else (words.opening(last, zone, sheet.now))
+        )
+        since = min(film.since for film in alike)
+        wedge = ScaledWedge(scale, colours, since, None if at == words.tr("never") else last)
+        work = alike[0].coating or words.capital(reasons.step_name(alike[0].key))
+        line = _line(name, f"{work}: {_waits(alike[0])}", at, words.listed(names), wedge, colours)
+        column.addWidget(line)
 
 
 def _closing(column: QVBoxLayout, sheet: RunSheet, zone: ZoneInfo, colours: Colours) -> None:

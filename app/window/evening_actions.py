@@ -67,6 +67,37 @@ class EveningActs(QObject):
         held = film_brake.at_beginning(book, key, self._session.now) if on else None
         self._ask_first(held, noted, done=False)
 
+    def tick_all(self, spots: list[tuple[PassKey, str]], on: bool) -> None:
+        """Note that places are done, or not after all, as one edit; over a wet film it asks."""
+        from app.service import film_brake, logbook  # noqa: PLC0415
+        from app.service.tick_places import tick_places  # noqa: PLC0415
+
+        book, picture, now = self._session.book, self._session.picture, self._session.now
+        if book is None or picture is None or not spots:
+            return
+        keys = dict.fromkeys(key for key, _ in spots)
+        held = {key for key in keys if on and film_brake.at_beginning(book, key, now)}
+        free = [(key, place) for key, place in spots if key not in held]
+        if free:
+            planned = {key: self._planned(key) for key in keys}
+            self._make(
+                lambda book: tick_places(
+                    book,
+                    free,
+                    now,
+                    on=on,
+                    planned=planned,
+                    airbrushes={
+                        key: logbook.usual_airbrush(book, key, picture.plan) for key in keys
+                    },
+                )
+            )
+        waiting = [spot for spot in spots if spot[0] in held]
+        for key in dict.fromkeys(key for key, _ in waiting[1:]):
+            self.held_up.emit(key)
+        if waiting:
+            self.tick(*waiting[0], True)  # asks; the others are ticked after it
+
     def done(self, key: PassKey) -> None:
         """Note in the logbook that a pass was done, ending now."""
         from app.service import air_readings, film_brake, logbook  # noqa: PLC0415

@@ -74,6 +74,8 @@ class FlowLayout(QLayout):
             if item.isEmpty():  # hidden
                 continue
             hint = item.sizeHint()
+            if rect.width() > 0:  # what is too wide for a line of its own gets the line
+                hint.setWidth(min(hint.width(), max(rect.width(), item.minimumSize().width())))
             if x > rect.x() and x + hint.width() > rect.right() + 1:
                 x, y, line = rect.x(), y + line + self._down, 0
             if move:

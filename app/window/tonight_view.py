@@ -1,60 +1,62 @@
-"""Tonight: what to do now, in order of the clock, and what dries and closes meanwhile."""
+"""Tonight: the answer, the evening by loads with places to tick, and what dries meanwhile."""
 
 from __future__ import annotations
 
-from collections import deque
 from collections.abc import Callable, Hashable
 from datetime import date
 from functools import partial
-from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QCoreApplication, QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import (
-    QFrame,
-    QHBoxLayout,
-    QLabel,
-    QPushButton,
-    QScrollArea,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
-from app.service.logbook import cups_now
 from app.window import drying_sidebar, words
 from app.window.card_words import ask_sentence
 from app.window.evening.gap_words import gap_sentence
 from app.window.labels import text
-from app.window.missed_words import missed_line, missed_of
 from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import check_words, filling_words, look_sentence, marks_of
-from app.window.tonight_rows import NoteLine, SetUpLine, TonightRow, WorkLine
+from app.window.tonight_cards.card import CardFrame, CardNotes
+from app.window.tonight_cards.headline import Headline
+from app.window.tonight_cards.places_model import Progress
+from app.window.tonight_cards.places_table import PlacesTable
+from app.window.tonight_rows import NoteLine, SetUpLine
 from app.window.tonight_sheet import Sheet
-from planner.cautions import LAST_WORD, Caution
+from planner.cautions import LAST_WORD
 from planner.evening.log_entries import entry_of
-from planner.tonight import RunSheet, WorkRow, as_they_stood, name_of
+from planner.tonight import (
+    LoadCard,
+    Row,
+    RunSheet,
+    WorkRow,
+    as_they_stood,
+    cards_of,
+    evening_answer,
+    loose_set_up,
+    name_of,
+)
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey
-from planner.values.project import Logged
 
-MISSED_TOLD = 2  # missed dates that are named at the top
 GAP_SHOWN = 5  # shorter pauses are not worth a line [min]
-HEADROOM = 150  # pixels of what is past above what is next
+HEADROOM = 40  # pixels of what is past above what is next
 
 
 class TonightView(QWidget):
-    """The run sheet.
+    """The evening by loads.
 
     Signals
     -------
-    ticked(PassKey, str, bool), done(PassKey), taken_back(PassKey)
-        As of its rows.
+    ticked(list[tuple[PassKey, str]], bool)
+        Places were ticked off, or not after all.
+    done(PassKey), taken_back(PassKey)
+        Work was done; it was not begun or done after all.
     bench_wanted()
         The bench mode is asked for.
     """
 
-    ticked = Signal(object, str, bool)
+    ticked = Signal(list, bool)
     done = Signal(object)
     taken_back = Signal(object)
     bench_wanted = Signal()
@@ -66,19 +68,20 @@ class TonightView(QWidget):
         self._interval: Interval | None = None
         self._to_now = False
         self._bare = True  # nothing was shown yet
-        self._sure = ""  # how sure the date is, once that is known
-        self._sure_label: QLabel | None = None
-        self._kept: dict[Hashable, TonightRow] = {}
+        self._kept: dict[Hashable, QWidget] = {}
         self._stood: list[tuple[object, ...]] = []  # names of rows in the order shown last
         self._on: date | None = None  # and of which evening
-        self.rows: list[TonightRow] = []
-        self._line = line = QHBoxLayout(self)
+        self._focus_on: tuple[PassKey, int] | None = None
+        self.rows: tuple[WorkRow, ...] = ()
+        self.cards: list[CardFrame] = []
+        self._headline: Headline | None = None
+        self._sure = ""  # how sure the date is, once that is known
+        line = QVBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
-        line.setSpacing(0)
         self._sheet = Sheet()
         self._sheet_area = _scrolling(self.tr("Run sheet"))
         self._sheet_area.setWidget(self._sheet)
-        self._put_soon = self._next_go(self._put_first)
+        self._put_soon = self._next_go(self._put)
         self._aside_soon = self._next_go(self._show_aside)
         self._sheet_area.verticalScrollBar().rangeChanged.connect(self._scroll_to_now)
         self._aside_area = _scrolling(self.tr("Drying and closing"))
@@ -100,66 +103,71 @@ class TonightView(QWidget):
         """Paint in other colours."""
         self._colours = colours
         self._kept.clear()
+        self._headline = None
         self._build()
 
     def show_picture(self, picture: PlanSnapshot) -> None:
-        """Show the run sheet of another plan."""
+        """Show the evening of another plan."""
         self._picture = picture
         self._build()
 
     def show_sure(self, told: str) -> None:
         """Tell at the head how sure the date is; "" while that is not known."""
         self._sure = told
-        if self._sure_label is not None:
-            self._sure_label.setText(told)
-            self._sure_label.setVisible(bool(told))
+        if self._headline is not None:
+            self._headline.show_sure(told)
 
     @property
     def aside(self) -> QScrollArea:
         """What dries and closes, to lie beside the sheet."""
         return self._aside_area
 
+    def spot(self, key: PassKey) -> tuple[PlacesTable, int] | None:
+        """Return the table that shows a pass, and its row there."""
+        for card in self.cards:
+            for table in card.tables:
+                for at, row in enumerate(table.places.block.rows):
+                    if row.key == key:
+                        return table, at
+        return None
+
     def show_ticks(self, key: PassKey) -> None:
         """Show again what the logbook has of a pass: what was ticked was not noted."""
-        for row in self.rows:
-            if isinstance(row, WorkLine) and row.key == key:
-                row.show_ticks()
+        found = self.spot(key)
+        if found is not None:
+            found[0].places.forget_asked()
+            found[0].viewport().update()
 
     def set_now(self, now: int) -> None:
-        """Let the shade reach ``now``."""
-        for row in self.rows:
-            row.now = now
-            row.update()
+        """Let the strip's shade reach ``now``."""
+        if self._headline is not None:
+            self._headline.strip.set_now(now)
 
     def _build(self) -> None:
         picture = self._picture
         if picture is None:
             return
-        focused = self._focused()
         self._to_now = self._to_now or picture.sheet.interval != self._interval
         self._interval = picture.sheet.interval
-        rows = self._rows(picture)
         if self._bare and self.isVisible():
-            self._put_soon.start()  # fonts and styles are looked up when rows are first shown
+            self._put_soon.start()  # fonts and styles are looked up when cards are first shown
             return
-        self._put(picture, rows)
-        self._focus(focused)
+        self._put()
+
+    def _put(self) -> None:
+        picture = self._picture
+        if picture is None:
+            return
+        self._bare = False
+        self._put_soon.stop()
+        focused = self._focused()
+        self._sheet.show_lines(self._lines(picture))
+        self._lay_out()
+        self._give_back(focused)
         if self.isVisible():
             self._aside_soon.start()
         else:
             self._show_aside()
-
-    def _put_first(self) -> None:
-        if self._picture is not None:
-            self._put(self._picture, self.rows)
-            self._aside_soon.start()
-
-    def _put(self, picture: PlanSnapshot, rows: list[TonightRow]) -> None:
-        self._bare = False
-        self._put_soon.stop()
-        last = text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92)
-        self._sheet.show_lines(self._heading(picture), rows, last)
-        self._lay_out()
 
     def _show_aside(self) -> None:
         if self._picture is not None:
@@ -167,97 +175,150 @@ class TonightView(QWidget):
             self._aside_area.setWidget(drying_sidebar.panel(self._picture, self._colours))
 
     def _lay_out(self) -> None:
-        """Give new rows their places now: painted before, they would be squeezed into the old."""
+        """Give new cards their places now: painted before, they would be squeezed into the old."""
         if self.isVisible():
             self._sheet.show_all()
             QCoreApplication.sendPostedEvents(self._sheet, QEvent.Type.LayoutRequest)
 
     def _scroll_to_now(self) -> None:
-        """Bring the first row that is not over near the top, once the rows have places."""
-        ahead = next((row for row in self.rows if row.end > row.now), None)
+        """Bring the first card that is not over near the top, once the cards have places."""
+        ahead = next((card for card in self.cards if not card.over), None)
         if self._to_now and ahead is not None and ahead.y() > 0:
             self._to_now = False
-            if ahead is not self.rows[0]:
+            if ahead is not self.cards[0]:
                 self._sheet_area.verticalScrollBar().setValue(ahead.y() - HEADROOM)
 
     def _focused(self) -> tuple[PassKey, int] | None:
-        """Return which place's box has the keys, to give them back after a re-plan."""
-        for row in self.rows:
-            if isinstance(row, WorkLine):
-                for at, box in enumerate(row.boxes):
-                    if box.hasFocus():
-                        return row.key, at
+        """Return which place has the keys, to give them back after a re-plan."""
+        for card in self.cards:
+            for table in card.tables:
+                row = table.places.row_at(table.currentIndex())
+                if table.hasFocus() and row is not None:
+                    return row.key, table.currentIndex().column()
         return None
 
-    def _focus(self, spot: tuple[PassKey, int] | None) -> None:
-        for row in self.rows:
-            if spot and isinstance(row, WorkLine) and row.key == spot[0]:
-                if spot[1] < len(row.boxes):
-                    row.boxes[spot[1]].setFocus()
-                return
+    def _give_back(self, spot: tuple[PassKey, int] | None) -> None:
+        found = self.spot(spot[0]) if spot is not None else None
+        if spot is None or found is None:
+            return
+        table, row = found
+        if not table.hasFocus():
+            table.setCurrentIndex(table.places.index(row, min(spot[1], table.places.all_column)))
+            table.setFocus()
 
-    def _rows(self, picture: PlanSnapshot) -> list[TonightRow]:
-        """Return the rows of a sheet; those that say what they said before are kept."""
-        sheet, zone, now = picture.sheet, picture.zone, picture.sheet.now
-        today = moment_of(now, zone).date()
-        told: set[Caution] = set()
-        interval = sheet.interval
-        running = interval.start <= now
-        at = max(interval.start, now) if running else interval.start
-        kept, self._kept = self._kept, {}
-        rows: list[TonightRow] = []
-
-        def add(said: Hashable, make: Callable[[], TonightRow]) -> None:
-            row = self._kept[said] = kept.pop(said) if said in kept else make()
-            row.now = now
-            rows.append(row)
-
-        def note(start: int, end: int, words_: str) -> None:
-            add(
-                (start, end, words_),
-                partial(NoteLine, self._colours, start, end, words_, zone=zone, now=now),
-            )
-
-        extras = deque(self._extras(picture))
-
-        def tell(until: int) -> None:
-            while extras and extras[0][0] < until:
-                start, said = extras.popleft()
-                note(start, start + 1, said)
-
-        beside = picture.beside
-        fillings = {
-            (filling.row.airbrush, filling.row.start): filling for filling in beside.fillings
-        }
+    def _lines(self, picture: PlanSnapshot) -> list[QWidget]:
+        """Return what stands on the sheet; what is known from before is shown again."""
+        sheet = picture.sheet
         standing = as_they_stood(self._stood if sheet.on == self._on else (), sheet.rows)
         self._stood, self._on = [name_of(row) for row in standing], sheet.on
+        self.rows = tuple(row for row in standing if isinstance(row, WorkRow))
+        progress = self._progress(picture)
+        cards = cards_of(standing)
+        kept, self._kept = self._kept, {}
+        placed = [(card.start, self._card(card, progress, picture, kept)) for card in cards]
+        self.cards = [card for _, card in placed]
+        lines: list[tuple[int, QWidget]] = [*placed]
+        lines += self._between(picture, standing, cards, kept)
+        head = self._head(picture, progress)
+        last = text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92)
+        tail = [last] if any(card.cautions for card in cards) else []
+        return [head, *(line for _, line in sorted(lines, key=lambda line: line[0])), *tail]
+
+    def _progress(self, picture: PlanSnapshot) -> Progress:
+        running = picture.sheet.interval.start <= picture.sheet.now
+        keys = dict.fromkeys(row.key for row in self.rows)
+        found = {key: entry_of(picture.book, key) for key in keys}
+        entries = {key: entry for key, entry in found.items() if entry is not None}
+        bare = Progress(picture.sheet.now, picture.zone, entries)
+        first = next((row.key for row in self.rows if not bare.over(row)), None)
+        return Progress(
+            picture.sheet.now,
+            picture.zone,
+            entries,
+            first,
+            lambda row: running and row.piece == row.pieces,
+        )
+
+    def _head(self, picture: PlanSnapshot, progress: Progress) -> Headline:
+        if self._headline is None:
+            self._headline = Headline(self._colours)
+            self._headline.bench_wanted.connect(self.bench_wanted)
+            self._headline.show_sure(self._sure)
+        self._headline.show_answer(picture, evening_answer(picture.sheet, progress.over))
+        return self._headline
+
+    def _card(
+        self,
+        card: LoadCard,
+        progress: Progress,
+        picture: PlanSnapshot,
+        kept: dict[Hashable, QWidget],
+    ) -> CardFrame:
+        said = (card.airbrush, card.coatings, card.stage, *card.key)
+        frame = kept.pop(said, None)
+        if not isinstance(frame, CardFrame):
+            frame = CardFrame(self._colours)
+            frame.ticked.connect(self.ticked)
+            frame.done.connect(self.done)
+            frame.taken_back.connect(self.taken_back)
+        self._kept[said] = frame
+        frame.show_card(card, progress, self._notes(card, progress, picture))
+        return frame
+
+    def _notes(self, card: LoadCard, progress: Progress, picture: PlanSnapshot) -> CardNotes:
+        beside, zone, now = picture.beside, picture.zone, picture.sheet.now
+        marks = dict.fromkeys(
+            told
+            for row in card.rows
+            if not progress.over(row)
+            for told in marks_of(row, beside, zone, now)
+        )
+        more: list[str] = []
+        for filling in beside.fillings:
+            if card.filling is not None and filling.row == card.filling:
+                more = filling_words(filling, zone, now)
+        return CardNotes(tuple(marks), tuple(more))
+
+    def _between(
+        self,
+        picture: PlanSnapshot,
+        standing: tuple[Row, ...],
+        cards: tuple[LoadCard, ...],
+        kept: dict[Hashable, QWidget],
+    ) -> list[tuple[int, QWidget]]:
+        """Return the lines between the cards: set-up of its own, gaps, looks, the end."""
+        zone, now = picture.zone, picture.sheet.now
+        today = moment_of(now, zone).date()
+        found: list[tuple[int, QWidget]] = []
+
+        def add(start: int, said: Hashable, make: Callable[[], QWidget]) -> None:
+            line = kept.pop(said, None) or make()
+            self._kept[said] = line
+            found.append((start, line))
+
+        for row in loose_set_up(standing, cards):
+            line = partial(SetUpLine, self._colours, row, zone=zone, now=now, more=())
+            add(row.start, (row, today), line)
+        for start, end, told in self._told(picture, standing):
+            make = partial(NoteLine, self._colours, start, end, told, zone=zone, now=now)
+            add(start, (start, end, told), make)
+        return found
+
+    def _told(self, picture: PlanSnapshot, standing: tuple[Row, ...]) -> list[tuple[int, int, str]]:
+        """Return from when to when what is told between the cards."""
+        interval = picture.sheet.interval
+        begin = max(interval.start, picture.now)
+        found = [(at, at + 1, told) for at, told in self._extras(picture)]
         if standing and standing[0].start < interval.start:
-            note(standing[0].start, standing[0].start + 1, self.tr("From before this stretch"))
+            before = standing[0].start
+            found.append((before, before + 1, self.tr("From before this session")))
+        at = begin
         for row in standing:
-            tell(at)
             if row.start - at >= GAP_SHOWN:
-                note(at, row.start, _pause(picture, at, row.start))
-            tell(row.start)
-            if isinstance(row, WorkRow):
-                loggable = running and row.piece == row.pieces
-                before = frozenset(told)
-                entry = entry_of(picture.book, row.key)
-                over = row.logged and (entry is None or entry.end is not None)
-                marks = () if over else tuple(marks_of(row, beside, zone, now))
-                said = (row, entry, loggable, before & set(row.cautions), marks, today)
-                add(said, partial(self._work_line, row, entry, zone, now, loggable, before, marks))
-                told.update(() if row.logged else row.cautions)
-            else:
-                filling = fillings.get((row.airbrush, row.start))
-                more = tuple(filling_words(filling, zone, now)) if filling else ()
-                line = partial(SetUpLine, self._colours, row, zone=zone, now=now, more=more)
-                add((row, more, today), line)
+                found.append((at, row.start, _pause(picture, at, row.start)))
             at = max(at, row.free)
-        tell(at)
-        note(at, max(at + 1, interval.end), _last_words(picture, at))
-        tell(interval.end + 1)
-        self.rows = rows
-        return rows
+        found.append((at, max(at + 1, interval.end), _last_words(picture, at)))
+        return found
 
     def _extras(self, picture: PlanSnapshot) -> list[tuple[int, str]]:
         """Return the looks that fall into the stretch, and when to put away, in order."""
@@ -274,61 +335,6 @@ class TonightView(QWidget):
             text_ = self.tr("Time to put away: {checks}").format(checks=told)
             found.append((picture.beside.tidy_from, text_))
         return sorted(found)
-
-    def _heading(self, picture: PlanSnapshot) -> QWidget:
-        """Return title, hours and air, and the way to the bench."""
-        holder = QWidget()
-        line = QHBoxLayout(holder)
-        line.setContentsMargins(0, 0, 10, 0)
-        column = QVBoxLayout()
-        column.addWidget(_heading(picture, self._colours))
-        self._sure_label = text(self._sure, bold=True)
-        self._sure_label.setContentsMargins(10, 0, 10, 8)
-        self._sure_label.setVisible(bool(self._sure))
-        column.addWidget(self._sure_label)
-        _tell_missed(column, picture, self._colours)
-        line.addLayout(column, 1)
-        button = QPushButton(self.tr("At the bench (B)"))
-        button.setToolTip(self.tr("One piece of work at a time, in large letters (F11)"))
-        button.clicked.connect(self.bench_wanted)
-        line.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
-        return holder
-
-    def _work_line(
-        self,
-        row: WorkRow,
-        entry: Logged | None,
-        zone: ZoneInfo,
-        now: int,
-        loggable: bool,
-        told: frozenset[Caution],
-        marks: tuple[str, ...],
-    ) -> WorkLine:
-        line = WorkLine(
-            self._colours,
-            row,
-            zone=zone,
-            now=now,
-            entry=entry,
-            loggable=loggable,
-            told=told,
-            marks=marks,
-        )
-        line.ticked.connect(self.ticked)
-        line.done.connect(self.done)
-        line.taken_back.connect(self.taken_back)
-        return line
-
-
-def _tell_missed(column: QVBoxLayout, picture: PlanSnapshot, colours: Colours) -> None:
-    """Say which dates are missed, the worst ones by name."""
-    missed = missed_of(picture)
-    for one in missed[:MISSED_TOLD]:
-        told = words.tr("⚠ {missed}").format(missed=missed_line(one, picture))
-        column.addWidget(text(told, colour=colours.closing_word, bold=True))
-    if len(missed) > MISSED_TOLD:
-        more = words.tr("⚠ {n} more dates are missed").format(n=len(missed) - MISSED_TOLD)
-        column.addWidget(text(more, colour=colours.closing_word, bold=True))
 
 
 def _pause(picture: PlanSnapshot, start: int, end: int) -> str:
@@ -361,61 +367,6 @@ def _ending(sheet: RunSheet, at: int, end: str) -> str:
             length=words.span(left), end=end
         )
     return words.tr("Bench time ends at {end}").format(end=end)
-
-
-def _heading(picture: PlanSnapshot, colours: Colours) -> QWidget:
-    sheet, zone = picture.sheet, picture.zone
-    here = moment_of(sheet.now, zone)
-    running = sheet.interval.start <= sheet.now
-    tonight = sheet.on == here.date()
-    title = words.tr("Tonight") if tonight else words.tr("Next at the bench")
-    if tonight and moment_of(sheet.interval.start, zone).hour < 15:
-        title = words.tr("Today")
-    hours = words.tr("{start}–{end}").format(
-        start=words.clock(sheet.interval.start, zone), end=words.clock(sheet.interval.end, zone)
-    )
-    told = [words.day(sheet.on, long=True)]
-    if running:
-        told.append(words.clock(sheet.now, zone))
-        told.append(
-            words.tr("{length} left").format(length=words.span(sheet.interval.end - sheet.now))
-        )
-    else:
-        told.append(hours)
-        told.append(
-            words.tr("in {length}").format(length=words.span(sheet.interval.start - sheet.now))
-        )
-    holder = QWidget()
-    column = QVBoxLayout(holder)
-    column.setContentsMargins(10, 0, 10, 12)
-    column.setSpacing(2)
-    column.addWidget(text(title, size=1.9, bold=True))
-    column.addWidget(text(" · ".join(told)))
-    column.addWidget(text(_air_line(picture), colour=colours.soft))
-    for name, held in cups_now(picture.book, sheet.now).items():
-        told_of = words.tr("{airbrush} holds {coating} since {time}").format(
-            airbrush=words.capital(name),
-            coating=held.coating,
-            time=words.clock(held.since, zone),
-        )
-        column.addWidget(text(told_of, colour=colours.soft))
-    return holder
-
-
-def _air_line(picture: PlanSnapshot) -> str:
-    air = picture.air
-    line = words.tr("{place}: {temperature}, {humidity:.0f} % RH").format(
-        place=words.capital(air.location),
-        temperature=words.degrees(air.temperature_c),
-        humidity=air.humidity_pct,
-    )
-    if air.margin_k is None:
-        return line
-    return words.fill(
-        words.tr("{line}; surfaces are {margin:.1f} K above the dew point"),
-        line=line,
-        margin=air.margin_k,
-    )
 
 
 def _scrolling(name: str) -> QScrollArea:

@@ -94,7 +94,7 @@ class Views:
 
     def _hear_tonight(self, tonight: TonightView) -> None:
         window = self._window
-        tonight.ticked.connect(window.acts.tick)
+        tonight.ticked.connect(window.acts.tick_all)
         tonight.done.connect(window.acts.done)
         window.acts.held_up.connect(tonight.show_ticks)
         tonight.taken_back.connect(window.take_back)

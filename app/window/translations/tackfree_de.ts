@@ -820,6 +820,51 @@
   </message>
  </context>
  <context>
+  <name>CardFrame</name>
+  <message>
+   <source>Why here?</source>
+   <translation>Warum hier?</translation>
+  </message>
+  <message>
+   <source>{start} – {end}</source>
+   <translation>{start} – {end}</translation>
+  </message>
+  <message>
+   <source>{done} of {all} done</source>
+   <translation>{done} von {all} erledigt</translation>
+  </message>
+  <message>
+   <source>{work}: places of {models}</source>
+   <translation>{work}: Stellen von {models}</translation>
+  </message>
+  <message>
+   <source>{caution}, as above</source>
+   <translation>{caution}, wie oben</translation>
+  </message>
+  <message>
+   <source>{caution}
+Source: {source}</source>
+   <translation>{caution}
+Quelle: {source}</translation>
+  </message>
+  <message>
+   <source>Fold this card</source>
+   <translation>Diese Karte einklappen</translation>
+  </message>
+  <message>
+   <source>Show this card</source>
+   <translation>Diese Karte zeigen</translation>
+  </message>
+  <message>
+   <source>Why here? {work}</source>
+   <translation>Warum hier? {work}</translation>
+  </message>
+  <message>
+   <source>{time} {model}: {why}</source>
+   <translation>{time} {model}: {why}</translation>
+  </message>
+ </context>
+ <context>
   <name>ChancePanel</name>
   <message>
    <source>What would help</source>
@@ -1342,7 +1387,7 @@
   </message>
   <message>
    <source>&amp;Stop for tonight</source>
-   <translation>S&amp;chluss für heute Abend</translation>
+   <translation>Schl&amp;uss für heute Abend</translation>
   </message>
   <message>
    <source>&amp;Free time…</source>
@@ -1898,6 +1943,10 @@
    <source>Four short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
    <translation>Vier kurze Fragen, und Tackfree sagt, was heute Abend zu tun ist, in welcher Reihenfolge und wann es fertig sein wird.</translation>
   </message>
+  <message>
+   <source>Three short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
+   <translation>Drei kurze Fragen, und Tackfree sagt, was heute Abend in welcher Reihenfolge zu tun ist und wann alles fertig wird.</translation>
+  </message>
  </context>
  <context>
   <name>EntryForm</name>
@@ -2007,6 +2056,17 @@
   <message>
    <source>bench time every {day} {start}–{end}</source>
    <translation>Bastelzeit jeden {day} {start}–{end}</translation>
+  </message>
+ </context>
+ <context>
+  <name>EveningStrip</name>
+  <message>
+   <source>The evening as a strip</source>
+   <translation>Der Abend als Streifen</translation>
+  </message>
+  <message>
+   <source>{start} to {end}: {work}</source>
+   <translation>{start} bis {end}: {work}</translation>
   </message>
  </context>
  <context>
@@ -2235,6 +2295,10 @@
   <message>
    <source>Project files ({pattern})</source>
    <translation>Projektdateien ({pattern})</translation>
+  </message>
+  <message>
+   <source>Project files ({pattern});;All files (*)</source>
+   <translation>Projektdateien ({pattern});;Alle Dateien (*)</translation>
   </message>
  </context>
  <context>
@@ -2761,6 +2825,17 @@
   <message>
    <source>choose at least one model</source>
    <translation>wählen Sie mindestens ein Modell</translation>
+  </message>
+ </context>
+ <context>
+  <name>Headline</name>
+  <message>
+   <source>Start at the bench (B)</source>
+   <translation>An die Werkbank (B)</translation>
+  </message>
+  <message>
+   <source>One piece of work at a time, in large letters (F11)</source>
+   <translation>Eine Arbeit nach der anderen, in großer Schrift (F11)</translation>
   </message>
  </context>
  <context>
@@ -4032,12 +4107,72 @@ in {length}</translation>
    <source>no coat</source>
    <translation>keine Schicht</translation>
   </message>
+  <message>
+   <source>{place}, {model}: {state}</source>
+   <translation>{place}, {model}: {state}</translation>
+  </message>
+  <message>
+   <source>Click, or Delete, takes it back.</source>
+   <translation>Ein Klick oder Entf nimmt es zurück.</translation>
+  </message>
+  <message>
+   <source>all of it</source>
+   <translation>alles</translation>
+  </message>
+  <message>
+   <source>{place} of {part}</source>
+   <translation>{place} von {part}</translation>
+  </message>
+  <message>
+   <source>{model}, coat {n}</source>
+   <translation>{model}, Schicht {n}</translation>
+  </message>
+  <message>
+   <source>{model}, part {n} of {count}</source>
+   <translation>{model}, Teil {n} von {count}</translation>
+  </message>
+  <message>
+   <source>{model} · begun</source>
+   <translation>{model} · begonnen</translation>
+  </message>
+  <message>
+   <source>{start}, {length}: {work}</source>
+   <translation>{start}, {length}: {work}</translation>
+  </message>
+  <message>
+   <source>begun {time}</source>
+   <translation>begonnen {time}</translation>
+  </message>
+  <message>
+   <source>all</source>
+   <translation>alle</translation>
+  </message>
+  <message>
+   <source>The whole row</source>
+   <translation>Die ganze Zeile</translation>
+  </message>
+  <message>
+   <source>{place}: click to tick it on every model</source>
+   <translation>{place}: ein Klick hakt es an jedem Modell ab</translation>
+  </message>
  </context>
  <context>
   <name>PlacesTable</name>
   <message>
    <source>Which place gets which coat</source>
    <translation>Welche Stelle welche Schicht bekommt</translation>
+  </message>
+  <message>
+   <source>Take back</source>
+   <translation>Zurücknehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Done</source>
+   <translation>&amp;Erledigt</translation>
+  </message>
+  <message>
+   <source>&amp;Take back</source>
+   <translation>&amp;Zurücknehmen</translation>
   </message>
  </context>
  <context>
@@ -5619,6 +5754,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
+  </message>
+  <message>
+   <source>{length} free: nothing is ready sooner</source>
+   <translation>{length} frei: Früher ist nichts bereit</translation>
+  </message>
+  <message>
+   <source>From before this session</source>
+   <translation>Von vor dieser Bastelzeit</translation>
   </message>
  </context>
  <context>
@@ -14230,6 +14373,14 @@ Quelle: {source}</translation>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
+  <message>
+   <source>is in the hour that the clocks leave out; check zone</source>
+   <translation>liegt in der Stunde, die die Uhren auslassen; Zeitzone prüfen</translation>
+  </message>
+  <message>
+   <source>{word}: {n} places</source>
+   <translation>{word}: {n} Stellen</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -17850,6 +18001,122 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>Opens before {time}</source>
+   <translation>Öffnet vor {time}</translation>
+  </message>
+  <message>
+   <source>{work} ({parts})</source>
+   <translation>{work} ({parts})</translation>
+  </message>
+  <message>
+   <source>{state}, for “{work}”</source>
+   <translation>{state}, für „{work}“</translation>
+  </message>
+  <message>
+   <source>Still wet at {time}</source>
+   <translation>Um {time} noch nass</translation>
+  </message>
+  <message>
+   <source>{model} and {n} more</source>
+   <translation>{model} und {n} weitere</translation>
+  </message>
+  <message>
+   <source>{stage}: {coating}</source>
+   <translation>{stage}: {coating}</translation>
+  </message>
+  <message>
+   <source>{coating}: {amount}</source>
+   <translation>{coating}: {amount}</translation>
+  </message>
+  <message>
+   <source>prepare {minutes} min</source>
+   <translation>vorbereiten {minutes} min</translation>
+  </message>
+  <message>
+   <source>load {minutes} min</source>
+   <translation>einfüllen {minutes} min</translation>
+  </message>
+  <message>
+   <source>change {minutes} min</source>
+   <translation>wechseln {minutes} min</translation>
+  </message>
+  <message>
+   <source>clean {minutes} min</source>
+   <translation>reinigen {minutes} min</translation>
+  </message>
+  <message>
+   <source>put out {ml:.1f} ml in all</source>
+   <translation>insgesamt {ml:.1f} ml bereitstellen</translation>
+  </message>
+  <message>
+   <source>{ml:.1f} ml</source>
+   <translation>{ml:.1f} ml</translation>
+  </message>
+  <message>
+   <source>{n} job</source>
+   <translation>{n} Arbeit</translation>
+  </message>
+  <message>
+   <source>{n} jobs</source>
+   <translation>{n} Arbeiten</translation>
+  </message>
+  <message>
+   <source>{jobs} in {length}</source>
+   <translation>{jobs} in {length}</translation>
+  </message>
+  <message>
+   <source>All done for tonight</source>
+   <translation>Für heute Abend alles erledigt</translation>
+  </message>
+  <message>
+   <source>Nothing to do tonight</source>
+   <translation>Heute Abend nichts zu tun</translation>
+  </message>
+  <message>
+   <source>{first}.</source>
+   <translation>{first}.</translation>
+  </message>
+  <message>
+   <source>{first}. Done {day}.</source>
+   <translation>{first}. Fertig {day}.</translation>
+  </message>
+  <message>
+   <source>{first}. Done {day}, {length} late.</source>
+   <translation>{first}. Fertig {day}, {length} zu spät.</translation>
+  </message>
+  <message>
+   <source>{first}. Done {day}, {length} in hand.</source>
+   <translation>{first}. Fertig {day}, {length} Reserve.</translation>
+  </message>
+  <message>
+   <source>{n} fill</source>
+   <translation>{n} Füllung</translation>
+  </message>
+  <message>
+   <source>{n} fills</source>
+   <translation>{n} Füllungen</translation>
+  </message>
+  <message>
+   <source>{n} coat stays wet overnight</source>
+   <translation>{n} Schicht bleibt über Nacht nass</translation>
+  </message>
+  <message>
+   <source>{n} coats stay wet overnight</source>
+   <translation>{n} Schichten bleiben über Nacht nass</translation>
+  </message>
+  <message>
+   <source>{n} done</source>
+   <translation>{n} erledigt</translation>
+  </message>
+  <message>
+   <source>{n} piece of work has no place yet</source>
+   <translation>{n} Arbeit hat noch keinen Platz</translation>
+  </message>
+  <message>
+   <source>{n} pieces of work have no place yet</source>
+   <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
  </context>
 </TS>

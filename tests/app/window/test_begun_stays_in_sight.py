@@ -7,12 +7,11 @@ from collections.abc import Callable
 import pytest
 from bench_steps import AtTheBench
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel, QToolButton
+from PySide6.QtWidgets import QApplication
 from small_book import NOW, at, key, small_book
 from tonight_steps import Tonight, row_of
 from window_steps import MakeWindow, settle
 
-from app.window.tonight_rows import WorkLine
 from planner.values.book import Book
 from planner.values.plan import PassKey
 
@@ -27,7 +26,7 @@ def tonight(qtbot, qapp: QApplication, make_window: MakeWindow) -> Come:
 
 
 def order(here: Tonight) -> list[PassKey]:
-    return [row.key for row in here.window.tonight.rows if isinstance(row, WorkLine)]
+    return [row.key for row in here.window.tonight.rows]
 
 
 def test_begun_work_is_in_sight_after_hours_and_the_day_after_until_it_is_put_back(
@@ -41,11 +40,11 @@ def test_begun_work_is_in_sight_after_hours_and_the_day_after_until_it_is_put_ba
         here.window.session.replan()
         here.settle()
         row = row_of(here.window, key("prime"))
-        assert any("begun" in label.text() for label in row.findChildren(QLabel))
-        assert row.boxes[0].isChecked()
-    back = row_of(here.window, key("prime")).findChild(QToolButton)
-    back.setFocus()
-    here.press(Key.Key_Space)
+        head = row.model.headerData(row.at, Qt.Orientation.Vertical)
+        assert head.endswith("· begun")
+        assert row.checked(0)
+    here.back(key("prime"))
+    here.settle()
     assert here.log == ()
 
 

@@ -11,20 +11,18 @@ from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QApplication,
-    QCheckBox,
     QComboBox,
-    QPushButton,
     QScrollArea,
     QWidget,
 )
 from small_book import NOW, PROJECT, at, key, small_book
+from tonight_steps import Shown, row_of
 from window_steps import MakeWindow, replan
 
 from app.service import books, demos, edits
 from app.window.import_dialog import ImportDialog
 from app.window.main_window import MainWindow
 from app.window.palette import DARK, LIGHT, Appearance
-from app.window.tonight_rows import WorkLine
 from planner.schedule.judge import judge
 from planner.values.book import Book
 from storage.bench_book import BenchBook
@@ -33,8 +31,8 @@ from storage.exchange import load
 Scene = tuple[Book, int]
 
 
-def lines(window: MainWindow) -> list[WorkLine]:
-    return [row for row in window.tonight.rows if isinstance(row, WorkLine)]
+def first_row(window: MainWindow) -> Shown:
+    return row_of(window, window.tonight.rows[0].key)
 
 
 def test_tonight_shows_the_plan_that_the_judge_accepts(make_window: MakeWindow) -> None:
@@ -42,10 +40,11 @@ def test_tonight_shows_the_plan_that_the_judge_accepts(make_window: MakeWindow) 
     picture = window.session.picture
     assert picture is not None
     assert judge(picture.book, picture.plan).accepted
-    shown = [row.key for row in lines(window)]
+    shown = [row.key for row in window.tonight.rows]
     assert shown == [row.key for row in picture.sheet.work]
     assert shown[0] == key("prime")
-    assert "19:33" in lines(window)[0].accessibleName()
+    row = first_row(window)
+    assert str(row.model.headerData(row.at, Qt.Orientation.Vertical)).startswith("19:33")
 
 
 def test_colder_air_plans_anew_and_says_what_moved(qtbot, make_window: MakeWindow) -> None:
@@ -176,7 +175,7 @@ def test_an_empty_book_offers_a_way_in(qtbot, make_window: MakeWindow) -> None:
     (project,) = window.session.book.projects  # type: ignore[union-attr]
     assert project.target is not None
     assert project.target > date(2031, 3, 6)  # moved on with the clock
-    assert lines(window)
+    assert window.tonight.rows
 
 
 def test_export_and_import_go_round(qtbot, make_window: MakeWindow, tmp_path: Path) -> None:
@@ -226,8 +225,9 @@ def test_done_goes_into_the_logbook(qtbot, make_window: MakeWindow) -> None:
     window = make_window(small_book(), NOW)
     session = window.session
     session.set_clock(lambda: NOW + 20)
-    button = next(one for one in lines(window)[0].findChildren(QPushButton) if one.text() == "Done")
-    replan(qtbot, window, button.click)
+    row = first_row(window)
+    row.go(row.model.all_column)
+    replan(qtbot, window, lambda: qtbot.keyClick(row.table, Qt.Key.Key_Space))
     (fact,) = session.book.project(PROJECT).log  # type: ignore[union-attr]
     assert (fact.model, fact.step) == ("cart", "prime")
     assert fact.end is not None
@@ -240,14 +240,13 @@ def test_done_goes_into_the_logbook(qtbot, make_window: MakeWindow) -> None:
 
 def test_ticks_stay_when_the_plan_changes(qtbot, make_window: MakeWindow) -> None:
     window = make_window(small_book(), NOW)
-    box = lines(window)[0].boxes[0]
-    box.setFocus()
-    qtbot.keyClick(box, Qt.Key.Key_Space)
-    assert box.isChecked()
+    row = first_row(window)
+    row.go(0)
+    qtbot.keyClick(row.table, Qt.Key.Key_Space)
+    assert row.checked(0)
     replan(qtbot, window, lambda: window.air.temperature.setValue(16))
     window.set_look(Appearance.DARK)  # every row is made anew
-    first = lines(window)[0]
-    assert first.findChildren(QCheckBox)[0].isChecked()
+    assert first_row(window).checked(0)
 
 
 def test_time_goes_on_and_unstarted_work_is_planned_anew(qtbot, make_window: MakeWindow) -> None:

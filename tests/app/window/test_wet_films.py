@@ -64,7 +64,7 @@ def test_a_tick_over_a_wet_film_asks_with_minute_and_risk_and_waiting_notes_noth
     assert asked(qapp).wait.hasFocus()  # Enter and Escape are the careful way
     here.press(Key.Key_Escape)
     assert [fact.step for fact in here.log] == ["prime"]
-    assert not row_of(here.window, key("sand")).boxes[0].isChecked()
+    assert not row_of(here.window, key("sand")).checked(0)
 
 
 def test_begun_all_the_same_it_is_asked_once_and_stands_marked(

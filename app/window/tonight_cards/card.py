@@ -1,0 +1,305 @@
+"""One card of Tonight: a cup of colour, or a kind of work by hand, and the places it goes on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from PySide6.QtCore import QRectF, Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QToolButton, QVBoxLayout, QWidget
+
+from app.window import mark_drawing, reasons, words
+from app.window.elided_label import ElidedLabel
+from app.window.emptying import empty
+from app.window.flow_layout import FlowLayout
+from app.window.labels import text
+from app.window.mark_widgets import MarkWidget, WarningMark
+from app.window.message_translation import translated
+from app.window.palette import Colours
+from app.window.tonight_cards import card_words
+from app.window.tonight_cards.places_model import PlacesModel, Progress
+from app.window.tonight_cards.places_table import PlacesTable
+from planner.tonight import LoadCard, PlacesBlock, WorkRow
+from planner.values.step import Stage, Tool
+
+
+@dataclass(frozen=True)
+class CardNotes:
+    """What is told on a card beside its work.
+
+    ``marks`` are sentences of what its steps ask for, ``more`` of its filling.
+    """
+
+    marks: tuple[str, ...] = ()
+    more: tuple[str, ...] = ()
+
+
+class CardStroke(MarkWidget):
+    """A stroke of the card's colour, with the end that its tool leaves."""
+
+    def __init__(
+        self, colours: Colours, *, swatch: str, tool: Tool, stage: Stage, name: str
+    ) -> None:
+        super().__init__(colours, 56)
+        self._swatch, self._tool, self._stage, self._name = swatch, tool, stage, name
+        self.setMinimumHeight(34)
+
+    def draw(self, painter: QPainter) -> None:
+        """Paint the stroke."""
+        mark_drawing.paint_work(
+            painter,
+            QRectF(1, 3, 52, 26),
+            self.colours,
+            swatch=self._swatch,
+            tool=self._tool,
+            stage=self._stage,
+            name=self._name,
+        )
+
+
+class CardFrame(QFrame):
+    """A card on screen; shown again it keeps its tables, and so the keys.
+
+    Signals
+    -------
+    ticked(list[tuple[PassKey, str]], bool), done(PassKey), taken_back(PassKey)
+        As of its tables.
+    """
+
+    ticked = Signal(list, bool)
+    done = Signal(object)
+    taken_back = Signal(object)
+
+    def __init__(self, colours: Colours) -> None:
+        super().__init__()
+        self.colours = colours
+        self.card: LoadCard | None = None
+        self._progress: Progress | None = None
+        self._structure: object = None
+        self._unfolded = False
+        self._current = False
+        self.tables: list[PlacesTable] = []
+        self.heading = ElidedLabel(bold=True)
+        font = self.heading.font()
+        font.setPointSizeF(font.pointSizeF() * 1.15)
+        self.heading.setFont(font)
+        self.heading.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.times = text("", bold=True, wrap=False)
+        self.about = text("", colour=colours.soft, size=0.95)
+        self.count = text("", colour=colours.soft, size=0.95, wrap=False)
+        self.fold = self._quiet_button()
+        self.fold.clicked.connect(self._turn_fold)
+        self.why = self._quiet_button()
+        self.why.setText(self.tr("Why here?"))
+        self.why.setCheckable(True)
+        self.why.toggled.connect(self._show_why)
+        self.reason = text("", colour=colours.soft, size=0.95)
+        self.reason.hide()
+        self._stroke = QVBoxLayout()
+        self.body = QWidget()
+        self._blocks_holder = QWidget()
+        self._blocks = FlowLayout(self._blocks_holder, across=28, down=10)
+        self._notes = QVBoxLayout()
+        self._lay_out()
+
+    def _quiet_button(self) -> QToolButton:
+        button = QToolButton()
+        button.setAutoRaise(True)
+        button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        button.setMinimumSize(26, 26)
+        palette = button.palette()
+        palette.setColor(button.foregroundRole(), self.colours.drying_word)
+        button.setPalette(palette)
+        return button
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 10, 16, 10)
+        column.setSpacing(6)
+        head = QHBoxLayout()
+        head.setSpacing(10)
+        head.addLayout(self._stroke)
+        names = QVBoxLayout()
+        names.setSpacing(1)
+        first = QHBoxLayout()
+        first.addWidget(self.heading, 1)
+        first.addWidget(self.times)
+        first.addWidget(self.fold)
+        names.addLayout(first)
+        second = QHBoxLayout()
+        second.addWidget(self.about, 1)
+        second.addWidget(self.count, 0, Qt.AlignmentFlag.AlignTop)
+        names.addLayout(second)
+        head.addLayout(names, 1)
+        column.addLayout(head)
+        inner = QVBoxLayout(self.body)
+        inner.setContentsMargins(0, 0, 0, 0)
+        inner.setSpacing(4)
+        inner.addWidget(self._blocks_holder)
+        foot = QHBoxLayout()
+        foot.addLayout(self._notes, 1)
+        foot.addWidget(self.why, 0, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignBottom)
+        inner.addLayout(foot)
+        inner.addWidget(self.reason)
+        column.addWidget(self.body)
+
+    @property
+    def over(self) -> bool:
+        """Tell whether all of it is done."""
+        progress = self._progress
+        return (
+            self.card is not None
+            and progress is not None
+            and all(progress.over(row) for row in self.card.rows)
+        )
+
+    def show_card(self, card: LoadCard, progress: Progress, notes: CardNotes) -> None:
+        """Show how a card stands now."""
+        self.card, self._progress = card, progress
+        self._current = any(row.key == progress.next_key for row in card.rows)
+        structure = (
+            card.swatches,
+            card.tool,
+            tuple((block.columns, [(r.key, r.piece) for r in block.rows]) for block in card.blocks),
+        )
+        if structure != self._structure:
+            self._structure = structure
+            self._build(card, progress)
+        else:
+            for block, table in zip(card.blocks, self.tables, strict=True):
+                table.places.show_block(block, progress)
+        for table in self.tables:
+            table.fit()
+        self.heading.say(card_words.heading(card))
+        self.times.setText(
+            self.tr("{start} – {end}").format(
+                start=words.clock(card.start, progress.zone),
+                end=words.clock(card.end, progress.zone),
+            )
+        )
+        self.about.setText(card_words.about(card))
+        done = sum(progress.over(row) for row in card.rows)
+        self.count.setText(
+            self.tr("{done} of {all} done").format(done=done, all=len(card.rows)) if done else ""
+        )
+        self._tell(card, notes)
+        self._say_why()
+        self._fold()
+        self.setAccessibleName(f"{self.heading.text()}. {self.about.text()}")
+        self.update()
+
+    def _build(self, card: LoadCard, progress: Progress) -> None:
+        empty(self._stroke)
+        mark = CardStroke(
+            self.colours,
+            swatch=card.swatches[0] if card.swatches else "",
+            tool=card.tool,
+            stage=card.stage,
+            name=str(card.rows[0].key),
+        )
+        self._stroke.addWidget(mark)
+        empty(self._blocks)
+        self.tables = []
+        for block in card.blocks:
+            self._blocks.addWidget(self._block(block, progress))
+
+    def _block(self, block: PlacesBlock, progress: Progress) -> QWidget:
+        model = PlacesModel(block, progress, self)
+        model.ticked.connect(self.ticked)
+        model.done.connect(self.done)
+        model.taken_back.connect(self.taken_back)
+        table = PlacesTable(model, self.colours, self)
+        models = words.listed(list(dict.fromkeys(row.key.model for row in block.rows)))
+        table.setAccessibleName(
+            self.tr("{work}: places of {models}").format(
+                work=card_words.work_of(block.rows), models=models
+            )
+        )
+        self.tables.append(table)
+        holder = QWidget()
+        column = QVBoxLayout(holder)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        titles = card_words.titles_of(block.rows)
+        if titles:
+            label = ElidedLabel()
+            label.say(titles, self.colours.soft)
+            column.addWidget(label)
+        column.addWidget(table)
+        return holder
+
+    def _tell(self, card: LoadCard, notes: CardNotes) -> None:
+        """Say what its steps and its filling ask for, and each caution once."""
+        empty(self._notes)
+        for told in notes.more:
+            self._notes.addWidget(text(told, size=0.95))
+        for told in notes.marks:
+            self._notes.addWidget(text(told, colour=self.colours.drying_word, size=0.95))
+        for caution in card.cautions:
+            whole = translated(caution.text)
+            told = whole
+            if caution.text in card.told_before:
+                told = self.tr("{caution}, as above").format(caution=whole.partition(":")[0])
+            holder = QWidget()
+            line = QHBoxLayout(holder)
+            line.setContentsMargins(0, 2, 0, 0)
+            line.setSpacing(6)
+            line.addWidget(WarningMark(self.colours), 0, Qt.AlignmentFlag.AlignTop)
+            label = text(told, size=0.95)
+            label.setToolTip(
+                self.tr("{caution}\nSource: {source}").format(
+                    caution=whole, source=translated(caution.source)
+                )
+            )
+            label.setAccessibleName(whole)
+            line.addWidget(label, 1)
+            self._notes.addWidget(holder)
+
+    def _turn_fold(self) -> None:
+        self._unfolded = not self._unfolded
+        self._fold()
+
+    def _fold(self) -> None:
+        """Fold what is done to its first line, until somebody asks for it."""
+        over = self.over
+        shown = not over or self._unfolded
+        self.fold.setVisible(over)
+        self.fold.setText("▾" if shown else "▸")
+        told = self.tr("Fold this card") if shown else self.tr("Show this card")
+        self.fold.setToolTip(told)
+        self.fold.setAccessibleName(f"{told}: {self.heading.text()}")
+        self.body.setVisible(shown)
+        self.about.setVisible(shown)
+
+    def _show_why(self) -> None:
+        self.reason.setVisible(self.why.isChecked())
+        self._say_why()
+
+    def _say_why(self) -> None:
+        if self.card is None or self._progress is None:
+            return
+        self.why.setAccessibleName(self.tr("Why here? {work}").format(work=self.heading.text()))
+        if self.why.isChecked():
+            self.reason.setText("\n".join(self._reasons(self.card.rows, self._progress)))
+
+    def _reasons(self, rows: Iterable[WorkRow], progress: Progress) -> Iterable[str]:
+        for row in rows:
+            if not progress.over(row):
+                yield self.tr("{time} {model}: {why}").format(
+                    time=words.clock(row.start, progress.zone),
+                    model=row.key.model,
+                    why=reasons.reason_sentence(row.reason, progress.zone, progress.now),
+                )
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint a sheet with a frame, in the colour of what comes next where that is on it."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        wide = 2.0 if self._current else 1.0
+        colour = self.colours.colour("focus" if self._current else "rule")
+        painter.setPen(QPen(colour, wide))
+        painter.setBrush(self.colours.colour("sheet"))
+        painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 6, 6)
+        painter.end()
+        event.accept()

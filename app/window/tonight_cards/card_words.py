@@ -1,0 +1,78 @@
+"""What stands at the head of a card, in the words of the window."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from app.window import words
+from app.window.fill_amounts import fill_words
+from app.window.message_translation import title
+from planner.tonight import LoadCard, WorkRow
+from planner.values.coating import Portion
+from planner.values.plan import BenchKind
+
+
+def heading(card: LoadCard) -> str:
+    """Return the colour with its amount, or what is done by hand."""
+    name = words.capital(words.listed(card.coatings)) if card.coatings else ""
+    stage = words.capital(words.stage_word(card.stage))
+    amount = _amount(card)
+    if not name:
+        return stage
+    if not amount:
+        return words.tr("{stage}: {coating}").format(stage=stage, coating=name)
+    return words.tr("{coating}: {amount}").format(coating=name, amount=amount)
+
+
+def about(card: LoadCard) -> str:
+    """Return the rest: stage, tool, mix, and how long its set-up takes."""
+    told = [words.capital(words.stage_word(card.stage)), words.tool_word(card.tool)]
+    if card.airbrush:
+        told[1] = card.airbrush
+    mixed = portions_words(card.rows[0].coats[0].portions) if card.rows[0].coats else ""
+    if mixed:
+        told.append(mixed)
+    for kinds, form in (
+        ((BenchKind.PREPARE,), words.tr("prepare {minutes} min")),
+        ((BenchKind.LOAD,), words.tr("load {minutes} min")),
+        ((BenchKind.CHANGE,), words.tr("change {minutes} min")),
+        ((BenchKind.CLEAN,), words.tr("clean {minutes} min")),
+    ):
+        minutes = sum(row.minutes for row in card.around if row.kind in kinds)
+        if minutes:
+            told.append(form.format(minutes=minutes))
+    return " · ".join(told)
+
+
+def _amount(card: LoadCard) -> str:
+    """Return how much is filled in, or put out for all of it."""
+    if card.filling is not None:
+        return fill_words(card.filling.load) if card.filling.load else ""
+    loads = [coat.load for row in card.rows for coat in row.coats if coat.load and row.piece == 1]
+    if len(loads) == 1:
+        return fill_words(loads[0])
+    total = sum(load.ml for load in loads)
+    if not total:
+        return ""
+    return words.fill(words.tr("put out {ml:.1f} ml in all"), ml=total)
+
+
+def work_of(rows: Sequence[WorkRow]) -> str:
+    """Return what is done in rows, by the title of the first."""
+    row = rows[0]
+    return title(row.title) or words.capital(words.stage_word(row.stage))
+
+
+def titles_of(rows: Iterable[WorkRow]) -> str:
+    """Return what the steps of rows are called, where that says more than their stage."""
+    told = dict.fromkeys(
+        title(row.title) for row in rows if row.title and not words.says_stage(row.title, row.stage)
+    )
+    return " · ".join(told)
+
+
+def portions_words(portions: tuple[Portion, ...]) -> str:
+    """Return how a mix is stirred."""
+    return " + ".join(
+        f"{words.decimal(f'{portion.parts:g}')} {portion.coating}" for portion in portions
+    )
