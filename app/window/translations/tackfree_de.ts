@@ -1489,6 +1489,10 @@ Quelle: {source}</translation>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
+  <message>
+   <source>Change the a&amp;ir</source>
+   <translation>Luft &amp;ändern</translation>
+  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
