@@ -1391,7 +1391,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>&amp;Free time…</source>
-   <translation>&amp;Freie Zeit …</translation>
+   <translation>F&amp;reie Zeit …</translation>
   </message>
   <message>
    <source>&amp;Close the evening…</source>
