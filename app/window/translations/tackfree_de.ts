@@ -1406,7 +1406,7 @@ Quelle: {source}</translation>
    <translation>Das Letzte &amp;zurücknehmen</translation>
   </message>
   <message>
-   <source>&amp;Change the air</source>
+   <source>Change the a&amp;ir</source>
    <translation>Luft &amp;ändern</translation>
   </message>
   <message>
@@ -1488,10 +1488,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>Change the a&amp;ir</source>
-   <translation>Luft &amp;ändern</translation>
   </message>
  </context>
  <context>
@@ -1947,10 +1943,6 @@ Quelle: {source}</translation>
    <source>Four short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
    <translation>Vier kurze Fragen, und Tackfree sagt, was heute Abend zu tun ist, in welcher Reihenfolge und wann es fertig sein wird.</translation>
   </message>
-  <message>
-   <source>Three short questions, and Tackfree says what to do tonight, in which order, and when it will be done.</source>
-   <translation>Drei kurze Fragen, und Tackfree sagt, was heute Abend in welcher Reihenfolge zu tun ist und wann alles fertig wird.</translation>
-  </message>
  </context>
  <context>
   <name>EntryForm</name>
@@ -2299,10 +2291,6 @@ Quelle: {source}</translation>
   <message>
    <source>Project files ({pattern})</source>
    <translation>Projektdateien ({pattern})</translation>
-  </message>
-  <message>
-   <source>Project files ({pattern});;All files (*)</source>
-   <translation>Projektdateien ({pattern});;Alle Dateien (*)</translation>
   </message>
  </context>
  <context>
@@ -5740,7 +5728,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Trocknen und Schließen</translation>
   </message>
   <message>
-   <source>From before this stretch</source>
+   <source>From before this session</source>
    <translation>Von vor dieser Bastelzeit</translation>
   </message>
   <message>
@@ -5748,24 +5736,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Zeit zum Aufräumen: {checks}</translation>
   </message>
   <message>
-   <source>At the bench (B)</source>
-   <translation>Am Basteltisch (B)</translation>
-  </message>
-  <message>
-   <source>One piece of work at a time, in large letters (F11)</source>
-   <translation>Eine Arbeit nach der anderen, in großer Schrift (F11)</translation>
-  </message>
-  <message>
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
-  </message>
-  <message>
-   <source>{length} free: nothing is ready sooner</source>
-   <translation>{length} frei: Früher ist nichts bereit</translation>
-  </message>
-  <message>
-   <source>From before this session</source>
-   <translation>Von vor dieser Bastelzeit</translation>
   </message>
  </context>
  <context>
@@ -6303,63 +6275,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{number}. {what}</source>
    <translation>{number}. {what}</translation>
-  </message>
- </context>
- <context>
-  <name>WorkLine</name>
-  <message>
-   <source>{stage}, part {number} of {count}</source>
-   <translation>{stage}, Teil {number} von {count}</translation>
-  </message>
-  <message>
-   <source>{stage}, coat {coat}</source>
-   <translation>{stage}, Schicht {coat}</translation>
-  </message>
-  <message>
-   <source>{stage} · {model}</source>
-   <translation>{stage} · {model}</translation>
-  </message>
-  <message>
-   <source>{start}, {length}: {heading}. {coats}. {why}</source>
-   <translation>{start}, {length}: {heading}. {coats}. {why}</translation>
-  </message>
-  <message>
-   <source>✓ in the logbook</source>
-   <translation>✓ im Logbuch</translation>
-  </message>
-  <message>
-   <source>begun {time}</source>
-   <translation>begonnen {time}</translation>
-  </message>
-  <message>
-   <source>Done</source>
-   <translation>Fertig</translation>
-  </message>
-  <message>
-   <source>Note in the logbook that this coat is done now</source>
-   <translation>Im Logbuch notieren, dass diese Schicht jetzt fertig ist</translation>
-  </message>
-  <message>
-   <source>Done: {heading}</source>
-   <translation>Fertig: {heading}</translation>
-  </message>
-  <message>
-   <source>Take back: plan it again</source>
-   <translation>Zurücknehmen: wieder planen</translation>
-  </message>
-  <message>
-   <source>Take back: {heading}</source>
-   <translation>Zurücknehmen: {heading}</translation>
-  </message>
-  <message>
-   <source>{place} of {part}</source>
-   <translation>{place} von {part}</translation>
-  </message>
-  <message>
-   <source>{caution}
-Source: {source}</source>
-   <translation>{caution}
-Quelle: {source}</translation>
   </message>
  </context>
  <context>
@@ -13262,6 +13177,10 @@ Quelle: {source}</translation>
    <translation>eine andere Reihenfolge: {days:.1f} Tage im Mittel, {percent:+d} % Aussicht; sie braucht {sessions:+d} Sitzungen und endet nach Plan {later:+.1f} Tage</translation>
   </message>
   <message>
+   <source>{word}: {n} places</source>
+   <translation>{word}: {n} Stellen</translation>
+  </message>
+  <message>
    <source>{done} of {all} ticked</source>
    <translation>{done} von {all} abgehakt</translation>
   </message>
@@ -14376,14 +14295,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>is in the hour that the clocks leave out; check zone</source>
-   <translation>liegt in der Stunde, die die Uhren auslassen; Zeitzone prüfen</translation>
-  </message>
-  <message>
-   <source>{word}: {n} places</source>
-   <translation>{word}: {n} Stellen</translation>
   </message>
  </context>
  <context>
@@ -15859,24 +15770,28 @@ Quelle: {source}</translation>
    <translation>Tackfree</translation>
   </message>
   <message>
-   <source>Drying now</source>
-   <translation>Trocknet jetzt</translation>
+   <source>Opens before {time}</source>
+   <translation>Öffnet vor {time}</translation>
   </message>
   <message>
-   <source>Will dry after this</source>
-   <translation>Trocknet danach</translation>
+   <source>{work} ({parts})</source>
+   <translation>{work} ({parts})</translation>
+  </message>
+  <message>
+   <source>{state}, for “{work}”</source>
+   <translation>{state}, für „{work}“</translation>
+  </message>
+  <message>
+   <source>Still wet at {time}</source>
+   <translation>Um {time} noch nass</translation>
+  </message>
+  <message>
+   <source>{model} and {n} more</source>
+   <translation>{model} und {n} weitere</translation>
   </message>
   <message>
    <source>never</source>
    <translation>nie</translation>
-  </message>
-  <message>
-   <source>{model} ({parts}): {state}, for “{work}”</source>
-   <translation>{model} ({parts}): {state}, für „{work}“</translation>
-  </message>
-  <message>
-   <source>{model} ({parts}): {state}</source>
-   <translation>{model} ({parts}): {state}</translation>
   </message>
   <message>
    <source>Closing</source>
@@ -17863,12 +17778,36 @@ Quelle: {source}</translation>
    <translation>{film}: {state} {time}</translation>
   </message>
   <message>
-   <source>{coating} ({parts}), {tool}</source>
-   <translation>{coating} ({parts}), {tool}</translation>
+   <source>{stage}: {coating}</source>
+   <translation>{stage}: {coating}</translation>
   </message>
   <message>
-   <source>{coating}, {tool}</source>
-   <translation>{coating}, {tool}</translation>
+   <source>{coating}: {amount}</source>
+   <translation>{coating}: {amount}</translation>
+  </message>
+  <message>
+   <source>prepare {minutes} min</source>
+   <translation>vorbereiten {minutes} min</translation>
+  </message>
+  <message>
+   <source>load {minutes} min</source>
+   <translation>einfüllen {minutes} min</translation>
+  </message>
+  <message>
+   <source>change {minutes} min</source>
+   <translation>wechseln {minutes} min</translation>
+  </message>
+  <message>
+   <source>clean {minutes} min</source>
+   <translation>reinigen {minutes} min</translation>
+  </message>
+  <message>
+   <source>put out {ml:.1f} ml in all</source>
+   <translation>insgesamt {ml:.1f} ml bereitstellen</translation>
+  </message>
+  <message>
+   <source>{ml:.1f} ml</source>
+   <translation>{ml:.1f} ml</translation>
   </message>
   <message>
    <source>⚠ {missed}</source>
@@ -17877,6 +17816,82 @@ Quelle: {source}</translation>
   <message>
    <source>⚠ {n} more dates are missed</source>
    <translation>⚠ {n} weitere Daten werden verfehlt</translation>
+  </message>
+  <message>
+   <source>{airbrush} holds {coating} since {time}</source>
+   <translation>{airbrush}: darin ist {coating} seit {time}</translation>
+  </message>
+  <message>
+   <source>{n} job</source>
+   <translation>{n} Arbeit</translation>
+  </message>
+  <message>
+   <source>{n} jobs</source>
+   <translation>{n} Arbeiten</translation>
+  </message>
+  <message>
+   <source>{jobs} in {length}</source>
+   <translation>{jobs} in {length}</translation>
+  </message>
+  <message>
+   <source>All done for tonight</source>
+   <translation>Für heute Abend alles erledigt</translation>
+  </message>
+  <message>
+   <source>Nothing to do tonight</source>
+   <translation>Heute Abend nichts zu tun</translation>
+  </message>
+  <message>
+   <source>{first}.</source>
+   <translation>{first}.</translation>
+  </message>
+  <message>
+   <source>{first}. Done {day}.</source>
+   <translation>{first}. Fertig {day}.</translation>
+  </message>
+  <message>
+   <source>{first}. Done {day}, {length} late.</source>
+   <translation>{first}. Fertig {day}, {length} zu spät.</translation>
+  </message>
+  <message>
+   <source>{first}. Done {day}, {length} in hand.</source>
+   <translation>{first}. Fertig {day}, {length} Reserve.</translation>
+  </message>
+  <message>
+   <source>{length} left</source>
+   <translation>noch {length}</translation>
+  </message>
+  <message>
+   <source>in {length}</source>
+   <translation>in {length}</translation>
+  </message>
+  <message>
+   <source>{n} fill</source>
+   <translation>{n} Füllung</translation>
+  </message>
+  <message>
+   <source>{n} fills</source>
+   <translation>{n} Füllungen</translation>
+  </message>
+  <message>
+   <source>{n} coat stays wet overnight</source>
+   <translation>{n} Schicht bleibt über Nacht nass</translation>
+  </message>
+  <message>
+   <source>{n} coats stay wet overnight</source>
+   <translation>{n} Schichten bleiben über Nacht nass</translation>
+  </message>
+  <message>
+   <source>{n} done</source>
+   <translation>{n} erledigt</translation>
+  </message>
+  <message>
+   <source>{n} piece of work has no place yet</source>
+   <translation>{n} Arbeit hat noch keinen Platz</translation>
+  </message>
+  <message>
+   <source>{n} pieces of work have no place yet</source>
+   <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
   <message>
    <source>{length} free: nothing is ready sooner</source>
@@ -17897,38 +17912,6 @@ Quelle: {source}</translation>
   <message>
    <source>Bench time ends at {end}</source>
    <translation>Die Bastelzeit endet um {end}</translation>
-  </message>
-  <message>
-   <source>Tonight</source>
-   <translation>Heute Abend</translation>
-  </message>
-  <message>
-   <source>Next at the bench</source>
-   <translation>Nächstes am Basteltisch</translation>
-  </message>
-  <message>
-   <source>Today</source>
-   <translation>Heute</translation>
-  </message>
-  <message>
-   <source>{length} left</source>
-   <translation>noch {length}</translation>
-  </message>
-  <message>
-   <source>in {length}</source>
-   <translation>in {length}</translation>
-  </message>
-  <message>
-   <source>{airbrush} holds {coating} since {time}</source>
-   <translation>{airbrush}: darin ist {coating} seit {time}</translation>
-  </message>
-  <message>
-   <source>{place}: {temperature}, {humidity:.0f} % RH</source>
-   <translation>{place}: {temperature}, {humidity:.0f} % r. F.</translation>
-  </message>
-  <message>
-   <source>{line}; surfaces are {margin:.1f} K above the dew point</source>
-   <translation>{line}; Oberflächen liegen {margin:.1f} K über dem Taupunkt</translation>
   </message>
   <message>
    <source>trying it failed; the program's log says where</source>
@@ -18005,122 +17988,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>Opens before {time}</source>
-   <translation>Öffnet vor {time}</translation>
-  </message>
-  <message>
-   <source>{work} ({parts})</source>
-   <translation>{work} ({parts})</translation>
-  </message>
-  <message>
-   <source>{state}, for “{work}”</source>
-   <translation>{state}, für „{work}“</translation>
-  </message>
-  <message>
-   <source>Still wet at {time}</source>
-   <translation>Um {time} noch nass</translation>
-  </message>
-  <message>
-   <source>{model} and {n} more</source>
-   <translation>{model} und {n} weitere</translation>
-  </message>
-  <message>
-   <source>{stage}: {coating}</source>
-   <translation>{stage}: {coating}</translation>
-  </message>
-  <message>
-   <source>{coating}: {amount}</source>
-   <translation>{coating}: {amount}</translation>
-  </message>
-  <message>
-   <source>prepare {minutes} min</source>
-   <translation>vorbereiten {minutes} min</translation>
-  </message>
-  <message>
-   <source>load {minutes} min</source>
-   <translation>einfüllen {minutes} min</translation>
-  </message>
-  <message>
-   <source>change {minutes} min</source>
-   <translation>wechseln {minutes} min</translation>
-  </message>
-  <message>
-   <source>clean {minutes} min</source>
-   <translation>reinigen {minutes} min</translation>
-  </message>
-  <message>
-   <source>put out {ml:.1f} ml in all</source>
-   <translation>insgesamt {ml:.1f} ml bereitstellen</translation>
-  </message>
-  <message>
-   <source>{ml:.1f} ml</source>
-   <translation>{ml:.1f} ml</translation>
-  </message>
-  <message>
-   <source>{n} job</source>
-   <translation>{n} Arbeit</translation>
-  </message>
-  <message>
-   <source>{n} jobs</source>
-   <translation>{n} Arbeiten</translation>
-  </message>
-  <message>
-   <source>{jobs} in {length}</source>
-   <translation>{jobs} in {length}</translation>
-  </message>
-  <message>
-   <source>All done for tonight</source>
-   <translation>Für heute Abend alles erledigt</translation>
-  </message>
-  <message>
-   <source>Nothing to do tonight</source>
-   <translation>Heute Abend nichts zu tun</translation>
-  </message>
-  <message>
-   <source>{first}.</source>
-   <translation>{first}.</translation>
-  </message>
-  <message>
-   <source>{first}. Done {day}.</source>
-   <translation>{first}. Fertig {day}.</translation>
-  </message>
-  <message>
-   <source>{first}. Done {day}, {length} late.</source>
-   <translation>{first}. Fertig {day}, {length} zu spät.</translation>
-  </message>
-  <message>
-   <source>{first}. Done {day}, {length} in hand.</source>
-   <translation>{first}. Fertig {day}, {length} Reserve.</translation>
-  </message>
-  <message>
-   <source>{n} fill</source>
-   <translation>{n} Füllung</translation>
-  </message>
-  <message>
-   <source>{n} fills</source>
-   <translation>{n} Füllungen</translation>
-  </message>
-  <message>
-   <source>{n} coat stays wet overnight</source>
-   <translation>{n} Schicht bleibt über Nacht nass</translation>
-  </message>
-  <message>
-   <source>{n} coats stay wet overnight</source>
-   <translation>{n} Schichten bleiben über Nacht nass</translation>
-  </message>
-  <message>
-   <source>{n} done</source>
-   <translation>{n} erledigt</translation>
-  </message>
-  <message>
-   <source>{n} piece of work has no place yet</source>
-   <translation>{n} Arbeit hat noch keinen Platz</translation>
-  </message>
-  <message>
-   <source>{n} pieces of work have no place yet</source>
-   <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
  </context>
 </TS>
