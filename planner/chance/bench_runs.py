@@ -58,6 +58,7 @@ class BenchRuns:
         self.handled: dict[tuple[str, str, str], Minutes] = {}
         self.dry: dict[tuple[str, str], Minutes] = {}
         self.units: dict[int, Minutes] = {}
+        self.units_until: dict[int, int] = {}
         self.alone: dict[int, Minutes] = {}
         self.left: dict[int, Minutes] = {}
         self._factors: dict[tuple[int, bool], Floats] = {}
@@ -316,10 +317,13 @@ class BenchRuns:
         stands = script.stands
         room = script.problem.places[activity.location].drying_places
         room -= sum(one for _, one in activity.wet)
+        soonest = int(wish.min())  # what is free by then in every run takes no place
         others = [
             unit
             for unit in self.units
-            if script.unit_place[unit] == activity.location and unit not in activity.held
+            if self.units_until[unit] > soonest
+            and script.unit_place[unit] == activity.location
+            and unit not in activity.held
         ]
         if sum(stands[unit] for unit in others) <= room:
             return wish
@@ -411,7 +415,8 @@ class BenchRuns:
         wrong &= self.draws.uniform("mishap", *activity.pass_.key)[
             runs
         ] < self.spreads.redone_share(activity.pass_.step.stage)
-        self._finish(item, runs[~wrong], end[~wrong])
+        if not wrong.all():
+            self._finish(item, runs[~wrong], end[~wrong])
         if wrong.any():
             self._over_again(item, runs[wrong], end[wrong])
 
@@ -473,6 +478,7 @@ class BenchRuns:
         for unit, _ in activity.wet:
             taken = self.units.setdefault(unit, np.zeros(shape, dtype=np.int64))
             taken[runs] = np.maximum(taken[runs], handle)
+            self.units_until[unit] = max(self.units_until.get(unit, 0), int(handle.max()))
 
     def _facts(self) -> None:
         """Take what was logged; work under way ends sooner or later than it should."""

@@ -19,6 +19,7 @@ from planner.schedule.problem import Timed
 from planner.values.coating import State
 
 BURIED = assumed_of_cure("buried")
+_UNKNOWN = (-1, 0)
 
 
 class OpeningRuns(NamedTuple):
@@ -53,6 +54,7 @@ class GateRuns:
         self._once: dict[tuple[object, ...], Minutes] = {}
         self._alike: dict[int, tuple[object, ...]] = {}
         self._away: dict[tuple[int, str], Floats] = {}
+        self._below: dict[tuple[int, str], tuple[int, int] | None] = {}
         self._deep: dict[tuple[int, str, State, Band], Minutes] = {}
 
     def away(self, index: int, coating: str) -> Floats:
@@ -107,7 +109,7 @@ class GateRuns:
             one = self._timed(timed, start, end, watch)
             opens = one.opens
             if timed.window.opens is not None and timed.window.opens.of_film:
-                opens = np.maximum(opens, watch.truly(timed, end))
+                opens = np.maximum(opens, watch.truly(timed, end, opens))
             found.append(one._replace(opens=opens))
         return found
 
@@ -152,16 +154,12 @@ class GateRuns:
 
     def held(self, index: int, place: str, state: State, band: Band, runs: Runs) -> Minutes | None:
         """Return from when a film can harden, for what lies below leaves through it; or None."""
-        key = self.script.activities[index].pass_.key
-        stack = self.script.stacks[key.project, key.model, place]
-        at = stack.index(index)
-        below = next((one for one in reversed(stack[:at]) if self._apart(one, place, index)), None)
-        if below is None:
+        lies = self._below.get((index, place), _UNKNOWN)
+        if lies is _UNKNOWN:
+            lies = self._below[index, place] = self._lies_over(index, place)
+        if lies is None:
             return None
-        upper, lower = self.script.film(index, place)[1], self.script.film(below, place)[1]
-        bond = bond_of(upper.coating.family, lower.coating.family)
-        if bond is None or not bond.share_pct:
-            return None
+        below, share_pct = lies
         laid = self.end[index][runs]
         known = self._deep.get((below, place, state, band))
         if known is None:
@@ -171,7 +169,19 @@ class GateRuns:
         if fresh.size:
             known[fresh] = self.ready(below, place, state, band, fresh)
         left = np.maximum(0, known[runs] - laid)
-        return np.where(known[runs] >= FOREVER, FOREVER, laid + -(-left * bond.share_pct // 100))
+        return np.where(known[runs] >= FOREVER, FOREVER, laid + -(-left * share_pct // 100))
+
+    def _lies_over(self, index: int, place: str) -> tuple[int, int] | None:
+        """Return the film that keeps a film back, and what share of its wait is added [%]."""
+        key = self.script.activities[index].pass_.key
+        stack = self.script.stacks[key.project, key.model, place]
+        at = stack.index(index)
+        below = next((one for one in reversed(stack[:at]) if self._apart(one, place, index)), None)
+        if below is None:
+            return None
+        upper, lower = self.script.film(index, place)[1], self.script.film(below, place)[1]
+        bond = bond_of(upper.coating.family, lower.coating.family)
+        return None if bond is None or not bond.share_pct else (below, bond.share_pct)
 
     def _apart(self, below: int, place: str, index: int) -> bool:
         return self.script.film(below, place)[0] != index
@@ -252,9 +262,10 @@ class _Watch:
             self._held[slot] = self.gates.held(self.laid_by, self.place, state, band, self.runs)
         return self._held[slot]
 
-    def truly(self, timed: Timed, end: Minutes) -> Minutes:
+    def truly(self, timed: Timed, end: Minutes, opens: Minutes) -> Minutes:
         """Return when the film truly is where a window's opening wants it.
 
+        ``opens`` is when the rules have it there: one of the two moments that it lies between.
         A film that is slower than the rules reckon with keeps its pass
         waiting; one that is faster does not make it earlier, for nobody
         looks.
@@ -280,7 +291,12 @@ class _Watch:
         )
         found = end.copy()
         slower = self if slow.all() else self.narrowed(slow)
-        likely = slower.opens(cure.wait(film, mark, Band.NOMINAL))
-        late = slower.opens(cure.wait(film, mark, Band.LATE))
+        ends = {}
+        for band in (Band.NOMINAL, Band.LATE):
+            if timed.closes is None and (band is Band.NOMINAL) == self.likely:
+                ends[band] = opens[slow]
+            else:
+                ends[band] = slower.opens(cure.wait(film, mark, band))
+        likely, late = ends[Band.NOMINAL], np.maximum(ends[Band.LATE], ends[Band.NOMINAL])
         found[slow] = drawn(slower.laid, likely, late, away[slow])
         return found
